@@ -1,0 +1,53 @@
+// What the command line asks for, and the commands that answer it.
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace standin::cli {
+
+enum class ColourChoice { when_fit, always, never };
+
+/// A command line, understood.
+struct Call {
+    std::string command;
+    std::vector<std::string> operands;  ///< what is not an option: files, lines, words
+    bool json = false, quiet = false, verbose = false;
+    ColourChoice colour = ColourChoice::when_fit;
+    std::string knowledge, rules;
+    std::uint64_t seed = 1;
+    std::size_t draws = 512;
+    std::optional<std::string> have;
+    std::vector<std::string> wants, without, keep;
+    std::size_t changes = 0;         ///< 0: no limit
+    std::optional<std::size_t> top;  ///< absent: as many as the command likes
+    std::string to;
+};
+
+/// Exit codes; those from 64 up as sysexits.h has them.
+enum Exit : int { done = 0, unmet = 1, usage = 64, bad_data = 65, no_file = 66, cannot_create = 73, cannot_write = 74 };
+
+struct Command {
+    std::string_view name, operands, summary;
+    std::string_view detail;  ///< a sentence or two for its help page
+    std::string_view example;
+    std::size_t least, most;  ///< how many operands
+    int (*run)(const Call&);
+};
+
+std::span<const Command> commands();
+
+int run_predict(const Call& call);
+int run_swaps(const Call& call);
+int run_adapt(const Call& call);
+int run_compare(const Call& call);
+int run_lookup(const Call& call);
+int run_check(const Call& call);
+int run_convert(const Call& call);
+
+}  // namespace standin::cli

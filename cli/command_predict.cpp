@@ -1,0 +1,24 @@
+#include "pages/json.hpp"
+#include "pages/text.hpp"
+#include "session.hpp"
+
+namespace standin::cli {
+
+int run_predict(const Call& call) {
+    auto engine = Engine::open(engine_options(call));
+    if (!engine) return complain(engine.error(), call.colour);
+    const Look look = look_for_output(call.colour);
+    const bool many = call.operands.size() > 1;
+    std::string pages;
+    for (const auto& path : call.operands) {
+        const auto formula = load_formula(*engine, path);
+        if (!formula) return complain(formula.error(), call.colour);
+        const auto prediction = engine->predict(*formula);
+        if (!prediction) return complain(prediction.error(), call.colour);
+        if (call.json) pages += predict_json(*prediction, many ? Form::line : Form::document);
+        else pages += (pages.empty() ? "" : "\n\n") + predict_text(*prediction, look);
+    }
+    return deliver(pages);
+}
+
+}  // namespace standin::cli

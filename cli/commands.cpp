@@ -1,0 +1,37 @@
+#include <array>
+#include <limits>
+
+#include "command.hpp"
+
+namespace standin::cli {
+namespace {
+
+constexpr auto any_number = std::numeric_limits<std::size_t>::max();
+
+constexpr std::array<Command, 7> table{{
+    {"predict", "FORMULA...", "what this batch will be",
+     "Salt, fat, pH, colour, heat, bind and cook loss of a formula, each as a band: likely value, then the range that holds nine "
+     "batches in ten. Several formulas give one page after another; with --json, one line of JSON each.",
+     "standin predict hedgerow.txt", 1, any_number, run_predict},
+    {"swaps", "FORMULA LINE", "what can stand in for one line, how much of it, and what that changes",
+     "LINE is the name of an ingredient in the formula, or its number counted from 1.", "standin swaps hedgerow.txt spinach --top 5", 2,
+     any_number, run_swaps},
+    {"adapt", "FORMULA", "swap and rebalance the formula for what is on hand and what is wanted",
+     "The variants nearest to the original come first. Wants are words (firmer looser milder hotter greener leaner richer brighter rounder "
+     "saltier less-salty juicier) or conditions on salt fat water protein ph sourness heat green bind firmness loss, such as 'heat<=3'.",
+     "standin adapt hedgerow.txt --have fridge.txt --want milder --without nuts", 1, 1, run_adapt},
+    {"compare", "FORMULA FORMULA...", "two or more formulas side by side", "Each is predicted from the same draws.",
+     "standin compare hedgerow.txt hedgerow-mild.json", 2, any_number, run_compare},
+    {"lookup", "WORD...", "what the knowledge says about an ingredient, with sources", "Several words are read as one name.",
+     "standin lookup poblano", 1, any_number, run_lookup},
+    {"check", "FILE...", "is this formula, inventory or knowledge folder sound",
+     "Says what is wrong and where; exit code 65 when anything is.", "standin check hedgerow.txt fridge.txt", 1, any_number, run_check},
+    {"convert", "FILE", "a formula from plain text to JSON, and back", "JSON unless --to says otherwise.",
+     "standin convert hedgerow.txt --to json", 1, 1, run_convert},
+}};
+
+}  // namespace
+
+std::span<const Command> commands() { return table; }
+
+}  // namespace standin::cli

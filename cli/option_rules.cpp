@@ -1,0 +1,90 @@
+#include <array>
+#include <charconv>
+#include <limits>
+
+#include "options.hpp"
+
+namespace standin::cli {
+namespace {
+
+using Complaint = std::optional<std::string>;
+
+template <class Number>
+Complaint whole(Number& into, const std::string& text, Number least, Number most) {
+    Number value{};
+    const auto [end, trouble] = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (trouble != std::errc{} || end != text.data() + text.size() || value < least || value > most)
+        return "expected a whole number from " + std::to_string(least) + " to " + std::to_string(most);
+    into = value;
+    return std::nullopt;
+}
+
+Complaint filled(std::string& into, const std::string& text) {
+    if (text.empty()) return "expected something after it";
+    into = text;
+    return std::nullopt;
+}
+
+Complaint more(std::vector<std::string>& into, const std::string& text) { return filled(into.emplace_back(), text); }
+
+Complaint colour(Call& call, const std::string& text) {
+    if (text == "auto") call.colour = ColourChoice::when_fit;
+    else if (text == "always") call.colour = ColourChoice::always;
+    else if (text == "never") call.colour = ColourChoice::never;
+    else return "expected auto, always or never";
+    return std::nullopt;
+}
+
+Complaint to(Call& call, const std::string& text) {
+    if (text != "json" && text != "text") return "expected json or text";
+    call.to = text;
+    return std::nullopt;
+}
+
+template <bool Call::*field>
+Complaint on(Call& call, const std::string&) {
+    call.*field = true;
+    return std::nullopt;
+}
+
+constexpr std::array<OptionRule, 15> rules{{
+    {"--have", "FILE", "what is on hand, text or JSON: 'spinach 400 g', 'chard plenty', 'no cilantro'", "adapt",
+     [](Call& c, const std::string& v) { return filled(c.have.emplace(), v); }},
+    {"--want", "W", "a want word or a condition such as 'ph>=5.6'; may be repeated", "adapt",
+     [](Call& c, const std::string& v) { return more(c.wants, v); }},
+    {"--without", "X", "an ingredient or an allergen to do without; may be repeated", "adapt",
+     [](Call& c, const std::string& v) { return more(c.without, v); }},
+    {"--keep", "LINE", "a line never to touch; may be repeated", "adapt", [](Call& c, const std::string& v) { return more(c.keep, v); }},
+    {"--changes", "N", "most changes in one variant", "adapt",
+     [](Call& c, const std::string& v) { return whole<std::size_t>(c.changes, v, 1, 1000); }},
+    {"--top", "N", "how many to show", "swaps adapt",
+     [](Call& c, const std::string& v) { return whole<std::size_t>(c.top.emplace(), v, 1, 100); }},
+    {"--to", "FORM", "json or text", "convert", to},
+    {"--json", "", "one JSON document with stable keys instead of a page", "", on<&Call::json>},
+    {"--knowledge", "DIR", "records that add to or replace the built-in ones", "",
+     [](Call& c, const std::string& v) { return filled(c.knowledge, v); }},
+    {"--rules", "CODE", "rule set for caps and temperatures: us, eu, uk or codex", "",
+     [](Call& c, const std::string& v) { return filled(c.rules, v); }},
+    {"--seed", "N", "seed of the draws behind the bands (1)", "",
+     [](Call& c, const std::string& v) { return whole<std::uint64_t>(c.seed, v, 0, std::numeric_limits<std::uint64_t>::max()); }},
+    {"--draws", "N", "how many draws (512)", "", [](Call& c, const std::string& v) { return whole<std::size_t>(c.draws, v, 16, 100000); }},
+    {"--color", "WHEN", "auto, always or never", "", colour},
+    {"-q,--quiet", "", "no log and no progress; cautions stay", "", on<&Call::quiet>},
+    {"-v,--verbose", "", "log what is done, on standard error", "", on<&Call::verbose>},
+}};
+
+}  // namespace
+
+std::span<const OptionRule> option_rules() { return rules; }
+
+bool fits(const OptionRule& rule, std::string_view command) {
+    if (rule.commands.empty()) return true;
+    for (auto left = rule.commands; !left.empty();) {
+        const auto space = left.find(' ');
+        if (left.substr(0, space) == command) return true;
+        left.remove_prefix(space == std::string_view::npos ? left.size() : space + 1);
+    }
+    return false;
+}
+
+}  // namespace standin::cli

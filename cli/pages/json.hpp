@@ -1,0 +1,23 @@
+// Answers as JSON with stable keys. Numbers carry six significant digits.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "standin/engine.hpp"
+
+namespace standin::cli {
+
+enum class Form {
+    document,  ///< indented
+    line       ///< one line, for JSON Lines
+};
+
+std::string predict_json(const Prediction& prediction, Form form);
+std::string compare_json(const std::vector<Prediction>& predictions);
+std::string swaps_json(const SwapsAnswer& answer);
+std::string adapt_json(const AdaptAnswer& answer, const Engine& engine);
+std::string lookup_json(const LookupAnswer& answer);
+std::string check_json(const CheckAnswer& answer);
+
+}  // namespace standin::cli

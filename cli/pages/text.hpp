@@ -1,0 +1,19 @@
+// Answers as pages for the terminal: at most 80 columns, the answer first. Allergens and cautions are on every one of them.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "standin/engine.hpp"
+#include "terminal.hpp"
+
+namespace standin::cli {
+
+std::string predict_text(const Prediction& prediction, const Look& look);
+std::string compare_text(const std::vector<Prediction>& predictions, const Look& look);
+std::string swaps_text(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Look& look);
+std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const Look& look);
+std::string lookup_text(const LookupAnswer& answer, const Engine& engine, const Look& look);
+std::string check_text(const CheckAnswer& answer, const Look& look);
+
+}  // namespace standin::cli

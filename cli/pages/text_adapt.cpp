@@ -1,0 +1,48 @@
+#include "pages/text.hpp"
+#include "pages/text_parts.hpp"
+#include "pages/text_variant.hpp"
+
+namespace standin::cli {
+namespace {
+
+std::string base_in_short(const Prediction& b) {
+    const auto& q = b.properties;
+    return "As it is, " + b.title + " is a " + b.bind_word + " mass, " + b.rested.word + ", with " + heat_phrase(b.heat_word) + ", salt " +
+           number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat and pH " + number(q[Property::ph].mid, 2) + ".";
+}
+
+std::string answer_first(const AdaptAnswer& a) {
+    if (a.variants.empty()) return "Nothing found does what was asked.";
+    if (!a.conflict.empty()) return "Nothing found does all that was asked; what comes nearest is below.";
+    const auto n = a.variants.size();
+    return n == 1 ? "One way to do it:" : std::to_string(n) + " ways to do it, the nearest to the original first:";
+}
+
+std::string search_part(const AdaptAnswer& a, const Look& look) {
+    if (a.plans_visited == 0) return "";  // the demands contradict each other: there was nothing to search
+    const std::string plans = std::to_string(a.plans_visited) + (a.plans_visited == 1 ? " plan" : " plans") + " looked at. ";
+    return heading("How sure", look) + paragraph(plans + (a.proved ? "Proved: no plan left out can come nearer than those shown."
+                                                                   : "Not proved: a plan not looked at could still be up to " +
+                                                                         number(a.gap, 1) + " noticeable differences nearer."),
+                                                 look);
+}
+
+std::string list_part(const char* head, const std::vector<std::string>& items, const Look& look) {
+    std::string out = items.empty() ? "" : heading(head, look);
+    for (const auto& item : items) out += bullet(item, look);
+    return out;
+}
+
+}  // namespace
+
+std::string adapt_text(const AdaptAnswer& a, const Engine& engine, const Look& look) {
+    std::string page = paragraph(base_in_short(a.base), look, 0) + paragraph(answer_first(a), look, 0);
+    page += list_part("These demands cannot all be met", a.conflict, look) + list_part("What would give", a.would_give, look);
+    for (const auto& v : a.variants) page += variant_part(v, a.base, engine, look);
+    page += search_part(a, look) + list_part("Taken for granted", a.presumed, look);
+    page += allergens_part(a.base.allergens, look);
+    page += paragraph("These are the original's; what a variant adds stands with it.", look);
+    return page + cautions_part(a.base.cautions, look);
+}
+
+}  // namespace standin::cli

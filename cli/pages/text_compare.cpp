@@ -1,0 +1,86 @@
+#include <algorithm>
+
+#include "pages/text.hpp"
+#include "pages/text_parts.hpp"
+
+namespace standin::cli {
+namespace {
+
+using Group = std::vector<const Prediction*>;
+
+std::string letter(std::size_t i) { return i < 26 ? std::string(1, static_cast<char>('A' + i)) : std::to_string(i + 1); }
+
+std::string in_short(const std::vector<Prediction>& all, const Look& look) {
+    std::string out;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const auto& p = all[i];
+        out += wrap(letter(i) + "  " + p.title + ": " + p.bind_word + ", " + p.rested.word + " (cooked " + p.cooked.word + "), " +
+                        heat_phrase(p.heat_word) + " (chance " + chance_of_heat(p) + ")",
+                    look.width, 0, 3) +
+               "\n";
+    }
+    return out;
+}
+
+// Side by side, as many as the page is wide enough for.
+std::string columns(const Group& group, std::size_t first, const Look& look) {
+    std::vector<Column> heads{{"", Align::left}};
+    for (std::size_t i = 0; i < group.size(); ++i) heads.push_back({letter(first + i), Align::right});
+    Table table(std::move(heads));
+    const auto row = [&](std::string name, auto cell) {
+        std::vector<std::string> cells{std::move(name)};
+        for (const auto* p : group) cells.push_back(cell(*p));
+        table.row(std::move(cells));
+    };
+    row("batch", [](const Prediction& p) { return grams(p.batch_g); });
+    row("meat", [](const Prediction& p) { return grams(p.meat_g); });
+    for_each_property([&](Property property) {
+        row(name_with_unit(property), [&](const Prediction& p) { return shown(property, p.properties[property]); });
+    });
+    const auto colour = [&](const PredictedColour& c) { return (look.colour ? look.swatch(c.hex) + " " : "") + c.hex; };
+    row("raw", [&](const Prediction& p) { return colour(p.raw); });
+    row("rested", [&](const Prediction& p) { return colour(p.rested); });
+    row("cooked", [&](const Prediction& p) { return colour(p.cooked); });
+    return "\n" + table.page(look);
+}
+
+// One line a caution, with the formulas it is said of unless it is said of all.
+std::vector<CautionText> shared_cautions(const std::vector<Prediction>& all) {
+    std::vector<CautionText> out;
+    for (const auto& p : all)
+        for (const auto& c : p.cautions)
+            if (std::none_of(out.begin(), out.end(), [&](const CautionText& o) { return o.text == c.text; })) out.push_back(c);
+    for (auto& c : out) {
+        std::string letters;
+        std::size_t n = 0;
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            const auto& own = all[i].cautions;
+            if (std::none_of(own.begin(), own.end(), [&](const CautionText& o) { return o.text == c.text; })) continue;
+            letters += (letters.empty() ? "" : ", ") + letter(i);
+            ++n;
+        }
+        if (n < all.size()) c.text = letters + ": " + c.text;
+    }
+    return out;
+}
+
+}  // namespace
+
+std::string compare_text(const std::vector<Prediction>& predictions, const Look& look) {
+    constexpr std::size_t abreast = 3;
+    std::string page = in_short(predictions, look);
+    for (std::size_t first = 0; first < predictions.size(); first += abreast) {
+        Group group;
+        for (std::size_t i = first; i < std::min(first + abreast, predictions.size()); ++i) group.push_back(&predictions[i]);
+        page += columns(group, first, look);
+    }
+    page += heading("Allergens", look);
+    for (std::size_t i = 0; i < predictions.size(); ++i) {
+        std::vector<std::string> names;
+        for (const auto& a : predictions[i].allergens) names.push_back(a.allergen + " (" + listed(a.from) + ")");
+        page += bullet(letter(i) + ": " + (names.empty() ? "none of the listed ones" : listed(names)), look);
+    }
+    return page + cautions_part(shared_cautions(predictions), look);
+}
+
+}  // namespace standin::cli

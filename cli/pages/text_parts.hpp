@@ -1,0 +1,34 @@
+// Pieces that several pages share. Each ends its last line.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "standin/prediction.hpp"
+#include "table.hpp"
+#include "words.hpp"
+
+namespace standin::cli {
+
+std::string heading(const std::string& text, const Look& look);
+std::string paragraph(const std::string& text, const Look& look, int indent = 2);
+/// "- text", wrapped under itself.
+std::string bullet(const std::string& text, const Look& look, int indent = 2);
+
+/// "5.31 (5.12-5.52)" in the property's own decimals.
+std::string shown(Property property, const Band& band);
+/// "salt, % of meat".
+std::string name_with_unit(Property property);
+
+/// "chard, blanched 3 min, squeezed".
+std::string with_preparations(const std::string& name, const std::vector<std::string>& prepared);
+
+/// "medium heat", "no heat to speak of".
+std::string heat_phrase(const std::string& word);
+/// The chance of the heat word of the prediction.
+std::string chance_of_heat(const Prediction& prediction);
+
+std::string allergens_part(const std::vector<AllergenText>& allergens, const Look& look);
+std::string cautions_part(const std::vector<CautionText>& cautions, const Look& look);
+
+}  // namespace standin::cli

@@ -1,0 +1,89 @@
+#include "session.hpp"
+
+#include <cerrno>
+#include <cstdio>
+#include <filesystem>
+#include <memory>
+
+#include "log.hpp"
+#include "terminal.hpp"
+
+namespace standin::cli {
+namespace {
+
+constexpr std::size_t largest = 16u << 20;  // bytes; no formula comes near
+
+int code_of(Trouble trouble) {
+    switch (trouble) {
+        case Trouble::unmet:
+            return unmet;
+        case Trouble::usage:
+            return usage;
+        case Trouble::bad_data:
+            return bad_data;
+        case Trouble::not_found:
+            return no_file;
+        case Trouble::unwritable:
+            return cannot_create;
+    }
+    return bad_data;
+}
+
+void close_unless_input(std::FILE* file) {
+    if (file && file != stdin) std::fclose(file);
+}
+
+}  // namespace
+
+Options engine_options(const Call& call) {
+    Options options;
+    options.knowledge_folder = call.knowledge;
+    options.rules = call.rules;
+    options.draws = call.draws;
+    options.seed = call.seed;
+    if (call.verbose) options.log = log_to_errors(call.colour);
+    return options;
+}
+
+std::string shown_name(const std::string& path) { return path == "-" ? "standard input" : path; }
+
+Result<std::string> read_text(const std::string& path) {
+    std::error_code ignored;
+    if (path != "-" && std::filesystem::is_directory(path, ignored))
+        return failure(Trouble::bad_data, "this is a folder; expected a file", path);
+    const std::unique_ptr<std::FILE, void (*)(std::FILE*)> file(path == "-" ? stdin : std::fopen(path.c_str(), "rb"), close_unless_input);
+    if (!file) {
+        const bool absent = errno == ENOENT || errno == ENOTDIR;
+        return failure(Trouble::not_found, absent ? "no such file" : "cannot open this file", path);
+    }
+    std::string text, buffer(1u << 16, '\0');
+    while (const auto n = std::fread(buffer.data(), 1, buffer.size(), file.get())) {
+        text.append(buffer, 0, n);
+        if (text.size() > largest)
+            return failure(Trouble::bad_data, "larger than 16 MB; expected a formula or an inventory", shown_name(path));
+    }
+    if (std::ferror(file.get())) return failure(Trouble::bad_data, "cannot read this file", shown_name(path));
+    return text;
+}
+
+Result<Formula> load_formula(const Engine& engine, const std::string& path) {
+    const auto text = read_text(path);
+    if (!text) return Failure(text.error());
+    return engine.read_formula(*text, shown_name(path));
+}
+
+int complain(const Error& error, ColourChoice colour) {
+    const Look look = look_for_errors(colour);
+    std::string text = look.bold("standin: error:") + " " + (error.where.empty() ? "" : error.where + ": ") + error.message + "\n";
+    for (const auto& hint : error.hints) text += "  " + hint + "\n";
+    std::fwrite(text.data(), 1, text.size(), stderr);
+    return code_of(error.trouble);
+}
+
+int deliver(std::string_view page, int code) {
+    if (std::fwrite(page.data(), 1, page.size(), stdout) == page.size() && std::fflush(stdout) == 0) return code;
+    complain({Trouble::unwritable, "cannot write to standard output", {}, {}});
+    return cannot_write;
+}
+
+}  // namespace standin::cli

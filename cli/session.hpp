@@ -1,0 +1,30 @@
+// What every command does around its work: open the engine, read files, say what went wrong, hand over the page.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "command.hpp"
+#include "standin/engine.hpp"
+
+namespace standin::cli {
+
+/// Knowledge, rules, draws and log as the call wants them.
+Options engine_options(const Call& call);
+
+/// The whole of a file; "-" is standard input.
+Result<std::string> read_text(const std::string& path);
+
+/// The name of a file in messages.
+std::string shown_name(const std::string& path);
+
+/// Reads a file and understands it as a formula.
+Result<Formula> load_formula(const Engine& engine, const std::string& path);
+
+/// Writes the error to standard error, hints below it, and gives its exit code.
+int complain(const Error& error, ColourChoice colour = ColourChoice::when_fit);
+
+/// Writes a finished page to standard output; `code`, or what became of it.
+int deliver(std::string_view page, int code = done);
+
+}  // namespace standin::cli

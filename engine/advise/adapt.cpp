@@ -1,0 +1,160 @@
+#include "advise/adapt.hpp"
+
+#include <algorithm>
+
+#include "advise/conflict.hpp"
+#include "advise/explain.hpp"
+#include "advise/request.hpp"
+#include "advise/search.hpp"
+#include "advise/verify.hpp"
+#include "base/band.hpp"
+#include "models/cielab.hpp"
+#include "predict/predict.hpp"
+#include "safety/allergens.hpp"
+#include "safety/safety.hpp"
+
+namespace standin {
+namespace {
+
+Compared compare(const Formula& base, const Formula& variant, Pantry& middle) {
+    const Batch before(base, middle), after(variant, middle);
+    Compared c;
+    c.base = before.total(0);
+    c.variant = after.total(0);
+    c.before = middle.models().state(c.base, before.process(0), 0);
+    c.after = middle.models().state(c.variant, after.process(0), 0);
+    c.bind_before = middle.models().bind(c.base, before.process(0), 0);
+    c.bind_after = middle.models().bind(c.variant, after.process(0), 0);
+    return c;
+}
+
+class Adapt {
+public:
+    Adapt(const Formula& formula, const AdaptRequest& request, const Context& context, std::vector<Goal> goals, Stock stock)
+        : formula_(formula), request_(request), context_(context), stock_(std::move(stock)), graph_(context.knowledge()), base_batch_(formula, context.middle), base_total_(base_batch_.total(0)),
+          yardstick_(context, base_total_, context.middle.models().state(base_total_, base_batch_.process(0), 0), std::move(goals)),
+          problem_(make_problem(formula, request, stock_, graph_, yardstick_, context)), base_states_(states_of(Batch(formula, context.drawn), context.drawn.models())) {}
+
+    AdaptAnswer answer() {
+        AdaptAnswer answer;
+        answer.base = predicted(formula_);
+        answer.presumed = stock_.presumed();
+        if (auto opposed = contradiction(yardstick_.goals(), yardstick_.base()); !opposed.empty()) {
+            for (const auto& want : opposed) answer.conflict.push_back("want " + want);
+            answer.would_give = {"giving up one of them"};
+            return answer;
+        }
+        if (!kept_lines_missing()) search(answer);
+        const bool met = std::any_of(answer.variants.begin(), answer.variants.end(), [](const Variant& v) { return std::all_of(v.wants.begin(), v.wants.end(), [](const WantResult& w) { return w.met; }); });
+        if (!met) {
+            Conflict conflict = smallest_conflict(formula_, request_, yardstick_.goals(), graph_, context_);
+            answer.conflict = std::move(conflict.demands);
+            answer.would_give = std::move(conflict.would_give);
+            // Each demand can be met alone and all together, but not in the plans found: say that, not nothing.
+            if (answer.conflict.empty()) answer.conflict.push_back("no plan within the limits meets every want");
+        }
+        return answer;
+    }
+
+private:
+    Prediction predicted(const Formula& formula) {
+        Prediction p = predict_formula(formula, context_.drawn);
+        mark_safety(p, formula, context_.knowledge(), context_.options.rules);
+        return p;
+    }
+
+    bool kept_lines_missing() const {
+        for (std::size_t l = 0; l < formula_.lines.size(); ++l)
+            if (formula_.lines[l].keep && problem_.forced[l]) return true;
+        return false;
+    }
+
+    void search(AdaptAnswer& answer) {
+        SearchLimits limits;
+        limits.plans = std::max<std::size_t>(1, request_.top);
+        limits.changes = request_.changes;
+        limits.progress = context_.options.progress;
+        const SearchResult found = search_plans(problem_, yardstick_, context_.middle.models(), limits);
+        answer.proved = found.proved;
+        answer.gap = found.gap;
+        answer.plans_visited = found.visited;
+        for (const auto& plan : found.plans) {
+            BuiltVariant built = build_variant(problem_, plan, stock_, context_.knowledge());
+            const auto faults = faults_of(built.formula, problem_, stock_, yardstick_, context_.middle);
+            if (faults.empty()) answer.variants.push_back(variant_of(std::move(built), plan, answer.base));
+            else if (context_.options.log)
+                for (const auto& fault : faults) context_.options.log("a plan was dropped: " + fault);
+        }
+        std::stable_sort(answer.variants.begin(), answer.variants.end(), [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
+        for (std::size_t i = 0; i < answer.variants.size(); ++i) answer.variants[i].rank = i + 1;
+    }
+
+    Variant variant_of(BuiltVariant built, const Plan& plan, const Prediction& base) {
+        Variant v;
+        const Compared compared = compare(formula_, built.formula, context_.middle);
+        // The plan's prices, and the deviation of the weights as rounded.
+        v.distance = plan.distance - plan.deviation + yardstick_.distance(compared.variant, compared.after);
+        v.table = table_sentence(yardstick_, compared);
+        v.edits = explain_edits(built, problem_, compared, context_);
+        v.prediction = predicted(built.formula);
+        v.new_allergens = new_allergens(base, v.prediction);
+        v.gives_back = what_gives_back(formula_, yardstick_, compared, graph_, stock_, context_);
+        v.formula = std::move(built.formula);
+        differences(v);
+        return v;
+    }
+
+    // Bands of the difference: base and variant share every draw.
+    void differences(Variant& v) {
+        const auto states = states_of(Batch(v.formula, context_.drawn), context_.drawn.models());
+        std::vector<double> values(states.size());
+        const auto over = [&](auto get) {
+            for (std::size_t i = 0; i < states.size(); ++i) values[i] = get(states[i], base_states_[i]);
+            return band_of(values);
+        };
+        for_each_property([&](Property p) { v.differences[p] = over([&](const State& a, const State& b) { return a.properties[p] - b.properties[p]; }); });
+        v.colour_rested = over([](const State& a, const State& b) { return ciede2000(a.rested, b.rested); });
+        v.colour_cooked = over([](const State& a, const State& b) { return ciede2000(a.cooked, b.cooked); });
+        wants(v, states);
+    }
+
+    void wants(Variant& v, const std::vector<State>& states) {
+        const Batch batch(v.formula, context_.middle);
+        const State middle = context_.middle.models().state(batch.total(0), batch.process(0), 0);
+        for (const auto& goal : yardstick_.goals()) {
+            const double slack = met_within * (yardstick_.step(goal.property) > 0 ? yardstick_.step(goal.property) : 1);
+            const double before = yardstick_.base().properties[goal.property], after = middle.properties[goal.property];
+            std::size_t met = 0;
+            for (std::size_t i = 0; i < states.size(); ++i) met += shortfall(goal, states[i].properties[goal.property], base_states_[i].properties[goal.property]) <= slack;
+            WantResult result{goal.want, shortfall(goal, after, before) <= slack, static_cast<double>(met) / static_cast<double>(states.size()), {}};
+            const char* asked = goal.kind == Goal::Kind::at_least ? " or more" : goal.kind == Goal::Kind::at_most ? " or less" : "";
+            result.says = std::string(info(goal.property).name) + " " + figures(before) + " -> " + figures(after) + " " + std::string(info(goal.property).unit) + ", asked for " + figures(goal.target(before)) + asked;
+            v.wants.push_back(std::move(result));
+        }
+    }
+
+    const Formula& formula_;
+    const AdaptRequest& request_;
+    const Context& context_;
+    Stock stock_;
+    SwapGraph graph_;
+    Batch base_batch_;
+    Material base_total_;
+    Yardstick yardstick_;
+    Problem problem_;
+    std::vector<State> base_states_;
+};
+
+}  // namespace
+
+Result<AdaptAnswer> adapt_formula(const Formula& formula, const AdaptRequest& request, const Context& context) {
+    const auto marked = with_keep_marks(formula, request, context.knowledge());
+    if (!marked) return Failure(marked.error());
+    auto goals = read_wants(request.wants, context.knowledge());
+    if (!goals) return Failure(goals.error());
+    auto stock = Stock::of(*marked, request, context.knowledge());
+    if (!stock) return Failure(stock.error());
+    return Adapt(*marked, request, context, std::move(*goals), std::move(*stock)).answer();
+}
+
+}  // namespace standin

@@ -1,0 +1,138 @@
+#include "advise/conflict.hpp"
+
+#include <algorithm>
+#include <functional>
+
+#include "advise/explain.hpp"
+#include "advise/request.hpp"
+
+namespace standin {
+namespace {
+
+// A word's target, less the slack within which it counts as met, as a hard limit.
+std::vector<Goal> as_conditions(const std::vector<Goal>& goals, const Yardstick& yardstick) {
+    std::vector<Goal> hard = goals;
+    for (auto& goal : hard) {
+        if (goal.condition) continue;
+        const double slack = met_within * yardstick.step(goal.property);
+        const double target = goal.target(yardstick.base().properties[goal.property]);
+        goal.limit = goal.kind == Goal::Kind::at_least ? target - slack : target + slack;
+        goal.condition = true;
+    }
+    return hard;
+}
+
+// What one demand is called, and the request without it.
+struct Demand {
+    std::string words;
+    std::function<void(Formula&, AdaptRequest&, std::vector<Goal>&)> drop;
+};
+
+class Quarrel {
+public:
+    Quarrel(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals, const SwapGraph& graph, const Context& context)
+        : formula_(formula), request_(request), goals_(goals), graph_(graph), context_(context) {}
+
+    Conflict settle() {
+        list_demands();
+        std::vector<bool> dropped(demands_.size(), false);
+        if (can_be_met(dropped)) return {};
+        for (std::size_t d = 0; d < demands_.size(); ++d) {
+            dropped[d] = true;
+            if (can_be_met(dropped)) dropped[d] = false;
+        }
+        Conflict conflict;
+        for (std::size_t d = 0; d < demands_.size(); ++d)
+            if (!dropped[d]) conflict.demands.push_back(demands_[d].words);
+        conflict.would_give = what_gives(dropped);
+        return conflict;
+    }
+
+private:
+    void list_demands() {
+        for (const auto& goal : goals_) {
+            const std::string want = goal.want;
+            if (std::any_of(demands_.begin(), demands_.end(), [&](const Demand& d) { return d.words == "want " + want; })) continue;
+            demands_.push_back({"want " + want, [want](Formula&, AdaptRequest&, std::vector<Goal>& goals) { std::erase_if(goals, [&](const Goal& g) { return g.want == want; }); }});
+        }
+        for (std::size_t l = 0; l < formula_.lines.size(); ++l) {
+            if (!formula_.lines[l].keep) continue;
+            demands_.push_back({"keep " + name(formula_.lines[l]), [l](Formula& f, AdaptRequest&, std::vector<Goal>&) { f.lines[l].keep = false; }});
+        }
+        for (const auto& word : request_.without)
+            demands_.push_back({"without " + word, [word](Formula&, AdaptRequest& r, std::vector<Goal>&) { std::erase(r.without, word); }});
+        if (request_.have) demands_.push_back({stock_words(), [](Formula&, AdaptRequest& r, std::vector<Goal>&) { r.have.reset(); }});
+    }
+
+    std::string name(const Line& line) const { return context_.knowledge().ingredient(line.ingredient)->names.front(); }
+
+    // The stock is one demand; what it lacks of the formula says more than the word alone.
+    std::string stock_words() const {
+        const auto stock = Stock::of(formula_, request_, context_.knowledge());
+        std::string words = "what is on hand";
+        if (!stock) return words;
+        std::string short_of;
+        for (const auto& line : formula_.lines) {
+            const Offer offer = stock->offer(*context_.knowledge().ingredient(line.ingredient));
+            const double there = !offer.on_hand ? 0 : offer.grams.value_or(line.grams.mid);
+            if (there < line.grams.mid) short_of += (short_of.empty() ? "" : "; ") + name(line) + " " + figures(there) + " g of " + figures(line.grams.mid) + " g";
+        }
+        return short_of.empty() ? words : words + " (" + short_of + ")";
+    }
+
+    bool can_be_met(const std::vector<bool>& dropped) const {
+        Formula formula = formula_;
+        AdaptRequest request = request_;
+        std::vector<Goal> goals = goals_;
+        for (std::size_t d = 0; d < demands_.size(); ++d)
+            if (dropped[d]) demands_[d].drop(formula, request, goals);
+        const auto stock = Stock::of(formula, request, context_.knowledge());
+        if (!stock || !kept_lines_are_there(formula, *stock)) return false;
+        return feasible(formula, request, *stock, goals);
+    }
+
+    bool feasible(const Formula& formula, const AdaptRequest& request, const Stock& stock, const std::vector<Goal>& goals) const {
+        const Batch base(formula_, context_.middle);
+        const Material total = base.total(0);
+        const State state = context_.middle.models().state(total, base.process(0), 0);
+        const Yardstick soft(context_, total, state, goals);
+        const Yardstick hard(context_, total, state, as_conditions(goals, soft));
+        const Problem problem = make_problem(formula, request, stock, graph_, soft, context_);
+        const Rebalancer rebalancer(problem, hard, context_.middle.models());
+        const std::vector<Choice> all(problem.moves.size(), Choice::open);
+        return std::any_of(problem.processes.begin(), problem.processes.end(), [&](const ProcessOption& process) { return rebalancer.solve(all, process, {}).feasible(); });
+    }
+
+    bool kept_lines_are_there(const Formula& formula, const Stock& stock) const {
+        return std::all_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
+            const Offer offer = stock.offer(*context_.knowledge().ingredient(line.ingredient));
+            return !line.keep || (offer.on_hand && (!offer.grams || *offer.grams >= line.grams.mid));
+        });
+    }
+
+    // Every demand of the quarrel, given up, ends it: that is what minimal means.
+    std::vector<std::string> what_gives(const std::vector<bool>& dropped) const {
+        std::vector<std::string> all;
+        for (std::size_t d = 0; d < demands_.size(); ++d) {
+            if (dropped[d]) continue;
+            const bool stock = demands_[d].words.rfind("what is on hand", 0) == 0;
+            all.push_back(stock ? "more on hand of what is short, or a batch cut down to what there is" : "giving up \"" + demands_[d].words + "\"");
+        }
+        return all;
+    }
+
+    const Formula& formula_;
+    const AdaptRequest& request_;
+    const std::vector<Goal>& goals_;
+    const SwapGraph& graph_;
+    const Context& context_;
+    std::vector<Demand> demands_;
+};
+
+}  // namespace
+
+Conflict smallest_conflict(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals, const SwapGraph& graph, const Context& context) {
+    return Quarrel(formula, request, goals, graph, context).settle();
+}
+
+}  // namespace standin

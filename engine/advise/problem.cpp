@@ -1,0 +1,325 @@
+#include "advise/problem.hpp"
+
+#include <algorithm>
+#include <functional>
+#include <map>
+#include <set>
+
+#include "advise/dose.hpp"
+#include "advise/stand_ins.hpp"
+#include "base/band.hpp"
+
+namespace standin {
+namespace {
+
+// Shares of the batch that bound what a move may bring; a plain kitchen's sense of proportion, judgement throughout.
+constexpr double most_of_paste = 0.25;   // a green, vegetable or nut
+constexpr double most_of_binder = 0.035; // also the usual legal cap
+constexpr double most_of_acid = 0.04;
+constexpr double raise_share = 0.6;      // of a line
+constexpr double trim_share = 0.4;
+constexpr double dose_slack = 1.5;       // over the equal dose
+constexpr std::size_t stand_ins_a_line = 7;
+constexpr std::size_t adds_of_a_kind = 6;
+
+// Which roles can move a property that a want is about: by changing or replacing their lines, or by adding one.
+struct Lever {
+    Property property;
+    std::vector<Role> change, replace, add;
+};
+
+const std::vector<Lever>& levers() {
+    static const std::vector<Lever> all{
+        {Property::heat_mg_kg, {Role::heat}, {Role::heat}, {Role::heat}},
+        {Property::greenness, {Role::green, Role::herb}, {Role::green}, {Role::green}},
+        {Property::chlorophyll_mg_kg, {Role::green, Role::herb}, {Role::green}, {Role::green}},
+        {Property::sourness_mmol_kg, {Role::acid}, {Role::acid}, {Role::acid}},
+        {Property::ph, {Role::acid}, {Role::acid}, {Role::acid}},
+        {Property::bind, {Role::acid, Role::green, Role::liquid, Role::binder}, {Role::binder}, {Role::binder}},
+        {Property::firmness, {Role::acid, Role::green, Role::liquid, Role::binder, Role::fat}, {Role::binder}, {Role::binder}},
+        {Property::fat_pct, {Role::fat, Role::lean}, {Role::lean, Role::fat}, {Role::fat}},
+        {Property::salt_pct, {Role::salt}, {}, {}},
+        {Property::water_pct, {Role::liquid, Role::green}, {}, {}},
+        {Property::protein_pct, {Role::lean, Role::fat}, {Role::lean, Role::fat}, {}},
+        {Property::cook_loss_pct, {Role::liquid, Role::binder, Role::green, Role::acid}, {Role::binder}, {Role::binder}},
+    };
+    return all;
+}
+
+bool contains(const std::vector<Role>& roles, Role role) { return std::find(roles.begin(), roles.end(), role) != roles.end(); }
+
+class Builder {
+public:
+    Builder(const Formula& formula, const AdaptRequest& request, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick, const Context& context)
+        : request_(request), stock_(stock), graph_(graph), yardstick_(yardstick), context_(context), knowledge_(context.knowledge()) {
+        problem_.formula = formula;
+        for (const auto& line : formula.lines)
+            for (const auto& allergen : ingredient(line).allergens) allergens_.insert(allergen);
+    }
+
+    Problem build() && {
+        start();
+        find_roles();
+        for (std::size_t l = 0; l < lines().size(); ++l) change_line(l);
+        for (std::size_t l = 0; l < lines().size(); ++l) replace_line(l);
+        for (const Role role : add_roles_) add_role(role);
+        limits();
+        processes();
+        return std::move(problem_);
+    }
+
+private:
+    const std::vector<Line>& lines() const { return problem_.formula.lines; }
+    const Ingredient& ingredient(const Line& line) const { return *knowledge_.ingredient(line.ingredient); }
+    Role role_of_line(std::size_t l) const { return ingredient(lines()[l]).roles.front(); }
+    bool is_meat(std::size_t l) const { return ingredient(lines()[l]).meat.has_value(); }
+    Material unit(const Line& food) { return context_.middle.unit(food).front(); }
+
+    // Grams of each line that are to be had; several lines of one ingredient share what there is, kept ones first.
+    void start() {
+        std::map<std::string, double> left;
+        std::vector<std::size_t> order(lines().size());
+        for (std::size_t l = 0; l < order.size(); ++l) order[l] = l;
+        std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return lines()[a].keep > lines()[b].keep; });
+        problem_.start.resize(lines().size());
+        problem_.forced.resize(lines().size());
+        for (const auto l : order) {
+            const Line& line = lines()[l];
+            const Offer offer = stock_.offer(ingredient(line));
+            double grams = offer.on_hand ? line.grams.mid : 0;
+            if (offer.on_hand && offer.grams) {
+                double& rest = left.try_emplace(line.ingredient, *offer.grams).first->second;
+                grams = std::min(grams, rest);
+                rest -= grams;
+            }
+            problem_.start[l] = grams;
+            problem_.forced[l] = grams < line.grams.mid;
+        }
+        left_ = std::move(left);
+        double meat = 0;
+        for (std::size_t l = 0; l < lines().size(); ++l) {
+            const Material one = unit(lines()[l]);
+            problem_.start_total.add(one, problem_.start[l]);
+            meat += one[Amount::meat] * lines()[l].grams.mid;
+            base_mass_ += one[Amount::mass] * lines()[l].grams.mid;
+        }
+        problem_.least_meat = context_.constant("advice.meat.least") * meat;
+    }
+
+    // What a want or a missing line lets us touch.
+    void find_roles() {
+        for (const auto& goal : yardstick_.goals())
+            for (const auto& lever : levers()) {
+                if (lever.property != goal.property) continue;
+                change_roles_.insert(lever.change.begin(), lever.change.end());
+                replace_roles_.insert(lever.replace.begin(), lever.replace.end());
+                const bool more = goal.kind != Goal::Kind::at_most;
+                const bool loss = goal.property == Property::cook_loss_pct;
+                for (const Role role : lever.add)
+                    if (role == Role::binder ? more != loss : more && !has_line_of(role)) add_roles_.insert(role);
+            }
+        for (std::size_t l = 0; l < lines().size(); ++l)
+            if (problem_.forced[l]) change_roles_.insert(ingredient(lines()[l]).roles.begin(), ingredient(lines()[l]).roles.end());
+    }
+
+    bool has_line_of(Role role) const {
+        return std::any_of(lines().begin(), lines().end(), [&](const Line& line) { return contains(ingredient(line).roles, role); });
+    }
+
+    double room_for_more(std::size_t l) const {
+        const auto left = left_.find(lines()[l].ingredient);
+        return left == left_.end() ? base_mass_ : left->second;
+    }
+
+    void change_line(std::size_t l) {
+        const Line& line = lines()[l];
+        if (line.keep) return;
+        const Role role = role_of_line(l);
+        const bool trim = role == Role::salt || (role == Role::liquid && unit(line)[Amount::titratable] <= 0 && unit(line)[Amount::alcohol] <= 0);
+        const bool touched = change_roles_.count(role) > 0;
+        if (!trim && !touched) return;
+        // Meat only moves for a want about it, or to make up for meat that is missing.
+        if (is_meat(l) && !change_roles_.count(role)) return;
+        const double price = context_.constant(trim && !touched ? "advice.price.trim" : "advice.price.change");
+        const double down = trim && !touched ? trim_share : 1.0;
+        if (problem_.start[l] > 0) push({MoveKind::reduce, l, line, {}, negated(unit(line)), problem_.start[l] * down, price, trim});
+        if (problem_.forced[l] || role == Role::binder) return;
+        const double up = std::min({line.grams.mid * (trim ? trim_share : is_meat(l) ? 1.0 : raise_share), room_for_more(l), is_meat(l) ? base_mass_ : most_of_paste * base_mass_});
+        if (up > 0) push({MoveKind::raise, l, line, {}, unit(line), up, price, trim});
+    }
+
+    void replace_line(std::size_t l) {
+        const Line& line = lines()[l];
+        if (line.keep || (!problem_.forced[l] && !replace_roles_.count(role_of_line(l)))) return;
+        std::size_t taken = 0;
+        for (auto& candidate : candidates_for(line, graph_, context_.middle, [&](const Ingredient& i) { return stock_.can_bring(i); })) {
+            if (taken == stand_ins_a_line && !stock_.listed()) break;
+            if (taken == 2 * stand_ins_a_line) break;
+            if (offer_stand_in(l, candidate)) ++taken;
+        }
+    }
+
+    bool offer_stand_in(std::size_t l, const Candidate& candidate) {
+        const StandsFor stands{l, candidate.closeness, candidate.food.grams.mid, candidate.role, candidate.swaps};
+        const std::string key = key_of(candidate.food);
+        if (const auto same = same_line_.find(key); same != same_line_.end() || mark_same(key)) return widen_raise(same_line_.at(key), stands);
+        const auto [place, fresh] = stand_in_moves_.try_emplace(key, problem_.moves.size());
+        if (fresh) push({MoveKind::stand_in, l, candidate.food, {}, unit(candidate.food), 0, 0, false});
+        Move& move = problem_.moves[place->second];
+        move.stands_for.push_back(stands);
+        move.most = bounded(move, candidate.role);
+        move.price = price_of(move);
+        return true;
+    }
+
+    // A stand-in that is in the formula already, prepared alike, is that line raised.
+    bool mark_same(const std::string& key) {
+        for (std::size_t l = 0; l < lines().size(); ++l)
+            if (!lines()[l].keep && !problem_.forced[l] && key_of(lines()[l]) == key) return same_line_.emplace(key, l).second;
+        return false;
+    }
+
+    bool widen_raise(std::size_t l, const StandsFor& stands) {
+        auto move = std::find_if(problem_.moves.begin(), problem_.moves.end(), [&](const Move& m) { return m.kind == MoveKind::raise && m.line == l; });
+        if (move == problem_.moves.end()) {
+            push({MoveKind::raise, l, lines()[l], {}, unit(lines()[l]), 0, context_.constant("advice.price.change"), false});
+            move = problem_.moves.end() - 1;
+        }
+        move->stands_for.push_back(stands);
+        move->most = std::min(room_for_more(l), move->most + dose_slack * stands.equal_grams);
+        return move->most > 0;
+    }
+
+    double bounded(const Move& move, Role role) const {
+        double equal = 0;
+        for (const auto& stands : move.stands_for) equal += stands.equal_grams;
+        const bool meat = ingredient(move.food).meat.has_value();
+        double most = dose_slack * equal;
+        if (!meat) most = std::min(most, (role == Role::binder ? most_of_binder : most_of_paste) * base_mass_);
+        if (const auto left = left_.find(move.food.ingredient); left != left_.end()) return std::min(most, left->second);
+        const Offer offer = stock_.offer(ingredient(move.food));
+        return offer.grams ? std::min(most, *offer.grams) : most;
+    }
+
+    double price_of(const Move& move) const {
+        double closeness = 0;
+        for (const auto& stands : move.stands_for) closeness = std::max(closeness, stands.closeness);
+        const bool new_food = std::none_of(lines().begin(), lines().end(), [&](const Line& line) { return line.ingredient == move.food.ingredient; });
+        double price = context_.constant("advice.price.swap") * (1 - closeness) + context_.constant(new_food ? "advice.price.new" : "advice.price.change");
+        for (const auto& allergen : ingredient(move.food).allergens)
+            if (!allergens_.count(allergen)) price += context_.constant("advice.price.allergen");
+        return price;
+    }
+
+    void add_role(Role role) {
+        std::map<std::string, int> known;  // how often a food is named as a stand-in: the usual ones first
+        for (const auto& swap : knowledge_.records().swaps)
+            if (swap.role == role) ++known[swap.to];
+        std::vector<const Ingredient*> foods;
+        for (const auto& i : knowledge_.records().ingredients)
+            if (i.roles.front() == role && stock_.can_bring(i) && (role != Role::binder || i.tissue == Tissue::dry) && !in_formula(i)) foods.push_back(&i);
+        const auto worth = [&](const Ingredient* i) { return known[i->id] - (i->allergens.empty() ? 0 : 10); };
+        std::stable_sort(foods.begin(), foods.end(), [&](const Ingredient* a, const Ingredient* b) { return worth(a) > worth(b); });
+        for (std::size_t f = 0; f < std::min(foods.size(), adds_of_a_kind); ++f) {
+            Line food;
+            food.ingredient = foods[f]->id;
+            Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false};
+            if (!(dose_of(move.per_gram, role) > 0)) continue;
+            move.most = base_mass_ * (role == Role::binder ? most_of_binder : role == Role::acid ? most_of_acid : most_of_paste / 3);
+            const Offer offer = stock_.offer(*foods[f]);
+            if (offer.grams) move.most = std::min(move.most, *offer.grams);
+            move.price = context_.constant("advice.price.new");
+            for (const auto& allergen : foods[f]->allergens)
+                if (!allergens_.count(allergen)) move.price += context_.constant("advice.price.allergen");
+            push(std::move(move));
+        }
+    }
+
+    bool in_formula(const Ingredient& i) const {
+        return std::any_of(lines().begin(), lines().end(), [&](const Line& line) { return line.ingredient == i.id; });
+    }
+
+    // One ingredient in several forms draws on the same stock; without an amount on hand nothing binds them.
+    void limits() {
+        std::map<std::string, Limit> shared;
+        for (std::size_t m = 0; m < problem_.moves.size(); ++m) {
+            const Move& move = problem_.moves[m];
+            if (move.kind == MoveKind::reduce) continue;
+            const Offer offer = stock_.offer(ingredient(move.food));
+            if (!offer.grams) continue;
+            auto& limit = shared[move.food.ingredient];
+            limit.ingredient = move.food.ingredient;
+            limit.moves.push_back(m);
+            limit.grams = *offer.grams;
+        }
+        for (auto& [id, limit] : shared) {
+            for (std::size_t l = 0; l < lines().size(); ++l)
+                if (lines()[l].ingredient == id) limit.grams -= problem_.start[l];
+            if (limit.moves.size() > 1) problem_.limits.push_back(std::move(limit));
+        }
+    }
+
+    void processes() {
+        Draws middle = Draws::middle();
+        const Process& base = problem_.formula.process;
+        problem_.processes.push_back({base, process_states(base, knowledge_, middle).front(), {}, 0});
+        const bool bind_wanted = std::any_of(yardstick_.goals().begin(), yardstick_.goals().end(), [](const Goal& g) {
+            return (g.property == Property::bind || g.property == Property::firmness) && g.kind == Goal::Kind::at_least;
+        });
+        if (!bind_wanted) return;
+        ProcessOption better{base, {}, {}, 0};
+        const ProcessState now = problem_.processes.front().state;
+        constexpr double cold = 2, tacky_min = 3;
+        if (now.order != Order::salt_first) {
+            better.process.order = Order::salt_first;
+            better.changes.push_back("salt and lean first, mixed until tacky; the paste next; acid cold and last");
+        }
+        if (now.mixing_min < tacky_min) {
+            better.process.mixing_min = tacky_min;
+            better.changes.push_back("mix 3 minutes, until it sticks to an upturned palm");
+        }
+        if (now.mixed_at_c > cold) {
+            better.process.mixed_at_c = cold;
+            better.changes.push_back("meat and paste at 0-2 C before mixing, no warmer than 4 C after");
+        }
+        if (better.changes.empty()) return;
+        better.state = process_states(better.process, knowledge_, middle).front();
+        better.price = context_.constant("advice.price.process");
+        problem_.processes.push_back(std::move(better));
+    }
+
+    static Material negated(const Material& m) {
+        Material minus;
+        minus.add(m, -1);
+        return minus;
+    }
+
+    static std::string key_of(const Line& food) {
+        std::string key = food.ingredient;
+        for (const auto& step : food.prepared) key += "," + step.preparation;
+        return key;
+    }
+
+    void push(Move move) { problem_.moves.push_back(std::move(move)); }
+
+    const AdaptRequest& request_;
+    const Stock& stock_;
+    const SwapGraph& graph_;
+    const Yardstick& yardstick_;
+    const Context& context_;
+    const Knowledge& knowledge_;
+    Problem problem_;
+    std::set<std::string> allergens_;
+    std::set<Role> change_roles_, replace_roles_, add_roles_;
+    std::map<std::string, double> left_;
+    std::map<std::string, std::size_t> same_line_, stand_in_moves_;
+    double base_mass_ = 0;
+};
+
+}  // namespace
+
+Problem make_problem(const Formula& formula, const AdaptRequest& request, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick, const Context& context) {
+    return Builder(formula, request, stock, graph, yardstick, context).build();
+}
+
+}  // namespace standin

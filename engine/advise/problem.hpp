@@ -1,0 +1,66 @@
+// A request as a problem: a starting batch and the moves that may be made on it. Every property depends on the sum of materials, and a
+// move adds its grams times a fixed material to that sum, so the problem is linear up to the models.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "advise/stock.hpp"
+#include "advise/yardstick.hpp"
+#include "knowledge/swap_graph.hpp"
+
+namespace standin {
+
+enum class MoveKind { reduce, raise, stand_in, add };
+
+/// A line that a stand-in may stand for.
+struct StandsFor {
+    std::size_t line = 0;
+    double closeness = 0;
+    double equal_grams = 0;          ///< grams of the stand-in that carry the line's whole dose
+    Role role = Role::green;
+    std::vector<std::size_t> swaps;  ///< indexes in Records::swaps
+};
+
+struct Move {
+    MoveKind kind = MoveKind::reduce;
+    std::size_t line = 0;            ///< reduce, raise: the formula's line
+    Line food;                       ///< stand_in, add: what comes in, with its preparations
+    std::vector<StandsFor> stands_for;
+    Material per_gram;               ///< of the batch, negative for reduce
+    double most = 0;                 ///< grams
+    double price = 0;                ///< noticeable differences once it is used
+    bool trim = false;               ///< salt or water following the rest: no edit of its own in a plan's idea
+};
+
+/// Grams of some moves that together must stay under a limit (one ingredient in several forms).
+struct Limit {
+    std::string ingredient;
+    std::vector<std::size_t> moves;
+    double grams = 0;
+};
+
+/// A way of making the batch, and what it changes in words.
+struct ProcessOption {
+    Process process;
+    ProcessState state;  // at the middle
+    std::vector<std::string> changes;
+    double price = 0;
+};
+
+struct Problem {
+    Formula formula;
+    std::vector<double> start;       ///< grams of each line before any move; less than the formula's where it is not to be had
+    std::vector<bool> forced;        ///< lines whose start is below the formula's
+    Material start_total;
+    std::vector<Move> moves;
+    std::vector<Limit> limits;
+    std::vector<ProcessOption> processes;
+    double least_meat = 0;           ///< g
+};
+
+/// Everything that may be done about `formula`. Lines marked keep have no moves.
+Problem make_problem(const Formula& formula, const AdaptRequest& request, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick, const Context& context);
+
+}  // namespace standin

@@ -1,0 +1,40 @@
+// The best grams for a given set of moves: NLopt's SLSQP on variables scaled by each move's most, so that 2 g of salt and 700 g of pork
+// weigh alike. What comes back is recomputed from the models and says itself whether it keeps the constraints; no solver is believed.
+#pragma once
+
+#include <vector>
+
+#include "advise/problem.hpp"
+
+namespace standin {
+
+/// How a move enters a plan: not at all; still open, at a price that grows with its grams; or chosen, at its full price.
+enum class Choice : unsigned char { out, open, in };
+
+struct Solution {
+    std::vector<double> grams;   ///< one a move
+    double distance = 0;         ///< deviation plus prices, noticeable differences
+    double deviation = 0;        ///< root of the squared residuals and missed wants
+    double violation = 0;        ///< largest breach of a hard limit, in noticeable differences or shares; 0 when none
+    bool feasible() const { return violation < 1e-4; }
+};
+
+class Rebalancer {
+public:
+    Rebalancer(const Problem& problem, const Yardstick& yardstick, const Models& middle) : problem_(problem), yardstick_(yardstick), models_(middle) {}
+
+    /// Minimises over the grams of all moves that are not out, starting from `from` (one a move; empty: nothing moved). When the answer
+    /// breaks a limit, other starts are tried before it is given as it is.
+    Solution solve(const std::vector<Choice>& choices, const ProcessOption& process, const std::vector<double>& from) const;
+
+    /// The batch after `grams` of every move, and what the models say of it.
+    Material total(const std::vector<double>& grams) const;
+    State state(const Material& total, const ProcessOption& process) const { return models_.state(total, process.state, 0); }
+
+private:
+    const Problem& problem_;
+    const Yardstick& yardstick_;
+    const Models& models_;
+};
+
+}  // namespace standin

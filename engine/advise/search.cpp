@@ -1,0 +1,242 @@
+#include "advise/search.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <queue>
+#include <set>
+
+namespace standin {
+namespace {
+
+constexpr double used_share = 0.01;    // of a move's most; below that it is not worth the weighing
+constexpr double worth_adding = 0.1;   // what one more change must gain to be an idea of its own
+constexpr double bound_slack = 1e-3;   // noticeable differences; solver tolerance
+
+struct Node {
+    std::size_t process = 0;
+    std::vector<Choice> choices;
+    Solution relaxed;
+    bool recorded = false;  // its relaxed plan has been offered already
+
+    double bound() const { return relaxed.distance; }
+};
+
+struct Later {
+    bool operator()(const Node& a, const Node& b) const { return a.bound() > b.bound(); }
+};
+
+class Search {
+public:
+    Search(const Problem& problem, const Yardstick& yardstick, const Models& middle, const SearchLimits& limits)
+        : problem_(problem), rebalancer_(problem, yardstick, middle), limits_(limits) {}
+
+    SearchResult run() && {
+        roots();
+        while (!open_.empty()) {
+            if (open_.top().bound() >= worst_kept() - bound_slack) break;
+            if (result_.visited >= limits_.nodes || stopped()) break;
+            Node node = open_.top();
+            open_.pop();
+            expand(std::move(node));
+        }
+        result_.proved = open_.empty() || open_.top().bound() >= worst_kept() - bound_slack;
+        if (!result_.proved) result_.gap = std::max(0.0, worst_finite() - open_.top().bound());
+        return std::move(result_);
+    }
+
+private:
+    void roots() {
+        result_.least_violation = std::numeric_limits<double>::infinity();
+        for (std::size_t p = 0; p < problem_.processes.size(); ++p) {
+            Node root{p, std::vector<Choice>(problem_.moves.size(), Choice::open), {}, false};
+            solve(root, halfway());
+            result_.least_violation = std::min(result_.least_violation, root.relaxed.violation);
+            if (root.relaxed.feasible()) open_.push(std::move(root));
+        }
+        if (result_.least_violation < 1e-4) result_.least_violation = 0;
+    }
+
+    // A start that already replaces what is missing, where a line has stand-ins at all.
+    std::vector<double> halfway() const {
+        std::vector<double> grams(problem_.moves.size(), 0.0);
+        std::vector<std::size_t> count(problem_.formula.lines.size(), 0);
+        for (const auto& move : problem_.moves)
+            for (const auto& stands : move.stands_for) ++count[stands.line];
+        for (std::size_t m = 0; m < grams.size(); ++m)
+            for (const auto& stands : problem_.moves[m].stands_for)
+                if (problem_.forced[stands.line]) grams[m] = std::min(problem_.moves[m].most, grams[m] + stands.equal_grams / static_cast<double>(count[stands.line]));
+        return grams;
+    }
+
+    void solve(Node& node, const std::vector<double>& from) {
+        node.relaxed = rebalancer_.solve(node.choices, problem_.processes[node.process], from);
+        node.relaxed.distance += problem_.processes[node.process].price;
+        ++result_.visited;
+    }
+
+    void expand(Node node) {
+        const std::size_t branch = most_fractional(node);
+        if (branch == none) {
+            if (!node.recorded) record(node);
+            node.recorded = true;
+            const std::size_t next = cheapest_open(node);
+            if (next != none) split(std::move(node), next);
+            return;
+        }
+        try_rounding(node);
+        split(std::move(node), branch);
+    }
+
+    // An open move that the relaxed batch uses: the one whose price is furthest from paid.
+    std::size_t most_fractional(const Node& node) const {
+        std::size_t best = none;
+        double most = 0;
+        for (std::size_t m = 0; m < node.choices.size(); ++m) {
+            if (node.choices[m] != Choice::open) continue;
+            const double share = node.relaxed.grams[m] / std::max(problem_.moves[m].most, 1e-12);
+            if (share < 1e-3) continue;
+            const double unpaid = problem_.moves[m].price * (1 - share) + 1e-9;
+            if (unpaid > most) {
+                most = unpaid;
+                best = m;
+            }
+        }
+        return best;
+    }
+
+    std::size_t cheapest_open(const Node& node) const {
+        std::size_t best = none;
+        for (std::size_t m = 0; m < node.choices.size(); ++m)
+            if (node.choices[m] == Choice::open && problem_.moves[m].most > 0 && (best == none || problem_.moves[m].price < problem_.moves[best].price)) best = m;
+        return best;
+    }
+
+    void split(Node node, std::size_t move) {
+        Node with = node;
+        with.choices[move] = Choice::in;
+        with.recorded = false;
+        if (!too_many(with)) {
+            solve(with, node.relaxed.grams);
+            keep_open(std::move(with), node.bound());
+        }
+        Node without = std::move(node);
+        const double parent = without.bound();
+        const bool unused = without.relaxed.grams[move] < 1e-3 * problem_.moves[move].most;
+        without.choices[move] = Choice::out;
+        if (!unused) {
+            const std::vector<double> from = without.relaxed.grams;
+            without.recorded = false;
+            solve(without, from);
+        }
+        keep_open(std::move(without), parent);
+    }
+
+    // A child is part of its parent, so it inherits the better bound where the solver stopped a little short.
+    void keep_open(Node node, double parent_bound) {
+        if (!node.relaxed.feasible()) return;
+        node.relaxed.distance = std::max(node.relaxed.distance, parent_bound - bound_slack);
+        if (node.bound() < worst_kept() - bound_slack) open_.push(std::move(node));
+    }
+
+    bool too_many(const Node& node) const {
+        if (limits_.changes == 0) return false;
+        std::size_t count = 0;
+        for (std::size_t m = 0; m < node.choices.size(); ++m) count += node.choices[m] == Choice::in && !problem_.moves[m].trim;
+        return count > limits_.changes;
+    }
+
+    // The relaxed batch's own moves, at full price: a real plan early, so that more can be cut off.
+    void try_rounding(const Node& node) {
+        Node rounded = node;
+        for (std::size_t m = 0; m < rounded.choices.size(); ++m) {
+            if (rounded.choices[m] != Choice::open) continue;
+            const bool used = node.relaxed.grams[m] > 0.05 * problem_.moves[m].most;
+            rounded.choices[m] = used ? Choice::in : Choice::out;
+        }
+        if (too_many(rounded) || !tried_.insert(std::make_pair(rounded.process, rounded.choices)).second) return;
+        solve(rounded, node.relaxed.grams);
+        if (rounded.relaxed.feasible()) record(rounded);
+    }
+
+    // What the plan really uses, at the prices of that alone.
+    void record(const Node& node) {
+        const auto used = used_moves(problem_, node.relaxed.grams);
+        if (limits_.changes > 0 && edits(used) > limits_.changes) return;
+        Node exact = node;
+        std::fill(exact.choices.begin(), exact.choices.end(), Choice::out);
+        for (const auto m : used) exact.choices[m] = Choice::in;
+        if (tried_exact_.insert(std::make_pair(node.process, used)).second == false) return;
+        solve(exact, node.relaxed.grams);
+        if (!exact.relaxed.feasible()) return;
+        Plan plan{node.process, exact.relaxed.grams, exact.relaxed.distance, exact.relaxed.deviation};
+        keep(std::move(plan));
+    }
+
+    std::size_t edits(const std::vector<std::size_t>& used) const {
+        return static_cast<std::size_t>(std::count_if(used.begin(), used.end(), [&](std::size_t m) { return !problem_.moves[m].trim; }));
+    }
+
+    // The idea of a plan: what comes in and which lines go down, without the trims and without more or less of the same.
+    std::set<std::size_t> idea(const Plan& plan) const {
+        std::set<std::size_t> moves;
+        for (const auto m : used_moves(problem_, plan.grams))
+            if (!problem_.moves[m].trim) moves.insert(m);
+        return moves;
+    }
+
+    // Of two plans where one holds the other's changes and more, the longer stands only if it gains; of equal ideas the better stays.
+    void keep(Plan plan) {
+        const auto mine = idea(plan);
+        for (auto& held : result_.plans) {
+            const auto theirs = idea(held);
+            const bool same = mine == theirs;
+            const bool dusting = !same && std::includes(mine.begin(), mine.end(), theirs.begin(), theirs.end());
+            if (same || (dusting && plan.distance > held.distance - worth_adding)) {
+                if (same && plan.distance < held.distance) held = std::move(plan), order();
+                return;
+            }
+        }
+        std::erase_if(result_.plans, [&](const Plan& held) {
+            const auto theirs = idea(held);
+            return std::includes(theirs.begin(), theirs.end(), mine.begin(), mine.end()) && held.distance > plan.distance - worth_adding;
+        });
+        result_.plans.push_back(std::move(plan));
+        order();
+        if (result_.plans.size() > limits_.plans) result_.plans.resize(limits_.plans);
+    }
+
+    void order() {
+        std::stable_sort(result_.plans.begin(), result_.plans.end(), [](const Plan& a, const Plan& b) { return a.distance < b.distance; });
+    }
+
+    double worst_kept() const { return result_.plans.size() < limits_.plans ? std::numeric_limits<double>::infinity() : result_.plans.back().distance; }
+    double worst_finite() const { return result_.plans.empty() ? 0 : result_.plans.back().distance; }
+
+    bool stopped() { return limits_.progress && !limits_.progress(result_.visited, result_.plans.empty() ? 0 : result_.plans.front().distance); }
+
+    static constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
+
+    const Problem& problem_;
+    Rebalancer rebalancer_;
+    const SearchLimits& limits_;
+    std::priority_queue<Node, std::vector<Node>, Later> open_;
+    std::set<std::pair<std::size_t, std::vector<Choice>>> tried_;
+    std::set<std::pair<std::size_t, std::vector<std::size_t>>> tried_exact_;
+    SearchResult result_;
+};
+
+}  // namespace
+
+std::vector<std::size_t> used_moves(const Problem& problem, const std::vector<double>& grams) {
+    std::vector<std::size_t> used;
+    for (std::size_t m = 0; m < grams.size(); ++m)
+        if (grams[m] > used_share * problem.moves[m].most) used.push_back(m);
+    return used;
+}
+
+SearchResult search_plans(const Problem& problem, const Yardstick& yardstick, const Models& middle, const SearchLimits& limits) {
+    return Search(problem, yardstick, middle, limits).run();
+}
+
+}  // namespace standin

@@ -1,0 +1,143 @@
+#include "advise/swaps.hpp"
+
+#include <algorithm>
+#include <set>
+
+#include "advise/dose.hpp"
+#include "advise/request.hpp"
+#include "advise/stand_ins.hpp"
+#include "advise/variant.hpp"
+#include "advise/yardstick.hpp"
+#include "base/band.hpp"
+#include "models/cielab.hpp"
+#include "predict/predict.hpp"
+#include "safety/allergens.hpp"
+#include "safety/safety.hpp"
+
+namespace standin {
+namespace {
+
+class LineSwaps {
+public:
+    LineSwaps(const Formula& formula, std::size_t line, const Context& context)
+        : formula_(formula), line_(line), context_(context), knowledge_(context.knowledge()), middle_(formula, context.middle), total_(middle_.total(0)),
+          yardstick_(context, total_, context.middle.models().state(total_, middle_.process(0), 0), {}), base_states_(states_of(Batch(formula, context.drawn), context.drawn.models())),
+          base_(predict_formula(formula, context.drawn)) {
+        mark_safety(base_, formula, knowledge_, context.options.rules);
+    }
+
+    SwapsAnswer answer(std::size_t top) {
+        const Line& line = formula_.lines[line_];
+        const Ingredient& ingredient = *knowledge_.ingredient(line.ingredient);
+        const SwapGraph graph(knowledge_);
+        SwapsAnswer answer;
+        answer.line = ingredient.id;
+        answer.name = ingredient.names.front();
+        answer.line_grams = line.grams.mid;
+        answer.roles = ingredient.roles;
+        std::vector<std::pair<double, Candidate>> ranked;
+        for (auto& candidate : candidates_for(line, graph, context_.middle, [](const Ingredient&) { return true; })) ranked.emplace_back(distance(candidate), std::move(candidate));
+        std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+        for (std::size_t i = 0; i < std::min(top, ranked.size()); ++i) answer.stand_ins.push_back(stand_in(ranked[i].second, ranked[i].first));
+        answer.cautions = base_.cautions;
+        return answer;
+    }
+
+private:
+    Formula swapped(const Candidate& candidate) const {
+        Formula variant = formula_;
+        Line food = candidate.food;
+        food.grams = exactly(kitchen_grams(food.grams.mid, false));
+        variant.lines[line_] = food;
+        return variant;
+    }
+
+    double distance(const Candidate& candidate) {
+        const Batch batch(swapped(candidate), context_.middle);
+        const Material total = batch.total(0);
+        double price = context_.constant("advice.price.swap") * (1 - candidate.closeness);
+        for (const auto& allergen : knowledge_.ingredient(candidate.food.ingredient)->allergens)
+            price += known_allergen(allergen) ? 0 : context_.constant("advice.price.allergen");
+        return price + yardstick_.distance(total, context_.middle.models().state(total, batch.process(0), 0));
+    }
+
+    bool known_allergen(const std::string& allergen) const {
+        return std::any_of(base_.allergens.begin(), base_.allergens.end(), [&](const AllergenText& a) { return a.allergen == allergen; });
+    }
+
+    StandIn stand_in(const Candidate& candidate, double distance) {
+        const Records& records = knowledge_.records();
+        const Ingredient& ingredient = *knowledge_.ingredient(candidate.food.ingredient);
+        StandIn s;
+        s.ingredient = ingredient.id;
+        s.name = ingredient.names.front();
+        for (const auto& step : candidate.food.prepared) s.prepared.push_back(describe(step, knowledge_));
+        s.role = candidate.role;
+        s.grams = kitchen_grams(candidate.food.grams.mid, false);
+        s.grams_band = dose_band(candidate);
+        s.closeness = candidate.closeness;
+        s.path.push_back(formula_.lines[line_].ingredient);
+        for (const auto swap : candidate.swaps) s.path.push_back(records.swaps[swap].to);
+        s.distance = distance;
+        const Swap& last = records.swaps[candidate.swaps.back()];
+        s.note = last.note;
+        s.needs = last.needs;
+        std::set<std::string> sources;
+        for (const auto swap : candidate.swaps)
+            if (sources.insert(records.swaps[swap].source).second) s.sources.push_back(records.swaps[swap].source);
+        const Formula variant = swapped(candidate);
+        effects(s, variant);
+        for (const auto& allergen : ingredient.allergens)
+            if (!known_allergen(allergen)) s.new_allergens.push_back(allergen);
+        return s;
+    }
+
+    // How unsure the equal dose is: both foods' doses at every draw. By weight the band is the ratio's own.
+    Band dose_band(const Candidate& candidate) {
+        const auto& swaps = knowledge_.records().swaps;
+        const Line& line = formula_.lines[line_];
+        const Swap& only = swaps[candidate.swaps.front()];
+        if (candidate.swaps.size() == 1 && only.basis == Basis::weight) return scaled(only.ratio->band, line.grams.mid);
+        const auto& from = context_.drawn.unit(line);
+        const auto& to = context_.drawn.unit(candidate.food);
+        std::vector<double> grams;
+        for (std::size_t i = 0; i < from.size(); ++i) {
+            const double given = dose_of(from[i], candidate.role), taken = dose_of(to[i], candidate.role);
+            if (taken > 0) grams.push_back(line.grams.mid * given / taken);
+        }
+        if (grams.empty()) return candidate.food.grams;
+        const Band spread = band_of(std::move(grams));
+        return spread.mid > 0 ? scaled(spread, candidate.food.grams.mid / spread.mid) : candidate.food.grams;
+    }
+
+    void effects(StandIn& s, const Formula& variant) {
+        const auto states = states_of(Batch(variant, context_.drawn), context_.drawn.models());
+        std::vector<double> values(states.size());
+        const auto over = [&](auto get) {
+            for (std::size_t i = 0; i < states.size(); ++i) values[i] = get(states[i], base_states_[i]);
+            return band_of(values);
+        };
+        for_each_property([&](Property p) { s.effects[p] = over([&](const State& a, const State& b) { return a.properties[p] - b.properties[p]; }); });
+        s.colour_difference = over([](const State& a, const State& b) { return ciede2000(a.rested, b.rested); });
+    }
+
+    const Formula& formula_;
+    std::size_t line_;
+    const Context& context_;
+    const Knowledge& knowledge_;
+    Batch middle_;
+    Material total_;
+    Yardstick yardstick_;
+    std::vector<State> base_states_;
+    Prediction base_;
+};
+
+}  // namespace
+
+Result<SwapsAnswer> swaps_for_line(const Formula& formula, std::string_view line, std::size_t top, const Context& context) {
+    const auto index = line_named(formula, line, context.knowledge());
+    if (!index) return Failure(index.error());
+    return LineSwaps(formula, *index, context).answer(top);
+}
+
+}  // namespace standin

@@ -1,0 +1,57 @@
+// Distance between a variant and the base, counted in noticeable differences.
+//
+// Each held property, the two colours, the aroma, the doses of the roles that no property stands for and the batch weight give one
+// residual: its change over the smallest change a taster picks up. The distance is the root of the sum of their squares; a want that is
+// missed counts with a weight, and a property that a want word moves is held no longer. A condition is a limit: within it the base holds.
+#pragma once
+
+#include <array>
+#include <string_view>
+#include <vector>
+
+#include "advise/context.hpp"
+#include "advise/wants.hpp"
+
+namespace standin {
+
+struct Residual {
+    std::string_view what;  ///< "salt", "colour, cooked", "herbs", ...
+    double value = 0;       ///< noticeable differences, signed where it has a direction
+};
+
+inline constexpr std::size_t residual_count = 19;
+using Residuals = std::array<Residual, residual_count>;
+
+class Yardstick {
+public:
+    /// The base is measured at the middle; it lends `base` and `process` no longer than this call.
+    Yardstick(const Context& context, const Material& base, const State& state, std::vector<Goal> goals);
+
+    Residuals residuals(const Material& batch, const State& state) const;
+
+    /// How much the missed wants weigh, squared; 0 when all are met.
+    double wants_squared(const State& state) const;
+
+    /// sqrt of the sum of all squares, wants included.
+    double distance(const Material& batch, const State& state) const;
+
+    /// The smallest noticeable change of a property at the base, in its unit (0: the property has none).
+    double step(Property property) const { return steps_[property]; }
+    const State& base() const { return state_; }
+    const std::vector<Goal>& goals() const { return goals_; }
+    bool wanted(Property property) const { return wanted_[property]; }
+
+private:
+    double relative_change(double value, double base, double floor, double step) const;
+
+    const Models& models_;
+    Material base_;
+    State state_;
+    std::vector<Goal> goals_;
+    PerProperty<double> steps_;
+    PerProperty<bool> wanted_;
+    double colour_step_ = 0, aroma_step_ = 0, dose_step_ = 0, batch_step_ = 0, heat_step_ = 0;
+    double heat_floor_ = 0, dose_floor_ = 0, want_weight_ = 0;
+};
+
+}  // namespace standin

@@ -1,0 +1,36 @@
+// Common random numbers. What is uncertain has a name ("spinach chlorophyll"); the same name gets the same deviates in every formula,
+// so base and variant share them and the band of a difference is narrow.
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+namespace standin {
+
+/// The standard normal deviate below which a share `p` of (0,1) lies. Wichura 1988, Applied Statistics 37:477, AS 241 (PPND16).
+double normal_quantile(double p);
+
+class Draws {
+public:
+    /// `count` draws from `seed`; each name's deviates are a Latin hypercube sample of the standard normal.
+    Draws(std::size_t count, std::uint64_t seed);
+
+    /// One draw with every deviate at zero: the middle of every band.
+    static Draws middle();
+
+    std::size_t count() const { return count_; }
+
+    /// The deviates of what is called `name`, one a draw. The reference stays valid as long as this object lives.
+    const std::vector<double>& of(std::string_view name);
+
+private:
+    std::size_t count_;
+    std::uint64_t seed_;
+    bool middle_ = false;
+    std::unordered_map<std::string, std::vector<double>> known_;
+};
+
+}  // namespace standin

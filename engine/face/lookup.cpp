@@ -1,0 +1,113 @@
+// What the knowledge says about a word, ready to be shown.
+#include <algorithm>
+
+#include "face/inside.hpp"
+#include "knowledge/references.hpp"
+
+namespace standin {
+namespace {
+
+class Facts {
+public:
+    Facts(const Ingredient& ingredient, const Knowledge& knowledge) : i_(ingredient), knowledge_(knowledge) {}
+
+    IngredientFacts all() const {
+        IngredientFacts f;
+        f.id = i_.id;
+        f.family = i_.family;
+        f.latin = i_.latin;
+        f.note = i_.note;
+        f.storage = i_.storage;
+        f.stand_in = i_.composition.stand_in;
+        f.names = i_.names;
+        f.roles = i_.roles;
+        f.season = i_.season;
+        f.allergens = i_.allergens;
+        f.composition = composition();
+        f.doses = doses();
+        for (const auto& m : i_.measures) f.measures.push_back(fact(m.measure + (m.note.empty() ? "" : ", " + m.note), m.grams, "g", m.source));
+        for (const auto& share : i_.aroma) f.aroma.emplace_back(spelling(share.note), share.intensity);
+        for (const auto& swap : knowledge_.records().swaps) {
+            if (swap.from == i_.id) f.swaps_out.push_back(swap_fact(swap));
+            if (swap.to == i_.id && swap.from != i_.id) f.swaps_in.push_back(swap_fact(swap));
+        }
+        const auto closest = [](const SwapFact& a, const SwapFact& b) { return a.closeness > b.closeness; };
+        std::stable_sort(f.swaps_out.begin(), f.swaps_out.end(), closest);
+        std::stable_sort(f.swaps_in.begin(), f.swaps_in.end(), closest);
+        for (const auto& reference : sources_of(i_))
+            if (const auto* source = knowledge_.source(reference)) f.sources.emplace_back(reference, source->cite);
+        return f;
+    }
+
+private:
+    Fact fact(std::string what, const Band& value, std::string unit, const std::string& reference) const {
+        const auto* source = knowledge_.source(reference);
+        return {std::move(what), value, std::move(unit), reference, source ? source->cite : "", source ? std::string(spelling(source->kind)) : ""};
+    }
+
+    std::vector<Fact> composition() const {
+        const auto& c = i_.composition;
+        std::vector<Fact> all;
+        const auto add = [&](const char* what, const Band& value, const char* unit) { all.push_back(fact(what, value, unit, c.source)); };
+        add("water_g", c.water, "g/100 g");
+        add("protein_g", c.protein, "g/100 g");
+        add("fat_g", c.fat, "g/100 g");
+        add("carbohydrate_g", c.carbohydrate, "g/100 g");
+        if (c.fibre) add("fibre_g", *c.fibre, "g/100 g");
+        if (c.sugars) add("sugars_g", *c.sugars, "g/100 g");
+        add("ash_g", c.ash, "g/100 g");
+        add("salt_g", c.salt, "g/100 g");
+        if (c.sodium_mg) add("sodium_mg", *c.sodium_mg, "mg/100 g");
+        if (c.potassium_mg) add("potassium_mg", *c.potassium_mg, "mg/100 g");
+        if (c.alcohol.mid > 0) add("alcohol_g", c.alcohol, "g/100 g");
+        if (c.acid.mid > 0) add("acid_g", c.acid, "g/100 g");
+        return all;
+    }
+
+    std::vector<Fact> doses() const {
+        std::vector<Fact> all;
+        const auto add = [&](const char* what, const std::optional<Quantity>& q) {
+            if (q) all.push_back(fact(what, q->band, q->unit, q->source));
+        };
+        add("chlorophyll", i_.chlorophyll);
+        add("capsaicinoids", i_.capsaicinoids);
+        add("pungency", i_.pungency);
+        if (i_.acidity) {
+            add("ph", i_.acidity->ph);
+            add("titratable", i_.acidity->titratable);
+            add("buffer", i_.acidity->buffer);
+        }
+        if (i_.binding) {
+            add("water_bound", i_.binding->water);
+            add("fat_bound", i_.binding->fat);
+        }
+        if (i_.meat) {
+            add("bind", i_.meat->bind);
+            add("buffer_scale", i_.meat->buffer_scale);
+        }
+        add("strength", i_.strength);
+        add("edible", i_.edible);
+        add("sulphites", i_.sulphites);
+        return all;
+    }
+
+    static SwapFact swap_fact(const Swap& s) {
+        std::string basis(spelling(s.basis));
+        if (s.ratio) basis += " x " + std::to_string(s.ratio->band.mid).substr(0, 5);
+        return {s.role, s.from, s.to, std::move(basis), s.note, s.source, s.prepared, s.needs, s.closeness};
+    }
+
+    const Ingredient& i_;
+    const Knowledge& knowledge_;
+};
+
+}  // namespace
+
+LookupAnswer Engine::lookup(std::string_view word) const {
+    LookupAnswer answer;
+    if (const auto* found = inside_->knowledge.ingredient_named(word)) answer.matches.push_back(Facts(*found, inside_->knowledge).all());
+    else answer.nearest = inside_->knowledge.nearest_ingredients(word);
+    return answer;
+}
+
+}  // namespace standin

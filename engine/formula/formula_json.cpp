@@ -1,0 +1,113 @@
+#include "formula/formula_json.hpp"
+
+#include "base/typed_reader.hpp"
+#include "formula/process_text.hpp"
+
+namespace standin {
+namespace {
+
+using Kind = JsonNode::Kind;
+
+class JsonFormula {
+public:
+    JsonFormula(std::string_view file, const Knowledge& knowledge) : file_(file), knowledge_(knowledge), problems_(std::string(file)) {}
+
+    Result<Formula> read(const JsonNode& root) {
+        take(root);
+        troubles_.add(problems_.errors());
+        if (troubles_.any()) return troubles_.failure();
+        formula_.lines = settle(std::move(lines_), knowledge_, troubles_);
+        if (troubles_.any()) return troubles_.failure();
+        return std::move(formula_);
+    }
+
+private:
+    void take(const JsonNode& root) {
+        ObjectReader reader(root, problems_);
+        if (const JsonNode* title = reader.child("title", Kind::text, true)) formula_.title = title->text;
+        formula_.note = reader.text_or("note");
+        if (const JsonNode* lines = reader.child("lines", Kind::list, true)) {
+            if (lines->items.empty()) reader.fault("lines", "no lines: expected at least one ingredient");
+            for (const auto& item : lines->items)
+                if (!troubles_.full()) line(item);
+        }
+        if (const JsonNode* object = reader.child("process", Kind::object)) process(*object);
+    }
+
+    void line(const JsonNode& item) {
+        ObjectReader reader(item, problems_);
+        reader.text_or("note");
+        const JsonNode* ingredient = words(reader, "ingredient");
+        const JsonNode* amount = words(reader, "amount");
+        const auto& prepared = reader.list("prepared");
+        const bool keep = reader.flag("keep");
+        auto after = weighed(reader);
+        if (!after && !prepared.empty()) after = false;
+        if (!ingredient || !amount) return;
+        JoinedLine joined(file_, *amount, *ingredient);
+        for (const auto& one : prepared)
+            if (text(one, "a preparation")) joined.add_preparation(one);
+        auto read = joined.read(knowledge_, after);
+        if (!read) return troubles_.add(std::move(read.error()));
+        read->line.keep = read->line.keep || keep;
+        lines_.push_back(std::move(*read));
+    }
+
+    // A needed text with something in it.
+    const JsonNode* words(ObjectReader& reader, std::string_view key) {
+        const JsonNode* node = reader.child(key, Kind::text, true);
+        if (!node || node->text.find_first_not_of(" \t\r\n") != std::string::npos) return node;
+        reader.fault(key, "\"" + std::string(key) + "\" is empty");
+        return nullptr;
+    }
+
+    bool text(const JsonNode& node, const std::string& what) {
+        if (node.kind != Kind::text) problems_.add(node.place, what + " must be text, not " + std::string(kind_name(node.kind)));
+        return node.kind == Kind::text;
+    }
+
+    static WeighedAfter weighed(ObjectReader& reader) {
+        const JsonNode* node = reader.child("weighed", Kind::text);
+        if (!node) return std::nullopt;
+        if (node->text != "before" && node->text != "after") reader.fault("weighed", "\"weighed\" must be \"before\" or \"after\", not \"" + node->text + "\"");
+        return node->text == "after";
+    }
+
+    void process(const JsonNode& object) {
+        for (const auto& [key, value] : object.members) {
+            if (!text(value, "\"" + key + "\"")) continue;
+            if (auto wrong = set_process(formula_.process, key, value.text)) problems_.add(value.place, std::move(wrong->message), std::move(wrong->hints));
+        }
+    }
+
+    std::string_view file_;
+    const Knowledge& knowledge_;
+    Problems problems_;
+    Troubles troubles_;
+    Formula formula_;
+    std::vector<ReadLine> lines_;
+};
+
+}  // namespace
+
+JoinedLine::JoinedLine(std::string_view file, const JsonNode& amount, const JsonNode& ingredient) : file_(file) {
+    add("", amount);
+    add("\n", ingredient);
+}
+
+// The line end between two values is one that no number, unit or name can cross.
+void JoinedLine::add(std::string_view between, const JsonNode& node) {
+    text_ += between;
+    pieces_.emplace_back(text_.size(), node.place);
+    for (const char c : node.text) text_ += c == '\n' ? ' ' : c;
+}
+
+Result<ReadLine> JoinedLine::read(const Knowledge& knowledge, WeighedAfter after) const {
+    return read_line(text_, Origin::joined(file_, pieces_), knowledge, after);
+}
+
+Result<Formula> read_json_formula(const JsonNode& root, std::string_view file, const Knowledge& knowledge) {
+    return JsonFormula(file, knowledge).read(root);
+}
+
+}  // namespace standin

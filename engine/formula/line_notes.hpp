@@ -1,0 +1,25 @@
+// What stands in brackets: marks such as [keep], a weight beside a count, a preparation, or a note to pass over.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "knowledge/knowledge.hpp"
+#include "standin/band.hpp"
+
+namespace standin {
+
+struct LineNotes {
+    bool keep = false;
+    std::optional<bool> weighed_after;  ///< [weighed prepared] or [weighed first]
+    std::optional<Band> grams;          ///< "(24 g)", "(24 g, 20 to 30 g)"
+    bool range_only = false;            ///< "(20 to 30 g)": `grams` gives the ends, the middle stands before the bracket
+    bool about = false;                 ///< "(about 300 g)"
+    bool each = false;                  ///< "(400 g each)"
+    std::optional<double> count;        ///< "(4)"
+};
+
+/// Takes the brackets out of `line`, which keeps its length; what belongs to the words stays, behind a comma.
+LineNotes take_notes(std::string& line, const Knowledge& knowledge);
+
+}  // namespace standin

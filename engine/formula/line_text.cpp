@@ -1,0 +1,277 @@
+#include "formula/line_text.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "base/band.hpp"
+#include "base/names.hpp"
+#include "formula/amount.hpp"
+#include "formula/line_notes.hpp"
+#include "formula/name_text.hpp"
+#include "formula/prepared_text.hpp"
+
+namespace standin {
+namespace {
+
+constexpr int understood = 4;         // how far a reading came when every word had its meaning
+constexpr std::size_t longest = 2000;  // bytes
+constexpr double same_weight = 0.12;  // judgement: "4 oz (115 g)" and "1 lb (500 g)" still mean one weight
+
+struct Candidate {
+    AmountText amount;
+    std::size_t begin = 0, end = 0;
+};
+
+struct Missed {
+    int depth = -1;  // how far the reading came; the error of the farthest is shown
+    Error error;
+};
+
+class LineReader {
+public:
+    LineReader(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after)
+        : line_(line), origin_(origin), knowledge_(knowledge) {
+        notes_ = take_notes(line_, knowledge);
+        if (after) notes_.weighed_after = after;
+        take_per();
+        take_whole();
+    }
+
+    Result<ReadLine> read() {
+        for (const auto& candidate : candidates()) {
+            auto line = attempt(candidate);
+            if (line || missed_.depth >= understood) return line;
+        }
+        if (const auto vague = vague_amount(line_); !vague.empty() && missed_.depth <= 3)
+            return failure(Trouble::bad_data, "\"" + std::string(vague) + "\" is no amount: expected a weight or a measure", origin_.start(), {"18 g", "1 tsp", "1.8 % of meat"});
+        if (missed_.depth < 0)
+            return failure(Trouble::bad_data, "no amount in this line: expected one such as \"300 g spinach\" or \"salt, 18 g\"", origin_.start());
+        return Failure(std::move(missed_.error));
+    }
+
+private:
+    std::size_t start() const {
+        Cursor cursor(line_);
+        cursor.space();
+        const std::size_t before = cursor.at();
+        if (cursor.eat("*") || cursor.eat("•") || (cursor.eat_dash() && !cursor.digit())) cursor.space();
+        else cursor.go(before);
+        return cursor.at();
+    }
+
+    // "per kg of meat" may stand anywhere in the line.
+    void take_per() {
+        for (std::size_t i = 1; i < line_.size() && !per_; ++i) {
+            if (line_[i] != '/' && !(line_[i - 1] == ' ' && line_.compare(i, 4, "per ") == 0)) continue;
+            if (line_[i] == '/' && (line_[i - 1] >= '0' && line_[i - 1] <= '9')) continue;
+            Cursor cursor(line_, i);
+            per_ = per_at(cursor);
+            if (!per_) continue;
+            share_text_ = " " + line_.substr(i, cursor.at() - i);
+            std::fill(line_.begin() + static_cast<std::ptrdiff_t>(i), line_.begin() + static_cast<std::ptrdiff_t>(cursor.at()), ' ');
+        }
+    }
+
+    // So may the "of meat" of a percentage.
+    void take_whole() {
+        if (line_.find('%') == std::string::npos) return;
+        for (std::size_t i = line_.find(" of "); i != std::string::npos && whole_ == Whole::unsaid; i = line_.find(" of ", i + 1)) {
+            Cursor cursor(line_, i);
+            whole_ = whole_at(cursor);
+            if (whole_ == Whole::unsaid) continue;
+            share_text_ = line_.substr(i, cursor.at() - i);
+            std::fill(line_.begin() + static_cast<std::ptrdiff_t>(i), line_.begin() + static_cast<std::ptrdiff_t>(cursor.at()), ' ');
+        }
+    }
+
+    void add(std::vector<Candidate>& out, std::size_t at, bool with_unit) const {
+        Cursor cursor(line_, at);
+        if (auto amount = amount_at(cursor, with_unit)) out.push_back({std::move(*amount), at, cursor.at()});
+    }
+
+    std::vector<Candidate> candidates() {
+        std::vector<Candidate> out;
+        const std::size_t first = take_juice_of(start());
+        add(out, first, true);
+        const bool leading = !out.empty();
+        if (leading && out.front().amount.parts.front().unit) add(out, first, false);
+        bool fresh_word = false, fresh_segment = false;
+        for (std::size_t i = first; i < line_.size() && out.size() < 8; ++i) {
+            if (i > first && (fresh_word || fresh_segment)) add_trailing(out, i, fresh_segment);
+            const char c = line_[i];
+            fresh_segment = c == ',' || c == ':' || (fresh_segment && c == ' ');
+            fresh_word = c == ' ' || fresh_segment;
+        }
+        return out;
+    }
+
+    // An amount behind the name: digits anywhere, words ("a pinch") behind a comma; with a unit, or nothing after it.
+    void add_trailing(std::vector<Candidate>& out, std::size_t at, bool words) const {
+        Cursor cursor(line_, at);
+        if (!words && !number_at(cursor, false)) {
+            Cursor unit(line_, at);
+            const auto single = unit_at(unit);
+            if (!single || single->unit->size.mid <= 0 || single->unit->dimension != Dimension::count) return;
+        }
+        cursor.go(at);
+        auto amount = amount_at(cursor);
+        if (!amount) return;
+        const std::size_t end = cursor.at();
+        cursor.space();
+        if (!amount->parts.front().unit && !cursor.done() && cursor.rest().front() != ',') return;
+        out.push_back({std::move(*amount), at, end});
+    }
+
+    // "juice of 2 lemons" is 2 "lemon juice".
+    std::size_t take_juice_of(std::size_t at) {
+        Cursor cursor(line_, at);
+        const std::string part(cursor.word());
+        const std::string folded = fold(part);
+        if (folded != "juice" && folded != "zest" && folded != "rind" && folded != "peel") return at;
+        cursor.go(at + part.size());
+        if (!cursor.eat_word("of")) return at;
+        std::fill(line_.begin() + static_cast<std::ptrdiff_t>(at), line_.begin() + static_cast<std::ptrdiff_t>(cursor.at()), ' ');
+        line_.insert(std::min(line_.find_first_of(",;", at), line_.size()), " " + part);
+        cursor.space();
+        return cursor.at();
+    }
+
+    Failure miss(int depth, Error error, std::size_t at) {
+        if (error.where.empty()) error.where = origin_.at(at);
+        if (depth > missed_.depth) missed_ = {depth, error};
+        return Failure(std::move(error));
+    }
+
+    Result<ReadLine> attempt(const Candidate& candidate) {
+        std::string line = line_;
+        std::fill(line.begin() + static_cast<std::ptrdiff_t>(candidate.begin), line.begin() + static_cast<std::ptrdiff_t>(candidate.end), ' ');
+        if (candidate.begin > start()) line[candidate.begin] = ',';
+        const LineContext context{line, origin_, knowledge_};
+        auto name = read_name(context, given(candidate.amount), !notes_.weighed_after);
+        if (!name) return miss(name.error().where.empty() ? 0 : name_depth(name.error()), std::move(name.error()), candidate.begin);
+        AmountText amount = candidate.amount;
+        if (!amount.parts.front().unit) amount.parts.front().unit = name->measure;
+        if (amount.of == Whole::unsaid) amount.of = whole_;
+        if (per_) {
+            amount.per_grams = per_->grams;
+            amount.of = per_->of;
+        }
+        return weigh_line(*name, amount, candidate.begin);
+    }
+
+    Given given(const AmountText& amount) const {
+        const Unit* unit = amount.parts.front().unit;
+        if ((unit && unit->dimension != Dimension::count) || notes_.grams) return Given::weight;
+        return unit ? Given::things : Given::number;
+    }
+
+    static int name_depth(const Error& error) { return error.message.rfind("unknown ingredient", 0) == 0 ? 1 : 3; }
+
+    Result<ReadLine> weigh_line(const NameRead& name, const AmountText& amount, std::size_t at) {
+        std::vector<std::string> words = name.before.words;
+        words.insert(words.end(), name.after.words.begin(), name.after.words.end());
+        auto weighed = notes_.grams && !notes_.range_only && counts(amount) ? Result<Weighed>(Weighed{{0, 0, 0}, {}}) : weigh(amount, *name.ingredient, words);
+        if (!weighed) return miss(2, std::move(weighed.error()), at);
+        if (amount.of == Whole::unsaid)
+            return miss(understood, {Trouble::bad_data, "a share of what: expected \"of meat\" or \"of batch\"", "", {"1.8 % of meat", "1.5 % of batch", "18 g per kg of meat"}}, at);
+        ReadLine read;
+        read.where = origin_.at(at);
+        read.line.ingredient = name.ingredient->id;
+        read.line.keep = notes_.keep;
+        read.line.written = written_amount(at);
+        if (auto wrong = noted_weight(amount, *weighed)) return miss(understood, std::move(*wrong), at);
+        if (amount.of == Whole::none) {
+            read.line.grams = weighed->grams;
+            read.line.count = notes_.count ? notes_.count : weighed->count;
+            if (auto wrong = absurd(read.line.grams); !wrong.empty()) return miss(understood, {Trouble::bad_data, std::move(wrong), "", {}}, at);
+        } else {
+            read.share = share(amount, *weighed);
+            if (read.share->fraction.low <= 0) return miss(understood, {Trouble::bad_data, "a share must be more than zero", "", {}}, at);
+        }
+        if (auto wrong = prepare(read.line, name, amount)) return miss(understood, std::move(*wrong), at);
+        return read;
+    }
+
+    static bool counts(const AmountText& amount) {
+        const Unit* unit = amount.parts.front().unit;
+        return !unit || unit->dimension == Dimension::count;
+    }
+
+    static Share share(const AmountText& amount, const Weighed& weighed) {
+        if (amount.per_grams <= 0) return {amount.of, scaled(amount.parts.front().number, 0.01), std::nullopt};
+        Share out{amount.of, scaled(weighed.grams, 1 / amount.per_grams), std::nullopt};
+        if (weighed.count) out.count = *weighed.count / amount.per_grams;
+        return out;
+    }
+
+    // A weight in brackets settles a count or a volume, and must agree with a weight.
+    std::optional<Error> noted_weight(const AmountText& amount, Weighed& weighed) const {
+        if (!notes_.grams || amount.of != Whole::none) return std::nullopt;
+        const Unit* unit = amount.parts.front().unit;
+        Band noted = *notes_.grams;
+        if (notes_.each) noted = scaled(noted, amount.parts.front().number.mid);
+        else if (unit && is_container(*unit) && amount.parts.front().number.mid > 1)
+            return Error{Trouble::bad_data, "is the weight in brackets that of one or of all", "", {"2 x 400 g", "2 cans (400 g each)"}};
+        if (unit && unit->dimension == Dimension::mass) {
+            if (notes_.range_only) noted.mid = weighed.grams.mid;
+            if (std::abs(noted.mid - weighed.grams.mid) > same_weight * weighed.grams.mid)
+                return Error{Trouble::bad_data, "the weight in brackets is another one: expected the same weight twice", "", {}};
+            if (!notes_.about && noted.low < noted.high && noted.low <= weighed.grams.mid && noted.high >= weighed.grams.mid)
+                weighed.grams = {noted.low, weighed.grams.mid, noted.high};
+            return std::nullopt;
+        }
+        const bool single = counts(amount) && !(unit && (is_container(*unit) || unit->size.mid > 0 || unit->word == "bunch"));
+        weighed = {noted, single ? std::optional<double>(amount.parts.front().number.mid) : std::nullopt};
+        return std::nullopt;
+    }
+
+    // Preparations in order, and whether the weight is of the prepared food.
+    std::optional<Error> prepare(Line& line, const NameRead& name, const AmountText& amount) const {
+        const auto changes = [&](const Prepared& p) { return !changes_nothing(p, *name.ingredient, knowledge_); };
+        const auto& before = name.before.prepared;
+        const auto& after = name.after.prepared;
+        const bool changed_before = std::any_of(before.begin(), before.end(), changes), changed_after = std::any_of(after.begin(), after.end(), changes);
+        line.prepared = before;
+        line.prepared.insert(line.prepared.end(), after.begin(), after.end());
+        if (notes_.weighed_after) {
+            line.weighed_prepared = *notes_.weighed_after && !line.prepared.empty();
+            return std::nullopt;
+        }
+        const bool whole = counts(amount) && !notes_.grams;
+        line.weighed_prepared = !before.empty() && !whole && !changed_after;
+        if (whole || !changed_before) return std::nullopt;
+        if (changed_after)
+            return Error{Trouble::bad_data, "weighed between two preparations: say which weight this is", "", {"put all preparations behind a comma and weigh first", "add [weighed prepared]"}};
+        const Unit* unit = amount.parts.front().unit;
+        if (unit && unit->dimension == Dimension::volume && !notes_.grams)
+            return Error{Trouble::bad_data, "a " + std::string(unit->word) + " of " + name.ingredient->names.front() + " prepared so has no known weight: expected grams", "", {}};
+        return std::nullopt;
+    }
+
+    std::string written_amount(std::size_t at) const {
+        Cursor cursor(line_, at);
+        amount_at(cursor);
+        std::string out(std::string_view(line_).substr(at, cursor.at() - at));
+        out.erase(0, out.find_first_not_of(" \n"));
+        while (!out.empty() && out.back() == ' ') out.pop_back();
+        return out + share_text_;
+    }
+
+    std::string line_;
+    const Origin& origin_;
+    const Knowledge& knowledge_;
+    LineNotes notes_;
+    std::optional<Per> per_;
+    Whole whole_ = Whole::unsaid;
+    std::string share_text_;
+    Missed missed_;
+};
+
+}  // namespace
+
+Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after) {
+    if (line.size() > longest) return failure(Trouble::bad_data, "a line of over 2000 letters: expected one ingredient a line", origin.start());
+    return LineReader(line, origin, knowledge, after).read();
+}
+
+}  // namespace standin

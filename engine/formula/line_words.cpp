@@ -1,0 +1,118 @@
+#include "formula/line_words.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include "base/names.hpp"
+#include "formula/cursor.hpp"
+
+namespace standin {
+namespace {
+
+// Folded. What would change weight, fat or salt (bone-in, lean, salted, drained) is not here: such a word must be part of a known name.
+constexpr std::array passed_over{
+    std::string_view{"fresh"}, std::string_view{"freshly"}, std::string_view{"finely"}, std::string_view{"coarsely"}, std::string_view{"roughly"},
+    std::string_view{"thinly"}, std::string_view{"thickly"}, std::string_view{"lightly"}, std::string_view{"loosely"}, std::string_view{"very"},
+    std::string_view{"well"}, std::string_view{"fine"}, std::string_view{"coarse"}, std::string_view{"large"}, std::string_view{"medium"},
+    std::string_view{"small"}, std::string_view{"extra"}, std::string_view{"jumbo"}, std::string_view{"big"}, std::string_view{"whole"},
+    std::string_view{"organic"}, std::string_view{"boneless"}, std::string_view{"boned"}, std::string_view{"skinless"}, std::string_view{"raw"},
+    std::string_view{"ripe"}, std::string_view{"young"}, std::string_view{"tender"}, std::string_view{"cold"}, std::string_view{"chilled"},
+    std::string_view{"iced"}, std::string_view{"ice cold"}, std::string_view{"warm"}, std::string_view{"good"}, std::string_view{"good quality"},
+    std::string_view{"best"}, std::string_view{"packed"}, std::string_view{"washed"}, std::string_view{"rinsed"}, std::string_view{"clean"},
+    std::string_view{"cleaned"}, std::string_view{"trimmed"}, std::string_view{"free range"}, std::string_view{"grass fed"}, std::string_view{"local"},
+    std::string_view{"homegrown"}, std::string_view{"homemade"}, std::string_view{"garden"}, std::string_view{"plain"}, std::string_view{"optional"},
+    std::string_view{"unsweetened"}, std::string_view{"at room temperature"}, std::string_view{"room temperature"}, std::string_view{"of"},
+    std::string_view{"the"}, std::string_view{"and"}, std::string_view{"then"}, std::string_view{"each"}, std::string_view{"in all"},
+    std::string_view{"fat and lean"}, std::string_view{"no skin or gristle"}, std::string_view{"no skin"}, std::string_view{"skin off"},
+    std::string_view{"one by one"}, std::string_view{"added one by one"}, std::string_view{"spoonful"}, std::string_view{"spoon"}};
+
+constexpr std::array cuts{std::string_view{"chopped"}, std::string_view{"minced"}, std::string_view{"ground"}, std::string_view{"sliced"},
+                          std::string_view{"diced"}, std::string_view{"crushed"}, std::string_view{"grated"}, std::string_view{"shredded"},
+                          std::string_view{"powdered"}, std::string_view{"cracked"}, std::string_view{"torn"}, std::string_view{"cubed"},
+                          std::string_view{"bruised"}, std::string_view{"pounded"}, std::string_view{"rubbed"}, std::string_view{"beaten"},
+                          std::string_view{"mashed"}, std::string_view{"pureed"}, std::string_view{"scraped"}, std::string_view{"cut"},
+                          std::string_view{"halved"}, std::string_view{"quartered"}, std::string_view{"crumbled"}, std::string_view{"slivered"},
+                          std::string_view{"snipped"}, std::string_view{"julienned"}, std::string_view{"milled"}, std::string_view{"sifted"},
+                          std::string_view{"cut in square"}, std::string_view{"cut into cube"}, std::string_view{"cut in cube"},
+                          std::string_view{"cut up"}, std::string_view{"to a paste"}, std::string_view{"into cube"}, std::string_view{"in cube"}};
+
+constexpr std::array vague{std::string_view{"to taste"}, std::string_view{"to season"}, std::string_view{"to bind"}, std::string_view{"as needed"},
+                           std::string_view{"as required"}, std::string_view{"a little"}, std::string_view{"a few"}, std::string_view{"a bit"},
+                           std::string_view{"some"}, std::string_view{"several"}, std::string_view{"unstated"}, std::string_view{"q s"},
+                           std::string_view{"enough"}, std::string_view{"part"}, std::string_view{"optional"}, std::string_view{"few"}};
+
+bool in_word(char c) {
+    const auto byte = static_cast<unsigned char>(c);
+    return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '%' || c == '/' || c == '.' || c == '\'' || byte >= 0x80;
+}
+
+std::size_t word_end(std::string_view line, std::size_t i) {
+    for (; i < line.size() && in_word(line[i]); ++i) {
+        Cursor sign(line, i);
+        sign.space();
+        if (sign.at() > i || sign.eat_dash() || sign.eat("\u2014")) break;
+    }
+    return i;
+}
+
+template <std::size_t N>
+std::size_t longest(const std::vector<Word>& words, std::size_t first, const std::array<std::string_view, N>& list) {
+    std::string joined;
+    std::size_t best = 0;
+    for (std::size_t count = 1; count <= 4 && first + count <= words.size(); ++count) {
+        if (words[first + count - 1].segment != words[first].segment) break;
+        if (count > 1) joined += ' ';
+        joined += words[first + count - 1].folded;
+        if (std::find(list.begin(), list.end(), joined) != list.end()) best = count;
+    }
+    return best;
+}
+
+}  // namespace
+
+std::vector<Word> words_of(std::string_view line) {
+    std::vector<Word> words;
+    std::size_t segment = 0;
+    bool after_blank = true;
+    for (std::size_t i = 0; i < line.size();) {
+        Cursor here(line, i);
+        here.space();
+        const bool blank = here.at() > i;
+        if (!blank && (here.eat_dash() || here.eat("\u2014"))) {
+            // A dash parts the line only between blanks; in "flat-leaf" it joins.
+            if (after_blank && (here.done() || here.rest().front() == ' ')) ++segment;
+        } else if (!blank) {
+            const std::size_t end = word_end(line, i);
+            if (line[i] == ',' || line[i] == ';' || line[i] == ':') ++segment;
+            here.go(end > i ? end : i + 1);
+            Word word{std::string(line.substr(i, end - i)), fold(line.substr(i, end - i)), i, end, segment};
+            while (!word.folded.empty() && word.folded.back() == '.') word.folded.pop_back();
+            if (!word.folded.empty()) words.push_back(std::move(word));
+        }
+        after_blank = blank;
+        i = here.at();
+    }
+    return words;
+}
+
+std::string phrase(const std::vector<Word>& words, std::size_t first, std::size_t last) {
+    std::string out;
+    for (std::size_t i = first; i < last; ++i) {
+        if (i > first) out += ' ';
+        out += words[i].raw;
+    }
+    return out;
+}
+
+std::size_t passable(const std::vector<Word>& words, std::size_t first) { return longest(words, first, passed_over); }
+
+std::size_t cut_word(const std::vector<Word>& words, std::size_t first) { return longest(words, first, cuts); }
+
+std::string_view vague_amount(std::string_view line) {
+    const std::string padded = " " + fold(line) + " ";
+    for (const auto phrase : vague)
+        if (padded.find(" " + std::string(phrase) + " ") != std::string::npos) return phrase;
+    return {};
+}
+
+}  // namespace standin

@@ -1,0 +1,31 @@
+// A line cut into words, and the closed list of words that say nothing about weight or kind.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace standin {
+
+struct Word {
+    std::string raw, folded;
+    std::size_t begin = 0, end = 0;  ///< in the line
+    std::size_t segment = 0;         ///< one more after each comma, semicolon, colon or dash between blanks
+};
+
+std::vector<Word> words_of(std::string_view line);
+
+/// The words [first, last) as written, with a blank between.
+std::string phrase(const std::vector<Word>& words, std::size_t first, std::size_t last);
+
+/// How many words from `first` on make a phrase that can be passed over: "fresh", "finely", "skin on". Zero when it is no such.
+std::size_t passable(const std::vector<Word>& words, std::size_t first);
+
+/// Likewise for words that tell how finely something is cut, which changes no weight: "chopped", "ground", "grated".
+std::size_t cut_word(const std::vector<Word>& words, std::size_t first);
+
+/// The phrase in `line` that stands where an amount should: "to taste", "a little", "some". Empty when there is none.
+std::string_view vague_amount(std::string_view line);
+
+}  // namespace standin

@@ -1,0 +1,21 @@
+// The ingredient in the words of a line: the longest known name, and what stands before and after it.
+#pragma once
+
+#include "formula/measures.hpp"
+#include "formula/prepared_text.hpp"
+
+namespace standin {
+
+struct NameRead {
+    const Ingredient* ingredient = nullptr;
+    SaidOf before, after;
+    const Unit* measure = nullptr;  ///< the counted thing beside or in the name: "4 garlic cloves", "3 bay leaves"
+};
+
+/// `kinds`: "parsley, dried" may name dried parsley; else what follows a comma is always done to what stands before it.
+Result<NameRead> read_name(const LineContext& context, Given given, bool kinds = true);
+
+/// By name, else by id with blanks for hyphens.
+const Ingredient* known_ingredient(std::string_view name, const Knowledge& knowledge);
+
+}  // namespace standin

@@ -1,0 +1,24 @@
+// From words to formulas and inventories, and back. Accepts JSON and plain lines alike, told apart by content.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "knowledge/knowledge.hpp"
+#include "standin/formula.hpp"
+#include "standin/result.hpp"
+
+namespace standin {
+
+/// `file` names the text in messages. Every name must be known and every amount resolvable to grams; nothing is guessed.
+Result<Formula> read_formula(std::string_view text, std::string_view file, const Knowledge& knowledge);
+
+Result<Inventory> read_inventory(std::string_view text, std::string_view file, const Knowledge& knowledge);
+
+/// Formula JSON of knowledge/schema/formula.schema.json, amounts in grams.
+std::string formula_json(const Formula& formula, const Knowledge& knowledge);
+
+/// Plain lines that read_formula reads back to the same formula.
+std::string formula_text(const Formula& formula, const Knowledge& knowledge);
+
+}  // namespace standin

@@ -1,0 +1,94 @@
+// What can stand in for what, and the variants that come of it.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "standin/prediction.hpp"
+
+namespace standin {
+
+/// One stand-in for one line of one formula.
+struct StandIn {
+    std::string ingredient, name;
+    std::vector<std::string> prepared;
+    Role role = Role::green;
+    double grams = 0;              ///< of the stand-in, as weighed, for the whole line's dose
+    Band grams_band;               ///< how unsure the dose is
+    double closeness = 0;          ///< product along the path
+    std::vector<std::string> path; ///< ids from the line's ingredient to the stand-in
+    PerProperty<Band> effects;     ///< variant less base, from the common draws
+    Band colour_difference;        ///< CIEDE2000, rested
+    double distance = 0;           ///< noticeable differences, price included
+    std::vector<std::string> new_allergens;
+    std::string note;
+    std::vector<std::string> needs;
+    std::vector<std::string> sources;
+};
+
+struct SwapsAnswer {
+    std::string line;              ///< ingredient id
+    std::string name;
+    double line_grams = 0;
+    std::vector<Role> roles;
+    std::vector<StandIn> stand_ins;  ///< nearest first
+    std::vector<CautionText> cautions;
+};
+
+/// What the maker asks of `adapt`.
+struct AdaptRequest {
+    std::optional<Inventory> have;
+    std::vector<std::string> wants;    ///< words and conditions as written
+    std::vector<std::string> without;  ///< ingredients, allergens, "nuts", "milk", ...
+    std::vector<std::string> keep;     ///< lines never to touch
+    std::size_t changes = 0;           ///< most edits in a variant; 0: no limit
+    std::size_t top = 3;
+};
+
+enum class EditKind { replace, split, reduce, raise, omit, add, process };
+std::string_view word(EditKind kind);
+
+struct Edit {
+    EditKind kind = EditKind::replace;
+    std::string line;          ///< id of the line's ingredient; empty for process
+    std::string with;          ///< id of the stand-in or of what is added; what to do, for process
+    std::vector<std::string> prepared;  ///< of the stand-in, as people read it
+    double grams_before = 0, grams_after = 0;
+    std::string why;
+};
+
+struct WantResult {
+    std::string want;
+    bool met = false;
+    double chance = 0;         ///< share of the common draws in which it is met
+    std::string says;          ///< "bind 48 -> 66, asked for 63 or more"
+};
+
+struct Variant {
+    std::size_t rank = 0;
+    double distance = 0;       ///< noticeable differences from the base, prices included
+    std::string table;         ///< one sentence: how it will differ at the table
+    std::vector<Edit> edits;
+    Formula formula;
+    Prediction prediction;
+    PerProperty<Band> differences;
+    Band colour_rested, colour_cooked;  ///< CIEDE2000 from the base
+    std::vector<WantResult> wants;
+    std::vector<std::string> new_allergens;
+    std::vector<std::string> gives_back;  ///< what brings back something the wants cost
+};
+
+struct AdaptAnswer {
+    Prediction base;
+    bool proved = false;       ///< nothing unvisited can beat the last variant shown
+    double gap = 0;            ///< noticeable differences by which something unvisited could still win
+    std::size_t plans_visited = 0;
+    std::vector<Variant> variants;
+    std::vector<std::string> conflict;    ///< the smallest set of demands that cannot all be met, when none can
+    std::vector<std::string> would_give;  ///< what would resolve it
+    std::vector<std::string> presumed;    ///< what was taken to be on hand, or not, without being said
+};
+
+}  // namespace standin

@@ -1,0 +1,110 @@
+// The engine behind one door: knowledge in, answers out. Everything here is a value; nothing prints, logs or exits.
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "standin/advice.hpp"
+#include "standin/formula.hpp"
+#include "standin/prediction.hpp"
+#include "standin/result.hpp"
+
+namespace standin {
+
+struct Options {
+    std::string knowledge_folder;  ///< overlay; empty: only what is built in
+    std::string rules;             ///< code of the rule set that judges caps; empty: general cautions only, allergens of every code
+    std::size_t draws = 512;
+    std::uint64_t seed = 1;
+    std::function<void(std::string_view)> log;             ///< one line; absent: silent
+    std::function<bool(std::size_t plans, double best)> progress;  ///< during a search; false stops it with the best so far
+};
+
+/// The knowledge about one ingredient, ready to be shown.
+struct Fact {
+    std::string what;
+    Band value;
+    std::string unit, source, cite, kind;
+};
+
+struct SwapFact {
+    Role role = Role::green;
+    std::string from, to, basis, note, source;
+    std::vector<std::string> prepared, needs;
+    double closeness = 0;
+};
+
+struct IngredientFacts {
+    std::string id, family, latin, note, storage, stand_in;
+    std::vector<std::string> names;
+    std::vector<Role> roles;
+    std::vector<Fact> composition;   ///< per 100 g: water_g, protein_g, ...
+    std::vector<Fact> doses;         ///< chlorophyll, capsaicinoids, acid, binding, ...
+    std::vector<Fact> measures;
+    std::vector<std::pair<std::string, double>> aroma;
+    std::vector<int> season;
+    std::vector<SwapFact> swaps_out, swaps_in;
+    std::vector<std::string> allergens;
+    std::vector<std::pair<std::string, std::string>> sources;  ///< id, citation
+};
+
+struct LookupAnswer {
+    std::vector<IngredientFacts> matches;
+    std::vector<std::string> nearest;  ///< when nothing matches
+};
+
+struct FileCheck {
+    std::string file, kind;            ///< formula, inventory, knowledge
+    bool ok = true;
+    std::vector<Error> errors, warnings;
+};
+
+struct KnowledgeCounts {
+    std::size_t ingredients = 0, names = 0, preparations = 0, swaps = 0, derived_swaps = 0, rules = 0;
+    std::size_t published = 0, common_practice = 0, from_memory = 0, judgement = 0;
+};
+
+struct CheckAnswer {
+    std::vector<FileCheck> files;
+    std::optional<KnowledgeCounts> counts;  ///< when a knowledge folder was among them
+};
+
+/// Thread-compatible: use one engine a thread.
+class Engine {
+public:
+    static Result<Engine> open(Options options);
+    Engine(Engine&&) noexcept;
+    Engine& operator=(Engine&&) noexcept;
+    ~Engine();
+
+    /// Text to values; `file` names it in messages.
+    Result<Formula> read_formula(std::string_view text, std::string_view file) const;
+    Result<Inventory> read_inventory(std::string_view text, std::string_view file) const;
+    std::string formula_json(const Formula& formula) const;
+    std::string formula_text(const Formula& formula) const;
+
+    Result<Prediction> predict(const Formula& formula);
+    /// `line` is a name or the number (from 1) of a line.
+    Result<SwapsAnswer> swaps(const Formula& formula, std::string_view line, std::size_t top = 12);
+    Result<AdaptAnswer> adapt(const Formula& formula, const AdaptRequest& request);
+
+    LookupAnswer lookup(std::string_view word) const;
+    CheckAnswer check(const std::vector<std::string>& paths) const;
+
+    /// The shown name of an ingredient id.
+    std::string name_of(std::string_view ingredient) const;
+    /// The citation behind a source reference.
+    std::string citation(std::string_view source) const;
+
+private:
+    struct Inside;
+    explicit Engine(std::unique_ptr<Inside> inside);
+    std::unique_ptr<Inside> inside_;
+};
+
+}  // namespace standin

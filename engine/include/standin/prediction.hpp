@@ -1,0 +1,67 @@
+// What a batch will be.
+#pragma once
+
+#include <array>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "standin/band.hpp"
+#include "standin/formula.hpp"
+#include "standin/lab.hpp"
+#include "standin/property.hpp"
+#include "standin/vocabulary.hpp"
+
+namespace standin {
+
+struct PredictedLine {
+    std::string ingredient;             ///< id
+    std::string name;
+    std::vector<std::string> prepared;  ///< as people read it: "blanched 3 min"
+    double weighed_g = 0;               ///< on the scale, as the formula says
+    double grams = 0;                   ///< in the batch, after preparation
+    double share = 0;                   ///< of the batch
+    std::vector<Role> roles;
+    bool keep = false;
+};
+
+/// A colour with the band of each coordinate; `lab` is the middle.
+struct PredictedColour {
+    Lab lab;
+    Band L, a, b;
+    std::string hex, word;
+};
+
+struct Contribution {
+    std::size_t line = 0;
+    double share = 0;  ///< of the whole
+};
+
+struct CautionText {
+    std::string id, text, source;
+};
+
+/// An allergen with the ingredients that bring it and the codes that want it declared, each in its own words.
+struct AllergenText {
+    std::string allergen;
+    std::vector<std::string> from;
+    std::vector<std::pair<std::string, std::string>> declare;  ///< code, words
+};
+
+struct Prediction {
+    std::string title;
+    double batch_g = 0, meat_g = 0;
+    std::vector<PredictedLine> lines;
+    PerProperty<Band> properties;
+    PredictedColour raw, rested, cooked;
+    std::array<double, 6> heat_chances{};   ///< of none, barely, mild, medium, hot, very hot
+    std::string heat_word, bind_word, colour_word;
+    std::vector<std::string> aroma;         ///< leading notes
+    std::vector<Contribution> green_from, heat_from, acid_from, salt_from, fat_from;
+    std::vector<AllergenText> allergens;
+    std::vector<CautionText> cautions;
+    std::string label;                      ///< draft ingredient list
+    std::vector<std::string> notes;         ///< where a model was stretched beyond its validity
+};
+
+}  // namespace standin

@@ -1,0 +1,141 @@
+#include "knowledge/check.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+
+#include "base/names.hpp"
+#include "base/typed_reader.hpp"
+#include "knowledge/effects.hpp"
+#include "knowledge/references.hpp"
+
+namespace standin {
+namespace {
+
+class Check {
+public:
+    Check(const Records& records, const Places& places) : records_(records), places_(places) {
+        for (const auto& ingredient : records.ingredients) ingredients_.emplace(ingredient.id, &ingredient);
+        for (const auto& preparation : records.preparations) preparations_.emplace(preparation.id, &preparation);
+        for (const auto& source : records.sources) sources_.insert(source.id);
+    }
+
+    std::vector<Finding> run() && {
+        ids();
+        sources();
+        names();
+        for (const auto& ingredient : records_.ingredients) composition(ingredient);
+        for (const auto& swap : records_.swaps) ends(swap);
+        words();
+        std::stable_sort(findings_.begin(), findings_.end(), [](const Finding& a, const Finding& b) { return a.error > b.error; });
+        return std::move(findings_);
+    }
+
+private:
+    void add(const std::string& record, std::string message, std::vector<std::string> hints = {}, bool error = true) {
+        const auto place = places_.find(record);
+        findings_.push_back({error, place == places_.end() ? record : place->second, std::move(message), std::move(hints)});
+    }
+
+    template <class Known>
+    std::vector<std::string> nearest_id(const std::string& wanted, const Known& known) const {
+        std::vector<std::string_view> all;
+        for (const auto& [id, record] : known) all.push_back(id);
+        return nearest_words(wanted, all);
+    }
+
+    void ids() {
+        std::set<std::string> seen;
+        const auto once = [&](const std::string& key) {
+            if (!seen.insert(key).second) add(key, "this id stands a second time: " + key);
+        };
+        for (const auto& r : records_.ingredients) once("ingredient " + r.id);
+        for (const auto& r : records_.preparations) once("preparation " + r.id);
+        for (const auto& r : records_.sources) once("source " + r.id);
+        for (const auto& r : records_.parameters) once("parameter " + r.id);
+        for (const auto& r : records_.perception) once("difference " + r.property);
+        for (const auto& r : records_.wants) once("want " + r.word);
+    }
+
+    void sources() {
+        for (const auto& reference : references_in(records_)) {
+            const std::string id = reference.source.substr(0, reference.source.find('#'));
+            if (sources_.count(id)) continue;
+            const std::vector<std::string_view> known(sources_.begin(), sources_.end());
+            add(reference.record, "source \"" + id + "\" is not in sources.json", nearest_words(id, known));
+        }
+    }
+
+    void names() {
+        std::map<std::string, std::string> owner;
+        for (const auto& ingredient : records_.ingredients) {
+            std::set<std::string> own;
+            for (const auto& name : ingredient.names) own.insert(fold(name));
+            own.insert(fold(ingredient.id));
+            for (const auto& name : own) {
+                const auto [place, fresh] = owner.emplace(name, ingredient.id);
+                if (!fresh && place->second != ingredient.id) add("ingredient " + ingredient.id, "the name \"" + name + "\" already belongs to " + place->second);
+            }
+        }
+    }
+
+    void composition(const Ingredient& i) {
+        const auto& c = i.composition;
+        const double sum = c.water.mid + c.protein.mid + c.fat.mid + c.carbohydrate.mid + c.ash.mid + c.alcohol.mid + c.acid.mid;
+        if ((sum < 97 || sum > 103) && c.exception.empty()) add("ingredient " + i.id, "composition adds up to " + std::to_string(sum).substr(0, 6) + " g in 100 g: expected 97-103, or an \"exception\" that says why");
+        if (c.fibre && c.fibre->mid > c.carbohydrate.mid + 0.5) add("ingredient " + i.id, "more fibre than carbohydrate", {}, false);
+        const auto& a = i.acidity;
+        if (!a || a->acids.empty()) return;
+        double shares = 0;
+        for (const auto& share : a->acids) shares += share.share;
+        if (std::abs(shares - 1) > 0.011) add("ingredient " + i.id, "the shares of its acids add up to " + std::to_string(shares).substr(0, 5) + ", not to 1");
+    }
+
+    void ends(const Swap& swap) {
+        const std::string key = swap_key(swap);
+        for (const auto& end : {swap.from, swap.to}) {
+            const auto found = ingredients_.find(end);
+            if (found == ingredients_.end()) add(key, "no ingredient \"" + end + "\"", nearest_id(end, ingredients_));
+            else if (const auto& roles = found->second->roles; std::find(roles.begin(), roles.end(), swap.role) == roles.end())
+                add(key, end + " does not carry the role " + std::string(spelling(swap.role)), {}, false);
+        }
+        if (swap.from == swap.to && swap.prepared.empty()) add(key, "an ingredient cannot stand in for itself unprepared");
+        for (const auto& step : swap.prepared) {
+            const auto found = preparations_.find(step);
+            const auto to = ingredients_.find(swap.to);
+            if (found == preparations_.end()) add(key, "no preparation \"" + step + "\"", nearest_id(step, preparations_));
+            else if (to != ingredients_.end() && !effect_on(*found->second, to->second->tissue)) add(key, step + " does not fit " + swap.to);
+        }
+    }
+
+    void words() {
+        std::set<std::string> cautions, allergens;
+        for (const auto& rules : records_.rules) {
+            for (const auto& caution : rules.cautions)
+                for (const auto& when : caution.when)
+                    if (when.rfind("ingredient:", 0) == 0) cautions.insert(when.substr(11));
+            for (const auto& allergen : rules.allergens) allergens.insert(allergen.allergen);
+        }
+        if (records_.rules.empty()) return;
+        for (const auto& i : records_.ingredients) {
+            for (const auto& caution : i.cautions)
+                if (!cautions.count(caution)) add("ingredient " + i.id, "no rule set has a text for the caution \"" + caution + "\"");
+            for (const auto& allergen : i.allergens)
+                if (!allergens.count(allergen)) add("ingredient " + i.id, "no rule set lists the allergen \"" + allergen + "\"");
+        }
+    }
+
+    const Records& records_;
+    const Places& places_;
+    std::map<std::string, const Ingredient*> ingredients_;
+    std::map<std::string, const Preparation*> preparations_;
+    std::set<std::string> sources_;
+    std::vector<Finding> findings_;
+};
+
+}  // namespace
+
+std::vector<Finding> check_records(const Records& records, const Places& places) { return Check(records, places).run(); }
+
+}  // namespace standin

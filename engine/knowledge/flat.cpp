@@ -1,0 +1,139 @@
+#include "knowledge/flat.hpp"
+
+#include <optional>
+#include <stdexcept>
+#include <type_traits>
+#include <unordered_map>
+
+namespace standin {
+namespace {
+
+// One layout a record serves writing and reading alike: it names the fields once, in order.
+template <class A> void layout(A& a, Band& r) { a(r.low, r.mid, r.high); }
+template <class A> void layout(A& a, Quantity& r) { a(r.band, r.unit, r.source); }
+template <class A> void layout(A& a, SourceRecord& r) { a(r.id, r.kind, r.cite, r.note); }
+template <class A> void layout(A& a, Composition& r) {
+    a(r.source, r.water, r.protein, r.fat, r.carbohydrate, r.ash, r.fibre, r.sugars, r.sodium_mg, r.potassium_mg, r.alcohol, r.acid, r.salt, r.stand_in, r.exception);
+}
+template <class A> void layout(A& a, AcidShare& r) { a(r.acid, r.share); }
+template <class A> void layout(A& a, Acidity& r) { a(r.ph, r.titratable, r.buffer, r.acids); }
+template <class A> void layout(A& a, MeatRecord& r) { a(r.species, r.buffer_scale, r.bind); }
+template <class A> void layout(A& a, BindingRecord& r) { a(r.water, r.fat, r.sets); }
+template <class A> void layout(A& a, TintRecord& r) { a(r.red, r.green, r.blue, r.source); }
+template <class A> void layout(A& a, MeasureRecord& r) { a(r.measure, r.note, r.grams, r.source); }
+template <class A> void layout(A& a, AromaShare& r) { a(r.note, r.intensity); }
+template <class A> void layout(A& a, Ingredient& r) {
+    a(r.id, r.family, r.latin, r.note, r.storage, r.names, r.roles, r.tissue, r.composition, r.chlorophyll, r.capsaicinoids, r.pungency, r.pod_sigma, r.lot_sigma, r.strength, r.edible, r.sulphites, r.acidity, r.meat, r.binding, r.tint, r.measures, r.aroma, r.season, r.allergens, r.cautions, r.label);
+}
+template <class A> void layout(A& a, Point& r) { a(r.minutes, r.value); }
+template <class A> void layout(A& a, KeptShare& r) { a(r.what, r.points); }
+template <class A> void layout(A& a, PreparationEffect& r) { a(r.tissues, r.yield, r.kept, r.adds_salt, r.adds_acetic_mmol, r.source, r.note); }
+template <class A> void layout(A& a, Preparation& r) { a(r.id, r.instruction, r.note, r.names, r.order, r.minutes, r.temperature_c, r.denatures, r.effects); }
+template <class A> void layout(A& a, Swap& r) { a(r.role, r.from, r.to, r.note, r.source, r.prepared, r.needs, r.basis, r.ratio, r.closeness, r.derived); }
+template <class A> void layout(A& a, Parameter& r) { a(r.id, r.note, r.quantity); }
+template <class A> void layout(A& a, Difference& r) { a(r.property, r.note, r.relative, r.step); }
+template <class A> void layout(A& a, WantMove& r) { a(r.property, r.times, r.by); }
+template <class A> void layout(A& a, WantRecord& r) { a(r.word, r.note, r.source, r.moves); }
+template <class A> void layout(A& a, Caution& r) { a(r.id, r.text, r.source, r.when); }
+template <class A> void layout(A& a, AllergenRule& r) { a(r.allergen, r.declare, r.source); }
+template <class A> void layout(A& a, CapRule& r) { a(r.id, r.property, r.text, r.clause, r.source, r.names, r.limit, r.at_least); }
+template <class A> void layout(A& a, CookRule& r) { a(r.species, r.core_c, r.text, r.source); }
+template <class A> void layout(A& a, RuleSet& r) { a(r.code, r.title, r.edition, r.allergens, r.caps, r.cooking, r.cautions); }
+template <class A> void layout(A& a, Records& r) { a(r.sources, r.ingredients, r.preparations, r.swaps, r.parameters, r.perception, r.wants, r.rules); }
+
+class Writer {
+public:
+    explicit Writer(FlatKnowledge& out) : out_(out) {}
+
+    template <class... T>
+    void operator()(T&... fields) { (put(fields), ...); }
+
+private:
+    template <class T>
+    void put(T& value) {
+        if constexpr (std::is_enum_v<T> || std::is_arithmetic_v<T>) out_.numbers.push_back(static_cast<double>(value));
+        else layout(*this, value);
+    }
+    void put(std::string& value) {
+        const auto [place, fresh] = pool_.emplace(value, out_.text.size());
+        if (fresh) out_.text += value;
+        out_.numbers.push_back(static_cast<double>(place->second));
+        out_.numbers.push_back(static_cast<double>(value.size()));
+    }
+    template <class T>
+    void put(std::vector<T>& all) {
+        out_.numbers.push_back(static_cast<double>(all.size()));
+        for (auto& one : all) put(one);
+    }
+    template <class T>
+    void put(std::optional<T>& value) {
+        out_.numbers.push_back(value ? 1 : 0);
+        if (value) put(*value);
+    }
+
+    FlatKnowledge& out_;
+    std::unordered_map<std::string, std::size_t> pool_;
+};
+
+class Reader {
+public:
+    Reader(const double* numbers, std::size_t count, std::string_view text) : next_(numbers), end_(numbers + count), text_(text) {}
+
+    template <class... T>
+    void operator()(T&... fields) { (get(fields), ...); }
+
+    void finish() const {
+        if (next_ != end_) throw std::logic_error("embedded knowledge does not match its layout");
+    }
+
+private:
+    double number() {
+        if (next_ == end_) throw std::logic_error("embedded knowledge ends early");
+        return *next_++;
+    }
+
+    template <class T>
+    void get(T& value) {
+        if constexpr (std::is_same_v<T, bool>) value = number() != 0;
+        else if constexpr (std::is_enum_v<T>) value = static_cast<T>(static_cast<int>(number()));
+        else if constexpr (std::is_arithmetic_v<T>) value = static_cast<T>(number());
+        else layout(*this, value);
+    }
+    void get(std::string& value) {
+        const auto offset = static_cast<std::size_t>(number());
+        value = text_.substr(offset, static_cast<std::size_t>(number()));
+    }
+    template <class T>
+    void get(std::vector<T>& all) {
+        all.resize(static_cast<std::size_t>(number()));
+        for (auto& one : all) get(one);
+    }
+    template <class T>
+    void get(std::optional<T>& value) {
+        if (number() != 0) get(value.emplace());
+    }
+
+    const double* next_;
+    const double* end_;
+    std::string_view text_;
+};
+
+}  // namespace
+
+FlatKnowledge flatten(const Records& records) {
+    FlatKnowledge flat;
+    Records copy = records;
+    Writer writer(flat);
+    layout(writer, copy);
+    return flat;
+}
+
+Records unflatten(const double* numbers, std::size_t count, std::string_view text) {
+    Records records;
+    Reader reader(numbers, count, text);
+    layout(reader, records);
+    reader.finish();
+    return records;
+}
+
+}  // namespace standin

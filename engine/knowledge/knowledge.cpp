@@ -1,0 +1,76 @@
+#include "knowledge/knowledge.hpp"
+
+#include <algorithm>
+#include <stdexcept>
+
+#include "base/names.hpp"
+
+namespace standin {
+namespace {
+
+using Index = std::unordered_map<std::string, std::size_t>;
+
+template <class T>
+const T* find(const std::vector<T>& all, const Index& index, const std::string& key) {
+    const auto found = index.find(key);
+    return found == index.end() ? nullptr : &all[found->second];
+}
+
+template <class T>
+std::vector<std::string> nearest_names(std::string_view wanted, const std::vector<T>& all, const Index& names) {
+    std::vector<std::string_view> known;
+    for (const auto& [name, place] : names) known.push_back(name);
+    std::sort(known.begin(), known.end());
+    std::vector<std::string> best;
+    for (const auto i : nearest(fold(wanted), known, 8)) {
+        const std::string& shown = all[names.at(std::string(known[i]))].names.front();
+        if (best.size() < 3 && std::find(best.begin(), best.end(), shown) == best.end()) best.push_back(shown);
+    }
+    return best;
+}
+
+template <class T>
+void index_names(const std::vector<T>& all, Index& ids, Index& names) {
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        ids.emplace(all[i].id, i);
+        names.emplace(fold(all[i].id), i);
+        for (const auto& name : all[i].names) names.emplace(fold(name), i);
+    }
+}
+
+}  // namespace
+
+Knowledge::Knowledge(Records records) : records_(std::move(records)) {
+    index_names(records_.ingredients, ingredients_, ingredient_names_);
+    index_names(records_.preparations, preparations_, preparation_names_);
+    for (std::size_t i = 0; i < records_.sources.size(); ++i) sources_.emplace(records_.sources[i].id, i);
+    for (std::size_t i = 0; i < records_.perception.size(); ++i) differences_.emplace(records_.perception[i].property, i);
+    for (std::size_t i = 0; i < records_.parameters.size(); ++i) parameters_.emplace(records_.parameters[i].id, i);
+}
+
+const Ingredient* Knowledge::ingredient(std::string_view id) const { return find(records_.ingredients, ingredients_, std::string(id)); }
+const Preparation* Knowledge::preparation(std::string_view id) const { return find(records_.preparations, preparations_, std::string(id)); }
+const SourceRecord* Knowledge::source(std::string_view reference) const { return find(records_.sources, sources_, std::string(reference.substr(0, reference.find('#')))); }
+const Difference* Knowledge::difference(std::string_view property) const { return find(records_.perception, differences_, std::string(property)); }
+
+const RuleSet* Knowledge::rules(std::string_view code) const {
+    for (const auto& rules : records_.rules)
+        if (rules.code == code) return &rules;
+    return nullptr;
+}
+
+const Ingredient* Knowledge::ingredient_named(std::string_view name) const { return find(records_.ingredients, ingredient_names_, fold(name)); }
+const Preparation* Knowledge::preparation_named(std::string_view name) const { return find(records_.preparations, preparation_names_, fold(name)); }
+
+std::vector<std::string> Knowledge::nearest_ingredients(std::string_view name) const { return nearest_names(name, records_.ingredients, ingredient_names_); }
+std::vector<std::string> Knowledge::nearest_preparations(std::string_view name) const { return nearest_names(name, records_.preparations, preparation_names_); }
+
+const Band& Knowledge::parameter(std::string_view id) const {
+    const auto* found = find(records_.parameters, parameters_, std::string(id));
+    if (!found) throw std::out_of_range("no model constant " + std::string(id));
+    return found->quantity.band;
+}
+
+bool Knowledge::has_parameter(std::string_view id) const { return parameters_.count(std::string(id)) > 0; }
+
+}  // namespace standin

@@ -1,0 +1,48 @@
+// All knowledge of one run, checked and indexed. Immutable after loading; safe to share between threads.
+#pragma once
+
+#include <memory>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+#include "knowledge/records.hpp"
+#include "standin/result.hpp"
+
+namespace standin {
+
+class Knowledge {
+public:
+    /// Indexes `records`, which must have passed the cross checks.
+    explicit Knowledge(Records records);
+
+    const Records& records() const { return records_; }
+
+    /// By id; null when unknown.
+    const Ingredient* ingredient(std::string_view id) const;
+    const Preparation* preparation(std::string_view id) const;
+    const SourceRecord* source(std::string_view reference) const;  // "id" or "id#row"
+    const Difference* difference(std::string_view property) const;
+    const RuleSet* rules(std::string_view code) const;
+
+    /// By any of its names, folded (case, accents, plural, hyphens). Null when unknown.
+    const Ingredient* ingredient_named(std::string_view name) const;
+    const Preparation* preparation_named(std::string_view name) const;
+
+    /// Up to three known names nearest to what was written, best first.
+    std::vector<std::string> nearest_ingredients(std::string_view name) const;
+    std::vector<std::string> nearest_preparations(std::string_view name) const;
+
+    /// Throws std::out_of_range for an id that is not in knowledge/models: a fault of the program, not of the user.
+    const Band& parameter(std::string_view id) const;
+    bool has_parameter(std::string_view id) const;
+
+private:
+    using Index = std::unordered_map<std::string, std::size_t>;
+
+    Records records_;
+    Index ingredients_, ingredient_names_, preparations_, preparation_names_, sources_, differences_, parameters_;
+};
+
+}  // namespace standin

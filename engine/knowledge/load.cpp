@@ -1,0 +1,57 @@
+#include "knowledge/load.hpp"
+
+#include <algorithm>
+
+#include "knowledge/check.hpp"
+#include "knowledge/flat.hpp"
+#include "knowledge/reading.hpp"
+#include "knowledge/references.hpp"
+
+namespace standin {
+
+namespace packed {
+// Defined in the file that the packer writes at build time.
+extern const double numbers[];
+extern const std::size_t number_count;
+extern const char text[];
+extern const std::size_t text_size;
+}  // namespace packed
+
+namespace {
+
+Records embedded_records() { return unflatten(packed::numbers, packed::number_count, {packed::text, packed::text_size}); }
+
+template <class T, class Key>
+void lay_over(std::vector<T>& base, const std::vector<T>& over, Key key) {
+    for (const auto& record : over) {
+        const auto same = std::find_if(base.begin(), base.end(), [&](const T& old) { return key(old) == key(record); });
+        if (same == base.end()) base.push_back(record);
+        else *same = record;
+    }
+}
+
+}  // namespace
+
+Knowledge embedded_knowledge() { return Knowledge(embedded_records()); }
+
+Result<Knowledge> overlaid_knowledge(const std::string& folder) {
+    KnowledgeFiles files = read_knowledge_folder(folder);
+    if (!files.errors.empty()) return Failure(join(files.errors, files.errors.front().trouble));
+    Records all = embedded_records();
+    const Records& over = files.records;
+    lay_over(all.sources, over.sources, [](const auto& r) { return r.id; });
+    lay_over(all.ingredients, over.ingredients, [](const auto& r) { return r.id; });
+    lay_over(all.preparations, over.preparations, [](const auto& r) { return r.id; });
+    lay_over(all.swaps, over.swaps, swap_key);
+    lay_over(all.parameters, over.parameters, [](const auto& r) { return r.id; });
+    lay_over(all.perception, over.perception, [](const auto& r) { return r.property; });
+    lay_over(all.wants, over.wants, [](const auto& r) { return r.word; });
+    lay_over(all.rules, over.rules, [](const auto& r) { return r.code; });
+    std::vector<Error> errors;
+    for (const auto& finding : check_records(all, files.places))
+        if (finding.error) errors.push_back({Trouble::bad_data, finding.message, finding.where, finding.hints});
+    if (!errors.empty()) return Failure(join(errors));
+    return Knowledge(std::move(all));
+}
+
+}  // namespace standin

@@ -1,0 +1,60 @@
+#include "knowledge/fields.hpp"
+#include "knowledge/reading.hpp"
+#include "knowledge/references.hpp"
+
+namespace standin {
+
+std::string swap_key(const Swap& swap) {
+    std::string key = "swap " + std::string(spelling(swap.role)) + " " + swap.from + " > " + swap.to;
+    for (const auto& step : swap.prepared) key += ", " + step;
+    return key;
+}
+
+namespace {
+
+Swap swap_of(ObjectReader& r, Role role) {
+    Swap s;
+    s.role = role;
+    s.from = r.text("from");
+    s.to = r.text("to");
+    s.prepared = r.texts("prepared");
+    s.needs = r.texts("needs");
+    s.basis = enumerated<Basis>(r, "basis");
+    s.ratio = quantity_if(r, "ratio", {"g/g"});
+    s.closeness = r.number("closeness");
+    s.derived = r.flag("derived");
+    s.note = r.text_or("note");
+    s.source = r.text("source");
+    if (!(s.closeness > 0 && s.closeness <= 1)) r.fault("closeness", "closeness must lie in (0, 1]");
+    if (s.basis == Basis::weight && !s.ratio) r.fault("basis", "a swap by weight needs a \"ratio\"");
+    return s;
+}
+
+Swap returned(const Swap& swap) {
+    Swap back = swap;
+    std::swap(back.from, back.to);
+    if (back.ratio) back.ratio->band = {1 / swap.ratio->band.high, 1 / swap.ratio->band.mid, 1 / swap.ratio->band.low};
+    return back;
+}
+
+}  // namespace
+
+void read_swaps(const JsonNode& root, Problems& problems, KnowledgeFiles& into) {
+    ObjectReader r(root, problems);
+    const Role role = enumerated<Role>(r, "role");
+    r.text_or("note");
+    for (const auto& item : r.list("swaps", true)) {
+        ObjectReader one(item, problems);
+        const bool both_ways = one.flag("both_ways");
+        const Swap swap = swap_of(one, role);
+        if (both_ways && !swap.prepared.empty()) one.fault("both_ways", "a prepared stand-in has no way back: write the return edge by itself");
+        std::vector<Swap> edges{swap};
+        if (both_ways) edges.push_back(returned(swap));
+        for (auto& edge : edges) {
+            if (!into.places.try_emplace(swap_key(edge), describe(problems.file(), item.place)).second) one.fault("from", "this swap stands here a second time: " + swap_key(edge));
+            into.records.swaps.push_back(std::move(edge));
+        }
+    }
+}
+
+}  // namespace standin

@@ -1,0 +1,199 @@
+// The knowledge as plain values: what the JSON says after reading, before anything is computed from it.
+// Units and meaning of each field are those of knowledge/README.md.
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/band.hpp"
+#include "knowledge/vocabulary.hpp"
+
+namespace standin {
+
+/// A number with its 5th and 95th percentile, its unit and the id of its source (perhaps with "#row").
+struct Quantity {
+    Band band;
+    std::string unit;
+    std::string source;
+};
+
+struct SourceRecord {
+    std::string id;
+    SourceKind kind = SourceKind::judgement;
+    std::string cite;
+    std::string note;
+};
+
+/// Per 100 g edible portion. An absent optional is unknown, not zero.
+struct Composition {
+    std::string source;
+    Band water, protein, fat, carbohydrate, ash;
+    std::optional<Band> fibre, sugars, sodium_mg, potassium_mg;
+    Band alcohol, acid, salt;
+    std::string stand_in;
+    std::string exception;
+};
+
+struct AcidShare {
+    Acid acid = Acid::acetic;
+    double share = 0;
+};
+
+struct Acidity {
+    std::optional<Quantity> ph, titratable, buffer;
+    std::vector<AcidShare> acids;
+};
+
+struct MeatRecord {
+    Species species = Species::pork;
+    Quantity buffer_scale, bind;
+};
+
+struct BindingRecord {
+    Quantity water, fat;
+    std::string sets;
+};
+
+/// Colour of a pigment other than chlorophyll: K/S in the three bands for each percent of the mass.
+struct TintRecord {
+    double red = 0, green = 0, blue = 0;
+    std::string source;
+};
+
+struct MeasureRecord {
+    std::string measure;  // cup, tbsp, piece, bunch, clove, ...
+    std::string note;     // "chopped", "large"
+    Band grams;
+    std::string source;
+};
+
+struct AromaShare {
+    AromaNote note = AromaNote::grassy;
+    double intensity = 0;
+};
+
+struct Ingredient {
+    std::string id, family, latin, note, storage;
+    std::vector<std::string> names;
+    std::vector<Role> roles;
+    Tissue tissue = Tissue::dry;
+    Composition composition;
+    std::optional<Quantity> chlorophyll, capsaicinoids, pungency, pod_sigma, lot_sigma, strength, edible, sulphites;
+    std::optional<Acidity> acidity;
+    std::optional<MeatRecord> meat;
+    std::optional<BindingRecord> binding;
+    std::optional<TintRecord> tint;
+    std::vector<MeasureRecord> measures;
+    std::vector<AromaShare> aroma;
+    std::vector<int> season;
+    std::vector<std::string> allergens, cautions, label;
+};
+
+/// A value that may depend on how long the preparation takes.
+struct Point {
+    std::optional<double> minutes;
+    Band value;
+};
+
+struct KeptShare {
+    Kept what = Kept::solids;
+    std::vector<Point> points;
+};
+
+/// What one preparation does to one tissue, per gram that goes in.
+struct PreparationEffect {
+    std::vector<Tissue> tissues;
+    std::vector<Point> yield;  // g out / g in
+    std::vector<KeptShare> kept;
+    double adds_salt = 0;         // g NaCl per g out
+    double adds_acetic_mmol = 0;  // mmol per g out
+    std::string source, note;
+};
+
+struct Preparation {
+    std::string id, instruction, note;
+    std::vector<std::string> names;
+    int order = 0;
+    std::optional<double> minutes, temperature_c;
+    bool denatures = false;
+    std::vector<PreparationEffect> effects;
+};
+
+struct Swap {
+    Role role = Role::green;
+    std::string from, to, note, source;
+    std::vector<std::string> prepared, needs;
+    Basis basis = Basis::dose;
+    std::optional<Quantity> ratio;
+    double closeness = 0;
+    bool derived = false;
+};
+
+struct Parameter {
+    std::string id, note;
+    Quantity quantity;
+};
+
+struct Difference {
+    std::string property, note;
+    bool relative = false;
+    Quantity step;
+};
+
+struct WantMove {
+    std::string property;
+    bool times = false;
+    double by = 0;
+};
+
+struct WantRecord {
+    std::string word, note, source;
+    std::vector<WantMove> moves;
+};
+
+struct Caution {
+    std::string id, text, source;
+    std::vector<std::string> when;  // conditions of safety/cautions.cpp; empty: always
+};
+
+struct AllergenRule {
+    std::string allergen, declare, source;
+};
+
+struct CapRule {
+    std::string id, property, text, clause, source;
+    std::vector<std::string> names;  // product names the cap belongs to; empty: any fresh sausage
+    double limit = 0;
+    bool at_least = false;
+};
+
+struct CookRule {
+    std::vector<Species> species;
+    double core_c = 0;
+    std::string text, source;
+};
+
+struct RuleSet {
+    std::string code, title, edition;
+    std::vector<AllergenRule> allergens;
+    std::vector<CapRule> caps;
+    std::vector<CookRule> cooking;
+    std::vector<Caution> cautions;
+};
+
+struct Records {
+    std::vector<SourceRecord> sources;
+    std::vector<Ingredient> ingredients;
+    std::vector<Preparation> preparations;
+    std::vector<Swap> swaps;
+    std::vector<Parameter> parameters;
+    std::vector<Difference> perception;
+    std::vector<WantRecord> wants;
+    std::vector<RuleSet> rules;
+};
+
+}  // namespace standin

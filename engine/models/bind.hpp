@@ -1,0 +1,84 @@
+// How well a cooked sausage mass holds together, and how firm it is to the bite.
+//
+//   index    = error * meat * salt * acid * order * cold * mixing * plate * dilution + binder
+//   bind     = 100 (1 - exp(-index / scale))
+//   hardness = (protein/15 %)^a / (1 + fat/f0) * salt^b * exp(-g (pH - 5.7)) * plate * mixing * (1 + c binder) + d binder, over its scale
+//   firmness = 100 hardness / (1 + hardness)
+//
+// meat      weighted mean of two readings of the trade's bind indices: per gram of protein and per gram of meat
+// salt      logistic in the ionic strength of the water: myosin dissolves near 0.5-0.6 mol/kg
+// acid      falls from pH 6.1 down towards the isoelectric point of myosin; firmness hardly follows it, so sour masses are firm but crumble
+// order     acid that meets unsalted meat keeps protein from dissolving
+// dilution  protein share of the batch, with paste water that no binder holds counted again
+// binder    water held by binders, worth less as paste water beyond their capacity grows
+//
+// The structure follows the meat science literature; most magnitudes are judgement (knowledge/models/bind.json tells which).
+// Good for ranking and for differences between versions of one sausage: raw ground masses, 0-3 % salt, pH 4.8-6.5, 5-50 % fat.
+#pragma once
+
+#include <span>
+#include <string_view>
+
+#include "models/material.hpp"
+#include "models/parameters.hpp"
+#include "standin/process.hpp"
+
+namespace standin {
+
+struct BindParameters {
+    double error;                                // factor on the meat part, all that the model leaves out
+    double reading;                              // weight of the per-protein reading, 0-1
+    double bull_protein;                         // %, protein of the meat whose index is 1
+    double salt_floor, salt_middle, salt_width;  // share, mol/kg, mol/kg
+    double native_ions;                          // mol/kg in unsalted meat water
+    double ph_best, ph_scale, ph_floor;
+    double cold_up_to, cold_half, cold_power;    // C, C, 1
+    double mixing_floor, mixing_time;            // share, min
+    double plate_power;
+    double order_cost, order_acid, order_together;    // share, mmol/kg batch, share
+    double dilution_protein, dilution_power, paste_extra;  // %, 1, g/g
+    double binder_efficiency, binder_cold;       // g/g, share
+    double binder_most, binder_water;            // index, g held water per g batch
+    double binder_thinned;                       // g binder water that a gram of loose paste water thins
+    double scale;                                // index
+
+    double firm_protein, firm_fat;               // 1, %
+    double firm_salt, firm_ph, firm_plate;
+    double firm_mixing, firm_mixing_time;        // share, min
+    double firm_binder, firm_binder_own;
+    double firm_scale;
+};
+
+std::span<const Binding<BindParameters>> bind_bindings();
+
+/// The mass when mixing ends.
+struct MixState {
+    double ph = 0;
+    double temperature_c = 0;
+    double mixing_min = 0;
+    double plate_mm = 0;
+    Order order = Order::all_together;
+};
+
+/// The two results and what made them; a factor of 1 costs nothing.
+struct BatchBind {
+    double bind = 0;      ///< 0-100
+    double firmness = 0;  ///< 0-100; a well made fresh pork sausage has 50
+    double index = 0;     ///< bind before it saturates
+    double hardness = 0;  ///< relative to a well made fresh pork sausage
+    double meat = 0;      ///< bind index of the batch's meat; bull meat 1
+    double salt_factor = 1, acid_factor = 1, order_factor = 1, cold_factor = 1, mixing_factor = 1, plate_factor = 1, dilution_factor = 1;
+    double binder = 0;          ///< added to the index
+    double ionic_strength = 0;  ///< mol/kg water
+    double loose_water = 0;     ///< g paste water per g batch that no binder holds
+};
+
+BatchBind batch_bind(const Material& batch, const MixState& mix, const BindParameters& parameters);
+
+/// Water of paste that `capacity` grams of binder water leave loose (g). Smooth, and never more than either side allows.
+double loose_paste_water(double paste_water, double capacity);
+
+/// "crumbly", "loose", "tender", "sliceable" or "firm-bound".
+std::string_view bind_word(double bind);
+
+}  // namespace standin

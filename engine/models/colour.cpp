@@ -1,0 +1,240 @@
+#include "models/colour.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace standin {
+namespace {
+
+constexpr double gas_constant = 8.314e-3;  // kJ/(mol K)
+constexpr double kelvin = 273.15;
+constexpr double k0_at = 373.15;  // K, where k0 is stated
+constexpr double table_fat_low = 0.10, table_fat_mid = 0.175, table_fat_high = 0.25;  // the patties behind the cooked base
+
+Bands operator+(const Bands& a, const Bands& b) { return {a.red + b.red, a.green + b.green, a.blue + b.blue}; }
+Bands operator*(double k, const Bands& a) { return {k * a.red, k * a.green, k * a.blue}; }
+
+double meat_of(const Material& batch) {
+    double grams = 0;
+    for (std::size_t s = 0; s < count_of<Species>; ++s) grams += batch[static_cast<Species>(s)];
+    return grams;
+}
+
+double fat_share(const Material& batch) {
+    const double meat = batch[Amount::meat];
+    return meat > 0 ? std::clamp(batch[Amount::meat_fat] / meat, 0.0, 1.0) : 0.0;
+}
+
+Bands mean_over_species(const Material& batch, double meat, const std::array<Bands, count_of<Species>>& each) {
+    Bands sum;
+    for (std::size_t s = 0; s < count_of<Species>; ++s) sum = sum + (batch[static_cast<Species>(s)] / meat) * each[s];
+    return sum;
+}
+
+// Where there is little meat the paste around it shows.
+Bands over_plain(const Bands& meat_base, const Material& batch, double meat, const ColourParameters& p) {
+    const double share = p.plain_until > 0 ? std::min(1.0, meat / batch[Amount::mass] / p.plain_until) : 1.0;
+    return share * meat_base + (1 - share) * p.plain;
+}
+
+struct Pigment {  // mg/kg of the mass
+    double live, set, pheophytin;
+    double chlorophyll() const { return live + set; }
+};
+
+Pigment at_mixing(const Material& batch, const ColourParameters& p) {
+    if (!(batch[Amount::mass] > 0)) return {0, 0, 0};
+    const double live = batch.share(Amount::chlorophyll_live, 1000);
+    return {live * p.yield_blended, batch.share(Amount::chlorophyll_set, 1000),
+            batch.share(Amount::pheophytin, 1000) + live * (1 - p.yield_blended)};
+}
+
+struct Survival {  // shares of the two chlorophylls left
+    double live, set;
+};
+
+Survival survival(double celsius, double ph, double minutes, const ColourParameters& p) {
+    return {kept_after(chlorophyll_rate(celsius, ph, p.phi_live_cold, p), minutes),
+            kept_after(chlorophyll_rate(celsius, ph, p.phi_set_cold, p), minutes)};
+}
+
+Pigment turned(const Pigment& from, const Survival& share) {
+    const Pigment now{from.live * share.live, from.set * share.set, 0};
+    return {now.live, now.set, from.pheophytin + from.chlorophyll() - now.chlorophyll()};
+}
+
+Lab colour_of(const Bands& base, const Bands& tint, const Pigment& pigment, double factor, const ColourParameters& p) {
+    return lab_of_k_over_s(with_pigment(base, pigment.chlorophyll(), pigment.pheophytin, factor, p) + tint);
+}
+
+}  // namespace
+
+double chlorophyll_rate(double celsius, double ph, double phi_cold, const ColourParameters& p) {
+    const double warm = std::clamp((celsius - p.ramp_low_c) / (p.ramp_high_c - p.ramp_low_c), 0.0, 1.0);
+    const double phi = phi_cold + (1 - phi_cold) * warm;
+    return phi * p.k0 * std::exp(-p.activation / gas_constant * (1 / (celsius + kelvin) - 1 / k0_at)) *
+           std::pow(10.0, -p.ph_slope * (ph - p.ph_ref));
+}
+
+double kept_after(double rate, double minutes) { return std::exp(-rate * minutes); }
+
+double k_over_s(double r) {
+    const double some = std::max(r, 1e-6);  // a perfect black would need K/S without end
+    return (1 - some) * (1 - some) / (2 * some);
+}
+
+double reflectance(double x) { return 1 / (1 + x + std::sqrt(x * x + 2 * x)); }  // = 1 + x - sqrt(x^2 + 2x), without its cancellation
+
+Bands k_over_s(const Lab& lab) {
+    const Bands r = linear_rgb(lab);
+    return {k_over_s(r.red), k_over_s(r.green), k_over_s(r.blue)};
+}
+
+Lab lab_of_k_over_s(const Bands& x) { return lab_of(Bands{reflectance(x.red), reflectance(x.green), reflectance(x.blue)}); }
+
+Bands raw_base(const Material& batch, const ColourParameters& p) {
+    const double meat = meat_of(batch);
+    if (!(meat > 0)) return p.plain;
+    const double fat = fat_share(batch), scatter = fat * p.fat_scatter;
+    const Bands lean = p.raw_scale * mean_over_species(batch, meat, p.raw_lean);
+    Bands base = 1 / (1 - fat + scatter) * ((1 - fat) * lean + scatter * p.raw_fat);
+    base.red *= p.redness;
+    return over_plain(base, batch, meat, p);
+}
+
+Bands cooked_base(const Material& batch, const ColourParameters& p) {
+    const double meat = meat_of(batch);
+    if (!(meat > 0)) return p.plain;
+    const double fat = std::clamp(fat_share(batch), table_fat_low, table_fat_high) - table_fat_mid;
+    const Bands lean = p.cooked_scale * mean_over_species(batch, meat, p.cooked);
+    const Bands slope = fat * p.cooked_fat_slope;
+    return over_plain({lean.red * (1 + slope.red), lean.green * (1 + slope.green), lean.blue * (1 + slope.blue)}, batch, meat, p);
+}
+
+Bands with_pigment(const Bands& base, double chlorophyll, double pheophytin, double factor, const ColourParameters& p) {
+    const double total = chlorophyll + pheophytin;
+    const double crowding = total > p.saturation_from ? std::pow(total / p.saturation_from, p.saturation_exponent - 1) : 1.0;
+    const double strength = factor * p.pigment_strength * crowding / 100;
+    return base + strength * (chlorophyll * p.chl + pheophytin * p.phe);
+}
+
+BatchColour batch_colour(const Material& batch, double ph, double rest_h, double rest_at_c, Cook method, double core_c,
+                         const ColourParameters& p) {
+    const Survival rest = survival(rest_at_c, ph, 60 * rest_h, p);
+    const Survival cook = survival(core_c, ph, p.cook_minutes[static_cast<std::size_t>(method)], p);
+    const Pigment fresh = at_mixing(batch, p);
+    const Pigment rested = turned(fresh, rest);
+    const Pigment cooked = turned(rested, cook);
+
+    const double mass = batch[Amount::mass];
+    const Bands tint = mass > 0 ? 100 / mass *
+                                      Bands{batch[Amount::tint_red], batch[Amount::tint_green], batch[Amount::tint_blue]} : Bands{};
+    const Bands raw = raw_base(batch, p);
+
+    BatchColour c;
+    c.raw = colour_of(raw, tint, fresh, 1, p);
+    c.rested = colour_of(raw, tint, rested, 1, p);
+    c.cooked = colour_of(cooked_base(batch, p), tint, cooked, p.cooked_factor, p);
+    c.chlorophyll_mg_kg = fresh.chlorophyll();
+    const bool green = fresh.chlorophyll() > 0;
+    c.kept_rested = green ? rested.chlorophyll() / fresh.chlorophyll() : rest.live;
+    c.kept_cooked = green ? cooked.chlorophyll() / fresh.chlorophyll() : rest.live * cook.live;
+    c.hue_rested = hue_of(c.rested);
+    return c;
+}
+
+// By a* first, as on raw sausage; then hue tells the olive of lost chlorophyll and the tan of cooked meat from green and pink.
+std::string_view colour_word(const Lab& lab) {
+    const double hue = hue_of(lab), chroma = chroma_of(lab);
+    if (lab.a > 2) {
+        const bool yellowish = hue >= 55 && hue < 180;
+        if (lab.a > 12 && lab.L < 36 + lab.a) return "red";  // the darker, the less a* it takes
+        if (lab.L < 48 && yellowish) return "brown";
+        return !yellowish ? "pink" : hue < 80 ? "tan" : "khaki";
+    }
+    if (lab.a >= -2) return chroma < 14 ? "greyish" : lab.L < 40 ? "brown" : "khaki";
+    if (hue < 95) return "khaki";
+    if (hue < (lab.a < -6 ? 105 : 100)) return "olive";
+    return lab.a < -10 ? "vivid green" : lab.a < -6 ? "green" : "pale green";
+}
+
+namespace {
+
+using P = ColourParameters;
+
+// "colour.raw.pork.red" and so on, spelled by the compiler from the list of species.
+constexpr std::array<std::string_view, 3> band_names{"red", "green", "blue"};
+constexpr std::array<double Bands::*, 3> band_fields{&Bands::red, &Bands::green, &Bands::blue};
+
+template <bool cooked, std::size_t s, std::size_t band>
+struct Base {
+    static constexpr auto id = [] {
+        std::array<char, 40> text{};
+        std::size_t n = 0;
+        for (const std::string_view part : {std::string_view(cooked ? "colour.cooked." : "colour.raw."), Words<Species>::all[s],
+                                            std::string_view("."), band_names[band]})
+            for (const char c : part) text[n++] = c;
+        return std::pair(text, n);
+    }();
+    static double& field(P& p) { return (cooked ? p.cooked : p.raw_lean)[s].*band_fields[band]; }
+    static Binding<P> binding() { return {std::string_view(id.first.data(), id.second), field}; }
+};
+
+constexpr std::array own{
+    Binding<P>{"colour.k0", [](P& p) -> double& { return p.k0; }},
+    Binding<P>{"colour.ph-ref", [](P& p) -> double& { return p.ph_ref; }},
+    Binding<P>{"colour.activation", [](P& p) -> double& { return p.activation; }},
+    Binding<P>{"colour.ph-slope", [](P& p) -> double& { return p.ph_slope; }},
+    Binding<P>{"colour.phi.live", [](P& p) -> double& { return p.phi_live_cold; }},
+    Binding<P>{"colour.phi.set", [](P& p) -> double& { return p.phi_set_cold; }},
+    Binding<P>{"colour.phi.ramp-low", [](P& p) -> double& { return p.ramp_low_c; }},
+    Binding<P>{"colour.phi.ramp-high", [](P& p) -> double& { return p.ramp_high_c; }},
+    Binding<P>{"colour.yield.blended", [](P& p) -> double& { return p.yield_blended; }},
+    Binding<P>{"colour.chlorophyll.red", [](P& p) -> double& { return p.chl.red; }},
+    Binding<P>{"colour.chlorophyll.green", [](P& p) -> double& { return p.chl.green; }},
+    Binding<P>{"colour.chlorophyll.blue", [](P& p) -> double& { return p.chl.blue; }},
+    Binding<P>{"colour.pheophytin.red", [](P& p) -> double& { return p.phe.red; }},
+    Binding<P>{"colour.pheophytin.green", [](P& p) -> double& { return p.phe.green; }},
+    Binding<P>{"colour.pheophytin.blue", [](P& p) -> double& { return p.phe.blue; }},
+    Binding<P>{"colour.pigment-strength", [](P& p) -> double& { return p.pigment_strength; }},
+    Binding<P>{"colour.cooked-factor", [](P& p) -> double& { return p.cooked_factor; }},
+    Binding<P>{"colour.saturation.from", [](P& p) -> double& { return p.saturation_from; }},
+    Binding<P>{"colour.saturation.exponent", [](P& p) -> double& { return p.saturation_exponent; }},
+    Binding<P>{"colour.raw-fat.red", [](P& p) -> double& { return p.raw_fat.red; }},
+    Binding<P>{"colour.raw-fat.green", [](P& p) -> double& { return p.raw_fat.green; }},
+    Binding<P>{"colour.raw-fat.blue", [](P& p) -> double& { return p.raw_fat.blue; }},
+    Binding<P>{"colour.fat-scatter", [](P& p) -> double& { return p.fat_scatter; }},
+    Binding<P>{"colour.cooked-fat-slope.red", [](P& p) -> double& { return p.cooked_fat_slope.red; }},
+    Binding<P>{"colour.cooked-fat-slope.green", [](P& p) -> double& { return p.cooked_fat_slope.green; }},
+    Binding<P>{"colour.cooked-fat-slope.blue", [](P& p) -> double& { return p.cooked_fat_slope.blue; }},
+    Binding<P>{"colour.raw-scale", [](P& p) -> double& { return p.raw_scale; }},
+    Binding<P>{"colour.cooked-scale", [](P& p) -> double& { return p.cooked_scale; }},
+    Binding<P>{"colour.redness", [](P& p) -> double& { return p.redness; }},
+    Binding<P>{"colour.plain.red", [](P& p) -> double& { return p.plain.red; }},
+    Binding<P>{"colour.plain.green", [](P& p) -> double& { return p.plain.green; }},
+    Binding<P>{"colour.plain.blue", [](P& p) -> double& { return p.plain.blue; }},
+    Binding<P>{"colour.plain.until", [](P& p) -> double& { return p.plain_until; }},
+    Binding<P>{"colour.minutes.pan", [](P& p) -> double& { return p.cook_minutes[0]; }},
+    Binding<P>{"colour.minutes.grill", [](P& p) -> double& { return p.cook_minutes[1]; }},
+    Binding<P>{"colour.minutes.oven", [](P& p) -> double& { return p.cook_minutes[2]; }},
+    Binding<P>{"colour.minutes.poach", [](P& p) -> double& { return p.cook_minutes[3]; }},
+};
+
+constexpr std::size_t base_count = 2 * count_of<Species> * 3;
+
+template <std::size_t... i>
+std::array<Binding<P>, own.size() + base_count> all_bindings(std::index_sequence<i...>) {
+    std::array<Binding<P>, own.size() + base_count> all{Base<(i < base_count / 2), i / 3 % count_of<Species>, i % 3>::binding()...};
+    std::copy(own.begin(), own.end(), all.begin() + base_count);
+    return all;
+}
+
+}  // namespace
+
+std::span<const Binding<ColourParameters>> colour_bindings() {
+    static const auto all = all_bindings(std::make_index_sequence<base_count>{});
+    return all;
+}
+
+}  // namespace standin

@@ -1,0 +1,303 @@
+#include "models/composition.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+#include "knowledge/effects.hpp"
+#include "models/heat.hpp"
+
+namespace standin {
+namespace {
+
+// One gram on its way through the preparations; grams, mg, or shares of what the raw food would bring.
+struct Food {
+    double mass = 1, water = 0, protein = 0, fat = 0, carbohydrate = 0, fibre = 0, ash = 0, sugars = 0, sodium = 0, alcohol = 0, acid = 0, salt = 0;
+    double chlorophyll = 0, pheophytin = 0, capsaicinoids = 0;
+    double acid_share = 1, aroma_share = 1, binding_share = 1, acetic_mmol = 0;
+    bool denatured = false;
+
+    double dry() const { return protein + fat + carbohydrate + ash + alcohol + acid + salt; }
+};
+
+// The deviates of one uncertain quantity, fetched once for all draws.
+class Uncertain {
+public:
+    Uncertain(const Band& band, const std::string& name, Draws& draws) : band_(band), deviates_(band.low == band.high ? nullptr : &draws.of(name)) {}
+    double operator()(std::size_t draw) const { return deviates_ ? at(band_, (*deviates_)[draw]) : band_.mid; }
+
+private:
+    Band band_;
+    const std::vector<double>* deviates_;
+};
+
+class RawFood {
+public:
+    RawFood(const Portion& portion, const Knowledge& knowledge, Draws& draws)
+        : ingredient_(portion.ingredient),
+          fat_(spread(ingredient_.composition.fat, "fat", knowledge), name("fat"), draws),
+          protein_(spread(ingredient_.composition.protein, "protein", knowledge), name("protein"), draws),
+          carbohydrate_(spread(ingredient_.composition.carbohydrate, "carbohydrate", knowledge), name("carbohydrate"), draws),
+          ash_(spread(ingredient_.composition.ash, "ash", knowledge), name("ash"), draws),
+          chlorophyll_(band_or_nothing(ingredient_.chlorophyll), name("chlorophyll"), draws),
+          capsaicinoids_(band_or_nothing(ingredient_.capsaicinoids), name("capsaicinoids"), draws) {
+        if (!ingredient_.pod_sigma || !ingredient_.lot_sigma) return;
+        lot_ = &draws.of(name("lot"));
+        pods_ = &draws.of(name("pods"));
+        pod_sigma_ = pod_sigma_of_blend(ingredient_.pod_sigma->band.mid, portion.pods);
+        lot_sigma_ = ingredient_.lot_sigma->band.mid;
+    }
+
+    Food draw(std::size_t i) const {
+        const auto& c = ingredient_.composition;
+        Food f;
+        const double salted = c.salt.mid / 100;
+        f.fat = std::min(fat_(i), 100.0) / 100;
+        const double lean = c.fat.mid < 100 ? (1 - f.fat) / (1 - c.fat.mid / 100) : 0;
+        // Salt put in by hand is part of the table's ash, or of its carbohydrate by difference where there is not ash enough.
+        const double ash = ash_(i) / 100 * lean;
+        f.salt = salted * lean;
+        f.ash = std::max(0.0, ash - f.salt);
+        f.protein = protein_(i) / 100 * lean;
+        f.carbohydrate = carbohydrate_(i) / 100 * lean;
+        f.alcohol = c.alcohol.mid / 100 * lean;
+        f.acid = c.acid.mid / 100 * lean;
+        f.fibre = c.fibre ? c.fibre->mid / 100 * lean : 0;
+        f.sugars = c.sugars ? c.sugars->mid / 100 * lean : 0;
+        f.sodium = c.sodium_mg ? c.sodium_mg->mid / 1e5 * lean : 0;
+        close(f);
+        f.chlorophyll = chlorophyll_(i) / 1000;
+        f.capsaicinoids = (lot_ ? pods_heat(i) : capsaicinoids_(i)) / 1000;
+        f.denatured = ingredient_.tissue == Tissue::dry;
+        return f;
+    }
+
+private:
+    std::string name(const char* what) const { return ingredient_.id + " " + what; }
+
+    static Band band_or_nothing(const std::optional<Quantity>& q) { return q ? q->band : Band{}; }
+
+    // A value without a spread of its own gets the one that food tables have in general.
+    static Band spread(const Band& band, const std::string& what, const Knowledge& knowledge) {
+        if (band.low != band.high || band.mid == 0 || band.mid >= 99) return band;
+        const Band& relative = knowledge.parameter("composition.spread." + what);
+        return {band.mid * relative.low, band.mid, band.mid * relative.high};
+    }
+
+    // Water takes up what the draws of the solids leave; where they leave less than none they are scaled to fit.
+    static void close(Food& f) {
+        f.water = 1 - f.dry();
+        if (f.water >= 0) return;
+        const double scale = 1 / f.dry();
+        for (double* part : {&f.protein, &f.fat, &f.carbohydrate, &f.ash, &f.alcohol, &f.acid, &f.salt}) *part *= scale;
+        f.water = 0;
+    }
+
+    // The lot log-normal about the middle, the pods log-normal about their lot.
+    double pods_heat(std::size_t i) const {
+        return ingredient_.capsaicinoids->band.mid * std::exp(lot_sigma_ * (*lot_)[i] + pod_sigma_ * (*pods_)[i]);
+    }
+
+    const Ingredient& ingredient_;
+    Uncertain fat_, protein_, carbohydrate_, ash_, chlorophyll_, capsaicinoids_;
+    const std::vector<double>* lot_ = nullptr;
+    const std::vector<double>* pods_ = nullptr;
+    double pod_sigma_ = 0, lot_sigma_ = 0;
+};
+
+// One preparation, ready to be applied draw by draw.
+class Step {
+public:
+    Step(const Prepared& prepared, Tissue tissue, const Knowledge& knowledge, Draws& draws)
+        : preparation_(*knowledge.preparation(prepared.preparation)),
+          effect_(*effect_on(preparation_, tissue)),
+          yield_(at_minutes(effect_.yield, minutes(prepared)), name(tissue, "yield"), draws) {
+        for (std::size_t k = 0; k < count_of<Kept>; ++k) {
+            const auto what = static_cast<Kept>(k);
+            kept_.emplace_back(kept_share(effect_, what, minutes(prepared)), name(tissue, spelling(what)), draws);
+        }
+        const auto said = [&](Kept what) { return std::any_of(effect_.kept.begin(), effect_.kept.end(), [&](const KeptShare& k) { return k.what == what; }); };
+        sugars_with_solids_ = !said(Kept::sugars);
+        salt_with_solids_ = !said(Kept::salt);
+    }
+
+    void apply(Food& f, std::size_t i) const {
+        const double solids = kept(Kept::solids, i);
+        const double mass = f.mass * yield_(i);
+        f.protein *= solids;
+        f.carbohydrate *= solids;
+        f.fibre *= solids;
+        f.ash *= solids;
+        f.sodium *= solids;
+        f.alcohol *= solids;
+        f.acid *= kept(Kept::acid, i);
+        f.fat *= kept(Kept::fat, i);
+        f.sugars *= sugars_with_solids_ ? solids : kept(Kept::sugars, i);
+        f.salt = f.salt * (salt_with_solids_ ? solids : kept(Kept::salt, i)) + effect_.adds_salt * mass;
+        f.sodium += effect_.adds_salt * mass * sodium_in_salt;
+        const double kept_green = std::min(1.0, kept(Kept::chlorophyll, i));
+        f.pheophytin += f.chlorophyll * (1 - kept_green);
+        f.chlorophyll *= kept_green;
+        f.capsaicinoids *= kept(Kept::capsaicinoids, i);
+        f.acid_share *= kept(Kept::acid, i);
+        f.aroma_share *= kept(Kept::aroma, i);
+        f.binding_share *= kept(Kept::binding, i);
+        f.acetic_mmol += effect_.adds_acetic_mmol * mass;
+        f.mass = std::max(mass, f.dry());
+        f.water = f.mass - f.dry();
+        f.denatured = f.denatured || preparation_.denatures;
+    }
+
+
+private:
+    static constexpr double sodium_in_salt = 22.990 / 58.443;  // IUPAC atomic masses
+
+    std::optional<double> minutes(const Prepared& prepared) const { return prepared.minutes ? prepared.minutes : preparation_.minutes; }
+    std::string name(Tissue tissue, std::string_view what) const { return preparation_.id + " " + std::string(spelling(tissue)) + " " + std::string(what); }
+    double kept(Kept what, std::size_t i) const { return kept_[static_cast<std::size_t>(what)](i); }
+
+    const Preparation& preparation_;
+    const PreparationEffect& effect_;
+    Uncertain yield_;
+    std::vector<Uncertain> kept_;
+    bool sugars_with_solids_ = true, salt_with_solids_ = true;
+};
+
+bool has_role(const Ingredient& i, Role role) { return std::find(i.roles.begin(), i.roles.end(), role) != i.roles.end(); }
+
+// What the raw gram brings besides composition: acid, buffer, meat, binding, aroma. Shares of it survive the preparations.
+class Bringing {
+public:
+    Bringing(const Ingredient& i, std::span<const AcidParameters> acid, Draws& draws)
+        : ingredient_(i),
+          acid_(acid),
+          ph_(i.acidity && i.acidity->ph ? i.acidity->ph->band : Band{7, 7, 7}, shared_name("ph"), draws),
+          titratable_(titratable_band(), i.id + " titratable", draws),
+          buffer_(i.acidity && i.acidity->buffer ? i.acidity->buffer->band : Band{}, i.meat ? shared_name("buffer") : i.id + " buffer", draws),
+          scale_(i.meat ? i.meat->buffer_scale.band : Band{}, shared_name("buffer scale"), draws),
+          bind_(i.meat ? i.meat->bind.band : Band{}, i.id + " bind", draws),
+          held_water_(i.binding ? i.binding->water.band : Band{}, i.id + " binding water", draws),
+          held_fat_(i.binding ? i.binding->fat.band : Band{}, i.id + " binding fat", draws),
+          strength_(i.strength ? i.strength->band : Band{1, 1, 1}, i.id + " strength", draws),
+          pungency_(i.pungency ? i.pungency->band : Band{}, i.id + " pungency", draws),
+          sulphites_(i.sulphites ? i.sulphites->band : Band{}, i.id + " sulphites", draws) {}
+
+    void add(Material& m, const Food& f, std::size_t draw) const {
+        acids(m, f, draw);
+        if (ingredient_.meat) meat(m, f, draw);
+        else m[Amount::paste_water] = f.water;
+        if (ingredient_.binding) binding(m, f, draw);
+        if (ingredient_.tint) {
+            m[Amount::tint_red] = ingredient_.tint->red;
+            m[Amount::tint_green] = ingredient_.tint->green;
+            m[Amount::tint_blue] = ingredient_.tint->blue;
+        }
+        m[Amount::pungency] = pungency_(draw) / 1000 * f.aroma_share;
+        m[Amount::sulphite] = sulphites_(draw) / 1000;
+        const double fresh = strength_(draw) * f.aroma_share;
+        if (has_role(ingredient_, Role::nut)) m[Amount::dose_nut] = f.mass - f.water;
+        if (has_role(ingredient_, Role::herb)) m[Amount::dose_herb] = fresh;
+        if (has_role(ingredient_, Role::allium)) m[Amount::dose_allium] = fresh;
+        if (has_role(ingredient_, Role::spice)) m[Amount::dose_spice] = fresh;
+        for (const auto& share : ingredient_.aroma) m[share.note] = share.intensity * fresh;
+    }
+
+private:
+    // One animal's pH and buffering are alike in all its cuts.
+    std::string shared_name(const char* what) const {
+        return (ingredient_.meat ? std::string(spelling(ingredient_.meat->species)) : ingredient_.id) + " " + what;
+    }
+
+    Band titratable_band() const {
+        if (!ingredient_.acidity || !ingredient_.acidity->titratable) return {};
+        const auto& q = *ingredient_.acidity->titratable;
+        return scaled(q.band, titratable_mmol_kg(1, q.unit).value_or(0));
+    }
+
+    void acids(Material& m, const Food& f, std::size_t draw) const {
+        m[Acid::acetic] += f.acetic_mmol;
+        m[Amount::titratable] += f.acetic_mmol;
+        if (!ingredient_.acidity) return;
+        const double ph = ph_(draw), titratable = titratable_(draw);
+        double buffer = buffer_(draw);
+        if (titratable > 0) {
+            const AcidBase base = decompose(ph, titratable, ingredient_.acidity->acids, acid_[draw], ingredient_.composition.water.mid / 100);
+            for (std::size_t a = 0; a < count_of<Acid>; ++a) m[static_cast<Acid>(a)] += base.acids[a] / 1000 * f.acid_share;
+            m[Amount::strong_ions] += base.strong / 1000 * f.acid_share;
+            m[Amount::titratable] += titratable / 1000 * f.acid_share;
+            buffer += base.buffer;
+        }
+        m[Amount::plant_buffer] += buffer / 1000;
+        m[Amount::plant_buffer_ph] += buffer / 1000 * ph;
+    }
+
+    void meat(Material& m, const Food& f, std::size_t draw) const {
+        const double lean_kg = f.protein / reference_lean_protein_g_kg;
+        m[Amount::meat_sites] = lean_kg * scale_(draw);
+        m[Amount::meat_protons] = m[Amount::meat_sites] * bound_protons(ph_(draw), acid_[draw]);
+        m[Amount::meat] = f.mass;
+        m[Amount::meat_fat] = f.fat;
+        m[Amount::meat_protein] = f.protein;
+        m[Amount::bind_protein] = f.protein * bind_(draw);
+        m[Amount::bind_mass] = f.mass * bind_(draw);
+        m[ingredient_.meat->species] = f.mass;
+    }
+
+    void binding(Material& m, const Food& f, std::size_t draw) const {
+        const auto& sets = ingredient_.binding->sets;
+        const Amount when = sets == "cold" ? Amount::held_cold : sets == "hot" ? Amount::held_hot : Amount::held_chilled;
+        m[when] = held_water_(draw) * f.binding_share;
+        m[Amount::held_fat] = held_fat_(draw) * f.binding_share;
+    }
+
+    const Ingredient& ingredient_;
+    std::span<const AcidParameters> acid_;
+    Uncertain ph_, titratable_, buffer_, scale_, bind_, held_water_, held_fat_, strength_, pungency_, sulphites_;
+};
+
+Material material_of(const Food& f) {
+    Material m;
+    m[Amount::mass] = f.mass;
+    m[Amount::water] = f.water;
+    m[Amount::protein] = f.protein;
+    m[Amount::fat] = f.fat;
+    m[Amount::carbohydrate] = f.carbohydrate;
+    m[Amount::fibre] = f.fibre;
+    m[Amount::ash] = f.ash;
+    m[Amount::sugars] = f.sugars;
+    m[Amount::alcohol] = f.alcohol;
+    m[Amount::salt] = f.salt;
+    m[Amount::sodium] = f.sodium;
+    m[f.denatured ? Amount::chlorophyll_set : Amount::chlorophyll_live] = f.chlorophyll;
+    m[Amount::pheophytin] = f.pheophytin;
+    m[Amount::capsaicinoids] = f.capsaicinoids;
+    return m;
+}
+
+}  // namespace
+
+std::vector<Material> unit_materials(const Portion& portion, const Knowledge& knowledge, std::span<const AcidParameters> acid, Draws& draws) {
+    const RawFood raw(portion, knowledge, draws);
+    const Bringing bringing(portion.ingredient, acid, draws);
+    std::vector<Step> steps;
+    for (const auto& prepared : portion.prepared) steps.emplace_back(prepared, portion.ingredient.tissue, knowledge, draws);
+    std::vector<Material> units(draws.count());
+    for (std::size_t i = 0; i < units.size(); ++i) {
+        Food food = raw.draw(i);
+        for (const auto& step : steps) step.apply(food, i);
+        Material whole = material_of(food);
+        bringing.add(whole, food, i);
+        units[i].add(whole, portion.weighed_prepared ? 1 / food.mass : 1);
+    }
+    return units;
+}
+
+double preparation_yield(const Ingredient& ingredient, std::span<const Prepared> prepared, const Knowledge& knowledge) {
+    Draws middle = Draws::middle();
+    const RawFood raw({ingredient, prepared}, knowledge, middle);
+    Food food = raw.draw(0);
+    for (const auto& one : prepared) Step(one, ingredient.tissue, knowledge, middle).apply(food, 0);
+    return food.mass;
+}
+
+}  // namespace standin

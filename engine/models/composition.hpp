@@ -1,0 +1,34 @@
+// Mass balance: what one gram of a line brings into the batch, after its preparations.
+//
+//   preparation, per gram that goes in:  mass' = yield * mass;  dry part' = kept * dry part;  water' = mass' - dry parts'
+//   fat is drawn first and the rest of the food shares what it leaves; the other solids are drawn next and water closes the sum
+//
+// Composition is that of the knowledge (USDA SR28 for the most part), per 100 g edible portion. A preparation that would leave less
+// than no water leaves none and weighs what its solids weigh. Chlorophyll that is not kept becomes pheophytin.
+#pragma once
+
+#include <span>
+#include <vector>
+
+#include "models/acid.hpp"
+#include "models/material.hpp"
+#include "standin/formula.hpp"
+
+namespace standin {
+
+/// One line's food, without its weight.
+struct Portion {
+    const Ingredient& ingredient;
+    std::span<const Prepared> prepared;
+    bool weighed_prepared = false;  ///< the gram is weighed after preparation
+    double pods = 1;                ///< chiles that share out their heat
+};
+
+/// The material of one gram as weighed, one a draw of `acid` (as many as `draws` has). Every preparation must be known and fit the
+/// tissue. What is uncertain is named by ingredient and property, for meat by species, so that formulas share it.
+std::vector<Material> unit_materials(const Portion& portion, const Knowledge& knowledge, std::span<const AcidParameters> acid, Draws& draws);
+
+/// Grams after preparation of one gram as weighed before it, in the middle of the bands.
+double preparation_yield(const Ingredient& ingredient, std::span<const Prepared> prepared, const Knowledge& knowledge);
+
+}  // namespace standin

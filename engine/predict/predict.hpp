@@ -1,0 +1,21 @@
+// From a formula to what the batch will be. Safety words are added by the room above.
+#pragma once
+
+#include "predict/batch.hpp"
+#include "standin/prediction.hpp"
+
+namespace standin {
+
+/// A formula must have lines and some mass; meat is asked for by `require_meat`.
+Prediction predict_formula(const Formula& formula, Pantry& pantry);
+
+/// States at every draw, for bands of differences.
+std::vector<State> states_of(const Batch& batch, const Models& models);
+
+/// An error that names what is missing when a formula cannot be a sausage: no lines, no meat, absurd weights.
+Result<bool> check_formula(const Formula& formula, const Knowledge& knowledge);
+
+/// "blanched 3 min", as people read it.
+std::string describe(const Prepared& prepared, const Knowledge& knowledge);
+
+}  // namespace standin

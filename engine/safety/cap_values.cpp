@@ -1,0 +1,87 @@
+#include "safety/cap_values.hpp"
+
+#include <algorithm>
+
+#include "base/names.hpp"
+
+namespace standin {
+namespace {
+
+template <class Which>
+double share_of(const Counted& batch, Which which) {
+    double grams = 0;
+    for (const auto& [line, ingredient] : batch.lines)
+        if (which(*ingredient)) grams += line->grams;
+    return batch.batch_g > 0 ? 100 * grams / batch.batch_g : 0;
+}
+
+bool contains(const std::vector<std::string>& words, std::string_view word) {
+    return std::find(words.begin(), words.end(), word) != words.end();
+}
+bool has_role(const Ingredient& i, Role role) { return std::find(i.roles.begin(), i.roles.end(), role) != i.roles.end(); }
+bool binds_first(const Ingredient& i) { return !i.roles.empty() && i.roles.front() == Role::binder; }
+bool is_isolate(const Ingredient& i) { return i.id == "soy-protein-isolate"; }
+
+bool is_liquid(const Ingredient& i) { return i.tissue == Tissue::liquid && has_role(i, Role::liquid) && i.roles.front() != Role::fat; }
+bool is_water(const Ingredient& i) { return is_liquid(i) && i.composition.water.mid >= 99; }
+
+bool is_named_binder(const Ingredient& i) {
+    if (!binds_first(i) || is_isolate(i)) return false;
+    if (i.family == "starches-and-grains") return true;
+    return i.tissue == Tissue::dry && (i.family == "legumes" || contains(i.allergens, "soy") || contains(i.allergens, "milk"));
+}
+
+bool is_bird_or_rabbit(Species s) { return s == Species::chicken || s == Species::turkey || s == Species::duck || s == Species::rabbit; }
+
+}  // namespace
+
+Counted counted(const Prediction& prediction, const Knowledge& knowledge) {
+    Counted batch{present(prediction, knowledge), 0};
+    for (const auto& [line, ingredient] : batch.lines) batch.batch_g += line->grams;
+    return batch;
+}
+
+double added_water_pct(const Counted& batch) { return share_of(batch, is_water); }
+double other_liquid_pct(const Counted& batch) {
+    return share_of(batch, [](const Ingredient& i) { return is_liquid(i) && !is_water(i); });
+}
+
+double binder_pct(const Counted& batch) { return share_of(batch, is_named_binder); }
+double any_binder_pct(const Counted& batch) { return share_of(batch, binds_first); }
+double soy_isolate_pct(const Counted& batch) { return share_of(batch, is_isolate); }
+
+std::optional<double> binder_share(const Counted& batch) {
+    const double others = binder_pct(batch), isolate = soy_isolate_pct(batch);
+    if (others <= 0 || isolate <= 0) return std::nullopt;
+    return others / 3.5 + isolate / 2.0;
+}
+
+double meat_pct(const Counted& batch) {
+    return share_of(batch, [](const Ingredient& i) { return i.meat.has_value(); });
+}
+
+double legal_meat_pct(const Counted& batch) {
+    double meat = 0, fat = 0;
+    bool all_pork = true, all_birds = true;
+    for (const auto& [line, ingredient] : batch.lines) {
+        if (!ingredient->meat || contains(ingredient->cautions, "offal")) continue;
+        meat += line->grams;
+        fat += line->grams * ingredient->composition.fat.mid / 100;
+        all_pork = all_pork && ingredient->meat->species == Species::pork;
+        all_birds = all_birds && is_bird_or_rabbit(ingredient->meat->species);
+    }
+    const double most_fat = all_pork ? 0.30 : all_birds ? 0.15 : 0.25;
+    return batch.batch_g > 0 ? 100 * std::min(meat, (meat - fat) / (1 - most_fat)) / batch.batch_g : 0;
+}
+
+double fennel_or_anise_pct(const Counted& batch) {
+    return share_of(batch, [](const Ingredient& i) { return i.latin == "Foeniculum vulgare" || i.latin == "Pimpinella anisum"; });
+}
+
+double phosphate_pct(const Counted& batch) {
+    return share_of(batch, [](const Ingredient& i) {
+        return std::any_of(i.names.begin(), i.names.end(), [](const std::string& name) { return has_words(fold(name), "phosphate"); });
+    });
+}
+
+}  // namespace standin

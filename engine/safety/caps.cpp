@@ -1,0 +1,110 @@
+#include "safety/caps.hpp"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <string>
+
+#include "base/names.hpp"
+#include "safety/cap_values.hpp"
+
+namespace standin {
+namespace {
+
+constexpr double nearly = 0.1;      // of the limit: closer than that is said
+constexpr double as_shown = 0.005;  // half of the last digit shown; less is no breach
+
+// What is measured: in words, the value, and where it lies for sure.
+struct Measured {
+    std::string what;
+    Band value;
+    double with_liquids = 0;  // water with the other liquids, where that matters
+};
+
+struct Held {
+    const CapRule* rule;
+    std::size_t name_length;
+};
+
+std::size_t longest_name_in(std::string_view folded_title, const CapRule& rule) {
+    std::size_t longest = 0;
+    for (const auto& name : rule.names)
+        if (const std::string folded = fold(name); has_words(folded_title, folded)) longest = std::max(longest, folded.size());
+    return longest;
+}
+
+Measured plain(std::string what, double value) { return {std::move(what), {value, value, value}, value}; }
+
+std::optional<Measured> measure(const CapRule& rule, const Prediction& prediction, const Counted& batch, std::string_view code) {
+    const auto predicted = [&](std::string what, Property property) {
+        return Measured{std::move(what), prediction.properties[property], prediction.properties[property].mid};
+    };
+    if (rule.property == "fat_pct") return predicted("fat", Property::fat_pct);
+    if (rule.property == "fat_of_meat_pct") return predicted("fat of the meat", Property::fat_pct_of_meat);
+    if (rule.property == "salt_pct") return predicted("salt", Property::salt_pct);
+    if (rule.property == "binder_pct") return plain("binder", rule.limit > 0 ? binder_pct(batch) : any_binder_pct(batch));
+    if (rule.property == "soy_isolate_pct") return plain("isolated soy protein", soy_isolate_pct(batch));
+    if (rule.property == "fennel_or_anise_pct") return plain("fennel and anise", fennel_or_anise_pct(batch));
+    if (rule.property == "phosphate_pct") return plain("phosphate", phosphate_pct(batch));
+    if (rule.property == "meat_pct") return plain("meat", code == "eu" || code == "uk" ? legal_meat_pct(batch) : meat_pct(batch));
+    if (rule.property == "binder_share") {
+        const auto share = binder_share(batch);
+        return share ? std::optional(plain("share of binders used up", *share)) : std::nullopt;
+    }
+    if (rule.property == "added_water_pct") {
+        Measured water = plain("added water and ice", added_water_pct(batch));
+        water.with_liquids += other_liquid_pct(batch);
+        return water;
+    }
+    return std::nullopt;
+}
+
+std::string amount(const Measured& m, const CapRule& rule) {
+    const std::string unit = rule.property == "binder_share" ? "" : " %";
+    std::string text = m.what + " " + shown(m.value.mid) + unit;
+    if (m.value.high - m.value.low > 2 * as_shown) text += " (" + shown(m.value.low) + "-" + shown(m.value.high) + ")";
+    if (m.with_liquids > m.value.mid + as_shown) text += ", " + shown(m.with_liquids) + unit + " with wine, vinegar, juice, milk and stock";
+    return text + (rule.at_least ? "; least " : "; most ") + shown(rule.limit) + unit + ". ";
+}
+
+std::string verdict(const Measured& m, const CapRule& rule) {
+    const double value = m.value.mid;
+    if (rule.at_least) {
+        if (value < rule.limit - as_shown) return "Under the limit: ";
+        return value < rule.limit * (1 + nearly) ? "Just within the limit: " : "";
+    }
+    if (value > rule.limit + as_shown) return "Over the limit: ";
+    if (m.with_liquids > rule.limit + as_shown) return "Over the limit as it is usually counted: ";
+    return m.with_liquids > as_shown && m.with_liquids >= rule.limit * (1 - nearly) ? "Just within the limit: " : "";
+}
+
+}  // namespace
+
+std::vector<const CapRule*> caps_for(std::string_view title, const RuleSet& rules) {
+    const std::string folded = fold(title);
+    std::vector<Held> held;
+    for (const auto& rule : rules.caps)
+        if (const std::size_t length = longest_name_in(folded, rule); length > 0 || rule.names.empty()) held.push_back({&rule, length});
+    std::vector<const CapRule*> kept;
+    for (const auto& one : held)
+        if (std::none_of(held.begin(), held.end(), [&](const Held& other) {
+                return other.rule->property == one.rule->property && other.rule->at_least == one.rule->at_least &&
+                       other.name_length > one.name_length;
+            }))
+            kept.push_back(one.rule);
+    return kept;
+}
+
+std::vector<CautionText> cap_cautions(const Prediction& prediction, const Knowledge& knowledge, const RuleSet& rules) {
+    const Counted batch = counted(prediction, knowledge);
+    std::vector<CautionText> cautions;
+    for (const CapRule* rule : caps_for(prediction.title, rules)) {
+        const auto measured = measure(*rule, prediction, batch, rules.code);
+        if (!measured) continue;
+        if (const std::string said = verdict(*measured, *rule); !said.empty())
+            cautions.push_back({rule->id, said + amount(*measured, *rule) + rule->text + " (" + rule->clause + ")", rule->source});
+    }
+    return cautions;
+}
+
+}  // namespace standin

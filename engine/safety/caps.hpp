@@ -1,0 +1,19 @@
+// Legal limits on composition, held against a batch: spoken of only when broken or nearly so.
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "knowledge/knowledge.hpp"
+#include "standin/prediction.hpp"
+
+namespace standin {
+
+/// The caps of a rule set that hold for a product of this title: those without names, and those of which a name stands in it. Of several
+/// on one property the one with the longest name holds: "economy beef burger" before "burger", any name before none.
+std::vector<const CapRule*> caps_for(std::string_view title, const RuleSet& rules);
+
+/// What the batch does to the caps that hold for it. Texts start with "Over the limit", "Under the limit", "Just within the limit".
+std::vector<CautionText> cap_cautions(const Prediction& prediction, const Knowledge& knowledge, const RuleSet& rules);
+
+}  // namespace standin

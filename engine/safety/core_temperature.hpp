@@ -1,0 +1,28 @@
+// How hot the middle must get: the most demanding meat in the mass decides.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "knowledge/knowledge.hpp"
+#include "standin/prediction.hpp"
+
+namespace standin {
+
+struct CoreTemperature {
+    double core_c = 0;
+    const CookRule* rule = nullptr;    ///< null only when the knowledge has no cooking rule at all
+    std::vector<std::string> species;  ///< those in the batch that the rule is for
+};
+
+/// Each species once, in the order of the lines.
+std::vector<Species> species_of(const Prediction& prediction, const Knowledge& knowledge);
+
+/// The general rules, and those of the rule set `rules` where they ask for more. Of a mass without meat: the highest of the general ones.
+CoreTemperature demanded_core(const Prediction& prediction, const Knowledge& knowledge, std::string_view rules);
+
+/// "71.1 C (160 F)", neither number below what was asked.
+std::string shown_temperature(double celsius);
+
+}  // namespace standin

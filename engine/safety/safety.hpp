@@ -1,0 +1,16 @@
+// Allergens, cautions, caps and label of a predicted batch. Always filled in; nothing switches it off.
+#pragma once
+
+#include <string_view>
+
+#include "knowledge/knowledge.hpp"
+#include "standin/prediction.hpp"
+
+namespace standin {
+
+/// Adds allergens, cautions (general ones first) and the label draft to `prediction`, which must have been predicted from `formula`.
+/// `rules` is the code of the rule set whose caps and cooking rules are held against it; empty: the general ones only. Allergens are
+/// always those of every code.
+void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge& knowledge, std::string_view rules);
+
+}  // namespace standin

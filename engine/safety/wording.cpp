@@ -1,0 +1,39 @@
+#include "safety/wording.hpp"
+
+#include <cstdio>
+
+namespace standin {
+
+bool has_words(std::string_view text, std::string_view words) {
+    if (words.empty()) return false;
+    for (auto at = text.find(words); at != std::string_view::npos; at = text.find(words, at + 1)) {
+        const auto end = at + words.size();
+        if ((at == 0 || text[at - 1] == ' ') && (end == text.size() || text[end] == ' ')) return true;
+    }
+    return false;
+}
+
+std::string shown(double value) {
+    char digits[64];
+    std::snprintf(digits, sizeof digits, "%.2f", value);
+    std::string text = digits;
+    while (text.back() == '0') text.pop_back();
+    if (text.back() == '.') text.pop_back();
+    return text == "-0" ? "0" : text;
+}
+
+std::string listed(const std::vector<std::string>& items) {
+    std::string text;
+    for (const auto& item : items) text += (text.empty() ? "" : ", ") + item;
+    return text;
+}
+
+std::vector<Present> present(const Prediction& prediction, const Knowledge& knowledge) {
+    std::vector<Present> lines;
+    for (const auto& line : prediction.lines)
+        if (const Ingredient* ingredient = knowledge.ingredient(line.ingredient); ingredient && line.weighed_g > 0)
+            lines.push_back({&line, ingredient});
+    return lines;
+}
+
+}  // namespace standin

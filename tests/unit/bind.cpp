@@ -1,0 +1,214 @@
+// Bind and firmness: directions, limits, smoothness.
+#include "models/bind.hpp"
+
+#include <cmath>
+#include <random>
+
+#include "support/catch.hpp"
+#include "support/parameters.hpp"
+
+using namespace standin;
+
+namespace {
+
+BindParameters middle() { return middle_parameters(bind_bindings()); }
+
+/// `grams` of an 80/20 pork shoulder.
+Material shoulder(double grams) {
+    Material m;
+    m[Amount::mass] = m[Amount::meat] = grams;
+    m[Amount::water] = 0.61 * grams;
+    m[Amount::protein] = m[Amount::meat_protein] = 0.169 * grams;
+    m[Amount::fat] = m[Amount::meat_fat] = 0.21 * grams;
+    m[Amount::bind_mass] = 0.8 * grams;
+    m[Amount::bind_protein] = 0.8 * 0.169 * grams;
+    return m;
+}
+
+void salt(Material& m, double grams) {
+    m[Amount::salt] += grams;
+    m[Amount::mass] += grams;
+}
+
+void wet(Material& m, double grams, double water, double acid_mmol = 0) {
+    m[Amount::mass] += grams;
+    m[Amount::water] += water * grams;
+    m[Amount::paste_water] += water * grams;
+    m[Amount::titratable] += acid_mmol;
+}
+
+Material plain_sausage() {
+    Material m = shoulder(982);
+    salt(m, 18);
+    return m;
+}
+
+Material with_paste(double grams) {
+    Material m = shoulder(982 - grams);
+    salt(m, 18);
+    wet(m, grams, 0.9);
+    return m;
+}
+
+const MixState well_made{5.7, 4, 3, 5, Order::all_together};
+
+}  // namespace
+
+TEST_CASE("a well made fresh pork sausage sits where the scale was set") {
+    const auto b = batch_bind(plain_sausage(), well_made, middle());
+    CHECK(b.bind > 70);
+    CHECK(b.bind < 80);
+    CHECK(b.firmness == Approx(50).margin(3));
+    CHECK(bind_word(b.bind) == "sliceable");
+}
+
+TEST_CASE("a sour wet mass crumbles, but is not soft in the same measure") {
+    Material m = shoulder(682);
+    salt(m, 18);
+    wet(m, 250, 0.92);
+    wet(m, 50, 0.95, 41.6);
+    const auto sour = batch_bind(m, {4.95, 4, 3, 5, Order::all_together}, middle());
+    CHECK(sour.bind < 15);
+    CHECK(bind_word(sour.bind) == "crumbly");
+    CHECK(sour.firmness > 25);
+    CHECK(sour.acid_factor < 0.2);
+    CHECK(sour.dilution_factor < 0.7);
+}
+
+TEST_CASE("factors stay between nothing and one, results between 0 and 100, and never NaN") {
+    std::mt19937_64 random(7);
+    std::uniform_real_distribution<double> unit(0, 1);
+    const auto p = middle();
+    for (int i = 0; i < 2000; ++i) {
+        Material m;
+        for (Amount a : {Amount::mass, Amount::water, Amount::fat, Amount::salt, Amount::titratable, Amount::meat_protein,
+                         Amount::bind_protein, Amount::bind_mass, Amount::held_cold, Amount::held_hot, Amount::paste_water})
+            m[a] = unit(random) < 0.3 ? 0 : 500 * unit(random);
+        const auto order = static_cast<Order>(i % 3);
+        const auto b = batch_bind(m, {3 + 6 * unit(random), 30 * unit(random), 20 * unit(random), 20 * unit(random), order}, p);
+        for (double factor : {b.salt_factor, b.acid_factor, b.order_factor, b.cold_factor, b.mixing_factor, b.dilution_factor})
+            REQUIRE((factor >= 0 && factor <= 1));
+        REQUIRE((b.bind >= 0 && b.bind <= 100));
+        REQUIRE((b.firmness >= 0 && b.firmness <= 100));
+    }
+    CHECK(batch_bind(Material{}, well_made, p).bind == 0);
+}
+
+TEST_CASE("bind and firmness do not depend on the size of the batch") {
+    Material small;
+    small.add(with_paste(120), 0.01);
+    const auto p = middle();
+    CHECK(batch_bind(small, well_made, p).bind == Approx(batch_bind(with_paste(120), well_made, p).bind));
+    CHECK(batch_bind(small, well_made, p).firmness == Approx(batch_bind(with_paste(120), well_made, p).firmness));
+}
+
+TEST_CASE("what makers do moves bind the way they know") {
+    const auto p = middle();
+    const Material m = plain_sausage();
+    const double base = batch_bind(m, well_made, p).bind;
+    MixState other = well_made;
+    other.temperature_c = 12;
+    CHECK(batch_bind(m, other, p).bind < base);
+    other = well_made;
+    other.mixing_min = 0.5;
+    CHECK(batch_bind(m, other, p).bind < base);
+    other = well_made;
+    other.plate_mm = 10;
+    CHECK(batch_bind(m, other, p).bind < base);
+    CHECK(batch_bind(m, other, p).firmness > batch_bind(m, well_made, p).firmness);
+    double before = 0, firm_before = 0;
+    for (double grams = 0; grams <= 30; grams += 1) {
+        Material salted = shoulder(980);
+        salt(salted, grams);
+        const auto b = batch_bind(salted, well_made, p);
+        CHECK(b.bind > before - 0.2);  // past the knee, salt only takes the place of meat
+        CHECK(b.firmness > firm_before - 0.2);
+        before = b.bind;
+        firm_before = b.firmness;
+    }
+    before = 100;
+    for (double ph = 6.4; ph >= 4.6; ph -= 0.05) {
+        other = well_made;
+        other.ph = ph;
+        const double bind = batch_bind(m, other, p).bind;
+        CHECK(bind <= before);
+        before = bind;
+    }
+}
+
+TEST_CASE("the order counts only with acid, and salt first is best") {
+    const auto p = middle();
+    Material m = plain_sausage();
+    const auto at = [&](Order order) {
+        MixState mix = well_made;
+        mix.order = order;
+        return batch_bind(m, mix, p);
+    };
+    CHECK(at(Order::acid_first).bind == at(Order::salt_first).bind);
+    wet(m, 30, 0.95, 25);
+    CHECK(at(Order::salt_first).order_factor == 1);
+    CHECK(at(Order::all_together).bind < at(Order::salt_first).bind);
+    CHECK(at(Order::acid_first).bind < at(Order::all_together).bind);
+    CHECK(at(Order::acid_first).order_factor > 0.7);
+}
+
+TEST_CASE("wet paste loosens, binder tightens, gelatin does neither in the heat") {
+    const auto p = middle();
+    double before = 100;
+    for (double grams = 0; grams <= 400; grams += 20) {
+        const double bind = batch_bind(with_paste(grams), well_made, p).bind;
+        CHECK(bind < before);
+        before = bind;
+    }
+    const auto loose = batch_bind(with_paste(120), well_made, p);
+    Material bound = with_paste(120);
+    before = loose.bind;
+    for (int i = 0; i < 40; ++i) {
+        bound[Amount::held_hot] += 10;
+        const double bind = batch_bind(bound, well_made, p).bind;
+        CHECK(bind > before);
+        before = bind;
+    }
+    Material cold = with_paste(120), hot = with_paste(120), jelly = with_paste(120);
+    cold[Amount::held_cold] = hot[Amount::held_hot] = jelly[Amount::held_chilled] = 60;
+    CHECK(batch_bind(cold, well_made, p).bind < batch_bind(hot, well_made, p).bind);
+    CHECK(batch_bind(cold, well_made, p).bind > loose.bind);
+    CHECK(batch_bind(hot, well_made, p).firmness > loose.firmness);
+    CHECK(batch_bind(jelly, well_made, p).bind == loose.bind);
+}
+
+TEST_CASE("loose water: none beyond the paste, none below zero, and what is bound fits the binder") {
+    for (double paste = 0; paste < 300; paste += 7)
+        for (double capacity = 0; capacity < 300; capacity += 11) {
+            const double loose = loose_paste_water(paste, capacity);
+            CHECK((loose >= 0 && loose <= paste));
+            CHECK(paste - loose <= capacity + 1e-9);
+        }
+}
+
+TEST_CASE("no corner in any amount") {
+    const auto p = middle();
+    for (Amount a : {Amount::salt, Amount::water, Amount::meat_protein, Amount::fat, Amount::paste_water, Amount::held_hot,
+                     Amount::held_cold, Amount::titratable, Amount::bind_protein}) {
+        double last = 0, last_slope = 0;
+        for (int i = 0; i < 400; ++i) {
+            Material m = with_paste(120);
+            m[a] = 0.5 * (i + 1);
+            const double bind = batch_bind(m, well_made, p).bind;
+            const double slope = bind - last;
+            if (i > 5) {
+                CHECK(std::abs(slope - last_slope) < 0.25);
+            }
+            last = bind;
+            last_slope = slope;
+        }
+    }
+}
+
+TEST_CASE("words of bind") {
+    CHECK(bind_word(0) == "crumbly");
+    CHECK(bind_word(30) == "loose");
+    CHECK(bind_word(50) == "tender");
+    CHECK(bind_word(75) == "sliceable");
+    CHECK(bind_word(95) == "firm-bound");
+}

@@ -1,0 +1,84 @@
+#include "formula/formula_plain.hpp"
+
+#include <algorithm>
+
+#include "formula/reading.hpp"
+#include "support/catch.hpp"
+#include "support/knowledge.hpp"
+
+using namespace standin;
+
+namespace {
+
+std::string trouble(const std::string& text) {
+    const auto formula = read_formula(text, "f.txt", knowledge());
+    REQUIRE_FALSE(formula);
+    return formula.error().where + " " + formula.error().message;
+}
+
+bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
+
+}  // namespace
+
+TEST_CASE("a formula in plain lines") {
+    const auto formula = read_formula(
+        "\xEF\xBB\xBFHedgerow green\r\n# a comment\r\n\r\n2 kg pork shoulder\r\n  500 g pork backfat\r\n300 g spinach, blanched 3 min\r\n"
+        "salt, 2 % of meat\r\n10 % of batch water\r\nProcess:\r\nplate: 3/8 in\r\nmixing: 2-4 min\r\nmixed at: 36 F\r\nrest: 1 day 12 h\r\n"
+        "rest at: 3 °C\r\norder: acid first\r\ncook: poach\r\ncore: 71 C\r\ndiameter: 30 mm\r\nnote: first\r\n",
+        "f.txt", knowledge());
+    if (!formula) FAIL(formula.error().where + " " + formula.error().message);
+    CHECK(formula->title == "Hedgerow green");
+    CHECK(formula->note == "first");
+    REQUIRE(formula->lines.size() == 5);
+    CHECK(formula->lines[3].grams.mid == Approx(50));
+    CHECK(formula->lines[4].grams.mid == Approx(2850.0 / 9));
+    const Process& process = formula->process;
+    CHECK(process.plate_mm == Approx(9.525));
+    CHECK(process.mixing_min == 3.0);
+    CHECK(process.mixed_at_c == Approx(2.2222).epsilon(1e-3));
+    CHECK(process.rest_h == 36.0);
+    CHECK(process.rest_at_c == 3.0);
+    CHECK(process.order == Order::acid_first);
+    CHECK(process.cook == Cook::poach);
+    CHECK(process.diameter_mm == 30.0);
+}
+
+TEST_CASE("without a title the first line still counts") {
+    const auto formula = read_formula("1 kg pork shoulder\n18 g salt\n", "f.txt", knowledge());
+    REQUIRE(formula);
+    CHECK(formula->title.empty());
+    CHECK(formula->lines.size() == 2);
+}
+
+TEST_CASE("the same ingredient may stand twice") {
+    const auto formula = read_formula("Twice\n100 g spinach\n200 g blanched spinach\n", "f.txt", knowledge());
+    REQUIRE(formula);
+    CHECK(formula->lines.size() == 2);
+}
+
+TEST_CASE("all errors at once, in order, each with its place") {
+    const std::string all = trouble("Bad\n300 g spinch\n  salt to taste\nplate: 10 bananas\ncore: 500 C\nmixin: 3 min\n1 kg pork shoulder\n");
+    CHECK(has(all, "f.txt:2:7: unknown ingredient"));
+    CHECK(has(all, "f.txt:3:3: \"to taste\""));
+    CHECK(has(all, "f.txt:4:8: plate: expected a length"));
+    CHECK(has(all, "f.txt:5:7: core: expected between"));
+    CHECK(has(all, "f.txt:6:1: "));
+    CHECK(has(all, "did you mean \"mixing\"?"));
+    CHECK(all.find("f.txt:2") < all.find("f.txt:3"));
+}
+
+TEST_CASE("no more than fifty errors") {
+    std::string text = "Long\n";
+    for (int i = 0; i < 300; ++i) text += "300 g spinch\n";
+    const std::string all = trouble(text);
+    CHECK(std::count(all.begin(), all.end(), '\n') == 49);
+}
+
+TEST_CASE("texts that are no formula") {
+    CHECK(has(trouble(""), "empty"));
+    CHECK(has(trouble(" \n\t\n"), "empty"));
+    CHECK(has(trouble("Title only\n"), "no ingredient lines"));
+    CHECK(has(trouble("Title\n\xFF\xFE"), "f.txt:2:1 not UTF-8"));
+    CHECK(has(trouble(std::string("Title\nab\0c", 10)), "f.txt:2:3"));
+    CHECK(has(trouble("\x7F" "ELF\x01\x02"), "control byte"));
+}

@@ -1,0 +1,66 @@
+// The ingredient list: order, brackets, capitals.
+#include "safety/label.hpp"
+
+#include "safety/allergens.hpp"
+#include "support/catch.hpp"
+#include "support/mixture.hpp"
+
+using namespace standin;
+
+namespace {
+
+std::string label(const std::vector<std::pair<std::string, double>>& lines) {
+    Prediction p = mixture(lines);
+    p.allergens = allergens_of(p, knowledge());
+    return label_of(p, knowledge());
+}
+
+}  // namespace
+
+TEST_CASE("heaviest first, compound ingredients with their parts") {
+    CHECK(label({{"table-salt", 18},
+                 {"rusk", 90},
+                 {"pork-shoulder", 700},
+                 {"white-pepper", 2},
+                 {"water", 100},
+                 {"spinach", 60},
+                 {"fresh-sage", 1}}) == "pork shoulder, water, rusk (WHEAT flour, water), spinach, salt, white pepper, fresh sage");
+}
+
+TEST_CASE("equal weights keep the order of the formula, a line twice is one ingredient") {
+    CHECK(label({{"spinach", 50}, {"parsley", 50}, {"pork-shoulder", 700}, {"basil", 50}}) == "pork shoulder, spinach, parsley, basil");
+    CHECK(label({{"pork-shoulder", 700}, {"spinach", 40}, {"parsley", 50}, {"spinach", 40}}) == "pork shoulder, spinach, parsley");
+    CHECK(label({{"pork-shoulder", 700}, {"spinach", 0}}) == "pork shoulder");
+    CHECK(label({{"pork-shoulder", 700}, {"kosher-salt", 5}, {"spinach", 8}, {"sea-salt", 6}}) == "pork shoulder, salt, spinach");
+    CHECK(label({{"pork-shoulder", 700}, {"ice", 5}, {"spinach", 8}, {"water", 6}}) == "pork shoulder, water, spinach");
+    CHECK(label({}) == "");
+}
+
+TEST_CASE("across 2 % the order by weight holds for every code") {
+    const auto with_salt = [](double salt) {
+        return label({{"pork-shoulder", 700}, {"water", 193}, {"spinach", 60}, {"parsley", 19.2}, {"table-salt", salt}});
+    };
+    CHECK(with_salt(18) == "pork shoulder, water, spinach, parsley, salt");
+    CHECK(with_salt(20) == "pork shoulder, water, spinach, salt, parsley");
+}
+
+TEST_CASE("weights are as weighed, whatever preparation leaves of them") {
+    Prediction p = mixture({{"pork-shoulder", 700}, {"parsley", 50}, {"spinach", 100}});
+    p.lines[2].grams = 40;
+    CHECK(label_of(p, knowledge()) == "pork shoulder, spinach, parsley");
+}
+
+TEST_CASE("allergens stand out, and are added where the name is silent") {
+    CHECK(label({{"pork-shoulder", 700}, {"pistachio", 60}}) == "pork shoulder, PISTACHIO");
+    CHECK(label({{"pork-shoulder", 700}, {"pine-nut", 60}}) == "pork shoulder, PINE NUT");
+    CHECK(label({{"pork-shoulder", 700}, {"ricotta", 60}}) == "pork shoulder, ricotta (MILK)");
+    CHECK(label({{"pork-shoulder", 700}, {"parmesan", 60}}) == "pork shoulder, parmesan (MILK, salt, cultures, rennet)");
+    CHECK(label({{"pork-shoulder", 700}, {"soy-sauce", 60}}) == "pork shoulder, SOY sauce (water, SOYBEANS, WHEAT, salt)");
+    CHECK(label({{"pork-shoulder", 700}, {"egg-yolk", 60}}) == "pork shoulder, EGG yolk");
+    CHECK(label({{"pork-shoulder", 700}, {"salted-butter", 60}}) == "pork shoulder, salted butter (cream, salt, contains MILK)");
+}
+
+TEST_CASE("sulphites are named once there is enough to declare") {
+    CHECK(label({{"pork-shoulder", 980}, {"white-wine", 20}}) == "pork shoulder, white wine");
+    CHECK(label({{"pork-shoulder", 900}, {"white-wine", 100}}) == "pork shoulder, white wine (SULPHITES)");
+}

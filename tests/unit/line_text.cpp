@@ -1,0 +1,116 @@
+#include "formula/line_text.hpp"
+
+#include "support/catch.hpp"
+#include "support/knowledge.hpp"
+
+using namespace standin;
+
+namespace {
+
+Result<ReadLine> read(std::string_view text) { return read_line(text, Origin("f.txt", {7, 3}), knowledge()); }
+
+Line good(std::string_view text) {
+    INFO(std::string(text));
+    const auto line = read(text);
+    if (!line) FAIL(line.error().where + " " + line.error().message);
+    return line->line;
+}
+
+void bad(std::string_view text, const std::string& where, const std::string& part) {
+    INFO(std::string(text));
+    const auto line = read(text);
+    REQUIRE_FALSE(line);
+    CHECK(line.error().where == where);
+    CHECK(line.error().message.find(part) != std::string::npos);
+}
+
+}  // namespace
+
+TEST_CASE("amount first, name first, amount behind") {
+    for (const char* text : {"18 g salt", "salt, 18 g", "salt: 18 g", "salt - 18 g", "salt 18 g", "• 18 g salt", "- 18 g of salt"}) {
+        CHECK(good(text).ingredient == "table-salt");
+        CHECK(good(text).grams == Band{18, 18, 18});
+    }
+    CHECK(good("2½ lb pork shoulder").grams.mid == Approx(2.5 * 453.59237));
+    CHECK(good("pork shoulder 2.4 kg").ingredient == "pork-shoulder");
+    CHECK(good("2 kg 80/20 pork trim").grams.mid == 2000);
+    CHECK(good("80/20 pork trim, 2 kg").grams.mid == 2000);
+}
+
+TEST_CASE("preparations before the name are weighed, behind a comma still to do") {
+    const Line before = good("300 g blanched spinach");
+    REQUIRE(before.prepared.size() == 1);
+    CHECK(before.prepared[0].preparation == "blanched");
+    CHECK(before.weighed_prepared);
+    const Line after = good("300 g spinach, blanched for 3 minutes and squeezed");
+    REQUIRE(after.prepared.size() == 2);
+    CHECK(after.prepared[0].minutes == 3.0);
+    CHECK(after.prepared[1].preparation == "squeezed");
+    CHECK_FALSE(after.weighed_prepared);
+    CHECK(good("300 g spinach (blanched 3 min)").prepared.size() == 1);
+    CHECK(good("300 g spinach, blanched [weighed prepared]").weighed_prepared);
+    bad("300 g roasted jalapeno, peeled", "f.txt:7:3", "between two preparations");
+}
+
+TEST_CASE("counts, bunches and cups") {
+    CHECK(good("4 serranos, seeded").count == 4.0);
+    CHECK(good("2-3 jalapeño peppers").count == 2.5);
+    CHECK(good("4 garlic cloves, minced").grams == good("4 cloves garlic, minced").grams);
+    CHECK_FALSE(good("2 bunches flat-leaf parsley").count);
+    CHECK(good("1 1/2 cups chopped parsley").grams.low < good("1 1/2 cups chopped parsley").grams.mid);
+    CHECK(good("handful parsley").grams.mid > 5);
+    CHECK(good("a pinch of salt").grams.mid < 1);
+    CHECK(good("4 serranos (24 g), seeded").grams == Band{24, 24, 24});
+    CHECK(good("24 g (20 to 30 g) serrano").grams == Band{20, 24, 30});
+    CHECK(good("2 tbsp white wine vinegar").ingredient == "white-wine-vinegar");
+}
+
+TEST_CASE("marks and notes") {
+    CHECK(good("300 g spinach [keep]").keep);
+    CHECK(good("300 g spinach (keep)").keep);
+    CHECK_FALSE(good("300 g spinach (from the garden shop)").keep);
+    CHECK(good("300 g fresh organic spinach leaves, finely chopped").ingredient == "spinach");
+    CHECK(good("300 g (about 10 oz) spinach").grams == Band{300, 300, 300});
+}
+
+TEST_CASE("a food of its own behind a comma") {
+    CHECK(good("2 g thyme, dried").ingredient == "dried-thyme");
+    CHECK(good("100 g parsley, dried [weighed first]").ingredient == "parsley");
+}
+
+TEST_CASE("shares are kept for later") {
+    for (const char* text : {"salt 1.8 % of meat", "1.8% of the meat salt", "18 g salt per kg of meat", "18 g/kg of meat salt", "1.8 % salt (of meat)"}) {
+        INFO(text);
+        const auto line = read(text);
+        REQUIRE(line);
+        REQUIRE(line->share);
+        CHECK(line->share->of == Whole::meat);
+        CHECK(line->share->fraction.mid == Approx(0.018));
+    }
+    bad("1.8 % salt", "f.txt:7:3", "of meat");
+    bad("18 g salt per kg", "f.txt:7:3", "of meat");
+}
+
+TEST_CASE("nothing is guessed") {
+    bad("300 g spinch", "f.txt:7:9", "unknown ingredient \"spinch\"");
+    CHECK(read("300 g spinch").error().hints.front() == "spinach");
+    bad("300 g spinach, blnched", "f.txt:7:18", "unknown word \"blnched\"");
+    CHECK(read("300 g spinach, blnched").error().hints.front() == "blanched");
+    bad("300 g wilder spinach", "f.txt:7:9", "unknown word");
+    bad("300 g spinach, seeded", "f.txt:7:18", "not done to spinach");
+    bad("300 g spinach and garlic", "f.txt:7:21", "two ingredients");
+    bad("300 g spinach or garlic", "f.txt:7:17", "\"or\"");
+    bad("3 bunches jalapeno", "f.txt:7:3", "no weight is known for a bunch");
+    bad("2 cups pork shoulder", "f.txt:7:3", "no weight is known for a cup");
+    bad("salt to taste", "f.txt:7:3", "to taste");
+    bad("a little salt", "f.txt:7:3", "a little");
+    bad("spinach", "f.txt:7:3", "no amount");
+    bad("300 g", "f.txt:7:3", "no ingredient");
+    bad("0 g salt", "f.txt:7:3", "more than zero");
+    bad("-5 g salt", "f.txt:7:3", "more than zero");
+    bad("0.0001 g salt", "f.txt:7:3", "under 0.001 g");
+    bad("1200 kg pork shoulder", "f.txt:7:3", "over 1000 kg");
+    bad("1 cup blanched spinach", "f.txt:7:3", "expected grams");
+    bad("10 oz (400 g) spinach", "f.txt:7:3", "the same weight twice");
+    bad(std::string(5000, '('), "f.txt:7:3", "2000 letters");
+}
