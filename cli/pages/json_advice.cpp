@@ -36,6 +36,7 @@ Json want_json(const WantResult& w) { return {{"want", w.want}, {"met", w.met}, 
 Json variant_json(const Variant& v, const Engine& engine) {
     return {{"rank", v.rank},
             {"distance", num(v.distance)},
+            {"felt", num(v.felt)},
             {"table", v.table},
             {"edits", array_of(v.edits, [](const Edit& e) { return edit_json(e); })},
             {"formula", Json::parse(engine.formula_json(v.formula))},
@@ -59,6 +60,7 @@ std::string swaps_json(const SwapsAnswer& a) {
                     {"role", role},
                     {"roles", json_of(a.roles)},
                     {"stand_ins", array_of(a.stand_ins, [](const StandIn& s) { return stand_in_json(s); })},
+                    {"allergens", json_of(a.allergens)},
                     {"cautions", json_of(a.cautions)}});
 }
 

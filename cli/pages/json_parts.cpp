@@ -18,6 +18,13 @@ Json json_of(const std::vector<CautionText>& cautions) {
     return array_of(cautions, [](const CautionText& c) { return Json{{"id", c.id}, {"text", c.text}, {"source", c.source}}; });
 }
 
+Json json_of(const std::vector<AllergenText>& allergens) {
+    return array_of(allergens, [](const AllergenText& a) {
+        const Json declare = array_of(a.declare, [](const auto& d) { return Json{{"code", d.first}, {"words", d.second}}; });
+        return Json{{"allergen", a.allergen}, {"from", a.from}, {"declare", declare}};
+    });
+}
+
 Json json_of(const std::vector<Role>& roles) {
     return array_of(roles, [](Role r) { return std::string(word(r)); });
 }

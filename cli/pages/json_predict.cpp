@@ -15,12 +15,6 @@ Json colour_json(const PredictedColour& c) {
             {"hex", c.hex},      {"word", c.word},    {"bands", {{"L", json_of(c.L)}, {"a", json_of(c.a)}, {"b", json_of(c.b)}}}};
 }
 
-Json allergen_json(const AllergenText& a) {
-    return {{"allergen", a.allergen}, {"from", a.from}, {"declare", array_of(a.declare, [](const auto& d) {
-                                                             return Json{{"code", d.first}, {"words", d.second}};
-                                                         })}};
-}
-
 Json from(const std::vector<Contribution>& parts, const Prediction& p) {
     return array_of(parts, [&](const Contribution& c) {
         const std::string ingredient = c.line < p.lines.size() ? p.lines[c.line].ingredient : std::string();
@@ -53,7 +47,7 @@ Json json_of(const Prediction& p) {
               {"acid", from(p.acid_from, p)},
               {"salt", from(p.salt_from, p)},
               {"fat", from(p.fat_from, p)}}},
-            {"allergens", array_of(p.allergens, [](const AllergenText& a) { return allergen_json(a); })},
+            {"allergens", json_of(p.allergens)},
             {"cautions", json_of(p.cautions)},
             {"label", p.label},
             {"notes", p.notes}};

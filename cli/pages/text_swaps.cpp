@@ -73,7 +73,7 @@ std::string swaps_text(const SwapsAnswer& answer, const std::string& title, cons
     std::string page = paragraph(in_short(answer, title), look, 0);
     if (!answer.stand_ins.empty()) page += ranks(answer, look);
     for (std::size_t i = 0; i < answer.stand_ins.size(); ++i) page += detail(answer.stand_ins[i], i + 1, engine, look);
-    return page + cautions_part(answer.cautions, look);
+    return page + allergens_part(answer.allergens, look) + cautions_part(answer.cautions, look);
 }
 
 }  // namespace standin::cli

@@ -81,12 +81,10 @@ std::string new_cautions(const Variant& v, const Prediction& base, const Look& l
 }  // namespace
 
 std::string variant_part(const Variant& v, const Prediction& base, const Engine& engine, const Look& look) {
-    constexpr std::string_view lead = "At the table: ";
-    const std::string table = v.table.substr(v.table.rfind(lead, 0) == 0 ? lead.size() : 0);
-    const std::string headline = std::to_string(v.rank) + ". " + number(v.distance, 1) + " noticeable differences from your original" +
-                                 (table.empty() ? "" : ": " + table);
+    const std::string headline = std::to_string(v.rank) + ". " + number(v.distance, 1) + " noticeable differences from your original: " + v.table;
     std::string out = "\n";
     for (const auto& line : wrapped(headline, look.width)) out += look.bold(line) + "\n";
+    out += paragraph("Of these the models feel " + number(v.felt, 1) + "; the rest is the price of trusting swaps.", look);
     for (const auto& e : v.edits) out += bullet(order(e, v, engine) + (e.why.empty() ? "" : ": " + e.why), look);
     if (v.edits.empty()) out += bullet("change nothing", look);
     if (!v.new_allergens.empty()) out += bullet("brings a new allergen: " + listed(v.new_allergens), look);

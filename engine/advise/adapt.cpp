@@ -74,7 +74,8 @@ private:
         limits.plans = std::max<std::size_t>(1, request_.top);
         limits.changes = request_.changes;
         limits.progress = context_.options.progress;
-        const SearchResult found = search_plans(problem_, yardstick_, context_.middle.models(), limits);
+        SearchResult found = search_plans(problem_, yardstick_, context_.middle.models(), limits);
+        if (found.plans.empty()) found = best_effort(limits);
         answer.proved = found.proved;
         answer.gap = found.gap;
         answer.plans_visited = found.visited;
@@ -89,23 +90,38 @@ private:
         for (std::size_t i = 0; i < answer.variants.size(); ++i) answer.variants[i].rank = i + 1;
     }
 
+    // When the words cannot all be met, the nearest that can be done is still worth seeing; conditions stay hard.
+    SearchResult best_effort(const SearchLimits& limits) {
+        std::erase_if(problem_.hard, [&](const Goal& goal) {
+            const auto& goals = yardstick_.goals();
+            return std::none_of(goals.begin(), goals.end(), [&](const Goal& g) { return g.want == goal.want && g.condition; });
+        });
+        return search_plans(problem_, yardstick_, context_.middle.models(), limits);
+    }
+
     Variant variant_of(BuiltVariant built, const Plan& plan, const Prediction& base) {
         Variant v;
-        const Compared compared = compare(formula_, built.formula, context_.middle);
+        Compared compared = compare(formula_, built.formula, context_.middle);
         // The plan's prices, and the deviation of the weights as rounded.
-        v.distance = plan.distance - plan.deviation + yardstick_.distance(compared.variant, compared.after);
+        v.felt = yardstick_.distance(compared.variant, compared.after);
+        v.distance = plan.distance - plan.deviation + v.felt;
         v.table = table_sentence(yardstick_, compared);
-        v.edits = explain_edits(built, problem_, compared, context_);
         v.prediction = predicted(built.formula);
+        // Reasons quote the medians that stand in the tables, not the middle draw the search works with.
+        for_each_property([&](Property p) {
+            compared.before.properties[p] = base.properties[p].mid;
+            compared.after.properties[p] = v.prediction.properties[p].mid;
+        });
+        v.edits = explain_edits(built, problem_, compared, context_);
         v.new_allergens = new_allergens(base, v.prediction);
         v.gives_back = what_gives_back(formula_, yardstick_, compared, graph_, stock_, context_);
         v.formula = std::move(built.formula);
-        differences(v);
+        differences(v, base);
         return v;
     }
 
     // Bands of the difference: base and variant share every draw.
-    void differences(Variant& v) {
+    void differences(Variant& v, const Prediction& base) {
         const auto states = states_of(Batch(v.formula, context_.drawn), context_.drawn.models());
         std::vector<double> values(states.size());
         const auto over = [&](auto get) {
@@ -115,10 +131,10 @@ private:
         for_each_property([&](Property p) { v.differences[p] = over([&](const State& a, const State& b) { return a.properties[p] - b.properties[p]; }); });
         v.colour_rested = over([](const State& a, const State& b) { return ciede2000(a.rested, b.rested); });
         v.colour_cooked = over([](const State& a, const State& b) { return ciede2000(a.cooked, b.cooked); });
-        wants(v, states);
+        wants(v, base, states);
     }
 
-    void wants(Variant& v, const std::vector<State>& states) {
+    void wants(Variant& v, const Prediction& base, const std::vector<State>& states) {
         const Batch batch(v.formula, context_.middle);
         const State middle = context_.middle.models().state(batch.total(0), batch.process(0), 0);
         for (const auto& goal : yardstick_.goals()) {
@@ -128,7 +144,8 @@ private:
             for (std::size_t i = 0; i < states.size(); ++i) met += shortfall(goal, states[i].properties[goal.property], base_states_[i].properties[goal.property]) <= slack;
             WantResult result{goal.want, shortfall(goal, after, before) <= slack, static_cast<double>(met) / static_cast<double>(states.size()), {}};
             const char* asked = goal.kind == Goal::Kind::at_least ? " or more" : goal.kind == Goal::Kind::at_most ? " or less" : "";
-            result.says = std::string(info(goal.property).name) + " " + figures(before) + " -> " + figures(after) + " " + std::string(info(goal.property).unit) + ", asked for " + figures(goal.target(before)) + asked;
+            const double shown_before = base.properties[goal.property].mid, shown_after = v.prediction.properties[goal.property].mid;
+            result.says = std::string(info(goal.property).name) + " " + figures(shown_before) + " -> " + figures(shown_after) + " " + std::string(info(goal.property).unit) + "; asked for " + figures(goal.target(shown_before)) + asked + ", within " + figures(slack) + " counts as met";
             v.wants.push_back(std::move(result));
         }
     }

@@ -9,19 +9,6 @@
 namespace standin {
 namespace {
 
-// A word's target, less the slack within which it counts as met, as a hard limit.
-std::vector<Goal> as_conditions(const std::vector<Goal>& goals, const Yardstick& yardstick) {
-    std::vector<Goal> hard = goals;
-    for (auto& goal : hard) {
-        if (goal.condition) continue;
-        const double slack = met_within * yardstick.step(goal.property);
-        const double target = goal.target(yardstick.base().properties[goal.property]);
-        goal.limit = goal.kind == Goal::Kind::at_least ? target - slack : target + slack;
-        goal.condition = true;
-    }
-    return hard;
-}
-
 // What one demand is called, and the request without it.
 struct Demand {
     std::string words;
@@ -95,10 +82,9 @@ private:
         const Batch base(formula_, context_.middle);
         const Material total = base.total(0);
         const State state = context_.middle.models().state(total, base.process(0), 0);
-        const Yardstick soft(context_, total, state, goals);
-        const Yardstick hard(context_, total, state, as_conditions(goals, soft));
-        const Problem problem = make_problem(formula, request, stock, graph_, soft, context_);
-        const Rebalancer rebalancer(problem, hard, context_.middle.models());
+        const Yardstick yardstick(context_, total, state, goals);
+        const Problem problem = make_problem(formula, request, stock, graph_, yardstick, context_);
+        const Rebalancer rebalancer(problem, yardstick, context_.middle.models());
         const std::vector<Choice> all(problem.moves.size(), Choice::open);
         return std::any_of(problem.processes.begin(), problem.processes.end(), [&](const ProcessOption& process) { return rebalancer.solve(all, process, {}).feasible(); });
     }

@@ -1,13 +1,10 @@
 #include "advise/explain.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
-#include <cstdio>
 #include <string_view>
 
 #include "advise/dose.hpp"
-#include "models/cielab.hpp"
 #include "predict/predict.hpp"
 
 namespace standin {
@@ -44,7 +41,7 @@ public:
             case Role::acid: return edit.after < edit.before ? "less acid lets the meat bind: " + change("pH", c_.before.properties[Property::ph], c_.after.properties[Property::ph], "") + bind_part(c_.bind_before.acid_factor, c_.bind_after.acid_factor)
                                                              : change("sourness", c_.before.properties[Property::sourness_mmol_kg], c_.after.properties[Property::sourness_mmol_kg], "mmol/kg");
             case Role::heat: return change("heat", c_.before.properties[Property::heat_mg_kg], c_.after.properties[Property::heat_mg_kg], "mg/kg");
-            case Role::salt: return "keeps salt where it was: " + change("", c_.before.properties[Property::salt_pct], c_.after.properties[Property::salt_pct], "% of batch");
+            case Role::salt: return for_salt();
             case Role::fat:
             case Role::lean: return change("fat", c_.before.properties[Property::fat_pct], c_.after.properties[Property::fat_pct], "% of batch");
             default: break;
@@ -65,11 +62,14 @@ public:
         return why;
     }
 
-    std::string for_process(const PlainEdit& edit) const {
+    std::string for_process(const ProcessChange& change) const {
         const auto factor = [&](double before, double after) { return "; bind factor " + figures(before) + " -> " + figures(after); };
-        if (edit.process.find("first") != std::string::npos) return "acid that meets unsalted meat keeps its protein from dissolving" + factor(c_.bind_before.order_factor, c_.bind_after.order_factor);
-        if (edit.process.find("mix") != std::string::npos) return "dissolved protein is the glue" + factor(c_.bind_before.mixing_factor, c_.bind_after.mixing_factor);
-        return "cold fat does not smear" + factor(c_.bind_before.cold_factor, c_.bind_after.cold_factor);
+        switch (change.about) {
+            case ProcessChange::About::order: return "acid that meets unsalted meat keeps its protein from dissolving" + factor(c_.bind_before.order_factor, c_.bind_after.order_factor);
+            case ProcessChange::About::mixing: return "dissolved protein is the glue" + factor(c_.bind_before.mixing_factor, c_.bind_after.mixing_factor);
+            case ProcessChange::About::cold: return "cold fat does not smear" + factor(c_.bind_before.cold_factor, c_.bind_after.cold_factor);
+        }
+        return {};
     }
 
 private:
@@ -77,6 +77,13 @@ private:
 
     static std::string bind_part(double before, double after) {
         return ", which bind answers with a factor " + figures(before) + " -> " + figures(after);
+    }
+
+    std::string for_salt() const {
+        const double before = c_.before.properties[Property::salt_pct], after = c_.after.properties[Property::salt_pct];
+        const std::string salt = change("salt", before, after, "% of batch");
+        if (std::abs(after - before) < 0.005 * before) return "the batch changes its weight, salt keeps its share: " + salt;
+        return after > before ? salt + ": more of it dissolves more of the meat's protein, and the new water is salted alike" : salt;
     }
 
     std::string missing(const PlainEdit& edit) const {
@@ -95,44 +102,7 @@ private:
     const Knowledge& knowledge_;
 };
 
-struct Says {
-    std::string_view what, more, less;
-};
-
-// How a residual reads at the table. What does not taste of anything by itself (water, protein, pH) stays out.
-constexpr std::array<Says, 14> words{{
-    {"salt", "saltier", "less salty"},
-    {"sourness", "sharper", "less sharp"},
-    {"fat", "richer", "leaner"},
-    {"bind", "holds together better", "holds together less"},
-    {"firmness", "firmer", "softer"},
-    {"cook loss", "loses more in the pan", "loses less in the pan"},
-    {"heat", "hotter", "milder"},
-    {"colour, rested", "different in colour", "different in colour"},
-    {"colour, cooked", "different in colour when cooked", "different in colour when cooked"},
-    {"aroma", "different in aroma", "different in aroma"},
-    {"nuts", "nuttier", "less nutty"},
-    {"herbs", "more herbs", "fewer herbs"},
-    {"alliums", "more garlic and onion", "less garlic and onion"},
-    {"spices", "spicier", "less spiced"},
-}};
-
-std::string_view degree(double size) { return size < 0.5 ? "barely" : size < 1 ? "a little" : size < 2 ? "noticeably" : "clearly"; }
-
 }  // namespace
-
-std::string figures(double value) {
-    const double size = std::abs(value);
-    const int decimals = size >= 100 ? 0 : size >= 10 ? 1 : 2;
-    char text[40];
-    std::snprintf(text, sizeof text, "%.*f", decimals, value);
-    return text;
-}
-
-std::string_view word(EditKind kind) {
-    constexpr std::array<std::string_view, 7> all{"replace", "split", "reduce", "raise", "omit", "add", "process"};
-    return all[static_cast<std::size_t>(kind)];
-}
 
 std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const Compared& compared, const Context& context) {
     const Reasons reasons(problem, compared, context);
@@ -149,68 +119,13 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
         edit.grams_before = plain.before;
         edit.grams_after = plain.after;
         if (plain.kind == EditKind::process) {
-            edit.with = plain.process;
-            edit.why = reasons.for_process(plain);
+            edit.with = plain.process->what;
+            edit.why = reasons.for_process(*plain.process);
         } else if (plain.kind == EditKind::add) edit.why = reasons.for_addition(plain);
         else edit.why = plain.move != PlainEdit::none ? reasons.for_stand_in(plain) : reasons.for_line(plain);
         edits.push_back(std::move(edit));
     }
     return edits;
-}
-
-std::string table_sentence(const Yardstick& yardstick, const Compared& c) {
-    struct Told {
-        double size;
-        std::string text;
-    };
-    std::vector<Told> told;
-    const auto tell = [&](std::string_view what, double value) {
-        const auto* says = std::find_if(words.begin(), words.end(), [&](const Says& s) { return s.what == what; });
-        if (says != words.end() && std::abs(value) >= 0.3) told.push_back({std::abs(value), std::string(degree(std::abs(value))) + " " + std::string(value > 0 ? says->more : says->less)});
-    };
-    for (const auto& residual : yardstick.residuals(c.variant, c.after)) tell(residual.what, residual.value);
-    // What a want moved is left out of the residuals; at the table it is the first thing to be noticed.
-    for (const auto& goal : yardstick.goals()) {
-        if (!yardstick.wanted(goal.property) || !(yardstick.step(goal.property) > 0)) continue;
-        const double moved = (c.after.properties[goal.property] - c.before.properties[goal.property]) / yardstick.step(goal.property);
-        const std::string_view what = goal.property == Property::heat_mg_kg ? "heat" : goal.property == Property::bind ? "bind" : goal.property == Property::firmness ? "firmness" : goal.property == Property::sourness_mmol_kg ? "sourness" : goal.property == Property::fat_pct ? "fat" : goal.property == Property::salt_pct ? "salt" : goal.property == Property::cook_loss_pct ? "cook loss" : "";
-        tell(what, moved);
-    }
-    std::stable_sort(told.begin(), told.end(), [](const Told& a, const Told& b) { return a.size > b.size; });
-    if (told.empty()) return "Nobody at the table should notice.";
-    std::string sentence = "At the table: ";
-    for (std::size_t i = 0; i < std::min<std::size_t>(told.size(), 4); ++i) sentence += (i ? ", " : "") + told[i].text;
-    return sentence + ".";
-}
-
-std::vector<std::string> what_gives_back(const Formula& base, const Yardstick& yardstick, const Compared& c, const SwapGraph& graph, const Stock& stock, const Context& context) {
-    constexpr double worth_saying = 0.5, zesty = 2, hardly_sour = 0.15;
-    std::vector<std::string> all;
-    const double before = c.before.properties[Property::sourness_mmol_kg], after = c.after.properties[Property::sourness_mmol_kg];
-    const double lost = (before - after) / std::max(yardstick.step(Property::sourness_mmol_kg), 1e-9);
-    if (lost < worth_saying) return all;
-    all.push_back("Brightness lost: sourness " + figures(before) + " -> " + figures(after) + " mmol/kg, " + figures(lost) + " noticeable differences.");
-    const Knowledge& knowledge = context.knowledge();
-    std::vector<std::string> bright;
-    for (const auto& line : base.lines) {
-        const double acid = dose_of(context.middle.unit(line).front(), Role::acid);
-        if (acid <= 0) continue;
-        std::size_t index = static_cast<std::size_t>(knowledge.ingredient(line.ingredient) - knowledge.records().ingredients.data());
-        for (const auto& path : graph.from(Role::acid, index)) {
-            const Ingredient& to = knowledge.records().ingredients[path.to];
-            Line food;
-            food.ingredient = to.id;
-            const Material& unit = context.middle.unit(food).front();
-            const bool aroma_only = unit[AromaNote::citrus] >= zesty && unit[Amount::titratable] < hardly_sour * acid;
-            const bool welcome = !stock.offer(to).excluded;
-            if (aroma_only && welcome && std::find(bright.begin(), bright.end(), to.names.front()) == bright.end()) bright.push_back(to.names.front() + (stock.listed() && stock.can_bring(to) ? " (on hand)" : ""));
-        }
-    }
-    std::string list;
-    for (std::size_t i = 0; i < std::min<std::size_t>(bright.size(), 3); ++i) list += (i ? ", " : "") + bright[i];
-    if (!list.empty()) all.push_back("Gives some back as aroma, without acid in the mass: " + list + ", 2-4 g to the kilogram (common practice).");
-    all.push_back("Gives the sourness itself back: the acid left out, brushed on after cooking or served beside it, where it cannot touch the bind (common practice).");
-    return all;
 }
 
 }  // namespace standin

@@ -6,6 +6,7 @@
 #include <set>
 
 #include "advise/dose.hpp"
+#include "advise/request.hpp"
 #include "advise/stand_ins.hpp"
 #include "base/band.hpp"
 
@@ -36,7 +37,7 @@ const std::vector<Lever>& levers() {
         {Property::sourness_mmol_kg, {Role::acid}, {Role::acid}, {Role::acid}},
         {Property::ph, {Role::acid}, {Role::acid}, {Role::acid}},
         {Property::bind, {Role::acid, Role::green, Role::liquid, Role::binder}, {Role::binder}, {Role::binder}},
-        {Property::firmness, {Role::acid, Role::green, Role::liquid, Role::binder, Role::fat}, {Role::binder}, {Role::binder}},
+        {Property::firmness, {Role::acid, Role::green, Role::liquid, Role::binder}, {Role::binder}, {Role::binder}},
         {Property::fat_pct, {Role::fat, Role::lean}, {Role::lean, Role::fat}, {Role::fat}},
         {Property::salt_pct, {Role::salt}, {}, {}},
         {Property::water_pct, {Role::liquid, Role::green}, {}, {}},
@@ -65,6 +66,7 @@ public:
         for (const Role role : add_roles_) add_role(role);
         limits();
         processes();
+        problem_.hard = hard_goals(yardstick_);
         return std::move(problem_);
     }
 
@@ -239,7 +241,7 @@ private:
         return std::any_of(lines().begin(), lines().end(), [&](const Line& line) { return line.ingredient == i.id; });
     }
 
-    // One ingredient in several forms draws on the same stock; without an amount on hand nothing binds them.
+    // One ingredient in several forms draws on the same stock; binders together stay within what one may bring.
     void limits() {
         std::map<std::string, Limit> shared;
         for (std::size_t m = 0; m < problem_.moves.size(); ++m) {
@@ -248,7 +250,6 @@ private:
             const Offer offer = stock_.offer(ingredient(move.food));
             if (!offer.grams) continue;
             auto& limit = shared[move.food.ingredient];
-            limit.ingredient = move.food.ingredient;
             limit.moves.push_back(m);
             limit.grams = *offer.grams;
         }
@@ -257,6 +258,10 @@ private:
                 if (lines()[l].ingredient == id) limit.grams -= problem_.start[l];
             if (limit.moves.size() > 1) problem_.limits.push_back(std::move(limit));
         }
+        Limit binders{{}, most_of_binder * base_mass_};
+        for (std::size_t m = 0; m < problem_.moves.size(); ++m)
+            if (problem_.moves[m].kind == MoveKind::add && ingredient(problem_.moves[m].food).roles.front() == Role::binder) binders.moves.push_back(m);
+        if (binders.moves.size() > 1) problem_.limits.push_back(std::move(binders));
     }
 
     void processes() {
@@ -272,15 +277,15 @@ private:
         constexpr double cold = 2, tacky_min = 3;
         if (now.order != Order::salt_first) {
             better.process.order = Order::salt_first;
-            better.changes.push_back("salt and lean first, mixed until tacky; the paste next; acid cold and last");
+            better.changes.push_back({ProcessChange::About::order, "salt and lean first, mixed until tacky; the paste next; acid cold and last"});
         }
         if (now.mixing_min < tacky_min) {
             better.process.mixing_min = tacky_min;
-            better.changes.push_back("mix 3 minutes, until it sticks to an upturned palm");
+            better.changes.push_back({ProcessChange::About::mixing, "mix 3 minutes, until it sticks to an upturned palm"});
         }
         if (now.mixed_at_c > cold) {
             better.process.mixed_at_c = cold;
-            better.changes.push_back("meat and paste at 0-2 C before mixing, no warmer than 4 C after");
+            better.changes.push_back({ProcessChange::About::cold, "meat and paste at 0-2 C before mixing, no warmer than 4 C after"});
         }
         if (better.changes.empty()) return;
         better.state = process_states(better.process, knowledge_, middle).front();
@@ -317,6 +322,12 @@ private:
 };
 
 }  // namespace
+
+std::vector<Goal> hard_goals(const Yardstick& yardstick) {
+    std::vector<Goal> hard;
+    for (const auto& goal : yardstick.goals()) hard.push_back(as_condition(goal, yardstick.base().properties[goal.property], met_within * yardstick.step(goal.property)));
+    return hard;
+}
 
 Problem make_problem(const Formula& formula, const AdaptRequest& request, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick, const Context& context) {
     return Builder(formula, request, stock, graph, yardstick, context).build();

@@ -34,18 +34,23 @@ struct Move {
     bool trim = false;               ///< salt or water following the rest: no edit of its own in a plan's idea
 };
 
-/// Grams of some moves that together must stay under a limit (one ingredient in several forms).
+/// Grams of some moves that together must stay under a limit: one ingredient in several forms, or all binders.
 struct Limit {
-    std::string ingredient;
     std::vector<std::size_t> moves;
     double grams = 0;
 };
 
-/// A way of making the batch, and what it changes in words.
+/// One change of the making, with what to do in words.
+struct ProcessChange {
+    enum class About { order, mixing, cold } about = About::order;
+    std::string what;
+};
+
+/// A way of making the batch, and what it changes.
 struct ProcessOption {
     Process process;
     ProcessState state;  // at the middle
-    std::vector<std::string> changes;
+    std::vector<ProcessChange> changes;
     double price = 0;
 };
 
@@ -58,9 +63,13 @@ struct Problem {
     std::vector<Limit> limits;
     std::vector<ProcessOption> processes;
     double least_meat = 0;           ///< g
+    std::vector<Goal> hard;          ///< limits no plan may break: conditions, and word wants as far as all of them can be met
 };
 
-/// Everything that may be done about `formula`. Lines marked keep have no moves.
+/// The goals as limits: conditions as they are, words at their target less the slack within which they count as met.
+std::vector<Goal> hard_goals(const Yardstick& yardstick);
+
+/// Everything that may be done about `formula`, with every goal as a hard limit. Lines marked keep have no moves.
 Problem make_problem(const Formula& formula, const AdaptRequest& request, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick, const Context& context);
 
 }  // namespace standin

@@ -25,28 +25,27 @@ public:
             if (choices[m] == Choice::out || !(problem.moves[m].most > 0)) continue;
             active_.push_back(m);
             open_price_.push_back(choices[m] == Choice::open ? problem.moves[m].price : 0);
-            if (choices[m] == Choice::in) fixed_price_ += problem.moves[m].price;
+            if (choices[m] == Choice::in || choices[m] == Choice::full) fixed_price_ += problem.moves[m].price;
+            least_.push_back(choices[m] == Choice::full ? 1.0 : 0.0);
         }
-        for (const auto& goal : yardstick.goals()) {
-            if (!goal.condition) continue;
-            conditions_.push_back(&goal);
-        }
+        for (const auto& goal : problem.hard) conditions_.push_back(&goal);
         const bool meat_moves = std::any_of(active_.begin(), active_.end(), [&](std::size_t m) { return problem.moves[m].per_gram[Amount::meat] != 0; });
         meat_limit_ = meat_moves || problem.start_total[Amount::meat] < problem.least_meat;
     }
 
     std::size_t size() const { return active_.size(); }
     std::size_t constraints() const { return conditions_.size() + (meat_limit_ ? 1 : 0) + problem_.limits.size(); }
-    double fixed_price() const { return fixed_price_; }
+    /// Lower bounds of the scaled variables; the upper bounds are 1.
+    const std::vector<double>& least() const { return least_; }
 
     std::vector<double> grams(const double* y) const {
         std::vector<double> all(problem_.moves.size(), 0.0);
-        for (std::size_t i = 0; i < active_.size(); ++i) all[active_[i]] = std::clamp(y[i], 0.0, 1.0) * problem_.moves[active_[i]].most;
+        for (std::size_t i = 0; i < active_.size(); ++i) all[active_[i]] = std::clamp(y[i], least_[i], 1.0) * problem_.moves[active_[i]].most;
         return all;
     }
     std::vector<double> scaled(const std::vector<double>& grams) const {
-        std::vector<double> y(active_.size(), 0.0);
-        for (std::size_t i = 0; i < active_.size() && !grams.empty(); ++i) y[i] = std::clamp(grams[active_[i]] / problem_.moves[active_[i]].most, 0.0, 1.0);
+        std::vector<double> y = least_;
+        for (std::size_t i = 0; i < active_.size() && !grams.empty(); ++i) y[i] = std::clamp(grams[active_[i]] / problem_.moves[active_[i]].most, least_[i], 1.0);
         return y;
     }
 
@@ -113,7 +112,7 @@ private:
     const Models& models_;
     const ProcessOption& process_;
     std::vector<std::size_t> active_;
-    std::vector<double> open_price_;
+    std::vector<double> open_price_, least_;
     std::vector<const Goal*> conditions_;
     double fixed_price_ = 0;
     bool meat_limit_ = false;
@@ -152,7 +151,7 @@ std::vector<double> minimise(const Task& task, std::vector<double> y) {
     Callback callback{&task, {}, {}, {}};
     std::vector<Row> rows;
     for (std::size_t r = 0; r <= task.constraints(); ++r) rows.push_back({&callback, r});
-    nlopt_set_lower_bounds1(solver.get(), 0.0);
+    nlopt_set_lower_bounds(solver.get(), task.least().data());
     nlopt_set_upper_bounds1(solver.get(), 1.0);
     nlopt_set_min_objective(solver.get(), evaluate, &rows[0]);
     for (std::size_t r = 1; r < rows.size(); ++r) nlopt_add_inequality_constraint(solver.get(), evaluate, &rows[r], tolerance);
@@ -160,7 +159,7 @@ std::vector<double> minimise(const Task& task, std::vector<double> y) {
     nlopt_set_maxeval(solver.get(), most_evaluations);
     double least = 0;
     nlopt_optimize(solver.get(), y.data(), &least);  // its verdict is not used: the caller recomputes
-    for (double& value : y) value = std::isfinite(value) ? std::clamp(value, 0.0, 1.0) : 0.0;
+    for (std::size_t i = 0; i < y.size(); ++i) y[i] = std::isfinite(y[i]) ? std::clamp(y[i], task.least()[i], 1.0) : task.least()[i];
     return y;
 }
 
@@ -189,7 +188,9 @@ Solution Rebalancer::solve(const std::vector<Choice>& choices, const ProcessOpti
         take(minimise(task, start));
         for (const double filled : {0.5, 0.95}) {
             if (best.feasible()) break;
-            take(minimise(task, std::vector<double>(task.size(), filled)));
+            std::vector<double> other(task.size(), filled);
+            for (std::size_t i = 0; i < other.size(); ++i) other[i] = std::max(other[i], task.least()[i]);
+            take(minimise(task, std::move(other)));
         }
     }
     const Material batch = total(best.grams);

@@ -8,8 +8,9 @@
 
 namespace standin {
 
-/// How a move enters a plan: not at all; still open, at a price that grows with its grams; or chosen, at its full price.
-enum class Choice : unsigned char { out, open, in };
+/// How a move enters a plan: not at all; still open, at a price that grows with its grams; chosen, at its full price; or chosen and done
+/// to the last gram.
+enum class Choice : unsigned char { out, open, in, full };
 
 struct Solution {
     std::vector<double> grams;   ///< one a move

@@ -11,6 +11,7 @@ namespace {
 
 constexpr double used_share = 0.01;    // of a move's most; below that it is not worth the weighing
 constexpr double worth_adding = 0.1;   // what one more change must gain to be an idea of its own
+constexpr double scrap_share = 0.15;   // of a line
 constexpr double bound_slack = 1e-3;   // noticeable differences; solver tolerance
 
 struct Node {
@@ -169,38 +170,62 @@ private:
         if (tried_exact_.insert(std::make_pair(node.process, used)).second == false) return;
         solve(exact, node.relaxed.grams);
         if (!exact.relaxed.feasible()) return;
+        leave_no_scraps(exact);
         Plan plan{node.process, exact.relaxed.grams, exact.relaxed.distance, exact.relaxed.deviation};
         keep(std::move(plan));
+    }
+
+    // A few grams left of a line are no kindness to the maker: leave the line out where that costs next to nothing.
+    void leave_no_scraps(Node& exact) {
+        Node clean = exact;
+        bool scraps = false;
+        for (std::size_t m = 0; m < clean.choices.size(); ++m) {
+            const Move& move = problem_.moves[m];
+            if (move.kind != MoveKind::reduce || move.trim || clean.choices[m] != Choice::in) continue;
+            const double left = move.most - exact.relaxed.grams[m];
+            if (left <= 0 || left > scrap_share * move.most) continue;
+            clean.choices[m] = Choice::full;
+            scraps = true;
+        }
+        if (!scraps) return;
+        solve(clean, exact.relaxed.grams);
+        if (clean.relaxed.feasible() && clean.relaxed.distance < exact.relaxed.distance + worth_adding) exact = std::move(clean);
     }
 
     std::size_t edits(const std::vector<std::size_t>& used) const {
         return static_cast<std::size_t>(std::count_if(used.begin(), used.end(), [&](std::size_t m) { return !problem_.moves[m].trim; }));
     }
 
-    // The idea of a plan: what comes in and which lines go down, without the trims and without more or less of the same.
-    std::set<std::size_t> idea(const Plan& plan) const {
-        std::set<std::size_t> moves;
-        for (const auto m : used_moves(problem_, plan.grams))
-            if (!problem_.moves[m].trim) moves.insert(m);
-        return moves;
+    // The idea of a plan: the foods that come in, and the lines that go up or down.
+    struct Idea {
+        std::set<std::size_t> foods, lines;
+    };
+
+    Idea idea(const Plan& plan) const {
+        Idea all;
+        for (const auto m : used_moves(problem_, plan.grams)) {
+            if (problem_.moves[m].trim) continue;
+            const bool food = problem_.moves[m].kind == MoveKind::stand_in || problem_.moves[m].kind == MoveKind::add;
+            (food ? all.foods : all.lines).insert(m);
+        }
+        return all;
     }
 
-    // Of two plans where one holds the other's changes and more, the longer stands only if it gains; of equal ideas the better stays.
+    // Whether `more` is `less` with something added that makes no new idea of it: the same foods and more lines moved, or more foods
+    // beside foods that do already. Bringing in a food where none came in before is an idea of its own.
+    static bool dusting(const Idea& more, const Idea& less) {
+        const auto holds = [](const std::set<std::size_t>& a, const std::set<std::size_t>& b) { return std::includes(a.begin(), a.end(), b.begin(), b.end()); };
+        const bool changes_nothing = less.foods.empty() && less.lines.empty();
+        if (!holds(more.foods, less.foods) || changes_nothing) return false;
+        return more.foods == less.foods ? holds(more.lines, less.lines) : !less.foods.empty();
+    }
+
+    // Of two plans where one dusts the other, the longer stands only if it gains; of equal ideas the better stays.
     void keep(Plan plan) {
-        const auto mine = idea(plan);
-        for (auto& held : result_.plans) {
-            const auto theirs = idea(held);
-            const bool same = mine == theirs;
-            const bool dusting = !same && std::includes(mine.begin(), mine.end(), theirs.begin(), theirs.end());
-            if (same || (dusting && plan.distance > held.distance - worth_adding)) {
-                if (same && plan.distance < held.distance) held = std::move(plan), order();
-                return;
-            }
-        }
-        std::erase_if(result_.plans, [&](const Plan& held) {
-            const auto theirs = idea(held);
-            return std::includes(theirs.begin(), theirs.end(), mine.begin(), mine.end()) && held.distance > plan.distance - worth_adding;
-        });
+        const Idea mine = idea(plan);
+        for (const auto& held : result_.plans)
+            if (dusting(mine, idea(held)) && plan.distance > held.distance - worth_adding) return;
+        std::erase_if(result_.plans, [&](const Plan& held) { return dusting(idea(held), mine) && held.distance > plan.distance - worth_adding; });
         result_.plans.push_back(std::move(plan));
         order();
         if (result_.plans.size() > limits_.plans) result_.plans.resize(limits_.plans);

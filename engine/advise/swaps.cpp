@@ -39,6 +39,7 @@ public:
         for (auto& candidate : candidates_for(line, graph, context_.middle, [](const Ingredient&) { return true; })) ranked.emplace_back(distance(candidate), std::move(candidate));
         std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
         for (std::size_t i = 0; i < std::min(top, ranked.size()); ++i) answer.stand_ins.push_back(stand_in(ranked[i].second, ranked[i].first));
+        answer.allergens = base_.allergens;
         answer.cautions = base_.cautions;
         return answer;
     }

@@ -78,23 +78,23 @@ private:
         const auto found = assigned_.find(l);
         if (found != assigned_.end()) {
             const EditKind kind = gone && found->second.size() == 1 ? EditKind::replace : EditKind::split;
-            if (!gone && moved) built_.edits.push_back({EditKind::reduce, l, PlainEdit::none, line.grams.mid, after_[l], {}});
+            if (!gone && moved) built_.edits.push_back({EditKind::reduce, l, PlainEdit::none, line.grams.mid, after_[l], nullptr});
             for (const auto m : found->second) bring(m, kind, l);
         } else if (moved) {
             const EditKind kind = gone ? EditKind::omit : after_[l] < line.grams.mid ? EditKind::reduce : EditKind::raise;
-            built_.edits.push_back({kind, l, PlainEdit::none, line.grams.mid, after_[l], {}});
+            built_.edits.push_back({kind, l, PlainEdit::none, line.grams.mid, after_[l], nullptr});
         }
     }
 
     void bring(std::size_t m, EditKind kind, std::size_t l) {
         const double grams = place(m);
-        if (grams >= nothing) built_.edits.push_back({kind, l, m, lines()[l].grams.mid, grams, {}});
+        if (grams >= nothing) built_.edits.push_back({kind, l, m, lines()[l].grams.mid, grams, nullptr});
     }
 
     void add(std::size_t m) {
         if (plan_.grams[m] <= 0.01 * problem_.moves[m].most) return;
         const double grams = place(m);
-        if (grams >= nothing) built_.edits.push_back({EditKind::add, PlainEdit::none, m, 0, grams, {}});
+        if (grams >= nothing) built_.edits.push_back({EditKind::add, PlainEdit::none, m, 0, grams, nullptr});
     }
 
     double place(std::size_t m) {
@@ -111,7 +111,7 @@ private:
         built_.formula.title = problem_.formula.title;
         built_.formula.note = problem_.formula.note;
         built_.formula.process = option.process;
-        for (const auto& change : option.changes) built_.edits.push_back({EditKind::process, PlainEdit::none, PlainEdit::none, 0, 0, change});
+        for (const auto& change : option.changes) built_.edits.push_back({EditKind::process, PlainEdit::none, PlainEdit::none, 0, 0, &change});
     }
 
     const Problem& problem_;

@@ -13,7 +13,7 @@ struct PlainEdit {
     std::size_t line = none;         ///< of the base formula
     std::size_t move = none;         ///< the stand-in or addition
     double before = 0, after = 0;    ///< grams as weighed
-    std::string process;             ///< for process edits
+    const ProcessChange* process = nullptr;  ///< of the problem
     static constexpr std::size_t none = static_cast<std::size_t>(-1);
 };
 

@@ -37,7 +37,7 @@ Result<Goal> read_condition(const std::string& want, std::size_t at) {
     const double limit = std::strtod(number.c_str(), &end);
     if (number.empty() || *end != '\0' || !std::isfinite(limit)) return failure(Trouble::usage, "\"" + number + "\" in \"" + want + "\" is no number");
     const auto kind = want[at] == '<' ? Goal::Kind::at_most : want[at] == '>' ? Goal::Kind::at_least : Goal::Kind::equal;
-    return Goal{want, *property, kind, true, limit, false, 0};
+    return Goal{want, *property, kind, true, limit, false, 0, {}, {}};
 }
 
 bool rises(const WantMove& move) { return move.times ? move.by > 1 : move.by > 0; }
@@ -57,7 +57,7 @@ Result<bool> add_word(const std::string& want, const Knowledge& knowledge, std::
     for (const auto& move : record->moves) {
         const auto property = property_of(move.property);
         if (!property) return failure(Trouble::bad_data, "the want \"" + want + "\" moves an unknown property \"" + move.property + "\"");
-        goals.push_back({want, *property, rises(move) ? Goal::Kind::at_least : Goal::Kind::at_most, false, 0, move.times, move.by});
+        goals.push_back({want, *property, rises(move) ? Goal::Kind::at_least : Goal::Kind::at_most, false, 0, move.times, move.by, move.least, move.most});
     }
     return true;
 }
@@ -93,6 +93,20 @@ std::vector<std::string> contradiction(const std::vector<Goal>& goals, const Sta
         }
     }
     return {};
+}
+
+double Goal::target(double base) const {
+    if (condition) return limit;
+    const double moved = times ? base * by : base + by;
+    return std::min(std::max(moved, least.value_or(moved)), most.value_or(std::max(moved, least.value_or(moved))));
+}
+
+Goal as_condition(const Goal& goal, double base, double slack) {
+    Goal hard = goal;
+    if (goal.condition) return hard;
+    hard.limit = goal.kind == Goal::Kind::at_least ? goal.target(base) - slack : goal.target(base) + slack;
+    hard.condition = true;
+    return hard;
 }
 
 double shortfall(const Goal& goal, double value, double base) {

@@ -20,8 +20,9 @@ struct Goal {
     double limit = 0;                ///< of a condition
     bool times = false;              ///< of a word: target = base * by, else base + by
     double by = 0;
+    std::optional<double> least, most;  ///< of a word: where its target must lie, whatever the base
 
-    double target(double base) const { return condition ? limit : times ? base * by : base + by; }
+    double target(double base) const;
 };
 
 /// Every want as goals, in order. usage error with the nearest word for what is not understood.
@@ -29,6 +30,9 @@ Result<std::vector<Goal>> read_wants(const std::vector<std::string>& wants, cons
 
 /// Two wants that pull one property in opposite directions or leave no value for it: their words. Empty when there are none.
 std::vector<std::string> contradiction(const std::vector<Goal>& goals, const State& base);
+
+/// The goal as a hard limit, eased by `slack`, for a base whose property is `base`. A condition stays as it is.
+Goal as_condition(const Goal& goal, double base, double slack);
 
 /// How far `value` misses the goal, in the property's own unit; 0 when met.
 double shortfall(const Goal& goal, double value, double base);

@@ -131,9 +131,8 @@ private:
         cursor.go(at + part.size());
         if (!cursor.eat_word("of")) return at;
         std::fill(line_.begin() + static_cast<std::ptrdiff_t>(at), line_.begin() + static_cast<std::ptrdiff_t>(cursor.at()), ' ');
-        line_.insert(std::min(line_.find_first_of(",;", at), line_.size()), " " + part);
-        cursor.space();
-        return cursor.at();
+        line_.insert(std::min(line_.find_first_of(",;", at), line_.size()), " " + part);  // ends what the cursor looks at
+        return std::min(line_.find_first_not_of(' ', at), line_.size());
     }
 
     Failure miss(int depth, Error error, std::size_t at) {

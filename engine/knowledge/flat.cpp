@@ -32,7 +32,7 @@ template <class A> void layout(A& a, Preparation& r) { a(r.id, r.instruction, r.
 template <class A> void layout(A& a, Swap& r) { a(r.role, r.from, r.to, r.note, r.source, r.prepared, r.needs, r.basis, r.ratio, r.closeness, r.derived); }
 template <class A> void layout(A& a, Parameter& r) { a(r.id, r.note, r.quantity); }
 template <class A> void layout(A& a, Difference& r) { a(r.property, r.note, r.relative, r.step); }
-template <class A> void layout(A& a, WantMove& r) { a(r.property, r.times, r.by); }
+template <class A> void layout(A& a, WantMove& r) { a(r.property, r.times, r.by, r.least, r.most); }
 template <class A> void layout(A& a, WantRecord& r) { a(r.word, r.note, r.source, r.moves); }
 template <class A> void layout(A& a, Caution& r) { a(r.id, r.text, r.source, r.when); }
 template <class A> void layout(A& a, AllergenRule& r) { a(r.allergen, r.declare, r.source); }

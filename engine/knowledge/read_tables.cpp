@@ -57,7 +57,7 @@ void read_wants(const JsonNode& root, Problems& problems, KnowledgeFiles& into) 
             ObjectReader m(move, problems);
             const std::string kind = m.text("kind");
             if (kind != "add" && kind != "times") m.fault("kind", "\"kind\" must be add or times");
-            want.moves.push_back({m.text("property"), kind == "times", m.number("by")});
+            want.moves.push_back({m.text("property"), kind == "times", m.number("by"), m.number_if("least"), m.number_if("most")});
         }
         into.places.try_emplace("want " + want.word, describe(problems.file(), item.place));
         into.records.wants.push_back(std::move(want));

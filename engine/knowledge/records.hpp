@@ -148,6 +148,7 @@ struct WantMove {
     std::string property;
     bool times = false;
     double by = 0;
+    std::optional<double> least, most;  // where the target must at least lie, whatever the base
 };
 
 struct WantRecord {

@@ -34,6 +34,7 @@ struct SwapsAnswer {
     double line_grams = 0;
     std::vector<Role> roles;
     std::vector<StandIn> stand_ins;  ///< nearest first
+    std::vector<AllergenText> allergens;  ///< of the formula as it is
     std::vector<CautionText> cautions;
 };
 
@@ -69,6 +70,7 @@ struct WantResult {
 struct Variant {
     std::size_t rank = 0;
     double distance = 0;       ///< noticeable differences from the base, prices included
+    double felt = 0;           ///< of these, what the models say will be noticed; the rest is the price of trusting swaps
     std::string table;         ///< one sentence: how it will differ at the table
     std::vector<Edit> edits;
     Formula formula;

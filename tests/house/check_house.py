@@ -1,0 +1,137 @@
+#!/usr/bin/env python3
+"""The rules of the house that no compiler enforces: which room may include which, where third-party headers may stand, sizes, names.
+
+    python3 check_house.py
+"""
+import os
+import pathlib
+import re
+import statistics
+import subprocess
+import sys
+
+root = pathlib.Path(__file__).resolve().parents[2]
+top_level = {"CMakeLists.txt", "README.md", "DEVELOPERS.md", "LICENSE", "engine", "cli", "knowledge", "tests", "examples"}
+folders = ("engine", "cli", "knowledge", "tests", "examples")
+
+# From the ground up: a room includes itself and what is listed before it. The journal feeds the parameters, so it stands below advice.
+rooms = ["base", "knowledge", "formula", "models", "predict", "safety", "journal", "advise", "face"]
+third_party = re.compile(r"(nlohmann|boost|spdlog|fmt|CLI|utf8|tl)(/|\.h|\.hpp$)|nlopt\.hp?p?$")
+allowed = {  # third-party header: the only places for it; others may stand in any .cpp file
+    "tl/": {"engine/include/standin/result.hpp"},
+    "boost/": {"engine/knowledge/swap_graph.cpp"},
+    "nlopt.": {"engine/advise/rebalance.cpp"},
+}
+longest_file, longest_median = 500, 130
+
+# Spelt in two halves, so that this file passes.
+foreign = re.compile("|".join([r"(?<![\w.])/(work|root|home|Users)/", r"/tm" r"p/\w", r"\.\./sha" r"red", r"dos" r"sier"]), re.I)
+
+
+def files(*parts):
+    for part in parts:
+        yield from (p for p in sorted((root / part).rglob("*")) if p.is_file() and "__pycache__" not in p.parts)
+
+
+def tracked():
+    """What git holds at the top level; nothing where there is no git."""
+    try:
+        listing = subprocess.run(["git", "ls-files", "-z"], cwd=root, capture_output=True, text=True, check=True).stdout
+    except (OSError, subprocess.CalledProcessError):
+        return set()
+    return {name.split("/")[0] for name in listing.split("\0") if name}
+
+
+def includes(text):
+    for number, line in enumerate(text.splitlines(), 1):
+        found = re.match(r'\s*#\s*include\s*([<"])([^>"]+)', line)
+        if found:
+            yield number, found[1], found[2]
+
+
+def check_engine(name, header):
+    here = name.split("/")[1]
+    there = header.split("/")[0]
+    if here == "include":
+        if there != "standin":
+            yield "a public header includes the inside of the engine"
+    elif there == "standin":
+        return
+    elif there not in rooms:
+        yield "no room of the engine (write \"room/file.hpp\")"
+    elif rooms.index(there) > rooms.index(here):
+        yield f"{here} may not include {there}, which stands above it"
+
+
+def check_cli(header):
+    if header.startswith("standin/"):
+        wanted = root / "engine" / "include" / header
+    else:
+        wanted = root / "cli" / header
+    if not wanted.is_file():
+        yield "cli includes its own headers and the public ones (standin/*) only"
+
+
+def check_third_party(name, header):
+    if not third_party.match(header):
+        return
+    for start, places in allowed.items():
+        if header.startswith(start):
+            if name not in places and not name.startswith("tests/"):
+                yield f"belongs in {', '.join(sorted(places))} only"
+            return
+    if not name.endswith(".cpp"):
+        yield "third-party headers stay in .cpp files"
+
+
+def check_includes(name, text):
+    for number, quote, header in includes(text):
+        found = list(check_third_party(name, header))
+        if quote == '"' and name.startswith("engine/"):
+            found += check_engine(name, header)
+        if name.startswith("cli/") and (quote == '"' or header.startswith("standin/")):
+            found += check_cli(header)
+        for complaint in found:
+            yield f"{name}:{number}: {header}: {complaint}"
+
+
+def code():
+    for path in files("engine", "cli", "tests", "examples"):
+        if path.suffix in {".cpp", ".hpp", ".py", ".sh"}:
+            yield path.relative_to(root).as_posix(), path.read_text()
+
+
+def check_code():
+    lengths = []
+    for name, text in code():
+        yield from check_includes(name, text)
+        if name.startswith("engine/") and name.split("/")[1] not in [*rooms, "include"]:
+            yield f"{name}: no room of the house"
+        lengths.append(text.count("\n"))
+        if lengths[-1] > longest_file:
+            yield f"{name}: {lengths[-1]} lines, at most {longest_file}"
+    if statistics.median(lengths) > longest_median:
+        yield f"the median code file has {statistics.median(lengths)} lines, at most {longest_median}"
+
+
+def check_names():
+    names = tracked()
+    for name in sorted(names):
+        if not name.startswith(".") and name not in top_level:
+            yield f"{name}: has no place at the top level"
+    loose = [root / name for name in (names or top_level) if (root / name).is_file()]
+    for path in [*loose, *files(*folders, ".ci")]:
+        text = path.read_bytes().decode(errors="replace")
+        for number, line in enumerate(text.splitlines(), 1):
+            if found := foreign.search(line):
+                yield f"{os.path.relpath(path, root)}:{number}: `{found[0]}` means nothing outside one machine"
+
+
+def main():
+    found = [*check_code(), *check_names()]
+    print("\n".join(found) or "the house is in order")
+    return 1 if found else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
