@@ -171,6 +171,25 @@ double violation(const Values& values) {
 
 }  // namespace
 
+namespace {
+
+// SLSQP may stop well short of a minimum and call it success, so it is started again where it stopped until that gains nothing.
+template <class Take>
+void descend(const Task& task, const std::vector<double>& start, Take take, const Solution& best) {
+    constexpr int most_restarts = 6;
+    constexpr double gain = 1e-4;
+    take(minimise(task, start));
+    for (int again = 0; again < most_restarts; ++again) {
+        const double before = best.distance;
+        const bool was_feasible = best.feasible();
+        take(minimise(task, task.scaled(best.grams)));
+        if (was_feasible && best.distance > before - gain) break;
+        if (!best.feasible() && again > 0) break;
+    }
+}
+
+}  // namespace
+
 Solution Rebalancer::solve(const std::vector<Choice>& choices, const ProcessOption& process, const std::vector<double>& from) const {
     const Task task(problem_, yardstick_, models_, process, choices);
     Solution best;
@@ -185,12 +204,12 @@ Solution Rebalancer::solve(const std::vector<Choice>& choices, const ProcessOpti
     const std::vector<double> start = task.scaled(from);
     take(start);
     if (task.size() > 0) {
-        take(minimise(task, start));
+        descend(task, start, take, best);
         for (const double filled : {0.5, 0.95}) {
             if (best.feasible()) break;
             std::vector<double> other(task.size(), filled);
             for (std::size_t i = 0; i < other.size(); ++i) other[i] = std::max(other[i], task.least()[i]);
-            take(minimise(task, std::move(other)));
+            descend(task, other, take, best);
         }
     }
     const Material batch = total(best.grams);

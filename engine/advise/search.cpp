@@ -39,7 +39,7 @@ public:
             if (result_.visited >= limits_.nodes || stopped()) break;
             Node node = open_.top();
             open_.pop();
-            expand(std::move(node));
+            if (!only_dusts(node)) expand(std::move(node));
         }
         result_.proved = open_.empty() || open_.top().bound() >= worst_kept() - bound_slack;
         if (!result_.proved) result_.gap = std::max(0.0, worst_finite() - open_.top().bound());
@@ -47,6 +47,11 @@ public:
     }
 
 private:
+    // What a plan comes down to: the foods that come in, and the lines that go up or down. Trims do not count.
+    struct Idea {
+        std::set<std::size_t> foods, lines;
+    };
+
     void roots() {
         result_.least_violation = std::numeric_limits<double>::infinity();
         for (std::size_t p = 0; p < problem_.processes.size(); ++p) {
@@ -81,6 +86,7 @@ private:
         if (branch == none) {
             if (!node.recorded) record(node);
             node.recorded = true;
+            if (only_dusts(node)) return;
             const std::size_t next = cheapest_open(node);
             if (next != none) split(std::move(node), next);
             return;
@@ -116,6 +122,7 @@ private:
     void split(Node node, std::size_t move) {
         Node with = node;
         with.choices[move] = Choice::in;
+        shut_opposite(with, move);
         with.recorded = false;
         if (!too_many(with)) {
             solve(with, node.relaxed.grams);
@@ -132,6 +139,30 @@ private:
         }
         keep_open(std::move(without), parent);
     }
+
+    // A line that goes down does not go up as well: one of the two with fewer grams is the same batch for less.
+    void shut_opposite(Node& node, std::size_t move) const {
+        const Move& chosen = problem_.moves[move];
+        if (chosen.kind != MoveKind::reduce && chosen.kind != MoveKind::raise) return;
+        for (std::size_t m = 0; m < node.choices.size(); ++m) {
+            const Move& other = problem_.moves[m];
+            const bool opposite = other.line == chosen.line && other.kind == (chosen.kind == MoveKind::reduce ? MoveKind::raise : MoveKind::reduce);
+            if (opposite && node.choices[m] == Choice::open) node.choices[m] = Choice::out;
+        }
+    }
+
+    // Whether every plan of the node would only dust one that is held, without gaining enough to stand beside it.
+    bool only_dusts(const Node& node) const {
+        Idea chosen;
+        for (std::size_t m = 0; m < node.choices.size(); ++m)
+            if (node.choices[m] == Choice::in && !problem_.moves[m].trim) (brings_food(m) ? chosen.foods : chosen.lines).insert(m);
+        return std::any_of(result_.plans.begin(), result_.plans.end(), [&](const Plan& held) {
+            const Idea theirs = idea(held);
+            return !theirs.foods.empty() && holds(chosen.foods, theirs.foods) && holds(chosen.lines, theirs.lines) && node.bound() > held.distance - worth_adding;
+        });
+    }
+
+    bool brings_food(std::size_t m) const { return problem_.moves[m].kind == MoveKind::stand_in || problem_.moves[m].kind == MoveKind::add; }
 
     // A child is part of its parent, so it inherits the better bound where the solver stopped a little short.
     void keep_open(Node node, double parent_bound) {
@@ -196,17 +227,13 @@ private:
         return static_cast<std::size_t>(std::count_if(used.begin(), used.end(), [&](std::size_t m) { return !problem_.moves[m].trim; }));
     }
 
-    // The idea of a plan: the foods that come in, and the lines that go up or down.
-    struct Idea {
-        std::set<std::size_t> foods, lines;
-    };
+    static bool holds(const std::set<std::size_t>& a, const std::set<std::size_t>& b) { return std::includes(a.begin(), a.end(), b.begin(), b.end()); }
 
     Idea idea(const Plan& plan) const {
         Idea all;
         for (const auto m : used_moves(problem_, plan.grams)) {
             if (problem_.moves[m].trim) continue;
-            const bool food = problem_.moves[m].kind == MoveKind::stand_in || problem_.moves[m].kind == MoveKind::add;
-            (food ? all.foods : all.lines).insert(m);
+            (brings_food(m) ? all.foods : all.lines).insert(m);
         }
         return all;
     }
@@ -214,7 +241,6 @@ private:
     // Whether `more` is `less` with something added that makes no new idea of it: the same foods and more lines moved, or more foods
     // beside foods that do already. Bringing in a food where none came in before is an idea of its own.
     static bool dusting(const Idea& more, const Idea& less) {
-        const auto holds = [](const std::set<std::size_t>& a, const std::set<std::size_t>& b) { return std::includes(a.begin(), a.end(), b.begin(), b.end()); };
         const bool changes_nothing = less.foods.empty() && less.lines.empty();
         if (!holds(more.foods, less.foods) || changes_nothing) return false;
         return more.foods == less.foods ? holds(more.lines, less.lines) : !less.foods.empty();

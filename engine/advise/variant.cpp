@@ -76,7 +76,9 @@ private:
             built_.formula.lines.push_back(std::move(kept));
         }
         const auto found = assigned_.find(l);
-        if (found != assigned_.end()) {
+        if (found != assigned_.end() && !moved) {
+            for (const auto m : found->second) add(m);  // it stands beside the line, not for it
+        } else if (found != assigned_.end()) {
             const EditKind kind = gone && found->second.size() == 1 ? EditKind::replace : EditKind::split;
             if (!gone && moved) built_.edits.push_back({EditKind::reduce, l, PlainEdit::none, line.grams.mid, after_[l], nullptr});
             for (const auto m : found->second) bring(m, kind, l);

@@ -101,16 +101,16 @@ TEST_CASE("a band's numbers rise and its ends stand together") {
 }
 
 TEST_CASE("one reading shows all faults, in order, and they join into one error") {
-    const auto all = faults("{\"a\": 1,\n\"b\": 2,\n\"c\": 3}", [](ObjectReader& r) {
+    const auto all = faults("{\"a\": 1,\n\"b\": 2,\n\"source\": 3}", [](ObjectReader& r) {
         r.text("a");
         r.text("b");
-        r.text_or("cc");
+        r.text_or("sources");
     });
     REQUIRE(all.size() == 3);
     CHECK(all[0].where == "t.json:1:7");
     CHECK(all[1].where == "t.json:2:6");
     const Error one = join(all);
     CHECK(one.trouble == Trouble::bad_data);
-    CHECK(one.message == "t.json:1:7: \"a\" must be text, not a number\nt.json:2:6: \"b\" must be text, not a number\nt.json:3:6: unknown key \"c\" (did you mean \"cc\"?)");
+    CHECK(one.message == "t.json:1:7: \"a\" must be text, not a number\nt.json:2:6: \"b\" must be text, not a number\nt.json:3:11: unknown key \"source\" (did you mean \"sources\"?)");
     CHECK(join({all[0]}).where == "t.json:1:7");
 }

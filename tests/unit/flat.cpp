@@ -1,0 +1,95 @@
+#include "knowledge/flat.hpp"
+
+#include <stdexcept>
+
+#include "knowledge/reading.hpp"
+
+#include "support/catch.hpp"
+#include "support/knowledge.hpp"
+
+using namespace standin;
+
+TEST_CASE("flat and back is the identity on the whole knowledge") {
+    const FlatKnowledge once = flatten(knowledge().records());
+    const Records back = unflatten(once.numbers.data(), once.numbers.size(), once.text);
+    const FlatKnowledge twice = flatten(back);
+    CHECK(once.numbers == twice.numbers);
+    CHECK(once.text == twice.text);
+    CHECK(back.ingredients.size() == knowledge().records().ingredients.size());
+    CHECK(back.swaps.size() == knowledge().records().swaps.size());
+}
+
+TEST_CASE("the embedded knowledge is what stands in the folder") {
+    const KnowledgeFiles files = read_knowledge_folder(STANDIN_KNOWLEDGE);
+    REQUIRE(files.errors.empty());
+    const FlatKnowledge read = flatten(files.records), embedded = flatten(knowledge().records());
+    CHECK(read.numbers == embedded.numbers);
+    CHECK(read.text == embedded.text);
+}
+
+TEST_CASE("every field goes there and back") {
+    Records r;
+    Ingredient i;
+    i.id = "id";
+    i.names = {"one", "", "tw\xC3\xB6"};
+    i.roles = {Role::sweet, Role::lean};
+    i.tissue = Tissue::egg;
+    i.composition.fibre = Band{1, 2, 3};
+    i.composition.exception = "why";
+    i.sulphites = Quantity{{1, 2, 3}, "mg/kg", "s"};
+    i.acidity.emplace();
+    i.acidity->acids = {{Acid::phosphoric, 0.25}};
+    i.meat = MeatRecord{Species::crustacean, {{1, 2, 3}, "1", "s"}, {{4, 5, 6}, "1", "t"}};
+    i.binding = BindingRecord{{{1, 2, 3}, "g/g", "s"}, {{0, 0, 0}, "g/g", "s"}, "hot"};
+    i.tint = TintRecord{0.1, 0.2, 0.3, "s"};
+    i.measures = {{"cup", "chopped", {1, 2, 3}, "s"}};
+    i.season = {1, 12};
+    r.ingredients = {i, Ingredient{}};
+    Swap s;
+    s.derived = true;
+    s.ratio = Quantity{{0.1, 1.0 / 3, 1e300}, "g/g", "s"};
+    r.swaps = {s};
+    Preparation p;
+    p.order = -3;
+    p.minutes = 0.5;
+    p.effects = {{{Tissue::paste}, {{std::nullopt, {1, 1, 1}}, {2.0, {0, 1, 2}}}, {{Kept::binding, {}}}, 0.1, 0.2, "s", "n"}};
+    r.preparations = {p};
+    WantRecord w{"w", "", "s", {{"bind", true, 1.5, 2.0, std::nullopt}}};
+    r.wants = {w};
+
+    const FlatKnowledge flat = flatten(r);
+    const Records back = unflatten(flat.numbers.data(), flat.numbers.size(), flat.text);
+    REQUIRE(back.ingredients.size() == 2);
+    const Ingredient& j = back.ingredients.front();
+    CHECK(j.names == i.names);
+    CHECK(j.roles == i.roles);
+    CHECK(j.tissue == Tissue::egg);
+    CHECK(*j.composition.fibre == Band{1, 2, 3});
+    CHECK_FALSE(j.composition.sugars);
+    CHECK(j.composition.exception == "why");
+    CHECK(j.sulphites->source == "s");
+    CHECK_FALSE(j.chlorophyll);
+    CHECK(j.acidity->acids.front().share == 0.25);
+    CHECK(j.meat->species == Species::crustacean);
+    CHECK(j.meat->bind.band == Band{4, 5, 6});
+    CHECK(j.binding->sets == "hot");
+    CHECK(j.tint->blue == 0.3);
+    CHECK(j.measures.front().note == "chopped");
+    CHECK(j.season == i.season);
+    CHECK(back.swaps.front().derived);
+    CHECK(back.swaps.front().ratio->band == s.ratio->band);
+    CHECK(back.preparations.front().order == -3);
+    CHECK(back.preparations.front().effects.front().yield[1].value == Band{0, 1, 2});
+    CHECK_FALSE(back.preparations.front().effects.front().yield[0].minutes);
+    CHECK(back.wants.front().moves.front().times);
+    CHECK(*back.wants.front().moves.front().least == 2);
+    CHECK_FALSE(back.wants.front().moves.front().most);
+}
+
+TEST_CASE("flat knowledge that does not fit its layout is a broken build") {
+    const FlatKnowledge flat = flatten(knowledge().records());
+    CHECK_THROWS_AS(unflatten(flat.numbers.data(), flat.numbers.size() - 1, flat.text), std::logic_error);
+    auto longer = flat.numbers;
+    longer.push_back(0);
+    CHECK_THROWS_AS(unflatten(longer.data(), longer.size(), flat.text), std::logic_error);
+}
