@@ -325,7 +325,7 @@ private:
 
 std::vector<Goal> hard_goals(const Yardstick& yardstick) {
     std::vector<Goal> hard;
-    for (const auto& goal : yardstick.goals()) hard.push_back(as_condition(goal, yardstick.base().properties[goal.property], met_within * yardstick.step(goal.property)));
+    for (const auto& goal : yardstick.goals()) hard.push_back(as_condition(goal, yardstick.base().properties[goal.property], aimed_within * yardstick.step(goal.property)));
     return hard;
 }
 

@@ -10,6 +10,9 @@ namespace standin {
 /// A word counts as met within this part of a noticeable difference of its target.
 inline constexpr double met_within = 0.25;
 
+/// ... and the search aims a little inside that, so that rounding to kitchen weights does not undo it.
+inline constexpr double aimed_within = 0.15;
+
 /// `formula` with the lines that `request` keeps marked; a name that is no line is a usage error.
 Result<Formula> with_keep_marks(Formula formula, const AdaptRequest& request, const Knowledge& knowledge);
 

@@ -1,0 +1,52 @@
+// From a loose, vinegar-sharp mass to one that binds.
+#include <algorithm>
+#include <cmath>
+
+#include "support/catch.hpp"
+#include "support/scenario.hpp"
+
+using namespace standin;
+
+TEST_CASE("firmer: less acid, less wet paste and a binder, found by the search itself") {
+    AdaptRequest request;
+    request.wants = {"firmer"};
+    const auto told = scenario::tell("firmer/formula.txt", "", request);
+    REQUIRE_FALSE(told.answer.variants.empty());
+    CHECK(told.answer.conflict.empty());
+    CHECK(told.answer.proved);
+    const auto& base = told.answer.base;
+    const auto& best = told.answer.variants.front();
+
+    // Loose before, bound after.
+    CHECK(base.properties[Property::bind].mid < 25);
+    CHECK(best.prediction.properties[Property::bind].mid > 45);
+    CHECK(best.differences[Property::bind].low > 0);
+    for (const auto& want : best.wants) CHECK(want.met);
+
+    // The three levers of common practice.
+    const auto grams = [](const Formula& formula, const char* id) {
+        const auto* line = scenario::line_of(formula, id);
+        return line ? line->grams.mid : 0.0;
+    };
+    CHECK(best.prediction.properties[Property::sourness_mmol_kg].mid < 0.7 * base.properties[Property::sourness_mmol_kg].mid);
+    CHECK(grams(best.formula, "cider-vinegar") < grams(told.formula, "cider-vinegar"));
+    CHECK(grams(best.formula, "tomatillo") < grams(told.formula, "tomatillo"));
+    CHECK(scenario::has_edit(best, EditKind::add));
+
+    // The making: salt and lean first, acid last, cold.
+    CHECK(best.formula.process.order == Order::salt_first);
+    CHECK(best.formula.process.mixed_at_c.value() <= 4);
+    CHECK(scenario::has_edit(best, EditKind::process));
+
+    // What it costs and what gives some of it back.
+    REQUIRE(best.gives_back.size() >= 2);
+    CHECK(best.gives_back.front().find("Brightness lost") == 0);
+    CHECK(best.gives_back[1].find("zest") != std::string::npos);
+}
+
+TEST_CASE("firmer: what a maker cannot spare is named when it stands in the way") {
+    AdaptRequest request;
+    request.wants = {"bind>=95"};
+    const auto told = scenario::tell("firmer/formula.txt", "", request);
+    CHECK_FALSE(told.answer.conflict.empty());
+}

@@ -1,0 +1,53 @@
+// The scenarios of examples/ through the public face, as a maker would ask.
+#pragma once
+
+#include <fstream>
+#include <iterator>
+#include <stdexcept>
+#include <string>
+
+#include "standin/engine.hpp"
+
+namespace scenario {
+
+inline std::string text_of(const std::string& name) {
+    const std::string path = std::string(STANDIN_EXAMPLES) + "/" + name;
+    std::ifstream in(path, std::ios::binary);
+    if (!in) throw std::runtime_error("no example " + path);
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+template <class T>
+T expect(standin::Result<T> result) {
+    if (!result) throw std::runtime_error(result.error().where + ": " + result.error().message);
+    return std::move(*result);
+}
+
+struct Told {
+    standin::Engine engine;
+    standin::Formula formula;
+    standin::AdaptAnswer answer;
+};
+
+/// `inventory` may be empty.
+inline Told tell(const std::string& formula, const std::string& inventory, standin::AdaptRequest request) {
+    auto engine = expect(standin::Engine::open({}));
+    auto read = expect(engine.read_formula(text_of(formula), formula));
+    if (!inventory.empty()) request.have = expect(engine.read_inventory(text_of(inventory), inventory));
+    auto answer = expect(engine.adapt(read, request));
+    return {std::move(engine), std::move(read), std::move(answer)};
+}
+
+inline const standin::Line* line_of(const standin::Formula& formula, const std::string& ingredient) {
+    for (const auto& line : formula.lines)
+        if (line.ingredient == ingredient) return &line;
+    return nullptr;
+}
+
+inline bool has_edit(const standin::Variant& variant, standin::EditKind kind, const std::string& line = {}) {
+    for (const auto& edit : variant.edits)
+        if (edit.kind == kind && (line.empty() || edit.line == line)) return true;
+    return false;
+}
+
+}  // namespace scenario
