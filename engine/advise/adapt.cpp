@@ -69,16 +69,59 @@ private:
         return false;
     }
 
+    // The search works at the middle of every band; what is shown and judged are medians over the draws, which lie a little off. Where
+    // that breaks a goal, its limit is moved by as much and the search runs again.
     void search(AdaptAnswer& answer) {
+        constexpr int most_rounds = 3;
+        const auto asked = problem_.hard;
+        for (int round = 0; round < most_rounds; ++round) {
+            AdaptAnswer tried = answer;
+            search_once(tried);
+            if (round > 0 && tried.variants.empty()) break;
+            answer = std::move(tried);
+            if (!tighten(answer)) break;
+        }
+        problem_.hard = asked;
+        const auto met = [](const Variant& v) { return std::all_of(v.wants.begin(), v.wants.end(), [](const WantResult& w) { return w.met; }); };
+        if (std::any_of(answer.variants.begin(), answer.variants.end(), met)) std::erase_if(answer.variants, [&](const Variant& v) { return !met(v); });
+        for (std::size_t i = 0; i < answer.variants.size(); ++i) answer.variants[i].rank = i + 1;
+    }
+
+    // Moves the limits that some variant misses by its medians; false when all are kept.
+    bool tighten(const AdaptAnswer& answer) {
+        constexpr double margin = 1.5;  // the median moves a little less than the limit
+        bool moved = false;
+        for (auto& goal : problem_.hard) {
+            double short_by = 0;
+            for (const auto& variant : answer.variants) {
+                const auto index = static_cast<std::size_t>(&goal - problem_.hard.data());
+                const Goal& asked = yardstick_.goals()[index];
+                short_by = std::max(short_by, shortfall(asked, variant.prediction.properties[goal.property].mid, answer.base.properties[goal.property].mid) - allowed(asked));
+            }
+            if (short_by <= 0) continue;
+            goal.limit += (goal.kind == Goal::Kind::at_most ? -margin : margin) * short_by;
+            moved = moved || goal.kind != Goal::Kind::equal;
+        }
+        return moved;
+    }
+
+    // How far from its target a goal still counts as met: words a little, conditions not at all but for the last shown figure.
+    double allowed(const Goal& goal) const {
+        const double step = yardstick_.step(goal.property) > 0 ? yardstick_.step(goal.property) : 1;
+        return goal.kind == Goal::Kind::equal ? met_within * step : goal.condition ? 0.002 * std::abs(goal.limit) : met_within * step;
+    }
+
+    void search_once(AdaptAnswer& answer) {
         SearchLimits limits;
         limits.plans = std::max<std::size_t>(1, request_.top);
         limits.changes = request_.changes;
         limits.progress = context_.options.progress;
         SearchResult found = search_plans(problem_, yardstick_, context_.middle.models(), limits);
-        if (found.plans.empty()) found = best_effort(limits);
+        if (found.plans.empty() && answer.variants.empty()) found = best_effort(limits);
         answer.proved = found.proved;
         answer.gap = found.gap;
-        answer.plans_visited = found.visited;
+        answer.plans_visited += found.visited;
+        answer.variants.clear();
         for (const auto& plan : found.plans) {
             BuiltVariant built = build_variant(problem_, plan, stock_, context_.knowledge());
             const auto faults = faults_of(built.formula, problem_, stock_, yardstick_, context_.middle);
@@ -87,16 +130,15 @@ private:
                 for (const auto& fault : faults) context_.options.log("a plan was dropped: " + fault);
         }
         std::stable_sort(answer.variants.begin(), answer.variants.end(), [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
-        for (std::size_t i = 0; i < answer.variants.size(); ++i) answer.variants[i].rank = i + 1;
     }
 
     // When the words cannot all be met, the nearest that can be done is still worth seeing; conditions stay hard.
     SearchResult best_effort(const SearchLimits& limits) {
-        std::erase_if(problem_.hard, [&](const Goal& goal) {
-            const auto& goals = yardstick_.goals();
-            return std::none_of(goals.begin(), goals.end(), [&](const Goal& g) { return g.want == goal.want && g.condition; });
-        });
-        return search_plans(problem_, yardstick_, context_.middle.models(), limits);
+        Problem softer = problem_;
+        softer.hard.clear();
+        for (const auto& goal : yardstick_.goals())
+            if (goal.condition) softer.hard.push_back(goal);
+        return search_plans(softer, yardstick_, context_.middle.models(), limits);
     }
 
     Variant variant_of(BuiltVariant built, const Plan& plan, const Prediction& base) {
@@ -135,17 +177,15 @@ private:
     }
 
     void wants(Variant& v, const Prediction& base, const std::vector<State>& states) {
-        const Batch batch(v.formula, context_.middle);
-        const State middle = context_.middle.models().state(batch.total(0), batch.process(0), 0);
         for (const auto& goal : yardstick_.goals()) {
-            const double slack = met_within * (yardstick_.step(goal.property) > 0 ? yardstick_.step(goal.property) : 1);
-            const double before = yardstick_.base().properties[goal.property], after = middle.properties[goal.property];
+            const double slack = allowed(goal);
+            const double before = base.properties[goal.property].mid, after = v.prediction.properties[goal.property].mid;
             std::size_t met = 0;
             for (std::size_t i = 0; i < states.size(); ++i) met += shortfall(goal, states[i].properties[goal.property], base_states_[i].properties[goal.property]) <= slack;
             WantResult result{goal.want, shortfall(goal, after, before) <= slack, static_cast<double>(met) / static_cast<double>(states.size()), {}};
             const char* asked = goal.kind == Goal::Kind::at_least ? " or more" : goal.kind == Goal::Kind::at_most ? " or less" : "";
-            const double shown_before = base.properties[goal.property].mid, shown_after = v.prediction.properties[goal.property].mid;
-            result.says = std::string(info(goal.property).name) + " " + figures(shown_before) + " -> " + figures(shown_after) + " " + std::string(info(goal.property).unit) + "; asked for " + figures(goal.target(shown_before)) + asked + ", within " + figures(slack) + " counts as met";
+            result.says = std::string(info(goal.property).name) + " " + figures(before) + " -> " + figures(after) + " " + std::string(info(goal.property).unit) + "; asked for " + figures(goal.target(before)) + asked;
+            if (!goal.condition) result.says += ", within " + figures(slack) + " counts as met";
             v.wants.push_back(std::move(result));
         }
     }

@@ -87,6 +87,7 @@ private:
     }
 
     std::string missing(const PlainEdit& edit) const {
+        if (problem_.excluded[edit.line]) return "you asked for none of it";
         std::string why = problem_.start[edit.line] > 0 ? "only " + figures(problem_.start[edit.line]) + " g to be had" : "not to be had";
         for (const auto& move : problem_.moves) {
             if (move.kind != MoveKind::raise) continue;

@@ -1,7 +1,9 @@
 #include "advise/problem.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <functional>
+#include <limits>
 #include <map>
 #include <set>
 
@@ -85,6 +87,7 @@ private:
         std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return lines()[a].keep > lines()[b].keep; });
         problem_.start.resize(lines().size());
         problem_.forced.resize(lines().size());
+        problem_.excluded.resize(lines().size());
         for (const auto l : order) {
             const Line& line = lines()[l];
             const Offer offer = stock_.offer(ingredient(line));
@@ -96,6 +99,7 @@ private:
             }
             problem_.start[l] = grams;
             problem_.forced[l] = grams < line.grams.mid;
+            problem_.excluded[l] = offer.excluded;
         }
         left_ = std::move(left);
         double meat = 0;
@@ -118,10 +122,33 @@ private:
                 const bool more = goal.kind != Goal::Kind::at_most;
                 const bool loss = goal.property == Property::cook_loss_pct;
                 for (const Role role : lever.add)
-                    if (role == Role::binder ? more != loss : more && !has_line_of(role)) add_roles_.insert(role);
+                    if (role == Role::binder ? more != loss : more && (role == Role::heat || !has_line_of(role))) add_roles_.insert(role);
+                for (const Role role : lever.replace)
+                    if (more) lift_[role] = std::max(lift_[role], lifted(goal));
             }
         for (std::size_t l = 0; l < lines().size(); ++l)
             if (problem_.forced[l]) change_roles_.insert(ingredient(lines()[l]).roles.begin(), ingredient(lines()[l]).roles.end());
+    }
+
+    // How many times the base's dose a goal may take.
+    double lifted(const Goal& goal) const {
+        constexpr double next_to_nothing = 1e-6, most_lift = 50;
+        const double base = yardstick_.base().properties[goal.property];
+        return base > next_to_nothing ? std::clamp(goal.target(base) / base, 1.0, most_lift) : most_lift;
+    }
+
+    // Grams of a food that would bring what a goal for more of `role` still asks for, with slack; no bound where the role has no unit a
+    // property counts in.
+    double enough_for_goals(const Material& per_gram, Role role) const {
+        constexpr double slack = 2;
+        double most = std::numeric_limits<double>::infinity();
+        for (const auto& goal : yardstick_.goals()) {
+            const bool counted = (role == Role::heat && goal.property == Property::heat_mg_kg) || (role == Role::acid && goal.property == Property::sourness_mmol_kg);
+            if (!counted || goal.kind == Goal::Kind::at_most) continue;
+            const double base = yardstick_.base().properties[goal.property];
+            most = std::min(most, slack * std::max(0.0, goal.target(base) - base) * base_mass_ / 1000 / dose_of(per_gram, role));
+        }
+        return most;
     }
 
     bool has_line_of(Role role) const {
@@ -164,7 +191,7 @@ private:
     bool offer_stand_in(std::size_t l, const Candidate& candidate) {
         const StandsFor stands{l, candidate.closeness, candidate.food.grams.mid, candidate.role, candidate.swaps};
         const std::string key = key_of(candidate.food);
-        if (const auto same = same_line_.find(key); same != same_line_.end() || mark_same(key)) return widen_raise(same_line_.at(key), stands);
+        if (const auto same = line_alike(candidate.food)) return widen_raise(*same, stands);
         const auto [place, fresh] = stand_in_moves_.try_emplace(key, problem_.moves.size());
         if (fresh) push({MoveKind::stand_in, l, candidate.food, {}, unit(candidate.food), 0, 0, false});
         Move& move = problem_.moves[place->second];
@@ -174,11 +201,13 @@ private:
         return true;
     }
 
-    // A stand-in that is in the formula already, prepared alike, is that line raised.
-    bool mark_same(const std::string& key) {
-        for (std::size_t l = 0; l < lines().size(); ++l)
-            if (!lines()[l].keep && !problem_.forced[l] && key_of(lines()[l]) == key) return same_line_.emplace(key, l).second;
-        return false;
+    // A stand-in that is in the formula already, prepared to the same weight, is that line raised.
+    std::optional<std::size_t> line_alike(const Line& food) {
+        for (std::size_t l = 0; l < lines().size(); ++l) {
+            if (lines()[l].ingredient != food.ingredient || lines()[l].keep || problem_.forced[l]) continue;
+            if (std::abs(unit(lines()[l])[Amount::mass] - unit(food)[Amount::mass]) < 1e-9) return l;
+        }
+        return std::nullopt;
     }
 
     bool widen_raise(std::size_t l, const StandsFor& stands) {
@@ -196,7 +225,8 @@ private:
         double equal = 0;
         for (const auto& stands : move.stands_for) equal += stands.equal_grams;
         const bool meat = ingredient(move.food).meat.has_value();
-        double most = dose_slack * equal;
+        const auto lift = lift_.find(role);
+        double most = dose_slack * equal * (lift == lift_.end() ? 1.0 : lift->second);
         if (!meat) most = std::min(most, (role == Role::binder ? most_of_binder : most_of_paste) * base_mass_);
         if (const auto left = left_.find(move.food.ingredient); left != left_.end()) return std::min(most, left->second);
         const Offer offer = stock_.offer(ingredient(move.food));
@@ -228,6 +258,7 @@ private:
             Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false};
             if (!(dose_of(move.per_gram, role) > 0)) continue;
             move.most = base_mass_ * (role == Role::binder ? most_of_binder : role == Role::acid ? most_of_acid : most_of_paste / 3);
+            move.most = std::min(move.most, enough_for_goals(move.per_gram, role));
             const Offer offer = stock_.offer(*foods[f]);
             if (offer.grams) move.most = std::min(move.most, *offer.grams);
             move.price = context_.constant("advice.price.new");
@@ -317,7 +348,8 @@ private:
     std::set<std::string> allergens_;
     std::set<Role> change_roles_, replace_roles_, add_roles_;
     std::map<std::string, double> left_;
-    std::map<std::string, std::size_t> same_line_, stand_in_moves_;
+    std::map<Role, double> lift_;
+    std::map<std::string, std::size_t> stand_in_moves_;
     double base_mass_ = 0;
 };
 

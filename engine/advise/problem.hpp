@@ -58,6 +58,7 @@ struct Problem {
     Formula formula;
     std::vector<double> start;       ///< grams of each line before any move; less than the formula's where it is not to be had
     std::vector<bool> forced;        ///< lines whose start is below the formula's
+    std::vector<bool> excluded;      ///< lines that the maker wants to be without
     Material start_total;
     std::vector<Move> moves;
     std::vector<Limit> limits;

@@ -56,7 +56,10 @@ Yardstick::Yardstick(const Context& context, const Material& base, const State& 
     want_weight_ = context.constant("advice.weight.want");
     steps_[Property::heat_mg_kg] = value("heat_mg_kg") * std::max(state.properties[Property::heat_mg_kg], heat_floor_);
     steps_[Property::greenness] = colour_step_;
-    for (const auto& goal : goals_) wanted_[goal.property] = wanted_[goal.property] || !goal.condition;
+    for (const auto& goal : goals_) {
+        const double now = state.properties[goal.property];
+        wanted_[goal.property] = wanted_[goal.property] || !goal.condition || shortfall(goal, now, now) > 0;
+    }
 }
 
 double Yardstick::relative_change(double value, double base, double floor, double step) const { return std::log((value + floor) / (base + floor)) / step; }
@@ -86,9 +89,9 @@ double Yardstick::wants_squared(const State& state) const {
         const double step = steps_[goal.property] > 0 ? steps_[goal.property] : 1;
         const double value = state.properties[goal.property], base = state_.properties[goal.property];
         const double miss = want_weight_ * shortfall(goal, value, base) / step;
-        // Going further than asked is no aim either: beyond one more step a word holds back.
-        const bool met = !goal.condition && miss <= 0;
-        const double over = met ? std::max(0.0, std::abs(value - goal.target(base)) / step - 1) : 0;
+        // Going further than asked is no aim either: beyond one more step it is held back, whatever was free to move.
+        const bool moved = miss <= 0 && wanted_[goal.property];
+        const double over = moved ? std::max(0.0, std::abs(value - goal.target(base)) / step - 1) : 0;
         sum += miss * miss + over * over;
     }
     return sum;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/names.hpp"
 #include "formula/measures.hpp"
 #include "formula/number_text.hpp"
 #include "knowledge/effects.hpp"
@@ -32,7 +33,13 @@ private:
         if (const std::size_t end = preparation(i); end > i) return end;
         if (const std::size_t count = cut_word(words_, i)) return std::min(i + count, last_);
         if (const std::size_t count = passable(words_, i)) return std::min(i + count, last_);
-        return counts_nothing(words_[i].folded) ? i + 1 : i;
+        return counts_nothing(words_[i].folded) || names_it_again(words_[i].folded) ? i + 1 : i;
+    }
+
+    // "pork fatback", "serrano peppers", "lamb shoulder of lamb": the animal, or a word out of another of its names.
+    bool names_it_again(const std::string& word) const {
+        if (ingredient_.meat && spelling(ingredient_.meat->species) == word) return true;
+        return std::any_of(ingredient_.names.begin(), ingredient_.names.end(), [&](const std::string& name) { return (" " + fold(name) + " ").find(" " + word + " ") != std::string::npos; });
     }
 
     bool counts_nothing(const std::string& word) const {

@@ -1,0 +1,299 @@
+// What must hold of every answer of adapt, on random formulas, inventories and wants.
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+
+#include "support/cases.hpp"
+#include "support/catch.hpp"
+
+using namespace standin;
+
+namespace {
+
+constexpr std::uint64_t cases = 24;
+
+Engine open_engine(std::size_t draws = 16, std::uint64_t seed = 1) {
+    Options options;
+    options.draws = draws;
+    options.seed = seed;
+    return std::move(*Engine::open(options));
+}
+
+Engine& engine() {
+    static Engine opened = open_engine();
+    return opened;
+}
+
+Case case_of(std::uint64_t n) {
+    CaseMaker make(n);
+    Case c;
+    c.formula = make.formula();
+    c.request.have = make.inventory(c.formula);
+    c.request.wants = make.wants();
+    c.request.top = 2;
+    if (make.chance(0.4)) {
+        // A line to keep, if it is to be had.
+        const auto& l = c.formula.lines[make.below(c.formula.lines.size())];
+        const auto& missing = c.request.have->missing;
+        const auto held = std::find_if(c.request.have->items.begin(), c.request.have->items.end(), [&](const auto& i) { return i.ingredient == l.ingredient; });
+        const bool there = std::find(missing.begin(), missing.end(), l.ingredient) == missing.end() && (held == c.request.have->items.end() || !held->grams);
+        if (there) c.request.keep.push_back(l.ingredient);
+    }
+    static const char* exclusions[] = {"milk", "tree nuts", "gluten", "soy", "egg"};
+    if (make.chance(0.3)) c.request.without.emplace_back(exclusions[make.below(std::size(exclusions))]);
+    return c;
+}
+
+// Answers of the whole series, worked out once.
+const std::vector<std::pair<Case, AdaptAnswer>>& answers() {
+    static const auto all = [] {
+        std::vector<std::pair<Case, AdaptAnswer>> done;
+        for (std::uint64_t n = 0; n < cases; ++n) {
+            Case c = case_of(n);
+            auto answer = engine().adapt(c.formula, c.request);
+            if (!answer) throw std::runtime_error(std::to_string(n) + ": " + answer.error().message);
+            done.emplace_back(std::move(c), std::move(*answer));
+        }
+        return done;
+    }();
+    return all;
+}
+
+double grams_of(const Formula& f, const std::string& id) {
+    double sum = 0;
+    for (const auto& l : f.lines)
+        if (l.ingredient == id) sum += l.grams.mid;
+    return sum;
+}
+
+double best(const AdaptAnswer& answer) { return answer.variants.empty() ? INFINITY : answer.variants.front().distance; }
+
+bool all_met(const AdaptAnswer& answer) {
+    return std::any_of(answer.variants.begin(), answer.variants.end(), [](const Variant& v) { return std::all_of(v.wants.begin(), v.wants.end(), [](const WantResult& w) { return w.met; }); });
+}
+
+double on_hand(const Case& c, const std::string& id) {
+    for (const auto& missing : c.request.have->missing)
+        if (missing == id) return 0;
+    for (const auto& item : c.request.have->items)
+        if (item.ingredient == id) return item.grams.value_or(INFINITY);
+    return INFINITY;
+}
+
+std::string edits_of(const Variant& v) {
+    std::string all;
+    for (const auto& e : v.edits) all += std::string(word(e.kind)) + " " + e.line + " " + e.with + " " + std::to_string(e.grams_before) + " " + std::to_string(e.grams_after) + "; ";
+    return all;
+}
+
+}  // namespace
+
+TEST_CASE("adapt: every answer has a variant or says what stands against it") {
+    std::size_t variants = 0, conflicts = 0, unproved = 0;
+    for (const auto& [c, answer] : answers()) {
+        CHECK((!answer.variants.empty() || !answer.conflict.empty()));
+        variants += answer.variants.size();
+        conflicts += !answer.conflict.empty();
+        unproved += !answer.proved && !answer.variants.empty();
+        if (!answer.conflict.empty() && !answer.variants.empty()) CHECK_FALSE(all_met(answer));
+        for (std::size_t v = 1; v < answer.variants.size(); ++v) CHECK(answer.variants[v].rank > answer.variants[v - 1].rank);
+    }
+    WARN(answers().size() << " requests: " << variants << " variants, " << conflicts << " conflicts, " << unproved << " not proved");
+}
+
+TEST_CASE("adapt: kept lines are untouched") {
+    std::size_t kept = 0;
+    for (std::size_t n = 0; n < answers().size(); ++n) {
+        const auto& [c, answer] = answers()[n];
+        for (const auto& id : c.request.keep)
+            for (const auto& v : answer.variants) {
+                CAPTURE(n, id, edits_of(v));
+                const auto before = std::find_if(c.formula.lines.begin(), c.formula.lines.end(), [&](const Line& l) { return l.ingredient == id; });
+                const auto after = std::find_if(v.formula.lines.begin(), v.formula.lines.end(), [&](const Line& l) { return l.ingredient == id && l.prepared == before->prepared; });
+                REQUIRE(after != v.formula.lines.end());
+                CHECK(after->grams == before->grams);
+                for (const auto& e : v.edits) CHECK(e.line != id);
+                ++kept;
+            }
+    }
+    CHECK(kept > 3);
+}
+
+TEST_CASE("adapt: no variant uses more than is on hand, nor what is missing") {
+    for (std::size_t n = 0; n < answers().size(); ++n) {
+        const auto& [c, answer] = answers()[n];
+        for (const auto& v : answer.variants) {
+            CAPTURE(n, edits_of(v));
+            for (const auto& id : c.request.have->missing) CHECK(grams_of(v.formula, id) == 0);
+            for (const auto& item : c.request.have->items)
+                if (item.grams) CHECK(grams_of(v.formula, item.ingredient) <= *item.grams * (1 + 1e-9));
+            for (const auto& l : v.formula.lines) {
+                const bool listed = std::any_of(c.request.have->items.begin(), c.request.have->items.end(), [&](const auto& i) { return i.ingredient == l.ingredient; });
+                CHECK((listed || grams_of(c.formula, l.ingredient) > 0));
+                CHECK((std::isfinite(l.grams.mid) && l.grams.mid > 0));
+            }
+        }
+    }
+}
+
+TEST_CASE("adapt: what is to be left out is left out, with its allergens, and new allergens are named") {
+    static const std::map<std::string, std::set<std::string>> means{{"milk", {"milk"}}, {"tree nuts", {"almond", "hazelnut", "walnut", "cashew", "pecan", "brazil-nut", "pistachio", "macadamia"}}, {"egg", {"egg"}}, {"soy", {"soybean", "soy"}}};
+    for (std::size_t n = 0; n < answers().size(); ++n) {
+        const auto& [c, answer] = answers()[n];
+        std::set<std::string> before;
+        for (const auto& l : c.formula.lines)
+            for (const auto& a : knowledge().ingredient(l.ingredient)->allergens) before.insert(a);
+        for (const auto& v : answer.variants)
+            for (const auto& l : v.formula.lines)
+                for (const auto& a : knowledge().ingredient(l.ingredient)->allergens) {
+                    CAPTURE(n, l.ingredient, a, edits_of(v));
+                    for (const auto& word : c.request.without)
+                        if (const auto known = means.find(word); known != means.end()) CHECK(known->second.count(a) == 0);
+                    if (!before.count(a)) CHECK(std::find(v.new_allergens.begin(), v.new_allergens.end(), a) != v.new_allergens.end());
+                }
+    }
+}
+
+TEST_CASE("adapt: a variant put into predict gives its own prediction") {
+    for (std::size_t n = 0; n < answers().size(); ++n)
+        for (const auto& v : answers()[n].second.variants) {
+            CAPTURE(n, edits_of(v));
+            const Prediction again = engine().predict(v.formula).value();
+            for_each_property([&](Property p) {
+                CAPTURE(info(p).key);
+                CHECK(again.properties[p].mid == Approx(v.prediction.properties[p].mid).epsilon(1e-9).margin(1e-9));
+            });
+            const auto read = engine().read_formula(engine().formula_json(v.formula), "variant");
+            if (!read) {
+                FAIL_CHECK(read.error().where + " " + read.error().message);
+                continue;
+            }
+            CHECK(engine().predict(*read)->properties[Property::ph].mid == Approx(v.prediction.properties[Property::ph].mid).epsilon(1e-6));
+        }
+}
+
+TEST_CASE("adapt: the edits lead from the base to the variant") {
+    for (std::size_t n = 0; n < answers().size(); ++n) {
+        const auto& [c, answer] = answers()[n];
+        for (const auto& v : answer.variants) {
+            CAPTURE(n, edits_of(v));
+            std::map<std::string, double> expected;
+            for (const auto& l : c.formula.lines) expected[l.ingredient] += l.grams.mid;
+            for (const auto& e : v.edits) {
+                if (e.kind == EditKind::process) continue;
+                if (e.kind == EditKind::replace) expected[e.line] -= e.grams_before;
+                if (e.kind == EditKind::replace || e.kind == EditKind::split || e.kind == EditKind::add) expected[e.with] += e.grams_after;
+                if (e.kind == EditKind::reduce || e.kind == EditKind::raise || e.kind == EditKind::omit) expected[e.line] += e.grams_after - e.grams_before;
+            }
+            // A line split among several with nothing of it left is gone without a word of its own.
+            for (const auto& e : v.edits)
+                if (e.kind == EditKind::split && grams_of(v.formula, e.line) == 0) expected[e.line] = 0;
+            for (const auto& [id, grams] : expected) {
+                CAPTURE(id);
+                CHECK(grams_of(v.formula, id) == Approx(grams).margin(0.006));
+            }
+        }
+    }
+}
+
+TEST_CASE("adapt: the limit on changes is kept") {
+    for (std::uint64_t n = 0; n < 8; ++n) {
+        Case c = case_of(n);
+        c.request.changes = 2;
+        const auto answer = engine().adapt(c.formula, c.request);
+        REQUIRE(answer);
+        for (const auto& v : answer->variants) {
+            CAPTURE(n, edits_of(v));
+            const auto counted = std::count_if(v.edits.begin(), v.edits.end(), [&](const Edit& e) {
+                if (e.kind == EditKind::process) return false;
+                // What is not on hand has to go: no choice of the plan's.
+                const auto before = grams_of(c.formula, e.line), after = grams_of(v.formula, e.line);
+                const bool less = e.kind == EditKind::reduce || e.kind == EditKind::omit;
+                if (less && on_hand(c, e.line) < before && after >= 0.98 * on_hand(c, e.line) - 1) return false;
+                const auto* i = knowledge().ingredient(e.line);
+                const bool trim = i && (i->roles.front() == Role::salt || i->roles.front() == Role::liquid) && (e.kind == EditKind::reduce || e.kind == EditKind::raise);
+                return !trim;
+            });
+            CHECK(counted <= 2);
+        }
+    }
+}
+
+TEST_CASE("adapt: the same request gives the same answer") {
+    Engine other = open_engine();
+    for (std::uint64_t n = 0; n < 6; ++n) {
+        const auto& [c, answer] = answers()[n];
+        const auto again = other.adapt(c.formula, c.request);
+        REQUIRE(again);
+        REQUIRE(again->variants.size() == answer.variants.size());
+        for (std::size_t v = 0; v < answer.variants.size(); ++v) {
+            CHECK(again->variants[v].distance == answer.variants[v].distance);
+            CHECK(edits_of(again->variants[v]) == edits_of(answer.variants[v]));
+        }
+    }
+}
+
+TEST_CASE("adapt: the order of the lines does not matter") {
+    std::size_t differ = 0;
+    for (std::uint64_t n = 0; n < 12; ++n) {
+        Case c = answers()[n].first;
+        std::reverse(c.formula.lines.begin(), c.formula.lines.end());
+        const auto turned = engine().adapt(c.formula, c.request);
+        REQUIRE(turned);
+        CAPTURE(n, best(*turned), best(answers()[n].second));
+        CHECK(turned->variants.empty() == answers()[n].second.variants.empty());
+        if (turned->variants.empty() || answers()[n].second.variants.empty()) continue;
+        const bool same = std::abs(best(*turned) - best(answers()[n].second)) <= 0.05;
+        differ += !same;
+        CHECK(same);
+    }
+}
+
+TEST_CASE("adapt: half of everything gives half of every weight") {
+    for (std::uint64_t n = 0; n < 12; ++n) {
+        Case c = case_of(n), half = c;
+        // Weights that halve without a remainder on a kitchen scale, and a count of pods that stays.
+        for (auto& l : c.formula.lines) l.count = 4;
+        for (auto& l : half.formula.lines) {
+            l.grams = scaled(l.grams, 0.5);
+            l.count = 4;
+        }
+        for (auto& item : half.request.have->items)
+            if (item.grams) item.grams = *item.grams / 2;
+        const auto whole = engine().adapt(c.formula, c.request), halved = engine().adapt(half.formula, half.request);
+        REQUIRE(whole);
+        REQUIRE(halved);
+        CAPTURE(n);
+        CHECK(whole->variants.empty() == halved->variants.empty());
+        if (whole->variants.empty() || halved->variants.empty()) continue;
+        const Variant &a = whole->variants.front(), &b = halved->variants.front();
+        CAPTURE(edits_of(a), edits_of(b));
+        CHECK(a.distance == Approx(b.distance).margin(0.1));
+        std::set<std::string> foods;
+        for (const auto& l : a.formula.lines) foods.insert(l.ingredient);
+        for (const auto& l : b.formula.lines) foods.insert(l.ingredient);
+        for (const auto& id : foods) {
+            CAPTURE(id);
+            const double expected = grams_of(a.formula, id) / 2;
+            CHECK(grams_of(b.formula, id) == Approx(expected).margin(1 + 0.02 * expected));
+        }
+    }
+}
+
+TEST_CASE("adapt: a wider inventory never gives a worse best variant") {
+    std::size_t compared = 0;
+    for (std::uint64_t n = 0; n < 12; ++n) {
+        const auto& [c, answer] = answers()[n];
+        if (answer.variants.empty() || !answer.conflict.empty()) continue;
+        Case wider = c;
+        for (auto& item : wider.request.have->items)
+            if (item.grams) item.grams = *item.grams * 1.5;
+        const auto more = engine().adapt(wider.formula, wider.request);
+        REQUIRE(more);
+        CAPTURE(n, best(*more), best(answer));
+        CHECK(best(*more) <= best(answer) + 0.1);  // rounding to the scale
+        ++compared;
+    }
+    CHECK(compared > 5);
+}
