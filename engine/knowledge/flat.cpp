@@ -27,7 +27,7 @@ template <class A> void layout(A& a, Ingredient& r) {
 }
 template <class A> void layout(A& a, Point& r) { a(r.minutes, r.value); }
 template <class A> void layout(A& a, KeptShare& r) { a(r.what, r.points); }
-template <class A> void layout(A& a, PreparationEffect& r) { a(r.tissues, r.yield, r.kept, r.adds_salt, r.adds_acetic_mmol, r.source, r.note); }
+template <class A> void layout(A& a, PreparationEffect& r) { a(r.tissues, r.yield, r.water_left, r.kept, r.adds_salt, r.adds_acetic_mmol, r.source, r.note); }
 template <class A> void layout(A& a, Preparation& r) { a(r.id, r.instruction, r.note, r.names, r.order, r.minutes, r.temperature_c, r.denatures, r.effects); }
 template <class A> void layout(A& a, Swap& r) { a(r.role, r.from, r.to, r.note, r.source, r.prepared, r.needs, r.basis, r.ratio, r.closeness, r.derived); }
 template <class A> void layout(A& a, Parameter& r) { a(r.id, r.note, r.quantity); }

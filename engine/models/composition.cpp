@@ -111,7 +111,8 @@ public:
     Step(const Prepared& prepared, Tissue tissue, const Knowledge& knowledge, Draws& draws)
         : preparation_(*knowledge.preparation(prepared.preparation)),
           effect_(*effect_on(preparation_, tissue)),
-          yield_(at_minutes(effect_.yield, minutes(prepared)), name(tissue, "yield"), draws) {
+          yield_(at_minutes(effect_.yield, minutes(prepared)), name(tissue, "yield"), draws),
+          water_left_(effect_.water_left.value_or(Band{}), name(tissue, "water left"), draws) {
         for (std::size_t k = 0; k < count_of<Kept>; ++k) {
             const auto what = static_cast<Kept>(k);
             kept_.emplace_back(kept_share(effect_, what, minutes(prepared)), name(tissue, spelling(what)), draws);
@@ -123,7 +124,6 @@ public:
 
     void apply(Food& f, std::size_t i) const {
         const double solids = kept(Kept::solids, i);
-        const double mass = f.mass * yield_(i);
         f.protein *= solids;
         f.carbohydrate *= solids;
         f.fibre *= solids;
@@ -133,7 +133,10 @@ public:
         f.acid *= kept(Kept::acid, i);
         f.fat *= kept(Kept::fat, i);
         f.sugars *= sugars_with_solids_ ? solids : kept(Kept::sugars, i);
-        f.salt = f.salt * (salt_with_solids_ ? solids : kept(Kept::salt, i)) + effect_.adds_salt * mass;
+        f.salt *= salt_with_solids_ ? solids : kept(Kept::salt, i);
+        // Drying stops at a share of water; a food drier than that stays as it is.
+        const double mass = effect_.water_left ? std::min(f.mass, f.dry() / (1 - water_left_(i))) : f.mass * yield_(i);
+        f.salt += effect_.adds_salt * mass;
         f.sodium += effect_.adds_salt * mass * sodium_in_salt;
         const double kept_green = std::min(1.0, kept(Kept::chlorophyll, i));
         f.pheophytin += f.chlorophyll * (1 - kept_green);
@@ -158,7 +161,7 @@ private:
 
     const Preparation& preparation_;
     const PreparationEffect& effect_;
-    Uncertain yield_;
+    Uncertain yield_, water_left_;
     std::vector<Uncertain> kept_;
     bool sugars_with_solids_ = true, salt_with_solids_ = true;
 };

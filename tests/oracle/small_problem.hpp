@@ -1,0 +1,60 @@
+// Small problems cut out of real requests: a few moves of a random case, with everything the advisor works with around them.
+#pragma once
+
+#include <numeric>
+
+#include "advise/rebalance.hpp"
+#include "advise/search.hpp"
+#include "knowledge/swap_graph.hpp"
+#include "support/cases.hpp"
+
+class SmallProblem {
+public:
+    SmallProblem(std::uint64_t number, std::size_t moves) : drawn_(knowledge(), standin::Draws(16, 1)), middle_(knowledge(), standin::Draws::middle()) {
+        CaseMaker make(number);
+        formula = make.formula();
+        request.have = make.inventory(formula);
+        request.wants = make.wants();
+        const standin::Context context{drawn_.pantry, middle_.pantry, options_};
+        const auto stock = standin::Stock::of(formula, request, knowledge());
+        const standin::Batch batch(formula, middle_.pantry);
+        const standin::Material base = batch.total(0);
+        yardstick_.emplace(context, base, middle_.models.state(base, batch.process(0), 0), standin::read_wants(request.wants, knowledge()).value());
+        problem = standin::make_problem(formula, request, *stock, graph(), *yardstick_, context);
+        if (moves > 0) cut(moves, make);
+    }
+
+    const standin::Yardstick& yardstick() const { return *yardstick_; }
+    const standin::Models& models() const { return middle_.models; }
+
+    standin::Formula formula;
+    standin::AdaptRequest request;
+    standin::Problem problem;
+
+private:
+    static const standin::SwapGraph& graph() {
+        static const standin::SwapGraph all(knowledge());
+        return all;
+    }
+
+    // Keeps a random choice of moves, in their order, and the limits that still bind.
+    void cut(std::size_t most, CaseMaker& make) {
+        std::vector<std::size_t> kept(problem.moves.size());
+        std::iota(kept.begin(), kept.end(), std::size_t{0});
+        while (kept.size() > most) kept.erase(kept.begin() + static_cast<std::ptrdiff_t>(make.below(kept.size())));
+        std::vector<standin::Move> moves;
+        for (const auto m : kept) moves.push_back(problem.moves[m]);
+        for (auto& limit : problem.limits) {
+            std::vector<std::size_t> still;
+            for (std::size_t n = 0; n < kept.size(); ++n)
+                if (std::find(limit.moves.begin(), limit.moves.end(), kept[n]) != limit.moves.end()) still.push_back(n);
+            limit.moves = std::move(still);
+        }
+        std::erase_if(problem.limits, [](const standin::Limit& limit) { return limit.moves.empty(); });
+        problem.moves = std::move(moves);
+    }
+
+    standin::Options options_;
+    standin::Bench drawn_, middle_;
+    std::optional<standin::Yardstick> yardstick_;
+};
