@@ -62,9 +62,22 @@ private:
         for (const auto& line : formula_.lines) {
             const Offer offer = stock->offer(*context_.knowledge().ingredient(line.ingredient));
             const double there = !offer.on_hand ? 0 : offer.grams.value_or(line.grams.mid);
-            if (there < line.grams.mid) short_of += (short_of.empty() ? "" : "; ") + name(line) + " " + figures(there) + " g of " + figures(line.grams.mid) + " g";
+            if (there < line.grams.mid) short_of += (short_of.empty() ? "" : "; ") + name(line) + ": " + (there > 0 ? figures(there) + " g" : std::string("none")) + " of " + figures(line.grams.mid) + " g";
         }
         return short_of.empty() ? words : words + " (" + short_of + ")";
+    }
+
+    // How much of the batch the meat on hand would make, in words; empty when none of it or all of it.
+    std::string smaller_batch() const {
+        const auto stock = Stock::of(formula_, request_, context_.knowledge());
+        double share = 1;
+        for (const auto& line : formula_.lines) {
+            const Ingredient& ingredient = *context_.knowledge().ingredient(line.ingredient);
+            if (!stock || !ingredient.meat) continue;
+            const Offer offer = stock->offer(ingredient);
+            share = std::min(share, !offer.on_hand ? 0 : offer.grams.value_or(line.grams.mid) / line.grams.mid);
+        }
+        return share > 0 && share < 1 ? ", or a batch of " + figures(100 * share) + " % of the size, which the meat on hand makes" : "";
     }
 
     bool can_be_met(const std::vector<bool>& dropped) const {
@@ -102,7 +115,7 @@ private:
         for (std::size_t d = 0; d < demands_.size(); ++d) {
             if (dropped[d]) continue;
             const bool stock = demands_[d].words.rfind("what is on hand", 0) == 0;
-            all.push_back(stock ? "more on hand of what is short, or a batch cut down to what there is" : "giving up \"" + demands_[d].words + "\"");
+            all.push_back(stock ? "more on hand of what is short" + smaller_batch() : "giving up \"" + demands_[d].words + "\"");
         }
         return all;
     }

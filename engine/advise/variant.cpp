@@ -76,15 +76,17 @@ private:
             built_.formula.lines.push_back(std::move(kept));
         }
         const auto found = assigned_.find(l);
-        if (found != assigned_.end() && !moved) {
-            for (const auto m : found->second) add(m);  // it stands beside the line, not for it
-        } else if (found != assigned_.end()) {
-            const EditKind kind = gone && found->second.size() == 1 ? EditKind::replace : EditKind::split;
-            if (!gone && moved) built_.edits.push_back({EditKind::reduce, l, PlainEdit::none, line.grams.mid, after_[l], nullptr});
-            for (const auto m : found->second) bring(m, kind, l);
-        } else if (moved) {
+        const bool stands_for_it = found != assigned_.end() && after_[l] < line.grams.mid;
+        const bool replaced = stands_for_it && gone;
+        if (moved && !replaced) {
             const EditKind kind = gone ? EditKind::omit : after_[l] < line.grams.mid ? EditKind::reduce : EditKind::raise;
             built_.edits.push_back({kind, l, PlainEdit::none, line.grams.mid, after_[l], nullptr});
+        }
+        if (found == assigned_.end()) return;
+        const EditKind kind = gone && found->second.size() == 1 ? EditKind::replace : EditKind::split;
+        for (const auto m : found->second) {
+            if (stands_for_it) bring(m, kind, l);
+            else add(m);  // it stands beside the line, not for it
         }
     }
 
