@@ -9,6 +9,8 @@
 #include <string_view>
 #include <vector>
 
+#include "standin/vocabulary.hpp"
+
 namespace standin::cli {
 
 enum class ColourChoice { when_fit, always, never };
@@ -27,6 +29,7 @@ struct Call {
     std::size_t changes = 0;         ///< 0: no limit
     std::optional<std::size_t> top;  ///< absent: as many as the command likes
     std::string to;
+    std::optional<Role> role;
 };
 
 /// Exit codes; those from 64 up as sysexits.h has them.
@@ -47,6 +50,7 @@ int run_swaps(const Call& call);
 int run_adapt(const Call& call);
 int run_compare(const Call& call);
 int run_lookup(const Call& call);
+int run_graph(const Call& call);
 int run_check(const Call& call);
 int run_convert(const Call& call);
 

@@ -8,7 +8,7 @@ namespace {
 
 constexpr auto any_number = std::numeric_limits<std::size_t>::max();
 
-constexpr std::array<Command, 7> table{{
+constexpr std::array<Command, 8> table{{
     {"predict", "FORMULA...", "what this batch will be",
      "Salt, fat, pH, colour, heat, bind and cook loss of a formula, each as a band: likely value, then the range that holds nine "
      "batches in ten. Several formulas give one page after another; with --json, one line of JSON each.",
@@ -24,8 +24,14 @@ constexpr std::array<Command, 7> table{{
      "standin compare hedgerow.txt hedgerow-mild.json", 2, any_number, run_compare},
     {"lookup", "WORD...", "what the knowledge says about an ingredient, with sources", "Several words are read as one name.",
      "standin lookup poblano", 1, any_number, run_lookup},
+    {"graph", "[WORD...]", "the swaps as a graph for Graphviz, in its DOT language",
+     "All swaps, or with WORD those from and to one ingredient; --role keeps to one role. An arrow leads from an ingredient to what can "
+     "stand in for it and tells how close that is; a dashed one says how the stand-in must be prepared.",
+     "standin graph spinach --role green | dot -Tsvg > spinach.svg", 0, any_number, run_graph},
     {"check", "FILE...", "is this formula, inventory or knowledge folder sound",
-     "Says what is wrong and where; exit code 65 when anything is.", "standin check hedgerow.txt fridge.txt", 1, any_number, run_check},
+     "Says what is wrong and where; exit code 65 when anything is. Of a knowledge folder also what deserves a second look, summed up: "
+     "with -v or --json every case. A folder that holds only some sorts of records is judged laid over the built-in ones.",
+     "standin check hedgerow.txt fridge.txt", 1, any_number, run_check},
     {"convert", "FILE", "a formula from plain text to JSON, and back", "JSON unless --to says otherwise.",
      "standin convert hedgerow.txt --to json", 1, 1, run_convert},
 }};

@@ -41,13 +41,22 @@ Complaint to(Call& call, const std::string& text) {
     return std::nullopt;
 }
 
+Complaint role(Call& call, const std::string& text) {
+    call.role = role_of(text);
+    if (call.role) return std::nullopt;
+    std::string known;
+    for (std::size_t r = 0; r < role_count; ++r)
+        known += (r == 0 ? "" : r + 1 == role_count ? " or " : ", ") + std::string(word(static_cast<Role>(r)));
+    return "expected " + known;
+}
+
 template <bool Call::*field>
 Complaint on(Call& call, const std::string&) {
     call.*field = true;
     return std::nullopt;
 }
 
-constexpr std::array<OptionRule, 15> rules{{
+constexpr std::array<OptionRule, 16> rules{{
     {"--have", "FILE", "what is on hand, text or JSON: 'spinach 400 g', 'chard plenty', 'no cilantro'", "adapt",
      [](Call& c, const std::string& v) { return filled(c.have.emplace(), v); }},
     {"--want", "W", "a want word or a condition such as 'ph>=5.6'; may be repeated", "adapt",
@@ -60,6 +69,7 @@ constexpr std::array<OptionRule, 15> rules{{
     {"--top", "N", "how many to show", "swaps adapt",
      [](Call& c, const std::string& v) { return whole<std::size_t>(c.top.emplace(), v, 1, 100); }},
     {"--to", "FORM", "json or text", "convert", to},
+    {"--role", "R", "only the swaps of one role: green, heat, acid, binder, lean, fat, ...", "graph", role},
     {"--json", "", "one JSON document with stable keys instead of a page", "", on<&Call::json>},
     {"--knowledge", "DIR", "records that add to or replace the built-in ones", "",
      [](Call& c, const std::string& v) { return filled(c.knowledge, v); }},

@@ -1,5 +1,7 @@
 #include "pages/json_parts.hpp"
 
+#include <nlohmann/json.hpp>
+
 namespace standin::cli {
 namespace {
 

@@ -1,5 +1,7 @@
 #include "pages/json_parts.hpp"
 
+#include <nlohmann/json.hpp>
+
 namespace standin::cli {
 namespace {
 
@@ -59,6 +61,19 @@ Json ingredient_json(const IngredientFacts& i) {
 
 Json error_json(const Error& e) { return {{"message", e.message}, {"where", e.where}, {"hints", e.hints}}; }
 
+Json warning_json(const CheckWarning& w) {
+    return {{"kind", w.kind}, {"says", w.says}, {"about", w.about}, {"message", w.message}, {"where", w.where}, {"hints", w.hints}};
+}
+
+// `from` is a Coverage or the counts of all groups.
+template <class Counts>
+Json by_kind(const Counts& from) {
+    return {{"published", from.published},
+            {"common-practice", from.common_practice},
+            {"from-memory", from.from_memory},
+            {"judgement", from.judgement}};
+}
+
 }  // namespace
 
 std::string lookup_json(const LookupAnswer& answer) {
@@ -66,22 +81,23 @@ std::string lookup_json(const LookupAnswer& answer) {
         {{"matches", array_of(answer.matches, [](const IngredientFacts& i) { return ingredient_json(i); })}, {"nearest", answer.nearest}});
 }
 
+std::string graph_json(const std::string& dot) { return printed({{"dot", dot}}); }
+
 std::string check_json(const CheckAnswer& answer) {
     const auto error = [](const Error& e) { return error_json(e); };
     Json out{{"files", array_of(answer.files, [&](const FileCheck& f) {
                   return Json{{"file", f.file},
                               {"kind", f.kind},
                               {"ok", f.ok},
+                              {"laid_over", f.laid_over},
                               {"errors", array_of(f.errors, error)},
-                              {"warnings", array_of(f.warnings, error)}};
+                              {"warnings", array_of(f.warnings, [](const CheckWarning& w) { return warning_json(w); })}};
               })}};
     if (const auto& c = answer.counts) {
         out["counts"] = {{"ingredients", c->ingredients},     {"names", c->names}, {"preparations", c->preparations}, {"swaps", c->swaps},
                          {"derived_swaps", c->derived_swaps}, {"rules", c->rules}};
-        out["by_source_kind"] = {{"published", c->published},
-                                 {"common-practice", c->common_practice},
-                                 {"from-memory", c->from_memory},
-                                 {"judgement", c->judgement}};
+        out["by_source_kind"] = by_kind(*c);
+        for (const auto& group : answer.coverage) out["coverage"][group.group] = by_kind(group);
     }
     return printed(out);
 }

@@ -1,7 +1,7 @@
 // Pieces that several JSON answers share.
 #pragma once
 
-#include <nlohmann/json.hpp>
+#include <nlohmann/json_fwd.hpp>
 #include <string>
 #include <vector>
 
@@ -20,9 +20,9 @@ Json json_of(const Prediction& prediction);
 Json json_of(const PerProperty<Band>& properties);
 
 /// An array of what `make` makes of each; an empty array of none.
-template <class Items, class Make>
-Json array_of(const Items& items, Make make) {
-    Json out = Json::array();
+template <class Items, class Make, class J = Json>  // J only so that this header needs no more than the forward declaration
+J array_of(const Items& items, Make make) {
+    J out = J::array();
     for (const auto& item : items) out.push_back(make(item));
     return out;
 }

@@ -2,6 +2,8 @@
 
 #include "pages/json_parts.hpp"
 
+#include <nlohmann/json.hpp>
+
 namespace standin::cli {
 namespace {
 

@@ -14,6 +14,7 @@ std::string compare_text(const std::vector<Prediction>& predictions, const Look&
 std::string swaps_text(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Look& look);
 std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const Look& look);
 std::string lookup_text(const LookupAnswer& answer, const Engine& engine, const Look& look);
-std::string check_text(const CheckAnswer& answer, const Look& look);
+/// `full` lists every case of a warning.
+std::string check_text(const CheckAnswer& answer, bool full, const Look& look);
 
 }  // namespace standin::cli

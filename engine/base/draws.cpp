@@ -48,7 +48,9 @@ double normal_quantile(double p) {
     return q < 0 ? -x : x;
 }
 
-Draws::Draws(std::size_t count, std::uint64_t seed) : count_(count), seed_(seed) {}
+Draws::Draws(std::size_t count, std::uint64_t seed) : count_(count), seed_(seed), strata_(count) {
+    for (std::size_t i = 0; i < count; ++i) strata_[i] = normal_quantile((static_cast<double>(i) + 0.5) / static_cast<double>(count));
+}
 
 Draws Draws::middle() {
     Draws draws(1, 0);
@@ -62,8 +64,7 @@ const std::vector<double>& Draws::of(std::string_view name) {
     if (!fresh) return deviates;
     deviates.assign(count_, 0.0);
     if (middle_) return deviates;
-    for (std::size_t i = 0; i < count_; ++i)
-        deviates[i] = normal_quantile((static_cast<double>(i) + 0.5) / static_cast<double>(count_));
+    deviates = strata_;
     std::mt19937_64 random(hash_of(name) ^ (seed_ * 0x9E3779B97F4A7C15ULL));
     for (std::size_t i = count_; i > 1; --i) std::swap(deviates[i - 1], deviates[below(random, i)]);
     return deviates;

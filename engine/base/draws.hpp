@@ -30,6 +30,7 @@ private:
     std::size_t count_;
     std::uint64_t seed_;
     bool middle_ = false;
+    std::vector<double> strata_;  // the sample in rising order, the same for every name
     std::unordered_map<std::string, std::vector<double>> known_;
 };
 

@@ -75,7 +75,7 @@ public:
     bool key(string_t& name) override {
         const Place place = follower_.token();
         if (path_.back()->member(name)) return fail("the key \"" + name + "\" stands here a second time", place);
-        path_.back()->members.emplace_back(name, JsonNode{});
+        path_.back()->members.push_back({name, {}});
         return true;
     }
 
@@ -113,7 +113,7 @@ private:
         JsonNode* node = &root_;
         if (!path_.empty()) {
             JsonNode& parent = *path_.back();
-            node = parent.kind == JsonNode::Kind::list ? &parent.items.emplace_back() : &parent.members.back().second;
+            node = parent.kind == JsonNode::Kind::list ? &parent.items.emplace_back() : &parent.members.back().node;
         }
         node->kind = kind;
         node->place = follower_.token();

@@ -5,7 +5,6 @@
 #include <cstddef>
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 #include "standin/result.hpp"
@@ -16,6 +15,8 @@ struct Place {
     std::size_t line = 0, column = 0;  // both from 1; columns count bytes
 };
 
+struct JsonMember;
+
 struct JsonNode {
     enum class Kind { null, boolean, number, text, list, object };
 
@@ -25,9 +26,14 @@ struct JsonNode {
     double number = 0;
     std::string text;
     std::vector<JsonNode> items;                                // of a list
-    std::vector<std::pair<std::string, JsonNode>> members;      // of an object, in file order
+    std::vector<JsonMember> members;                            // of an object, in file order
 
     const JsonNode* member(std::string_view key) const;
+};
+
+struct JsonMember {
+    std::string key;
+    JsonNode node;
 };
 
 /// What kind a node is, for messages: "a number", "an object", ...

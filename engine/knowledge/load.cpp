@@ -1,6 +1,6 @@
 #include "knowledge/load.hpp"
 
-#include <algorithm>
+#include <unordered_map>
 
 #include "knowledge/check.hpp"
 #include "knowledge/flat.hpp"
@@ -23,10 +23,16 @@ Records embedded_records() { return unflatten(packed::numbers, packed::number_co
 
 template <class T, class Key>
 void lay_over(std::vector<T>& base, const std::vector<T>& over, Key key) {
+    std::unordered_map<std::string, std::size_t> place;
+    for (std::size_t i = 0; i < base.size() && !over.empty(); ++i) place.emplace(key(base[i]), i);
     for (const auto& record : over) {
-        const auto same = std::find_if(base.begin(), base.end(), [&](const T& old) { return key(old) == key(record); });
-        if (same == base.end()) base.push_back(record);
-        else *same = record;
+        const auto same = place.find(key(record));
+        if (same == place.end()) {
+            base.push_back(record);
+        } else {
+            base[same->second] = record;
+            place.erase(same);  // a second record of this id is added, for the checks to find
+        }
     }
 }
 
@@ -34,11 +40,8 @@ void lay_over(std::vector<T>& base, const std::vector<T>& over, Key key) {
 
 Knowledge embedded_knowledge() { return Knowledge(embedded_records()); }
 
-Result<Knowledge> overlaid_knowledge(const std::string& folder) {
-    KnowledgeFiles files = read_knowledge_folder(folder);
-    if (!files.errors.empty()) return Failure(join(files.errors, files.errors.front().trouble));
+Records laid_over_embedded(const Records& over) {
     Records all = embedded_records();
-    const Records& over = files.records;
     lay_over(all.sources, over.sources, [](const auto& r) { return r.id; });
     lay_over(all.ingredients, over.ingredients, [](const auto& r) { return r.id; });
     lay_over(all.preparations, over.preparations, [](const auto& r) { return r.id; });
@@ -47,6 +50,13 @@ Result<Knowledge> overlaid_knowledge(const std::string& folder) {
     lay_over(all.perception, over.perception, [](const auto& r) { return r.property; });
     lay_over(all.wants, over.wants, [](const auto& r) { return r.word; });
     lay_over(all.rules, over.rules, [](const auto& r) { return r.code; });
+    return all;
+}
+
+Result<Knowledge> overlaid_knowledge(const std::string& folder) {
+    KnowledgeFiles files = read_knowledge_folder(folder);
+    if (!files.errors.empty()) return Failure(join(files.errors, files.errors.front().trouble));
+    Records all = laid_over_embedded(files.records);
     std::vector<Error> errors;
     for (const auto& finding : check_records(all, files.places))
         if (finding.error) errors.push_back({Trouble::bad_data, finding.message, finding.where, finding.hints});

@@ -13,6 +13,7 @@ cases/*.json hold lists of cases:
     json      paths that must be there: "lines[].grams" (each of a list that is not empty)
     equals    path: value
     records   how many JSON Lines (1)
+    renders   true: Graphviz, where it is installed, draws standard output without a word
 They run in a copy of files/. What holds for every case is checked for every case: see `always`.
 """
 import json
@@ -28,7 +29,7 @@ import unicodedata
 
 here = pathlib.Path(__file__).resolve().parent
 knowledge = here.parent.parent / "knowledge"
-unwrapped = {"convert"}  # commands that do not print pages
+unwrapped = {"convert", "graph"}  # commands that do not print pages
 
 
 def width(line):
@@ -111,6 +112,10 @@ def complaints(case, code, out, err):
     for text in case.get("stderr", []):
         if text not in err:
             yield f"standard error lacks `{text}`"
+    if case.get("renders") and (dot := shutil.which("dot")):
+        drawn = subprocess.run([dot, "-Tsvg"], input=out.encode(), capture_output=True, timeout=120)
+        if drawn.returncode or drawn.stderr or b"</svg>" not in drawn.stdout:
+            yield f"dot: {drawn.stderr.decode(errors='replace')[:200]}"
     try:
         documents = parsed(case, code, out)
     except ValueError as trouble:

@@ -39,7 +39,9 @@ public:
         for (const auto& goal : p.hard) {
             const double unit = small_.yardstick().step(goal.property) > 0 ? small_.yardstick().step(goal.property) : 1;
             const double past = (state.properties[goal.property] - goal.limit) / unit;
-            const double breach = goal.kind == Goal::Kind::at_most ? past : goal.kind == Goal::Kind::at_least ? -past : std::abs(past) - 0.1;
+            const double breach = goal.kind == Goal::Kind::at_most    ? past
+                                  : goal.kind == Goal::Kind::at_least ? -past
+                                                                      : std::abs(past) - 0.1;
             sum += std::max(0.0, breach - 1e-5);
         }
         for (const auto& limit : p.limits) {
@@ -107,11 +109,13 @@ TEST_CASE("no search without derivatives finds a better balance than the solver"
         if (gap > worst) worst = gap;
         if (gap > alike_within) {
             ++worse;
-            cases += "\n  problem " + std::to_string(n) + ": solver " + std::to_string(solved.distance) + (solved.feasible() ? "" : " (breaks a limit)") + ", compass " + std::to_string(other);
+            cases += "\n  problem " + std::to_string(n) + ": solver " + std::to_string(solved.distance) +
+                     (solved.feasible() ? "" : " (breaks a limit)") + ", compass " + std::to_string(other);
         } else if (gap < -alike_within) ++solver_better;
         else ++alike;
     }
-    WARN(compared << " problems of up to " << most_moves << " moves: " << alike << " alike within " << alike_within << ", " << solver_better << " better by the solver, " << worse << " worse (by " << worst << " at most)" << cases);
+    WARN(compared << " problems of up to " << most_moves << " moves: " << alike << " alike within " << alike_within << ", " << solver_better
+                  << " better by the solver, " << worse << " worse (by " << worst << " at most)" << cases);
     CHECK(compared >= 15);
     CHECK(worse == 0);
 }

@@ -90,12 +90,16 @@ def prepare(food, words, tissue):
     effect = next((e for e in preparation["effects"] if tissue in e["tissues"]), None) or next(e for e in preparation["effects"] if "*" in e["tissues"])
     kept = {what: at_minutes(points, minutes) for what, points in effect.get("kept", {}).items()}
     solids = kept.get("solids", 1)
-    mass = food["mass"] * at_minutes(effect["yield"], minutes)
     after = dict(food)
     for part in ("protein", "carbohydrate", "ash", "alcohol"):
         after[part] *= solids
     after["fat"] *= kept.get("fat", 1)
     after["acid"] *= kept.get("acid", 1)
+    if "water_left" in effect:  # dried to a share of water: the solids decide the weight
+        dry = sum(after[part] for part in DRY if part != "salt") + food["salt"] * kept.get("salt", solids)
+        mass = min(food["mass"], dry / (1 - middle(effect["water_left"])))
+    else:
+        mass = food["mass"] * at_minutes(effect["yield"], minutes)
     after["salt"] = food["salt"] * kept.get("salt", solids) + effect.get("adds_salt", 0) * mass
     after["acid_share"] *= kept.get("acid", 1)
     after["acetic"] += effect.get("adds_acetic_mmol", 0) * mass

@@ -44,7 +44,8 @@ Compared compare(std::uint64_t number) {
     c.proved = found.proved;
     if (!found.plans.empty()) c.search = found.plans.front().distance;
     for (const auto& process : small.problem.processes)
-        for (std::size_t set = 0; set < std::size_t{1} << small.problem.moves.size(); ++set) c.exhaustive = std::min(c.exhaustive, value_of(small, rebalancer, set, process));
+        for (std::size_t set = 0; set < std::size_t{1} << small.problem.moves.size(); ++set)
+            c.exhaustive = std::min(c.exhaustive, value_of(small, rebalancer, set, process));
     return c;
 }
 
@@ -65,10 +66,12 @@ TEST_CASE("the best plan of the search is the best of all sets of moves") {
         else if (gap <= simplicity) ++simpler;
         else {
             ++worse;
-            cases += "\n  problem " + std::to_string(n) + ": search " + std::to_string(c.search) + ", exhaustive " + std::to_string(c.exhaustive) + (c.proved ? ", called proved" : "");
+            cases += "\n  problem " + std::to_string(n) + ": search " + std::to_string(c.search) + ", exhaustive " +
+                     std::to_string(c.exhaustive) + (c.proved ? ", called proved" : "");
         }
     }
-    WARN(problems << " problems of up to " << most_moves << " moves: " << same << " alike within " << solver << ", " << simpler << " simpler and within " << simplicity << ", " << better << " better than the sets' own solving, " << none
+    WARN(problems << " problems of up to " << most_moves << " moves: " << same << " alike within " << solver << ", " << simpler
+                  << " simpler and within " << simplicity << ", " << better << " better than the sets' own solving, " << none
                   << " without a plan in either, " << worse << " worse" << cases);
     CHECK(worse == 0);
 }

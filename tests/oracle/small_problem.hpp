@@ -10,7 +10,8 @@
 
 class SmallProblem {
 public:
-    SmallProblem(std::uint64_t number, std::size_t moves) : drawn_(knowledge(), standin::Draws(16, 1)), middle_(knowledge(), standin::Draws::middle()) {
+    SmallProblem(std::uint64_t number, std::size_t moves)
+        : drawn_(knowledge(), standin::Draws(16, 1)), middle_(knowledge(), standin::Draws::middle()) {
         CaseMaker make(number);
         formula = make.formula();
         request.have = make.inventory(formula);
@@ -19,7 +20,8 @@ public:
         const auto stock = standin::Stock::of(formula, request, knowledge());
         const standin::Batch batch(formula, middle_.pantry);
         const standin::Material base = batch.total(0);
-        yardstick_.emplace(context, base, middle_.models.state(base, batch.process(0), 0), standin::read_wants(request.wants, knowledge()).value());
+        yardstick_.emplace(context, base, middle_.models.state(base, batch.process(0), 0),
+                           standin::read_wants(request.wants, knowledge()).value());
         problem = standin::make_problem(formula, request, *stock, graph(), *yardstick_, context);
         if (moves > 0) cut(moves, make);
     }

@@ -33,8 +33,12 @@ TEST_CASE("random formulas: bands are ordered and finite, chances add up, shares
             CHECK(band.low <= band.mid);
             CHECK(band.mid <= band.high);
         });
-        for (const Property property : {Property::salt_pct, Property::fat_pct, Property::protein_pct, Property::water_pct, Property::heat_mg_kg, Property::chlorophyll_mg_kg, Property::bind, Property::firmness, Property::cooked_water_pct, Property::cooked_fat_pct}) CHECK(p.properties[property].low >= 0);
-        for (const Property property : {Property::bind, Property::firmness, Property::cook_loss_pct}) CHECK(p.properties[property].high <= 100);
+        for (const Property property :
+             {Property::salt_pct, Property::fat_pct, Property::protein_pct, Property::water_pct, Property::heat_mg_kg,
+              Property::chlorophyll_mg_kg, Property::bind, Property::firmness, Property::cooked_water_pct, Property::cooked_fat_pct})
+            CHECK(p.properties[property].low >= 0);
+        for (const Property property : {Property::bind, Property::firmness, Property::cook_loss_pct})
+            CHECK(p.properties[property].high <= 100);
         CHECK((p.properties[Property::ph].low > 3 && p.properties[Property::ph].high < 8));
         CHECK((p.properties[Property::water_activity].low > 0.8 && p.properties[Property::water_activity].high <= 1));
         double chances = 0, shares = 0;

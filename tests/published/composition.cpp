@@ -26,7 +26,8 @@ const std::map<std::string, std::vector<double>>& sr28() {
 // In the order of the columns of sr28.csv; absent is not a number.
 std::vector<double> values_of(const Composition& c) {
     const auto maybe = [](const std::optional<Band>& band) { return band ? band->mid : std::nan(""); };
-    return {c.water.mid, c.protein.mid, c.fat.mid, c.carbohydrate.mid, maybe(c.fibre), maybe(c.sugars), c.ash.mid, maybe(c.sodium_mg), maybe(c.potassium_mg)};
+    return {c.water.mid,     c.protein.mid, c.fat.mid,          c.carbohydrate.mid,   maybe(c.fibre),
+            maybe(c.sugars), c.ash.mid,     maybe(c.sodium_mg), maybe(c.potassium_mg)};
 }
 
 bool same(double a, double b) { return std::isnan(a) ? std::isnan(b) : std::abs(a - b) <= printed; }
@@ -48,7 +49,8 @@ TEST_CASE("every ingredient taken from USDA SR28 equals its row") {
         REQUIRE(row->second.size() == mine.size());
         std::string differs;
         for (std::size_t v = 0; v < mine.size(); ++v)
-            if (!same(mine[v], row->second[v])) differs += std::string(" ") + columns[v] + " " + std::to_string(mine[v]) + " for " + std::to_string(row->second[v]);
+            if (!same(mine[v], row->second[v]))
+                differs += std::string(" ") + columns[v] + " " + std::to_string(mine[v]) + " for " + std::to_string(row->second[v]);
         equal += differs.empty();
         if (differs.empty()) continue;
         // A record may differ only if it says why.
@@ -72,7 +74,8 @@ TEST_CASE("what stands in for a food that the table lacks is said so") {
     for (const auto& [row, foods] : by_row) {
         if (foods.size() < 2) continue;
         ++shared;
-        const auto plain = std::count_if(foods.begin(), foods.end(), [](const Ingredient* i) { return i->composition.stand_in.empty() && i->note.empty(); });
+        const auto plain = std::count_if(foods.begin(), foods.end(),
+                                         [](const Ingredient* i) { return i->composition.stand_in.empty() && i->note.empty(); });
         if (plain > 1) {
             ++unsaid;
             for (const auto* i : foods) names += " " + i->id;

@@ -77,10 +77,12 @@ TEST_CASE("paste thins the fat of the batch, not of the meat") {
 }
 
 TEST_CASE("the trims of the knowledge blend by the square too") {
-    const double high = knowledge().ingredient("pork-trim-50")->composition.fat.mid, low = knowledge().ingredient("pork-trim-90")->composition.fat.mid;
+    const double high = knowledge().ingredient("pork-trim-50")->composition.fat.mid,
+                 low = knowledge().ingredient("pork-trim-90")->composition.fat.mid;
     for (const double target : {15.0, 25.0, 33.0}) {
         const double share = square(target, high, low);
-        const State state = middle_state(formula({line("pork-trim-50", 2000 * share), line("pork-trim-90", 2000 * (1 - share))}), middle_bench());
+        const State state =
+            middle_state(formula({line("pork-trim-50", 2000 * share), line("pork-trim-90", 2000 * (1 - share))}), middle_bench());
         CHECK(state.properties[Property::fat_pct] == Approx(target).margin(1e-6));
     }
 }
@@ -89,17 +91,21 @@ TEST_CASE("lean and fat blended to the fat of ground pork have its protein and w
     // USDA SR28 10219, ground pork: fat 21.19, protein 16.88, water 61.06.
     const double target = knowledge().ingredient("ground-pork")->composition.fat.mid;
     REQUIRE(target == Approx(21.19).margin(0.01));
-    const double high = knowledge().ingredient("pork-backfat")->composition.fat.mid, low = knowledge().ingredient("pork-shoulder-lean")->composition.fat.mid;
+    const double high = knowledge().ingredient("pork-backfat")->composition.fat.mid,
+                 low = knowledge().ingredient("pork-shoulder-lean")->composition.fat.mid;
     const double share = square(target, high, low);
-    const State state = middle_state(formula({line("pork-backfat", 1000 * share), line("pork-shoulder-lean", 1000 * (1 - share))}), middle_bench());
-    WARN("blended to 21.2 % fat: protein " << state.properties[Property::protein_pct] << " (16.88), water " << state.properties[Property::water_pct] << " (61.06)");
+    const State state =
+        middle_state(formula({line("pork-backfat", 1000 * share), line("pork-shoulder-lean", 1000 * (1 - share))}), middle_bench());
+    WARN("blended to 21.2 % fat: protein " << state.properties[Property::protein_pct] << " (16.88), water "
+                                           << state.properties[Property::water_pct] << " (61.06)");
     CHECK(state.properties[Property::protein_pct] == Approx(16.88).margin(1.0));
     CHECK(state.properties[Property::water_pct] == Approx(61.06).margin(1.5));
 }
 
 TEST_CASE("water follows protein in the ground meats of the food table") {
     // Closure with 1 % ash and 3.65 g water a gram of protein: protein = (99 - fat) / 4.65 (second-hand rule, checked on SR28 rows).
-    for (const char* id : {"ground-pork", "ground-pork-84", "ground-pork-96", "ground-beef-70", "ground-beef-80", "ground-beef-90", "pork-shoulder"}) {
+    for (const char* id :
+         {"ground-pork", "ground-pork-84", "ground-pork-96", "ground-beef-70", "ground-beef-80", "ground-beef-90", "pork-shoulder"}) {
         const Composition& c = knowledge().ingredient(id)->composition;
         CAPTURE(id, c.fat.mid, c.protein.mid, c.water.mid);
         CHECK(c.protein.mid == Approx((99 - c.fat.mid) / 4.65).margin(1.5));

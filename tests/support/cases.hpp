@@ -51,10 +51,13 @@ public:
             else have.items.push_back({l.ingredient, std::nullopt});
             said.insert(l.ingredient);
             for (const auto& swap : knowledge().records().swaps)
-                if (swap.from == l.ingredient && swap.to != l.ingredient && chance(0.35) && said.insert(swap.to).second && swap.to != "table-salt")
+                if (swap.from == l.ingredient && swap.to != l.ingredient && chance(0.35) && said.insert(swap.to).second &&
+                    swap.to != "table-salt")
                     have.items.push_back({swap.to, chance(0.3) ? std::nullopt : std::optional<double>(std::floor(between(20, 600)))});
         }
-        std::erase_if(have.items, [&](const auto& item) { return std::find(have.missing.begin(), have.missing.end(), item.ingredient) != have.missing.end(); });
+        std::erase_if(have.items, [&](const auto& item) {
+            return std::find(have.missing.begin(), have.missing.end(), item.ingredient) != have.missing.end();
+        });
         return have;
     }
 
@@ -84,7 +87,9 @@ private:
     standin::Line prepared_line(const standin::Ingredient& food, double grams) {
         standin::Line made = line(food.id, std::round(grams));
         for (const char* step : {"blanched", "squeezed", "seeded"})
-            if (const auto* p = knowledge().preparation(step); p && chance(0.3) && standin::effect_on(*p, food.tissue) && food.tissue != standin::Tissue::meat) made.prepared.push_back({step, std::nullopt});
+            if (const auto* p = knowledge().preparation(step);
+                p && chance(0.3) && standin::effect_on(*p, food.tissue) && food.tissue != standin::Tissue::meat)
+                made.prepared.push_back({step, std::nullopt});
         return made;
     }
 

@@ -43,7 +43,8 @@ TEST_CASE("each name has one deviate in each stratum of equal chance") {
         std::vector<double> sorted = draws.of(name);
         REQUIRE(sorted.size() == count);
         std::sort(sorted.begin(), sorted.end());
-        for (std::size_t i = 0; i < count; ++i) CHECK(sorted[i] == Approx(normal_quantile((static_cast<double>(i) + 0.5) / count)).margin(1e-15));
+        for (std::size_t i = 0; i < count; ++i)
+            CHECK(sorted[i] == Approx(normal_quantile((static_cast<double>(i) + 0.5) / count)).margin(1e-15));
         CHECK(std::accumulate(sorted.begin(), sorted.end(), 0.0) == Approx(0).margin(1e-9));
     }
 }

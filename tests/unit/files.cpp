@@ -1,8 +1,9 @@
 #include "base/files.hpp"
 
+#include <unistd.h>
+
 #include <filesystem>
 #include <fstream>
-#include <unistd.h>
 
 #include "support/catch.hpp"
 

@@ -3,7 +3,6 @@
 #include <stdexcept>
 
 #include "knowledge/reading.hpp"
-
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 
@@ -52,7 +51,13 @@ TEST_CASE("every field goes there and back") {
     Preparation p;
     p.order = -3;
     p.minutes = 0.5;
-    p.effects = {{{Tissue::paste}, {{std::nullopt, {1, 1, 1}}, {2.0, {0, 1, 2}}}, {{Kept::binding, {}}}, 0.1, 0.2, "s", "n"}};
+    PreparationEffect effect;
+    effect.tissues = {Tissue::paste};
+    effect.yield = {{std::nullopt, {1, 1, 1}}, {2.0, {0, 1, 2}}};
+    effect.kept = {{Kept::binding, {}}};
+    effect.adds_salt = 0.1;
+    effect.source = "s";
+    p.effects = {effect};
     r.preparations = {p};
     WantRecord w{"w", "", "s", {{"bind", true, 1.5, 2.0, std::nullopt}}};
     r.wants = {w};

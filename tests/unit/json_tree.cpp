@@ -53,8 +53,8 @@ TEST_CASE("a byte order mark is no column") {
 
 TEST_CASE("escapes and brackets in text do not move the places") {
     const JsonNode root = read(R"({"q\"}": "a\\", "b": ["]", "\u00e9\"", 7]})");
-    CHECK(root.members[0].first == "q\"}");
-    CHECK(root.members[0].second.text == "a\\");
+    CHECK(root.members[0].key == "q\"}");
+    CHECK(root.members[0].node.text == "a\\");
     const JsonNode& list = *root.member("b");
     CHECK(where(list) == "1:22");
     CHECK(list.items[1].text == "\xC3\xA9\"");
@@ -64,8 +64,8 @@ TEST_CASE("escapes and brackets in text do not move the places") {
 TEST_CASE("members keep the order of the file, empty ones too") {
     const JsonNode root = read("{\"z\": {}, \"a\": [], \"m\": \"\"}");
     REQUIRE(root.members.size() == 3);
-    CHECK(root.members[0].first == "z");
-    CHECK(root.members[2].first == "m");
+    CHECK(root.members[0].key == "z");
+    CHECK(root.members[2].key == "m");
     CHECK(root.member("z")->kind == JsonNode::Kind::object);
     CHECK(where(*root.member("m")) == "1:25");
 }
@@ -115,7 +115,8 @@ TEST_CASE("bad syntax is refused at its place") {
     CHECK(broken("{\"a\": 1,}").where == "t.json:1:9");
     CHECK(broken("{\"a\": 1\n \"b\": 2}").where.substr(0, 8) == "t.json:2");
     CHECK(broken("[1,\n2,\n x]").where.substr(0, 8) == "t.json:3");
-    for (const char* text : {"", " ", "{", "[1", "{\"a\"}", "{'a': 1}", "[1] 2", "[01]", "[1 // one\n]", "\"open", "[\"\\x\"]", "[\"\t\"]", "nul", "{\"a\": \"\\ud800\"}"}) {
+    for (const char* text : {"", " ", "{", "[1", "{\"a\"}", "{'a': 1}", "[1] 2", "[01]", "[1 // one\n]", "\"open", "[\"\\x\"]", "[\"\t\"]",
+                             "nul", "{\"a\": \"\\ud800\"}"}) {
         CAPTURE(text);
         const Error fault = broken(text);
         CHECK_FALSE(fault.message.empty());
@@ -127,4 +128,6 @@ TEST_CASE("a file with a byte order mark gives the places of errors as those of 
     CHECK(broken("\xEF\xBB\xBF{\"a\": 1,}").where == "t.json:1:9");
 }
 
-TEST_CASE("text beyond 16 MB is refused") { CHECK(broken(std::string((std::size_t{16} << 20) + 1, ' ')).message.find("16 MB") != std::string::npos); }
+TEST_CASE("text beyond 16 MB is refused") {
+    CHECK(broken(std::string((std::size_t{16} << 20) + 1, ' ')).message.find("16 MB") != std::string::npos);
+}

@@ -1,9 +1,8 @@
-#include "knowledge/check.hpp"
-
 #include <algorithm>
 #include <functional>
 #include <set>
 
+#include "knowledge/check.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 
@@ -18,10 +17,12 @@ std::vector<Finding> findings_after(const std::function<void(Records&)>& change,
     return check_records(records, Places{{record, "here:1:2"}});
 }
 
-void check_found(const std::string& record, std::string_view part, const std::function<void(Records&)>& change, bool error = true, std::string_view hint = {}) {
+void check_found(const std::string& record, std::string_view part, const std::function<void(Records&)>& change, bool error = true,
+                 std::string_view hint = {}) {
     CAPTURE(record, part);
     const auto all = findings_after(change, record);
-    const auto found = std::find_if(all.begin(), all.end(), [&](const Finding& f) { return f.where == "here:1:2" && f.message.find(part) != std::string::npos; });
+    const auto found = std::find_if(all.begin(), all.end(),
+                                    [&](const Finding& f) { return f.where == "here:1:2" && f.message.find(part) != std::string::npos; });
     for (const auto& f : all)
         if (f.error) UNSCOPED_INFO(f.where + ": " + f.message);
     REQUIRE(found != all.end());
@@ -60,16 +61,23 @@ TEST_CASE("the real knowledge has no errors") {
 TEST_CASE("an id that stands twice") {
     check_found("ingredient spinach", "second time", [](Records& r) { r.ingredients.push_back(spinach(r)); });
     check_found("preparation blanched", "second time", [](Records& r) {
-        const auto same = std::find_if(r.preparations.begin(), r.preparations.end(), [](const Preparation& p) { return p.id == "blanched"; });
+        const auto same =
+            std::find_if(r.preparations.begin(), r.preparations.end(), [](const Preparation& p) { return p.id == "blanched"; });
         r.preparations.push_back(Preparation(*same));
     });
-    check_found("source judgement", "second time", [](Records& r) { r.sources.push_back({"judgement", SourceKind::judgement, "again", ""}); });
-    check_found("parameter acid.pkw", "second time", [](Records& r) { r.parameters.push_back({"acid.pkw", "", {{14, 14, 14}, "1", "judgement"}}); });
+    check_found("source judgement", "second time", [](Records& r) {
+        r.sources.push_back({"judgement", SourceKind::judgement, "again", ""});
+    });
+    check_found("parameter acid.pkw", "second time", [](Records& r) {
+        r.parameters.push_back({"acid.pkw", "", {{14, 14, 14}, "1", "judgement"}});
+    });
     check_found("want firmer", "second time", [](Records& r) { r.wants.push_back({"firmer", "", "judgement", {}}); });
 }
 
 TEST_CASE("a source that is not listed") {
-    check_found("ingredient spinach", "is not in sources.json", [](Records& r) { spinach(r).composition.source = "usda-sr-28#1"; }, true, "usda-sr28");
+    check_found(
+        "ingredient spinach", "is not in sources.json", [](Records& r) { spinach(r).composition.source = "usda-sr-28#1"; }, true,
+        "usda-sr28");
     check_found("ingredient spinach", "is not in sources.json", [](Records& r) { spinach(r).chlorophyll->source = "nobody"; });
     check_found("parameter acid.pkw", "is not in sources.json", [](Records& r) {
         for (auto& p : r.parameters)
@@ -85,19 +93,24 @@ TEST_CASE("a name that two ingredients claim") {
     check_found("ingredient twin", "already belongs to spinach", [](Records& r) {
         Ingredient twin = spinach(r);
         twin.id = "twin";
-        twin.names = {"Spin\xC3\xA1" "ch"};
+        twin.names = {
+            "Spin\xC3\xA1"
+            "ch"};
         r.ingredients.push_back(std::move(twin));
     });
 }
 
 TEST_CASE("a composition that does not add up") {
     check_found("ingredient spinach", "adds up to", [](Records& r) { spinach(r).composition.water = exactly(50); });
-    const auto explained = findings_after([](Records& r) {
-        spinach(r).composition.water = exactly(50);
-        spinach(r).composition.exception = "because";
-    }, "ingredient spinach");
+    const auto explained = findings_after(
+        [](Records& r) {
+            spinach(r).composition.water = exactly(50);
+            spinach(r).composition.exception = "because";
+        },
+        "ingredient spinach");
     CHECK(std::none_of(explained.begin(), explained.end(), [](const Finding& f) { return f.error; }));
-    check_found("ingredient spinach", "more fibre", [](Records& r) { spinach(r).composition.fibre = exactly(50); }, false);
+    check_found(
+        "ingredient spinach", "more fibre", [](Records& r) { spinach(r).composition.fibre = exactly(50); }, false);
 }
 
 TEST_CASE("acid shares that do not add up") {
@@ -119,9 +132,9 @@ TEST_CASE("swaps that lead nowhere") {
     check_found("swap green chard > spinach, squezed", "no preparation", with([](Swap& s) { s.prepared = {"squezed"}; }), true, "squeezed");
     check_found("swap green chard > spinach, seeded", "does not fit", with([](Swap& s) { s.prepared = {"seeded"}; }));
     check_found("swap green spinach > spinach", "for itself", with([](Swap& s) {
-        s.from = "spinach";
-        s.prepared.clear();
-    }));
+                    s.from = "spinach";
+                    s.prepared.clear();
+                }));
     check_found("swap heat chard > spinach, squeezed", "does not carry the role", with([](Swap& s) { s.role = Role::heat; }), false);
 }
 
@@ -130,11 +143,12 @@ TEST_CASE("allergens and cautions that no rule set knows") {
     check_found("ingredient spinach", "caution", [](Records& r) { spinach(r).cautions = {"kryptonite"}; });
 }
 
-
 TEST_CASE("errors come before warnings") {
-    const auto all = findings_after([](Records& r) {
-        spinach(r).composition.fibre = exactly(50);
-        spinach(r).allergens = {"kryptonite"};
-    }, "ingredient spinach");
+    const auto all = findings_after(
+        [](Records& r) {
+            spinach(r).composition.fibre = exactly(50);
+            spinach(r).allergens = {"kryptonite"};
+        },
+        "ingredient spinach");
     CHECK(std::is_sorted(all.begin(), all.end(), [](const Finding& a, const Finding& b) { return a.error > b.error; }));
 }

@@ -1,5 +1,4 @@
 #include "knowledge/reading.hpp"
-
 #include "support/catch.hpp"
 
 using namespace standin;
@@ -32,17 +31,24 @@ const std::string composition = R"({"source": "s", "water_g": 90, "protein_g": 3
 
 // One ingredient on the second line, with `more` members.
 std::string ingredient(const std::string& more, const std::string& of = composition) {
-    return "{\"family\": \"f\", \"ingredients\": [\n{\"id\": \"x\", \"names\": [\"x\"], \"roles\": [\"green\"], \"tissue\": \"thin-leaf\", \"composition\": " + of + more + "}]}";
+    return "{\"family\": \"f\", \"ingredients\": [\n{\"id\": \"x\", \"names\": [\"x\"], \"roles\": [\"green\"], \"tissue\": \"thin-leaf\", "
+           "\"composition\": " +
+           of + more + "}]}";
 }
 
 std::string swap(const std::string& members) { return "{\"role\": \"green\", \"swaps\": [\n{" + members + "}]}"; }
 
-std::string preparation(const std::string& effect) { return "{\"preparations\": [{\"id\": \"p\", \"order\": 1, \"effects\": [\n" + effect + "]}]}"; }
+std::string preparation(const std::string& effect) {
+    return "{\"preparations\": [{\"id\": \"p\", \"order\": 1, \"effects\": [\n" + effect + "]}]}";
+}
 
 }  // namespace
 
 TEST_CASE("a plain ingredient is read as it stands") {
-    const auto files = read("ingredients/f.json", ingredient(R"(, "chlorophyll": {"value": 2, "low": 1, "high": 3, "unit": "mg/kg", "source": "s"}, "aroma": {"grassy": 2}, "season": [4, 5])"));
+    const auto files = read(
+        "ingredients/f.json",
+        ingredient(
+            R"(, "chlorophyll": {"value": 2, "low": 1, "high": 3, "unit": "mg/kg", "source": "s"}, "aroma": {"grassy": 2}, "season": [4, 5])"));
     REQUIRE(files.errors.empty());
     REQUIRE(files.records.ingredients.size() == 1);
     const Ingredient& i = files.records.ingredients.front();
@@ -56,7 +62,9 @@ TEST_CASE("a plain ingredient is read as it stands") {
 }
 
 TEST_CASE("bad ingredients") {
-    const auto bad = [](const std::string& more, std::string_view part, std::string_view hint = {}) { check_fault("ingredients/f.json", ingredient(more), 2, part, hint); };
+    const auto bad = [](const std::string& more, std::string_view part, std::string_view hint = {}) {
+        check_fault("ingredients/f.json", ingredient(more), 2, part, hint);
+    };
     bad(R"(, "chlorofyll": {})", "unknown key", "chlorophyll");
     bad(R"(, "chlorophyll": {"value": 2, "unit": "mg/g", "source": "s"})", "does not fit");
     bad(R"(, "chlorophyll": {"value": 2, "source": "s"})", "\"unit\" is missing");
@@ -73,8 +81,10 @@ TEST_CASE("bad ingredients") {
     bad(R"(, "acidity": {"titratable": {"value": 3, "unit": "g/kg citric", "source": "s"}})", "needs \"acids\" and \"ph\"");
     bad(R"(, "acidity": {"acids": {"citric": "most"}})", "share of an acid");
     bad(R"(, "acidity": {"acids": {"citrik": 1}})", "unknown word", "citric");
-    bad(R"(, "binding": {"water": {"value": 3, "unit": "g/g", "source": "s"}, "fat": {"value": 1, "unit": "g/g", "source": "s"}, "sets": "warm"})", "cold, hot or chilled");
-    bad(R"(, "meat": {"species": "porc", "buffer_scale": {"value": 1, "unit": "1", "source": "s"}, "bind": {"value": 1, "unit": "1", "source": "s"}})", "unknown word", "pork");
+    bad(R"(, "binding": {"water": {"value": 3, "unit": "g/g", "source": "s"}, "fat": {"value": 1, "unit": "g/g", "source": "s"}, "sets": "warm"})",
+        "cold, hot or chilled");
+    bad(R"(, "meat": {"species": "porc", "buffer_scale": {"value": 1, "unit": "1", "source": "s"}, "bind": {"value": 1, "unit": "1", "source": "s"}})",
+        "unknown word", "pork");
     bad(R"(, "tint": {"red": 1, "green": 1, "source": "s"})", "\"blue\" is missing");
     bad(R"(, "allergens": [3])", "only text");
 }
@@ -86,20 +96,32 @@ TEST_CASE("what an ingredient must have") {
     check_fault("ingredients/f.json", bare(R"("id": "x", "roles": ["green"], )" + tail), 2, "at least one name");
     check_fault("ingredients/f.json", bare(R"("id": "x", "names": ["x"], )" + tail), 2, "at least one role");
     check_fault("ingredients/f.json", bare(R"("id": "x", "names": ["x"], "roles": ["gren"], )" + tail), 2, "unknown word", "green");
-    check_fault("ingredients/f.json", bare(R"("id": "x", "names": ["x"], "roles": ["green"], "tissue": "thin leaf", "composition": )" + composition), 2, "unknown word", "thin-leaf");
-    check_fault("ingredients/f.json", bare(R"("id": "x", "names": ["x"], "roles": ["green"], "tissue": "root")"), 2, "\"composition\" is missing");
-    check_fault("ingredients/f.json", ingredient("", R"({"water_g": 90, "protein_g": 3, "fat_g": 1, "carbohydrate_g": 5, "ash_g": 1})"), 2, "\"source\" is missing");
-    check_fault("ingredients/f.json", ingredient("", R"({"source": "s", "protein_g": 3, "fat_g": 1, "carbohydrate_g": 5, "ash_g": 1})"), 2, "\"water_g\" is missing");
-    check_fault("ingredients/f.json", ingredient("", R"({"source": "s", "water_g": "90", "protein_g": 3, "fat_g": 1, "carbohydrate_g": 5, "ash_g": 1})"), 2, "must be a number");
+    check_fault("ingredients/f.json",
+                bare(R"("id": "x", "names": ["x"], "roles": ["green"], "tissue": "thin leaf", "composition": )" + composition), 2,
+                "unknown word", "thin-leaf");
+    check_fault("ingredients/f.json", bare(R"("id": "x", "names": ["x"], "roles": ["green"], "tissue": "root")"), 2,
+                "\"composition\" is missing");
+    check_fault("ingredients/f.json", ingredient("", R"({"water_g": 90, "protein_g": 3, "fat_g": 1, "carbohydrate_g": 5, "ash_g": 1})"), 2,
+                "\"source\" is missing");
+    check_fault("ingredients/f.json", ingredient("", R"({"source": "s", "protein_g": 3, "fat_g": 1, "carbohydrate_g": 5, "ash_g": 1})"), 2,
+                "\"water_g\" is missing");
+    check_fault("ingredients/f.json",
+                ingredient("", R"({"source": "s", "water_g": "90", "protein_g": 3, "fat_g": 1, "carbohydrate_g": 5, "ash_g": 1})"), 2,
+                "must be a number");
 }
 
 TEST_CASE("a negative part of a composition is refused") {
-    const auto files = read("ingredients/f.json", ingredient("", R"({"source": "s", "water_g": 96, "protein_g": -3, "fat_g": 1, "carbohydrate_g": 5, "ash_g": 1})"));
+    const auto files =
+        read("ingredients/f.json",
+             ingredient("", R"({"source": "s", "water_g": 96, "protein_g": -3, "fat_g": 1, "carbohydrate_g": 5, "ash_g": 1})"));
     CHECK_FALSE(files.errors.empty());
 }
 
 TEST_CASE("swaps, both ways") {
-    const auto files = read("swaps/green.json", swap(R"("from": "a", "to": "b", "basis": "weight", "ratio": {"value": 2, "low": 1, "high": 4, "unit": "g/g", "source": "s"}, "closeness": 0.8, "both_ways": true, "source": "s")"));
+    const auto files = read(
+        "swaps/green.json",
+        swap(
+            R"("from": "a", "to": "b", "basis": "weight", "ratio": {"value": 2, "low": 1, "high": 4, "unit": "g/g", "source": "s"}, "closeness": 0.8, "both_ways": true, "source": "s")"));
     REQUIRE(files.errors.empty());
     REQUIRE(files.records.swaps.size() == 2);
     const Swap& back = files.records.swaps[1];
@@ -110,7 +132,9 @@ TEST_CASE("swaps, both ways") {
 }
 
 TEST_CASE("bad swaps") {
-    const auto bad = [](const std::string& members, std::string_view part, std::string_view hint = {}) { check_fault("swaps/green.json", swap(members), 2, part, hint); };
+    const auto bad = [](const std::string& members, std::string_view part, std::string_view hint = {}) {
+        check_fault("swaps/green.json", swap(members), 2, part, hint);
+    };
     const std::string ends = R"("from": "a", "to": "b", "basis": "dose", "source": "s")";
 
     bad(ends + R"(, "closeness": 1.2)", "(0, 1]");
@@ -121,24 +145,34 @@ TEST_CASE("bad swaps") {
     bad(R"("from": "a", "to": "b", "basis": "wait", "closeness": 1, "source": "s")", "unknown word");
     bad(R"("from": "a", "to": "b", "basis": "dose", "closeness": 1)", "\"source\" is missing");
     bad(ends + R"(, "closeness": 1, "prepared": ["raw"], "both_ways": true)", "no way back");
-    check_fault("swaps/green.json", "{\"role\": \"green\", \"swaps\": [{" + ends + ", \"closeness\": 1},\n{" + ends + ", \"closeness\": 0.5}]}", 2, "second time");
+    check_fault("swaps/green.json",
+                "{\"role\": \"green\", \"swaps\": [{" + ends + ", \"closeness\": 1},\n{" + ends + ", \"closeness\": 0.5}]}", 2,
+                "second time");
     check_fault("swaps/green.json", "{\n\"role\": \"grean\", \"swaps\": []}", 2, "unknown word", "green");
 }
 
 TEST_CASE("a swap by a ratio of nothing is refused") {
     for (const char* value : {"0", "-1"}) {
-        const auto files = read("swaps/green.json", swap(std::string(R"("from": "a", "to": "b", "basis": "weight", "closeness": 1, "source": "s", "both_ways": true, "ratio": {"unit": "g/g", "source": "s", "value": )") + value + "}"));
+        const auto files = read(
+            "swaps/green.json",
+            swap(
+                std::string(
+                    R"("from": "a", "to": "b", "basis": "weight", "closeness": 1, "source": "s", "both_ways": true, "ratio": {"unit": "g/g", "source": "s", "value": )") +
+                value + "}"));
         CHECK_FALSE(files.errors.empty());
     }
 }
 
 TEST_CASE("bad preparations") {
-    const auto bad = [](const std::string& effect, std::string_view part, std::string_view hint = {}) { check_fault("preparations.json", preparation(effect), 2, part, hint); };
+    const auto bad = [](const std::string& effect, std::string_view part, std::string_view hint = {}) {
+        check_fault("preparations.json", preparation(effect), 2, part, hint);
+    };
     bad(R"({"tissues": ["thin-leaf"], "source": "s"})", "\"yield\" is missing");
     bad(R"({"tissues": ["thin-leaf"], "yield": [], "source": "s"})", "list of points");
     bad(R"({"tissues": ["thin-leaf"], "yield": [{"value": -0.5}], "source": "s"})", "cannot be negative");
     bad(R"({"tissues": ["thin-leaf"], "yield": [{"value": 1}, {"value": 0.5}], "source": "s"})", "rising minutes");
-    bad(R"({"tissues": ["thin-leaf"], "yield": [{"minutes": 3, "value": 1}, {"minutes": 3, "value": 0.5}], "source": "s"})", "rising minutes");
+    bad(R"({"tissues": ["thin-leaf"], "yield": [{"minutes": 3, "value": 1}, {"minutes": 3, "value": 0.5}], "source": "s"})",
+        "rising minutes");
     bad(R"({"tissues": ["thin-lef"], "yield": [{"value": 1}], "source": "s"})", "unknown word", "thin-leaf");
     bad(R"({"tissues": ["*"], "yield": [{"value": 1}]})", "\"source\" is missing");
     bad(R"({"tissues": ["*"], "yield": [{"value": 1}], "kept": {"colour": [{"value": 1}]}, "source": "s"})", "unknown word");
@@ -148,12 +182,25 @@ TEST_CASE("bad preparations") {
 TEST_CASE("bad small tables") {
     check_fault("sources.json", "{\"sources\": [\n{\"id\": \"s\", \"kind\": \"rumour\", \"cite\": \"c\"}]}", 2, "unknown word");
     check_fault("sources.json", "{\"sources\": [\n{\"id\": \"s\", \"kind\": \"published\"}]}", 2, "\"cite\" is missing");
-    check_fault("models/acid.json", "{\"model\": \"acid\", \"parameters\": [\n{\"id\": \"salt.x\", \"value\": 1, \"unit\": \"1\", \"source\": \"s\"}]}", 2, "starts with \"acid.\"");
-    check_fault("models/acid.json", "{\"model\": \"acid\", \"parameters\": [\n{\"id\": \"acid.x\", \"value\": 1, \"source\": \"s\"}]}", 2, "\"unit\" is missing");
-    check_fault("perception.json", "{\"differences\": [\n{\"property\": \"ph\", \"kind\": \"some\", \"value\": 1, \"unit\": \"pH\", \"source\": \"s\"}]}", 2, "relative or absolute");
-    check_fault("perception.json", "{\"differences\": [\n{\"property\": \"ph\", \"kind\": \"absolute\", \"value\": 0, \"unit\": \"pH\", \"source\": \"s\"}]}", 2, "above zero");
-    check_fault("wants.json", "{\"wants\": [{\"word\": \"firmer\", \"source\": \"s\", \"moves\": [\n{\"property\": \"bind\", \"kind\": \"up\", \"by\": 1}]}]}", 2, "add or times");
-    check_fault("rules/x.json", "{\"code\": \"x\", \"title\": \"t\", \"edition\": \"e\",\n\"caps\": [{\"id\": \"c\", \"property\": \"fat_pct\", \"text\": \"t\", \"clause\": \"1\", \"source\": \"s\"}]}", 2, "\"limit\" is missing");
+    check_fault("models/acid.json",
+                "{\"model\": \"acid\", \"parameters\": [\n{\"id\": \"salt.x\", \"value\": 1, \"unit\": \"1\", \"source\": \"s\"}]}", 2,
+                "starts with \"acid.\"");
+    check_fault("models/acid.json", "{\"model\": \"acid\", \"parameters\": [\n{\"id\": \"acid.x\", \"value\": 1, \"source\": \"s\"}]}", 2,
+                "\"unit\" is missing");
+    check_fault("perception.json",
+                "{\"differences\": [\n{\"property\": \"ph\", \"kind\": \"some\", \"value\": 1, \"unit\": \"pH\", \"source\": \"s\"}]}", 2,
+                "relative or absolute");
+    check_fault("perception.json",
+                "{\"differences\": [\n{\"property\": \"ph\", \"kind\": \"absolute\", \"value\": 0, \"unit\": \"pH\", \"source\": \"s\"}]}",
+                2, "above zero");
+    check_fault(
+        "wants.json",
+        "{\"wants\": [{\"word\": \"firmer\", \"source\": \"s\", \"moves\": [\n{\"property\": \"bind\", \"kind\": \"up\", \"by\": 1}]}]}", 2,
+        "add or times");
+    check_fault("rules/x.json",
+                "{\"code\": \"x\", \"title\": \"t\", \"edition\": \"e\",\n\"caps\": [{\"id\": \"c\", \"property\": \"fat_pct\", \"text\": "
+                "\"t\", \"clause\": \"1\", \"source\": \"s\"}]}",
+                2, "\"limit\" is missing");
 }
 
 TEST_CASE("a file that is none of the knowledge's says so") {

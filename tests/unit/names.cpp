@@ -30,7 +30,8 @@ TEST_CASE("names fold alike whatever case, accents, hyphens and number they come
     CHECK(fold("Jalape\xC3\xB1os") == fold("jalapeno"));
     CHECK(fold("JALAPE\xC3\x91O") == "jalapeno");
     CHECK(fold("flat-leaf  Parsley ") == "flat leaf parsley");
-    CHECK(fold("cr\xC3\xA8me fra\xC3\xAE" "che") == "creme fraiche");
+    CHECK(fold("cr\xC3\xA8me fra\xC3\xAE"
+               "che") == "creme fraiche");
     CHECK(fold("leaves") == "leaf");
     CHECK(fold("ch\xC3\xA2taigne") == "chataigne");
     CHECK(fold("") == "");
@@ -57,7 +58,9 @@ TEST_CASE("plurals") {
 }
 
 TEST_CASE("folding twice changes nothing") {
-    for (const char* name : {"Jalape\xC3\xB1os", "flat-leaf parsley", "radishes", "loaves of bread", "anchovies", "molasses", "couscous", "leeks", "peas", "chives", "olives", "swiss"}) CHECK(fold(fold(name)) == fold(name));
+    for (const char* name : {"Jalape\xC3\xB1os", "flat-leaf parsley", "radishes", "loaves of bread", "anchovies", "molasses", "couscous",
+                             "leeks", "peas", "chives", "olives", "swiss"})
+        CHECK(fold(fold(name)) == fold(name));
 }
 
 TEST_CASE("broken UTF-8 is dropped, not fatal") {

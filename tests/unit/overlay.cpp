@@ -1,6 +1,7 @@
+#include <unistd.h>
+
 #include <filesystem>
 #include <fstream>
-#include <unistd.h>
 
 #include "knowledge/load.hpp"
 #include "standin/engine.hpp"
@@ -28,8 +29,11 @@ private:
 };
 
 std::string food(const std::string& id, const std::string& name, double water) {
-    return "{\"family\": \"own\", \"ingredients\": [\n{\"id\": \"" + id + "\", \"names\": [\"" + name + "\"], \"roles\": [\"green\"], \"tissue\": \"thin-leaf\", \"composition\": {\"source\": \"my-bench\", \"water_g\": " + std::to_string(water) +
-           ", \"protein_g\": 3, \"fat_g\": 1, \"carbohydrate_g\": 4, \"ash_g\": 1}, \"chlorophyll\": {\"value\": 1234, \"unit\": \"mg/kg\", \"source\": \"my-bench\"}}]}";
+    return "{\"family\": \"own\", \"ingredients\": [\n{\"id\": \"" + id + "\", \"names\": [\"" + name +
+           "\"], \"roles\": [\"green\"], \"tissue\": \"thin-leaf\", \"composition\": {\"source\": \"my-bench\", \"water_g\": " +
+           std::to_string(water) +
+           ", \"protein_g\": 3, \"fat_g\": 1, \"carbohydrate_g\": 4, \"ash_g\": 1}, \"chlorophyll\": {\"value\": 1234, \"unit\": "
+           "\"mg/kg\", \"source\": \"my-bench\"}}]}";
 }
 
 const std::string own_source = R"({"sources": [{"id": "my-bench", "kind": "judgement", "cite": "own bench"}]})";
@@ -48,8 +52,11 @@ TEST_CASE("an overlay replaces what has its id and adds what has not") {
     overlay.put("sources.json", own_source);
     overlay.put("ingredients/a.json", food("spinach", "spinach", 91));
     overlay.put("ingredients/b.json", food("hedge-nettle", "hedge nettle", 91));
-    overlay.put("swaps/green.json", R"({"role": "green", "swaps": [{"from": "spinach", "to": "hedge-nettle", "basis": "dose", "closeness": 0.7, "source": "my-bench"}]})");
-    overlay.put("models/acid.json", R"({"model": "acid", "parameters": [{"id": "acid.pkw", "value": 14, "unit": "1", "source": "my-bench"}]})");
+    overlay.put(
+        "swaps/green.json",
+        R"({"role": "green", "swaps": [{"from": "spinach", "to": "hedge-nettle", "basis": "dose", "closeness": 0.7, "source": "my-bench"}]})");
+    overlay.put("models/acid.json",
+                R"({"model": "acid", "parameters": [{"id": "acid.pkw", "value": 14, "unit": "1", "source": "my-bench"}]})");
     const auto laid = overlaid_knowledge(overlay.folder());
     if (!laid) FAIL(laid.error().where + " " + laid.error().message);
     const Records &before = knowledge().records(), &after = laid->records();
@@ -86,9 +93,15 @@ TEST_CASE("a bad overlay fails with its place") {
         return laid.error();
     };
     CHECK(error_of("ingredients/a.json", food("spinach", "spinach", 20)).message.find("adds up") != std::string::npos);
-    CHECK(error_of("ingredients/a.json", food("hedge-nettle", "Spinach", 91)).message.find("already belongs to spinach") != std::string::npos);
-    CHECK(error_of("swaps/green.json", "{\"role\": \"green\", \"swaps\": [\n{\"from\": \"spinach\", \"to\": \"spinich\", \"basis\": \"dose\", \"closeness\": 0.7, \"source\": \"my-bench\"}]}").hints.size() == 1);
-    error_of("swaps/green.json", "{\"role\": \"green\", \"swaps\": [\n{\"from\": \"spinach\", \"to\": \"chard\", \"basis\": \"dose\", \"closeness\": 7, \"source\": \"my-bench\"}]}");
+    CHECK(error_of("ingredients/a.json", food("hedge-nettle", "Spinach", 91)).message.find("already belongs to spinach") !=
+          std::string::npos);
+    CHECK(error_of("swaps/green.json",
+                   "{\"role\": \"green\", \"swaps\": [\n{\"from\": \"spinach\", \"to\": \"spinich\", \"basis\": \"dose\", \"closeness\": "
+                   "0.7, \"source\": \"my-bench\"}]}")
+              .hints.size() == 1);
+    error_of("swaps/green.json",
+             "{\"role\": \"green\", \"swaps\": [\n{\"from\": \"spinach\", \"to\": \"chard\", \"basis\": \"dose\", \"closeness\": 7, "
+             "\"source\": \"my-bench\"}]}");
     error_of("sources.json", "{\"sources\":\n 7}");
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <set>
 
 #include "knowledge/effects.hpp"
@@ -67,23 +68,25 @@ TEST_CASE("the parts of a gram add up to it, whatever is done to it, and none is
     Draws draws(64, 3);
     const Models models(knowledge(), draws);
     std::size_t forms = 0, negative = 0, unbalanced = 0;
-    std::set<std::string> faults;
+    std::map<std::string, std::string> faults;  // what is wrong, and the first food it was seen in
     const auto look = [&](const Ingredient& ingredient, const std::vector<Prepared>& prepared, bool after) {
         const auto units = unit_materials({ingredient, prepared, after, 3}, knowledge(), models.acid(), draws);
         ++forms;
-        const std::string how = prepared.empty() ? "raw" : prepared.front().preparation + " " + std::string(spelling(ingredient.tissue));
+        const std::string how = ingredient.id + (prepared.empty() ? "" : ", " + prepared.front().preparation);
         // Acid has no grams of its own among the amounts: where there is some the parts fall short by what is left of it.
         const double acid = ingredient.composition.acid.mid / 100;
         for (const auto& m : units) {
             const double gap = m[Amount::mass] - sum_of(m);
             const bool fits = gap > -1e-9 && gap <= 1e-9 + (after || !prepared.empty() ? 4 : 1.1) * acid;
-            if (!fits) faults.insert(how + ": does not add up");
+            if (!fits) faults.try_emplace("does not add up", how);
             unbalanced += !fits;
             for (std::size_t a = 0; a < material_size; ++a) {
-                const double value = a < amount_count ? m[static_cast<Amount>(a)] : a < species_offset ? m[static_cast<Acid>(a - acid_offset)] : 0;
+                const double value = a < amount_count     ? m[static_cast<Amount>(a)]
+                                     : a < species_offset ? m[static_cast<Acid>(a - acid_offset)]
+                                                          : 0;
                 if (may_be_negative(a) || value >= -1e-12) continue;
                 ++negative;
-                faults.insert(how + ": amount " + std::to_string(a) + " below nothing");
+                faults.try_emplace("amount " + std::to_string(a) + " below nothing", how);
             }
         }
     };
@@ -97,7 +100,7 @@ TEST_CASE("the parts of a gram add up to it, whatever is done to it, and none is
     }
     WARN("forms of food looked at: " << forms);
     CHECK(forms > 5000);
-    for (const auto& fault : faults) UNSCOPED_INFO(fault);
+    for (const auto& [fault, food] : faults) UNSCOPED_INFO(fault + ": " + food);
     CHECK(unbalanced + negative == 0);
 }
 
@@ -105,7 +108,8 @@ TEST_CASE("a gram weighed after preparation weighs a gram") {
     Draws draws(16, 3);
     const Models models(knowledge(), draws);
     const Prepared steps[] = {{"blanched", 3.0}, {"squeezed", std::nullopt}};
-    for (const auto& m : unit_materials({*knowledge().ingredient("spinach"), steps, true, 1}, knowledge(), models.acid(), draws)) CHECK(m[Amount::mass] == Approx(1));
+    for (const auto& m : unit_materials({*knowledge().ingredient("spinach"), steps, true, 1}, knowledge(), models.acid(), draws))
+        CHECK(m[Amount::mass] == Approx(1));
 }
 
 TEST_CASE("no preparation makes solids, fat or green out of nothing, in any draw") {
@@ -135,7 +139,8 @@ TEST_CASE("no preparation makes solids, fat or green out of nothing, in any draw
 
 TEST_CASE("masses, fat and salt of a batch are those of its lines, by hand") {
     // Nothing prepared: middle percentages are plain sums over the records.
-    const std::vector<std::pair<const char*, double>> lines{{"pork-shoulder", 2000}, {"pork-backfat", 400}, {"parsley", 60}, {"table-salt", 45}, {"cider-vinegar", 60}, {"garlic", 25}};
+    const std::vector<std::pair<const char*, double>> lines{{"pork-shoulder", 2000}, {"pork-backfat", 400}, {"parsley", 60},
+                                                            {"table-salt", 45},      {"cider-vinegar", 60}, {"garlic", 25}};
     std::vector<Line> made;
     double mass = 0, fat = 0, salt = 0, meat = 0, meat_fat = 0, protein = 0, water = 0;
     for (const auto& [id, grams] : lines) {
@@ -158,7 +163,8 @@ TEST_CASE("masses, fat and salt of a batch are those of its lines, by hand") {
     CHECK(state.properties[Property::salt_pct_of_meat] == Approx(100 * salt / meat));
     CHECK(state.properties[Property::fat_pct_of_meat] == Approx(100 * meat_fat / meat));
     CHECK(state.properties[Property::protein_pct] == Approx(100 * protein / mass).epsilon(0.002));
-    CHECK(state.properties[Property::water_pct] == Approx(100 * water / mass).epsilon(0.005));  // the table's rows do not quite add up to 100
+    CHECK(state.properties[Property::water_pct] ==
+          Approx(100 * water / mass).epsilon(0.005));  // the table's rows do not quite add up to 100
 }
 
 TEST_CASE("the batch does not depend on the order of its lines") {

@@ -18,7 +18,8 @@ std::map<Food, double> by_hand(const std::vector<Swap>& swaps, Role role, const 
     std::map<Food, double> best;
     for (const auto& first : swaps) {
         if (first.role != role || first.from != from) continue;
-        if (first.to != from || !first.prepared.empty()) best[{first.to, first.prepared}] = std::max(best[{first.to, first.prepared}], first.closeness);
+        if (first.to != from || !first.prepared.empty())
+            best[{first.to, first.prepared}] = std::max(best[{first.to, first.prepared}], first.closeness);
         for (const auto& second : swaps) {
             if (second.role != role || second.from != first.to || second.to == from) continue;
             auto& held = best[{second.to, second.prepared}];
@@ -126,7 +127,8 @@ std::map<Food, double> found(const std::vector<Swap>& swaps, const char* from) {
     std::size_t index = 0;
     while (small.records().ingredients[index].id != from) ++index;
     std::map<Food, double> all;
-    for (const auto& path : graph.from(Role::green, index)) all[{small.records().ingredients[path.to].id, swaps[path.swaps.back()].prepared}] = path.closeness;
+    for (const auto& path : graph.from(Role::green, index))
+        all[{small.records().ingredients[path.to].id, swaps[path.swaps.back()].prepared}] = path.closeness;
     return all;
 }
 

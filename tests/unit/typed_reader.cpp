@@ -29,20 +29,21 @@ Error only_fault(std::string_view text, F use) {
 }  // namespace
 
 TEST_CASE("what is there and of the right type is read without a fault") {
-    const auto all = faults(R"({"t": "x", "n": 2, "b": {"value": 2, "low": 1, "high": 3}, "p": 4, "f": true, "l": ["a", "b"]})", [](ObjectReader& r) {
-        CHECK(r.text("t") == "x");
-        CHECK(r.number("n") == 2);
-        CHECK(r.band("b") == Band{1, 2, 3});
-        CHECK(r.band("p") == Band{4, 4, 4});
-        CHECK(r.flag("f"));
-        CHECK(r.texts("l") == std::vector<std::string>{"a", "b"});
-        CHECK(r.text_or("none", "else") == "else");
-        CHECK_FALSE(r.number_if("none"));
-        CHECK_FALSE(r.band_if("none"));
-        CHECK_FALSE(r.flag("none"));
-        CHECK(r.texts("none").empty());
-        CHECK_FALSE(r.has("none"));
-    });
+    const auto all =
+        faults(R"({"t": "x", "n": 2, "b": {"value": 2, "low": 1, "high": 3}, "p": 4, "f": true, "l": ["a", "b"]})", [](ObjectReader& r) {
+            CHECK(r.text("t") == "x");
+            CHECK(r.number("n") == 2);
+            CHECK(r.band("b") == Band{1, 2, 3});
+            CHECK(r.band("p") == Band{4, 4, 4});
+            CHECK(r.flag("f"));
+            CHECK(r.texts("l") == std::vector<std::string>{"a", "b"});
+            CHECK(r.text_or("none", "else") == "else");
+            CHECK_FALSE(r.number_if("none"));
+            CHECK_FALSE(r.band_if("none"));
+            CHECK_FALSE(r.flag("none"));
+            CHECK(r.texts("none").empty());
+            CHECK_FALSE(r.has("none"));
+        });
     CHECK(all.empty());
 }
 
@@ -66,7 +67,8 @@ TEST_CASE("a missing member is a fault at its object") {
     CHECK(only_fault("{}", [](ObjectReader& r) { CHECK(r.number("n") == 0); }).message == "\"n\" is missing: expected a number");
     CHECK(only_fault("{}", [](ObjectReader& r) { CHECK(r.band("n") == Band{}); }).message == "\"n\" is missing: expected a number");
     CHECK(only_fault("{}", [](ObjectReader& r) { CHECK(r.list("l", true).empty()); }).message == "\"l\" is missing: expected a list");
-    CHECK(only_fault("{}", [](ObjectReader& r) { r.child("o", JsonNode::Kind::object, true); }).message == "\"o\" is missing: expected an object");
+    CHECK(only_fault("{}", [](ObjectReader& r) { r.child("o", JsonNode::Kind::object, true); }).message ==
+          "\"o\" is missing: expected an object");
 }
 
 TEST_CASE("a wrong type is a fault at the value, and names both") {
@@ -93,7 +95,8 @@ TEST_CASE("what is no object is a fault and reads as an empty one") {
 
 TEST_CASE("a band's numbers rise and its ends stand together") {
     const auto use = [](ObjectReader& r) { r.band("b"); };
-    for (const char* text : {R"({"b": {"value": 2, "low": 3, "high": 4}})", R"({"b": {"value": 2, "low": 1, "high": 1.5}})"}) CHECK(only_fault(text, use).message == "low, value and high must rise");
+    for (const char* text : {R"({"b": {"value": 2, "low": 3, "high": 4}})", R"({"b": {"value": 2, "low": 1, "high": 1.5}})"})
+        CHECK(only_fault(text, use).message == "low, value and high must rise");
     CHECK(only_fault(R"({"b": {"value": 2, "low": 1}})", use).message == "\"low\" and \"high\" stand together or not at all");
     CHECK(only_fault(R"({"b": {"value": 2, "lo": 1}})", use).hints.size() == 1);
     CHECK(only_fault(R"({"b": {}})", use).message == "\"value\" is missing: expected a number");
@@ -111,6 +114,8 @@ TEST_CASE("one reading shows all faults, in order, and they join into one error"
     CHECK(all[1].where == "t.json:2:6");
     const Error one = join(all);
     CHECK(one.trouble == Trouble::bad_data);
-    CHECK(one.message == "t.json:1:7: \"a\" must be text, not a number\nt.json:2:6: \"b\" must be text, not a number\nt.json:3:11: unknown key \"source\" (did you mean \"sources\"?)");
+    CHECK(one.message ==
+          "t.json:1:7: \"a\" must be text, not a number\nt.json:2:6: \"b\" must be text, not a number\nt.json:3:11: unknown key \"source\" "
+          "(did you mean \"sources\"?)");
     CHECK(join({all[0]}).where == "t.json:1:7");
 }

@@ -58,10 +58,22 @@ struct LookupAnswer {
     std::vector<std::string> nearest;  ///< when nothing matches
 };
 
+/// No error, but worth a second look.
+struct CheckWarning {
+    std::string kind;     ///< short and stable, the same for all of a kind; empty: a warning by itself
+    std::string says;     ///< what all of the kind have in common
+    std::string about;    ///< a few words for lists
+    std::string message;  ///< the whole of it
+    std::string where;    ///< file:line:column, or the record
+    std::vector<std::string> hints;
+};
+
 struct FileCheck {
-    std::string file, kind;            ///< formula, inventory, knowledge
+    std::string file, kind;  ///< formula, inventory, knowledge
     bool ok = true;
-    std::vector<Error> errors, warnings;
+    bool laid_over = false;  ///< knowledge that does not stand alone: judged laid over what is built in
+    std::vector<Error> errors;
+    std::vector<CheckWarning> warnings;  ///< those of a kind stand together
 };
 
 struct KnowledgeCounts {
@@ -69,9 +81,16 @@ struct KnowledgeCounts {
     std::size_t published = 0, common_practice = 0, from_memory = 0, judgement = 0;
 };
 
+/// How many numbers about one thing (composition, pigment, ...) come from each kind of source.
+struct Coverage {
+    std::string group;
+    std::size_t published = 0, common_practice = 0, from_memory = 0, judgement = 0;
+};
+
 struct CheckAnswer {
     std::vector<FileCheck> files;
     std::optional<KnowledgeCounts> counts;  ///< when a knowledge folder was among them
+    std::vector<Coverage> coverage;         ///< with the counts: every number once
 };
 
 /// Thread-compatible: use one engine a thread.
@@ -95,6 +114,8 @@ public:
 
     LookupAnswer lookup(std::string_view word) const;
     CheckAnswer check(const std::vector<std::string>& paths) const;
+    /// The swaps as a graph in the DOT language: all of them, or those from and to the ingredient called `word`; of one role where given.
+    Result<std::string> graph(std::string_view word, std::optional<Role> role = std::nullopt) const;
 
     /// The shown name of an ingredient id.
     std::string name_of(std::string_view ingredient) const;

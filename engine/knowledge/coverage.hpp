@@ -1,0 +1,16 @@
+// Where the numbers of the knowledge come from, by what they are about.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "knowledge/records.hpp"
+#include "standin/engine.hpp"
+
+namespace standin {
+
+/// References by group and kind of source, each reference in one group. Kinds are looked up in `sources`; what is unknown there is not
+/// counted. Groups stand in the order of the README, also where nothing is in them.
+std::vector<Coverage> coverage_of(const Records& records, const std::vector<SourceRecord>& sources);
+
+}  // namespace standin

@@ -1,0 +1,69 @@
+#!/usr/bin/env python3
+"""Is what README.md shows what the program prints? `check_readme.py BINARY` compares, `--write` puts the present output in."""
+import json
+import re
+import subprocess
+import sys
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[2]
+WEIGHTS = r"   weigh"
+
+
+def run(binary, *words):
+    return subprocess.run([binary, *words], capture_output=True, text=True, cwd=ROOT, check=False).stdout
+
+
+def until(text, stop):
+    """The lines of `text` before the first that `stop` matches."""
+    lines = []
+    for line in text.split("\n"):
+        if re.match(stop, line):
+            break
+        lines.append(line)
+    return "\n".join(lines).rstrip()
+
+
+def variant(text, rank):
+    start = text.index(f"\n{rank}. ") + 1
+    return until(text[start:], WEIGHTS)
+
+
+def blocks(binary):
+    garden = run(binary, "adapt", "examples/garden/formula.txt", "--have", "examples/garden/inventory.txt")
+    firmer = run(binary, "adapt", "examples/firmer/formula.txt", "--want", "firmer")
+    milder = run(binary, "adapt", "examples/milder/formula.txt", "--want", "milder")
+    yield "GARDEN", f"```\n{until(garden, '2[.] ')}\n```"
+    yield "FIRMER", f"```\n{until(firmer, WEIGHTS)}\n```"
+    yield "MILDER", f"```\n{until(milder, WEIGHTS)}\n\n{variant(milder, 2)}\n```"
+    checked = json.loads(run(binary, "check", "knowledge", "--json"))
+    counts, kinds = checked["counts"], checked["by_source_kind"]
+    yield "COUNTS", (
+        f"{counts['ingredients']} ingredients under {counts['names']} names, {counts['preparations']} preparations, "
+        f"{counts['swaps']} swaps, {counts['rules']} rules and cautions.\nEvery number names its source: {kinds['published']} published, "
+        f"{kinds['common-practice']} common practice, {kinds['from-memory']} from memory, {kinds['judgement']} judgement.\n"
+        "`standin lookup` shows which; `standin check knowledge` counts them anew."
+    )
+
+
+def main():
+    binary, write = sys.argv[1], "--write" in sys.argv
+    readme = ROOT / "README.md"
+    text = readme.read_text(encoding="utf-8")
+    stale = []
+    for mark, block in blocks(binary):
+        pattern = re.compile(rf"(<!-- {mark} -->\n).*?(\n<!-- end -->)", re.S)
+        found = pattern.search(text)
+        if not found:
+            sys.exit(f"README.md has no place marked {mark}")
+        if found.group(0) != found.group(1) + block + found.group(2):
+            stale.append(mark)
+        text = pattern.sub(lambda m, b=block: m.group(1) + b + m.group(2), text)
+    if write:
+        readme.write_text(text, encoding="utf-8")
+    elif stale:
+        sys.exit(f"README.md shows old output: {', '.join(stale)}. Refresh it with check_readme.py {binary} --write")
+
+
+if __name__ == "__main__":
+    main()
