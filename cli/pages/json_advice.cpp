@@ -1,6 +1,6 @@
-#include "pages/json_parts.hpp"
-
 #include <nlohmann/json.hpp>
+
+#include "pages/json_parts.hpp"
 
 namespace standin::cli {
 namespace {

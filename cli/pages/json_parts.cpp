@@ -1,10 +1,9 @@
 #include "pages/json_parts.hpp"
 
-#include <nlohmann/json.hpp>
-
 #include <array>
 #include <cstdio>
 #include <cstdlib>
+#include <nlohmann/json.hpp>
 
 namespace standin::cli {
 

@@ -1,8 +1,7 @@
 #include <array>
+#include <nlohmann/json.hpp>
 
 #include "pages/json_parts.hpp"
-
-#include <nlohmann/json.hpp>
 
 namespace standin::cli {
 namespace {

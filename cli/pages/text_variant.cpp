@@ -81,7 +81,8 @@ std::string new_cautions(const Variant& v, const Prediction& base, const Look& l
 }  // namespace
 
 std::string variant_part(const Variant& v, const Prediction& base, const Engine& engine, const Look& look) {
-    const std::string headline = std::to_string(v.rank) + ". " + number(v.distance, 1) + " noticeable differences from your original: " + v.table;
+    const std::string headline =
+        std::to_string(v.rank) + ". " + number(v.distance, 1) + " noticeable differences from your original: " + v.table;
     std::string out = "\n";
     for (const auto& line : wrapped(headline, look.width)) out += look.bold(line) + "\n";
     out += paragraph("Of these the models feel " + number(v.felt, 1) + "; the rest is the price of trusting swaps.", look);

@@ -31,9 +31,16 @@ Compared compare(const Formula& base, const Formula& variant, Pantry& middle) {
 class Adapt {
 public:
     Adapt(const Formula& formula, const AdaptRequest& request, const Context& context, std::vector<Goal> goals, Stock stock)
-        : formula_(formula), request_(request), context_(context), stock_(std::move(stock)), graph_(context.knowledge()), base_batch_(formula, context.middle), base_total_(base_batch_.total(0)),
+        : formula_(formula),
+          request_(request),
+          context_(context),
+          stock_(std::move(stock)),
+          graph_(context.knowledge()),
+          base_batch_(formula, context.middle),
+          base_total_(base_batch_.total(0)),
           yardstick_(context, base_total_, context.middle.models().state(base_total_, base_batch_.process(0), 0), std::move(goals)),
-          problem_(make_problem(formula, request, stock_, graph_, yardstick_, context)), base_states_(states_of(Batch(formula, context.drawn), context.drawn.models())) {}
+          problem_(make_problem(formula, request, stock_, graph_, yardstick_, context)),
+          base_states_(states_of(Batch(formula, context.drawn), context.drawn.models())) {}
 
     AdaptAnswer answer() {
         AdaptAnswer answer;
@@ -45,7 +52,9 @@ public:
             return answer;
         }
         if (!kept_lines_missing()) search(answer);
-        const bool met = std::any_of(answer.variants.begin(), answer.variants.end(), [](const Variant& v) { return std::all_of(v.wants.begin(), v.wants.end(), [](const WantResult& w) { return w.met; }); });
+        const bool met = std::any_of(answer.variants.begin(), answer.variants.end(), [](const Variant& v) {
+            return std::all_of(v.wants.begin(), v.wants.end(), [](const WantResult& w) { return w.met; });
+        });
         if (!met) {
             Conflict conflict = smallest_conflict(formula_, request_, yardstick_.goals(), graph_, context_);
             answer.conflict = std::move(conflict.demands);
@@ -82,8 +91,11 @@ private:
             if (!tighten(answer)) break;
         }
         problem_.hard = asked;
-        const auto met = [](const Variant& v) { return std::all_of(v.wants.begin(), v.wants.end(), [](const WantResult& w) { return w.met; }); };
-        if (std::any_of(answer.variants.begin(), answer.variants.end(), met)) std::erase_if(answer.variants, [&](const Variant& v) { return !met(v); });
+        const auto met = [](const Variant& v) {
+            return std::all_of(v.wants.begin(), v.wants.end(), [](const WantResult& w) { return w.met; });
+        };
+        if (std::any_of(answer.variants.begin(), answer.variants.end(), met))
+            std::erase_if(answer.variants, [&](const Variant& v) { return !met(v); });
         for (std::size_t i = 0; i < answer.variants.size(); ++i) answer.variants[i].rank = i + 1;
     }
 
@@ -96,7 +108,9 @@ private:
             for (const auto& variant : answer.variants) {
                 const auto index = static_cast<std::size_t>(&goal - problem_.hard.data());
                 const Goal& asked = yardstick_.goals()[index];
-                short_by = std::max(short_by, shortfall(asked, variant.prediction.properties[goal.property].mid, answer.base.properties[goal.property].mid) - allowed(asked));
+                short_by = std::max(short_by, shortfall(asked, variant.prediction.properties[goal.property].mid,
+                                                        answer.base.properties[goal.property].mid) -
+                                                  allowed(asked));
             }
             if (short_by <= 0) continue;
             goal.limit += (goal.kind == Goal::Kind::at_most ? -margin : margin) * short_by;
@@ -129,7 +143,8 @@ private:
             else if (context_.options.log)
                 for (const auto& fault : faults) context_.options.log("a plan was dropped: " + fault);
         }
-        std::stable_sort(answer.variants.begin(), answer.variants.end(), [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
+        std::stable_sort(answer.variants.begin(), answer.variants.end(),
+                         [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
     }
 
     // When the words cannot all be met, the nearest that can be done is still worth seeing; conditions stay hard.
@@ -170,7 +185,9 @@ private:
             for (std::size_t i = 0; i < states.size(); ++i) values[i] = get(states[i], base_states_[i]);
             return band_of(values);
         };
-        for_each_property([&](Property p) { v.differences[p] = over([&](const State& a, const State& b) { return a.properties[p] - b.properties[p]; }); });
+        for_each_property([&](Property p) {
+            v.differences[p] = over([&](const State& a, const State& b) { return a.properties[p] - b.properties[p]; });
+        });
         v.colour_rested = over([](const State& a, const State& b) { return ciede2000(a.rested, b.rested); });
         v.colour_cooked = over([](const State& a, const State& b) { return ciede2000(a.cooked, b.cooked); });
         wants(v, base, states);
@@ -181,10 +198,13 @@ private:
             const double slack = allowed(goal);
             const double before = base.properties[goal.property].mid, after = v.prediction.properties[goal.property].mid;
             std::size_t met = 0;
-            for (std::size_t i = 0; i < states.size(); ++i) met += shortfall(goal, states[i].properties[goal.property], base_states_[i].properties[goal.property]) <= slack;
-            WantResult result{goal.want, shortfall(goal, after, before) <= slack, static_cast<double>(met) / static_cast<double>(states.size()), {}};
+            for (std::size_t i = 0; i < states.size(); ++i)
+                met += shortfall(goal, states[i].properties[goal.property], base_states_[i].properties[goal.property]) <= slack;
+            WantResult result{
+                goal.want, shortfall(goal, after, before) <= slack, static_cast<double>(met) / static_cast<double>(states.size()), {}};
             const char* asked = goal.kind == Goal::Kind::at_least ? " or more" : goal.kind == Goal::Kind::at_most ? " or less" : "";
-            result.says = std::string(info(goal.property).name) + " " + figures(before) + " -> " + figures(after) + " " + std::string(info(goal.property).unit) + "; asked for " + figures(goal.target(before)) + asked;
+            result.says = std::string(info(goal.property).name) + " " + figures(before) + " -> " + figures(after) + " " +
+                          std::string(info(goal.property).unit) + "; asked for " + figures(goal.target(before)) + asked;
             if (!goal.condition) result.says += ", within " + figures(slack) + " counts as met";
             v.wants.push_back(std::move(result));
         }

@@ -17,7 +17,8 @@ struct Demand {
 
 class Quarrel {
 public:
-    Quarrel(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals, const SwapGraph& graph, const Context& context)
+    Quarrel(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals, const SwapGraph& graph,
+            const Context& context)
         : formula_(formula), request_(request), goals_(goals), graph_(graph), context_(context) {}
 
     Conflict settle() {
@@ -40,11 +41,14 @@ private:
         for (const auto& goal : goals_) {
             const std::string want = goal.want;
             if (std::any_of(demands_.begin(), demands_.end(), [&](const Demand& d) { return d.words == "want " + want; })) continue;
-            demands_.push_back({"want " + want, [want](Formula&, AdaptRequest&, std::vector<Goal>& goals) { std::erase_if(goals, [&](const Goal& g) { return g.want == want; }); }});
+            demands_.push_back({"want " + want, [want](Formula&, AdaptRequest&, std::vector<Goal>& goals) {
+                                    std::erase_if(goals, [&](const Goal& g) { return g.want == want; });
+                                }});
         }
         for (std::size_t l = 0; l < formula_.lines.size(); ++l) {
             if (!formula_.lines[l].keep) continue;
-            demands_.push_back({"keep " + name(formula_.lines[l]), [l](Formula& f, AdaptRequest&, std::vector<Goal>&) { f.lines[l].keep = false; }});
+            demands_.push_back(
+                {"keep " + name(formula_.lines[l]), [l](Formula& f, AdaptRequest&, std::vector<Goal>&) { f.lines[l].keep = false; }});
         }
         for (const auto& word : request_.without)
             demands_.push_back({"without " + word, [word](Formula&, AdaptRequest& r, std::vector<Goal>&) { std::erase(r.without, word); }});
@@ -62,7 +66,9 @@ private:
         for (const auto& line : formula_.lines) {
             const Offer offer = stock->offer(*context_.knowledge().ingredient(line.ingredient));
             const double there = !offer.on_hand ? 0 : offer.grams.value_or(line.grams.mid);
-            if (there < line.grams.mid) short_of += (short_of.empty() ? "" : "; ") + name(line) + ": " + (there > 0 ? figures(there) + " g" : std::string("none")) + " of " + figures(line.grams.mid) + " g";
+            if (there < line.grams.mid)
+                short_of += (short_of.empty() ? "" : "; ") + name(line) + ": " + (there > 0 ? figures(there) + " g" : std::string("none")) +
+                            " of " + figures(line.grams.mid) + " g";
         }
         return short_of.empty() ? words : words + " (" + short_of + ")";
     }
@@ -99,7 +105,8 @@ private:
         const Problem problem = make_problem(formula, request, stock, graph_, yardstick, context_);
         const Rebalancer rebalancer(problem, yardstick, context_.middle.models());
         const std::vector<Choice> all(problem.moves.size(), Choice::open);
-        return std::any_of(problem.processes.begin(), problem.processes.end(), [&](const ProcessOption& process) { return rebalancer.solve(all, process, {}).feasible(); });
+        return std::any_of(problem.processes.begin(), problem.processes.end(),
+                           [&](const ProcessOption& process) { return rebalancer.solve(all, process, {}).feasible(); });
     }
 
     bool kept_lines_are_there(const Formula& formula, const Stock& stock) const {
@@ -130,7 +137,8 @@ private:
 
 }  // namespace
 
-Conflict smallest_conflict(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals, const SwapGraph& graph, const Context& context) {
+Conflict smallest_conflict(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals, const SwapGraph& graph,
+                           const Context& context) {
     return Quarrel(formula, request, goals, graph, context).settle();
 }
 

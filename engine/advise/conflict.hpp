@@ -15,6 +15,7 @@ struct Conflict {
 
 /// Drops demands one by one as long as the rest still cannot be met. Wants count as demands by their words, kept lines, exclusions and
 /// the stock on hand each by itself. `request` must be unmeetable as a whole or the answer is empty.
-Conflict smallest_conflict(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals, const SwapGraph& graph, const Context& context);
+Conflict smallest_conflict(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals, const SwapGraph& graph,
+                           const Context& context);
 
 }  // namespace standin

@@ -16,16 +16,20 @@ std::string change(const char* what, double before, double after, const char* un
 
 class Reasons {
 public:
-    Reasons(const Problem& problem, const Compared& compared, const Context& context) : problem_(problem), c_(compared), context_(context), knowledge_(context.knowledge()) {}
+    Reasons(const Problem& problem, const Compared& compared, const Context& context)
+        : problem_(problem), c_(compared), context_(context), knowledge_(context.knowledge()) {}
 
     std::string for_stand_in(const PlainEdit& edit) const {
         const Move& move = problem_.moves[edit.move];
-        const auto stands = std::find_if(move.stands_for.begin(), move.stands_for.end(), [&](const StandsFor& s) { return s.line == edit.line; });
+        const auto stands =
+            std::find_if(move.stands_for.begin(), move.stands_for.end(), [&](const StandsFor& s) { return s.line == edit.line; });
         if (stands == move.stands_for.end()) return {};
         const Line& line = problem_.formula.lines[edit.line];
         const double had = dose_of(context_.middle.unit(line).front(), stands->role) * line.grams.mid;
         const double brings = dose_of(move.per_gram, stands->role) * edit.after;
-        std::string why = std::string(word(stands->role)) + ": the line brought " + figures(had) + " " + std::string(dose_unit(stands->role)) + ", this brings " + figures(brings) + "; closeness " + figures(stands->closeness);
+        std::string why = std::string(word(stands->role)) + ": the line brought " + figures(had) + " " +
+                          std::string(dose_unit(stands->role)) + ", this brings " + figures(brings) + "; closeness " +
+                          figures(stands->closeness);
         if (stands->swaps.size() > 1) why += " by way of " + name(knowledge_.records().swaps[stands->swaps.front()].to);
         const Swap& last = knowledge_.records().swaps[stands->swaps.back()];
         for (const auto& need : last.needs) why += "; must be " + need;
@@ -38,17 +42,29 @@ public:
         const Role role = knowledge_.ingredient(line.ingredient)->roles.front();
         if (problem_.forced[edit.line] && edit.after <= problem_.start[edit.line] && edit.after < edit.before) return missing(edit);
         switch (role) {
-            case Role::acid: return edit.after < edit.before ? "less acid lets the meat bind: " + change("pH", c_.before.properties[Property::ph], c_.after.properties[Property::ph], "") + bind_part(c_.bind_before.acid_factor, c_.bind_after.acid_factor)
-                                                             : change("sourness", c_.before.properties[Property::sourness_mmol_kg], c_.after.properties[Property::sourness_mmol_kg], "mmol/kg");
-            case Role::heat: return change("heat", c_.before.properties[Property::heat_mg_kg], c_.after.properties[Property::heat_mg_kg], "mg/kg");
-            case Role::salt: return for_salt();
+            case Role::acid:
+                return edit.after < edit.before
+                           ? "less acid lets the meat bind: " +
+                                 change("pH", c_.before.properties[Property::ph], c_.after.properties[Property::ph], "") +
+                                 bind_part(c_.bind_before.acid_factor, c_.bind_after.acid_factor)
+                           : change("sourness", c_.before.properties[Property::sourness_mmol_kg],
+                                    c_.after.properties[Property::sourness_mmol_kg], "mmol/kg");
+            case Role::heat:
+                return change("heat", c_.before.properties[Property::heat_mg_kg], c_.after.properties[Property::heat_mg_kg], "mg/kg");
+            case Role::salt:
+                return for_salt();
             case Role::fat:
-            case Role::lean: return change("fat", c_.before.properties[Property::fat_pct], c_.after.properties[Property::fat_pct], "% of batch");
-            default: break;
+            case Role::lean:
+                return change("fat", c_.before.properties[Property::fat_pct], c_.after.properties[Property::fat_pct], "% of batch");
+            default:
+                break;
         }
         if (edit.after < edit.before && c_.bind_after.loose_water < c_.bind_before.loose_water - 0.002)
-            return "less wet paste: loose water " + figures(100 * c_.bind_before.loose_water) + " -> " + figures(100 * c_.bind_after.loose_water) + " g in 100 g, so the protein is less diluted";
-        if (role == Role::green || role == Role::herb) return change("chlorophyll", c_.before.properties[Property::chlorophyll_mg_kg], c_.after.properties[Property::chlorophyll_mg_kg], "mg/kg");
+            return "less wet paste: loose water " + figures(100 * c_.bind_before.loose_water) + " -> " +
+                   figures(100 * c_.bind_after.loose_water) + " g in 100 g, so the protein is less diluted";
+        if (role == Role::green || role == Role::herb)
+            return change("chlorophyll", c_.before.properties[Property::chlorophyll_mg_kg],
+                          c_.after.properties[Property::chlorophyll_mg_kg], "mg/kg");
         return "follows the other changes";
     }
 
@@ -58,16 +74,22 @@ public:
         const Role role = food.roles.front();
         const double brings = dose_of(move.per_gram, role) * edit.after;
         std::string why = std::string(word(role)) + ": brings " + figures(brings) + " " + std::string(dose_unit(role));
-        if (role == Role::binder) why += "; loose water " + figures(100 * c_.bind_before.loose_water) + " -> " + figures(100 * c_.bind_after.loose_water) + " g in 100 g, " + change("bind", c_.before.properties[Property::bind], c_.after.properties[Property::bind], "of 100");
+        if (role == Role::binder)
+            why += "; loose water " + figures(100 * c_.bind_before.loose_water) + " -> " + figures(100 * c_.bind_after.loose_water) +
+                   " g in 100 g, " + change("bind", c_.before.properties[Property::bind], c_.after.properties[Property::bind], "of 100");
         return why;
     }
 
     std::string for_process(const ProcessChange& change) const {
         const auto factor = [&](double before, double after) { return "; bind factor " + figures(before) + " -> " + figures(after); };
         switch (change.about) {
-            case ProcessChange::About::order: return "acid that meets unsalted meat keeps its protein from dissolving" + factor(c_.bind_before.order_factor, c_.bind_after.order_factor);
-            case ProcessChange::About::mixing: return "dissolved protein is the glue" + factor(c_.bind_before.mixing_factor, c_.bind_after.mixing_factor);
-            case ProcessChange::About::cold: return "cold fat does not smear" + factor(c_.bind_before.cold_factor, c_.bind_after.cold_factor);
+            case ProcessChange::About::order:
+                return "acid that meets unsalted meat keeps its protein from dissolving" +
+                       factor(c_.bind_before.order_factor, c_.bind_after.order_factor);
+            case ProcessChange::About::mixing:
+                return "dissolved protein is the glue" + factor(c_.bind_before.mixing_factor, c_.bind_after.mixing_factor);
+            case ProcessChange::About::cold:
+                return "cold fat does not smear" + factor(c_.bind_before.cold_factor, c_.bind_after.cold_factor);
         }
         return {};
     }

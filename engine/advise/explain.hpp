@@ -22,7 +22,8 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
 std::string table_sentence(const Yardstick& yardstick, const Compared& compared);
 
 /// What gives back something that the wants cost, such as brightness lost with the acid.
-std::vector<std::string> what_gives_back(const Formula& base, const Yardstick& yardstick, const Compared& compared, const SwapGraph& graph, const Stock& stock, const Context& context);
+std::vector<std::string> what_gives_back(const Formula& base, const Yardstick& yardstick, const Compared& compared, const SwapGraph& graph,
+                                         const Stock& stock, const Context& context);
 
 /// "237", "3.4", "0.52": three figures, no exponent.
 std::string figures(double value);

@@ -16,12 +16,12 @@ namespace standin {
 namespace {
 
 // Shares of the batch that bound what a move may bring; a plain kitchen's sense of proportion, judgement throughout.
-constexpr double most_of_paste = 0.25;   // a green, vegetable or nut
-constexpr double most_of_binder = 0.035; // also the usual legal cap
+constexpr double most_of_paste = 0.25;    // a green, vegetable or nut
+constexpr double most_of_binder = 0.035;  // also the usual legal cap
 constexpr double most_of_acid = 0.04;
-constexpr double raise_share = 0.6;      // of a line
+constexpr double raise_share = 0.6;  // of a line
 constexpr double trim_share = 0.4;
-constexpr double dose_slack = 1.5;       // over the equal dose
+constexpr double dose_slack = 1.5;  // over the equal dose
 constexpr std::size_t stand_ins_a_line = 7;
 constexpr std::size_t adds_of_a_kind = 6;
 
@@ -53,7 +53,8 @@ bool contains(const std::vector<Role>& roles, Role role) { return std::find(role
 
 class Builder {
 public:
-    Builder(const Formula& formula, const AdaptRequest& request, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick, const Context& context)
+    Builder(const Formula& formula, const AdaptRequest& request, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick,
+            const Context& context)
         : request_(request), stock_(stock), graph_(graph), yardstick_(yardstick), context_(context), knowledge_(context.knowledge()) {
         problem_.formula = formula;
         for (const auto& line : formula.lines)
@@ -143,7 +144,8 @@ private:
         constexpr double slack = 2;
         double most = std::numeric_limits<double>::infinity();
         for (const auto& goal : yardstick_.goals()) {
-            const bool counted = (role == Role::heat && goal.property == Property::heat_mg_kg) || (role == Role::acid && goal.property == Property::sourness_mmol_kg);
+            const bool counted = (role == Role::heat && goal.property == Property::heat_mg_kg) ||
+                                 (role == Role::acid && goal.property == Property::sourness_mmol_kg);
             if (!counted || goal.kind == Goal::Kind::at_most) continue;
             const double base = yardstick_.base().properties[goal.property];
             most = std::min(most, slack * std::max(0.0, goal.target(base) - base) * base_mass_ / 1000 / dose_of(per_gram, role));
@@ -164,7 +166,8 @@ private:
         const Line& line = lines()[l];
         if (line.keep) return;
         const Role role = role_of_line(l);
-        const bool trim = role == Role::salt || (role == Role::liquid && unit(line)[Amount::titratable] <= 0 && unit(line)[Amount::alcohol] <= 0);
+        const bool trim =
+            role == Role::salt || (role == Role::liquid && unit(line)[Amount::titratable] <= 0 && unit(line)[Amount::alcohol] <= 0);
         const bool touched = change_roles_.count(role) > 0;
         if (!trim && !touched) return;
         // Meat only moves for a want about it, or to make up for meat that is missing.
@@ -173,7 +176,10 @@ private:
         const double down = trim && !touched ? trim_share : 1.0;
         if (problem_.start[l] > 0) push({MoveKind::reduce, l, line, {}, negated(unit(line)), problem_.start[l] * down, price, trim});
         if (problem_.forced[l] || role == Role::binder) return;
-        const double up = std::min({line.grams.mid * (trim ? trim_share : is_meat(l) ? 1.0 : raise_share), room_for_more(l), is_meat(l) ? base_mass_ : most_of_paste * base_mass_});
+        const double up = std::min({line.grams.mid * (trim         ? trim_share
+                                                      : is_meat(l) ? 1.0
+                                                                   : raise_share),
+                                    room_for_more(l), is_meat(l) ? base_mass_ : most_of_paste * base_mass_});
         if (up > 0) push({MoveKind::raise, l, line, {}, unit(line), up, price, trim});
     }
 
@@ -211,7 +217,8 @@ private:
     }
 
     bool widen_raise(std::size_t l, const StandsFor& stands) {
-        auto move = std::find_if(problem_.moves.begin(), problem_.moves.end(), [&](const Move& m) { return m.kind == MoveKind::raise && m.line == l; });
+        auto move = std::find_if(problem_.moves.begin(), problem_.moves.end(),
+                                 [&](const Move& m) { return m.kind == MoveKind::raise && m.line == l; });
         if (move == problem_.moves.end()) {
             push({MoveKind::raise, l, lines()[l], {}, unit(lines()[l]), 0, context_.constant("advice.price.change"), false});
             move = problem_.moves.end() - 1;
@@ -236,8 +243,10 @@ private:
     double price_of(const Move& move) const {
         double closeness = 0;
         for (const auto& stands : move.stands_for) closeness = std::max(closeness, stands.closeness);
-        const bool new_food = std::none_of(lines().begin(), lines().end(), [&](const Line& line) { return line.ingredient == move.food.ingredient; });
-        double price = context_.constant("advice.price.swap") * (1 - closeness) + context_.constant(new_food ? "advice.price.new" : "advice.price.change");
+        const bool new_food =
+            std::none_of(lines().begin(), lines().end(), [&](const Line& line) { return line.ingredient == move.food.ingredient; });
+        double price = context_.constant("advice.price.swap") * (1 - closeness) +
+                       context_.constant(new_food ? "advice.price.new" : "advice.price.change");
         for (const auto& allergen : ingredient(move.food).allergens)
             if (!allergens_.count(allergen)) price += context_.constant("advice.price.allergen");
         return price;
@@ -249,7 +258,8 @@ private:
             if (swap.role == role) ++known[swap.to];
         std::vector<const Ingredient*> foods;
         for (const auto& i : knowledge_.records().ingredients)
-            if (i.roles.front() == role && stock_.can_bring(i) && (role != Role::binder || i.tissue == Tissue::dry) && !in_formula(i)) foods.push_back(&i);
+            if (i.roles.front() == role && stock_.can_bring(i) && (role != Role::binder || i.tissue == Tissue::dry) && !in_formula(i))
+                foods.push_back(&i);
         const auto worth = [&](const Ingredient* i) { return known[i->id] - (i->allergens.empty() ? 0 : 10); };
         std::stable_sort(foods.begin(), foods.end(), [&](const Ingredient* a, const Ingredient* b) { return worth(a) > worth(b); });
         for (std::size_t f = 0; f < std::min(foods.size(), adds_of_a_kind); ++f) {
@@ -291,7 +301,8 @@ private:
         }
         Limit binders{{}, most_of_binder * base_mass_};
         for (std::size_t m = 0; m < problem_.moves.size(); ++m)
-            if (problem_.moves[m].kind == MoveKind::add && ingredient(problem_.moves[m].food).roles.front() == Role::binder) binders.moves.push_back(m);
+            if (problem_.moves[m].kind == MoveKind::add && ingredient(problem_.moves[m].food).roles.front() == Role::binder)
+                binders.moves.push_back(m);
         if (binders.moves.size() > 1) problem_.limits.push_back(std::move(binders));
     }
 
@@ -308,7 +319,8 @@ private:
         constexpr double cold = 2, tacky_min = 3;
         if (now.order != Order::salt_first) {
             better.process.order = Order::salt_first;
-            better.changes.push_back({ProcessChange::About::order, "salt and lean first, mixed until tacky; the paste next; acid cold and last"});
+            better.changes.push_back(
+                {ProcessChange::About::order, "salt and lean first, mixed until tacky; the paste next; acid cold and last"});
         }
         if (now.mixing_min < tacky_min) {
             better.process.mixing_min = tacky_min;
@@ -357,11 +369,13 @@ private:
 
 std::vector<Goal> hard_goals(const Yardstick& yardstick) {
     std::vector<Goal> hard;
-    for (const auto& goal : yardstick.goals()) hard.push_back(as_condition(goal, yardstick.base().properties[goal.property], aimed_within * yardstick.step(goal.property)));
+    for (const auto& goal : yardstick.goals())
+        hard.push_back(as_condition(goal, yardstick.base().properties[goal.property], aimed_within * yardstick.step(goal.property)));
     return hard;
 }
 
-Problem make_problem(const Formula& formula, const AdaptRequest& request, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick, const Context& context) {
+Problem make_problem(const Formula& formula, const AdaptRequest& request, const Stock& stock, const SwapGraph& graph,
+                     const Yardstick& yardstick, const Context& context) {
     return Builder(formula, request, stock, graph, yardstick, context).build();
 }
 

@@ -18,20 +18,20 @@ enum class MoveKind { reduce, raise, stand_in, add };
 struct StandsFor {
     std::size_t line = 0;
     double closeness = 0;
-    double equal_grams = 0;          ///< grams of the stand-in that carry the line's whole dose
+    double equal_grams = 0;  ///< grams of the stand-in that carry the line's whole dose
     Role role = Role::green;
     std::vector<std::size_t> swaps;  ///< indexes in Records::swaps
 };
 
 struct Move {
     MoveKind kind = MoveKind::reduce;
-    std::size_t line = 0;            ///< reduce, raise: the formula's line
-    Line food;                       ///< stand_in, add: what comes in, with its preparations
+    std::size_t line = 0;  ///< reduce, raise: the formula's line
+    Line food;             ///< stand_in, add: what comes in, with its preparations
     std::vector<StandsFor> stands_for;
-    Material per_gram;               ///< of the batch, negative for reduce
-    double most = 0;                 ///< grams
-    double price = 0;                ///< noticeable differences once it is used
-    bool trim = false;               ///< salt or water following the rest: no edit of its own in a plan's idea
+    Material per_gram;  ///< of the batch, negative for reduce
+    double most = 0;    ///< grams
+    double price = 0;   ///< noticeable differences once it is used
+    bool trim = false;  ///< salt or water following the rest: no edit of its own in a plan's idea
 };
 
 /// Grams of some moves that together must stay under a limit: one ingredient in several forms, or all binders.
@@ -56,21 +56,22 @@ struct ProcessOption {
 
 struct Problem {
     Formula formula;
-    std::vector<double> start;       ///< grams of each line before any move; less than the formula's where it is not to be had
-    std::vector<bool> forced;        ///< lines whose start is below the formula's
-    std::vector<bool> excluded;      ///< lines that the maker wants to be without
+    std::vector<double> start;   ///< grams of each line before any move; less than the formula's where it is not to be had
+    std::vector<bool> forced;    ///< lines whose start is below the formula's
+    std::vector<bool> excluded;  ///< lines that the maker wants to be without
     Material start_total;
     std::vector<Move> moves;
     std::vector<Limit> limits;
     std::vector<ProcessOption> processes;
-    double least_meat = 0;           ///< g
-    std::vector<Goal> hard;          ///< limits no plan may break: conditions, and word wants as far as all of them can be met
+    double least_meat = 0;   ///< g
+    std::vector<Goal> hard;  ///< limits no plan may break: conditions, and word wants as far as all of them can be met
 };
 
 /// The goals as limits: conditions as they are, words at their target less the slack within which they count as met.
 std::vector<Goal> hard_goals(const Yardstick& yardstick);
 
 /// Everything that may be done about `formula`, with every goal as a hard limit. Lines marked keep have no moves.
-Problem make_problem(const Formula& formula, const AdaptRequest& request, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick, const Context& context);
+Problem make_problem(const Formula& formula, const AdaptRequest& request, const Stock& stock, const SwapGraph& graph,
+                     const Yardstick& yardstick, const Context& context);
 
 }  // namespace standin

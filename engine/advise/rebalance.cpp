@@ -1,17 +1,18 @@
 #include "advise/rebalance.hpp"
 
+#include <nlopt.h>
+
 #include <algorithm>
 #include <cmath>
 #include <memory>
-#include <nlopt.h>
 
 namespace standin {
 namespace {
 
-constexpr double step = 1e-6;          // of a scaled variable, for forward differences
-constexpr double smooth = 1e-4;        // keeps the root of a sum of squares differentiable at nothing
-constexpr double tolerance = 1e-6;     // on constraints, in their own scale
-constexpr double least_mass = 1.0;     // g; a batch that moves away altogether is no batch
+constexpr double step = 1e-6;       // of a scaled variable, for forward differences
+constexpr double smooth = 1e-4;     // keeps the root of a sum of squares differentiable at nothing
+constexpr double tolerance = 1e-6;  // on constraints, in their own scale
+constexpr double least_mass = 1.0;  // g; a batch that moves away altogether is no batch
 constexpr int most_evaluations = 400;
 
 // The values SLSQP asks for: the objective first, then one a constraint (feasible when not positive).
@@ -19,7 +20,8 @@ using Values = std::vector<double>;
 
 class Task {
 public:
-    Task(const Problem& problem, const Yardstick& yardstick, const Models& models, const ProcessOption& process, const std::vector<Choice>& choices)
+    Task(const Problem& problem, const Yardstick& yardstick, const Models& models, const ProcessOption& process,
+         const std::vector<Choice>& choices)
         : problem_(problem), yardstick_(yardstick), models_(models), process_(process) {
         for (std::size_t m = 0; m < choices.size(); ++m) {
             if (choices[m] == Choice::out || !(problem.moves[m].most > 0)) continue;
@@ -29,7 +31,8 @@ public:
             least_.push_back(choices[m] == Choice::full ? 1.0 : 0.0);
         }
         for (const auto& goal : problem.hard) conditions_.push_back(&goal);
-        const bool meat_moves = std::any_of(active_.begin(), active_.end(), [&](std::size_t m) { return problem.moves[m].per_gram[Amount::meat] != 0; });
+        const bool meat_moves =
+            std::any_of(active_.begin(), active_.end(), [&](std::size_t m) { return problem.moves[m].per_gram[Amount::meat] != 0; });
         meat_limit_ = meat_moves || problem.start_total[Amount::meat] < problem.least_meat;
     }
 
@@ -40,12 +43,14 @@ public:
 
     std::vector<double> grams(const double* y) const {
         std::vector<double> all(problem_.moves.size(), 0.0);
-        for (std::size_t i = 0; i < active_.size(); ++i) all[active_[i]] = std::clamp(y[i], least_[i], 1.0) * problem_.moves[active_[i]].most;
+        for (std::size_t i = 0; i < active_.size(); ++i)
+            all[active_[i]] = std::clamp(y[i], least_[i], 1.0) * problem_.moves[active_[i]].most;
         return all;
     }
     std::vector<double> scaled(const std::vector<double>& grams) const {
         std::vector<double> y = least_;
-        for (std::size_t i = 0; i < active_.size() && !grams.empty(); ++i) y[i] = std::clamp(grams[active_[i]] / problem_.moves[active_[i]].most, least_[i], 1.0);
+        for (std::size_t i = 0; i < active_.size() && !grams.empty(); ++i)
+            y[i] = std::clamp(grams[active_[i]] / problem_.moves[active_[i]].most, least_[i], 1.0);
         return y;
     }
 
@@ -71,7 +76,8 @@ public:
 private:
     Material total(const double* y) const {
         Material sum = problem_.start_total;
-        for (std::size_t i = 0; i < active_.size(); ++i) sum.add(problem_.moves[active_[i]].per_gram, y[i] * problem_.moves[active_[i]].most);
+        for (std::size_t i = 0; i < active_.size(); ++i)
+            sum.add(problem_.moves[active_[i]].per_gram, y[i] * problem_.moves[active_[i]].most);
         return sum;
     }
 
@@ -101,7 +107,8 @@ private:
     double over(const Limit& limit, const double* y) const {
         double sum = 0;
         for (std::size_t i = 0; i < active_.size(); ++i)
-            if (std::find(limit.moves.begin(), limit.moves.end(), active_[i]) != limit.moves.end()) sum += y[i] * problem_.moves[active_[i]].most;
+            if (std::find(limit.moves.begin(), limit.moves.end(), active_[i]) != limit.moves.end())
+                sum += y[i] * problem_.moves[active_[i]].most;
         return limit.grams > 0 ? sum / limit.grams - 1 : sum;
     }
 
@@ -145,9 +152,9 @@ double evaluate(unsigned n, const double* y, double* gradient, void* data) {
     return row->callback->values[row->index];
 }
 
-std::vector<double> minimise(const Task& task, std::vector<double> y) {
+std::vector<double> minimise(const Task& task, std::vector<double> y, nlopt_algorithm algorithm) {
     const auto n = static_cast<unsigned>(task.size());
-    const std::unique_ptr<nlopt_opt_s, decltype(&nlopt_destroy)> solver(nlopt_create(NLOPT_LD_SLSQP, n), &nlopt_destroy);
+    const std::unique_ptr<nlopt_opt_s, decltype(&nlopt_destroy)> solver(nlopt_create(algorithm, n), &nlopt_destroy);
     Callback callback{&task, {}, {}, {}};
     std::vector<Row> rows;
     for (std::size_t r = 0; r <= task.constraints(); ++r) rows.push_back({&callback, r});
@@ -173,16 +180,17 @@ double violation(const Values& values) {
 
 namespace {
 
-// SLSQP may stop well short of a minimum and call it success, so it is started again where it stopped until that gains nothing.
+// SLSQP may stop well short of a minimum and call it success. CCSA (Svanberg 2002, SIAM J Optim 12:555), a method of another kind, goes
+// on where it stopped, and the two take turns until one gains nothing over the other.
 template <class Take>
 void descend(const Task& task, const std::vector<double>& start, Take take, const Solution& best) {
     constexpr int most_restarts = 6;
     constexpr double gain = 1e-4;
-    take(minimise(task, start));
+    take(minimise(task, start, NLOPT_LD_SLSQP));
     for (int again = 0; again < most_restarts; ++again) {
         const double before = best.distance;
         const bool was_feasible = best.feasible();
-        take(minimise(task, task.scaled(best.grams)));
+        take(minimise(task, task.scaled(best.grams), again % 2 == 0 ? NLOPT_LD_CCSAQ : NLOPT_LD_SLSQP));
         if (was_feasible && best.distance > before - gain) break;
         if (!best.feasible() && again > 0) break;
     }
@@ -197,7 +205,9 @@ Solution Rebalancer::solve(const std::vector<Choice>& choices, const ProcessOpti
     const auto take = [&](const std::vector<double>& y) {
         const Values values = task.values(y.data());
         Solution found{task.grams(y.data()), values[0], 0, violation(values)};
-        const bool better = found.feasible() == best.feasible() ? (found.feasible() ? found.distance < best.distance : found.violation < best.violation) : found.feasible();
+        const bool better = found.feasible() == best.feasible()
+                                ? (found.feasible() ? found.distance < best.distance : found.violation < best.violation)
+                                : found.feasible();
         if (first || better) best = std::move(found);
         first = false;
     };

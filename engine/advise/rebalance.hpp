@@ -1,5 +1,6 @@
-// The best grams for a given set of moves: NLopt's SLSQP on variables scaled by each move's most, so that 2 g of salt and 700 g of pork
-// weigh alike. What comes back is recomputed from the models and says itself whether it keeps the constraints; no solver is believed.
+// The best grams for a given set of moves: NLopt's SLSQP and CCSA in turns, on variables scaled by each move's most, so that 2 g of salt
+// and 700 g of pork weigh alike. What comes back is recomputed from the models and says itself whether it keeps the constraints; no solver
+// is believed.
 #pragma once
 
 #include <vector>
@@ -13,16 +14,17 @@ namespace standin {
 enum class Choice : unsigned char { out, open, in, full };
 
 struct Solution {
-    std::vector<double> grams;   ///< one a move
-    double distance = 0;         ///< deviation plus prices, noticeable differences
-    double deviation = 0;        ///< root of the squared residuals and missed wants
-    double violation = 0;        ///< largest breach of a hard limit, in noticeable differences or shares; 0 when none
+    std::vector<double> grams;  ///< one a move
+    double distance = 0;        ///< deviation plus prices, noticeable differences
+    double deviation = 0;       ///< root of the squared residuals and missed wants
+    double violation = 0;       ///< largest breach of a hard limit, in noticeable differences or shares; 0 when none
     bool feasible() const { return violation < 1e-4; }
 };
 
 class Rebalancer {
 public:
-    Rebalancer(const Problem& problem, const Yardstick& yardstick, const Models& middle) : problem_(problem), yardstick_(yardstick), models_(middle) {}
+    Rebalancer(const Problem& problem, const Yardstick& yardstick, const Models& middle)
+        : problem_(problem), yardstick_(yardstick), models_(middle) {}
 
     /// Minimises over the grams of all moves that are not out, starting from `from` (one a move; empty: nothing moved). When the answer
     /// breaks a limit, other starts are tried before it is given as it is.

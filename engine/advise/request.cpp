@@ -21,10 +21,12 @@ Result<std::size_t> line_named(const Formula& formula, std::string_view text, co
     const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), number);
     if (fault == std::errc{} && end == text.data() + text.size()) {
         if (number >= 1 && number <= formula.lines.size()) return number - 1;
-        return failure(Trouble::usage, "no line " + std::string(text) + ": the formula has " + std::to_string(formula.lines.size()) + " lines");
+        return failure(Trouble::usage,
+                       "no line " + std::string(text) + ": the formula has " + std::to_string(formula.lines.size()) + " lines");
     }
     const Ingredient* ingredient = knowledge.ingredient_named(text);
-    const auto found = std::find_if(formula.lines.begin(), formula.lines.end(), [&](const Line& line) { return ingredient && line.ingredient == ingredient->id; });
+    const auto found = std::find_if(formula.lines.begin(), formula.lines.end(),
+                                    [&](const Line& line) { return ingredient && line.ingredient == ingredient->id; });
     if (found != formula.lines.end()) return static_cast<std::size_t>(found - formula.lines.begin());
     // A shorter name will do where only one line holds it as a word: "parsley" for a line of curly parsley.
     std::vector<std::size_t> holding;
@@ -36,7 +38,8 @@ Result<std::size_t> line_named(const Formula& formula, std::string_view text, co
                 break;
             }
     if (holding.size() == 1) return holding.front();
-    return failure(Trouble::usage, "no line \"" + std::string(text) + "\": the lines are " + lines_there_are(formula, knowledge), {}, ingredient ? std::vector<std::string>{} : knowledge.nearest_ingredients(text));
+    return failure(Trouble::usage, "no line \"" + std::string(text) + "\": the lines are " + lines_there_are(formula, knowledge), {},
+                   ingredient ? std::vector<std::string>{} : knowledge.nearest_ingredients(text));
 }
 
 Result<Formula> with_keep_marks(Formula formula, const AdaptRequest& request, const Knowledge& knowledge) {

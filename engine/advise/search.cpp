@@ -9,10 +9,10 @@
 namespace standin {
 namespace {
 
-constexpr double used_share = 0.01;    // of a move's most; below that it is not worth the weighing
-constexpr double worth_adding = 0.1;   // what one more change must gain to be an idea of its own
-constexpr double scrap_share = 0.15;   // of a line
-constexpr double bound_slack = 1e-3;   // noticeable differences; solver tolerance
+constexpr double used_share = 0.01;   // of a move's most; below that it is not worth the weighing
+constexpr double worth_adding = 0.1;  // what one more change must gain to be an idea of its own
+constexpr double scrap_share = 0.15;  // of a line
+constexpr double bound_slack = 1e-3;  // noticeable differences; solver tolerance
 
 struct Node {
     std::size_t process = 0;
@@ -71,7 +71,8 @@ private:
             for (const auto& stands : move.stands_for) ++count[stands.line];
         for (std::size_t m = 0; m < grams.size(); ++m)
             for (const auto& stands : problem_.moves[m].stands_for)
-                if (problem_.forced[stands.line]) grams[m] = std::min(problem_.moves[m].most, grams[m] + stands.equal_grams / static_cast<double>(count[stands.line]));
+                if (problem_.forced[stands.line])
+                    grams[m] = std::min(problem_.moves[m].most, grams[m] + stands.equal_grams / static_cast<double>(count[stands.line]));
         return grams;
     }
 
@@ -115,7 +116,9 @@ private:
     std::size_t cheapest_open(const Node& node) const {
         std::size_t best = none;
         for (std::size_t m = 0; m < node.choices.size(); ++m)
-            if (node.choices[m] == Choice::open && problem_.moves[m].most > 0 && (best == none || problem_.moves[m].price < problem_.moves[best].price)) best = m;
+            if (node.choices[m] == Choice::open && problem_.moves[m].most > 0 &&
+                (best == none || problem_.moves[m].price < problem_.moves[best].price))
+                best = m;
         return best;
     }
 
@@ -146,7 +149,8 @@ private:
         if (chosen.kind != MoveKind::reduce && chosen.kind != MoveKind::raise) return;
         for (std::size_t m = 0; m < node.choices.size(); ++m) {
             const Move& other = problem_.moves[m];
-            const bool opposite = other.line == chosen.line && other.kind == (chosen.kind == MoveKind::reduce ? MoveKind::raise : MoveKind::reduce);
+            const bool opposite =
+                other.line == chosen.line && other.kind == (chosen.kind == MoveKind::reduce ? MoveKind::raise : MoveKind::reduce);
             if (opposite && node.choices[m] == Choice::open) node.choices[m] = Choice::out;
         }
     }
@@ -158,11 +162,14 @@ private:
             if (node.choices[m] == Choice::in && !problem_.moves[m].trim) (brings_food(m) ? chosen.foods : chosen.lines).insert(m);
         return std::any_of(result_.plans.begin(), result_.plans.end(), [&](const Plan& held) {
             const Idea theirs = idea(held);
-            return !theirs.foods.empty() && holds(chosen.foods, theirs.foods) && holds(chosen.lines, theirs.lines) && node.bound() > held.distance - worth_adding;
+            return !theirs.foods.empty() && holds(chosen.foods, theirs.foods) && holds(chosen.lines, theirs.lines) &&
+                   node.bound() > held.distance - worth_adding;
         });
     }
 
-    bool brings_food(std::size_t m) const { return problem_.moves[m].kind == MoveKind::stand_in || problem_.moves[m].kind == MoveKind::add; }
+    bool brings_food(std::size_t m) const {
+        return problem_.moves[m].kind == MoveKind::stand_in || problem_.moves[m].kind == MoveKind::add;
+    }
 
     // A child is part of its parent, so it inherits the better bound where the solver stopped a little short.
     void keep_open(Node node, double parent_bound) {
@@ -227,7 +234,9 @@ private:
         return static_cast<std::size_t>(std::count_if(used.begin(), used.end(), [&](std::size_t m) { return !problem_.moves[m].trim; }));
     }
 
-    static bool holds(const std::set<std::size_t>& a, const std::set<std::size_t>& b) { return std::includes(a.begin(), a.end(), b.begin(), b.end()); }
+    static bool holds(const std::set<std::size_t>& a, const std::set<std::size_t>& b) {
+        return std::includes(a.begin(), a.end(), b.begin(), b.end());
+    }
 
     Idea idea(const Plan& plan) const {
         Idea all;
@@ -251,7 +260,8 @@ private:
         const Idea mine = idea(plan);
         for (const auto& held : result_.plans)
             if (dusting(mine, idea(held)) && plan.distance > held.distance - worth_adding) return;
-        std::erase_if(result_.plans, [&](const Plan& held) { return dusting(idea(held), mine) && held.distance > plan.distance - worth_adding; });
+        std::erase_if(result_.plans,
+                      [&](const Plan& held) { return dusting(idea(held), mine) && held.distance > plan.distance - worth_adding; });
         result_.plans.push_back(std::move(plan));
         order();
         if (result_.plans.size() > limits_.plans) result_.plans.resize(limits_.plans);
@@ -261,10 +271,14 @@ private:
         std::stable_sort(result_.plans.begin(), result_.plans.end(), [](const Plan& a, const Plan& b) { return a.distance < b.distance; });
     }
 
-    double worst_kept() const { return result_.plans.size() < limits_.plans ? std::numeric_limits<double>::infinity() : result_.plans.back().distance; }
+    double worst_kept() const {
+        return result_.plans.size() < limits_.plans ? std::numeric_limits<double>::infinity() : result_.plans.back().distance;
+    }
     double worst_finite() const { return result_.plans.empty() ? 0 : result_.plans.back().distance; }
 
-    bool stopped() { return limits_.progress && !limits_.progress(result_.visited, result_.plans.empty() ? 0 : result_.plans.front().distance); }
+    bool stopped() {
+        return limits_.progress && !limits_.progress(result_.visited, result_.plans.empty() ? 0 : result_.plans.front().distance);
+    }
 
     static constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
 

@@ -17,25 +17,25 @@
 namespace standin {
 
 struct Plan {
-    std::size_t process = 0;      ///< index in Problem::processes
-    std::vector<double> grams;    ///< one a move
-    double distance = 0;          ///< deviation plus prices of what is used
+    std::size_t process = 0;    ///< index in Problem::processes
+    std::vector<double> grams;  ///< one a move
+    double distance = 0;        ///< deviation plus prices of what is used
     double deviation = 0;
 };
 
 struct SearchLimits {
-    std::size_t plans = 3;        ///< how many to find
-    std::size_t changes = 0;      ///< most moves that are no trims in a plan; 0: any number
-    std::size_t nodes = 1500;     ///< give up proving beyond
+    std::size_t plans = 3;     ///< how many to find
+    std::size_t changes = 0;   ///< most moves that are no trims in a plan; 0: any number
+    std::size_t nodes = 1500;  ///< give up proving beyond
     std::function<bool(std::size_t visited, double best)> progress;
 };
 
 struct SearchResult {
-    std::vector<Plan> plans;      ///< best first, none of them a dusting of a better one
+    std::vector<Plan> plans;  ///< best first, none of them a dusting of a better one
     bool proved = false;
-    double gap = 0;               ///< noticeable differences
-    std::size_t visited = 0;      ///< nodes solved
-    double least_violation = 0;   ///< of the relaxed problem: above 0 nothing meets the hard limits
+    double gap = 0;              ///< noticeable differences
+    std::size_t visited = 0;     ///< nodes solved
+    double least_violation = 0;  ///< of the relaxed problem: above 0 nothing meets the hard limits
 };
 
 SearchResult search_plans(const Problem& problem, const Yardstick& yardstick, const Models& middle, const SearchLimits& limits);

@@ -14,14 +14,15 @@ namespace standin {
 namespace {
 
 // A swap that needs this many times the line's weight is no swap a kitchen would make.
-constexpr double implausible_ratio = 8;
+constexpr double implausible_ratio = 30;
 
 Line prepared_like(const Line& line, const Ingredient& ingredient, const std::vector<std::string>& extra, const Knowledge& knowledge) {
     Line food;
     food.ingredient = ingredient.id;
     const auto add = [&](const Prepared& step) {
         const Preparation* preparation = knowledge.preparation(step.preparation);
-        const bool there = std::any_of(food.prepared.begin(), food.prepared.end(), [&](const Prepared& p) { return p.preparation == step.preparation; });
+        const bool there =
+            std::any_of(food.prepared.begin(), food.prepared.end(), [&](const Prepared& p) { return p.preparation == step.preparation; });
         if (preparation && !there && effect_on(*preparation, ingredient.tissue)) food.prepared.push_back(step);
     };
     for (const auto& step : line.prepared) add(step);
@@ -40,7 +41,8 @@ double dose_per_gram(const Line& food, Role role, Pantry& middle) { return dose_
 // Grams of the stand-in for the whole line, following the path swap by swap; nothing where a dose is missing at either end.
 std::optional<double> equal_grams(const Line& line, const Line& food, const SwapPath& path, Role role, Pantry& middle) {
     const Records& records = middle.knowledge().records();
-    const bool all_by_dose = std::all_of(path.swaps.begin(), path.swaps.end(), [&](std::size_t s) { return records.swaps[s].basis == Basis::dose; });
+    const bool all_by_dose =
+        std::all_of(path.swaps.begin(), path.swaps.end(), [&](std::size_t s) { return records.swaps[s].basis == Basis::dose; });
     const auto by_dose = [&](double grams, const Line& from, const Line& to) -> std::optional<double> {
         const double given = dose_per_gram(from, role, middle), taken = dose_per_gram(to, role, middle);
         if (!(given > 0) || !(taken > 0)) return std::nullopt;
@@ -67,7 +69,8 @@ std::size_t index_of(const Knowledge& knowledge, std::string_view id) {
     return static_cast<std::size_t>(knowledge.ingredient(id) - knowledge.records().ingredients.data());
 }
 
-std::vector<Candidate> candidates_for(const Line& line, const SwapGraph& graph, Pantry& middle, const std::function<bool(const Ingredient&)>& may_use) {
+std::vector<Candidate> candidates_for(const Line& line, const SwapGraph& graph, Pantry& middle,
+                                      const std::function<bool(const Ingredient&)>& may_use) {
     const Knowledge& knowledge = middle.knowledge();
     const Records& records = knowledge.records();
     const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
@@ -77,7 +80,8 @@ std::vector<Candidate> candidates_for(const Line& line, const SwapGraph& graph, 
         for (const auto& path : graph.from(role, index_of(knowledge, line.ingredient))) {
             const Ingredient& to = records.ingredients[path.to];
             if (!may_use(to)) continue;
-            Candidate candidate{prepared_like(line, to, records.swaps[path.swaps.back()].prepared, knowledge), role, path.closeness, path.swaps};
+            Candidate candidate{prepared_like(line, to, records.swaps[path.swaps.back()].prepared, knowledge), role, path.closeness,
+                                path.swaps};
             if (to.id == ingredient.id && candidate.food.prepared == line.prepared) continue;
             const auto grams = equal_grams(line, candidate.food, path, role, middle);
             if (!grams || !(*grams > 0) || *grams > implausible_ratio * line.grams.mid) continue;

@@ -11,7 +11,7 @@
 namespace standin {
 
 struct Candidate {
-    Line food;                       ///< the stand-in with its preparations, at the grams of equal dose, weighed before preparation
+    Line food;  ///< the stand-in with its preparations, at the grams of equal dose, weighed before preparation
     Role role = Role::green;
     double closeness = 0;
     std::vector<std::size_t> swaps;  ///< the path, indexes in Records::swaps
@@ -19,7 +19,8 @@ struct Candidate {
 
 /// Every stand-in reachable for `line` in any of its ingredient's roles, the main role first, nearest first within a role; each food
 /// (ingredient with preparations) once. `may_use` says what may be brought in. Preparations of the line carry over where they fit.
-std::vector<Candidate> candidates_for(const Line& line, const SwapGraph& graph, Pantry& middle, const std::function<bool(const Ingredient&)>& may_use);
+std::vector<Candidate> candidates_for(const Line& line, const SwapGraph& graph, Pantry& middle,
+                                      const std::function<bool(const Ingredient&)>& may_use);
 
 /// Position of an ingredient in Records::ingredients.
 std::size_t index_of(const Knowledge& knowledge, std::string_view ingredient);

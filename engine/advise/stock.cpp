@@ -16,7 +16,8 @@ bool is_garden_role(Role role) { return std::find(std::begin(garden_roles), std:
 Result<std::string> excluded_word(const std::string& written, const Knowledge& knowledge) {
     if (is_exclusion_word(written)) return written;
     if (const auto* ingredient = knowledge.ingredient_named(written)) return ingredient->id;
-    return failure(Trouble::usage, "--without \"" + written + "\": neither an ingredient nor an allergen", {}, knowledge.nearest_ingredients(written));
+    return failure(Trouble::usage, "--without \"" + written + "\": neither an ingredient nor an allergen", {},
+                   knowledge.nearest_ingredients(written));
 }
 
 bool same_or_carries(const Ingredient& ingredient, const std::string& word) { return ingredient.id == word || carries(ingredient, word); }
@@ -46,17 +47,22 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
         if (stock.have_.count(line.ingredient) || stock.missing_.count(line.ingredient)) continue;
         const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
         const Role role = ingredient.roles.front();
-        const bool presume = !have.complete.value_or(false) && (stock.everything_ || line.keep || !is_garden_role(role) || !listed_roles.count(role));
+        const bool presume =
+            !have.complete.value_or(false) && (stock.everything_ || line.keep || !is_garden_role(role) || !listed_roles.count(role));
         if (presume) stock.have_.emplace(line.ingredient, std::nullopt);
         else stock.missing_[line.ingredient] = true;
-        if (!have.complete) stock.presumed_.push_back(ingredient.names.front() + (presume ? ": not on the list, taken to be in the kitchen" : ": not on the list, taken to be missing, since other " + std::string(spelling(role)) + " is listed"));
+        if (!have.complete)
+            stock.presumed_.push_back(ingredient.names.front() + (presume ? ": not on the list, taken to be in the kitchen"
+                                                                          : ": not on the list, taken to be missing, since other " +
+                                                                                std::string(spelling(role)) + " is listed"));
     }
     return stock;
 }
 
 Offer Stock::offer(const Ingredient& ingredient) const {
     Offer offer;
-    offer.excluded = std::any_of(without_.begin(), without_.end(), [&](const std::string& word) { return same_or_carries(ingredient, word); });
+    offer.excluded =
+        std::any_of(without_.begin(), without_.end(), [&](const std::string& word) { return same_or_carries(ingredient, word); });
     offer.on_hand = !offer.excluded && !missing_.count(ingredient.id);
     if (!listed_) return offer;
     const auto held = have_.find(ingredient.id);

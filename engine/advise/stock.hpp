@@ -12,9 +12,9 @@ namespace standin {
 
 /// What one ingredient offers.
 struct Offer {
-    bool excluded = false;          ///< by --without
+    bool excluded = false;  ///< by --without
     bool on_hand = true;
-    std::optional<double> grams;    ///< no more than this; absent: plenty
+    std::optional<double> grams;  ///< no more than this; absent: plenty
 };
 
 class Stock {

@@ -20,8 +20,14 @@ namespace {
 class LineSwaps {
 public:
     LineSwaps(const Formula& formula, std::size_t line, const Context& context)
-        : formula_(formula), line_(line), context_(context), knowledge_(context.knowledge()), middle_(formula, context.middle), total_(middle_.total(0)),
-          yardstick_(context, total_, context.middle.models().state(total_, middle_.process(0), 0), {}), base_states_(states_of(Batch(formula, context.drawn), context.drawn.models())),
+        : formula_(formula),
+          line_(line),
+          context_(context),
+          knowledge_(context.knowledge()),
+          middle_(formula, context.middle),
+          total_(middle_.total(0)),
+          yardstick_(context, total_, context.middle.models().state(total_, middle_.process(0), 0), {}),
+          base_states_(states_of(Batch(formula, context.drawn), context.drawn.models())),
           base_(predict_formula(formula, context.drawn)) {
         mark_safety(base_, formula, knowledge_, context.options.rules);
     }
@@ -36,9 +42,11 @@ public:
         answer.line_grams = line.grams.mid;
         answer.roles = ingredient.roles;
         std::vector<std::pair<double, Candidate>> ranked;
-        for (auto& candidate : candidates_for(line, graph, context_.middle, [](const Ingredient&) { return true; })) ranked.emplace_back(distance(candidate), std::move(candidate));
+        for (auto& candidate : candidates_for(line, graph, context_.middle, [](const Ingredient&) { return true; }))
+            ranked.emplace_back(distance(candidate), std::move(candidate));
         std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
-        for (std::size_t i = 0; i < std::min(top, ranked.size()); ++i) answer.stand_ins.push_back(stand_in(ranked[i].second, ranked[i].first));
+        for (std::size_t i = 0; i < std::min(top, ranked.size()); ++i)
+            answer.stand_ins.push_back(stand_in(ranked[i].second, ranked[i].first));
         answer.allergens = base_.allergens;
         answer.cautions = base_.cautions;
         return answer;
@@ -118,7 +126,8 @@ private:
             for (std::size_t i = 0; i < states.size(); ++i) values[i] = get(states[i], base_states_[i]);
             return band_of(values);
         };
-        for_each_property([&](Property p) { s.effects[p] = over([&](const State& a, const State& b) { return a.properties[p] - b.properties[p]; }); });
+        for_each_property(
+            [&](Property p) { s.effects[p] = over([&](const State& a, const State& b) { return a.properties[p] - b.properties[p]; }); });
         s.colour_difference = over([](const State& a, const State& b) { return ciede2000(a.rested, b.rested); });
     }
 

@@ -43,14 +43,23 @@ std::string table_sentence(const Yardstick& yardstick, const Compared& c) {
     std::vector<Told> told;
     const auto tell = [&](std::string_view what, double value) {
         const auto* says = std::find_if(words.begin(), words.end(), [&](const Says& s) { return s.what == what; });
-        if (says != words.end() && std::abs(value) >= 0.3) told.push_back({std::abs(value), std::string(degree(std::abs(value))) + " " + std::string(value > 0 ? says->more : says->less)});
+        if (says != words.end() && std::abs(value) >= 0.3)
+            told.push_back(
+                {std::abs(value), std::string(degree(std::abs(value))) + " " + std::string(value > 0 ? says->more : says->less)});
     };
     for (const auto& residual : yardstick.residuals(c.variant, c.after)) tell(residual.what, residual.value);
     // What a want moved is left out of the residuals; at the table it is the first thing to be noticed.
     for (const auto& goal : yardstick.goals()) {
         if (!yardstick.wanted(goal.property) || !(yardstick.step(goal.property) > 0)) continue;
         const double moved = (c.after.properties[goal.property] - c.before.properties[goal.property]) / yardstick.step(goal.property);
-        const std::string_view what = goal.property == Property::heat_mg_kg ? "heat" : goal.property == Property::bind ? "bind" : goal.property == Property::firmness ? "firmness" : goal.property == Property::sourness_mmol_kg ? "sourness" : goal.property == Property::fat_pct ? "fat" : goal.property == Property::salt_pct ? "salt" : goal.property == Property::cook_loss_pct ? "cook loss" : "";
+        const std::string_view what = goal.property == Property::heat_mg_kg         ? "heat"
+                                      : goal.property == Property::bind             ? "bind"
+                                      : goal.property == Property::firmness         ? "firmness"
+                                      : goal.property == Property::sourness_mmol_kg ? "sourness"
+                                      : goal.property == Property::fat_pct          ? "fat"
+                                      : goal.property == Property::salt_pct         ? "salt"
+                                      : goal.property == Property::cook_loss_pct    ? "cook loss"
+                                                                                    : "";
         tell(what, moved);
     }
     std::stable_sort(told.begin(), told.end(), [](const Told& a, const Told& b) { return a.size > b.size; });

@@ -56,7 +56,9 @@ private:
         std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return weight(a) > weight(b); });
         for (const auto m : order) {
             const auto& options = problem_.moves[m].stands_for;
-            const auto best = std::max_element(options.begin(), options.end(), [&](const StandsFor& a, const StandsFor& b) { return lacking[a.line] * a.closeness < lacking[b.line] * b.closeness; });
+            const auto best = std::max_element(options.begin(), options.end(), [&](const StandsFor& a, const StandsFor& b) {
+                return lacking[a.line] * a.closeness < lacking[b.line] * b.closeness;
+            });
             lacking[best->line] -= plan_.grams[m] / best->equal_grams;
             assigned_[best->line].push_back(m);
         }
@@ -115,7 +117,8 @@ private:
         built_.formula.title = problem_.formula.title;
         built_.formula.note = problem_.formula.note;
         built_.formula.process = option.process;
-        for (const auto& change : option.changes) built_.edits.push_back({EditKind::process, PlainEdit::none, PlainEdit::none, 0, 0, &change});
+        for (const auto& change : option.changes)
+            built_.edits.push_back({EditKind::process, PlainEdit::none, PlainEdit::none, 0, 0, &change});
     }
 
     const Problem& problem_;
@@ -135,6 +138,8 @@ double kitchen_grams(double grams, bool down) {
     return (down ? std::floor(steps + 1e-6) : std::round(steps)) * unit;
 }
 
-BuiltVariant build_variant(const Problem& problem, const Plan& plan, const Stock& stock, const Knowledge& knowledge) { return Builder(problem, plan, stock, knowledge).build(); }
+BuiltVariant build_variant(const Problem& problem, const Plan& plan, const Stock& stock, const Knowledge& knowledge) {
+    return Builder(problem, plan, stock, knowledge).build();
+}
 
 }  // namespace standin

@@ -13,15 +13,19 @@ constexpr double weight_slack = 1e-6;     // share
 constexpr double condition_slack = 0.05;  // noticeable differences; what rounding to kitchen weights may move
 constexpr double meat_slack = 1e-3;       // share
 
-bool same_line(const Line& a, const Line& b) { return a.ingredient == b.ingredient && a.prepared == b.prepared && a.grams == b.grams && a.weighed_prepared == b.weighed_prepared; }
+bool same_line(const Line& a, const Line& b) {
+    return a.ingredient == b.ingredient && a.prepared == b.prepared && a.grams == b.grams && a.weighed_prepared == b.weighed_prepared;
+}
 
 }  // namespace
 
-std::vector<std::string> faults_of(const Formula& variant, const Problem& problem, const Stock& stock, const Yardstick& yardstick, Pantry& middle) {
+std::vector<std::string> faults_of(const Formula& variant, const Problem& problem, const Stock& stock, const Yardstick& yardstick,
+                                   Pantry& middle) {
     std::vector<std::string> faults;
     const Knowledge& knowledge = middle.knowledge();
     for (const auto& line : problem.formula.lines)
-        if (line.keep && std::none_of(variant.lines.begin(), variant.lines.end(), [&](const Line& l) { return same_line(l, line); })) faults.push_back("the kept line " + line.ingredient + " was touched");
+        if (line.keep && std::none_of(variant.lines.begin(), variant.lines.end(), [&](const Line& l) { return same_line(l, line); }))
+            faults.push_back("the kept line " + line.ingredient + " was touched");
 
     std::map<std::string, double> used;
     for (const auto& line : variant.lines) {
@@ -42,7 +46,9 @@ std::vector<std::string> faults_of(const Formula& variant, const Problem& proble
     for (const auto& goal : yardstick.goals()) {
         if (!goal.condition) continue;
         const double step = yardstick.step(goal.property) > 0 ? yardstick.step(goal.property) : 1;
-        if (shortfall(goal, state.properties[goal.property], 0) > (goal.kind == Goal::Kind::equal ? 0.1 + condition_slack : condition_slack) * step) faults.push_back("the condition " + goal.want + " is broken");
+        if (shortfall(goal, state.properties[goal.property], 0) >
+            (goal.kind == Goal::Kind::equal ? 0.1 + condition_slack : condition_slack) * step)
+            faults.push_back("the condition " + goal.want + " is broken");
     }
     return faults;
 }

@@ -9,6 +9,7 @@
 namespace standin {
 
 /// Everything wrong with `variant`, in words; empty when it keeps every kept line, the stock, the exclusions, the meat and the conditions.
-std::vector<std::string> faults_of(const Formula& variant, const Problem& problem, const Stock& stock, const Yardstick& yardstick, Pantry& middle);
+std::vector<std::string> faults_of(const Formula& variant, const Problem& problem, const Stock& stock, const Yardstick& yardstick,
+                                   Pantry& middle);
 
 }  // namespace standin

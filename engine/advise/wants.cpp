@@ -29,13 +29,15 @@ Result<Goal> read_condition(const std::string& want, std::size_t at) {
     if (!property) {
         std::string known;
         for (const auto word : condition_words()) known += (known.empty() ? "" : ", ") + std::string(word);
-        return failure(Trouble::usage, "no property \"" + name + "\" in \"" + want + "\": expected one of " + known, {}, nearest_words(name, condition_words()));
+        return failure(Trouble::usage, "no property \"" + name + "\" in \"" + want + "\": expected one of " + known, {},
+                       nearest_words(name, condition_words()));
     }
     const bool two = at + 1 < want.size() && want[at + 1] == '=';
     const std::string number = trimmed(std::string_view(want).substr(at + (two ? 2 : 1)));
     char* end = nullptr;
     const double limit = std::strtod(number.c_str(), &end);
-    if (number.empty() || *end != '\0' || !std::isfinite(limit)) return failure(Trouble::usage, "\"" + number + "\" in \"" + want + "\" is no number");
+    if (number.empty() || *end != '\0' || !std::isfinite(limit))
+        return failure(Trouble::usage, "\"" + number + "\" in \"" + want + "\" is no number");
     const auto kind = want[at] == '<' ? Goal::Kind::at_most : want[at] == '>' ? Goal::Kind::at_least : Goal::Kind::equal;
     return Goal{want, *property, kind, true, limit, false, 0, {}, {}};
 }
@@ -52,12 +54,14 @@ Result<bool> add_word(const std::string& want, const Knowledge& knowledge, std::
             words.push_back(w.word);
             list += (list.empty() ? "" : ", ") + w.word;
         }
-        return failure(Trouble::usage, "no want \"" + want + "\": expected " + list + " or a condition such as heat<=3", {}, nearest_words(want, words));
+        return failure(Trouble::usage, "no want \"" + want + "\": expected " + list + " or a condition such as heat<=3", {},
+                       nearest_words(want, words));
     }
     for (const auto& move : record->moves) {
         const auto property = property_of(move.property);
         if (!property) return failure(Trouble::bad_data, "the want \"" + want + "\" moves an unknown property \"" + move.property + "\"");
-        goals.push_back({want, *property, rises(move) ? Goal::Kind::at_least : Goal::Kind::at_most, false, 0, move.times, move.by, move.least, move.most});
+        goals.push_back({want, *property, rises(move) ? Goal::Kind::at_least : Goal::Kind::at_most, false, 0, move.times, move.by,
+                         move.least, move.most});
     }
     return true;
 }
@@ -112,9 +116,12 @@ Goal as_condition(const Goal& goal, double base, double slack) {
 double shortfall(const Goal& goal, double value, double base) {
     const double target = goal.target(base);
     switch (goal.kind) {
-        case Goal::Kind::at_least: return std::max(0.0, target - value);
-        case Goal::Kind::at_most: return std::max(0.0, value - target);
-        case Goal::Kind::equal: return std::abs(value - target);
+        case Goal::Kind::at_least:
+            return std::max(0.0, target - value);
+        case Goal::Kind::at_most:
+            return std::max(0.0, value - target);
+        case Goal::Kind::equal:
+            return std::abs(value - target);
     }
     return 0;
 }

@@ -13,12 +13,12 @@ namespace standin {
 
 /// One property of one want. A word's target moves with the base (so it can be judged draw by draw); a condition's does not.
 struct Goal {
-    std::string want;                ///< as written
+    std::string want;  ///< as written
     Property property = Property::bind;
     enum class Kind { at_least, at_most, equal } kind = Kind::at_least;
-    bool condition = false;          ///< a hard limit, not a word
-    double limit = 0;                ///< of a condition
-    bool times = false;              ///< of a word: target = base * by, else base + by
+    bool condition = false;  ///< a hard limit, not a word
+    double limit = 0;        ///< of a condition
+    bool times = false;      ///< of a word: target = base * by, else base + by
     double by = 0;
     std::optional<double> least, most;  ///< of a word: where its target must lie, whatever the base
 

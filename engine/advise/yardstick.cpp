@@ -34,7 +34,8 @@ struct Dose {
     Amount amount;
     std::string_view what;
 };
-constexpr Dose doses[] = {{Amount::dose_nut, "nuts"}, {Amount::dose_herb, "herbs"}, {Amount::dose_allium, "alliums"}, {Amount::dose_spice, "spices"}};
+constexpr Dose doses[] = {
+    {Amount::dose_nut, "nuts"}, {Amount::dose_herb, "herbs"}, {Amount::dose_allium, "alliums"}, {Amount::dose_spice, "spices"}};
 
 }  // namespace
 
@@ -43,7 +44,9 @@ Yardstick::Yardstick(const Context& context, const Material& base, const State& 
     const auto step_of = [&](std::string_view record) { return context.knowledge().difference(record); };
     for (const auto& h : held) {
         const Difference* d = step_of(h.record);
-        if (d) steps_[h.property] = d->relative ? d->step.band.mid * std::max(std::abs(state.properties[h.property]), least_base) : d->step.band.mid;
+        if (d)
+            steps_[h.property] =
+                d->relative ? d->step.band.mid * std::max(std::abs(state.properties[h.property]), least_base) : d->step.band.mid;
     }
     const auto value = [&](std::string_view record) { return step_of(record) ? step_of(record)->step.band.mid : 1.0; };
     colour_step_ = value("colour");
@@ -62,7 +65,9 @@ Yardstick::Yardstick(const Context& context, const Material& base, const State& 
     }
 }
 
-double Yardstick::relative_change(double value, double base, double floor, double step) const { return std::log((value + floor) / (base + floor)) / step; }
+double Yardstick::relative_change(double value, double base, double floor, double step) const {
+    return std::log((value + floor) / (base + floor)) / step;
+}
 
 Residuals Yardstick::residuals(const Material& batch, const State& state) const {
     Residuals r;
@@ -73,7 +78,9 @@ Residuals Yardstick::residuals(const Material& batch, const State& state) const 
         const bool counted = steps_[h.property] > 0 && !free;
         put(h.what, counted ? (state.properties[h.property] - state_.properties[h.property]) / steps_[h.property] : 0);
     }
-    put("heat", wanted_[Property::heat_mg_kg] ? 0 : relative_change(state.properties[Property::burn_mg_kg], state_.properties[Property::burn_mg_kg], heat_floor_, heat_step_));
+    put("heat", wanted_[Property::heat_mg_kg] ? 0
+                                              : relative_change(state.properties[Property::burn_mg_kg],
+                                                                state_.properties[Property::burn_mg_kg], heat_floor_, heat_step_));
     put("colour, rested", wanted_[Property::greenness] ? 0 : ciede2000(state.rested, state_.rested) / colour_step_);
     put("colour, cooked", wanted_[Property::greenness] ? 0 : ciede2000(state.cooked, state_.cooked) / colour_step_);
     put("aroma", aroma_distance(batch, base_, models_.aroma(0)) / aroma_step_);

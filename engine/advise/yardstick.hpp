@@ -2,7 +2,8 @@
 //
 // Each held property, the two colours, the aroma, the doses of the roles that no property stands for and the batch weight give one
 // residual: its change over the smallest change a taster picks up. The distance is the root of the sum of their squares; a want that is
-// missed counts with a weight, and a property that a want moves is held no longer. A condition that the base keeps already is only a limit: within it the base holds.
+// missed counts with a weight, and a property that a want moves is held no longer. A condition that the base keeps already is only a limit:
+// within it the base holds.
 #pragma once
 
 #include <array>

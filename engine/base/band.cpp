@@ -23,7 +23,9 @@ double at(const Band& band, double z) {
     const double end = z < 0 ? band.low : band.high;
     const double share = std::abs(z) / z95;
     const bool logarithmic = band.low > 0 && band.high > band.low * log_from_ratio;
-    return logarithmic ? band.mid * std::pow(end / band.mid, share) : band.mid + (end - band.mid) * share;
+    if (logarithmic) return band.mid * std::pow(end / band.mid, share);
+    const double straight = band.mid + (end - band.mid) * share;
+    return band.low >= 0 ? std::max(0.0, straight) : straight;  // what cannot be negative at 5 % is not so beyond
 }
 
 Band band_of(std::vector<double> draws) {

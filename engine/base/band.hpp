@@ -13,7 +13,8 @@ constexpr Band exactly(double value) { return {value, value, value}; }
 constexpr Band scaled(const Band& band, double factor) { return {band.low * factor, band.mid * factor, band.high * factor}; }
 
 /// The value at `z` standard deviations. Two half-distributions meet at the median, each drawn so that its own end is met at
-/// z = -1.645 or +1.645: log-normal halves where the whole band is positive and wider than a factor 1.5, normal halves otherwise.
+/// z = -1.645 or +1.645: log-normal halves where the whole band is positive and wider than a factor 1.5, normal halves otherwise. A band
+/// that does not go below zero never gives a negative value.
 double at(const Band& band, double z);
 
 /// The 5th, 50th and 95th percentile of `draws` (unsorted, not empty; linear between order statistics).

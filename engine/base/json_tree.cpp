@@ -1,21 +1,24 @@
 #include "base/json_tree.hpp"
 
+#include <utf8.h>
+
+#include <algorithm>
 #include <cmath>
 #include <nlohmann/json.hpp>
-#include <utf8.h>
 
 namespace standin {
 namespace {
 
 constexpr std::size_t deepest = 64;
 constexpr std::size_t longest = std::size_t{16} << 20;
+constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 
 // Follows the text in step with the parser's events: each event is one token, and the next token starts after white space, commas
 // and colons. That gives every node its exact place.
 class Follower {
 public:
     explicit Follower(std::string_view text) : text_(text) {
-        if (text_.substr(0, 3) == "\xEF\xBB\xBF") offset_ = line_start_ = 3;
+        if (text_.substr(0, 3) == byte_order_mark) offset_ = line_start_ = 3;
     }
 
     Place token() {
@@ -101,7 +104,8 @@ private:
         const auto before = text_.substr(0, position > 0 ? position - 1 : 0);
         const auto newline = before.rfind('\n');
         const auto lines = static_cast<std::size_t>(std::count(before.begin(), before.end(), '\n'));
-        return {lines + 1, newline == std::string_view::npos ? before.size() + 1 : before.size() - newline};
+        const std::size_t mark = text_.substr(0, 3) == byte_order_mark ? 3 : 0;  // counts in no column
+        return {lines + 1, newline == std::string_view::npos ? std::max(before.size(), mark) - mark + 1 : before.size() - newline};
     }
 
     bool fail(std::string message, Place place) {
@@ -160,12 +164,18 @@ const JsonNode* JsonNode::member(std::string_view key) const {
 
 std::string_view kind_name(JsonNode::Kind kind) {
     switch (kind) {
-        case JsonNode::Kind::null: return "null";
-        case JsonNode::Kind::boolean: return "true or false";
-        case JsonNode::Kind::number: return "a number";
-        case JsonNode::Kind::text: return "text";
-        case JsonNode::Kind::list: return "a list";
-        case JsonNode::Kind::object: return "an object";
+        case JsonNode::Kind::null:
+            return "null";
+        case JsonNode::Kind::boolean:
+            return "true or false";
+        case JsonNode::Kind::number:
+            return "a number";
+        case JsonNode::Kind::text:
+            return "text";
+        case JsonNode::Kind::list:
+            return "a list";
+        case JsonNode::Kind::object:
+            return "an object";
     }
     return "nothing";
 }
@@ -177,7 +187,8 @@ std::string describe(std::string_view file, Place place) {
 Result<JsonNode> read_json(std::string_view text, std::string_view file) {
     if (text.size() > longest) return failure(Trouble::bad_data, "longer than 16 MB", std::string(file));
     const auto broken = utf8::find_invalid(text.begin(), text.end());
-    if (broken != text.end()) return failure(Trouble::bad_data, "not UTF-8 text", std::string(file) + ": byte " + std::to_string(broken - text.begin() + 1));
+    if (broken != text.end())
+        return failure(Trouble::bad_data, "not UTF-8 text", std::string(file) + ": byte " + std::to_string(broken - text.begin() + 1));
     TreeBuilder builder(text, file);
     const bool complete = nlohmann::json::sax_parse(text.begin(), text.end(), &builder);
     return std::move(builder).finish(complete);

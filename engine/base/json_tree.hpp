@@ -25,8 +25,8 @@ struct JsonNode {
     bool boolean = false;
     double number = 0;
     std::string text;
-    std::vector<JsonNode> items;                                // of a list
-    std::vector<JsonMember> members;                            // of an object, in file order
+    std::vector<JsonNode> items;      // of a list
+    std::vector<JsonMember> members;  // of an object, in file order
 
     const JsonNode* member(std::string_view key) const;
 };

@@ -1,9 +1,10 @@
 #include "base/names.hpp"
 
+#include <utf8.h>
+
 #include <algorithm>
 #include <array>
 #include <cstdint>
-#include <utf8.h>
 
 namespace standin {
 namespace {
@@ -14,13 +15,15 @@ struct Folding {
     char letter;
 };
 constexpr std::array foldings{
-    Folding{0xC0, 0xC5, 'a'}, Folding{0xC7, 0xC7, 'c'}, Folding{0xC8, 0xCB, 'e'}, Folding{0xCC, 0xCF, 'i'}, Folding{0xD1, 0xD1, 'n'},
-    Folding{0xD2, 0xD6, 'o'}, Folding{0xD8, 0xD8, 'o'}, Folding{0xD9, 0xDC, 'u'}, Folding{0xDD, 0xDD, 'y'}, Folding{0xE0, 0xE5, 'a'},
-    Folding{0xE7, 0xE7, 'c'}, Folding{0xE8, 0xEB, 'e'}, Folding{0xEC, 0xEF, 'i'}, Folding{0xF1, 0xF1, 'n'}, Folding{0xF2, 0xF6, 'o'},
-    Folding{0xF8, 0xF8, 'o'}, Folding{0xF9, 0xFC, 'u'}, Folding{0xFD, 0xFD, 'y'}, Folding{0xFF, 0xFF, 'y'}, Folding{0x100, 0x105, 'a'},
-    Folding{0x106, 0x10D, 'c'}, Folding{0x10E, 0x111, 'd'}, Folding{0x112, 0x11B, 'e'}, Folding{0x11C, 0x123, 'g'}, Folding{0x124, 0x127, 'h'},
-    Folding{0x128, 0x131, 'i'}, Folding{0x139, 0x142, 'l'}, Folding{0x143, 0x148, 'n'}, Folding{0x14C, 0x151, 'o'}, Folding{0x154, 0x159, 'r'},
-    Folding{0x15A, 0x161, 's'}, Folding{0x162, 0x167, 't'}, Folding{0x168, 0x173, 'u'}, Folding{0x179, 0x17E, 'z'}};
+    Folding{0xC0, 0xC5, 'a'},   Folding{0xC7, 0xC7, 'c'},   Folding{0xC8, 0xCB, 'e'},   Folding{0xCC, 0xCF, 'i'},
+    Folding{0xD1, 0xD1, 'n'},   Folding{0xD2, 0xD6, 'o'},   Folding{0xD8, 0xD8, 'o'},   Folding{0xD9, 0xDC, 'u'},
+    Folding{0xDD, 0xDD, 'y'},   Folding{0xE0, 0xE5, 'a'},   Folding{0xE7, 0xE7, 'c'},   Folding{0xE8, 0xEB, 'e'},
+    Folding{0xEC, 0xEF, 'i'},   Folding{0xF1, 0xF1, 'n'},   Folding{0xF2, 0xF6, 'o'},   Folding{0xF8, 0xF8, 'o'},
+    Folding{0xF9, 0xFC, 'u'},   Folding{0xFD, 0xFD, 'y'},   Folding{0xFF, 0xFF, 'y'},   Folding{0x100, 0x105, 'a'},
+    Folding{0x106, 0x10D, 'c'}, Folding{0x10E, 0x111, 'd'}, Folding{0x112, 0x11B, 'e'}, Folding{0x11C, 0x123, 'g'},
+    Folding{0x124, 0x127, 'h'}, Folding{0x128, 0x131, 'i'}, Folding{0x139, 0x142, 'l'}, Folding{0x143, 0x148, 'n'},
+    Folding{0x14C, 0x151, 'o'}, Folding{0x154, 0x159, 'r'}, Folding{0x15A, 0x161, 's'}, Folding{0x162, 0x167, 't'},
+    Folding{0x168, 0x173, 'u'}, Folding{0x179, 0x17E, 'z'}};
 
 void fold_letter(std::uint32_t point, std::string& out) {
     if (point < 0x80) {
@@ -35,12 +38,15 @@ void fold_letter(std::uint32_t point, std::string& out) {
     else if (point == 0xE6 || point == 0xC6) out += "ae";
     else if (point == 0x2019 || (point >= 0x300 && point <= 0x36F)) return;  // typographic apostrophe, combining accents
     else {
-        const auto* found = std::find_if(foldings.begin(), foldings.end(), [&](const Folding& f) { return point >= f.from && point <= f.to; });
+        const auto* found =
+            std::find_if(foldings.begin(), foldings.end(), [&](const Folding& f) { return point >= f.from && point <= f.to; });
         out += found == foldings.end() ? ' ' : found->letter;
     }
 }
 
-bool ends_with(std::string_view word, std::string_view end) { return word.size() > end.size() + 1 && word.substr(word.size() - end.size()) == end; }
+bool ends_with(std::string_view word, std::string_view end) {
+    return word.size() > end.size() + 1 && word.substr(word.size() - end.size()) == end;
+}
 
 std::string singular(std::string_view word) {
     const auto cut = [&](std::size_t n, std::string_view add = "") { return std::string(word.substr(0, word.size() - n)).append(add); };
@@ -48,7 +54,8 @@ std::string singular(std::string_view word) {
     if (word == "halves") return "half";
     if (word == "loaves") return "loaf";
     if (ends_with(word, "ies") && word.size() > 4) return cut(3, "y");
-    if (ends_with(word, "oes") || ends_with(word, "ches") || ends_with(word, "shes") || ends_with(word, "xes") || ends_with(word, "sses")) return word == "chiles" ? "chile" : cut(2);
+    if (ends_with(word, "oes") || ends_with(word, "ches") || ends_with(word, "shes") || ends_with(word, "xes") || ends_with(word, "sses"))
+        return word == "chiles" ? "chile" : cut(2);
     if (ends_with(word, "s") && !ends_with(word, "ss") && !ends_with(word, "us") && !ends_with(word, "is")) return cut(1);
     return std::string(word);
 }
@@ -60,7 +67,9 @@ bool shares_word(std::string_view a, std::string_view b) {
         const auto word = a.substr(start, end - start);
         if (word.size() > 3) {
             const auto at = b.find(word);
-            if (at != std::string_view::npos && (at == 0 || b[at - 1] == ' ') && (at + word.size() == b.size() || b[at + word.size()] == ' ')) return true;
+            if (at != std::string_view::npos && (at == 0 || b[at - 1] == ' ') &&
+                (at + word.size() == b.size() || b[at + word.size()] == ' '))
+                return true;
         }
         start = end + 1;
     }
@@ -108,7 +117,7 @@ std::size_t edit_distance(std::string_view a, std::string_view b, std::size_t li
         before = last;
         last = row;
     }
-    return last[a.size()];
+    return std::min(last[a.size()], limit + 1);
 }
 
 std::vector<std::size_t> nearest(std::string_view wanted, const std::vector<std::string_view>& known, std::size_t most) {
@@ -121,7 +130,9 @@ std::vector<std::size_t> nearest(std::string_view wanted, const std::vector<std:
     for (std::size_t i = 0; i < known.size(); ++i) {
         const auto edits = edit_distance(wanted, known[i], limit);
         if (edits <= limit) matches.push_back({edits, i});
-        else if (shares_word(wanted, known[i])) matches.push_back({limit + 1 + (known[i].size() > wanted.size() ? known[i].size() - wanted.size() : wanted.size() - known[i].size()), i});
+        else if (shares_word(wanted, known[i]))
+            matches.push_back(
+                {limit + 1 + (known[i].size() > wanted.size() ? known[i].size() - wanted.size() : wanted.size() - known[i].size()), i});
     }
     std::sort(matches.begin(), matches.end());
     std::vector<std::size_t> best;

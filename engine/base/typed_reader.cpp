@@ -16,7 +16,8 @@ Error join(const std::vector<Error>& errors, Trouble trouble) {
     for (const auto& error : errors) {
         if (!all.message.empty()) all.message += '\n';
         all.message += (error.where.empty() ? "" : error.where + ": ") + error.message;
-        for (std::size_t i = 0; i < error.hints.size(); ++i) all.message += (i == 0 ? " (" : "; ") + error.hints[i] + (i + 1 == error.hints.size() ? ")" : "");
+        for (std::size_t i = 0; i < error.hints.size(); ++i)
+            all.message += (i == 0 ? " (" : "; ") + error.hints[i] + (i + 1 == error.hints.size() ? ")" : "");
     }
     return all;
 }
@@ -43,11 +44,13 @@ const JsonNode* ObjectReader::child(std::string_view key, JsonNode::Kind kind, b
     asked_.emplace_back(key);
     const JsonNode* found = node_.member(key);
     if (!found) {
-        if (required && node_.kind == JsonNode::Kind::object) problems_.add(node_.place, "\"" + std::string(key) + "\" is missing: expected " + std::string(kind_name(kind)));
+        if (required && node_.kind == JsonNode::Kind::object)
+            problems_.add(node_.place, "\"" + std::string(key) + "\" is missing: expected " + std::string(kind_name(kind)));
         return nullptr;
     }
     if (found->kind == kind) return found;
-    problems_.add(found->place, "\"" + std::string(key) + "\" must be " + std::string(kind_name(kind)) + ", not " + std::string(kind_name(found->kind)));
+    problems_.add(found->place,
+                  "\"" + std::string(key) + "\" must be " + std::string(kind_name(kind)) + ", not " + std::string(kind_name(found->kind)));
     return nullptr;
 }
 
@@ -99,7 +102,8 @@ std::vector<std::string> ObjectReader::texts(std::string_view key) {
 
 Band ObjectReader::band(std::string_view key) {
     if (auto found = band_if(key)) return *found;
-    if (!has(key) && node_.kind == JsonNode::Kind::object) problems_.add(node_.place, "\"" + std::string(key) + "\" is missing: expected a number");
+    if (!has(key) && node_.kind == JsonNode::Kind::object)
+        problems_.add(node_.place, "\"" + std::string(key) + "\" is missing: expected a number");
     return {};
 }
 

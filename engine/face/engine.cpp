@@ -16,8 +16,10 @@ Engine::~Engine() = default;
 
 Result<Engine> Engine::open(Options options) {
     constexpr std::size_t fewest = 16, most = 100000;
-    if (options.draws < fewest || options.draws > most) return failure(Trouble::usage, "the number of draws must lie between 16 and 100000");
-    auto knowledge = options.knowledge_folder.empty() ? Result<Knowledge>(embedded_knowledge()) : overlaid_knowledge(options.knowledge_folder);
+    if (options.draws < fewest || options.draws > most)
+        return failure(Trouble::usage, "the number of draws must lie between 16 and 100000");
+    auto knowledge =
+        options.knowledge_folder.empty() ? Result<Knowledge>(embedded_knowledge()) : overlaid_knowledge(options.knowledge_folder);
     if (!knowledge) return Failure(knowledge.error());
     if (!options.rules.empty() && !knowledge->rules(options.rules)) {
         std::string known;
@@ -27,8 +29,12 @@ Result<Engine> Engine::open(Options options) {
     return Engine(std::make_unique<Inside>(std::move(options), std::move(*knowledge)));
 }
 
-Result<Formula> Engine::read_formula(std::string_view text, std::string_view file) const { return standin::read_formula(text, file, inside_->knowledge); }
-Result<Inventory> Engine::read_inventory(std::string_view text, std::string_view file) const { return standin::read_inventory(text, file, inside_->knowledge); }
+Result<Formula> Engine::read_formula(std::string_view text, std::string_view file) const {
+    return standin::read_formula(text, file, inside_->knowledge);
+}
+Result<Inventory> Engine::read_inventory(std::string_view text, std::string_view file) const {
+    return standin::read_inventory(text, file, inside_->knowledge);
+}
 std::string Engine::formula_json(const Formula& formula) const { return standin::formula_json(formula, inside_->knowledge); }
 std::string Engine::formula_text(const Formula& formula) const { return standin::formula_text(formula, inside_->knowledge); }
 

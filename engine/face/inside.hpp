@@ -20,7 +20,10 @@ struct Bench {
 
 struct Engine::Inside {
     Inside(Options chosen, Knowledge known)
-        : options(std::move(chosen)), knowledge(std::move(known)), drawn(knowledge, Draws(options.draws, options.seed)), middle(knowledge, Draws::middle()) {}
+        : options(std::move(chosen)),
+          knowledge(std::move(known)),
+          drawn(knowledge, Draws(options.draws, options.seed)),
+          middle(knowledge, Draws::middle()) {}
 
     Options options;
     Knowledge knowledge;

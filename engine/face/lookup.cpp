@@ -25,7 +25,8 @@ public:
         f.allergens = i_.allergens;
         f.composition = composition();
         f.doses = doses();
-        for (const auto& m : i_.measures) f.measures.push_back(fact(m.measure + (m.note.empty() ? "" : ", " + m.note), m.grams, "g", m.source));
+        for (const auto& m : i_.measures)
+            f.measures.push_back(fact(m.measure + (m.note.empty() ? "" : ", " + m.note), m.grams, "g", m.source));
         for (const auto& share : i_.aroma) f.aroma.emplace_back(spelling(share.note), share.intensity);
         for (const auto& swap : knowledge_.records().swaps) {
             if (swap.from == i_.id) f.swaps_out.push_back(swap_fact(swap));
@@ -42,7 +43,12 @@ public:
 private:
     Fact fact(std::string what, const Band& value, std::string unit, const std::string& reference) const {
         const auto* source = knowledge_.source(reference);
-        return {std::move(what), value, std::move(unit), reference, source ? source->cite : "", source ? std::string(spelling(source->kind)) : ""};
+        return {std::move(what),
+                value,
+                std::move(unit),
+                reference,
+                source ? source->cite : "",
+                source ? std::string(spelling(source->kind)) : ""};
     }
 
     std::vector<Fact> composition() const {

@@ -14,7 +14,8 @@ namespace {
 constexpr double liquid_spread = 0.02, volume_spread = 0.10, piece_spread = 0.15;
 constexpr double least_grams = 0.001, most_grams = 1e6;
 
-// A small or large piece against the middling one: ratios of the USDA SR28 portions of onion, tomato, carrot and potato, their ends as band.
+// A small or large piece against the middling one: ratios of the USDA SR28 portions of onion, tomato, carrot and potato, their ends as
+// band.
 constexpr Band small_ratio{0.64, 0.75, 0.87}, large_ratio{1.15, 1.36, 1.73};
 // Plain "salt" by the spoon may be a coarser salt: 14.1 g a tablespoon in published sheets against 18 g of table salt.
 constexpr double coarse_salt = 14.1 / 18;
@@ -68,7 +69,8 @@ Band resized(const MeasureRecord& record, std::string_view size) {
 
 double spread_of_volume(const Ingredient& ingredient) { return ingredient.tissue == Tissue::liquid ? liquid_spread : volume_spread; }
 
-// Grams a mL, from the volume measure that fits the words best, then the nearest in size; none where the ingredient has no volume measure and is no liquid.
+// Grams a mL, from the volume measure that fits the words best, then the nearest in size; none where the ingredient has no volume measure
+// and is no liquid.
 std::optional<Band> density(const Ingredient& ingredient, double ml, const std::vector<std::string>& words) {
     const MeasureRecord* best = nullptr;
     double best_distance = std::numeric_limits<double>::infinity();
@@ -100,13 +102,15 @@ std::string measures_of(const Ingredient& ingredient) {
 }
 
 Failure no_such_measure(const Ingredient& ingredient, const std::string& what) {
-    return failure(Trouble::bad_data, "no weight is known for " + what + " of " + ingredient.names.front() + ": expected one of " + measures_of(ingredient));
+    return failure(Trouble::bad_data,
+                   "no weight is known for " + what + " of " + ingredient.names.front() + ": expected one of " + measures_of(ingredient));
 }
 
 Result<Weighed> volume_part(const AmountPart& part, const Ingredient& ingredient, const std::vector<std::string>& words) {
     Band grams;
     const Unit& unit = *part.unit;
-    if (const auto* record = pick(ingredient, unit.word, words)) grams = times(part.number, spread(record->grams, spread_of_volume(ingredient)));
+    if (const auto* record = pick(ingredient, unit.word, words))
+        grams = times(part.number, spread(record->grams, spread_of_volume(ingredient)));
     else {
         const auto per_ml = density(ingredient, unit.size.mid, words);
         if (!per_ml) return no_such_measure(ingredient, "a " + std::string(unit.word));
@@ -141,7 +145,8 @@ Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredien
     return no_such_measure(ingredient, part.unit ? "a " + std::string(part.unit->word) : "one piece");
 }
 
-Result<Weighed> weigh_part(const AmountPart& part, const AmountText& amount, const Ingredient& ingredient, const std::vector<std::string>& words) {
+Result<Weighed> weigh_part(const AmountPart& part, const AmountText& amount, const Ingredient& ingredient,
+                           const std::vector<std::string>& words) {
     if (!part.unit || part.unit->dimension == Dimension::count) return counted_part(part, ingredient, amount.size, words);
     if (part.unit->dimension == Dimension::mass) return Weighed{times(part.number, part.unit->size), std::nullopt};
     return volume_part(part, ingredient, words);
@@ -154,7 +159,8 @@ Result<Weighed> weigh(const AmountText& amount, const Ingredient& ingredient, co
     for (const auto& part : amount.parts) {
         const bool thousands = part.unit && (part.unit->word == "g" || part.unit->word == "ml");
         if (amount.unsure_comma && !thousands)
-            return failure(Trouble::bad_data, "a comma before three digits may mean thousands or decimals: write it without, as 2400 g or 2.4 kg");
+            return failure(Trouble::bad_data,
+                           "a comma before three digits may mean thousands or decimals: write it without, as 2400 g or 2.4 kg");
         const auto weighed = weigh_part(part, amount, ingredient, words);
         if (!weighed) return weighed;
         total.grams = plus(total.grams, weighed->grams);

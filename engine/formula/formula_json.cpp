@@ -69,14 +69,16 @@ private:
     static WeighedAfter weighed(ObjectReader& reader) {
         const JsonNode* node = reader.child("weighed", Kind::text);
         if (!node) return std::nullopt;
-        if (node->text != "before" && node->text != "after") reader.fault("weighed", "\"weighed\" must be \"before\" or \"after\", not \"" + node->text + "\"");
+        if (node->text != "before" && node->text != "after")
+            reader.fault("weighed", "\"weighed\" must be \"before\" or \"after\", not \"" + node->text + "\"");
         return node->text == "after";
     }
 
     void process(const JsonNode& object) {
         for (const auto& [key, value] : object.members) {
             if (!text(value, "\"" + key + "\"")) continue;
-            if (auto wrong = set_process(formula_.process, key, value.text)) problems_.add(value.place, std::move(wrong->message), std::move(wrong->hints));
+            if (auto wrong = set_process(formula_.process, key, value.text))
+                problems_.add(value.place, std::move(wrong->message), std::move(wrong->hints));
         }
     }
 

@@ -22,7 +22,10 @@ public:
             if (!header(lines[i]) && !keyed(lines[i])) ingredient(lines[i]);
         }
         if (lines_.empty() && !troubles_.any())
-            troubles_.add({Trouble::bad_data, "no ingredient lines: expected a title, then lines such as \"300 g spinach\"", describe(file_, {1, 1}), {}});
+            troubles_.add({Trouble::bad_data,
+                           "no ingredient lines: expected a title, then lines such as \"300 g spinach\"",
+                           describe(file_, {1, 1}),
+                           {}});
         if (troubles_.any()) return troubles_.failure();
         formula_.lines = settle(std::move(lines_), knowledge_, troubles_);
         if (troubles_.any()) return troubles_.failure();
@@ -59,7 +62,8 @@ private:
         else if (folded == "note") formula_.note += (formula_.note.empty() ? "" : "\n") + std::string(value);
         else if (!is_process(key)) return false;
         else if (auto wrong = set_process(formula_.process, key, value)) {
-            wrong->where = describe(file_, {line.place.line, line.place.column + static_cast<std::size_t>(value.data() - line.text.data())});
+            wrong->where =
+                describe(file_, {line.place.line, line.place.column + static_cast<std::size_t>(value.data() - line.text.data())});
             troubles_.add(std::move(*wrong));
         }
         return true;
@@ -74,7 +78,9 @@ private:
         const auto [key, value] = key_value(line.text);
         auto hints = key.empty() ? std::vector<std::string>{} : nearest_words(fold(key), process_keys());
         if (hints.empty()) troubles_.add(std::move(read.error()));
-        else troubles_.add({Trouble::bad_data, "neither an ingredient line nor a part of the process: \"" + std::string(key) + "\"", describe(file_, line.place), std::move(hints)});
+        else
+            troubles_.add({Trouble::bad_data, "neither an ingredient line nor a part of the process: \"" + std::string(key) + "\"",
+                           describe(file_, line.place), std::move(hints)});
     }
 
     std::string_view file_;

@@ -31,11 +31,13 @@ public:
     }
 
     void have(const ReadLine& read) {
-        if (read.share) return troubles_.add({Trouble::bad_data, "a share of the meat is no amount on hand: expected a weight", read.where, {}});
+        if (read.share)
+            return troubles_.add({Trouble::bad_data, "a share of the meat is no amount on hand: expected a weight", read.where, {}});
         const Ingredient& ingredient = *knowledge_.ingredient(read.line.ingredient);
         for (const auto& prepared : read.line.prepared)
             if (!changes_nothing(prepared, ingredient, knowledge_))
-                return troubles_.add({Trouble::bad_data, "what is on hand is counted as bought, not \"" + prepared.preparation + "\"", read.where, {}});
+                return troubles_.add(
+                    {Trouble::bad_data, "what is on hand is counted as bought, not \"" + prepared.preparation + "\"", read.where, {}});
         have(read.line.ingredient, read.line.grams.mid, read.where);
     }
 
@@ -62,7 +64,9 @@ public:
     Inventory take() { return std::move(inventory_); }
 
 private:
-    static bool has(const std::vector<std::string>& ids, const std::string& id) { return std::find(ids.begin(), ids.end(), id) != ids.end(); }
+    static bool has(const std::vector<std::string>& ids, const std::string& id) {
+        return std::find(ids.begin(), ids.end(), id) != ids.end();
+    }
 
     void contradicts(const std::string& id, const std::string& where) {
         troubles_.add({Trouble::bad_data, knowledge_.ingredient(id)->names.front() + " is said to be on hand and not on hand", where, {}});
@@ -73,12 +77,14 @@ private:
     Inventory inventory_;
 };
 
-constexpr std::array<std::string_view, 8> plenty{"plenty of", "plenty", "lots of", "lots", "enough", "loads of", "any amount of", "any amount"};
+constexpr std::array<std::string_view, 8> plenty{"plenty of", "plenty",   "lots of",       "lots",
+                                                 "enough",    "loads of", "any amount of", "any amount"};
 constexpr std::array<std::string_view, 6> none{"no", "not", "without", "out of", "none of", "not any"};
 constexpr std::array<std::string_view, 3> none_after{"none", "0", "0 g"};
 
 bool same(std::string_view a, std::string_view b) {
-    return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](char x, char y) { return (x >= 'A' && x <= 'Z' ? static_cast<char>(x - 'A' + 'a') : x) == y; });
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                      [](char x, char y) { return (x >= 'A' && x <= 'Z' ? static_cast<char>(x - 'A' + 'a') : x) == y; });
 }
 
 std::string_view trimmed(std::string_view text) {
@@ -91,7 +97,8 @@ std::string_view trimmed(std::string_view text) {
 template <std::size_t N>
 std::string_view rest_after(std::string_view text, const std::array<std::string_view, N>& words) {
     for (const auto word : words)
-        if (text.size() > word.size() && same(text.substr(0, word.size()), word) && text[word.size()] == ' ') return trimmed(text.substr(word.size()));
+        if (text.size() > word.size() && same(text.substr(0, word.size()), word) && text[word.size()] == ' ')
+            return trimmed(text.substr(word.size()));
     return {};
 }
 
@@ -107,7 +114,8 @@ std::string_view rest_before(std::string_view text, const std::array<std::string
 
 class PlainInventory {
 public:
-    PlainInventory(std::string_view file, const Knowledge& knowledge) : file_(file), knowledge_(knowledge), gatherer_(knowledge, troubles_) {}
+    PlainInventory(std::string_view file, const Knowledge& knowledge)
+        : file_(file), knowledge_(knowledge), gatherer_(knowledge, troubles_) {}
 
     Result<Inventory> read(const std::vector<TextLine>& lines) {
         for (const auto& line : lines)
@@ -139,7 +147,10 @@ private:
         std::size_t start = 0;
         for (std::size_t i = 0; i <= names.size(); ++i) {
             const auto rest = names.substr(i);
-            const std::size_t length = rest.empty() || rest.front() == ',' ? 1 : rest.substr(0, 5) == " and " ? 5 : rest.substr(0, 4) == " or " ? 4 : 0;
+            const std::size_t length = rest.empty() || rest.front() == ',' ? 1
+                                       : rest.substr(0, 5) == " and "      ? 5
+                                       : rest.substr(0, 4) == " or "       ? 4
+                                                                           : 0;
             if (length == 0) continue;
             if (const auto one = trimmed(names.substr(start, i - start)); !one.empty()) name(one, line, on_hand);
             start = i + length;
@@ -179,7 +190,8 @@ private:
         reader.text_or("note");
         for (const auto& item : reader.list("have", true)) have(item);
         for (const auto& item : reader.list("not")) {
-            if (item.kind != Kind::text) problems_.add(item.place, "what is not on hand must be text, not " + std::string(kind_name(item.kind)));
+            if (item.kind != Kind::text)
+                problems_.add(item.place, "what is not on hand must be text, not " + std::string(kind_name(item.kind)));
             else if (const auto id = named(item)) gatherer_.missing(*id, describe(file_, item.place));
         }
         if (const JsonNode* flag = reader.child("complete", Kind::boolean)) gatherer_.complete(flag->boolean, describe(file_, flag->place));

@@ -85,7 +85,9 @@ bool belongs_to_words(std::string_view inside, const Knowledge& knowledge) {
 
 void read_bracket(std::string& line, std::size_t open, std::size_t close, const Knowledge& knowledge, LineNotes& notes) {
     const std::string inside = line.substr(open + 1, close - open - 1);
-    const auto blank = [&] { std::fill(line.begin() + static_cast<std::ptrdiff_t>(open), line.begin() + static_cast<std::ptrdiff_t>(close) + 1, ' '); };
+    const auto blank = [&] {
+        std::fill(line.begin() + static_cast<std::ptrdiff_t>(open), line.begin() + static_cast<std::ptrdiff_t>(close) + 1, ' ');
+    };
     Cursor cursor(inside);
     if (whole_at(cursor) != Whole::unsaid) {
         line[open] = line[close] = ' ';

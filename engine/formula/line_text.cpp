@@ -13,9 +13,9 @@
 namespace standin {
 namespace {
 
-constexpr int understood = 4;         // how far a reading came when every word had its meaning
+constexpr int understood = 4;          // how far a reading came when every word had its meaning
 constexpr std::size_t longest = 2000;  // bytes
-constexpr double same_weight = 0.12;  // judgement: "4 oz (115 g)" and "1 lb (500 g)" still mean one weight
+constexpr double same_weight = 0.12;   // judgement: "4 oz (115 g)" and "1 lb (500 g)" still mean one weight
 
 struct Candidate {
     AmountText amount;
@@ -43,9 +43,11 @@ public:
             if (line || missed_.depth >= understood) return line;
         }
         if (const auto vague = vague_amount(line_); !vague.empty() && missed_.depth <= 3)
-            return failure(Trouble::bad_data, "\"" + std::string(vague) + "\" is no amount: expected a weight or a measure", origin_.start(), {"18 g", "1 tsp", "1.8 % of meat"});
+            return failure(Trouble::bad_data, "\"" + std::string(vague) + "\" is no amount: expected a weight or a measure",
+                           origin_.start(), {"18 g", "1 tsp", "1.8 % of meat"});
         if (missed_.depth < 0)
-            return failure(Trouble::bad_data, "no amount in this line: expected one such as \"300 g spinach\" or \"salt, 18 g\"", origin_.start());
+            return failure(Trouble::bad_data, "no amount in this line: expected one such as \"300 g spinach\" or \"salt, 18 g\"",
+                           origin_.start());
         return Failure(std::move(missed_.error));
     }
 
@@ -143,7 +145,8 @@ private:
 
     Result<ReadLine> attempt(const Candidate& candidate) {
         std::string line = line_;
-        std::fill(line.begin() + static_cast<std::ptrdiff_t>(candidate.begin), line.begin() + static_cast<std::ptrdiff_t>(candidate.end), ' ');
+        std::fill(line.begin() + static_cast<std::ptrdiff_t>(candidate.begin), line.begin() + static_cast<std::ptrdiff_t>(candidate.end),
+                  ' ');
         if (candidate.begin > start()) line[candidate.begin] = ',';
         const LineContext context{line, origin_, knowledge_};
         auto name = read_name(context, given(candidate.amount), !notes_.weighed_after);
@@ -169,10 +172,16 @@ private:
     Result<ReadLine> weigh_line(const NameRead& name, const AmountText& amount, std::size_t at) {
         std::vector<std::string> words = name.before.words;
         words.insert(words.end(), name.after.words.begin(), name.after.words.end());
-        auto weighed = notes_.grams && !notes_.range_only && counts(amount) ? Result<Weighed>(Weighed{{0, 0, 0}, {}}) : weigh(amount, *name.ingredient, words);
+        auto weighed = notes_.grams && !notes_.range_only && counts(amount) ? Result<Weighed>(Weighed{{0, 0, 0}, {}})
+                                                                            : weigh(amount, *name.ingredient, words);
         if (!weighed) return miss(2, std::move(weighed.error()), at);
         if (amount.of == Whole::unsaid)
-            return miss(understood, {Trouble::bad_data, "a share of what: expected \"of meat\" or \"of batch\"", "", {"1.8 % of meat", "1.5 % of batch", "18 g per kg of meat"}}, at);
+            return miss(understood,
+                        {Trouble::bad_data,
+                         "a share of what: expected \"of meat\" or \"of batch\"",
+                         "",
+                         {"1.8 % of meat", "1.5 % of batch", "18 g per kg of meat"}},
+                        at);
         ReadLine read;
         read.where = origin_.at(at);
         read.line.ingredient = name.ingredient->id;
@@ -182,7 +191,8 @@ private:
         if (amount.of == Whole::none) {
             read.line.grams = weighed->grams;
             read.line.count = notes_.count ? notes_.count : weighed->count;
-            if (auto wrong = absurd(read.line.grams); !wrong.empty()) return miss(understood, {Trouble::bad_data, std::move(wrong), "", {}}, at);
+            if (auto wrong = absurd(read.line.grams); !wrong.empty())
+                return miss(understood, {Trouble::bad_data, std::move(wrong), "", {}}, at);
         } else {
             read.share = share(amount, *weighed);
             if (read.share->fraction.low <= 0) return miss(understood, {Trouble::bad_data, "a share must be more than zero", "", {}}, at);
@@ -229,7 +239,8 @@ private:
         const auto changes = [&](const Prepared& p) { return !changes_nothing(p, *name.ingredient, knowledge_); };
         const auto& before = name.before.prepared;
         const auto& after = name.after.prepared;
-        const bool changed_before = std::any_of(before.begin(), before.end(), changes), changed_after = std::any_of(after.begin(), after.end(), changes);
+        const bool changed_before = std::any_of(before.begin(), before.end(), changes),
+                   changed_after = std::any_of(after.begin(), after.end(), changes);
         line.prepared = before;
         line.prepared.insert(line.prepared.end(), after.begin(), after.end());
         if (notes_.weighed_after) {
@@ -240,10 +251,17 @@ private:
         line.weighed_prepared = !before.empty() && !whole && !changed_after;
         if (whole || !changed_before) return std::nullopt;
         if (changed_after)
-            return Error{Trouble::bad_data, "weighed between two preparations: say which weight this is", "", {"put all preparations behind a comma and weigh first", "add [weighed prepared]"}};
+            return Error{Trouble::bad_data,
+                         "weighed between two preparations: say which weight this is",
+                         "",
+                         {"put all preparations behind a comma and weigh first", "add [weighed prepared]"}};
         const Unit* unit = amount.parts.front().unit;
         if (unit && unit->dimension == Dimension::volume && !notes_.grams)
-            return Error{Trouble::bad_data, "a " + std::string(unit->word) + " of " + name.ingredient->names.front() + " prepared so has no known weight: expected grams", "", {}};
+            return Error{Trouble::bad_data,
+                         "a " + std::string(unit->word) + " of " + name.ingredient->names.front() +
+                             " prepared so has no known weight: expected grams",
+                         "",
+                         {}};
         return std::nullopt;
     }
 
@@ -269,7 +287,8 @@ private:
 }  // namespace
 
 Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after) {
-    if (line.size() > longest) return failure(Trouble::bad_data, "a line of over 2000 letters: expected one ingredient a line", origin.start());
+    if (line.size() > longest)
+        return failure(Trouble::bad_data, "a line of over 2000 letters: expected one ingredient a line", origin.start());
     return LineReader(line, origin, knowledge, after).read();
 }
 

@@ -20,5 +20,4 @@ using WeighedAfter = std::optional<bool>;
 /// Reads one line. Every word must be known; nothing is guessed.
 Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after = {});
 
-
 }  // namespace standin

@@ -112,7 +112,7 @@ struct Fill {
 };
 
 // How full a spoon or cup is: judgement (a heaped spoon of powder holds half as much again to twice the level one).
-constexpr std::array fills{Fill{"level", exact(1)},      Fill{"heaped", {1.25, 1.6, 2.2}}, Fill{"heaping", {1.25, 1.6, 2.2}},
+constexpr std::array fills{Fill{"level", exact(1)},          Fill{"heaped", {1.25, 1.6, 2.2}}, Fill{"heaping", {1.25, 1.6, 2.2}},
                            Fill{"rounded", {1.1, 1.3, 1.6}}, Fill{"scant", {0.8, 0.9, 0.97}},  Fill{"generous", {1.0, 1.1, 1.25}},
                            Fill{"good", {1.0, 1.1, 1.25}},   Fill{"packed", exact(1)},         Fill{"full", exact(1)}};
 

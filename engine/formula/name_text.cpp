@@ -34,12 +34,14 @@ Span find(const std::vector<Word>& words, const Knowledge& knowledge) {
 
 // Whether the words behind a comma are a preparation to be done, and not part of the name. Cutting always is; any other only where
 // the knowledge has no food of that name ("parsley, dried" and "sage, fresh" are foods of their own, "spinach, blanched" is spinach).
-bool is_preparation(const std::vector<Word>& words, std::size_t first, std::size_t last, const Ingredient& ingredient, const Knowledge& knowledge, bool kinds) {
+bool is_preparation(const std::vector<Word>& words, std::size_t first, std::size_t last, const Ingredient& ingredient,
+                    const Knowledge& knowledge, bool kinds) {
     const std::size_t end = preparation_end(words, first, last, knowledge);
     if (end == first) return false;
     const Preparation& preparation = *knowledge.preparation_named(phrase(words, first, end));
     if (!effect_on(preparation, ingredient.tissue)) return false;
-    return !kinds || (preparation.id != "ground" && preparation.id != "raw" && changes_nothing({preparation.id, {}}, ingredient, knowledge));
+    return !kinds ||
+           (preparation.id != "ground" && preparation.id != "raw" && changes_nothing({preparation.id, {}}, ingredient, knowledge));
 }
 
 // "pepper, white" is "white pepper" when that is a name; the words leave the line.
@@ -65,7 +67,8 @@ const Unit* counted(const Word& word, const Ingredient& ingredient) {
 Failure unknown(const std::vector<Word>& words, const LineContext& context) {
     std::size_t first = words.size(), last = 0;
     for (std::size_t i = 0; i < words.size();) {
-        std::size_t end = std::max({preparation_end(words, i, words.size(), context.knowledge), i + passable(words, i), i + cut_word(words, i)});
+        std::size_t end =
+            std::max({preparation_end(words, i, words.size(), context.knowledge), i + passable(words, i), i + cut_word(words, i)});
         if (end == i) {
             if (first < words.size() && words[i].segment != words[first].segment) break;
             first = std::min(first, i);
@@ -75,7 +78,8 @@ Failure unknown(const std::vector<Word>& words, const LineContext& context) {
     }
     if (first >= last) return failure(Trouble::bad_data, "no ingredient is named in this line", context.origin.start());
     const std::string name = phrase(words, first, last);
-    return failure(Trouble::bad_data, "unknown ingredient \"" + name + "\"", context.origin.at(words[first].begin), context.knowledge.nearest_ingredients(name));
+    return failure(Trouble::bad_data, "unknown ingredient \"" + name + "\"", context.origin.at(words[first].begin),
+                   context.knowledge.nearest_ingredients(name));
 }
 
 }  // namespace
@@ -97,7 +101,8 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds) 
     for (std::size_t i = span.first; i < span.last && given == Given::number; ++i)
         if (const Unit* unit = counted(words[i], *span.ingredient)) name.measure = unit;
     std::size_t after = span.last;
-    if (given == Given::number && after < words.size() && counted(words[after], *span.ingredient)) name.measure = counted(words[after++], *span.ingredient);
+    if (given == Given::number && after < words.size() && counted(words[after], *span.ingredient))
+        name.measure = counted(words[after++], *span.ingredient);
     auto said = read_prepared(words, 0, span.first, context, *span.ingredient, given);
     if (!said) return Failure(std::move(said.error()));
     name.before = std::move(*said);

@@ -15,9 +15,9 @@ struct Named {
 constexpr std::array vulgar{Named{"½", 1.0 / 2}, Named{"¼", 1.0 / 4}, Named{"¾", 3.0 / 4}, Named{"⅓", 1.0 / 3}, Named{"⅔", 2.0 / 3},
                             Named{"⅕", 1.0 / 5}, Named{"⅖", 2.0 / 5}, Named{"⅗", 3.0 / 5}, Named{"⅘", 4.0 / 5}, Named{"⅙", 1.0 / 6},
                             Named{"⅚", 5.0 / 6}, Named{"⅛", 1.0 / 8}, Named{"⅜", 3.0 / 8}, Named{"⅝", 5.0 / 8}, Named{"⅞", 7.0 / 8}};
-constexpr std::array spelled{Named{"a", 1},     Named{"an", 1},   Named{"one", 1},   Named{"two", 2},     Named{"three", 3},
-                             Named{"four", 4},  Named{"five", 5}, Named{"six", 6},   Named{"seven", 7},   Named{"eight", 8},
-                             Named{"nine", 9},  Named{"ten", 10}, Named{"eleven", 11}, Named{"twelve", 12}, Named{"twenty", 20}};
+constexpr std::array spelled{Named{"a", 1},    Named{"an", 1},   Named{"one", 1},     Named{"two", 2},     Named{"three", 3},
+                             Named{"four", 4}, Named{"five", 5}, Named{"six", 6},     Named{"seven", 7},   Named{"eight", 8},
+                             Named{"nine", 9}, Named{"ten", 10}, Named{"eleven", 11}, Named{"twelve", 12}, Named{"twenty", 20}};
 constexpr std::array multiples{Named{"half", 0.5}, Named{"quarter", 0.25}, Named{"third", 1.0 / 3}, Named{"couple", 2}, Named{"dozen", 12}};
 constexpr double about_share = 0.10;  // judgement
 

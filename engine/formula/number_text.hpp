@@ -9,8 +9,8 @@
 namespace standin {
 
 struct Number {
-    Band band;                 ///< low = high unless a range ("2-3", mid halfway) or "about" (10 % either way, judgement) was written
-    bool unsure_comma = false; ///< "2,400": thousands or decimals; `band` holds the thousands
+    Band band;                  ///< low = high unless a range ("2-3", mid halfway) or "about" (10 % either way, judgement) was written
+    bool unsure_comma = false;  ///< "2,400": thousands or decimals; `band` holds the thousands
 };
 
 /// Passes a number; moves nothing when there is none. `words` false: digits only.

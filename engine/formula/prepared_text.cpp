@@ -39,13 +39,15 @@ private:
     // "pork fatback", "serrano peppers", "lamb shoulder of lamb": the animal, or a word out of another of its names.
     bool names_it_again(const std::string& word) const {
         if (ingredient_.meat && spelling(ingredient_.meat->species) == word) return true;
-        return std::any_of(ingredient_.names.begin(), ingredient_.names.end(), [&](const std::string& name) { return (" " + fold(name) + " ").find(" " + word + " ") != std::string::npos; });
+        return std::any_of(ingredient_.names.begin(), ingredient_.names.end(),
+                           [&](const std::string& name) { return (" " + fold(name) + " ").find(" " + word + " ") != std::string::npos; });
     }
 
     bool counts_nothing(const std::string& word) const {
         const bool leaf = ingredient_.tissue == Tissue::thin_leaf || ingredient_.tissue == Tissue::thick_leaf;
         if (given_ != Given::number && leaf && (word == "leaf" || word == "green")) return true;
-        if (ingredient_.tissue == Tissue::chile_flesh && (word == "pepper" || word == "chile" || word == "chili" || word == "chilli")) return true;
+        if (ingredient_.tissue == Tissue::chile_flesh && (word == "pepper" || word == "chile" || word == "chili" || word == "chilli"))
+            return true;
         const Unit* unit = given_ == Given::weight ? unit_named(word) : nullptr;
         return unit && (is_container(*unit) || unit->word == "piece" || unit->word == "leaf");
     }
@@ -74,21 +76,28 @@ private:
         const auto& knowledge = context_.knowledge;
         const std::string where = context_.origin.at(words_[i].begin);
         if (const std::size_t end = preparation_end(words_, i, last_, knowledge); end > i)
-            return failure(Trouble::bad_data, "\"" + phrase(words_, i, end) + "\" is not done to " + ingredient_.names.front(), where, fitting());
+            return failure(Trouble::bad_data, "\"" + phrase(words_, i, end) + "\" is not done to " + ingredient_.names.front(), where,
+                           fitting());
         for (std::size_t end = std::min(last_, i + longest_name); end > i; --end)
             if (knowledge.ingredient_named(phrase(words_, i, end)))
-                return failure(Trouble::bad_data, "two ingredients in one line, " + ingredient_.names.front() + " and " + phrase(words_, i, end), where, {"give each a line, or name one of them"});
-        if (words_[i].folded == "or") return failure(Trouble::bad_data, "\"or\" leaves open which ingredient or amount is meant", where, {"write the one you use"});
+                return failure(Trouble::bad_data,
+                               "two ingredients in one line, " + ingredient_.names.front() + " and " + phrase(words_, i, end), where,
+                               {"give each a line, or name one of them"});
+        if (words_[i].folded == "or")
+            return failure(Trouble::bad_data, "\"or\" leaves open which ingredient or amount is meant", where, {"write the one you use"});
         auto hints = knowledge.nearest_preparations(words_[i].raw);
         for (auto& name : knowledge.nearest_ingredients(words_[i].raw + " " + ingredient_.names.front()))
             if (hints.size() < 5) hints.push_back(std::move(name));
-        return failure(Trouble::bad_data, "unknown word \"" + words_[i].raw + "\" beside " + ingredient_.names.front() + ": expected a preparation", where, std::move(hints));
+        return failure(Trouble::bad_data,
+                       "unknown word \"" + words_[i].raw + "\" beside " + ingredient_.names.front() + ": expected a preparation", where,
+                       std::move(hints));
     }
 
     std::vector<std::string> fitting() const {
         std::vector<std::string> names;
         for (const auto& preparation : context_.knowledge.records().preparations)
-            if (const auto* effect = effect_on(preparation, ingredient_.tissue); names.size() < 6 && effect && !effect->tissues.empty()) names.push_back(preparation.names.front());
+            if (const auto* effect = effect_on(preparation, ingredient_.tissue); names.size() < 6 && effect && !effect->tissues.empty())
+                names.push_back(preparation.names.front());
         return names;
     }
 
@@ -102,7 +111,8 @@ private:
 
 }  // namespace
 
-Result<SaidOf> read_prepared(const std::vector<Word>& words, std::size_t first, std::size_t last, const LineContext& context, const Ingredient& ingredient, Given given) {
+Result<SaidOf> read_prepared(const std::vector<Word>& words, std::size_t first, std::size_t last, const LineContext& context,
+                             const Ingredient& ingredient, Given given) {
     return PreparedReader(words, last, context, ingredient, given).read(first);
 }
 
@@ -111,7 +121,8 @@ bool changes_nothing(const Prepared& prepared, const Ingredient& ingredient, con
     const PreparationEffect* effect = preparation ? effect_on(*preparation, ingredient.tissue) : nullptr;
     if (!effect || preparation->denatures) return false;
     if (effect->water_left) return false;
-    return std::all_of(effect->yield.begin(), effect->yield.end(), [](const Point& point) { return point.value.mid >= unchanged && point.value.mid <= 1 / unchanged; });
+    return std::all_of(effect->yield.begin(), effect->yield.end(),
+                       [](const Point& point) { return point.value.mid >= unchanged && point.value.mid <= 1 / unchanged; });
 }
 
 std::size_t preparation_end(const std::vector<Word>& words, std::size_t first, std::size_t last, const Knowledge& knowledge) {

@@ -30,7 +30,8 @@ enum class Given { number, things, weight };
 
 /// Reads words [first, last) as preparations of `ingredient` and words that change nothing. With a unit "leaves" and "greens" may
 /// stand beside a leaf, with a weight "cans" and "pieces" beside anything.
-Result<SaidOf> read_prepared(const std::vector<Word>& words, std::size_t first, std::size_t last, const LineContext& context, const Ingredient& ingredient, Given given);
+Result<SaidOf> read_prepared(const std::vector<Word>& words, std::size_t first, std::size_t last, const LineContext& context,
+                             const Ingredient& ingredient, Given given);
 
 /// Neither changes the mass nor cooks: for the weight it is all one whether it was done before or after weighing.
 bool changes_nothing(const Prepared& prepared, const Ingredient& ingredient, const Knowledge& knowledge);

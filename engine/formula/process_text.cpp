@@ -28,8 +28,10 @@ constexpr std::array measured{Measured{"plate", &Process::plate_mm, Kind::length
                               Measured{"core", &Process::core_c, Kind::temperature, 30, 120},
                               Measured{"diameter", &Process::diameter_mm, Kind::length, 5, 250}};
 
-constexpr std::array<std::pair<std::string_view, Order>, 3> orders{{{"salt first", Order::salt_first}, {"all together", Order::all_together}, {"acid first", Order::acid_first}}};
-constexpr std::array<std::pair<std::string_view, Cook>, 4> cooks{{{"pan", Cook::pan}, {"grill", Cook::grill}, {"oven", Cook::oven}, {"poach", Cook::poach}}};
+constexpr std::array<std::pair<std::string_view, Order>, 3> orders{
+    {{"salt first", Order::salt_first}, {"all together", Order::all_together}, {"acid first", Order::acid_first}}};
+constexpr std::array<std::pair<std::string_view, Cook>, 4> cooks{
+    {{"pan", Cook::pan}, {"grill", Cook::grill}, {"oven", Cook::oven}, {"poach", Cook::poach}}};
 
 std::optional<double> temperature(Cursor& cursor) {
     const auto number = number_at(cursor, false);
@@ -65,20 +67,28 @@ std::optional<double> read(Kind kind, std::string_view value) {
 
 std::string_view example(Kind kind) {
     switch (kind) {
-        case Kind::length: return "a length such as \"10 mm\" or \"3/8 in\"";
-        case Kind::time_min: return "a time such as \"2 min\"";
-        case Kind::time_h: return "a time such as \"36 h\" or \"2 days\"";
-        case Kind::temperature: return "a temperature such as \"71 C\" or \"160 F\"";
+        case Kind::length:
+            return "a length such as \"10 mm\" or \"3/8 in\"";
+        case Kind::time_min:
+            return "a time such as \"2 min\"";
+        case Kind::time_h:
+            return "a time such as \"36 h\" or \"2 days\"";
+        case Kind::temperature:
+            return "a temperature such as \"71 C\" or \"160 F\"";
     }
     return {};
 }
 
 std::string_view unit(Kind kind) {
     switch (kind) {
-        case Kind::length: return " mm";
-        case Kind::time_min: return " min";
-        case Kind::time_h: return " h";
-        case Kind::temperature: return " C";
+        case Kind::length:
+            return " mm";
+        case Kind::time_min:
+            return " min";
+        case Kind::time_h:
+            return " h";
+        case Kind::temperature:
+            return " C";
     }
     return {};
 }
@@ -91,13 +101,15 @@ std::optional<Error> set_measured(Process& process, const Measured& entry, std::
     const auto number = read(entry.kind, value);
     if (!number) return expected(entry.key, value, std::string(example(entry.kind)));
     if (*number < entry.low || *number > entry.high)
-        return expected(entry.key, value, "between " + plain_number(entry.low) + " and " + plain_number(entry.high) + std::string(unit(entry.kind)));
+        return expected(entry.key, value,
+                        "between " + plain_number(entry.low) + " and " + plain_number(entry.high) + std::string(unit(entry.kind)));
     process.*entry.field = *number;
     return std::nullopt;
 }
 
 template <class E, std::size_t N>
-std::optional<Error> set_word(E& field, const std::array<std::pair<std::string_view, E>, N>& words, std::string_view key, std::string_view value) {
+std::optional<Error> set_word(E& field, const std::array<std::pair<std::string_view, E>, N>& words, std::string_view key,
+                              std::string_view value) {
     std::string known;
     for (const auto& [word, meaning] : words) {
         if (fold(value) == fold(word)) {
@@ -139,7 +151,8 @@ std::vector<std::pair<std::string_view, std::string>> process_words(const Proces
         if (key == "order" && process.order != unsaid.order) out.emplace_back(key, word_of(process.order, orders));
         if (key == "cook" && process.cook != unsaid.cook) out.emplace_back(key, word_of(process.cook, cooks));
         for (const auto& entry : measured)
-            if (entry.key == key && process.*entry.field) out.emplace_back(key, plain_number(*(process.*entry.field)) + std::string(unit(entry.kind)));
+            if (entry.key == key && process.*entry.field)
+                out.emplace_back(key, plain_number(*(process.*entry.field)) + std::string(unit(entry.kind)));
     }
     return out;
 }

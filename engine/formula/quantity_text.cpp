@@ -77,7 +77,9 @@ void further_parts_at(Cursor& cursor, AmountText& amount) {
         const AmountPart& last = amount.parts.back();
         cursor.space();
         const bool less = cursor.eat_any_word({"less", "minus"});
-        if (!less && !cursor.eat_any_word({"plus", "and"}) && !cursor.eat("+") && !cursor.eat("&") && last.unit->dimension == Dimension::mass) cursor.eat(",");
+        if (!less && !cursor.eat_any_word({"plus", "and"}) && !cursor.eat("+") && !cursor.eat("&") &&
+            last.unit->dimension == Dimension::mass)
+            cursor.eat(",");
         const auto part = content_at(cursor);
         if (!part || part->unit->dimension != last.unit->dimension || size_in(*part) >= size_in(last)) {
             cursor.go(before);

@@ -21,10 +21,10 @@ enum class Whole { none, meat, batch, unsaid };
 struct AmountText {
     std::vector<AmountPart> parts;  ///< added up
     Whole of = Whole::none;
-    double per_grams = 0;           ///< the amount goes with this much meat or batch ("per kg of meat"); 0: it stands alone
-    std::string_view size;          ///< "small", "medium" or "large", or empty
+    double per_grams = 0;   ///< the amount goes with this much meat or batch ("per kg of meat"); 0: it stands alone
+    std::string_view size;  ///< "small", "medium" or "large", or empty
     bool unsure_comma = false;
-    bool contained = false;         ///< a weight in a container was written: "2 x 400 g cans"
+    bool contained = false;  ///< a weight in a container was written: "2 x 400 g cans"
 };
 
 /// Passes an amount; moves nothing when there is none. `with_unit` false: the number only.

@@ -43,7 +43,8 @@ double batch_share(const std::vector<ReadLine>& lines) {
 void check_shares(const std::vector<ReadLine>& lines, const Band& meat, const Knowledge& knowledge, Troubles& troubles) {
     for (const auto& read : lines) {
         if (!read.share || read.share->of != Whole::meat) continue;
-        if (is_meat(read.line, knowledge)) troubles.add({Trouble::bad_data, "a meat line cannot be a share of the meat: expected its weight", read.where, {}});
+        if (is_meat(read.line, knowledge))
+            troubles.add({Trouble::bad_data, "a meat line cannot be a share of the meat: expected its weight", read.where, {}});
         else if (meat.mid <= 0) troubles.add({Trouble::bad_data, "a share of the meat, but no meat line has a weight", read.where, {}});
     }
 }
@@ -55,7 +56,8 @@ void check_weights(const std::vector<ReadLine>& lines, Troubles& troubles) {
         if (auto wrong = absurd(read.line.grams); !wrong.empty()) troubles.add({Trouble::bad_data, std::move(wrong), read.where, {}});
     }
     if (!troubles.any())
-        if (auto wrong = absurd(exactly(total)); !wrong.empty()) troubles.add({Trouble::bad_data, "the batch is " + wrong, lines.front().where, {}});
+        if (auto wrong = absurd(exactly(total)); !wrong.empty())
+            troubles.add({Trouble::bad_data, "the batch is " + wrong, lines.front().where, {}});
 }
 
 }  // namespace
@@ -67,7 +69,10 @@ std::vector<Line> settle(std::vector<ReadLine> lines, const Knowledge& knowledge
     const double share = batch_share(lines);
     const Band rest = sum(lines, false, knowledge);
     if (share > 0 && (share >= 1 || rest.mid <= 0))
-        troubles.add({Trouble::bad_data, "the shares of the batch leave nothing for lines with a weight: expected at least one line in grams", lines.front().where, {}});
+        troubles.add({Trouble::bad_data,
+                      "the shares of the batch leave nothing for lines with a weight: expected at least one line in grams",
+                      lines.front().where,
+                      {}});
     else weigh_shares(lines, Whole::batch, scaled(rest, 1 / (1 - share)));
     if (!troubles.any()) check_weights(lines, troubles);
     std::vector<Line> out;

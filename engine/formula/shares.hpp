@@ -13,7 +13,7 @@
 namespace standin {
 
 struct Share {
-    Whole of = Whole::meat;      ///< meat or batch
+    Whole of = Whole::meat;       ///< meat or batch
     Band fraction;                ///< grams a gram
     std::optional<double> count;  ///< pieces a gram
 };

@@ -22,7 +22,8 @@ std::vector<TextLine> text_lines(std::string_view text) {
         const std::size_t end = std::min(text.find('\n', start), text.size());
         const std::string_view line = text.substr(start, end - start);
         const std::string_view inner = trimmed(line);
-        if (!inner.empty() && inner.front() != '#') lines.push_back({inner, {number, static_cast<std::size_t>(inner.data() - line.data()) + 1}});
+        if (!inner.empty() && inner.front() != '#')
+            lines.push_back({inner, {number, static_cast<std::size_t>(inner.data() - line.data()) + 1}});
         start = end + 1;
     }
     return lines;

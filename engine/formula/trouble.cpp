@@ -1,8 +1,9 @@
 #include "formula/trouble.hpp"
 
+#include <utf8.h>
+
 #include <algorithm>
 #include <cstdlib>
-#include <utf8.h>
 
 #include "base/typed_reader.hpp"
 
@@ -51,7 +52,8 @@ void Troubles::add(const std::vector<Error>& errors) {
 
 Failure Troubles::failure() const {
     auto sorted = errors_;
-    std::stable_sort(sorted.begin(), sorted.end(), [](const Error& a, const Error& b) { return line_and_column(a.where) < line_and_column(b.where); });
+    std::stable_sort(sorted.begin(), sorted.end(),
+                     [](const Error& a, const Error& b) { return line_and_column(a.where) < line_and_column(b.where); });
     return Failure(join(sorted));
 }
 
@@ -66,7 +68,8 @@ Result<std::string_view> readable(std::string_view text, std::string_view file) 
         const auto c = static_cast<unsigned char>(text[i]);
         if ((c < 0x20 && c != '\n' && c != '\r' && c != '\t') || c == 0x7F) return bad("not text: a control byte stands here", i);
     }
-    if (text.find_first_not_of(" \t\r\n") == std::string_view::npos) return bad("empty: expected a formula or an inventory, as JSON or as plain lines", 0);
+    if (text.find_first_not_of(" \t\r\n") == std::string_view::npos)
+        return bad("empty: expected a formula or an inventory, as JSON or as plain lines", 0);
     return text;
 }
 

@@ -46,9 +46,9 @@ bool reads_back(const std::string& text, const Line& line, const Knowledge& know
     const auto read = read_line(text, Origin("", {1, 1}), knowledge);
     if (!read || read->share) return false;
     const Line& back = read->line;
-    return back.ingredient == line.ingredient && back.prepared == line.prepared && back.weighed_prepared == line.weighed_prepared && back.keep == line.keep &&
-           back.count.has_value() == line.count.has_value() && near(back.grams.low, line.grams.low) && near(back.grams.mid, line.grams.mid) &&
-           near(back.grams.high, line.grams.high);
+    return back.ingredient == line.ingredient && back.prepared == line.prepared && back.weighed_prepared == line.weighed_prepared &&
+           back.keep == line.keep && back.count.has_value() == line.count.has_value() && near(back.grams.low, line.grams.low) &&
+           near(back.grams.mid, line.grams.mid) && near(back.grams.high, line.grams.high);
 }
 
 // The way people write it; where those words would be read another way, with a mark or by the id.
@@ -60,7 +60,8 @@ std::string line_text(const Line& line, const Knowledge& knowledge) {
     std::string text;
     for (const auto& name : {name_of(line, knowledge), spaced(line.ingredient)}) {
         const std::string amount = amount_text(line) + " ";
-        for (const auto& form : {line.weighed_prepared ? amount + done + " " + name : amount + name + after, amount + name + after + weighed}) {
+        for (const auto& form :
+             {line.weighed_prepared ? amount + done + " " + name : amount + name + after, amount + name + after + weighed}) {
             text = form + mark;
             if (reads_back(text, line, knowledge)) return text;
         }
@@ -97,7 +98,8 @@ std::string formula_json(const Formula& formula, const Knowledge& knowledge) {
 std::string formula_text(const Formula& formula, const Knowledge& knowledge) {
     std::string text = "title: " + one_line(formula.title) + "\n";
     const std::string title = one_line(formula.title);
-    const bool plain = !title.empty() && title.front() != '#' && title.front() != '{' && title.front() != '[' && title.front() != ' ' && title.find(':') == std::string::npos;
+    const bool plain = !title.empty() && title.front() != '#' && title.front() != '{' && title.front() != '[' && title.front() != ' ' &&
+                       title.find(':') == std::string::npos;
     if (plain && !read_line(title, Origin("", {1, 1}), knowledge)) text = title + "\n";
     for (const auto& line : formula.lines) text += line_text(line, knowledge) + "\n";
     for (const auto& [key, value] : process_words(formula.process)) text += std::string(key) + ": " + value + "\n";

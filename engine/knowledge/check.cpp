@@ -75,7 +75,8 @@ private:
             own.insert(fold(ingredient.id));
             for (const auto& name : own) {
                 const auto [place, fresh] = owner.emplace(name, ingredient.id);
-                if (!fresh && place->second != ingredient.id) add("ingredient " + ingredient.id, "the name \"" + name + "\" already belongs to " + place->second);
+                if (!fresh && place->second != ingredient.id)
+                    add("ingredient " + ingredient.id, "the name \"" + name + "\" already belongs to " + place->second);
             }
         }
     }
@@ -83,13 +84,16 @@ private:
     void composition(const Ingredient& i) {
         const auto& c = i.composition;
         const double sum = c.water.mid + c.protein.mid + c.fat.mid + c.carbohydrate.mid + c.ash.mid + c.alcohol.mid + c.acid.mid;
-        if ((sum < 97 || sum > 103) && c.exception.empty()) add("ingredient " + i.id, "composition adds up to " + std::to_string(sum).substr(0, 6) + " g in 100 g: expected 97-103, or an \"exception\" that says why");
+        if ((sum < 97 || sum > 103) && c.exception.empty())
+            add("ingredient " + i.id, "composition adds up to " + std::to_string(sum).substr(0, 6) +
+                                          " g in 100 g: expected 97-103, or an \"exception\" that says why");
         if (c.fibre && c.fibre->mid > c.carbohydrate.mid + 0.5) add("ingredient " + i.id, "more fibre than carbohydrate", {}, false);
         const auto& a = i.acidity;
         if (!a || a->acids.empty()) return;
         double shares = 0;
         for (const auto& share : a->acids) shares += share.share;
-        if (std::abs(shares - 1) > 0.011) add("ingredient " + i.id, "the shares of its acids add up to " + std::to_string(shares).substr(0, 5) + ", not to 1");
+        if (std::abs(shares - 1) > 0.011)
+            add("ingredient " + i.id, "the shares of its acids add up to " + std::to_string(shares).substr(0, 5) + ", not to 1");
     }
 
     void ends(const Swap& swap) {
@@ -105,7 +109,8 @@ private:
             const auto found = preparations_.find(step);
             const auto to = ingredients_.find(swap.to);
             if (found == preparations_.end()) add(key, "no preparation \"" + step + "\"", nearest_id(step, preparations_));
-            else if (to != ingredients_.end() && !effect_on(*found->second, to->second->tissue)) add(key, step + " does not fit " + swap.to);
+            else if (to != ingredients_.end() && !effect_on(*found->second, to->second->tissue))
+                add(key, step + " does not fit " + swap.to);
         }
     }
 

@@ -15,7 +15,8 @@ const PreparationEffect* effect_on(const Preparation& preparation, Tissue tissue
 
 Band at_minutes(const std::vector<Point>& points, std::optional<double> minutes) {
     if (points.empty()) return {1, 1, 1};
-    const auto later = std::find_if(points.begin(), points.end(), [&](const Point& p) { return !minutes || !p.minutes || *p.minutes >= *minutes; });
+    const auto later =
+        std::find_if(points.begin(), points.end(), [&](const Point& p) { return !minutes || !p.minutes || *p.minutes >= *minutes; });
     if (later == points.end()) return points.back().value;
     if (later == points.begin() || !minutes) return later->value;
     const Point& a = *(later - 1);

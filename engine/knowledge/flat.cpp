@@ -9,44 +9,126 @@ namespace standin {
 namespace {
 
 // One layout a record serves writing and reading alike: it names the fields once, in order.
-template <class A> void layout(A& a, Band& r) { a(r.low, r.mid, r.high); }
-template <class A> void layout(A& a, Quantity& r) { a(r.band, r.unit, r.source); }
-template <class A> void layout(A& a, SourceRecord& r) { a(r.id, r.kind, r.cite, r.note); }
-template <class A> void layout(A& a, Composition& r) {
-    a(r.source, r.water, r.protein, r.fat, r.carbohydrate, r.ash, r.fibre, r.sugars, r.sodium_mg, r.potassium_mg, r.alcohol, r.acid, r.salt, r.stand_in, r.exception);
+template <class A>
+void layout(A& a, Band& r) {
+    a(r.low, r.mid, r.high);
 }
-template <class A> void layout(A& a, AcidShare& r) { a(r.acid, r.share); }
-template <class A> void layout(A& a, Acidity& r) { a(r.ph, r.titratable, r.buffer, r.acids); }
-template <class A> void layout(A& a, MeatRecord& r) { a(r.species, r.buffer_scale, r.bind); }
-template <class A> void layout(A& a, BindingRecord& r) { a(r.water, r.fat, r.sets); }
-template <class A> void layout(A& a, TintRecord& r) { a(r.red, r.green, r.blue, r.source); }
-template <class A> void layout(A& a, MeasureRecord& r) { a(r.measure, r.note, r.grams, r.source); }
-template <class A> void layout(A& a, AromaShare& r) { a(r.note, r.intensity); }
-template <class A> void layout(A& a, Ingredient& r) {
-    a(r.id, r.family, r.latin, r.note, r.storage, r.names, r.roles, r.tissue, r.composition, r.chlorophyll, r.capsaicinoids, r.pungency, r.pod_sigma, r.lot_sigma, r.strength, r.edible, r.sulphites, r.acidity, r.meat, r.binding, r.tint, r.measures, r.aroma, r.season, r.allergens, r.cautions, r.label);
+template <class A>
+void layout(A& a, Quantity& r) {
+    a(r.band, r.unit, r.source);
 }
-template <class A> void layout(A& a, Point& r) { a(r.minutes, r.value); }
-template <class A> void layout(A& a, KeptShare& r) { a(r.what, r.points); }
-template <class A> void layout(A& a, PreparationEffect& r) { a(r.tissues, r.yield, r.water_left, r.kept, r.adds_salt, r.adds_acetic_mmol, r.source, r.note); }
-template <class A> void layout(A& a, Preparation& r) { a(r.id, r.instruction, r.note, r.names, r.order, r.minutes, r.temperature_c, r.denatures, r.effects); }
-template <class A> void layout(A& a, Swap& r) { a(r.role, r.from, r.to, r.note, r.source, r.prepared, r.needs, r.basis, r.ratio, r.closeness, r.derived); }
-template <class A> void layout(A& a, Parameter& r) { a(r.id, r.note, r.quantity); }
-template <class A> void layout(A& a, Difference& r) { a(r.property, r.note, r.relative, r.step); }
-template <class A> void layout(A& a, WantMove& r) { a(r.property, r.times, r.by, r.least, r.most); }
-template <class A> void layout(A& a, WantRecord& r) { a(r.word, r.note, r.source, r.moves); }
-template <class A> void layout(A& a, Caution& r) { a(r.id, r.text, r.source, r.when); }
-template <class A> void layout(A& a, AllergenRule& r) { a(r.allergen, r.declare, r.source); }
-template <class A> void layout(A& a, CapRule& r) { a(r.id, r.property, r.text, r.clause, r.source, r.names, r.limit, r.at_least); }
-template <class A> void layout(A& a, CookRule& r) { a(r.species, r.core_c, r.text, r.source); }
-template <class A> void layout(A& a, RuleSet& r) { a(r.code, r.title, r.edition, r.allergens, r.caps, r.cooking, r.cautions); }
-template <class A> void layout(A& a, Records& r) { a(r.sources, r.ingredients, r.preparations, r.swaps, r.parameters, r.perception, r.wants, r.rules); }
+template <class A>
+void layout(A& a, SourceRecord& r) {
+    a(r.id, r.kind, r.cite, r.note);
+}
+template <class A>
+void layout(A& a, Composition& r) {
+    a(r.source, r.water, r.protein, r.fat, r.carbohydrate, r.ash, r.fibre, r.sugars, r.sodium_mg, r.potassium_mg, r.alcohol, r.acid, r.salt,
+      r.stand_in, r.exception);
+}
+template <class A>
+void layout(A& a, AcidShare& r) {
+    a(r.acid, r.share);
+}
+template <class A>
+void layout(A& a, Acidity& r) {
+    a(r.ph, r.titratable, r.buffer, r.acids);
+}
+template <class A>
+void layout(A& a, MeatRecord& r) {
+    a(r.species, r.buffer_scale, r.bind);
+}
+template <class A>
+void layout(A& a, BindingRecord& r) {
+    a(r.water, r.fat, r.sets);
+}
+template <class A>
+void layout(A& a, TintRecord& r) {
+    a(r.red, r.green, r.blue, r.source);
+}
+template <class A>
+void layout(A& a, MeasureRecord& r) {
+    a(r.measure, r.note, r.grams, r.source);
+}
+template <class A>
+void layout(A& a, AromaShare& r) {
+    a(r.note, r.intensity);
+}
+template <class A>
+void layout(A& a, Ingredient& r) {
+    a(r.id, r.family, r.latin, r.note, r.storage, r.names, r.roles, r.tissue, r.composition, r.chlorophyll, r.capsaicinoids, r.pungency,
+      r.pod_sigma, r.lot_sigma, r.strength, r.edible, r.sulphites, r.acidity, r.meat, r.binding, r.tint, r.measures, r.aroma, r.season,
+      r.allergens, r.cautions, r.label);
+}
+template <class A>
+void layout(A& a, Point& r) {
+    a(r.minutes, r.value);
+}
+template <class A>
+void layout(A& a, KeptShare& r) {
+    a(r.what, r.points);
+}
+template <class A>
+void layout(A& a, PreparationEffect& r) {
+    a(r.tissues, r.yield, r.water_left, r.kept, r.adds_salt, r.adds_acetic_mmol, r.source, r.note);
+}
+template <class A>
+void layout(A& a, Preparation& r) {
+    a(r.id, r.instruction, r.note, r.names, r.order, r.minutes, r.temperature_c, r.denatures, r.effects);
+}
+template <class A>
+void layout(A& a, Swap& r) {
+    a(r.role, r.from, r.to, r.note, r.source, r.prepared, r.needs, r.basis, r.ratio, r.closeness, r.derived);
+}
+template <class A>
+void layout(A& a, Parameter& r) {
+    a(r.id, r.note, r.quantity);
+}
+template <class A>
+void layout(A& a, Difference& r) {
+    a(r.property, r.note, r.relative, r.step);
+}
+template <class A>
+void layout(A& a, WantMove& r) {
+    a(r.property, r.times, r.by, r.least, r.most);
+}
+template <class A>
+void layout(A& a, WantRecord& r) {
+    a(r.word, r.note, r.source, r.moves);
+}
+template <class A>
+void layout(A& a, Caution& r) {
+    a(r.id, r.text, r.source, r.when);
+}
+template <class A>
+void layout(A& a, AllergenRule& r) {
+    a(r.allergen, r.declare, r.source);
+}
+template <class A>
+void layout(A& a, CapRule& r) {
+    a(r.id, r.property, r.text, r.clause, r.source, r.names, r.limit, r.at_least);
+}
+template <class A>
+void layout(A& a, CookRule& r) {
+    a(r.species, r.core_c, r.text, r.source);
+}
+template <class A>
+void layout(A& a, RuleSet& r) {
+    a(r.code, r.title, r.edition, r.allergens, r.caps, r.cooking, r.cautions);
+}
+template <class A>
+void layout(A& a, Records& r) {
+    a(r.sources, r.ingredients, r.preparations, r.swaps, r.parameters, r.perception, r.wants, r.rules);
+}
 
 class Writer {
 public:
     explicit Writer(FlatKnowledge& out) : out_(out) {}
 
     template <class... T>
-    void operator()(T&... fields) { (put(fields), ...); }
+    void operator()(T&... fields) {
+        (put(fields), ...);
+    }
 
 private:
     template <class T>
@@ -80,7 +162,9 @@ public:
     Reader(const double* numbers, std::size_t count, std::string_view text) : next_(numbers), end_(numbers + count), text_(text) {}
 
     template <class... T>
-    void operator()(T&... fields) { (get(fields), ...); }
+    void operator()(T&... fields) {
+        (get(fields), ...);
+    }
 
     void finish() const {
         if (next_ != end_) throw std::logic_error("embedded knowledge does not match its layout");

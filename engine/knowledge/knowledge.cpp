@@ -50,8 +50,12 @@ Knowledge::Knowledge(Records records) : records_(std::move(records)) {
 
 const Ingredient* Knowledge::ingredient(std::string_view id) const { return find(records_.ingredients, ingredients_, std::string(id)); }
 const Preparation* Knowledge::preparation(std::string_view id) const { return find(records_.preparations, preparations_, std::string(id)); }
-const SourceRecord* Knowledge::source(std::string_view reference) const { return find(records_.sources, sources_, std::string(reference.substr(0, reference.find('#')))); }
-const Difference* Knowledge::difference(std::string_view property) const { return find(records_.perception, differences_, std::string(property)); }
+const SourceRecord* Knowledge::source(std::string_view reference) const {
+    return find(records_.sources, sources_, std::string(reference.substr(0, reference.find('#'))));
+}
+const Difference* Knowledge::difference(std::string_view property) const {
+    return find(records_.perception, differences_, std::string(property));
+}
 
 const RuleSet* Knowledge::rules(std::string_view code) const {
     for (const auto& rules : records_.rules)
@@ -59,11 +63,19 @@ const RuleSet* Knowledge::rules(std::string_view code) const {
     return nullptr;
 }
 
-const Ingredient* Knowledge::ingredient_named(std::string_view name) const { return find(records_.ingredients, ingredient_names_, fold(name)); }
-const Preparation* Knowledge::preparation_named(std::string_view name) const { return find(records_.preparations, preparation_names_, fold(name)); }
+const Ingredient* Knowledge::ingredient_named(std::string_view name) const {
+    return find(records_.ingredients, ingredient_names_, fold(name));
+}
+const Preparation* Knowledge::preparation_named(std::string_view name) const {
+    return find(records_.preparations, preparation_names_, fold(name));
+}
 
-std::vector<std::string> Knowledge::nearest_ingredients(std::string_view name) const { return nearest_names(name, records_.ingredients, ingredient_names_); }
-std::vector<std::string> Knowledge::nearest_preparations(std::string_view name) const { return nearest_names(name, records_.preparations, preparation_names_); }
+std::vector<std::string> Knowledge::nearest_ingredients(std::string_view name) const {
+    return nearest_names(name, records_.ingredients, ingredient_names_);
+}
+std::vector<std::string> Knowledge::nearest_preparations(std::string_view name) const {
+    return nearest_names(name, records_.preparations, preparation_names_);
+}
 
 const Band& Knowledge::parameter(std::string_view id) const {
     const auto* found = find(records_.parameters, parameters_, std::string(id));

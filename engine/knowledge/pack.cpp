@@ -39,11 +39,14 @@ std::string literal(std::string_view text) {
 
 std::string source_of(const FlatKnowledge& flat) {
     constexpr std::size_t columns = 12, letters = 100;
-    std::string out = "#include <cstddef>\nnamespace standin::packed {\nextern const double numbers[];\nextern const std::size_t number_count;\nextern const char text[];\nextern const std::size_t text_size;\nconst double numbers[] = {";
+    std::string out =
+        "#include <cstddef>\nnamespace standin::packed {\nextern const double numbers[];\nextern const std::size_t number_count;\nextern "
+        "const char text[];\nextern const std::size_t text_size;\nconst double numbers[] = {";
     for (std::size_t i = 0; i < flat.numbers.size(); ++i) out += (i % columns == 0 ? "\n" : "") + number(flat.numbers[i]) + ",";
     out += "\n};\nconst std::size_t number_count = " + std::to_string(flat.numbers.size()) + ";\nconst char text[] =";
     for (std::size_t i = 0; i < flat.text.size(); i += letters) out += "\n" + literal(std::string_view(flat.text).substr(i, letters));
-    out += (flat.text.empty() ? "\"\"" : "") + std::string(";\nconst std::size_t text_size = ") + std::to_string(flat.text.size()) + ";\n}\n";
+    out +=
+        (flat.text.empty() ? "\"\"" : "") + std::string(";\nconst std::size_t text_size = ") + std::to_string(flat.text.size()) + ";\n}\n";
     return out;
 }
 

@@ -22,6 +22,10 @@ Composition composition_of(const JsonNode& node, Problems& problems) {
     c.salt = r.band_if("salt_g").value_or(Band{});
     c.stand_in = r.text_or("stand_in");
     c.exception = r.text_or("exception");
+    for (const auto* part : {&c.water, &c.protein, &c.fat, &c.carbohydrate, &c.ash, &c.alcohol, &c.acid, &c.salt})
+        if (part->low < 0 || part->high > 100) r.fault("source", "a part of 100 g must lie from 0 to 100 g");
+    for (const auto* part : {&c.fibre, &c.sugars, &c.sodium_mg, &c.potassium_mg})
+        if (*part && (*part)->low < 0) r.fault("source", "a part of 100 g cannot be negative");
     return c;
 }
 
@@ -29,11 +33,13 @@ Acidity acidity_of(const JsonNode& node, Problems& problems) {
     ObjectReader r(node, problems);
     Acidity a;
     a.ph = quantity_if(r, "ph", {"pH"});
-    a.titratable = quantity_if(r, "titratable", {"mmol/kg", "g/kg acetic", "g/kg lactic", "g/kg citric", "g/kg malic", "g/kg tartaric", "g/kg oxalic"});
+    a.titratable = quantity_if(r, "titratable",
+                               {"mmol/kg", "g/kg acetic", "g/kg lactic", "g/kg citric", "g/kg malic", "g/kg tartaric", "g/kg oxalic"});
     a.buffer = quantity_if(r, "buffer", {"mmol/(pH kg)"});
     if (const JsonNode* shares = r.child("acids", JsonNode::Kind::object))
         for (const auto& [name, share] : shares->members) {
-            if (share.kind != JsonNode::Kind::number || share.number < 0) problems.add(share.place, "the share of an acid must be a number from 0 to 1");
+            if (share.kind != JsonNode::Kind::number || share.number < 0)
+                problems.add(share.place, "the share of an acid must be a number from 0 to 1");
             a.acids.push_back({parse<Acid>(name, share.place, problems), share.number});
         }
     if (a.titratable && (a.acids.empty() || !a.ph)) r.fault("titratable", "titratable acid needs \"acids\" and \"ph\" beside it");
@@ -76,7 +82,8 @@ std::vector<AromaShare> aroma_of(ObjectReader& r) {
     const JsonNode* node = r.child("aroma", JsonNode::Kind::object);
     if (!node) return all;
     for (const auto& [name, value] : node->members) {
-        if (value.kind != JsonNode::Kind::number || value.number < 0 || value.number > 5) r.problems().add(value.place, "an aroma intensity is a number from 0 to 5");
+        if (value.kind != JsonNode::Kind::number || value.number < 0 || value.number > 5)
+            r.problems().add(value.place, "an aroma intensity is a number from 0 to 5");
         all.push_back({parse<AromaNote>(name, value.place, r.problems()), value.number});
     }
     return all;
@@ -85,7 +92,8 @@ std::vector<AromaShare> aroma_of(ObjectReader& r) {
 std::vector<int> season_of(ObjectReader& r) {
     std::vector<int> all;
     for (const auto& item : r.list("season")) {
-        if (item.kind != JsonNode::Kind::number || item.number < 1 || item.number > 12 || item.number != static_cast<int>(item.number)) r.problems().add(item.place, "a month is a whole number from 1 to 12");
+        if (item.kind != JsonNode::Kind::number || item.number < 1 || item.number > 12 || item.number != static_cast<int>(item.number))
+            r.problems().add(item.place, "a month is a whole number from 1 to 12");
         all.push_back(static_cast<int>(item.number));
     }
     return all;

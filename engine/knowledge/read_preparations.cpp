@@ -37,9 +37,11 @@ PreparationEffect effect_of(const JsonNode& node, Problems& problems) {
     e.water_left = r.band_if("water_left");
     if (const JsonNode* yield = r.child("yield", JsonNode::Kind::list, !e.water_left)) e.yield = points_of(*yield, problems);
     if (e.water_left && !e.yield.empty()) r.fault("yield", "\"yield\" and \"water_left\" exclude each other");
-    if (e.water_left && (e.water_left->low < 0 || e.water_left->high >= 1)) r.fault("water_left", "a share of water lies from 0 to below 1");
+    if (e.water_left && (e.water_left->low < 0 || e.water_left->high >= 1))
+        r.fault("water_left", "a share of water lies from 0 to below 1");
     if (const JsonNode* kept = r.child("kept", JsonNode::Kind::object))
-        for (const auto& [name, points] : kept->members) e.kept.push_back({parse<Kept>(name, points.place, problems), points_of(points, problems)});
+        for (const auto& [name, points] : kept->members)
+            e.kept.push_back({parse<Kept>(name, points.place, problems), points_of(points, problems)});
     e.adds_salt = r.number_if("adds_salt").value_or(0);
     e.adds_acetic_mmol = r.number_if("adds_acetic_mmol").value_or(0);
     e.source = r.text("source");

@@ -25,7 +25,8 @@ Swap swap_of(ObjectReader& r, Role role) {
     s.derived = r.flag("derived");
     s.note = r.text_or("note");
     s.source = r.text("source");
-    if (!(s.closeness > 0 && s.closeness <= 1)) r.fault("closeness", "closeness must lie in (0, 1]");
+    if (r.has("closeness") && !(s.closeness > 0 && s.closeness <= 1)) r.fault("closeness", "closeness must lie in (0, 1]");
+    if (s.ratio && !(s.ratio->band.low > 0)) r.fault("ratio", "a ratio of weights must be above zero");
     if (s.basis == Basis::weight && !s.ratio) r.fault("basis", "a swap by weight needs a \"ratio\"");
     return s;
 }
@@ -33,7 +34,8 @@ Swap swap_of(ObjectReader& r, Role role) {
 Swap returned(const Swap& swap) {
     Swap back = swap;
     std::swap(back.from, back.to);
-    if (back.ratio) back.ratio->band = {1 / swap.ratio->band.high, 1 / swap.ratio->band.mid, 1 / swap.ratio->band.low};
+    if (back.ratio && swap.ratio->band.low > 0)
+        back.ratio->band = {1 / swap.ratio->band.high, 1 / swap.ratio->band.mid, 1 / swap.ratio->band.low};
     return back;
 }
 
@@ -47,11 +49,13 @@ void read_swaps(const JsonNode& root, Problems& problems, KnowledgeFiles& into) 
         ObjectReader one(item, problems);
         const bool both_ways = one.flag("both_ways");
         const Swap swap = swap_of(one, role);
-        if (both_ways && !swap.prepared.empty()) one.fault("both_ways", "a prepared stand-in has no way back: write the return edge by itself");
+        if (both_ways && !swap.prepared.empty())
+            one.fault("both_ways", "a prepared stand-in has no way back: write the return edge by itself");
         std::vector<Swap> edges{swap};
         if (both_ways) edges.push_back(returned(swap));
         for (auto& edge : edges) {
-            if (!into.places.try_emplace(swap_key(edge), describe(problems.file(), item.place)).second) one.fault("from", "this swap stands here a second time: " + swap_key(edge));
+            if (!into.places.try_emplace(swap_key(edge), describe(problems.file(), item.place)).second)
+                one.fault("from", "this swap stands here a second time: " + swap_key(edge));
             into.records.swaps.push_back(std::move(edge));
         }
     }

@@ -28,7 +28,11 @@ Reader reader_of(std::string_view relative) {
 void read_knowledge_file(std::string_view relative, std::string_view text, const std::string& file, KnowledgeFiles& into) {
     const Reader reader = reader_of(relative);
     if (!reader) {
-        into.errors.push_back({Trouble::bad_data, "not a file of the knowledge: expected ingredients/, swaps/, models/, rules/, preparations.json, perception.json, wants.json or sources.json", file, {}});
+        into.errors.push_back({Trouble::bad_data,
+                               "not a file of the knowledge: expected ingredients/, swaps/, models/, rules/, preparations.json, "
+                               "perception.json, wants.json or sources.json",
+                               file,
+                               {}});
         return;
     }
     const auto root = read_json(text, file);

@@ -107,7 +107,7 @@ struct KeptShare {
 /// What one preparation does to one tissue, per gram that goes in.
 struct PreparationEffect {
     std::vector<Tissue> tissues;
-    std::vector<Point> yield;  // g out / g in; empty where water_left decides
+    std::vector<Point> yield;        // g out / g in; empty where water_left decides
     std::optional<Band> water_left;  // share of water in what comes out, for drying: the solids decide the weight
     std::vector<KeptShare> kept;
     double adds_salt = 0;         // g NaCl per g out

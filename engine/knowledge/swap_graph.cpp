@@ -33,7 +33,6 @@ struct InRole {
 
 struct Reached {
     std::vector<double> closeness;
-    std::vector<Vertex> before;
     std::vector<std::size_t> by;  // the swap that led here
 };
 
@@ -43,7 +42,6 @@ public:
     template <class G>
     void edge_relaxed(EdgeOf edge, const G& graph) {
         reached_->by[target(edge, graph)] = graph[edge].swap;
-        reached_->before[target(edge, graph)] = source(edge, graph);
     }
 
 private:
@@ -53,7 +51,8 @@ private:
 }  // namespace
 
 struct SwapGraph::Inside {
-    explicit Inside(const Knowledge& known) : knowledge(&known), ingredients(known.records().ingredients.size()), graph(ingredients * layers) {}
+    explicit Inside(const Knowledge& known)
+        : knowledge(&known), ingredients(known.records().ingredients.size()), graph(ingredients * layers) {}
 
     const Knowledge* knowledge;
     std::size_t ingredients;
@@ -69,7 +68,8 @@ SwapGraph::SwapGraph(const Knowledge& knowledge) : inside_(std::make_unique<Insi
     for (std::size_t s = 0; s < records.swaps.size(); ++s) {
         const Swap& swap = records.swaps[s];
         for (std::size_t layer = 0; layer + 1 < layers; ++layer)
-            boost::add_edge(inside_->vertex(index.at(swap.from), layer), inside_->vertex(index.at(swap.to), layer + 1), SwapEdge{s, swap.closeness, swap.role}, inside_->graph);
+            boost::add_edge(inside_->vertex(index.at(swap.from), layer), inside_->vertex(index.at(swap.to), layer + 1),
+                            SwapEdge{s, swap.closeness, swap.role}, inside_->graph);
     }
 }
 
@@ -80,16 +80,17 @@ std::vector<SwapPath> SwapGraph::from(Role role, std::size_t ingredient) const {
     const auto& all = *inside_;
     const auto& swaps = all.knowledge->records().swaps;
     const std::size_t vertices = all.ingredients * layers;
-    Reached reached{std::vector<double>(vertices), std::vector<Vertex>(vertices), std::vector<std::size_t>(vertices)};
+    Reached reached{std::vector<double>(vertices), std::vector<std::size_t>(vertices)};
     const boost::filtered_graph<Graph, InRole> in_role(all.graph, InRole{&all.graph, role});
-    boost::dijkstra_shortest_paths(in_role, all.vertex(ingredient, 0),
-                                   boost::weight_map(boost::get(&SwapEdge::closeness, in_role))
-                                       .distance_map(boost::make_iterator_property_map(reached.closeness.begin(), boost::get(boost::vertex_index, in_role)))
-                                       .distance_compare(std::greater<double>())
-                                       .distance_combine(std::multiplies<double>())
-                                       .distance_inf(0.0)
-                                       .distance_zero(1.0)
-                                       .visitor(Recorder(reached)));
+    boost::dijkstra_shortest_paths(
+        in_role, all.vertex(ingredient, 0),
+        boost::weight_map(boost::get(&SwapEdge::closeness, in_role))
+            .distance_map(boost::make_iterator_property_map(reached.closeness.begin(), boost::get(boost::vertex_index, in_role)))
+            .distance_compare(std::greater<double>())
+            .distance_combine(std::multiplies<double>())
+            .distance_inf(0.0)
+            .distance_zero(1.0)
+            .visitor(Recorder(reached)));
 
     // A stand-in reached directly and by two swaps keeps its closest path; each way of preparing it stands for itself.
     using Key = std::pair<std::size_t, std::vector<std::string>>;
@@ -100,14 +101,19 @@ std::vector<SwapPath> SwapGraph::from(Role role, std::size_t ingredient) const {
         auto& held = best[{path.to, last.prepared}];
         if (path.closeness > held.closeness) held = std::move(path);
     };
-    for (std::size_t to = 0; to < all.ingredients; ++to) {
-        const Vertex end = all.vertex(to, 2);
-        if (reached.closeness[end] > 0) offer({to, reached.closeness[end], {reached.by[reached.before[end]], reached.by[end]}});
-    }
-    const auto [first, last] = boost::out_edges(all.vertex(ingredient, 0), all.graph);
-    for (auto edge = first; edge != last; ++edge) {
-        const SwapEdge& swap = all.graph[*edge];
-        if (swap.role == role) offer({boost::target(*edge, all.graph) % all.ingredients, swap.closeness, {swap.swap}});
+    // Dijkstra tells the closest way to every ingredient after one swap; from there each swap leads to a form of its own.
+    const auto out_of = [&](Vertex from, auto visit) {
+        const auto [first, last] = boost::out_edges(from, all.graph);
+        for (auto edge = first; edge != last; ++edge)
+            if (all.graph[*edge].role == role) visit(all.graph[*edge], boost::target(*edge, all.graph) % all.ingredients);
+    };
+    out_of(all.vertex(ingredient, 0), [&](const SwapEdge& swap, std::size_t to) { offer({to, swap.closeness, {swap.swap}}); });
+    for (std::size_t between = 0; between < all.ingredients; ++between) {
+        const Vertex middle = all.vertex(between, 1);
+        if (!(reached.closeness[middle] > 0)) continue;
+        out_of(middle, [&](const SwapEdge& swap, std::size_t to) {
+            offer({to, reached.closeness[middle] * swap.closeness, {reached.by[middle], swap.swap}});
+        });
     }
     std::vector<SwapPath> paths;
     for (auto& [key, path] : best) paths.push_back(std::move(path));

@@ -11,7 +11,7 @@ namespace standin {
 
 /// A way of at most two swaps from an ingredient to its stand-in; closeness multiplies along it.
 struct SwapPath {
-    std::size_t to = 0;              ///< index of the stand-in in Records::ingredients
+    std::size_t to = 0;  ///< index of the stand-in in Records::ingredients
     double closeness = 0;
     std::vector<std::size_t> swaps;  ///< indexes in Records::swaps, in order
 };

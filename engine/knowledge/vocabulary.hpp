@@ -23,14 +23,45 @@ enum class Kept { solids, fat, salt, sugars, chlorophyll, capsaicinoids, acid, a
 template <class E>
 struct Words;  // Words<E>::all is the array of spellings, in the order of the enumerators
 
-template <> struct Words<Role> { static constexpr std::array<std::string_view, 13> all{"lean", "fat", "green", "heat", "acid", "binder", "nut", "herb", "allium", "spice", "salt", "liquid", "sweet"}; };
-template <> struct Words<SourceKind> { static constexpr std::array<std::string_view, 4> all{"published", "common-practice", "from-memory", "judgement"}; };
-template <> struct Words<Tissue> { static constexpr std::array<std::string_view, 15> all{"thin-leaf", "thick-leaf", "chile-flesh", "fruit", "bulb", "root", "stalk", "seed", "fungus", "meat", "fat-tissue", "dry", "liquid", "paste", "egg"}; };
-template <> struct Words<Acid> { static constexpr std::array<std::string_view, 9> all{"acetic", "lactic", "citric", "malic", "tartaric", "oxalic", "succinic", "ascorbic", "phosphoric"}; };
-template <> struct Words<Species> { static constexpr std::array<std::string_view, 12> all{"pork", "beef", "veal", "lamb", "goat", "game", "rabbit", "chicken", "turkey", "duck", "fish", "crustacean"}; };
-template <> struct Words<AromaNote> { static constexpr std::array<std::string_view, 14> all{"grassy", "anise", "citrus", "minty", "woody", "warm", "peppery", "allium", "mustard", "smoky", "nutty", "bitter", "earthy", "fruity"}; };
-template <> struct Words<Basis> { static constexpr std::array<std::string_view, 2> all{"dose", "weight"}; };
-template <> struct Words<Kept> { static constexpr std::array<std::string_view, 9> all{"solids", "fat", "salt", "sugars", "chlorophyll", "capsaicinoids", "acid", "aroma", "binding"}; };
+template <>
+struct Words<Role> {
+    static constexpr std::array<std::string_view, 13> all{"lean", "fat",    "green", "heat", "acid",   "binder", "nut",
+                                                          "herb", "allium", "spice", "salt", "liquid", "sweet"};
+};
+template <>
+struct Words<SourceKind> {
+    static constexpr std::array<std::string_view, 4> all{"published", "common-practice", "from-memory", "judgement"};
+};
+template <>
+struct Words<Tissue> {
+    static constexpr std::array<std::string_view, 15> all{"thin-leaf",  "thick-leaf", "chile-flesh", "fruit",  "bulb",
+                                                          "root",       "stalk",      "seed",        "fungus", "meat",
+                                                          "fat-tissue", "dry",        "liquid",      "paste",  "egg"};
+};
+template <>
+struct Words<Acid> {
+    static constexpr std::array<std::string_view, 9> all{"acetic", "lactic",   "citric",   "malic",     "tartaric",
+                                                         "oxalic", "succinic", "ascorbic", "phosphoric"};
+};
+template <>
+struct Words<Species> {
+    static constexpr std::array<std::string_view, 12> all{"pork",   "beef",    "veal",   "lamb", "goat", "game",
+                                                          "rabbit", "chicken", "turkey", "duck", "fish", "crustacean"};
+};
+template <>
+struct Words<AromaNote> {
+    static constexpr std::array<std::string_view, 14> all{"grassy", "anise",   "citrus", "minty", "woody",  "warm",   "peppery",
+                                                          "allium", "mustard", "smoky",  "nutty", "bitter", "earthy", "fruity"};
+};
+template <>
+struct Words<Basis> {
+    static constexpr std::array<std::string_view, 2> all{"dose", "weight"};
+};
+template <>
+struct Words<Kept> {
+    static constexpr std::array<std::string_view, 9> all{"solids",        "fat",  "salt",  "sugars", "chlorophyll",
+                                                         "capsaicinoids", "acid", "aroma", "binding"};
+};
 
 template <class E>
 inline constexpr std::size_t count_of = Words<E>::all.size();

@@ -26,7 +26,7 @@
 
 namespace standin {
 
-inline constexpr double titration_end_ph = 8.2;            // where titratable acid is read off, by definition
+inline constexpr double titration_end_ph = 8.2;             // where titratable acid is read off, by definition
 inline constexpr double reference_lean_protein_g_kg = 205;  // the lean that meat_sites counts in
 
 /// How many pKa an acid has; the slots after that are not read.
@@ -40,9 +40,9 @@ struct AcidParameters {
     std::array<std::array<double, 3>, count_of<Acid>> pka{};
     double pkw = 0;
     DaviesParameters davies;
-    std::array<double, meat_site_count> sites{};   ///< mmol/kg reference lean
+    std::array<double, meat_site_count> sites{};    ///< mmol/kg reference lean
     std::array<double, meat_site_count> site_pk{};  ///< apparent, at the ionic strength of meat
-    double native_ionic = 0;       ///< mol/kg water, ions that food brings besides salt
+    double native_ionic = 0;                        ///< mol/kg water, ions that food brings besides salt
     double equivalents_limit = 0;  ///< protons that an acid may own for each one titrated; the rest of the titration is buffer
     double sour_weight = 0;        ///< of titratable acid in sourness
     double cooking_rise = 0;       ///< pH

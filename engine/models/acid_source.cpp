@@ -16,9 +16,7 @@ constexpr std::size_t index(Acid acid) { return static_cast<std::size_t>(acid); 
 constexpr std::array<double, count_of<Acid>> molar_masses{60.05, 90.08, 192.12, 134.09, 150.09, 90.03, 118.09, 176.12, 98.00};
 constexpr std::array<double, count_of<Acid>> protons_titrated{1, 1, 3, 2, 2, 2, 2, 1, 2};
 
-std::span<const double> pka_of(Acid acid, const AcidParameters& p) {
-    return std::span(p.pka[index(acid)]).first(basicity[index(acid)]);
-}
+std::span<const double> pka_of(Acid acid, const AcidParameters& p) { return std::span(p.pka[index(acid)]).first(basicity[index(acid)]); }
 
 }  // namespace
 

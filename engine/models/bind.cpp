@@ -50,11 +50,11 @@ constexpr std::array<Binding<P>, 38> bindings{{
     {"bind.firmness.scale", [](P& p) -> double& { return p.firm_scale; }},
 }};
 
-constexpr double meat_ph = 5.7;             // where hardness is unscaled: usual pH of pork
-constexpr double firm_protein_share = 15;   // %, where protein leaves hardness unscaled
-constexpr double plate_reference_mm = 5;    // where the plate changes nothing
-constexpr double salt_mol_g = 58.44;        // g/mol NaCl
-constexpr int bend = 4;                     // how tightly the smooth corners follow the straight lines
+constexpr double meat_ph = 5.7;            // where hardness is unscaled: usual pH of pork
+constexpr double firm_protein_share = 15;  // %, where protein leaves hardness unscaled
+constexpr double plate_reference_mm = 5;   // where the plate changes nothing
+constexpr double salt_mol_g = 58.44;       // g/mol NaCl
+constexpr int bend = 4;                    // how tightly the smooth corners follow the straight lines
 
 /// `value` below `limit`, bending into it.
 double bent_under(double value, double limit) {
@@ -63,9 +63,7 @@ double bent_under(double value, double limit) {
 }
 
 /// The greater of two, without the corner.
-double bent_over(double value, double floor) {
-    return std::pow(std::pow(value, bend) + std::pow(floor, bend), 1.0 / bend);
-}
+double bent_over(double value, double floor) { return std::pow(std::pow(value, bend) + std::pow(floor, bend), 1.0 / bend); }
 
 double salt_factor(double ionic_strength, const P& p) {
     return p.salt_floor + (1 - p.salt_floor) / (1 + std::exp(-(ionic_strength - p.salt_middle) / p.salt_width));
@@ -93,9 +91,7 @@ double order_factor(const Material& batch, Order order, const P& p) {
     return 1 - p.order_cost * early * (1 - std::exp(-dose / p.order_acid));
 }
 
-double plate_factor(double plate_mm, double power) {
-    return std::pow(std::max(plate_mm, 1.0) / plate_reference_mm, power);
-}
+double plate_factor(double plate_mm, double power) { return std::pow(std::max(plate_mm, 1.0) / plate_reference_mm, power); }
 
 /// 0-1: how much of a full binder gel the batch has. Binders that must hold more paste water than they can make a weaker gel.
 double binder_gel(const Material& batch, double capacity, const P& p) {
@@ -155,7 +151,8 @@ BatchBind batch_bind(const Material& batch, const MixState& mix, const BindParam
     result.dilution_factor = dilution_factor(batch, loose, p);
     result.binder = p.binder_most * gel;
     result.index = p.error * result.meat * result.salt_factor * result.acid_factor * result.order_factor * result.cold_factor *
-                       result.mixing_factor * result.plate_factor * result.dilution_factor + result.binder;
+                       result.mixing_factor * result.plate_factor * result.dilution_factor +
+                   result.binder;
     result.hardness = hardness(batch, mix, result, gel, p);
     result.bind = 100 * (1 - std::exp(-result.index / p.scale));
     result.firmness = 100 * result.hardness / (1 + result.hardness);

@@ -32,19 +32,19 @@ struct BindParameters {
     double salt_floor, salt_middle, salt_width;  // share, mol/kg, mol/kg
     double native_ions;                          // mol/kg in unsalted meat water
     double ph_best, ph_scale, ph_floor;
-    double cold_up_to, cold_half, cold_power;    // C, C, 1
-    double mixing_floor, mixing_time;            // share, min
+    double cold_up_to, cold_half, cold_power;  // C, C, 1
+    double mixing_floor, mixing_time;          // share, min
     double plate_power;
-    double order_cost, order_acid, order_together;    // share, mmol/kg batch, share
+    double order_cost, order_acid, order_together;         // share, mmol/kg batch, share
     double dilution_protein, dilution_power, paste_extra;  // %, 1, g/g
-    double binder_efficiency, binder_cold;       // g/g, share
-    double binder_most, binder_water;            // index, g held water per g batch
-    double binder_thinned;                       // g binder water that a gram of loose paste water thins
-    double scale;                                // index
+    double binder_efficiency, binder_cold;                 // g/g, share
+    double binder_most, binder_water;                      // index, g held water per g batch
+    double binder_thinned;                                 // g binder water that a gram of loose paste water thins
+    double scale;                                          // index
 
-    double firm_protein, firm_fat;               // 1, %
+    double firm_protein, firm_fat;  // 1, %
     double firm_salt, firm_ph, firm_plate;
-    double firm_mixing, firm_mixing_time;        // share, min
+    double firm_mixing, firm_mixing_time;  // share, min
     double firm_binder, firm_binder_own;
     double firm_scale;
 };

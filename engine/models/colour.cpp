@@ -9,7 +9,7 @@ namespace {
 
 constexpr double gas_constant = 8.314e-3;  // kJ/(mol K)
 constexpr double kelvin = 273.15;
-constexpr double k0_at = 373.15;  // K, where k0 is stated
+constexpr double k0_at = 373.15;                                                      // K, where k0 is stated
 constexpr double table_fat_low = 0.10, table_fat_mid = 0.175, table_fat_high = 0.25;  // the patties behind the cooked base
 
 Bands operator+(const Bands& a, const Bands& b) { return {a.red + b.red, a.green + b.green, a.blue + b.blue}; }
@@ -128,8 +128,8 @@ BatchColour batch_colour(const Material& batch, double ph, double rest_h, double
     const Pigment cooked = turned(rested, cook);
 
     const double mass = batch[Amount::mass];
-    const Bands tint = mass > 0 ? 100 / mass *
-                                      Bands{batch[Amount::tint_red], batch[Amount::tint_green], batch[Amount::tint_blue]} : Bands{};
+    const Bands tint =
+        mass > 0 ? 100 / mass * Bands{batch[Amount::tint_red], batch[Amount::tint_green], batch[Amount::tint_blue]} : Bands{};
     const Bands raw = raw_base(batch, p);
 
     BatchColour c;
@@ -172,8 +172,8 @@ struct Base {
     static constexpr auto id = [] {
         std::array<char, 40> text{};
         std::size_t n = 0;
-        for (const std::string_view part : {std::string_view(cooked ? "colour.cooked." : "colour.raw."), Words<Species>::all[s],
-                                            std::string_view("."), band_names[band]})
+        for (const std::string_view part :
+             {std::string_view(cooked ? "colour.cooked." : "colour.raw."), Words<Species>::all[s], std::string_view("."), band_names[band]})
             for (const char c : part) text[n++] = c;
         return std::pair(text, n);
     }();

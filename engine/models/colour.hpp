@@ -29,26 +29,26 @@ namespace standin {
 inline constexpr std::size_t cook_count = 4;
 
 struct ColourParameters {
-    double k0 = 0;               // 1/min at 100 C and ph_ref
+    double k0 = 0;  // 1/min at 100 C and ph_ref
     double ph_ref = 0;
-    double activation = 0;       // kJ/mol
-    double ph_slope = 0;         // of -log10 k
-    double phi_live_cold = 0;    // raw leaf, up to ramp_low_c
-    double phi_set_cold = 0;     // leaf that heat has opened
+    double activation = 0;     // kJ/mol
+    double ph_slope = 0;       // of -log10 k
+    double phi_live_cold = 0;  // raw leaf, up to ramp_low_c
+    double phi_set_cold = 0;   // leaf that heat has opened
     double ramp_low_c = 0, ramp_high_c = 0;
-    double yield_blended = 0;    // share of raw leaf's chlorophyll left after cutting it fine
-    Bands chl, phe;              // K/S for 100 mg/kg
-    double pigment_strength = 0; // on both
-    double cooked_factor = 0;    // g in a cooked mass
-    double saturation_from = 0;  // mg/kg of pigment above which more of it colours less
+    double yield_blended = 0;     // share of raw leaf's chlorophyll left after cutting it fine
+    Bands chl, phe;               // K/S for 100 mg/kg
+    double pigment_strength = 0;  // on both
+    double cooked_factor = 0;     // g in a cooked mass
+    double saturation_from = 0;   // mg/kg of pigment above which more of it colours less
     double saturation_exponent = 0;
     std::array<Bands, count_of<Species>> raw_lean, cooked;  // K/S; raw at no fat, cooked at 17.5 %
     Bands raw_fat, cooked_fat_slope;                        // K/S; relative change per unit of fat share
     double fat_scatter = 0;
-    double raw_scale = 0, cooked_scale = 0;  // one meat is darker than the next
-    double redness = 0;                      // on the red band of raw meat: < 1 blooming red, > 1 greyed
-    Bands plain;                             // K/S of a mass without meat
-    double plain_until = 0;                  // meat share of the mass from which the colour is all meat's
+    double raw_scale = 0, cooked_scale = 0;       // one meat is darker than the next
+    double redness = 0;                           // on the red band of raw meat: < 1 blooming red, > 1 greyed
+    Bands plain;                                  // K/S of a mass without meat
+    double plain_until = 0;                       // meat share of the mass from which the colour is all meat's
     std::array<double, cook_count> cook_minutes;  // equivalent minutes at the core temperature reached
 };
 

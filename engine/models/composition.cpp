@@ -12,7 +12,8 @@ namespace {
 
 // One gram on its way through the preparations; grams, mg, or shares of what the raw food would bring.
 struct Food {
-    double mass = 1, water = 0, protein = 0, fat = 0, carbohydrate = 0, fibre = 0, ash = 0, sugars = 0, sodium = 0, alcohol = 0, acid = 0, salt = 0;
+    double mass = 1, water = 0, protein = 0, fat = 0, carbohydrate = 0, fibre = 0, ash = 0, sugars = 0, sodium = 0, alcohol = 0, acid = 0,
+           salt = 0;
     double chlorophyll = 0, pheophytin = 0, capsaicinoids = 0;
     double acid_share = 1, aroma_share = 1, binding_share = 1, acetic_mmol = 0;
     bool denatured = false;
@@ -23,7 +24,8 @@ struct Food {
 // The deviates of one uncertain quantity, fetched once for all draws.
 class Uncertain {
 public:
-    Uncertain(const Band& band, const std::string& name, Draws& draws) : band_(band), deviates_(band.low == band.high ? nullptr : &draws.of(name)) {}
+    Uncertain(const Band& band, const std::string& name, Draws& draws)
+        : band_(band), deviates_(band.low == band.high ? nullptr : &draws.of(name)) {}
     double operator()(std::size_t draw) const { return deviates_ ? at(band_, (*deviates_)[draw]) : band_.mid; }
 
 private:
@@ -117,7 +119,9 @@ public:
             const auto what = static_cast<Kept>(k);
             kept_.emplace_back(kept_share(effect_, what, minutes(prepared)), name(tissue, spelling(what)), draws);
         }
-        const auto said = [&](Kept what) { return std::any_of(effect_.kept.begin(), effect_.kept.end(), [&](const KeptShare& k) { return k.what == what; }); };
+        const auto said = [&](Kept what) {
+            return std::any_of(effect_.kept.begin(), effect_.kept.end(), [&](const KeptShare& k) { return k.what == what; });
+        };
         sugars_with_solids_ = !said(Kept::sugars);
         salt_with_solids_ = !said(Kept::salt);
     }
@@ -138,7 +142,7 @@ public:
         const double mass = effect_.water_left ? std::min(f.mass, f.dry() / (1 - water_left_(i))) : f.mass * yield_(i);
         f.salt += effect_.adds_salt * mass;
         f.sodium += effect_.adds_salt * mass * sodium_in_salt;
-        const double kept_green = std::min(1.0, kept(Kept::chlorophyll, i));
+        const double kept_green = kept(Kept::chlorophyll, i);
         f.pheophytin += f.chlorophyll * (1 - kept_green);
         f.chlorophyll *= kept_green;
         f.capsaicinoids *= kept(Kept::capsaicinoids, i);
@@ -151,13 +155,19 @@ public:
         f.denatured = f.denatured || preparation_.denatures;
     }
 
-
 private:
     static constexpr double sodium_in_salt = 22.990 / 58.443;  // IUPAC atomic masses
 
     std::optional<double> minutes(const Prepared& prepared) const { return prepared.minutes ? prepared.minutes : preparation_.minutes; }
-    std::string name(Tissue tissue, std::string_view what) const { return preparation_.id + " " + std::string(spelling(tissue)) + " " + std::string(what); }
-    double kept(Kept what, std::size_t i) const { return kept_[static_cast<std::size_t>(what)](i); }
+    std::string name(Tissue tissue, std::string_view what) const {
+        return preparation_.id + " " + std::string(spelling(tissue)) + " " + std::string(what);
+    }
+    // Nothing but scent grows on the fire: a draw beyond the whole is the whole. (Roasting frees capsaicinoids that the raw pod held
+    // back from the tongue, so theirs may.)
+    double kept(Kept what, std::size_t i) const {
+        const double share = kept_[static_cast<std::size_t>(what)](i);
+        return what == Kept::aroma || what == Kept::capsaicinoids ? share : std::min(1.0, share);
+    }
 
     const Preparation& preparation_;
     const PreparationEffect& effect_;
@@ -176,7 +186,8 @@ public:
           acid_(acid),
           ph_(i.acidity && i.acidity->ph ? i.acidity->ph->band : Band{7, 7, 7}, shared_name("ph"), draws),
           titratable_(titratable_band(), i.id + " titratable", draws),
-          buffer_(i.acidity && i.acidity->buffer ? i.acidity->buffer->band : Band{}, i.meat ? shared_name("buffer") : i.id + " buffer", draws),
+          buffer_(i.acidity && i.acidity->buffer ? i.acidity->buffer->band : Band{}, i.meat ? shared_name("buffer") : i.id + " buffer",
+                  draws),
           scale_(i.meat ? i.meat->buffer_scale.band : Band{}, shared_name("buffer scale"), draws),
           bind_(i.meat ? i.meat->bind.band : Band{}, i.id + " bind", draws),
           held_water_(i.binding ? i.binding->water.band : Band{}, i.id + " binding water", draws),
@@ -224,7 +235,8 @@ private:
         const double ph = ph_(draw), titratable = titratable_(draw);
         double buffer = buffer_(draw);
         if (titratable > 0) {
-            const AcidBase base = decompose(ph, titratable, ingredient_.acidity->acids, acid_[draw], ingredient_.composition.water.mid / 100);
+            const AcidBase base =
+                decompose(ph, titratable, ingredient_.acidity->acids, acid_[draw], ingredient_.composition.water.mid / 100);
             for (std::size_t a = 0; a < count_of<Acid>; ++a) m[static_cast<Acid>(a)] += base.acids[a] / 1000 * f.acid_share;
             m[Amount::strong_ions] += base.strong / 1000 * f.acid_share;
             m[Amount::titratable] += titratable / 1000 * f.acid_share;
@@ -279,7 +291,8 @@ Material material_of(const Food& f) {
 
 }  // namespace
 
-std::vector<Material> unit_materials(const Portion& portion, const Knowledge& knowledge, std::span<const AcidParameters> acid, Draws& draws) {
+std::vector<Material> unit_materials(const Portion& portion, const Knowledge& knowledge, std::span<const AcidParameters> acid,
+                                     Draws& draws) {
     const RawFood raw(portion, knowledge, draws);
     const Bringing bringing(portion.ingredient, acid, draws);
     std::vector<Step> steps;

@@ -60,18 +60,22 @@ double kept(double capacity, double water) {
 
 double share_of_fat_lost(Cook method, double fat_pct, const P& p) {
     switch (method) {
-        case Cook::pan: return p.fat_pan;
-        case Cook::grill: return p.fat_grill;
-        case Cook::poach: return p.fat_poach;
-        case Cook::oven: break;
+        case Cook::pan:
+            return p.fat_pan;
+        case Cook::grill:
+            return p.fat_grill;
+        case Cook::poach:
+            return p.fat_poach;
+        case Cook::oven:
+            break;
     }
     const double x = std::pow(fat_pct / p.fat_half, p.fat_power);
     return p.oven_severity * x / (1 + x);
 }
 
 double water_kept(const Material& batch, double ph, double core_c, const P& p) {
-    const double meat = water_per_protein(core_c, p) * batch[Amount::meat_protein] * acid_factor(ph, p) *
-                        salt_factor(batch.share(Amount::salt, 100), p);
+    const double meat =
+        water_per_protein(core_c, p) * batch[Amount::meat_protein] * acid_factor(ph, p) * salt_factor(batch.share(Amount::salt, 100), p);
     const double binder = p.binder_efficiency * (batch[Amount::held_cold] + batch[Amount::held_hot]);
     const double paste = p.paste_kept * loose_paste_water(batch[Amount::paste_water], binder);
     return kept(meat + binder + paste, batch[Amount::water]);

@@ -18,14 +18,14 @@
 namespace standin {
 
 struct CookingParameters {
-    double water_per_protein;                    // g/g at 71 C core, pH 5.7, 1.5 % salt
-    double hotter, cooler;                       // g/g lost per C above 71, gained per C below
-    double ph_slope, ph_most, ph_least;          // 1/pH, and the ends it bends into as shares of the middle
-    double salt_gain, salt_scale;                // share, % salt
-    double binder_efficiency;                    // g/g
-    double paste_kept;                           // share of loose paste water
-    double fat_pan, fat_grill, fat_poach;        // share of fat lost
-    double fat_half, fat_power, oven_severity;   // % fat, 1, share of the microwave curve
+    double water_per_protein;                   // g/g at 71 C core, pH 5.7, 1.5 % salt
+    double hotter, cooler;                      // g/g lost per C above 71, gained per C below
+    double ph_slope, ph_most, ph_least;         // 1/pH, and the ends it bends into as shares of the middle
+    double salt_gain, salt_scale;               // share, % salt
+    double binder_efficiency;                   // g/g
+    double paste_kept;                          // share of loose paste water
+    double fat_pan, fat_grill, fat_poach;       // share of fat lost
+    double fat_half, fat_power, oven_severity;  // % fat, 1, share of the microwave curve
 };
 
 std::span<const Binding<CookingParameters>> cooking_bindings();

@@ -31,7 +31,7 @@ struct HeatParameters {
     double threshold_mg_kg = 0;  // in water
     double exponent = 0;
     std::array<double, 5> boundaries{};  // mg/kg between one word and the next, rising
-    double person_sd = 0;        // of ln boundary, one eater to the next
+    double person_sd = 0;                // of ln boundary, one eater to the next
 };
 
 std::span<const Binding<HeatParameters>> heat_bindings();

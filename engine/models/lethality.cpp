@@ -127,10 +127,14 @@ double log_reductions(std::span<const CorePoint> curve, const LethalityParameter
 
 std::optional<double> poultry_hold_s(PoultryColumn column, double temperature_c, const LethalityParameters& p) {
     switch (column) {
-        case PoultryColumn::chicken_lean: return interpolate(lean_f, p.chicken_lean_s, temperature_c);
-        case PoultryColumn::turkey_lean: return interpolate(lean_f, p.turkey_lean_s, temperature_c);
-        case PoultryColumn::chicken_5: return interpolate(chicken_5_f, p.chicken_5_s, temperature_c);
-        case PoultryColumn::poultry_12: return interpolate(poultry_12_f, p.poultry_12_s, temperature_c);
+        case PoultryColumn::chicken_lean:
+            return interpolate(lean_f, p.chicken_lean_s, temperature_c);
+        case PoultryColumn::turkey_lean:
+            return interpolate(lean_f, p.turkey_lean_s, temperature_c);
+        case PoultryColumn::chicken_5:
+            return interpolate(chicken_5_f, p.chicken_5_s, temperature_c);
+        case PoultryColumn::poultry_12:
+            return interpolate(poultry_12_f, p.poultry_12_s, temperature_c);
     }
     return std::nullopt;
 }
@@ -151,8 +155,7 @@ double cylinder_core_c(double time_s, double diameter_mm, double start_c, Cook m
     return medium + (start_c - medium) * std::min(1.0, a.first * std::exp(-a.rate_s * time_s));
 }
 
-std::vector<CorePoint> estimated_core_curve(double diameter_mm, double start_c, double core_c, Cook method,
-                                            const LethalityParameters& p) {
+std::vector<CorePoint> estimated_core_curve(double diameter_mm, double start_c, double core_c, Cook method, const LethalityParameters& p) {
     constexpr int steps = 200;
     const double medium = p.medium_c[static_cast<std::size_t>(method)];
     std::vector<CorePoint> curve;

@@ -11,38 +11,53 @@ namespace standin {
 
 /// Grams unless said otherwise.
 enum class Amount : std::size_t {
-    mass, water, protein, fat, carbohydrate, fibre, ash, sugars, alcohol,
-    salt,                // NaCl put in by hand
-    sodium,              // all sodium
-    chlorophyll_live,    // mg, in raw leaf
-    chlorophyll_set,     // mg, in leaf whose membranes heat has opened
-    pheophytin,          // mg, chlorophyll already lost in preparation
-    capsaicinoids,       // mg
-    pungency,            // mg capsaicin equivalent of pepper and ginger
-    titratable,          // mmol protons that the added acids give up to pH 8.2
-    strong_ions,         // mmol charge, strong cations less strong anions
-    plant_buffer,        // mmol/pH of vegetables and powders
-    plant_buffer_ph,     // the same times their own pH
-    meat_sites,          // kg of reference lean (20.5 % protein) times its buffer scale
-    meat_protons,        // mmol bound by the meat at its own pH
-    meat,                // g of meat block
-    meat_fat, meat_protein,
-    bind_protein,        // g meat protein times bind index
-    bind_mass,           // g meat times bind index
-    held_cold, held_hot, held_chilled,  // g water that binders hold, by when they set
-    held_fat,            // g fat that binders hold
-    paste_water,         // g water brought by anything but meat
-    tint_red, tint_green, tint_blue,    // grams times the K/S that 1 % of the food adds, for pigments other than chlorophyll
-    sulphite,            // mg SO2
-    dose_nut,            // g dry solids of nuts and seeds
-    dose_herb, dose_allium, dose_spice, // g fresh-form equivalent
+    mass,
+    water,
+    protein,
+    fat,
+    carbohydrate,
+    fibre,
+    ash,
+    sugars,
+    alcohol,
+    salt,              // NaCl put in by hand
+    sodium,            // all sodium
+    chlorophyll_live,  // mg, in raw leaf
+    chlorophyll_set,   // mg, in leaf whose membranes heat has opened
+    pheophytin,        // mg, chlorophyll already lost in preparation
+    capsaicinoids,     // mg
+    pungency,          // mg capsaicin equivalent of pepper and ginger
+    titratable,        // mmol protons that the added acids give up to pH 8.2
+    strong_ions,       // mmol charge, strong cations less strong anions
+    plant_buffer,      // mmol/pH of vegetables and powders
+    plant_buffer_ph,   // the same times their own pH
+    meat_sites,        // kg of reference lean (20.5 % protein) times its buffer scale
+    meat_protons,      // mmol bound by the meat at its own pH
+    meat,              // g of meat block
+    meat_fat,
+    meat_protein,
+    bind_protein,  // g meat protein times bind index
+    bind_mass,     // g meat times bind index
+    held_cold,
+    held_hot,
+    held_chilled,  // g water that binders hold, by when they set
+    held_fat,      // g fat that binders hold
+    paste_water,   // g water brought by anything but meat
+    tint_red,
+    tint_green,
+    tint_blue,  // grams times the K/S that 1 % of the food adds, for pigments other than chlorophyll
+    sulphite,   // mg SO2
+    dose_nut,   // g dry solids of nuts and seeds
+    dose_herb,
+    dose_allium,
+    dose_spice,  // g fresh-form equivalent
     end
 };
 
 inline constexpr std::size_t amount_count = static_cast<std::size_t>(Amount::end);
-inline constexpr std::size_t acid_offset = amount_count;                              // mmol of each acid
-inline constexpr std::size_t species_offset = acid_offset + count_of<Acid>;           // g meat of each species
-inline constexpr std::size_t aroma_offset = species_offset + count_of<Species>;       // intensity times g fresh form
+inline constexpr std::size_t acid_offset = amount_count;                         // mmol of each acid
+inline constexpr std::size_t species_offset = acid_offset + count_of<Acid>;      // g meat of each species
+inline constexpr std::size_t aroma_offset = species_offset + count_of<Species>;  // intensity times g fresh form
 inline constexpr std::size_t material_size = aroma_offset + count_of<AromaNote>;
 
 class Material {

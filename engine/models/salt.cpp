@@ -54,9 +54,7 @@ double salt_water_activity(double molality, const SaltParameters& p) {
     return std::exp(-2 * water_kg_mol * dissolved * osmotic_coefficient(dissolved, p.pitzer));
 }
 
-double chirife_resnik(double salt_pct, const SaltParameters& p) {
-    return 1 - salt_pct * (p.chirife_linear + salt_pct * p.chirife_square);
-}
+double chirife_resnik(double salt_pct, const SaltParameters& p) { return 1 - salt_pct * (p.chirife_linear + salt_pct * p.chirife_square); }
 
 double norrish(double molality, double k) {
     const double solvent = water_fraction(molality), solute = 1 - solvent;

@@ -50,7 +50,7 @@ struct BatchSalt {
     double salt_pct_of_meat = 0;      ///< salt put in, % of meat block; 0 without meat
     double water_phase_salt_pct = 0;  ///< 100 salt / (salt + water)
     double water_activity = 1;
-    double sodium_as_salt_pct = 0;    ///< all sodium counted as NaCl, % of batch
+    double sodium_as_salt_pct = 0;  ///< all sodium counted as NaCl, % of batch
 };
 
 BatchSalt batch_salt(const Material& batch, const SaltParameters& parameters);

@@ -63,7 +63,8 @@ std::vector<std::string> validity_notes(const Prediction& p) {
     std::vector<std::string> notes;
     const auto mid = [&](Property property) { return p.properties[property].mid; };
     if (mid(Property::ph) < 4.8) notes.push_back("pH below 4.8: the bind model is stretched; the mass sets by acid instead of binding");
-    if (mid(Property::chlorophyll_mg_kg) > 0) notes.push_back("How the green keeps in the cold is extrapolated from measurements at 60 C and above");
+    if (mid(Property::chlorophyll_mg_kg) > 0)
+        notes.push_back("How the green keeps in the cold is extrapolated from measurements at 60 C and above");
     if (mid(Property::fat_pct) > 50) notes.push_back("More than 50 % fat: bind and cook loss are outside what was measured");
     if (mid(Property::salt_pct) > 3) notes.push_back("More than 3 % salt: outside the range the bind model was made for");
     return notes;
@@ -77,7 +78,8 @@ std::string describe(const Prepared& prepared, const Knowledge& knowledge) {
     if (!prepared.minutes) return text;
     const double minutes = *prepared.minutes;
     const auto whole = static_cast<long>(std::lround(minutes));
-    return text + " " + (std::abs(minutes - static_cast<double>(whole)) < 1e-9 ? std::to_string(whole) : std::to_string(minutes).substr(0, 4)) + " min";
+    return text + " " +
+           (std::abs(minutes - static_cast<double>(whole)) < 1e-9 ? std::to_string(whole) : std::to_string(minutes).substr(0, 4)) + " min";
 }
 
 Result<bool> check_formula(const Formula& formula, const Knowledge& knowledge) {
@@ -89,7 +91,8 @@ Result<bool> check_formula(const Formula& formula, const Knowledge& knowledge) {
         if (knowledge.ingredient(line.ingredient)->meat) meat += line.grams.mid;
     }
     if (meat <= 0) return failure(Trouble::bad_data, "the formula has no meat: expected at least one lean or fat line");
-    if (meat < least_meat_share * all) return failure(Trouble::bad_data, "meat is under 20 % of the batch: this is no forcemeat any model here was made for");
+    if (meat < least_meat_share * all)
+        return failure(Trouble::bad_data, "meat is under 20 % of the batch: this is no forcemeat any model here was made for");
     return true;
 }
 
@@ -111,7 +114,8 @@ Prediction predict_formula(const Formula& formula, Pantry& pantry) {
     }
     for (auto& line : p.lines) line.share = line.grams / p.batch_g;
 
-    for_each_property([&](Property property) { p.properties[property] = band_over(states, [&](const State& s) { return s.properties[property]; }); });
+    for_each_property(
+        [&](Property property) { p.properties[property] = band_over(states, [&](const State& s) { return s.properties[property]; }); });
     p.raw = colour_over(states, &State::raw);
     p.rested = colour_over(states, &State::rested);
     p.cooked = colour_over(states, &State::cooked);
@@ -120,7 +124,8 @@ Prediction predict_formula(const Formula& formula, Pantry& pantry) {
     for (const auto& state : states) burn.push_back(state.properties[Property::burn_mg_kg]);
     const auto& heat = pantry.models().heat(0);
     p.heat_chances = word_chances(burn, heat.boundaries, heat.person_sd);
-    p.heat_word = heat_words[static_cast<std::size_t>(std::max_element(p.heat_chances.begin(), p.heat_chances.end()) - p.heat_chances.begin())];
+    p.heat_word =
+        heat_words[static_cast<std::size_t>(std::max_element(p.heat_chances.begin(), p.heat_chances.end()) - p.heat_chances.begin())];
     p.bind_word = bind_word(p.properties[Property::bind].mid);
     p.colour_word = p.rested.word;
     const auto leading = aroma_words(batch.total(0), pantry.models().aroma(0));

@@ -37,7 +37,8 @@ constexpr std::array<PropertyInfo, property_count> table{{
 const PropertyInfo& info(Property property) { return table[static_cast<std::size_t>(property)]; }
 
 std::optional<Property> property_of(std::string_view text) {
-    const auto found = std::find_if(table.begin(), table.end(), [&](const PropertyInfo& i) { return i.key == text || (!i.word.empty() && i.word == text); });
+    const auto found = std::find_if(table.begin(), table.end(),
+                                    [&](const PropertyInfo& i) { return i.key == text || (!i.word.empty() && i.word == text); });
     if (found == table.end()) return std::nullopt;
     return static_cast<Property>(found - table.begin());
 }

@@ -53,7 +53,7 @@ TEST_CASE("boiled and canned vegetables") {
     CHECK(lost(121, 30, 5.8) > 0.97);                        // canned spinach keeps 0.001 (Lopez-Ayerra et al. 1998); time from memory
     // bare chlorophyll on water at pH 4 and 23 C halves in 6 min (monolayers, abstract): an upper bound that leaf must not reach
     CHECK(chlorophyll_rate(23, 4, 1, middle()) < 0.116 / 50);
-    CHECK(lost(50, 5, 6.3) < 0.01);                          // no conversion seen below 50-60 C (Haisman and Clarke)
+    CHECK(lost(50, 5, 6.3) < 0.01);  // no conversion seen below 50-60 C (Haisman and Clarke)
 }
 
 // Worked by a second program from the same equation: guards the code, proves nothing about sausage.
@@ -63,13 +63,11 @@ TEST_CASE("worked table: share of chlorophyll turned") {
         double celsius, minutes, phi, turned[5];
     };
     const auto p = middle();
-    for (const Row& row : {Row{3, 24 * 60, p.phi_live_cold, {0.04, 0.02, 0.01, 0.01, 0.01}},
-                           Row{3, 48 * 60, p.phi_live_cold, {0.08, 0.04, 0.03, 0.02, 0.01}},
-                           Row{3, 48 * 60, p.phi_set_cold, {0.28, 0.17, 0.11, 0.09, 0.06}},
-                           Row{71, 5, p.phi_live_cold, {0.24, 0.14, 0.09, 0.08, 0.05}},
-                           Row{71, 15, p.phi_live_cold, {0.56, 0.37, 0.26, 0.21, 0.14}},
-                           Row{71, 30, p.phi_live_cold, {0.81, 0.61, 0.45, 0.37, 0.26}},
-                           Row{95, 3, p.phi_set_cold, {0.58, 0.38, 0.26, 0.21, 0.14}}})
+    for (const Row& row :
+         {Row{3, 24 * 60, p.phi_live_cold, {0.04, 0.02, 0.01, 0.01, 0.01}},
+          Row{3, 48 * 60, p.phi_live_cold, {0.08, 0.04, 0.03, 0.02, 0.01}}, Row{3, 48 * 60, p.phi_set_cold, {0.28, 0.17, 0.11, 0.09, 0.06}},
+          Row{71, 5, p.phi_live_cold, {0.24, 0.14, 0.09, 0.08, 0.05}}, Row{71, 15, p.phi_live_cold, {0.56, 0.37, 0.26, 0.21, 0.14}},
+          Row{71, 30, p.phi_live_cold, {0.81, 0.61, 0.45, 0.37, 0.26}}, Row{95, 3, p.phi_set_cold, {0.58, 0.38, 0.26, 0.21, 0.14}}})
         for (std::size_t i = 0; i < 5; ++i) {
             INFO(row.celsius << " C, " << row.minutes << " min, pH " << ph[i]);
             CHECK(lost(row.celsius, row.minutes, ph[i], row.phi) == Approx(row.turned[i]).epsilon(0).margin(0.0061));
@@ -122,7 +120,7 @@ TEST_CASE("pork sausage with spinach powder (RSR 1(1):24, Table 1)") {
         const Bands x = with_pigment(k_over_s(control[raw]), pigment * (1 - turned), pigment * turned, raw ? 1 : p.cooked_factor, p);
         const double miss = ciede2000(lab_of_k_over_s(x), lab_of_row(row));
         INFO(row.words[1] << ' ' << row.values[0] << " % powder: dE00 " << miss);
-        CHECK(miss < 3.0);  // 0.9, 2.1, 1.4 raw; 2.6, 2.9, 1.6 cooked
+        CHECK(miss < 3.0);                                              // 0.9, 2.1, 1.4 raw; 2.6, 2.9, 1.6 cooked
         CHECK(miss < 0.25 * ciede2000(control[raw], lab_of_row(row)));  // against saying nothing
         ++compared;
     }

@@ -27,8 +27,8 @@ Material raw(double protein, double fat, double water, double salt) {
 
 TEST_CASE("microwaved pork patties, 11-26 % fat (Jeong, Lim, Kim 2016, Tables 1 and 2)") {
     auto own = middle();
-    own.oven_severity = 1;          // the microwave is the severe end
-    own.water_per_protein = 2.40;   // their patties at 75 C, inside the band of the parameter
+    own.oven_severity = 1;         // the microwave is the severe end
+    own.water_per_protein = 2.40;  // their patties at 75 C, inside the band of the parameter
     auto general = own;
     general.water_per_protein = middle().water_per_protein;
     for (const auto& row : published_rows("microwaved_patties.csv", 0)) {

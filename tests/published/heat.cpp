@@ -31,7 +31,7 @@ TEST_CASE("capsaicinoids and Scoville heat units as printed") {
         INFO(row.words[0]);
         CHECK(shu_of(row.values[0]) == Approx(row.values[1]).epsilon(row.values[2]));
     }
-    CHECK(shu_of(435.1) / 6525 == Approx(16.1 / 15.0).epsilon(1e-3));       // copi, same table: that line used 15.0
+    CHECK(shu_of(435.1) / 6525 == Approx(16.1 / 15.0).epsilon(1e-3));      // copi, same table: that line used 15.0
     CHECK(shu_of(4249.0) / 67984.6 == Approx(16.1 / 16.0).epsilon(1e-3));  // Al Othman et al. 2011 use 16.0
 }
 
@@ -61,11 +61,11 @@ TEST_CASE("worked: heat of some sausages") {
         m[Amount::capsaicinoids] = percent * 10 * chile_mg_kg / 1000;
         return batch_heat(m, p).heat_mg_kg;
     };
-    CHECK(mg_kg(3, 70) == Approx(1.9).margin(0.05));       // jalapeno
-    CHECK(mg_kg(3, 150) == Approx(4.1).margin(0.06));      // serrano
-    CHECK(mg_kg(1, 2400) == Approx(21.6).margin(0.05));    // cayenne powder
+    CHECK(mg_kg(3, 70) == Approx(1.9).margin(0.05));     // jalapeno
+    CHECK(mg_kg(3, 150) == Approx(4.1).margin(0.06));    // serrano
+    CHECK(mg_kg(1, 2400) == Approx(21.6).margin(0.05));  // cayenne powder
     CHECK(mg_kg(0.2, 2400) == Approx(4.3).margin(0.05));
-    CHECK(mg_kg(10, 15) == Approx(1.4).margin(0.06));      // poblano
+    CHECK(mg_kg(10, 15) == Approx(1.4).margin(0.06));  // poblano
 }
 
 TEST_CASE("worked: 3 % jalapeno of five pods is mild with about three chances in four") {

@@ -14,21 +14,19 @@ const SaltParameters& middle() {
     return parameters;
 }
 
-double molality(double water_phase_salt_pct) {
-    return 1000 * water_phase_salt_pct / (100 - water_phase_salt_pct) / sodium_chloride_g_mol;
-}
+double molality(double water_phase_salt_pct) { return 1000 * water_phase_salt_pct / (100 - water_phase_salt_pct) / sodium_chloride_g_mol; }
 
 }  // namespace
 
 TEST_CASE("water activity of salt solutions, Pitzer") {
-    CHECK(salt_water_activity(0.1, middle()) == Approx(0.9966).margin(0.0002));            // from memory
-    CHECK(salt_water_activity(0.5, middle()) == Approx(0.9836).margin(0.0002));            // from memory
-    CHECK(salt_water_activity(molality(4.5), middle()) == Approx(0.974).margin(0.001));    // USDA ARS, document 11915
-    CHECK(salt_water_activity(1.0, middle()) == Approx(0.9669).margin(0.0002));            // table of water-activity standards
-    CHECK(salt_water_activity(2.0, middle()) == Approx(0.9316).margin(0.0002));            // from memory
-    CHECK(salt_water_activity(6.0, middle()) == Approx(0.760).margin(0.001));              // salt table of a water-activity meter
-    CHECK(osmotic_coefficient(6.0, middle().pitzer) == Approx(1.271).margin(0.003));       // same table; the model gives 1.273
-    CHECK(salt_water_activity(7.0, middle()) == Approx(0.753).margin(0.003));              // saturated: 0.753-0.755, same two tables
+    CHECK(salt_water_activity(0.1, middle()) == Approx(0.9966).margin(0.0002));          // from memory
+    CHECK(salt_water_activity(0.5, middle()) == Approx(0.9836).margin(0.0002));          // from memory
+    CHECK(salt_water_activity(molality(4.5), middle()) == Approx(0.974).margin(0.001));  // USDA ARS, document 11915
+    CHECK(salt_water_activity(1.0, middle()) == Approx(0.9669).margin(0.0002));          // table of water-activity standards
+    CHECK(salt_water_activity(2.0, middle()) == Approx(0.9316).margin(0.0002));          // from memory
+    CHECK(salt_water_activity(6.0, middle()) == Approx(0.760).margin(0.001));            // salt table of a water-activity meter
+    CHECK(osmotic_coefficient(6.0, middle().pitzer) == Approx(1.271).margin(0.003));     // same table; the model gives 1.273
+    CHECK(salt_water_activity(7.0, middle()) == Approx(0.753).margin(0.003));            // saturated: 0.753-0.755, same two tables
 }
 
 TEST_CASE("water activity of salt solutions, Chirife and Resnik, up to 10 % salt") {

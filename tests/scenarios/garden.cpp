@@ -16,7 +16,8 @@ TEST_CASE("garden: what is on hand replaces what is missing, and the sausage sta
         CAPTURE(variant.rank);
         // Nothing that is not there, and no more than there is.
         for (const char* missing : {"spinach", "sorrel", "serrano"}) CHECK(scenario::line_of(variant.formula, missing) == nullptr);
-        const std::pair<const char*, double> stock[] = {{"chard", 260}, {"kale", 140}, {"arugula", 90}, {"jalapeno", 180}, {"parsley", 200}};
+        const std::pair<const char*, double> stock[] = {
+            {"chard", 260}, {"kale", 140}, {"arugula", 90}, {"jalapeno", 180}, {"parsley", 200}};
         for (const auto& [ingredient, grams] : stock) {
             double used = 0;
             for (const auto& line : variant.formula.lines)
@@ -47,7 +48,8 @@ TEST_CASE("garden: with fewer greens on hand the best variant is no better") {
     const auto rich = scenario::tell("garden/formula.txt", "garden/inventory.txt", {});
     auto engine = scenario::expect(Engine::open({}));
     AdaptRequest request;
-    request.have = scenario::expect(engine.read_inventory("curly kale 60 g\njalapeno 100 g\nparsley 200 g\nno spinach\nno sorrel\nno serrano\n", "poorer"));
+    request.have = scenario::expect(
+        engine.read_inventory("curly kale 60 g\njalapeno 100 g\nparsley 200 g\nno spinach\nno sorrel\nno serrano\n", "poorer"));
     const auto poor = scenario::expect(engine.adapt(rich.formula, request));
     REQUIRE_FALSE(poor.variants.empty());
     CHECK(poor.variants.front().distance >= rich.answer.variants.front().distance - 0.01);

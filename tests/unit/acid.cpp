@@ -123,15 +123,18 @@ TEST_CASE("protons held by lean") {
 
 // Worked out apart from this program, by bisection in Python with mixed constants at an ionic strength of 0.25.
 TEST_CASE("vinegar and lemon juice on pork") {
-    struct Row { Acid acid; double mmol, share; std::array<double, 3> ph; };
+    struct Row {
+        Acid acid;
+        double mmol, share;
+        std::array<double, 3> ph;
+    };
     const double vinegar = 8.327, lemon = 10 * 48 / 192.12;  // mmol for each percent
-    const Row rows[] = {
-        {Acid::acetic, 1 * vinegar, 1.0, {5.50, 5.54, 5.57}}, {Acid::acetic, 2 * vinegar, 1.0, {5.34, 5.40, 5.46}},
-        {Acid::acetic, 3 * vinegar, 1.0, {5.21, 5.28, 5.36}}, {Acid::acetic, 5 * vinegar, 1.0, {5.03, 5.11, 5.20}},
-        {Acid::acetic, 1 * vinegar, 0.7, {5.43, 5.47, 5.52}}, {Acid::acetic, 2 * vinegar, 0.7, {5.23, 5.30, 5.37}},
-        {Acid::acetic, 3 * vinegar, 0.7, {5.09, 5.17, 5.25}}, {Acid::acetic, 5 * vinegar, 0.7, {4.91, 4.99, 5.08}},
-        {Acid::citric, 1 * lemon, 0.7, {5.48, 5.52, 5.56}},   {Acid::citric, 2 * lemon, 0.7, {5.30, 5.37, 5.43}},
-        {Acid::citric, 3 * lemon, 0.7, {5.17, 5.24, 5.33}},   {Acid::citric, 5 * lemon, 0.7, {4.97, 5.06, 5.16}}};
+    const Row rows[] = {{Acid::acetic, 1 * vinegar, 1.0, {5.50, 5.54, 5.57}}, {Acid::acetic, 2 * vinegar, 1.0, {5.34, 5.40, 5.46}},
+                        {Acid::acetic, 3 * vinegar, 1.0, {5.21, 5.28, 5.36}}, {Acid::acetic, 5 * vinegar, 1.0, {5.03, 5.11, 5.20}},
+                        {Acid::acetic, 1 * vinegar, 0.7, {5.43, 5.47, 5.52}}, {Acid::acetic, 2 * vinegar, 0.7, {5.23, 5.30, 5.37}},
+                        {Acid::acetic, 3 * vinegar, 0.7, {5.09, 5.17, 5.25}}, {Acid::acetic, 5 * vinegar, 0.7, {4.91, 4.99, 5.08}},
+                        {Acid::citric, 1 * lemon, 0.7, {5.48, 5.52, 5.56}},   {Acid::citric, 2 * lemon, 0.7, {5.30, 5.37, 5.43}},
+                        {Acid::citric, 3 * lemon, 0.7, {5.17, 5.24, 5.33}},   {Acid::citric, 5 * lemon, 0.7, {4.97, 5.06, 5.16}}};
     const std::array<double, 3> scales{0.8, 1.0, 1.3};
     double worst = 0, worst_salted = 0;
     for (const auto& row : rows) {
@@ -143,7 +146,7 @@ TEST_CASE("vinegar and lemon juice on pork") {
         }
     }
     CAPTURE(worst, worst_salted);
-    CHECK(worst < 0.0075);        // the tables are rounded to 0.01
+    CHECK(worst < 0.0075);       // the tables are rounded to 0.01
     CHECK(worst_salted < 0.03);  // at a sausage's ionic strength of 0.5
 }
 

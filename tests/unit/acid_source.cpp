@@ -44,7 +44,10 @@ TEST_CASE("titratable acid in its units") {
 }
 
 TEST_CASE("an acid ingredient keeps its titratable acid and its pH") {
-    struct Row { double ph, titratable; std::vector<AcidShare> shares; };
+    struct Row {
+        double ph, titratable;
+        std::vector<AcidShare> shares;
+    };
     const Row rows[] = {{2.42, 833, {{Acid::acetic, 1}}},
                         {2.3, 750, {{Acid::citric, 0.95}, {Acid::malic, 0.05}}},
                         {3.87, 192, {{Acid::citric, 0.9}, {Acid::malic, 0.1}}},

@@ -13,7 +13,10 @@ Ingredient herb() {
     herb.id = "parsley";
     herb.names = {"parsley"};
     herb.tissue = Tissue::thin_leaf;
-    herb.measures = {{"cup", "chopped", exact(60), ""}, {"cup", "", exact(25), ""}, {"bunch", "", {60, 80, 120}, ""}, {"piece", "medium", exact(10), ""}};
+    herb.measures = {{"cup", "chopped", exact(60), ""},
+                     {"cup", "", exact(25), ""},
+                     {"bunch", "", {60, 80, 120}, ""},
+                     {"piece", "medium", exact(10), ""}};
     return herb;
 }
 

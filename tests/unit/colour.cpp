@@ -144,8 +144,8 @@ TEST_CASE("small steps in any amount move the colour a little") {
         m[Species::pork] = m[Amount::meat] - m[Species::beef];
         m[Amount::tint_red] = 5 * share(random);
         Material n = m;
-        for (const Amount a : {Amount::mass, Amount::meat_fat, Amount::chlorophyll_live, Amount::chlorophyll_set, Amount::pheophytin,
-                               Amount::tint_blue})
+        for (const Amount a :
+             {Amount::mass, Amount::meat_fat, Amount::chlorophyll_live, Amount::chlorophyll_set, Amount::pheophytin, Amount::tint_blue})
             n[a] += 1e-4;
         n[Species::beef] += 1e-4;
         CHECK(moved(coloured(m, 5.5), coloured(n, 5.5 + 1e-6)) < 1e-3);

@@ -3,7 +3,6 @@
 #include <cmath>
 
 #include "formula/reading.hpp"
-
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 
@@ -86,7 +85,8 @@ TEST_CASE("what is written reads back") {
 
 TEST_CASE("every ingredient can be written and read back") {
     Formula formula{"All", "", {}, {}};
-    for (const auto& ingredient : knowledge().records().ingredients) formula.lines.push_back({ingredient.id, {12, 12, 12}, {}, false, false, std::nullopt, ""});
+    for (const auto& ingredient : knowledge().records().ingredients)
+        formula.lines.push_back({ingredient.id, {12, 12, 12}, {}, false, false, std::nullopt, ""});
     const auto again = read_formula(formula_text(formula, knowledge()), "all.txt", knowledge());
     if (!again) FAIL(again.error().message);
     same(formula, *again);
@@ -121,5 +121,8 @@ TEST_CASE("a document that is no formula") {
     CHECK(has(trouble("{\"title\": }"), "f.json:1:"));
     CHECK(has(trouble(R"({"title": "x", "lines": [{"ingredient": "salt", "amount": "2 % of meat"}]})"), "no meat line"));
     CHECK(has(trouble(R"({"title": "x", "lines": [{"ingredient": "salt", "amount": "2 % of batch"}]})"), "leave nothing"));
-    CHECK(has(trouble(R"({"title": "x", "lines": [{"ingredient": "pork shoulder", "amount": "800 kg"}, {"ingredient": "pork shoulder", "amount": "800 kg"}]})"), "the batch is over 1000 kg"));
+    CHECK(has(
+        trouble(
+            R"({"title": "x", "lines": [{"ingredient": "pork shoulder", "amount": "800 kg"}, {"ingredient": "pork shoulder", "amount": "800 kg"}]})"),
+        "the batch is over 1000 kg"));
 }

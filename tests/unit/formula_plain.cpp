@@ -57,7 +57,8 @@ TEST_CASE("the same ingredient may stand twice") {
 }
 
 TEST_CASE("all errors at once, in order, each with its place") {
-    const std::string all = trouble("Bad\n300 g spinch\n  salt to taste\nplate: 10 bananas\ncore: 500 C\nmixin: 3 min\n1 kg pork shoulder\n");
+    const std::string all =
+        trouble("Bad\n300 g spinch\n  salt to taste\nplate: 10 bananas\ncore: 500 C\nmixin: 3 min\n1 kg pork shoulder\n");
     CHECK(has(all, "f.txt:2:7: unknown ingredient"));
     CHECK(has(all, "f.txt:3:3: \"to taste\""));
     CHECK(has(all, "f.txt:4:8: plate: expected a length"));
@@ -80,5 +81,7 @@ TEST_CASE("texts that are no formula") {
     CHECK(has(trouble("Title only\n"), "no ingredient lines"));
     CHECK(has(trouble("Title\n\xFF\xFE"), "f.txt:2:1 not UTF-8"));
     CHECK(has(trouble(std::string("Title\nab\0c", 10)), "f.txt:2:3"));
-    CHECK(has(trouble("\x7F" "ELF\x01\x02"), "control byte"));
+    CHECK(has(trouble("\x7F"
+                      "ELF\x01\x02"),
+              "control byte"));
 }

@@ -25,7 +25,9 @@ bool has(const std::string& text, const std::string& part) { return text.find(pa
 }  // namespace
 
 TEST_CASE("an inventory in lines") {
-    const Inventory inventory = good("# in the cold room\nspinach 400 g\n500 g garlic\nparsley 2 bunches\nchard plenty\nplenty of salt\njalapeno\nno cilantro\nout of serranos\nnothing else\n");
+    const Inventory inventory = good(
+        "# in the cold room\nspinach 400 g\n500 g garlic\nparsley 2 bunches\nchard plenty\nplenty of salt\njalapeno\nno cilantro\nout of "
+        "serranos\nnothing else\n");
     REQUIRE(inventory.items.size() == 6);
     CHECK(inventory.items[0].ingredient == "spinach");
     CHECK(inventory.items[0].grams == 400.0);
@@ -50,7 +52,8 @@ TEST_CASE("lists, ends and sums") {
 }
 
 TEST_CASE("an inventory in JSON") {
-    const Inventory inventory = good(R"({"have": [{"ingredient": "spinach", "amount": "400 g"}, {"ingredient": "chard", "plenty": true}, {"ingredient": "salt"}],
+    const Inventory inventory =
+        good(R"({"have": [{"ingredient": "spinach", "amount": "400 g"}, {"ingredient": "chard", "plenty": true}, {"ingredient": "salt"}],
  "not": ["cilantro"], "complete": true, "note": "cold room"})");
     REQUIRE(inventory.items.size() == 3);
     CHECK(inventory.items[0].grams == 400.0);

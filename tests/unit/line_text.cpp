@@ -79,7 +79,8 @@ TEST_CASE("a food of its own behind a comma") {
 }
 
 TEST_CASE("shares are kept for later") {
-    for (const char* text : {"salt 1.8 % of meat", "1.8% of the meat salt", "18 g salt per kg of meat", "18 g/kg of meat salt", "1.8 % salt (of meat)"}) {
+    for (const char* text :
+         {"salt 1.8 % of meat", "1.8% of the meat salt", "18 g salt per kg of meat", "18 g/kg of meat salt", "1.8 % salt (of meat)"}) {
         INFO(text);
         const auto line = read(text);
         REQUIRE(line);

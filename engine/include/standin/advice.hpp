@@ -15,13 +15,13 @@ struct StandIn {
     std::string ingredient, name;
     std::vector<std::string> prepared;
     Role role = Role::green;
-    double grams = 0;              ///< of the stand-in, as weighed, for the whole line's dose
-    Band grams_band;               ///< how unsure the dose is
-    double closeness = 0;          ///< product along the path
-    std::vector<std::string> path; ///< ids from the line's ingredient to the stand-in
-    PerProperty<Band> effects;     ///< variant less base, from the common draws
-    Band colour_difference;        ///< CIEDE2000, rested
-    double distance = 0;           ///< noticeable differences, price included
+    double grams = 0;               ///< of the stand-in, as weighed, for the whole line's dose
+    Band grams_band;                ///< how unsure the dose is
+    double closeness = 0;           ///< product along the path
+    std::vector<std::string> path;  ///< ids from the line's ingredient to the stand-in
+    PerProperty<Band> effects;      ///< variant less base, from the common draws
+    Band colour_difference;         ///< CIEDE2000, rested
+    double distance = 0;            ///< noticeable differences, price included
     std::vector<std::string> new_allergens;
     std::string note;
     std::vector<std::string> needs;
@@ -29,11 +29,11 @@ struct StandIn {
 };
 
 struct SwapsAnswer {
-    std::string line;              ///< ingredient id
+    std::string line;  ///< ingredient id
     std::string name;
     double line_grams = 0;
     std::vector<Role> roles;
-    std::vector<StandIn> stand_ins;  ///< nearest first
+    std::vector<StandIn> stand_ins;       ///< nearest first
     std::vector<AllergenText> allergens;  ///< of the formula as it is
     std::vector<CautionText> cautions;
 };
@@ -44,7 +44,7 @@ struct AdaptRequest {
     std::vector<std::string> wants;    ///< words and conditions as written
     std::vector<std::string> without;  ///< ingredients, allergens, "nuts", "milk", ...
     std::vector<std::string> keep;     ///< lines never to touch
-    std::size_t changes = 0;           ///< most edits in a variant; 0: no limit
+    std::size_t changes = 0;  ///< most moves a variant may make beside losing what is missing and trimming salt or water; 0: no limit
     std::size_t top = 3;
 };
 
@@ -53,8 +53,8 @@ std::string_view word(EditKind kind);
 
 struct Edit {
     EditKind kind = EditKind::replace;
-    std::string line;          ///< id of the line's ingredient; empty for process
-    std::string with;          ///< id of the stand-in or of what is added; what to do, for process
+    std::string line;                   ///< id of the line's ingredient; empty for process
+    std::string with;                   ///< id of the stand-in or of what is added; what to do, for process
     std::vector<std::string> prepared;  ///< of the stand-in, as people read it
     double grams_before = 0, grams_after = 0;
     std::string why;
@@ -63,15 +63,15 @@ struct Edit {
 struct WantResult {
     std::string want;
     bool met = false;
-    double chance = 0;         ///< share of the common draws in which it is met
-    std::string says;          ///< "bind 48 -> 66, asked for 63 or more"
+    double chance = 0;  ///< share of the common draws in which it is met
+    std::string says;   ///< "bind 48 -> 66, asked for 63 or more"
 };
 
 struct Variant {
     std::size_t rank = 0;
-    double distance = 0;       ///< noticeable differences from the base, prices included
-    double felt = 0;           ///< of these, what the models say will be noticed; the rest is the price of trusting swaps
-    std::string table;         ///< one sentence: how it will differ at the table
+    double distance = 0;  ///< noticeable differences from the base, prices included
+    double felt = 0;      ///< of these, what the models say will be noticed; the rest is the price of trusting swaps
+    std::string table;    ///< one sentence: how it will differ at the table
     std::vector<Edit> edits;
     Formula formula;
     Prediction prediction;
@@ -84,8 +84,8 @@ struct Variant {
 
 struct AdaptAnswer {
     Prediction base;
-    bool proved = false;       ///< nothing unvisited can beat the last variant shown
-    double gap = 0;            ///< noticeable differences by which something unvisited could still win
+    bool proved = false;  ///< nothing unvisited can beat the last variant shown
+    double gap = 0;       ///< noticeable differences by which something unvisited could still win
     std::size_t plans_visited = 0;
     std::vector<Variant> variants;
     std::vector<std::string> conflict;    ///< the smallest set of demands that cannot all be met, when none can

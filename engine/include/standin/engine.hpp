@@ -21,7 +21,7 @@ struct Options {
     std::string rules;             ///< code of the rule set that judges caps; empty: general cautions only, allergens of every code
     std::size_t draws = 512;
     std::uint64_t seed = 1;
-    std::function<void(std::string_view)> log;             ///< one line; absent: silent
+    std::function<void(std::string_view)> log;                     ///< one line; absent: silent
     std::function<bool(std::size_t plans, double best)> progress;  ///< during a search; false stops it with the best so far
 };
 
@@ -43,8 +43,8 @@ struct IngredientFacts {
     std::string id, family, latin, note, storage, stand_in;
     std::vector<std::string> names;
     std::vector<Role> roles;
-    std::vector<Fact> composition;   ///< per 100 g: water_g, protein_g, ...
-    std::vector<Fact> doses;         ///< chlorophyll, capsaicinoids, acid, binding, ...
+    std::vector<Fact> composition;  ///< per 100 g: water_g, protein_g, ...
+    std::vector<Fact> doses;        ///< chlorophyll, capsaicinoids, acid, binding, ...
     std::vector<Fact> measures;
     std::vector<std::pair<std::string, double>> aroma;
     std::vector<int> season;

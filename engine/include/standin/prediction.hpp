@@ -15,7 +15,7 @@
 namespace standin {
 
 struct PredictedLine {
-    std::string ingredient;             ///< id
+    std::string ingredient;  ///< id
     std::string name;
     std::vector<std::string> prepared;  ///< as people read it: "blanched 3 min"
     double weighed_g = 0;               ///< on the scale, as the formula says
@@ -54,14 +54,14 @@ struct Prediction {
     std::vector<PredictedLine> lines;
     PerProperty<Band> properties;
     PredictedColour raw, rested, cooked;
-    std::array<double, 6> heat_chances{};   ///< of none, barely, mild, medium, hot, very hot
+    std::array<double, 6> heat_chances{};  ///< of none, barely, mild, medium, hot, very hot
     std::string heat_word, bind_word, colour_word;
-    std::vector<std::string> aroma;         ///< leading notes
+    std::vector<std::string> aroma;  ///< leading notes
     std::vector<Contribution> green_from, heat_from, acid_from, salt_from, fat_from;
     std::vector<AllergenText> allergens;
     std::vector<CautionText> cautions;
-    std::string label;                      ///< draft ingredient list
-    std::vector<std::string> notes;         ///< where a model was stretched beyond its validity
+    std::string label;               ///< draft ingredient list
+    std::vector<std::string> notes;  ///< where a model was stretched beyond its validity
 };
 
 }  // namespace standin

@@ -10,10 +10,10 @@ enum class Cook { pan, grill, oven, poach };
 
 /// An absent value is unknown: the models then draw it from the range of common practice.
 struct Process {
-    std::optional<double> plate_mm;     ///< last grinder plate
-    std::optional<double> mixing_min;   ///< vigorous mixing after the salt is in
-    std::optional<double> mixed_at_c;   ///< temperature of the mass when mixing ends
-    std::optional<double> rest_h;       ///< from mixing to cooking
+    std::optional<double> plate_mm;    ///< last grinder plate
+    std::optional<double> mixing_min;  ///< vigorous mixing after the salt is in
+    std::optional<double> mixed_at_c;  ///< temperature of the mass when mixing ends
+    std::optional<double> rest_h;      ///< from mixing to cooking
     std::optional<double> rest_at_c;
     std::optional<double> core_c;       ///< core temperature at the end of cooking
     std::optional<double> diameter_mm;  ///< of the link or patty

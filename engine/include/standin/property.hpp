@@ -9,20 +9,40 @@
 namespace standin {
 
 enum class Property : std::size_t {
-    salt_pct, salt_pct_of_meat, water_phase_salt_pct, fat_pct, fat_pct_of_meat, protein_pct, water_pct,
-    ph, sourness_mmol_kg, water_activity,
-    heat_mg_kg, heat_shu, burn_mg_kg, chlorophyll_mg_kg, greenness, hue_deg,
-    bind, firmness, cook_loss_pct, cooked_water_pct, cooked_fat_pct, cooked_protein_pct, cooked_salt_pct, cooked_ph,
+    salt_pct,
+    salt_pct_of_meat,
+    water_phase_salt_pct,
+    fat_pct,
+    fat_pct_of_meat,
+    protein_pct,
+    water_pct,
+    ph,
+    sourness_mmol_kg,
+    water_activity,
+    heat_mg_kg,
+    heat_shu,
+    burn_mg_kg,
+    chlorophyll_mg_kg,
+    greenness,
+    hue_deg,
+    bind,
+    firmness,
+    cook_loss_pct,
+    cooked_water_pct,
+    cooked_fat_pct,
+    cooked_protein_pct,
+    cooked_salt_pct,
+    cooked_ph,
     end
 };
 
 inline constexpr std::size_t property_count = static_cast<std::size_t>(Property::end);
 
 struct PropertyInfo {
-    std::string_view key;    ///< in JSON
-    std::string_view name;   ///< on screens
+    std::string_view key;   ///< in JSON
+    std::string_view name;  ///< on screens
     std::string_view unit;
-    std::string_view word;   ///< in conditions such as `heat<=3`; empty: not offered there
+    std::string_view word;  ///< in conditions such as `heat<=3`; empty: not offered there
     int decimals;
 };
 
