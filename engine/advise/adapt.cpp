@@ -39,7 +39,7 @@ public:
           base_batch_(formula, context.middle),
           base_total_(base_batch_.total(0)),
           yardstick_(context, base_total_, context.middle.models().state(base_total_, base_batch_.process(0), 0), std::move(goals)),
-          problem_(make_problem(formula, request, stock_, graph_, yardstick_, context)),
+          problem_(make_problem(formula, stock_, graph_, yardstick_, context)),
           base_states_(states_of(Batch(formula, context.drawn), context.drawn.models())) {}
 
     AdaptAnswer answer() {

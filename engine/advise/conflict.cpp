@@ -94,15 +94,15 @@ private:
             if (dropped[d]) demands_[d].drop(formula, request, goals);
         const auto stock = Stock::of(formula, request, context_.knowledge());
         if (!stock || !kept_lines_are_there(formula, *stock)) return false;
-        return feasible(formula, request, *stock, goals);
+        return feasible(formula, *stock, goals);
     }
 
-    bool feasible(const Formula& formula, const AdaptRequest& request, const Stock& stock, const std::vector<Goal>& goals) const {
+    bool feasible(const Formula& formula, const Stock& stock, const std::vector<Goal>& goals) const {
         const Batch base(formula_, context_.middle);
         const Material total = base.total(0);
         const State state = context_.middle.models().state(total, base.process(0), 0);
         const Yardstick yardstick(context_, total, state, goals);
-        const Problem problem = make_problem(formula, request, stock, graph_, yardstick, context_);
+        const Problem problem = make_problem(formula, stock, graph_, yardstick, context_);
         const Rebalancer rebalancer(problem, yardstick, context_.middle.models());
         const std::vector<Choice> all(problem.moves.size(), Choice::open);
         return std::any_of(problem.processes.begin(), problem.processes.end(),

@@ -53,9 +53,8 @@ bool contains(const std::vector<Role>& roles, Role role) { return std::find(role
 
 class Builder {
 public:
-    Builder(const Formula& formula, const AdaptRequest& request, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick,
-            const Context& context)
-        : request_(request), stock_(stock), graph_(graph), yardstick_(yardstick), context_(context), knowledge_(context.knowledge()) {
+    Builder(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick, const Context& context)
+        : stock_(stock), graph_(graph), yardstick_(yardstick), context_(context), knowledge_(context.knowledge()) {
         problem_.formula = formula;
         for (const auto& line : formula.lines)
             for (const auto& allergen : ingredient(line).allergens) allergens_.insert(allergen);
@@ -350,7 +349,6 @@ private:
 
     void push(Move move) { problem_.moves.push_back(std::move(move)); }
 
-    const AdaptRequest& request_;
     const Stock& stock_;
     const SwapGraph& graph_;
     const Yardstick& yardstick_;
@@ -374,9 +372,9 @@ std::vector<Goal> hard_goals(const Yardstick& yardstick) {
     return hard;
 }
 
-Problem make_problem(const Formula& formula, const AdaptRequest& request, const Stock& stock, const SwapGraph& graph,
-                     const Yardstick& yardstick, const Context& context) {
-    return Builder(formula, request, stock, graph, yardstick, context).build();
+Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick,
+                     const Context& context) {
+    return Builder(formula, stock, graph, yardstick, context).build();
 }
 
 }  // namespace standin

@@ -71,7 +71,7 @@ struct Problem {
 std::vector<Goal> hard_goals(const Yardstick& yardstick);
 
 /// Everything that may be done about `formula`, with every goal as a hard limit. Lines marked keep have no moves.
-Problem make_problem(const Formula& formula, const AdaptRequest& request, const Stock& stock, const SwapGraph& graph,
-                     const Yardstick& yardstick, const Context& context);
+Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick,
+                     const Context& context);
 
 }  // namespace standin

@@ -13,7 +13,13 @@ constexpr double step = 1e-6;       // of a scaled variable, for forward differe
 constexpr double smooth = 1e-4;     // keeps the root of a sum of squares differentiable at nothing
 constexpr double tolerance = 1e-6;  // on constraints, in their own scale
 constexpr double least_mass = 1.0;  // g; a batch that moves away altogether is no batch
-constexpr int most_evaluations = 400;
+
+// Each method's own end: CCSA creeps, so it is left sooner; what it gains goes back to SLSQP.
+struct Ending {
+    int evaluations;
+    double gain;  // of the objective
+};
+constexpr Ending ending(nlopt_algorithm algorithm) { return algorithm == NLOPT_LD_CCSAQ ? Ending{120, 1e-4} : Ending{400, 1e-5}; }
 
 // The values SLSQP asks for: the objective first, then one a constraint (feasible when not positive).
 using Values = std::vector<double>;
@@ -162,8 +168,8 @@ std::vector<double> minimise(const Task& task, std::vector<double> y, nlopt_algo
     nlopt_set_upper_bounds1(solver.get(), 1.0);
     nlopt_set_min_objective(solver.get(), evaluate, &rows[0]);
     for (std::size_t r = 1; r < rows.size(); ++r) nlopt_add_inequality_constraint(solver.get(), evaluate, &rows[r], tolerance);
-    nlopt_set_ftol_abs(solver.get(), 1e-5);
-    nlopt_set_maxeval(solver.get(), most_evaluations);
+    nlopt_set_ftol_abs(solver.get(), ending(algorithm).gain);
+    nlopt_set_maxeval(solver.get(), ending(algorithm).evaluations);
     double least = 0;
     nlopt_optimize(solver.get(), y.data(), &least);  // its verdict is not used: the caller recomputes
     for (std::size_t i = 0; i < y.size(); ++i) y[i] = std::isfinite(y[i]) ? std::clamp(y[i], task.least()[i], 1.0) : task.least()[i];

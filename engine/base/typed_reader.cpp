@@ -65,9 +65,9 @@ std::string ObjectReader::text(std::string_view key) {
     return found ? found->text : std::string{};
 }
 
-std::string ObjectReader::text_or(std::string_view key, std::string fallback) {
+std::string ObjectReader::text_or(std::string_view key, const std::string& fallback) {
     const JsonNode* found = child(key, JsonNode::Kind::text);
-    return found ? found->text : std::move(fallback);
+    return found ? found->text : fallback;
 }
 
 double ObjectReader::number(std::string_view key) {

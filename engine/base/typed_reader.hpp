@@ -51,7 +51,7 @@ public:
     Band band(std::string_view key);
 
     /// Members that may be absent.
-    std::string text_or(std::string_view key, std::string fallback = {});
+    std::string text_or(std::string_view key, const std::string& fallback = {});
     std::optional<double> number_if(std::string_view key);
     std::optional<Band> band_if(std::string_view key);
     bool flag(std::string_view key);

@@ -22,7 +22,7 @@ public:
         const standin::Material base = batch.total(0);
         yardstick_.emplace(context, base, middle_.models.state(base, batch.process(0), 0),
                            standin::read_wants(request.wants, knowledge()).value());
-        problem = standin::make_problem(formula, request, *stock, graph(), *yardstick_, context);
+        problem = standin::make_problem(formula, *stock, graph(), *yardstick_, context);
         if (moves > 0) cut(moves, make);
     }
 
