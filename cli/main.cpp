@@ -1,6 +1,7 @@
 // standin: what can stand in for what in fresh sausage, and how to rebalance the formula.
 #include <exception>
 
+#include "heap.hpp"
 #include "options.hpp"
 #include "session.hpp"
 
@@ -22,6 +23,7 @@ int run(int argc, char** argv) {
 }  // namespace
 
 int main(int argc, char** argv) {
+    prepare_heap();
     constexpr int broken = 70;  // EX_SOFTWARE: a mistake in this program, not of the user
     try {
         return run(argc, argv);

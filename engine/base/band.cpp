@@ -18,15 +18,19 @@ double percentile(const std::vector<double>& sorted, double p) {
 
 }  // namespace
 
-double at(const Band& band, double z) {
-    if (z == 0) return band.mid;
-    const double end = z < 0 ? band.low : band.high;
-    const double share = std::abs(z) / z95;
-    const bool logarithmic = band.low > 0 && band.high > band.low * log_from_ratio;
-    if (logarithmic) return band.mid * std::pow(end / band.mid, share);
-    const double straight = band.mid + (end - band.mid) * share;
-    return band.low >= 0 ? std::max(0.0, straight) : straight;  // what cannot be negative at 5 % is not so beyond
+Spread::Spread(const Band& band) : band_(band), logarithmic_(band.low > 0 && band.high > band.low * log_from_ratio) {
+    below_ = (logarithmic_ ? std::log(band.low / band.mid) : band.low - band.mid) / z95;
+    above_ = (logarithmic_ ? std::log(band.high / band.mid) : band.high - band.mid) / z95;
 }
+
+double Spread::at(double z) const {
+    const double change = z < 0 ? -z * below_ : z * above_;
+    if (logarithmic_) return band_.mid * std::exp(change);
+    const double straight = band_.mid + change;
+    return band_.low >= 0 ? std::max(0.0, straight) : straight;  // what cannot be negative at 5 % is not so beyond
+}
+
+double at(const Band& band, double z) { return Spread(band).at(z); }
 
 Band band_of(std::vector<double> draws) {
     std::sort(draws.begin(), draws.end());

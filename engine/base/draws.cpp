@@ -4,7 +4,6 @@
 #include <array>
 #include <cmath>
 #include <numeric>
-#include <random>
 
 namespace standin {
 namespace {
@@ -61,8 +60,22 @@ std::uint64_t hash_of(std::string_view name) {
     return h;
 }
 
-// A uniform index below `bound`; std::uniform_int_distribution may differ between libraries.
-std::size_t below(std::mt19937_64& random, std::size_t bound) { return static_cast<std::size_t>(random() % bound); }
+// SplitMix64 (Steele, Lea, Flood 2014, OOPSLA): small, quick to seed and the same on every machine, unlike the standard library's
+// distributions. One is seeded for every name, so seeding counts.
+class SplitMix {
+public:
+    explicit SplitMix(std::uint64_t seed) : state_(seed) {}
+    std::size_t below(std::size_t bound) {
+        state_ += 0x9E3779B97F4A7C15ULL;
+        std::uint64_t z = state_;
+        z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9ULL;
+        z = (z ^ (z >> 27)) * 0x94D049BB133111EBULL;
+        return static_cast<std::size_t>((z ^ (z >> 31)) % bound);
+    }
+
+private:
+    std::uint64_t state_;
+};
 
 }  // namespace
 
@@ -91,8 +104,8 @@ const std::vector<double>& Draws::of(std::string_view name) {
     deviates.assign(count_, 0.0);
     if (middle_) return deviates;
     deviates = strata_;
-    std::mt19937_64 random(hash_of(name) ^ (seed_ * 0x9E3779B97F4A7C15ULL));
-    for (std::size_t i = count_; i > 1; --i) std::swap(deviates[i - 1], deviates[below(random, i)]);
+    SplitMix random(hash_of(name) ^ (seed_ * 0x9E3779B97F4A7C15ULL));
+    for (std::size_t i = count_; i > 1; --i) std::swap(deviates[i - 1], deviates[random.below(i)]);
     return deviates;
 }
 

@@ -81,7 +81,12 @@ bool shares_word(std::string_view a, std::string_view b) {
 std::string fold(std::string_view text) {
     std::string letters;
     auto place = text.begin();
+    letters.reserve(text.size());
     while (place != text.end()) {
+        if (static_cast<unsigned char>(*place) < 0x80) {
+            fold_letter(static_cast<unsigned char>(*place++), letters);
+            continue;
+        }
         try {
             fold_letter(utf8::next(place, text.end()), letters);
         } catch (const utf8::exception&) {

@@ -25,11 +25,12 @@ struct Food {
 class Uncertain {
 public:
     Uncertain(const Band& band, const std::string& name, Draws& draws)
-        : band_(band), deviates_(band.low == band.high ? nullptr : &draws.of(name)) {}
-    double operator()(std::size_t draw) const { return deviates_ ? at(band_, (*deviates_)[draw]) : band_.mid; }
+        : middle_(band.mid), spread_(band), deviates_(band.low == band.high ? nullptr : &draws.of(name)) {}
+    double operator()(std::size_t draw) const { return deviates_ ? spread_.at((*deviates_)[draw]) : middle_; }
 
 private:
-    Band band_;
+    double middle_;
+    Spread spread_;
     const std::vector<double>* deviates_;
 };
 

@@ -23,8 +23,13 @@ std::vector<P> draw_parameters(const Knowledge& knowledge, std::span<const Bindi
     std::vector<P> all(draws.count());
     for (const auto& binding : bindings) {
         const Band& band = knowledge.parameter(binding.id);
+        if (band.low == band.high) {
+            for (auto& one : all) binding.field(one) = band.mid;
+            continue;
+        }
+        const Spread spread(band);
         const auto& deviates = draws.of(binding.id);
-        for (std::size_t i = 0; i < all.size(); ++i) binding.field(all[i]) = at(band, deviates[i]);
+        for (std::size_t i = 0; i < all.size(); ++i) binding.field(all[i]) = spread.at(deviates[i]);
     }
     return all;
 }
