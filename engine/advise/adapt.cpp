@@ -3,12 +3,11 @@
 #include <algorithm>
 
 #include "advise/conflict.hpp"
+#include "advise/difference.hpp"
 #include "advise/explain.hpp"
 #include "advise/request.hpp"
 #include "advise/search.hpp"
 #include "advise/verify.hpp"
-#include "base/band.hpp"
-#include "models/cielab.hpp"
 #include "predict/predict.hpp"
 #include "safety/allergens.hpp"
 #include "safety/safety.hpp"
@@ -177,19 +176,12 @@ private:
         return v;
     }
 
-    // Bands of the difference: base and variant share every draw.
     void differences(Variant& v, const Prediction& base) {
         const auto states = states_of(Batch(v.formula, context_.drawn), context_.drawn.models());
-        std::vector<double> values(states.size());
-        const auto over = [&](auto get) {
-            for (std::size_t i = 0; i < states.size(); ++i) values[i] = get(states[i], base_states_[i]);
-            return band_of(values);
-        };
-        for_each_property([&](Property p) {
-            v.differences[p] = over([&](const State& a, const State& b) { return a.properties[p] - b.properties[p]; });
-        });
-        v.colour_rested = over([](const State& a, const State& b) { return ciede2000(a.rested, b.rested); });
-        v.colour_cooked = over([](const State& a, const State& b) { return ciede2000(a.cooked, b.cooked); });
+        const Differences d = differences_between(base_states_, states);
+        v.differences = d.properties;
+        v.colour_rested = d.rested;
+        v.colour_cooked = d.cooked;
         wants(v, base, states);
     }
 

@@ -3,13 +3,13 @@
 #include <algorithm>
 #include <set>
 
+#include "advise/difference.hpp"
 #include "advise/dose.hpp"
 #include "advise/request.hpp"
 #include "advise/stand_ins.hpp"
 #include "advise/variant.hpp"
 #include "advise/yardstick.hpp"
 #include "base/band.hpp"
-#include "models/cielab.hpp"
 #include "predict/predict.hpp"
 #include "safety/allergens.hpp"
 #include "safety/safety.hpp"
@@ -120,15 +120,9 @@ private:
     }
 
     void effects(StandIn& s, const Formula& variant) {
-        const auto states = states_of(Batch(variant, context_.drawn), context_.drawn.models());
-        std::vector<double> values(states.size());
-        const auto over = [&](auto get) {
-            for (std::size_t i = 0; i < states.size(); ++i) values[i] = get(states[i], base_states_[i]);
-            return band_of(values);
-        };
-        for_each_property(
-            [&](Property p) { s.effects[p] = over([&](const State& a, const State& b) { return a.properties[p] - b.properties[p]; }); });
-        s.colour_difference = over([](const State& a, const State& b) { return ciede2000(a.rested, b.rested); });
+        const Differences d = differences_between(base_states_, states_of(Batch(variant, context_.drawn), context_.drawn.models()));
+        s.effects = d.properties;
+        s.colour_difference = d.rested;
     }
 
     const Formula& formula_;
