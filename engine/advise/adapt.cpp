@@ -1,6 +1,8 @@
 #include "advise/adapt.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <functional>
 
 #include "advise/conflict.hpp"
 #include "advise/difference.hpp"
@@ -27,6 +29,10 @@ Compared compare(const Formula& base, const Formula& variant, Pantry& middle) {
     return c;
 }
 
+bool meets_all(const Variant& v) {
+    return std::all_of(v.wants.begin(), v.wants.end(), [](const WantResult& w) { return w.met; });
+}
+
 class Adapt {
 public:
     Adapt(const Formula& formula, const AdaptRequest& request, const Context& context, std::vector<Goal> goals, Stock stock)
@@ -39,11 +45,12 @@ public:
           base_total_(base_batch_.total(0)),
           yardstick_(context, base_total_, context.middle.models().state(base_total_, base_batch_.process(0), 0), std::move(goals)),
           problem_(make_problem(formula, stock_, graph_, yardstick_, context)),
-          base_states_(states_of(Batch(formula, context.drawn), context.drawn.models())) {}
+          base_drawn_(formula, context.drawn),
+          base_states_(states_of(base_drawn_, context.drawn.models())) {}
 
     AdaptAnswer answer() {
         AdaptAnswer answer;
-        answer.base = predicted(formula_);
+        answer.base = predicted(formula_, base_drawn_, base_states_);
         answer.presumed = stock_.presumed();
         if (auto opposed = contradiction(yardstick_.goals(), yardstick_.base()); !opposed.empty()) {
             for (const auto& want : opposed) answer.conflict.push_back("want " + want);
@@ -51,10 +58,7 @@ public:
             return answer;
         }
         if (!kept_lines_missing()) search(answer);
-        const bool met = std::any_of(answer.variants.begin(), answer.variants.end(), [](const Variant& v) {
-            return std::all_of(v.wants.begin(), v.wants.end(), [](const WantResult& w) { return w.met; });
-        });
-        if (!met) {
+        if (std::none_of(answer.variants.begin(), answer.variants.end(), meets_all)) {
             Conflict conflict = smallest_conflict(formula_, request_, yardstick_.goals(), graph_, context_);
             answer.conflict = std::move(conflict.demands);
             answer.would_give = std::move(conflict.would_give);
@@ -65,8 +69,8 @@ public:
     }
 
 private:
-    Prediction predicted(const Formula& formula) {
-        Prediction p = predict_formula(formula, context_.drawn);
+    Prediction predicted(const Formula& formula, const Batch& batch, const std::vector<State>& states) {
+        Prediction p = predict_formula(formula, batch, states, context_.drawn);
         mark_safety(p, formula, context_.knowledge(), context_.options.rules);
         return p;
     }
@@ -81,7 +85,6 @@ private:
     // that breaks a goal, its limit is moved by as much and the search runs again.
     void search(AdaptAnswer& answer) {
         constexpr int most_rounds = 3;
-        const auto asked = problem_.hard;
         for (int round = 0; round < most_rounds; ++round) {
             AdaptAnswer tried = answer;
             search_once(tried);
@@ -89,12 +92,7 @@ private:
             answer = std::move(tried);
             if (!tighten(answer)) break;
         }
-        problem_.hard = asked;
-        const auto met = [](const Variant& v) {
-            return std::all_of(v.wants.begin(), v.wants.end(), [](const WantResult& w) { return w.met; });
-        };
-        if (std::any_of(answer.variants.begin(), answer.variants.end(), met))
-            std::erase_if(answer.variants, [&](const Variant& v) { return !met(v); });
+        if (std::any_of(answer.variants.begin(), answer.variants.end(), meets_all)) std::erase_if(answer.variants, std::not_fn(meets_all));
         for (std::size_t i = 0; i < answer.variants.size(); ++i) answer.variants[i].rank = i + 1;
     }
 
@@ -102,11 +100,11 @@ private:
     bool tighten(const AdaptAnswer& answer) {
         constexpr double margin = 1.5;  // the median moves a little less than the limit
         bool moved = false;
-        for (auto& goal : problem_.hard) {
+        for (std::size_t g = 0; g < problem_.hard.size(); ++g) {
+            Goal& goal = problem_.hard[g];
+            const Goal& asked = yardstick_.goals()[g];
             double short_by = 0;
             for (const auto& variant : answer.variants) {
-                const auto index = static_cast<std::size_t>(&goal - problem_.hard.data());
-                const Goal& asked = yardstick_.goals()[index];
                 short_by = std::max(short_by, shortfall(asked, variant.prediction.properties[goal.property].mid,
                                                         answer.base.properties[goal.property].mid) -
                                                   allowed(asked));
@@ -120,8 +118,8 @@ private:
 
     // How far from its target a goal still counts as met: words a little, conditions not at all but for the last shown figure.
     double allowed(const Goal& goal) const {
-        const double step = yardstick_.step(goal.property) > 0 ? yardstick_.step(goal.property) : 1;
-        return goal.kind == Goal::Kind::equal ? met_within * step : goal.condition ? 0.002 * std::abs(goal.limit) : met_within * step;
+        const bool strict = goal.condition && goal.kind != Goal::Kind::equal;
+        return strict ? 0.002 * std::abs(goal.limit) : met_within * yardstick_.unit(goal.property);
     }
 
     void search_once(AdaptAnswer& answer) {
@@ -162,7 +160,9 @@ private:
         v.felt = yardstick_.distance(compared.variant, compared.after);
         v.distance = plan.distance - plan.deviation + v.felt;
         v.table = table_sentence(yardstick_, compared);
-        v.prediction = predicted(built.formula);
+        const Batch batch(built.formula, context_.drawn);
+        const auto states = states_of(batch, context_.drawn.models());
+        v.prediction = predicted(built.formula, batch, states);
         // Reasons quote the medians that stand in the tables, not the middle draw the search works with.
         for_each_property([&](Property p) {
             compared.before.properties[p] = base.properties[p].mid;
@@ -172,17 +172,12 @@ private:
         v.new_allergens = new_allergens(base, v.prediction);
         v.gives_back = what_gives_back(formula_, yardstick_, compared, graph_, stock_, context_);
         v.formula = std::move(built.formula);
-        differences(v, base);
-        return v;
-    }
-
-    void differences(Variant& v, const Prediction& base) {
-        const auto states = states_of(Batch(v.formula, context_.drawn), context_.drawn.models());
         const Differences d = differences_between(base_states_, states);
         v.differences = d.properties;
         v.colour_rested = d.rested;
         v.colour_cooked = d.cooked;
         wants(v, base, states);
+        return v;
     }
 
     void wants(Variant& v, const Prediction& base, const std::vector<State>& states) {
@@ -211,6 +206,7 @@ private:
     Material base_total_;
     Yardstick yardstick_;
     Problem problem_;
+    Batch base_drawn_;
     std::vector<State> base_states_;
 };
 

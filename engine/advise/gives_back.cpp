@@ -3,6 +3,7 @@
 
 #include "advise/dose.hpp"
 #include "advise/explain.hpp"
+#include "advise/stand_ins.hpp"
 
 namespace standin {
 
@@ -20,8 +21,7 @@ std::vector<std::string> what_gives_back(const Formula& base, const Yardstick& y
     for (const auto& line : base.lines) {
         const double acid = dose_of(context.middle.unit(line).front(), Role::acid);
         if (acid <= 0) continue;
-        std::size_t index = static_cast<std::size_t>(knowledge.ingredient(line.ingredient) - knowledge.records().ingredients.data());
-        for (const auto& path : graph.from(Role::acid, index)) {
+        for (const auto& path : graph.from(Role::acid, index_of(knowledge, line.ingredient))) {
             const Ingredient& to = knowledge.records().ingredients[path.to];
             Line food;
             food.ingredient = to.id;

@@ -242,13 +242,15 @@ private:
     double price_of(const Move& move) const {
         double closeness = 0;
         for (const auto& stands : move.stands_for) closeness = std::max(closeness, stands.closeness);
-        const bool new_food =
-            std::none_of(lines().begin(), lines().end(), [&](const Line& line) { return line.ingredient == move.food.ingredient; });
-        double price = context_.constant("advice.price.swap") * (1 - closeness) +
-                       context_.constant(new_food ? "advice.price.new" : "advice.price.change");
-        for (const auto& allergen : ingredient(move.food).allergens)
-            if (!allergens_.count(allergen)) price += context_.constant("advice.price.allergen");
-        return price;
+        const Ingredient& food = ingredient(move.food);
+        return context_.constant("advice.price.swap") * (1 - closeness) +
+               context_.constant(in_formula(food) ? "advice.price.change" : "advice.price.new") + allergen_price(food);
+    }
+
+    // For each allergen that the formula does not have already.
+    double allergen_price(const Ingredient& food) const {
+        const auto fresh = std::count_if(food.allergens.begin(), food.allergens.end(), [&](const auto& a) { return !allergens_.count(a); });
+        return static_cast<double>(fresh) * context_.constant("advice.price.allergen");
     }
 
     void add_role(Role role) {
@@ -270,9 +272,7 @@ private:
             move.most = std::min(move.most, enough_for_goals(move.per_gram, role));
             const Offer offer = stock_.offer(*foods[f]);
             if (offer.grams) move.most = std::min(move.most, *offer.grams);
-            move.price = context_.constant("advice.price.new");
-            for (const auto& allergen : foods[f]->allergens)
-                if (!allergens_.count(allergen)) move.price += context_.constant("advice.price.allergen");
+            move.price = context_.constant("advice.price.new") + allergen_price(*foods[f]);
             push(std::move(move));
         }
     }
@@ -339,12 +339,6 @@ private:
         Material minus;
         minus.add(m, -1);
         return minus;
-    }
-
-    static std::string key_of(const Line& food) {
-        std::string key = food.ingredient;
-        for (const auto& step : food.prepared) key += "," + step.preparation;
-        return key;
     }
 
     void push(Move move) { problem_.moves.push_back(std::move(move)); }

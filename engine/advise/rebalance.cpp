@@ -33,17 +33,16 @@ public:
             if (choices[m] == Choice::out || !(problem.moves[m].most > 0)) continue;
             active_.push_back(m);
             open_price_.push_back(choices[m] == Choice::open ? problem.moves[m].price : 0);
-            if (choices[m] == Choice::in || choices[m] == Choice::full) fixed_price_ += problem.moves[m].price;
+            if (choices[m] != Choice::open) fixed_price_ += problem.moves[m].price;
             least_.push_back(choices[m] == Choice::full ? 1.0 : 0.0);
         }
-        for (const auto& goal : problem.hard) conditions_.push_back(&goal);
         const bool meat_moves =
             std::any_of(active_.begin(), active_.end(), [&](std::size_t m) { return problem.moves[m].per_gram[Amount::meat] != 0; });
         meat_limit_ = meat_moves || problem.start_total[Amount::meat] < problem.least_meat;
     }
 
     std::size_t size() const { return active_.size(); }
-    std::size_t constraints() const { return conditions_.size() + (meat_limit_ ? 1 : 0) + problem_.limits.size(); }
+    std::size_t constraints() const { return problem_.hard.size() + (meat_limit_ ? 1 : 0) + problem_.limits.size(); }
     /// Lower bounds of the scaled variables; the upper bounds are 1.
     const std::vector<double>& least() const { return least_; }
 
@@ -96,15 +95,14 @@ private:
         double price = fixed_price_;
         for (std::size_t i = 0; i < active_.size(); ++i) price += open_price_[i] * y[i];
         all.push_back(std::sqrt(deviation * deviation + smooth * smooth) - smooth + price);
-        for (const Goal* goal : conditions_) all.push_back(breach(*goal, state));
+        for (const Goal& goal : problem_.hard) all.push_back(breach(goal, state));
         if (meat_limit_) all.push_back(1 - batch[Amount::meat] / problem_.least_meat);
         for (const auto& limit : problem_.limits) all.push_back(over(limit, y));
         return all;
     }
 
     double breach(const Goal& goal, const State& state) const {
-        const double unit = yardstick_.step(goal.property) > 0 ? yardstick_.step(goal.property) : 1;
-        const double past = (state.properties[goal.property] - goal.limit) / unit;
+        const double past = (state.properties[goal.property] - goal.limit) / yardstick_.unit(goal.property);
         if (goal.kind == Goal::Kind::at_most) return past;
         if (goal.kind == Goal::Kind::at_least) return -past;
         return std::abs(past) - equal_within;
@@ -126,7 +124,6 @@ private:
     const ProcessOption& process_;
     std::vector<std::size_t> active_;
     std::vector<double> open_price_, least_;
-    std::vector<const Goal*> conditions_;
     double fixed_price_ = 0;
     bool meat_limit_ = false;
 };
@@ -181,10 +178,6 @@ double violation(const Values& values) {
     for (std::size_t v = 1; v < values.size(); ++v) worst = std::max(worst, values[v]);
     return worst;
 }
-
-}  // namespace
-
-namespace {
 
 // SLSQP may stop well short of a minimum and call it success. CCSA (Svanberg 2002, SIAM J Optim 12:555), a method of another kind, goes
 // on where it stopped, and the two take turns until one gains nothing over the other.

@@ -4,14 +4,15 @@
 #include <charconv>
 
 #include "base/names.hpp"
+#include "base/words.hpp"
 
 namespace standin {
 namespace {
 
 std::string lines_there_are(const Formula& formula, const Knowledge& knowledge) {
-    std::string all;
-    for (const auto& line : formula.lines) all += (all.empty() ? "" : ", ") + knowledge.ingredient(line.ingredient)->names.front();
-    return all;
+    std::vector<std::string> names;
+    for (const auto& line : formula.lines) names.push_back(knowledge.ingredient(line.ingredient)->names.front());
+    return listed(names);
 }
 
 }  // namespace

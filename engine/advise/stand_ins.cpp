@@ -30,12 +30,6 @@ Line prepared_like(const Line& line, const Ingredient& ingredient, const std::ve
     return food;
 }
 
-std::string key_of(const Line& food) {
-    std::string key = food.ingredient;
-    for (const auto& step : food.prepared) key += "," + step.preparation;
-    return key;
-}
-
 double dose_per_gram(const Line& food, Role role, Pantry& middle) { return dose_of(middle.unit(food).front(), role); }
 
 // Grams of the stand-in for the whole line, following the path swap by swap; nothing where a dose is missing at either end.
@@ -64,6 +58,12 @@ std::optional<double> equal_grams(const Line& line, const Line& food, const Swap
 }
 
 }  // namespace
+
+std::string key_of(const Line& food) {
+    std::string key = food.ingredient;
+    for (const auto& step : food.prepared) key += "," + step.preparation;
+    return key;
+}
 
 std::size_t index_of(const Knowledge& knowledge, std::string_view id) {
     return static_cast<std::size_t>(knowledge.ingredient(id) - knowledge.records().ingredients.data());

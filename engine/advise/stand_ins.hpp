@@ -3,6 +3,8 @@
 
 #include <functional>
 #include <optional>
+#include <string>
+#include <string_view>
 #include <vector>
 
 #include "advise/context.hpp"
@@ -21,6 +23,9 @@ struct Candidate {
 /// (ingredient with preparations) once. `may_use` says what may be brought in. Preparations of the line carry over where they fit.
 std::vector<Candidate> candidates_for(const Line& line, const SwapGraph& graph, Pantry& middle,
                                       const std::function<bool(const Ingredient&)>& may_use);
+
+/// What tells one food from another: the ingredient and its preparations.
+std::string key_of(const Line& food);
 
 /// Position of an ingredient in Records::ingredients.
 std::size_t index_of(const Knowledge& knowledge, std::string_view ingredient);

@@ -27,8 +27,9 @@ public:
           middle_(formula, context.middle),
           total_(middle_.total(0)),
           yardstick_(context, total_, context.middle.models().state(total_, middle_.process(0), 0), {}),
-          base_states_(states_of(Batch(formula, context.drawn), context.drawn.models())),
-          base_(predict_formula(formula, context.drawn)) {
+          drawn_(formula, context.drawn),
+          base_states_(states_of(drawn_, context.drawn.models())),
+          base_(predict_formula(formula, drawn_, base_states_, context.drawn)) {
         mark_safety(base_, formula, knowledge_, context.options.rules);
     }
 
@@ -132,6 +133,7 @@ private:
     Batch middle_;
     Material total_;
     Yardstick yardstick_;
+    Batch drawn_;
     std::vector<State> base_states_;
     Prediction base_;
 };

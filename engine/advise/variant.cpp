@@ -20,7 +20,7 @@ public:
         weigh_lines();
         assign_stand_ins();
         for (std::size_t l = 0; l < lines().size(); ++l) write_line(l);
-        for (std::size_t m = 0; m < problem_.moves.size(); ++m)
+        for (const auto m : used_moves(problem_, plan_.grams))
             if (problem_.moves[m].kind == MoveKind::add) add(m);
         write_process();
         return std::move(built_);
@@ -98,7 +98,6 @@ private:
     }
 
     void add(std::size_t m) {
-        if (plan_.grams[m] <= 0.01 * problem_.moves[m].most) return;
         const double grams = place(m);
         if (grams >= nothing) built_.edits.push_back({EditKind::add, PlainEdit::none, m, 0, grams, nullptr});
     }

@@ -45,7 +45,7 @@ std::vector<std::string> faults_of(const Formula& variant, const Problem& proble
     const State state = middle.models().state(total, batch.process(0), 0);
     for (const auto& goal : yardstick.goals()) {
         if (!goal.condition) continue;
-        const double step = yardstick.step(goal.property) > 0 ? yardstick.step(goal.property) : 1;
+        const double step = yardstick.unit(goal.property);
         if (shortfall(goal, state.properties[goal.property], 0) >
             (goal.kind == Goal::Kind::equal ? 0.1 + condition_slack : condition_slack) * step)
             faults.push_back("the condition " + goal.want + " is broken");

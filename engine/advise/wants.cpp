@@ -5,6 +5,7 @@
 #include <cstdlib>
 
 #include "base/typed_reader.hpp"
+#include "base/words.hpp"
 
 namespace standin {
 namespace {
@@ -27,10 +28,10 @@ Result<Goal> read_condition(const std::string& want, std::size_t at) {
     const std::string name = trimmed(std::string_view(want).substr(0, at));
     const auto property = property_of(name);
     if (!property) {
-        std::string known;
-        for (const auto word : condition_words()) known += (known.empty() ? "" : ", ") + std::string(word);
-        return failure(Trouble::usage, "no property \"" + name + "\" in \"" + want + "\": expected one of " + known, {},
-                       nearest_words(name, condition_words()));
+        const auto words = condition_words();
+        return failure(Trouble::usage,
+                       "no property \"" + name + "\" in \"" + want + "\": expected one of " + listed({words.begin(), words.end()}), {},
+                       nearest_words(name, words));
     }
     const bool two = at + 1 < want.size() && want[at + 1] == '=';
     const std::string number = trimmed(std::string_view(want).substr(at + (two ? 2 : 1)));
@@ -49,12 +50,9 @@ Result<bool> add_word(const std::string& want, const Knowledge& knowledge, std::
     const auto record = std::find_if(known.begin(), known.end(), [&](const WantRecord& w) { return w.word == want; });
     if (record == known.end()) {
         std::vector<std::string_view> words;
-        std::string list;
-        for (const auto& w : known) {
-            words.push_back(w.word);
-            list += (list.empty() ? "" : ", ") + w.word;
-        }
-        return failure(Trouble::usage, "no want \"" + want + "\": expected " + list + " or a condition such as heat<=3", {},
+        for (const auto& w : known) words.push_back(w.word);
+        return failure(Trouble::usage,
+                       "no want \"" + want + "\": expected " + listed({words.begin(), words.end()}) + " or a condition such as heat<=3", {},
                        nearest_words(want, words));
     }
     for (const auto& move : record->moves) {
@@ -102,7 +100,8 @@ std::vector<std::string> contradiction(const std::vector<Goal>& goals, const Sta
 double Goal::target(double base) const {
     if (condition) return limit;
     const double moved = times ? base * by : base + by;
-    return std::min(std::max(moved, least.value_or(moved)), most.value_or(std::max(moved, least.value_or(moved))));
+    const double at_least = std::max(moved, least.value_or(moved));
+    return std::min(at_least, most.value_or(at_least));
 }
 
 Goal as_condition(const Goal& goal, double base, double slack) {

@@ -93,7 +93,7 @@ Residuals Yardstick::residuals(const Material& batch, const State& state) const 
 double Yardstick::wants_squared(const State& state) const {
     double sum = 0;
     for (const auto& goal : goals_) {
-        const double step = steps_[goal.property] > 0 ? steps_[goal.property] : 1;
+        const double step = unit(goal.property);
         const double value = state.properties[goal.property], base = state_.properties[goal.property];
         const double miss = want_weight_ * shortfall(goal, value, base) / step;
         // Going further than asked is no aim either: beyond one more step it is held back, whatever was free to move.

@@ -38,6 +38,8 @@ public:
 
     /// The smallest noticeable change of a property at the base, in its unit (0: the property has none).
     double step(Property property) const { return steps_[property]; }
+    /// The same, and 1 for a property that has none: what a miss of a goal is divided by.
+    double unit(Property property) const { return steps_[property] > 0 ? steps_[property] : 1; }
     const State& base() const { return state_; }
     const std::vector<Goal>& goals() const { return goals_; }
     bool wanted(Property property) const { return wanted_[property]; }

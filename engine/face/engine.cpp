@@ -2,6 +2,7 @@
 
 #include "advise/adapt.hpp"
 #include "advise/swaps.hpp"
+#include "base/words.hpp"
 #include "face/inside.hpp"
 #include "formula/reading.hpp"
 #include "predict/predict.hpp"
@@ -22,9 +23,9 @@ Result<Engine> Engine::open(Options options) {
         options.knowledge_folder.empty() ? Result<Knowledge>(embedded_knowledge()) : overlaid_knowledge(options.knowledge_folder);
     if (!knowledge) return Failure(knowledge.error());
     if (!options.rules.empty() && !knowledge->rules(options.rules)) {
-        std::string known;
-        for (const auto& rules : knowledge->records().rules) known += (known.empty() ? "" : ", ") + rules.code;
-        return failure(Trouble::usage, "no rule set \"" + options.rules + "\": known are " + known);
+        std::vector<std::string> known;
+        for (const auto& rules : knowledge->records().rules) known.push_back(rules.code);
+        return failure(Trouble::usage, "no rule set \"" + options.rules + "\": known are " + listed(known));
     }
     return Engine(std::make_unique<Inside>(std::move(options), std::move(*knowledge)));
 }

@@ -5,6 +5,8 @@
 #include <cstdio>
 #include <map>
 
+#include "base/words.hpp"
+
 namespace standin {
 namespace {
 
@@ -44,12 +46,6 @@ std::string decimals(double value, const char* format) {
     std::array<char, 32> text{};
     std::snprintf(text.data(), text.size(), format, value);
     return text.data();
-}
-
-std::string listed(const std::vector<std::string>& words) {
-    std::string out;
-    for (const auto& word : words) out += (out.empty() ? "" : ", ") + word;
-    return out;
 }
 
 class Drawing {
@@ -96,10 +92,10 @@ private:
     }
 
     static std::string look(const Ingredient& i) {
-        std::string roles;
-        for (const auto role : i.roles) roles += (roles.empty() ? "" : ", ") + std::string(spelling(role));
+        std::vector<std::string> roles;
+        for (const auto role : i.roles) roles.emplace_back(spelling(role));
         const Style& s = style(i.roles.front());
-        return std::string(s.shape) + ", fillcolor=\"" + std::string(s.fill) + "\", tooltip=" + quoted(i.family + "; " + roles);
+        return std::string(s.shape) + ", fillcolor=\"" + std::string(s.fill) + "\", tooltip=" + quoted(i.family + "; " + listed(roles));
     }
 
     // The same swap the other way round, if it says the same: one arrow with two heads does for both.
@@ -117,12 +113,13 @@ private:
         met_[s.from] = met_[s.to] = true;
         const bool both = twin(s) != nullptr;
         if (both && (centre_ ? s.from != centre_->id : s.to < s.from)) return "";  // drawn from the other end
-        std::string label = decimals(s.closeness, "%.2f"), steps;
+        std::string label = decimals(s.closeness, "%.2f");
+        std::vector<std::string> steps;
         for (const auto& step : s.prepared) {
             const auto known = preparations_.find(step);
-            steps += (steps.empty() ? "" : ", ") + (known == preparations_.end() ? step : known->second);
+            steps.push_back(known == preparations_.end() ? step : known->second);
         }
-        if (!steps.empty()) label += " " + steps;
+        if (!steps.empty()) label += " " + listed(steps);
         if (!s.needs.empty()) label += " (" + listed(s.needs) + ")";
         const std::string about = std::string(spelling(s.role)) + (s.note.empty() ? "" : ": " + s.note);
         std::string out = "  " + quoted(s.from) + " -> " + quoted(s.to) + " [label=" + quoted(label) + ", color=\"" +

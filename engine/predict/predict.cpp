@@ -104,7 +104,10 @@ std::vector<State> states_of(const Batch& batch, const Models& models) {
 
 Prediction predict_formula(const Formula& formula, Pantry& pantry) {
     const Batch batch(formula, pantry);
-    const auto states = states_of(batch, pantry.models());
+    return predict_formula(formula, batch, states_of(batch, pantry.models()), pantry);
+}
+
+Prediction predict_formula(const Formula& formula, const Batch& batch, const std::vector<State>& states, Pantry& pantry) {
     Prediction p;
     p.title = formula.title;
     for (const auto& line : formula.lines) p.lines.push_back(line_of(line, pantry.knowledge()));

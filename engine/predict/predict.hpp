@@ -8,6 +8,8 @@ namespace standin {
 
 /// A formula must have lines and some mass; meat is asked for by `require_meat`.
 Prediction predict_formula(const Formula& formula, Pantry& pantry);
+/// The same from a batch of `formula` and its states, where the caller needs those as well.
+Prediction predict_formula(const Formula& formula, const Batch& batch, const std::vector<State>& states, Pantry& pantry);
 
 /// States at every draw, for bands of differences.
 std::vector<State> states_of(const Batch& batch, const Models& models);

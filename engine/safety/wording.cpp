@@ -22,12 +22,6 @@ std::string shown(double value) {
     return text == "-0" ? "0" : text;
 }
 
-std::string listed(const std::vector<std::string>& items) {
-    std::string text;
-    for (const auto& item : items) text += (text.empty() ? "" : ", ") + item;
-    return text;
-}
-
 std::vector<Present> present(const Prediction& prediction, const Knowledge& knowledge) {
     std::vector<Present> lines;
     for (const auto& line : prediction.lines)

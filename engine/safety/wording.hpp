@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "base/words.hpp"
 #include "knowledge/knowledge.hpp"
 #include "standin/prediction.hpp"
 
@@ -15,9 +16,6 @@ bool has_words(std::string_view text, std::string_view words);
 
 /// At most two decimals, none that are zero.
 std::string shown(double value);
-
-/// "salt, pepper, sage".
-std::string listed(const std::vector<std::string>& items);
 
 /// A line that is in the batch, with what it is made of.
 struct Present {
