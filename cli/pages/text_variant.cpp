@@ -89,7 +89,7 @@ std::string variant_part(const Variant& v, const Prediction& base, const Engine&
     for (const auto& e : v.edits) out += bullet(order(e, v, engine) + (e.why.empty() ? "" : ": " + e.why), look);
     if (v.edits.empty()) out += bullet("change nothing", look);
     if (!v.new_allergens.empty()) out += bullet("brings a new allergen: " + listed(v.new_allergens), look);
-    for (const auto& g : v.gives_back) out += bullet("gives something back: " + g, look);
+    for (const auto& g : v.gives_back) out += bullet(g, look);
     return out + new_cautions(v, base, look) + wants_part(v, look) + properties_part(v, base, look) + weights_part(v, look);
 }
 
