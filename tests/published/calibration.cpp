@@ -1,0 +1,150 @@
+// The calibration report: every published measurement at hand that no constant rests on (or whose constants were refitted without it)
+// against what the models say of the described material, blind. "published_tests [calibration]" prints it; misses stay in the table.
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <functional>
+#include <set>
+
+#include "published/calibration_predict.hpp"
+#include "support/catch.hpp"
+
+using namespace calibration;
+
+namespace {
+
+struct Judged {
+    Measured measured;
+    Said said;
+    Distance steps;
+    bool inside = false;
+};
+
+std::vector<Judged> judge_all() {
+    Forecast forecast;
+    std::vector<Judged> all;
+    for (auto& m : measurements()) {
+        Judged j{m, forecast.of(m), {}, false};
+        j.steps = distance_of(j.said, m.quantity, m.value);
+        j.inside = j.said.band.low <= m.value && m.value <= j.said.band.high;
+        all.push_back(std::move(j));
+    }
+    return all;
+}
+
+const std::vector<Judged>& judged() {
+    static const std::vector<Judged> all = judge_all();
+    return all;
+}
+
+std::string number(double value) {
+    char text[32];
+    const double size = std::abs(value);
+    std::snprintf(text, sizeof text, size >= 1000 ? "%.0f" : size >= 100 ? "%.1f" : size >= 2 ? "%.2f" : "%.3f", value);
+    return std::isnan(value) ? "-" : text;
+}
+
+std::string cell(std::string text, std::size_t width, bool right = false) {
+    if (text.size() > width) text.resize(width);
+    const std::string gap(width - text.size(), ' ');
+    return (right ? gap + text : text + gap) + ' ';
+}
+
+std::string line_of(const Judged& j) {
+    const auto& band = j.said.band;
+    const auto figure = [](double value) { return cell(number(value), 7, true); };
+    const auto steps = [](double value) {
+        return cell(std::isnan(value) ? "-" : number(std::round(value * 10) / 10).substr(0, 5), 6, true);
+    };
+    return cell(j.measured.what, 33) + cell(j.measured.quantity, 18) + figure(j.measured.value) + figure(band.low) + figure(band.mid) +
+           figure(band.high) + cell(j.inside ? "in" : "OUT", 3) + steps(j.steps.error) + steps(j.steps.width) +
+           cell(j.measured.support, 4) + j.measured.set + '\n';
+}
+
+struct Total {
+    std::size_t all = 0, inside = 0;
+    double median_error = 0, median_width = 0;  // noticeable differences
+    double share() const { return all ? static_cast<double>(inside) / static_cast<double>(all) : 0; }
+};
+
+double median(std::vector<double> values) {
+    std::erase_if(values, [](double v) { return std::isnan(v); });
+    return values.empty() ? std::nan("") : standin::band_of(std::move(values)).mid;
+}
+
+Total total_of(const std::function<bool(const Measured&)>& which) {
+    Total t;
+    std::vector<double> errors, widths;
+    for (const auto& j : judged()) {
+        if (!which(j.measured)) continue;
+        ++t.all;
+        t.inside += j.inside;
+        errors.push_back(std::abs(j.steps.error));
+        widths.push_back(j.steps.width);
+    }
+    t.median_error = median(errors);
+    t.median_width = median(widths);
+    return t;
+}
+
+std::string line_of(const std::string& name, const Total& t) {
+    char text[128];
+    std::snprintf(text, sizeof text, "%-22s %3zu of %3zu inside (%3.0f %%), median error %s, median band %s\n", name.c_str(), t.inside,
+                  t.all, 100 * t.share(), number(t.median_error).c_str(), number(t.median_width).c_str());
+    return text;
+}
+
+std::string totals_by(const std::function<std::string(const Measured&)>& key) {
+    std::set<std::string> keys;
+    for (const auto& j : judged()) keys.insert(key(j.measured));
+    std::string text;
+    for (const auto& k : keys) text += line_of(k, total_of([&](const Measured& m) { return key(m) == k; }));
+    return text;
+}
+
+std::string kind_of(const Measured& m) {
+    if (m.quantity.rfind("powder", 0) == 0) return "colour, powder";
+    if (m.quantity.rfind("raw ", 0) == 0) return "colour, raw";
+    if (m.quantity.rfind("cooked ", 0) == 0 && m.quantity.size() == 8) return "colour, cooked";
+    return m.quantity;
+}
+
+constexpr double wanted_share = 0.85, wanted_width = 4;
+
+bool everything(const Measured&) { return true; }
+bool good(const Measured& m) { return m.support == "good"; }
+bool kept_aside(const Measured& m) { return m.set == "kept aside"; }
+
+}  // namespace
+
+TEST_CASE("calibration: published measurements against the bands", "[calibration]") {
+    std::string table = cell("what", 33) + cell("quantity", 18) + cell("measured", 8) + cell("low", 6, true) + cell("mid", 7, true) +
+                        cell("high", 7, true) + "     error  width support, set (noticeable differences)\n";
+    for (const auto& j : judged()) table += line_of(j);
+    const Total all = total_of(everything), sound = total_of(good), aside = total_of(kept_aside);
+    table += "\n" + line_of("all", all) + totals_by([](const Measured& m) { return "support " + m.support; }) +
+             totals_by([](const Measured& m) { return m.set; }) + totals_by(kind_of);
+    std::fputs(table.c_str(), stdout);
+    WARN("inside the 90 % band: " << std::lround(100 * all.share()) << " % of " << all.all << ", wanted " << 100 * wanted_share
+                                  << " %; median band where support is good: " << number(sound.median_width)
+                                  << " noticeable differences, wanted " << wanted_width << " or less");
+    // Floors: what holds today. The target is wanted_share; a change that loses ground shows here, one that gains may raise them.
+    CHECK(all.all > 220);
+    CHECK(all.share() > 0.50);
+    CHECK(sound.share() > 0.50);
+    CHECK(aside.share() > 0.35);
+    CHECK(sound.median_width <= wanted_width);
+}
+
+TEST_CASE("calibration: no measurement is called kept aside that a source of the knowledge cites", "[calibration]") {
+    std::string all_sources;
+    for (const auto& source : knowledge().records().sources) all_sources += source.cite + '\n';
+    std::size_t kept = 0;
+    for (const auto& j : judged())
+        if (j.measured.set == "kept aside") {
+            ++kept;
+            CAPTURE(j.measured.what, j.measured.source);
+            CHECK(all_sources.find(j.measured.source.substr(0, j.measured.source.find(','))) == std::string::npos);
+        }
+    CHECK(kept > 25);
+}
