@@ -85,6 +85,7 @@ private:
         if (m.quantity == "kept") return {kept(world, in), {}, nullptr};
         if (m.quantity == "activation") return {world.known.parameter("colour.activation"), {}, nullptr};
         if (m.quantity == "cooked rise") return {world.known.parameter("acid.cooking_rise"), {}, nullptr};
+        if (m.quantity == "cooked factor") return {world.known.parameter("colour.cooked-factor"), {}, nullptr};
         if (m.quantity == "buffer") return {buffer(world, in.word("ingredient")), {}, nullptr};
         if (m.quantity == "capsaicinoids") return {capsaicinoids(world, in.word("ingredient")), {}, nullptr};
         if (m.quantity == "hardness ratio") return {hardness_ratio(world, in.word("of"), in.word("over")), {}, nullptr};
