@@ -62,6 +62,7 @@ std::string swaps_json(const SwapsAnswer& a) {
                     {"role", role},
                     {"roles", json_of(a.roles)},
                     {"stand_ins", array_of(a.stand_ins, [](const StandIn& s) { return stand_in_json(s); })},
+                    {"left_out", a.left_out},
                     {"allergens", json_of(a.allergens)},
                     {"cautions", json_of(a.cautions)}});
 }

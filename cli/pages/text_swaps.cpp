@@ -54,7 +54,7 @@ std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, con
     if (shown_effects.empty()) out += bullet("changes nothing by much", look);
     out += bullet("colour, rested: " + band(s.colour_difference, 1) + " CIEDE2000 units away", look);
     if (!s.new_allergens.empty()) out += bullet("brings a new allergen: " + listed(s.new_allergens), look);
-    if (!s.needs.empty()) out += bullet("needs " + listed(s.needs), look);
+    for (const auto& need : s.needs) out += bullet(need, look);
     if (!s.note.empty()) out += bullet(s.note, look);
     if (s.path.size() > 2) {
         std::vector<std::string> between;
@@ -73,6 +73,8 @@ std::string swaps_text(const SwapsAnswer& answer, const std::string& title, cons
     std::string page = paragraph(in_short(answer, title), look, 0);
     if (!answer.stand_ins.empty()) page += ranks(answer, look);
     for (std::size_t i = 0; i < answer.stand_ins.size(); ++i) page += detail(answer.stand_ins[i], i + 1, engine, look);
+    if (!answer.left_out.empty()) page += heading("Left out, for how this batch is made", look);
+    for (const auto& one : answer.left_out) page += bullet(one, look);
     return page + allergens_part(answer.allergens, look) + cautions_part(answer.cautions, look);
 }
 

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <string_view>
 
+#include "advise/conditions.hpp"
 #include "advise/dose.hpp"
 #include "predict/predict.hpp"
 
@@ -32,7 +33,7 @@ public:
                           figures(stands->closeness);
         if (stands->swaps.size() > 1) why += " by way of " + name(knowledge_.records().swaps[stands->swaps.front()].to);
         const Swap& last = knowledge_.records().swaps[stands->swaps.back()];
-        for (const auto& need : last.needs) why += "; must be " + need;
+        for (const auto& ask : conditions_ask(last, problem_.formula.process, knowledge_)) why += "; " + ask;
         if (!last.note.empty()) why += ". " + last.note;
         return why;
     }

@@ -186,7 +186,8 @@ private:
         const Line& line = lines()[l];
         if (line.keep || (!problem_.forced[l] && !replace_roles_.count(role_of_line(l)))) return;
         std::size_t taken = 0;
-        for (auto& candidate : candidates_for(line, graph_, context_.middle, [&](const Ingredient& i) { return stock_.can_bring(i); })) {
+        for (auto& candidate : candidates_for(line, problem_.formula.process, graph_, context_.middle,
+                                              [&](const Ingredient& i) { return stock_.can_bring(i); })) {
             if (taken == stand_ins_a_line && !stock_.listed()) break;
             if (taken == 2 * stand_ins_a_line) break;
             if (offer_stand_in(l, candidate)) ++taken;

@@ -5,6 +5,7 @@
 #include <set>
 #include <string>
 
+#include "advise/conditions.hpp"
 #include "advise/dose.hpp"
 #include "base/band.hpp"
 #include "knowledge/effects.hpp"
@@ -30,6 +31,12 @@ Line prepared_like(const Line& line, const Ingredient& ingredient, const std::ve
     return food;
 }
 
+std::vector<std::string> preparations_of(const Swap& swap, const Knowledge& knowledge) {
+    std::vector<std::string> all = swap.prepared;
+    for (auto& step : conditions_prepare(swap, knowledge)) all.push_back(std::move(step));
+    return all;
+}
+
 double dose_per_gram(const Line& food, Role role, Pantry& middle) { return dose_of(middle.unit(food).front(), role); }
 
 // Grams of the stand-in for the whole line, following the path swap by swap; nothing where a dose is missing at either end.
@@ -48,7 +55,9 @@ std::optional<double> equal_grams(const Line& line, const Line& food, const Swap
     for (const auto s : path.swaps) {
         const Swap& swap = records.swaps[s];
         const bool last = s == path.swaps.back();
-        const Line to = last ? food : prepared_like(line, *middle.knowledge().ingredient(swap.to), swap.prepared, middle.knowledge());
+        const Line to = last ? food
+                             : prepared_like(line, *middle.knowledge().ingredient(swap.to), preparations_of(swap, middle.knowledge()),
+                                             middle.knowledge());
         if (swap.basis == Basis::weight) grams = *grams * swap.ratio->band.mid;
         else grams = by_dose(*grams, from, to);
         if (!grams) return std::nullopt;
@@ -69,7 +78,7 @@ std::size_t index_of(const Knowledge& knowledge, std::string_view id) {
     return static_cast<std::size_t>(knowledge.ingredient(id) - knowledge.records().ingredients.data());
 }
 
-std::vector<Candidate> candidates_for(const Line& line, const SwapGraph& graph, Pantry& middle,
+std::vector<Candidate> candidates_for(const Line& line, const Process& process, const SwapGraph& graph, Pantry& middle,
                                       const std::function<bool(const Ingredient&)>& may_use) {
     const Knowledge& knowledge = middle.knowledge();
     const Records& records = knowledge.records();
@@ -80,8 +89,9 @@ std::vector<Candidate> candidates_for(const Line& line, const SwapGraph& graph, 
         for (const auto& path : graph.from(role, index_of(knowledge, line.ingredient))) {
             const Ingredient& to = records.ingredients[path.to];
             if (!may_use(to)) continue;
-            Candidate candidate{prepared_like(line, to, records.swaps[path.swaps.back()].prepared, knowledge), role, path.closeness,
-                                path.swaps};
+            const Swap& last = records.swaps[path.swaps.back()];
+            if (!conditions_allow(last, process, knowledge)) continue;
+            Candidate candidate{prepared_like(line, to, preparations_of(last, knowledge), knowledge), role, path.closeness, path.swaps};
             if (to.id == ingredient.id && candidate.food.prepared == line.prepared) continue;
             const auto grams = equal_grams(line, candidate.food, path, role, middle);
             if (!grams || !(*grams > 0) || *grams > implausible_ratio * line.grams.mid) continue;

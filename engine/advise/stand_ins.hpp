@@ -20,8 +20,9 @@ struct Candidate {
 };
 
 /// Every stand-in reachable for `line` in any of its ingredient's roles, the main role first, nearest first within a role; each food
-/// (ingredient with preparations) once. `may_use` says what may be brought in. Preparations of the line carry over where they fit.
-std::vector<Candidate> candidates_for(const Line& line, const SwapGraph& graph, Pantry& middle,
+/// (ingredient with preparations) once. `may_use` says what may be brought in. Preparations of the line carry over where they fit, and
+/// those that a condition of the swap asks for are done; a swap whose condition `process` goes against is left out.
+std::vector<Candidate> candidates_for(const Line& line, const Process& process, const SwapGraph& graph, Pantry& middle,
                                       const std::function<bool(const Ingredient&)>& may_use);
 
 /// What tells one food from another: the ingredient and its preparations.

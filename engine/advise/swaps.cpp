@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "advise/conditions.hpp"
 #include "advise/difference.hpp"
 #include "advise/dose.hpp"
 #include "advise/request.hpp"
@@ -43,17 +44,31 @@ public:
         answer.line_grams = line.grams.mid;
         answer.roles = ingredient.roles;
         std::vector<std::pair<double, Candidate>> ranked;
-        for (auto& candidate : candidates_for(line, graph, context_.middle, [](const Ingredient&) { return true; }))
+        for (auto& candidate : candidates_for(line, formula_.process, graph, context_.middle, [](const Ingredient&) { return true; }))
             ranked.emplace_back(distance(candidate), std::move(candidate));
         std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
         for (std::size_t i = 0; i < std::min(top, ranked.size()); ++i)
             answer.stand_ins.push_back(stand_in(ranked[i].second, ranked[i].first));
+        answer.left_out = left_out(graph);
         answer.allergens = base_.allergens;
         answer.cautions = base_.cautions;
         return answer;
     }
 
 private:
+    std::vector<std::string> left_out(const SwapGraph& graph) const {
+        std::vector<std::string> all;
+        const auto anything = [](const Ingredient&) { return true; };
+        for (const auto& candidate : candidates_for(formula_.lines[line_], {}, graph, context_.middle, anything)) {
+            const Swap& last = knowledge_.records().swaps[candidate.swaps.back()];
+            if (conditions_allow(last, formula_.process, knowledge_)) continue;
+            std::string why = knowledge_.ingredient(candidate.food.ingredient)->names.front() + ": ";
+            for (const auto& ask : conditions_ask(last, formula_.process, knowledge_)) why += (why.back() == ' ' ? "" : "; ") + ask;
+            all.push_back(std::move(why));
+        }
+        return all;
+    }
+
     Formula swapped(const Candidate& candidate) const {
         Formula variant = formula_;
         Line food = candidate.food;
@@ -91,7 +106,7 @@ private:
         s.distance = distance;
         const Swap& last = records.swaps[candidate.swaps.back()];
         s.note = last.note;
-        s.needs = last.needs;
+        s.needs = conditions_ask(last, formula_.process, knowledge_);
         std::set<std::string> sources;
         for (const auto swap : candidate.swaps)
             if (sources.insert(records.swaps[swap].source).second) s.sources.push_back(records.swaps[swap].source);

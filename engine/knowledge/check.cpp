@@ -19,6 +19,7 @@ public:
         for (const auto& ingredient : records.ingredients) ingredients_.emplace(ingredient.id, &ingredient);
         for (const auto& preparation : records.preparations) preparations_.emplace(preparation.id, &preparation);
         for (const auto& source : records.sources) sources_.insert(source.id);
+        for (const auto& condition : records.conditions) conditions_.emplace(condition.id, &condition);
     }
 
     std::vector<Finding> run() && {
@@ -27,6 +28,10 @@ public:
         names();
         for (const auto& ingredient : records_.ingredients) composition(ingredient);
         for (const auto& swap : records_.swaps) ends(swap);
+        for (const auto& condition : records_.conditions)
+            if (!condition.preparation.empty() && !preparations_.count(condition.preparation))
+                add("condition " + condition.id, "no preparation \"" + condition.preparation + "\"",
+                    nearest_id(condition.preparation, preparations_));
         words();
         std::stable_sort(findings_.begin(), findings_.end(), [](const Finding& a, const Finding& b) { return a.error > b.error; });
         return std::move(findings_);
@@ -53,6 +58,7 @@ private:
         for (const auto& r : records_.ingredients) once("ingredient " + r.id);
         for (const auto& r : records_.preparations) once("preparation " + r.id);
         for (const auto& r : records_.sources) once("source " + r.id);
+        for (const auto& r : records_.conditions) once("condition " + r.id);
         for (const auto& r : records_.parameters) once("parameter " + r.id);
         for (const auto& r : records_.perception) once("difference " + r.property);
         for (const auto& r : records_.wants) once("want " + r.word);
@@ -105,6 +111,8 @@ private:
                 add(key, end + " does not carry the role " + std::string(spelling(swap.role)), {}, false);
         }
         if (swap.from == swap.to && swap.prepared.empty()) add(key, "an ingredient cannot stand in for itself unprepared");
+        for (const auto& need : swap.needs)
+            if (!conditions_.count(need)) add(key, "no condition \"" + need + "\"", nearest_id(need, conditions_));
         for (const auto& step : swap.prepared) {
             const auto found = preparations_.find(step);
             const auto to = ingredients_.find(swap.to);
@@ -135,6 +143,7 @@ private:
     const Places& places_;
     std::map<std::string, const Ingredient*> ingredients_;
     std::map<std::string, const Preparation*> preparations_;
+    std::map<std::string, const Condition*> conditions_;
     std::set<std::string> sources_;
     std::vector<Finding> findings_;
 };

@@ -15,7 +15,7 @@ struct Group {
 };
 
 // The first group that fits takes the reference.
-constexpr std::array<Group, 12> groups{{
+constexpr std::array<Group, 13> groups{{
     {"composition", "ingredient ", {"composition", "sulphites"}},
     {"pigment", "ingredient ", {"chlorophyll", "tint"}},
     {"heat", "ingredient ", {"capsaicinoids", "pungency", "pod_sigma", "lot_sigma"}},
@@ -24,6 +24,7 @@ constexpr std::array<Group, 12> groups{{
     {"measures", "ingredient ", {"measure ", "edible", "strength"}},
     {"preparations", "preparation ", {}},
     {"swaps", "swap ", {}},
+    {"conditions", "condition ", {}},
     {"models", "parameter ", {}},
     {"rules", "rules ", {}},
     {"perception", "difference ", {}},

@@ -81,6 +81,10 @@ void layout(A& a, Swap& r) {
     a(r.role, r.from, r.to, r.note, r.source, r.prepared, r.needs, r.basis, r.ratio, r.closeness, r.derived);
 }
 template <class A>
+void layout(A& a, Condition& r) {
+    a(r.id, r.says, r.source, r.note, r.preparation, r.process, r.least, r.most);
+}
+template <class A>
 void layout(A& a, Parameter& r) {
     a(r.id, r.note, r.quantity);
 }
@@ -118,7 +122,7 @@ void layout(A& a, RuleSet& r) {
 }
 template <class A>
 void layout(A& a, Records& r) {
-    a(r.sources, r.ingredients, r.preparations, r.swaps, r.parameters, r.perception, r.wants, r.rules);
+    a(r.sources, r.ingredients, r.preparations, r.swaps, r.conditions, r.parameters, r.perception, r.wants, r.rules);
 }
 
 class Writer {

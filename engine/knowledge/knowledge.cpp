@@ -57,6 +57,12 @@ const Difference* Knowledge::difference(std::string_view property) const {
     return find(records_.perception, differences_, std::string(property));
 }
 
+const Condition* Knowledge::condition(std::string_view id) const {
+    for (const auto& condition : records_.conditions)
+        if (condition.id == id) return &condition;
+    return nullptr;
+}
+
 const RuleSet* Knowledge::rules(std::string_view code) const {
     for (const auto& rules : records_.rules)
         if (rules.code == code) return &rules;

@@ -23,6 +23,7 @@ public:
     const Ingredient* ingredient(std::string_view id) const;
     const Preparation* preparation(std::string_view id) const;
     const SourceRecord* source(std::string_view reference) const;  // "id" or "id#row"
+    const Condition* condition(std::string_view id) const;
     const Difference* difference(std::string_view property) const;
     const RuleSet* rules(std::string_view code) const;
 

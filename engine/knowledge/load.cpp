@@ -46,6 +46,7 @@ Records laid_over_embedded(const Records& over) {
     lay_over(all.ingredients, over.ingredients, [](const auto& r) { return r.id; });
     lay_over(all.preparations, over.preparations, [](const auto& r) { return r.id; });
     lay_over(all.swaps, over.swaps, swap_key);
+    lay_over(all.conditions, over.conditions, [](const auto& r) { return r.id; });
     lay_over(all.parameters, over.parameters, [](const auto& r) { return r.id; });
     lay_over(all.perception, over.perception, [](const auto& r) { return r.property; });
     lay_over(all.wants, over.wants, [](const auto& r) { return r.word; });

@@ -61,4 +61,25 @@ void read_swaps(const JsonNode& root, Problems& problems, KnowledgeFiles& into) 
     }
 }
 
+void read_conditions(const JsonNode& root, Problems& problems, KnowledgeFiles& into) {
+    ObjectReader r(root, problems);
+    r.text_or("note");
+    for (const auto& item : r.list("conditions", true)) {
+        ObjectReader c(item, problems);
+        Condition condition;
+        condition.id = c.text("id");
+        condition.says = c.text("says");
+        condition.source = c.text("source");
+        condition.note = c.text_or("note");
+        condition.preparation = c.text_or("preparation");
+        if (c.has("process")) condition.process = enumerated<ProcessField>(c, "process");
+        condition.least = c.number_if("least");
+        condition.most = c.number_if("most");
+        if (condition.process.has_value() != (condition.least || condition.most))
+            c.fault("process", "a condition on the process needs \"process\" and a \"least\" or a \"most\"");
+        into.places.try_emplace("condition " + condition.id, describe(problems.file(), item.place));
+        into.records.conditions.push_back(std::move(condition));
+    }
+}
+
 }  // namespace standin

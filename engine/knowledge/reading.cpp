@@ -17,6 +17,7 @@ Reader reader_of(std::string_view relative) {
     if (within("models/")) return read_parameters;
     if (within("rules/")) return read_rules;
     if (relative == "preparations.json") return read_preparations;
+    if (relative == "conditions.json") return read_conditions;
     if (relative == "perception.json") return read_perception;
     if (relative == "wants.json") return read_wants;
     if (relative == "sources.json") return read_sources;
@@ -30,7 +31,7 @@ void read_knowledge_file(std::string_view relative, std::string_view text, const
     if (!reader) {
         into.errors.push_back({Trouble::bad_data,
                                "not a file of the knowledge: expected ingredients/, swaps/, models/, rules/, preparations.json, "
-                               "perception.json, wants.json or sources.json",
+                               "conditions.json, perception.json, wants.json or sources.json",
                                file,
                                {}});
         return;

@@ -32,6 +32,7 @@ void read_sources(const JsonNode& root, Problems& problems, KnowledgeFiles& into
 void read_ingredients(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_preparations(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_swaps(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
+void read_conditions(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_parameters(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_perception(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_wants(const JsonNode& root, Problems& problems, KnowledgeFiles& into);

@@ -134,6 +134,14 @@ struct Swap {
     bool derived = false;
 };
 
+/// What a swap may ask for beside the weight: a preparation of the stand-in, or a bound on how the batch is made, or just care.
+struct Condition {
+    std::string id, says, source, note;
+    std::string preparation;  // id; empty: none
+    std::optional<ProcessField> process;
+    std::optional<double> least, most;  // of the process field, in its own unit
+};
+
 struct Parameter {
     std::string id, note;
     Quantity quantity;
@@ -192,6 +200,7 @@ struct Records {
     std::vector<Ingredient> ingredients;
     std::vector<Preparation> preparations;
     std::vector<Swap> swaps;
+    std::vector<Condition> conditions;
     std::vector<Parameter> parameters;
     std::vector<Difference> perception;
     std::vector<WantRecord> wants;

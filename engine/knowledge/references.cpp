@@ -63,6 +63,10 @@ std::vector<Reference> references_in(const Records& records) {
         to.note("swap", s.source);
         to.note("ratio", s.ratio);
     }
+    for (const auto& c : records.conditions) {
+        to.record("condition " + c.id);
+        to.note("bound", c.source);
+    }
     for (const auto& p : records.parameters) {
         to.record("parameter " + p.id);
         to.note("value", p.quantity.source);

@@ -16,6 +16,7 @@ enum class Acid { acetic, lactic, citric, malic, tartaric, oxalic, succinic, asc
 enum class Species { pork, beef, veal, lamb, goat, game, rabbit, chicken, turkey, duck, fish, crustacean };
 enum class AromaNote { grassy, anise, citrus, minty, woody, warm, peppery, allium, mustard, smoky, nutty, bitter, earthy, fruity };
 enum class Basis { dose, weight };
+enum class ProcessField { plate, mixing, mixed_at, rest, rest_at, core };
 
 /// What a preparation may keep a share of. `solids` is all dry matter not named apart.
 enum class Kept { solids, fat, salt, sugars, chlorophyll, capsaicinoids, acid, aroma, binding };
@@ -56,6 +57,10 @@ struct Words<AromaNote> {
 template <>
 struct Words<Basis> {
     static constexpr std::array<std::string_view, 2> all{"dose", "weight"};
+};
+template <>
+struct Words<ProcessField> {
+    static constexpr std::array<std::string_view, 6> all{"plate", "mixing", "mixed-at", "rest", "rest-at", "core"};
 };
 template <>
 struct Words<Kept> {

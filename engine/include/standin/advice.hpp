@@ -24,7 +24,7 @@ struct StandIn {
     double distance = 0;            ///< noticeable differences, price included
     std::vector<std::string> new_allergens;
     std::string note;
-    std::vector<std::string> needs;
+    std::vector<std::string> needs;  ///< what the maker must see to, a sentence each
     std::vector<std::string> sources;
 };
 
@@ -34,6 +34,7 @@ struct SwapsAnswer {
     double line_grams = 0;
     std::vector<Role> roles;
     std::vector<StandIn> stand_ins;       ///< nearest first
+    std::vector<std::string> left_out;    ///< whose condition the formula's own process goes against, and which
     std::vector<AllergenText> allergens;  ///< of the formula as it is
     std::vector<CautionText> cautions;
 };
