@@ -9,7 +9,7 @@ namespace {
 
 using P = BindParameters;
 
-constexpr std::array<Binding<P>, 38> bindings{{
+constexpr std::array<Binding<P>, 39> bindings{{
     {"bind.error", [](P& p) -> double& { return p.error; }},
     {"bind.meat.reading", [](P& p) -> double& { return p.reading; }},
     {"bind.meat.bull-protein", [](P& p) -> double& { return p.bull_protein; }},
@@ -40,6 +40,7 @@ constexpr std::array<Binding<P>, 38> bindings{{
     {"bind.scale", [](P& p) -> double& { return p.scale; }},
     {"bind.firmness.protein", [](P& p) -> double& { return p.firm_protein; }},
     {"bind.firmness.fat", [](P& p) -> double& { return p.firm_fat; }},
+    {"bind.firmness.water", [](P& p) -> double& { return p.firm_water; }},
     {"bind.firmness.salt", [](P& p) -> double& { return p.firm_salt; }},
     {"bind.firmness.acid", [](P& p) -> double& { return p.firm_ph; }},
     {"bind.firmness.plate", [](P& p) -> double& { return p.firm_plate; }},
@@ -50,11 +51,12 @@ constexpr std::array<Binding<P>, 38> bindings{{
     {"bind.firmness.scale", [](P& p) -> double& { return p.firm_scale; }},
 }};
 
-constexpr double meat_ph = 5.7;            // where hardness is unscaled: usual pH of pork
-constexpr double firm_protein_share = 15;  // %, where protein leaves hardness unscaled
-constexpr double plate_reference_mm = 5;   // where the plate changes nothing
-constexpr double salt_mol_g = 58.44;       // g/mol NaCl
-constexpr int bend = 4;                    // how tightly the smooth corners follow the straight lines
+constexpr double meat_ph = 5.7;                 // where hardness is unscaled: usual pH of pork
+constexpr double firm_protein_share = 15;       // %, where protein leaves hardness unscaled
+constexpr double meat_water_per_protein = 3.5;  // g/g, lean with its fat; where water leaves hardness unscaled
+constexpr double plate_reference_mm = 5;        // where the plate changes nothing
+constexpr double salt_mol_g = 58.44;            // g/mol NaCl
+constexpr int bend = 4;                         // how tightly the smooth corners follow the straight lines
 
 /// `value` below `limit`, bending into it.
 double bent_under(double value, double limit) {
@@ -115,9 +117,10 @@ double dilution_factor(const Material& batch, double loose, const P& p) {
 
 double hardness(const Material& batch, const MixState& mix, const BatchBind& so_far, double gel, const P& p) {
     const double protein = batch.share(Amount::meat_protein, 100), fat = batch.share(Amount::fat, 100);
+    const double own = meat_water_per_protein * batch[Amount::meat_protein];
     const double meat = std::pow(protein / firm_protein_share, p.firm_protein) / (1 + fat / p.firm_fat) *
-                        std::pow(so_far.salt_factor, p.firm_salt) * std::exp(-p.firm_ph * (mix.ph - meat_ph)) *
-                        plate_factor(mix.plate_mm, p.firm_plate) *
+                        std::pow(own / std::max(batch[Amount::water], own / 2), p.firm_water) * std::pow(so_far.salt_factor, p.firm_salt) *
+                        std::exp(-p.firm_ph * (mix.ph - meat_ph)) * plate_factor(mix.plate_mm, p.firm_plate) *
                         (1 + p.firm_mixing * (1 - std::exp(-mix.mixing_min / p.firm_mixing_time)));
     return meat / p.firm_scale * (1 + p.firm_binder * gel) + p.firm_binder_own * gel;
 }

@@ -2,14 +2,15 @@
 //
 //   index    = error * meat * salt * acid * order * cold * mixing * plate * dilution + binder
 //   bind     = 100 (1 - exp(-index / scale))
-//   hardness = (protein/15 %)^a / (1 + fat/f0) * salt^b * exp(-g (pH - 5.7)) * plate * mixing * (1 + c binder) + d binder, over its scale
-//   firmness = 100 hardness / (1 + hardness)
+//   hardness = (protein/15 %)^a / (1 + fat/f0) * (3.5 protein/water)^w * salt^b * exp(-g (pH - 5.7)) * plate * mixing * (1 + c binder) + d
+//   binder, over its scale firmness = 100 hardness / (1 + hardness)
 //
 // meat      weighted mean of two readings of the trade's bind indices: per gram of protein and per gram of meat
 // salt      logistic in the ionic strength of the water: myosin dissolves near 0.5-0.6 mol/kg
 // acid      falls from pH 6.1 down towards the isoelectric point of myosin; firmness hardly follows it, so sour masses are firm but crumble
 // order     acid that meets unsalted meat keeps protein from dissolving
 // dilution  protein share of the batch, with paste water that no binder holds counted again
+// water     added in place of fat at the same protein softens: protein counts against all the water, beside its share of the batch
 // binder    water held by binders, worth less as paste water beyond their capacity grows
 //
 // The structure follows the meat science literature; most magnitudes are judgement (knowledge/models/bind.json tells which).
@@ -43,6 +44,7 @@ struct BindParameters {
     double scale;                                          // index
 
     double firm_protein, firm_fat;  // 1, %
+    double firm_water;              // power of the meat's own water over all water
     double firm_salt, firm_ph, firm_plate;
     double firm_mixing, firm_mixing_time;  // share, min
     double firm_binder, firm_binder_own;

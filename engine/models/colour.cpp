@@ -100,6 +100,7 @@ Bands raw_base(const Material& batch, const ColourParameters& p) {
     const Bands lean = p.raw_scale * mean_over_species(batch, meat, p.raw_lean);
     Bands base = 1 / (1 - fat + scatter) * ((1 - fat) * lean + scatter * p.raw_fat);
     base.red *= p.redness;
+    base.blue *= p.raw_blue;
     return over_plain(base, batch, meat, p);
 }
 
@@ -109,7 +110,9 @@ Bands cooked_base(const Material& batch, const ColourParameters& p) {
     const double fat = std::clamp(fat_share(batch), table_fat_low, table_fat_high) - table_fat_mid;
     const Bands lean = p.cooked_scale * mean_over_species(batch, meat, p.cooked);
     const Bands slope = fat * p.cooked_fat_slope;
-    return over_plain({lean.red * (1 + slope.red), lean.green * (1 + slope.green), lean.blue * (1 + slope.blue)}, batch, meat, p);
+    return over_plain(
+        {p.cooked_red * lean.red * (1 + slope.red), lean.green * (1 + slope.green), p.cooked_blue * lean.blue * (1 + slope.blue)}, batch,
+        meat, p);
 }
 
 Bands with_pigment(const Bands& base, double chlorophyll, double pheophytin, double factor, const ColourParameters& p) {
@@ -211,6 +214,9 @@ constexpr std::array own{
     Binding<P>{"colour.raw-scale", [](P& p) -> double& { return p.raw_scale; }},
     Binding<P>{"colour.cooked-scale", [](P& p) -> double& { return p.cooked_scale; }},
     Binding<P>{"colour.redness", [](P& p) -> double& { return p.redness; }},
+    Binding<P>{"colour.raw-blue", [](P& p) -> double& { return p.raw_blue; }},
+    Binding<P>{"colour.cooked-red", [](P& p) -> double& { return p.cooked_red; }},
+    Binding<P>{"colour.cooked-blue", [](P& p) -> double& { return p.cooked_blue; }},
     Binding<P>{"colour.plain.red", [](P& p) -> double& { return p.plain.red; }},
     Binding<P>{"colour.plain.green", [](P& p) -> double& { return p.plain.green; }},
     Binding<P>{"colour.plain.blue", [](P& p) -> double& { return p.plain.blue; }},

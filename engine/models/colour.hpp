@@ -47,6 +47,8 @@ struct ColourParameters {
     double fat_scatter = 0;
     double raw_scale = 0, cooked_scale = 0;       // one meat is darker than the next
     double redness = 0;                           // on the red band of raw meat: < 1 blooming red, > 1 greyed
+    double raw_blue = 0;                          // on the blue band of raw meat: one laboratory's meat is yellower than the next's
+    double cooked_red = 0, cooked_blue = 0;       // likewise, cooked
     Bands plain;                                  // K/S of a mass without meat
     double plain_until = 0;                       // meat share of the mass from which the colour is all meat's
     std::array<double, cook_count> cook_minutes;  // equivalent minutes at the core temperature reached

@@ -38,7 +38,7 @@ class RawFood {
 public:
     RawFood(const Portion& portion, const Knowledge& knowledge, Draws& draws)
         : ingredient_(portion.ingredient),
-          fat_(spread(ingredient_.composition.fat, "fat", knowledge), name("fat"), draws),
+          fat_(fat_spread(ingredient_, knowledge), name("fat"), draws),
           protein_(spread(ingredient_.composition.protein, "protein", knowledge), name("protein"), draws),
           carbohydrate_(spread(ingredient_.composition.carbohydrate, "carbohydrate", knowledge), name("carbohydrate"), draws),
           ash_(spread(ingredient_.composition.ash, "ash", knowledge), name("ash"), draws),
@@ -85,6 +85,17 @@ private:
         if (band.low != band.high || band.mid == 0 || band.mid >= 99) return band;
         const Band& relative = knowledge.parameter("composition.spread." + what);
         return {band.mid * relative.low, band.mid, band.mid * relative.high};
+    }
+
+    // One cut of meat differs from the next by points of fat, so that a share of a lean cut's little fat would say too little.
+    static Band fat_spread(const Ingredient& ingredient, const Knowledge& knowledge) {
+        const Band& table = ingredient.composition.fat;
+        Band band = spread(table, "fat", knowledge);
+        if (!ingredient.meat || table.low != table.high) return band;
+        const Band& points = knowledge.parameter("composition.spread.meat-fat");
+        band.low = std::min(band.low, std::max(table.mid / 3, table.mid + points.low));
+        band.high = std::max(band.high, table.mid + points.high);
+        return band;
     }
 
     // Water takes up what the draws of the solids leave; where they leave less than none they are scaled to fit.

@@ -11,8 +11,21 @@ namespace {
 
 using P = CookingParameters;
 
-constexpr std::array<Binding<P>, 16> bindings{{
-    {"cooking.water.per-protein", [](P& p) -> double& { return p.water_per_protein; }},
+template <Cook method>
+double& water(P& p) {
+    return p.water_per_protein[static_cast<std::size_t>(method)];
+}
+
+template <Cook method>
+double& severity(P& p) {
+    return p.severity[static_cast<std::size_t>(method)];
+}
+
+constexpr std::array<Binding<P>, 19> bindings{{
+    {"cooking.water.pan", water<Cook::pan>},
+    {"cooking.water.grill", water<Cook::grill>},
+    {"cooking.water.oven", water<Cook::oven>},
+    {"cooking.water.poach", water<Cook::poach>},
     {"cooking.water.hotter", [](P& p) -> double& { return p.hotter; }},
     {"cooking.water.cooler", [](P& p) -> double& { return p.cooler; }},
     {"cooking.acid.slope", [](P& p) -> double& { return p.ph_slope; }},
@@ -22,12 +35,12 @@ constexpr std::array<Binding<P>, 16> bindings{{
     {"cooking.salt.scale", [](P& p) -> double& { return p.salt_scale; }},
     {"cooking.binder.efficiency", [](P& p) -> double& { return p.binder_efficiency; }},
     {"cooking.paste.kept", [](P& p) -> double& { return p.paste_kept; }},
-    {"cooking.fat.pan", [](P& p) -> double& { return p.fat_pan; }},
-    {"cooking.fat.grill", [](P& p) -> double& { return p.fat_grill; }},
-    {"cooking.fat.poach", [](P& p) -> double& { return p.fat_poach; }},
+    {"cooking.fat.pan", severity<Cook::pan>},
+    {"cooking.fat.grill", severity<Cook::grill>},
+    {"cooking.fat.oven", severity<Cook::oven>},
+    {"cooking.fat.poach", severity<Cook::poach>},
     {"cooking.fat.half", [](P& p) -> double& { return p.fat_half; }},
     {"cooking.fat.power", [](P& p) -> double& { return p.fat_power; }},
-    {"cooking.fat.oven", [](P& p) -> double& { return p.oven_severity; }},
 }};
 
 // The reference state that k is stated for, and the core temperatures it reaches.
@@ -36,9 +49,9 @@ constexpr double ph_reference = 5.7;
 constexpr double salt_pct_reference = 1.5;
 constexpr int bend = 12;  // how tightly water kept follows the straight line up to all the water
 
-double water_per_protein(double core_c, const P& p) {
+double water_per_protein(Cook method, double core_c, const P& p) {
     const double above = std::clamp(core_c, core_c_least, core_c_most) - core_c_reference;
-    return std::max(0.0, p.water_per_protein - (above > 0 ? p.hotter : p.cooler) * above);
+    return std::max(0.0, p.water_per_protein[static_cast<std::size_t>(method)] - (above > 0 ? p.hotter : p.cooler) * above);
 }
 
 /// A straight slope at the reference pH that bends into an upper and a lower end.
@@ -59,23 +72,13 @@ double kept(double capacity, double water) {
 }
 
 double share_of_fat_lost(Cook method, double fat_pct, const P& p) {
-    switch (method) {
-        case Cook::pan:
-            return p.fat_pan;
-        case Cook::grill:
-            return p.fat_grill;
-        case Cook::poach:
-            return p.fat_poach;
-        case Cook::oven:
-            break;
-    }
     const double x = std::pow(fat_pct / p.fat_half, p.fat_power);
-    return p.oven_severity * x / (1 + x);
+    return p.severity[static_cast<std::size_t>(method)] * x / (1 + x);
 }
 
-double water_kept(const Material& batch, double ph, double core_c, const P& p) {
-    const double meat =
-        water_per_protein(core_c, p) * batch[Amount::meat_protein] * acid_factor(ph, p) * salt_factor(batch.share(Amount::salt, 100), p);
+double water_kept(const Material& batch, double ph, Cook method, double core_c, const P& p) {
+    const double meat = water_per_protein(method, core_c, p) * batch[Amount::meat_protein] * acid_factor(ph, p) *
+                        salt_factor(batch.share(Amount::salt, 100), p);
     const double binder = p.binder_efficiency * (batch[Amount::held_cold] + batch[Amount::held_hot]);
     const double paste = p.paste_kept * loose_paste_water(batch[Amount::paste_water], binder);
     return kept(meat + binder + paste, batch[Amount::water]);
@@ -96,7 +99,7 @@ BatchCook batch_cook(const Material& batch, double ph, Cook method, double core_
     BatchCook result;
     const double mass = batch[Amount::mass];
     if (mass <= 0) return result;
-    const double water = batch[Amount::water] - water_kept(batch, ph, core_c, p);
+    const double water = batch[Amount::water] - water_kept(batch, ph, method, core_c, p);
     const double fat = fat_lost(batch, method, p);
     result.water_lost_pct = 100 * water / mass;
     result.fat_lost_pct = 100 * fat / mass;

@@ -1,5 +1,6 @@
 // The calibration report: every published measurement at hand that no constant rests on (or whose constants were refitted without it)
-// against what the models say of the described material, blind. "published_tests [calibration]" prints it; misses stay in the table.
+// against what the models say of the described material, blind. "published_tests [calibration]" prints it; misses stay in the table. Rows
+// that set a constant are "used": shown, and left out of every total.
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
@@ -76,7 +77,7 @@ Total total_of(const std::function<bool(const Measured&)>& which) {
     Total t;
     std::vector<double> errors, widths;
     for (const auto& j : judged()) {
-        if (!which(j.measured)) continue;
+        if (j.measured.set == "used" || !which(j.measured)) continue;
         ++t.all;
         t.inside += j.inside;
         errors.push_back(std::abs(j.steps.error));
@@ -96,7 +97,8 @@ std::string line_of(const std::string& name, const Total& t) {
 
 std::string totals_by(const std::function<std::string(const Measured&)>& key) {
     std::set<std::string> keys;
-    for (const auto& j : judged()) keys.insert(key(j.measured));
+    for (const auto& j : judged())
+        if (j.measured.set != "used") keys.insert(key(j.measured));
     std::string text;
     for (const auto& k : keys) text += line_of(k, total_of([&](const Measured& m) { return key(m) == k; }));
     return text;
@@ -128,11 +130,11 @@ TEST_CASE("calibration: published measurements against the bands", "[calibration
     WARN("inside the 90 % band: " << std::lround(100 * all.share()) << " % of " << all.all << ", wanted " << 100 * wanted_share
                                   << " %; median band where support is good: " << number(sound.median_width)
                                   << " noticeable differences, wanted " << wanted_width << " or less");
-    // Floors: what holds today. The target is wanted_share; a change that loses ground shows here, one that gains may raise them.
-    CHECK(all.all > 220);
-    CHECK(all.share() > 0.50);
-    CHECK(sound.share() > 0.50);
-    CHECK(aside.share() > 0.40);
+    // The target is wanted_share; kept aside has its own floor, what holds today: a change that loses ground shows here.
+    CHECK(all.all > 170);
+    CHECK(all.share() >= wanted_share);
+    CHECK(sound.share() >= wanted_share);
+    CHECK(aside.share() >= 0.8);
     CHECK(sound.median_width <= wanted_width);
 }
 

@@ -37,7 +37,7 @@ struct Measured {
     double value = 0;
     std::optional<double> sd;
     std::string support;  ///< good, fair, weak
-    std::string set;      ///< published, left out, kept aside
+    std::string set;      ///< published, left out, kept aside; used: a constant rests on it
     std::string without;  ///< the row of calibration_left_out.csv whose constants hold; empty: those of the knowledge
     std::string source;
     bool direct = false;
