@@ -9,6 +9,7 @@
 #include <string_view>
 #include <vector>
 
+#include "standin/property.hpp"
 #include "standin/vocabulary.hpp"
 
 namespace standin::cli {
@@ -30,6 +31,7 @@ struct Call {
     std::optional<std::size_t> top;  ///< absent: as many as the command likes
     std::string to;
     std::optional<Role> role;
+    std::optional<Property> why;
 };
 
 /// Exit codes; those from 64 up as sysexits.h has them.

@@ -13,6 +13,12 @@ int run_predict(const Call& call) {
     for (const auto& path : call.operands) {
         const auto formula = load_formula(*engine, path);
         if (!formula) return complain(formula.error(), call.colour);
+        if (call.why) {
+            const auto answer = engine->why(*formula, *call.why);
+            if (!answer) return complain(answer.error(), call.colour);
+            pages += call.json ? why_json(*answer) : (pages.empty() ? "" : "\n\n") + why_text(*answer, look);
+            continue;
+        }
         const auto prediction = engine->predict(*formula);
         if (!prediction) return complain(prediction.error(), call.colour);
         if (call.json) pages += predict_json(*prediction, many ? Form::line : Form::document);

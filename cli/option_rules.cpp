@@ -56,7 +56,17 @@ Complaint on(Call& call, const std::string&) {
     return std::nullopt;
 }
 
-constexpr std::array<OptionRule, 16> rules{{
+Complaint why(Call& call, const std::string& text) {
+    call.why = property_of(text);
+    if (call.why) return std::nullopt;
+    std::string known;
+    for_each_property([&](Property p) {
+        if (!info(p).word.empty()) known += (known.empty() ? "" : ", ") + std::string(info(p).word);
+    });
+    return "expected a property: " + known + ", or a key of the JSON answer";
+}
+
+constexpr std::array<OptionRule, 17> rules{{
     {"--have", "FILE", "what is on hand, text or JSON: 'spinach 400 g', 'chard plenty', 'no cilantro'", "adapt",
      [](Call& c, const std::string& v) { return filled(c.have.emplace(), v); }},
     {"--want", "W", "a want word or a condition such as 'ph>=5.6'; may be repeated", "adapt",
@@ -70,6 +80,7 @@ constexpr std::array<OptionRule, 16> rules{{
      [](Call& c, const std::string& v) { return whole<std::size_t>(c.top.emplace(), v, 1, 100); }},
     {"--to", "FORM", "json or text", "convert", to},
     {"--role", "R", "only the swaps of one role: green, heat, acid, binder, lean, fat, ...", "graph", role},
+    {"--why", "P", "what moves one property and what makes its band wide: ph, heat, bind, green, loss, ...", "predict", why},
     {"--json", "", "one JSON document with stable keys instead of a page", "", on<&Call::json>},
     {"--knowledge", "DIR", "records that add to or replace the built-in ones", "",
      [](Call& c, const std::string& v) { return filled(c.knowledge, v); }},

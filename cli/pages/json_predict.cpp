@@ -30,6 +30,15 @@ Json heat_chances(const Prediction& p) {
     return out;
 }
 
+Json lethality_json(const std::optional<CookLethality>& l) {
+    if (!l) return nullptr;
+    return {{"measured", l->measured},
+            {"minutes", json_of(l->minutes)},
+            {"log_reductions", json_of(l->logs)},
+            {"table", l->table},
+            {"says", l->says}};
+}
+
 }  // namespace
 
 Json json_of(const Prediction& p) {
@@ -41,6 +50,7 @@ Json json_of(const Prediction& p) {
             {"words", {{"heat", p.heat_word}, {"bind", p.bind_word}, {"colour", p.colour_word}}},
             {"heat_chances", heat_chances(p)},
             {"colour", {{"raw", colour_json(p.raw)}, {"rested", colour_json(p.rested)}, {"cooked", colour_json(p.cooked)}}},
+            {"lethality", lethality_json(p.lethality)},
             {"aroma", p.aroma},
             {"from",
              {{"green", from(p.green_from, p)},

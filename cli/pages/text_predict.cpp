@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <array>
 
 #include "pages/text.hpp"
@@ -31,6 +32,10 @@ std::string properties_part(const Prediction& p, const Look& look) {
     return heading("Properties", look) + table.page(look);
 }
 
+constexpr double sure_enough = 0.75;  // chance of the likeliest word below which nothing is promised; judgement
+
+double likeliest(const Prediction& p) { return *std::max_element(p.heat_chances.begin(), p.heat_chances.end()); }
+
 std::string heat_part(const Prediction& p, const Look& look) {
     constexpr std::array<const char*, 6> words{"none", "barely", "mild", "medium", "hot", "very hot"};
     std::vector<std::string> parts;
@@ -38,7 +43,10 @@ std::string heat_part(const Prediction& p, const Look& look) {
         if (p.heat_chances[i] >= 0.005) parts.push_back(std::string(words[i]) + " " + number(100 * p.heat_chances[i], 0) + " %");
     std::string line;
     for (const auto& part : parts) line += (line.empty() ? "" : ", ") + part;
-    return heading("How hot it will seem", look) + paragraph(line, look);
+    std::string out = heading("How hot it will seem", look) + paragraph(line, look);
+    if (likeliest(p) < sure_enough)
+        out += paragraph("Too wide to promise: mix in half of what is hot, fry a patty, taste, then add the rest.", look);
+    return out;
 }
 
 std::string colour_part(const Prediction& p, const Look& look) {
@@ -56,6 +64,11 @@ std::string colour_part(const Prediction& p, const Look& look) {
     row("rested", p.rested);
     row("cooked", p.cooked);
     return heading("Colour", look) + table.page(look);
+}
+
+std::string lethality_part(const Prediction& p, const Look& look) {
+    if (!p.lethality) return "";
+    return heading("What the cook kills", look) + paragraph(p.lethality->says + " (" + p.lethality->table + ")", look);
 }
 
 std::string lines_part(const Prediction& p, const Look& look) {
@@ -93,7 +106,8 @@ std::string origins_part(const Prediction& p, const Look& look) {
 
 std::string predict_text(const Prediction& p, const Look& look) {
     std::string page = look.bold(p.title) + "\n" + paragraph(in_short(p), look, 0);
-    page += properties_part(p, look) + heat_part(p, look) + colour_part(p, look) + lines_part(p, look) + origins_part(p, look);
+    page += properties_part(p, look) + heat_part(p, look) + colour_part(p, look) + lethality_part(p, look) + lines_part(p, look) +
+            origins_part(p, look);
     if (!p.aroma.empty()) page += heading("Aroma", look) + paragraph("Leading notes: " + listed(p.aroma) + ".", look);
     page += allergens_part(p.allergens, look) + cautions_part(p.cautions, look);
     if (!p.label.empty())

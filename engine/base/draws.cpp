@@ -97,6 +97,15 @@ Draws Draws::middle() {
     return draws;
 }
 
+void Draws::hold(std::string_view name) { known_.try_emplace(std::string(name), count_, 0.0); }
+
+std::vector<std::string> Draws::names() const {
+    std::vector<std::string> all;
+    for (const auto& [name, deviates] : known_) all.push_back(name);
+    std::sort(all.begin(), all.end());
+    return all;
+}
+
 const std::vector<double>& Draws::of(std::string_view name) {
     const auto [place, fresh] = known_.try_emplace(std::string(name));
     auto& deviates = place->second;

@@ -26,6 +26,12 @@ public:
     /// The deviates of what is called `name`, one a draw. The reference stays valid as long as this object lives.
     const std::vector<double>& of(std::string_view name);
 
+    /// As if `name` were known: its deviates are all zero. Only before it is first asked for.
+    void hold(std::string_view name);
+
+    /// What has been asked for so far, in the order of the alphabet.
+    std::vector<std::string> names() const;
+
 private:
     std::size_t count_;
     std::uint64_t seed_;

@@ -107,6 +107,27 @@ std::optional<Error> set_measured(Process& process, const Measured& entry, std::
     return std::nullopt;
 }
 
+// "0 min 4 C, 8 min 55 C, 12 min 71 C": what the thermometer said, in the order of time.
+std::optional<Error> set_core_curve(Process& process, std::string_view value) {
+    std::vector<CoreReading> curve;
+    Cursor cursor(value);
+    bool sound = true;
+    while (sound && !cursor.done()) {
+        const auto minutes = minutes_at(cursor);
+        cursor.space();
+        const auto celsius = minutes ? temperature(cursor) : std::nullopt;
+        sound = celsius && (curve.empty() || *minutes > curve.back().minutes) && *celsius > -30 && *celsius < 150;
+        if (sound) curve.push_back({*minutes, *celsius});
+        cursor.space();
+        cursor.eat(",");
+        cursor.space();
+    }
+    if (!sound || curve.size() < 2)
+        return expected("core curve", value, "at least two readings in the order of time, such as \"0 min 4 C, 8 min 55 C, 12 min 71 C\"");
+    process.core_curve = std::move(curve);
+    return std::nullopt;
+}
+
 template <class E, std::size_t N>
 std::optional<Error> set_word(E& field, const std::array<std::pair<std::string_view, E>, N>& words, std::string_view key,
                               std::string_view value) {
@@ -131,7 +152,8 @@ std::string word_of(E value, const std::array<std::pair<std::string_view, E>, N>
 }  // namespace
 
 const std::vector<std::string_view>& process_keys() {
-    static const std::vector<std::string_view> keys{"plate", "mixing", "mixed at", "rest", "rest at", "order", "cook", "core", "diameter"};
+    static const std::vector<std::string_view> keys{"plate", "mixing", "mixed at", "rest",       "rest at",
+                                                    "order", "cook",   "core",     "core curve", "diameter"};
     return keys;
 }
 
@@ -139,6 +161,7 @@ std::optional<Error> set_process(Process& process, std::string_view key, std::st
     const std::string folded = fold(key);
     if (folded == "order") return set_word(process.order, orders, folded, value);
     if (folded == "cook") return set_word(process.cook, cooks, folded, value);
+    if (folded == "core curve") return set_core_curve(process, value);
     for (const auto& entry : measured)
         if (entry.key == folded) return set_measured(process, entry, value);
     return Error{Trouble::bad_data, "unknown part of the process \"" + std::string(key) + "\"", "", nearest_words(key, process_keys())};
@@ -150,6 +173,12 @@ std::vector<std::pair<std::string_view, std::string>> process_words(const Proces
     for (const auto key : process_keys()) {
         if (key == "order" && process.order != unsaid.order) out.emplace_back(key, word_of(process.order, orders));
         if (key == "cook" && process.cook != unsaid.cook) out.emplace_back(key, word_of(process.cook, cooks));
+        if (key == "core curve" && !process.core_curve.empty()) {
+            std::string readings;
+            for (const auto& r : process.core_curve)
+                readings += (readings.empty() ? "" : ", ") + plain_number(r.minutes) + " min " + plain_number(r.celsius) + " C";
+            out.emplace_back(key, readings);
+        }
         for (const auto& entry : measured)
             if (entry.key == key && process.*entry.field)
                 out.emplace_back(key, plain_number(*(process.*entry.field)) + std::string(unit(entry.kind)));

@@ -119,8 +119,9 @@ double hardness(const Material& batch, const MixState& mix, const BatchBind& so_
     const double protein = batch.share(Amount::meat_protein, 100), fat = batch.share(Amount::fat, 100);
     const double own = meat_water_per_protein * batch[Amount::meat_protein];
     const double meat = std::pow(protein / firm_protein_share, p.firm_protein) / (1 + fat / p.firm_fat) *
-                        std::pow(own / std::max(batch[Amount::water], own / 2), p.firm_water) * std::pow(so_far.salt_factor, p.firm_salt) *
-                        std::exp(-p.firm_ph * (mix.ph - meat_ph)) * plate_factor(mix.plate_mm, p.firm_plate) *
+                        (own > 0 ? std::pow(own / std::max(batch[Amount::water], own / 2), p.firm_water) : 0) *
+                        std::pow(so_far.salt_factor, p.firm_salt) * std::exp(-p.firm_ph * (mix.ph - meat_ph)) *
+                        plate_factor(mix.plate_mm, p.firm_plate) *
                         (1 + p.firm_mixing * (1 - std::exp(-mix.mixing_min / p.firm_mixing_time)));
     return meat / p.firm_scale * (1 + p.firm_binder * gel) + p.firm_binder_own * gel;
 }

@@ -89,6 +89,21 @@ std::optional<double> interpolate(const std::array<double, N>& rows_f, const std
     return seconds[upper - 1] * std::pow(seconds[upper] / seconds[upper - 1], share);
 }
 
+struct Range {
+    double low_c, high_c;
+};
+
+Range range_of(PoultryColumn column) {
+    switch (column) {
+        case PoultryColumn::chicken_5:
+            return {celsius(chicken_5_f.front()), celsius(chicken_5_f.back())};
+        case PoultryColumn::poultry_12:
+            return {celsius(poultry_12_f.front()), celsius(poultry_12_f.back())};
+        default:
+            return {celsius(lean_f.front()), celsius(lean_f.back())};
+    }
+}
+
 /// First root of x J1(x) = biot J0(x).
 double first_root(double biot) {
     double low = 0, high = 2.404825557695773;  // first zero of J0
@@ -137,6 +152,23 @@ std::optional<double> poultry_hold_s(PoultryColumn column, double temperature_c,
             return interpolate(poultry_12_f, p.poultry_12_s, temperature_c);
     }
     return std::nullopt;
+}
+
+double poultry_log_reductions(std::span<const CorePoint> curve, PoultryColumn column, const P& p) {
+    constexpr int slices = 16;  // of one piece of the curve, each at its middle temperature
+    constexpr double table_logs = 7;
+    const Range range = range_of(column);
+    double logs = 0;
+    for (std::size_t i = 1; i < curve.size(); ++i) {
+        const double seconds = (curve[i].time_s - curve[i - 1].time_s) / slices;
+        for (int s = 0; s < slices; ++s) {
+            const double share = (s + 0.5) / slices;
+            const double celsius_now = curve[i - 1].temperature_c + share * (curve[i].temperature_c - curve[i - 1].temperature_c);
+            if (celsius_now < range.low_c) continue;
+            logs += table_logs * seconds / *poultry_hold_s(column, std::min(celsius_now, range.high_c), p);
+        }
+    }
+    return std::min(p.cap_logs, logs);
 }
 
 std::optional<PoultryColumn> poultry_column(Species species, double fat_pct) {

@@ -54,6 +54,10 @@ double log_reductions(std::span<const CorePoint> curve, const LethalityParameter
 /// Seconds at a constant `temperature_c` for 7 logs in poultry, or nothing outside the table.
 std::optional<double> poultry_hold_s(PoultryColumn column, double temperature_c, const LethalityParameters& parameters);
 
+/// Log10 reductions of Salmonella in poultry over `curve`: each moment counts as its share of the time the column asks for 7 logs. Below
+/// the column nothing counts, above it no more than its last row. At most the cap.
+double poultry_log_reductions(std::span<const CorePoint> curve, PoultryColumn column, const LethalityParameters& parameters);
+
 /// The published column that is safe for this bird and fat; nothing where none is (no row above 12 % fat, none for fatter turkey).
 std::optional<PoultryColumn> poultry_column(Species species, double fat_pct);
 

@@ -11,7 +11,8 @@ Models::Models(const Knowledge& knowledge, Draws& draws)
       heat_(draw_parameters(knowledge, heat_bindings(), draws)),
       bind_(draw_parameters(knowledge, bind_bindings(), draws)),
       cooking_(draw_parameters(knowledge, cooking_bindings(), draws)),
-      aroma_(draw_parameters(knowledge, aroma_bindings(), draws)) {
+      aroma_(draw_parameters(knowledge, aroma_bindings(), draws)),
+      validity_(knowledge, draws) {
     acid_ready_.reserve(acid_.size());
     for (const auto& parameters : acid_) acid_ready_.push_back(prepare(parameters));
 }
@@ -58,6 +59,9 @@ State Models::state(const Material& batch, const ProcessState& process, std::siz
     p[Property::cooked_fat_pct] = cook.cooked_fat_pct;
     p[Property::cooked_protein_pct] = cook.cooked_protein_pct;
     p[Property::cooked_salt_pct] = cook.cooked_salt_pct;
+    const double pigment =
+        batch.share(Amount::chlorophyll_live, 1000) + batch.share(Amount::chlorophyll_set, 1000) + batch.share(Amount::pheophytin, 1000);
+    validity_.widen(p, {acid.ph, p[Property::fat_pct], p[Property::salt_pct], process.core_c, pigment}, draw);
     s.raw = colour.raw;
     s.rested = colour.rested;
     s.cooked = colour.cooked;

@@ -12,6 +12,7 @@
 #include "models/heat.hpp"
 #include "models/salt.hpp"
 #include "predict/process_state.hpp"
+#include "predict/validity.hpp"
 #include "standin/lab.hpp"
 #include "standin/property.hpp"
 
@@ -32,6 +33,8 @@ public:
     const HeatParameters& heat(std::size_t draw) const { return heat_[draw]; }
     const AromaParameters& aroma(std::size_t draw) const { return aroma_[draw]; }
 
+    const Validity& validity() const { return validity_; }
+
     /// Everything the models say of `batch` (with mass) made as `process`, at `draw`.
     State state(const Material& batch, const ProcessState& process, std::size_t draw) const;
 
@@ -47,6 +50,7 @@ private:
     std::vector<BindParameters> bind_;
     std::vector<CookingParameters> cooking_;
     std::vector<AromaParameters> aroma_;
+    Validity validity_;
 };
 
 }  // namespace standin

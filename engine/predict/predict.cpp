@@ -5,6 +5,7 @@
 
 #include "models/cielab.hpp"
 #include "models/composition.hpp"
+#include "predict/lethality_of.hpp"
 
 namespace standin {
 namespace {
@@ -59,14 +60,14 @@ std::vector<Contribution> contributions(const Batch& batch, std::size_t draws, s
     return all;
 }
 
-std::vector<std::string> validity_notes(const Prediction& p) {
-    std::vector<std::string> notes;
+std::vector<std::string> notes_on(const Prediction& p, const Batch& batch, const Pantry& pantry) {
     const auto mid = [&](Property property) { return p.properties[property].mid; };
-    if (mid(Property::ph) < 4.8) notes.push_back("pH below 4.8: the bind model is stretched; the mass sets by acid instead of binding");
+    const Reach reach{mid(Property::ph), mid(Property::fat_pct), mid(Property::salt_pct), batch.process(0).core_c,
+                      mid(Property::chlorophyll_mg_kg)};
+    std::vector<std::string> notes = pantry.models().validity().notes(reach);
     if (mid(Property::chlorophyll_mg_kg) > 0)
         notes.push_back("How the green keeps in the cold is extrapolated from measurements at 60 C and above");
-    if (mid(Property::fat_pct) > 50) notes.push_back("More than 50 % fat: bind and cook loss are outside what was measured");
-    if (mid(Property::salt_pct) > 3) notes.push_back("More than 3 % salt: outside the range the bind model was made for");
+    if (!p.lethality) notes.push_back("No published table of cooking times fits this meat and fat: only the core temperature counts");
     return notes;
 }
 
@@ -140,7 +141,8 @@ Prediction predict_formula(const Formula& formula, const Batch& batch, const std
     p.acid_from = contributions(batch, draws, {Amount::titratable});
     p.salt_from = contributions(batch, draws, {Amount::salt});
     p.fat_from = contributions(batch, draws, {Amount::fat});
-    p.notes = validity_notes(p);
+    p.lethality = lethality_of(formula, batch, pantry);
+    p.notes = notes_on(p, batch, pantry);
     return p;
 }
 

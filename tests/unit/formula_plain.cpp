@@ -85,3 +85,17 @@ TEST_CASE("texts that are no formula") {
                       "ELF\x01\x02"),
               "control byte"));
 }
+
+TEST_CASE("core readings are read and written in the order of time") {
+    const auto read =
+        read_formula("Curve\n1 kg pork shoulder\n18 g salt\ncore curve: 0 min 4 C, 8 min 131 F, 1 h 71 C\n", "f.txt", knowledge());
+    REQUIRE(read);
+    REQUIRE(read->process.core_curve.size() == 3);
+    CHECK(read->process.core_curve[1].celsius == Approx(55));
+    CHECK(read->process.core_curve[2].minutes == Approx(60));
+    const auto again = read_formula(formula_text(*read, knowledge()), "again.txt", knowledge());
+    REQUIRE(again);
+    CHECK(again->process.core_curve == read->process.core_curve);
+    for (const std::string bad : {"71 C", "0 min 4 C", "8 min 55 C, 2 min 71 C", "0 min 4 C, 5 min 900 C", "0 min, 4 C"})
+        CHECK_FALSE(read_formula("Curve\n1 kg pork shoulder\ncore curve: " + bad + "\n", "f.txt", knowledge()));
+}

@@ -13,6 +13,7 @@
 #include "standin/formula.hpp"
 #include "standin/prediction.hpp"
 #include "standin/result.hpp"
+#include "standin/why.hpp"
 
 namespace standin {
 
@@ -108,6 +109,8 @@ public:
     std::string formula_text(const Formula& formula) const;
 
     Result<Prediction> predict(const Formula& formula);
+    /// What moves `property` of the batch and what makes its band wide.
+    Result<WhyAnswer> why(const Formula& formula, Property property);
     /// `line` is a name or the number (from 1) of a line.
     Result<SwapsAnswer> swaps(const Formula& formula, std::string_view line, std::size_t top = 12);
     Result<AdaptAnswer> adapt(const Formula& formula, const AdaptRequest& request);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -32,6 +33,15 @@ struct PredictedColour {
     std::string hex, word;
 };
 
+/// How far the cook kills Salmonella in the core, by published tables: information, never permission.
+struct CookLethality {
+    bool measured = false;  ///< from the maker's own core readings; else from an estimate of how the core warms
+    Band minutes;           ///< until the core is where cooking ends
+    Band logs;              ///< log10 reductions, never shown above the cap of the tables
+    std::string table;      ///< which table
+    std::string says;       ///< one sentence, the table's own time at this core beside it
+};
+
 struct Contribution {
     std::size_t line = 0;
     double share = 0;  ///< of the whole
@@ -56,7 +66,8 @@ struct Prediction {
     PredictedColour raw, rested, cooked;
     std::array<double, 6> heat_chances{};  ///< of none, barely, mild, medium, hot, very hot
     std::string heat_word, bind_word, colour_word;
-    std::vector<std::string> aroma;  ///< leading notes
+    std::optional<CookLethality> lethality;  ///< absent where no published table fits the meat
+    std::vector<std::string> aroma;          ///< leading notes
     std::vector<Contribution> green_from, heat_from, acid_from, salt_from, fat_from;
     std::vector<AllergenText> allergens;
     std::vector<CautionText> cautions;

@@ -2,11 +2,19 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 namespace standin {
 
 enum class Order { salt_first, all_together, acid_first };
 enum class Cook { pan, grill, oven, poach };
+
+/// What the thermometer in the core said.
+struct CoreReading {
+    double minutes = 0, celsius = 0;
+
+    friend bool operator==(const CoreReading&, const CoreReading&) = default;
+};
 
 /// An absent value is unknown: the models then draw it from the range of common practice.
 struct Process {
@@ -15,8 +23,9 @@ struct Process {
     std::optional<double> mixed_at_c;  ///< temperature of the mass when mixing ends
     std::optional<double> rest_h;      ///< from mixing to cooking
     std::optional<double> rest_at_c;
-    std::optional<double> core_c;       ///< core temperature at the end of cooking
-    std::optional<double> diameter_mm;  ///< of the link or patty
+    std::optional<double> core_c;         ///< core temperature at the end of cooking
+    std::optional<double> diameter_mm;    ///< of the link or patty
+    std::vector<CoreReading> core_curve;  ///< in the order of time; empty: not measured
     Order order = Order::all_together;
     Cook cook = Cook::pan;
 };

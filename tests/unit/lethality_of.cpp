@@ -1,0 +1,61 @@
+#include "predict/lethality_of.hpp"
+
+#include "support/catch.hpp"
+#include "support/kitchen.hpp"
+
+using namespace standin;
+
+namespace {
+
+Prediction cooked(const std::string& meat, const Process& process) {
+    static Bench bench(knowledge(), Draws(128, 1));
+    Formula made = formula({line(meat, 1000), line("table-salt", 16)});
+    made.process = process;
+    return predict_formula(made, bench.pantry);
+}
+
+Process core(double celsius) {
+    Process process;
+    process.core_c = celsius;
+    process.diameter_mm = 32;
+    return process;
+}
+
+}  // namespace
+
+TEST_CASE("a hotter core kills more, up to the cap of the tables") {
+    const auto warm = cooked("pork-shoulder", core(60)).lethality, hot = cooked("pork-shoulder", core(71)).lethality;
+    REQUIRE(warm);
+    REQUIRE(hot);
+    CHECK(warm->logs.mid < 1);
+    CHECK(hot->logs.mid > 6);
+    CHECK(hot->logs.high <= 7);
+    CHECK(hot->minutes.mid > warm->minutes.mid);
+    CHECK(hot->says.find("not permission") != std::string::npos);
+}
+
+TEST_CASE("the maker's own readings count before any estimate") {
+    Process process = core(71);
+    process.core_curve = {{0, 4}, {10, 62}, {40, 62}};
+    const auto held = cooked("pork-shoulder", process).lethality;
+    REQUIRE(held);
+    CHECK(held->measured);
+    CHECK(held->minutes.mid == Approx(40));
+    // 30 minutes at 62 C are 30 * 60 * 10^((62-70)/5.56) = 65 s at 70 C, over 1.69 s and the margin of 1.5: past the cap
+    CHECK(held->logs.mid == Approx(7));
+    process.core_curve = {{0, 4}, {10, 61}, {11, 61}};
+    const auto brief = cooked("pork-shoulder", process).lethality;
+    CHECK(brief->logs.mid < 1.5);
+    CHECK(brief->logs.mid > 0.2);
+}
+
+TEST_CASE("poultry goes by its own table, and where there is none nothing is said") {
+    const auto chicken = cooked("chicken-breast", core(73)).lethality, pork = cooked("pork-shoulder", core(73)).lethality;
+    REQUIRE(chicken);
+    CHECK(chicken->table.find("poultry") != std::string::npos);
+    CHECK(chicken->logs.low <= pork->logs.low);
+    const auto duck = cooked("duck", core(74));
+    CHECK_FALSE(duck.lethality);
+    REQUIRE_FALSE(duck.notes.empty());
+    CHECK(duck.notes.back().find("No published table") != std::string::npos);
+}

@@ -1,0 +1,59 @@
+#include "predict/validity.hpp"
+
+#include "base/band.hpp"
+#include "support/catch.hpp"
+#include "support/kitchen.hpp"
+
+using namespace standin;
+
+namespace {
+
+struct Widened {
+    Band bind;
+    std::vector<std::string> notes;
+};
+
+Widened at_reach(const Reach& reach) {
+    Draws draws(256, 1);
+    const Validity validity(knowledge(), draws);
+    std::vector<double> values;
+    for (std::size_t i = 0; i < draws.count(); ++i) {
+        PerProperty<double> p;
+        p[Property::bind] = 40;
+        p[Property::ph] = 5;
+        validity.widen(p, reach, i);
+        CHECK(p[Property::ph] == 5);
+        CHECK(p[Property::bind] <= 100);
+        values.push_back(p[Property::bind]);
+    }
+    return {band_of(std::move(values)), validity.notes(reach)};
+}
+
+constexpr Reach usual{5.7, 20, 1.5, 71, 100};
+
+}  // namespace
+
+TEST_CASE("inside what the models were made for nothing changes") {
+    const auto w = at_reach(usual);
+    CHECK(w.bind.low == 40);
+    CHECK(w.bind.high == 40);
+    CHECK(w.notes.empty());
+}
+
+TEST_CASE("outside, the band widens the further it goes, and the note says what is stretched") {
+    Reach sour = usual, sourer = usual;
+    sour.ph = 4.7;
+    sourer.ph = 4.5;
+    const auto a = at_reach(sour), b = at_reach(sourer);
+    CHECK(a.bind.mid == Approx(40).epsilon(0.01));
+    CHECK(a.bind.high > 45);
+    CHECK(b.bind.high > a.bind.high);
+    REQUIRE(b.notes.size() == 1);
+    CHECK(b.notes.front().find("pH 4.5, made for 4.8-6.6") == 0);
+    CHECK(b.notes.front().find("band is widened") != std::string::npos);
+}
+
+TEST_CASE("each limit has its own note") {
+    CHECK(at_reach({4, 60, 4, 110, 900}).notes.size() == 5);
+    CHECK(at_reach({7, 1, 1, 50, 0}).notes.size() == 3);
+}
