@@ -14,7 +14,7 @@ using namespace standin;
 namespace {
 
 constexpr double factor = 1.5;  // how far a dose may lie from the published one
-constexpr double least = 0.9;   // share of the rows to meet
+constexpr double least = 0.9;   // share of the rows to meet, those that contradict each other included
 
 // Columns of the extract; the numbers come last.
 constexpr std::size_t publication_column = 0, read_column = 1, from_column = 7, to_column = 8, word_columns = 9;
@@ -103,6 +103,6 @@ TEST_CASE("the advisor proposes what extension services print, at their dose") {
     WARN("extension lists: " << met << " of " << all.size() << " rows met; of those that were read " << met_read << ", missed "
                              << missed_read << "\nmissed: " << missed << misses << "\npublications disagree, another one is met: "
                              << static_cast<double>(all.size()) - met - missed << disagreements);
-    CHECK(met >= least * (met + missed));
+    CHECK(met >= least * static_cast<double>(all.size()));
     CHECK(met_read >= least * (met_read + missed_read));
 }
