@@ -3,13 +3,17 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
+#include <limits>
 
+#include "advise/alternatives.hpp"
 #include "advise/conflict.hpp"
 #include "advise/difference.hpp"
 #include "advise/explain.hpp"
+#include "advise/met.hpp"
 #include "advise/request.hpp"
 #include "advise/search.hpp"
 #include "advise/verify.hpp"
+#include "base/band.hpp"
 #include "predict/predict.hpp"
 #include "safety/allergens.hpp"
 #include "safety/safety.hpp"
@@ -29,9 +33,13 @@ Compared compare(const Formula& base, const Formula& variant, Pantry& middle) {
     return c;
 }
 
-bool meets_all(const Variant& v) {
-    return std::all_of(v.wants.begin(), v.wants.end(), [](const WantResult& w) { return w.met; });
-}
+// A plan as weighed out, and what it is at every draw.
+struct Tried {
+    Plan plan;
+    BuiltVariant built;
+    Batch batch;
+    std::vector<State> states;
+};
 
 class Adapt {
 public:
@@ -82,33 +90,58 @@ private:
     }
 
     // The search works at the middle of every band; what is shown and judged are medians over the draws, which lie a little off. Where
-    // that breaks a goal, its limit is moved by as much and the search runs again.
+    // that breaks a goal, its limit is moved by as much: before the search by what the relaxed batch shows, and again after it, with
+    // another search, where a plan shows more.
     void search(AdaptAnswer& answer) {
+        tighten(relaxed());
+        std::vector<Tried> kept;
         constexpr int most_rounds = 3;
         for (int round = 0; round < most_rounds; ++round) {
-            AdaptAnswer tried = answer;
-            search_once(tried);
-            if (round > 0 && tried.variants.empty()) break;
-            answer = std::move(tried);
-            if (!tighten(answer)) break;
+            SearchResult found = search_once(round == 0);
+            std::vector<Tried> tried = weighed_out(found.plans);
+            answer.plans_visited += found.visited;
+            if (round > 0 && tried.empty()) break;
+            answer.proved = found.proved;
+            answer.gap = found.gap;
+            kept = std::move(tried);
+            if (!tighten(kept)) break;
         }
+        for (auto& tried : kept) answer.variants.push_back(variant_of(std::move(tried), answer.base));
+        std::stable_sort(answer.variants.begin(), answer.variants.end(),
+                         [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
         if (std::any_of(answer.variants.begin(), answer.variants.end(), meets_all)) std::erase_if(answer.variants, std::not_fn(meets_all));
         for (std::size_t i = 0; i < answer.variants.size(); ++i) answer.variants[i].rank = i + 1;
     }
 
-    // Moves the limits that some variant misses by its medians; false when all are kept.
-    bool tighten(const AdaptAnswer& answer) {
+    // The best batch with every move still open, as if it were a plan.
+    std::vector<Tried> relaxed() {
+        if (problem_.hard.empty()) return {};
+        const Rebalancer rebalancer = this->rebalancer();
+        Plan best;
+        best.distance = std::numeric_limits<double>::infinity();
+        for (std::size_t p = 0; p < problem_.processes.size(); ++p) {
+            const Solution s = rebalancer.solve(std::vector<Choice>(problem_.moves.size(), Choice::open), problem_.processes[p], {});
+            if (s.feasible() && s.distance < best.distance) best = {p, s.grams, s.distance, s.deviation};
+        }
+        if (best.grams.empty()) return {};
+        std::vector<Tried> one;
+        one.push_back(weighed_out(best));
+        return one;
+    }
+
+    Rebalancer rebalancer() const { return {problem_, yardstick_, context_.middle.models()}; }
+
+    // Moves the limits that some plan misses by its medians; false when all are kept.
+    bool tighten(const std::vector<Tried>& plans) {
         constexpr double margin = 1.5;  // the median moves a little less than the limit
         bool moved = false;
         for (std::size_t g = 0; g < problem_.hard.size(); ++g) {
             Goal& goal = problem_.hard[g];
             const Goal& asked = yardstick_.goals()[g];
+            const double base = median(base_states_, goal.property);
             double short_by = 0;
-            for (const auto& variant : answer.variants) {
-                short_by = std::max(short_by, shortfall(asked, variant.prediction.properties[goal.property].mid,
-                                                        answer.base.properties[goal.property].mid) -
-                                                  allowed(asked));
-            }
+            for (const auto& tried : plans)
+                short_by = std::max(short_by, shortfall(asked, median(tried.states, goal.property), base) - allowed(asked, yardstick_));
             if (short_by <= 0) continue;
             goal.limit += (goal.kind == Goal::Kind::at_most ? -margin : margin) * short_by;
             moved = moved || goal.kind != Goal::Kind::equal;
@@ -116,32 +149,39 @@ private:
         return moved;
     }
 
-    // How far from its target a goal still counts as met: words a little, conditions not at all but for the last shown figure.
-    double allowed(const Goal& goal) const {
-        const bool strict = goal.condition && goal.kind != Goal::Kind::equal;
-        return strict ? 0.002 * std::abs(goal.limit) : met_within * yardstick_.unit(goal.property);
+    static double median(const std::vector<State>& states, Property property) {
+        std::vector<double> values;
+        values.reserve(states.size());
+        for (const auto& state : states) values.push_back(state.properties[property]);
+        return band_of(std::move(values)).mid;
     }
 
-    void search_once(AdaptAnswer& answer) {
+    SearchResult search_once(bool first) {
         SearchLimits limits;
         limits.plans = std::max<std::size_t>(1, request_.top);
         limits.changes = request_.changes;
         limits.progress = context_.options.progress;
         SearchResult found = search_plans(problem_, yardstick_, context_.middle.models(), limits);
-        if (found.plans.empty() && answer.variants.empty()) found = best_effort(limits);
-        answer.proved = found.proved;
-        answer.gap = found.gap;
-        answer.plans_visited += found.visited;
-        answer.variants.clear();
-        for (const auto& plan : found.plans) {
-            BuiltVariant built = build_variant(problem_, plan, stock_, context_.knowledge());
-            const auto faults = faults_of(built.formula, problem_, stock_, yardstick_, context_.middle);
-            if (faults.empty()) answer.variants.push_back(variant_of(std::move(built), plan, answer.base));
+        return found.plans.empty() && first ? best_effort(limits) : found;
+    }
+
+    Tried weighed_out(const Plan& plan) {
+        BuiltVariant built = build_variant(problem_, plan, stock_, context_.knowledge());
+        Batch batch(built.formula, context_.drawn);
+        auto states = states_of(batch, context_.drawn.models());
+        return {plan, std::move(built), std::move(batch), std::move(states)};
+    }
+
+    std::vector<Tried> weighed_out(const std::vector<Plan>& plans) {
+        std::vector<Tried> all;
+        for (const auto& plan : plans) {
+            Tried tried = weighed_out(plan);
+            const auto faults = faults_of(tried.built.formula, problem_, stock_, yardstick_, context_.middle);
+            if (faults.empty()) all.push_back(std::move(tried));
             else if (context_.options.log)
                 for (const auto& fault : faults) context_.options.log("a plan was dropped: " + fault);
         }
-        std::stable_sort(answer.variants.begin(), answer.variants.end(),
-                         [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
+        return all;
     }
 
     // When the words cannot all be met, the nearest that can be done is still worth seeing; conditions stay hard.
@@ -153,48 +193,32 @@ private:
         return search_plans(softer, yardstick_, context_.middle.models(), limits);
     }
 
-    Variant variant_of(BuiltVariant built, const Plan& plan, const Prediction& base) {
+    Variant variant_of(Tried tried, const Prediction& base) {
         Variant v;
-        Compared compared = compare(formula_, built.formula, context_.middle);
+        const Plan& plan = tried.plan;
+        Compared compared = compare(formula_, tried.built.formula, context_.middle);
         // The plan's prices, and the deviation of the weights as rounded.
         v.felt = yardstick_.distance(compared.variant, compared.after);
         v.distance = plan.distance - plan.deviation + v.felt;
         v.table = table_sentence(yardstick_, compared);
-        const Batch batch(built.formula, context_.drawn);
-        const auto states = states_of(batch, context_.drawn.models());
-        v.prediction = predicted(built.formula, batch, states);
+        v.prediction = predicted(tried.built.formula, tried.batch, tried.states);
         // Reasons quote the medians that stand in the tables, not the middle draw the search works with.
         for_each_property([&](Property p) {
             compared.before.properties[p] = base.properties[p].mid;
             compared.after.properties[p] = v.prediction.properties[p].mid;
         });
-        v.edits = explain_edits(built, problem_, compared, context_);
+        v.edits = explain_edits(tried.built, problem_, compared, alternatives_to(plan, problem_, rebalancer()), context_);
         v.new_allergens = new_allergens(base, v.prediction);
         v.gives_back = what_gives_back(formula_, yardstick_, compared, graph_, stock_, context_);
-        v.formula = std::move(built.formula);
-        const Differences d = differences_between(base_states_, states);
+        v.formula = std::move(tried.built.formula);
+        const Differences d = differences_between(base_states_, tried.states);
         v.differences = d.properties;
         v.colour_rested = d.rested;
         v.colour_cooked = d.cooked;
-        wants(v, base, states);
+        for (const auto& goal : yardstick_.goals())
+            v.wants.push_back(judged(goal, yardstick_, base.properties[goal.property].mid, v.prediction.properties[goal.property].mid,
+                                     base_states_, tried.states));
         return v;
-    }
-
-    void wants(Variant& v, const Prediction& base, const std::vector<State>& states) {
-        for (const auto& goal : yardstick_.goals()) {
-            const double slack = allowed(goal);
-            const double before = base.properties[goal.property].mid, after = v.prediction.properties[goal.property].mid;
-            std::size_t met = 0;
-            for (std::size_t i = 0; i < states.size(); ++i)
-                met += shortfall(goal, states[i].properties[goal.property], base_states_[i].properties[goal.property]) <= slack;
-            WantResult result{
-                goal.want, shortfall(goal, after, before) <= slack, static_cast<double>(met) / static_cast<double>(states.size()), {}};
-            const char* asked = goal.kind == Goal::Kind::at_least ? " or more" : goal.kind == Goal::Kind::at_most ? " or less" : "";
-            result.says = std::string(info(goal.property).name) + " " + figures(before) + " -> " + figures(after) + " " +
-                          std::string(info(goal.property).unit) + "; asked for " + figures(goal.target(before)) + asked;
-            if (!goal.condition) result.says += ", within " + figures(slack) + " counts as met";
-            v.wants.push_back(std::move(result));
-        }
     }
 
     const Formula& formula_;

@@ -126,9 +126,26 @@ private:
     const Knowledge& knowledge_;
 };
 
+std::vector<std::string> described(const Line& food, const Knowledge& knowledge) {
+    std::vector<std::string> steps;
+    for (const auto& step : food.prepared) steps.push_back(describe(step, knowledge));
+    return steps;
+}
+
+// "Or 98 g cornstarch": what would do as well, the rest of the plan hardly changed.
+std::string or_else(const std::vector<Instead>& alternatives, const Knowledge& knowledge) {
+    std::string text;
+    for (const auto& other : alternatives) {
+        text += (text.empty() ? "Or " : ", or ") + figures(other.grams) + " g " + knowledge.ingredient(other.with)->names.front();
+        for (const auto& step : other.prepared) text += ", " + step;
+    }
+    return text;
+}
+
 }  // namespace
 
-std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const Compared& compared, const Context& context) {
+std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const Compared& compared,
+                                const std::vector<Alternative>& alternatives, const Context& context) {
     const Reasons reasons(problem, compared, context);
     std::vector<Edit> edits;
     for (const auto& plain : built.edits) {
@@ -138,7 +155,13 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
         if (plain.move != PlainEdit::none) {
             const Line& food = problem.moves[plain.move].food;
             edit.with = food.ingredient;
-            for (const auto& step : food.prepared) edit.prepared.push_back(describe(step, context.knowledge()));
+            edit.prepared = described(food, context.knowledge());
+            for (const auto& other : alternatives) {
+                if (other.move != plain.move) continue;
+                const Line& instead = problem.moves[other.instead].food;
+                edit.alternatives.push_back({instead.ingredient, described(instead, context.knowledge()), kitchen_grams(other.grams, true),
+                                             other.distance});
+            }
         }
         edit.grams_before = plain.before;
         edit.grams_after = plain.after;
@@ -147,6 +170,8 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
             edit.why = reasons.for_process(*plain.process);
         } else if (plain.kind == EditKind::add) edit.why = reasons.for_addition(plain);
         else edit.why = plain.move != PlainEdit::none ? reasons.for_stand_in(plain) : reasons.for_line(plain);
+        if (const auto other = or_else(edit.alternatives, context.knowledge()); !other.empty())
+            edit.why += (edit.why.empty() || edit.why.back() == '.' ? " " : ". ") + other;
         edits.push_back(std::move(edit));
     }
     return edits;

@@ -8,6 +8,7 @@
 #include <set>
 
 #include "advise/dose.hpp"
+#include "advise/kin.hpp"
 #include "advise/request.hpp"
 #include "advise/stand_ins.hpp"
 #include "base/band.hpp"
@@ -69,6 +70,7 @@ public:
         limits();
         processes();
         problem_.hard = hard_goals(yardstick_);
+        relate(problem_, knowledge_);
         return std::move(problem_);
     }
 
@@ -173,13 +175,13 @@ private:
         if (is_meat(l) && !change_roles_.count(role)) return;
         const double price = context_.constant(trim && !touched ? "advice.price.trim" : "advice.price.change");
         const double down = trim && !touched ? trim_share : 1.0;
-        if (problem_.start[l] > 0) push({MoveKind::reduce, l, line, {}, negated(unit(line)), problem_.start[l] * down, price, trim});
+        if (problem_.start[l] > 0) push({MoveKind::reduce, l, line, {}, negated(unit(line)), problem_.start[l] * down, price, trim, role, {}});
         if (problem_.forced[l] || role == Role::binder) return;
         const double up = std::min({line.grams.mid * (trim         ? trim_share
                                                       : is_meat(l) ? 1.0
                                                                    : raise_share),
                                     room_for_more(l), is_meat(l) ? base_mass_ : most_of_paste * base_mass_});
-        if (up > 0) push({MoveKind::raise, l, line, {}, unit(line), up, price, trim});
+        if (up > 0) push({MoveKind::raise, l, line, {}, unit(line), up, price, trim, role, {}});
     }
 
     void replace_line(std::size_t l) {
@@ -199,7 +201,7 @@ private:
         const std::string key = key_of(candidate.food);
         if (const auto same = line_alike(candidate.food)) return widen_raise(*same, stands);
         const auto [place, fresh] = stand_in_moves_.try_emplace(key, problem_.moves.size());
-        if (fresh) push({MoveKind::stand_in, l, candidate.food, {}, unit(candidate.food), 0, 0, false});
+        if (fresh) push({MoveKind::stand_in, l, candidate.food, {}, unit(candidate.food), 0, 0, false, candidate.role, {}});
         Move& move = problem_.moves[place->second];
         move.stands_for.push_back(stands);
         move.most = bounded(move, candidate.role);
@@ -220,7 +222,7 @@ private:
         auto move = std::find_if(problem_.moves.begin(), problem_.moves.end(),
                                  [&](const Move& m) { return m.kind == MoveKind::raise && m.line == l; });
         if (move == problem_.moves.end()) {
-            push({MoveKind::raise, l, lines()[l], {}, unit(lines()[l]), 0, context_.constant("advice.price.change"), false});
+            push({MoveKind::raise, l, lines()[l], {}, unit(lines()[l]), 0, context_.constant("advice.price.change"), false, role_of_line(l), {}});
             move = problem_.moves.end() - 1;
         }
         move->stands_for.push_back(stands);
@@ -267,7 +269,7 @@ private:
         for (std::size_t f = 0; f < std::min(foods.size(), adds_of_a_kind); ++f) {
             Line food;
             food.ingredient = foods[f]->id;
-            Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false};
+            Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role, {}};
             if (!(dose_of(move.per_gram, role) > 0)) continue;
             move.most = base_mass_ * (role == Role::binder ? most_of_binder : role == Role::acid ? most_of_acid : most_of_paste / 3);
             move.most = std::min(move.most, enough_for_goals(move.per_gram, role));

@@ -1,17 +1,13 @@
-// The best grams for a given set of moves: NLopt's SLSQP and CCSA in turns, on variables scaled by each move's most, so that 2 g of salt
-// and 700 g of pork weigh alike. What comes back is recomputed from the models and says itself whether it keeps the constraints; no solver
-// is believed.
+// The best grams for a given set of moves: a descent of our own that uses what the problem is (a length of nearly linear rows plus prices),
+// and NLopt's SLSQP as a second opinion on what will be shown. What comes back is recomputed from the models and says itself whether it
+// keeps the constraints; no solver is believed.
 #pragma once
 
 #include <vector>
 
-#include "advise/problem.hpp"
+#include "advise/task.hpp"
 
 namespace standin {
-
-/// How a move enters a plan: not at all; still open, at a price that grows with its grams; chosen, at its full price; or chosen and done
-/// to the last gram.
-enum class Choice : unsigned char { out, open, in, full };
 
 struct Solution {
     std::vector<double> grams;  ///< one a move
@@ -29,6 +25,9 @@ public:
     /// Minimises over the grams of all moves that are not out, starting from `from` (one a move; empty: nothing moved). When the answer
     /// breaks a limit, other starts are tried before it is given as it is.
     Solution solve(const std::vector<Choice>& choices, const ProcessOption& process, const std::vector<double>& from) const;
+
+    /// `found` once more by another method: the better of the two.
+    Solution second_opinion(const std::vector<Choice>& choices, const ProcessOption& process, const Solution& found) const;
 
     /// The batch after `grams` of every move, and what the models say of it.
     Material total(const std::vector<double>& grams) const;

@@ -6,6 +6,8 @@
 #include <queue>
 #include <set>
 
+#include "advise/idea.hpp"
+
 namespace standin {
 namespace {
 
@@ -47,11 +49,6 @@ public:
     }
 
 private:
-    // What a plan comes down to: the foods that come in, and the lines that go up or down. Trims do not count.
-    struct Idea {
-        std::set<std::size_t> foods, lines;
-    };
-
     void roots() {
         result_.least_violation = std::numeric_limits<double>::infinity();
         for (std::size_t p = 0; p < problem_.processes.size(); ++p) {
@@ -80,6 +77,15 @@ private:
         node.relaxed = rebalancer_.solve(node.choices, problem_.processes[node.process], from);
         node.relaxed.distance += problem_.processes[node.process].price;
         ++result_.visited;
+    }
+
+    // What will be shown is held against a solver of another kind.
+    void solve_twice(Node& node, const std::vector<double>& from) {
+        solve(node, from);
+        const ProcessOption& process = problem_.processes[node.process];
+        node.relaxed.distance -= process.price;
+        node.relaxed = rebalancer_.second_opinion(node.choices, process, node.relaxed);
+        node.relaxed.distance += process.price;
     }
 
     void expand(Node node) {
@@ -155,20 +161,24 @@ private:
         }
     }
 
-    // Whether every plan of the node would only dust one that is held, without gaining enough to stand beside it.
+    // Whether every plan of the node would only dust one that is held, or do the same with other foods of the kind, without gaining
+    // enough to stand beside it.
     bool only_dusts(const Node& node) const {
-        Idea chosen;
+        std::vector<std::size_t> in;
         for (std::size_t m = 0; m < node.choices.size(); ++m)
-            if (node.choices[m] == Choice::in && !problem_.moves[m].trim) (brings_food(m) ? chosen.foods : chosen.lines).insert(m);
-        return std::any_of(result_.plans.begin(), result_.plans.end(), [&](const Plan& held) {
-            const Idea theirs = idea(held);
-            return !theirs.foods.empty() && holds(chosen.foods, theirs.foods) && holds(chosen.lines, theirs.lines) &&
-                   node.bound() > held.distance - worth_adding;
-        });
+            if (node.choices[m] == Choice::in) in.push_back(m);
+        const Idea chosen = idea_of(problem_, in);
+        return std::any_of(result_.plans.begin(), result_.plans.end(),
+                           [&](const Plan& held) { return says_no_more(chosen, node.bound() + bound_slack, held); });
     }
 
-    bool brings_food(std::size_t m) const {
-        return problem_.moves[m].kind == MoveKind::stand_in || problem_.moves[m].kind == MoveKind::add;
+    // Whether an idea at this distance (or more) has no place beside a plan that is held.
+    bool says_no_more(const Idea& mine, double distance, const Plan& held) const {
+        const Idea theirs = idea_of(problem_, used_moves(problem_, held.grams));
+        const Likeness like = likeness(problem_, mine, theirs);
+        if (like == Likeness::different) return false;
+        const bool longer = like == Likeness::dusted && likeness(problem_, theirs, mine) == Likeness::different;
+        return distance > held.distance - (longer ? worth_adding : 0);
     }
 
     // A child is part of its parent, so it inherits the better bound where the solver stopped a little short.
@@ -206,7 +216,7 @@ private:
         std::fill(exact.choices.begin(), exact.choices.end(), Choice::out);
         for (const auto m : used) exact.choices[m] = Choice::in;
         if (tried_exact_.insert(std::make_pair(node.process, used)).second == false) return;
-        solve(exact, node.relaxed.grams);
+        solve_twice(exact, node.relaxed.grams);
         if (!exact.relaxed.feasible()) return;
         leave_no_scraps(exact);
         Plan plan{node.process, exact.relaxed.grams, exact.relaxed.distance, exact.relaxed.deviation};
@@ -234,34 +244,14 @@ private:
         return static_cast<std::size_t>(std::count_if(used.begin(), used.end(), [&](std::size_t m) { return !problem_.moves[m].trim; }));
     }
 
-    static bool holds(const std::set<std::size_t>& a, const std::set<std::size_t>& b) {
-        return std::includes(a.begin(), a.end(), b.begin(), b.end());
-    }
-
-    Idea idea(const Plan& plan) const {
-        Idea all;
-        for (const auto m : used_moves(problem_, plan.grams)) {
-            if (problem_.moves[m].trim) continue;
-            (brings_food(m) ? all.foods : all.lines).insert(m);
-        }
-        return all;
-    }
-
-    // Whether `more` is `less` with something added that makes no new idea of it: the same foods and more lines moved, or more foods
-    // beside foods that do already. Bringing in a food where none came in before is an idea of its own.
-    static bool dusting(const Idea& more, const Idea& less) {
-        const bool changes_nothing = less.foods.empty() && less.lines.empty();
-        if (!holds(more.foods, less.foods) || changes_nothing) return false;
-        return more.foods == less.foods ? holds(more.lines, less.lines) : !less.foods.empty();
-    }
-
-    // Of two plans where one dusts the other, the longer stands only if it gains; of equal ideas the better stays.
+    // Of two plans where one says no more than the other, the longer stands only if it gains; of equal ideas the better stays.
     void keep(Plan plan) {
-        const Idea mine = idea(plan);
+        const Idea mine = idea_of(problem_, used_moves(problem_, plan.grams));
         for (const auto& held : result_.plans)
-            if (dusting(mine, idea(held)) && plan.distance > held.distance - worth_adding) return;
-        std::erase_if(result_.plans,
-                      [&](const Plan& held) { return dusting(idea(held), mine) && held.distance > plan.distance - worth_adding; });
+            if (says_no_more(mine, plan.distance, held)) return;
+        std::erase_if(result_.plans, [&](const Plan& held) {
+            return says_no_more(idea_of(problem_, used_moves(problem_, held.grams)), held.distance, plan);
+        });
         result_.plans.push_back(std::move(plan));
         order();
         if (result_.plans.size() > limits_.plans) result_.plans.resize(limits_.plans);

@@ -52,6 +52,14 @@ struct AdaptRequest {
 enum class EditKind { replace, split, reduce, raise, omit, add, process };
 std::string_view word(EditKind kind);
 
+/// A food that would do as well as the one an edit brings, everything else balanced anew.
+struct Instead {
+    std::string with;                   ///< id
+    std::vector<std::string> prepared;  ///< as people read it
+    double grams = 0;
+    double distance = 0;  ///< of the variant with it
+};
+
 struct Edit {
     EditKind kind = EditKind::replace;
     std::string line;                   ///< id of the line's ingredient; empty for process
@@ -59,6 +67,7 @@ struct Edit {
     std::vector<std::string> prepared;  ///< of the stand-in, as people read it
     double grams_before = 0, grams_after = 0;
     std::string why;
+    std::vector<Instead> alternatives;  ///< nearest first
 };
 
 struct WantResult {
