@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
-#include <limits>
+#include <optional>
 
 #include "advise/alternatives.hpp"
 #include "advise/conflict.hpp"
@@ -89,64 +89,37 @@ private:
         return false;
     }
 
-    // The search works at the middle of every band; what is shown and judged are medians over the draws, which lie a little off. Where
-    // that breaks a goal, its limit is moved by as much: before the search by what the relaxed batch shows, and again after it, with
-    // another search, where a plan shows more.
     void search(AdaptAnswer& answer) {
-        tighten(relaxed());
-        std::vector<Tried> kept;
-        constexpr int most_rounds = 3;
-        for (int round = 0; round < most_rounds; ++round) {
-            SearchResult found = search_once(round == 0);
-            std::vector<Tried> tried = weighed_out(found.plans);
-            answer.plans_visited += found.visited;
-            if (round > 0 && tried.empty()) break;
-            answer.proved = found.proved;
-            answer.gap = found.gap;
-            kept = std::move(tried);
-            if (!tighten(kept)) break;
-        }
-        for (auto& tried : kept) answer.variants.push_back(variant_of(std::move(tried), answer.base));
+        SearchResult found = search_plans(problem_, yardstick_, context_.middle.models(), limits());
+        if (found.plans.empty()) found = best_effort();
+        answer.plans_visited = found.visited;
+        answer.proved = found.proved;
+        answer.gap = found.gap;
+        for (auto& tried : weighed_out(found.plans)) answer.variants.push_back(variant_of(std::move(tried), answer.base));
         std::stable_sort(answer.variants.begin(), answer.variants.end(),
                          [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
         if (std::any_of(answer.variants.begin(), answer.variants.end(), meets_all)) std::erase_if(answer.variants, std::not_fn(meets_all));
         for (std::size_t i = 0; i < answer.variants.size(); ++i) answer.variants[i].rank = i + 1;
     }
 
-    // The best batch with every move still open, as if it were a plan.
-    std::vector<Tried> relaxed() {
-        if (problem_.hard.empty()) return {};
-        const Rebalancer rebalancer = this->rebalancer();
-        Plan best;
-        best.distance = std::numeric_limits<double>::infinity();
-        for (std::size_t p = 0; p < problem_.processes.size(); ++p) {
-            const Solution s = rebalancer.solve(std::vector<Choice>(problem_.moves.size(), Choice::open), problem_.processes[p], {});
-            if (s.feasible() && s.distance < best.distance) best = {p, s.grams, s.distance, s.deviation};
-        }
-        if (best.grams.empty()) return {};
-        std::vector<Tried> one;
-        one.push_back(weighed_out(best));
-        return one;
-    }
-
     Rebalancer rebalancer() const { return {problem_, yardstick_, context_.middle.models()}; }
 
-    // Moves the limits that some plan misses by its medians; false when all are kept.
-    bool tighten(const std::vector<Tried>& plans) {
-        constexpr double margin = 1.5;  // the median moves a little less than the limit
-        bool moved = false;
-        for (std::size_t g = 0; g < problem_.hard.size(); ++g) {
-            Goal& goal = problem_.hard[g];
+    // The search works at the middle of every band; what is shown and judged are medians over the draws of weights as rounded, which lie
+    // a little off. Where that breaks a goal, its limit is moved by as much for this plan.
+    std::optional<std::vector<Goal>> tighter(const Plan& plan, const std::vector<Goal>& hard) {
+        constexpr double margin = 1.2;  // the median moves a little less than the limit
+        const Tried tried = weighed_out(plan);
+        std::vector<Goal> moved = hard;
+        bool any = false;
+        for (std::size_t g = 0; g < hard.size(); ++g) {
             const Goal& asked = yardstick_.goals()[g];
-            const double base = median(base_states_, goal.property);
-            double short_by = 0;
-            for (const auto& tried : plans)
-                short_by = std::max(short_by, shortfall(asked, median(tried.states, goal.property), base) - allowed(asked, yardstick_));
-            if (short_by <= 0) continue;
-            goal.limit += (goal.kind == Goal::Kind::at_most ? -margin : margin) * short_by;
-            moved = moved || goal.kind != Goal::Kind::equal;
+            const double short_by = shortfall(asked, median(tried.states, asked.property), median(base_states_, asked.property)) -
+                                    allowed(asked, yardstick_);
+            if (short_by <= 0 || asked.kind == Goal::Kind::equal) continue;
+            moved[g].limit += (asked.kind == Goal::Kind::at_most ? -margin : margin) * short_by;
+            any = true;
         }
-        return moved;
+        return any ? std::optional(std::move(moved)) : std::nullopt;
     }
 
     static double median(const std::vector<State>& states, Property property) {
@@ -156,13 +129,13 @@ private:
         return band_of(std::move(values)).mid;
     }
 
-    SearchResult search_once(bool first) {
+    SearchLimits limits() {
         SearchLimits limits;
         limits.plans = std::max<std::size_t>(1, request_.top);
         limits.changes = request_.changes;
         limits.progress = context_.options.progress;
-        SearchResult found = search_plans(problem_, yardstick_, context_.middle.models(), limits);
-        return found.plans.empty() && first ? best_effort(limits) : found;
+        limits.tighter = [this](const Plan& plan, const std::vector<Goal>& hard) { return tighter(plan, hard); };
+        return limits;
     }
 
     Tried weighed_out(const Plan& plan) {
@@ -185,11 +158,13 @@ private:
     }
 
     // When the words cannot all be met, the nearest that can be done is still worth seeing; conditions stay hard.
-    SearchResult best_effort(const SearchLimits& limits) {
+    SearchResult best_effort() {
         Problem softer = problem_;
         softer.hard.clear();
         for (const auto& goal : yardstick_.goals())
             if (goal.condition) softer.hard.push_back(goal);
+        SearchLimits limits = this->limits();
+        limits.tighter = nullptr;
         return search_plans(softer, yardstick_, context_.middle.models(), limits);
     }
 

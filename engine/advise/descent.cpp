@@ -9,18 +9,20 @@ namespace {
 constexpr double smooth = 1e-4;       // keeps the length of the rows differentiable at nothing
 constexpr double first_dear = 50;     // price of one unit of breach while looking for the way; more where that does not hold it off
 constexpr double most_dear = 5e3;
+constexpr double doubt = 3;           // how many times its promise a step may gain after all
 constexpr double kept = 1e-6, plain = 1e-3;  // a breach that is none, and one that rounding does not explain
 
 class Descent {
 public:
     Descent(const Task& task, std::vector<double> y) : task_(task), here_(task.at(std::move(y))), bent_(task.size(), task.size()) {}
 
-    Trial run(double gain) && {
+    Trial run(double gain, double enough) && {
         constexpr int most_rounds = 60;
         for (int round = 0; round < most_rounds; ++round) {
             task_.slopes(here_, rows_, breaches_);
             learn();
             const Step step = best_step();
+            if (here_.violation() <= kept && here_.distance() - doubt * step.promise > enough) break;
             if (step.promise < gain || hopeless(step)) {
                 if (here_.violation() <= kept || dear_ >= most_dear) break;
                 dear_ = most_dear;
@@ -224,6 +226,8 @@ private:
 
 }  // namespace
 
-Trial descend(const Task& task, std::vector<double> y, double gain) { return Descent(task, std::move(y)).run(gain); }
+Trial descend(const Task& task, std::vector<double> y, double gain, double enough) {
+    return Descent(task, std::move(y)).run(gain, enough);
+}
 
 }  // namespace standin

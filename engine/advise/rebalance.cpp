@@ -11,7 +11,7 @@
 namespace standin {
 namespace {
 
-constexpr double gain = 1e-5;       // noticeable differences that are not worth another step
+constexpr double gain = 5e-5;       // noticeable differences that are not worth another step
 constexpr double smooth = 1e-4;     // keeps the length of the rows differentiable at nothing
 constexpr double tolerance = 1e-6;  // on limits, in their own scale
 constexpr int most_evaluations = 200;
@@ -71,7 +71,7 @@ std::vector<double> slsqp(const Task& task, std::vector<double> y) {
     nlopt_set_upper_bounds1(solver.get(), 1.0);
     nlopt_set_min_objective(solver.get(), evaluate_distance, &callback);
     for (auto& row : rows) nlopt_add_inequality_constraint(solver.get(), evaluate_limit, &row, tolerance);
-    nlopt_set_ftol_abs(solver.get(), gain);
+    nlopt_set_ftol_abs(solver.get(), gain / 10);
     nlopt_set_maxeval(solver.get(), most_evaluations);
     double least = 0;
     nlopt_optimize(solver.get(), y.data(), &least);  // its verdict is not used: the caller recomputes
@@ -81,23 +81,25 @@ std::vector<double> slsqp(const Task& task, std::vector<double> y) {
 
 }  // namespace
 
-Solution Rebalancer::solve(const std::vector<Choice>& choices, const ProcessOption& process, const std::vector<double>& from) const {
-    const Task task(problem_, yardstick_, models_, process, choices);
+Solution Rebalancer::solve(const std::vector<Choice>& choices, const ProcessOption& process, const std::vector<double>& from,
+                           const Terms& terms) const {
+    const Task task = this->task(choices, process, terms);
     const std::vector<double> start = task.scaled(from);
     if (task.size() == 0) return solution_of(task, task.at(start));
-    Solution best = solution_of(task, descend(task, start, gain));
+    Solution best = solution_of(task, descend(task, start, gain, terms.enough));
     for (const double filled : {0.5, 0.95}) {
         if (best.feasible()) break;
         std::vector<double> other(task.size());
         for (std::size_t i = 0; i < other.size(); ++i) other[i] = std::max(filled, task.least()[i]);
-        const Solution found = solution_of(task, descend(task, std::move(other), gain));
+        const Solution found = solution_of(task, descend(task, std::move(other), gain, terms.enough));
         if (better(found, best)) best = found;
     }
     return best;
 }
 
-Solution Rebalancer::second_opinion(const std::vector<Choice>& choices, const ProcessOption& process, const Solution& found) const {
-    const Task task(problem_, yardstick_, models_, process, choices);
+Solution Rebalancer::second_opinion(const std::vector<Choice>& choices, const ProcessOption& process, const Solution& found,
+                                    const Terms& terms) const {
+    const Task task = this->task(choices, process, terms);
     if (task.size() == 0) return found;
     const Solution other = solution_of(task, task.at(slsqp(task, task.scaled(found.grams))));
     return better(other, found) ? other : found;

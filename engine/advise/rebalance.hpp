@@ -3,6 +3,7 @@
 // keeps the constraints; no solver is believed.
 #pragma once
 
+#include <limits>
 #include <vector>
 
 #include "advise/task.hpp"
@@ -17,6 +18,11 @@ struct Solution {
     bool feasible() const { return violation < 1e-4; }
 };
 
+struct Terms {
+    double enough = std::numeric_limits<double>::infinity();  ///< a distance plainly above it need not be told exactly
+    const std::vector<Goal>* hard = nullptr;                  ///< goals to keep instead of the problem's own
+};
+
 class Rebalancer {
 public:
     Rebalancer(const Problem& problem, const Yardstick& yardstick, const Models& middle)
@@ -24,16 +30,22 @@ public:
 
     /// Minimises over the grams of all moves that are not out, starting from `from` (one a move; empty: nothing moved). When the answer
     /// breaks a limit, other starts are tried before it is given as it is.
-    Solution solve(const std::vector<Choice>& choices, const ProcessOption& process, const std::vector<double>& from) const;
+    Solution solve(const std::vector<Choice>& choices, const ProcessOption& process, const std::vector<double>& from,
+                   const Terms& terms = {}) const;
 
-    /// `found` once more by another method: the better of the two.
-    Solution second_opinion(const std::vector<Choice>& choices, const ProcessOption& process, const Solution& found) const;
+    /// `found` once more by another method, for what will be shown: the better of the two.
+    Solution second_opinion(const std::vector<Choice>& choices, const ProcessOption& process, const Solution& found,
+                            const Terms& terms = {}) const;
 
     /// The batch after `grams` of every move, and what the models say of it.
     Material total(const std::vector<double>& grams) const;
     State state(const Material& total, const ProcessOption& process) const { return models_.state(total, process.state, 0); }
 
 private:
+    Task task(const std::vector<Choice>& choices, const ProcessOption& process, const Terms& terms) const {
+        return {problem_, terms.hard ? *terms.hard : problem_.hard, yardstick_, models_, process, choices};
+    }
+
     const Problem& problem_;
     const Yardstick& yardstick_;
     const Models& models_;

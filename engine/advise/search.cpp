@@ -74,17 +74,20 @@ private:
     }
 
     void solve(Node& node, const std::vector<double>& from) {
-        node.relaxed = rebalancer_.solve(node.choices, problem_.processes[node.process], from);
-        node.relaxed.distance += problem_.processes[node.process].price;
+        const ProcessOption& process = problem_.processes[node.process];
+        node.relaxed = rebalancer_.solve(node.choices, process, from, {worst_kept() - process.price, nullptr});
+        node.relaxed.distance += process.price;
         ++result_.visited;
     }
 
     // What will be shown is held against a solver of another kind.
-    void solve_twice(Node& node, const std::vector<double>& from) {
-        solve(node, from);
+    void solve_twice(Node& node, const std::vector<double>& from, const std::vector<Goal>& hard) {
         const ProcessOption& process = problem_.processes[node.process];
-        node.relaxed.distance -= process.price;
-        node.relaxed = rebalancer_.second_opinion(node.choices, process, node.relaxed);
+        const Terms terms{worst_kept() - process.price, &hard};
+        node.relaxed = rebalancer_.solve(node.choices, process, from, terms);
+        ++result_.visited;
+        if (!node.relaxed.feasible() || node.relaxed.distance > terms.enough) return;
+        node.relaxed = rebalancer_.second_opinion(node.choices, process, node.relaxed, terms);
         node.relaxed.distance += process.price;
     }
 
@@ -216,27 +219,34 @@ private:
         std::fill(exact.choices.begin(), exact.choices.end(), Choice::out);
         for (const auto m : used) exact.choices[m] = Choice::in;
         if (tried_exact_.insert(std::make_pair(node.process, used)).second == false) return;
-        solve_twice(exact, node.relaxed.grams);
-        if (!exact.relaxed.feasible()) return;
-        leave_no_scraps(exact);
-        Plan plan{node.process, exact.relaxed.grams, exact.relaxed.distance, exact.relaxed.deviation};
-        keep(std::move(plan));
+        std::vector<Goal> hard = problem_.hard;
+        constexpr int most_rounds = 4;
+        for (int round = 0; round < most_rounds; ++round) {
+            solve_twice(exact, node.relaxed.grams, hard);
+            if (!exact.relaxed.feasible() || exact.relaxed.distance > worst_kept()) return;
+            leave_no_scraps(exact, hard);
+            Plan plan{node.process, exact.relaxed.grams, exact.relaxed.distance, exact.relaxed.deviation};
+            if (has_no_place(plan)) return;
+            auto tighter = limits_.tighter ? limits_.tighter(plan, hard) : std::nullopt;
+            if (!tighter) return keep(std::move(plan));
+            hard = std::move(*tighter);
+        }
     }
 
     // A few grams left of a line are no kindness to the maker: leave the line out where that costs next to nothing.
-    void leave_no_scraps(Node& exact) {
+    void leave_no_scraps(Node& exact, const std::vector<Goal>& hard) {
         Node clean = exact;
         bool scraps = false;
         for (std::size_t m = 0; m < clean.choices.size(); ++m) {
             const Move& move = problem_.moves[m];
-            if (move.kind != MoveKind::reduce || move.trim || clean.choices[m] != Choice::in) continue;
+            if (move.kind != MoveKind::reduce || move.trim || clean.choices[m] == Choice::out) continue;
             const double left = move.most - exact.relaxed.grams[m];
             if (left <= 0 || left > scrap_share * move.most) continue;
             clean.choices[m] = Choice::full;
             scraps = true;
         }
         if (!scraps) return;
-        solve(clean, exact.relaxed.grams);
+        solve_twice(clean, exact.relaxed.grams, hard);
         if (clean.relaxed.feasible() && clean.relaxed.distance < exact.relaxed.distance + worth_adding) exact = std::move(clean);
     }
 
@@ -244,11 +254,14 @@ private:
         return static_cast<std::size_t>(std::count_if(used.begin(), used.end(), [&](std::size_t m) { return !problem_.moves[m].trim; }));
     }
 
+    bool has_no_place(const Plan& plan) const {
+        const Idea mine = idea_of(problem_, used_moves(problem_, plan.grams));
+        return std::any_of(result_.plans.begin(), result_.plans.end(),
+                           [&](const Plan& held) { return says_no_more(mine, plan.distance, held); });
+    }
+
     // Of two plans where one says no more than the other, the longer stands only if it gains; of equal ideas the better stays.
     void keep(Plan plan) {
-        const Idea mine = idea_of(problem_, used_moves(problem_, plan.grams));
-        for (const auto& held : result_.plans)
-            if (says_no_more(mine, plan.distance, held)) return;
         std::erase_if(result_.plans, [&](const Plan& held) {
             return says_no_more(idea_of(problem_, used_moves(problem_, held.grams)), held.distance, plan);
         });

@@ -14,6 +14,7 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <vector>
 
 #include "advise/rebalance.hpp"
@@ -32,6 +33,9 @@ struct SearchLimits {
     std::size_t changes = 0;   ///< most moves that are no trims in a plan; 0: any number
     std::size_t nodes = 1500;  ///< give up proving beyond
     std::function<bool(std::size_t visited, double best)> progress;
+    /// Tighter goals for a plan that misses some once it is weighed out and shown as medians; nothing when it keeps them all. The plan is
+    /// then balanced anew under those, so that what is compared is what will be shown. The bounds stay those of the middle.
+    std::function<std::optional<std::vector<Goal>>(const Plan& plan, const std::vector<Goal>& hard)> tighter;
 };
 
 struct SearchResult {

@@ -36,9 +36,9 @@ double Trial::violation() const {
     return worst;
 }
 
-Task::Task(const Problem& problem, const Yardstick& yardstick, const Models& middle, const ProcessOption& process,
-           const std::vector<Choice>& choices)
-    : problem_(problem), yardstick_(yardstick), models_(middle), process_(process) {
+Task::Task(const Problem& problem, const std::vector<Goal>& hard, const Yardstick& yardstick, const Models& middle,
+           const ProcessOption& process, const std::vector<Choice>& choices)
+    : problem_(problem), hard_(hard), yardstick_(yardstick), models_(middle), process_(process) {
     for (std::size_t m = 0; m < choices.size(); ++m) {
         if (choices[m] == Choice::out || !(problem.moves[m].most > 0)) continue;
         active_.push_back(m);
@@ -69,7 +69,7 @@ Task::Task(const Problem& problem, const Yardstick& yardstick, const Models& mid
             by_limit_[l][i] = problem.moves[active_[i]].most / (limit.grams > 0 ? limit.grams : 1);
         }
     limit_count_ = (meat_limit_ ? batch_rows : 0) + problem.limits.size();
-    for (const Goal& goal : problem.hard) limit_count_ += goal.kind == Goal::Kind::equal ? 2 : 1;
+    for (const Goal& goal : hard) limit_count_ += goal.kind == Goal::Kind::equal ? 2 : 1;
 }
 
 std::vector<double> Task::grams(const std::vector<double>& y) const {
@@ -93,7 +93,7 @@ Material Task::total(const std::vector<double>& y) const {
 
 void Task::judge(const Material& batch, const State& state, std::vector<double>& breaches) const {
     breaches.clear();
-    for (const Goal& goal : problem_.hard) {
+    for (const Goal& goal : hard_) {
         const double past = (state.properties[goal.property] - goal.limit) / yardstick_.unit(goal.property);
         const double slack = goal.kind == Goal::Kind::equal ? equal_within : 0;
         if (goal.kind != Goal::Kind::at_least) breaches.push_back(past - slack);

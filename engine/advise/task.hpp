@@ -30,8 +30,9 @@ struct Trial {
 
 class Task {
 public:
-    Task(const Problem& problem, const Yardstick& yardstick, const Models& middle, const ProcessOption& process,
-         const std::vector<Choice>& choices);
+    /// `hard` are the goals to be kept, the problem's own or tighter ones; it must outlive the task, as everything given here.
+    Task(const Problem& problem, const std::vector<Goal>& hard, const Yardstick& yardstick, const Models& middle,
+         const ProcessOption& process, const std::vector<Choice>& choices);
 
     std::size_t size() const { return active_.size(); }
     std::size_t limits() const { return limit_count_; }
@@ -54,6 +55,7 @@ private:
     void add_limits(const std::vector<double>& y, std::vector<double>& breaches) const;
 
     const Problem& problem_;
+    const std::vector<Goal>& hard_;
     const Yardstick& yardstick_;
     const Models& models_;
     const ProcessOption& process_;
