@@ -9,7 +9,7 @@ namespace {
 constexpr double smooth = 1e-4;       // keeps the length of the rows differentiable at nothing
 constexpr double first_dear = 50;     // price of one unit of breach while looking for the way; more where that does not hold it off
 constexpr double most_dear = 5e3;
-constexpr double doubt = 3;           // how many times its promise a step may gain after all
+constexpr double doubt = 3;             // how many times its promise a step may gain after all
 constexpr double kept = 1e-6, plain = 1e-3;  // a breach that is none, and one that rounding does not explain
 
 class Descent {

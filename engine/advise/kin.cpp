@@ -33,7 +33,9 @@ public:
 
 private:
     bool alike(const Move& a, const Move& b) const {
-        if (!brings(a) || !brings(b) || !same_place(a, b) || fresh_allergens(a) != fresh_allergens(b)) return false;
+        if (!brings(a) || !brings(b) || fresh_allergens(a) != fresh_allergens(b)) return false;
+        if (a.food.ingredient == b.food.ingredient) return true;
+        if (!same_place(a, b)) return false;
         return close_.count(std::minmax(a.food.ingredient, b.food.ingredient)) > 0;
     }
 

@@ -86,13 +86,20 @@ Solution Rebalancer::solve(const std::vector<Choice>& choices, const ProcessOpti
     const Task task = this->task(choices, process, terms);
     const std::vector<double> start = task.scaled(from);
     if (task.size() == 0) return solution_of(task, task.at(start));
-    Solution best = solution_of(task, descend(task, start, gain, terms.enough));
+    Trial first = descend(task, start, gain, terms.enough);
+    const auto other_side = task.across(first.y);
+    Solution best = solution_of(task, first);
+    const auto try_from = [&](std::vector<double> y) {
+        const double enough = best.feasible() ? std::min(terms.enough, best.distance) : terms.enough;
+        const Solution found = solution_of(task, descend(task, std::move(y), gain, enough));
+        if (better(found, best)) best = found;
+    };
+    if (other_side) try_from(*other_side);
     for (const double filled : {0.5, 0.95}) {
         if (best.feasible()) break;
         std::vector<double> other(task.size());
         for (std::size_t i = 0; i < other.size(); ++i) other[i] = std::max(filled, task.least()[i]);
-        const Solution found = solution_of(task, descend(task, std::move(other), gain, terms.enough));
-        if (better(found, best)) best = found;
+        try_from(std::move(other));
     }
     return best;
 }

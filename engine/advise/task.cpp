@@ -85,6 +85,22 @@ std::vector<double> Task::scaled(const std::vector<double>& grams) const {
     return y;
 }
 
+std::optional<std::vector<double>> Task::across(std::vector<double> y) const {
+    constexpr double filled = 0.5, unused = 0.02;
+    std::vector<std::size_t> binders;
+    bool used = false;
+    for (std::size_t i = 0; i < size(); ++i) {
+        const Move& move = problem_.moves[active_[i]];
+        if (move.role != Role::binder || (move.kind != MoveKind::stand_in && move.kind != MoveKind::add)) continue;
+        if (y[i] > unused && open_price_[i] == 0) return std::nullopt;
+        used = used || y[i] > unused;
+        binders.push_back(i);
+    }
+    if (binders.empty()) return std::nullopt;
+    for (const auto i : binders) y[i] = used ? 0 : filled;
+    return y;
+}
+
 Material Task::total(const std::vector<double>& y) const {
     Material sum = problem_.start_total;
     for (std::size_t i = 0; i < size(); ++i) sum.add(problem_.moves[active_[i]].per_gram, y[i] * problem_.moves[active_[i]].most);

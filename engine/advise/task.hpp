@@ -5,6 +5,7 @@
 // however many moves there are.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "advise/problem.hpp"
@@ -44,6 +45,11 @@ public:
     std::vector<double> grams(const std::vector<double>& y) const;
     /// Variables for `grams` of every move (empty: nothing moved), brought within the bounds.
     std::vector<double> scaled(const std::vector<double>& grams) const;
+
+    /// A start on the other side of what a binder does. A little of it does nothing, enough of it sets: a batch without binder is a
+    /// valley of its own, and slopes do not lead from one into the other. Nothing where no binder is open to choice, or one is chosen
+    /// and used.
+    std::optional<std::vector<double>> across(std::vector<double> y) const;
 
     Trial at(std::vector<double> y) const;
     /// Derivatives of rows and breaches by each variable: a row each, a column a variable.
