@@ -89,7 +89,12 @@ private:
         return false;
     }
 
+    // What is shown and judged are medians over the draws of weights as rounded; the search works at the middle of every band, and the
+    // two lie a little apart. The limits are moved by what that comes to in the best relaxed batch, and for each plan by what its own
+    // medians still miss. What the search proves holds as far as the plans it does not visit lie off the middle as that batch does.
     void search(AdaptAnswer& answer) {
+        if (const auto relaxed = best_relaxed())
+            if (auto moved = tighter(*relaxed, problem_.hard)) problem_.hard = std::move(*moved);
         SearchResult found = search_plans(problem_, yardstick_, context_.middle.models(), limits());
         if (found.plans.empty()) found = best_effort();
         answer.plans_visited = found.visited;
@@ -104,8 +109,19 @@ private:
 
     Rebalancer rebalancer() const { return {problem_, yardstick_, context_.middle.models()}; }
 
-    // The search works at the middle of every band; what is shown and judged are medians over the draws of weights as rounded, which lie
-    // a little off. Where that breaks a goal, its limit is moved by as much for this plan.
+    // The best batch with every move still open, as if it were a plan.
+    std::optional<Plan> best_relaxed() const {
+        std::optional<Plan> best;
+        if (problem_.hard.empty()) return best;
+        for (std::size_t p = 0; p < problem_.processes.size(); ++p) {
+            const std::vector<Choice> open(problem_.moves.size(), Choice::open);
+            const Solution s = rebalancer().solve(open, problem_.processes[p], {});
+            if (s.feasible() && (!best || s.distance < best->distance)) best = Plan{p, s.grams, s.distance, s.deviation};
+        }
+        return best;
+    }
+
+    // Goals with the limits moved by what the medians of the plan miss; nothing when they keep all of them.
     std::optional<std::vector<Goal>> tighter(const Plan& plan, const std::vector<Goal>& hard) {
         constexpr double margin = 1.2;  // the median moves a little less than the limit
         const Tried tried = weighed_out(plan);

@@ -37,18 +37,25 @@ public:
     SearchResult run() && {
         roots();
         while (!open_.empty()) {
-            if (open_.top().bound() >= worst_kept() - bound_slack) break;
+            if (open_.top().bound() >= worst_kept() - bound_slack || nothing_new()) break;
             if (result_.visited >= limits_.nodes || stopped()) break;
             Node node = open_.top();
             open_.pop();
             if (!only_dusts(node)) expand(std::move(node));
         }
-        result_.proved = open_.empty() || open_.top().bound() >= worst_kept() - bound_slack;
+        result_.proved = open_.empty() || (!result_.plans.empty() && open_.top().bound() >= worst_finite() - bound_slack);
         if (!result_.proved) result_.gap = std::max(0.0, worst_finite() - open_.top().bound());
         return std::move(result_);
     }
 
 private:
+    // Fewer ideas than asked for, those proved, and none other found in a long while: there may be more, but further off.
+    bool nothing_new() const {
+        constexpr std::size_t long_while = 250;
+        return !result_.plans.empty() && open_.top().bound() >= worst_finite() - bound_slack &&
+               result_.visited > found_at_ + long_while;
+    }
+
     void roots() {
         result_.least_violation = std::numeric_limits<double>::infinity();
         for (std::size_t p = 0; p < problem_.processes.size(); ++p) {
@@ -265,6 +272,7 @@ private:
         std::erase_if(result_.plans, [&](const Plan& held) {
             return says_no_more(idea_of(problem_, used_moves(problem_, held.grams)), held.distance, plan);
         });
+        found_at_ = result_.visited;
         result_.plans.push_back(std::move(plan));
         order();
         if (result_.plans.size() > limits_.plans) result_.plans.resize(limits_.plans);
@@ -291,6 +299,7 @@ private:
     std::priority_queue<Node, std::vector<Node>, Later> open_;
     std::set<std::pair<std::size_t, std::vector<Choice>>> tried_;
     std::set<std::pair<std::size_t, std::vector<std::size_t>>> tried_exact_;
+    std::size_t found_at_ = 0;  // nodes solved when the last plan was kept
     SearchResult result_;
 };
 
