@@ -10,7 +10,7 @@ constexpr double smooth = 1e-4;       // keeps the length of the rows differenti
 constexpr double first_dear = 50;     // price of one unit of breach while looking for the way; more where that does not hold it off
 constexpr double most_dear = 5e3;
 constexpr double doubt = 3;             // how many times its promise a step may gain after all
-constexpr double kept = 1e-6, plain = 1e-3;  // a breach that is none, and one that rounding does not explain
+constexpr double kept = 1e-6, plain = 1e-3, slight = 1e-2;  // a breach that is none, that rounding does not explain, that steps mend
 
 class Descent {
 public:
@@ -22,7 +22,7 @@ public:
             task_.slopes(here_, rows_, breaches_);
             learn();
             const Step step = best_step();
-            if (here_.violation() <= kept && here_.distance() - doubt * step.promise > enough) break;
+            if (here_.violation() <= slight && merit(here_) - doubt * step.promise > enough) break;
             if (step.promise < gain || hopeless(step)) {
                 if (here_.violation() <= kept || dear_ >= most_dear) break;
                 dear_ = most_dear;
