@@ -80,6 +80,7 @@ std::string adapt_json(const AdaptAnswer& a, const Engine& engine) {
                     {"variants", array_of(a.variants, [&](const Variant& v) { return variant_json(v, engine); })},
                     {"conflict", a.conflict},
                     {"would_give", a.would_give},
+                    {"reach", a.reach},
                     {"presumed", a.presumed},
                     {"cautions", json_of(a.base.cautions)}});
 }

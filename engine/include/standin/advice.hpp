@@ -100,7 +100,19 @@ struct AdaptAnswer {
     std::vector<Variant> variants;
     std::vector<std::string> conflict;    ///< the smallest set of demands that cannot all be met, when none can
     std::vector<std::string> would_give;  ///< what would resolve it
+    std::vector<std::string> reach;       ///< then: how near each want can be come to, alone and beside the rest
     std::vector<std::string> presumed;    ///< what was taken to be on hand, or not, without being said
+};
+
+/// One formula against another.
+struct Comparison {
+    PerProperty<Band> differences;      ///< of the one less the other, from the common draws
+    Band colour_rested, colour_cooked;  ///< CIEDE2000 between them
+};
+
+struct CompareAnswer {
+    std::vector<Prediction> formulas;
+    std::vector<Comparison> from_first;  ///< one a formula after the first: that one less the first
 };
 
 }  // namespace standin

@@ -108,6 +108,8 @@ public:
     std::string formula_text(const Formula& formula) const;
 
     Result<Prediction> predict(const Formula& formula);
+    /// Any number of formulas, each predicted from the same draws.
+    Result<CompareAnswer> compare(const std::vector<Formula>& formulas);
     /// `line` is a name or the number (from 1) of a line.
     Result<SwapsAnswer> swaps(const Formula& formula, std::string_view line, std::size_t top = 12);
     Result<AdaptAnswer> adapt(const Formula& formula, const AdaptRequest& request);
