@@ -10,6 +10,7 @@
 #include "advise/difference.hpp"
 #include "advise/explain.hpp"
 #include "advise/met.hpp"
+#include "advise/reach.hpp"
 #include "advise/request.hpp"
 #include "advise/search.hpp"
 #include "advise/verify.hpp"
@@ -66,13 +67,7 @@ public:
             return answer;
         }
         if (!kept_lines_missing()) search(answer);
-        if (std::none_of(answer.variants.begin(), answer.variants.end(), meets_all)) {
-            Conflict conflict = smallest_conflict(formula_, request_, yardstick_.goals(), graph_, context_);
-            answer.conflict = std::move(conflict.demands);
-            answer.would_give = std::move(conflict.would_give);
-            // Each demand can be met alone and all together, but not in the plans found: say that, not nothing.
-            if (answer.conflict.empty()) answer.conflict.push_back("no plan within the limits meets every want");
-        }
+        if (std::none_of(answer.variants.begin(), answer.variants.end(), meets_all)) not_met(answer);
         return answer;
     }
 
@@ -89,6 +84,31 @@ private:
         return false;
     }
 
+    // Nothing does all that was asked: what stands against what, how near each want can be come to, and the nearest that can be done.
+    void not_met(AdaptAnswer& answer) {
+        Conflict conflict = smallest_conflict(formula_, request_, yardstick_.goals(), graph_, context_);
+        answer.conflict = std::move(conflict.demands);
+        answer.would_give = std::move(conflict.would_give);
+        // Each demand can be met alone and all together, but not in the plans found: say that, not nothing.
+        if (answer.conflict.empty()) answer.conflict.push_back("no plan within the limits meets every want");
+        if (kept_lines_missing()) return let_go(answer);
+        problem_.hard = hard_goals(yardstick_);
+        const Shown shown = [this](const Plan& plan, Property property) { return median(weighed_out(plan).states, property); };
+        answer.reach = reach_of_wants(problem_, yardstick_, context_.middle.models(), shown, answer.base.properties);
+        if (answer.variants.empty()) best_effort(answer, conflict.wants);
+    }
+
+    // A kept line that is not to be had in full: the nearest is what can be done with what there is of it.
+    void let_go(AdaptAnswer& answer) {
+        Formula freed = formula_;
+        for (std::size_t l = 0; l < freed.lines.size(); ++l) freed.lines[l].keep = freed.lines[l].keep && !problem_.forced[l];
+        AdaptAnswer nearest = Adapt(freed, request_, context_, yardstick_.goals(), stock_).answer();
+        answer.variants = std::move(nearest.variants);
+        answer.proved = nearest.proved;
+        answer.gap = nearest.gap;
+        answer.plans_visited = nearest.plans_visited;
+    }
+
     // What is shown and judged are medians over the draws of weights as rounded; the search works at the middle of every band, and the
     // two lie a little apart. The limits are moved by what that comes to in the best relaxed batch, and for each plan by what its own
     // medians still miss. What the search proves holds as far as the plans it does not visit lie off the middle as that batch does.
@@ -96,11 +116,14 @@ private:
         if (const auto relaxed = best_relaxed())
             if (auto moved = tighter(*relaxed, problem_.hard)) problem_.hard = std::move(*moved);
         SearchResult found = search_plans(problem_, yardstick_, context_.middle.models(), limits());
-        if (found.plans.empty()) found = best_effort();
-        answer.plans_visited = found.visited;
+        show(found, yardstick_.goals(), answer);
+    }
+
+    void show(const SearchResult& found, const std::vector<Goal>& goals, AdaptAnswer& answer) {
+        answer.plans_visited += found.visited;
         answer.proved = found.proved;
         answer.gap = found.gap;
-        for (auto& tried : weighed_out(found.plans)) answer.variants.push_back(variant_of(std::move(tried), answer.base));
+        for (auto& tried : weighed_out(found.plans, goals)) answer.variants.push_back(variant_of(std::move(tried), answer.base));
         std::stable_sort(answer.variants.begin(), answer.variants.end(),
                          [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
         if (std::any_of(answer.variants.begin(), answer.variants.end(), meets_all)) std::erase_if(answer.variants, std::not_fn(meets_all));
@@ -161,11 +184,11 @@ private:
         return {plan, std::move(built), std::move(batch), std::move(states)};
     }
 
-    std::vector<Tried> weighed_out(const std::vector<Plan>& plans) {
+    std::vector<Tried> weighed_out(const std::vector<Plan>& plans, const std::vector<Goal>& goals) {
         std::vector<Tried> all;
         for (const auto& plan : plans) {
             Tried tried = weighed_out(plan);
-            const auto faults = faults_of(tried.built.formula, problem_, stock_, yardstick_, context_.middle);
+            const auto faults = faults_of(tried.built.formula, problem_, stock_, goals, yardstick_, context_.middle);
             if (faults.empty()) all.push_back(std::move(tried));
             else if (context_.options.log)
                 for (const auto& fault : faults) context_.options.log("a plan was dropped: " + fault);
@@ -173,15 +196,20 @@ private:
         return all;
     }
 
-    // When the words cannot all be met, the nearest that can be done is still worth seeing; conditions stay hard.
-    SearchResult best_effort() {
-        Problem softer = problem_;
-        softer.hard.clear();
-        for (const auto& goal : yardstick_.goals())
-            if (goal.condition) softer.hard.push_back(goal);
+    // The nearest to what was asked, with the wants of the conflict as aims only; the others stay hard.
+    void best_effort(AdaptAnswer& answer, const std::vector<std::string>& given_up) {
+        std::vector<Goal> kept, kept_hard;
+        for (std::size_t g = 0; g < problem_.hard.size(); ++g) {
+            const Goal& goal = yardstick_.goals()[g];
+            const bool up = given_up.empty() ? !goal.condition : std::find(given_up.begin(), given_up.end(), goal.want) != given_up.end();
+            if (up) continue;
+            kept.push_back(goal);
+            kept_hard.push_back(problem_.hard[g]);
+        }
+        problem_.hard = std::move(kept_hard);
         SearchLimits limits = this->limits();
         limits.tighter = nullptr;
-        return search_plans(softer, yardstick_, context_.middle.models(), limits);
+        show(search_plans(problem_, yardstick_, context_.middle.models(), limits), kept, answer);
     }
 
     Variant variant_of(Tried tried, const Prediction& base) {

@@ -20,11 +20,6 @@ Solution solution_of(const Task& task, const Trial& point) {
     return {task.grams(point.y), point.distance(), point.deviation, point.violation()};
 }
 
-bool better(const Solution& a, const Solution& b) {
-    if (a.feasible() != b.feasible()) return a.feasible();
-    return a.feasible() ? a.distance < b.distance : a.violation < b.violation;
-}
-
 // NLopt asks for the objective and each limit by itself; one evaluation serves them all.
 struct Callback {
     const Task* task;
@@ -80,6 +75,11 @@ std::vector<double> slsqp(const Task& task, std::vector<double> y) {
 }
 
 }  // namespace
+
+bool better(const Solution& a, const Solution& b) {
+    if (a.feasible() != b.feasible()) return a.feasible();
+    return a.feasible() ? a.distance < b.distance : a.violation < b.violation;
+}
 
 Solution Rebalancer::solve(const std::vector<Choice>& choices, const ProcessOption& process, const std::vector<double>& from,
                            const Terms& terms) const {

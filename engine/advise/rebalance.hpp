@@ -18,6 +18,9 @@ struct Solution {
     bool feasible() const { return violation < 1e-4; }
 };
 
+/// Whether `a` is to be preferred: what keeps the limits, then the nearer; where neither does, what breaks them less.
+bool better(const Solution& a, const Solution& b);
+
 struct Terms {
     double enough = std::numeric_limits<double>::infinity();  ///< a distance plainly above it need not be told exactly
     const std::vector<Goal>* hard = nullptr;                  ///< goals to keep instead of the problem's own
