@@ -176,6 +176,7 @@ private:
         double tau = std::max(std::sqrt(here_.deviation * here_.deviation + smooth * smooth), smooth);
         double last_tau = 0, last_off = 0;
         constexpr int most_guesses = 8;
+        constexpr double close = 5e-3;
         for (int guess = 0; guess < most_guesses; ++guess) {
             for (std::size_t i = 0; i < n; ++i) {
                 q.slope[i] = pull[i] + tau * task_.prices()[i];
@@ -189,7 +190,7 @@ private:
                 for (auto& multiplier : least.multipliers) multiplier /= tau;
                 best = {way, promise, std::move(least.multipliers)};
             }
-            if (std::abs(off) < 1e-3 * tau + 1e-6) break;
+            if (std::abs(off) < close * tau + 1e-6) break;
             const double slope = guess > 0 && tau != last_tau ? (off - last_off) / (tau - last_tau) : -1;
             last_tau = tau;
             last_off = off;

@@ -149,6 +149,13 @@ private:
         return row == none && blocking == none;
     }
 
+    // Slope of the whole along one variable, with what the held rows push back.
+    double pull(std::size_t i) const {
+        double slope = slope_[i];
+        for (std::size_t j = 0; j < held_.size(); ++j) slope += multipliers_[j] * entry(held_[j], i);
+        return slope;
+    }
+
     // Lets go of what holds back the most; false when nothing does: the least point is reached.
     bool release() {
         double worst = -1e-9;
@@ -160,17 +167,23 @@ private:
             }
         for (std::size_t i = 0; i <= n_; ++i) {
             if (!end_[i] || (i < n_ && q_.high[i] - q_.low[i] < nothing)) continue;
-            double slope = slope_[i];
-            for (std::size_t j = 0; j < held_.size(); ++j) slope += multipliers_[j] * entry(held_[j], i);
-            const double gain = end_[i] < 0 ? slope : -slope;
+            const double gain = end_[i] < 0 ? pull(i) : -pull(i);
             if (gain < worst) {
                 worst = gain;
                 variable = i;
             }
         }
-        if (variable != none) end_[variable] = 0;
-        else if (row != none) held_.erase(held_.begin() + static_cast<std::ptrdiff_t>(row));
-        return variable != none || row != none;
+        if (variable != none) {
+            end_[variable] = 0;
+            if (!first_) return true;
+            // The first time all that pull are let go at once: many do, and one by one would take a round each.
+            first_ = false;
+            for (std::size_t i = 0; i < n_; ++i)
+                if (end_[i] && q_.high[i] - q_.low[i] >= nothing && (end_[i] < 0 ? pull(i) : -pull(i)) < worst / 10) end_[i] = 0;
+            return true;
+        }
+        if (row != none) held_.erase(held_.begin() + static_cast<std::ptrdiff_t>(row));
+        return row != none;
     }
 
     static constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
@@ -183,6 +196,7 @@ private:
     std::vector<std::size_t> held_;     // rows kept at their limit
     std::vector<std::size_t> free_;
     std::vector<double> way_, multipliers_;
+    bool first_ = true;
 };
 
 }  // namespace
