@@ -81,9 +81,9 @@ public:
         return why;
     }
 
-    std::string for_process(const ProcessChange& change) const {
+    std::string for_process(const ProcessChange& done) const {
         const auto factor = [&](double before, double after) { return "; bind factor " + figures(before) + " -> " + figures(after); };
-        switch (change.about) {
+        switch (done.about) {
             case ProcessChange::About::order:
                 return "acid that meets unsalted meat keeps its protein from dissolving" +
                        factor(c_.bind_before.order_factor, c_.bind_after.order_factor);
@@ -91,11 +91,25 @@ public:
                 return "dissolved protein is the glue" + factor(c_.bind_before.mixing_factor, c_.bind_after.mixing_factor);
             case ProcessChange::About::cold:
                 return "cold fat does not smear" + factor(c_.bind_before.cold_factor, c_.bind_after.cold_factor);
+            case ProcessChange::About::plate:
+                return "the plate decides how much protein is opened and how coarse the bite is" +
+                       factor(c_.bind_before.plate_factor, c_.bind_after.plate_factor);
+            case ProcessChange::About::rest:
+                return "the acid turns leaf green to olive, hour by hour; " + greenness();
+            case ProcessChange::About::rest_cold:
+                return "the colder, the slower acid turns leaf green to olive; " + greenness();
+            case ProcessChange::About::core:
+                return "what is cooked hotter loses more; " + change("cook loss", c_.before.properties[Property::cook_loss_pct],
+                                                                           c_.after.properties[Property::cook_loss_pct], "%");
         }
         return {};
     }
 
 private:
+    std::string greenness() const {
+        return change("green", c_.before.properties[Property::greenness], c_.after.properties[Property::greenness], "");
+    }
+
     std::string name(const std::string& id) const { return knowledge_.ingredient(id)->names.front(); }
 
     static std::string bind_part(double before, double after) {

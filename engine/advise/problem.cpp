@@ -9,6 +9,7 @@
 
 #include "advise/dose.hpp"
 #include "advise/kin.hpp"
+#include "advise/making.hpp"
 #include "advise/request.hpp"
 #include "advise/stand_ins.hpp"
 #include "base/band.hpp"
@@ -68,7 +69,7 @@ public:
         for (std::size_t l = 0; l < lines().size(); ++l) replace_line(l);
         for (const Role role : add_roles_) add_role(role);
         limits();
-        processes();
+        problem_.processes = ways_of_making(problem_.formula, yardstick_, context_);
         problem_.hard = hard_goals(yardstick_);
         relate(problem_, knowledge_);
         return std::move(problem_);
@@ -306,37 +307,6 @@ private:
             if (problem_.moves[m].kind == MoveKind::add && ingredient(problem_.moves[m].food).roles.front() == Role::binder)
                 binders.moves.push_back(m);
         if (binders.moves.size() > 1) problem_.limits.push_back(std::move(binders));
-    }
-
-    void processes() {
-        Draws middle = Draws::middle();
-        const Process& base = problem_.formula.process;
-        problem_.processes.push_back({base, process_states(base, knowledge_, middle).front(), {}, 0});
-        const bool bind_wanted = std::any_of(yardstick_.goals().begin(), yardstick_.goals().end(), [](const Goal& g) {
-            return (g.property == Property::bind || g.property == Property::firmness) && g.kind == Goal::Kind::at_least;
-        });
-        if (!bind_wanted) return;
-        ProcessOption better{base, {}, {}, 0};
-        const ProcessState now = problem_.processes.front().state;
-        constexpr double cold = 2, tacky_min = 3;
-        if (now.order != Order::salt_first) {
-            better.process.order = Order::salt_first;
-            better.changes.push_back(
-                {ProcessChange::About::order, "salt and lean first, mixed until tacky; the paste next; acid cold and last"});
-        }
-        if (now.mixing_min < tacky_min) {
-            better.process.mixing_min = tacky_min;
-            better.changes.push_back({ProcessChange::About::mixing, "mix 3 minutes, until it sticks to an upturned palm"});
-        }
-        if (now.mixed_at_c > cold) {
-            better.process.mixed_at_c = cold;
-            better.changes.push_back({ProcessChange::About::cold, "meat and paste at 0-2 C before mixing, no warmer than 4 C after"});
-        }
-        if (better.changes.empty()) return;
-        better.state = process_states(better.process, knowledge_, middle).front();
-        better.price = context_.constant("advice.price.process");
-        // At its price it is never worse by what anyone could notice, so the way it was made is not looked at beside it.
-        problem_.processes.front() = std::move(better);
     }
 
     static Material negated(const Material& m) {

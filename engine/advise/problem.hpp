@@ -44,7 +44,7 @@ struct Limit {
 
 /// One change of the making, with what to do in words.
 struct ProcessChange {
-    enum class About { order, mixing, cold } about = About::order;
+    enum class About { order, mixing, cold, plate, rest, rest_cold, core } about = About::order;
     std::string what;
 };
 
