@@ -1,6 +1,7 @@
 #include "advise/making.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "advise/explain.hpp"
 #include "predict/predict.hpp"
@@ -18,7 +19,7 @@ constexpr double worth_cooling_core_c = 0.5, worth_cooling_rest_c = 1;  // therm
 class Making {
 public:
     Making(const Formula& formula, const Yardstick& yardstick, const Context& context)
-        : formula_(formula), yardstick_(yardstick), context_(context), now_(state_of(formula.process)) {}
+        : formula_(formula), yardstick_(yardstick), context_(context), now_(state_of(formula.process)), total_(Batch(formula, context.middle).total(0)) {}
 
     std::vector<ProcessOption> ways() const {
         ProcessOption careful{formula_.process, {}, {}, 0};
@@ -120,9 +121,22 @@ private:
         return text;
     }
 
+    // Whether it moves a property that a want is about by enough to be told, in the batch as it is.
+    bool matters(const Lever& lever, const Process& beside) const {
+        constexpr double enough = 0.25;  // noticeable differences
+        Process with = beside;
+        lever.set(with, lever.value);
+        const Models& models = context_.middle.models();
+        const State before = models.state(total_, state_of(beside), 0), after = models.state(total_, state_of(with), 0);
+        return std::any_of(yardstick_.goals().begin(), yardstick_.goals().end(), [&](const Goal& g) {
+            return std::abs(after.properties[g.property] - before.properties[g.property]) >= enough * yardstick_.unit(g.property);
+        });
+    }
+
     // Every way so far with one of the levers as well.
-    static void add_beside(std::vector<ProcessOption>& all, const std::vector<Lever>& levers) {
+    void add_beside(std::vector<ProcessOption>& all, std::vector<Lever> levers) const {
         const std::size_t before = all.size();
+        std::erase_if(levers, [&](const Lever& lever) { return !matters(lever, all.front().process); });
         for (const auto& lever : levers)
             for (std::size_t w = 0; w < before; ++w) {
                 ProcessOption way = all[w];
@@ -137,6 +151,7 @@ private:
     const Yardstick& yardstick_;
     const Context& context_;
     ProcessState now_;
+    Material total_;  // of the batch as it is, at the middle
 };
 
 }  // namespace
