@@ -7,7 +7,7 @@
 namespace standin {
 namespace {
 
-constexpr double close_kin = 0.85;  // of a swap either way; judgement
+constexpr double close_kin = 0.8;  // of a swap either way; judgement
 
 bool brings(const Move& move) { return move.kind == MoveKind::stand_in || move.kind == MoveKind::add; }
 
