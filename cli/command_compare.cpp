@@ -11,15 +11,15 @@ int run_compare(const Call& call) {
         return complain({Trouble::usage, "only one formula can come from standard input", {}, {}}, call.colour);
     auto engine = Engine::open(engine_options(call));
     if (!engine) return complain(engine.error(), call.colour);
-    std::vector<Prediction> predictions;
+    std::vector<Formula> formulas;
     for (const auto& path : call.operands) {
-        const auto formula = load_formula(*engine, path);
+        auto formula = load_formula(*engine, path);
         if (!formula) return complain(formula.error(), call.colour);
-        auto prediction = engine->predict(*formula);
-        if (!prediction) return complain(prediction.error(), call.colour);
-        predictions.push_back(std::move(*prediction));
+        formulas.push_back(std::move(*formula));
     }
-    return deliver(call.json ? compare_json(predictions) : compare_text(predictions, look_for_output(call.colour)));
+    const auto answer = engine->compare(formulas);
+    if (!answer) return complain(answer.error(), call.colour);
+    return deliver(call.json ? compare_json(*answer) : compare_text(*answer, look_for_output(call.colour)));
 }
 
 }  // namespace standin::cli

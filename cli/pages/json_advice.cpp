@@ -23,6 +23,10 @@ Json stand_in_json(const StandIn& s) {
             {"sources", s.sources}};
 }
 
+Json instead_json(const Instead& i) {
+    return {{"with", i.with}, {"prepared", i.prepared}, {"grams", num(i.grams)}, {"distance", num(i.distance)}};
+}
+
 Json edit_json(const Edit& e) {
     return {{"do", std::string(word(e.kind))},
             {"line", e.line},
@@ -30,7 +34,8 @@ Json edit_json(const Edit& e) {
             {"prepared", e.prepared},
             {"grams_before", num(e.grams_before)},
             {"grams_after", num(e.grams_after)},
-            {"why", e.why}};
+            {"why", e.why},
+            {"alternatives", array_of(e.alternatives, [](const Instead& i) { return instead_json(i); })}};
 }
 
 Json want_json(const WantResult& w) { return {{"want", w.want}, {"met", w.met}, {"chance", num(w.chance)}, {"says", w.says}}; }
@@ -75,6 +80,7 @@ std::string adapt_json(const AdaptAnswer& a, const Engine& engine) {
                     {"variants", array_of(a.variants, [&](const Variant& v) { return variant_json(v, engine); })},
                     {"conflict", a.conflict},
                     {"would_give", a.would_give},
+                    {"reach", a.reach},
                     {"presumed", a.presumed},
                     {"cautions", json_of(a.base.cautions)}});
 }

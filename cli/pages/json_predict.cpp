@@ -66,8 +66,12 @@ Json json_of(const Prediction& p) {
 
 std::string predict_json(const Prediction& prediction, Form form) { return printed(json_of(prediction), form); }
 
-std::string compare_json(const std::vector<Prediction>& predictions) {
-    return printed({{"formulas", array_of(predictions, [](const Prediction& p) { return json_of(p); })}});
+std::string compare_json(const CompareAnswer& answer) {
+    return printed({{"formulas", array_of(answer.formulas, [](const Prediction& p) { return json_of(p); })},
+                    {"from_first", array_of(answer.from_first, [](const Comparison& c) {
+                         return Json{{"differences", json_of(c.differences)},
+                                     {"colour_difference", {{"rested", json_of(c.colour_rested)}, {"cooked", json_of(c.colour_cooked)}}}};
+                     })}});
 }
 
 }  // namespace standin::cli

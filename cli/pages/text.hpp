@@ -11,7 +11,7 @@ namespace standin::cli {
 
 std::string predict_text(const Prediction& prediction, const Look& look);
 std::string why_text(const WhyAnswer& answer, const Look& look);
-std::string compare_text(const std::vector<Prediction>& predictions, const Look& look);
+std::string compare_text(const CompareAnswer& answer, const Look& look);
 std::string swaps_text(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Look& look);
 std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const Look& look);
 std::string lookup_text(const LookupAnswer& answer, const Engine& engine, const Look& look);

@@ -37,7 +37,8 @@ std::string list_part(const char* head, const std::vector<std::string>& items, c
 
 std::string adapt_text(const AdaptAnswer& a, const Engine& engine, const Look& look) {
     std::string page = paragraph(base_in_short(a.base), look, 0) + paragraph(answer_first(a), look, 0);
-    page += list_part("These demands cannot all be met", a.conflict, look) + list_part("What would give", a.would_give, look);
+    page += list_part("These demands cannot all be met", a.conflict, look) + list_part("What would give", a.would_give, look) +
+            list_part("What can be reached", a.reach, look);
     for (const auto& v : a.variants) page += variant_part(v, a.base, engine, look);
     page += search_part(a, look) + list_part("Taken for granted", a.presumed, look);
     page += allergens_part(a.base.allergens, look);

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "pages/effects.hpp"
 #include "pages/text.hpp"
 #include "pages/text_parts.hpp"
 
@@ -44,6 +45,22 @@ std::string columns(const Group& group, std::size_t first, const Look& look) {
     return "\n" + table.page(look);
 }
 
+// What lies between the first and another, narrower than the two bands by themselves: both share every draw.
+std::string between(const CompareAnswer& answer, const Look& look) {
+    std::string out;
+    for (std::size_t i = 0; i < answer.from_first.size(); ++i) {
+        const auto& c = answer.from_first[i];
+        out += heading("From A to " + letter(i + 1), look);
+        const auto first = moved(c.differences);
+        for (const auto property : first) out += bullet(effect(property, c.differences[property]), look);
+        if (first.empty()) out += bullet("no property moves by much", look);
+        out += bullet("colour: " + band(c.colour_rested, 1) + " CIEDE2000 units away when rested, " + band(c.colour_cooked, 1) +
+                          " when cooked",
+                      look);
+    }
+    return out;
+}
+
 // One line a caution, with the formulas it is said of unless it is said of all.
 std::vector<CautionText> shared_cautions(const std::vector<Prediction>& all) {
     std::vector<CautionText> out;
@@ -66,7 +83,8 @@ std::vector<CautionText> shared_cautions(const std::vector<Prediction>& all) {
 
 }  // namespace
 
-std::string compare_text(const std::vector<Prediction>& predictions, const Look& look) {
+std::string compare_text(const CompareAnswer& answer, const Look& look) {
+    const auto& predictions = answer.formulas;
     constexpr std::size_t abreast = 3;
     std::string page = in_short(predictions, look);
     for (std::size_t first = 0; first < predictions.size(); first += abreast) {
@@ -74,6 +92,7 @@ std::string compare_text(const std::vector<Prediction>& predictions, const Look&
         for (std::size_t i = first; i < std::min(first + abreast, predictions.size()); ++i) group.push_back(&predictions[i]);
         page += columns(group, first, look);
     }
+    page += between(answer, look);
     page += heading("Allergens", look);
     for (std::size_t i = 0; i < predictions.size(); ++i) {
         std::vector<std::string> names;

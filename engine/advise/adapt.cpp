@@ -3,13 +3,18 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
+#include <optional>
 
+#include "advise/alternatives.hpp"
 #include "advise/conflict.hpp"
 #include "advise/difference.hpp"
 #include "advise/explain.hpp"
+#include "advise/met.hpp"
+#include "advise/reach.hpp"
 #include "advise/request.hpp"
 #include "advise/search.hpp"
 #include "advise/verify.hpp"
+#include "base/band.hpp"
 #include "predict/predict.hpp"
 #include "safety/allergens.hpp"
 #include "safety/safety.hpp"
@@ -29,9 +34,13 @@ Compared compare(const Formula& base, const Formula& variant, Pantry& middle) {
     return c;
 }
 
-bool meets_all(const Variant& v) {
-    return std::all_of(v.wants.begin(), v.wants.end(), [](const WantResult& w) { return w.met; });
-}
+// A plan as weighed out, and what it is at every draw.
+struct Tried {
+    Plan plan;
+    BuiltVariant built;
+    Batch batch;
+    std::vector<State> states;
+};
 
 class Adapt {
 public:
@@ -58,13 +67,7 @@ public:
             return answer;
         }
         if (!kept_lines_missing()) search(answer);
-        if (std::none_of(answer.variants.begin(), answer.variants.end(), meets_all)) {
-            Conflict conflict = smallest_conflict(formula_, request_, yardstick_.goals(), graph_, context_);
-            answer.conflict = std::move(conflict.demands);
-            answer.would_give = std::move(conflict.would_give);
-            // Each demand can be met alone and all together, but not in the plans found: say that, not nothing.
-            if (answer.conflict.empty()) answer.conflict.push_back("no plan within the limits meets every want");
-        }
+        if (std::none_of(answer.variants.begin(), answer.variants.end(), meets_all)) not_met(answer);
         return answer;
     }
 
@@ -81,120 +84,160 @@ private:
         return false;
     }
 
-    // The search works at the middle of every band; what is shown and judged are medians over the draws, which lie a little off. Where
-    // that breaks a goal, its limit is moved by as much and the search runs again.
+    // Nothing does all that was asked: what stands against what, how near each want can be come to, and the nearest that can be done.
+    void not_met(AdaptAnswer& answer) {
+        Conflict conflict = smallest_conflict(formula_, request_, yardstick_.goals(), graph_, context_);
+        answer.conflict = std::move(conflict.demands);
+        answer.would_give = std::move(conflict.would_give);
+        // Each demand can be met alone and all together, but not in the plans found: say that, not nothing.
+        if (answer.conflict.empty()) answer.conflict.push_back("no plan within the limits meets every want");
+        if (kept_lines_missing()) return let_go(answer);
+        problem_.hard = hard_goals(yardstick_);
+        const Shown shown = [this](const Plan& plan, Property property) { return median(weighed_out(plan).states, property); };
+        answer.reach = reach_of_wants(problem_, yardstick_, context_.middle.models(), shown, answer.base.properties);
+        if (answer.variants.empty()) best_effort(answer, conflict.wants);
+    }
+
+    // A kept line that is not to be had in full: the nearest is what can be done with what there is of it.
+    void let_go(AdaptAnswer& answer) {
+        Formula freed = formula_;
+        for (std::size_t l = 0; l < freed.lines.size(); ++l) freed.lines[l].keep = freed.lines[l].keep && !problem_.forced[l];
+        AdaptAnswer nearest = Adapt(freed, request_, context_, yardstick_.goals(), stock_).answer();
+        answer.variants = std::move(nearest.variants);
+        answer.proved = nearest.proved;
+        answer.gap = nearest.gap;
+        answer.plans_visited = nearest.plans_visited;
+    }
+
+    // What is shown and judged are medians over the draws of weights as rounded; the search works at the middle of every band, and the
+    // two lie a little apart. The limits are moved by what that comes to in the best relaxed batch, and for each plan by what its own
+    // medians still miss. What the search proves holds as far as the plans it does not visit lie off the middle as that batch does.
     void search(AdaptAnswer& answer) {
-        constexpr int most_rounds = 3;
-        for (int round = 0; round < most_rounds; ++round) {
-            AdaptAnswer tried = answer;
-            search_once(tried);
-            if (round > 0 && tried.variants.empty()) break;
-            answer = std::move(tried);
-            if (!tighten(answer)) break;
-        }
+        if (const auto relaxed = best_relaxed())
+            if (auto moved = tighter(*relaxed, problem_.hard)) problem_.hard = std::move(*moved);
+        SearchResult found = search_plans(problem_, yardstick_, context_.middle.models(), limits());
+        show(found, yardstick_.goals(), answer);
+    }
+
+    void show(const SearchResult& found, const std::vector<Goal>& goals, AdaptAnswer& answer) {
+        answer.plans_visited += found.visited;
+        answer.proved = found.proved;
+        answer.gap = found.gap;
+        for (auto& tried : weighed_out(found.plans, goals)) answer.variants.push_back(variant_of(std::move(tried), answer.base));
+        std::stable_sort(answer.variants.begin(), answer.variants.end(),
+                         [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
         if (std::any_of(answer.variants.begin(), answer.variants.end(), meets_all)) std::erase_if(answer.variants, std::not_fn(meets_all));
         for (std::size_t i = 0; i < answer.variants.size(); ++i) answer.variants[i].rank = i + 1;
     }
 
-    // Moves the limits that some variant misses by its medians; false when all are kept.
-    bool tighten(const AdaptAnswer& answer) {
-        constexpr double margin = 1.5;  // the median moves a little less than the limit
-        bool moved = false;
-        for (std::size_t g = 0; g < problem_.hard.size(); ++g) {
-            Goal& goal = problem_.hard[g];
-            const Goal& asked = yardstick_.goals()[g];
-            double short_by = 0;
-            for (const auto& variant : answer.variants) {
-                short_by = std::max(short_by, shortfall(asked, variant.prediction.properties[goal.property].mid,
-                                                        answer.base.properties[goal.property].mid) -
-                                                  allowed(asked));
-            }
-            if (short_by <= 0) continue;
-            goal.limit += (goal.kind == Goal::Kind::at_most ? -margin : margin) * short_by;
-            moved = moved || goal.kind != Goal::Kind::equal;
+    Rebalancer rebalancer() const { return {problem_, yardstick_, context_.middle.models()}; }
+
+    // The best batch with every move still open, as if it were a plan.
+    std::optional<Plan> best_relaxed() const {
+        std::optional<Plan> best;
+        if (problem_.hard.empty()) return best;
+        for (std::size_t p = 0; p < problem_.processes.size(); ++p) {
+            const std::vector<Choice> open(problem_.moves.size(), Choice::open);
+            const Solution s = rebalancer().solve(open, problem_.processes[p], {});
+            if (s.feasible() && (!best || s.distance < best->distance)) best = Plan{p, s.grams, s.distance, s.deviation};
         }
-        return moved;
+        return best;
     }
 
-    // How far from its target a goal still counts as met: words a little, conditions not at all but for the last shown figure.
-    double allowed(const Goal& goal) const {
-        const bool strict = goal.condition && goal.kind != Goal::Kind::equal;
-        return strict ? 0.002 * std::abs(goal.limit) : met_within * yardstick_.unit(goal.property);
+    // Goals with the limits moved by what the medians of the plan miss; nothing when they keep all of them.
+    std::optional<std::vector<Goal>> tighter(const Plan& plan, const std::vector<Goal>& hard) {
+        constexpr double margin = 1.2;  // the median moves a little less than the limit
+        const Tried tried = weighed_out(plan);
+        std::vector<Goal> moved = hard;
+        bool any = false;
+        for (std::size_t g = 0; g < hard.size(); ++g) {
+            const Goal& asked = yardstick_.goals()[g];
+            const double short_by = shortfall(asked, median(tried.states, asked.property), median(base_states_, asked.property)) -
+                                    allowed(asked, yardstick_);
+            if (short_by <= 0 || asked.kind == Goal::Kind::equal) continue;
+            moved[g].limit += (asked.kind == Goal::Kind::at_most ? -margin : margin) * short_by;
+            any = true;
+        }
+        return any ? std::optional(std::move(moved)) : std::nullopt;
     }
 
-    void search_once(AdaptAnswer& answer) {
+    static double median(const std::vector<State>& states, Property property) {
+        std::vector<double> values;
+        values.reserve(states.size());
+        for (const auto& state : states) values.push_back(state.properties[property]);
+        return band_of(std::move(values)).mid;
+    }
+
+    SearchLimits limits() {
         SearchLimits limits;
         limits.plans = std::max<std::size_t>(1, request_.top);
         limits.changes = request_.changes;
         limits.progress = context_.options.progress;
-        SearchResult found = search_plans(problem_, yardstick_, context_.middle.models(), limits);
-        if (found.plans.empty() && answer.variants.empty()) found = best_effort(limits);
-        answer.proved = found.proved;
-        answer.gap = found.gap;
-        answer.plans_visited += found.visited;
-        answer.variants.clear();
-        for (const auto& plan : found.plans) {
-            BuiltVariant built = build_variant(problem_, plan, stock_, context_.knowledge());
-            const auto faults = faults_of(built.formula, problem_, stock_, yardstick_, context_.middle);
-            if (faults.empty()) answer.variants.push_back(variant_of(std::move(built), plan, answer.base));
+        limits.tighter = [this](const Plan& plan, const std::vector<Goal>& hard) { return tighter(plan, hard); };
+        return limits;
+    }
+
+    Tried weighed_out(const Plan& plan) {
+        BuiltVariant built = build_variant(problem_, plan, stock_, context_.knowledge());
+        Batch batch(built.formula, context_.drawn);
+        auto states = states_of(batch, context_.drawn.models());
+        return {plan, std::move(built), std::move(batch), std::move(states)};
+    }
+
+    std::vector<Tried> weighed_out(const std::vector<Plan>& plans, const std::vector<Goal>& goals) {
+        std::vector<Tried> all;
+        for (const auto& plan : plans) {
+            Tried tried = weighed_out(plan);
+            const auto faults = faults_of(tried.built.formula, problem_, stock_, goals, yardstick_, context_.middle);
+            if (faults.empty()) all.push_back(std::move(tried));
             else if (context_.options.log)
                 for (const auto& fault : faults) context_.options.log("a plan was dropped: " + fault);
         }
-        std::stable_sort(answer.variants.begin(), answer.variants.end(),
-                         [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
+        return all;
     }
 
-    // When the words cannot all be met, the nearest that can be done is still worth seeing; conditions stay hard.
-    SearchResult best_effort(const SearchLimits& limits) {
-        Problem softer = problem_;
-        softer.hard.clear();
-        for (const auto& goal : yardstick_.goals())
-            if (goal.condition) softer.hard.push_back(goal);
-        return search_plans(softer, yardstick_, context_.middle.models(), limits);
+    // The nearest to what was asked, with the wants of the conflict as aims only; the others stay hard.
+    void best_effort(AdaptAnswer& answer, const std::vector<std::string>& given_up) {
+        std::vector<Goal> kept, kept_hard;
+        for (std::size_t g = 0; g < problem_.hard.size(); ++g) {
+            const Goal& goal = yardstick_.goals()[g];
+            const bool up = given_up.empty() ? !goal.condition : std::find(given_up.begin(), given_up.end(), goal.want) != given_up.end();
+            if (up) continue;
+            kept.push_back(goal);
+            kept_hard.push_back(problem_.hard[g]);
+        }
+        problem_.hard = std::move(kept_hard);
+        SearchLimits limits = this->limits();
+        limits.tighter = nullptr;
+        show(search_plans(problem_, yardstick_, context_.middle.models(), limits), kept, answer);
     }
 
-    Variant variant_of(BuiltVariant built, const Plan& plan, const Prediction& base) {
+    Variant variant_of(Tried tried, const Prediction& base) {
         Variant v;
-        Compared compared = compare(formula_, built.formula, context_.middle);
+        const Plan& plan = tried.plan;
+        Compared compared = compare(formula_, tried.built.formula, context_.middle);
         // The plan's prices, and the deviation of the weights as rounded.
         v.felt = yardstick_.distance(compared.variant, compared.after);
         v.distance = plan.distance - plan.deviation + v.felt;
         v.table = table_sentence(yardstick_, compared);
-        const Batch batch(built.formula, context_.drawn);
-        const auto states = states_of(batch, context_.drawn.models());
-        v.prediction = predicted(built.formula, batch, states);
+        v.prediction = predicted(tried.built.formula, tried.batch, tried.states);
         // Reasons quote the medians that stand in the tables, not the middle draw the search works with.
         for_each_property([&](Property p) {
             compared.before.properties[p] = base.properties[p].mid;
             compared.after.properties[p] = v.prediction.properties[p].mid;
         });
-        v.edits = explain_edits(built, problem_, compared, context_);
+        v.edits = explain_edits(tried.built, problem_, compared, alternatives_to(plan, problem_, rebalancer()), context_);
         v.new_allergens = new_allergens(base, v.prediction);
         v.gives_back = what_gives_back(formula_, yardstick_, compared, graph_, stock_, context_);
-        v.formula = std::move(built.formula);
-        const Differences d = differences_between(base_states_, states);
+        v.formula = std::move(tried.built.formula);
+        const Differences d = differences_between(base_states_, tried.states);
         v.differences = d.properties;
         v.colour_rested = d.rested;
         v.colour_cooked = d.cooked;
-        wants(v, base, states);
+        for (const auto& goal : yardstick_.goals())
+            v.wants.push_back(judged(goal, yardstick_, base.properties[goal.property].mid, v.prediction.properties[goal.property].mid,
+                                     base_states_, tried.states));
         return v;
-    }
-
-    void wants(Variant& v, const Prediction& base, const std::vector<State>& states) {
-        for (const auto& goal : yardstick_.goals()) {
-            const double slack = allowed(goal);
-            const double before = base.properties[goal.property].mid, after = v.prediction.properties[goal.property].mid;
-            std::size_t met = 0;
-            for (std::size_t i = 0; i < states.size(); ++i)
-                met += shortfall(goal, states[i].properties[goal.property], base_states_[i].properties[goal.property]) <= slack;
-            WantResult result{
-                goal.want, shortfall(goal, after, before) <= slack, static_cast<double>(met) / static_cast<double>(states.size()), {}};
-            const char* asked = goal.kind == Goal::Kind::at_least ? " or more" : goal.kind == Goal::Kind::at_most ? " or less" : "";
-            result.says = std::string(info(goal.property).name) + " " + figures(before) + " -> " + figures(after) + " " +
-                          std::string(info(goal.property).unit) + "; asked for " + figures(goal.target(before)) + asked;
-            if (!goal.condition) result.says += ", within " + figures(slack) + " counts as met";
-            v.wants.push_back(std::move(result));
-        }
     }
 
     const Formula& formula_;

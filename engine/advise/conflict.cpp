@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <functional>
+#include <optional>
+#include <set>
 
 #include "advise/explain.hpp"
 #include "advise/request.hpp"
@@ -11,6 +13,8 @@ namespace {
 
 // What one demand is called, and the request without it.
 struct Demand {
+    enum class About { want, line, exclusion, stock } about;
+    std::string what;  // the want, the line, what is to be left out
     std::string words;
     std::function<void(Formula&, AdaptRequest&, std::vector<Goal>&)> drop;
 };
@@ -30,8 +34,11 @@ public:
             if (can_be_met(dropped)) dropped[d] = false;
         }
         Conflict conflict;
-        for (std::size_t d = 0; d < demands_.size(); ++d)
-            if (!dropped[d]) conflict.demands.push_back(demands_[d].words);
+        for (std::size_t d = 0; d < demands_.size(); ++d) {
+            if (dropped[d]) continue;
+            conflict.demands.push_back(demands_[d].words);
+            if (demands_[d].about == Demand::About::want) conflict.wants.push_back(demands_[d].what);
+        }
         conflict.would_give = what_gives(dropped);
         return conflict;
     }
@@ -41,18 +48,18 @@ private:
         for (const auto& goal : goals_) {
             const std::string want = goal.want;
             if (std::any_of(demands_.begin(), demands_.end(), [&](const Demand& d) { return d.words == "want " + want; })) continue;
-            demands_.push_back({"want " + want, [want](Formula&, AdaptRequest&, std::vector<Goal>& goals) {
+            demands_.push_back({Demand::About::want, want, "want " + want, [want](Formula&, AdaptRequest&, std::vector<Goal>& goals) {
                                     std::erase_if(goals, [&](const Goal& g) { return g.want == want; });
                                 }});
         }
         for (std::size_t l = 0; l < formula_.lines.size(); ++l) {
             if (!formula_.lines[l].keep) continue;
             demands_.push_back(
-                {"keep " + name(formula_.lines[l]), [l](Formula& f, AdaptRequest&, std::vector<Goal>&) { f.lines[l].keep = false; }});
+                {Demand::About::line, name(formula_.lines[l]), "keep " + name(formula_.lines[l]), [l](Formula& f, AdaptRequest&, std::vector<Goal>&) { f.lines[l].keep = false; }});
         }
         for (const auto& word : request_.without)
-            demands_.push_back({"without " + word, [word](Formula&, AdaptRequest& r, std::vector<Goal>&) { std::erase(r.without, word); }});
-        if (request_.have) demands_.push_back({stock_words(), [](Formula&, AdaptRequest& r, std::vector<Goal>&) { r.have.reset(); }});
+            demands_.push_back({Demand::About::exclusion, word, "without " + word, [word](Formula&, AdaptRequest& r, std::vector<Goal>&) { std::erase(r.without, word); }});
+        if (request_.have) demands_.push_back({Demand::About::stock, "", stock_words(), [](Formula&, AdaptRequest& r, std::vector<Goal>&) { r.have.reset(); }});
     }
 
     std::string name(const Line& line) const { return context_.knowledge().ingredient(line.ingredient)->names.front(); }
@@ -86,18 +93,34 @@ private:
         return share > 0 && share < 1 ? ", or a batch of " + figures(100 * share) + " % of the size, which the meat on hand makes" : "";
     }
 
-    bool can_be_met(const std::vector<bool>& dropped) const {
-        Formula formula = formula_;
-        AdaptRequest request = request_;
-        std::vector<Goal> goals = goals_;
+    // The request without what is dropped.
+    struct Asked {
+        Formula formula;
+        AdaptRequest request;
+        std::vector<Goal> goals;
+    };
+
+    Asked without(const std::vector<bool>& dropped) const {
+        Asked asked{formula_, request_, goals_};
         for (std::size_t d = 0; d < demands_.size(); ++d)
-            if (dropped[d]) demands_[d].drop(formula, request, goals);
+            if (dropped[d]) demands_[d].drop(asked.formula, asked.request, asked.goals);
+        return asked;
+    }
+
+    bool can_be_met(const std::vector<bool>& dropped) const {
+        const auto [formula, request, goals] = without(dropped);
         const auto stock = Stock::of(formula, request, context_.knowledge());
         if (!stock || !kept_lines_are_there(formula, *stock)) return false;
         return feasible(formula, *stock, goals);
     }
 
     bool feasible(const Formula& formula, const Stock& stock, const std::vector<Goal>& goals) const {
+        return nearest(formula, stock, goals, {}).has_value();
+    }
+
+    // Grams of `ingredient` in the nearest batch that keeps every limit; nothing where none does.
+    std::optional<double> nearest(const Formula& formula, const Stock& stock, const std::vector<Goal>& goals,
+                                  const std::string& ingredient) const {
         const Batch base(formula_, context_.middle);
         const Material total = base.total(0);
         const State state = context_.middle.models().state(total, base.process(0), 0);
@@ -105,8 +128,50 @@ private:
         const Problem problem = make_problem(formula, stock, graph_, yardstick, context_);
         const Rebalancer rebalancer(problem, yardstick, context_.middle.models());
         const std::vector<Choice> all(problem.moves.size(), Choice::open);
-        return std::any_of(problem.processes.begin(), problem.processes.end(),
-                           [&](const ProcessOption& process) { return rebalancer.solve(all, process, {}).feasible(); });
+        std::optional<Solution> best;
+        for (const auto& process : problem.processes) {
+            Solution found = rebalancer.solve(all, process, {});
+            if (found.feasible() && (!best || better(found, *best))) best = std::move(found);
+        }
+        if (!best) return std::nullopt;
+        double grams = 0;
+        for (std::size_t l = 0; l < formula.lines.size(); ++l)
+            if (formula.lines[l].ingredient == ingredient) grams += problem.start[l];
+        for (std::size_t m = 0; m < problem.moves.size(); ++m) {
+            if (problem.moves[m].food.ingredient != ingredient) continue;
+            grams += problem.moves[m].kind == MoveKind::reduce ? -best->grams[m] : best->grams[m];
+        }
+        return grams;
+    }
+
+    // Each thing that is short or missing, were there plenty of it: whether that alone would do, and how much is then used.
+    std::vector<std::string> what_would_do(const std::vector<bool>& dropped) const {
+        constexpr std::size_t most_said = 4;
+        std::vector<std::string> all;
+        const Asked asked = without(dropped);
+        if (!asked.request.have) return all;
+        std::set<std::string> tried;
+        const auto try_more = [&](const std::string& id, double there) {
+            if (all.size() == most_said || !tried.insert(id).second) return;
+            AdaptRequest more = asked.request;
+            std::erase(more.have->missing, id);
+            std::erase_if(more.have->items, [&](const InventoryItem& item) { return item.ingredient == id; });
+            more.have->items.push_back({id, std::nullopt});
+            const auto stock = Stock::of(asked.formula, more, context_.knowledge());
+            if (!stock || !kept_lines_are_there(asked.formula, *stock)) return;
+            const auto grams = nearest(asked.formula, *stock, asked.goals, id);
+            if (!grams || *grams <= there) return;
+            all.push_back("about " + figures(*grams) + " g " + context_.knowledge().ingredient(id)->names.front() + " on hand" +
+                          (there > 0 ? " in place of " + figures(there) + " g" : ""));
+        };
+        const auto stock = Stock::of(asked.formula, asked.request, context_.knowledge());
+        for (const auto& line : asked.formula.lines) {
+            const Offer offer = stock->offer(*context_.knowledge().ingredient(line.ingredient));
+            if (!offer.on_hand) try_more(line.ingredient, 0);
+        }
+        for (const auto& item : asked.request.have->items)
+            if (item.grams) try_more(item.ingredient, *item.grams);
+        return all;
     }
 
     bool kept_lines_are_there(const Formula& formula, const Stock& stock) const {
@@ -121,8 +186,12 @@ private:
         std::vector<std::string> all;
         for (std::size_t d = 0; d < demands_.size(); ++d) {
             if (dropped[d]) continue;
-            const bool stock = demands_[d].words.rfind("what is on hand", 0) == 0;
-            all.push_back(stock ? "more on hand of what is short" + smaller_batch() : "giving up \"" + demands_[d].words + "\"");
+            if (demands_[d].about != Demand::About::stock) {
+                all.push_back("giving up \"" + demands_[d].words + "\"");
+                continue;
+            }
+            all.push_back("more on hand of what is short" + smaller_batch());
+            for (auto& more : what_would_do(dropped)) all.push_back(std::move(more));
         }
         return all;
     }

@@ -11,6 +11,7 @@ namespace standin {
 struct Conflict {
     std::vector<std::string> demands;  ///< none of them can be left out of the quarrel
     std::vector<std::string> would_give;
+    std::vector<std::string> wants;  ///< those of the demands that are wants, as written
 };
 
 /// Drops demands one by one as long as the rest still cannot be met. Wants count as demands by their words, kept lines, exclusions and

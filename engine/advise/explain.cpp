@@ -81,9 +81,9 @@ public:
         return why;
     }
 
-    std::string for_process(const ProcessChange& change) const {
+    std::string for_process(const ProcessChange& done) const {
         const auto factor = [&](double before, double after) { return "; bind factor " + figures(before) + " -> " + figures(after); };
-        switch (change.about) {
+        switch (done.about) {
             case ProcessChange::About::order:
                 return "acid that meets unsalted meat keeps its protein from dissolving" +
                        factor(c_.bind_before.order_factor, c_.bind_after.order_factor);
@@ -91,11 +91,25 @@ public:
                 return "dissolved protein is the glue" + factor(c_.bind_before.mixing_factor, c_.bind_after.mixing_factor);
             case ProcessChange::About::cold:
                 return "cold fat does not smear" + factor(c_.bind_before.cold_factor, c_.bind_after.cold_factor);
+            case ProcessChange::About::plate:
+                return "the plate decides how much protein is opened and how coarse the bite is" +
+                       factor(c_.bind_before.plate_factor, c_.bind_after.plate_factor);
+            case ProcessChange::About::rest:
+                return "the acid turns leaf green to olive, hour by hour; " + greenness();
+            case ProcessChange::About::rest_cold:
+                return "the colder, the slower acid turns leaf green to olive; " + greenness();
+            case ProcessChange::About::core:
+                return "what is cooked hotter loses more; " + change("cook loss", c_.before.properties[Property::cook_loss_pct],
+                                                                           c_.after.properties[Property::cook_loss_pct], "%");
         }
         return {};
     }
 
 private:
+    std::string greenness() const {
+        return change("green", c_.before.properties[Property::greenness], c_.after.properties[Property::greenness], "");
+    }
+
     std::string name(const std::string& id) const { return knowledge_.ingredient(id)->names.front(); }
 
     static std::string bind_part(double before, double after) {
@@ -126,9 +140,26 @@ private:
     const Knowledge& knowledge_;
 };
 
+std::vector<std::string> described(const Line& food, const Knowledge& knowledge) {
+    std::vector<std::string> steps;
+    for (const auto& step : food.prepared) steps.push_back(describe(step, knowledge));
+    return steps;
+}
+
+// "Or 98 g cornstarch": what would do as well, the rest of the plan hardly changed.
+std::string or_else(const std::vector<Instead>& alternatives, const Knowledge& knowledge) {
+    std::string text;
+    for (const auto& other : alternatives) {
+        text += (text.empty() ? "Or " : ", or ") + figures(other.grams) + " g " + knowledge.ingredient(other.with)->names.front();
+        for (const auto& step : other.prepared) text += ", " + step;
+    }
+    return text;
+}
+
 }  // namespace
 
-std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const Compared& compared, const Context& context) {
+std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const Compared& compared,
+                                const std::vector<Alternative>& alternatives, const Context& context) {
     const Reasons reasons(problem, compared, context);
     std::vector<Edit> edits;
     for (const auto& plain : built.edits) {
@@ -138,7 +169,13 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
         if (plain.move != PlainEdit::none) {
             const Line& food = problem.moves[plain.move].food;
             edit.with = food.ingredient;
-            for (const auto& step : food.prepared) edit.prepared.push_back(describe(step, context.knowledge()));
+            edit.prepared = described(food, context.knowledge());
+            for (const auto& other : alternatives) {
+                if (other.move != plain.move) continue;
+                const Line& instead = problem.moves[other.instead].food;
+                edit.alternatives.push_back({instead.ingredient, described(instead, context.knowledge()), kitchen_grams(other.grams, true),
+                                             other.distance});
+            }
         }
         edit.grams_before = plain.before;
         edit.grams_after = plain.after;
@@ -147,6 +184,8 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
             edit.why = reasons.for_process(*plain.process);
         } else if (plain.kind == EditKind::add) edit.why = reasons.for_addition(plain);
         else edit.why = plain.move != PlainEdit::none ? reasons.for_stand_in(plain) : reasons.for_line(plain);
+        if (const auto other = or_else(edit.alternatives, context.knowledge()); !other.empty())
+            edit.why += (edit.why.empty() || edit.why.back() == '.' ? " " : ". ") + other;
         edits.push_back(std::move(edit));
     }
     return edits;

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "advise/alternatives.hpp"
 #include "advise/variant.hpp"
 
 namespace standin {
@@ -15,8 +16,9 @@ struct Compared {
     BatchBind bind_before, bind_after;
 };
 
-/// The edits with their reasons.
-std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const Compared& compared, const Context& context);
+/// The edits with their reasons, and what would do as well.
+std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const Compared& compared,
+                                const std::vector<Alternative>& alternatives, const Context& context);
 
 /// One sentence: how it will differ at the table, the largest differences first.
 std::string table_sentence(const Yardstick& yardstick, const Compared& compared);

@@ -8,6 +8,8 @@
 #include <set>
 
 #include "advise/dose.hpp"
+#include "advise/kin.hpp"
+#include "advise/making.hpp"
 #include "advise/request.hpp"
 #include "advise/stand_ins.hpp"
 #include "base/band.hpp"
@@ -67,8 +69,9 @@ public:
         for (std::size_t l = 0; l < lines().size(); ++l) replace_line(l);
         for (const Role role : add_roles_) add_role(role);
         limits();
-        processes();
+        problem_.processes = ways_of_making(problem_.formula, yardstick_, context_);
         problem_.hard = hard_goals(yardstick_);
+        relate(problem_, knowledge_);
         return std::move(problem_);
     }
 
@@ -173,13 +176,13 @@ private:
         if (is_meat(l) && !change_roles_.count(role)) return;
         const double price = context_.constant(trim && !touched ? "advice.price.trim" : "advice.price.change");
         const double down = trim && !touched ? trim_share : 1.0;
-        if (problem_.start[l] > 0) push({MoveKind::reduce, l, line, {}, negated(unit(line)), problem_.start[l] * down, price, trim});
+        if (problem_.start[l] > 0) push({MoveKind::reduce, l, line, {}, negated(unit(line)), problem_.start[l] * down, price, trim, role, {}});
         if (problem_.forced[l] || role == Role::binder) return;
         const double up = std::min({line.grams.mid * (trim         ? trim_share
                                                       : is_meat(l) ? 1.0
                                                                    : raise_share),
                                     room_for_more(l), is_meat(l) ? base_mass_ : most_of_paste * base_mass_});
-        if (up > 0) push({MoveKind::raise, l, line, {}, unit(line), up, price, trim});
+        if (up > 0) push({MoveKind::raise, l, line, {}, unit(line), up, price, trim, role, {}});
     }
 
     void replace_line(std::size_t l) {
@@ -199,7 +202,7 @@ private:
         const std::string key = key_of(candidate.food);
         if (const auto same = line_alike(candidate.food)) return widen_raise(*same, stands);
         const auto [place, fresh] = stand_in_moves_.try_emplace(key, problem_.moves.size());
-        if (fresh) push({MoveKind::stand_in, l, candidate.food, {}, unit(candidate.food), 0, 0, false});
+        if (fresh) push({MoveKind::stand_in, l, candidate.food, {}, unit(candidate.food), 0, 0, false, candidate.role, {}});
         Move& move = problem_.moves[place->second];
         move.stands_for.push_back(stands);
         move.most = bounded(move, candidate.role);
@@ -220,7 +223,7 @@ private:
         auto move = std::find_if(problem_.moves.begin(), problem_.moves.end(),
                                  [&](const Move& m) { return m.kind == MoveKind::raise && m.line == l; });
         if (move == problem_.moves.end()) {
-            push({MoveKind::raise, l, lines()[l], {}, unit(lines()[l]), 0, context_.constant("advice.price.change"), false});
+            push({MoveKind::raise, l, lines()[l], {}, unit(lines()[l]), 0, context_.constant("advice.price.change"), false, role_of_line(l), {}});
             move = problem_.moves.end() - 1;
         }
         move->stands_for.push_back(stands);
@@ -267,7 +270,7 @@ private:
         for (std::size_t f = 0; f < std::min(foods.size(), adds_of_a_kind); ++f) {
             Line food;
             food.ingredient = foods[f]->id;
-            Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false};
+            Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role, {}};
             if (!(dose_of(move.per_gram, role) > 0)) continue;
             move.most = base_mass_ * (role == Role::binder ? most_of_binder : role == Role::acid ? most_of_acid : most_of_paste / 3);
             move.most = std::min(move.most, enough_for_goals(move.per_gram, role));
@@ -304,36 +307,6 @@ private:
             if (problem_.moves[m].kind == MoveKind::add && ingredient(problem_.moves[m].food).roles.front() == Role::binder)
                 binders.moves.push_back(m);
         if (binders.moves.size() > 1) problem_.limits.push_back(std::move(binders));
-    }
-
-    void processes() {
-        Draws middle = Draws::middle();
-        const Process& base = problem_.formula.process;
-        problem_.processes.push_back({base, process_states(base, knowledge_, middle).front(), {}, 0});
-        const bool bind_wanted = std::any_of(yardstick_.goals().begin(), yardstick_.goals().end(), [](const Goal& g) {
-            return (g.property == Property::bind || g.property == Property::firmness) && g.kind == Goal::Kind::at_least;
-        });
-        if (!bind_wanted) return;
-        ProcessOption better{base, {}, {}, 0};
-        const ProcessState now = problem_.processes.front().state;
-        constexpr double cold = 2, tacky_min = 3;
-        if (now.order != Order::salt_first) {
-            better.process.order = Order::salt_first;
-            better.changes.push_back(
-                {ProcessChange::About::order, "salt and lean first, mixed until tacky; the paste next; acid cold and last"});
-        }
-        if (now.mixing_min < tacky_min) {
-            better.process.mixing_min = tacky_min;
-            better.changes.push_back({ProcessChange::About::mixing, "mix 3 minutes, until it sticks to an upturned palm"});
-        }
-        if (now.mixed_at_c > cold) {
-            better.process.mixed_at_c = cold;
-            better.changes.push_back({ProcessChange::About::cold, "meat and paste at 0-2 C before mixing, no warmer than 4 C after"});
-        }
-        if (better.changes.empty()) return;
-        better.state = process_states(better.process, knowledge_, middle).front();
-        better.price = context_.constant("advice.price.process");
-        problem_.processes.push_back(std::move(better));
     }
 
     static Material negated(const Material& m) {

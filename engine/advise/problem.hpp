@@ -32,6 +32,8 @@ struct Move {
     double most = 0;    ///< grams
     double price = 0;   ///< noticeable differences once it is used
     bool trim = false;  ///< salt or water following the rest: no edit of its own in a plan's idea
+    Role role = Role::green;       ///< main role of the food or of the line
+    std::vector<std::size_t> kin;  ///< other moves that would do as well (kin.hpp)
 };
 
 /// Grams of some moves that together must stay under a limit: one ingredient in several forms, or all binders.
@@ -42,7 +44,7 @@ struct Limit {
 
 /// One change of the making, with what to do in words.
 struct ProcessChange {
-    enum class About { order, mixing, cold } about = About::order;
+    enum class About { order, mixing, cold, plate, rest, rest_cold, core } about = About::order;
     std::string what;
 };
 

@@ -1,17 +1,14 @@
-// The best grams for a given set of moves: NLopt's SLSQP and CCSA in turns, on variables scaled by each move's most, so that 2 g of salt
-// and 700 g of pork weigh alike. What comes back is recomputed from the models and says itself whether it keeps the constraints; no solver
-// is believed.
+// The best grams for a given set of moves: a descent of our own that uses what the problem is (a length of nearly linear rows plus prices),
+// and NLopt's SLSQP as a second opinion on what will be shown. What comes back is recomputed from the models and says itself whether it
+// keeps the constraints; no solver is believed.
 #pragma once
 
+#include <limits>
 #include <vector>
 
-#include "advise/problem.hpp"
+#include "advise/task.hpp"
 
 namespace standin {
-
-/// How a move enters a plan: not at all; still open, at a price that grows with its grams; chosen, at its full price; or chosen and done
-/// to the last gram.
-enum class Choice : unsigned char { out, open, in, full };
 
 struct Solution {
     std::vector<double> grams;  ///< one a move
@@ -21,6 +18,14 @@ struct Solution {
     bool feasible() const { return violation < 1e-4; }
 };
 
+/// Whether `a` is to be preferred: what keeps the limits, then the nearer; where neither does, what breaks them less.
+bool better(const Solution& a, const Solution& b);
+
+struct Terms {
+    double enough = std::numeric_limits<double>::infinity();  ///< a distance plainly above it need not be told exactly
+    const std::vector<Goal>* hard = nullptr;                  ///< goals to keep instead of the problem's own
+};
+
 class Rebalancer {
 public:
     Rebalancer(const Problem& problem, const Yardstick& yardstick, const Models& middle)
@@ -28,13 +33,22 @@ public:
 
     /// Minimises over the grams of all moves that are not out, starting from `from` (one a move; empty: nothing moved). When the answer
     /// breaks a limit, other starts are tried before it is given as it is.
-    Solution solve(const std::vector<Choice>& choices, const ProcessOption& process, const std::vector<double>& from) const;
+    Solution solve(const std::vector<Choice>& choices, const ProcessOption& process, const std::vector<double>& from,
+                   const Terms& terms = {}) const;
+
+    /// `found` once more by another method, for what will be shown: the better of the two.
+    Solution second_opinion(const std::vector<Choice>& choices, const ProcessOption& process, const Solution& found,
+                            const Terms& terms = {}) const;
 
     /// The batch after `grams` of every move, and what the models say of it.
     Material total(const std::vector<double>& grams) const;
     State state(const Material& total, const ProcessOption& process) const { return models_.state(total, process.state, 0); }
 
 private:
+    Task task(const std::vector<Choice>& choices, const ProcessOption& process, const Terms& terms) const {
+        return {problem_, terms.hard ? *terms.hard : problem_.hard, yardstick_, models_, process, choices};
+    }
+
     const Problem& problem_;
     const Yardstick& yardstick_;
     const Models& models_;

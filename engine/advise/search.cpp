@@ -6,6 +6,8 @@
 #include <queue>
 #include <set>
 
+#include "advise/idea.hpp"
+
 namespace standin {
 namespace {
 
@@ -35,22 +37,24 @@ public:
     SearchResult run() && {
         roots();
         while (!open_.empty()) {
-            if (open_.top().bound() >= worst_kept() - bound_slack) break;
+            if (open_.top().bound() >= worst_kept() - bound_slack || nothing_new()) break;
             if (result_.visited >= limits_.nodes || stopped()) break;
             Node node = open_.top();
             open_.pop();
             if (!only_dusts(node)) expand(std::move(node));
         }
-        result_.proved = open_.empty() || open_.top().bound() >= worst_kept() - bound_slack;
+        result_.proved = open_.empty() || (!result_.plans.empty() && open_.top().bound() >= worst_finite() - bound_slack);
         if (!result_.proved) result_.gap = std::max(0.0, worst_finite() - open_.top().bound());
         return std::move(result_);
     }
 
 private:
-    // What a plan comes down to: the foods that come in, and the lines that go up or down. Trims do not count.
-    struct Idea {
-        std::set<std::size_t> foods, lines;
-    };
+    // Fewer ideas than asked for, those proved, and none other found in a long while: there may be more, but further off.
+    bool nothing_new() const {
+        constexpr std::size_t long_while = 250;
+        return !result_.plans.empty() && open_.top().bound() >= worst_finite() - bound_slack &&
+               result_.visited > found_at_ + long_while;
+    }
 
     void roots() {
         result_.least_violation = std::numeric_limits<double>::infinity();
@@ -77,9 +81,21 @@ private:
     }
 
     void solve(Node& node, const std::vector<double>& from) {
-        node.relaxed = rebalancer_.solve(node.choices, problem_.processes[node.process], from);
-        node.relaxed.distance += problem_.processes[node.process].price;
+        const ProcessOption& process = problem_.processes[node.process];
+        node.relaxed = rebalancer_.solve(node.choices, process, from, {worst_kept() - process.price, nullptr});
+        node.relaxed.distance += process.price;
         ++result_.visited;
+    }
+
+    // What will be shown is held against a solver of another kind.
+    void solve_twice(Node& node, const std::vector<double>& from, const std::vector<Goal>& hard) {
+        const ProcessOption& process = problem_.processes[node.process];
+        const Terms terms{worst_kept() - process.price, &hard};
+        node.relaxed = rebalancer_.solve(node.choices, process, from, terms);
+        ++result_.visited;
+        if (!node.relaxed.feasible() || node.relaxed.distance > terms.enough) return;
+        node.relaxed = rebalancer_.second_opinion(node.choices, process, node.relaxed, terms);
+        node.relaxed.distance += process.price;
     }
 
     void expand(Node node) {
@@ -155,20 +171,24 @@ private:
         }
     }
 
-    // Whether every plan of the node would only dust one that is held, without gaining enough to stand beside it.
+    // Whether every plan of the node would only dust one that is held, or do the same with other foods of the kind, without gaining
+    // enough to stand beside it.
     bool only_dusts(const Node& node) const {
-        Idea chosen;
+        std::vector<std::size_t> in;
         for (std::size_t m = 0; m < node.choices.size(); ++m)
-            if (node.choices[m] == Choice::in && !problem_.moves[m].trim) (brings_food(m) ? chosen.foods : chosen.lines).insert(m);
-        return std::any_of(result_.plans.begin(), result_.plans.end(), [&](const Plan& held) {
-            const Idea theirs = idea(held);
-            return !theirs.foods.empty() && holds(chosen.foods, theirs.foods) && holds(chosen.lines, theirs.lines) &&
-                   node.bound() > held.distance - worth_adding;
-        });
+            if (node.choices[m] == Choice::in) in.push_back(m);
+        const Idea chosen = idea_of(problem_, in);
+        return std::any_of(result_.plans.begin(), result_.plans.end(),
+                           [&](const Plan& held) { return says_no_more(chosen, node.bound() + bound_slack, held); });
     }
 
-    bool brings_food(std::size_t m) const {
-        return problem_.moves[m].kind == MoveKind::stand_in || problem_.moves[m].kind == MoveKind::add;
+    // Whether an idea at this distance (or more) has no place beside a plan that is held.
+    bool says_no_more(const Idea& mine, double distance, const Plan& held) const {
+        const Idea theirs = idea_of(problem_, used_moves(problem_, held.grams));
+        const Likeness like = likeness(problem_, mine, theirs);
+        if (like == Likeness::different) return false;
+        const bool longer = like == Likeness::dusted && likeness(problem_, theirs, mine) == Likeness::different;
+        return distance > held.distance - (longer ? worth_adding : 0);
     }
 
     // A child is part of its parent, so it inherits the better bound where the solver stopped a little short.
@@ -206,27 +226,34 @@ private:
         std::fill(exact.choices.begin(), exact.choices.end(), Choice::out);
         for (const auto m : used) exact.choices[m] = Choice::in;
         if (tried_exact_.insert(std::make_pair(node.process, used)).second == false) return;
-        solve(exact, node.relaxed.grams);
-        if (!exact.relaxed.feasible()) return;
-        leave_no_scraps(exact);
-        Plan plan{node.process, exact.relaxed.grams, exact.relaxed.distance, exact.relaxed.deviation};
-        keep(std::move(plan));
+        std::vector<Goal> hard = problem_.hard;
+        constexpr int most_rounds = 4;
+        for (int round = 0; round < most_rounds; ++round) {
+            solve_twice(exact, node.relaxed.grams, hard);
+            if (!exact.relaxed.feasible() || exact.relaxed.distance > worst_kept()) return;
+            leave_no_scraps(exact, hard);
+            Plan plan{node.process, exact.relaxed.grams, exact.relaxed.distance, exact.relaxed.deviation};
+            if (has_no_place(plan)) return;
+            auto tighter = limits_.tighter ? limits_.tighter(plan, hard) : std::nullopt;
+            if (!tighter) return keep(std::move(plan));
+            hard = std::move(*tighter);
+        }
     }
 
     // A few grams left of a line are no kindness to the maker: leave the line out where that costs next to nothing.
-    void leave_no_scraps(Node& exact) {
+    void leave_no_scraps(Node& exact, const std::vector<Goal>& hard) {
         Node clean = exact;
         bool scraps = false;
         for (std::size_t m = 0; m < clean.choices.size(); ++m) {
             const Move& move = problem_.moves[m];
-            if (move.kind != MoveKind::reduce || move.trim || clean.choices[m] != Choice::in) continue;
+            if (move.kind != MoveKind::reduce || move.trim || clean.choices[m] == Choice::out) continue;
             const double left = move.most - exact.relaxed.grams[m];
             if (left <= 0 || left > scrap_share * move.most) continue;
             clean.choices[m] = Choice::full;
             scraps = true;
         }
         if (!scraps) return;
-        solve(clean, exact.relaxed.grams);
+        solve_twice(clean, exact.relaxed.grams, hard);
         if (clean.relaxed.feasible() && clean.relaxed.distance < exact.relaxed.distance + worth_adding) exact = std::move(clean);
     }
 
@@ -234,34 +261,18 @@ private:
         return static_cast<std::size_t>(std::count_if(used.begin(), used.end(), [&](std::size_t m) { return !problem_.moves[m].trim; }));
     }
 
-    static bool holds(const std::set<std::size_t>& a, const std::set<std::size_t>& b) {
-        return std::includes(a.begin(), a.end(), b.begin(), b.end());
+    bool has_no_place(const Plan& plan) const {
+        const Idea mine = idea_of(problem_, used_moves(problem_, plan.grams));
+        return std::any_of(result_.plans.begin(), result_.plans.end(),
+                           [&](const Plan& held) { return says_no_more(mine, plan.distance, held); });
     }
 
-    Idea idea(const Plan& plan) const {
-        Idea all;
-        for (const auto m : used_moves(problem_, plan.grams)) {
-            if (problem_.moves[m].trim) continue;
-            (brings_food(m) ? all.foods : all.lines).insert(m);
-        }
-        return all;
-    }
-
-    // Whether `more` is `less` with something added that makes no new idea of it: the same foods and more lines moved, or more foods
-    // beside foods that do already. Bringing in a food where none came in before is an idea of its own.
-    static bool dusting(const Idea& more, const Idea& less) {
-        const bool changes_nothing = less.foods.empty() && less.lines.empty();
-        if (!holds(more.foods, less.foods) || changes_nothing) return false;
-        return more.foods == less.foods ? holds(more.lines, less.lines) : !less.foods.empty();
-    }
-
-    // Of two plans where one dusts the other, the longer stands only if it gains; of equal ideas the better stays.
+    // Of two plans where one says no more than the other, the longer stands only if it gains; of equal ideas the better stays.
     void keep(Plan plan) {
-        const Idea mine = idea(plan);
-        for (const auto& held : result_.plans)
-            if (dusting(mine, idea(held)) && plan.distance > held.distance - worth_adding) return;
-        std::erase_if(result_.plans,
-                      [&](const Plan& held) { return dusting(idea(held), mine) && held.distance > plan.distance - worth_adding; });
+        std::erase_if(result_.plans, [&](const Plan& held) {
+            return says_no_more(idea_of(problem_, used_moves(problem_, held.grams)), held.distance, plan);
+        });
+        found_at_ = result_.visited;
         result_.plans.push_back(std::move(plan));
         order();
         if (result_.plans.size() > limits_.plans) result_.plans.resize(limits_.plans);
@@ -288,6 +299,7 @@ private:
     std::priority_queue<Node, std::vector<Node>, Later> open_;
     std::set<std::pair<std::size_t, std::vector<Choice>>> tried_;
     std::set<std::pair<std::size_t, std::vector<std::size_t>>> tried_exact_;
+    std::size_t found_at_ = 0;  // nodes solved when the last plan was kept
     SearchResult result_;
 };
 

@@ -3,13 +3,18 @@
 // A plan is a set of moves that may be used, each at its full price, and a way of making the batch. Its value is
 //   deviation(grams that suit it best) + sum of the prices of its moves.
 // A node fixes some moves as in or out and leaves the rest open. Its bound prices every open move in proportion to its grams: price *
-// grams / most. As grams never exceed most, no plan of the node can have less deviation than the relaxed batch and none can pay less
-// than the relaxed prices, so the bound holds for all of them, as far as the inner minimum is the least one (SLSQP finds a local one; the
-// models are smooth and nearly linear over these ranges, and tests hold it against exhaustive search). Nodes are taken in the order of
-// their bounds; when the least bound left is no better than the k-th plan, nothing unvisited can be.
+// grams / most. A plan of the node pays the whole price of each move it uses, and as grams never exceed most that is no less than the
+// relaxed prices of its own grams; so its value is no less than the relaxed value at its grams, and that is no less than the least
+// relaxed value. The bound holds for every plan of the node, as far as the inner minimum is the least one: the descent finds a local
+// one, the models are smooth and nearly linear over these ranges, and tests hold it against exhaustive search. Nodes are taken in the
+// order of their bounds; when the least bound left is no better than the k-th plan, nothing unvisited can be.
+//
+// Plans must be different ideas (idea.hpp). A node all of whose plans say no more than a plan that is held is left out; what is proved
+// is then that no other idea comes nearer than the last plan, and that no plan of a held idea comes nearer by more than `worth_adding`.
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <vector>
 
 #include "advise/rebalance.hpp"
@@ -28,11 +33,14 @@ struct SearchLimits {
     std::size_t changes = 0;   ///< most moves that are no trims in a plan; 0: any number
     std::size_t nodes = 1500;  ///< give up proving beyond
     std::function<bool(std::size_t visited, double best)> progress;
+    /// Tighter goals for a plan that misses some once it is weighed out and shown as medians; nothing when it keeps them all. The plan is
+    /// then balanced anew under those, so that what is compared is what will be shown. The bounds stay those of the middle.
+    std::function<std::optional<std::vector<Goal>>(const Plan& plan, const std::vector<Goal>& hard)> tighter;
 };
 
 struct SearchResult {
-    std::vector<Plan> plans;  ///< best first, none of them a dusting of a better one
-    bool proved = false;
+    std::vector<Plan> plans;  ///< best first, each an idea of its own
+    bool proved = false;  ///< nothing unvisited is nearer than the last of them
     double gap = 0;              ///< noticeable differences
     std::size_t visited = 0;     ///< nodes solved
     double least_violation = 0;  ///< of the relaxed problem: above 0 nothing meets the hard limits

@@ -31,6 +31,7 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
         if (!word) return Failure(word.error());
         stock.without_.push_back(std::move(*word));
     }
+    stock.guard_allergens(formula, knowledge);
     if (!request.have) return stock;
     const Inventory& have = *request.have;
     stock.listed_ = true;
@@ -71,6 +72,20 @@ Offer Stock::offer(const Ingredient& ingredient) const {
     return offer;
 }
 
-bool Stock::can_bring(const Ingredient& ingredient) const { return offer(ingredient).on_hand; }
+void Stock::guard_allergens(const Formula& formula, const Knowledge& knowledge) {
+    if (std::none_of(without_.begin(), without_.end(), is_allergen_word)) return;
+    only_allergens_.emplace();
+    for (const auto& line : formula.lines) {
+        const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
+        if (!offer(ingredient).excluded) only_allergens_->insert(ingredient.allergens.begin(), ingredient.allergens.end());
+    }
+    presumed_.push_back("no other allergen may come in either, since one was named to be left out");
+}
+
+bool Stock::can_bring(const Ingredient& ingredient) const {
+    if (!offer(ingredient).on_hand) return false;
+    return !only_allergens_ || std::all_of(ingredient.allergens.begin(), ingredient.allergens.end(),
+                                           [&](const std::string& allergen) { return only_allergens_->count(allergen) > 0; });
+}
 
 }  // namespace standin

@@ -3,6 +3,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -25,16 +26,20 @@ public:
     static Result<Stock> of(const Formula& formula, const AdaptRequest& request, const Knowledge& knowledge);
 
     Offer offer(const Ingredient& ingredient) const;
-    /// Whether `ingredient` could be brought into the formula.
+    /// Whether `ingredient` could be brought into the formula. Who names an allergen to be left out cooks for someone it matters to: then
+    /// nothing is brought in that carries an allergen the formula does not have already.
     bool can_bring(const Ingredient& ingredient) const;
     bool listed() const { return listed_; }
     const std::vector<std::string>& presumed() const { return presumed_; }
 
 private:
+    void guard_allergens(const Formula& formula, const Knowledge& knowledge);
+
     std::map<std::string, std::optional<double>> have_;
     std::map<std::string, bool> missing_;
     std::vector<std::string> without_;
     std::vector<std::string> presumed_;
+    std::optional<std::set<std::string>> only_allergens_;  // absent: any may come in
     bool listed_ = false;
     bool everything_ = false;
 };

@@ -14,7 +14,7 @@ struct Says {
 };
 
 // How a residual reads at the table. What does not taste of anything by itself (water, protein, pH) stays out.
-constexpr std::array<Says, 14> words{{
+constexpr std::array<Says, 15> words{{
     {"salt", "saltier", "less salty"},
     {"sourness", "sharper", "less sharp"},
     {"fat", "richer", "leaner"},
@@ -22,6 +22,7 @@ constexpr std::array<Says, 14> words{{
     {"firmness", "firmer", "softer"},
     {"cook loss", "drier from the pan", "juicier from the pan"},
     {"heat", "hotter", "milder"},
+    {"green", "greener", "less green"},
     {"colour, rested", "different in colour", "different in colour"},
     {"colour, cooked", "different in colour when cooked", "different in colour when cooked"},
     {"aroma", "different in aroma", "different in aroma"},
@@ -59,6 +60,7 @@ std::string table_sentence(const Yardstick& yardstick, const Compared& c) {
                                       : goal.property == Property::fat_pct          ? "fat"
                                       : goal.property == Property::salt_pct         ? "salt"
                                       : goal.property == Property::cook_loss_pct    ? "cook loss"
+                                      : goal.property == Property::greenness        ? "green"
                                                                                     : "";
         tell(what, moved);
     }

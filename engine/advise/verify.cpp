@@ -19,8 +19,8 @@ bool same_line(const Line& a, const Line& b) {
 
 }  // namespace
 
-std::vector<std::string> faults_of(const Formula& variant, const Problem& problem, const Stock& stock, const Yardstick& yardstick,
-                                   Pantry& middle) {
+std::vector<std::string> faults_of(const Formula& variant, const Problem& problem, const Stock& stock, const std::vector<Goal>& goals,
+                                   const Yardstick& yardstick, Pantry& middle) {
     std::vector<std::string> faults;
     const Knowledge& knowledge = middle.knowledge();
     for (const auto& line : problem.formula.lines)
@@ -43,7 +43,7 @@ std::vector<std::string> faults_of(const Formula& variant, const Problem& proble
     const Material total = batch.total(0);
     if (total[Amount::meat] < problem.least_meat * (1 - meat_slack)) faults.push_back("less meat than asked for");
     const State state = middle.models().state(total, batch.process(0), 0);
-    for (const auto& goal : yardstick.goals()) {
+    for (const auto& goal : goals) {
         if (!goal.condition) continue;
         const double step = yardstick.unit(goal.property);
         if (shortfall(goal, state.properties[goal.property], 0) >

@@ -8,8 +8,9 @@
 
 namespace standin {
 
-/// Everything wrong with `variant`, in words; empty when it keeps every kept line, the stock, the exclusions, the meat and the conditions.
-std::vector<std::string> faults_of(const Formula& variant, const Problem& problem, const Stock& stock, const Yardstick& yardstick,
-                                   Pantry& middle);
+/// Everything wrong with `variant`, in words; empty when it keeps every kept line, the stock, the exclusions, the meat and the
+/// conditions among `goals`.
+std::vector<std::string> faults_of(const Formula& variant, const Problem& problem, const Stock& stock, const std::vector<Goal>& goals,
+                                   const Yardstick& yardstick, Pantry& middle);
 
 }  // namespace standin

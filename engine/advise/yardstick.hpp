@@ -30,6 +30,10 @@ public:
 
     Residuals residuals(const Material& batch, const State& state) const;
 
+    /// The same as a vector whose length is `distance`: each colour as three parts instead of one size, so that all of it is smooth where
+    /// nothing has moved; after the residuals two entries a goal, what is missed and what goes too far.
+    void rows(const Material& batch, const State& state, std::vector<double>& out) const;
+
     /// How much the missed wants weigh, squared; 0 when all are met.
     double wants_squared(const State& state) const;
 
@@ -45,7 +49,21 @@ public:
     bool wanted(Property property) const { return wanted_[property]; }
 
 private:
+    // What one goal adds: how far it is missed, and how much further than asked a property went.
+    struct Aim {
+        double miss, over;
+    };
+
+    // How CIEDE2000 grows around one colour, as the factor of a quadratic form: its length is the distance of a small step.
+    struct ColourFrame {
+        Lab from;
+        std::array<double, 6> factor{};  // upper triangle, by rows
+        std::array<double, 3> parts(const Lab& to, double size) const;
+    };
+
     double relative_change(double value, double base, double floor, double step) const;
+    Aim aim(const Goal& goal, const State& state) const;
+    static ColourFrame frame_of(const Lab& base);
 
     const Models& models_;
     Material base_;
@@ -53,6 +71,7 @@ private:
     std::vector<Goal> goals_;
     PerProperty<double> steps_;
     PerProperty<bool> wanted_;
+    ColourFrame rested_, cooked_;
     double colour_step_ = 0, aroma_step_ = 0, dose_step_ = 0, batch_step_ = 0, heat_step_ = 0;
     double heat_floor_ = 0, dose_floor_ = 0, want_weight_ = 0;
 };

@@ -1,6 +1,7 @@
 #include "standin/engine.hpp"
 
 #include "advise/adapt.hpp"
+#include "advise/compare.hpp"
 #include "advise/swaps.hpp"
 #include "base/words.hpp"
 #include "face/inside.hpp"
@@ -44,6 +45,12 @@ Result<Prediction> Engine::predict(const Formula& formula) {
     Prediction prediction = predict_formula(formula, inside_->drawn.pantry);
     mark_safety(prediction, formula, inside_->knowledge, inside_->options.rules);
     return prediction;
+}
+
+Result<CompareAnswer> Engine::compare(const std::vector<Formula>& formulas) {
+    for (const auto& formula : formulas)
+        if (const auto sound = check_formula(formula, inside_->knowledge); !sound) return Failure(sound.error());
+    return compare_formulas(formulas, {inside_->drawn.pantry, inside_->middle.pantry, inside_->options});
 }
 
 Result<SwapsAnswer> Engine::swaps(const Formula& formula, std::string_view line, std::size_t top) {

@@ -90,7 +90,12 @@ bool named_after(const Ingredient& ingredient, const Animals& animal) {
 
 bool is_exclusion_word(std::string_view what) {
     const std::string word = fold(what);
-    return word == "alcohol" || holds(classes, word) || holds(tree_nuts, word) || entry(groups, word) || entry(animals, word);
+    return word == "alcohol" || is_allergen_word(what) || entry(animals, word);
+}
+
+bool is_allergen_word(std::string_view what) {
+    const std::string word = fold(what);
+    return holds(classes, word) || holds(tree_nuts, word) || entry(groups, word);
 }
 
 bool carries(const Ingredient& ingredient, std::string_view what) {

@@ -52,6 +52,14 @@ struct AdaptRequest {
 enum class EditKind { replace, split, reduce, raise, omit, add, process };
 std::string_view word(EditKind kind);
 
+/// A food that would do as well as the one an edit brings, everything else balanced anew.
+struct Instead {
+    std::string with;                   ///< id
+    std::vector<std::string> prepared;  ///< as people read it
+    double grams = 0;
+    double distance = 0;  ///< of the variant with it
+};
+
 struct Edit {
     EditKind kind = EditKind::replace;
     std::string line;                   ///< id of the line's ingredient; empty for process
@@ -59,6 +67,7 @@ struct Edit {
     std::vector<std::string> prepared;  ///< of the stand-in, as people read it
     double grams_before = 0, grams_after = 0;
     std::string why;
+    std::vector<Instead> alternatives;  ///< nearest first
 };
 
 struct WantResult {
@@ -91,7 +100,19 @@ struct AdaptAnswer {
     std::vector<Variant> variants;
     std::vector<std::string> conflict;    ///< the smallest set of demands that cannot all be met, when none can
     std::vector<std::string> would_give;  ///< what would resolve it
+    std::vector<std::string> reach;       ///< then: how near each want can be come to, alone and beside the rest
     std::vector<std::string> presumed;    ///< what was taken to be on hand, or not, without being said
+};
+
+/// One formula against another.
+struct Comparison {
+    PerProperty<Band> differences;      ///< of the one less the other, from the common draws
+    Band colour_rested, colour_cooked;  ///< CIEDE2000 between them
+};
+
+struct CompareAnswer {
+    std::vector<Prediction> formulas;
+    std::vector<Comparison> from_first;  ///< one a formula after the first: that one less the first
 };
 
 }  // namespace standin

@@ -111,6 +111,8 @@ public:
     Result<Prediction> predict(const Formula& formula);
     /// What moves `property` of the batch and what makes its band wide.
     Result<WhyAnswer> why(const Formula& formula, Property property);
+    /// Any number of formulas, each predicted from the same draws.
+    Result<CompareAnswer> compare(const std::vector<Formula>& formulas);
     /// `line` is a name or the number (from 1) of a line.
     Result<SwapsAnswer> swaps(const Formula& formula, std::string_view line, std::size_t top = 12);
     Result<AdaptAnswer> adapt(const Formula& formula, const AdaptRequest& request);
