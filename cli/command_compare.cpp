@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "pages/html_pages.hpp"
 #include "pages/json.hpp"
 #include "pages/text.hpp"
 #include "session.hpp"
@@ -19,7 +20,8 @@ int run_compare(const Call& call) {
         if (!prediction) return complain(prediction.error(), call.colour);
         predictions.push_back(std::move(*prediction));
     }
-    return deliver(call.json ? compare_json(predictions) : compare_text(predictions, look_for_output(call.colour)));
+    return deliver(call, call.html.empty() ? "" : compare_html(predictions),
+                   call.json ? compare_json(predictions) : compare_text(predictions, look_for_output(call.colour)));
 }
 
 }  // namespace standin::cli

@@ -17,6 +17,7 @@ std::string predict_json(const Prediction& prediction, Form form);
 std::string compare_json(const std::vector<Prediction>& predictions);
 std::string swaps_json(const SwapsAnswer& answer);
 std::string adapt_json(const AdaptAnswer& answer, const Engine& engine);
+std::string sheet_json(const Sheet& sheet);
 std::string lookup_json(const LookupAnswer& answer);
 std::string graph_json(const std::string& dot);
 std::string check_json(const CheckAnswer& answer);

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "pages/sentences.hpp"
 #include "pages/text.hpp"
 #include "pages/text_parts.hpp"
 
@@ -7,8 +8,6 @@ namespace standin::cli {
 namespace {
 
 using Group = std::vector<const Prediction*>;
-
-std::string letter(std::size_t i) { return i < 26 ? std::string(1, static_cast<char>('A' + i)) : std::to_string(i + 1); }
 
 std::string in_short(const std::vector<Prediction>& all, const Look& look) {
     std::string out;
@@ -42,26 +41,6 @@ std::string columns(const Group& group, std::size_t first, const Look& look) {
     row("rested", [&](const Prediction& p) { return colour(p.rested); });
     row("cooked", [&](const Prediction& p) { return colour(p.cooked); });
     return "\n" + table.page(look);
-}
-
-// One line a caution, with the formulas it is said of unless it is said of all.
-std::vector<CautionText> shared_cautions(const std::vector<Prediction>& all) {
-    std::vector<CautionText> out;
-    for (const auto& p : all)
-        for (const auto& c : p.cautions)
-            if (std::none_of(out.begin(), out.end(), [&](const CautionText& o) { return o.text == c.text; })) out.push_back(c);
-    for (auto& c : out) {
-        std::string letters;
-        std::size_t n = 0;
-        for (std::size_t i = 0; i < all.size(); ++i) {
-            const auto& own = all[i].cautions;
-            if (std::none_of(own.begin(), own.end(), [&](const CautionText& o) { return o.text == c.text; })) continue;
-            letters += (letters.empty() ? "" : ", ") + letter(i);
-            ++n;
-        }
-        if (n < all.size()) c.text = letters + ": " + c.text;
-    }
-    return out;
 }
 
 }  // namespace
