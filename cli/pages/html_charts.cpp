@@ -60,16 +60,21 @@ Markup swatch(const std::string& hex, const std::string& title) {
               el("title", title) + el("rect", {{"width", "60"}, {"height", "40"}, {"fill", hex}}, {}));
 }
 
-Markup bands_chart(const std::vector<Band>& bands, int decimals, const std::string& title) {
-    constexpr double width = 320, margin = 10, row = 15, top = 9, foot = 16;
-    double low = bands.front().low, high = bands.front().high;
+Axis axis_for(const std::vector<Band>& bands) {
+    Axis axis{bands.front().low, bands.front().high};
     for (const auto& b : bands) {
-        low = std::min(low, b.low);
-        high = std::max(high, b.high);
+        axis.low = std::min(axis.low, b.low);
+        axis.high = std::max(axis.high, b.high);
     }
-    if (low >= 0 && low < 0.5 * high) low = 0;
-    if (high - low < 1e-9) high = low + std::max(1.0, std::abs(low));  // one bare number: somewhere to stand
-    const auto x = [&](double value) { return margin + (value - low) / (high - low) * (width - 2 * margin); };
+    if (axis.low >= 0 && axis.low < 0.5 * axis.high) axis.low = 0;
+    if (axis.high - axis.low < 1e-9) axis.high = axis.low + std::max(1.0, std::abs(axis.low));  // one bare number: somewhere to stand
+    return axis;
+}
+
+Markup bands_chart(const std::vector<Band>& bands, const Axis& axis, int decimals, const std::string& title) {
+    constexpr double width = 320, margin = 10, row = 15, top = 9, foot = 16;
+    const auto [low, high] = axis;
+    const auto x = [&, low = low, high = high](double value) { return margin + (value - low) / (high - low) * (width - 2 * margin); };
     const double base = top + row * static_cast<double>(bands.size());
     Markup content = line(margin, base, width - margin, base, "axis");
     for (std::size_t i = 0; i < bands.size(); ++i) {

@@ -13,8 +13,16 @@ namespace standin::cli {
 /// A patch of one colour.
 Markup swatch(const std::string& hex, const std::string& title);
 
+/// Ends of an axis.
+struct Axis {
+    double low = 0, high = 0;
+};
+
+/// From the lowest to the highest of the bands, from nothing where they come near it.
+Axis axis_for(const std::vector<Band>& bands);
+
 /// Bands on one axis, the first as a ring, the second as a diamond, further ones as squares and triangles; ends of the axis in numbers.
-Markup bands_chart(const std::vector<Band>& bands, int decimals, const std::string& title);
+Markup bands_chart(const std::vector<Band>& bands, const Axis& axis, int decimals, const std::string& title);
 
 /// The mark by which bands_chart shows the n-th band, for legends.
 Markup mark_of(std::size_t n);

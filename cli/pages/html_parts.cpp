@@ -160,7 +160,8 @@ Markup properties_table(const std::string& caption, const std::vector<Property>&
         Markup rows = el("tr", cells);
         if (!exact) {
             const std::string columns = std::to_string(shown.size() + (differences ? 2 : 1));
-            rows += el("tr", el("td", {{"colspan", columns}, {"class", "pic"}}, bands_chart(bands, decimals, in_words(p, shown))));
+            const Axis axis = info(p).unit == "of 100" ? Axis{0, 100} : axis_for(bands);
+            rows += el("tr", el("td", {{"colspan", columns}, {"class", "pic"}}, bands_chart(bands, axis, decimals, in_words(p, shown))));
         }
         bodies += el("tbody", rows);
     }

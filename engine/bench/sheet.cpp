@@ -22,8 +22,9 @@ void settle_order(Sheet& sheet, const Knowledge& knowledge, const Foretell& fore
     Formula salted = sheet.formula;
     salted.process.order = Order::salt_first;
     const double as_is = foretell.bind(sheet.formula), better = foretell.bind(salted);
-    if (better - as_is < knowledge.parameter("bench.mix.gain").mid) return;
-    const std::string gain = "bind " + shown(std::round(as_is)) + " -> " + shown(std::round(better)) + " of 100";
+    if (better - as_is < knowledge.parameter("bench.mix.gain").mid * as_is) return;
+    const auto tenths = [](double bind) { return shown(std::round(bind * 10) / 10); };
+    const std::string gain = "bind " + tenths(as_is) + " -> " + tenths(better) + " of 100";
     if (process.order == Order::acid_first) {
         sheet.notes.push_back("The formula puts the acid first. Salt first and acid last would bind better: " + gain + ".");
         return;
