@@ -15,6 +15,7 @@
 namespace standin::cli {
 
 enum class ColourChoice { when_fit, always, never };
+enum class Units { metric, us, both };
 
 /// A command line, understood.
 struct Call {
@@ -32,6 +33,10 @@ struct Call {
     std::string to;
     std::optional<Role> role;
     std::optional<Property> why;
+    std::string meat, total, piece;
+    std::vector<std::string> only;
+    Units units = Units::metric;
+    std::string html;  ///< where a page goes; empty: none
 };
 
 /// Exit codes; those from 64 up as sysexits.h has them.
@@ -51,6 +56,7 @@ int run_predict(const Call& call);
 int run_swaps(const Call& call);
 int run_adapt(const Call& call);
 int run_compare(const Call& call);
+int run_sheet(const Call& call);
 int run_lookup(const Call& call);
 int run_graph(const Call& call);
 int run_check(const Call& call);

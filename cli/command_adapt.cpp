@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "pages/html_pages.hpp"
 #include "pages/json.hpp"
 #include "pages/text.hpp"
 #include "progress.hpp"
@@ -45,7 +46,8 @@ int run_adapt(const Call& call) {
     const auto answer = engine->adapt(*formula, *request);
     if (!answer) return complain(answer.error(), call.colour);
     const bool met = answer->conflict.empty() && std::any_of(answer->variants.begin(), answer->variants.end(), meets_all);
-    return deliver(call.json ? adapt_json(*answer, *engine) : adapt_text(*answer, *engine, look_for_output(call.colour)),
+    return deliver(call, call.html.empty() ? "" : adapt_html(*answer, *engine),
+                   call.json ? adapt_json(*answer, *engine) : adapt_text(*answer, *engine, look_for_output(call.colour)),
                    met ? done : unmet);
 }
 

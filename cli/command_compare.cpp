@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "pages/html_pages.hpp"
 #include "pages/json.hpp"
 #include "pages/text.hpp"
 #include "session.hpp"
@@ -19,7 +20,8 @@ int run_compare(const Call& call) {
     }
     const auto answer = engine->compare(formulas);
     if (!answer) return complain(answer.error(), call.colour);
-    return deliver(call.json ? compare_json(*answer) : compare_text(*answer, look_for_output(call.colour)));
+    return deliver(call, call.html.empty() ? "" : compare_html(answer->formulas),
+                   call.json ? compare_json(*answer) : compare_text(*answer, look_for_output(call.colour)));
 }
 
 }  // namespace standin::cli

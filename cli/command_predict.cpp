@@ -1,3 +1,4 @@
+#include "pages/html_pages.hpp"
 #include "pages/json.hpp"
 #include "pages/text.hpp"
 #include "session.hpp"
@@ -9,7 +10,10 @@ int run_predict(const Call& call) {
     if (!engine) return complain(engine.error(), call.colour);
     const Look look = look_for_output(call.colour);
     const bool many = call.operands.size() > 1;
-    std::string pages;
+    if (many && !call.html.empty())
+        return complain({Trouble::usage, "--html takes one formula at a time", {}, {"several formulas on one page: standin compare"}},
+                        call.colour);
+    std::string pages, html;
     for (const auto& path : call.operands) {
         const auto formula = load_formula(*engine, path);
         if (!formula) return complain(formula.error(), call.colour);
@@ -21,10 +25,11 @@ int run_predict(const Call& call) {
         }
         const auto prediction = engine->predict(*formula);
         if (!prediction) return complain(prediction.error(), call.colour);
+        if (!call.html.empty()) html = predict_html(*prediction);
         if (call.json) pages += predict_json(*prediction, many ? Form::line : Form::document);
         else pages += (pages.empty() ? "" : "\n\n") + predict_text(*prediction, look);
     }
-    return deliver(pages);
+    return deliver(call, html, pages);
 }
 
 }  // namespace standin::cli

@@ -1,3 +1,4 @@
+#include "pages/html_pages.hpp"
 #include "pages/json.hpp"
 #include "pages/text.hpp"
 #include "session.hpp"
@@ -13,7 +14,8 @@ int run_swaps(const Call& call) {
     constexpr std::size_t usual = 12;
     const auto answer = engine->swaps(*formula, line, call.top.value_or(usual));
     if (!answer) return complain(answer.error(), call.colour);
-    return deliver(call.json ? swaps_json(*answer) : swaps_text(*answer, formula->title, *engine, look_for_output(call.colour)),
+    return deliver(call, call.html.empty() ? "" : swaps_html(*answer, formula->title, *engine),
+                   call.json ? swaps_json(*answer) : swaps_text(*answer, formula->title, *engine, look_for_output(call.colour)),
                    answer->stand_ins.empty() ? unmet : done);
 }
 

@@ -8,7 +8,7 @@ namespace {
 
 constexpr auto any_number = std::numeric_limits<std::size_t>::max();
 
-constexpr std::array<Command, 8> table{{
+constexpr std::array<Command, 9> table{{
     {"predict", "FORMULA...", "what this batch will be",
      "Salt, fat, pH, colour, heat, bind and cook loss of a formula, each as a band: likely value, then the range that holds nine "
      "batches in ten. Several formulas give one page after another; with --json, one line of JSON each.",
@@ -22,6 +22,10 @@ constexpr std::array<Command, 8> table{{
      "standin adapt hedgerow.txt --have fridge.txt --want milder --without nuts", 1, 1, run_adapt},
     {"compare", "FORMULA FORMULA...", "two or more formulas side by side", "Each is predicted from the same draws.",
      "standin compare hedgerow.txt hedgerow-mild.json", 2, any_number, run_compare},
+    {"sheet", "FORMULA", "what to hang above the bench: weights, order of work, what to buy, what it makes",
+     "Scaled to so much meat (--meat), to so much in all (--total), or as far as one line goes (--only); weights are those on the scale, "
+     "the order of work comes from the lines' preparations and the process.",
+     "standin sheet hedgerow.txt --meat 5kg --units both --html hedgerow.html", 1, 1, run_sheet},
     {"lookup", "WORD...", "what the knowledge says about an ingredient, with sources", "Several words are read as one name.",
      "standin lookup poblano", 1, any_number, run_lookup},
     {"graph", "[WORD...]", "the swaps as a graph for Graphviz, in its DOT language",

@@ -50,6 +50,14 @@ Complaint role(Call& call, const std::string& text) {
     return "expected " + known;
 }
 
+Complaint units(Call& call, const std::string& text) {
+    if (text == "metric") call.units = Units::metric;
+    else if (text == "us") call.units = Units::us;
+    else if (text == "both") call.units = Units::both;
+    else return "expected metric, us or both";
+    return std::nullopt;
+}
+
 template <bool Call::*field>
 Complaint on(Call& call, const std::string&) {
     call.*field = true;
@@ -66,7 +74,7 @@ Complaint why(Call& call, const std::string& text) {
     return "expected a property: " + known + ", or a key of the JSON answer";
 }
 
-constexpr std::array<OptionRule, 17> rules{{
+constexpr std::array<OptionRule, 23> rules{{
     {"--have", "FILE", "what is on hand, text or JSON: 'spinach 400 g', 'chard plenty', 'no cilantro'", "adapt",
      [](Call& c, const std::string& v) { return filled(c.have.emplace(), v); }},
     {"--want", "W", "a want word or a condition such as 'ph>=5.6'; may be repeated", "adapt",
@@ -78,6 +86,16 @@ constexpr std::array<OptionRule, 17> rules{{
      [](Call& c, const std::string& v) { return whole<std::size_t>(c.changes, v, 1, 1000); }},
     {"--top", "N", "how many to show", "swaps adapt",
      [](Call& c, const std::string& v) { return whole<std::size_t>(c.top.emplace(), v, 1, 100); }},
+    {"--meat", "W", "scale the batch to this much meat: 5kg, 11 lb, 2400 g", "sheet",
+     [](Call& c, const std::string& v) { return filled(c.meat, v); }},
+    {"--total", "W", "scale the batch to this much on the scale in all", "sheet",
+     [](Call& c, const std::string& v) { return filled(c.total, v); }},
+    {"--only", "LINE", "no more than this of a line, such as 'pork shoulder 3 kg': the batch gets no larger; may be repeated", "sheet",
+     [](Call& c, const std::string& v) { return more(c.only, v); }},
+    {"--piece", "W", "raw weight of one link or patty", "sheet", [](Call& c, const std::string& v) { return filled(c.piece, v); }},
+    {"--units", "U", "metric, us or both", "sheet", units},
+    {"--html", "FILE", "also write the page as one self-contained HTML file", "predict swaps adapt compare sheet",
+     [](Call& c, const std::string& v) { return filled(c.html, v); }},
     {"--to", "FORM", "json or text", "convert", to},
     {"--role", "R", "only the swaps of one role: green, heat, acid, binder, lean, fat, ...", "graph", role},
     {"--why", "P", "what moves one property and what makes its band wide: ph, heat, bind, green, loss, ...", "predict", why},

@@ -86,4 +86,21 @@ int deliver(std::string_view page, int code) {
     return cannot_write;
 }
 
+int deliver(const Call& call, const std::string& html, std::string_view page, int code) {
+    if (call.html.empty()) return deliver(page, code);
+    if (call.html == "-") {
+        if (call.json)
+            return complain({Trouble::usage, "--json and --html - both want standard output", {}, {"write the page to a file"}},
+                            call.colour);
+        return deliver(html, code);
+    }
+    const std::unique_ptr<std::FILE, void (*)(std::FILE*)> file(std::fopen(call.html.c_str(), "wb"), close_unless_input);
+    if (!file) return complain({Trouble::unwritable, "cannot create this file", call.html, {}}, call.colour);
+    if (std::fwrite(html.data(), 1, html.size(), file.get()) != html.size() || std::fflush(file.get()) != 0) {
+        complain({Trouble::unwritable, "cannot write this file", call.html, {}}, call.colour);
+        return cannot_write;
+    }
+    return deliver(page, code);
+}
+
 }  // namespace standin::cli

@@ -24,6 +24,10 @@ Result<Formula> load_formula(const Engine& engine, const std::string& path);
 /// Writes the error to standard error, hints below it, and gives its exit code.
 int complain(const Error& error, ColourChoice colour = ColourChoice::when_fit);
 
+/// Writes the HTML page where the call asks for one, and then `page` to standard output: a file that cannot be written leaves that empty.
+/// `--html -` puts the HTML in place of the page.
+int deliver(const Call& call, const std::string& html, std::string_view page, int code = done);
+
 /// Writes a finished page to standard output; `code`, or what became of it.
 int deliver(std::string_view page, int code = done);
 

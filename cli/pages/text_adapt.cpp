@@ -1,22 +1,10 @@
+#include "pages/sentences.hpp"
 #include "pages/text.hpp"
 #include "pages/text_parts.hpp"
 #include "pages/text_variant.hpp"
 
 namespace standin::cli {
 namespace {
-
-std::string base_in_short(const Prediction& b) {
-    const auto& q = b.properties;
-    return "As it is, " + b.title + " is a " + b.bind_word + " mass, " + b.rested.word + ", with " + heat_phrase(b.heat_word) + ", salt " +
-           number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat and pH " + number(q[Property::ph].mid, 2) + ".";
-}
-
-std::string answer_first(const AdaptAnswer& a) {
-    if (a.variants.empty()) return "Nothing found does what was asked.";
-    if (!a.conflict.empty()) return "Nothing found does all that was asked; what comes nearest is below.";
-    const auto n = a.variants.size();
-    return n == 1 ? "One way to do it:" : std::to_string(n) + " ways to do it, the nearest to the original first:";
-}
 
 std::string search_part(const AdaptAnswer& a, const Look& look) {
     if (a.plans_visited == 0) return "";  // the demands contradict each other: there was nothing to search

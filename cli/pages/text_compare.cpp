@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "pages/effects.hpp"
+#include "pages/sentences.hpp"
 #include "pages/text.hpp"
 #include "pages/text_parts.hpp"
 
@@ -8,8 +9,6 @@ namespace standin::cli {
 namespace {
 
 using Group = std::vector<const Prediction*>;
-
-std::string letter(std::size_t i) { return i < 26 ? std::string(1, static_cast<char>('A' + i)) : std::to_string(i + 1); }
 
 std::string in_short(const std::vector<Prediction>& all, const Look& look) {
     std::string out;
@@ -54,29 +53,9 @@ std::string between(const CompareAnswer& answer, const Look& look) {
         const auto first = moved(c.differences);
         for (const auto property : first) out += bullet(effect(property, c.differences[property]), look);
         if (first.empty()) out += bullet("no property moves by much", look);
-        out += bullet("colour: " + band(c.colour_rested, 1) + " CIEDE2000 units away when rested, " + band(c.colour_cooked, 1) +
-                          " when cooked",
-                      look);
-    }
-    return out;
-}
-
-// One line a caution, with the formulas it is said of unless it is said of all.
-std::vector<CautionText> shared_cautions(const std::vector<Prediction>& all) {
-    std::vector<CautionText> out;
-    for (const auto& p : all)
-        for (const auto& c : p.cautions)
-            if (std::none_of(out.begin(), out.end(), [&](const CautionText& o) { return o.text == c.text; })) out.push_back(c);
-    for (auto& c : out) {
-        std::string letters;
-        std::size_t n = 0;
-        for (std::size_t i = 0; i < all.size(); ++i) {
-            const auto& own = all[i].cautions;
-            if (std::none_of(own.begin(), own.end(), [&](const CautionText& o) { return o.text == c.text; })) continue;
-            letters += (letters.empty() ? "" : ", ") + letter(i);
-            ++n;
-        }
-        if (n < all.size()) c.text = letters + ": " + c.text;
+        out += bullet(
+            "colour: " + band(c.colour_rested, 1) + " CIEDE2000 units away when rested, " + band(c.colour_cooked, 1) + " when cooked",
+            look);
     }
     return out;
 }

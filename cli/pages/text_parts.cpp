@@ -36,16 +36,21 @@ std::string chance_of_heat(const Prediction& prediction) {
     return chance(*std::max_element(chances.begin(), chances.end()));  // the word is that of the likeliest
 }
 
+std::vector<std::pair<std::string, std::string>> declarations(const AllergenText& a) {
+    std::vector<std::pair<std::string, std::string>> words;
+    for (const auto& d : a.declare) {
+        const auto same = std::find_if(words.begin(), words.end(), [&](const auto& w) { return w.first == d.second; });
+        if (same == words.end()) words.emplace_back(d.second, d.first);
+        else same->second += ", " + d.first;
+    }
+    return words;
+}
+
 std::string allergens_part(const std::vector<AllergenText>& allergens, const Look& look) {
     std::string out = heading("Allergens", look);
     if (allergens.empty()) return out + paragraph("None of the listed ones comes with these ingredients.", look);
     for (const auto& a : allergens) {
-        std::vector<std::pair<std::string, std::string>> words;  // what to say, and the codes that want it
-        for (const auto& d : a.declare) {
-            const auto same = std::find_if(words.begin(), words.end(), [&](const auto& w) { return w.first == d.second; });
-            if (same == words.end()) words.emplace_back(d.second, d.first);
-            else same->second += ", " + d.first;
-        }
+        const auto words = declarations(a);
         std::string line = a.allergen + ", from " + listed(a.from);
         for (const auto& [text, codes] : words)
             line += (&text == &words.front().first ? ". Declare as: " : "; ") + text + " (" + codes + ")";

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "standin/prediction.hpp"
@@ -27,6 +28,9 @@ std::string with_preparations(const std::string& name, const std::vector<std::st
 std::string heat_phrase(const std::string& word);
 /// The chance of the heat word of the prediction.
 std::string chance_of_heat(const Prediction& prediction);
+
+/// What to say on a label, each with the codes that want it.
+std::vector<std::pair<std::string, std::string>> declarations(const AllergenText& allergen);
 
 std::string allergens_part(const std::vector<AllergenText>& allergens, const Look& look);
 std::string cautions_part(const std::vector<CautionText>& cautions, const Look& look);

@@ -1,23 +1,12 @@
 #include <algorithm>
 #include <array>
 
+#include "pages/sentences.hpp"
 #include "pages/text.hpp"
 #include "pages/text_parts.hpp"
 
 namespace standin::cli {
 namespace {
-
-std::string a_or_an(const std::string& word) { return (word.find_first_of("aeiou") == 0 ? "an " : "a ") + word; }
-
-// What it will be, in two sentences.
-std::string in_short(const Prediction& p) {
-    const auto& q = p.properties;
-    const std::string colour = p.rested.word == p.cooked.word ? p.rested.word + " before and after cooking"
-                                                              : p.rested.word + " when rested and " + p.cooked.word + " when cooked";
-    return capital(a_or_an(p.bind_word)) + " mass, " + colour + ", with " + heat_phrase(p.heat_word) + " (chance " + chance_of_heat(p) +
-           "). Salt is " + number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat, pH " + number(q[Property::ph].mid, 2) +
-           ", and it loses " + number(q[Property::cook_loss_pct].mid, 0) + " % of its weight on cooking.";
-}
 
 std::string properties_part(const Prediction& p, const Look& look) {
     Table table({{"", Align::left}, {"likely (nine in ten within)", Align::left}, {"", Align::left}});

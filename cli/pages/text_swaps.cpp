@@ -1,32 +1,12 @@
 #include <algorithm>
 
 #include "pages/effects.hpp"
+#include "pages/sentences.hpp"
 #include "pages/text.hpp"
 #include "pages/text_parts.hpp"
 
 namespace standin::cli {
 namespace {
-
-std::string roles_of(const SwapsAnswer& a) {
-    std::vector<std::string> words;
-    for (const auto role : a.roles) words.emplace_back(word(role));
-    return words.empty() ? "" : " (" + listed(words) + ")";
-}
-
-std::string grams_with_band(const StandIn& s) {
-    std::string low = grams(s.grams_band.low), high = grams(s.grams_band.high);
-    if (low == high) return grams(s.grams);
-    low.erase(low.size() - 2);  // the unit is said once
-    return grams(s.grams) + " (" + low + "-" + high + ")";
-}
-
-std::string in_short(const SwapsAnswer& a, const std::string& title) {
-    const std::string line = grams(a.line_grams) + " " + a.name + roles_of(a);
-    if (a.stand_ins.empty()) return "Nothing known can stand in for " + line + " in " + title + ".";
-    const auto& s = a.stand_ins.front();
-    return "In place of " + line + " in " + title + ", nearest is " + grams(s.grams) + " " + with_preparations(s.name, s.prepared) + ": " +
-           number(s.distance, 1) + " noticeable differences from the formula as it is.";
-}
 
 std::string ranks(const SwapsAnswer& a, const Look& look) {
     Table table({{"", Align::right},

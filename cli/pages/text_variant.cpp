@@ -4,44 +4,11 @@
 #include <cmath>
 
 #include "pages/effects.hpp"
+#include "pages/sentences.hpp"
 #include "pages/text_parts.hpp"
 
 namespace standin::cli {
 namespace {
-
-// The line of the variant that an edit speaks of: that ingredient, nearest in weight.
-const PredictedLine* line_of(const Variant& v, const std::string& ingredient, double weight) {
-    const PredictedLine* best = nullptr;
-    for (const auto& line : v.prediction.lines)
-        if (line.ingredient == ingredient && (!best || std::abs(line.weighed_g - weight) < std::abs(best->weighed_g - weight)))
-            best = &line;
-    return best;
-}
-
-std::string order(const Edit& e, const Variant& v, const Engine& engine) {
-    const std::string line = e.line.empty() ? "" : engine.name_of(e.line), before = grams(e.grams_before), after = grams(e.grams_after);
-    const auto with = [&] { return after + " " + with_preparations(engine.name_of(e.with), e.prepared); };
-    switch (e.kind) {
-        case EditKind::replace:
-            return "replace " + before + " " + line + " with " + with();
-        case EditKind::split: {
-            const auto* left = line_of(v, e.line, e.grams_before);
-            return "for part of " + before + " " + line + " take " + with() +
-                   (left ? " (" + grams(left->weighed_g) + " " + line + " stays)" : "");
-        }
-        case EditKind::reduce:
-            return "reduce " + line + " from " + before + " to " + after;
-        case EditKind::raise:
-            return "raise " + line + " from " + before + " to " + after;
-        case EditKind::omit:
-            return "leave out " + before + " " + line;
-        case EditKind::add:
-            return "add " + with();
-        case EditKind::process:
-            return e.with;
-    }
-    return "";
-}
 
 std::string wants_part(const Variant& v, const Look& look) {
     Table table({{"want", Align::left}, {"met", Align::left}, {"chance", Align::right}, {"", Align::left}});
@@ -86,7 +53,7 @@ std::string variant_part(const Variant& v, const Prediction& base, const Engine&
     std::string out = "\n";
     for (const auto& line : wrapped(headline, look.width)) out += look.bold(line) + "\n";
     out += paragraph("Of these the models feel " + number(v.felt, 1) + "; the rest is the price of trusting swaps.", look);
-    for (const auto& e : v.edits) out += bullet(order(e, v, engine) + (e.why.empty() ? "" : ": " + e.why), look);
+    for (const auto& e : v.edits) out += bullet(in_words(e, v, engine) + (e.why.empty() ? "" : ": " + e.why), look);
     if (v.edits.empty()) out += bullet("change nothing", look);
     if (!v.new_allergens.empty()) out += bullet("brings a new allergen: " + listed(v.new_allergens), look);
     for (const auto& g : v.gives_back) out += bullet(g, look);

@@ -74,7 +74,7 @@ void layout(A& a, PreparationEffect& r) {
 }
 template <class A>
 void layout(A& a, Preparation& r) {
-    a(r.id, r.instruction, r.note, r.names, r.order, r.minutes, r.temperature_c, r.denatures, r.effects);
+    a(r.id, r.instruction, r.verb, r.why, r.note, r.names, r.order, r.minutes, r.temperature_c, r.denatures, r.effects);
 }
 template <class A>
 void layout(A& a, Swap& r) {

@@ -55,6 +55,8 @@ Preparation preparation_of(const JsonNode& node, Problems& problems) {
     p.id = r.text("id");
     p.names = r.texts("names");
     p.instruction = r.text_or("instruction");
+    p.verb = r.text_or("verb");
+    p.why = r.text_or("why");
     p.note = r.text_or("note");
     p.order = static_cast<int>(r.number("order"));
     p.minutes = r.number_if("minutes");

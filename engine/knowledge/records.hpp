@@ -116,7 +116,7 @@ struct PreparationEffect {
 };
 
 struct Preparation {
-    std::string id, instruction, note;
+    std::string id, instruction, verb, why, note;
     std::vector<std::string> names;
     int order = 0;
     std::optional<double> minutes, temperature_c;

@@ -15,7 +15,7 @@ top_level = {"CMakeLists.txt", "README.md", "DEVELOPERS.md", "LICENSE", "engine"
 folders = ("engine", "cli", "knowledge", "tests", "examples")
 
 # From the ground up: a room includes itself and what is listed before it. The journal feeds the parameters, so it stands below advice.
-rooms = ["base", "knowledge", "formula", "models", "predict", "safety", "journal", "advise", "face"]
+rooms = ["base", "knowledge", "formula", "models", "predict", "safety", "journal", "bench", "advise", "face"]
 third_party = re.compile(r"(nlohmann|boost|spdlog|fmt|CLI|utf8|tl)(/|\.h|\.hpp$)|nlopt\.hp?p?$")
 allowed = {  # third-party header: the only places for it; others may stand in any .cpp file
     "tl/": {"engine/include/standin/result.hpp"},

@@ -85,7 +85,7 @@ TEST_CASE("a source counts as used when a number, a note or a source worked out 
 
 TEST_CASE("a preparation that fits no tissue there is") {
     CHECK(new_after("idle-preparation", [](Records& r) {
-              r.preparations.push_back({"flambeed", "", "", {"flambeed"}, 0, {}, {}, false, {}});
+              r.preparations.push_back({"flambeed", "", "", "", "", {"flambeed"}, 0, {}, {}, false, {}});
           }) == Keys{"preparation flambeed"});
 }
 

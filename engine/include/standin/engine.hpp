@@ -13,6 +13,7 @@
 #include "standin/formula.hpp"
 #include "standin/prediction.hpp"
 #include "standin/result.hpp"
+#include "standin/sheet.hpp"
 #include "standin/why.hpp"
 
 namespace standin {
@@ -116,6 +117,8 @@ public:
     /// `line` is a name or the number (from 1) of a line.
     Result<SwapsAnswer> swaps(const Formula& formula, std::string_view line, std::size_t top = 12);
     Result<AdaptAnswer> adapt(const Formula& formula, const AdaptRequest& request);
+
+    Result<Sheet> sheet(const Formula& formula, const SheetRequest& request);
 
     LookupAnswer lookup(std::string_view word) const;
     CheckAnswer check(const std::vector<std::string>& paths) const;

@@ -1,0 +1,19 @@
+#include "pages/html_pages.hpp"
+#include "pages/json.hpp"
+#include "pages/text.hpp"
+#include "session.hpp"
+
+namespace standin::cli {
+
+int run_sheet(const Call& call) {
+    auto engine = Engine::open(engine_options(call));
+    if (!engine) return complain(engine.error(), call.colour);
+    const auto formula = load_formula(*engine, call.operands.front());
+    if (!formula) return complain(formula.error(), call.colour);
+    const auto sheet = engine->sheet(*formula, {call.meat, call.total, call.piece, call.only});
+    if (!sheet) return complain(sheet.error(), call.colour);
+    return deliver(call, call.html.empty() ? "" : sheet_html(*sheet, call.units),
+                   call.json ? sheet_json(*sheet) : sheet_text(*sheet, call.units, look_for_output(call.colour)));
+}
+
+}  // namespace standin::cli

@@ -1,0 +1,19 @@
+// Answers as self-contained HTML files: no network, no script, readable on a phone and on paper. Allergens and cautions are near the top
+// of every one of them.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "command.hpp"
+#include "standin/engine.hpp"
+
+namespace standin::cli {
+
+std::string predict_html(const Prediction& prediction);
+std::string compare_html(const std::vector<Prediction>& predictions);
+std::string swaps_html(const SwapsAnswer& answer, const std::string& title, const Engine& engine);
+std::string adapt_html(const AdaptAnswer& answer, const Engine& engine);
+std::string sheet_html(const Sheet& sheet, Units units);
+
+}  // namespace standin::cli

@@ -1,0 +1,29 @@
+// Weights, lengths and temperatures in the maker's units, rounded the way a kitchen scale and a thermometer show them.
+#pragma once
+
+#include <string>
+
+#include "command.hpp"
+
+namespace standin::cli {
+
+/// 1 g from `step` 1 up, 0.1 g with the fine scale; pounds and ounces to 0.1 oz, under 2 oz to 0.01 oz and with the grams beside them, for
+/// few ounce scales are fine enough for salt.
+std::string weight(double grams, Units units, double step = 1);
+
+/// Rounded to three figures: for what nobody weighs out.
+std::string about(double grams, Units units);
+
+/// "4 C", "40 F", "4 C (40 F)".
+std::string degrees(double celsius, Units units);
+/// Never below what was asked: up to the next degree, both scales always.
+std::string core(double celsius);
+
+/// "10 mm", "3/8 in", "10 mm (3/8 in)"; inches to the sixteenth.
+std::string length(double mm, Units units);
+std::string metres(double m, Units units);
+
+/// "3 min", "1 h 30 min", "24 h".
+std::string duration(double minutes);
+
+}  // namespace standin::cli

@@ -1,0 +1,35 @@
+// Where each line of a formula goes at the bench.
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "knowledge/knowledge.hpp"
+#include "standin/formula.hpp"
+#include "standin/sheet.hpp"
+
+namespace standin {
+
+/// meat: to be ground; minced: meat that comes ground; dry: spices, sugar, dry binders; paste: to be blended; folded: goes in as cut.
+enum class Part { meat, minced, salt, dry, paste, folded, liquid, acid };
+
+/// By role and tissue, and by how the line is cut.
+Part part_of(const Line& line, const Knowledge& knowledge);
+
+/// What is done to a line at the bench, one after another. Left out: what changes nothing, what the shop has done, and what a later step
+/// of the sheet does anyway (meat is chilled and ground, paste blended).
+struct Chain {
+    std::size_t line = 0;
+    std::vector<Prepared> steps;
+    std::vector<double> grams;  ///< before each step, and after the last
+};
+std::vector<Chain> chains_of(const Formula& formula, const Knowledge& knowledge);
+
+/// Grams of the line before any preparation.
+double raw_grams(const Line& line, const Knowledge& knowledge);
+/// Grams of the line after all of them.
+double ready_grams(const Line& line, const Knowledge& knowledge);
+
+bool has_step(const Line& line, std::string_view preparation);
+
+}  // namespace standin

@@ -1,0 +1,97 @@
+// What hangs above the bench: weights, order of work, what to buy, what it makes.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "standin/band.hpp"
+#include "standin/formula.hpp"
+#include "standin/prediction.hpp"
+
+namespace standin {
+
+/// How large the batch is to be, in the maker's words: "5 kg", "11 lb", "2400". All empty: as the formula says.
+struct SheetRequest {
+    std::string meat;               ///< weight of the meat block, as weighed; excludes `total`
+    std::string total;              ///< weight of all lines as weighed
+    std::string piece;              ///< raw weight of one link or patty
+    std::vector<std::string> only;  ///< "spinach 400 g": no more than this is to be had of a line; the tightest one decides
+};
+
+/// One line on the scale.
+struct SheetWeight {
+    std::size_t line = 0;       ///< index into the formula and the prediction
+    double grams = 0;           ///< exact
+    double weigh_g = 0;         ///< rounded to what the scale shows
+    double scale_g = 1;         ///< the step of that scale: 1 or 0.1
+    bool fine = false;          ///< a scale of 1 g would be too far off
+    bool after = false;         ///< weighed after its preparation
+    double in_the_batch_g = 0;  ///< after preparation
+};
+
+enum class TemperatureIs { at, at_most, at_least };
+
+struct StepPart {
+    std::size_t line = 0;
+    double grams_in = 0, grams_out = 0;
+};
+
+/// One thing to do. Absent numbers are not known or do not matter.
+struct SheetStep {
+    std::string id;    ///< stable: a preparation's id, or buy weigh chill grind paste mix-salt mix-rest mix-acid mix taste shape rest cook
+    std::string what;  ///< two or three words
+    std::string how;   ///< a sentence, without numbers
+    std::string why;
+    std::vector<StepPart> parts;
+    double grams_in = 0, grams_out = 0;
+    std::optional<double> minutes;
+    std::optional<double> temperature_c;
+    TemperatureIs temperature = TemperatureIs::at;
+    std::optional<double> around_c;  ///< of the oven, or of the water, about it
+    std::optional<double> stop_c;    ///< stop and chill when the mass gets this warm
+    std::optional<double> plate_mm;
+    bool said = true;  ///< the numbers are the formula's or a rule's; false: what is usual
+    std::string source;
+};
+
+/// One thing to buy, as it is sold.
+struct Purchase {
+    std::string ingredient, name;
+    double need_g = 0;            ///< as weighed, before any preparation
+    double bought_g = 0;          ///< with what is cut away
+    std::optional<double> count;  ///< of `unit`; absent: by weight
+    std::string unit;             ///< bunch, head, piece, packet, bottle, ...
+    double unit_g = 0;            ///< what one of them gives, trimmed
+    double buy_g = 0;             ///< rounded up, in grams
+    double buy_us_g = 0;          ///< rounded up the way it is sold by the pound
+    bool from_the_tap = false;
+    std::string source;
+};
+
+struct SheetYield {
+    double batch_g = 0;
+    Band cooked_g;
+    std::string shape;  ///< link or patty
+    double piece_g = 0;
+    double pieces = 0;  ///< whole ones, the test patty taken off
+    Band piece_cooked_g;
+    std::optional<double> diameter_mm, length_mm, casing_m;
+};
+
+struct Sheet {
+    std::string scaled;  ///< in words: "to 5 kg of meat"
+    double factor = 1;
+    Formula formula;  ///< scaled
+    Prediction prediction;
+    std::vector<SheetWeight> weights;  ///< in the formula's order
+    std::vector<SheetStep> steps;
+    std::vector<Purchase> buy;
+    SheetYield makes;
+    double core_c = 0;               ///< to cook to
+    std::string core_rule;           ///< its words and source
+    std::vector<std::string> notes;  ///< what the sheet decided that the formula did not say
+};
+
+}  // namespace standin

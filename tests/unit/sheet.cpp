@@ -1,0 +1,197 @@
+// The bench sheet: scaling, weights, the mixing order, shopping, what it makes.
+#include "standin/sheet.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "standin/engine.hpp"
+#include "support/catch.hpp"
+#include "support/kitchen.hpp"
+
+using namespace standin;
+
+namespace {
+
+Engine& engine() {
+    static Engine opened = std::move(*Engine::open({{}, {}, 64, 1, {}, {}}));
+    return opened;
+}
+
+Formula hedge() {
+    Formula f = formula({line("pork-shoulder", 2000), line("pork-backfat", 400), line("spinach", 300, {"blanched", "squeezed"}),
+                         line("garlic", 20), line("table-salt", 41.3), line("black-pepper", 5.26), line("white-wine-vinegar", 60)});
+    f.process.core_c = 71.1;
+    return f;
+}
+
+Sheet sheet(const Formula& f, const SheetRequest& request = {}) {
+    auto made = engine().sheet(f, request);
+    REQUIRE(made);
+    return *made;
+}
+
+std::string refused(const Formula& f, const SheetRequest& request) {
+    const auto made = engine().sheet(f, request);
+    REQUIRE_FALSE(made);
+    return made.error().message;
+}
+
+const SheetStep& step(const Sheet& s, const std::string& id) {
+    const auto found = std::find_if(s.steps.begin(), s.steps.end(), [&](const SheetStep& one) { return one.id == id; });
+    REQUIRE(found != s.steps.end());
+    return *found;
+}
+
+bool has(const Sheet& s, const std::string& id) {
+    return std::any_of(s.steps.begin(), s.steps.end(), [&](const SheetStep& one) { return one.id == id; });
+}
+
+std::size_t place(const Sheet& s, const std::string& id) { return static_cast<std::size_t>(&step(s, id) - s.steps.data()); }
+
+const Purchase& bought(const Sheet& s, const std::string& id) {
+    const auto found = std::find_if(s.buy.begin(), s.buy.end(), [&](const Purchase& p) { return p.ingredient == id; });
+    REQUIRE(found != s.buy.end());
+    return *found;
+}
+
+}  // namespace
+
+TEST_CASE("a batch is scaled to its meat, to all of it, or as far as one line goes") {
+    CHECK(sheet(hedge()).factor == 1);
+    const Sheet meat = sheet(hedge(), {"4.8 kg", "", "", {}});
+    CHECK(meat.factor == Approx(2));
+    CHECK(meat.prediction.meat_g == Approx(4800));
+    CHECK(meat.weights[4].grams == Approx(82.6));
+    CHECK(sheet(hedge(), {"", "1413.28 g", "", {}}).factor == Approx(0.5).epsilon(1e-4));
+    CHECK(sheet(hedge(), {"", "", "", {"spinach 450 g"}}).factor == Approx(1.5));
+    CHECK(sheet(hedge(), {"", "", "", {"spinach 450 g", "pork shoulder 1 kg"}}).factor == Approx(0.5));
+    CHECK(sheet(hedge(), {"4.8 kg", "", "", {"spinach 450 g"}}).factor == Approx(1.5));  // the tighter one
+    CHECK(sheet(hedge(), {"1.2 kg", "", "", {"spinach 450 g"}}).factor == Approx(0.5));
+    CHECK(sheet(hedge(), {"10 lb 8 oz", "", "", {}}).prediction.meat_g == Approx(10.5 * 453.59237));
+}
+
+TEST_CASE("what cannot be scaled is said, not guessed") {
+    CHECK(refused(hedge(), {"2 kg", "3 kg", "", {}}).find("exclude each other") != std::string::npos);
+    CHECK(refused(hedge(), {"2 cups", "", "", {}}).find("--meat: expected a weight") != std::string::npos);
+    CHECK(refused(hedge(), {"0 kg", "", "", {}}).find("--meat") != std::string::npos);
+    CHECK(refused(hedge(), {"900 tons", "", "", {}}).find("--meat") != std::string::npos);
+    CHECK(refused(hedge(), {"", "", "", {"sorrel 100 g"}}).find("no line of") != std::string::npos);
+    CHECK(refused(hedge(), {"", "", "", {"spinach plenty"}}).find("--only") != std::string::npos);
+    CHECK(refused(hedge(), {"60 g", "", "", {}}).find("too small") != std::string::npos);
+}
+
+TEST_CASE("weights are what the scale can show, and say where whole grams are too coarse") {
+    const Sheet s = sheet(hedge());
+    CHECK(s.weights[0].weigh_g == 2000);
+    CHECK(s.weights[4].weigh_g == Approx(41.3));
+    CHECK(s.weights[4].scale_g == 0.1);
+    CHECK_FALSE(s.weights[4].fine);  // half a gram of 41 is 1.2 %
+    CHECK(s.weights[5].weigh_g == Approx(5.3));
+    CHECK(s.weights[5].fine);  // half a gram of 5.3 is 9 %
+    CHECK(std::any_of(s.notes.begin(), s.notes.end(), [](const std::string& n) { return n.find("black pepper") != std::string::npos; }));
+}
+
+TEST_CASE("salt first and acid last where the formula leaves it open and it helps") {
+    const Sheet s = sheet(hedge());
+    CHECK(place(s, "mix-salt") < place(s, "mix-rest"));
+    CHECK(place(s, "mix-rest") < place(s, "mix-acid"));
+    CHECK(std::any_of(s.notes.begin(), s.notes.end(), [](const std::string& n) { return n.find("binds better") != std::string::npos; }));
+    Formula mild = hedge();
+    mild.lines.pop_back();  // no acid: nothing to gain
+    CHECK(has(sheet(mild), "mix"));
+    Formula sour = hedge();
+    sour.process.order = Order::acid_first;  // said, so kept, and its cost told
+    const Sheet kept = sheet(sour);
+    CHECK(place(kept, "mix-acid") < place(kept, "mix"));
+    CHECK(
+        std::any_of(kept.notes.begin(), kept.notes.end(), [](const std::string& n) { return n.find("acid first") != std::string::npos; }));
+}
+
+TEST_CASE("all that goes into the bowl is the batch, in whatever order") {
+    for (const auto order : {Order::salt_first, Order::all_together, Order::acid_first}) {
+        Formula f = hedge();
+        f.process.order = order;
+        const Sheet s = sheet(f);
+        const auto mixed = s.steps[place(s, "taste") - 1].grams_out;
+        CHECK(mixed == Approx(s.prediction.batch_g).epsilon(1e-9));
+        CHECK(step(s, "cook").grams_out == Approx(s.prediction.batch_g * (1 - s.prediction.properties[Property::cook_loss_pct].mid / 100)));
+    }
+}
+
+TEST_CASE("meat is chilled before it is ground, blanched leaves squeezed before they are blended, a patty fried before all is shaped") {
+    const Sheet s = sheet(hedge());
+    const std::vector<std::string> order{"weigh",    "blanched", "squeezed", "chill", "grind", "paste", "mix-salt",
+                                         "mix-rest", "mix-acid", "taste",    "shape", "rest",  "cook"};
+    std::vector<std::string> ids;
+    for (const auto& one : s.steps) ids.push_back(one.id);
+    CHECK(ids == order);
+    for (const auto& one : s.steps) {
+        CAPTURE(one.id);
+        CHECK_FALSE(one.how.empty());
+        CHECK_FALSE(one.why.empty());
+    }
+}
+
+TEST_CASE("meat bought ground is not ground again") {
+    const Sheet s = sheet(formula({line("ground-pork", 1000), line("table-salt", 17)}));
+    CHECK_FALSE(has(s, "grind"));
+    CHECK_FALSE(has(s, "paste"));
+    CHECK(has(s, "chill"));
+}
+
+TEST_CASE("the core is the rule's where the formula stops short") {
+    Formula bird = formula({line("chicken-thigh", 1000), line("table-salt", 17)});
+    bird.process.core_c = 65;
+    const Sheet s = sheet(bird);
+    CHECK(s.core_c == Approx(73.9));
+    CHECK(*step(s, "cook").temperature_c == Approx(73.9));
+    CHECK(std::any_of(s.notes.begin(), s.notes.end(), [](const std::string& n) { return n.find("stops at a core") != std::string::npos; }));
+    bird.process.core_c = 80;
+    CHECK(sheet(bird).core_c == 80);
+}
+
+TEST_CASE("shopping counts what is cut away and rounds up to what is sold") {
+    const Sheet s = sheet(hedge());
+    CHECK(bought(s, "garlic").bought_g == Approx(20 / 0.87));  // USDA SR28 11215: 13 % refuse
+    CHECK(*bought(s, "garlic").count == 1);
+    CHECK(bought(s, "garlic").unit == "head");
+    CHECK(*bought(s, "spinach").count == 1);  // 300 g of a bunch of 340 (USDA SR28 11457)
+    CHECK_FALSE(bought(s, "pork-shoulder").count);
+    CHECK(std::fmod(bought(s, "pork-shoulder").buy_g, 50) == Approx(0).margin(1e-9));
+    CHECK(bought(s, "pork-shoulder").buy_g >= 2000);
+    CHECK(*bought(s, "black-pepper").count == 1);
+    for (const auto& p : s.buy) {
+        CAPTURE(p.ingredient);
+        CHECK(p.bought_g >= p.need_g);
+        CHECK((p.count ? *p.count * p.unit_g * 1.06 >= p.need_g : p.buy_g >= p.bought_g));
+    }
+}
+
+TEST_CASE("a leaf that the formula weighs with its stems is bought at that weight") {
+    const Sheet s = sheet(formula({line("pork-shoulder", 1000), line("table-salt", 17), line("spinach", 300, {"stemmed"})}));
+    CHECK(bought(s, "spinach").bought_g == Approx(300));
+}
+
+TEST_CASE("links are cylinders of their casing, patties of the size asked for") {
+    Formula f = hedge();
+    f.process.diameter_mm = 26;
+    const Sheet links = sheet(f);
+    CHECK(links.makes.shape == "link");
+    const double grams = 1.03 * std::numbers::pi * 13 * 13 * 120 / 1000;  // density and length of knowledge/models/bench.json
+    CHECK(links.makes.piece_g == Approx(grams));
+    CHECK(links.makes.pieces == std::floor((links.prediction.batch_g - 20) / grams));
+    CHECK(*links.makes.casing_m == Approx(1.15 * links.prediction.batch_g / grams * 0.12));
+    const Sheet patties = sheet(hedge(), {"", "", "4 oz", {}});
+    CHECK(patties.makes.shape == "patty");
+    CHECK(patties.makes.piece_g == Approx(4 * 28.349523125));
+    CHECK(patties.makes.piece_cooked_g.low < patties.makes.piece_cooked_g.high);
+    CHECK(patties.makes.piece_cooked_g.high < patties.makes.piece_g);
+}
+
+TEST_CASE("safety stands on the sheet like on every page") {
+    const Sheet s = sheet(formula({line("pork-shoulder", 1000), line("table-salt", 17), line("walnut", 60, {"toasted"})}));
+    CHECK_FALSE(s.prediction.cautions.empty());
+    REQUIRE(s.prediction.allergens.size() == 1);
+    CHECK(s.prediction.label.find("WALNUT") != std::string::npos);
+}
