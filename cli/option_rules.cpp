@@ -36,7 +36,7 @@ Complaint colour(Call& call, const std::string& text) {
 }
 
 Complaint to(Call& call, const std::string& text) {
-    if (text != "json" && text != "text") return "expected json or text";
+    if (text != "json" && text != "text" && text != "jsonld") return "expected text, json or jsonld";
     call.to = text;
     return std::nullopt;
 }
@@ -78,7 +78,7 @@ constexpr std::array<OptionRule, 17> rules{{
      [](Call& c, const std::string& v) { return whole<std::size_t>(c.changes, v, 1, 1000); }},
     {"--top", "N", "how many to show", "swaps adapt",
      [](Call& c, const std::string& v) { return whole<std::size_t>(c.top.emplace(), v, 1, 100); }},
-    {"--to", "FORM", "json or text", "convert", to},
+    {"--to", "FORM", "text, json or jsonld (a schema.org recipe)", "convert", to},
     {"--role", "R", "only the swaps of one role: green, heat, acid, binder, lean, fat, ...", "graph", role},
     {"--why", "P", "what moves one property and what makes its band wide: ph, heat, bind, green, loss, ...", "predict", why},
     {"--json", "", "one JSON document with stable keys instead of a page", "", on<&Call::json>},

@@ -34,10 +34,14 @@ Result<Engine> Engine::open(Options options) {
 Result<Formula> Engine::read_formula(std::string_view text, std::string_view file) const {
     return standin::read_formula(text, file, inside_->knowledge);
 }
+Result<FormulaReading> Engine::read_closely(std::string_view text, std::string_view file) const {
+    return standin::read_closely(text, file, inside_->knowledge);
+}
 Result<Inventory> Engine::read_inventory(std::string_view text, std::string_view file) const {
     return standin::read_inventory(text, file, inside_->knowledge);
 }
 std::string Engine::formula_json(const Formula& formula) const { return standin::formula_json(formula, inside_->knowledge); }
+std::string Engine::formula_jsonld(const Formula& formula) const { return standin::formula_jsonld(formula, inside_->knowledge); }
 std::string Engine::formula_text(const Formula& formula) const { return standin::formula_text(formula, inside_->knowledge); }
 
 Result<Prediction> Engine::predict(const Formula& formula) {

@@ -141,7 +141,9 @@ Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredien
         const bool single = record->measure != "bunch" && record->measure != "handful" && !(part.unit && part.unit->size.mid > 0);
         return Weighed{grams, single ? std::optional<double>(part.number.mid) : std::nullopt};
     }
-    if (part.unit && part.unit->size.mid > 0) return volume_part(part, ingredient, words);
+    // A handful of coriander is leaves, never the seed that the word may stand for.
+    const bool of_leaves = part.unit && part.unit->word == "handful" && ingredient.tissue == Tissue::dry;
+    if (part.unit && part.unit->size.mid > 0 && !of_leaves) return volume_part(part, ingredient, words);
     return no_such_measure(ingredient, part.unit ? "a " + std::string(part.unit->word) : "one piece");
 }
 

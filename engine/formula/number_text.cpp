@@ -138,6 +138,11 @@ std::optional<double> value_at(Cursor& cursor, bool words, bool& unsure) {
     cursor.space();
     auto value = digit_value(cursor, unsure);
     if (!words) return value;
+    if (value && *value > 0 && *value < 1) {  // "1/2 a lemon", "3/4 of a cup"
+        const std::size_t before = cursor.at();
+        cursor.eat_word("of");
+        if (!cursor.eat_any_word({"a", "an"})) cursor.go(before);
+    }
     if (!value) value = word_value(cursor);
     return wordy_value(cursor, value);
 }

@@ -103,9 +103,9 @@ std::optional<AmountText> single_at(Cursor& cursor) {
     return std::nullopt;
 }
 
-Whole share_of(Cursor& cursor) {
+Whole share_of(Cursor& cursor, bool needs_of = true) {
     const std::size_t before = cursor.at();
-    if (!cursor.eat_word("of")) return Whole::unsaid;
+    if (!cursor.eat_word("of") && needs_of) return Whole::unsaid;
     cursor.eat_any_word({"the", "total"});
     if (cursor.eat_any_word({"meat", "lean"})) {
         cursor.eat_any_word({"block", "weight", "mass"});
@@ -130,7 +130,7 @@ std::optional<Per> per_at(Cursor& cursor) {
         const auto unit = unit_at(cursor);
         if (unit && unit->unit->dimension == Dimension::mass) {
             Per per{(number ? number->band.mid : 1.0) * unit->unit->size.mid, Whole::unsaid};
-            per.of = share_of(cursor);
+            per.of = share_of(cursor, false);
             return per;
         }
     }

@@ -1,7 +1,7 @@
 # Sourced by examples/first-batch.sh and tests/run.sh: the Debian 12 packages, and a function that installs those not there yet.
 
 build_packages=(g++ cmake ninja-build pkg-config nlohmann-json3-dev libspdlog-dev libboost-dev libexpected-dev libcli11-dev
-    libnlopt-dev libutfcpp-dev)
+    libnlopt-dev libutfcpp-dev libxml2-dev)
 test_packages=(catch2 python3 python3-jsonschema python3-scipy clang-format clang-tidy graphviz)
 
 # need_packages NAME...: says nothing when all are there; on another system the build itself says what it lacks.
