@@ -41,13 +41,17 @@ bool take_count(std::string_view inside, LineNotes& notes) {
     return true;
 }
 
+bool tells_fat(const std::vector<Word>& words) {
+    for (std::size_t i = 0; i < words.size(); ++i)
+        if (lean_share(words, i)) return true;
+    return false;
+}
+
 // A preparation, a duration, or only words that may stand beside a name.
 bool belongs_to_words(std::string_view inside, const Knowledge& knowledge) {
     Cursor cursor(inside);
     if (minutes_at(cursor)) return true;
-    if (const auto share = fold(inside);
-        share.find("% fat") != std::string::npos || share.find("% lean") != std::string::npos || share.find('/') != std::string::npos)
-        return share.size() < 30;
+    if (tells_fat(words_of(inside))) return true;
     const auto words = words_of(inside);
     if (words.empty()) return false;
     if (preparation_end(words, 0, words.size(), knowledge) > 0) return true;

@@ -54,7 +54,9 @@ bool rewrite_part_of(std::string& line) {
         Cursor behind(line, words[i + 1].end);
         const bool leaves = words[i].folded == "leaf" && number_at(behind);
         if (!of || !(is_part(words[i].folded) || leaves)) {
-            if (passable(words, i) == 0 && cut_word(words, i) == 0 && words[i].folded != "squeezed") return false;
+            const bool goes_on =
+                passable(words, i) > 0 || cut_word(words, i) > 0 || words[i].folded == "squeezed" || words[i].folded == "egg";
+            if (!goes_on) return false;
             continue;
         }
         const std::string said = leaves ? ", leaves only" : " " + words[i].raw;
@@ -102,6 +104,11 @@ std::size_t line_start(const std::string& line) {
 }
 
 void rewrite_phrases(std::string& line) {
+    const auto words = words_of(line);
+    if (words.size() > 2 && words[words.size() - 2].folded == "x") {  // "green chiles x 4"
+        Cursor cursor(line, words.back().begin);
+        if (number_at(cursor, false)) blank(line, words[words.size() - 2].begin, words.back().begin);
+    }
     if (!rewrite_part_of(line)) rewrite_done_to_part(line);
 }
 

@@ -53,7 +53,9 @@ std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
         line.weighed_prepared = *notes.weighed_after && !line.prepared.empty();
         return std::nullopt;
     }
-    if (amount.contained && among(line.prepared, "drained"))
+    const Unit* unit = amount.parts.front().unit;
+    const bool contained = amount.contained || (unit && is_container(*unit) && notes.grams);
+    if (contained && among(line.prepared, "drained"))
         return open_question("what a tin says is its weight before draining: expected the drained weight",
                              {"240 g white beans", "240 g drained white beans"});
     const bool by_measure = !notes.grams && !by_weight(amount);

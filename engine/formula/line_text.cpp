@@ -18,7 +18,7 @@ namespace {
 
 constexpr int understood = 4;          // how far a reading came when every word had its meaning
 constexpr std::size_t longest = 2000;  // bytes
-constexpr double same_weight = 0.12;   // judgement: "4 oz (115 g)" and "1 lb (500 g)" still mean one weight
+constexpr double same_weight = 0.14;   // judgement: "1 oz (25 g)" and "1 lb (500 g)" still mean one weight
 
 struct Candidate {
     AmountText amount;

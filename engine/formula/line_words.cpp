@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdlib>
 
 #include "base/names.hpp"
 #include "formula/cursor.hpp"
@@ -72,6 +73,15 @@ constexpr std::array passed_over{std::string_view{"fresh"},
                                  std::string_view{"crust removed"},
                                  std::string_view{"without crust"},
                                  std::string_view{"crust off"},
+                                 std::string_view{"rind removed"},
+                                 std::string_view{"bearded"},
+                                 std::string_view{"opened"},
+                                 std::string_view{"rind off"},
+                                 std::string_view{"without rind"},
+                                 std::string_view{"rindless"},
+                                 std::string_view{"sinew removed"},
+                                 std::string_view{"without gristle"},
+                                 std::string_view{"free from skin and gristle"},
                                  std::string_view{"not too lean"},
                                  std::string_view{"not too fat"},
                                  std::string_view{"at hand"},
@@ -170,7 +180,7 @@ template <std::size_t N>
 std::size_t longest(const std::vector<Word>& words, std::size_t first, const std::array<std::string_view, N>& list) {
     std::string joined;
     std::size_t best = 0;
-    for (std::size_t count = 1; count <= 4 && first + count <= words.size(); ++count) {
+    for (std::size_t count = 1; count <= 5 && first + count <= words.size(); ++count) {
         if (words[first + count - 1].segment != words[first].segment) break;
         if (count > 1) joined += ' ';
         joined += words[first + count - 1].folded;
@@ -218,6 +228,27 @@ std::string phrase(const std::vector<Word>& words, std::size_t first, std::size_
 std::size_t passable(const std::vector<Word>& words, std::size_t first) { return longest(words, first, passed_over); }
 
 std::size_t cut_word(const std::vector<Word>& words, std::size_t first) { return longest(words, first, cuts); }
+
+std::optional<LeanShare> lean_share(const std::vector<Word>& words, std::size_t first) {
+    if (first >= words.size()) return std::nullopt;
+    const std::string& word = words[first].folded;
+    char* end = nullptr;
+    const double number = std::strtod(word.c_str(), &end);
+    if (end == word.c_str() || number <= 0 || number >= 100) return std::nullopt;
+    if (*end == '/') {
+        char* behind = nullptr;
+        const double fat = std::strtod(end + 1, &behind);
+        if (*behind == '\0' && number + fat == 100) return LeanShare{number, first, first + 1};
+        return std::nullopt;
+    }
+    std::size_t at = first + 1;
+    if (*end == '\0' && at < words.size() && words[at].folded == "%") ++at;
+    else if (std::string_view(end) != "%") return std::nullopt;
+    if (at >= words.size()) return std::nullopt;
+    if (words[at].folded == "lean") return LeanShare{number, first, at + 1};
+    if (words[at].folded == "fat") return LeanShare{100 - number, first, at + 1};
+    return std::nullopt;
+}
 
 std::string_view vague_amount(std::string_view line) {
     const std::string padded = " " + fold(line) + " ";

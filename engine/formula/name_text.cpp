@@ -1,10 +1,12 @@
 #include "formula/name_text.hpp"
 
 #include <algorithm>
+#include <array>
 #include <initializer_list>
 
 #include "base/names.hpp"
 #include "formula/amount.hpp"
+#include "formula/process_text.hpp"
 #include "knowledge/effects.hpp"
 
 namespace standin {
@@ -39,7 +41,9 @@ Span find(const std::vector<Word>& words, const Knowledge& knowledge) {
         if (best.ingredient && words[first].segment > words[best.first].segment) break;
         for (std::size_t last = std::min(words.size(), first + longest_name); last > first; --last) {
             const std::size_t length = last - first;
-            if (best.ingredient && (length < best.length() || (length == best.length() && !best.generic))) break;
+            // "minced pork shoulder": what is minced is the shoulder.
+            const bool only_cut = best.ingredient && first < best.last && cut_word(words, best.first) > 0;
+            if (best.ingredient && (length < best.length() || (length == best.length() && !best.generic && !only_cut))) break;
             // Over a comma only to the end of what stands behind it: "lean pork, leg", but not "pork, fat and lean".
             const bool cut_off = last < words.size() && words[last].segment == words[last - 1].segment;
             if (words[last - 1].segment != words[first].segment && cut_off) continue;
@@ -108,13 +112,22 @@ const Ingredient* other_kind(std::string_view kind, const std::vector<Word>& wor
     return other == span.ingredient ? nullptr : other;
 }
 
+std::optional<double> said_lean(const std::vector<Word>& words) {
+    for (std::size_t i = 0; i < words.size(); ++i)
+        if (const auto share = lean_share(words, i)) return share->lean;
+    return std::nullopt;
+}
+
 // "6 sprigs thyme", "1 tbsp chopped sage", "1 bunch coriander": what is counted by the sprig or chopped is the fresh plant, though the bare
-// name means the dried one. "Chicken thighs, boneless and skinless" are the skinless ones.
+// name means the dried one. "Chicken thighs, boneless and skinless" are the skinless ones, "ground beef,
+// 85% lean" is that of a name of its own.
 void settle_kind(const std::vector<Word>& words, Span& span, const Unit* unit, const Knowledge& knowledge) {
     const Ingredient* other = nullptr;
     if (span.ingredient->tissue == Tissue::dry) {
         const bool of_plant = is_one_of(unit, {"sprig", "leaf", "bunch", "handful", "stalk"}) && !has_measure(*span.ingredient, unit->word);
         if (of_plant || was_cut(words)) other = other_kind("fresh", words, span, knowledge);
+    } else if (const auto lean = said_lean(words); lean && span.ingredient->meat) {
+        other = other_kind(plain_number(*lean) + " lean", words, span, knowledge);
     } else if (any_of(words, {"skinless", "skinned"})) {
         other = other_kind("skinless", words, span, knowledge);
     }
@@ -167,6 +180,12 @@ Failure unknown(const std::vector<Word>& words, const LineContext& context) {
 const Ingredient* known_ingredient(std::string_view name, const Knowledge& knowledge) {
     if (const auto* found = knowledge.ingredient_named(name)) return found;
     std::string id = fold(name);
+    // The living animal for its meat: "pig's skin", "calf's liver".
+    constexpr std::array<std::array<std::string_view, 2>, 5> animals{
+        {{"pig ", "pork "}, {"hog ", "pork "}, {"calf ", "veal "}, {"ox ", "beef "}, {"sheep ", "lamb "}}};
+    for (const auto& [animal, meat] : animals)
+        if (id.rfind(animal, 0) == 0)
+            if (const auto* found = knowledge.ingredient_named(std::string(meat) + id.substr(animal.size()))) return found;
     std::replace(id.begin(), id.end(), ' ', '-');
     return knowledge.ingredient(id);
 }

@@ -1,9 +1,9 @@
 #include "formula/prepared_text.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cctype>
 #include <cmath>
-#include <cstdlib>
 
 #include "base/names.hpp"
 #include "formula/measures.hpp"
@@ -37,10 +37,27 @@ private:
         if (const std::size_t end = preparation(i); end > i) return end;
         if (const auto share = fat_share(i); share && agrees(*share)) return share->end;
         if (after_soaking(i)) return i + 1;
+        if (const std::size_t end = into_pieces(i); end > i) return end;
         if (const std::size_t count = cut_word(words_, i)) return std::min(i + count, last_);
         if (const std::size_t count = passable(words_, i)) return std::min(i + count, last_);
         const auto& word = words_[i].folded;
         return counts_nothing(word) || names_it_again(word) || goes_without_saying(word) ? i + 1 : i;
+    }
+
+    // "into 1-inch cubes", "in thin strips"
+    std::size_t into_pieces(std::size_t i) const {
+        constexpr std::array<std::string_view, 15> shapes{"cube",  "chunk", "dice",    "strip",      "piece", "slice",  "square", "round",
+                                                          "baton", "half",  "quarter", "matchstick", "wedge", "ribbon", "lump"};
+        constexpr std::array<std::string_view, 9> sizes{"inch", "cm", "mm", "in", "large", "small", "thin", "thick", "size"};
+        if (words_[i].folded != "into" && words_[i].folded != "in") return i;
+        std::size_t end = i;
+        for (std::size_t at = i + 1; at < last_ && words_[at].segment == words_[i].segment; ++at) {
+            const auto& word = words_[at].folded;
+            if (std::find(shapes.begin(), shapes.end(), word) != shapes.end()) end = at + 1;
+            else if (std::find(sizes.begin(), sizes.end(), word) == sizes.end() && !std::isdigit(static_cast<unsigned char>(word.front())))
+                break;
+        }
+        return end;
     }
 
     // "soaked in water and squeezed": soaking is reckoned with the squeezing.
@@ -50,10 +67,11 @@ private:
                said_.prepared.back().preparation == "soaked";
     }
 
-    // "lean" of what is lean anyway, "fat" of what is fat; of anything between it would change the meat meant.
+    // "dried" of what is dry, "lean" of what is lean anyway, "fat" of what is fat; of anything between it would change the meat meant.
     bool goes_without_saying(const std::string& word) const {
         constexpr double lean_under = 10, fat_over = 30;  // g in 100 g, judgement
         const double fat = ingredient_.composition.fat.mid;
+        if (word == "dried") return ingredient_.tissue == Tissue::dry;
         return (word == "lean" && ingredient_.meat && fat <= lean_under) || (word == "fat" && fat >= fat_over);
     }
 
@@ -72,24 +90,10 @@ private:
             if (word == "over" || word == "more" || word == "most" || word == "max" || word == "maximum" || word == "up") share.most = true;
             else if (word != "not" && word != "no" && word != "than" && word != "at" && word != "to" && word != "about") break;
         }
-        if (!ingredient_.meat || at >= last_) return std::nullopt;
-        Cursor cursor(context_.line, words_[at].begin);
-        const auto slash = words_[at].folded.find('/');
-        if (slash != std::string::npos) {
-            const double lean = std::strtod(words_[at].folded.c_str(), nullptr),
-                         fat = std::strtod(words_[at].folded.c_str() + slash + 1, nullptr);
-            if (lean + fat != 100) return std::nullopt;
-            share.fat = fat;
-            share.end = at + 1;
-            return share;
-        }
-        const auto number = number_at(cursor, false);
-        cursor.space();
-        if (!number || !cursor.eat("%")) return std::nullopt;
-        const bool lean = cursor.eat_word("lean");
-        if (!lean && !cursor.eat_word("fat")) return std::nullopt;
-        share.fat = lean ? 100 - number->band.mid : number->band.mid;
-        for (share.end = at; share.end < last_ && words_[share.end].begin < cursor.at();) ++share.end;
+        const auto said = ingredient_.meat ? lean_share(words_, at) : std::nullopt;
+        if (!said || said->last > last_) return std::nullopt;
+        share.fat = 100 - said->lean;
+        share.end = said->last;
         return share;
     }
 
@@ -118,12 +122,27 @@ private:
                            [&](const std::string& name) { return (" " + fold(name) + " ").find(" " + word + " ") != std::string::npos; });
     }
 
+    // Of game and the like the knowledge has one record for all cuts.
+    bool is_whole_animal() const {
+        const auto species = ingredient_.meat->species;
+        return (species == Species::game || species == Species::goat || species == Species::rabbit || species == Species::duck) &&
+               !is_cut_of_meat(fold(ingredient_.names.front()));
+    }
+
+    static bool is_cut_of_meat(const std::string& word) {
+        constexpr std::array<std::string_view, 8> cuts{"shoulder", "leg", "haunch", "saddle", "loin", "neck", "breast", "thigh"};
+        return std::find(cuts.begin(), cuts.end(), word) != cuts.end();
+    }
+
     bool counts_nothing(const std::string& word) const {
         const bool leaf = ingredient_.tissue == Tissue::thin_leaf || ingredient_.tissue == Tissue::thick_leaf;
         if (given_ != Given::number && leaf && (word == "leaf" || word == "green")) return true;
         if (ingredient_.tissue == Tissue::chile_flesh && (word == "pepper" || word == "chile" || word == "chili" || word == "chilli"))
             return true;
-        if (ingredient_.meat && (word == "meat" || word == "flesh")) return true;
+        if (ingredient_.meat && (word == "meat" || word == "flesh" || (word == "fillet" && given_ == Given::weight))) return true;
+        if (ingredient_.meat && is_whole_animal() && is_cut_of_meat(word)) return true;
+        if (word == "cheese") return ingredient_.family == "dairy-and-egg";
+        if (word == "powder" || word == "leaf" || word == "berry" || word == "seed") return ingredient_.tissue == Tissue::dry;
         const Unit* unit = given_ == Given::weight ? unit_named(word) : nullptr;
         return unit && (is_container(*unit) || unit->word == "piece" || unit->word == "leaf");
     }

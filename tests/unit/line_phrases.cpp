@@ -95,6 +95,22 @@ TEST_CASE("what could be two things is asked back") {
 
 TEST_CASE("a fat share is passed where it is that of the meat") {
     CHECK(good("2 kg ground beef, 80% lean").ingredient == "ground-beef-80");
-    CHECK(good("7 lb ground turkey, not over 15 % fat").ingredient == "ground-turkey");
-    CHECK(has(asked("2 kg ground beef, 95% lean"), "is known with 20 % fat, not 5 %"));
+    CHECK(good("2 kg ground beef, 95% lean").ingredient == "ground-beef-95");
+    CHECK(good("85% lean ground beef, 2 lb").ingredient == "ground-beef-85");
+    CHECK(good("7 lb ground turkey, not over 15 % fat").ingredient == "ground-turkey-85");
+    CHECK(good("2 kg beef chuck, 20 % fat").ingredient == "beef-chuck");
+    CHECK(has(asked("2 kg pork shoulder, 40 % fat"), "is known with 18 % fat, not 40 %"));
+    CHECK(good("1-1/2 lbs ground pork (80/20)").count == std::nullopt);
+}
+
+TEST_CASE("words that tell nothing new, and names that do") {
+    CHECK(good("3 pounds pork butt, cut into 1-inch cubes").ingredient == "pork-shoulder");
+    CHECK(good("1 lb lean fresh pork").ingredient == "pork-shoulder-lean");
+    CHECK(good("4 lb chicken thighs, boneless and skinless").ingredient == "chicken-thigh-skinless");
+    CHECK(good("1 kg coarsely minced pork shoulder").ingredient == "pork-shoulder");
+    CHECK(good("1 kg pork shoulder, minced").ingredient == "pork-shoulder");
+    CHECK(good("3 kg wild boar shoulder").ingredient == "wild-boar");
+    CHECK(good("1 lb hog's liver").ingredient == "pork-liver");
+    CHECK(good("green chillies x 4").count == 4.0);
+    CHECK(has(asked("3 lb pork, half lean and half fat"), "unknown word"));
 }
