@@ -2,6 +2,8 @@
 #include "formula/reading.hpp"
 
 #include <cmath>
+#include <filesystem>
+#include <fstream>
 
 #include "knowledge/effects.hpp"
 #include "support/catch.hpp"
@@ -139,4 +141,36 @@ TEST_CASE("large and deep input") {
     CHECK_FALSE(read_formula(deep + "<script type=\"application/ld+json\">{\"@type\":", "f", knowledge()));
     CHECK_FALSE(read_formula(std::string("1 g salt\0", 9), "f", knowledge()));
     CHECK_FALSE(read_formula("1 g salt\xC3(", "f", knowledge()));
+}
+
+TEST_CASE("lines with slips in them are read the same way by all readers, and what is read reads back") {
+    std::vector<std::string> lines;
+    std::ifstream file(std::filesystem::path(STANDIN_TEST_DATA) / "published" / "data" / "formula_lines.csv");
+    for (std::string line; std::getline(file, line);)
+        if (line[0] != '#') {
+            const std::string rest = line.substr(line.find(',') + 1);  // the second cell, perhaps in quotes
+            lines.push_back(rest[0] == '"' ? rest.substr(1, rest.find('"', 1) - 1) : rest.substr(0, rest.find(',')));
+        }
+    Maker maker(5);
+    std::size_t understood = 0;
+    for (int i = 0; i < 1500; ++i) {
+        std::string line = lines[maker.below(lines.size())];
+        for (std::size_t n = maker.below(3); n > 0 && !line.empty(); --n) {
+            const std::size_t at = maker.below(line.size());
+            if (maker.below(2)) line.erase(at, 1 + maker.below(2));
+            else line.insert(at, maker.scraps(2));
+        }
+        const std::string text = "T\n" + line;
+        const auto made = read_formula(text, "f", knowledge());
+        const auto close = read_closely(text, "f", knowledge());
+        INFO(text);
+        CHECK(made.has_value() == (close && close->formula));
+        if (!made) continue;
+        ++understood;
+        for (const auto& l : made->lines) CHECK((l.grams.low > 0 && l.grams.low <= l.grams.mid && l.grams.mid <= l.grams.high));
+        const auto back = read_formula(formula_text(*made, knowledge()), "f", knowledge());
+        REQUIRE(back);
+        CHECK(difference(*made, *back).empty());
+    }
+    CHECK(understood > 200);
 }
