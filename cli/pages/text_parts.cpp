@@ -36,6 +36,12 @@ std::string chance_of_heat(const Prediction& prediction) {
     return chance(*std::max_element(chances.begin(), chances.end()));  // the word is that of the likeliest
 }
 
+std::string read_as_part(const std::vector<std::string>& notes, const Look& look) {
+    std::string out = notes.empty() ? "" : heading("How the formula was read", look);
+    for (const auto& note : notes) out += bullet(note, look);
+    return out;
+}
+
 std::string allergens_part(const std::vector<AllergenText>& allergens, const Look& look) {
     std::string out = heading("Allergens", look);
     if (allergens.empty()) return out + paragraph("None of the listed ones comes with these ingredients.", look);

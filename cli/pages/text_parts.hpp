@@ -28,6 +28,8 @@ std::string heat_phrase(const std::string& word);
 /// The chance of the heat word of the prediction.
 std::string chance_of_heat(const Prediction& prediction);
 
+/// What the reader of the formula took upon itself; empty when nothing.
+std::string read_as_part(const std::vector<std::string>& notes, const Look& look);
 std::string allergens_part(const std::vector<AllergenText>& allergens, const Look& look);
 std::string cautions_part(const std::vector<CautionText>& cautions, const Look& look);
 

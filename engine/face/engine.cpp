@@ -10,6 +10,11 @@
 #include "safety/safety.hpp"
 
 namespace standin {
+namespace {
+
+void append(std::vector<std::string>& to, const std::vector<std::string>& more) { to.insert(to.end(), more.begin(), more.end()); }
+
+}  // namespace
 
 Engine::Engine(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
 Engine::Engine(Engine&&) noexcept = default;
@@ -59,12 +64,17 @@ Result<CompareAnswer> Engine::compare(const std::vector<Formula>& formulas) {
 
 Result<SwapsAnswer> Engine::swaps(const Formula& formula, std::string_view line, std::size_t top) {
     if (const auto sound = check_formula(formula, inside_->knowledge); !sound) return Failure(sound.error());
-    return swaps_for_line(formula, line, top, {inside_->drawn.pantry, inside_->middle.pantry, inside_->options});
+    auto answer = swaps_for_line(formula, line, top, {inside_->drawn.pantry, inside_->middle.pantry, inside_->options});
+    if (answer)
+        for (const auto& read : formula.lines) append(answer->read_as, read.notes);
+    return answer;
 }
 
 Result<AdaptAnswer> Engine::adapt(const Formula& formula, const AdaptRequest& request) {
     if (const auto sound = check_formula(formula, inside_->knowledge); !sound) return Failure(sound.error());
-    return adapt_formula(formula, request, {inside_->drawn.pantry, inside_->middle.pantry, inside_->options});
+    auto answer = adapt_formula(formula, request, {inside_->drawn.pantry, inside_->middle.pantry, inside_->options});
+    if (answer && request.have) append(answer->base.read_as, request.have->notes);
+    return answer;
 }
 
 std::string Engine::name_of(std::string_view id) const {
