@@ -91,16 +91,20 @@ public:
         if (const auto notes = texts_of(recipe, {"description"}); !notes.empty()) draft_.formula.note = without_markup(notes.front()->text);
         if (const auto yield = yield_of(recipe); !yield.empty())
             draft_.formula.note += (draft_.formula.note.empty() ? "yield: " : "\nyield: ") + yield;
-        for (const auto* item : ingredients_of(recipe))
-            if (!draft_.hopeless()) line(*item);
+        for (const auto* item : ingredients_of(recipe)) lines(*item);
         for (const auto* step : texts_of(recipe, {"recipeInstructions"})) process(step->text);
         return std::move(draft_);
     }
 
 private:
-    void line(const JsonNode& item) {
-        const std::string text = shown_text(item);
-        if (text.find_first_not_of(' ') == std::string::npos) return;
+    // Some sites put the whole list into one string, a line each.
+    void lines(const JsonNode& item) {
+        const std::string all = without_markup(item.text);
+        for (const auto& one : text_lines(all)) line(std::string(one.text), item);
+    }
+
+    void line(const std::string& text, const JsonNode& item) {
+        if (draft_.hopeless()) return;
         draft_.lines.push_back({text, describe(file_, item.place), read_line(text, Origin::joined(file_, {{0, item.place}}), knowledge_)});
     }
 
@@ -142,6 +146,25 @@ std::string in_place(std::string_view page, const std::string& script) {
     return std::string(static_cast<std::size_t>(std::count(before.begin(), before.end(), '\n')), '\n') + std::string(column, ' ') + script;
 }
 
+// Comment marks and the like around the data ("//<![CDATA[") become blanks.
+std::string data_only(std::string script) {
+    for (const std::string_view mark : {"<![CDATA[", "]]>"})
+        if (const auto at = script.find(mark); at != std::string::npos) script.replace(at, mark.size(), mark.size(), ' ');
+    const auto first = script.find_first_of("{["), last = script.find_last_of("}]");
+    for (std::size_t i = 0; i < script.size(); ++i)
+        if ((i < first || i > last || last == std::string::npos) && script[i] != '\n') script[i] = ' ';
+    return script;
+}
+
+// Line ends inside strings are no JSON, but pages have them: then places are lost, not the recipe.
+Result<JsonNode> read_script(std::string_view page, const std::string& script, std::string_view file) {
+    std::string text = data_only(in_place(page, script));
+    auto root = read_json(text, file);
+    if (root) return root;
+    auto again = read_json(one_line(std::move(text)), file);
+    return again ? again : root;
+}
+
 }  // namespace
 
 bool is_json_ld(const JsonNode& root) {
@@ -165,7 +188,7 @@ Result<Draft> read_page(std::string_view page, std::string_view file, const Know
     auto scripts = data_scripts(page);
     if (scripts.size() > most_scripts) scripts.resize(most_scripts);
     for (const auto& script : scripts) {
-        auto root = read_json(in_place(page, script), file);
+        auto root = read_script(page, script, file);
         if (root) roots.push_back(std::move(*root));
         else if (!broken) broken = std::move(root.error());
     }

@@ -76,3 +76,16 @@ TEST_CASE("a broken script beside a good one does no harm") {
     CHECK(good(page("{broken") + page(recipe)).lines.size() == 2);
     CHECK(good("<script>if (a < b) {}</script>" + page(recipe)).lines.size() == 2);
 }
+
+TEST_CASE("pages as they come") {
+    CHECK(good(page("\n//<![CDATA[\n" + recipe + "\n//]]>\n")).lines.size() == 2);
+    CHECK(good(page(recipe + ";")).lines.size() == 2);
+    CHECK(
+        good(
+            page("{\"@type\": \"Recipe\", \"description\": \"two\nlines\", \"recipeIngredient\": [\"18 g salt\", \"1 kg pork shoulder\"]}"))
+            .lines.size() == 2);
+    CHECK(good(R"({"@type": "Recipe", "recipeIngredient": "1 kg pork shoulder\n\n18 g salt\n"})").lines.size() == 2);
+    std::string many = "<html>";
+    for (int i = 0; i < 5000; ++i) many += "<script type=\"application/ld+json\">{broken</script>";
+    CHECK(has(trouble(many), "JSON"));
+}
