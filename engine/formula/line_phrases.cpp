@@ -46,22 +46,23 @@ std::size_t past_numbering(const std::string& line, std::size_t at) {
     return counted ? cursor.at() : at;
 }
 
-// "finely grated zest of 2 lemons"
+// "finely grated zest of 2 lemons", "juice 1/2 lemon", "leaves from 6 sprigs thyme"
 bool rewrite_part_of(std::string& line) {
     const auto words = words_of(line);
     for (std::size_t i = 0; i + 2 < words.size(); ++i) {
         const bool of = words[i + 1].folded == "of" || words[i + 1].folded == "from";
-        Cursor behind(line, words[i + 1].end);
-        const bool leaves = words[i].folded == "leaf" && number_at(behind);
-        if (!of || !(is_part(words[i].folded) || leaves)) {
-            const bool goes_on =
-                passable(words, i) > 0 || cut_word(words, i) > 0 || words[i].folded == "squeezed" || words[i].folded == "egg";
-            if (!goes_on) return false;
+        const std::size_t name = i + (of ? 2 : 1);
+        Cursor behind(line, words[name].begin);
+        const bool counted = number_at(behind).has_value();
+        const bool leaves = of && counted && words[i].folded == "leaf";
+        if (!(is_part(words[i].folded) && (of || counted)) && !leaves) {
+            const auto& word = words[i].folded;
+            if (passable(words, i) == 0 && cut_word(words, i) == 0 && word != "squeezed" && word != "egg") return false;
             continue;
         }
         const std::string said = leaves ? ", leaves only" : " " + words[i].raw;
-        line.insert(name_end(line, words[i + 2].begin), said);
-        blank(line, words[0].begin, words[i + 1].end);
+        line.insert(name_end(line, words[name].begin), said);
+        blank(line, words[0].begin, words[name - 1].end);
         return true;
     }
     return false;

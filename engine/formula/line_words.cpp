@@ -75,6 +75,15 @@ constexpr std::array passed_over{std::string_view{"fresh"},
                                  std::string_view{"crust off"},
                                  std::string_view{"rind removed"},
                                  std::string_view{"bearded"},
+                                 std::string_view{"marbled"},
+                                 std::string_view{"well marbled"},
+                                 std::string_view{"unpeeled"},
+                                 std::string_view{"for frying"},
+                                 std::string_view{"for brushing"},
+                                 std::string_view{"for greasing"},
+                                 std::string_view{"white and green part only"},
+                                 std::string_view{"white and light green part only"},
+                                 std::string_view{"white and light green part"},
                                  std::string_view{"opened"},
                                  std::string_view{"rind off"},
                                  std::string_view{"without rind"},
@@ -180,7 +189,7 @@ template <std::size_t N>
 std::size_t longest(const std::vector<Word>& words, std::size_t first, const std::array<std::string_view, N>& list) {
     std::string joined;
     std::size_t best = 0;
-    for (std::size_t count = 1; count <= 5 && first + count <= words.size(); ++count) {
+    for (std::size_t count = 1; count <= 6 && first + count <= words.size(); ++count) {
         if (words[first + count - 1].segment != words[first].segment) break;
         if (count > 1) joined += ' ';
         joined += words[first + count - 1].folded;

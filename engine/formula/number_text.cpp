@@ -115,6 +115,9 @@ std::optional<double> word_value(Cursor& cursor) {
 std::optional<double> wordy_value(Cursor& cursor, std::optional<double> first) {
     for (bool more = true; more;) {
         more = false;
+        if (Cursor joined = cursor; first && joined.eat_dash())  // "one-quarter"
+            for (const auto& [text, factor] : multiples)
+                if (factor < 1 && fold(joined.word()) == text) cursor = joined;
         for (const auto& [text, factor] : multiples)
             if (cursor.eat_word(text)) {
                 first = first.value_or(1) * factor;

@@ -72,6 +72,8 @@ private:
         constexpr double lean_under = 10, fat_over = 30;  // g in 100 g, judgement
         const double fat = ingredient_.composition.fat.mid;
         if (word == "dried") return ingredient_.tissue == Tissue::dry;
+        if (word == "fat" && ingredient_.tissue == Tissue::bulb) return true;  // a fat clove is a plump one
+        if (word == "needle") return ingredient_.roles.front() == Role::herb;
         return (word == "lean" && ingredient_.meat && fat <= lean_under) || (word == "fat" && fat >= fat_over);
     }
 

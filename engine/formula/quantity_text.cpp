@@ -89,11 +89,12 @@ void further_parts_at(Cursor& cursor, AmountText& amount) {
     }
 }
 
-// "pinch sage": a loose measure that needs no number.
+// "pinch sage", "small bunch sage": a measure that needs no number.
 std::optional<AmountText> single_at(Cursor& cursor) {
     const std::size_t before = cursor.at();
     const auto unit = unit_at(cursor);
-    if (unit && unit->unit->dimension == Dimension::count && unit->unit->size.mid > 0) {
+    const auto alone = [](std::string_view word) { return word == "bunch" || word == "sprig" || word == "clove" || word == "blade"; };
+    if (unit && unit->unit->dimension == Dimension::count && (unit->unit->size.mid > 0 || alone(unit->unit->word))) {
         AmountText amount;
         amount.parts.push_back({unit->factor, unit->unit});
         amount.size = unit->size;

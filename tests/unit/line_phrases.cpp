@@ -114,3 +114,12 @@ TEST_CASE("words that tell nothing new, and names that do") {
     CHECK(good("green chillies x 4").count == 4.0);
     CHECK(has(asked("3 lb pork, half lean and half fat"), "unknown word"));
 }
+
+TEST_CASE("one of a thing needs no number, nor does a part need an \"of\"") {
+    CHECK(good("small bunch sage, leaves picked").ingredient == "fresh-sage");
+    CHECK(good("finely grated zest 1 lemon").grams == good("zest of 1 lemon").grams);
+    CHECK(good("juice 1/2 lemon").grams.mid == 24);
+    CHECK(good("one-quarter teaspoon cinnamon").grams.mid == Approx(0.65));
+    CHECK(good("2 bunches scallions, white and light green parts only, sliced").ingredient == "scallion");
+    CHECK(good("2 g clove powder").ingredient == "clove");
+}
