@@ -17,9 +17,10 @@ constexpr std::size_t longest_name = 7;  // words
 struct Span {
     const Ingredient* ingredient = nullptr;
     std::size_t first = 0, last = 0;
-    bool generic = false;
+    std::string meant;  // the trade word, where it was understood by one
 
     std::size_t length() const { return last - first; }
+    bool generic() const { return !meant.empty(); }
 };
 
 // "lean fresh pork" as "lean pork": words that say nothing about the kind may stand inside a name. Empty when there are none.
@@ -43,7 +44,7 @@ Span find(const std::vector<Word>& words, const Knowledge& knowledge) {
             const std::size_t length = last - first;
             // "minced pork shoulder": what is minced is the shoulder.
             const bool only_cut = best.ingredient && first < best.last && cut_word(words, best.first) > 0;
-            if (best.ingredient && (length < best.length() || (length == best.length() && !best.generic && !only_cut))) break;
+            if (best.ingredient && (length < best.length() || (length == best.length() && !best.generic() && !only_cut))) break;
             // Over a comma only to the end of what stands behind it: "lean pork, leg", but not "pork, fat and lean".
             const bool cut_off = last < words.size() && words[last].segment == words[last - 1].segment;
             if (words[last - 1].segment != words[first].segment && cut_off) continue;
@@ -52,9 +53,9 @@ Span find(const std::vector<Word>& words, const Knowledge& knowledge) {
             if (!found && !knowledge.ingredient_meant(name))
                 if (auto shorter = without_fillers(words, first, last); !shorter.empty())
                     found = known_ingredient(name = std::move(shorter), knowledge);
-            if (found) best = {found, first, last, false};
+            if (found) best = {found, first, last, {}};
             else if (const auto* meant = knowledge.ingredient_meant(name); meant && (!best.ingredient || length > best.length()))
-                best = {meant, first, last, true};
+                best = {meant, first, last, name};
         }
     }
     return best;
@@ -68,24 +69,48 @@ bool is_preparation(const std::vector<Word>& words, std::size_t first, std::size
     if (end == first) return false;
     const Preparation& preparation = *knowledge.preparation_named(phrase(words, first, end));
     if (!effect_on(preparation, ingredient.tissue)) return false;
-    return !kinds ||
-           (preparation.id != "ground" && preparation.id != "raw" && changes_nothing({preparation.id, {}}, ingredient, knowledge));
+    const bool names_kinds = preparation.id == "ground" || preparation.id == "crushed" || preparation.id == "raw";  // "red pepper, crushed"
+    return !kinds || (!names_kinds && changes_nothing({preparation.id, {}}, ingredient, knowledge));
 }
 
-// "pepper, white" is "white pepper" when that is a name; the words leave the line.
+void erase(std::vector<Word>& words, std::size_t first, std::size_t last) {
+    words.erase(words.begin() + static_cast<std::ptrdiff_t>(first), words.begin() + static_cast<std::ptrdiff_t>(last));
+}
+
+std::size_t segment_end(const std::vector<Word>& words, std::size_t first) {
+    std::size_t last = first;
+    while (last < words.size() && words[last].segment == words[first].segment) ++last;
+    return last;
+}
+
+// "pepper, white" is "white pepper" when that is a name, "beef, lean" the trade word "lean beef"; the words leave the line.
 void invert(std::vector<Word>& words, Span& span, const Knowledge& knowledge, bool kinds) {
-    for (std::size_t first = span.last; first < words.size();) {
-        std::size_t last = first + 1;
-        while (last < words.size() && words[last].segment == words[first].segment) ++last;
-        if (words[first].segment > words[span.first].segment && !is_preparation(words, first, last, *span.ingredient, knowledge, kinds))
-            if (const auto* found = known_ingredient(phrase(words, first, last) + " " + phrase(words, span.first, span.last), knowledge)) {
-                span.ingredient = found;
-                span.generic = false;
-                words.erase(words.begin() + static_cast<std::ptrdiff_t>(first), words.begin() + static_cast<std::ptrdiff_t>(last));
-                return;
-            }
-        first = last;
+    for (std::size_t first = span.last, last = first; first < words.size(); first = last) {
+        last = segment_end(words, first);
+        if (words[first].segment <= words[span.first].segment || is_preparation(words, first, last, *span.ingredient, knowledge, kinds))
+            continue;
+        std::string name = phrase(words, first, last) + " " + phrase(words, span.first, span.last);
+        const auto* found = known_ingredient(name, knowledge);
+        const auto* meant = !found && span.generic() ? knowledge.ingredient_meant(name) : nullptr;
+        if (!found && !meant) continue;
+        span.ingredient = found ? found : meant;
+        span.meant = found ? std::string() : std::move(name);
+        return erase(words, first, last);
     }
+}
+
+// "rice, boiled" where "rice" by itself is nobody's name.
+Span find_inverted(std::vector<Word>& words, const Knowledge& knowledge) {
+    if (words.empty()) return {};
+    const std::size_t behind = segment_end(words, 0);
+    for (std::size_t first = behind, last = first; first < words.size(); first = last) {
+        last = segment_end(words, first);
+        if (const auto* found = known_ingredient(phrase(words, first, last) + " " + phrase(words, 0, behind), knowledge)) {
+            erase(words, first, last);
+            return {found, 0, behind, {}};
+        }
+    }
+    return {};
 }
 
 const Unit* counted(const Word& word, const Ingredient& ingredient) {
@@ -133,7 +158,7 @@ void settle_kind(const std::vector<Word>& words, Span& span, const Unit* unit, c
     }
     if (!other) return;
     span.ingredient = other;
-    span.generic = false;
+    span.meant.clear();
 }
 
 // The name of the form not taken, where the words leave fresh or dried open.
@@ -193,13 +218,14 @@ const Ingredient* known_ingredient(std::string_view name, const Knowledge& knowl
 Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, const Unit* unit) {
     auto words = words_of(context.line);
     Span span = find(words, context.knowledge);
+    if (!span.ingredient) span = find_inverted(words, context.knowledge);
     if (!span.ingredient) return unknown(words, context);
     invert(words, span, context.knowledge, kinds);
     settle_kind(words, span, unit, context.knowledge);
     NameRead name;
     name.ingredient = span.ingredient;
     name.other_form = other_form(words, span, unit, context.knowledge);
-    if (span.generic) name.generic = phrase(words, span.first, span.last);
+    name.generic = span.meant;
     const Unit* counts = unit_named(fold(phrase(words, span.first, span.last)));
     name.is_unit_word = counts && counts->dimension == Dimension::count;
     for (std::size_t i = span.first; i < span.last && given == Given::number; ++i)
@@ -209,7 +235,7 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
         name.measure = counted(words[after++], *span.ingredient);
     // A word beside a trade word is more likely part of a name that is not known: "pork shouder".
     const auto missed = [&](Error error) {
-        const bool slip = span.generic && error.message.rfind("unknown word", 0) == 0 &&
+        const bool slip = span.generic() && error.message.rfind("unknown word", 0) == 0 &&
                           fold(name.generic).find(fold(unknown_name(words, context.knowledge).name)) == std::string::npos;
         return slip ? unknown(words, context) : Failure(std::move(error));
     };

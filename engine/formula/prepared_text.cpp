@@ -132,7 +132,8 @@ private:
     }
 
     static bool is_cut_of_meat(const std::string& word) {
-        constexpr std::array<std::string_view, 8> cuts{"shoulder", "leg", "haunch", "saddle", "loin", "neck", "breast", "thigh"};
+        constexpr std::array<std::string_view, 10> cuts{"shoulder", "leg",    "haunch", "saddle", "loin",
+                                                        "neck",     "breast", "thigh",  "trim",   "trimming"};
         return std::find(cuts.begin(), cuts.end(), word) != cuts.end();
     }
 
