@@ -61,14 +61,20 @@ Span find(const std::vector<Word>& words, const Knowledge& knowledge) {
     return best;
 }
 
+bool is_one_of(const Unit* unit, std::initializer_list<std::string_view> words) {
+    return unit && std::find(words.begin(), words.end(), unit->word) != words.end();
+}
+
 // Whether the words behind a comma are a preparation to be done, and not part of the name. Cutting always is; any other only where
 // the knowledge has no food of that name ("parsley, dried" and "sage, fresh" are foods of their own, "spinach, blanched" is spinach).
 bool is_preparation(const std::vector<Word>& words, std::size_t first, std::size_t last, const Ingredient& ingredient,
-                    const Knowledge& knowledge, bool kinds) {
+                    const Knowledge& knowledge, bool kinds, const Unit* unit) {
     const std::size_t end = preparation_end(words, first, last, knowledge);
     if (end == first) return false;
     const Preparation& preparation = *knowledge.preparation_named(phrase(words, first, end));
     if (!effect_on(preparation, ingredient.tissue)) return false;
+    // A pound of onions is ground in the mincer, a spoonful is powder.
+    if (preparation.id == "ground" && ingredient.tissue == Tissue::bulb && !is_one_of(unit, {"tsp", "tbsp"})) return true;
     const bool names_kinds = preparation.id == "ground" || preparation.id == "crushed" || preparation.id == "raw";  // "red pepper, crushed"
     return !kinds || (!names_kinds && changes_nothing({preparation.id, {}}, ingredient, knowledge));
 }
@@ -84,10 +90,11 @@ std::size_t segment_end(const std::vector<Word>& words, std::size_t first) {
 }
 
 // "pepper, white" is "white pepper" when that is a name, "beef, lean" the trade word "lean beef"; the words leave the line.
-void invert(std::vector<Word>& words, Span& span, const Knowledge& knowledge, bool kinds) {
+void invert(std::vector<Word>& words, Span& span, const Knowledge& knowledge, bool kinds, const Unit* unit) {
     for (std::size_t first = span.last, last = first; first < words.size(); first = last) {
         last = segment_end(words, first);
-        if (words[first].segment <= words[span.first].segment || is_preparation(words, first, last, *span.ingredient, knowledge, kinds))
+        if (words[first].segment <= words[span.first].segment ||
+            is_preparation(words, first, last, *span.ingredient, knowledge, kinds, unit))
             continue;
         std::string name = phrase(words, first, last) + " " + phrase(words, span.first, span.last);
         const auto* found = known_ingredient(name, knowledge);
@@ -125,10 +132,6 @@ bool any_of(const std::vector<Word>& words, std::initializer_list<std::string_vi
 
 bool was_cut(const std::vector<Word>& words) {
     return any_of(words, {"chopped", "minced", "torn", "snipped", "shredded", "stemmed", "bruised"});
-}
-
-bool is_one_of(const Unit* unit, std::initializer_list<std::string_view> words) {
-    return unit && std::find(words.begin(), words.end(), unit->word) != words.end();
 }
 
 // The same plant or cut under a name with `kind` in front: another ingredient, or null.
@@ -220,7 +223,7 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
     Span span = find(words, context.knowledge);
     if (!span.ingredient) span = find_inverted(words, context.knowledge);
     if (!span.ingredient) return unknown(words, context);
-    invert(words, span, context.knowledge, kinds);
+    invert(words, span, context.knowledge, kinds, unit);
     settle_kind(words, span, unit, context.knowledge);
     NameRead name;
     name.ingredient = span.ingredient;

@@ -34,6 +34,7 @@ public:
 private:
     // The end of what starts at word `i`; `i` itself when nothing known does.
     std::size_t step(std::size_t i) {
+        if (trimmed_of_fat(i)) return i + 3;
         if (const std::size_t end = preparation(i); end > i) return end;
         if (const auto share = fat_share(i); share && agrees(*share)) return share->end;
         if (after_soaking(i)) return i + 1;
@@ -58,6 +59,12 @@ private:
                 break;
         }
         return end;
+    }
+
+    // Of what is lean anyway; of anything else it would tell another cut.
+    bool trimmed_of_fat(std::size_t i) const {
+        return i + 2 < last_ && words_[i].folded == "trimmed" && words_[i + 1].folded == "of" && words_[i + 2].folded == "fat" &&
+               goes_without_saying("lean");
     }
 
     // "soaked in water and squeezed": soaking is reckoned with the squeezing.

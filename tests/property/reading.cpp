@@ -2,12 +2,11 @@
 #include "formula/reading.hpp"
 
 #include <cmath>
-#include <filesystem>
-#include <fstream>
 
 #include "knowledge/effects.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
+#include "support/line_rows.hpp"
 
 using namespace standin;
 
@@ -145,12 +144,7 @@ TEST_CASE("large and deep input") {
 
 TEST_CASE("lines with slips in them are read the same way by all readers, and what is read reads back") {
     std::vector<std::string> lines;
-    std::ifstream file(std::filesystem::path(STANDIN_TEST_DATA) / "published" / "data" / "formula_lines.csv");
-    for (std::string line; std::getline(file, line);)
-        if (line[0] != '#') {
-            const std::string rest = line.substr(line.find(',') + 1);  // the second cell, perhaps in quotes
-            lines.push_back(rest[0] == '"' ? rest.substr(1, rest.find('"', 1) - 1) : rest.substr(0, rest.find(',')));
-        }
+    for (const auto& row : line_rows("published/data/formula_lines.csv")) lines.push_back(row[1]);
     Maker maker(5);
     std::size_t understood = 0;
     for (int i = 0; i < 1500; ++i) {

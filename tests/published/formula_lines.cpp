@@ -1,14 +1,11 @@
 // The ingredient lines of published formulas, against what a careful cook reads in them.
-#include <cmath>
-#include <filesystem>
-#include <fstream>
 #include <map>
-#include <utility>
 
 #include "formula/line_text.hpp"
 #include "formula/prepared_text.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
+#include "support/line_rows.hpp"
 
 using namespace standin;
 
@@ -23,25 +20,9 @@ struct Row {
     bool asked() const { return ingredient == "asked"; }
 };
 
-// One line of a table whose cells may stand in quotes.
-std::vector<std::string> cells_of(const std::string& line) {
-    std::vector<std::string> cells(1);
-    bool quoted = false;
-    for (const char c : line) {
-        if (c == '"') quoted = !quoted;
-        else if (c == ',' && !quoted) cells.emplace_back();
-        else cells.back() += c;
-    }
-    return cells;
-}
-
 std::vector<Row> rows() {
-    std::ifstream file(std::filesystem::path(STANDIN_TEST_DATA) / "published" / "data" / "formula_lines.csv");
     std::vector<Row> all;
-    bool head = true;
-    for (std::string line; std::getline(file, line);) {
-        if (line.empty() || line[0] == '#' || std::exchange(head, false)) continue;
-        const auto cells = cells_of(line);
+    for (const auto& cells : line_rows("published/data/formula_lines.csv")) {
         REQUIRE(cells.size() == 6);
         Row row{cells[0], cells[1], cells[2], cells[5]};
         if (!row.asked()) {
@@ -52,8 +33,6 @@ std::vector<Row> rows() {
     }
     return all;
 }
-
-bool among(const std::string& one, const std::string& several) { return ("|" + several + "|").find("|" + one + "|") != std::string::npos; }
 
 std::string prepared_of(const Line& line) {
     std::string out;
