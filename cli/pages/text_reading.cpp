@@ -32,7 +32,7 @@ std::string answer_first(const FormulaReading& r) {
 std::string asked_part(const Error& error, const Look& look) {
     std::string hints;
     for (const auto& hint : error.hints) hints += (hints.empty() ? " Nearest: " : ", ") + hint;
-    return paragraph("asked back: " + error.message + "." + hints, look, 6);
+    return paragraph("asked back" + (error.where.empty() ? "" : " (" + error.where + ")") + ": " + error.message + "." + hints, look, 6);
 }
 
 std::string weight(const Line& line) {
@@ -52,7 +52,8 @@ std::string understood_part(const LineReading& r, const Look& look) {
 }  // namespace
 
 std::string reading_text(const FormulaReading& r, const Look& look) {
-    std::string page = look.bold(r.title.empty() ? "(no title)" : r.title) + "\n" + paragraph(answer_first(r), look, 0) + "\n";
+    std::string page =
+        look.bold(wrap(r.title.empty() ? "(no title)" : r.title, look.width)) + "\n" + paragraph(answer_first(r), look, 0) + "\n";
     for (const auto& line : r.lines) {
         page += wrap(line.written, look.width - 4, 2, 2) + "\n";
         page += line.asked ? asked_part(*line.asked, look) : understood_part(line, look);
