@@ -38,6 +38,7 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
     FormulaReading reading;
     reading.title = draft.formula.title;
     reading.note = draft.formula.note;
+    const bool all = std::all_of(draft.lines.begin(), draft.lines.end(), [](const DraftLine& line) { return line.read.has_value(); });
     std::vector<ReadLine> understood;
     for (auto& line : draft.lines) {
         LineReading& one = reading.lines.emplace_back(LineReading{line.written, line.where, {}, {}, {}, Confidence::unsure, {}, {}});
@@ -47,10 +48,12 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
         }
         one.confidence = least(line.read->doubts);
         for (const auto& doubt : line.read->doubts) one.why.push_back(doubt.text);
+        if (line.read->share && !all) {
+            one.why.emplace_back("a share, weighed against the lines that were understood");
+            one.confidence = Confidence::unsure;
+        }
         understood.push_back(std::move(*line.read));
     }
-    const bool all = understood.size() == draft.lines.size();
-    const bool shares = std::any_of(understood.begin(), understood.end(), [](const ReadLine& read) { return read.share.has_value(); });
     const auto settled = understood.empty() ? std::vector<Line>() : settle(std::move(understood), knowledge, draft.troubles);
     auto next = settled.begin();
     for (auto& line : reading.lines)
@@ -59,10 +62,6 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
             line.name = knowledge.ingredient(line.line->ingredient)->names.front();
             for (const auto& step : line.line->prepared) line.prepared.push_back(written(step, knowledge));
         }
-    if (!all && shares)
-        for (auto& line : reading.lines)
-            if (line.line && line.line->written.find(" of ") != std::string::npos)
-                line.why.emplace_back("a share, weighed against the lines that were understood");
     reading.errors = draft.troubles.all();
     if (!all || draft.troubles.any() || reading.lines.empty()) return reading;
     reading.formula = std::move(draft.formula);
