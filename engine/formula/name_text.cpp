@@ -47,7 +47,9 @@ Span find(const std::vector<Word>& words, const Knowledge& knowledge) {
             if (best.ingredient && (length < best.length() || (length == best.length() && !best.generic() && !only_cut))) break;
             // Over a comma only to the end of what stands behind it: "lean pork, leg", but not "pork, fat and lean".
             const bool cut_off = last < words.size() && words[last].segment == words[last - 1].segment;
-            if (words[last - 1].segment != words[first].segment && cut_off) continue;
+            const auto& end = words[last - 1].folded;
+            const bool tells_kind = end == "fat" || end == "lean";  // "bacon, fat" is fat bacon, not bacon fat
+            if (words[last - 1].segment != words[first].segment && (cut_off || tells_kind)) continue;
             std::string name = phrase(words, first, last);
             const auto* found = known_ingredient(name, knowledge);
             if (!found && !knowledge.ingredient_meant(name))
