@@ -36,7 +36,9 @@ constexpr std::array<Command, 9> table{{
      "Says what is wrong and where; exit code 65 when anything is. Of a knowledge folder also what deserves a second look, summed up: "
      "with -v or --json every case. A folder that holds only some sorts of records is judged laid over the built-in ones.",
      "standin check hedgerow.txt fridge.txt", 1, any_number, run_check},
-    {"convert", "FILE", "a formula from plain text to JSON, and back", "JSON unless --to says otherwise.",
+    {"convert", "FILE", "how a formula was understood, line by line; and into other forms",
+     "Reads plain lines, formula JSON, schema.org recipes and saved pages that hold one. Shows each line as written and as understood, how "
+     "surely and why, and what is asked back (exit code 65 then). With --to it writes the formula instead.",
      "standin convert hedgerow.txt --to json", 1, 1, run_convert},
 }};
 

@@ -36,7 +36,7 @@ Complaint colour(Call& call, const std::string& text) {
 }
 
 Complaint to(Call& call, const std::string& text) {
-    if (text != "json" && text != "text") return "expected json or text";
+    if (text != "json" && text != "text" && text != "jsonld") return "expected text, json or jsonld";
     call.to = text;
     return std::nullopt;
 }
@@ -96,7 +96,7 @@ constexpr std::array<OptionRule, 23> rules{{
     {"--units", "U", "metric, us or both", "sheet", units},
     {"--html", "FILE", "also write the page as one self-contained HTML file", "predict swaps adapt compare sheet",
      [](Call& c, const std::string& v) { return filled(c.html, v); }},
-    {"--to", "FORM", "json or text", "convert", to},
+    {"--to", "FORM", "text, json or jsonld (a schema.org recipe)", "convert", to},
     {"--role", "R", "only the swaps of one role: green, heat, acid, binder, lean, fat, ...", "graph", role},
     {"--why", "P", "what moves one property and what makes its band wide: ph, heat, bind, green, loss, ...", "predict", why},
     {"--json", "", "one JSON document with stable keys instead of a page", "", on<&Call::json>},

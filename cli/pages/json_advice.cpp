@@ -69,7 +69,8 @@ std::string swaps_json(const SwapsAnswer& a) {
                     {"stand_ins", array_of(a.stand_ins, [](const StandIn& s) { return stand_in_json(s); })},
                     {"left_out", a.left_out},
                     {"allergens", json_of(a.allergens)},
-                    {"cautions", json_of(a.cautions)}});
+                    {"cautions", json_of(a.cautions)},
+                    {"read_as", a.read_as}});
 }
 
 std::string adapt_json(const AdaptAnswer& a, const Engine& engine) {

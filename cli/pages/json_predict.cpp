@@ -61,6 +61,7 @@ Json json_of(const Prediction& p) {
             {"allergens", json_of(p.allergens)},
             {"cautions", json_of(p.cautions)},
             {"label", p.label},
+            {"read_as", p.read_as},
             {"notes", p.notes}};
 }
 

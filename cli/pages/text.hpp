@@ -15,6 +15,8 @@ std::string compare_text(const CompareAnswer& answer, const Look& look);
 std::string swaps_text(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Look& look);
 std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const Look& look);
 std::string sheet_text(const Sheet& sheet, Units units, const Look& look);
+/// Each line as written and as understood, or what is asked back.
+std::string reading_text(const FormulaReading& reading, const Look& look);
 std::string lookup_text(const LookupAnswer& answer, const Engine& engine, const Look& look);
 /// `full` lists every case of a warning.
 std::string check_text(const CheckAnswer& answer, bool full, const Look& look);

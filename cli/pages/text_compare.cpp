@@ -72,7 +72,10 @@ std::string compare_text(const CompareAnswer& answer, const Look& look) {
         page += columns(group, first, look);
     }
     page += between(answer, look);
-    page += heading("Allergens", look);
+    std::vector<std::string> read_as;
+    for (std::size_t i = 0; i < predictions.size(); ++i)
+        for (const auto& note : predictions[i].read_as) read_as.push_back(letter(i) + ": " + note);
+    page += read_as_part(read_as, look) + heading("Allergens", look);
     for (std::size_t i = 0; i < predictions.size(); ++i) {
         std::vector<std::string> names;
         for (const auto& a : predictions[i].allergens) names.push_back(a.allergen + " (" + listed(a.from) + ")");

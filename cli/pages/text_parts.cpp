@@ -46,6 +46,12 @@ std::vector<std::pair<std::string, std::string>> declarations(const AllergenText
     return words;
 }
 
+std::string read_as_part(const std::vector<std::string>& notes, const Look& look) {
+    std::string out = notes.empty() ? "" : heading("How the formula was read", look);
+    for (const auto& note : notes) out += bullet(note, look);
+    return out;
+}
+
 std::string allergens_part(const std::vector<AllergenText>& allergens, const Look& look) {
     std::string out = heading("Allergens", look);
     if (allergens.empty()) return out + paragraph("None of the listed ones comes with these ingredients.", look);

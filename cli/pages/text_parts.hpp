@@ -32,6 +32,8 @@ std::string chance_of_heat(const Prediction& prediction);
 /// What to say on a label, each with the codes that want it.
 std::vector<std::pair<std::string, std::string>> declarations(const AllergenText& allergen);
 
+/// What the reader of the formula took upon itself; empty when nothing.
+std::string read_as_part(const std::vector<std::string>& notes, const Look& look);
 std::string allergens_part(const std::vector<AllergenText>& allergens, const Look& look);
 std::string cautions_part(const std::vector<CautionText>& cautions, const Look& look);
 

@@ -102,6 +102,7 @@ std::string predict_text(const Prediction& p, const Look& look) {
     if (!p.label.empty())
         page += heading("Ingredient list, a draft", look) + paragraph(p.label, look) +
                 paragraph("What a label must say is for your own authority to decide.", look);
+    page += read_as_part(p.read_as, look);
     if (!p.notes.empty()) page += heading("Where the models are stretched", look);
     for (const auto& note : p.notes) page += bullet(note, look);
     return page;

@@ -55,7 +55,7 @@ std::string swaps_text(const SwapsAnswer& answer, const std::string& title, cons
     for (std::size_t i = 0; i < answer.stand_ins.size(); ++i) page += detail(answer.stand_ins[i], i + 1, engine, look);
     if (!answer.left_out.empty()) page += heading("Left out, for how this batch is made", look);
     for (const auto& one : answer.left_out) page += bullet(one, look);
-    return page + allergens_part(answer.allergens, look) + cautions_part(answer.cautions, look);
+    return page + read_as_part(answer.read_as, look) + allergens_part(answer.allergens, look) + cautions_part(answer.cautions, look);
 }
 
 }  // namespace standin::cli

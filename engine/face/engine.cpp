@@ -10,6 +10,11 @@
 #include "safety/safety.hpp"
 
 namespace standin {
+namespace {
+
+void append(std::vector<std::string>& to, const std::vector<std::string>& more) { to.insert(to.end(), more.begin(), more.end()); }
+
+}  // namespace
 
 Engine::Engine(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
 Engine::Engine(Engine&&) noexcept = default;
@@ -34,10 +39,14 @@ Result<Engine> Engine::open(Options options) {
 Result<Formula> Engine::read_formula(std::string_view text, std::string_view file) const {
     return standin::read_formula(text, file, inside_->knowledge);
 }
+Result<FormulaReading> Engine::read_closely(std::string_view text, std::string_view file) const {
+    return standin::read_closely(text, file, inside_->knowledge);
+}
 Result<Inventory> Engine::read_inventory(std::string_view text, std::string_view file) const {
     return standin::read_inventory(text, file, inside_->knowledge);
 }
 std::string Engine::formula_json(const Formula& formula) const { return standin::formula_json(formula, inside_->knowledge); }
+std::string Engine::formula_jsonld(const Formula& formula) const { return standin::formula_jsonld(formula, inside_->knowledge); }
 std::string Engine::formula_text(const Formula& formula) const { return standin::formula_text(formula, inside_->knowledge); }
 
 Result<Prediction> Engine::predict(const Formula& formula) {
@@ -55,12 +64,17 @@ Result<CompareAnswer> Engine::compare(const std::vector<Formula>& formulas) {
 
 Result<SwapsAnswer> Engine::swaps(const Formula& formula, std::string_view line, std::size_t top) {
     if (const auto sound = check_formula(formula, inside_->knowledge); !sound) return Failure(sound.error());
-    return swaps_for_line(formula, line, top, {inside_->drawn.pantry, inside_->middle.pantry, inside_->options});
+    auto answer = swaps_for_line(formula, line, top, {inside_->drawn.pantry, inside_->middle.pantry, inside_->options});
+    if (answer)
+        for (const auto& read : formula.lines) append(answer->read_as, read.notes);
+    return answer;
 }
 
 Result<AdaptAnswer> Engine::adapt(const Formula& formula, const AdaptRequest& request) {
     if (const auto sound = check_formula(formula, inside_->knowledge); !sound) return Failure(sound.error());
-    return adapt_formula(formula, request, {inside_->drawn.pantry, inside_->middle.pantry, inside_->options});
+    auto answer = adapt_formula(formula, request, {inside_->drawn.pantry, inside_->middle.pantry, inside_->options});
+    if (answer && request.have) append(answer->base.read_as, request.have->notes);
+    return answer;
 }
 
 std::string Engine::name_of(std::string_view id) const {

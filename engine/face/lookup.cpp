@@ -112,6 +112,7 @@ private:
 LookupAnswer Engine::lookup(std::string_view word) const {
     LookupAnswer answer;
     if (const auto* found = inside_->knowledge.ingredient_named(word)) answer.matches.push_back(Facts(*found, inside_->knowledge).all());
+    else if (const auto* meant = inside_->knowledge.ingredient_meant(word)) answer.nearest = {meant->names.front()};
     else answer.nearest = inside_->knowledge.nearest_ingredients(word);
     return answer;
 }

@@ -19,8 +19,10 @@ constexpr double least_grams = 0.001, most_grams = 1e6;
 constexpr Band small_ratio{0.64, 0.75, 0.87}, large_ratio{1.15, 1.36, 1.73};
 // Plain "salt" by the spoon may be a coarser salt: 14.1 g a tablespoon in published sheets against 18 g of table salt.
 constexpr double coarse_salt = 14.1 / 18;
-// Liquids without a measure: water-like, or oil where most of it is fat. Judgement.
+// Liquids without a measure, g/mL: oil where most of it is fat, else by what is in it. Judgement.
 constexpr Band watery{0.97, 1.0, 1.04}, oily{0.91, 0.92, 0.93};
+// mL a gram in solution, from memory: sugar 1.59 g/mL, protein 1.35, salts 2.2, alcohol 0.789 (pure; it takes a little less room in water).
+constexpr double of_sugar = 1 / 1.59, of_protein = 1 / 1.35, of_ash = 1 / 2.2, of_alcohol = 1 / 0.789, of_fat = 1 / 0.92;
 
 Band times(const Band& a, const Band& b) { return {a.low * b.low, a.mid * b.mid, a.high * b.high}; }
 Band plus(const Band& a, const Band& b) { return {a.low + b.low, a.mid + b.mid, a.high + b.high}; }
@@ -69,6 +71,14 @@ Band resized(const MeasureRecord& record, std::string_view size) {
 
 double spread_of_volume(const Ingredient& ingredient) { return ingredient.tissue == Tissue::liquid ? liquid_spread : volume_spread; }
 
+// Grams a mL of a mixture whose parts keep their volumes.
+double mixed(const Composition& c) {
+    const double all = c.water.mid + c.carbohydrate.mid + c.protein.mid + c.fat.mid + c.ash.mid + c.alcohol.mid + c.acid.mid;
+    const double ml = c.water.mid + c.carbohydrate.mid * of_sugar + c.protein.mid * of_protein + c.fat.mid * of_fat + c.ash.mid * of_ash +
+                      c.alcohol.mid * of_alcohol + c.acid.mid;
+    return ml > 0 ? all / ml : 1;
+}
+
 // Grams a mL, from the volume measure that fits the words best, then the nearest in size; none where the ingredient has no volume measure
 // and is no liquid.
 std::optional<Band> density(const Ingredient& ingredient, double ml, const std::vector<std::string>& words) {
@@ -86,7 +96,8 @@ std::optional<Band> density(const Ingredient& ingredient, double ml, const std::
         }
     }
     if (best) return scaled(spread(best->grams, spread_of_volume(ingredient)), 1 / unit_of(*best)->size.mid);
-    if (ingredient.tissue == Tissue::liquid) return ingredient.composition.fat.mid > 50 ? oily : watery;
+    if (ingredient.tissue == Tissue::liquid)
+        return ingredient.composition.fat.mid > 50 ? oily : scaled(watery, mixed(ingredient.composition));
     return std::nullopt;
 }
 
@@ -141,7 +152,9 @@ Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredien
         const bool single = record->measure != "bunch" && record->measure != "handful" && !(part.unit && part.unit->size.mid > 0);
         return Weighed{grams, single ? std::optional<double>(part.number.mid) : std::nullopt};
     }
-    if (part.unit && part.unit->size.mid > 0) return volume_part(part, ingredient, words);
+    // A handful of coriander is leaves, never the seed that the word may stand for.
+    const bool of_leaves = part.unit && part.unit->word == "handful" && ingredient.tissue == Tissue::dry;
+    if (part.unit && part.unit->size.mid > 0 && !of_leaves) return volume_part(part, ingredient, words);
     return no_such_measure(ingredient, part.unit ? "a " + std::string(part.unit->word) : "one piece");
 }
 

@@ -12,24 +12,21 @@ class JsonFormula {
 public:
     JsonFormula(std::string_view file, const Knowledge& knowledge) : file_(file), knowledge_(knowledge), problems_(std::string(file)) {}
 
-    Result<Formula> read(const JsonNode& root) {
+    Draft read(const JsonNode& root) {
         take(root);
-        troubles_.add(problems_.errors());
-        if (troubles_.any()) return troubles_.failure();
-        formula_.lines = settle(std::move(lines_), knowledge_, troubles_);
-        if (troubles_.any()) return troubles_.failure();
-        return std::move(formula_);
+        draft_.troubles.add(problems_.errors());
+        return std::move(draft_);
     }
 
 private:
     void take(const JsonNode& root) {
         ObjectReader reader(root, problems_);
-        if (const JsonNode* title = reader.child("title", Kind::text, true)) formula_.title = title->text;
-        formula_.note = reader.text_or("note");
+        if (const JsonNode* title = reader.child("title", Kind::text, true)) draft_.formula.title = title->text;
+        draft_.formula.note = reader.text_or("note");
         if (const JsonNode* lines = reader.child("lines", Kind::list, true)) {
             if (lines->items.empty()) reader.fault("lines", "no lines: expected at least one ingredient");
             for (const auto& item : lines->items)
-                if (!troubles_.full()) line(item);
+                if (!draft_.hopeless()) line(item);
         }
         if (const JsonNode* object = reader.child("process", Kind::object)) process(*object);
     }
@@ -48,9 +45,8 @@ private:
         for (const auto& one : prepared)
             if (text(one, "a preparation")) joined.add_preparation(one);
         auto read = joined.read(knowledge_, after);
-        if (!read) return troubles_.add(std::move(read.error()));
-        read->line.keep = read->line.keep || keep;
-        lines_.push_back(std::move(*read));
+        if (read) read->line.keep = read->line.keep || keep;
+        draft_.lines.push_back({joined.written(), describe(file_, item.place), std::move(read)});
     }
 
     // A needed text with something in it.
@@ -77,7 +73,7 @@ private:
     void process(const JsonNode& object) {
         for (const auto& [key, value] : object.members) {
             if (!text(value, "\"" + key + "\"")) continue;
-            if (auto wrong = set_process(formula_.process, key, value.text))
+            if (auto wrong = set_process(draft_.formula.process, key, value.text))
                 problems_.add(value.place, std::move(wrong->message), std::move(wrong->hints));
         }
     }
@@ -85,9 +81,7 @@ private:
     std::string_view file_;
     const Knowledge& knowledge_;
     Problems problems_;
-    Troubles troubles_;
-    Formula formula_;
-    std::vector<ReadLine> lines_;
+    Draft draft_;
 };
 
 }  // namespace
@@ -104,11 +98,21 @@ void JoinedLine::add(std::string_view between, const JsonNode& node) {
     for (const char c : node.text) text_ += c == '\n' ? ' ' : c;
 }
 
+std::string JoinedLine::written() const {
+    std::string out;
+    for (std::size_t i = 0; i < text_.size(); ++i) {
+        if (text_[i] != '\n') out += text_[i];
+        else if (text_.compare(i, 2, "\n,") == 0) out += ", ", ++i;
+        else out += ' ';
+    }
+    return out;
+}
+
 Result<ReadLine> JoinedLine::read(const Knowledge& knowledge, WeighedAfter after) const {
     return read_line(text_, Origin::joined(file_, pieces_), knowledge, after);
 }
 
-Result<Formula> read_json_formula(const JsonNode& root, std::string_view file, const Knowledge& knowledge) {
+Draft read_json_formula(const JsonNode& root, std::string_view file, const Knowledge& knowledge) {
     return JsonFormula(file, knowledge).read(root);
 }
 

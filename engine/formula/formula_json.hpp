@@ -6,14 +6,14 @@
 #include <vector>
 
 #include "base/json_tree.hpp"
+#include "formula/draft.hpp"
 #include "formula/line_text.hpp"
 #include "knowledge/knowledge.hpp"
-#include "standin/formula.hpp"
 #include "standin/result.hpp"
 
 namespace standin {
 
-Result<Formula> read_json_formula(const JsonNode& root, std::string_view file, const Knowledge& knowledge);
+Draft read_json_formula(const JsonNode& root, std::string_view file, const Knowledge& knowledge);
 
 /// One line out of several JSON values ("400 g", "spinach", "blanched"), read as if they stood beside each other.
 class JoinedLine {
@@ -21,6 +21,9 @@ public:
     JoinedLine(std::string_view file, const JsonNode& amount, const JsonNode& ingredient);
     void add_preparation(const JsonNode& preparation) { add("\n,", preparation); }
     Result<ReadLine> read(const Knowledge& knowledge, WeighedAfter after) const;
+
+    /// As one line of text: "400 g spinach, blanched".
+    std::string written() const;
 
 private:
     void add(std::string_view between, const JsonNode& node);

@@ -3,12 +3,13 @@
 
 #include <string_view>
 
-#include "knowledge/knowledge.hpp"
-#include "standin/formula.hpp"
-#include "standin/result.hpp"
+#include "formula/draft.hpp"
 
 namespace standin {
 
-Result<Formula> read_plain_formula(std::string_view text, std::string_view file, const Knowledge& knowledge);
+/// Whether a first line of these words is the title: unless it plainly is a line of the formula.
+bool is_title(std::string_view line, const Knowledge& knowledge);
+
+Draft read_plain_formula(std::string_view text, std::string_view file, const Knowledge& knowledge);
 
 }  // namespace standin

@@ -6,6 +6,7 @@
 #include "base/names.hpp"
 #include "base/typed_reader.hpp"
 #include "formula/formula_json.hpp"
+#include "formula/line_doubts.hpp"
 #include "formula/name_text.hpp"
 #include "formula/text_lines.hpp"
 #include "formula/trouble.hpp"
@@ -38,6 +39,7 @@ public:
             if (!changes_nothing(prepared, ingredient, knowledge_))
                 return troubles_.add(
                     {Trouble::bad_data, "what is on hand is counted as bought, not \"" + prepared.preparation + "\"", read.where, {}});
+        note(read.line.notes);
         have(read.line.ingredient, read.line.grams.mid, read.where);
     }
 
@@ -56,6 +58,7 @@ public:
     /// The id of a name alone; a trouble when it is unknown.
     std::optional<std::string> named(std::string_view name, const Origin& origin) {
         auto read = read_name({name, origin, knowledge_}, Given::things);
+        if (read && !read->generic.empty()) note({generic_note(*read)});
         if (read) return read->ingredient->id;
         troubles_.add(std::move(read.error()));
         return std::nullopt;
@@ -67,6 +70,8 @@ private:
     static bool has(const std::vector<std::string>& ids, const std::string& id) {
         return std::find(ids.begin(), ids.end(), id) != ids.end();
     }
+
+    void note(const std::vector<std::string>& texts) { inventory_.notes.insert(inventory_.notes.end(), texts.begin(), texts.end()); }
 
     void contradicts(const std::string& id, const std::string& where) {
         troubles_.add({Trouble::bad_data, knowledge_.ingredient(id)->names.front() + " is said to be on hand and not on hand", where, {}});

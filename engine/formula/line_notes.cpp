@@ -31,7 +31,66 @@ std::optional<Band> mass_at(Cursor& cursor) {
     return grams;
 }
 
-// "24 g", "about 24 g", "24 g, 20 to 30 g", "20 to 30 g", "400 g each".
+bool take_count(std::string_view inside, LineNotes& notes) {
+    Cursor cursor(inside);
+    if (inside.find('/') != std::string_view::npos) return false;  // "80/20" tells lean and fat
+    const auto number = number_at(cursor, false);
+    cursor.space();
+    if (!number || !cursor.done()) return false;
+    notes.count = number->band.mid;
+    return true;
+}
+
+bool tells_fat(const std::vector<Word>& words) {
+    for (std::size_t i = 0; i < words.size(); ++i)
+        if (lean_share(words, i)) return true;
+    return false;
+}
+
+// A preparation, a duration, or only words that may stand beside a name.
+bool belongs_to_words(std::string_view inside, const Knowledge& knowledge) {
+    Cursor cursor(inside);
+    if (minutes_at(cursor)) return true;
+    if (tells_fat(words_of(inside))) return true;
+    const auto words = words_of(inside);
+    if (words.empty()) return false;
+    if (preparation_end(words, 0, words.size(), knowledge) > 0) return true;
+    for (std::size_t i = 0; i < words.size();) {
+        const std::size_t count = std::max(cut_word(words, i), passable(words, i));
+        if (count == 0) return false;
+        i += count;
+    }
+    return true;
+}
+
+void read_bracket(std::string& line, std::size_t open, std::size_t close, const Knowledge& knowledge, LineNotes& notes) {
+    const std::string inside = line.substr(open + 1, close - open - 1);
+    const auto blank = [&] {
+        std::fill(line.begin() + static_cast<std::ptrdiff_t>(open), line.begin() + static_cast<std::ptrdiff_t>(close) + 1, ' ');
+    };
+    Cursor cursor(inside);
+    if (whole_at(cursor) != Whole::unsaid) {
+        line[open] = line[close] = ' ';
+    } else if (take_mark(fold(inside), notes) || take_weight(inside, notes) || take_count(inside, notes)) {
+        blank();
+    } else if (line[open] == '(' && belongs_to_words(inside, knowledge)) {
+        line[open] = minutes_at(cursor) ? ' ' : ',';
+        line[close] = ',';
+    } else {
+        if (!fold(inside).empty()) notes.passed.push_back(inside);
+        blank();
+    }
+}
+
+// "2 (14 oz) cans" is an amount and is read as one.
+bool inside_amount(std::string_view line, std::size_t open, std::size_t close) {
+    Cursor start(line);
+    const auto amount = amount_at(start);
+    return amount && open < start.at() && close < start.at();
+}
+
+}  // namespace
+
 bool take_weight(std::string_view inside, LineNotes& notes) {
     Cursor cursor(inside);
     Cursor ahead = cursor;
@@ -58,57 +117,6 @@ bool take_weight(std::string_view inside, LineNotes& notes) {
     notes.each = each;
     return true;
 }
-
-bool take_count(std::string_view inside, LineNotes& notes) {
-    Cursor cursor(inside);
-    const auto number = number_at(cursor, false);
-    cursor.space();
-    if (!number || !cursor.done()) return false;
-    notes.count = number->band.mid;
-    return true;
-}
-
-// A preparation, a duration, or only words that may stand beside a name.
-bool belongs_to_words(std::string_view inside, const Knowledge& knowledge) {
-    Cursor cursor(inside);
-    if (minutes_at(cursor)) return true;
-    const auto words = words_of(inside);
-    if (words.empty()) return false;
-    if (preparation_end(words, 0, words.size(), knowledge) > 0) return true;
-    for (std::size_t i = 0; i < words.size();) {
-        const std::size_t count = std::max(cut_word(words, i), passable(words, i));
-        if (count == 0) return false;
-        i += count;
-    }
-    return true;
-}
-
-void read_bracket(std::string& line, std::size_t open, std::size_t close, const Knowledge& knowledge, LineNotes& notes) {
-    const std::string inside = line.substr(open + 1, close - open - 1);
-    const auto blank = [&] {
-        std::fill(line.begin() + static_cast<std::ptrdiff_t>(open), line.begin() + static_cast<std::ptrdiff_t>(close) + 1, ' ');
-    };
-    Cursor cursor(inside);
-    if (whole_at(cursor) != Whole::unsaid) {
-        line[open] = line[close] = ' ';
-    } else if (take_mark(fold(inside), notes) || take_weight(inside, notes) || take_count(inside, notes) || line[open] == '[') {
-        blank();
-    } else if (belongs_to_words(inside, knowledge)) {
-        line[open] = minutes_at(cursor) ? ' ' : ',';
-        line[close] = ',';
-    } else {
-        blank();
-    }
-}
-
-// "2 (14 oz) cans" is an amount and is read as one.
-bool inside_amount(std::string_view line, std::size_t open, std::size_t close) {
-    Cursor start(line);
-    const auto amount = amount_at(start);
-    return amount && open < start.at() && close < start.at();
-}
-
-}  // namespace
 
 LineNotes take_notes(std::string& line, const Knowledge& knowledge) {
     LineNotes notes;

@@ -3,6 +3,8 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
+#include <vector>
 
 #include "knowledge/knowledge.hpp"
 #include "standin/band.hpp"
@@ -17,7 +19,11 @@ struct LineNotes {
     bool about = false;                 ///< "(about 300 g)"
     bool each = false;                  ///< "(400 g each)"
     std::optional<double> count;        ///< "(4)"
+    std::vector<std::string> passed;    ///< brackets that say nothing the reader needs
 };
+
+/// Takes "24 g", "about 24 g", "24 g, 20 to 30 g", "20 to 30 g" or "400 g each"; false when `inside` is nothing of the kind.
+bool take_weight(std::string_view inside, LineNotes& notes);
 
 /// Takes the brackets out of `line`, which keeps its length; what belongs to the words stays, behind a comma.
 LineNotes take_notes(std::string& line, const Knowledge& knowledge);

@@ -6,7 +6,10 @@
 #include "base/band.hpp"
 #include "base/names.hpp"
 #include "formula/amount.hpp"
+#include "formula/line_doubts.hpp"
 #include "formula/line_notes.hpp"
+#include "formula/line_phrases.hpp"
+#include "formula/line_prepared.hpp"
 #include "formula/name_text.hpp"
 #include "formula/prepared_text.hpp"
 
@@ -15,7 +18,7 @@ namespace {
 
 constexpr int understood = 4;          // how far a reading came when every word had its meaning
 constexpr std::size_t longest = 2000;  // bytes
-constexpr double same_weight = 0.12;   // judgement: "4 oz (115 g)" and "1 lb (500 g)" still mean one weight
+constexpr double same_weight = 0.14;   // judgement: "1 oz (25 g)" and "1 lb (500 g)" still mean one weight
 
 struct Candidate {
     AmountText amount;
@@ -31,10 +34,16 @@ class LineReader {
 public:
     LineReader(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after)
         : line_(line), origin_(origin), knowledge_(knowledge) {
+        clean_line(line_);
         notes_ = take_notes(line_, knowledge);
         if (after) notes_.weighed_after = after;
         take_per();
         take_whole();
+        rewrite_phrases(line_);
+        if (auto extra = take_extra(line_); !extra.empty()) notes_.passed.push_back(std::move(extra));
+        start_ = line_start(line_);
+        std::fill(line_.begin(), line_.begin() + static_cast<std::ptrdiff_t>(start_), ' ');
+        take_second_amount();
     }
 
     Result<ReadLine> read() {
@@ -45,27 +54,30 @@ public:
         if (const auto vague = vague_amount(line_); !vague.empty() && missed_.depth <= 3)
             return failure(Trouble::bad_data, "\"" + std::string(vague) + "\" is no amount: expected a weight or a measure",
                            origin_.start(), {"18 g", "1 tsp", "1.8 % of meat"});
+        if (missed_.depth <= 3 && names_two_parts(line_))
+            return failure(Trouble::bad_data, "two ingredients in one line: expected one", origin_.start(),
+                           {"zest of 1 lemon", "juice of 1 lemon"});
         if (missed_.depth < 0)
             return failure(Trouble::bad_data, "no amount in this line: expected one such as \"300 g spinach\" or \"salt, 18 g\"",
                            origin_.start());
         return Failure(std::move(missed_.error));
     }
 
+    bool found_no_amount() const { return missed_.depth < 0; }
+
 private:
-    std::size_t start() const {
-        Cursor cursor(line_);
+    bool digit_near(std::size_t at, bool behind) const {
+        if (!behind) return at > 0 && line_[at - 1] >= '0' && line_[at - 1] <= '9';
+        Cursor cursor(line_, at + 1);
         cursor.space();
-        const std::size_t before = cursor.at();
-        if (cursor.eat("*") || cursor.eat("•") || (cursor.eat_dash() && !cursor.digit())) cursor.space();
-        else cursor.go(before);
-        return cursor.at();
+        return number_at(cursor, false).has_value();
     }
 
     // "per kg of meat" may stand anywhere in the line.
     void take_per() {
         for (std::size_t i = 1; i < line_.size() && !per_; ++i) {
             if (line_[i] != '/' && !(line_[i - 1] == ' ' && line_.compare(i, 4, "per ") == 0)) continue;
-            if (line_[i] == '/' && (line_[i - 1] >= '0' && line_[i - 1] <= '9')) continue;
+            if (line_[i] == '/' && (digit_near(i, false) || digit_near(i, true))) continue;  // a fraction, or an amount told twice
             Cursor cursor(line_, i);
             per_ = per_at(cursor);
             if (!per_) continue;
@@ -93,7 +105,7 @@ private:
 
     std::vector<Candidate> candidates() {
         std::vector<Candidate> out;
-        const std::size_t first = take_juice_of(start());
+        const std::size_t first = start_;
         add(out, first, true);
         const bool leading = !out.empty();
         if (leading && out.front().amount.parts.front().unit) add(out, first, false);
@@ -124,17 +136,20 @@ private:
         out.push_back({std::move(*amount), at, end});
     }
 
-    // "juice of 2 lemons" is 2 "lemon juice".
-    std::size_t take_juice_of(std::size_t at) {
-        Cursor cursor(line_, at);
-        const std::string part(cursor.word());
-        const std::string folded = fold(part);
-        if (folded != "juice" && folded != "zest" && folded != "rind" && folded != "peel") return at;
-        cursor.go(at + part.size());
-        if (!cursor.eat_word("of")) return at;
-        std::fill(line_.begin() + static_cast<std::ptrdiff_t>(at), line_.begin() + static_cast<std::ptrdiff_t>(cursor.at()), ' ');
-        line_.insert(std::min(line_.find_first_of(",;", at), line_.size()), " " + part);  // ends what the cursor looks at
-        return std::min(line_.find_first_not_of(' ', at), line_.size());
+    // "500 g / 1 lb 2 oz", "1 cup / 125 g": the same amount told twice; a weight counts like one in brackets.
+    void take_second_amount() {
+        Cursor cursor(line_, start_);
+        const auto first = amount_at(cursor);
+        if (!first || !first->parts.front().unit) return;
+        const std::size_t from = cursor.at();
+        cursor.space();
+        if (!cursor.eat("/") && !cursor.eat("|")) return;
+        const auto second = amount_at(cursor);
+        const Unit* unit = second ? second->parts.front().unit : nullptr;
+        if (!unit || unit->dimension == Dimension::count || unit->dimension == Dimension::percent) return;
+        const bool weighed_again = unit->dimension == Dimension::mass && !notes_.grams;
+        if (weighed_again) take_weight(std::string_view(line_).substr(line_.find_first_of("/|", from) + 1, cursor.at() - from - 1), notes_);
+        std::fill(line_.begin() + static_cast<std::ptrdiff_t>(from), line_.begin() + static_cast<std::ptrdiff_t>(cursor.at()), ' ');
     }
 
     Failure miss(int depth, Error error, std::size_t at) {
@@ -147,9 +162,9 @@ private:
         std::string line = line_;
         std::fill(line.begin() + static_cast<std::ptrdiff_t>(candidate.begin), line.begin() + static_cast<std::ptrdiff_t>(candidate.end),
                   ' ');
-        if (candidate.begin > start()) line[candidate.begin] = ',';
+        if (candidate.begin > start_) line[candidate.begin] = ',';
         const LineContext context{line, origin_, knowledge_};
-        auto name = read_name(context, given(candidate.amount), !notes_.weighed_after);
+        auto name = read_name(context, given(candidate.amount), !notes_.weighed_after, candidate.amount.parts.front().unit);
         if (!name) return miss(name.error().where.empty() ? 0 : name_depth(name.error()), std::move(name.error()), candidate.begin);
         AmountText amount = candidate.amount;
         if (!amount.parts.front().unit) amount.parts.front().unit = name->measure;
@@ -158,6 +173,7 @@ private:
             amount.per_grams = per_->grams;
             amount.of = per_->of;
         }
+        if (auto doubtful = means_another(*name, candidate.amount)) return miss(understood, std::move(*doubtful), candidate.begin);
         return weigh_line(*name, amount, candidate.begin);
     }
 
@@ -187,6 +203,9 @@ private:
         read.line.ingredient = name.ingredient->id;
         read.line.keep = notes_.keep;
         read.line.written = written_amount(at);
+        read.doubts = doubts_about_line(name, amount, *weighed, notes_);
+        for (const auto& doubt : read.doubts)
+            if (doubt.always) read.line.notes.push_back(doubt.text);
         if (auto wrong = noted_weight(amount, *weighed)) return miss(understood, std::move(*wrong), at);
         if (amount.of == Whole::none) {
             read.line.grams = weighed->grams;
@@ -197,13 +216,8 @@ private:
             read.share = share(amount, *weighed);
             if (read.share->fraction.low <= 0) return miss(understood, {Trouble::bad_data, "a share must be more than zero", "", {}}, at);
         }
-        if (auto wrong = prepare(read.line, name, amount)) return miss(understood, std::move(*wrong), at);
+        if (auto wrong = settle_preparations(read.line, {name, amount, notes_, knowledge_})) return miss(understood, std::move(*wrong), at);
         return read;
-    }
-
-    static bool counts(const AmountText& amount) {
-        const Unit* unit = amount.parts.front().unit;
-        return !unit || unit->dimension == Dimension::count;
     }
 
     static Share share(const AmountText& amount, const Weighed& weighed) {
@@ -234,37 +248,6 @@ private:
         return std::nullopt;
     }
 
-    // Preparations in order, and whether the weight is of the prepared food.
-    std::optional<Error> prepare(Line& line, const NameRead& name, const AmountText& amount) const {
-        const auto changes = [&](const Prepared& p) { return !changes_nothing(p, *name.ingredient, knowledge_); };
-        const auto& before = name.before.prepared;
-        const auto& after = name.after.prepared;
-        const bool changed_before = std::any_of(before.begin(), before.end(), changes),
-                   changed_after = std::any_of(after.begin(), after.end(), changes);
-        line.prepared = before;
-        line.prepared.insert(line.prepared.end(), after.begin(), after.end());
-        if (notes_.weighed_after) {
-            line.weighed_prepared = *notes_.weighed_after && !line.prepared.empty();
-            return std::nullopt;
-        }
-        const bool whole = counts(amount) && !notes_.grams;
-        line.weighed_prepared = !before.empty() && !whole && !changed_after;
-        if (whole || !changed_before) return std::nullopt;
-        if (changed_after)
-            return Error{Trouble::bad_data,
-                         "weighed between two preparations: say which weight this is",
-                         "",
-                         {"put all preparations behind a comma and weigh first", "add [weighed prepared]"}};
-        const Unit* unit = amount.parts.front().unit;
-        if (unit && unit->dimension == Dimension::volume && !notes_.grams)
-            return Error{Trouble::bad_data,
-                         "a " + std::string(unit->word) + " of " + name.ingredient->names.front() +
-                             " prepared so has no known weight: expected grams",
-                         "",
-                         {}};
-        return std::nullopt;
-    }
-
     std::string written_amount(std::size_t at) const {
         Cursor cursor(line_, at);
         amount_at(cursor);
@@ -275,6 +258,7 @@ private:
     }
 
     std::string line_;
+    std::size_t start_ = 0;
     const Origin& origin_;
     const Knowledge& knowledge_;
     LineNotes notes_;
@@ -289,7 +273,16 @@ private:
 Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after) {
     if (line.size() > longest)
         return failure(Trouble::bad_data, "a line of over 2000 letters: expected one ingredient a line", origin.start());
-    return LineReader(line, origin, knowledge, after).read();
+    LineReader reader(line, origin, knowledge, after);
+    auto read = reader.read();
+    const auto open = line.find('('), close = line.find(')', open);
+    if (read || !reader.found_no_amount() || close == std::string_view::npos) return read;
+    // "salt (18 g)": the amount itself stands in brackets.
+    std::string opened(line);
+    opened[open] = ',';
+    opened[close] = ' ';
+    auto again = LineReader(opened, origin, knowledge, after).read();
+    return again ? again : read;
 }
 
 }  // namespace standin

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdlib>
 
 #include "base/names.hpp"
 #include "formula/cursor.hpp"
@@ -57,6 +58,43 @@ constexpr std::array passed_over{std::string_view{"fresh"},
                                  std::string_view{"local"},
                                  std::string_view{"homegrown"},
                                  std::string_view{"homemade"},
+                                 std::string_view{"home made"},
+                                 std::string_view{"freshest"},
+                                 std::string_view{"thick"},
+                                 std::string_view{"thin"},
+                                 std::string_view{"long"},
+                                 std::string_view{"level"},
+                                 std::string_view{"middling"},
+                                 std::string_view{"pure"},
+                                 std::string_view{"from the garden"},
+                                 std::string_view{"white part only"},
+                                 std::string_view{"white part"},
+                                 std::string_view{"white and green part"},
+                                 std::string_view{"crust removed"},
+                                 std::string_view{"without crust"},
+                                 std::string_view{"crust off"},
+                                 std::string_view{"rind removed"},
+                                 std::string_view{"bearded"},
+                                 std::string_view{"marbled"},
+                                 std::string_view{"untrimmed"},
+                                 std::string_view{"well marbled"},
+                                 std::string_view{"unpeeled"},
+                                 std::string_view{"for frying"},
+                                 std::string_view{"for brushing"},
+                                 std::string_view{"for greasing"},
+                                 std::string_view{"white and green part only"},
+                                 std::string_view{"white and light green part only"},
+                                 std::string_view{"white and light green part"},
+                                 std::string_view{"opened"},
+                                 std::string_view{"rind off"},
+                                 std::string_view{"without rind"},
+                                 std::string_view{"rindless"},
+                                 std::string_view{"sinew removed"},
+                                 std::string_view{"without gristle"},
+                                 std::string_view{"free from skin and gristle"},
+                                 std::string_view{"not too lean"},
+                                 std::string_view{"not too fat"},
+                                 std::string_view{"at hand"},
                                  std::string_view{"garden"},
                                  std::string_view{"plain"},
                                  std::string_view{"optional"},
@@ -70,6 +108,8 @@ constexpr std::array passed_over{std::string_view{"fresh"},
                                  std::string_view{"each"},
                                  std::string_view{"in all"},
                                  std::string_view{"fat and lean"},
+                                 std::string_view{"lean and fat"},
+                                 std::string_view{"stiff"},
                                  std::string_view{"no skin or gristle"},
                                  std::string_view{"no skin"},
                                  std::string_view{"skin off"},
@@ -78,22 +118,58 @@ constexpr std::array passed_over{std::string_view{"fresh"},
                                  std::string_view{"spoonful"},
                                  std::string_view{"spoon"}};
 
-constexpr std::array cuts{
-    std::string_view{"chopped"},       std::string_view{"minced"},        std::string_view{"ground"},      std::string_view{"sliced"},
-    std::string_view{"diced"},         std::string_view{"crushed"},       std::string_view{"grated"},      std::string_view{"shredded"},
-    std::string_view{"powdered"},      std::string_view{"cracked"},       std::string_view{"torn"},        std::string_view{"cubed"},
-    std::string_view{"bruised"},       std::string_view{"pounded"},       std::string_view{"rubbed"},      std::string_view{"beaten"},
-    std::string_view{"mashed"},        std::string_view{"pureed"},        std::string_view{"scraped"},     std::string_view{"cut"},
-    std::string_view{"halved"},        std::string_view{"quartered"},     std::string_view{"crumbled"},    std::string_view{"slivered"},
-    std::string_view{"snipped"},       std::string_view{"julienned"},     std::string_view{"milled"},      std::string_view{"sifted"},
-    std::string_view{"cut in square"}, std::string_view{"cut into cube"}, std::string_view{"cut in cube"}, std::string_view{"cut up"},
-    std::string_view{"to a paste"},    std::string_view{"into cube"},     std::string_view{"in cube"}};
+constexpr std::array cuts{std::string_view{"chopped"},
+                          std::string_view{"minced"},
+                          std::string_view{"ground"},
+                          std::string_view{"sliced"},
+                          std::string_view{"diced"},
+                          std::string_view{"crushed"},
+                          std::string_view{"grated"},
+                          std::string_view{"shredded"},
+                          std::string_view{"powdered"},
+                          std::string_view{"cracked"},
+                          std::string_view{"torn"},
+                          std::string_view{"cubed"},
+                          std::string_view{"bruised"},
+                          std::string_view{"pounded"},
+                          std::string_view{"rubbed"},
+                          std::string_view{"beaten"},
+                          std::string_view{"whipped"},
+                          std::string_view{"whisked"},
+                          std::string_view{"melted"},
+                          std::string_view{"mashed"},
+                          std::string_view{"pureed"},
+                          std::string_view{"scraped"},
+                          std::string_view{"cut"},
+                          std::string_view{"halved"},
+                          std::string_view{"quartered"},
+                          std::string_view{"crumbled"},
+                          std::string_view{"slivered"},
+                          std::string_view{"snipped"},
+                          std::string_view{"julienned"},
+                          std::string_view{"milled"},
+                          std::string_view{"sifted"},
+                          std::string_view{"cut in square"},
+                          std::string_view{"cut into cube"},
+                          std::string_view{"cut in cube"},
+                          std::string_view{"cut up"},
+                          std::string_view{"rolled"},
+                          std::string_view{"hand cut"},
+                          std::string_view{"put through the mincer"},
+                          std::string_view{"bashed"},
+                          std::string_view{"smashed"},
+                          std::string_view{"pressed through a sieve"},
+                          std::string_view{"to a paste"},
+                          std::string_view{"into cube"},
+                          std::string_view{"in cube"}};
 
 constexpr std::array vague{
-    std::string_view{"to taste"},    std::string_view{"to season"}, std::string_view{"to bind"},  std::string_view{"as needed"},
-    std::string_view{"as required"}, std::string_view{"a little"},  std::string_view{"a few"},    std::string_view{"a bit"},
-    std::string_view{"some"},        std::string_view{"several"},   std::string_view{"unstated"}, std::string_view{"q s"},
-    std::string_view{"enough"},      std::string_view{"part"},      std::string_view{"optional"}, std::string_view{"few"}};
+    std::string_view{"to taste"},    std::string_view{"to season"},  std::string_view{"to bind"},  std::string_view{"as needed"},
+    std::string_view{"as required"}, std::string_view{"a little"},   std::string_view{"a few"},    std::string_view{"a bit"},
+    std::string_view{"some"},        std::string_view{"several"},    std::string_view{"unstated"}, std::string_view{"q s"},
+    std::string_view{"enough"},      std::string_view{"sufficient"}, std::string_view{"to cover"}, std::string_view{"for dusting"},
+    std::string_view{"for frying"},  std::string_view{"if needed"},  std::string_view{"a touch"},  std::string_view{"at will"},
+    std::string_view{"to serve"},    std::string_view{"part"},       std::string_view{"optional"}, std::string_view{"few"}};
 
 bool in_word(char c) {
     const auto byte = static_cast<unsigned char>(c);
@@ -114,7 +190,7 @@ template <std::size_t N>
 std::size_t longest(const std::vector<Word>& words, std::size_t first, const std::array<std::string_view, N>& list) {
     std::string joined;
     std::size_t best = 0;
-    for (std::size_t count = 1; count <= 4 && first + count <= words.size(); ++count) {
+    for (std::size_t count = 1; count <= 6 && first + count <= words.size(); ++count) {
         if (words[first + count - 1].segment != words[first].segment) break;
         if (count > 1) joined += ' ';
         joined += words[first + count - 1].folded;
@@ -162,6 +238,27 @@ std::string phrase(const std::vector<Word>& words, std::size_t first, std::size_
 std::size_t passable(const std::vector<Word>& words, std::size_t first) { return longest(words, first, passed_over); }
 
 std::size_t cut_word(const std::vector<Word>& words, std::size_t first) { return longest(words, first, cuts); }
+
+std::optional<LeanShare> lean_share(const std::vector<Word>& words, std::size_t first) {
+    if (first >= words.size()) return std::nullopt;
+    const std::string& word = words[first].folded;
+    char* end = nullptr;
+    const double number = std::strtod(word.c_str(), &end);
+    if (end == word.c_str() || number <= 0 || number >= 100) return std::nullopt;
+    if (*end == '/') {
+        char* behind = nullptr;
+        const double fat = std::strtod(end + 1, &behind);
+        if (*behind == '\0' && number + fat == 100) return LeanShare{number, first, first + 1};
+        return std::nullopt;
+    }
+    std::size_t at = first + 1;
+    if (*end == '\0' && at < words.size() && words[at].folded == "%") ++at;
+    else if (std::string_view(end) != "%") return std::nullopt;
+    if (at >= words.size()) return std::nullopt;
+    if (words[at].folded == "lean") return LeanShare{number, first, at + 1};
+    if (words[at].folded == "fat") return LeanShare{100 - number, first, at + 1};
+    return std::nullopt;
+}
 
 std::string_view vague_amount(std::string_view line) {
     const std::string padded = " " + fold(line) + " ";

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -24,6 +25,13 @@ std::size_t passable(const std::vector<Word>& words, std::size_t first);
 
 /// Likewise for words that tell how finely something is cut, which changes no weight: "chopped", "ground", "grated".
 std::size_t cut_word(const std::vector<Word>& words, std::size_t first);
+
+/// The lean share in per cent that "85% lean", "15 % fat" or "85/15" tells, and the words that tell it.
+struct LeanShare {
+    double lean = 0;
+    std::size_t first = 0, last = 0;
+};
+std::optional<LeanShare> lean_share(const std::vector<Word>& words, std::size_t first);
 
 /// The phrase in `line` that stands where an amount should: "to taste", "a little", "some". Empty when there is none.
 std::string_view vague_amount(std::string_view line);

@@ -19,6 +19,9 @@ constexpr double pound = grams_a_pound, ounce = pound / 16;
 constexpr double gallon = 3785.411784, cup = gallon / 16, fluid_ounce = gallon / 128, tablespoon = gallon / 256, teaspoon = gallon / 768;
 constexpr double imperial_gallon = 4546.09;
 
+// A pint without a mark is taken as the US one; the band reaches to the imperial one.
+constexpr Band either(double parts) { return {gallon / parts, gallon / parts, imperial_gallon / parts}; }
+
 struct Spelled {
     std::string_view spellings;  // folded, separated by |
     Unit unit;
@@ -35,6 +38,7 @@ constexpr std::array units{
     Spelled{"mg|milligram|milligramme", mass("mg", 0.001)},
     Spelled{"lb|pound|lbs|#", mass("lb", pound)},
     Spelled{"oz|ounce|avoirdupois ounce", mass("oz", ounce)},
+    Spelled{"stone", mass("stone", 14 * pound)},
     Spelled{"ml|milliliter|millilitre|cc", volume("ml", 1)},
     Spelled{"cl|centiliter|centilitre", volume("cl", 10)},
     Spelled{"dl|deciliter|decilitre", volume("dl", 100)},
@@ -43,9 +47,15 @@ constexpr std::array units{
     Spelled{"tbsp|tbs|tb|tbl|tblsp|tablespoon|table spoon|tablespoonful|us tbsp|us tablespoon", volume("tbsp", tablespoon)},
     Spelled{"cup|c|cupful|us cup", volume("cup", cup)},
     Spelled{"fl oz|floz|fluid ounce|fluid oz|us fl oz|us fluid ounce", volume("fl-oz", fluid_ounce)},
-    Spelled{"pint|pt|us pint", volume("pint", gallon / 8)},
-    Spelled{"quart|qt|us quart", volume("quart", gallon / 4)},
-    Spelled{"gallon|gal|us gallon", volume("gallon", gallon)},
+    Spelled{"pint|pt", Unit{"pint", Dimension::volume, either(8)}},
+    Spelled{"quart|qt", Unit{"quart", Dimension::volume, either(4)}},
+    Spelled{"gallon|gal", Unit{"gallon", Dimension::volume, either(1)}},
+    Spelled{"gill", Unit{"gill", Dimension::volume, either(32)}},
+    Spelled{"us pint|american pint", volume("us pint", gallon / 8)},
+    Spelled{"us quart|american quart", volume("us quart", gallon / 4)},
+    Spelled{"us gallon|american gallon", volume("us gallon", gallon)},
+    Spelled{"us gill", volume("us gill", gallon / 32)},
+    Spelled{"imperial gill|imp gill|uk gill", volume("imperial gill", imperial_gallon / 32)},
     Spelled{"imperial pint|imp pint|uk pint|british pint", volume("imperial pint", imperial_gallon / 8)},
     Spelled{"imperial quart|imp quart|uk quart", volume("imperial quart", imperial_gallon / 4)},
     Spelled{"imperial gallon|imp gallon|uk gallon", volume("imperial gallon", imperial_gallon)},
@@ -65,6 +75,15 @@ constexpr std::array units{
     Spelled{"handful", loose("handful", {cup / 4, cup / 2, cup})},
     // A teacup of the old books: about a gill (US 118 mL, imperial 142 mL), up to three quarters of a cup. Judgement.
     Spelled{"teacup|tea cup|teacupful", loose("teacup", {110, 140, 180})},
+    // From memory: wineglasses of the old books hold about two fluid ounces, saltspoons a quarter of a teaspoon.
+    Spelled{"wineglass|wine glass|wineglassful|wine glassful", loose("wineglass", {50, 60, 75})},
+    Spelled{"saltspoon|salt spoon|saltspoonful", loose("saltspoon", {teaspoon / 6, teaspoon / 4, teaspoon / 2.5})},
+    // From memory: a breakfast cup of the old books is half an imperial pint. A glass of wine differs: judgement.
+    Spelled{"breakfastcup|breakfast cup|breakfastcupful", loose("breakfastcup", {225, 284, 300})},
+    Spelled{"glass|glassful", loose("glass", {90, 125, 200})},
+    // Judgement: cut or poured by eye.
+    Spelled{"knob|walnut", loose("knob", {8, 15, 30})},
+    Spelled{"glug|drizzle", loose("glug", {5, 12, 25})},
     Spelled{"piece|pc|each|ea|item|fruit", count("piece")},
     Spelled{"bunch|bundle", count("bunch")},
     Spelled{"head", count("head")},

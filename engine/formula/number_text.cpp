@@ -115,6 +115,9 @@ std::optional<double> word_value(Cursor& cursor) {
 std::optional<double> wordy_value(Cursor& cursor, std::optional<double> first) {
     for (bool more = true; more;) {
         more = false;
+        if (Cursor joined = cursor; first && joined.eat_dash())  // "one-quarter"
+            for (const auto& [text, factor] : multiples)
+                if (factor < 1 && fold(joined.word()) == text) cursor = joined;
         for (const auto& [text, factor] : multiples)
             if (cursor.eat_word(text)) {
                 first = first.value_or(1) * factor;
@@ -138,6 +141,11 @@ std::optional<double> value_at(Cursor& cursor, bool words, bool& unsure) {
     cursor.space();
     auto value = digit_value(cursor, unsure);
     if (!words) return value;
+    if (value && *value > 0 && *value < 1) {  // "1/2 a lemon", "3/4 of a cup"
+        const std::size_t before = cursor.at();
+        cursor.eat_word("of");
+        if (!cursor.eat_any_word({"a", "an"})) cursor.go(before);
+    }
     if (!value) value = word_value(cursor);
     return wordy_value(cursor, value);
 }

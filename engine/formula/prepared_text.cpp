@@ -1,10 +1,14 @@
 #include "formula/prepared_text.hpp"
 
 #include <algorithm>
+#include <array>
+#include <cctype>
+#include <cmath>
 
 #include "base/names.hpp"
 #include "formula/measures.hpp"
 #include "formula/number_text.hpp"
+#include "formula/process_text.hpp"
 #include "knowledge/effects.hpp"
 
 namespace standin {
@@ -30,17 +34,114 @@ public:
 private:
     // The end of what starts at word `i`; `i` itself when nothing known does.
     std::size_t step(std::size_t i) {
+        if (trimmed_of_fat(i)) return i + 3;
         if (const std::size_t end = preparation(i); end > i) return end;
+        if (const auto share = fat_share(i); share && agrees(*share)) return share->end;
+        if (after_soaking(i)) return i + 1;
+        if (const std::size_t end = into_pieces(i); end > i) return end;
         if (const std::size_t count = cut_word(words_, i)) return std::min(i + count, last_);
         if (const std::size_t count = passable(words_, i)) return std::min(i + count, last_);
-        return counts_nothing(words_[i].folded) || names_it_again(words_[i].folded) ? i + 1 : i;
+        const auto& word = words_[i].folded;
+        return counts_nothing(word) || names_it_again(word) || goes_without_saying(word) ? i + 1 : i;
+    }
+
+    // "into 1-inch cubes", "in thin strips"
+    std::size_t into_pieces(std::size_t i) const {
+        constexpr std::array<std::string_view, 15> shapes{"cube",  "chunk", "dice",    "strip",      "piece", "slice",  "square", "round",
+                                                          "baton", "half",  "quarter", "matchstick", "wedge", "ribbon", "lump"};
+        constexpr std::array<std::string_view, 9> sizes{"inch", "cm", "mm", "in", "large", "small", "thin", "thick", "size"};
+        if (words_[i].folded != "into" && words_[i].folded != "in") return i;
+        std::size_t end = i;
+        for (std::size_t at = i + 1; at < last_ && words_[at].segment == words_[i].segment; ++at) {
+            const auto& word = words_[at].folded;
+            if (std::find(shapes.begin(), shapes.end(), word) != shapes.end()) end = at + 1;
+            else if (std::find(sizes.begin(), sizes.end(), word) == sizes.end() && !std::isdigit(static_cast<unsigned char>(word.front())))
+                break;
+        }
+        return end;
+    }
+
+    // Of what is lean anyway; of anything else it would tell another cut.
+    bool trimmed_of_fat(std::size_t i) const {
+        return i + 2 < last_ && words_[i].folded == "trimmed" && words_[i + 1].folded == "of" && words_[i + 2].folded == "fat" &&
+               goes_without_saying("lean");
+    }
+
+    // "soaked in water and squeezed": soaking is reckoned with the squeezing.
+    bool after_soaking(std::size_t i) const {
+        const auto& word = words_[i].folded;
+        return (word == "squeezed" || word == "pressed" || word == "drained") && !said_.prepared.empty() &&
+               said_.prepared.back().preparation == "soaked";
+    }
+
+    // "dried" of what is dry, "lean" of what is lean anyway, "fat" of what is fat; of anything between it would change the meat meant.
+    bool goes_without_saying(const std::string& word) const {
+        constexpr double lean_under = 10, fat_over = 30;  // g in 100 g, judgement
+        const double fat = ingredient_.composition.fat.mid;
+        if (word == "dried") return ingredient_.tissue == Tissue::dry;
+        if (word == "fat" && ingredient_.tissue == Tissue::bulb) return true;  // a fat clove is a plump one
+        if (word == "needle") return ingredient_.roles.front() == Role::herb;
+        return (word == "lean" && ingredient_.meat && fat <= lean_under) || (word == "fat" && fat >= fat_over);
+    }
+
+    struct FatShare {
+        double fat = 0;       // g in 100 g
+        bool most = false;    // "not over"
+        std::size_t end = 0;  // the word behind it
+    };
+
+    // "not over 15 % fat", "80% lean", "80/20" of a meat.
+    std::optional<FatShare> fat_share(std::size_t i) const {
+        FatShare share;
+        std::size_t at = i;
+        for (; at < last_; ++at) {
+            const auto& word = words_[at].folded;
+            if (word == "over" || word == "more" || word == "most" || word == "max" || word == "maximum" || word == "up") share.most = true;
+            else if (word != "not" && word != "no" && word != "than" && word != "at" && word != "to" && word != "about") break;
+        }
+        const auto said = ingredient_.meat ? lean_share(words_, at) : std::nullopt;
+        if (!said || said->last > last_) return std::nullopt;
+        share.fat = 100 - said->lean;
+        share.end = said->last;
+        return share;
+    }
+
+    bool agrees(const FatShare& share) const {
+        constexpr double within = 6;  // g in 100 g, judgement
+        const double fat = ingredient_.composition.fat.mid;
+        return share.most ? fat <= share.fat + within : std::abs(fat - share.fat) <= within;
+    }
+
+    // What else of the animal has that much fat.
+    std::vector<std::string> with_fat(const FatShare& share) const {
+        constexpr double within = 4;  // g in 100 g, judgement
+        std::vector<std::string> names;
+        for (const auto& other : context_.knowledge.records().ingredients)
+            if (other.meat && other.meat->species == ingredient_.meat->species && names.size() < 4 &&
+                std::abs(other.composition.fat.mid - share.fat) <= within)
+                names.push_back(other.names.front());
+        return names;
     }
 
     // "pork fatback", "serrano peppers", "lamb shoulder of lamb": the animal, or a word out of another of its names.
     bool names_it_again(const std::string& word) const {
+        if (word == "lean" || word == "fat" || word == "extra") return false;  // these tell kinds apart
         if (ingredient_.meat && spelling(ingredient_.meat->species) == word) return true;
         return std::any_of(ingredient_.names.begin(), ingredient_.names.end(),
                            [&](const std::string& name) { return (" " + fold(name) + " ").find(" " + word + " ") != std::string::npos; });
+    }
+
+    // Of game and the like the knowledge has one record for all cuts.
+    bool is_whole_animal() const {
+        const auto species = ingredient_.meat->species;
+        return (species == Species::game || species == Species::goat || species == Species::rabbit || species == Species::duck) &&
+               !is_cut_of_meat(fold(ingredient_.names.front()));
+    }
+
+    static bool is_cut_of_meat(const std::string& word) {
+        constexpr std::array<std::string_view, 10> cuts{"shoulder", "leg",    "haunch", "saddle", "loin",
+                                                        "neck",     "breast", "thigh",  "trim",   "trimming"};
+        return std::find(cuts.begin(), cuts.end(), word) != cuts.end();
     }
 
     bool counts_nothing(const std::string& word) const {
@@ -48,6 +149,10 @@ private:
         if (given_ != Given::number && leaf && (word == "leaf" || word == "green")) return true;
         if (ingredient_.tissue == Tissue::chile_flesh && (word == "pepper" || word == "chile" || word == "chili" || word == "chilli"))
             return true;
+        if (ingredient_.meat && (word == "meat" || word == "flesh" || (word == "fillet" && given_ == Given::weight))) return true;
+        if (ingredient_.meat && is_whole_animal() && is_cut_of_meat(word)) return true;
+        if (word == "cheese") return ingredient_.family == "dairy-and-egg";
+        if (word == "powder" || word == "leaf" || word == "berry" || word == "seed") return ingredient_.tissue == Tissue::dry;
         const Unit* unit = given_ == Given::weight ? unit_named(word) : nullptr;
         return unit && (is_container(*unit) || unit->word == "piece" || unit->word == "leaf");
     }
@@ -72,17 +177,32 @@ private:
         return i;
     }
 
+    // The ingredient that starts at word `i`, or behind it where it is a liquid to soak in: "soaked in 100 ml milk", "and 500 g back fat".
+    std::string another_ingredient(std::size_t i) const {
+        const auto& knowledge = context_.knowledge;
+        const bool beyond =
+            words_[i].folded == "in" || words_[i].folded == "with" || std::isdigit(static_cast<unsigned char>(words_[i].raw.front()));
+        for (std::size_t first = i; first < (beyond ? last_ : i + 1); ++first)
+            for (std::size_t end = std::min(last_, first + longest_name); end > first; --end)
+                if (auto other = phrase(words_, first, end); knowledge.ingredient_named(other) || knowledge.ingredient_meant(other))
+                    return other;
+        return {};
+    }
+
     Failure trouble(std::size_t i) const {
         const auto& knowledge = context_.knowledge;
         const std::string where = context_.origin.at(words_[i].begin);
         if (const std::size_t end = preparation_end(words_, i, last_, knowledge); end > i)
             return failure(Trouble::bad_data, "\"" + phrase(words_, i, end) + "\" is not done to " + ingredient_.names.front(), where,
                            fitting());
-        for (std::size_t end = std::min(last_, i + longest_name); end > i; --end)
-            if (knowledge.ingredient_named(phrase(words_, i, end)))
-                return failure(Trouble::bad_data,
-                               "two ingredients in one line, " + ingredient_.names.front() + " and " + phrase(words_, i, end), where,
-                               {"give each a line, or name one of them"});
+        if (const auto other = another_ingredient(i); !other.empty())
+            return failure(Trouble::bad_data, "two ingredients in one line, " + ingredient_.names.front() + " and " + other, where,
+                           {"give each a line, or name one of them"});
+        if (const auto share = fat_share(i))
+            return failure(Trouble::bad_data,
+                           ingredient_.names.front() + " is known with " + plain_number(std::round(ingredient_.composition.fat.mid)) +
+                               " % fat, not " + plain_number(share->fat) + " %",
+                           where, with_fat(*share));
         if (words_[i].folded == "or")
             return failure(Trouble::bad_data, "\"or\" leaves open which ingredient or amount is meant", where, {"write the one you use"});
         auto hints = knowledge.nearest_preparations(words_[i].raw);

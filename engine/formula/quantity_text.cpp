@@ -89,11 +89,12 @@ void further_parts_at(Cursor& cursor, AmountText& amount) {
     }
 }
 
-// "pinch sage": a loose measure that needs no number.
+// "pinch sage", "small bunch sage": a measure that needs no number.
 std::optional<AmountText> single_at(Cursor& cursor) {
     const std::size_t before = cursor.at();
     const auto unit = unit_at(cursor);
-    if (unit && unit->unit->dimension == Dimension::count && unit->unit->size.mid > 0) {
+    const auto alone = [](std::string_view word) { return word == "bunch" || word == "sprig" || word == "clove" || word == "blade"; };
+    if (unit && unit->unit->dimension == Dimension::count && (unit->unit->size.mid > 0 || alone(unit->unit->word))) {
         AmountText amount;
         amount.parts.push_back({unit->factor, unit->unit});
         amount.size = unit->size;
@@ -103,9 +104,9 @@ std::optional<AmountText> single_at(Cursor& cursor) {
     return std::nullopt;
 }
 
-Whole share_of(Cursor& cursor) {
+Whole share_of(Cursor& cursor, bool needs_of = true) {
     const std::size_t before = cursor.at();
-    if (!cursor.eat_word("of")) return Whole::unsaid;
+    if (!cursor.eat_word("of") && needs_of) return Whole::unsaid;
     cursor.eat_any_word({"the", "total"});
     if (cursor.eat_any_word({"meat", "lean"})) {
         cursor.eat_any_word({"block", "weight", "mass"});
@@ -130,7 +131,7 @@ std::optional<Per> per_at(Cursor& cursor) {
         const auto unit = unit_at(cursor);
         if (unit && unit->unit->dimension == Dimension::mass) {
             Per per{(number ? number->band.mid : 1.0) * unit->unit->size.mid, Whole::unsaid};
-            per.of = share_of(cursor);
+            per.of = share_of(cursor, false);
             return per;
         }
     }

@@ -1,7 +1,10 @@
 #include "formula/reading.hpp"
 
+#include "formula/draft.hpp"
 #include "formula/formula_json.hpp"
+#include "formula/formula_jsonld.hpp"
 #include "formula/formula_plain.hpp"
+#include "formula/html_text.hpp"
 #include "formula/inventory.hpp"
 #include "formula/trouble.hpp"
 
@@ -17,24 +20,38 @@ bool looks_like_json(std::string_view text) {
     return next == std::string_view::npos || text[next] == '{' || text[next] == ']' || text[next] == '"' || text[next] == '[';
 }
 
-template <class T, class FromJson, class FromPlain>
-Result<T> read(std::string_view text, std::string_view file, const Knowledge& knowledge, FromJson from_json, FromPlain from_plain) {
+Result<Draft> draft_of(std::string_view text, std::string_view file, const Knowledge& knowledge) {
     const auto clean = readable(text, file);
     if (!clean) return Failure(clean.error());
-    if (!looks_like_json(*clean)) return from_plain(*clean, file, knowledge);
+    if (looks_like_html(*clean)) return read_page(*clean, file, knowledge);
+    if (!looks_like_json(*clean)) return read_plain_formula(*clean, file, knowledge);
     const auto root = read_json(*clean, file);
     if (!root) return Failure(root.error());
-    return from_json(*root, file, knowledge);
+    if (is_json_ld(*root)) return read_json_ld(*root, file, knowledge);
+    return read_json_formula(*root, file, knowledge);
 }
 
 }  // namespace
 
 Result<Formula> read_formula(std::string_view text, std::string_view file, const Knowledge& knowledge) {
-    return read<Formula>(text, file, knowledge, read_json_formula, read_plain_formula);
+    auto draft = draft_of(text, file, knowledge);
+    if (!draft) return Failure(std::move(draft.error()));
+    return finished(std::move(*draft), knowledge);
+}
+
+Result<FormulaReading> read_closely(std::string_view text, std::string_view file, const Knowledge& knowledge) {
+    auto draft = draft_of(text, file, knowledge);
+    if (!draft) return Failure(std::move(draft.error()));
+    return shown(std::move(*draft), knowledge);
 }
 
 Result<Inventory> read_inventory(std::string_view text, std::string_view file, const Knowledge& knowledge) {
-    return read<Inventory>(text, file, knowledge, read_json_inventory, read_plain_inventory);
+    const auto clean = readable(text, file);
+    if (!clean) return Failure(clean.error());
+    if (!looks_like_json(*clean)) return read_plain_inventory(*clean, file, knowledge);
+    const auto root = read_json(*clean, file);
+    if (!root) return Failure(root.error());
+    return read_json_inventory(*root, file, knowledge);
 }
 
 }  // namespace standin

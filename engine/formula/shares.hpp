@@ -9,6 +9,7 @@
 #include "formula/trouble.hpp"
 #include "knowledge/knowledge.hpp"
 #include "standin/formula.hpp"
+#include "standin/reading.hpp"
 
 namespace standin {
 
@@ -18,10 +19,18 @@ struct Share {
     std::optional<double> count;  ///< pieces a gram
 };
 
+/// What makes a reading less than sure.
+struct LineDoubt {
+    Confidence confidence = Confidence::likely;
+    std::string text;
+    bool always = false;  ///< goes with the line onto every page
+};
+
 struct ReadLine {
     Line line;
     std::optional<Share> share;  ///< then `line.grams` is still empty
     std::string where;
+    std::vector<LineDoubt> doubts{};
 };
 
 /// Weighs the shares and checks the weights: meat first, then shares of meat, then shares of the batch (themselves counted in it).

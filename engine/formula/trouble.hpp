@@ -37,6 +37,7 @@ public:
     void add(const std::vector<Error>& errors);
     bool any() const { return !errors_.empty(); }
     bool full() const { return errors_.size() >= most; }
+    const std::vector<Error>& all() const { return errors_; }
 
     /// A single error as it is; of several, one message a line in the order of the text, each with its place in front.
     Failure failure() const;

@@ -1,8 +1,11 @@
 // Formulas back to text. Weights are written in grams, with their band and count in brackets where they have one.
+#include "formula/writing.hpp"
+
 #include <cmath>
 #include <nlohmann/json.hpp>
 
 #include "base/names.hpp"
+#include "formula/formula_plain.hpp"
 #include "formula/line_text.hpp"
 #include "formula/process_text.hpp"
 #include "formula/reading.hpp"
@@ -33,13 +36,6 @@ std::string spaced(std::string id) {
     return id;
 }
 
-std::string prepared_text(const Prepared& prepared, const Knowledge& knowledge) {
-    const Preparation* preparation = knowledge.preparation(prepared.preparation);
-    std::string text = preparation ? preparation->names.front() : prepared.preparation;
-    if (prepared.minutes) text += " " + plain_number(*prepared.minutes) + " min";
-    return text;
-}
-
 bool near(double a, double b) { return std::abs(a - b) < 1e-6; }
 
 bool reads_back(const std::string& text, const Line& line, const Knowledge& knowledge) {
@@ -54,7 +50,7 @@ bool reads_back(const std::string& text, const Line& line, const Knowledge& know
 // The way people write it; where those words would be read another way, with a mark or by the id.
 std::string line_text(const Line& line, const Knowledge& knowledge) {
     std::string done, mark = line.keep ? " [keep]" : "";
-    for (const auto& prepared : line.prepared) done += (done.empty() ? "" : ", ") + prepared_text(prepared, knowledge);
+    for (const auto& prepared : line.prepared) done += (done.empty() ? "" : ", ") + written(prepared, knowledge);
     const std::string after = done.empty() ? "" : ", " + done;
     const std::string weighed = line.prepared.empty() ? "" : line.weighed_prepared ? " [weighed prepared]" : " [weighed first]";
     std::string text;
@@ -77,6 +73,13 @@ std::string one_line(std::string text) {
 
 }  // namespace
 
+std::string written(const Prepared& prepared, const Knowledge& knowledge) {
+    const Preparation* preparation = knowledge.preparation(prepared.preparation);
+    std::string text = preparation ? preparation->names.front() : prepared.preparation;
+    if (prepared.minutes) text += " " + plain_number(*prepared.minutes) + " min";
+    return text;
+}
+
 std::string formula_json(const Formula& formula, const Knowledge& knowledge) {
     Json root;
     root["title"] = formula.title;
@@ -86,7 +89,7 @@ std::string formula_json(const Formula& formula, const Knowledge& knowledge) {
         Json item;
         item["ingredient"] = name_of(line, knowledge);
         item["amount"] = amount_text(line);
-        for (const auto& prepared : line.prepared) item["prepared"].push_back(prepared_text(prepared, knowledge));
+        for (const auto& prepared : line.prepared) item["prepared"].push_back(written(prepared, knowledge));
         if (line.weighed_prepared) item["weighed"] = "after";
         if (line.keep) item["keep"] = true;
         root["lines"].push_back(std::move(item));
@@ -95,12 +98,24 @@ std::string formula_json(const Formula& formula, const Knowledge& knowledge) {
     return root.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
+std::string formula_jsonld(const Formula& formula, const Knowledge& knowledge) {
+    Json root;
+    root["@context"] = "https://schema.org";
+    root["@type"] = "Recipe";
+    root["name"] = formula.title;
+    if (!formula.note.empty()) root["description"] = formula.note;
+    root["recipeIngredient"] = Json::array();
+    for (const auto& line : formula.lines) root["recipeIngredient"].push_back(line_text(line, knowledge));
+    for (const auto& [key, value] : process_words(formula.process)) root["recipeInstructions"].push_back(std::string(key) + ": " + value);
+    return root.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
 std::string formula_text(const Formula& formula, const Knowledge& knowledge) {
     std::string text = "title: " + one_line(formula.title) + "\n";
     const std::string title = one_line(formula.title);
     const bool plain = !title.empty() && title.front() != '#' && title.front() != '{' && title.front() != '[' && title.front() != ' ' &&
                        title.find(':') == std::string::npos;
-    if (plain && !read_line(title, Origin("", {1, 1}), knowledge)) text = title + "\n";
+    if (plain && is_title(title, knowledge)) text = title + "\n";
     for (const auto& line : formula.lines) text += line_text(line, knowledge) + "\n";
     for (const auto& [key, value] : process_words(formula.process)) text += std::string(key) + ": " + value + "\n";
     for (std::size_t start = 0; !formula.note.empty() && start <= formula.note.size();) {

@@ -85,6 +85,11 @@ private:
                     add("ingredient " + ingredient.id, "the name \"" + name + "\" already belongs to " + place->second);
             }
         }
+        for (const auto& ingredient : records_.ingredients)
+            for (const auto& name : ingredient.generic) {
+                const auto [place, fresh] = owner.emplace(fold(name), ingredient.id);
+                if (!fresh) add("ingredient " + ingredient.id, "the generic name \"" + name + "\" already belongs to " + place->second);
+            }
     }
 
     void composition(const Ingredient& i) {

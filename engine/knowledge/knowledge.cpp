@@ -42,6 +42,8 @@ void index_names(const std::vector<T>& all, Index& ids, Index& names) {
 
 Knowledge::Knowledge(Records records) : records_(std::move(records)) {
     index_names(records_.ingredients, ingredients_, ingredient_names_);
+    for (std::size_t i = 0; i < records_.ingredients.size(); ++i)
+        for (const auto& name : records_.ingredients[i].generic) generic_names_.emplace(fold(name), i);
     index_names(records_.preparations, preparations_, preparation_names_);
     for (std::size_t i = 0; i < records_.sources.size(); ++i) sources_.emplace(records_.sources[i].id, i);
     for (std::size_t i = 0; i < records_.perception.size(); ++i) differences_.emplace(records_.perception[i].property, i);
@@ -71,6 +73,9 @@ const RuleSet* Knowledge::rules(std::string_view code) const {
 
 const Ingredient* Knowledge::ingredient_named(std::string_view name) const {
     return find(records_.ingredients, ingredient_names_, fold(name));
+}
+const Ingredient* Knowledge::ingredient_meant(std::string_view generic) const {
+    return find(records_.ingredients, generic_names_, fold(generic));
 }
 const Preparation* Knowledge::preparation_named(std::string_view name) const {
     return find(records_.preparations, preparation_names_, fold(name));

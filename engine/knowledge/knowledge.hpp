@@ -30,6 +30,8 @@ public:
     /// By any of its names, folded (case, accents, plural, hyphens). Null when unknown.
     const Ingredient* ingredient_named(std::string_view name) const;
     const Preparation* preparation_named(std::string_view name) const;
+    /// By a trade word that leaves the kind open ("pork"): the ingredient it is read as, with a note. Null when unknown.
+    const Ingredient* ingredient_meant(std::string_view generic) const;
 
     /// Up to three known names nearest to what was written, best first.
     std::vector<std::string> nearest_ingredients(std::string_view name) const;
@@ -43,7 +45,7 @@ private:
     using Index = std::unordered_map<std::string, std::size_t>;
 
     Records records_;
-    Index ingredients_, ingredient_names_, preparations_, preparation_names_, sources_, differences_, parameters_;
+    Index ingredients_, ingredient_names_, generic_names_, preparations_, preparation_names_, sources_, differences_, parameters_;
 };
 
 }  // namespace standin

@@ -143,6 +143,7 @@ Prediction predict_formula(const Formula& formula, const Batch& batch, const std
     p.fat_from = contributions(batch, draws, {Amount::fat});
     p.lethality = lethality_of(formula, batch, pantry);
     p.notes = notes_on(p, batch, pantry);
+    for (const auto& line : formula.lines) p.read_as.insert(p.read_as.end(), line.notes.begin(), line.notes.end());
     return p;
 }
 

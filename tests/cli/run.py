@@ -29,7 +29,16 @@ import unicodedata
 
 here = pathlib.Path(__file__).resolve().parent
 knowledge = here.parent.parent / "knowledge"
-unwrapped = {"convert", "graph"}  # commands that do not print pages
+
+
+def prints_page(args):
+    """Graphs and converted formulas are no pages."""
+    return bool(args) and args[0] != "graph" and not (args[0] == "convert" and "--to" in args)
+
+
+def reports_faults(args):
+    """Commands whose answer is what is wrong with a file."""
+    return bool(args) and (args[0] == "check" or args[0] == "convert" and "--to" not in args)
 
 
 def width(line):
@@ -73,14 +82,14 @@ def always(case, code, out, err):
     args = case["args"]
     if code < 0:
         yield f"died of signal {-code}"
-    if code >= 64 and not (args and args[0] == "check"):
+    if code >= 64 and not (reports_faults(args) and out):
         if out:
             yield "wrote to standard output although it failed"
         if not err.startswith("standin: error: "):
             yield "standard error does not start with `standin: error: `"
     if "\x1b" in out + err and "always" not in args:
         yield "colour codes though this is no terminal"
-    if "--json" not in args and not (args and args[0] in unwrapped) and "\x1b" not in out and not out.startswith("<!doctype"):
+    if "--json" not in args and prints_page(args) and "\x1b" not in out and not out.startswith("<!doctype"):
         for line in out.splitlines():
             if width(line) > 80:
                 yield f"wider than 80 columns: {line!r}"
@@ -92,7 +101,7 @@ def always(case, code, out, err):
 
 def parsed(case, code, out):
     wants_json = "--json" in case["args"] or case.get("json") or case.get("equals")
-    if not wants_json or code >= 64 and case["args"][0] != "check" or "--help" in case["args"]:
+    if not wants_json or code >= 64 and not reports_faults(case["args"]) or "--help" in case["args"]:
         return []
     texts = out.splitlines() if case.get("records") else [out]
     return [json.loads(text, parse_constant=lambda c: math.nan) for text in texts]

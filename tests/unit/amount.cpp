@@ -56,6 +56,10 @@ TEST_CASE("liquids without a measure are like water, oils lighter") {
     stock.measures.clear();
     stock.tissue = Tissue::liquid;
     CHECK(weighed("100 ml", stock)->grams.mid == 100);
+    stock.composition.water = exact(33);
+    stock.composition.carbohydrate = exact(67);
+    CHECK(weighed("1 cup", stock)->grams.mid == Approx(315).epsilon(0.02));  // maple syrup: 315 g a cup, USDA SR28 19353, from memory
+    stock.composition = {};
     stock.composition.fat = exact(100);
     CHECK(weighed("100 ml", stock)->grams.mid == Approx(92));
 }

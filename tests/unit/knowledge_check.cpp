@@ -152,3 +152,11 @@ TEST_CASE("errors come before warnings") {
         "ingredient spinach");
     CHECK(std::is_sorted(all.begin(), all.end(), [](const Finding& a, const Finding& b) { return a.error > b.error; }));
 }
+
+TEST_CASE("a trade word that is somebody's name") {
+    check_found("ingredient spinach", "the generic name \"swiss chard\" already belongs to chard",
+                [](Records& r) { spinach(r).generic = {"swiss chard"}; });
+    check_found("ingredient spinach", "the generic name \"greens\" already belongs to spinach", [](Records& r) {
+        spinach(r).generic = {"green", "greens"};
+    });
+}

@@ -37,6 +37,7 @@ struct SwapsAnswer {
     std::vector<std::string> left_out;    ///< whose condition the formula's own process goes against, and which
     std::vector<AllergenText> allergens;  ///< of the formula as it is
     std::vector<CautionText> cautions;
+    std::vector<std::string> read_as;  ///< what the reader of the formula took upon itself
 };
 
 /// What the maker asks of `adapt`.

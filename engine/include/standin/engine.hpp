@@ -12,6 +12,7 @@
 #include "standin/advice.hpp"
 #include "standin/formula.hpp"
 #include "standin/prediction.hpp"
+#include "standin/reading.hpp"
 #include "standin/result.hpp"
 #include "standin/sheet.hpp"
 #include "standin/why.hpp"
@@ -105,8 +106,11 @@ public:
 
     /// Text to values; `file` names it in messages.
     Result<Formula> read_formula(std::string_view text, std::string_view file) const;
+    /// The same, line by line: what was understood, how surely, and what is asked back.
+    Result<FormulaReading> read_closely(std::string_view text, std::string_view file) const;
     Result<Inventory> read_inventory(std::string_view text, std::string_view file) const;
     std::string formula_json(const Formula& formula) const;
+    std::string formula_jsonld(const Formula& formula) const;
     std::string formula_text(const Formula& formula) const;
 
     Result<Prediction> predict(const Formula& formula);

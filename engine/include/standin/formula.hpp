@@ -19,13 +19,14 @@ struct Prepared {
 };
 
 struct Line {
-    std::string ingredient;          ///< id in the knowledge
-    Band grams;                      ///< as weighed; wide where the maker gave bunches or cups
-    std::vector<Prepared> prepared;  ///< in the order they are done
-    bool weighed_prepared = false;   ///< true: `grams` are of the prepared food; false: weighed first, then prepared
-    bool keep = false;               ///< never swap or move it
-    std::optional<double> count;     ///< pieces, where the maker counted (chiles: pods)
-    std::string written;             ///< the amount in the maker's words
+    std::string ingredient;            ///< id in the knowledge
+    Band grams;                        ///< as weighed; wide where the maker gave bunches or cups
+    std::vector<Prepared> prepared;    ///< in the order they are done
+    bool weighed_prepared = false;     ///< true: `grams` are of the prepared food; false: weighed first, then prepared
+    bool keep = false;                 ///< never swap or move it
+    std::optional<double> count;       ///< pieces, where the maker counted (chiles: pods)
+    std::string written;               ///< the amount in the maker's words
+    std::vector<std::string> notes{};  ///< what the reader took upon itself ("pork" read as pork shoulder); shown with every answer
 };
 
 struct Formula {
@@ -43,6 +44,7 @@ struct InventoryItem {
 struct Inventory {
     std::vector<InventoryItem> items;
     std::vector<std::string> missing;  ///< ids said to be not there
+    std::vector<std::string> notes;    ///< what the reader took upon itself
     std::optional<bool> complete;      ///< true: nothing else is on hand; false: everything else is; absent: not said
 };
 

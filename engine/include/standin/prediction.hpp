@@ -71,8 +71,9 @@ struct Prediction {
     std::vector<Contribution> green_from, heat_from, acid_from, salt_from, fat_from;
     std::vector<AllergenText> allergens;
     std::vector<CautionText> cautions;
-    std::string label;               ///< draft ingredient list
-    std::vector<std::string> notes;  ///< where a model was stretched beyond its validity
+    std::string label;                 ///< draft ingredient list
+    std::vector<std::string> notes;    ///< where a model was stretched beyond its validity
+    std::vector<std::string> read_as;  ///< what the reader of the formula took upon itself
 };
 
 }  // namespace standin

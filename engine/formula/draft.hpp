@@ -1,0 +1,34 @@
+// A formula while it is read: lines understood and lines not, side by side.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "formula/shares.hpp"
+#include "formula/trouble.hpp"
+#include "knowledge/knowledge.hpp"
+#include "standin/reading.hpp"
+
+namespace standin {
+
+struct DraftLine {
+    std::string written, where;
+    Result<ReadLine> read;
+};
+
+struct Draft {
+    Formula formula;  ///< title, note and process; its lines are still in `lines`
+    std::vector<DraftLine> lines;
+    Troubles troubles;  ///< in what is no ingredient line
+
+    /// So many lines were not understood that reading on tells nothing new.
+    bool hopeless() const;
+};
+
+/// The formula, or every trouble in one error.
+Result<Formula> finished(Draft draft, const Knowledge& knowledge);
+
+/// What was understood and what not. Shares of the meat are weighed against the lines that were understood.
+FormulaReading shown(Draft draft, const Knowledge& knowledge);
+
+}  // namespace standin

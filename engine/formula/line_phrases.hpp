@@ -1,0 +1,24 @@
+// Turns of phrase that say in several words what a name or a preparation says in one; they are rewritten before the line is read.
+//   juice of 2 lemons -> 2 lemons juice    1 lemon, zested -> 1 lemon zest    leaves from 6 sprigs thyme -> 6 sprigs thyme, leaves only
+#pragma once
+
+#include <string>
+
+namespace standin {
+
+/// Blanks of all kinds, leaders ("salt ..... 18 g") and empty tick boxes to spaces. The line keeps its length.
+void clean_line(std::string& line);
+
+/// Past blanks, bullets and numbering ("- ", "2) ", "3. "), to where the words of the line start.
+std::size_t line_start(const std::string& line);
+
+/// Rewrites the phrases above; what stands before them keeps its place.
+void rewrite_phrases(std::string& line);
+
+/// Takes what comes on top and has no weight of its own off the end: "or to taste", "plus more for dusting". Empty when nothing does.
+std::string take_extra(std::string& line);
+
+/// "zest and juice of 1 lemon"
+bool names_two_parts(const std::string& line);
+
+}  // namespace standin

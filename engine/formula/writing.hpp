@@ -1,0 +1,14 @@
+// How single pieces of a formula are written.
+#pragma once
+
+#include <string>
+
+#include "knowledge/knowledge.hpp"
+#include "standin/formula.hpp"
+
+namespace standin {
+
+/// "blanched 3 min"
+std::string written(const Prepared& prepared, const Knowledge& knowledge);
+
+}  // namespace standin
