@@ -127,6 +127,10 @@ input[type=checkbox]{appearance:none;width:.8rem;height:.8rem;border:1.2px solid
 .sheet .steps p{margin:.02rem 0 .02rem 1.25rem}
 .sheet caption,.sheet .soft,.sheet small{font-size:7.5pt}
 .sheet .steps{font-size:8.3pt;line-height:1.22}
+.sheet .steps.long{font-size:7.5pt;line-height:1.15}
+.sheet .steps.long h3{font-size:8.6pt}
+.sheet .steps.long li{padding:.1rem 0}
+.sheet .label{max-width:none;padding:.3rem .5rem}
 body>footer{margin-top:.6rem;padding-bottom:0;font-size:7.5pt}
 }
 )css";
