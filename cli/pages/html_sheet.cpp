@@ -61,12 +61,13 @@ std::string sheet_html(const Sheet& s, Units units) {
                            "Makes " + pieces(s.makes, units) + ". The batch is " + about(s.makes.batch_g, units) + ", scaled " + s.scaled +
                                "; cooked it weighs " + about(s.makes.cooked_g.mid, units) + ", from " + about(s.makes.cooked_g.low, units) +
                                " to " + about(s.makes.cooked_g.high, units) + ".");
+    constexpr std::size_t many = 16;  // from here on smaller type on paper, to stay near two pages
     Markup steps;
     for (std::size_t i = 0; i < s.steps.size(); ++i) steps += step_part(s.steps[i], i + 1, s, units);
     const Markup rest =
         safety_part("Cook to " + core(s.core_c) + " in the middle. Keep cold.", s.prediction.allergens, s.prediction.cautions) +
         el("div", {{"class", "two"}}, weights_part(s, units) + shopping_part(s, units)) +
-        section("Work, in this order", el("ol", {{"class", "steps"}}, steps)) +
+        section("Work, in this order", el("ol", {{"class", s.steps.size() > many ? "steps long" : "steps"}}, steps)) +
         el("div", {{"class", "screen"}}, section("Colour", swatches({{"", &s.prediction}}))) + label_part(s.prediction.label);
     return html_page("bench sheet", s.prediction.title, lead, rest);
 }

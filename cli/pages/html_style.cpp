@@ -41,7 +41,9 @@ th,td{text-align:left;vertical-align:top;padding:.3rem .6rem .3rem 0;border-bott
 th{font-weight:600}
 thead th{font-size:.9rem;color:var(--soft);border-bottom:2px solid var(--rule)}
 .num{text-align:right;white-space:nowrap}
-.range{display:block;color:var(--soft);font-size:.85rem;font-weight:400;white-space:normal}
+.range{display:block;color:var(--soft);font-size:.85rem;font-weight:400;white-space:nowrap}
+.props .range{white-space:normal}
+small{font-weight:400}
 .props tbody tr:first-child>*{border-bottom:0;padding-bottom:0}
 .props .num{padding-left:.4rem}
 .props .pic{padding-top:0}
@@ -89,20 +91,22 @@ input[type=checkbox]{width:1.25rem;height:1.25rem;margin:.1rem .6rem 0 0;flex:no
 .label{border:1px solid var(--ink);padding:.6rem .8rem;max-width:44rem;background:var(--card)}
 body>footer{margin-top:2.5rem;padding-bottom:2rem;color:var(--soft);font-size:.9rem}
 body>footer p{border-top:1px solid var(--rule);padding-top:.6rem}
-@media (max-width:30rem){.props .key{display:block;margin:0 0 0 auto}
+@media (max-width:30rem){.range{white-space:normal}.props .key{display:block;margin:0 0 0 auto}
 .swatches{grid-template-columns:1fr;gap:.5rem}.swatches figure{display:grid;grid-template-columns:7rem 1fr;gap:.8rem;align-items:center}
 .swatch{height:4rem}th,td{padding-right:.4rem}.props{font-size:.85rem}.props .range{font-size:.75rem}.props .num{padding-left:0;padding-right:.3rem}.props thead th{font-size:.8rem}.safety,.card{padding-left:.7rem;padding-right:.7rem}}
 @media print{
 @page{margin:11mm}
 :root{color-scheme:light;--paper:#fff;--card:#fff;--ink:#000;--soft:#333;--rule:#999;--moss:#1f4a26;--clay:#6e250b;--blush:#fff;
 --s0:#444;--s1:#1f4a26;--s2:#6e250b;--s3:#3e2763;--trough:#ddd}
-body{font-size:8.6pt;line-height:1.28}
+html{font-size:8.6pt}
+body{line-height:1.28}
+.cautions{columns:2;line-height:1.25}
 body>header,main,body>footer{max-width:none;padding:0}
 body>header{padding-top:0}
 h1{font-size:18pt}h2{font-size:11.5pt;margin:.7rem 0 .2rem;break-after:avoid}h3,.steps h3{font-size:9.5pt;break-after:avoid}
 .lead{font-size:10.5pt;max-width:none}
 .kind{font-size:8.5pt;border-top-width:4px;padding-top:.2rem}
-tr,figure,.safety{break-inside:avoid}
+tr,figure,.safety{break-inside:avoid}thead,caption{break-after:avoid}
 th,td{padding-top:.1rem;padding-bottom:.1rem}
 .wide{overflow:visible}
 .two{grid-template-columns:1fr 1fr}
@@ -113,7 +117,7 @@ input[type=checkbox]{appearance:none;width:.8rem;height:.8rem;border:1.2px solid
 .sheet .safety .cook{font-size:11pt}
 .sheet .cautions{font-size:7pt;line-height:1.18;columns:3;column-gap:1rem}
 .sheet .cautions li{margin:.05rem 0}
-.sheet table{font-size:8pt}
+.sheet table{font-size:8.6pt}
 .sheet th,.sheet td{padding-top:.03rem;padding-bottom:.03rem;line-height:1.2}
 .sheet .range{display:inline;font-size:7.5pt}
 .sheet .two{gap:0 1.2rem}
@@ -122,7 +126,11 @@ input[type=checkbox]{appearance:none;width:.8rem;height:.8rem;border:1.2px solid
 .sheet .steps li{padding:.18rem 0}
 .sheet .steps p{margin:.02rem 0 .02rem 1.25rem}
 .sheet caption,.sheet .soft,.sheet small{font-size:7.5pt}
-.sheet .steps{font-size:7.9pt;line-height:1.22}
+.sheet .steps{font-size:8.3pt;line-height:1.22}
+.sheet .steps.long{font-size:7.5pt;line-height:1.15}
+.sheet .steps.long h3{font-size:8.6pt}
+.sheet .steps.long li{padding:.1rem 0}
+.sheet .label{max-width:none;padding:.3rem .5rem}
 body>footer{margin-top:.6rem;padding-bottom:0;font-size:7.5pt}
 }
 )css";

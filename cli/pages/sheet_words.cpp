@@ -8,7 +8,7 @@
 namespace standin::cli {
 namespace {
 
-constexpr double enough_to_say = 0.02;  // share of a weight; less is nothing worth a word
+constexpr double enough_to_say = 0.025;  // share of a weight; less is nothing worth a word
 
 std::string spread(const Band& grams, Units units) {
     if (units == Units::us) return about(grams.low, units) + " to " + about(grams.high, units);
@@ -92,7 +92,7 @@ std::string to_buy(const Purchase& p, Units units) {
 std::string what_for(const Purchase& p, Units units) {
     const double step = p.need_g < 20 ? 0.1 : 1;
     std::string text = weight(p.need_g, units, step);
-    if (p.bought_g - p.need_g > enough_to_say * p.need_g) text += " trimmed, " + about(p.bought_g, units) + " untrimmed";
+    if (p.bought_g - p.need_g > enough_to_say * p.need_g) text += " ready, " + about(p.bought_g, units) + " as bought";
     return text;
 }
 

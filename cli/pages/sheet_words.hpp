@@ -25,7 +25,7 @@ std::string in_and_out(const SheetStep& step, Units units);
 
 /// "2 bunches", "700 g", "1 packet of 30 g".
 std::string to_buy(const Purchase& purchase, Units units);
-/// "for 320 g trimmed, 444 g untrimmed".
+/// "320 g ready, 445 g as bought".
 std::string what_for(const Purchase& purchase, Units units);
 
 /// "usual: the formula does not say"; empty where it does.

@@ -24,10 +24,11 @@ bool sold_fresh(Tissue t) {
 // The middling one of the best measure there is.
 const MeasureRecord* unit_of(const Ingredient& ingredient) {
     if (!sold_fresh(ingredient.tissue)) return nullptr;
+    const std::string_view middling = ingredient.tissue == Tissue::egg ? "large" : "medium";
     for (const auto word : whole) {
         const MeasureRecord* found = nullptr;
         for (const auto& m : ingredient.measures)
-            if (m.measure == word && (!found || m.note.empty() || m.note == "medium")) found = &m;
+            if (m.measure == word && (!found || m.note.empty() || m.note == middling)) found = &m;
         if (found) return found;
     }
     return nullptr;
@@ -86,7 +87,8 @@ void count_out(Purchase& p, const Ingredient& ingredient, const Knowledge& knowl
 double as_bought(const Line& line, const Ingredient& ingredient, const Knowledge& knowledge) {
     const double raw = raw_grams(line, knowledge);
     const bool untrimmed = std::any_of(trims.begin(), trims.end(), [&](std::string_view t) { return has_step(line, t); });
-    return untrimmed || !ingredient.edible ? raw : raw / (ingredient.edible->band.mid / 100);
+    const bool shelled = ingredient.roles.front() == Role::nut;  // that is how they are sold
+    return untrimmed || shelled || !ingredient.edible ? raw : raw / (ingredient.edible->band.mid / 100);
 }
 
 }  // namespace

@@ -22,7 +22,8 @@ bool has_role(const Ingredient& i, Role role) { return std::find(i.roles.begin()
 Part of_meat(const Line& line) {
     const bool bought =
         line.ingredient.rfind("ground-", 0) == 0 || (line.weighed_prepared && (has_step(line, "ground") || has_step(line, "minced")));
-    return bought ? Part::minced : Part::meat;
+    const bool by_hand = has_step(line, "chopped") || has_step(line, "sliced");
+    return bought || by_hand ? Part::minced : Part::meat;
 }
 
 Part of_wet(const Line& line, const Ingredient& i) {

@@ -10,7 +10,8 @@
 
 namespace standin {
 
-/// meat: to be ground; minced: meat that comes ground; dry: spices, sugar, dry binders; paste: to be blended; folded: goes in as cut.
+/// meat: to be ground; minced: meat that comes ground or is cut by hand; dry: spices, sugar, dry binders; paste: to be blended; folded:
+/// goes in as cut.
 enum class Part { meat, minced, salt, dry, paste, folded, liquid, acid };
 
 /// By role and tissue, and by how the line is cut.

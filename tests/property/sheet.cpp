@@ -18,7 +18,7 @@ Engine& engine() {
 
 bool mixes(const SheetStep& step) { return step.id.rfind("mix", 0) == 0; }
 
-void check(const Formula& formula) {
+void check_one(const Formula& formula) {
     const auto made = engine().sheet(formula, {});
     REQUIRE(made);
     const Sheet& s = *made;
@@ -45,6 +45,13 @@ void check(const Formula& formula) {
     }
     CHECK(s.weights.size() == formula.lines.size());
     for (const auto& w : s.weights) CHECK(std::abs(w.weigh_g - w.grams) <= w.scale_g / 2 + 1e-9);
+}
+
+void check(Formula formula) {
+    for (const auto order : {Order::salt_first, Order::all_together, Order::acid_first}) {
+        formula.process.order = order;
+        check_one(formula);
+    }
 }
 
 Formula with(Line line) { return formula({::line("pork-shoulder", 1000), ::line("table-salt", 18), std::move(line)}); }

@@ -140,6 +140,19 @@ TEST_CASE("meat bought ground is not ground again") {
     CHECK(has(s, "chill"));
 }
 
+TEST_CASE("fat that the formula chops by hand is not ground") {
+    const Sheet s = sheet(formula({line("pork-shoulder", 1000), line("pork-backfat", 200, {"chopped"}), line("table-salt", 17)}));
+    CHECK(step(s, "grind").parts.size() == 1);
+    CHECK(step(s, "chopped").parts.size() == 1);
+    CHECK(step(s, "mix").parts.size() == 3);
+}
+
+TEST_CASE("nuts are bought shelled, eggs by the large one") {
+    const Sheet s = sheet(formula({line("pork-shoulder", 1000), line("walnut", 80), line("egg", 100), line("table-salt", 17)}));
+    CHECK(bought(s, "walnut").bought_g == Approx(80));
+    CHECK(*bought(s, "egg").count == 2);
+}
+
 TEST_CASE("the core is the rule's where the formula stops short") {
     Formula bird = formula({line("chicken-thigh", 1000), line("table-salt", 17)});
     bird.process.core_c = 65;
