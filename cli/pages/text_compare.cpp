@@ -54,9 +54,9 @@ std::string between(const CompareAnswer& answer, const Look& look) {
         const auto first = moved(c.differences);
         for (const auto property : first) out += bullet(effect(property, c.differences[property]), look);
         if (first.empty()) out += bullet("no property moves by much", look);
-        out += bullet("colour: " + band(c.colour_rested, 1) + " CIEDE2000 units away when rested, " + band(c.colour_cooked, 1) +
-                          " when cooked",
-                      look);
+        out += bullet(
+            "colour: " + band(c.colour_rested, 1) + " CIEDE2000 units away when rested, " + band(c.colour_cooked, 1) + " when cooked",
+            look);
     }
     return out;
 }
