@@ -11,7 +11,8 @@
 namespace standin {
 namespace {
 
-constexpr double used_share = 0.01;   // of a move's most; below that it is not worth the weighing
+constexpr double used_share = 0.01;  // of a move's most; below that and below used_grams it is not worth the weighing
+constexpr double used_grams = 1;
 constexpr double worth_adding = 0.1;  // what one more change must gain to be an idea of its own
 constexpr double scrap_share = 0.15;  // of a line
 constexpr double bound_slack = 1e-3;  // noticeable differences; solver tolerance
@@ -52,8 +53,7 @@ private:
     // Fewer ideas than asked for, those proved, and none other found in a long while: there may be more, but further off.
     bool nothing_new() const {
         constexpr std::size_t long_while = 250;
-        return !result_.plans.empty() && open_.top().bound() >= worst_finite() - bound_slack &&
-               result_.visited > found_at_ + long_while;
+        return !result_.plans.empty() && open_.top().bound() >= worst_finite() - bound_slack && result_.visited > found_at_ + long_while;
     }
 
     void roots() {
@@ -288,7 +288,10 @@ private:
     double worst_finite() const { return result_.plans.empty() ? 0 : result_.plans.back().distance; }
 
     bool stopped() {
-        return limits_.progress && !limits_.progress(result_.visited, result_.plans.empty() ? 0 : result_.plans.front().distance);
+        if (!limits_.progress) return false;
+        const double best = result_.plans.empty() ? std::numeric_limits<double>::infinity() : result_.plans.front().distance;
+        result_.stopped = !limits_.progress(result_.visited, best);
+        return result_.stopped;
     }
 
     static constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
@@ -308,7 +311,7 @@ private:
 std::vector<std::size_t> used_moves(const Problem& problem, const std::vector<double>& grams) {
     std::vector<std::size_t> used;
     for (std::size_t m = 0; m < grams.size(); ++m)
-        if (grams[m] > used_share * problem.moves[m].most) used.push_back(m);
+        if (grams[m] > std::min(used_share * problem.moves[m].most, used_grams)) used.push_back(m);
     return used;
 }
 
