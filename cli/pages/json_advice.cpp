@@ -12,7 +12,12 @@ Json stand_in_json(const StandIn& s) {
             {"role", std::string(word(s.role))},
             {"grams", num(s.grams)},
             {"grams_band", json_of(s.grams_band)},
+            {"dose", s.dose},
             {"closeness", num(s.closeness)},
+            {"trims", array_of(s.trims,
+                               [](const Trim& t) {
+                                   return Json{{"line", t.line}, {"grams_before", num(t.grams_before)}, {"grams_after", num(t.grams_after)}};
+                               })},
             {"path", s.path},
             {"effects", json_of(s.effects)},
             {"colour_difference", json_of(s.colour_difference)},

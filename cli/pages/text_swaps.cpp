@@ -22,11 +22,16 @@ std::string ranks(const SwapsAnswer& a, const Look& look) {
                    number(s.distance, 1), first.empty() ? "much the same" : direction(first.front(), s.effects[first.front()].mid)});
     }
     return "\n" + table.page(look) +
-           paragraph("close: 1 when nobody at the table notices. apart: noticeable differences, the price of swapping included.", look);
+           paragraph("close: 1 when nobody at the table notices. apart: noticeable differences, the price of swapping included, salt, water and acid trimmed after it.", look);
 }
 
 std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, const Look& look) {
     std::string out = heading(std::to_string(rank) + ". " + grams(s.grams) + " " + with_preparations(s.name, s.prepared), look);
+    out += bullet("weight: " + s.dose, look);
+    std::string trims;
+    for (const auto& t : s.trims)
+        trims += (trims.empty() ? "" : ", ") + engine.name_of(t.line) + " " + grams(t.grams_before) + " to " + grams(t.grams_after);
+    if (!trims.empty()) out += bullet("with it: " + trims, look);
     const auto shown_effects = moved(s.effects);
     constexpr std::size_t most = 5;
     for (std::size_t i = 0; i < std::min(most, shown_effects.size()); ++i)

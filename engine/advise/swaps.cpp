@@ -7,7 +7,9 @@
 #include "advise/difference.hpp"
 #include "advise/dose.hpp"
 #include "advise/request.hpp"
+#include "advise/explain.hpp"
 #include "advise/stand_ins.hpp"
+#include "advise/trims.hpp"
 #include "advise/variant.hpp"
 #include "advise/yardstick.hpp"
 #include "base/band.hpp"
@@ -43,12 +45,11 @@ public:
         answer.name = ingredient.names.front();
         answer.line_grams = line.grams.mid;
         answer.roles = ingredient.roles;
-        std::vector<std::pair<double, Candidate>> ranked;
+        std::vector<Ranked> ranked;
         for (auto& candidate : candidates_for(line, formula_.process, graph, context_.middle, [](const Ingredient&) { return true; }))
-            ranked.emplace_back(distance(candidate), std::move(candidate));
-        std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
-        for (std::size_t i = 0; i < std::min(top, ranked.size()); ++i)
-            answer.stand_ins.push_back(stand_in(ranked[i].second, ranked[i].first));
+            ranked.push_back(balanced(std::move(candidate)));
+        std::stable_sort(ranked.begin(), ranked.end(), [](const Ranked& a, const Ranked& b) { return a.distance < b.distance; });
+        for (std::size_t i = 0; i < std::min(top, ranked.size()); ++i) answer.stand_ins.push_back(stand_in(ranked[i]));
         answer.left_out = left_out(graph);
         answer.allergens = base_.allergens;
         answer.cautions = base_.cautions;
@@ -77,20 +78,38 @@ private:
         return variant;
     }
 
-    double distance(const Candidate& candidate) {
-        const Batch batch(swapped(candidate), context_.middle);
-        const Material total = batch.total(0);
+    // A candidate in the formula, with what follows it.
+    struct Ranked {
+        Candidate candidate;
+        Trimmed trimmed;
+        double distance = 0;
+    };
+
+    Ranked balanced(Candidate candidate) const {
         double price = context_.constant("advice.price.swap") * (1 - candidate.closeness);
         for (const auto& allergen : knowledge_.ingredient(candidate.food.ingredient)->allergens)
             price += known_allergen(allergen) ? 0 : context_.constant("advice.price.allergen");
-        return price + yardstick_.distance(total, context_.middle.models().state(total, batch.process(0), 0));
+        Trimmed trimmed = trimmed_after(swapped(candidate), line_, yardstick_, context_);
+        const double distance = price + trimmed.distance;
+        return {std::move(candidate), std::move(trimmed), distance};
+    }
+
+    // The currency of the swap, as the first of the path has it.
+    std::string dose_in_words(const Candidate& candidate) const {
+        const auto& swaps = knowledge_.records().swaps;
+        const Line& line = formula_.lines[line_];
+        if (candidate.swaps.size() == 1 && swaps[candidate.swaps.front()].basis == Basis::weight)
+            return "by weight, " + figures(swaps[candidate.swaps.front()].ratio->band.mid) + " g for each gram";
+        const double dose = dose_of(context_.middle.unit(line).front(), candidate.role) * line.grams.mid;
+        return figures(dose) + " " + std::string(dose_unit(candidate.role)) + ", as the line brings";
     }
 
     bool known_allergen(const std::string& allergen) const {
         return std::any_of(base_.allergens.begin(), base_.allergens.end(), [&](const AllergenText& a) { return a.allergen == allergen; });
     }
 
-    StandIn stand_in(const Candidate& candidate, double distance) {
+    StandIn stand_in(const Ranked& ranked) {
+        const Candidate& candidate = ranked.candidate;
         const Records& records = knowledge_.records();
         const Ingredient& ingredient = *knowledge_.ingredient(candidate.food.ingredient);
         StandIn s;
@@ -103,15 +122,16 @@ private:
         s.closeness = candidate.closeness;
         s.path.push_back(formula_.lines[line_].ingredient);
         for (const auto swap : candidate.swaps) s.path.push_back(records.swaps[swap].to);
-        s.distance = distance;
+        s.dose = dose_in_words(candidate);
+        s.trims = ranked.trimmed.trims;
+        s.distance = ranked.distance;
         const Swap& last = records.swaps[candidate.swaps.back()];
         s.note = last.note;
         s.needs = conditions_ask(last, formula_.process, knowledge_);
         std::set<std::string> sources;
         for (const auto swap : candidate.swaps)
             if (sources.insert(records.swaps[swap].source).second) s.sources.push_back(records.swaps[swap].source);
-        const Formula variant = swapped(candidate);
-        effects(s, variant);
+        effects(s, ranked.trimmed.formula);
         for (const auto& allergen : ingredient.allergens)
             if (!known_allergen(allergen)) s.new_allergens.push_back(allergen);
         return s;

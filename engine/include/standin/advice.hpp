@@ -10,14 +10,22 @@
 
 namespace standin {
 
-/// One stand-in for one line of one formula.
+/// Salt, water or acid of another line that follows a swap.
+struct Trim {
+    std::string line;  ///< id
+    double grams_before = 0, grams_after = 0;
+};
+
+/// One stand-in for one line of one formula, the rest of the formula trimmed after it.
 struct StandIn {
     std::string ingredient, name;
     std::vector<std::string> prepared;
     Role role = Role::green;
     double grams = 0;               ///< of the stand-in, as weighed, for the whole line's dose
     Band grams_band;                ///< how unsure the dose is
+    std::string dose;               ///< what decides the weight: "213 mg chlorophyll, as the line brings"
     double closeness = 0;           ///< product along the path
+    std::vector<Trim> trims;        ///< lines of the formula that move with it
     std::vector<std::string> path;  ///< ids from the line's ingredient to the stand-in
     PerProperty<Band> effects;      ///< variant less base, from the common draws
     Band colour_difference;         ///< CIEDE2000, rested
