@@ -11,7 +11,8 @@
 namespace standin {
 namespace {
 
-constexpr double used_share = 0.01;   // of a move's most; below that it is not worth the weighing
+constexpr double used_share = 0.01;   // of a move's most; below that and below used_grams it is not worth the weighing
+constexpr double used_grams = 1;
 constexpr double worth_adding = 0.1;  // what one more change must gain to be an idea of its own
 constexpr double scrap_share = 0.15;  // of a line
 constexpr double bound_slack = 1e-3;  // noticeable differences; solver tolerance
@@ -308,7 +309,7 @@ private:
 std::vector<std::size_t> used_moves(const Problem& problem, const std::vector<double>& grams) {
     std::vector<std::size_t> used;
     for (std::size_t m = 0; m < grams.size(); ++m)
-        if (grams[m] > used_share * problem.moves[m].most) used.push_back(m);
+        if (grams[m] > std::min(used_share * problem.moves[m].most, used_grams)) used.push_back(m);
     return used;
 }
 

@@ -1,0 +1,49 @@
+// A rebalancing problem served over a pipe, so that solvers elsewhere can work on the very same models. Called with numbers of random
+// problems. For each it prints one line of JSON: prices, lower bounds (upper bounds are 1), and our own optimum. Then it reads one
+// vector of scaled grams a line and answers with a line "deviation price breach...", until an empty line leads to the next problem.
+#include <cstdio>
+#include <iostream>
+#include <sstream>
+
+#include "advise/descent.hpp"
+#include "oracle/small_problem.hpp"
+
+namespace {
+
+std::string list_of(const std::vector<double>& values) {
+    std::string text;
+    char number[40];
+    for (const double v : values) {
+        std::snprintf(number, sizeof number, "%.17g", v);
+        text += (text.empty() ? "" : ", ") + std::string(number);
+    }
+    return "[" + text + "]";
+}
+
+void serve(std::uint64_t number) {
+    using namespace standin;
+    constexpr std::size_t most_moves = 6;
+    const SmallProblem small(number, most_moves);
+    const std::vector<Choice> choices(small.problem.moves.size(), Choice::open);
+    const Task task(small.problem, small.problem.hard, small.yardstick(), small.models(), small.problem.processes.front(), choices);
+    const Rebalancer rebalancer(small.problem, small.yardstick(), small.models());
+    const Solution ours = rebalancer.solve(choices, small.problem.processes.front(), {});
+    std::cout << "{\"problem\": " << number << ", \"prices\": " << list_of(task.prices()) << ", \"least\": " << list_of(task.least())
+              << ", \"y\": " << list_of(task.scaled(ours.grams)) << ", \"distance\": " << list_of({ours.distance, ours.violation}) << "}"
+              << std::endl;
+    for (std::string line; std::getline(std::cin, line) && !line.empty();) {
+        std::istringstream in(line);
+        std::vector<double> y(task.size());
+        for (auto& v : y) in >> v;
+        const Trial there = task.at(std::move(y));
+        std::vector<double> answer{there.deviation, there.price};
+        answer.insert(answer.end(), there.breaches.begin(), there.breaches.end());
+        std::cout << list_of(answer) << std::endl;
+    }
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    for (int i = 1; i < argc; ++i) serve(std::stoull(argv[i]));
+}
