@@ -32,12 +32,13 @@ Progress::~Progress() {
 
 std::function<bool(std::size_t, double)> Progress::report() {
     using Clock = std::chrono::steady_clock;
-    static constexpr auto pause = std::chrono::milliseconds(200);  // an answer that comes sooner needs no progress
-    return [this, last = Clock::now()](std::size_t plans, double best) mutable {
+    static constexpr auto first = std::chrono::seconds(1);  // an answer that comes sooner needs no progress
+    static constexpr auto pause = std::chrono::milliseconds(200);
+    return [this, next = Clock::now() + first](std::size_t plans, double best) mutable {
         if (interrupted) return false;
         const auto now = Clock::now();
-        if (!shows_ || now - last < pause) return true;
-        last = now;
+        if (!shows_ || now < next) return true;
+        next = now + pause;
         shown_ = true;
         const bool any = std::isfinite(best) && best >= 0;
         const std::string text = "\r\x1b[K" + std::to_string(plans) + " plans looked at, " +

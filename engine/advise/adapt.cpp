@@ -86,6 +86,10 @@ private:
 
     // Nothing does all that was asked: what stands against what, how near each want can be come to, and the nearest that can be done.
     void not_met(AdaptAnswer& answer) {
+        if (stopped_) {
+            answer.conflict.push_back("the search was stopped before it found a plan that meets every want");
+            return;
+        }
         Conflict conflict = smallest_conflict(formula_, request_, yardstick_.goals(), graph_, context_);
         answer.conflict = std::move(conflict.demands);
         answer.would_give = std::move(conflict.would_give);
@@ -116,6 +120,7 @@ private:
         if (const auto relaxed = best_relaxed())
             if (auto moved = tighter(*relaxed, problem_.hard)) problem_.hard = std::move(*moved);
         SearchResult found = search_plans(problem_, yardstick_, context_.middle.models(), limits());
+        stopped_ = found.stopped;
         show(found, yardstick_.goals(), answer);
     }
 
@@ -251,6 +256,7 @@ private:
     Problem problem_;
     Batch base_drawn_;
     std::vector<State> base_states_;
+    bool stopped_ = false;  // by the maker
 };
 
 }  // namespace

@@ -289,7 +289,10 @@ private:
     double worst_finite() const { return result_.plans.empty() ? 0 : result_.plans.back().distance; }
 
     bool stopped() {
-        return limits_.progress && !limits_.progress(result_.visited, result_.plans.empty() ? 0 : result_.plans.front().distance);
+        if (!limits_.progress) return false;
+        const double best = result_.plans.empty() ? std::numeric_limits<double>::infinity() : result_.plans.front().distance;
+        result_.stopped = !limits_.progress(result_.visited, best);
+        return result_.stopped;
     }
 
     static constexpr std::size_t none = std::numeric_limits<std::size_t>::max();

@@ -43,6 +43,7 @@ struct SearchResult {
     bool proved = false;  ///< nothing unvisited is nearer than the last of them
     double gap = 0;              ///< noticeable differences
     std::size_t visited = 0;     ///< nodes solved
+    bool stopped = false;        ///< by `progress`
     double least_violation = 0;  ///< of the relaxed problem: above 0 nothing meets the hard limits
 };
 

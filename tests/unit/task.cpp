@@ -1,0 +1,52 @@
+// Slopes by the sums of the batch against differences move by move.
+#include "advise/task.hpp"
+
+#include <cmath>
+
+#include "oracle/small_problem.hpp"
+#include "support/catch.hpp"
+
+using namespace standin;
+
+TEST_CASE("task: the slopes are those of its own values") {
+    std::size_t compared = 0;
+    for (std::uint64_t number = 0; number < 12; ++number) {
+        const SmallProblem small(number, 0);
+        const std::vector<Choice> open(small.problem.moves.size(), Choice::open);
+        const Task task(small.problem, small.problem.hard, small.yardstick(), small.models(), small.problem.processes.front(), open);
+        if (task.size() == 0) continue;
+        const Trial here = task.at(std::vector<double>(task.size(), 0.03));
+        Matrix rows, breaches;
+        task.slopes(here, rows, breaches);
+        for (std::size_t i = 0; i < task.size(); ++i) {
+            constexpr double step = 1e-4;
+            std::vector<double> up = here.y, down = here.y;
+            up[i] += step;
+            down[i] -= step;
+            const Trial above = task.at(up), below = task.at(down);
+            const auto check = [&](double slope, double after, double before) {
+                const double expected = (after - before) / (2 * step);
+                CAPTURE(number, i);
+                CHECK(slope == Approx(expected).epsilon(0.02).margin(0.02));
+                ++compared;
+            };
+            for (std::size_t r = 0; r < here.rows.size(); ++r) check(rows[r][i], above.rows[r], below.rows[r]);
+            for (std::size_t b = 0; b < here.breaches.size(); ++b) check(breaches[b][i], above.breaches[b], below.breaches[b]);
+        }
+    }
+    CHECK(compared > 500);
+}
+
+TEST_CASE("task: the length of the rows is the distance") {
+    for (std::uint64_t number = 0; number < 12; ++number) {
+        const SmallProblem small(number, 0);
+        const std::vector<Choice> open(small.problem.moves.size(), Choice::open);
+        const ProcessOption& process = small.problem.processes.front();
+        const Task task(small.problem, small.problem.hard, small.yardstick(), small.models(), process, open);
+        if (task.size() == 0) continue;
+        const Trial here = task.at(std::vector<double>(task.size(), 0.05));
+        const Rebalancer rebalancer(small.problem, small.yardstick(), small.models());
+        const Material total = rebalancer.total(task.grams(here.y));
+        CHECK(here.deviation == Approx(small.yardstick().distance(total, rebalancer.state(total, process))).epsilon(1e-9));
+    }
+}
