@@ -6,26 +6,27 @@ namespace standin::cli {
 namespace {
 
 Json stand_in_json(const StandIn& s) {
-    return {{"ingredient", s.ingredient},
-            {"name", s.name},
-            {"prepared", s.prepared},
-            {"role", std::string(word(s.role))},
-            {"grams", num(s.grams)},
-            {"grams_band", json_of(s.grams_band)},
-            {"dose", s.dose},
-            {"closeness", num(s.closeness)},
-            {"trims", array_of(s.trims,
-                               [](const Trim& t) {
-                                   return Json{{"line", t.line}, {"grams_before", num(t.grams_before)}, {"grams_after", num(t.grams_after)}};
-                               })},
-            {"path", s.path},
-            {"effects", json_of(s.effects)},
-            {"colour_difference", json_of(s.colour_difference)},
-            {"distance", num(s.distance)},
-            {"new_allergens", s.new_allergens},
-            {"note", s.note},
-            {"needs", s.needs},
-            {"sources", s.sources}};
+    return {
+        {"ingredient", s.ingredient},
+        {"name", s.name},
+        {"prepared", s.prepared},
+        {"role", std::string(word(s.role))},
+        {"grams", num(s.grams)},
+        {"grams_band", json_of(s.grams_band)},
+        {"dose", s.dose},
+        {"closeness", num(s.closeness)},
+        {"trims", array_of(s.trims,
+                           [](const Trim& t) {
+                               return Json{{"line", t.line}, {"grams_before", num(t.grams_before)}, {"grams_after", num(t.grams_after)}};
+                           })},
+        {"path", s.path},
+        {"effects", json_of(s.effects)},
+        {"colour_difference", json_of(s.colour_difference)},
+        {"distance", num(s.distance)},
+        {"new_allergens", s.new_allergens},
+        {"note", s.note},
+        {"needs", s.needs},
+        {"sources", s.sources}};
 }
 
 Json instead_json(const Instead& i) {

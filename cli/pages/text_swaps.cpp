@@ -22,7 +22,10 @@ std::string ranks(const SwapsAnswer& a, const Look& look) {
                    number(s.distance, 1), first.empty() ? "much the same" : direction(first.front(), s.effects[first.front()].mid)});
     }
     return "\n" + table.page(look) +
-           paragraph("close: 1 when nobody at the table notices. apart: noticeable differences, the price of swapping included, salt, water and acid trimmed after it.", look);
+           paragraph(
+               "close: 1 when nobody at the table notices. apart: noticeable differences, the price of swapping included, salt, water and "
+               "acid trimmed after it.",
+               look);
 }
 
 std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, const Look& look) {

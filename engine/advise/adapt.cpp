@@ -157,8 +157,8 @@ private:
         bool any = false;
         for (std::size_t g = 0; g < hard.size(); ++g) {
             const Goal& asked = yardstick_.goals()[g];
-            const double short_by = shortfall(asked, median(tried.states, asked.property), median(base_states_, asked.property)) -
-                                    allowed(asked, yardstick_);
+            const double short_by =
+                shortfall(asked, median(tried.states, asked.property), median(base_states_, asked.property)) - allowed(asked, yardstick_);
             if (short_by <= 0 || asked.kind == Goal::Kind::equal) continue;
             moved[g].limit += (asked.kind == Goal::Kind::at_most ? -margin : margin) * short_by;
             any = true;

@@ -54,12 +54,15 @@ private:
         }
         for (std::size_t l = 0; l < formula_.lines.size(); ++l) {
             if (!formula_.lines[l].keep) continue;
-            demands_.push_back(
-                {Demand::About::line, name(formula_.lines[l]), "keep " + name(formula_.lines[l]), [l](Formula& f, AdaptRequest&, std::vector<Goal>&) { f.lines[l].keep = false; }});
+            demands_.push_back({Demand::About::line, name(formula_.lines[l]), "keep " + name(formula_.lines[l]),
+                                [l](Formula& f, AdaptRequest&, std::vector<Goal>&) { f.lines[l].keep = false; }});
         }
         for (const auto& word : request_.without)
-            demands_.push_back({Demand::About::exclusion, word, "without " + word, [word](Formula&, AdaptRequest& r, std::vector<Goal>&) { std::erase(r.without, word); }});
-        if (request_.have) demands_.push_back({Demand::About::stock, "", stock_words(), [](Formula&, AdaptRequest& r, std::vector<Goal>&) { r.have.reset(); }});
+            demands_.push_back({Demand::About::exclusion, word, "without " + word,
+                                [word](Formula&, AdaptRequest& r, std::vector<Goal>&) { std::erase(r.without, word); }});
+        if (request_.have)
+            demands_.push_back(
+                {Demand::About::stock, "", stock_words(), [](Formula&, AdaptRequest& r, std::vector<Goal>&) { r.have.reset(); }});
     }
 
     std::string name(const Line& line) const { return context_.knowledge().ingredient(line.ingredient)->names.front(); }

@@ -6,10 +6,10 @@
 namespace standin {
 namespace {
 
-constexpr double smooth = 1e-4;       // keeps the length of the rows differentiable at nothing
-constexpr double first_dear = 50;     // price of one unit of breach while looking for the way; more where that does not hold it off
+constexpr double smooth = 1e-4;    // keeps the length of the rows differentiable at nothing
+constexpr double first_dear = 50;  // price of one unit of breach while looking for the way; more where that does not hold it off
 constexpr double most_dear = 5e3;
-constexpr double doubt = 3;             // how many times its promise a step may gain after all
+constexpr double doubt = 3;                                 // how many times its promise a step may gain after all
 constexpr double kept = 1e-6, plain = 1e-3, slight = 1e-2;  // a breach that is none, that rounding does not explain, that steps mend
 
 class Descent {
@@ -219,7 +219,7 @@ private:
     const Task& task_;
     Trial here_;
     Matrix rows_, breaches_;
-    Matrix bent_;                                           // curvature that the linear rows do not have
+    Matrix bent_;                                            // curvature that the linear rows do not have
     std::vector<double> from_, multipliers_, slope_before_;  // of the last step
     double damping_ = 1e-4, dear_ = first_dear;
     int stalled_ = 0;
@@ -227,8 +227,6 @@ private:
 
 }  // namespace
 
-Trial descend(const Task& task, std::vector<double> y, double gain, double enough) {
-    return Descent(task, std::move(y)).run(gain, enough);
-}
+Trial descend(const Task& task, std::vector<double> y, double gain, double enough) { return Descent(task, std::move(y)).run(gain, enough); }
 
 }  // namespace standin

@@ -100,7 +100,7 @@ public:
                 return "the colder, the slower acid turns leaf green to olive; " + greenness();
             case ProcessChange::About::core:
                 return "what is cooked hotter loses more; " + change("cook loss", c_.before.properties[Property::cook_loss_pct],
-                                                                           c_.after.properties[Property::cook_loss_pct], "%");
+                                                                     c_.after.properties[Property::cook_loss_pct], "%");
         }
         return {};
     }
@@ -173,8 +173,8 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
             for (const auto& other : alternatives) {
                 if (other.move != plain.move) continue;
                 const Line& instead = problem.moves[other.instead].food;
-                edit.alternatives.push_back({instead.ingredient, described(instead, context.knowledge()), kitchen_grams(other.grams, true),
-                                             other.distance});
+                edit.alternatives.push_back(
+                    {instead.ingredient, described(instead, context.knowledge()), kitchen_grams(other.grams, true), other.distance});
             }
         }
         edit.grams_before = plain.before;

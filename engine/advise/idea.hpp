@@ -12,7 +12,7 @@
 namespace standin {
 
 struct Idea {
-    std::set<std::size_t> foods;                 ///< moves that bring something in
+    std::set<std::size_t> foods;                ///< moves that bring something in
     std::set<std::pair<MoveKind, Role>> lines;  ///< reduce or raise, and the role of the line
 
     bool empty() const { return foods.empty() && lines.empty(); }

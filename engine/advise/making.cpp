@@ -19,7 +19,11 @@ constexpr double worth_cooling_core_c = 0.5, worth_cooling_rest_c = 1;  // therm
 class Making {
 public:
     Making(const Formula& formula, const Yardstick& yardstick, const Context& context)
-        : formula_(formula), yardstick_(yardstick), context_(context), now_(state_of(formula.process)), total_(Batch(formula, context.middle).total(0)) {}
+        : formula_(formula),
+          yardstick_(yardstick),
+          context_(context),
+          now_(state_of(formula.process)),
+          total_(Batch(formula, context.middle).total(0)) {}
 
     std::vector<ProcessOption> ways() const {
         ProcessOption careful{formula_.process, {}, {}, 0};
@@ -82,7 +86,8 @@ private:
             demanded_core(predict_formula(formula_, context_.middle), context_.knowledge(), context_.options.rules).core_c;
         if (!(needed > 0) || now_.core_c < needed + worth_cooling_core_c) return;
         way.process.core_c = needed;
-        way.changes.push_back({About::core, "take it off when the middle reaches " + shown_temperature(needed) + ", measured, and no later"});
+        way.changes.push_back(
+            {About::core, "take it off when the middle reaches " + shown_temperature(needed) + ", measured, and no later"});
     }
 
     // A step finer binds more, a step coarser bites firmer or falls apart sooner: the search tells which serves.
@@ -95,9 +100,12 @@ private:
         const auto offer = [&](double mm) {
             levers.push_back({{About::plate, "grind through the " + figures_of_plate(mm) + " mm plate instead of " +
                                                  figures_of_plate(now_.plate_mm) + " mm"},
-                              set, mm, context_.constant("advice.price.plate")});
+                              set,
+                              mm,
+                              context_.constant("advice.price.plate")});
         };
-        const auto* finer = std::find_if(std::rbegin(plates_mm), std::rend(plates_mm), [&](double mm) { return mm < now_.plate_mm; }).base();
+        const auto* finer =
+            std::find_if(std::rbegin(plates_mm), std::rend(plates_mm), [&](double mm) { return mm < now_.plate_mm; }).base();
         if (finer != std::begin(plates_mm)) offer(*(finer - 1));
         const auto* coarser = std::find_if(std::begin(plates_mm), std::end(plates_mm), [&](double mm) { return mm > now_.plate_mm; });
         if (looser && coarser != std::end(plates_mm)) offer(*coarser);
@@ -108,7 +116,9 @@ private:
         if (!green_wanted() || now_.rest_h <= short_rest_h) return {};
         const auto set = [](Process& process, double hours) { process.rest_h = hours; };
         return {{{About::rest, "cook it within " + figures_of_plate(short_rest_h) + " hours instead of after " + figures(now_.rest_h)},
-                 set, short_rest_h, context_.constant("advice.price.rest")}};
+                 set,
+                 short_rest_h,
+                 context_.constant("advice.price.rest")}};
     }
 
     static std::string figures_of_plate(double value) {

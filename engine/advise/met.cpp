@@ -23,8 +23,8 @@ WantResult judged(const Goal& goal, const Yardstick& yardstick, double before, d
         goal.want, shortfall(goal, after, before) <= slack, static_cast<double>(met) / static_cast<double>(variant.size()), {}};
     const char* asked = goal.kind == Goal::Kind::at_least ? " or more" : goal.kind == Goal::Kind::at_most ? " or less" : "";
     const std::string unit(info(goal.property).unit);
-    result.says = std::string(info(goal.property).name) + " " + figures(before) + " -> " + figures(after) + (unit.empty() ? "" : " " + unit) +
-                  "; asked for " + figures(goal.target(before)) + asked;
+    result.says = std::string(info(goal.property).name) + " " + figures(before) + " -> " + figures(after) +
+                  (unit.empty() ? "" : " " + unit) + "; asked for " + figures(goal.target(before)) + asked;
     if (!goal.condition) result.says += ", within " + figures(slack) + " counts as met";
     return result;
 }

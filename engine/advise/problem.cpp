@@ -176,7 +176,8 @@ private:
         if (is_meat(l) && !change_roles_.count(role)) return;
         const double price = context_.constant(trim && !touched ? "advice.price.trim" : "advice.price.change");
         const double down = trim && !touched ? trim_share : 1.0;
-        if (problem_.start[l] > 0) push({MoveKind::reduce, l, line, {}, negated(unit(line)), problem_.start[l] * down, price, trim, role, {}});
+        if (problem_.start[l] > 0)
+            push({MoveKind::reduce, l, line, {}, negated(unit(line)), problem_.start[l] * down, price, trim, role, {}});
         if (problem_.forced[l] || role == Role::binder) return;
         const double up = std::min({line.grams.mid * (trim         ? trim_share
                                                       : is_meat(l) ? 1.0
@@ -223,7 +224,16 @@ private:
         auto move = std::find_if(problem_.moves.begin(), problem_.moves.end(),
                                  [&](const Move& m) { return m.kind == MoveKind::raise && m.line == l; });
         if (move == problem_.moves.end()) {
-            push({MoveKind::raise, l, lines()[l], {}, unit(lines()[l]), 0, context_.constant("advice.price.change"), false, role_of_line(l), {}});
+            push({MoveKind::raise,
+                  l,
+                  lines()[l],
+                  {},
+                  unit(lines()[l]),
+                  0,
+                  context_.constant("advice.price.change"),
+                  false,
+                  role_of_line(l),
+                  {}});
             move = problem_.moves.end() - 1;
         }
         move->stands_for.push_back(stands);

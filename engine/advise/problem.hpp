@@ -28,10 +28,10 @@ struct Move {
     std::size_t line = 0;  ///< reduce, raise: the formula's line
     Line food;             ///< stand_in, add: what comes in, with its preparations
     std::vector<StandsFor> stands_for;
-    Material per_gram;  ///< of the batch, negative for reduce
-    double most = 0;    ///< grams
-    double price = 0;   ///< noticeable differences once it is used
-    bool trim = false;  ///< salt or water following the rest: no edit of its own in a plan's idea
+    Material per_gram;             ///< of the batch, negative for reduce
+    double most = 0;               ///< grams
+    double price = 0;              ///< noticeable differences once it is used
+    bool trim = false;             ///< salt or water following the rest: no edit of its own in a plan's idea
     Role role = Role::green;       ///< main role of the food or of the line
     std::vector<std::size_t> kin;  ///< other moves that would do as well (kin.hpp)
 };

@@ -74,9 +74,7 @@ public:
 
 private:
     double entry(std::size_t row, std::size_t i) const { return i == n_ ? -1.0 : q_.rows[row][i]; }
-    double curvature(std::size_t i, std::size_t k) const {
-        return i == n_ || k == n_ ? (i == k ? q_.dear : 0.0) : q_.curvature[i][k];
-    }
+    double curvature(std::size_t i, std::size_t k) const { return i == n_ || k == n_ ? (i == k ? q_.dear : 0.0) : q_.curvature[i][k]; }
 
     // The way to the least point of the free variables that keeps the rows held, and the multipliers of those.
     void step() {
@@ -117,7 +115,7 @@ private:
         double far = 1;
         std::size_t blocking = none, row = none;
         for (const auto i : free_) {
-            const double room = way_[i] < 0 ? (i == n_ ? x_[i] : x_[i] - q_.low[i]) / -way_[i]
+            const double room = way_[i] < 0             ? (i == n_ ? x_[i] : x_[i] - q_.low[i]) / -way_[i]
                                 : way_[i] > 0 && i < n_ ? (q_.high[i] - x_[i]) / way_[i]
                                                         : std::numeric_limits<double>::infinity();
             if (room < far) {
@@ -189,11 +187,11 @@ private:
     static constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
 
     const Quadratic& q_;
-    std::size_t n_;                     // variables; the slack is one more
-    std::vector<double> x_, slope_;     // slope of the objective at x
-    std::vector<int> end_;              // -1, 1: held at that end of the box
-    std::vector<double> left_;          // room left in each row
-    std::vector<std::size_t> held_;     // rows kept at their limit
+    std::size_t n_;                  // variables; the slack is one more
+    std::vector<double> x_, slope_;  // slope of the objective at x
+    std::vector<int> end_;           // -1, 1: held at that end of the box
+    std::vector<double> left_;       // room left in each row
+    std::vector<std::size_t> held_;  // rows kept at their limit
     std::vector<std::size_t> free_;
     std::vector<double> way_, multipliers_;
     bool first_ = true;
@@ -201,8 +199,6 @@ private:
 
 }  // namespace
 
-Least least_of(const Quadratic& programme, std::vector<double> start) {
-    return ActiveSet(programme, std::move(start)).run();
-}
+Least least_of(const Quadratic& programme, std::vector<double> start) { return ActiveSet(programme, std::move(start)).run(); }
 
 }  // namespace standin

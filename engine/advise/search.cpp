@@ -11,7 +11,7 @@
 namespace standin {
 namespace {
 
-constexpr double used_share = 0.01;   // of a move's most; below that and below used_grams it is not worth the weighing
+constexpr double used_share = 0.01;  // of a move's most; below that and below used_grams it is not worth the weighing
 constexpr double used_grams = 1;
 constexpr double worth_adding = 0.1;  // what one more change must gain to be an idea of its own
 constexpr double scrap_share = 0.15;  // of a line
@@ -53,8 +53,7 @@ private:
     // Fewer ideas than asked for, those proved, and none other found in a long while: there may be more, but further off.
     bool nothing_new() const {
         constexpr std::size_t long_while = 250;
-        return !result_.plans.empty() && open_.top().bound() >= worst_finite() - bound_slack &&
-               result_.visited > found_at_ + long_while;
+        return !result_.plans.empty() && open_.top().bound() >= worst_finite() - bound_slack && result_.visited > found_at_ + long_while;
     }
 
     void roots() {

@@ -39,8 +39,8 @@ struct SearchLimits {
 };
 
 struct SearchResult {
-    std::vector<Plan> plans;  ///< best first, each an idea of its own
-    bool proved = false;  ///< nothing unvisited is nearer than the last of them
+    std::vector<Plan> plans;     ///< best first, each an idea of its own
+    bool proved = false;         ///< nothing unvisited is nearer than the last of them
     double gap = 0;              ///< noticeable differences
     std::size_t visited = 0;     ///< nodes solved
     bool stopped = false;        ///< by `progress`

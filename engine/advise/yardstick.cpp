@@ -42,7 +42,12 @@ constexpr Dose doses[] = {
 }  // namespace
 
 Yardstick::Yardstick(const Context& context, const Material& base, const State& state, std::vector<Goal> goals)
-    : models_(context.middle.models()), base_(base), state_(state), goals_(std::move(goals)), rested_(frame_of(state.rested)), cooked_(frame_of(state.cooked)) {
+    : models_(context.middle.models()),
+      base_(base),
+      state_(state),
+      goals_(std::move(goals)),
+      rested_(frame_of(state.rested)),
+      cooked_(frame_of(state.cooked)) {
     const auto step_of = [&](std::string_view record) { return context.knowledge().difference(record); };
     for (const auto& h : held) {
         const Difference* d = step_of(h.record);

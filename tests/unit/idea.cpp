@@ -59,6 +59,6 @@ TEST_CASE("idea: more of the same is a dusting, less acid is less acid, and a tr
     CHECK(like(p, {0}, {1}) == Likeness::dusted);
     CHECK(like(p, {3}, {0}) == Likeness::different);  // bringing something in is another idea than doing without
     CHECK(like(p, {0}, {3}) == Likeness::different);
-    CHECK(like(p, {0}, {}) == Likeness::different);   // anything beside changing nothing
+    CHECK(like(p, {0}, {}) == Likeness::different);  // anything beside changing nothing
     CHECK(idea_of(p, {2}).empty());
 }
