@@ -117,11 +117,32 @@ private:
     // two lie a little apart. The limits are moved by what that comes to in the best relaxed batch, and for each plan by what its own
     // medians still miss. What the search proves holds as far as the plans it does not visit lie off the middle as that batch does.
     void search(AdaptAnswer& answer) {
+        const std::vector<Goal> asked = problem_.hard;
         if (const auto relaxed = best_relaxed())
             if (auto moved = tighter(*relaxed, problem_.hard)) problem_.hard = std::move(*moved);
         SearchResult found = search_plans(problem_, yardstick_, context_.middle.models(), limits());
         stopped_ = found.stopped;
+        for (auto& plan : found.plans) settle(plan, asked);
         show(found, yardstick_.goals(), answer);
+    }
+
+    // The shift of the relaxed batch may ask more of a plan than its own medians need: balance it once more from the limits as asked.
+    void settle(Plan& plan, std::vector<Goal> hard) {
+        constexpr int rounds = 4;
+        std::vector<Choice> choices(problem_.moves.size(), Choice::out);
+        for (const auto m : used_moves(problem_, plan.grams)) choices[m] = Choice::in;
+        const auto& process = problem_.processes[plan.process];
+        for (int round = 0; round < rounds; ++round) {
+            const Solution s = rebalancer().solve(choices, process, plan.grams, {.hard = &hard});
+            if (!s.feasible() || s.distance >= plan.distance) return;
+            const Plan nearer{plan.process, s.grams, s.distance, s.deviation};
+            auto moved = tighter(nearer, hard);
+            if (!moved) {
+                plan = nearer;
+                return;
+            }
+            hard = std::move(*moved);
+        }
     }
 
     void show(const SearchResult& found, const std::vector<Goal>& goals, AdaptAnswer& answer) {

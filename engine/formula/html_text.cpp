@@ -70,9 +70,15 @@ Heard listen(std::string_view page) {
 
 }  // namespace
 
+// A title of a plain formula may start with a bracket too, so a page must start as pages do, or hold a script of data.
 bool looks_like_html(std::string_view text) {
     const auto first = text.find_first_not_of(" \t\r\n");
-    return first != std::string_view::npos && text[first] == '<';
+    if (first == std::string_view::npos || text[first] != '<') return false;
+    std::string start(text.substr(first, 9));
+    for (auto& c : start) c = static_cast<char>(c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c);
+    for (const std::string_view opening : {"<!doctype", "<html", "<head", "<body", "<?xml", "<!--", "<meta", "<title"})
+        if (start.compare(0, opening.size(), opening) == 0) return true;
+    return text.find("ld+json") != std::string_view::npos;
 }
 
 std::vector<std::string> data_scripts(std::string_view page) { return listen(page).scripts; }

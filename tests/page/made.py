@@ -17,7 +17,7 @@ LONG = """Everything at once
 300 g pork backfat, chopped
 150 g dry breadcrumbs, soaked
 2 bunches flat-leaf parsley, washed, chopped
-4 dried anchos, stemmed, seeded, rehydrated
+4 dried ancho chiles, stemmed, seeded, rehydrated
 200 g blanched spinach
 1 head garlic, peeled, minced
 80 g walnuts, toasted, chopped
