@@ -25,6 +25,8 @@ struct Call {
     ColourChoice colour = ColourChoice::when_fit;
     std::string knowledge, rules;
     std::uint64_t seed = 1;
+    std::optional<int> month;
+    int season_shift = 0;
     std::size_t draws = 512;
     std::optional<std::string> have;
     std::vector<std::string> wants, without, keep;

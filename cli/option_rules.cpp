@@ -74,7 +74,7 @@ Complaint why(Call& call, const std::string& text) {
     return "expected a property: " + known + ", or a key of the JSON answer";
 }
 
-constexpr std::array<OptionRule, 23> rules{{
+constexpr std::array<OptionRule, 25> rules{{
     {"--have", "FILE", "what is on hand, text or JSON: 'spinach 400 g', 'chard plenty', 'no cilantro'", "adapt",
      [](Call& c, const std::string& v) { return filled(c.have.emplace(), v); }},
     {"--want", "W", "a want word or a condition such as 'ph>=5.6'; may be repeated", "adapt",
@@ -99,6 +99,10 @@ constexpr std::array<OptionRule, 23> rules{{
     {"--to", "FORM", "text, json or jsonld (a schema.org recipe)", "convert", to},
     {"--role", "R", "only the swaps of one role: green, heat, acid, binder, lean, fat, ...", "graph", role},
     {"--why", "P", "what moves one property and what makes its band wide: ph, heat, bind, green, loss, ...", "predict", why},
+    {"--month", "M", "the month, 1 to 12: what is out of season is told, and not brought in unless it is on hand", "swaps adapt",
+     [](Call& c, const std::string& v) { return whole<int>(c.month.emplace(), v, 1, 12); }},
+    {"--season-shift", "N", "months that seasons lie later than in the temperate north; 6 in the south", "swaps adapt lookup",
+     [](Call& c, const std::string& v) { return whole<int>(c.season_shift, v, 0, 11); }},
     {"--json", "", "one JSON document with stable keys instead of a page", "", on<&Call::json>},
     {"--knowledge", "DIR", "records that add to or replace the built-in ones", "",
      [](Call& c, const std::string& v) { return filled(c.knowledge, v); }},

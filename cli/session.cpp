@@ -41,6 +41,8 @@ Options engine_options(const Call& call) {
     options.rules = call.rules;
     options.draws = call.draws;
     options.seed = call.seed;
+    options.month = call.month;
+    options.season_shift = call.season_shift;
     if (call.verbose) options.log = log_to_errors(call.colour);
     return options;
 }

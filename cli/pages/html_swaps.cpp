@@ -33,7 +33,8 @@ Markup detail(const StandIn& s, std::size_t rank, const Engine& engine) {
     if (effects.empty()) items.emplace_back("changes nothing by much");
     items.emplace_back("colour, rested: " + band(s.colour_difference, 1) + " CIEDE2000 units away");
     if (!s.new_allergens.empty()) items.push_back(el("span", {{"class", "new"}}, "Brings a new allergen: " + listed(s.new_allergens)));
-    if (!s.needs.empty()) items.emplace_back("needs " + listed(s.needs));
+    if (s.in_season) items.emplace_back(*s.in_season ? "in season" : "out of season in the month asked for");
+    if (!s.needs.empty()) items.emplace_back(listed(s.needs));
     if (!s.note.empty()) items.emplace_back(s.note);
     if (s.path.size() > 2) {
         std::vector<std::string> between;

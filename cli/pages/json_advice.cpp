@@ -26,6 +26,7 @@ Json stand_in_json(const StandIn& s) {
         {"new_allergens", s.new_allergens},
         {"note", s.note},
         {"needs", s.needs},
+        {"in_season", s.in_season ? Json(*s.in_season) : Json()},
         {"sources", s.sources}};
 }
 

@@ -46,6 +46,7 @@ std::string swaps_part(const char* head, const std::vector<SwapFact>& swaps, boo
     return text;
 }
 
+// Where the record's own months are shown they are those of the temperate north; `--season-shift` moves them.
 std::string months(const std::vector<int>& season) {
     constexpr std::array<const char*, 12> names{"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
     std::string out;
@@ -66,7 +67,7 @@ std::string about(const IngredientFacts& i, const Look& look) {
     say("family: ", i.family + (i.latin.empty() ? "" : ", " + i.latin));
     say("also called: ", listed(names));
     say("allergens: ", i.allergens.empty() ? "none of the listed ones" : listed(i.allergens));
-    say("season, northern half: ", months(i.season));
+    say("season: ", months(i.season));
     say("keeping: ", i.storage);
     say("aroma, 0-5: ", listed(aroma));
     say("", i.note);

@@ -287,7 +287,7 @@ Result<AdaptAnswer> adapt_formula(const Formula& formula, const AdaptRequest& re
     if (!marked) return Failure(marked.error());
     auto goals = read_wants(request.wants, context.knowledge());
     if (!goals) return Failure(goals.error());
-    auto stock = Stock::of(*marked, request, context.knowledge());
+    auto stock = Stock::of(*marked, request, context);
     if (!stock) return Failure(stock.error());
     return Adapt(*marked, request, context, std::move(*goals), std::move(*stock)).answer();
 }

@@ -69,7 +69,7 @@ private:
 
     // The stock is one demand; what it lacks of the formula says more than the word alone.
     std::string stock_words() const {
-        const auto stock = Stock::of(formula_, request_, context_.knowledge());
+        const auto stock = Stock::of(formula_, request_, context_);
         std::string words = "what is on hand";
         if (!stock) return words;
         std::string short_of;
@@ -85,7 +85,7 @@ private:
 
     // How much of the batch the meat on hand would make, in words; empty when none of it or all of it.
     std::string smaller_batch() const {
-        const auto stock = Stock::of(formula_, request_, context_.knowledge());
+        const auto stock = Stock::of(formula_, request_, context_);
         double share = 1;
         for (const auto& line : formula_.lines) {
             const Ingredient& ingredient = *context_.knowledge().ingredient(line.ingredient);
@@ -112,7 +112,7 @@ private:
 
     bool can_be_met(const std::vector<bool>& dropped) const {
         const auto [formula, request, goals] = without(dropped);
-        const auto stock = Stock::of(formula, request, context_.knowledge());
+        const auto stock = Stock::of(formula, request, context_);
         if (!stock || !kept_lines_are_there(formula, *stock)) return false;
         return feasible(formula, *stock, goals);
     }
@@ -160,14 +160,14 @@ private:
             std::erase(more.have->missing, id);
             std::erase_if(more.have->items, [&](const InventoryItem& item) { return item.ingredient == id; });
             more.have->items.push_back({id, std::nullopt});
-            const auto stock = Stock::of(asked.formula, more, context_.knowledge());
+            const auto stock = Stock::of(asked.formula, more, context_);
             if (!stock || !kept_lines_are_there(asked.formula, *stock)) return;
             const auto grams = nearest(asked.formula, *stock, asked.goals, id);
             if (!grams || *grams <= there) return;
             all.push_back("about " + figures(*grams) + " g " + context_.knowledge().ingredient(id)->names.front() + " on hand" +
                           (there > 0 ? " in place of " + figures(there) + " g" : ""));
         };
-        const auto stock = Stock::of(asked.formula, asked.request, context_.knowledge());
+        const auto stock = Stock::of(asked.formula, asked.request, context_);
         for (const auto& line : asked.formula.lines) {
             const Offer offer = stock->offer(*context_.knowledge().ingredient(line.ingredient));
             if (!offer.on_hand) try_more(line.ingredient, 0);

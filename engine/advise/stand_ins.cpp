@@ -24,6 +24,8 @@ Line prepared_like(const Line& line, const Ingredient& ingredient, const std::ve
         const Preparation* preparation = knowledge.preparation(step.preparation);
         const bool there =
             std::any_of(food.prepared.begin(), food.prepared.end(), [&](const Prepared& p) { return p.preparation == step.preparation; });
+        const auto& already = ingredient.already;
+        if (std::find(already.begin(), already.end(), step.preparation) != already.end()) return;
         if (preparation && !there && effect_on(*preparation, ingredient.tissue)) food.prepared.push_back(step);
     };
     for (const auto& step : line.prepared) add(step);

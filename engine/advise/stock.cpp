@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "knowledge/season.hpp"
 #include "safety/exclusions.hpp"
 
 namespace standin {
@@ -24,8 +25,11 @@ bool same_or_carries(const Ingredient& ingredient, const std::string& word) { re
 
 }  // namespace
 
-Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, const Knowledge& knowledge) {
+Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, const Context& context) {
+    const Knowledge& knowledge = context.knowledge();
     Stock stock;
+    stock.month_ = context.options.month;
+    stock.season_shift_ = context.options.season_shift;
     for (const auto& written : request.without) {
         auto word = excluded_word(written, knowledge);
         if (!word) return Failure(word.error());
@@ -84,6 +88,7 @@ void Stock::guard_allergens(const Formula& formula, const Knowledge& knowledge) 
 
 bool Stock::can_bring(const Ingredient& ingredient) const {
     if (!offer(ingredient).on_hand) return false;
+    if (month_ && !have_.count(ingredient.id) && !in_season(ingredient, *month_, season_shift_).value_or(true)) return false;
     return !only_allergens_ || std::all_of(ingredient.allergens.begin(), ingredient.allergens.end(),
                                            [&](const std::string& allergen) { return only_allergens_->count(allergen) > 0; });
 }

@@ -23,7 +23,8 @@ public:
     /// Without an inventory everything in the knowledge is to be had. With one, only what it lists can be brought in. A formula's own
     /// ingredients that it does not mention: lines marked keep and roles of which it lists nothing are presumed on hand; where it lists
     /// other greens, herbs, chiles, alliums, nuts, acids or binders, the list is taken to be all there is of that role.
-    static Result<Stock> of(const Formula& formula, const AdaptRequest& request, const Knowledge& knowledge);
+    /// With a month in `options`, what is out of season can only be brought in where the inventory lists it.
+    static Result<Stock> of(const Formula& formula, const AdaptRequest& request, const Context& context);
 
     Offer offer(const Ingredient& ingredient) const;
     /// Whether `ingredient` could be brought into the formula. Who names an allergen to be left out cooks for someone it matters to: then
@@ -40,6 +41,8 @@ private:
     std::vector<std::string> without_;
     std::vector<std::string> presumed_;
     std::optional<std::set<std::string>> only_allergens_;  // absent: any may come in
+    std::optional<int> month_;
+    int season_shift_ = 0;
     bool listed_ = false;
     bool everything_ = false;
 };

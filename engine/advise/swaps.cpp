@@ -13,6 +13,7 @@
 #include "advise/variant.hpp"
 #include "advise/yardstick.hpp"
 #include "base/band.hpp"
+#include "knowledge/season.hpp"
 #include "predict/predict.hpp"
 #include "safety/allergens.hpp"
 #include "safety/safety.hpp"
@@ -127,6 +128,7 @@ private:
         s.distance = ranked.distance;
         const Swap& last = records.swaps[candidate.swaps.back()];
         s.note = last.note;
+        if (context_.options.month) s.in_season = in_season(ingredient, *context_.options.month, context_.options.season_shift);
         s.needs = conditions_ask(last, formula_.process, knowledge_);
         std::set<std::string> sources;
         for (const auto swap : candidate.swaps)

@@ -3,13 +3,15 @@
 
 #include "face/inside.hpp"
 #include "knowledge/references.hpp"
+#include "knowledge/season.hpp"
 
 namespace standin {
 namespace {
 
 class Facts {
 public:
-    Facts(const Ingredient& ingredient, const Knowledge& knowledge) : i_(ingredient), knowledge_(knowledge) {}
+    Facts(const Ingredient& ingredient, const Knowledge& knowledge, int season_shift)
+        : i_(ingredient), knowledge_(knowledge), season_shift_(season_shift) {}
 
     IngredientFacts all() const {
         IngredientFacts f;
@@ -21,7 +23,7 @@ public:
         f.stand_in = i_.composition.stand_in;
         f.names = i_.names;
         f.roles = i_.roles;
-        f.season = i_.season;
+        f.season = season_of(i_, season_shift_);
         f.allergens = i_.allergens;
         f.composition = composition();
         f.doses = doses();
@@ -105,13 +107,15 @@ private:
 
     const Ingredient& i_;
     const Knowledge& knowledge_;
+    int season_shift_;
 };
 
 }  // namespace
 
 LookupAnswer Engine::lookup(std::string_view word) const {
     LookupAnswer answer;
-    if (const auto* found = inside_->knowledge.ingredient_named(word)) answer.matches.push_back(Facts(*found, inside_->knowledge).all());
+    if (const auto* found = inside_->knowledge.ingredient_named(word))
+        answer.matches.push_back(Facts(*found, inside_->knowledge, inside_->options.season_shift).all());
     else if (const auto* meant = inside_->knowledge.ingredient_meant(word)) answer.nearest = {meant->names.front()};
     else answer.nearest = inside_->knowledge.nearest_ingredients(word);
     return answer;

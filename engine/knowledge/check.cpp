@@ -93,6 +93,8 @@ private:
     }
 
     void composition(const Ingredient& i) {
+        for (const auto& step : i.already)
+            if (!preparations_.count(step)) add("ingredient " + i.id, "no preparation \"" + step + "\"", nearest_id(step, preparations_));
         const auto& c = i.composition;
         const double sum = c.water.mid + c.protein.mid + c.fat.mid + c.carbohydrate.mid + c.ash.mid + c.alcohol.mid + c.acid.mid;
         if ((sum < 97 || sum > 103) && c.exception.empty())

@@ -120,6 +120,7 @@ Ingredient ingredient_of(const JsonNode& node, const std::string& family, Proble
     i.names = r.texts("names");
     if (i.names.empty()) r.fault("names", "an ingredient needs at least one name");
     i.generic = r.texts("generic");
+    i.already = r.texts("already");
     i.latin = r.text_or("latin");
     i.note = r.text_or("note");
     i.storage = r.text_or("storage");

@@ -39,7 +39,7 @@ public:
         AdaptRequest request;
         request.have = make.inventory(formula_);
         const Context context{middle_.pantry, middle_.pantry, options_};
-        const auto stock = Stock::of(formula_, request, nothing_noticed()).value();
+        const auto stock = Stock::of(formula_, request, context).value();
         const Batch batch(formula_, middle_.pantry);
         const Material base = batch.total(0);
         const State state = middle_.models.state(base, batch.process(0), 0);

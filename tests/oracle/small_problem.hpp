@@ -17,7 +17,7 @@ public:
         request.have = make.inventory(formula);
         request.wants = make.wants();
         const standin::Context context{drawn_.pantry, middle_.pantry, options_};
-        const auto stock = standin::Stock::of(formula, request, knowledge());
+        const auto stock = standin::Stock::of(formula, request, context);
         const standin::Batch batch(formula, middle_.pantry);
         const standin::Material base = batch.total(0);
         yardstick_.emplace(context, base, middle_.models.state(base, batch.process(0), 0),

@@ -14,7 +14,11 @@ using namespace standin;
 namespace {
 
 Engine& engine() {
-    static Engine opened = std::move(*Engine::open({{}, {}, 64, 1, {}, {}}));
+    static Engine opened = [] {
+        Options options;
+        options.draws = 64;
+        return Engine::open(options).value();
+    }();
     return opened;
 }
 

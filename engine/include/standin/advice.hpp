@@ -32,6 +32,7 @@ struct StandIn {
     double distance = 0;            ///< noticeable differences, price included
     std::vector<std::string> new_allergens;
     std::string note;
+    std::optional<bool> in_season;   ///< in the month asked for; absent: no month, or no season known
     std::vector<std::string> needs;  ///< what the maker must see to, a sentence each
     std::vector<std::string> sources;
 };

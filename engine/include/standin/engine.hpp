@@ -24,6 +24,8 @@ struct Options {
     std::string rules;             ///< code of the rule set that judges caps; empty: general cautions only, allergens of every code
     std::size_t draws = 512;
     std::uint64_t seed = 1;
+    std::optional<int> month;  ///< 1-12: `swaps` tells what is out of season, `adapt` brings in only what is in season or on hand
+    int season_shift = 0;      ///< months that seasons lie later than in the temperate north; 6 in the south
     std::function<void(std::string_view)> log;                     ///< one line; absent: silent
     std::function<bool(std::size_t plans, double best)> progress;  ///< during a search; false stops it with the best so far
 };
