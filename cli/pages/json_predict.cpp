@@ -50,6 +50,7 @@ Json json_of(const Prediction& p) {
             {"words", {{"heat", p.heat_word}, {"bind", p.bind_word}, {"colour", p.colour_word}}},
             {"heat_chances", heat_chances(p)},
             {"colour", {{"raw", colour_json(p.raw)}, {"rested", colour_json(p.rested)}, {"cooked", colour_json(p.cooked)}}},
+            {"green_life", p.green_life ? Json{{"hours", json_of(p.green_life->hours)}, {"says", p.green_life->says}} : Json()},
             {"lethality", lethality_json(p.lethality)},
             {"aroma", p.aroma},
             {"from",

@@ -52,7 +52,7 @@ std::string colour_part(const Prediction& p, const Look& look) {
     row("raw", p.raw);
     row("rested", p.rested);
     row("cooked", p.cooked);
-    return heading("Colour", look) + table.page(look);
+    return heading("Colour", look) + table.page(look) + (p.green_life ? paragraph(p.green_life->says, look) : "");
 }
 
 std::string lethality_part(const Prediction& p, const Look& look) {

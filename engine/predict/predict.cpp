@@ -5,6 +5,7 @@
 
 #include "models/cielab.hpp"
 #include "models/composition.hpp"
+#include "predict/green_life.hpp"
 #include "predict/lethality_of.hpp"
 
 namespace standin {
@@ -141,6 +142,7 @@ Prediction predict_formula(const Formula& formula, const Batch& batch, const std
     p.acid_from = contributions(batch, draws, {Amount::titratable});
     p.salt_from = contributions(batch, draws, {Amount::salt});
     p.fat_from = contributions(batch, draws, {Amount::fat});
+    p.green_life = green_life_of(formula, batch, pantry);
     p.lethality = lethality_of(formula, batch, pantry);
     p.notes = notes_on(p, batch, pantry);
     for (const auto& line : formula.lines) p.read_as.insert(p.read_as.end(), line.notes.begin(), line.notes.end());

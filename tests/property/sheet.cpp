@@ -12,7 +12,11 @@ using namespace standin;
 namespace {
 
 Engine& engine() {
-    static Engine opened = std::move(*Engine::open({{}, {}, 16, 1, {}, {}}));
+    static Engine opened = [] {
+        Options options;
+        options.draws = 16;
+        return Engine::open(options).value();
+    }();
     return opened;
 }
 

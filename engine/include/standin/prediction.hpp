@@ -42,6 +42,12 @@ struct CookLethality {
     std::string says;       ///< one sentence, the table's own time at this core beside it
 };
 
+/// How long the raw mass stays green, resting as the formula says.
+struct GreenLife {
+    Band hours;        ///< of rest; 96 stands for that or longer
+    std::string says;  ///< with what would keep it longer, worked out
+};
+
 struct Contribution {
     std::size_t line = 0;
     double share = 0;  ///< of the whole
@@ -66,6 +72,7 @@ struct Prediction {
     PredictedColour raw, rested, cooked;
     std::array<double, 6> heat_chances{};  ///< of none, barely, mild, medium, hot, very hot
     std::string heat_word, bind_word, colour_word;
+    std::optional<GreenLife> green_life;     ///< absent where it is not green to begin with
     std::optional<CookLethality> lethality;  ///< absent where no published table fits the meat
     std::vector<std::string> aroma;          ///< leading notes
     std::vector<Contribution> green_from, heat_from, acid_from, salt_from, fat_from;

@@ -1,0 +1,33 @@
+#include "predict/green_life.hpp"
+
+#include "support/catch.hpp"
+#include "support/kitchen.hpp"
+
+using namespace standin;
+
+namespace {
+
+std::optional<GreenLife> life(double vinegar, double rest_at_c, double spinach = 300) {
+    static Bench bench(knowledge(), Draws(256, 1));
+    Formula made = formula({line("pork-shoulder", 1000), line("table-salt", 17)});
+    if (spinach > 0) made.lines.push_back(line("spinach", spinach, {"blanched"}));
+    if (vinegar > 0) made.lines.push_back(line("cider-vinegar", vinegar));
+    made.process.rest_at_c = rest_at_c;
+    return green_life_of(made, Batch(made, bench.pantry), bench.pantry);
+}
+
+}  // namespace
+
+TEST_CASE("acid and warmth shorten the time that a mass stays green") {
+    const auto mild = life(0, 3), sour = life(90, 3), warm = life(90, 12);
+    REQUIRE(mild);
+    REQUIRE(sour);
+    REQUIRE(warm);
+    CHECK(sour->hours.mid <= mild->hours.mid);
+    CHECK(warm->hours.mid <= sour->hours.mid);
+    CHECK(warm->hours.mid < mild->hours.mid);
+    CHECK(warm->says.find("at 0 C") != std::string::npos);
+    CHECK(mild->hours.low <= mild->hours.mid);
+}
+
+TEST_CASE("what is not green to begin with has no such time") { CHECK_FALSE(life(40, 3, 0)); }
