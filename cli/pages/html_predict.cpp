@@ -35,7 +35,7 @@ std::string predict_html(const Prediction& p) {
     const std::vector<Shown> shown{{"likely", &p}};
     Markup colour = swatches(shown);
     if (p.green_life) colour += el("p", p.green_life->says);
-    Markup rest = section("Colour", std::move(colour)) + safety_part("", p.allergens, p.cautions) + lines_part(p) +
+    Markup rest = section("Colour", colour) + safety_part("", p.allergens, p.cautions) + lines_part(p) +
                   section("What it will be", all_properties(shown)) + heat_part(p) + section("Where it comes from", origins(p));
     if (!p.aroma.empty()) rest += section("Aroma", el("p", "Leading notes: " + listed(p.aroma) + "."));
     if (p.lethality) rest += section("What the cook kills", el("p", p.lethality->says + " (" + p.lethality->table + ")"));
