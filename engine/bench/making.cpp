@@ -1,34 +1,15 @@
 #include <algorithm>
 
-#include "bench/parts.hpp"
 #include "bench/steps.hpp"
 
 namespace standin {
 namespace {
 
-SheetStep plain(const char* id, const char* what, const char* how, const char* why) {
-    SheetStep s;
-    s.id = id;
-    s.what = what;
-    s.how = how;
-    s.why = why;
-    s.source = "common-practice";
-    return s;
-}
-
-void take_in(SheetStep& step, const Sheet& sheet, const Knowledge& knowledge, std::initializer_list<Part> parts) {
-    for (std::size_t n = 0; n < sheet.formula.lines.size(); ++n)
-        if (std::find(parts.begin(), parts.end(), part_of(sheet.formula.lines[n], knowledge)) != parts.end()) {
-            const double grams = ready_grams(sheet.formula.lines[n], knowledge);
-            add_part(step, n, grams, grams);
-        }
-}
-
 SheetStep chilling(const Sheet& sheet, const Knowledge& knowledge) {
-    SheetStep s = plain("chill", "chill",
-                        "Meat and fat in strips, spread out in the freezer until stiff at the edges. Bowl, grinder parts, paste "
-                        "and liquids go in the cold too.",
-                        "Cold fat is cut, warm fat smears and runs out in the pan.");
+    SheetStep s = plain_step("chill", "chill",
+                             "Meat and fat in strips, spread out in the freezer until stiff at the edges. Bowl, grinder parts, paste "
+                             "and liquids go in the cold too.",
+                             "Cold fat is cut, warm fat smears and runs out in the pan.");
     s.minutes = knowledge.parameter("bench.chill.minutes").mid;
     s.temperature_c = knowledge.parameter("bench.chill.meat").mid;
     s.temperature = TemperatureIs::at_most;
@@ -38,9 +19,9 @@ SheetStep chilling(const Sheet& sheet, const Knowledge& knowledge) {
 }
 
 SheetStep grinding(const Sheet& sheet, const Knowledge& knowledge) {
-    SheetStep s =
-        plain("grind", "grind", "Once, through the plate named, lean and fat together, into the cold bowl. Stop and chill when it warms.",
-              "A sharp cold cut keeps lean and fat apart; a warm one smears them.");
+    SheetStep s = plain_step("grind", "grind",
+                             "Once, through the plate named, lean and fat together, into the cold bowl. Stop and chill when it warms.",
+                             "A sharp cold cut keeps lean and fat apart; a warm one smears them.");
     s.plate_mm = process_value(sheet.formula.process.plate_mm, "process.plate_mm", knowledge, s);
     s.temperature_c = knowledge.parameter("bind.cold.up-to").mid;
     s.temperature = TemperatureIs::at_most;
@@ -49,10 +30,10 @@ SheetStep grinding(const Sheet& sheet, const Knowledge& knowledge) {
 }
 
 SheetStep pasting(const Sheet& sheet, const Knowledge& knowledge) {
-    SheetStep s = plain("paste", "blend the paste",
-                        "Seeds and nuts first, then the rest, as fine as you like the colour spread. No more liquid "
-                        "than the blade needs, taken from the formula's own. Back into the cold.",
-                        "Blended just before mixing it keeps its green; warm it would warm the meat.");
+    SheetStep s = plain_step("paste", "blend the paste",
+                             "Seeds and nuts first, then the rest, as fine as you like the colour spread. No more liquid "
+                             "than the blade needs, taken from the formula's own. Back into the cold.",
+                             "Blended just before mixing it keeps its green; warm it would warm the meat.");
     s.temperature_c = knowledge.parameter("bind.cold.up-to").mid;
     s.temperature = TemperatureIs::at_most;
     take_in(s, sheet, knowledge, {Part::paste});
@@ -60,10 +41,10 @@ SheetStep pasting(const Sheet& sheet, const Knowledge& knowledge) {
 }
 
 SheetStep tasting(const Sheet& sheet, const Knowledge& knowledge) {
-    SheetStep s = plain("taste", "fry a patty and taste",
-                        "Fry a small flat patty through, measure it, then taste for salt, heat and sharpness, "
-                        "and put the mass right now. Never taste it raw.",
-                        "Now it can still be mended.");
+    SheetStep s = plain_step("taste", "fry a patty and taste",
+                             "Fry a small flat patty through, measure it, then taste for salt, heat and sharpness, "
+                             "and put the mass right now. Never taste it raw.",
+                             "Now it can still be mended.");
     s.temperature_c = sheet.core_c;
     s.temperature = TemperatureIs::at_least;
     s.grams_in = knowledge.parameter("bench.taste.patty").mid;
@@ -72,20 +53,20 @@ SheetStep tasting(const Sheet& sheet, const Knowledge& knowledge) {
 
 SheetStep shaping(const Sheet& sheet) {
     const bool link = sheet.makes.shape == "link";
-    SheetStep s = link ? plain("shape", "stuff", "Fill the casings firmly, without air, twist off and prick the bubbles.",
-                               "Air pockets hold fat and juice and burst in the pan.")
-                       : plain("shape", "shape, or leave loose",
-                               "Wet hands, even patties a little wider than they are to end; or leave it loose, "
-                               "pressed flat under a cover.",
-                               "Even pieces reach their core together.");
+    SheetStep s = link ? plain_step("shape", "stuff", "Fill the casings firmly, without air, twist off and prick the bubbles.",
+                                    "Air pockets hold fat and juice and burst in the pan.")
+                       : plain_step("shape", "shape, or leave loose",
+                                    "Wet hands, even patties a little wider than they are to end; or leave it loose, "
+                                    "pressed flat under a cover.",
+                                    "Even pieces reach their core together.");
     s.grams_in = s.grams_out = sheet.makes.batch_g;
     s.said = sheet.makes.diameter_mm.has_value();
     return s;
 }
 
 SheetStep resting(const Sheet& sheet, const Knowledge& knowledge) {
-    SheetStep s = plain("rest", "rest cold", "Covered, shallow, in the coldest part of the refrigerator.",
-                        "Salt evens out and the bind sets; the green fades a little with every day.");
+    SheetStep s = plain_step("rest", "rest cold", "Covered, shallow, in the coldest part of the refrigerator.",
+                             "Salt evens out and the bind sets; the green fades a little with every day.");
     constexpr double minutes_an_hour = 60;
     s.minutes = minutes_an_hour * process_value(sheet.formula.process.rest_h, "process.rest_h", knowledge, s);
     s.temperature_c = process_value(sheet.formula.process.rest_at_c, "process.rest_at_c", knowledge, s);
@@ -113,8 +94,8 @@ SheetStep cooking(const Sheet& sheet, const Knowledge& knowledge) {
             how = "In water below the boil; measure in the middle of the thickest.";
             break;
     }
-    SheetStep s =
-        plain("cook", "cook to the core", how, "The thermometer decides: green mass keeps a raw look, or a done one, whatever is inside.");
+    SheetStep s = plain_step("cook", "cook to the core", how,
+                             "The thermometer decides: green mass keeps a raw look, or a done one, whatever is inside.");
     s.temperature_c = sheet.core_c;
     s.temperature = TemperatureIs::at_least;
     s.grams_in = sheet.makes.batch_g;
@@ -124,6 +105,24 @@ SheetStep cooking(const Sheet& sheet, const Knowledge& knowledge) {
 }
 
 }  // namespace
+
+SheetStep plain_step(const char* id, const char* what, const char* how, const char* why) {
+    SheetStep s;
+    s.id = id;
+    s.what = what;
+    s.how = how;
+    s.why = why;
+    s.source = "common-practice";
+    return s;
+}
+
+void take_in(SheetStep& step, const Sheet& sheet, const Knowledge& knowledge, std::initializer_list<Part> parts) {
+    for (std::size_t n = 0; n < sheet.formula.lines.size(); ++n)
+        if (std::find(parts.begin(), parts.end(), part_of(sheet.formula.lines[n], knowledge)) != parts.end()) {
+            const double grams = ready_grams(sheet.formula.lines[n], knowledge);
+            add_part(step, n, grams, grams);
+        }
+}
 
 std::vector<SheetStep> making_steps(const Sheet& sheet, const Knowledge& knowledge) {
     std::vector<SheetStep> steps{chilling(sheet, knowledge), grinding(sheet, knowledge), pasting(sheet, knowledge)};

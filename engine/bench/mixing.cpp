@@ -1,7 +1,6 @@
-#include <algorithm>
 #include <initializer_list>
+#include <vector>
 
-#include "bench/parts.hpp"
 #include "bench/steps.hpp"
 
 namespace standin {
@@ -13,21 +12,12 @@ public:
 
     /// A mixing step that takes in the parts named, on top of what is in the bowl already.
     SheetStep step(const char* id, const char* what, const char* how, const char* why, std::initializer_list<Part> parts) {
-        SheetStep s;
-        s.id = id;
-        s.what = what;
-        s.how = how;
-        s.why = why;
-        s.source = "common-practice";
+        SheetStep s = plain_step(id, what, how, why);
         s.temperature = TemperatureIs::at_most;
         s.temperature_c = knowledge_.parameter("bind.cold.up-to").mid;
         s.stop_c = knowledge_.parameter("bench.mix.stop").mid;
         s.grams_in = s.grams_out = in_bowl_;
-        for (std::size_t n = 0; n < sheet_.formula.lines.size(); ++n)
-            if (std::find(parts.begin(), parts.end(), part_of(sheet_.formula.lines[n], knowledge_)) != parts.end()) {
-                const double grams = ready_grams(sheet_.formula.lines[n], knowledge_);
-                add_part(s, n, grams, grams);
-            }
+        take_in(s, sheet_, knowledge_, parts);
         in_bowl_ = s.grams_out;
         return s;
     }

@@ -1,8 +1,10 @@
 // The order of work, in two halves: getting each line ready, and making the mass.
 #pragma once
 
+#include <initializer_list>
 #include <vector>
 
+#include "bench/parts.hpp"
 #include "knowledge/knowledge.hpp"
 #include "safety/core_temperature.hpp"
 #include "standin/sheet.hpp"
@@ -21,6 +23,12 @@ std::vector<SheetStep> mixing_steps(const Sheet& sheet, const Knowledge& knowled
 
 /// Adds a line with its grams.
 void add_part(SheetStep& step, std::size_t line, double in, double out);
+
+/// A step of common practice, in words alone.
+SheetStep plain_step(const char* id, const char* what, const char* how, const char* why);
+
+/// Adds every line that is one of `parts`, as it is after its preparations.
+void take_in(SheetStep& step, const Sheet& sheet, const Knowledge& knowledge, std::initializer_list<Part> parts);
 
 /// A number of the process: the formula's own, or what is usual; `said` turns false for the latter.
 double process_value(const std::optional<double>& said, const char* parameter, const Knowledge& knowledge, SheetStep& step);
