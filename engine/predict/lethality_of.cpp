@@ -75,7 +75,7 @@ std::optional<CookLethality> lethality_of(const Formula& formula, const Batch& b
     const auto table = table_for(batch.total(0));
     if (!table) return std::nullopt;
     auto& draws = pantry.draws();
-    const auto parameters = draw_parameters(pantry.knowledge(), lethality_bindings(), draws);
+    const auto& parameters = pantry.models().lethality();
     const Band& usual_diameter = pantry.knowledge().parameter("process.diameter_mm");
     const auto& diameters = draws.of("process.diameter_mm");
     const auto given = given_curve(formula.process);

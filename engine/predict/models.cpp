@@ -12,6 +12,7 @@ Models::Models(const Knowledge& knowledge, Draws& draws)
       bind_(draw_parameters(knowledge, bind_bindings(), draws)),
       cooking_(draw_parameters(knowledge, cooking_bindings(), draws)),
       aroma_(draw_parameters(knowledge, aroma_bindings(), draws)),
+      lethality_(draw_parameters(knowledge, lethality_bindings(), draws)),
       validity_(knowledge, draws) {
     acid_ready_.reserve(acid_.size());
     for (const auto& parameters : acid_) acid_ready_.push_back(prepare(parameters));

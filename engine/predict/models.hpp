@@ -10,6 +10,7 @@
 #include "models/colour.hpp"
 #include "models/cooking.hpp"
 #include "models/heat.hpp"
+#include "models/lethality.hpp"
 #include "models/salt.hpp"
 #include "predict/process_state.hpp"
 #include "predict/validity.hpp"
@@ -31,6 +32,7 @@ public:
     std::size_t count() const { return acid_.size(); }
     const std::vector<AcidParameters>& acid() const { return acid_; }
     const HeatParameters& heat(std::size_t draw) const { return heat_[draw]; }
+    const std::vector<LethalityParameters>& lethality() const { return lethality_; }
     const AromaParameters& aroma(std::size_t draw) const { return aroma_[draw]; }
 
     const Validity& validity() const { return validity_; }
@@ -50,6 +52,7 @@ private:
     std::vector<BindParameters> bind_;
     std::vector<CookingParameters> cooking_;
     std::vector<AromaParameters> aroma_;
+    std::vector<LethalityParameters> lethality_;
     Validity validity_;
 };
 
