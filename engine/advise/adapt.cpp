@@ -187,12 +187,7 @@ private:
         return any ? std::optional(std::move(moved)) : std::nullopt;
     }
 
-    static double median(const std::vector<State>& states, Property property) {
-        std::vector<double> values;
-        values.reserve(states.size());
-        for (const auto& state : states) values.push_back(state.properties[property]);
-        return band_of(std::move(values)).mid;
-    }
+    static double median(const std::vector<State>& states, Property property) { return band_of(values_of(states, property)).mid; }
 
     SearchLimits limits() {
         SearchLimits limits;

@@ -2,6 +2,7 @@
 #include "predict/why.hpp"
 
 #include "face/inside.hpp"
+#include "predict/predict.hpp"
 
 namespace standin {
 
@@ -12,11 +13,7 @@ Result<WhyAnswer> Engine::why(const Formula& formula, Property property) {
         Draws draws(inside_->options.draws, inside_->options.seed);
         draws.hold(held);
         Bench bench(inside_->knowledge, std::move(draws));
-        const Batch batch(formula, bench.pantry);
-        std::vector<double> values(bench.models.count());
-        for (std::size_t i = 0; i < values.size(); ++i)
-            values[i] = bench.models.state(batch.total(i), batch.process(i), i).properties[property];
-        return band_of(std::move(values));
+        return band_of(values_of(states_of(Batch(formula, bench.pantry), bench.models), property));
     };
     WhyAnswer answer = why_of(formula, property, inside_->drawn.pantry, without);
     answer.prediction = std::move(*prediction);

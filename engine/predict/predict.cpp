@@ -104,6 +104,13 @@ std::vector<State> states_of(const Batch& batch, const Models& models) {
     return states;
 }
 
+std::vector<double> values_of(const std::vector<State>& states, Property property) {
+    std::vector<double> values;
+    values.reserve(states.size());
+    for (const auto& state : states) values.push_back(state.properties[property]);
+    return values;
+}
+
 Prediction predict_formula(const Formula& formula, Pantry& pantry) {
     const Batch batch(formula, pantry);
     return predict_formula(formula, batch, states_of(batch, pantry.models()), pantry);
@@ -119,16 +126,13 @@ Prediction predict_formula(const Formula& formula, const Batch& batch, const std
     }
     for (auto& line : p.lines) line.share = line.grams / p.batch_g;
 
-    for_each_property(
-        [&](Property property) { p.properties[property] = band_over(states, [&](const State& s) { return s.properties[property]; }); });
+    for_each_property([&](Property property) { p.properties[property] = band_of(values_of(states, property)); });
     p.raw = colour_over(states, &State::raw);
     p.rested = colour_over(states, &State::rested);
     p.cooked = colour_over(states, &State::cooked);
 
-    std::vector<double> burn;
-    for (const auto& state : states) burn.push_back(state.properties[Property::burn_mg_kg]);
     const auto& heat = pantry.models().heat(0);
-    p.heat_chances = word_chances(burn, heat.boundaries, heat.person_sd);
+    p.heat_chances = word_chances(values_of(states, Property::burn_mg_kg), heat.boundaries, heat.person_sd);
     p.heat_word =
         heat_words[static_cast<std::size_t>(std::max_element(p.heat_chances.begin(), p.heat_chances.end()) - p.heat_chances.begin())];
     p.bind_word = bind_word(p.properties[Property::bind].mid);

@@ -14,6 +14,9 @@ Prediction predict_formula(const Formula& formula, const Batch& batch, const std
 /// States at every draw, for bands of differences.
 std::vector<State> states_of(const Batch& batch, const Models& models);
 
+/// One property at every draw.
+std::vector<double> values_of(const std::vector<State>& states, Property property);
+
 /// An error that names what is missing when a formula cannot be a sausage: no lines, no meat, absurd weights.
 Result<bool> check_formula(const Formula& formula, const Knowledge& knowledge);
 

@@ -14,13 +14,6 @@ constexpr double heavier = 0.1;       // a line's share that is added to see wha
 constexpr double least_share = 0.03;  // of the variance; below, 512 draws cannot tell it from chance
 constexpr std::size_t most_unknowns = 6;
 
-std::vector<double> values_of(const std::vector<State>& states, Property property) {
-    std::vector<double> values;
-    values.reserve(states.size());
-    for (const auto& state : states) values.push_back(state.properties[property]);
-    return values;
-}
-
 // Squared correlation: the share of the variance that goes with a deviate, as long as the property follows it in one direction.
 double share_of(const std::vector<double>& deviates, const std::vector<double>& values) {
     const auto n = static_cast<double>(values.size());
