@@ -9,7 +9,7 @@ Idea idea_of(const Problem& problem, const std::vector<std::size_t>& moves) {
     for (const auto m : moves) {
         const Move& move = problem.moves[m];
         if (move.trim) continue;
-        if (move.kind == MoveKind::stand_in || move.kind == MoveKind::add) idea.foods.insert(m);
+        if (move.brings_food()) idea.foods.insert(m);
         else idea.lines.emplace(move.kind, move.role);
     }
     return idea;

@@ -9,8 +9,6 @@ namespace {
 
 constexpr double close_kin = 0.8;  // of a swap either way; judgement
 
-bool brings(const Move& move) { return move.kind == MoveKind::stand_in || move.kind == MoveKind::add; }
-
 class Kinship {
 public:
     Kinship(Problem& problem, const Knowledge& knowledge) : problem_(problem), knowledge_(knowledge) {
@@ -33,7 +31,7 @@ public:
 
 private:
     bool alike(const Move& a, const Move& b) const {
-        if (!brings(a) || !brings(b) || fresh_allergens(a) != fresh_allergens(b)) return false;
+        if (!a.brings_food() || !b.brings_food() || fresh_allergens(a) != fresh_allergens(b)) return false;
         if (a.food.ingredient == b.food.ingredient) return true;
         if (!same_place(a, b)) return false;
         return close_.count(std::minmax(a.food.ingredient, b.food.ingredient)) > 0;

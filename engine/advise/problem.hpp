@@ -34,6 +34,9 @@ struct Move {
     bool trim = false;             ///< salt or water following the rest: no edit of its own in a plan's idea
     Role role = Role::green;       ///< main role of the food or of the line
     std::vector<std::size_t> kin;  ///< other moves that would do as well (kin.hpp)
+
+    /// Whether a food comes in by it; the other moves change lines that are there.
+    bool brings_food() const { return kind == MoveKind::stand_in || kind == MoveKind::add; }
 };
 
 /// Grams of some moves that together must stay under a limit: one ingredient in several forms, or all binders.

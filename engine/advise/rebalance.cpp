@@ -12,8 +12,9 @@ namespace standin {
 namespace {
 
 constexpr double gain = 5e-5;       // noticeable differences that are not worth another step
+constexpr double last_gain = 1e-9;  // the same for what will be shown
 constexpr double smooth = 1e-4;     // keeps the length of the rows differentiable at nothing
-constexpr double tolerance = 1e-6;  // on limits, in their own scale
+constexpr double tolerance = 1e-9;  // on limits, in their own scale
 constexpr int most_evaluations = 200;
 
 Solution solution_of(const Task& task, const Trial& point) {
@@ -66,7 +67,7 @@ std::vector<double> slsqp(const Task& task, std::vector<double> y) {
     nlopt_set_upper_bounds1(solver.get(), 1.0);
     nlopt_set_min_objective(solver.get(), evaluate_distance, &callback);
     for (auto& row : rows) nlopt_add_inequality_constraint(solver.get(), evaluate_limit, &row, tolerance);
-    nlopt_set_ftol_abs(solver.get(), gain / 10);
+    nlopt_set_ftol_abs(solver.get(), last_gain);
     nlopt_set_maxeval(solver.get(), most_evaluations);
     double least = 0;
     nlopt_optimize(solver.get(), y.data(), &least);  // its verdict is not used: the caller recomputes
@@ -108,8 +109,12 @@ Solution Rebalancer::second_opinion(const std::vector<Choice>& choices, const Pr
                                     const Terms& terms) const {
     const Task task = this->task(choices, process, terms);
     if (task.size() == 0) return found;
-    const Solution other = solution_of(task, task.at(slsqp(task, task.scaled(found.grams))));
-    return better(other, found) ? other : found;
+    Solution best = found;
+    for (const auto& y : {descend(task, task.scaled(best.grams), last_gain, Terms{}.enough).y, slsqp(task, task.scaled(best.grams))}) {
+        const Solution other = solution_of(task, task.at(y));
+        if (better(other, best)) best = other;
+    }
+    return best;
 }
 
 Material Rebalancer::total(const std::vector<double>& grams) const {

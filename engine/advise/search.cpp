@@ -21,7 +21,6 @@ struct Node {
     std::size_t process = 0;
     std::vector<Choice> choices;
     Solution relaxed;
-    bool recorded = false;  // its relaxed plan has been offered already
 
     double bound() const { return relaxed.distance; }
 };
@@ -59,7 +58,7 @@ private:
     void roots() {
         result_.least_violation = std::numeric_limits<double>::infinity();
         for (std::size_t p = 0; p < problem_.processes.size(); ++p) {
-            Node root{p, std::vector<Choice>(problem_.moves.size(), Choice::open), {}, false};
+            Node root{p, std::vector<Choice>(problem_.moves.size(), Choice::open), {}};
             solve(root, halfway());
             result_.least_violation = std::min(result_.least_violation, root.relaxed.violation);
             if (root.relaxed.feasible()) open_.push(std::move(root));
@@ -99,11 +98,11 @@ private:
     }
 
     void expand(Node node) {
+        if (leave_to_others(node, bound_slack)) return;
         const std::size_t branch = most_fractional(node);
         if (branch == none) {
-            if (!node.recorded) record(node);
-            node.recorded = true;
-            if (only_dusts(node)) return;
+            record(node);
+            if (only_dusts(node) || leave_to_others(node, worth_adding)) return;
             const std::size_t next = cheapest_open(node);
             if (next != none) split(std::move(node), next);
             return;
@@ -138,11 +137,74 @@ private:
         return best;
     }
 
+    // Where the relaxed batch says no more than a plan that is held and is no nearer than `within`, only the parts of the node that cannot say the same are
+    // worth looking into: those that do without one of the plan's foods and all its kin. Together they hold every other idea.
+    bool leave_to_others(const Node& node, double within) {
+        const Idea mine = idea_of(problem_, used_or_in(node));
+        for (const auto& held : result_.plans) {
+            if (held.distance > node.bound() + within) continue;
+            const Idea theirs = idea_of(problem_, used_moves(problem_, held.grams));
+            if (likeness(problem_, mine, theirs) == Likeness::different) continue;
+            for (auto& other : others(node, theirs)) push_part(std::move(other), node);
+            return true;
+        }
+        return false;
+    }
+
+    std::vector<std::size_t> used_or_in(const Node& node) const {
+        std::vector<std::size_t> moves = used_moves(problem_, node.relaxed.grams);
+        for (std::size_t m = 0; m < node.choices.size(); ++m)
+            if (node.choices[m] == Choice::in && std::find(moves.begin(), moves.end(), m) == moves.end()) moves.push_back(m);
+        return moves;
+    }
+
+    std::vector<std::vector<Choice>> others(const Node& node, const Idea& idea) const {
+        std::vector<std::vector<Choice>> parts;
+        const auto without = [&](std::vector<Choice> choices, auto shut) {
+            for (std::size_t m = 0; m < choices.size(); ++m) {
+                if (!shut(m)) continue;
+                if (choices[m] == Choice::in) return;
+                choices[m] = Choice::out;
+            }
+            parts.push_back(std::move(choices));
+        };
+        for (const auto food : idea.foods) {
+            const auto& kin = problem_.moves[food].kin;
+            without(node.choices, [&](std::size_t m) {
+                return m == food || (!idea.foods.count(m) && std::find(kin.begin(), kin.end(), m) != kin.end());
+            });
+        }
+        if (!idea.foods.empty()) return parts;
+        // Nothing comes in: then it is one food or another that does, or none and the lines do without one of these changes.
+        std::vector<Choice> rest = node.choices;
+        for (std::size_t m = 0; m < rest.size(); ++m) {
+            if (!problem_.moves[m].brings_food() || !(problem_.moves[m].most > 0) || rest[m] == Choice::out) continue;
+            std::vector<Choice> with = rest;
+            with[m] = Choice::in;
+            parts.push_back(std::move(with));
+            if (rest[m] == Choice::in) return parts;
+            rest[m] = Choice::out;
+        }
+        for (const auto& line : idea.lines)
+            without(rest, [&](std::size_t m) {
+                const Move& move = problem_.moves[m];
+                return !move.trim && !move.brings_food() && std::make_pair(move.kind, move.role) == line;
+            });
+        return parts;
+    }
+
+    void push_part(std::vector<Choice> choices, const Node& whole) {
+        if (!parts_.insert(std::make_pair(whole.process, choices)).second) return;
+        Node part{whole.process, std::move(choices), {}};
+        if (too_many(part)) return;
+        solve(part, whole.relaxed.grams);
+        keep_open(std::move(part), whole.bound());
+    }
+
     void split(Node node, std::size_t move) {
         Node with = node;
         with.choices[move] = Choice::in;
         shut_opposite(with, move);
-        with.recorded = false;
         if (!too_many(with)) {
             solve(with, node.relaxed.grams);
             keep_open(std::move(with), node.bound());
@@ -153,7 +215,6 @@ private:
         without.choices[move] = Choice::out;
         if (!unused) {
             const std::vector<double> from = without.relaxed.grams;
-            without.recorded = false;
             solve(without, from);
         }
         keep_open(std::move(without), parent);
@@ -218,14 +279,14 @@ private:
         if (rounded.relaxed.feasible()) record(rounded);
     }
 
-    // What the plan really uses, at the prices of that alone.
+    // What the plan really uses, at the prices of that alone; once.
     void record(const Node& node) {
         const auto used = used_moves(problem_, node.relaxed.grams);
         if (limits_.changes > 0 && edits(used) > limits_.changes) return;
+        if (!recorded_.insert(std::make_pair(node.process, used)).second) return;
         Node exact = node;
         std::fill(exact.choices.begin(), exact.choices.end(), Choice::out);
         for (const auto m : used) exact.choices[m] = Choice::in;
-        if (tried_exact_.insert(std::make_pair(node.process, used)).second == false) return;
         std::vector<Goal> hard = problem_.hard;
         constexpr int most_rounds = 4;
         for (int round = 0; round < most_rounds; ++round) {
@@ -300,8 +361,8 @@ private:
     Rebalancer rebalancer_;
     const SearchLimits& limits_;
     std::priority_queue<Node, std::vector<Node>, Later> open_;
-    std::set<std::pair<std::size_t, std::vector<Choice>>> tried_;
-    std::set<std::pair<std::size_t, std::vector<std::size_t>>> tried_exact_;
+    std::set<std::pair<std::size_t, std::vector<Choice>>> tried_, parts_;
+    std::set<std::pair<std::size_t, std::vector<std::size_t>>> recorded_;
     std::size_t found_at_ = 0;  // nodes solved when the last plan was kept
     SearchResult result_;
 };

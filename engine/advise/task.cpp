@@ -91,7 +91,7 @@ std::optional<std::vector<double>> Task::across(std::vector<double> y) const {
     bool used = false;
     for (std::size_t i = 0; i < size(); ++i) {
         const Move& move = problem_.moves[active_[i]];
-        if (move.role != Role::binder || (move.kind != MoveKind::stand_in && move.kind != MoveKind::add)) continue;
+        if (move.role != Role::binder || !move.brings_food()) continue;
         if (y[i] > unused && open_price_[i] == 0) return std::nullopt;
         used = used || y[i] > unused;
         binders.push_back(i);
