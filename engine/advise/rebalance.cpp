@@ -15,10 +15,11 @@ constexpr double gain = 5e-5;       // noticeable differences that are not worth
 constexpr double last_gain = 1e-9;  // the same for what will be shown
 constexpr double smooth = 1e-4;     // keeps the length of the rows differentiable at nothing
 constexpr double tolerance = 1e-9;  // on limits, in their own scale
+constexpr double alike = 0.01;      // of a breach
 constexpr int most_evaluations = 200;
 
 Solution solution_of(const Task& task, const Trial& point) {
-    return {task.grams(point.y), point.distance(), point.deviation, point.violation()};
+    return {task.grams(point.y), point.distance(), point.deviation, point.violation(), {}};
 }
 
 // NLopt asks for the objective and each limit by itself; one evaluation serves them all.
@@ -87,21 +88,35 @@ Solution Rebalancer::solve(const std::vector<Choice>& choices, const ProcessOpti
     const Task task = this->task(choices, process, terms);
     const std::vector<double> start = task.scaled(from);
     if (task.size() == 0) return solution_of(task, task.at(start));
-    Trial first = descend(task, start, gain, terms.enough);
-    const auto other_side = task.across(first.y);
+    const Trial first = descend(task, start, gain, terms.enough);
     Solution best = solution_of(task, first);
-    const auto try_from = [&](std::vector<double> y) {
-        const double enough = best.feasible() ? std::min(terms.enough, best.distance) : terms.enough;
-        const Solution found = solution_of(task, descend(task, std::move(y), gain, enough));
-        if (better(found, best)) best = found;
+    Valleys valleys = terms.valleys;
+    // What a descent from within a valley says of it. Given up at `enough` it says no more than that; where it left the valley, or found
+    // no batch in it that keeps the limits, there is nothing in it.
+    const auto learn = [&](bool side, const Trial& end) {
+        const Solution found = solution_of(task, end);
+        const bool stayed = found.feasible() && task.binder_used(end.y) == side;
+        valleys[side] = std::max(valleys[side], stayed ? std::min(found.distance, terms.enough) : Terms{}.enough);
     };
-    if (other_side) try_from(*other_side);
+    bool confirmed = false;  // that the limits cannot be kept: another start came to the same breach
+    const auto from_there = [&](std::vector<double> y) {
+        Trial end = descend(task, std::move(y), gain, terms.enough);
+        const Solution found = solution_of(task, end);
+        confirmed = !found.feasible() && std::abs(found.violation - best.violation) < alike * best.violation;
+        if (better(found, best)) best = found;
+        return end;
+    };
+    if (const auto side = task.binder_used(first.y)) {
+        if (best.feasible()) learn(*side, first);
+        if (!best.feasible() || valleys[!*side] < std::min(best.distance, terms.enough)) learn(!*side, from_there(task.across(first.y)));
+    }
     for (const double filled : {0.5, 0.95}) {
-        if (best.feasible()) break;
+        if (best.feasible() || confirmed) break;
         std::vector<double> other(task.size());
         for (std::size_t i = 0; i < other.size(); ++i) other[i] = std::max(filled, task.least()[i]);
-        try_from(std::move(other));
+        from_there(std::move(other));
     }
+    best.valleys = valleys;
     return best;
 }
 

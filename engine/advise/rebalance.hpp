@@ -3,6 +3,7 @@
 // keeps the constraints; no solver is believed.
 #pragma once
 
+#include <array>
 #include <limits>
 #include <vector>
 
@@ -10,11 +11,15 @@
 
 namespace standin {
 
+/// What is known of the two valleys of a batch, without binder and with it: the distance in each is no less than this.
+using Valleys = std::array<double, 2>;
+
 struct Solution {
     std::vector<double> grams;  ///< one a move
     double distance = 0;        ///< deviation plus prices, noticeable differences
     double deviation = 0;       ///< root of the squared residuals and missed wants
     double violation = 0;       ///< largest breach of a hard limit, in noticeable differences or shares; 0 when none
+    Valleys valleys{};          ///< holds with more moves out or in and tighter goals as well
     bool feasible() const { return violation < 1e-4; }
 };
 
@@ -24,6 +29,7 @@ bool better(const Solution& a, const Solution& b);
 struct Terms {
     double enough = std::numeric_limits<double>::infinity();  ///< a distance plainly above it need not be told exactly
     const std::vector<Goal>* hard = nullptr;                  ///< goals to keep instead of the problem's own
+    Valleys valleys{};                                        ///< of a solution with fewer choices made: where nothing better can be
 };
 
 class Rebalancer {

@@ -81,7 +81,7 @@ private:
 
     void solve(Node& node, const std::vector<double>& from) {
         const ProcessOption& process = problem_.processes[node.process];
-        node.relaxed = rebalancer_.solve(node.choices, process, from, {worst_kept() - process.price, nullptr});
+        node.relaxed = rebalancer_.solve(node.choices, process, from, {worst_kept() - process.price, nullptr, node.relaxed.valleys});
         node.relaxed.distance += process.price;
         ++result_.visited;
     }
@@ -89,7 +89,7 @@ private:
     // What will be shown is held against a solver of another kind.
     void solve_twice(Node& node, const std::vector<double>& from, const std::vector<Goal>& hard) {
         const ProcessOption& process = problem_.processes[node.process];
-        const Terms terms{worst_kept() - process.price, &hard};
+        const Terms terms{worst_kept() - process.price, &hard, node.relaxed.valleys};
         node.relaxed = rebalancer_.solve(node.choices, process, from, terms);
         ++result_.visited;
         if (!node.relaxed.feasible() || node.relaxed.distance > terms.enough) return;
@@ -195,7 +195,7 @@ private:
 
     void push_part(std::vector<Choice> choices, const Node& whole) {
         if (!parts_.insert(std::make_pair(whole.process, choices)).second) return;
-        Node part{whole.process, std::move(choices), {}};
+        Node part{whole.process, std::move(choices), whole.relaxed};
         if (too_many(part)) return;
         solve(part, whole.relaxed.grams);
         keep_open(std::move(part), whole.bound());
@@ -285,6 +285,7 @@ private:
         if (limits_.changes > 0 && edits(used) > limits_.changes) return;
         if (!recorded_.insert(std::make_pair(node.process, used)).second) return;
         Node exact = node;
+        exact.relaxed.valleys = {};  // what is chosen and not used falls away, with its price
         std::fill(exact.choices.begin(), exact.choices.end(), Choice::out);
         for (const auto m : used) exact.choices[m] = Choice::in;
         std::vector<Goal> hard = problem_.hard;

@@ -85,19 +85,27 @@ std::vector<double> Task::scaled(const std::vector<double>& grams) const {
     return y;
 }
 
-std::optional<std::vector<double>> Task::across(std::vector<double> y) const {
-    constexpr double filled = 0.5, unused = 0.02;
-    std::vector<std::size_t> binders;
-    bool used = false;
+bool Task::brings_binder(std::size_t i) const {
+    const Move& move = problem_.moves[active_[i]];
+    return move.role == Role::binder && move.brings_food();
+}
+
+std::optional<bool> Task::binder_used(const std::vector<double>& y) const {
+    constexpr double unused = 0.02;
+    std::optional<bool> used;
     for (std::size_t i = 0; i < size(); ++i) {
-        const Move& move = problem_.moves[active_[i]];
-        if (move.role != Role::binder || !move.brings_food()) continue;
+        if (!brings_binder(i)) continue;
         if (y[i] > unused && open_price_[i] == 0) return std::nullopt;
-        used = used || y[i] > unused;
-        binders.push_back(i);
+        used = used.value_or(false) || y[i] > unused;
     }
-    if (binders.empty()) return std::nullopt;
-    for (const auto i : binders) y[i] = used ? 0 : filled;
+    return used;
+}
+
+std::vector<double> Task::across(std::vector<double> y) const {
+    constexpr double filled = 0.5;
+    const bool used = binder_used(y).value_or(false);
+    for (std::size_t i = 0; i < size(); ++i)
+        if (brings_binder(i)) y[i] = used ? 0 : filled;
     return y;
 }
 

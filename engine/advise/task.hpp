@@ -46,16 +46,19 @@ public:
     /// Variables for `grams` of every move (empty: nothing moved), brought within the bounds.
     std::vector<double> scaled(const std::vector<double>& grams) const;
 
-    /// A start on the other side of what a binder does. A little of it does nothing, enough of it sets: a batch without binder is a
-    /// valley of its own, and slopes do not lead from one into the other. Nothing where no binder is open to choice, or one is chosen
-    /// and used.
-    std::optional<std::vector<double>> across(std::vector<double> y) const;
+    /// Whether a binder is used at all. A little of it does nothing, enough of it sets: a batch without binder is a valley of its own,
+    /// and slopes do not lead from one into the other. Nothing where there is but one valley: no binder is open to choice, or one is
+    /// chosen and used.
+    std::optional<bool> binder_used(const std::vector<double>& y) const;
+    /// A start in the other valley.
+    std::vector<double> across(std::vector<double> y) const;
 
     Trial at(std::vector<double> y) const;
     /// Derivatives of rows and breaches by each variable: a row each, a column a variable.
     void slopes(const Trial& point, Matrix& rows, Matrix& breaches) const;
 
 private:
+    bool brings_binder(std::size_t variable) const;
     Material total(const std::vector<double>& y) const;
     void judge(const Material& batch, const State& state, std::vector<double>& breaches) const;
     void add_limits(const std::vector<double>& y, std::vector<double>& breaches) const;
