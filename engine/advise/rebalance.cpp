@@ -11,11 +11,11 @@
 namespace standin {
 namespace {
 
-constexpr double gain = 5e-5;       // noticeable differences that are not worth another step
-constexpr double last_gain = 1e-9;  // the same for what will be shown
-constexpr double smooth = 1e-4;     // keeps the length of the rows differentiable at nothing
-constexpr double tolerance = 1e-9;  // on limits, in their own scale
-constexpr double alike = 0.01;      // of a breach
+constexpr double gain = 5e-5;              // noticeable differences that are not worth another step
+constexpr double last_gain = 1e-9;         // the same for what will be shown
+constexpr double smooth[] = {1e-4, 1e-7};  // keeps the length of the rows differentiable at nothing; from coarse to fine
+constexpr double tolerance = 1e-9;         // on limits, in their own scale
+constexpr double alike = 0.01;             // of a breach
 constexpr int most_evaluations = 200;
 
 Solution solution_of(const Task& task, const Trial& point) {
@@ -25,6 +25,7 @@ Solution solution_of(const Task& task, const Trial& point) {
 // NLopt asks for the objective and each limit by itself; one evaluation serves them all.
 struct Callback {
     const Task* task;
+    double smooth;
     Trial point;
     Matrix rows, breaches;
 
@@ -43,12 +44,12 @@ struct Row {
 double evaluate_distance(unsigned n, const double* y, double* gradient, void* data) {
     auto& c = *static_cast<Callback*>(data);
     c.refresh(n, y);
-    const double length = std::sqrt(c.point.deviation * c.point.deviation + smooth * smooth);
+    const double length = std::sqrt(c.point.deviation * c.point.deviation + c.smooth * c.smooth);
     for (unsigned i = 0; gradient && i < n; ++i) {
         gradient[i] = c.task->prices()[i];
         for (std::size_t r = 0; r < c.rows.rows(); ++r) gradient[i] += c.rows[r][i] * c.point.rows[r] / length;
     }
-    return length - smooth + c.point.price;
+    return length - c.smooth + c.point.price;
 }
 
 double evaluate_limit(unsigned n, const double* y, double* gradient, void* data) {
@@ -58,10 +59,10 @@ double evaluate_limit(unsigned n, const double* y, double* gradient, void* data)
     return row.callback->point.breaches[row.limit];
 }
 
-std::vector<double> slsqp(const Task& task, std::vector<double> y) {
+std::vector<double> slsqp(const Task& task, std::vector<double> y, double smooth) {
     const auto n = static_cast<unsigned>(task.size());
     const std::unique_ptr<nlopt_opt_s, decltype(&nlopt_destroy)> solver(nlopt_create(NLOPT_LD_SLSQP, n), &nlopt_destroy);
-    Callback callback{&task, {}, {}, {}};
+    Callback callback{&task, smooth, {}, {}, {}};
     std::vector<Row> rows;
     for (std::size_t r = 0; r < task.limits(); ++r) rows.push_back({&callback, r});
     nlopt_set_lower_bounds(solver.get(), task.least().data());
@@ -125,10 +126,17 @@ Solution Rebalancer::second_opinion(const std::vector<Choice>& choices, const Pr
     const Task task = this->task(choices, process, terms);
     if (task.size() == 0) return found;
     Solution best = found;
-    for (const auto& y : {descend(task, task.scaled(best.grams), last_gain, Terms{}.enough).y, slsqp(task, task.scaled(best.grams))}) {
+    const auto hear = [&](const std::vector<double>& y) {
         const Solution other = solution_of(task, task.at(y));
         if (better(other, best)) best = other;
+    };
+    for (const double filled : {0.3, 0.7}) {
+        std::vector<double> other(task.size());
+        for (std::size_t i = 0; i < other.size(); ++i) other[i] = std::max(filled, task.least()[i]);
+        hear(descend(task, std::move(other), gain, best.distance).y);
     }
+    hear(descend(task, task.scaled(best.grams), last_gain, Terms{}.enough).y);
+    for (const double how : smooth) hear(slsqp(task, task.scaled(best.grams), how));
     return best;
 }
 

@@ -86,14 +86,19 @@ private:
         ++result_.visited;
     }
 
-    // What will be shown is held against a solver of another kind.
-    void solve_twice(Node& node, const std::vector<double>& from, const std::vector<Goal>& hard) {
+    // With goals of its own, which may be tighter than the problem's.
+    void balance(Node& node, const std::vector<double>& from, const std::vector<Goal>& hard) {
         const ProcessOption& process = problem_.processes[node.process];
-        const Terms terms{worst_kept() - process.price, &hard, node.relaxed.valleys};
-        node.relaxed = rebalancer_.solve(node.choices, process, from, terms);
+        node.relaxed = rebalancer_.solve(node.choices, process, from, {worst_kept() - process.price, &hard, node.relaxed.valleys});
+        node.relaxed.distance += process.price;
         ++result_.visited;
-        if (!node.relaxed.feasible() || node.relaxed.distance > terms.enough) return;
-        node.relaxed = rebalancer_.second_opinion(node.choices, process, node.relaxed, terms);
+    }
+
+    // What will be shown is held against a solver of another kind.
+    void hear_second_opinion(Node& node, const std::vector<Goal>& hard) const {
+        const ProcessOption& process = problem_.processes[node.process];
+        node.relaxed.distance -= process.price;
+        node.relaxed = rebalancer_.second_opinion(node.choices, process, node.relaxed, {.hard = &hard});
         node.relaxed.distance += process.price;
     }
 
@@ -137,8 +142,9 @@ private:
         return best;
     }
 
-    // Where the relaxed batch says no more than a plan that is held and is no nearer than `within`, only the parts of the node that cannot say the same are
-    // worth looking into: those that do without one of the plan's foods and all its kin. Together they hold every other idea.
+    // Where the relaxed batch says no more than a plan that is held and is no nearer than `within`, only the parts of the node that cannot
+    // say the same are worth looking into: those that do without one of the plan's foods and all its kin. Together they hold every other
+    // idea.
     bool leave_to_others(const Node& node, double within) {
         const Idea mine = idea_of(problem_, used_or_in(node));
         for (const auto& held : result_.plans) {
@@ -291,16 +297,19 @@ private:
         std::vector<Goal> hard = problem_.hard;
         constexpr int most_rounds = 4;
         for (int round = 0; round < most_rounds; ++round) {
-            solve_twice(exact, node.relaxed.grams, hard);
-            if (!exact.relaxed.feasible() || exact.relaxed.distance > worst_kept()) return;
+            balance(exact, node.relaxed.grams, hard);
+            if (!exact.relaxed.feasible() || exact.relaxed.distance > worst_kept() || has_no_place(plan_of(exact))) return;
+            hear_second_opinion(exact, hard);
             leave_no_scraps(exact, hard);
-            Plan plan{node.process, exact.relaxed.grams, exact.relaxed.distance, exact.relaxed.deviation};
+            Plan plan = plan_of(exact);
             if (has_no_place(plan)) return;
             auto tighter = limits_.tighter ? limits_.tighter(plan, hard) : std::nullopt;
             if (!tighter) return keep(std::move(plan));
             hard = std::move(*tighter);
         }
     }
+
+    static Plan plan_of(const Node& node) { return {node.process, node.relaxed.grams, node.relaxed.distance, node.relaxed.deviation}; }
 
     // A few grams left of a line are no kindness to the maker: leave the line out where that costs next to nothing.
     void leave_no_scraps(Node& exact, const std::vector<Goal>& hard) {
@@ -315,7 +324,8 @@ private:
             scraps = true;
         }
         if (!scraps) return;
-        solve_twice(clean, exact.relaxed.grams, hard);
+        balance(clean, exact.relaxed.grams, hard);
+        if (clean.relaxed.feasible()) hear_second_opinion(clean, hard);
         if (clean.relaxed.feasible() && clean.relaxed.distance < exact.relaxed.distance + worth_adding) exact = std::move(clean);
     }
 

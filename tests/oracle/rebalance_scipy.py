@@ -4,7 +4,7 @@
     python3 rebalance_scipy.py SERVER
 
 SERVER is served_rebalance (tests/oracle/served/rebalance.cpp). Ours may be better; where SciPy is better by more than 1e-6 of the
-distance (and 1e-5 noticeable differences, what the descent stops at), the test fails.
+distance, the test fails. Distances of nothing are compared to 1e-6 noticeable differences.
 """
 import json
 import subprocess
@@ -13,9 +13,9 @@ import sys
 import numpy
 from scipy.optimize import minimize
 
-PROBLEMS = range(200, 230)
-RELATIVE, ABSOLUTE = 1e-6, 1e-4  # the descent stops at a promise of 5e-5 noticeable differences
-KEPT = 1e-6  # what a limit may be broken by
+PROBLEMS = range(200, 300)
+RELATIVE, ABSOLUTE = 1e-6, 1e-6
+KEPT = 1e-8  # what a limit may be broken by
 
 
 class Served:
@@ -87,16 +87,17 @@ def main():
         compared += 1
         gap = ours - other
         largest = max(largest, gap)
-        if gap > RELATIVE * other + ABSOLUTE:
-            worse.append(f"problem {number}: ours {ours:.8f}, SciPy {other:.8f} at {where}")
-        elif gap < -(RELATIVE * other + ABSOLUTE):
+        allowed = max(RELATIVE * other, ABSOLUTE)
+        if gap > allowed:
+            worse.append(f"problem {number}: ours {ours:.8f}, SciPy {other:.8f} at {where}, ours broke {violation:.2g}")
+        elif gap < -allowed:
             better += 1
         else:
             alike += 1
     print(f"{compared} problems: {alike} alike, {better} better than SciPy found, {len(worse)} worse, {unmet} that neither can meet; "
           f"SciPy ahead by {largest:.2g} at most")
     print("\n".join(worse))
-    return 1 if worse or compared < 15 else 0
+    return 1 if worse or compared < 75 else 0
 
 
 if __name__ == "__main__":

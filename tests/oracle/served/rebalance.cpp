@@ -27,7 +27,8 @@ void serve(std::uint64_t number) {
     const std::vector<Choice> choices(small.problem.moves.size(), Choice::open);
     const Task task(small.problem, small.problem.hard, small.yardstick(), small.models(), small.problem.processes.front(), choices);
     const Rebalancer rebalancer(small.problem, small.yardstick(), small.models());
-    const Solution ours = rebalancer.solve(choices, small.problem.processes.front(), {});
+    const ProcessOption& process = small.problem.processes.front();
+    const Solution ours = rebalancer.second_opinion(choices, process, rebalancer.solve(choices, process, {}));
     std::cout << "{\"problem\": " << number << ", \"prices\": " << list_of(task.prices()) << ", \"least\": " << list_of(task.least())
               << ", \"y\": " << list_of(task.scaled(ours.grams)) << ", \"distance\": " << list_of({ours.distance, ours.violation}) << "}"
               << std::endl;
