@@ -14,6 +14,7 @@ using About = ProcessChange::About;
 
 constexpr double cold_c = 2, tacky_min = 3, short_rest_h = 10;          // common practice
 constexpr double plates_mm[] = {3, 4.5, 6, 8, 10, 13};                  // as they are sold
+constexpr double finest_mm = 4.5, coarsest_mm = 10;                     // of a coarse sausage; common practice
 constexpr double worth_cooling_core_c = 0.5, worth_cooling_rest_c = 1;  // thermometers read no finer
 
 class Making {
@@ -90,7 +91,7 @@ private:
             {About::core, "take it off when the middle reaches " + shown_temperature(needed) + ", measured, and no later"});
     }
 
-    // A step finer binds more, a step coarser bites firmer or falls apart sooner: the search tells which serves.
+    // Finer binds more, coarser bites firmer or falls apart sooner: the next plate and the last in use, the search tells which serves.
     std::vector<Lever> other_plate() const {
         const bool tighter = wanted(Property::bind, Goal::Kind::at_least) || wanted(Property::firmness, Goal::Kind::at_least);
         const bool looser = wanted(Property::bind, Goal::Kind::at_most) || wanted(Property::firmness, Goal::Kind::at_most);
@@ -104,11 +105,17 @@ private:
                               mm,
                               context_.constant("advice.price.plate")});
         };
-        const auto* finer =
-            std::find_if(std::rbegin(plates_mm), std::rend(plates_mm), [&](double mm) { return mm < now_.plate_mm; }).base();
-        if (finer != std::begin(plates_mm)) offer(*(finer - 1));
         const auto* coarser = std::find_if(std::begin(plates_mm), std::end(plates_mm), [&](double mm) { return mm > now_.plate_mm; });
-        if (looser && coarser != std::end(plates_mm)) offer(*coarser);
+        const auto* finer = std::find_if(std::begin(plates_mm), std::end(plates_mm), [&](double mm) { return mm >= now_.plate_mm; });
+        if (finer != std::begin(plates_mm)) {
+            const double next = *(finer - 1);
+            offer(next);
+            if (next > finest_mm) offer(finest_mm);
+        }
+        if (looser && coarser != std::end(plates_mm)) {
+            offer(*coarser);
+            if (*coarser < coarsest_mm) offer(coarsest_mm);
+        }
         return levers;
     }
 

@@ -190,8 +190,8 @@ private:
         const Line& line = lines()[l];
         if (line.keep || (!problem_.forced[l] && !replace_roles_.count(role_of_line(l)))) return;
         std::size_t taken = 0;
-        for (auto& candidate : candidates_for(line, problem_.formula.process, graph_, context_.middle,
-                                              [&](const Ingredient& i) { return stock_.can_bring(i); })) {
+        const auto may_use = [&](const Ingredient& i) { return stock_.can_bring(i); };
+        for (const auto& candidate : candidates_for(line, problem_.formula.process, graph_, context_.middle, may_use).fit) {
             if (taken == stand_ins_a_line && !stock_.listed()) break;
             if (taken == 2 * stand_ins_a_line) break;
             if (offer_stand_in(l, candidate)) ++taken;
@@ -278,8 +278,7 @@ private:
         const auto worth = [&](const Ingredient* i) { return known[i->id] - (i->allergens.empty() ? 0 : 10); };
         std::stable_sort(foods.begin(), foods.end(), [&](const Ingredient* a, const Ingredient* b) { return worth(a) > worth(b); });
         for (std::size_t f = 0; f < std::min(foods.size(), adds_of_a_kind); ++f) {
-            Line food;
-            food.ingredient = foods[f]->id;
+            const Line food = brought_in(*foods[f], role, knowledge_);
             Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role, {}};
             if (!(dose_of(move.per_gram, role) > 0)) continue;
             move.most = base_mass_ * (role == Role::binder ? most_of_binder : role == Role::acid ? most_of_acid : most_of_paste / 3);

@@ -80,29 +80,37 @@ std::size_t index_of(const Knowledge& knowledge, std::string_view id) {
     return static_cast<std::size_t>(knowledge.ingredient(id) - knowledge.records().ingredients.data());
 }
 
-std::vector<Candidate> candidates_for(const Line& line, const Process& process, const SwapGraph& graph, Pantry& middle,
-                                      const std::function<bool(const Ingredient&)>& may_use) {
+Candidates candidates_for(const Line& line, const Process& process, const SwapGraph& graph, Pantry& middle,
+                          const std::function<bool(const Ingredient&)>& may_use) {
     const Knowledge& knowledge = middle.knowledge();
     const Records& records = knowledge.records();
     const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
-    std::vector<Candidate> all;
-    std::set<std::string> seen;
+    Candidates all;
+    std::set<std::string> seen, refused;
     for (const Role role : ingredient.roles) {
         for (const auto& path : graph.from(role, index_of(knowledge, line.ingredient))) {
             const Ingredient& to = records.ingredients[path.to];
             if (!may_use(to)) continue;
             const Swap& last = records.swaps[path.swaps.back()];
-            if (!conditions_allow(last, process, knowledge)) continue;
             Candidate candidate{prepared_like(line, to, preparations_of(last, knowledge), knowledge), role, path.closeness, path.swaps};
             if (to.id == ingredient.id && candidate.food.prepared == line.prepared) continue;
             const auto grams = equal_grams(line, candidate.food, path, role, middle);
             if (!grams || !(*grams > 0) || *grams > implausible_ratio * line.grams.mid) continue;
-            if (!seen.insert(key_of(candidate.food)).second) continue;
+            const bool allowed = conditions_allow(last, process, knowledge);
+            if (!(allowed ? seen : refused).insert(key_of(candidate.food)).second) continue;
             candidate.food.grams = exactly(*grams);
-            all.push_back(std::move(candidate));
+            (allowed ? all.fit : all.refused).push_back(std::move(candidate));
         }
     }
+    std::erase_if(all.refused, [&](const Candidate& c) { return seen.count(key_of(c.food)) > 0; });
     return all;
+}
+
+Line brought_in(const Ingredient& food, Role role, const Knowledge& knowledge) {
+    const Swap* closest = nullptr;
+    for (const auto& swap : knowledge.records().swaps)
+        if (swap.role == role && swap.to == food.id && (!closest || swap.closeness > closest->closeness)) closest = &swap;
+    return prepared_like({}, food, closest ? preparations_of(*closest, knowledge) : std::vector<std::string>{}, knowledge);
 }
 
 }  // namespace standin

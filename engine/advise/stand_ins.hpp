@@ -19,11 +19,19 @@ struct Candidate {
     std::vector<std::size_t> swaps;  ///< the path, indexes in Records::swaps
 };
 
+struct Candidates {
+    std::vector<Candidate> fit;
+    std::vector<Candidate> refused;  ///< a condition of whose swap the process goes against, and that fit in no other way
+};
+
 /// Every stand-in reachable for `line` in any of its ingredient's roles, the main role first, nearest first within a role; each food
 /// (ingredient with preparations) once. `may_use` says what may be brought in. Preparations of the line carry over where they fit, and
-/// those that a condition of the swap asks for are done; a swap whose condition `process` goes against is left out.
-std::vector<Candidate> candidates_for(const Line& line, const Process& process, const SwapGraph& graph, Pantry& middle,
-                                      const std::function<bool(const Ingredient&)>& may_use);
+/// those that a condition of the swap asks for are done.
+Candidates candidates_for(const Line& line, const Process& process, const SwapGraph& graph, Pantry& middle,
+                          const std::function<bool(const Ingredient&)>& may_use);
+
+/// A food as it comes in by itself in `role`: prepared as the closest swap that brings it asks for.
+Line brought_in(const Ingredient& food, Role role, const Knowledge& knowledge);
 
 /// What tells one food from another: the ingredient and its preparations.
 std::string key_of(const Line& food);

@@ -47,28 +47,23 @@ public:
         answer.line_grams = line.grams.mid;
         answer.roles = ingredient.roles;
         std::vector<Ranked> ranked;
-        for (auto& candidate : candidates_for(line, formula_.process, graph, context_.middle, [](const Ingredient&) { return true; }))
-            ranked.push_back(balanced(std::move(candidate)));
+        Candidates candidates = candidates_for(line, formula_.process, graph, context_.middle, [](const Ingredient&) { return true; });
+        for (auto& candidate : candidates.fit) ranked.push_back(balanced(std::move(candidate)));
         std::stable_sort(ranked.begin(), ranked.end(), [](const Ranked& a, const Ranked& b) { return a.distance < b.distance; });
         for (std::size_t i = 0; i < std::min(top, ranked.size()); ++i) answer.stand_ins.push_back(stand_in(ranked[i]));
-        answer.left_out = left_out(graph);
+        for (const auto& candidate : candidates.refused) answer.left_out.push_back(refusal(candidate));
         answer.allergens = base_.allergens;
         answer.cautions = base_.cautions;
         return answer;
     }
 
 private:
-    std::vector<std::string> left_out(const SwapGraph& graph) const {
-        std::vector<std::string> all;
-        const auto anything = [](const Ingredient&) { return true; };
-        for (const auto& candidate : candidates_for(formula_.lines[line_], {}, graph, context_.middle, anything)) {
-            const Swap& last = knowledge_.records().swaps[candidate.swaps.back()];
-            if (conditions_allow(last, formula_.process, knowledge_)) continue;
-            std::string why = knowledge_.ingredient(candidate.food.ingredient)->names.front() + ": ";
-            for (const auto& ask : conditions_ask(last, formula_.process, knowledge_)) why += (why.back() == ' ' ? "" : "; ") + ask;
-            all.push_back(std::move(why));
-        }
-        return all;
+    // Which food, and what it would ask for.
+    std::string refusal(const Candidate& candidate) const {
+        const Swap& last = knowledge_.records().swaps[candidate.swaps.back()];
+        std::string why = knowledge_.ingredient(candidate.food.ingredient)->names.front() + ": ";
+        for (const auto& ask : conditions_ask(last, formula_.process, knowledge_)) why += (why.back() == ' ' ? "" : "; ") + ask;
+        return why;
     }
 
     Formula swapped(const Candidate& candidate) const {

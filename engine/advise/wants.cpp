@@ -47,7 +47,8 @@ bool rises(const WantMove& move) { return move.times ? move.by > 1 : move.by > 0
 
 Result<bool> add_word(const std::string& want, const Knowledge& knowledge, std::vector<Goal>& goals) {
     const auto& known = knowledge.records().wants;
-    const auto record = std::find_if(known.begin(), known.end(), [&](const WantRecord& w) { return w.word == want; });
+    const auto means = [&](const WantRecord& w) { return w.word == want || std::find(w.also.begin(), w.also.end(), want) != w.also.end(); };
+    const auto record = std::find_if(known.begin(), known.end(), means);
     if (record == known.end()) {
         std::vector<std::string_view> words;
         for (const auto& w : known) words.push_back(w.word);

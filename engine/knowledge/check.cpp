@@ -61,7 +61,10 @@ private:
         for (const auto& r : records_.conditions) once("condition " + r.id);
         for (const auto& r : records_.parameters) once("parameter " + r.id);
         for (const auto& r : records_.perception) once("difference " + r.property);
-        for (const auto& r : records_.wants) once("want " + r.word);
+        for (const auto& r : records_.wants) {
+            once("want " + r.word);
+            for (const auto& other : r.also) once("want " + other);
+        }
     }
 
     void sources() {

@@ -98,7 +98,7 @@ void layout(A& a, WantMove& r) {
 }
 template <class A>
 void layout(A& a, WantRecord& r) {
-    a(r.word, r.note, r.source, r.moves);
+    a(r.word, r.note, r.source, r.moves, r.also);
 }
 template <class A>
 void layout(A& a, Caution& r) {

@@ -52,7 +52,7 @@ void read_wants(const JsonNode& root, Problems& problems, KnowledgeFiles& into) 
     r.text_or("note");
     for (const auto& item : r.list("wants", true)) {
         ObjectReader w(item, problems);
-        WantRecord want{w.text("word"), w.text_or("note"), w.text("source"), {}};
+        WantRecord want{w.text("word"), w.text_or("note"), w.text("source"), {}, w.texts("also")};
         for (const auto& move : w.list("moves", true)) {
             ObjectReader m(move, problems);
             const std::string kind = m.text("kind");

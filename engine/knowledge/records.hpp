@@ -165,6 +165,7 @@ struct WantMove {
 struct WantRecord {
     std::string word, note, source;
     std::vector<WantMove> moves;
+    std::vector<std::string> also;  // other words for the same
 };
 
 struct Caution {

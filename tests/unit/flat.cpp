@@ -59,7 +59,7 @@ TEST_CASE("every field goes there and back") {
     effect.source = "s";
     p.effects = {effect};
     r.preparations = {p};
-    WantRecord w{"w", "", "s", {{"bind", true, 1.5, 2.0, std::nullopt}}};
+    WantRecord w{"w", "", "s", {{"bind", true, 1.5, 2.0, std::nullopt}}, {"other"}};
     r.wants = {w};
 
     const FlatKnowledge flat = flatten(r);
@@ -89,6 +89,7 @@ TEST_CASE("every field goes there and back") {
     CHECK(back.wants.front().moves.front().times);
     CHECK(*back.wants.front().moves.front().least == 2);
     CHECK_FALSE(back.wants.front().moves.front().most);
+    CHECK(back.wants.front().also == std::vector<std::string>{"other"});
 }
 
 TEST_CASE("flat knowledge that does not fit its layout is a broken build") {

@@ -71,7 +71,7 @@ TEST_CASE("an id that stands twice") {
     check_found("parameter acid.pkw", "second time", [](Records& r) {
         r.parameters.push_back({"acid.pkw", "", {{14, 14, 14}, "1", "judgement"}});
     });
-    check_found("want firmer", "second time", [](Records& r) { r.wants.push_back({"firmer", "", "judgement", {}}); });
+    check_found("want firmer", "second time", [](Records& r) { r.wants.push_back({"firmer", "", "judgement", {}, {}}); });
 }
 
 TEST_CASE("a source that is not listed") {

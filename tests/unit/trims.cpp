@@ -1,0 +1,64 @@
+// What follows a swap: salt, water and acid of the other lines.
+#include "advise/trims.hpp"
+
+#include "support/advising.hpp"
+#include "support/catch.hpp"
+
+using namespace standin;
+
+namespace {
+
+Formula base() {
+    return formula({line("pork-shoulder", 2000), line("table-salt", 36), line("spinach", 300, {"blanched"}), line("cider-vinegar", 60),
+                    line("water", 100)});
+}
+
+Trimmed after(const Formula& swapped, std::size_t number) {
+    Advising advising(base(), {});
+    return trimmed_after(swapped, number, advising.yardstick(), advising.context());
+}
+
+}  // namespace
+
+TEST_CASE("where nothing was swapped nothing follows") {
+    const Trimmed same = after(base(), 2);
+    CHECK(same.trims.empty());
+    CHECK(same.distance == Approx(0).margin(1e-6));
+}
+
+TEST_CASE("a salty stand-in takes salt out of the salt line, and out of no other but salt, water and acid") {
+    Formula swapped = base();
+    swapped.lines[2] = line("soy-sauce", 150);
+    const Trimmed trimmed = after(swapped, 2);
+    REQUIRE_FALSE(trimmed.trims.empty());
+    double salt = 0;
+    for (const auto& trim : trimmed.trims) {
+        CHECK((trim.line == "table-salt" || trim.line == "water" || trim.line == "cider-vinegar"));
+        CHECK(std::abs(trim.grams_after - trim.grams_before) <= 0.45 * trim.grams_before);
+        if (trim.line == "table-salt") salt = trim.grams_after - trim.grams_before;
+    }
+    CHECK(salt < 0);
+    CHECK(trimmed.formula.lines[0].grams.mid == 2000);
+    CHECK(trimmed.formula.lines[2].grams.mid == 150);
+}
+
+TEST_CASE("trimming never ends further from the base than leaving it alone") {
+    for (const char* food : {"soy-sauce", "kale", "chard", "feta", "sauerkraut"}) {
+        CAPTURE(food);
+        if (!knowledge().ingredient(food)) continue;
+        Formula swapped = base();
+        swapped.lines[2] = line(food, 200);
+        Advising advising(base(), {});
+        Bench& middle = middle_bench();
+        const Batch batch(swapped, middle.pantry);
+        const double untouched = advising.yardstick().distance(batch.total(0), middle.models.state(batch.total(0), batch.process(0), 0));
+        CHECK(after(swapped, 2).distance <= untouched + 0.05);  // weights are rounded to what a scale shows
+    }
+}
+
+TEST_CASE("a kept line does not follow") {
+    Formula swapped = base();
+    swapped.lines[1].keep = true;
+    swapped.lines[2] = line("soy-sauce", 150);
+    for (const auto& trim : after(swapped, 2).trims) CHECK(trim.line != "table-salt");
+}
