@@ -46,8 +46,7 @@ Markup wants_part(const Variant& v) {
 Markup weights_part(const Variant& v) {
     std::vector<std::vector<Markup>> rows;
     for (const auto& l : v.prediction.lines)
-        rows.push_back(
-            {with_preparations(l.name, l.prepared) + (l.keep ? " (keep)" : ""), grams(l.weighed_g), number(100 * l.share, 1) + " %"});
+        rows.push_back({food(l.name, l.prepared) + (l.keep ? " (keep)" : ""), grams(l.weighed_g), number(100 * l.share, 1) + " %"});
     return html_table("Weights of variant " + std::to_string(v.rank), {{"Line", false}, {"weigh", true}, {"share", true}}, rows);
 }
 

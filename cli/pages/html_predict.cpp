@@ -23,7 +23,7 @@ Markup heat_part(const Prediction& p) {
 Markup lines_part(const Prediction& p) {
     std::vector<std::vector<Markup>> rows;
     for (const auto& l : p.lines)
-        rows.push_back({with_preparations(l.name, l.prepared) + (l.keep ? " (keep)" : ""), grams(l.weighed_g), grams(l.grams),
+        rows.push_back({food(l.name, l.prepared) + (l.keep ? " (keep)" : ""), grams(l.weighed_g), grams(l.grams),
                         number(100 * l.share, l.share < 0.1 ? 2 : 1) + " %"});
     return section("Lines", html_table("The batch is " + grams(p.batch_g) + ", " + grams(p.meat_g) + " of it meat",
                                        {{"Line", false}, {"weighed", true}, {"in the batch", true}, {"share", true}}, rows));
