@@ -158,7 +158,10 @@ Markup properties_table(const std::string& caption, const std::vector<Property>&
             cells += el("td", {{"class", "num"}}, stacked(band(bands.back(), decimals)));
         }
         if (differences) cells += el("td", {{"class", "num"}}, stacked(signed_band((*differences)[p], decimals)));
-        const bool exact = std::all_of(bands.begin(), bands.end(), [&](const Band& b) { return b.low == b.high && b == bands.front(); });
+        // Numbers that read alike have nothing to show.
+        const bool exact = std::all_of(bands.begin(), bands.end(), [&](const Band& b) {
+            return number(b.low, decimals) == number(b.high, decimals) && number(b.mid, decimals) == number(bands.front().mid, decimals);
+        });
         Markup rows = el("tr", cells);
         if (!exact) {
             const std::string columns = std::to_string(shown.size() + (differences ? 2 : 1));
@@ -185,7 +188,7 @@ Markup origins(const Prediction& p) {
         if (!rows.empty())
             tables += html_table(std::string(what) + " comes from", {{"Line", false}, {"share", true}, {"as a bar", false}}, rows);
     }
-    return el("div", {{"class", "two"}}, tables);
+    return el("div", {{"class", "parts"}}, tables);
 }
 
 Markup label_part(const std::string& label) {

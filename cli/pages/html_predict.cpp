@@ -11,6 +11,8 @@ namespace standin::cli {
 namespace {
 
 Markup heat_part(const Prediction& p) {
+    constexpr double sure = 0.995;
+    if (p.heat_chances.front() > sure) return {};  // no chile: the first lines say so
     constexpr std::array<const char*, 6> words{"none", "barely", "mild", "medium", "hot", "very hot"};
     std::vector<std::vector<Markup>> rows;
     for (std::size_t i = 0; i < words.size(); ++i)

@@ -68,6 +68,8 @@ figcaption{font-size:.9rem;line-height:1.35;margin-top:.3rem}
 .trough{fill:var(--trough)}.fill{fill:var(--moss)}
 .two{display:grid;gap:0 2.5rem}
 .two>*{min-width:0}
+.parts{columns:22rem;column-gap:2.5rem}.parts>*{break-inside:avoid}
+.answers{max-width:48rem;font-size:1.05rem}
 .beside{display:grid;gap:0 2.5rem;align-items:start}
 .beside>*{min-width:0}
 @media (min-width:52rem){.two{grid-template-columns:1fr 1fr}.beside{grid-template-columns:20rem 1fr}.sheet .flow{columns:2;column-gap:2.5rem}}

@@ -48,13 +48,13 @@ std::string sold(const Sold& s, Units units) {
 
 bool changes_weight(const StepPart& p) { return std::abs(p.grams_in - p.grams_out) > enough_to_say * p.grams_in; }
 
-// "320 g spinach gives about 300 g", "22 g garlic", "25 g garlic to 22 g".
+// "320 g spinach, about 300 g after", "22 g garlic", "25 g garlic to 22 g".
 std::string part(const StepPart& p, const Sheet& sheet, Units units) {
     const std::string name = sheet.prediction.lines[p.line].name;
     const double step = sheet.weights[p.line].scale_g;
     const std::string in = weight(p.grams_in, units, step) + " " + name;
     if (!p.verb.empty()) return in + " to " + about(p.grams_out, units);
-    return changes_weight(p) ? in + " gives about " + about(p.grams_out, units) : in;
+    return changes_weight(p) ? in + ", about " + about(p.grams_out, units) + " after" : in;
 }
 
 // "In all 5100 g" of what comes together, "In 5100 g, out 3700 g" of what goes through as one.
