@@ -109,7 +109,9 @@ body>header{padding-top:0}
 h1{font-size:17pt;margin:0 0 .1rem}h2{font-size:11.5pt;margin:.7rem 0 .2rem}h3{font-size:10pt;margin:.6rem 0 .1rem}
 h1,h2,h3,thead,caption,.kind,.lead,.head{break-after:avoid}
 p,li{orphans:2;widows:2}
-tr,figure,.safety,.steps li,.label,.card h3+*{break-inside:avoid}
+tr,figure,.swatches,.safety,.steps li,.label,.props tbody,.parts>*{break-inside:avoid}
+.card{margin:.6rem 0;padding:.1rem .6rem .3rem}.card h2{margin:.3rem 0 .1rem}
+.bands{max-width:19rem}.card h2+p{break-after:avoid}
 .lead{font-size:10.5pt;max-width:none}
 .kind{font-size:8.5pt;border-top-width:4px;padding-top:.1rem}
 th,td{padding-top:.1rem;padding-bottom:.1rem}

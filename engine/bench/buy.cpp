@@ -51,6 +51,7 @@ Packet packet_of(const Ingredient& i) {
     const Role main = i.roles.front();
     if (i.meat || (main == Role::fat && i.tissue == Tissue::fat_tissue)) return {};
     if (main == Role::nut) return {"nut"};
+    if (main == Role::binder && i.tissue == Tissue::paste && !i.already.empty()) return {};  // cooked at home
     if (i.tissue == Tissue::paste || (main == Role::salt && i.tissue != Tissue::dry)) return {"jar", "jar or piece"};
     if (!i.already.empty() && is_produce(i)) return {"jar", "jar or can"};
     if (i.tissue != Tissue::dry) return {};
