@@ -1,3 +1,6 @@
+#include <algorithm>
+#include <array>
+
 #include "pages/html_pages.hpp"
 #include "pages/html_parts.hpp"
 #include "pages/sheet_words.hpp"
@@ -7,6 +10,20 @@
 
 namespace standin::cli {
 namespace {
+
+// A number stays on the line of its unit: "In all 4220 g" does not end in a lone g.
+std::string kept_together(const std::string& text) {
+    constexpr std::array<std::string_view, 14> units{"g", "C", "F", "oz", "lb", "mm", "m", "in", "ft", "min", "h", "ml", "l", "%"};
+    std::string out;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool after_number = i > 0 && text[i - 1] >= '0' && text[i - 1] <= '9';
+        const auto end = std::min(text.find_first_of(" .,;)(", i + 1), text.size());
+        const auto word = std::string_view(text).substr(std::min(i + 1, text.size()), end - i - 1);
+        const bool unit = text[i] == ' ' && after_number && std::find(units.begin(), units.end(), word) != units.end();
+        out += unit ? "\u00a0" : std::string(1, text[i]);
+    }
+    return out;
+}
 
 Markup tick(const Markup& content) {
     return el("label", {{"class", "tick"}}, void_el("input", {{"type", "checkbox"}}) + el("span", content));
@@ -37,9 +54,10 @@ Markup step_part(const SheetStep& step, std::size_t n, const Sheet& s, Units uni
     const auto numbers = measured(step, units), known = how_known(step), through = amounts(step, s, units);
     Markup head = el("h3", tick(std::to_string(n) + ". " + capital(step.what)));
     if (!numbers.empty())
-        head += el("p", {{"class", "gauge"}}, Markup(numbers) + (known.empty() ? Markup() : Markup(" ") + el("small", known)));
+        head +=
+            el("p", {{"class", "gauge"}}, Markup(kept_together(numbers)) + (known.empty() ? Markup() : Markup(" ") + el("small", known)));
     Markup content = el("div", {{"class", "head"}}, head);
-    if (!through.empty()) content += el("p", {{"class", "amounts"}}, through);
+    if (!through.empty()) content += el("p", {{"class", "amounts"}}, kept_together(through));
     return el("li", content + el("p", {{"class", "how"}}, Markup(step.how + " ") + el("span", {{"class", "soft"}}, step.why)));
 }
 

@@ -141,7 +141,7 @@ body.sheet{font-size:10pt;line-height:1.16}
 .sheet .cautions{font-size:7.5pt;line-height:1.1;columns:3;column-gap:.6rem;padding:0;margin:0;list-style-position:inside}
 .sheet .two{gap:0 .8rem;grid-template-columns:1.15fr 1fr}
 .sheet table{font-size:10pt}
-.sheet th,.sheet td{padding:.02rem .3rem .02rem 0;line-height:1.13}
+.sheet th,.sheet td{padding:.01rem .3rem .01rem 0;line-height:1.1}
 .sheet .big{font-size:10.5pt}
 .sheet .range{display:inline;font-size:9pt}
 .sheet caption,.sheet small,.sheet .soft{font-size:8pt}
@@ -159,6 +159,8 @@ body.sheet{font-size:10pt;line-height:1.16}
 .sheet .steps .how{margin:0 0 0 .7rem}
 .sheet .steps .how .soft{display:inline;line-height:1.1}
 .sheet .steps.many .how{display:inline;margin:0 0 0 .3rem}
+.sheet .steps.many li{padding:.05rem 0;line-height:1.13}
+.sheet .steps.many .how .soft{font-size:7.5pt;line-height:1}
 .sheet .label{max-width:none;padding:.15rem .4rem;font-size:9pt}
 }
 )css";
