@@ -19,8 +19,8 @@ std::string casing_needed(const SheetYield& makes, Units units);
 /// "12 min, the 10 mm plate, no warmer than 4 C, stop at 10 C"; empty where nothing is measured.
 std::string measured(const SheetStep& step, Units units);
 
-/// What goes through a step: "320 g spinach, about 300 g after; 22 g garlic. In all 340 g.", "peel 25 g garlic to 22 g." What was blended is
-/// one thing afterwards. With both units in grams alone: they are there to check by.
+/// What goes through a step: "320 g spinach, about 300 g after; 22 g garlic. In all 340 g.", "peel 25 g garlic to 22 g." What was blended
+/// is one thing afterwards. With both units in grams alone: they are there to check by.
 std::string amounts(const SheetStep& step, const Sheet& sheet, Units units);
 
 /// "2 bunches", "700 g", "1 1/4 lb", "1 packet of 30 g"; in both "1 packet of 30 g (1 packet of 1 oz)".

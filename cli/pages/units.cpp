@@ -85,7 +85,8 @@ std::string per_length(double grams_a_metre, Units units) {
 std::string shop_pounds(double grams) {
     constexpr double near = 0.02;  // of a quarter pound: sizes of packets are given in whole grams here and there
     const double quarters = grams / grams_an_ounce / 4, whole = std::round(quarters);
-    if (whole < 1 || std::abs(quarters - whole) > near) return trimmed_number(grams / grams_an_ounce, grams < grams_an_ounce ? 2 : 1) + " oz";
+    if (whole < 1 || std::abs(quarters - whole) > near)
+        return trimmed_number(grams / grams_an_ounce, grams < grams_an_ounce ? 2 : 1) + " oz";
     const int pounds = static_cast<int>(whole) / 4, rest = static_cast<int>(whole) % 4;
     static const char* const parts[] = {"", "1/4", "1/2", "3/4"};
     return (pounds > 0 ? std::to_string(pounds) + (rest ? " " : "") : std::string()) + parts[rest] + " lb";
