@@ -61,7 +61,7 @@ SheetStep tasting(const Sheet& sheet, const Knowledge& knowledge) {
     return s;
 }
 
-SheetStep shaping(const Sheet& sheet) {
+SheetStep shaping(const Sheet& sheet, const Knowledge& knowledge) {
     const bool link = sheet.makes.shape == "link";
     SheetStep s = link ? plain_step("shape", "stuff", "Fill the casings firmly, without air, twist off and prick the bubbles.",
                                     "Air pockets hold fat and juice and burst in the pan.")
@@ -71,6 +71,7 @@ SheetStep shaping(const Sheet& sheet) {
                                     "Even pieces reach their core together.");
     s.grams_in = s.grams_out = sheet.makes.batch_g;
     s.link_mm = sheet.makes.length_mm;
+    s.said = !link || *s.link_mm != knowledge.parameter("bench.link.length").mid;  // the usual length, where nobody asked for another
     return s;
 }
 
@@ -140,7 +141,7 @@ std::vector<SheetStep> making_steps(const Sheet& sheet, const Knowledge& knowled
     if (sheet.makes.casing_m) steps.insert(steps.begin(), soaking_casing(sheet, knowledge));
     for (auto& step : mixing_steps(sheet, knowledge)) steps.push_back(std::move(step));
     steps.push_back(tasting(sheet, knowledge));
-    steps.push_back(shaping(sheet));
+    steps.push_back(shaping(sheet, knowledge));
     steps.push_back(resting(sheet, knowledge));
     steps.push_back(cooking(sheet, knowledge));
     return steps;

@@ -15,6 +15,7 @@ SheetStep trimming(const Sheet& sheet, const Knowledge& knowledge) {
     step.what = "trim and weigh out";
     step.how = "Cut away what is damaged, wash and dry the leaves; weigh every line and tick it off.";
     step.why = "The weights are of what goes in.";
+    step.source = "common-practice";
     for (const auto& bought : sheet.buy) {
         constexpr double least = 0.001;  // share; a sheet is rounded more coarsely
         if (bought.bought_g - bought.need_g < least * bought.need_g) continue;

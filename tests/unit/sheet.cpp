@@ -289,6 +289,8 @@ TEST_CASE("stuffed, though the formula does not say so, into casing that comes s
     CHECK(place(s, "casing") < place(s, "grind"));  // it soaks while the meat chills
     CHECK(*step(s, "casing").casing_m == *s.makes.casing_m);
     CHECK(*step(s, "shape").link_mm == Approx(150));
+    CHECK(step(s, "shape").said);
+    CHECK_FALSE(step(sheet(hedge(), narrow), "shape").said);  // as long as links usually are
     CHECK(sheet(hedge(), narrow).makes.casing == "sheep");
     CHECK_FALSE(has(sheet(hedge()), "casing"));
     CHECK(refused(hedge(), {"", "", "", {}, "wide", ""}).find("--casing: expected a length") != std::string::npos);
