@@ -35,7 +35,7 @@ struct Call {
     std::string to;
     std::optional<Role> role;
     std::optional<Property> why;
-    std::string meat, total, piece;
+    std::string meat, total, piece, casing, link;
     std::vector<std::string> only;
     Units units = Units::metric;
     std::string html;  ///< where a page goes; empty: none

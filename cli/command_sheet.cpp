@@ -10,7 +10,7 @@ int run_sheet(const Call& call) {
     if (!engine) return complain(engine.error(), call.colour);
     const auto formula = load_formula(*engine, call.operands.front());
     if (!formula) return complain(formula.error(), call.colour);
-    const auto sheet = engine->sheet(*formula, {call.meat, call.total, call.piece, call.only});
+    const auto sheet = engine->sheet(*formula, {call.meat, call.total, call.piece, call.only, call.casing, call.link});
     if (!sheet) return complain(sheet.error(), call.colour);
     return deliver(call, call.html.empty() ? "" : sheet_html(*sheet, call.units),
                    call.json ? sheet_json(*sheet) : sheet_text(*sheet, call.units, look_for_output(call.colour)));

@@ -74,7 +74,7 @@ Complaint why(Call& call, const std::string& text) {
     return "expected a property: " + known + ", or a key of the JSON answer";
 }
 
-constexpr std::array<OptionRule, 25> rules{{
+constexpr std::array<OptionRule, 27> rules{{
     {"--have", "FILE", "what is on hand, text or JSON: 'spinach 400 g', 'chard plenty', 'no cilantro'", "adapt",
      [](Call& c, const std::string& v) { return filled(c.have.emplace(), v); }},
     {"--want", "W", "a want word or a condition such as 'ph>=5.6'; may be repeated", "adapt",
@@ -93,6 +93,9 @@ constexpr std::array<OptionRule, 25> rules{{
     {"--only", "LINE", "no more than this of a line, such as 'pork shoulder 3 kg': the batch gets no larger; may be repeated", "sheet",
      [](Call& c, const std::string& v) { return more(c.only, v); }},
     {"--piece", "W", "raw weight of one link or patty", "sheet", [](Call& c, const std::string& v) { return filled(c.piece, v); }},
+    {"--casing", "D", "stuff it into a casing this wide: 32mm, 1 1/4 in", "sheet",
+     [](Call& c, const std::string& v) { return filled(c.casing, v); }},
+    {"--link", "L", "length of one link: 12cm, 5 in", "sheet", [](Call& c, const std::string& v) { return filled(c.link, v); }},
     {"--units", "U", "metric, us or both", "sheet", units},
     {"--html", "FILE", "also write the page as one self-contained HTML file", "predict swaps adapt compare sheet",
      [](Call& c, const std::string& v) { return filled(c.html, v); }},

@@ -23,8 +23,11 @@ constexpr std::array<Range, 10> wide{{{0x1100, 0x115F},
                                       {0xFFE0, 0xFFE6},
                                       {0x1F300, 0x1FAFF},
                                       {0x20000, 0x3FFFD}}};
-constexpr std::array<Range, 7> marks{
-    {{0x0300, 0x036F}, {0x0E31, 0x0E31}, {0x0E34, 0x0E3A}, {0x0E47, 0x0E4E}, {0x200B, 0x200F}, {0x20D0, 0x20F0}, {0xFE00, 0xFE0F}}};
+constexpr std::array<Range, 24> marks{{{0x00AD, 0x00AD}, {0x0300, 0x036F}, {0x0483, 0x0489}, {0x0591, 0x05BD}, {0x05BF, 0x05BF},
+                                       {0x05C1, 0x05C2}, {0x05C4, 0x05C5}, {0x0610, 0x061A}, {0x064B, 0x065F}, {0x0670, 0x0670},
+                                       {0x06D6, 0x06DC}, {0x0900, 0x0902}, {0x093A, 0x093A}, {0x093C, 0x093C}, {0x0941, 0x0948},
+                                       {0x094D, 0x094D}, {0x0E31, 0x0E31}, {0x0E34, 0x0E3A}, {0x0E47, 0x0E4E}, {0x200B, 0x200F},
+                                       {0x202A, 0x202E}, {0x2060, 0x2069}, {0x20D0, 0x20F0}, {0xFE00, 0xFE0F}}};
 
 template <std::size_t n>
 bool within(std::uint32_t point, const std::array<Range, n>& ranges) {
@@ -42,6 +45,18 @@ std::uint32_t next_point(std::string_view text, std::size_t& i) {
     for (; more > 0 && i < text.size() && (static_cast<unsigned char>(text[i]) & 0xC0) == 0x80; --more)
         point = (point << 6) | (static_cast<unsigned char>(text[i++]) & 0x3Fu);
     return point;
+}
+
+// Bytes at the start of `text` that fill at most `width` columns, one character at least, marks with the letter before them.
+std::size_t fitting(std::string_view text, int width) {
+    int filled = 0;
+    for (std::size_t i = 0; i < text.size();) {
+        const std::size_t start = i;
+        const auto point = next_point(text, i);
+        filled += within(point, marks) ? 0 : within(point, wide) ? 2 : 1;
+        if (filled > width && start > 0) return start;
+    }
+    return text.size();
 }
 
 std::string with_sign(double value, int decimals) {
@@ -73,8 +88,12 @@ std::vector<std::string> wrapped(std::string_view text, int width) {
             ++at;
             continue;
         }
-        const auto end = std::min(text.find_first_of(" \n", at), text.size());
-        const auto word = text.substr(at, end - at);
+        auto end = std::min(text.find_first_of(" \n", at), text.size());
+        auto word = text.substr(at, end - at);
+        if (word.find('\x1b') == std::string_view::npos && display_width(word) > width) {  // no line is long enough: cut it
+            word = word.substr(0, fitting(word, width));
+            end = at + word.size();
+        }
         if (lines.back().empty()) lines.back() = word;
         else if (display_width(lines.back()) + 1 + display_width(word) <= width) lines.back().append(" ").append(word);
         else lines.emplace_back(word);

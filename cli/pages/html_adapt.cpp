@@ -14,6 +14,24 @@ Markup listing(const std::string& heading, const std::vector<std::string>& items
     return items.empty() ? Markup() : section(heading, bullets({items.begin(), items.end()}));
 }
 
+Markup new_allergens(const Variant& v) {
+    if (v.new_allergens.empty()) return {};
+    return el("span", {{"class", "new"}}, "Brings a new allergen: " + listed(v.new_allergens) + ".");
+}
+
+// All variants in a line each, before anything else.
+Markup in_short(const AdaptAnswer& a, const Engine& engine) {
+    Markup items;
+    for (const auto& v : a.variants) {
+        std::string what;
+        for (const auto& e : v.edits) what += (what.empty() ? "" : "; ") + in_words(e, v, engine);
+        const std::string rank = std::to_string(v.rank);
+        items += el("li", el("a", {{"href", "#variant-" + rank}}, number(v.distance, 1) + " noticeable differences") +
+                              Markup(": " + (what.empty() ? "change nothing" : what) + ". ") + new_allergens(v));
+    }
+    return a.variants.empty() ? Markup() : el("ol", {{"class", "answers"}}, items);
+}
+
 Markup edits(const Variant& v, const Engine& engine) {
     std::vector<Markup> items;
     for (const auto& e : v.edits)
@@ -30,7 +48,7 @@ Markup own_safety(const Variant& v, const Prediction& base) {
         if (std::none_of(base.cautions.begin(), base.cautions.end(), [&](const CautionText& b) { return b.text == c.text; }))
             fresh.push_back(c);
     Markup out;
-    if (!v.new_allergens.empty()) out += el("p", {{"class", "new"}}, "Brings a new allergen: " + listed(v.new_allergens) + ".");
+    if (!v.new_allergens.empty()) out += el("p", new_allergens(v));
     if (!fresh.empty()) out += el("h3", "Mind, with this one") + cautions_list(fresh);
     return out;
 }
@@ -46,8 +64,7 @@ Markup wants_part(const Variant& v) {
 Markup weights_part(const Variant& v) {
     std::vector<std::vector<Markup>> rows;
     for (const auto& l : v.prediction.lines)
-        rows.push_back(
-            {with_preparations(l.name, l.prepared) + (l.keep ? " (keep)" : ""), grams(l.weighed_g), number(100 * l.share, 1) + " %"});
+        rows.push_back({food(l.name, l.prepared) + (l.keep ? " (keep)" : ""), grams(l.weighed_g), number(100 * l.share, 1) + " %"});
     return html_table("Weights of variant " + std::to_string(v.rank), {{"Line", false}, {"weigh", true}, {"share", true}}, rows);
 }
 
@@ -62,7 +79,7 @@ Markup variant_part(const Variant& v, const AdaptAnswer& a, const Engine& engine
     const Markup moves = rows.empty() ? el("p", "No property moves by much.")
                                       : properties_table("What moves in variant " + std::to_string(v.rank), rows, shown, &v.differences);
     content += el("div", {{"class", "two"}}, el("div", el("h3", "What moves") + moves) + el("div", el("h3", "Weights") + weights_part(v)));
-    return el("section", {{"class", "card"}}, content);
+    return el("section", {{"class", "card"}, {"id", "variant-" + std::to_string(v.rank)}}, content);
 }
 
 std::string how_sure(const AdaptAnswer& a) {
@@ -74,7 +91,7 @@ std::string how_sure(const AdaptAnswer& a) {
 }  // namespace
 
 std::string adapt_html(const AdaptAnswer& a, const Engine& engine) {
-    const Markup lead = el("p", {{"class", "lead"}}, base_in_short(a.base) + " " + answer_first(a));
+    const Markup lead = el("p", {{"class", "lead"}}, base_in_short(a.base) + " " + answer_first(a)) + in_short(a, engine);
     Markup rest = listing("These demands cannot all be met", a.conflict) + listing("What would give", a.would_give);
     rest += safety_part("", a.base.allergens, a.base.cautions) +
             el("p", {{"class", "soft"}}, "These are the original's; what a variant adds stands with it.");

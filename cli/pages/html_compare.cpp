@@ -28,9 +28,8 @@ Markup lines_part(const std::vector<Prediction>& all) {
     Markup tables;
     for (std::size_t i = 0; i < all.size(); ++i) {
         std::vector<std::vector<Markup>> rows;
-        for (const auto& l : all[i].lines)
-            rows.push_back({with_preparations(l.name, l.prepared), grams(l.weighed_g), number(100 * l.share, 1) + " %"});
-        tables += html_table(letter(i) + ": " + all[i].title, {{"Line", false}, {"weighed", true}, {"share", true}}, rows);
+        for (const auto& l : all[i].lines) rows.push_back({food(l.name, l.prepared), grams(l.weighed_g), number(100 * l.share, 1) + " %"});
+        tables += html_table(Markup(letter(i) + ": ") + food(all[i].title), {{"Line", false}, {"weighed", true}, {"share", true}}, rows);
     }
     return el("div", {{"class", "two"}}, tables);
 }
@@ -44,7 +43,8 @@ std::string compare_html(const std::vector<Prediction>& all) {
     for (std::size_t i = 0; i < all.size(); ++i) {
         shown.push_back({letter(i), &all[i]});
         title += (i ? " and " : "") + all[i].title;
-        items += el("li", mark_of(i) + el("strong", letter(i) + " " + all[i].title) + Markup(": " + first_words(all[i]) + "."));
+        items +=
+            el("li", mark_of(i) + el("strong", Markup(letter(i) + " ") + food(all[i].title)) + Markup(": " + first_words(all[i]) + "."));
     }
     const Markup rest = section("Colour", swatches(shown)) + safety_part("", allergens_by_letter(all), shared_cautions(all)) +
                         section("What each will be", all_properties(shown)) + section("Lines", lines_part(all));

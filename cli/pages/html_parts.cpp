@@ -25,7 +25,7 @@ std::string html_page(const std::string& kind, const std::string& title, const M
                         void_el("meta", {{"name", "viewport"}, {"content", "width=device-width, initial-scale=1"}}) +
                         void_el("meta", {{"name", "color-scheme"}, {"content", "light dark"}}) + el("title", name + ": " + kind) +
                         el("style", Markup::ready(std::string(html_style())));
-    const Markup top = el("header", el("p", {{"class", "kind"}}, kind) + el("h1", name));
+    const Markup top = el("header", el("p", {{"class", "kind"}}, kind) + el("h1", {{"dir", "auto"}}, name));
     const Markup foot = el("footer", el("p",
                                         "Every number is a band: the likely value, then the range that holds nine batches in ten. Worked "
                                         "out by standin " STANDIN_VERSION "."));
@@ -41,7 +41,9 @@ Markup stacked(const std::string& text) {
     return Markup(text.substr(0, bracket + 1)) + el("span", {{"class", "range"}}, text.substr(bracket + 1));
 }
 
-Markup section(const std::string& heading, const Markup& content) { return el("section", el("h2", heading) + content); }
+Markup food(const std::string& name, const std::vector<std::string>& prepared) { return el("bdi", with_preparations(name, prepared)); }
+
+Markup section(const Markup& heading, const Markup& content) { return el("section", el("h2", heading) + content); }
 
 Markup bullets(const std::vector<Markup>& items) {
     Markup list;
@@ -49,7 +51,7 @@ Markup bullets(const std::vector<Markup>& items) {
     return items.empty() ? Markup() : el("ul", list);
 }
 
-Markup html_table(const std::string& caption, const std::vector<HtmlColumn>& columns, const std::vector<std::vector<Markup>>& rows) {
+Markup html_table(const Markup& caption, const std::vector<HtmlColumn>& columns, const std::vector<std::vector<Markup>>& rows) {
     const auto kind = [&](std::size_t c) { return columns[c].number ? Attributes{{"class", "num"}} : Attributes{}; };
     Markup heads, body;
     for (std::size_t c = 0; c < columns.size(); ++c) {
@@ -156,7 +158,10 @@ Markup properties_table(const std::string& caption, const std::vector<Property>&
             cells += el("td", {{"class", "num"}}, stacked(band(bands.back(), decimals)));
         }
         if (differences) cells += el("td", {{"class", "num"}}, stacked(signed_band((*differences)[p], decimals)));
-        const bool exact = std::all_of(bands.begin(), bands.end(), [&](const Band& b) { return b.low == b.high && b == bands.front(); });
+        // Numbers that read alike have nothing to show.
+        const bool exact = std::all_of(bands.begin(), bands.end(), [&](const Band& b) {
+            return number(b.low, decimals) == number(b.high, decimals) && number(b.mid, decimals) == number(bands.front().mid, decimals);
+        });
         Markup rows = el("tr", cells);
         if (!exact) {
             const std::string columns = std::to_string(shown.size() + (differences ? 2 : 1));
@@ -179,12 +184,11 @@ Markup origins(const Prediction& p) {
     for (const auto& [what, parts] : all) {
         std::vector<std::vector<Markup>> rows;
         for (const auto& c : *parts)
-            rows.push_back(
-                {c.line < p.lines.size() ? Markup(p.lines[c.line].name) : Markup("others"), chance(c.share), share_bar(c.share)});
+            rows.push_back({c.line < p.lines.size() ? food(p.lines[c.line].name) : Markup("others"), chance(c.share), share_bar(c.share)});
         if (!rows.empty())
             tables += html_table(std::string(what) + " comes from", {{"Line", false}, {"share", true}, {"as a bar", false}}, rows);
     }
-    return el("div", {{"class", "two"}}, tables);
+    return el("div", {{"class", "parts"}}, tables);
 }
 
 Markup label_part(const std::string& label) {

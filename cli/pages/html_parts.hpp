@@ -15,7 +15,10 @@ std::string html_page(const std::string& kind, const std::string& title, const M
 /// "2.35 (0.86-5.84)" with the bracket small and on a line of its own.
 Markup stacked(const std::string& text);
 
-Markup section(const std::string& heading, const Markup& content);
+/// A name from a formula, set apart from the writing direction of what stands around it: "spinach, blanched 2 min, squeezed".
+Markup food(const std::string& name, const std::vector<std::string>& prepared = {});
+
+Markup section(const Markup& heading, const Markup& content);
 Markup bullets(const std::vector<Markup>& items);
 
 /// A table with a caption and column heads; the first cell of each row heads it. Scrolls sideways where it must.
@@ -23,7 +26,7 @@ struct HtmlColumn {
     std::string head;
     bool number = false;
 };
-Markup html_table(const std::string& caption, const std::vector<HtmlColumn>& columns, const std::vector<std::vector<Markup>>& rows);
+Markup html_table(const Markup& caption, const std::vector<HtmlColumn>& columns, const std::vector<std::vector<Markup>>& rows);
 
 /// Allergens and cautions: on every page, near the top. `cook` is what to cook to, where it is known apart.
 Markup safety_part(const std::string& cook, const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions);

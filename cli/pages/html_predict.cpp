@@ -11,6 +11,8 @@ namespace standin::cli {
 namespace {
 
 Markup heat_part(const Prediction& p) {
+    constexpr double sure = 0.995;
+    if (p.heat_chances.front() > sure) return {};  // no chile: the first lines say so
     constexpr std::array<const char*, 6> words{"none", "barely", "mild", "medium", "hot", "very hot"};
     std::vector<std::vector<Markup>> rows;
     for (std::size_t i = 0; i < words.size(); ++i)
@@ -23,7 +25,7 @@ Markup heat_part(const Prediction& p) {
 Markup lines_part(const Prediction& p) {
     std::vector<std::vector<Markup>> rows;
     for (const auto& l : p.lines)
-        rows.push_back({with_preparations(l.name, l.prepared) + (l.keep ? " (keep)" : ""), grams(l.weighed_g), grams(l.grams),
+        rows.push_back({food(l.name, l.prepared) + (l.keep ? " (keep)" : ""), grams(l.weighed_g), grams(l.grams),
                         number(100 * l.share, l.share < 0.1 ? 2 : 1) + " %"});
     return section("Lines", html_table("The batch is " + grams(p.batch_g) + ", " + grams(p.meat_g) + " of it meat",
                                        {{"Line", false}, {"weighed", true}, {"in the batch", true}, {"share", true}}, rows));

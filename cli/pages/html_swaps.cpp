@@ -17,7 +17,7 @@ Markup ranks(const SwapsAnswer& a) {
         const auto& s = a.stand_ins[i];
         const auto first = moved(s.effects);
         const std::string mainly = first.empty() ? "much the same" : "mainly " + direction(first.front(), s.effects[first.front()].mid);
-        rows.push_back({Markup(std::to_string(i + 1) + ". " + with_preparations(s.name, s.prepared) + " ") + el("small", mainly),
+        rows.push_back({Markup(std::to_string(i + 1) + ". ") + food(s.name, s.prepared) + Markup(" ") + el("small", mainly),
                         stacked(grams_with_band(s)), number(s.closeness, 2), number(s.distance, 1)});
     }
     return html_table("Nearest first", {{"Stand-in", false}, {"weigh", true}, {"close", true}, {"apart", true}}, rows) +
@@ -42,7 +42,7 @@ Markup detail(const StandIn& s, std::size_t rank, const Engine& engine) {
         items.emplace_back("by way of " + listed(between));
     }
     if (!s.sources.empty()) items.push_back(el("span", {{"class", "src"}}, "source: " + listed(s.sources)));
-    return el("h3", std::to_string(rank) + ". " + grams(s.grams) + " " + with_preparations(s.name, s.prepared)) + bullets(items);
+    return el("h3", Markup(std::to_string(rank) + ". " + grams(s.grams) + " ") + food(s.name, s.prepared)) + bullets(items);
 }
 
 }  // namespace
@@ -54,7 +54,7 @@ std::string swaps_html(const SwapsAnswer& a, const std::string& title, const Eng
             swap_wheel(a) + el("p", {{"class", "soft"}},
                                "The numbers are the ranks in the table; the nearer to the middle, the closer. A dashed line goes "
                                "by way of another ingredient.");
-        rest += section("Around " + a.name, el("div", {{"class", "beside"}}, el("div", wheel) + el("div", ranks(a))));
+        rest += section(Markup("Around ") + food(a.name), el("div", {{"class", "beside"}}, el("div", wheel) + el("div", ranks(a))));
         Markup details;
         for (std::size_t i = 0; i < a.stand_ins.size(); ++i) details += el("div", detail(a.stand_ins[i], i + 1, engine));
         rest += section("What each changes", el("div", {{"class", "two"}}, details));

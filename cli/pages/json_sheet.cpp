@@ -31,6 +31,7 @@ Json step_json(const SheetStep& step, std::size_t n, const Sheet& s) {
     const Json parts = array_of(step.parts, [&](const StepPart& p) {
         return Json{{"line", p.line + 1},
                     {"ingredient", s.prediction.lines[p.line].ingredient},
+                    {"do", p.verb},
                     {"grams_in", num(p.grams_in)},
                     {"grams_out", num(p.grams_out)}};
     });
@@ -49,14 +50,25 @@ Json step_json(const SheetStep& step, std::size_t n, const Sheet& s) {
             {"around_c", or_null(step.around_c)},
             {"stop_c", or_null(step.stop_c)},
             {"plate_mm", or_null(step.plate_mm)},
+            {"casing_m", or_null(step.casing_m)},
+            {"link_mm", or_null(step.link_mm)},
             {"said", step.said},
             {"source", step.source}};
 }
 
 Json purchase_json(const Purchase& p) {
-    return {{"ingredient", p.ingredient},     {"name", p.name},    {"need_g", num(p.need_g)}, {"as_bought_g", num(p.bought_g)},
-            {"count", or_null(p.count)},      {"unit", p.unit},    {"unit_g", num(p.unit_g)}, {"buy_g", num(p.buy_g)},
-            {"from_the_tap", p.from_the_tap}, {"source", p.source}};
+    const auto sold = [](const Sold& s) {
+        return Json{{"count", or_null(s.count)}, {"unit", s.unit},        {"unit_g", num(s.unit_g)},
+                    {"unit_ml", num(s.unit_ml)}, {"buy_g", num(s.buy_g)}, {"source", s.source}};
+    };
+    Json json = sold(p.metric);
+    json.update({{"ingredient", p.ingredient},
+                 {"name", p.name},
+                 {"need_g", num(p.need_g)},
+                 {"as_bought_g", num(p.bought_g)},
+                 {"from_the_tap", p.from_the_tap},
+                 {"us", sold(p.us)}});
+    return json;
 }
 
 Json makes_json(const SheetYield& y) {
@@ -68,7 +80,9 @@ Json makes_json(const SheetYield& y) {
             {"piece_cooked_g", json_of(y.piece_cooked_g)},
             {"diameter_mm", or_null(y.diameter_mm)},
             {"length_mm", or_null(y.length_mm)},
-            {"casing_m", or_null(y.casing_m)}};
+            {"casing", y.casing},
+            {"casing_m", or_null(y.casing_m)},
+            {"casing_g_a_metre", or_null(y.casing_g_a_metre)}};
 }
 
 }  // namespace

@@ -94,7 +94,7 @@ std::string origins_part(const Prediction& p, const Look& look) {
 }  // namespace
 
 std::string predict_text(const Prediction& p, const Look& look) {
-    std::string page = look.bold(p.title) + "\n" + paragraph(in_short(p), look, 0);
+    std::string page = look.bold(wrap(p.title, look.width)) + "\n" + paragraph(in_short(p), look, 0);
     page += properties_part(p, look) + heat_part(p, look) + colour_part(p, look) + lethality_part(p, look) + lines_part(p, look) +
             origins_part(p, look);
     if (!p.aroma.empty()) page += heading("Aroma", look) + paragraph("Leading notes: " + listed(p.aroma) + ".", look);

@@ -13,7 +13,7 @@ constexpr const char* box = "[ ]";
 std::string in_short(const Sheet& s, Units units, const Look& look) {
     std::vector<std::string> allergens;
     for (const auto& a : s.prediction.allergens) allergens.push_back(a.allergen);
-    std::string out = look.bold(s.prediction.title) + "\n";
+    std::string out = look.bold(wrap(s.prediction.title, look.width)) + "\n";
     out += paragraph("Makes " + pieces(s.makes, units) + ". The batch is " + about(s.makes.batch_g, units) + ", scaled " + s.scaled + ".",
                      look, 0);
     out += look.bold("Cook to " + core(s.core_c) + " in the middle. Keep cold.") + "\n";
@@ -47,22 +47,21 @@ std::string step_part(const SheetStep& step, std::size_t n, const Sheet& s, Unit
     std::string out;
     for (const auto& line : wrapped(head, look.width - indent))
         out += (out.empty() ? mark : std::string(indent, ' ')) + look.bold(line) + "\n";
-    std::string parts;
-    for (const auto& p : step.parts) parts += (parts.empty() ? "" : "; ") + part(p, s, units);
-    if (!parts.empty()) out += paragraph(parts, look, indent);
-    if (const auto sum = in_and_out(step, units); !sum.empty()) out += paragraph(sum, look, indent);
+    if (const auto through = amounts(step, s, units); !through.empty()) out += paragraph(through, look, indent);
     return out + paragraph(step.how, look, indent) + paragraph("Why: " + step.why, look, indent);
 }
 
 std::string work_part(const Sheet& s, Units units, const Look& look) {
     std::string out = heading("Work, in this order", look);
     for (std::size_t i = 0; i < s.steps.size(); ++i) out += (i ? "\n" : "") + step_part(s.steps[i], i + 1, s, units, look);
+    if (const auto usual = what_usual_means(s); !usual.empty()) out += "\n" + paragraph(usual, look);
     return out;
 }
 
 std::string shopping_part(const Sheet& s, Units units, const Look& look) {
     Table table({{"", Align::left}, {"buy", Align::right}, {"", Align::left}, {"for", Align::left}});
     for (const auto& p : s.buy) table.row({box, to_buy(p, units), p.name, what_for(p, units)});
+    if (s.makes.casing_m) table.row({box, metres(*s.makes.casing_m, units), casing(s.makes, units), casing_needed(s.makes, units)});
     return heading("Buy", look) + table.page(look) + paragraph("Rounded up to what shops sell; bunches and pieces differ, so weigh.", look);
 }
 

@@ -21,9 +21,9 @@ std::string ounces(double grams) {
     const double oz = grams / grams_an_ounce;
     if (oz < fine_below) return number(oz, 2) + " oz";
     const double tenths = std::round(oz * 10) / 10;
-    if (tenths < ounces_a_pound) return number(tenths, 1) + " oz";
+    if (tenths < ounces_a_pound) return trimmed_number(tenths, 1) + " oz";
     const double pounds = std::floor(tenths / ounces_a_pound), rest = tenths - pounds * ounces_a_pound;
-    return number(pounds, 0) + " lb" + (rest >= 0.05 ? " " + number(rest, 1) + " oz" : "");
+    return number(pounds, 0) + " lb" + (rest >= 0.05 ? " " + trimmed_number(rest, 1) + " oz" : "");
 }
 
 std::string inches(double mm) {
@@ -74,6 +74,30 @@ std::string length(double mm, Units units) { return join(number(mm, 0) + " mm", 
 std::string metres(double m, Units units) {
     constexpr double feet_a_metre = 1 / 0.3048;
     return join(number(m, 1) + " m", number(std::ceil(m * feet_a_metre), 0) + " ft", units);
+}
+
+std::string per_length(double grams_a_metre, Units units) {
+    constexpr double metres_a_foot = 0.3048;
+    return join(about(grams_a_metre, Units::metric) + " to the metre", about(grams_a_metre * metres_a_foot, Units::us) + " to the foot",
+                units);
+}
+
+std::string shop_pounds(double grams) {
+    constexpr double near = 0.02;  // of a quarter pound: sizes of packets are given in whole grams here and there
+    const double quarters = grams / grams_an_ounce / 4, whole = std::round(quarters);
+    if (whole < 1 || std::abs(quarters - whole) > near)
+        return trimmed_number(grams / grams_an_ounce, grams < grams_an_ounce ? 2 : 1) + " oz";
+    const int pounds = static_cast<int>(whole) / 4, rest = static_cast<int>(whole) % 4;
+    static const char* const parts[] = {"", "1/4", "1/2", "3/4"};
+    return (pounds > 0 ? std::to_string(pounds) + (rest ? " " : "") : std::string()) + parts[rest] + " lb";
+}
+
+std::string trimmed_number(double value, int most) {
+    std::string text = number(value, most);
+    if (text.find('.') == std::string::npos) return text;
+    text.erase(text.find_last_not_of('0') + 1);
+    if (text.back() == '.') text.pop_back();
+    return text;
 }
 
 std::string duration(double minutes) {

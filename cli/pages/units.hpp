@@ -23,6 +23,15 @@ std::string core(double celsius);
 std::string length(double mm, Units units);
 std::string metres(double m, Units units);
 
+/// "830 g to the metre", "9 oz to the foot".
+std::string per_length(double grams_a_metre, Units units);
+
+/// As a US shop weighs: "3/4 lb", "2 1/4 lb"; below a quarter pound, and what comes to no quarters, in ounces.
+std::string shop_pounds(double grams);
+
+/// With `most` decimals at most: "1.5", "1".
+std::string trimmed_number(double value, int most);
+
 /// "3 min", "1 h 30 min", "24 h".
 std::string duration(double minutes);
 

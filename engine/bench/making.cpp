@@ -18,6 +18,16 @@ SheetStep chilling(const Sheet& sheet, const Knowledge& knowledge) {
     return s;
 }
 
+SheetStep soaking_casing(const Sheet& sheet, const Knowledge& knowledge) {
+    SheetStep s = plain_step("casing", "soak the casing",
+                             "Rinse off the salt, run water through the inside, leave it in lukewarm water until soft and keep it wet.",
+                             "Stiff or salty it tears on the horn.");
+    s.minutes = knowledge.parameter("bench.casing.soak").mid;
+    s.casing_m = sheet.makes.casing_m;
+    s.said = false;
+    return s;
+}
+
 SheetStep grinding(const Sheet& sheet, const Knowledge& knowledge) {
     SheetStep s = plain_step("grind", "grind",
                              "Once, through the plate named, lean and fat together, into the cold bowl. Stop and chill when it warms.",
@@ -51,7 +61,7 @@ SheetStep tasting(const Sheet& sheet, const Knowledge& knowledge) {
     return s;
 }
 
-SheetStep shaping(const Sheet& sheet) {
+SheetStep shaping(const Sheet& sheet, const Knowledge& knowledge) {
     const bool link = sheet.makes.shape == "link";
     SheetStep s = link ? plain_step("shape", "stuff", "Fill the casings firmly, without air, twist off and prick the bubbles.",
                                     "Air pockets hold fat and juice and burst in the pan.")
@@ -60,7 +70,8 @@ SheetStep shaping(const Sheet& sheet) {
                                     "pressed flat under a cover.",
                                     "Even pieces reach their core together.");
     s.grams_in = s.grams_out = sheet.makes.batch_g;
-    s.said = sheet.makes.diameter_mm.has_value();
+    s.link_mm = sheet.makes.length_mm;
+    s.said = !link || *s.link_mm != knowledge.parameter("bench.link.length").mid;  // the usual length, where nobody asked for another
     return s;
 }
 
@@ -127,9 +138,10 @@ void take_in(SheetStep& step, const Sheet& sheet, const Knowledge& knowledge, st
 std::vector<SheetStep> making_steps(const Sheet& sheet, const Knowledge& knowledge) {
     std::vector<SheetStep> steps{chilling(sheet, knowledge), grinding(sheet, knowledge), pasting(sheet, knowledge)};
     std::erase_if(steps, [](const SheetStep& s) { return s.parts.empty(); });
+    if (sheet.makes.casing_m) steps.insert(steps.begin(), soaking_casing(sheet, knowledge));
     for (auto& step : mixing_steps(sheet, knowledge)) steps.push_back(std::move(step));
     steps.push_back(tasting(sheet, knowledge));
-    steps.push_back(shaping(sheet));
+    steps.push_back(shaping(sheet, knowledge));
     steps.push_back(resting(sheet, knowledge));
     steps.push_back(cooking(sheet, knowledge));
     return steps;

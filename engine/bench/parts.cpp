@@ -41,6 +41,25 @@ bool left_to_later(const Prepared& step, Part part) {
 
 }  // namespace
 
+std::string_view ready_by(const Ingredient& i) {
+    if (!i.ready_by.empty()) return i.ready_by;
+    switch (i.tissue) {
+        case Tissue::bulb:
+        case Tissue::root:
+            return "peeled";
+        case Tissue::chile_flesh:
+            return "stemmed";
+        case Tissue::egg:
+        case Tissue::seed:
+            return "shelled";
+        case Tissue::thin_leaf:
+        case Tissue::thick_leaf:
+            return i.roles.front() == Role::herb ? "stemmed" : "trimmed";
+        default:
+            return "trimmed";
+    }
+}
+
 bool has_step(const Line& line, std::string_view preparation) {
     return std::any_of(line.prepared.begin(), line.prepared.end(), [&](const Prepared& p) { return p.preparation == preparation; });
 }

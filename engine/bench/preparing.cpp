@@ -9,18 +9,21 @@ namespace standin {
 namespace {
 
 // Everything that loses something between the shop and the scale.
-SheetStep trimming(const Sheet& sheet) {
+SheetStep trimming(const Sheet& sheet, const Knowledge& knowledge) {
     SheetStep step;
     step.id = "weigh";
     step.what = "trim and weigh out";
-    step.how = "Cut away roots, stalks, husks and damaged parts, wash and dry the leaves, then weigh every line and tick it off.";
-    step.why = "The weights are of what goes in, not of what was carried home.";
+    step.how = "Cut away what is damaged, wash and dry the leaves; weigh every line and tick it off.";
+    step.why = "The weights are of what goes in.";
+    step.source = "common-practice";
     for (const auto& bought : sheet.buy) {
-        constexpr double least = 0.5;  // grams: less is no trimming
-        if (bought.bought_g - bought.need_g < least) continue;
+        constexpr double least = 0.001;  // share; a sheet is rounded more coarsely
+        if (bought.bought_g - bought.need_g < least * bought.need_g) continue;
         const auto line = std::find_if(sheet.formula.lines.begin(), sheet.formula.lines.end(),
                                        [&](const Line& l) { return l.ingredient == bought.ingredient; });
         add_part(step, static_cast<std::size_t>(line - sheet.formula.lines.begin()), bought.bought_g, bought.need_g);
+        const auto* preparation = knowledge.preparation(ready_by(*knowledge.ingredient(bought.ingredient)));
+        step.parts.back().verb = preparation && !preparation->verb.empty() ? preparation->verb : "trim";
     }
     return step;
 }
@@ -42,13 +45,13 @@ SheetStep step_of(const Job& job, const std::vector<Chain>& chains, const Knowle
 }  // namespace
 
 void add_part(SheetStep& step, std::size_t line, double in, double out) {
-    step.parts.push_back({line, in, out});
+    step.parts.push_back({line, in, out, {}});
     step.grams_in += in;
     step.grams_out += out;
 }
 
 std::vector<SheetStep> preparing_steps(const Sheet& sheet, const Knowledge& knowledge) {
-    std::vector<SheetStep> steps{trimming(sheet)};
+    std::vector<SheetStep> steps{trimming(sheet, knowledge)};
     const auto chains = chains_of(sheet.formula, knowledge);
     for (const auto& job : jobs_of(chains, knowledge)) steps.push_back(step_of(job, chains, knowledge));
     return steps;

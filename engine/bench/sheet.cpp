@@ -9,6 +9,7 @@
 #include "bench/scale.hpp"
 #include "bench/steps.hpp"
 #include "bench/weights.hpp"
+#include "formula/process_text.hpp"
 #include "safety/core_temperature.hpp"
 #include "safety/wording.hpp"
 
@@ -52,28 +53,76 @@ void warn_of_the_scale(Sheet& sheet) {
                               ": use one that shows 0.1 g, or weigh a batch of the dry ones ten times as large and take a tenth.");
 }
 
+// A casing is of an animal too.
+void warn_of_the_casing(Sheet& sheet, const Knowledge& knowledge) {
+    const std::string& casing = sheet.makes.casing;
+    if (casing.empty()) return;
+    const auto holds = [&](Species species) {
+        return std::any_of(sheet.formula.lines.begin(), sheet.formula.lines.end(), [&](const Line& l) {
+            const auto& meat = knowledge.ingredient(l.ingredient)->meat;
+            return meat && meat->species == species;
+        });
+    };
+    std::string note = "A " + casing + " casing is an ingredient: name it on the label.";
+    if (casing == "hog" && !holds(Species::pork))
+        note += " It is pork, which this formula is not: for whoever eats none take collagen or sheep.";
+    if (casing == "beef" && !holds(Species::beef)) note += " It is beef, which this formula is not.";
+    sheet.notes.push_back(note);
+}
+
+Result<double> length_asked(const std::string& text, const std::string& option) {
+    Process process;
+    if (set_process(process, "diameter", text))
+        return failure(Trouble::usage, option + ": expected a length from 5 to 250 mm such as 12 cm or 5 in, not `" + text + "`");
+    return *process.diameter_mm;
+}
+
+// How large one piece is to be; a casing asked for goes into the process.
+Result<PieceAsked> piece_asked(const SheetRequest& request, Process& process, const Knowledge& knowledge) {
+    const double widest = knowledge.parameter("bench.link.widest").mid;
+    PieceAsked asked;
+    if (!request.casing.empty()) {
+        const auto mm = length_asked(request.casing, "--casing");
+        if (!mm) return Failure(mm.error());
+        if (*mm >= widest)
+            return failure(Trouble::usage, "--casing: expected one under " + shown(widest) + " mm wide, not `" + request.casing + "`");
+        process.diameter_mm = *mm;
+    }
+    if (!request.piece.empty() && !request.link.empty())
+        return failure(Trouble::usage, "--piece and --link exclude each other: give one of them");
+    if (!request.piece.empty()) {
+        const auto grams = weight_asked(request.piece, "--piece");
+        if (!grams) return Failure(grams.error());
+        asked.grams = *grams;
+    }
+    if (!request.link.empty()) {
+        if (!process.diameter_mm || *process.diameter_mm >= widest)
+            return failure(Trouble::usage, "--link needs a casing: --casing 32mm, or `diameter: 32 mm` in the formula");
+        const auto mm = length_asked(request.link, "--link");
+        if (!mm) return Failure(mm.error());
+        asked.link_mm = *mm;
+    }
+    return asked;
+}
+
 }  // namespace
 
 Result<Sheet> sheet_of(const Formula& formula, const SheetRequest& request, const Knowledge& knowledge, std::string_view rules,
                        const Foretell& foretell) {
     const auto scaling = scaling_of(formula, request, knowledge);
     if (!scaling) return Failure(scaling.error());
-    double piece = 0;
-    if (!request.piece.empty()) {
-        const auto asked = weight_asked(request.piece, "--piece");
-        if (!asked) return Failure(asked.error());
-        piece = *asked;
-    }
     Sheet sheet;
     sheet.scaled = scaling->says;
     sheet.factor = scaling->factor;
     sheet.formula = scaled(formula, scaling->factor);
+    const auto piece = piece_asked(request, sheet.formula.process, knowledge);
+    if (!piece) return Failure(piece.error());
     settle_order(sheet, knowledge, foretell);
     sheet.prediction = foretell.prediction(sheet.formula);
     settle_core(sheet, knowledge, rules);
     sheet.weights = weights_of(sheet.formula, knowledge);
     sheet.buy = purchases_of(sheet.formula, knowledge);
-    sheet.makes = makes_of(sheet.formula, sheet.prediction, piece, knowledge);
+    sheet.makes = makes_of(sheet.formula, sheet.prediction, *piece, knowledge);
     if (sheet.makes.pieces < 1)
         return failure(Trouble::usage, "the batch is too small: one " + sheet.makes.shape + " of " +
                                            shown(std::round(sheet.makes.piece_g)) + " g and a test patty do not come out of it");
@@ -81,6 +130,7 @@ Result<Sheet> sheet_of(const Formula& formula, const SheetRequest& request, cons
     std::erase_if(sheet.steps, [](const SheetStep& s) { return s.parts.empty(); });
     for (auto& step : making_steps(sheet, knowledge)) sheet.steps.push_back(std::move(step));
     warn_of_the_scale(sheet);
+    warn_of_the_casing(sheet, knowledge);
     return sheet;
 }
 

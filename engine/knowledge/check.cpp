@@ -98,6 +98,8 @@ private:
     void composition(const Ingredient& i) {
         for (const auto& step : i.already)
             if (!preparations_.count(step)) add("ingredient " + i.id, "no preparation \"" + step + "\"", nearest_id(step, preparations_));
+        if (!i.ready_by.empty() && !preparations_.count(i.ready_by))
+            add("ingredient " + i.id, "no preparation \"" + i.ready_by + "\"", nearest_id(i.ready_by, preparations_));
         const auto& c = i.composition;
         const double sum = c.water.mid + c.protein.mid + c.fat.mid + c.carbohydrate.mid + c.ash.mid + c.alcohol.mid + c.acid.mid;
         if ((sum < 97 || sum > 103) && c.exception.empty())
@@ -110,6 +112,10 @@ private:
         for (const auto& share : a->acids) shares += share.share;
         if (std::abs(shares - 1) > 0.011)
             add("ingredient " + i.id, "the shares of its acids add up to " + std::to_string(shares).substr(0, 5) + ", not to 1");
+    }
+
+    static bool listed(const std::vector<std::string>& words, const std::string& word) {
+        return std::find(words.begin(), words.end(), word) != words.end();
     }
 
     void ends(const Swap& swap) {
@@ -129,6 +135,8 @@ private:
             if (found == preparations_.end()) add(key, "no preparation \"" + step + "\"", nearest_id(step, preparations_));
             else if (to != ingredients_.end() && !effect_on(*found->second, to->second->tissue))
                 add(key, step + " does not fit " + swap.to);
+            else if (to != ingredients_.end() && listed(to->second->already, step))
+                add(key, swap.to + " is sold " + step + ", so it is not asked for again");
         }
     }
 

@@ -121,6 +121,7 @@ Ingredient ingredient_of(const JsonNode& node, const std::string& family, Proble
     if (i.names.empty()) r.fault("names", "an ingredient needs at least one name");
     i.generic = r.texts("generic");
     i.already = r.texts("already");
+    i.ready_by = r.text_or("ready_by");
     i.latin = r.text_or("latin");
     i.note = r.text_or("note");
     i.storage = r.text_or("storage");

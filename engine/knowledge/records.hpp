@@ -80,6 +80,7 @@ struct Ingredient {
     std::string id, family, latin, note, storage;
     std::vector<std::string> names;
     std::vector<std::string> already;  // preparations it went through before it was bought: they do not carry over to it
+    std::string ready_by;              // the preparation that takes off what `edible` leaves out; empty: that of its tissue
     std::vector<std::string> generic;  // trade words that leave the kind open, read as this one with a note
     std::vector<Role> roles;
     Tissue tissue = Tissue::dry;

@@ -83,11 +83,18 @@ std::string named(const Ingredient& ingredient, bool with_sulphites) {
 
 std::string label_of(const Prediction& prediction, const Knowledge& knowledge) {
     std::vector<Item> items;
-    for (const auto& [line, ingredient] : present(prediction, knowledge)) {
-        const std::string name = common_name(*ingredient);
+    const auto add = [&](const Ingredient& ingredient, double grams) {
+        const std::string name = common_name(ingredient);
         const auto same = std::find_if(items.begin(), items.end(), [&](const Item& item) { return item.name == name; });
-        if (same == items.end()) items.push_back({ingredient, name, line->weighed_g});
-        else same->grams += line->weighed_g;
+        if (same == items.end()) items.push_back({&ingredient, name, grams});
+        else same->grams += grams;
+    };
+    const Ingredient* water = knowledge.ingredient("water");
+    for (const auto& [line, ingredient] : present(prediction, knowledge)) {
+        // What dry goods soak up goes into the mass as water, and counts as water.
+        const bool soaked = water && ingredient->tissue == Tissue::dry && line->grams > line->weighed_g;
+        add(*ingredient, soaked ? line->weighed_g : line->grams);
+        if (soaked) add(*water, line->grams - line->weighed_g);
     }
     std::stable_sort(items.begin(), items.end(), [](const Item& a, const Item& b) { return a.grams > b.grams; });
     const bool sulphites = std::any_of(prediction.allergens.begin(), prediction.allergens.end(),

@@ -10,12 +10,40 @@ from selenium.webdriver.chrome.service import Service
 
 PAPER = {"A4": (8.27, 11.69), "Letter": (8.5, 11.0)}  # inches
 
-# What a page is made of, as a reader without eyes meets it.
+# What a page is made of, as a reader without eyes meets it. Names of foods and formulas (bdi, h1) and of steps of work follow the knowledge
+# and the formula: they are left out.
 OUTLINE = """
 const seen = [];
-for (const e of document.querySelectorAll('h1,h2,h3,caption,th[scope=col],section.safety'))
-  seen.push(e.matches('section') ? '[safety]' : (e.matches('th') ? '  | ' : e.tagName.toLowerCase() + ' ') + e.textContent.trim());
+for (const e of document.querySelectorAll('h1,h2,h3,caption,th[scope=col],section.safety')) {
+  if (e.matches('section')) { seen.push('[safety]'); continue; }
+  const copy = e.cloneNode(true);
+  for (const name of copy.querySelectorAll('bdi')) name.textContent = '~';
+  const words = e.matches('h1') || e.closest('.steps') ? '~' : copy.textContent.trim();
+  seen.push((e.matches('th') ? '  | ' : e.tagName.toLowerCase() + ' ') + words);
+}
 return seen;
+"""
+
+# Ways to spoil the structure of a page; each gives false where there is nothing to spoil.
+SPOILERS = {
+    "a heading lost": "const h = [...document.querySelectorAll('h2')].pop(); h?.remove(); return !!h;",
+    "a heading become text": "const h = document.querySelector('h2'); const p = document.createElement('p');"
+                             "if (h) { p.textContent = h.textContent; h.replaceWith(p); } return !!h;",
+    "a column renamed": "const t = document.querySelector('th[scope=col]'); if (t) t.textContent = 'spoiled'; return !!t;",
+    "a caption lost": "const c = document.querySelector('caption'); c?.remove(); return !!c;",
+    "the safety part moved to the end": "const s = document.querySelector('section.safety'); s?.parentNode.append(s); return !!s;",
+}
+
+# On paper: type smaller than it may be, and what may be torn apart between two sheets.
+PAPER_FACTS = """
+const points = e => parseFloat(getComputedStyle(e).fontSize) * 0.75;
+const read = [...document.querySelectorAll('.sheet .big, .sheet .steps h3, .sheet .steps .gauge, .sheet .steps p, .sheet td strong')];
+const whole = [...document.querySelectorAll('.sheet tr, .sheet .steps li, .sheet .safety')];
+const leading = [...document.querySelectorAll('.sheet h1, .sheet h2')];
+return {read: read.length, small: read.filter(e => points(e) < 9.99).map(e => points(e) + ' pt: ' + e.textContent),
+  tiny: [...document.querySelectorAll('.sheet main *:not(.src)')].filter(e => e.innerText?.trim() && points(e) < 7.4).map(e => e.textContent.slice(0, 60)),
+  torn: whole.filter(e => getComputedStyle(e).breakInside !== 'avoid').map(e => e.textContent.slice(0, 60)),
+  alone: leading.filter(e => getComputedStyle(e).breakAfter !== 'avoid').map(e => e.textContent)};
 """
 
 FACTS = """
@@ -82,6 +110,16 @@ class Browser:
 
     def outline(self):
         return self.driver.execute_script(OUTLINE)
+
+    def spoil(self, how):
+        return self.driver.execute_script(SPOILERS[how])
+
+    def on_paper(self):
+        """PAPER_FACTS of the page as it is printed."""
+        self.driver.execute_cdp_cmd("Emulation.setEmulatedMedia", {"media": "print"})
+        facts = self.driver.execute_script(PAPER_FACTS)
+        self.driver.execute_cdp_cmd("Emulation.setEmulatedMedia", {"media": ""})
+        return facts
 
     def complaints(self):
         """What the console says."""

@@ -4,8 +4,8 @@
     python3 run.py BINARY WORK_FOLDER [--write] [--pictures]
 
 Pages are made by the binary, validated by html-validate, opened in headless Chromium and examined by axe-core. What the pages are made of
-(headings, captions, columns) is compared with outlines/, numbers left out; --write puts the present ones there. --pictures leaves PNGs and
-PDFs in WORK_FOLDER. Packages come from npm by package-lock.json: without them the test fails.
+(headings, captions, columns) is compared with outlines/, numbers and names left out; --write puts the present ones there. Bench sheets are
+printed on A4 and Letter in all units and their pages counted. --pictures leaves PNGs and PDFs in WORK_FOLDER. Packages come from npm by package-lock.json: without them the test fails.
 """
 import pathlib
 import re
@@ -15,13 +15,12 @@ import sys
 
 here = pathlib.Path(__file__).resolve().parent
 sys.path.insert(0, str(here))
-from browser import PAPER, Browser  # noqa: E402
-from made import make  # noqa: E402
+from browser import PAPER, SPOILERS, Browser  # noqa: E402
+from made import make, make_sheets  # noqa: E402
 
 SIZES = [(1280, "light"), (1280, "dark"), (360, "light"), (360, "dark")]
 ALL_RULES = {(1280, "light"), (360, "dark")}  # there axe tries all it knows, else contrast alone
-# Sheets of paper at most. The long one, 17 lines and 21 steps, fits two of A4; on Letter its label goes over.
-MOST_PAGES = {"sheet": 2, "sheet-both": 2, "sheet-long": 3}
+MOST_SHEETS = 2  # of paper, front and back of one
 
 
 def fetch(work):
@@ -103,17 +102,42 @@ def look(browser, name, file, answer, pictures):
             yield f"{name}, {width} px, {scheme}: {complaint}"
 
 
-def print_out(browser, name, pictures, file):
+def print_out(browser, name, pictures, file, most=None):
     for paper in PAPER:
         pages = browser.printed_pages(paper, file.with_name(f"{name}-{paper}.pdf") if pictures else None)
-        if not 1 <= pages <= MOST_PAGES.get(name, pages):
-            yield f"{name}: {pages} pages of {paper}, at most {MOST_PAGES.get(name)}"
+        if pages < 1 or most and pages > most:
+            yield f"{name}: {pages} pages of {paper}, at most {most}"
+
+
+def print_sheet(browser, name, file, pictures):
+    browser.show(file, 1280, "light")
+    yield from print_out(browser, name, pictures, file, MOST_SHEETS)
+    facts = browser.on_paper()
+    if facts.pop("read") < 10:
+        yield f"{name}: hardly anything to read on paper"
+    for what, which in facts.items():
+        if which:
+            yield f"{name}: {what} on paper: {which[:3]}"
+
+
+def outline(browser):
+    # Each line once: how many variants or steps there are is not the page's matter.
+    return "\n".join(dict.fromkeys(plain(line) for line in browser.outline())) + "\n"
+
+
+def spoiled_unseen(browser, name, file):
+    """Spoils the page in every way and says which the outline does not notice."""
+    browser.show(file, 1280, "light")
+    sound = outline(browser)
+    for how in SPOILERS:
+        browser.show(file, 1280, "light")
+        if browser.spoil(how) and outline(browser) == sound:
+            yield f"{name}: the outline does not notice {how}"
 
 
 def outline_differs(browser, name, write):
     file = here / "outlines" / f"{name}.txt"
-    # Each line once: how many variants or steps there are is not the page's matter.
-    now = "\n".join(dict.fromkeys(plain(line) for line in browser.outline())) + "\n"
+    now = outline(browser)
     if write:
         file.parent.mkdir(exist_ok=True)
         file.write_text(now, encoding="utf-8")
@@ -127,6 +151,7 @@ def main():
     work.mkdir(parents=True, exist_ok=True)
     modules = fetch(work)
     made = make(binary, work / "html")
+    sheets = make_sheets(binary, work / "html")
     found = list(invalid(modules, [file for file, _ in made.values()]))
     browser = Browser(modules / "axe-core" / "axe.min.js")
     try:
@@ -134,9 +159,12 @@ def main():
             found += look(browser, name, file, answer, pictures)
             found += print_out(browser, name, pictures, file)
             found += outline_differs(browser, name, write)
+            found += spoiled_unseen(browser, name, file)
+        for name, file in sheets.items():
+            found += print_sheet(browser, name, file, pictures)
     finally:
         browser.close()
-    print("\n".join(found) or f"{len(made)} pages in {len(SIZES)} lights and widths and on paper are as they should be")
+    print("\n".join(found) or f"{len(made)} pages in {len(SIZES)} lights and widths, and {len(sheets)} sheets on paper, are as they should be")
     return 1 if found else 0
 
 

@@ -45,7 +45,11 @@ void check_one(const Formula& formula) {
     CHECK(bowl == Approx(s.prediction.batch_g));
     for (const auto& p : s.buy) {
         CHECK(p.bought_g >= p.need_g * (1 - 1e-9));
-        CHECK((p.count ? *p.count >= 1 : p.buy_g >= p.bought_g * (1 - 1e-9)));
+        for (const auto* shop : {&p.metric, &p.us}) {
+            CHECK((!shop->count || *shop->count >= 1));
+            CHECK(shop->buy_g >= p.bought_g * (1 - 1e-9));
+            CHECK_FALSE(shop->source.empty());
+        }
     }
     CHECK(s.weights.size() == formula.lines.size());
     for (const auto& w : s.weights) CHECK(std::abs(w.weigh_g - w.grams) <= w.scale_g / 2 + 1e-9);

@@ -3,6 +3,7 @@
 #include <set>
 
 #include "knowledge/check.hpp"
+#include "knowledge/references.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 
@@ -49,6 +50,42 @@ Swap spinach_for_chard() {
 }
 
 }  // namespace
+
+TEST_CASE("what is sold canned, jarred, frozen, cooked, dried or ground says so, so that nobody is told to do it again") {
+    const auto expect = [](std::string_view word, std::string_view step, const std::function<bool(const Ingredient&)>& concerns) {
+        for (const auto& i : knowledge().records().ingredients) {
+            if (!concerns(i) || (" " + i.names.front() + " ").find(" " + std::string(word) + " ") == std::string::npos) continue;
+            CAPTURE(i.id, step);
+            CHECK(std::find(i.already.begin(), i.already.end(), step) != i.already.end());
+        }
+    };
+    const auto any = [](const Ingredient&) { return true; };
+    const auto chile = [](const Ingredient& i) { return i.tissue == Tissue::chile_flesh; };
+    const auto plant = [](const Ingredient& i) { return !i.meat && i.family != "dairy-and-egg" && i.roles.front() != Role::binder; };
+    for (const auto* word : {"canned", "pickled", "pimiento"})
+        for (const auto* step : {"roasted", "roasted-peeled", "peeled"}) expect(word, step, chile);
+    expect("pickled", "pickled", any);
+    expect("frozen", "blanched", any);
+    expect("frozen", "frozen-thawed", any);
+    expect("cooked", "boiled", any);
+    expect("boiled", "boiled", any);
+    expect("blanched", "blanched", any);
+    expect("toast", "toasted", any);
+    expect("dried", "dried", plant);
+    expect("powder", "ground", [](const Ingredient& i) { return i.tissue == Tissue::dry && i.roles.front() == Role::allium; });
+    expect("flour", "ground", any);
+    expect("ground", "ground", [](const Ingredient& i) { return i.meat.has_value(); });
+}
+
+TEST_CASE("a swap that asks for what the food already had is an error") {
+    const Swap& canned = *std::find_if(knowledge().records().swaps.begin(), knowledge().records().swaps.end(),
+                                       [](const Swap& s) { return s.to == "green-chile-canned" && !s.derived; });
+    const std::string record = swap_key(canned) + ", roasted-peeled";
+    check_found(record, "is sold roasted-peeled", [&](Records& r) {
+        for (auto& s : r.swaps)
+            if (swap_key(s) == swap_key(canned)) s.prepared = {"roasted-peeled"};
+    });
+}
 
 TEST_CASE("the real knowledge has no errors") {
     const auto all = check_records(knowledge().records(), {});

@@ -44,10 +44,24 @@ TEST_CASE("across 2 % the order by weight holds for every code") {
     CHECK(with_salt(20) == "pork shoulder, water, spinach, salt, parsley");
 }
 
-TEST_CASE("weights are as weighed, whatever preparation leaves of them") {
+TEST_CASE("weights are those at mixing: what preparation left") {
     Prediction p = mixture({{"pork-shoulder", 700}, {"parsley", 50}, {"spinach", 100}});
     p.lines[2].grams = 40;
-    CHECK(label_of(p, knowledge()) == "pork shoulder, spinach, parsley");
+    CHECK(label_of(p, knowledge()) == "pork shoulder, parsley, spinach");
+}
+
+TEST_CASE("what dry goods have soaked up counts as water") {
+    Prediction p = mixture({{"pork-shoulder", 700}, {"rusk", 40}, {"spinach", 50}, {"ice", 10}});
+    p.lines[1].grams = 90;
+    CHECK(label_of(p, knowledge()) == "pork shoulder, water, spinach, rusk (WHEAT flour, water)");
+}
+
+TEST_CASE("an allergen in a compound food stands with the part that brings it") {
+    CHECK(label({{"pork-shoulder", 700}, {"worcestershire-sauce", 20}}) ==
+          "pork shoulder, worcestershire sauce (malt vinegar (BARLEY), molasses, sugar, anchovies (FISH), tamarind, onion, garlic, spices, "
+          "salt)");
+    CHECK(label({{"pork-shoulder", 700}, {"prepared-mustard", 20}}).find("MUSTARD seed") != std::string::npos);
+    CHECK(label({{"pork-shoulder", 700}, {"fish-sauce", 20}}).find("anchovies (FISH)") != std::string::npos);
 }
 
 TEST_CASE("allergens stand out, and are added where the name is silent") {

@@ -154,7 +154,7 @@ TEST_CASE("fat that the formula chops by hand is not ground") {
 TEST_CASE("nuts are bought shelled, eggs by the large one") {
     const Sheet s = sheet(formula({line("pork-shoulder", 1000), line("walnut", 80), line("egg", 100), line("table-salt", 17)}));
     CHECK(bought(s, "walnut").bought_g == Approx(80));
-    CHECK(*bought(s, "egg").count == 2);
+    CHECK(*bought(s, "egg").metric.count == 2);
 }
 
 TEST_CASE("the core is the rule's where the formula stops short") {
@@ -171,18 +171,89 @@ TEST_CASE("the core is the rule's where the formula stops short") {
 TEST_CASE("shopping counts what is cut away and rounds up to what is sold") {
     const Sheet s = sheet(hedge());
     CHECK(bought(s, "garlic").bought_g == Approx(20 / 0.87));  // USDA SR28 11215: 13 % refuse
-    CHECK(*bought(s, "garlic").count == 1);
-    CHECK(bought(s, "garlic").unit == "head");
-    CHECK(*bought(s, "spinach").count == 1);  // 300 g of a bunch of 340 (USDA SR28 11457)
-    CHECK_FALSE(bought(s, "pork-shoulder").count);
-    CHECK(std::fmod(bought(s, "pork-shoulder").buy_g, 50) == Approx(0).margin(1e-9));
-    CHECK(bought(s, "pork-shoulder").buy_g >= 2000);
-    CHECK(*bought(s, "black-pepper").count == 1);
+    CHECK(*bought(s, "garlic").metric.count == 1);
+    CHECK(bought(s, "garlic").metric.unit == "head");
+    CHECK(*bought(s, "spinach").metric.count == 1);  // 300 g of a bunch of 340 (USDA SR28 11457)
+    CHECK_FALSE(bought(s, "pork-shoulder").metric.count);
+    CHECK(std::fmod(bought(s, "pork-shoulder").metric.buy_g, 50) == Approx(0).margin(1e-9));
+    CHECK(bought(s, "pork-shoulder").metric.buy_g >= 2000);
+    CHECK(*bought(s, "black-pepper").metric.count == 1);
     for (const auto& p : s.buy) {
         CAPTURE(p.ingredient);
         CHECK(p.bought_g >= p.need_g);
-        CHECK((p.count ? *p.count * p.unit_g * 1.06 >= p.need_g : p.buy_g >= p.bought_g));
+        for (const auto* shop : {&p.metric, &p.us})
+            CHECK((shop->count ? *shop->count * shop->unit_g * 1.06 >= p.need_g : shop->buy_g >= p.bought_g));
     }
+}
+
+TEST_CASE("a shop that weighs in pounds sells quarters of them, ounces below, and liquids by half pint, pint and quart") {
+    constexpr double pound = 453.592, half_pint = 236.588;
+    Formula f = hedge();
+    f.lines.push_back(line("sunflower-oil", 300));
+    f.lines.push_back(line("butter", 150));
+    f.lines.push_back(line("chicken-stock", 700));
+    f.lines.push_back(line("pork-liver", 60));
+    const Sheet s = sheet(f);
+    CHECK(bought(s, "pork-shoulder").us.buy_g == Approx(4.5 * pound).epsilon(1e-4));  // 2000 g are 4.41 lb
+    CHECK(bought(s, "pork-liver").us.buy_g == Approx(3 * pound / 16).epsilon(1e-3));  // 60 g are 2.12 oz
+    CHECK(bought(s, "white-wine-vinegar").us.unit_ml == Approx(half_pint));
+    CHECK(bought(s, "sunflower-oil").us.unit_ml == Approx(2 * half_pint));  // lighter than water: over a half pint
+    CHECK(bought(s, "chicken-stock").us.unit_ml == Approx(4 * half_pint));
+    CHECK(bought(s, "chicken-stock").metric.unit_ml == Approx(250));
+    CHECK(*bought(s, "chicken-stock").metric.count == 3);
+    CHECK(*bought(s, "butter").us.count == 2);  // sticks of 113 g
+    CHECK(bought(s, "butter").us.unit == "stick");
+    CHECK(bought(s, "garlic").us == bought(s, "garlic").metric);  // a head is a head
+}
+
+TEST_CASE("whatever has to be peeled, stemmed or shelled is told before it is weighed") {
+    const Formula f =
+        engine()
+            .read_formula(
+                "Peeling\n1 kg pork shoulder\n5 cloves garlic, peeled\n1 onion, peeled, caramelised\n1 shallot\n4 serranos, roasted\n"
+                "2 eggs\n60 g tomatillo\n18 g salt\n",
+                "test")
+            .value();
+    const Sheet s = sheet(f);
+    const auto told = [&](const std::string& ingredient) {
+        std::string verbs;
+        for (const auto& one : s.steps)
+            for (const auto& part : one.parts)
+                if (f.lines[part.line].ingredient == ingredient && (!part.verb.empty() || one.id == "peeled"))
+                    verbs += one.id == "peeled" ? "peel" : part.verb;
+        return verbs;
+    };
+    CHECK(told("garlic") == "peel");
+    CHECK(told("onion") == "peel");
+    CHECK(told("shallot") == "peel");
+    CHECK(told("serrano") == "stem");
+    CHECK(told("egg") == "shell");
+    CHECK(told("tomatillo") == "husk");
+    CHECK(told("pork-shoulder").empty());
+    CHECK(bought(s, "garlic").bought_g > 15);  // five cloves of 3 g, and their skins
+    CHECK(*bought(s, "onion").metric.count == 1);
+    CHECK(*bought(s, "serrano").metric.count == 4);
+    CHECK(*bought(s, "egg").metric.count == 2);
+}
+
+TEST_CASE("what is cut away is told of every food that has any") {
+    for (const auto& ingredient : knowledge().records().ingredients) {
+        if (!ingredient.edible || ingredient.edible->band.mid >= 99 || ingredient.roles.front() == Role::nut) continue;
+        CAPTURE(ingredient.id);
+        const Sheet s = sheet(formula({line("pork-shoulder", 1000), line("table-salt", 17), line(ingredient.id, 40)}));
+        const auto& parts = step(s, "weigh").parts;
+        REQUIRE(parts.size() == 1);
+        CHECK_FALSE(parts.front().verb.empty());
+        CHECK(parts.front().grams_in > parts.front().grams_out);
+    }
+}
+
+TEST_CASE("a food in a can or a jar is bought in one, and not peeled") {
+    const Sheet s =
+        sheet(formula({line("pork-shoulder", 1000), line("table-salt", 17), line("green-chile-canned", 80), line("pimiento", 60)}));
+    CHECK_FALSE(has(s, "weigh"));
+    CHECK(bought(s, "green-chile-canned").metric.unit == "jar or can");
+    CHECK(bought(s, "pimiento").us.unit == "jar or can");
 }
 
 TEST_CASE("a leaf that the formula weighs with its stems is bought at that weight") {
@@ -198,12 +269,51 @@ TEST_CASE("links are cylinders of their casing, patties of the size asked for") 
     const double grams = 1.03 * std::numbers::pi * 13 * 13 * 120 / 1000;  // density and length of knowledge/models/bench.json
     CHECK(links.makes.piece_g == Approx(grams));
     CHECK(links.makes.pieces == std::floor((links.prediction.batch_g - 20) / grams));
-    CHECK(*links.makes.casing_m == Approx(1.15 * links.prediction.batch_g / grams * 0.12));
+    const double over = knowledge().parameter("bench.casing.over").mid;
+    CHECK(*links.makes.casing_m == Approx(over * links.prediction.batch_g / grams * 0.12));
     const Sheet patties = sheet(hedge(), {"", "", "4 oz", {}});
     CHECK(patties.makes.shape == "patty");
     CHECK(patties.makes.piece_g == Approx(4 * 28.349523125));
     CHECK(patties.makes.piece_cooked_g.low < patties.makes.piece_cooked_g.high);
     CHECK(patties.makes.piece_cooked_g.high < patties.makes.piece_g);
+}
+
+TEST_CASE("stuffed, though the formula does not say so, into casing that comes so wide") {
+    const SheetRequest wide{"", "", "", {}, "34 mm", "15 cm"}, narrow{"", "", "", {}, "22mm", ""};
+    const Sheet s = sheet(hedge(), wide);
+    CHECK(s.makes.shape == "link");
+    CHECK(s.makes.casing == "hog");
+    CHECK(*s.makes.length_mm == Approx(150));
+    CHECK(s.makes.piece_g == Approx(1.03 * std::numbers::pi * 17 * 17 * 150 / 1000));
+    CHECK(*s.makes.casing_g_a_metre == Approx(1.03 * std::numbers::pi * 17 * 17));
+    CHECK(place(s, "casing") < place(s, "grind"));  // it soaks while the meat chills
+    CHECK(*step(s, "casing").casing_m == *s.makes.casing_m);
+    CHECK(*step(s, "shape").link_mm == Approx(150));
+    CHECK(step(s, "shape").said);
+    CHECK_FALSE(step(sheet(hedge(), narrow), "shape").said);  // as long as links usually are
+    CHECK(sheet(hedge(), narrow).makes.casing == "sheep");
+    CHECK_FALSE(has(sheet(hedge()), "casing"));
+    CHECK(refused(hedge(), {"", "", "", {}, "wide", ""}).find("--casing: expected a length") != std::string::npos);
+    CHECK(refused(hedge(), {"", "", "", {}, "90 mm", ""}).find("--casing: expected one under 60 mm") != std::string::npos);
+    CHECK(refused(hedge(), {"", "", "", {}, "", "12 cm"}).find("--link needs a casing") != std::string::npos);
+    CHECK(refused(hedge(), {"", "", "80 g", {}, "32 mm", "12 cm"}).find("exclude each other") != std::string::npos);
+}
+
+TEST_CASE("casing for a pound of links agrees with what sellers reckon") {
+    // Common practice: 2 to 3 feet of hog casing of 32-35 mm to the pound.
+    const Sheet s = sheet(hedge(), {"", "", "", {}, "33.5 mm", ""});
+    const double feet_a_pound = *s.makes.casing_m / 0.3048 / (s.prediction.batch_g / 453.59237);
+    CHECK(feet_a_pound > 2);
+    CHECK(feet_a_pound < 3);
+}
+
+TEST_CASE("a pork casing round other meat is told") {
+    const SheetRequest wide{"", "", "", {}, "34 mm", ""};
+    const auto told = [](const Sheet& s) {
+        return std::any_of(s.notes.begin(), s.notes.end(), [](const std::string& n) { return n.find("It is pork") != std::string::npos; });
+    };
+    CHECK(told(sheet(formula({line("chicken-thigh", 1000), line("table-salt", 17)}), wide)));
+    CHECK_FALSE(told(sheet(hedge(), wide)));
 }
 
 TEST_CASE("safety stands on the sheet like on every page") {

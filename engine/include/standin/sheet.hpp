@@ -16,8 +16,10 @@ namespace standin {
 struct SheetRequest {
     std::string meat;               ///< weight of the meat block, as weighed; excludes `total`
     std::string total;              ///< weight of all lines as weighed
-    std::string piece;              ///< raw weight of one link or patty
+    std::string piece;              ///< raw weight of one link or patty; excludes `link`
     std::vector<std::string> only;  ///< "spinach 400 g": no more than this is to be had of a line; the tightest one decides
+    std::string casing{};           ///< "32 mm": stuffed into one so wide, whatever the formula says of its shape
+    std::string link{};             ///< "12 cm": length of one link
 };
 
 /// One line on the scale.
@@ -36,11 +38,13 @@ enum class TemperatureIs { at, at_most, at_least };
 struct StepPart {
     std::size_t line = 0;
     double grams_in = 0, grams_out = 0;
+    std::string verb{};  ///< what is done to this part where the step does not do the same to all: "peel"
 };
 
 /// One thing to do. Absent numbers are not known or do not matter.
 struct SheetStep {
-    std::string id;    ///< stable: a preparation's id, or buy weigh chill grind paste mix-salt mix-rest mix-acid mix taste shape rest cook
+    std::string
+        id;  ///< stable: a preparation's id, or buy weigh casing chill grind paste mix-salt mix-rest mix-acid mix taste shape rest cook
     std::string what;  ///< two or three words
     std::string how;   ///< a sentence, without numbers
     std::string why;
@@ -52,22 +56,31 @@ struct SheetStep {
     std::optional<double> around_c;  ///< of the oven, or of the water, about it
     std::optional<double> stop_c;    ///< stop and chill when the mass gets this warm
     std::optional<double> plate_mm;
-    bool said = true;  ///< the numbers are the formula's or a rule's; false: what is usual
+    std::optional<double> casing_m;  ///< of casing to get ready
+    std::optional<double> link_mm;   ///< length of one link
+    bool said = true;                ///< the numbers are the formula's or a rule's; false: what is usual
     std::string source;
 };
 
-/// One thing to buy, as it is sold.
-struct Purchase {
-    std::string ingredient, name;
-    double need_g = 0;            ///< as weighed, before any preparation
-    double bought_g = 0;          ///< with what is cut away
+/// How much to ask for in a shop, rounded up to how it is sold there.
+struct Sold {
     std::optional<double> count;  ///< of `unit`; absent: by weight
     std::string unit;             ///< bunch, head, piece, packet, bottle, ...
     double unit_g = 0;            ///< what one of them gives, trimmed
-    double buy_g = 0;             ///< rounded up, in grams
-    double buy_us_g = 0;          ///< rounded up the way it is sold by the pound
-    bool from_the_tap = false;
+    double unit_ml = 0;           ///< volume of one, of what is sold by volume; else 0
+    double buy_g = 0;             ///< of all of them
     std::string source;
+
+    friend bool operator==(const Sold&, const Sold&) = default;
+};
+
+/// One thing to buy.
+struct Purchase {
+    std::string ingredient, name;
+    double need_g = 0;    ///< as weighed, before any preparation
+    double bought_g = 0;  ///< with what is cut away
+    Sold metric, us;      ///< in a shop that weighs in grams, and in one that weighs in pounds
+    bool from_the_tap = false;
 };
 
 struct SheetYield {
@@ -78,6 +91,8 @@ struct SheetYield {
     double pieces = 0;  ///< whole ones, the test patty taken off
     Band piece_cooked_g;
     std::optional<double> diameter_mm, length_mm, casing_m;
+    std::string casing;                      ///< the kind that comes so wide: sheep, hog or beef; empty: no link
+    std::optional<double> casing_g_a_metre;  ///< of raw mass in a metre filled full
 };
 
 struct Sheet {
