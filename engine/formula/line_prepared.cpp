@@ -80,6 +80,11 @@ std::optional<Error> means_another(const NameRead& name, const AmountText& amoun
     const Unit* unit = amount.parts.front().unit;
     const bool bare = name.before.words.empty() && name.after.words.empty();
     if (!unit && bare && name.is_unit_word) return open_question("cloves of garlic, or the spice", {"4 garlic cloves", "4 whole cloves"});
+    const bool large_spoon = unit && (unit->word == "tbsp" || unit->word == "dessertspoon");
+    if (ingredient.tissue == Tissue::root && large_spoon && bare && !name.other_form.empty())
+        return open_question("a " + std::string(unit->word) + " of " + ingredient.names.front() + ": fresh and grated, or " +
+                                 name.other_form + ", which is several times as strong",
+                             {"1 tbsp grated " + ingredient.names.front(), "1 tbsp " + name.other_form});
     const bool spoon = unit && (unit->word == "tsp" || unit->word == "pinch" || unit->word == "dash");
     const auto cut = [](const std::vector<std::string>& words) {
         return std::any_of(words.begin(), words.end(), [](const auto& w) { return w == "chopped" || w == "minced" || w == "diced"; });

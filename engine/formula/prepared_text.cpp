@@ -23,8 +23,14 @@ public:
         : words_(words), last_(last), context_(context), ingredient_(ingredient), given_(given) {}
 
     Result<SaidOf> read(std::size_t first) {
+        first_ = first;
         for (std::size_t i = first; i < last_;) {
             const std::size_t end = step(i);
+            if (const std::size_t told = end == i ? aside(i) : i; told > i) {
+                said_.passed.push_back(phrase(words_, i, told));
+                i = told;
+                continue;
+            }
             if (end == i) return trouble(i);
             for (; i < end; ++i) said_.words.push_back(words_[i].folded);
         }
@@ -35,14 +41,61 @@ private:
     // The end of what starts at word `i`; `i` itself when nothing known does.
     std::size_t step(std::size_t i) {
         if (trimmed_of_fat(i)) return i + 3;
+        if (is_another_form(words_[i].folded)) return i;
+        if (is_pressed_clove(i)) return i + 1;
         if (const std::size_t end = preparation(i); end > i) return end;
         if (const auto share = fat_share(i); share && agrees(*share)) return share->end;
         if (after_soaking(i)) return i + 1;
         if (const std::size_t end = into_pieces(i); end > i) return end;
         if (const std::size_t count = cut_word(words_, i)) return std::min(i + count, last_);
         if (const std::size_t count = passable(words_, i)) return std::min(i + count, last_);
+        if (const std::size_t end = same_again(i); end > i) return end;
         const auto& word = words_[i].folded;
         return counts_nothing(word) || names_it_again(word) || goes_without_saying(word) ? i + 1 : i;
+    }
+
+    // "Powdered milk" is another food than milk.
+    bool is_another_form(const std::string& word) const {
+        return ingredient_.tissue == Tissue::liquid &&
+               (word == "powdered" || word == "granulated" || word == "dried" || word == "dehydrated");
+    }
+
+    // Through a garlic press: cut, not squeezed dry.
+    bool is_pressed_clove(std::size_t i) const { return words_[i].folded == "pressed" && ingredient_.tissue == Tissue::bulb; }
+
+    bool names_this(const std::string& name) const { return context_.knowledge.ingredient_named(name) == &ingredient_; }
+
+    // "free-range or organic", "chopped or crushed", "butt or shoulder", "Braeburn or Fuji apple": either says the same.
+    std::size_t same_again(std::size_t i) const {
+        if (words_[i].folded != "or" || i == first_) return i;
+        if (i + 1 == last_ && first_ == 0)  // what it is an alternative to comes next, in the name
+            for (std::size_t from = i; from-- > 0;)
+                for (std::size_t end = last_; end < std::min(words_.size(), last_ + 3); ++end)
+                    if (names_this(phrase(words_, from, i) + " " + words_[end].raw) || names_this(phrase(words_, from, i))) return i + 1;
+        if (i + 1 >= last_) return i;
+        if (is_pressed_clove(i + 1)) return i + 2;
+        if (const std::size_t plain = std::max(passable(words_, i + 1), cut_word(words_, i + 1))) return std::min(i + 1 + plain, last_);
+        for (std::size_t end = std::min(last_, i + 1 + longest_name); end > i + 1; --end)
+            if (names_this(phrase(words_, i + 1, end))) return end;
+        return i;
+    }
+
+    // What a later clause tells in passing: "from about 3 oranges", "preferably wild". No preparation, no word that changes weight, fat or
+    // salt, and, unless the clause is opened by a word for it, no other food, no number and no slip in a preparation's name stand in it.
+    std::size_t aside(std::size_t i) const {
+        const bool opened = opens_aside(words_, i);
+        const bool later = first_ > 0 && words_[i].segment > words_[first_ - 1].segment;
+        if (first_ == 0 || (!opened && !later)) return i;
+        std::size_t end = i;
+        for (; end < last_ && words_[end].segment == words_[i].segment; ++end) {
+            const auto& word = words_[end];
+            if (changes_food(word.folded) || preparation_end(words_, end, last_, context_.knowledge) > end) return i;
+            if (opened) continue;
+            if (std::isdigit(static_cast<unsigned char>(word.raw.front())) || word.folded == "or" || !another_ingredient(end).empty())
+                return i;
+            if (!context_.knowledge.nearest_preparations(word.raw).empty()) return i;
+        }
+        return opened || end > i + 1 ? end : i;  // one word by itself is more likely a preparation that is not known
     }
 
     // "into 1-inch cubes", "in thin strips"
@@ -79,6 +132,7 @@ private:
         constexpr double lean_under = 10, fat_over = 30;  // g in 100 g, judgement
         const double fat = ingredient_.composition.fat.mid;
         if (word == "dried") return ingredient_.tissue == Tissue::dry;
+        if (ingredient_.meat && first_ > 0 && (word == "roast" || word == "joint" || word == "blade")) return true;  // but not "roast veal"
         if (word == "fat" && ingredient_.tissue == Tissue::bulb) return true;  // a fat clove is a plump one
         if (word == "needle") return ingredient_.roles.front() == Role::herb;
         return (word == "lean" && ingredient_.meat && fat <= lean_under) || (word == "fat" && fat >= fat_over);
@@ -125,7 +179,7 @@ private:
 
     // "pork fatback", "serrano peppers", "lamb shoulder of lamb": the animal, or a word out of another of its names.
     bool names_it_again(const std::string& word) const {
-        if (word == "lean" || word == "fat" || word == "extra") return false;  // these tell kinds apart
+        if (word == "lean" || word == "fat" || word == "extra" || word == "roast") return false;  // these tell kinds apart
         if (ingredient_.meat && spelling(ingredient_.meat->species) == word) return true;
         return std::any_of(ingredient_.names.begin(), ingredient_.names.end(),
                            [&](const std::string& name) { return (" " + fold(name) + " ").find(" " + word + " ") != std::string::npos; });
@@ -222,7 +276,7 @@ private:
     }
 
     const std::vector<Word>& words_;
-    std::size_t last_;
+    std::size_t first_ = 0, last_;
     const LineContext& context_;
     const Ingredient& ingredient_;
     Given given_;
