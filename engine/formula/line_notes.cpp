@@ -67,6 +67,7 @@ Clause clause_at(const std::vector<Word>& words, std::size_t first, const Knowle
         if (end == at) break;
         clause.known = std::min(end, clause.last);
     }
+    if (clause.known < clause.last && clause.known > first && words[clause.known - 1].folded == "or") --clause.known;
     return clause;
 }
 

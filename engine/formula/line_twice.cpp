@@ -70,7 +70,8 @@ void take_second_amount(std::string& line, std::size_t start, LineNotes& notes) 
     if (!first || !first->parts.front().unit) return take_columns(line, start, notes);
     const std::size_t from = cursor.at();
     cursor.space();
-    if (!cursor.eat("/") && !cursor.eat("|")) return take_columns(line, start, notes);
+    const bool comma = cursor.eat(",");
+    if (!cursor.eat_word("or") && (comma || (!cursor.eat("/") && !cursor.eat("|")))) return take_columns(line, start, notes);
     const std::size_t again = cursor.at();
     const auto second = amount_at(cursor);
     const Unit* unit = second ? second->parts.front().unit : nullptr;

@@ -136,6 +136,18 @@ constexpr std::array passed_over{std::string_view{"fresh"},
                                  std::string_view{"root trimmed"},
                                  std::string_view{"stem trimmed"},
                                  std::string_view{"thoroughly"},
+                                 std::string_view{"in cold water"},
+                                 std::string_view{"in cool water"},
+                                 std::string_view{"in warm water"},
+                                 std::string_view{"in lukewarm water"},
+                                 std::string_view{"in several changes of water"},
+                                 std::string_view{"under cold water"},
+                                 std::string_view{"under cold running water"},
+                                 std::string_view{"under running water"},
+                                 std::string_view{"coarse grind"},
+                                 std::string_view{"medium grind"},
+                                 std::string_view{"fine grind"},
+                                 std::string_view{"of large piece of fat"},
                                  std::string_view{"deboned"},
                                  std::string_view{"high temp"},
                                  std::string_view{"high temperature"},
@@ -319,15 +331,16 @@ std::vector<Word> words_of(std::string_view line) {
         const bool blank = here.at() > i;
         if (!blank && (here.eat_dash() || here.eat("\u2014"))) {
             // A dash parts the line only between blanks or doubled; in "flat-leaf" it joins.
-            bool doubled = false;
+            bool doubled = line.compare(i, 3, "\u2014") == 0;  // the long dash parts with or without blanks
             while (here.eat_dash() || here.eat("\u2014")) doubled = true;
             if (doubled || (after_blank && (here.done() || here.rest().front() == ' '))) ++segment;
         } else if (!blank) {
             const std::size_t end = word_end(line, i);
             if (line[i] == ',' || line[i] == ';' || line[i] == ':') ++segment;
             here.go(end > i ? end : i + 1);
-            Word word{std::string(line.substr(i, end - i)), fold(line.substr(i, end - i)), i, end, segment};
-            while (!word.folded.empty() && word.folded.back() == '.') word.folded.pop_back();
+            Word word{std::string(line.substr(i, end - i)), {}, i, end, segment};
+            while (!word.raw.empty() && word.raw.back() == '.') word.raw.pop_back(), --word.end;
+            word.folded = fold(word.raw);
             if (const auto size = size_word(word.folded); !size.empty() && word.folded.size() < 4) word.folded = size;
             if (!word.folded.empty()) words.push_back(std::move(word));
         }
@@ -356,7 +369,9 @@ bool opens_aside(const std::vector<Word>& words, std::size_t i) {
          {"from", "for", "if", "depending", "until", "preferably", "ideally", "adjust", "like", "i", "see", "prior", "so"})
         if (word == opener) return true;
     const auto next = [&](std::string_view wanted) { return i + 1 < words.size() && words[i + 1].folded == wanted; };
-    return (word == "such" && next("as")) || (word == "or" && (next("to") || next("more") || next("less") || next("so") || next("as"))) ||
+    return (word == "such" && next("as")) ||
+           (word == "or" && (next("about") || next("roughly") || next("approximately") || next("to") || next("more") || next("less") ||
+                             next("so") || next("as"))) ||
            (word == "to" && (next("taste") || next("your") || next("keep") || next("help") || next("give") || next("bind") || next("add")));
 }
 

@@ -100,7 +100,8 @@ void invert(std::vector<Word>& words, Span& span, const Knowledge& knowledge, bo
             continue;
         std::string name = phrase(words, first, last) + " " + phrase(words, span.first, span.last);
         const auto* found = known_ingredient(name, knowledge);
-        const auto* meant = !found && span.generic() ? knowledge.ingredient_meant(name) : nullptr;
+        const bool leaner = fold(phrase(words, first, last)) == "lean";
+        const auto* meant = !found && (span.generic() || leaner) ? knowledge.ingredient_meant(name) : nullptr;
         if (!found && !meant) continue;
         span.ingredient = found ? found : meant;
         span.meant = found ? std::string() : std::move(name);
@@ -169,6 +170,8 @@ void settle_kind(const std::vector<Word>& words, Span& span, const Unit* unit, c
     if (span.ingredient->tissue == Tissue::dry) {
         const bool of_plant = is_one_of(unit, {"sprig", "leaf", "bunch", "handful", "stalk"}) && !has_measure(*span.ingredient, unit->word);
         if (of_plant || was_cut(words)) other = other_kind("fresh", words, span, knowledge);
+        if (!other && is_one_of(unit, {"bulb", "head", "stalk", "root"}))  // "1 bulb of fennel"
+            other = known_ingredient(phrase(words, span.first, span.last) + " " + std::string(unit->word), knowledge);
     } else if (const auto share = said_lean(words); share && span.ingredient->meat) {
         const bool within = share->first < span.first && share->last > span.first;  // "85% lean ground beef", known as lean ground beef
         Span rest = span;
@@ -260,6 +263,11 @@ const Ingredient* known_ingredient(std::string_view name, const Knowledge& knowl
         if (id.rfind(animal, 0) == 0)
             if (const auto* found = knowledge.ingredient_named(std::string(meat) + id.substr(animal.size()))) return found;
     if (const auto* found = under_another_spelling(id, knowledge)) return found;
+    // "shoulder pork", as "belly pork".
+    const auto blank = id.rfind(' ');
+    if (const std::string animal = blank == std::string::npos ? std::string() : id.substr(blank + 1);
+        animal == "pork" || animal == "lamb" || animal == "veal" || animal == "beef")
+        if (const auto* found = knowledge.ingredient_named(animal + " " + id.substr(0, blank))) return found;
     std::replace(id.begin(), id.end(), ' ', '-');
     return knowledge.ingredient(id);
 }

@@ -15,6 +15,7 @@ namespace standin {
 namespace {
 
 constexpr std::size_t longest_name = 5;  // words
+constexpr double mostly_fat = 70;        // g in 100 g, judgement: what things are fried in
 constexpr double unchanged = 0.97;       // yields from here on count as no change of mass
 
 class PreparedReader {
@@ -43,6 +44,7 @@ private:
         if (trimmed_of_fat(i)) return i + 3;
         if (is_another_form(words_[i].folded)) return i;
         if (is_pressed_clove(i)) return i + 1;
+        if (const std::size_t end = fried_in(i); end > i) return end;
         if (const std::size_t end = preparation(i); end > i) return end;
         if (const auto share = fat_share(i); share && agrees(*share)) return share->end;
         if (after_soaking(i)) return i + 1;
@@ -62,6 +64,26 @@ private:
 
     // Through a garlic press: cut, not squeezed dry.
     bool is_pressed_clove(std::size_t i) const { return words_[i].folded == "pressed" && ingredient_.tissue == Tissue::bulb; }
+
+    // "Sautéed in a little butter": how much of it stays is not known, so it is told and not counted.
+    std::size_t fried_in(std::size_t i) {
+        const bool fried = !said_.prepared.empty() &&
+                           (said_.prepared.back().preparation == "cooked" || said_.prepared.back().preparation == "caramelised");
+        if (words_[i].folded != "in" || !fried) return i;
+        std::size_t from = i + 1;
+        while (from < last_ && (words_[from].folded == "a" || words_[from].folded == "little" || words_[from].folded == "some" ||
+                                words_[from].folded == "the"))
+            ++from;
+        for (std::size_t end = std::min(last_, from + longest_name); end > from; --end) {
+            const std::string name = phrase(words_, from, end);
+            const auto* fat = context_.knowledge.ingredient_named(name);
+            if (!fat) fat = context_.knowledge.ingredient_meant(name);
+            if (!fat || fat->composition.fat.mid < mostly_fat) continue;
+            said_.passed.push_back(phrase(words_, i, end));
+            return end;
+        }
+        return i;
+    }
 
     bool names_this(const std::string& name) const { return context_.knowledge.ingredient_named(name) == &ingredient_; }
 
@@ -85,24 +107,48 @@ private:
     std::size_t aside(std::size_t i) const {
         const bool opened = opens_aside(words_, i);
         const bool later = first_ > 0 && words_[i].segment > words_[first_ - 1].segment;
+        const bool another_way = words_[i].folded == "or" && i > first_ && words_[i].segment == words_[i - 1].segment &&
+                                 cut_word(words_, i - 1) > 0;  // "minced or run through a press"
         if (first_ == 0 || (!opened && !later)) return i;
-        std::size_t end = i;
-        for (; end < last_ && words_[end].segment == words_[i].segment; ++end) {
-            const auto& word = words_[end];
-            if (changes_food(word.folded) || preparation_end(words_, end, last_, context_.knowledge) > end) return i;
+        std::size_t end = i + 1;
+        for (std::size_t at = another_way ? i + 1 : i; at < last_ && words_[at].segment == words_[i].segment; end = ++at) {
+            const bool digit = std::isdigit(static_cast<unsigned char>(words_[at].raw.front())) != 0;
+            if (changes_mass(at) || (changes_food(words_[at].folded) && !is_verb_can(at))) return i;
+            if (opened && (digit || words_[i].folded != "or")) continue;
+            if (!is_measure(words_[at].folded) && !another_ingredient(at, true).empty()) return i;
             if (opened) continue;
-            if (std::isdigit(static_cast<unsigned char>(word.raw.front())) || word.folded == "or" || !another_ingredient(end).empty())
-                return i;
-            if (!context_.knowledge.nearest_preparations(word.raw).empty()) return i;
+            if (digit || words_[at].folded == "or") return i;
+            if (!another_way && !context_.knowledge.nearest_preparations(words_[at].raw).empty()) return i;
         }
         return opened || end > i + 1 ? end : i;  // one word by itself is more likely a preparation that is not known
+    }
+
+    // "roughly 6 cloves" of garlic
+    bool is_measure(const std::string& word) const {
+        return std::any_of(ingredient_.measures.begin(), ingredient_.measures.end(),
+                           [&](const auto& record) { return record.measure == word; });
+    }
+
+    // "You can find", not "from a can".
+    bool is_verb_can(std::size_t i) const {
+        const auto& word = words_[i - 1].folded;
+        return words_[i].folded == "can" && (word == "you" || word == "i" || word == "that" || word == "butcher");
+    }
+
+    // A preparation at word `i` that changes more than the cut or the temperature.
+    bool changes_mass(std::size_t i) const {
+        const std::size_t end = preparation_end(words_, i, last_, context_.knowledge);
+        if (end == i) return false;
+        const auto* found = context_.knowledge.preparation_named(phrase(words_, i, end));
+        return !changes_nothing({found->id, std::nullopt}, ingredient_, context_.knowledge);
     }
 
     // "into 1-inch cubes", "in thin strips"
     std::size_t into_pieces(std::size_t i) const {
         constexpr std::array<std::string_view, 15> shapes{"cube",  "chunk", "dice",    "strip",      "piece", "slice",  "square", "round",
                                                           "baton", "half",  "quarter", "matchstick", "wedge", "ribbon", "lump"};
-        constexpr std::array<std::string_view, 9> sizes{"inch", "cm", "mm", "in", "large", "small", "thin", "thick", "size"};
+        constexpr std::array<std::string_view, 17> sizes{"inch", "cm",   "mm",  "in",     "large", "small", "thin", "thick", "size",
+                                                         "wide", "long", "big", "medium", "fine",  "rough", "even", "bite"};
         if (words_[i].folded != "into" && words_[i].folded != "in") return i;
         std::size_t end = i;
         for (std::size_t at = i + 1; at < last_ && words_[at].segment == words_[i].segment; ++at) {
@@ -129,11 +175,12 @@ private:
 
     // "dried" of what is dry, "lean" of what is lean anyway, "fat" of what is fat; of anything between it would change the meat meant.
     bool goes_without_saying(const std::string& word) const {
-        constexpr double lean_under = 10, fat_over = 30;  // g in 100 g, judgement
+        constexpr double lean_under = 10, fatty_over = 15, fat_over = 30;  // g in 100 g, judgement
         const double fat = ingredient_.composition.fat.mid;
         if (word == "dried") return ingredient_.tissue == Tissue::dry;
         if (ingredient_.meat && first_ > 0 && (word == "roast" || word == "joint" || word == "blade")) return true;  // but not "roast veal"
         if (word == "fat" && ingredient_.tissue == Tissue::bulb) return true;  // a fat clove is a plump one
+        if (word == "fatty") return ingredient_.meat && fat >= fatty_over;
         if (word == "needle") return ingredient_.roles.front() == Role::herb;
         return (word == "lean" && ingredient_.meat && fat <= lean_under) || (word == "fat" && fat >= fat_over);
     }
@@ -200,7 +247,8 @@ private:
 
     bool counts_nothing(const std::string& word) const {
         const bool leaf = ingredient_.tissue == Tissue::thin_leaf || ingredient_.tissue == Tissue::thick_leaf;
-        if (given_ != Given::number && leaf && (word == "leaf" || word == "green")) return true;
+        const bool of_leaf = word == "leaf" || word == "green" || word == "flower" || word == "floret" || word == "bud";
+        if (given_ != Given::number && leaf && (of_leaf || word == "stem" || word == "only")) return true;
         if (ingredient_.tissue == Tissue::chile_flesh && (word == "pepper" || word == "chile" || word == "chili" || word == "chilli"))
             return true;
         if (ingredient_.meat && (word == "meat" || word == "flesh" || (word == "fillet" && given_ == Given::weight))) return true;
@@ -208,7 +256,8 @@ private:
         if (word == "cheese") return ingredient_.family == "dairy-and-egg";
         if (word == "powder" || word == "leaf" || word == "berry" || word == "seed") return ingredient_.tissue == Tissue::dry;
         const Unit* unit = given_ == Given::weight ? unit_named(word) : nullptr;
-        return unit && (is_container(*unit) || unit->word == "piece" || unit->word == "leaf");
+        return unit &&
+               (is_container(*unit) || unit->word == "piece" || unit->word == "leaf" || unit->word == "slice" || unit->word == "strip");
     }
 
     std::size_t preparation(std::size_t i) {
@@ -232,14 +281,16 @@ private:
     }
 
     // The ingredient that starts at word `i`, or behind it where it is a liquid to soak in: "soaked in 100 ml milk", "and 500 g back fat".
-    std::string another_ingredient(std::size_t i) const {
+    std::string another_ingredient(std::size_t i, bool but_this = false) const {
         const auto& knowledge = context_.knowledge;
         const bool beyond =
             words_[i].folded == "in" || words_[i].folded == "with" || std::isdigit(static_cast<unsigned char>(words_[i].raw.front()));
         for (std::size_t first = i; first < (beyond ? last_ : i + 1); ++first)
             for (std::size_t end = std::min(last_, first + longest_name); end > first; --end)
-                if (auto other = phrase(words_, first, end); knowledge.ingredient_named(other) || knowledge.ingredient_meant(other))
+                if (auto other = phrase(words_, first, end); knowledge.ingredient_named(other) || knowledge.ingredient_meant(other)) {
+                    if (but_this && names_this(other)) continue;
                     return other;
+                }
         return {};
     }
 
