@@ -106,6 +106,12 @@ void read_bracket(std::string& line, std::size_t open, std::size_t close, const 
     const auto blank = [&] {
         std::fill(line.begin() + static_cast<std::ptrdiff_t>(open), line.begin() + static_cast<std::ptrdiff_t>(close) + 1, ' ');
     };
+    // "907 g; boneless and skinless": a weight, then words.
+    if (const auto stop = inside.find_first_of(";,"); stop != std::string::npos && !notes.grams) {
+        LineNotes whole = notes;
+        if (!take_weight(inside, whole) && take_weight(std::string_view(inside).substr(0, stop), notes))
+            std::fill(inside.begin(), inside.begin() + static_cast<std::ptrdiff_t>(stop) + 1, ' ');
+    }
     Cursor cursor(inside);
     if (whole_at(cursor) != Whole::unsaid) {
         line[open] = line[close] = ' ';

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cctype>
 #include <cstdlib>
 
 #include "base/names.hpp"
@@ -297,8 +298,14 @@ bool in_word(char c) {
            byte >= 0x80;
 }
 
+// "shredded/chopped" are two words, "80/20" and "1/2" are one.
+bool parts_words(std::string_view line, std::size_t i) {
+    const auto letter = [&](std::size_t at) { return at < line.size() && std::isalpha(static_cast<unsigned char>(line[at])) != 0; };
+    return line[i] == '/' && i > 0 && letter(i - 1) && letter(i + 1);
+}
+
 std::size_t word_end(std::string_view line, std::size_t i) {
-    for (; i < line.size() && in_word(line[i]); ++i) {
+    for (; i < line.size() && in_word(line[i]) && !parts_words(line, i); ++i) {
         Cursor sign(line, i);
         sign.space();
         if (sign.at() > i || sign.eat_dash() || sign.eat("\u2014")) break;

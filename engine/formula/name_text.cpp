@@ -191,7 +191,7 @@ std::string other_form(const std::vector<Word>& words, const Span& span, const U
     if (was_cut(words) || any_of(words, {"fresh", "freshly", "dried", "ground", "grated", "powdered", "rubbed"})) return {};
     const Ingredient* other = nullptr;
     if (span.ingredient->tissue == Tissue::dry) other = other_kind("fresh", words, span, knowledge);
-    else if (is_one_of(unit, {"tsp", "tbsp", "dessertspoon", "saltspoon", "pinch", "dash"})) {
+    else if (span.ingredient->tissue == Tissue::root || is_one_of(unit, {"tsp", "tbsp", "dessertspoon", "saltspoon", "pinch", "dash"})) {
         other = other_kind("dried", words, span, knowledge);
         if (!other) other = other_kind("ground", words, span, knowledge);
     }
@@ -237,6 +237,19 @@ Failure unknown(const std::vector<Word>& words, const LineContext& context) {
                    context.knowledge.nearest_ingredients(name));
 }
 
+// "Shoulder pork" and "lean shoulder of pork" for "lean pork shoulder".
+const Ingredient* animal_behind(const std::string& folded, const Knowledge& knowledge) {
+    constexpr std::array<std::string_view, 4> animals{"pork", "lamb", "veal", "beef"};
+    const auto blank = folded.rfind(' ');
+    if (blank == std::string::npos) return nullptr;
+    const std::string animal = folded.substr(blank + 1);
+    if (std::find(animals.begin(), animals.end(), animal) == animals.end()) return nullptr;
+    std::string cut = folded.substr(0, blank);
+    if (cut.size() > 3 && cut.compare(cut.size() - 3, 3, " of") == 0) cut.erase(cut.size() - 3);
+    if (const auto* found = knowledge.ingredient_named(animal + " " + cut)) return found;
+    return cut.rfind("lean ", 0) == 0 ? knowledge.ingredient_named("lean " + animal + " " + cut.substr(5)) : nullptr;
+}
+
 // "Thai bird chilies" for "thai bird chile".
 const Ingredient* under_another_spelling(const std::string& folded, const Knowledge& knowledge) {
     constexpr std::array<std::string_view, 3> spellings{"chile", "chili", "chilli"};
@@ -263,11 +276,7 @@ const Ingredient* known_ingredient(std::string_view name, const Knowledge& knowl
         if (id.rfind(animal, 0) == 0)
             if (const auto* found = knowledge.ingredient_named(std::string(meat) + id.substr(animal.size()))) return found;
     if (const auto* found = under_another_spelling(id, knowledge)) return found;
-    // "shoulder pork", as "belly pork".
-    const auto blank = id.rfind(' ');
-    if (const std::string animal = blank == std::string::npos ? std::string() : id.substr(blank + 1);
-        animal == "pork" || animal == "lamb" || animal == "veal" || animal == "beef")
-        if (const auto* found = knowledge.ingredient_named(animal + " " + id.substr(0, blank))) return found;
+    if (const auto* found = animal_behind(id, knowledge)) return found;
     std::replace(id.begin(), id.end(), ' ', '-');
     return knowledge.ingredient(id);
 }

@@ -147,8 +147,9 @@ private:
     std::size_t into_pieces(std::size_t i) const {
         constexpr std::array<std::string_view, 15> shapes{"cube",  "chunk", "dice",    "strip",      "piece", "slice",  "square", "round",
                                                           "baton", "half",  "quarter", "matchstick", "wedge", "ribbon", "lump"};
-        constexpr std::array<std::string_view, 17> sizes{"inch", "cm",   "mm",  "in",     "large", "small", "thin", "thick", "size",
-                                                         "wide", "long", "big", "medium", "fine",  "rough", "even", "bite"};
+        constexpr std::array<std::string_view, 19> sizes{"inch",  "cm",   "mm",   "in",   "large", "small",  "thin",
+                                                         "thick", "size", "wide", "long", "big",   "medium", "fine",
+                                                         "rough", "even", "bite", "tiny", "little"};
         if (words_[i].folded != "into" && words_[i].folded != "in") return i;
         std::size_t end = i;
         for (std::size_t at = i + 1; at < last_ && words_[at].segment == words_[i].segment; ++at) {
@@ -253,6 +254,7 @@ private:
             return true;
         if (ingredient_.meat && (word == "meat" || word == "flesh" || (word == "fillet" && given_ == Given::weight))) return true;
         if (ingredient_.meat && is_whole_animal() && is_cut_of_meat(word)) return true;
+        if (word == "nut" || word == "kernel") return ingredient_.roles.front() == Role::nut;
         if (word == "cheese") return ingredient_.family == "dairy-and-egg";
         if (word == "powder" || word == "leaf" || word == "berry" || word == "seed") return ingredient_.tissue == Tissue::dry;
         const Unit* unit = given_ == Given::weight ? unit_named(word) : nullptr;
