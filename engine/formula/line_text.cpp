@@ -54,8 +54,8 @@ public:
             auto line = attempt(candidate);
             if (line || missed_.depth >= understood) return line;
         }
-        const bool counted = missed_.depth >= 0;
-        if (const auto vague = vague_amount(line_); !vague.empty() && missed_.depth <= 3 && !(counted && vague == "optional"))
+        const auto vague = vague_amount(line_);
+        if (!vague.empty() && missed_.depth <= 3 && (missed_.depth < 0 || vague == "to taste" || (vague != "optional" && !measured())))
             return failure(Trouble::bad_data, "\"" + std::string(vague) + "\" is no amount: expected a weight or a measure",
                            origin_.start(), {"18 g", "1 tsp", "1.8 % of meat"});
         if (missed_.depth <= 3 && names_two_parts(line_))
@@ -65,6 +65,14 @@ public:
             return failure(Trouble::bad_data, "no amount in this line: expected one such as \"300 g spinach\" or \"salt, 18 g\"",
                            origin_.start());
         return Failure(std::move(missed_.error));
+    }
+
+    // A weight or a volume leads the line, so "part", "optional" and the like in it tell of something else.
+    bool measured() const {
+        Cursor cursor(line_, start_);
+        const auto amount = amount_at(cursor);
+        const Unit* unit = amount ? amount->parts.front().unit : nullptr;
+        return unit && unit->dimension != Dimension::count;
     }
 
     bool found_no_amount() const { return missed_.depth < 0; }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <vector>
 
+#include "formula/number_text.hpp"
 #include "formula/quantity_text.hpp"
 
 namespace standin {
@@ -48,8 +49,9 @@ void take(std::string& line, const std::vector<Told>& again, LineNotes& notes) {
 
 // "1 small onion, chopped 30 g 2 tbsp", "pork 500 g 1.10 lb": the weights of a table behind the words.
 void take_columns(std::string& line, std::size_t start, LineNotes& notes) {
-    Cursor cursor(line, start);
-    const auto first = amount_at(cursor);
+    Cursor cursor(line, start), number(line, start);
+    const bool counted = number_at(number).has_value();  // in "walnut 3 g" a walnut is no measure
+    const auto first = counted ? amount_at(cursor) : std::nullopt;
     const Unit* unit = first ? first->parts.front().unit : nullptr;
     if (first && unit && unit->dimension != Dimension::count) return;
     for (std::size_t i = std::max(cursor.at(), start) + 1; i < line.size(); ++i) {
