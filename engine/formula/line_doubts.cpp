@@ -1,6 +1,9 @@
 #include "formula/line_doubts.hpp"
 
+#include <algorithm>
 #include <array>
+
+#include "base/names.hpp"
 
 namespace standin {
 namespace {
@@ -32,9 +35,14 @@ std::string counted_word(const AmountText& amount) {
     return unit ? std::string(unit->word) : "piece";
 }
 
+bool same_name(const Ingredient& ingredient, const std::string& passed) {
+    return std::any_of(ingredient.names.begin(), ingredient.names.end(), [&](const auto& name) { return fold(name) == fold(passed); });
+}
+
 std::vector<LineDoubt> with_passed(std::vector<LineDoubt> out, const NameRead& name, const LineNotes& notes) {
     for (const auto* all : {&notes.passed, &name.before.passed, &name.after.passed})
-        for (const auto& passed : *all) out.push_back({Confidence::likely, "passed over: \"" + passed + "\"", false});
+        for (const auto& passed : *all)
+            if (!same_name(*name.ingredient, passed)) out.push_back({Confidence::likely, "passed over: \"" + passed + "\"", false});
     return out;
 }
 

@@ -81,8 +81,8 @@ bool keep_what_belongs(std::string& inside, const Knowledge& knowledge, LineNote
     std::vector<std::pair<std::size_t, std::size_t>> rest;  // words
     for (std::size_t i = 0; i < words.size();) {
         const Clause clause = clause_at(words, i, knowledge);
-        const bool alone =
-            clause.known == i && changes_food(words[i].folded) && clause.last - i < 3;  // "bone in", "lean": not to be passed over
+        // "bone in", "lean", "smoked for depth": not to be passed over
+        const bool alone = clause.known == i && ((changes_food(words[i].folded) && clause.last - i < 3) || names_a_kind(words[i].folded));
         const bool weight = clause.tells && clause.known + 1 == clause.last && words[clause.known].folded == "weight";
         if (weight) notes.weighed_after = true;
         const bool other = clause.tells && !weight && names_food(words, clause.known, clause.last, knowledge);

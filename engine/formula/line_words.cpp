@@ -394,15 +394,22 @@ bool changes_food(std::string_view folded) {
     return false;
 }
 
+bool names_a_kind(std::string_view folded) {
+    for (const std::string_view word :
+         {"smoked", "salted", "unsalted", "cured", "dried", "pickled", "brined", "canned", "tinned", "frozen"})
+        if (folded == word) return true;
+    return false;
+}
+
 std::string outside_purpose(std::string_view line) {
     const auto words = words_of(line);
     for (std::size_t i = 0; i < words.size(); ++i) {
         if (words[i].folded != "for") continue;
         for (std::size_t at = i + 1; at < std::min(words.size(), i + 5) && words[at].segment == words[i].segment; ++at)
             for (const std::string_view outside :
-                 {"frying",  "cooking", "pan",     "grill",    "grilling", "brushing", "greasing",  "serving",
-                  "garnish", "rinsing", "soaking", "poaching", "boiling",  "braising", "simmering", "dusting",
-                  "dipping", "basting", "skillet", "searing",  "broth",    "topping"})
+                 {"frying",    "cooking", "pan",         "grill",     "grilling", "brushing", "greasing", "serving",
+                  "garnish",   "rinsing", "rehydrating", "blanching", "soaking",  "poaching", "boiling",  "braising",
+                  "simmering", "dusting", "dipping",     "basting",   "skillet",  "searing",  "broth",    "topping"})
                 if (words[at].folded == outside) return "\"" + phrase(words, i, at + 1) + "\"";
     }
     return {};

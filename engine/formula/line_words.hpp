@@ -32,6 +32,9 @@ bool opens_aside(const std::vector<Word>& words, std::size_t i);
 /// A word that tells of another weight, fat or salt than the bare name does: "salted", "bone", "drained". Never passed over.
 bool changes_food(std::string_view folded);
 
+/// Of these the words that tell another food from the first word on: "(smoked, for depth)".
+bool names_a_kind(std::string_view folded);
+
 /// The clause that says a food stays outside the mass, as written: "for frying", "for the poaching water". Empty when there is none.
 std::string outside_purpose(std::string_view line);
 
