@@ -85,7 +85,7 @@ bool names_cure(const std::vector<Word>& words, std::size_t i) {
     if ((word == "curing" || word == "cure") && (next(1) == "salt" || next(1) == "mix" || next(1) == "powder" || next(1) == "premix"))
         return true;
     if (word == "prague" || (word == "tinted" && next(1) == "cure") || (word == "sel" && next(1) == "rose")) return true;
-    if (word != "cure" || i == 0) return false;
+    if (word != "cure") return false;
     const bool ends = i + 1 == words.size() || words[i + 1].segment != words[i].segment;
     return ends || has_digit(next(1)) || next(1) == "no" || next(1) == "number";
 }

@@ -173,8 +173,22 @@ private:
             amount.per_grams = per_->grams;
             amount.of = per_->of;
         }
+        if (auto other = other_food_in_brackets(*name); !other.empty())
+            return miss(
+                understood,
+                {Trouble::bad_data, "two foods are named, " + name->ingredient->names.front() + " and " + other, "", {"name one of them"}},
+                candidate.begin);
         if (auto doubtful = means_another(*name, candidate.amount)) return miss(understood, std::move(*doubtful), candidate.begin);
         return weigh_line(*name, amount, candidate.begin);
+    }
+
+    // "Tomato sauce (ketchup)": the bracket does not say the same. Within a family it only says it more closely.
+    std::string other_food_in_brackets(const NameRead& name) const {
+        for (const auto& passed : notes_.passed)
+            if (const auto* other = knowledge_.ingredient_named(passed);
+                other && other->family != name.ingredient->family && written_.find("(" + passed + ")") != std::string_view::npos)
+                return other->names.front();
+        return {};
     }
 
     Given given(const AmountText& amount) const {

@@ -137,6 +137,21 @@ constexpr std::array passed_over{std::string_view{"fresh"},
                                  std::string_view{"root trimmed"},
                                  std::string_view{"stem trimmed"},
                                  std::string_view{"thoroughly"},
+                                 std::string_view{"including fat"},
+                                 std::string_view{"with fat"},
+                                 std::string_view{"with the fat"},
+                                 std::string_view{"with fat included"},
+                                 std::string_view{"fat included"},
+                                 std::string_view{"with a good fat cap"},
+                                 std::string_view{"with fat cap"},
+                                 std::string_view{"fat cap on"},
+                                 std::string_view{"fat left on"},
+                                 std::string_view{"fat on"},
+                                 std::string_view{"with some fat"},
+                                 std::string_view{"tender part only"},
+                                 std::string_view{"tender inner part only"},
+                                 std::string_view{"bottom part only"},
+                                 std::string_view{"lower part only"},
                                  std::string_view{"in cold water"},
                                  std::string_view{"in cool water"},
                                  std::string_view{"in warm water"},
@@ -252,6 +267,7 @@ constexpr std::array cuts{std::string_view{"chopped"},
                           std::string_view{"cut into cube"},
                           std::string_view{"cut in cube"},
                           std::string_view{"cut up"},
+                          std::string_view{"ground up"},
                           std::string_view{"rolled"},
                           std::string_view{"hand cut"},
                           std::string_view{"put through the mincer"},
@@ -304,6 +320,14 @@ bool parts_words(std::string_view line, std::size_t i) {
     return line[i] == '/' && i > 0 && letter(i - 1) && letter(i + 1);
 }
 
+// Words cut short that stand inside names: "grnd white pepper".
+std::string_view in_full(std::string_view folded) {
+    if (folded == "grnd" || folded == "grd") return "ground";
+    if (folded == "chpd" || folded == "choped") return "chopped";
+    if (folded == "frsh") return "fresh";
+    return {};
+}
+
 std::size_t word_end(std::string_view line, std::size_t i) {
     for (; i < line.size() && in_word(line[i]) && !parts_words(line, i); ++i) {
         Cursor sign(line, i);
@@ -347,6 +371,7 @@ std::vector<Word> words_of(std::string_view line) {
             here.go(end > i ? end : i + 1);
             Word word{std::string(line.substr(i, end - i)), {}, i, end, segment};
             while (!word.raw.empty() && word.raw.back() == '.') word.raw.pop_back(), --word.end;
+            if (const auto full = in_full(fold(word.raw)); !full.empty()) word.raw = full;
             word.folded = fold(word.raw);
             if (const auto size = size_word(word.folded); !size.empty() && word.folded.size() < 4) word.folded = size;
             if (!word.folded.empty()) words.push_back(std::move(word));
@@ -372,8 +397,8 @@ std::size_t cut_word(const std::vector<Word>& words, std::size_t first) { return
 
 bool opens_aside(const std::vector<Word>& words, std::size_t i) {
     const auto& word = words[i].folded;
-    for (const std::string_view opener :
-         {"from", "for", "if", "depending", "until", "preferably", "ideally", "adjust", "like", "i", "see", "prior", "so"})
+    for (const std::string_view opener : {"from", "for", "if", "depending", "until", "preferably", "ideally", "adjust", "try", "ask", "buy",
+                                          "choose", "use", "look", "like", "i", "see", "prior", "so"})
         if (word == opener) return true;
     const auto next = [&](std::string_view wanted) { return i + 1 < words.size() && words[i + 1].folded == wanted; };
     return (word == "such" && next("as")) ||

@@ -138,7 +138,9 @@ void find_beside(std::vector<Word>& words, Span& span, const Knowledge& knowledg
 
 const Unit* counted(const Word& word, const Ingredient& ingredient) {
     const Unit* unit = unit_named(word.folded);
-    return unit && unit->dimension == Dimension::count && has_measure(ingredient, unit->word) ? unit : nullptr;
+    if (!unit || unit->dimension != Dimension::count) return nullptr;
+    const bool stick = unit->word == "stick" && has_measure(ingredient, "stalk");
+    return stick || has_measure(ingredient, unit->word) ? unit : nullptr;
 }
 
 bool any_of(const std::vector<Word>& words, std::initializer_list<std::string_view> wanted) {

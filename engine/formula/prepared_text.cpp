@@ -45,6 +45,7 @@ private:
         if (is_another_form(words_[i].folded)) return i;
         if (is_pressed_clove(i)) return i + 1;
         if (const std::size_t end = fried_in(i); end > i) return end;
+        if (half_cut(i) || (words_[i].folded == "up" && i > 0 && cut_word(words_, i - 1) > 0)) return i + 1;  // "ground up"
         if (const std::size_t end = preparation(i); end > i) return end;
         if (const auto share = fat_share(i); share && agrees(*share)) return share->end;
         if (after_soaking(i)) return i + 1;
@@ -64,6 +65,15 @@ private:
 
     // Through a garlic press: cut, not squeezed dry.
     bool is_pressed_clove(std::size_t i) const { return words_[i].folded == "pressed" && ingredient_.tissue == Tissue::bulb; }
+
+    // "Half cubed, half grated": cut one way or another, it stays the same.
+    bool half_cut(std::size_t i) const {
+        if (words_[i].folded != "half" || i + 1 >= last_) return false;
+        const std::size_t end = preparation_end(words_, i + 1, last_, context_.knowledge);
+        if (end == i + 1) return cut_word(words_, i + 1) > 0;
+        const auto& id = context_.knowledge.preparation_named(phrase(words_, i + 1, end))->id;
+        return id == "sliced" || id == "chopped" || id == "minced" || id == "grated";
+    }
 
     // "Sautéed in a little butter": how much of it stays is not known, so it is told and not counted.
     std::size_t fried_in(std::size_t i) {
@@ -89,14 +99,16 @@ private:
 
     // "free-range or organic", "chopped or crushed", "butt or shoulder", "Braeburn or Fuji apple": either says the same.
     std::size_t same_again(std::size_t i) const {
-        if (words_[i].folded != "or" || i == first_) return i;
+        if (words_[i].folded != "or" || (i == first_ && first_ == 0)) return i;
         if (i + 1 == last_ && first_ == 0)  // what it is an alternative to comes next, in the name
             for (std::size_t from = i; from-- > 0;)
                 for (std::size_t end = last_; end < std::min(words_.size(), last_ + 3); ++end)
                     if (names_this(phrase(words_, from, i) + " " + words_[end].raw) || names_this(phrase(words_, from, i))) return i + 1;
         if (i + 1 >= last_) return i;
         if (is_pressed_clove(i + 1)) return i + 2;
-        if (const std::size_t plain = std::max(passable(words_, i + 1), cut_word(words_, i + 1))) return std::min(i + 1 + plain, last_);
+        const std::size_t plain = i + 1 + std::max(passable(words_, i + 1), cut_word(words_, i + 1));
+        const bool counts = plain < last_ && std::isdigit(static_cast<unsigned char>(words_[plain].raw.front())) != 0;  // "or roughly 6"
+        if (plain > i + 1 && !counts) return std::min(plain, last_);
         for (std::size_t end = std::min(last_, i + 1 + longest_name); end > i + 1; --end)
             if (names_this(phrase(words_, i + 1, end))) return end;
         return i;
@@ -110,6 +122,7 @@ private:
         const bool another_way = words_[i].folded == "or" && i > first_ && words_[i].segment == words_[i - 1].segment &&
                                  cut_word(words_, i - 1) > 0;  // "minced or run through a press"
         if (first_ == 0 || (!opened && !later)) return i;
+        const bool removed = tells_of_removal(i);
         std::size_t end = i + 1;
         for (std::size_t at = another_way ? i + 1 : i; at < last_ && words_[at].segment == words_[i].segment; end = ++at) {
             const bool digit = std::isdigit(static_cast<unsigned char>(words_[at].raw.front())) != 0;
@@ -118,7 +131,7 @@ private:
             if (!is_measure(words_[at].folded) && !another_ingredient(at, true).empty()) return i;
             if (opened) continue;
             if (digit || words_[at].folded == "or") return i;
-            if (!another_way && !context_.knowledge.nearest_preparations(words_[at].raw).empty()) return i;
+            if (!another_way && !removed && !context_.knowledge.nearest_preparations(words_[at].raw).empty()) return i;
         }
         return opened || end > i + 1 ? end : i;  // one word by itself is more likely a preparation that is not known
     }
@@ -127,6 +140,12 @@ private:
     bool is_measure(const std::string& word) const {
         return std::any_of(ingredient_.measures.begin(), ingredient_.measures.end(),
                            [&](const auto& record) { return record.measure == word; });
+    }
+
+    // "Tough outer layers removed"
+    bool tells_of_removal(std::size_t i) const {
+        while (i + 1 < last_ && words_[i + 1].segment == words_[i].segment) ++i;
+        return words_[i].folded == "removed" || words_[i].folded == "discarded";
     }
 
     // "You can find", not "from a can".
