@@ -18,12 +18,12 @@ struct Told {
     bool mass = false;
 };
 
-std::optional<Told> told_at(const std::string& line, std::size_t at) {
+std::optional<Told> told_at(const std::string& line, std::size_t at, bool counts_too) {
     Cursor cursor(line, at);
     const auto amount = amount_at(cursor);
     const Unit* unit = amount ? amount->parts.front().unit : nullptr;
-    if (!unit || amount->of != Whole::none || (unit->dimension != Dimension::mass && unit->dimension != Dimension::volume))
-        return std::nullopt;
+    if (!unit || amount->of != Whole::none || unit->dimension == Dimension::percent) return std::nullopt;
+    if (unit->dimension == Dimension::count && !counts_too) return std::nullopt;
     return Told{at, cursor.at(), unit->dimension == Dimension::mass};
 }
 
@@ -33,7 +33,7 @@ std::size_t past_signs(const std::string& line, std::size_t at) { return std::mi
 std::vector<Told> told_to_the_end(const std::string& line, std::size_t at) {
     std::vector<Told> all;
     for (at = past_signs(line, at); at < line.size(); at = past_signs(line, at)) {
-        const auto told = told_at(line, at);
+        const auto told = told_at(line, at, !all.empty());
         if (!told) return {};
         all.push_back(*told);
         at = told->end;

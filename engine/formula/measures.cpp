@@ -68,7 +68,7 @@ constexpr std::array units{
     Spelled{"%|percent|per cent|pct", Unit{"%", Dimension::percent, exact(0.01)}},
     // Loose measures, judgement: spoon sets sold as dash, pinch and smidgen hold 1/8, 1/16 and 1/32 tsp; fingers differ twofold.
     Spelled{"dash", loose("dash", {teaspoon / 16, teaspoon / 8, teaspoon / 4})},
-    Spelled{"pinch", loose("pinch", {teaspoon / 32, teaspoon / 16, teaspoon / 8})},
+    Spelled{"pinch|pn", loose("pinch", {teaspoon / 32, teaspoon / 16, teaspoon / 8})},
     Spelled{"smidgen", loose("smidgen", {teaspoon / 64, teaspoon / 32, teaspoon / 16})},
     Spelled{"drop", loose("drop", {0.03, 0.05, 0.08})},
     Spelled{"splash", loose("splash", {teaspoon / 2, teaspoon, teaspoon * 3})},

@@ -106,6 +106,7 @@ private:
                     if (names_this(phrase(words_, from, i) + " " + words_[end].raw) || names_this(phrase(words_, from, i))) return i + 1;
         if (i + 1 >= last_) return i;
         if (is_pressed_clove(i + 1)) return i + 2;
+        if (!another_ingredient(i + 1, true).empty()) return i;  // "or ground pork" is another food
         const std::size_t plain = i + 1 + std::max(passable(words_, i + 1), cut_word(words_, i + 1));
         const bool counts = plain < last_ && std::isdigit(static_cast<unsigned char>(words_[plain].raw.front())) != 0;  // "or roughly 6"
         if (plain > i + 1 && !counts) return std::min(plain, last_);
@@ -200,6 +201,7 @@ private:
         if (word == "dried") return ingredient_.tissue == Tissue::dry;
         if (ingredient_.meat && first_ > 0 && (word == "roast" || word == "joint" || word == "blade")) return true;  // but not "roast veal"
         if (word == "fat" && ingredient_.tissue == Tissue::bulb) return true;  // a fat clove is a plump one
+        if (word == "unsalted") return ingredient_.composition.salt.mid <= 0;
         if (word == "fatty") return ingredient_.meat && fat >= fatty_over;
         if (word == "needle") return ingredient_.roles.front() == Role::herb;
         return (word == "lean" && ingredient_.meat && fat <= lean_under) || (word == "fat" && fat >= fat_over);
@@ -309,7 +311,7 @@ private:
         for (std::size_t first = i; first < (beyond ? last_ : i + 1); ++first)
             for (std::size_t end = std::min(last_, first + longest_name); end > first; --end)
                 if (auto other = phrase(words_, first, end); knowledge.ingredient_named(other) || knowledge.ingredient_meant(other)) {
-                    if (but_this && names_this(other)) continue;
+                    if (but_this && names_this(other)) break;
                     return other;
                 }
         return {};
