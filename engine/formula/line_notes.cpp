@@ -82,7 +82,9 @@ bool keep_what_belongs(std::string& inside, const Knowledge& knowledge, LineNote
     for (std::size_t i = 0; i < words.size();) {
         const Clause clause = clause_at(words, i, knowledge);
         // "bone in", "lean", "smoked for depth": not to be passed over
-        const bool alone = clause.known == i && ((changes_food(words[i].folded) && clause.last - i < 3) || names_a_kind(words[i].folded));
+        const bool alone =
+            (clause.known == i && ((changes_food(words[i].folded) && clause.last - i < 3) || names_a_kind(words[i].folded))) ||
+            tells_of_absence(words, i, clause.last);
         const bool weight = clause.tells && clause.known + 1 == clause.last && words[clause.known].folded == "weight";
         if (weight) notes.weighed_after = true;
         const bool other = clause.tells && !weight && names_food(words, clause.known, clause.last, knowledge);

@@ -419,19 +419,26 @@ bool opens_aside(const std::vector<Word>& words, std::size_t i) {
 
 bool changes_food(std::string_view folded) {
     for (const std::string_view word :
-         {"salted",  "unsalted", "smoked",  "cured",  "dried",  "dry",     "pickled",  "brined",       "canned",  "tinned",  "jarred",
-          "bottled", "drained",  "bone",    "skin",   "rind",   "cooked",  "lean",     "fat",          "fatty",   "syrup",   "oil",
-          "brine",   "water",    "vinegar", "milk",   "paste",  "powder",  "powdered", "concentrated", "reduced", "diluted", "sweetened",
-          "nitrite", "nitrate",  "cure",    "curing", "weight", "weighed", "net",      "yield",        "half",    "instead", "without",
-          "less",    "zest",     "juice",   "juiced", "zested", "peel",    "yolk",     "white",        "flesh",   "only",    "grating",
-          "jar",     "can",      "tin",     "bottle", "frozen", "equal"})
+         {"free",     "vegan",     "vegetarian", "low",     "light", "lite",    "non",    "imitation", "alcohol",      "salted",
+          "unsalted", "smoked",    "cured",      "dried",   "dry",   "pickled", "brined", "canned",    "tinned",       "jarred",
+          "bottled",  "drained",   "bone",       "skin",    "rind",  "cooked",  "lean",   "fat",       "fatty",        "syrup",
+          "oil",      "brine",     "water",      "vinegar", "milk",  "paste",   "powder", "powdered",  "concentrated", "reduced",
+          "diluted",  "sweetened", "nitrite",    "nitrate", "cure",  "curing",  "weight", "weighed",   "net",          "yield",
+          "half",     "instead",   "without",    "less",    "zest",  "juice",   "juiced", "zested",    "peel",         "yolk",
+          "white",    "flesh",     "only",       "grating", "jar",   "can",     "tin",    "bottle",    "frozen",       "equal"})
         if (folded == word) return true;
+    return false;
+}
+
+bool tells_of_absence(const std::vector<Word>& words, std::size_t first, std::size_t last) {
+    for (std::size_t i = first + 1; i < last; ++i)
+        if (words[i].folded == "free" && words[first].folded != "not" && (i + 1 >= last || words[i + 1].folded != "range")) return true;
     return false;
 }
 
 bool names_a_kind(std::string_view folded) {
     for (const std::string_view word :
-         {"smoked", "salted", "unsalted", "cured", "dried", "pickled", "brined", "canned", "tinned", "frozen"})
+         {"smoked", "salted", "unsalted", "cured", "dried", "pickled", "brined", "canned", "tinned", "frozen", "vegan", "imitation"})
         if (folded == word) return true;
     return false;
 }

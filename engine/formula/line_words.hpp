@@ -32,6 +32,9 @@ bool opens_aside(const std::vector<Word>& words, std::size_t i);
 /// A word that tells of another weight, fat or salt than the bare name does: "salted", "bone", "drained". Never passed over.
 bool changes_food(std::string_view folded);
 
+/// "gluten free" among the words [first, last): another food, and another allergen, than the bare name.
+bool tells_of_absence(const std::vector<Word>& words, std::size_t first, std::size_t last);
+
 /// Of these the words that tell another food from the first word on: "(smoked, for depth)".
 bool names_a_kind(std::string_view folded);
 

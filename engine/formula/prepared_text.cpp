@@ -126,6 +126,10 @@ private:
         const bool removed = tells_of_removal(i);
         std::size_t end = i + 1;
         for (std::size_t at = another_way ? i + 1 : i; at < last_ && words_[at].segment == words_[i].segment; end = ++at) {
+            if (const std::size_t plain = passable(words_, at)) {
+                at += plain - 1;
+                continue;
+            }
             const bool digit = std::isdigit(static_cast<unsigned char>(words_[at].raw.front())) != 0;
             if (changes_mass(at) || (changes_food(words_[at].folded) && !is_verb_can(at))) return i;
             if (opened && (digit || words_[i].folded != "or")) continue;
