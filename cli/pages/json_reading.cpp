@@ -11,8 +11,9 @@ constexpr std::array<const char*, 3> confidence_words{"sure", "likely", "unsure"
 Json error_json(const Error& error) { return {{"where", error.where}, {"message", error.message}, {"nearest", error.hints}}; }
 
 Json line_json(const LineReading& r) {
-    Json out{{"written", r.written}, {"where", r.where}, {"understood", r.line.has_value()}};
+    Json out{{"written", r.written}, {"where", r.where}, {"understood", !r.asked.has_value()}};
     if (r.asked) out["asked"] = error_json(*r.asked);
+    if (!r.beside.empty()) out["beside"] = r.beside;
     if (!r.line) return out;
     out["ingredient"] = r.line->ingredient;
     out["name"] = r.name;

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <array>
 
 #include "pages/text.hpp"
@@ -25,6 +26,8 @@ std::string answer_first(const FormulaReading& r) {
     add(count_of(r, Confidence::likely), "likely");
     add(count_of(r, Confidence::unsure), "unsure");
     add(asked, "asked back");
+    add(static_cast<std::size_t>(std::count_if(r.lines.begin(), r.lines.end(), [](const auto& line) { return !line.beside.empty(); })),
+        "beside the mass");
     const std::string lines = std::to_string(r.lines.size()) + (r.lines.size() == 1 ? " line" : " lines");
     return lines + (parts.empty() ? "." : ": " + listed(parts) + ".");
 }
@@ -56,7 +59,8 @@ std::string reading_text(const FormulaReading& r, const Look& look) {
         look.bold(wrap(r.title.empty() ? "(no title)" : r.title, look.width)) + "\n" + paragraph(answer_first(r), look, 0) + "\n";
     for (const auto& line : r.lines) {
         page += wrap(line.written, look.width - 4, 2, 2) + "\n";
-        page += line.asked ? asked_part(*line.asked, look) : understood_part(line, look);
+        if (line.asked) page += asked_part(*line.asked, look);
+        else page += line.beside.empty() ? understood_part(line, look) : paragraph("beside the mass: " + line.beside, look, 6);
     }
     if (!r.errors.empty()) page += heading("Not understood besides", look);
     for (const auto& error : r.errors) page += bullet((error.where.empty() ? "" : error.where + ": ") + error.message, look);

@@ -115,6 +115,7 @@ private:
         const ProcessOption& option = problem_.processes[plan_.process];
         built_.formula.title = problem_.formula.title;
         built_.formula.note = problem_.formula.note;
+        built_.formula.beside = problem_.formula.beside;
         built_.formula.process = option.process;
         for (const auto& change : option.changes)
             built_.edits.push_back({EditKind::process, PlainEdit::none, PlainEdit::none, 0, 0, &change});

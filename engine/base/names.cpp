@@ -54,6 +54,7 @@ std::string singular(std::string_view word) {
     if (word == "halves") return "half";
     if (word == "loaves") return "loaf";
     if (word == "chillies" || word == "chilies") return cut(2);
+    if (word == "chilis" || word == "chillis") return cut(1);
     if (ends_with(word, "ies") && word.size() > 4) return cut(3, "y");
     if (ends_with(word, "oes") || ends_with(word, "ches") || ends_with(word, "shes") || ends_with(word, "xes") || ends_with(word, "sses"))
         return word == "chiles" ? "chile" : cut(2);

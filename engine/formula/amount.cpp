@@ -145,8 +145,11 @@ Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredien
     const MeasureRecord* record = nullptr;
     if (part.unit) record = pick(ingredient, part.unit->word, words);
     if (!record && part.unit) record = pick(ingredient, another_word(part.unit->word), words);
+    if (!record && part.unit && part.unit->word == "cm" && has_measure(ingredient, "inch"))
+        return counted_part({scaled(part.number, 1 / cm_an_inch), unit_named("inch")}, ingredient, size, std::move(words));
     if (!record && (!part.unit || part.unit->word == "piece" || part.unit->word == "pod"))
         if (const auto* whole = whole_measure(ingredient)) record = pick(ingredient, whole->measure, words);
+    if (!record && part.unit && part.unit->word == "piece") record = pick(ingredient, "leaf", words);
     if (record) {
         const Band grams = times(part.number, resized(*record, size));
         const bool single = record->measure != "bunch" && record->measure != "handful" && !(part.unit && part.unit->size.mid > 0);

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "formula/line_beside.hpp"
+#include "formula/line_text.hpp"
 #include "formula/writing.hpp"
 
 namespace standin {
@@ -21,10 +23,18 @@ bool Draft::hopeless() const {
     return troubles.full() || std::count_if(lines.begin(), lines.end(), [](const DraftLine& line) { return !line.read; }) >= most_failed;
 }
 
+void take_ingredient_line(Draft& draft, std::string_view text, const std::string& where, const Origin& origin, const Knowledge& knowledge) {
+    if (auto beside = beside_the_mass(text); !beside.empty())
+        return draft.lines.push_back({std::string(text), where, ReadLine{}, std::move(beside)});
+    if (is_heading(text, knowledge)) return;
+    draft.lines.push_back({std::string(text), where, read_line(text, origin, knowledge), {}});
+}
+
 Result<Formula> finished(Draft draft, const Knowledge& knowledge) {
     std::vector<ReadLine> lines;
     for (auto& line : draft.lines) {
-        if (line.read) lines.push_back(std::move(*line.read));
+        if (!line.beside.empty()) draft.formula.beside.push_back({line.written, line.beside});
+        else if (line.read) lines.push_back(std::move(*line.read));
         else draft.troubles.add(std::move(line.read.error()));
     }
     if (draft.troubles.any()) return draft.troubles.failure();
@@ -41,7 +51,12 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
     const bool all = std::all_of(draft.lines.begin(), draft.lines.end(), [](const DraftLine& line) { return line.read.has_value(); });
     std::vector<ReadLine> understood;
     for (auto& line : draft.lines) {
-        LineReading& one = reading.lines.emplace_back(LineReading{line.written, line.where, {}, {}, {}, Confidence::unsure, {}, {}});
+        LineReading& one = reading.lines.emplace_back(LineReading{line.written, line.where, {}, {}, {}, Confidence::unsure, {}, {}, {}});
+        if (!line.beside.empty()) {
+            one.beside = line.beside;
+            draft.formula.beside.push_back({line.written, line.beside});
+            continue;
+        }
         if (!line.read) {
             one.asked = std::move(line.read.error());
             continue;
@@ -57,13 +72,13 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
     const auto settled = understood.empty() ? std::vector<Line>() : settle(std::move(understood), knowledge, draft.troubles);
     auto next = settled.begin();
     for (auto& line : reading.lines)
-        if (!line.asked) {
+        if (!line.asked && line.beside.empty()) {
             line.line = *next++;
             line.name = knowledge.ingredient(line.line->ingredient)->names.front();
             for (const auto& step : line.line->prepared) line.prepared.push_back(written(step, knowledge));
         }
     reading.errors = draft.troubles.all();
-    if (!all || draft.troubles.any() || reading.lines.empty()) return reading;
+    if (!all || draft.troubles.any() || settled.empty()) return reading;
     reading.formula = std::move(draft.formula);
     reading.formula->lines = settled;
     return reading;

@@ -14,6 +14,7 @@ namespace standin {
 struct DraftLine {
     std::string written, where;
     Result<ReadLine> read;
+    std::string beside{};  ///< what it is, where it is no food of the mass; then `read` says nothing
 };
 
 struct Draft {
@@ -24,6 +25,9 @@ struct Draft {
     /// So many lines were not understood that reading on tells nothing new.
     bool hopeless() const;
 };
+
+/// Reads one line of an ingredient list into `draft`; headings leave no trace.
+void take_ingredient_line(Draft& draft, std::string_view text, const std::string& where, const Origin& origin, const Knowledge& knowledge);
 
 /// The formula, or every trouble in one error.
 Result<Formula> finished(Draft draft, const Knowledge& knowledge);

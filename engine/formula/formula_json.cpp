@@ -1,6 +1,7 @@
 #include "formula/formula_json.hpp"
 
 #include "base/typed_reader.hpp"
+#include "formula/line_beside.hpp"
 #include "formula/process_text.hpp"
 
 namespace standin {
@@ -28,6 +29,7 @@ private:
             for (const auto& item : lines->items)
                 if (!draft_.hopeless()) line(item);
         }
+        for (const auto& item : reader.list("beside")) beside(item);
         if (const JsonNode* object = reader.child("process", Kind::object)) process(*object);
     }
 
@@ -46,7 +48,15 @@ private:
             if (text(one, "a preparation")) joined.add_preparation(one);
         auto read = joined.read(knowledge_, after);
         if (read) read->line.keep = read->line.keep || keep;
-        draft_.lines.push_back({joined.written(), describe(file_, item.place), std::move(read)});
+        draft_.lines.push_back({joined.written(), describe(file_, item.place), std::move(read), {}});
+    }
+
+    void beside(const JsonNode& item) {
+        if (!text(item, "a thing beside the mass")) return;
+        auto what = beside_the_mass(item.text);
+        if (what.empty())
+            problems_.add(item.place, "\"" + item.text + "\" may be food: expected a casing or the like, or a line of its own");
+        else draft_.lines.push_back({item.text, describe(file_, item.place), ReadLine{}, std::move(what)});
     }
 
     // A needed text with something in it.

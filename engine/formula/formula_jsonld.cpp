@@ -4,7 +4,6 @@
 
 #include "base/typed_reader.hpp"
 #include "formula/html_text.hpp"
-#include "formula/line_text.hpp"
 #include "formula/process_text.hpp"
 #include "formula/text_lines.hpp"
 
@@ -105,7 +104,7 @@ private:
 
     void line(const std::string& text, const JsonNode& item) {
         if (draft_.hopeless()) return;
-        draft_.lines.push_back({text, describe(file_, item.place), read_line(text, Origin::joined(file_, {{0, item.place}}), knowledge_)});
+        take_ingredient_line(draft_, text, describe(file_, item.place), Origin::joined(file_, {{0, item.place}}), knowledge_);
     }
 
     // Only what process_words would write again word for word: "rest: 36 h", and no step of a cook's instructions.

@@ -4,6 +4,7 @@
 
 #include "base/names.hpp"
 #include "base/typed_reader.hpp"
+#include "formula/line_beside.hpp"
 #include "formula/line_text.hpp"
 #include "formula/process_text.hpp"
 #include "formula/text_lines.hpp"
@@ -23,6 +24,11 @@ bool starts_with_weight(std::string_view text) {
     if (!number_at(cursor, false)) return false;
     const auto unit = unit_at(cursor);
     return unit && (unit->unit->dimension == Dimension::mass || unit->unit->dimension == Dimension::volume);
+}
+
+// A title may well be "Sheep casing banger"; with an amount it is a line.
+bool names_a_casing(std::string_view text) {
+    return text.find_first_of("0123456789") != std::string_view::npos && !beside_the_mass(text).empty();
 }
 
 class PlainReader {
@@ -72,13 +78,15 @@ private:
     }
 
     void ingredient(const TextLine& line) {
-        auto read = read_line(line.text, Origin(file_, line.place), knowledge_);
-        const auto [key, value] = key_value(line.text);
-        const auto hints = read || key.empty() ? std::vector<std::string>{} : nearest_words(fold(key), process_keys());
+        const std::size_t before = draft_.lines.size();
+        take_ingredient_line(draft_, line.text, describe(file_, line.place), Origin(file_, line.place), knowledge_);
+        if (draft_.lines.size() == before || draft_.lines.back().read) return;
+        const auto key = key_value(line.text).key;
+        const auto hints = key.empty() ? std::vector<std::string>{} : nearest_words(fold(key), process_keys());
         if (!hints.empty())
-            read = failure(Trouble::bad_data, "neither an ingredient line nor a part of the process: \"" + std::string(key) + "\"",
-                           describe(file_, line.place), hints);
-        draft_.lines.push_back({std::string(line.text), describe(file_, line.place), std::move(read)});
+            draft_.lines.back().read =
+                failure(Trouble::bad_data, "neither an ingredient line nor a part of the process: \"" + std::string(key) + "\"",
+                        describe(file_, line.place), hints);
     }
 
     std::string_view file_;
@@ -90,7 +98,8 @@ private:
 
 bool is_title(std::string_view line, const Knowledge& knowledge) {
     const auto key = key_value(line).key;
-    return fold(key) != "title" && !is_process(key) && !starts_with_weight(line) && !read_line(line, Origin("", {1, 1}), knowledge);
+    return fold(key) != "title" && !is_process(key) && !starts_with_weight(line) && !names_a_casing(line) &&
+           !read_line(line, Origin("", {1, 1}), knowledge);
 }
 
 Draft read_plain_formula(std::string_view text, std::string_view file, const Knowledge& knowledge) {

@@ -5,6 +5,7 @@
 #include <libxml/parserInternals.h>
 
 #include <algorithm>
+#include <array>
 #include <memory>
 
 namespace standin {
@@ -68,6 +69,49 @@ Heard listen(std::string_view page) {
     return heard;
 }
 
+// The table of libxml2 is that of HTML 4: these came with HTML 5.
+struct Entity {
+    std::string_view name, text;
+};
+constexpr std::array newer{Entity{"&half;", "½"},
+                           Entity{"&frac13;", "⅓"},
+                           Entity{"&frac23;", "⅔"},
+                           Entity{"&frac15;", "⅕"},
+                           Entity{"&frac25;", "⅖"},
+                           Entity{"&frac35;", "⅗"},
+                           Entity{"&frac45;", "⅘"},
+                           Entity{"&frac16;", "⅙"},
+                           Entity{"&frac56;", "⅚"},
+                           Entity{"&frac18;", "⅛"},
+                           Entity{"&frac38;", "⅜"},
+                           Entity{"&frac58;", "⅝"},
+                           Entity{"&frac78;", "⅞"},
+                           Entity{"&apos;", "'"},
+                           Entity{"&sol;", "/"},
+                           Entity{"&num;", "#"},
+                           Entity{"&percnt;", "%"},
+                           Entity{"&plus;", "+"},
+                           Entity{"&lpar;", "("},
+                           Entity{"&rpar;", ")"},
+                           Entity{"&comma;", ","},
+                           Entity{"&period;", "."},
+                           Entity{"&colon;", ":"},
+                           Entity{"&semi;", ";"},
+                           Entity{"&hyphen;", "-"},
+                           Entity{"&dash;", "-"},
+                           Entity{"&horbar;", "—"},
+                           Entity{"&numsp;", " "},
+                           Entity{"&hairsp;", " "},
+                           Entity{"&ast;", "*"},
+                           Entity{"&NonBreakingSpace;", " "}};
+
+std::string with_older_entities(std::string_view fragment) {
+    std::string out(fragment);
+    for (const auto& [name, text] : newer)
+        for (auto at = out.find(name); at != std::string::npos; at = out.find(name, at + text.size())) out.replace(at, name.size(), text);
+    return out;
+}
+
 }  // namespace
 
 // A title of a plain formula may start with a bracket too, so a page must start as pages do, or hold a script of data.
@@ -85,7 +129,7 @@ std::vector<std::string> data_scripts(std::string_view page) { return listen(pag
 
 std::string without_markup(std::string_view fragment) {
     if (fragment.find_first_of("&<") == std::string_view::npos) return std::string(fragment);
-    std::string out = listen("<div>" + std::string(fragment) + "</div>").text;
+    std::string out = listen("<div>" + with_older_entities(fragment) + "</div>").text;
     while (!out.empty() && (out.back() == '\n' || out.back() == ' ')) out.pop_back();
     return out;
 }

@@ -1,6 +1,9 @@
 #include "formula/line_doubts.hpp"
 
+#include <algorithm>
 #include <array>
+
+#include "base/names.hpp"
 
 namespace standin {
 namespace {
@@ -32,8 +35,14 @@ std::string counted_word(const AmountText& amount) {
     return unit ? std::string(unit->word) : "piece";
 }
 
-std::vector<LineDoubt> with_passed(std::vector<LineDoubt> out, const LineNotes& notes) {
-    for (const auto& passed : notes.passed) out.push_back({Confidence::likely, "passed over: \"" + passed + "\"", false});
+bool same_name(const Ingredient& ingredient, const std::string& passed) {
+    return std::any_of(ingredient.names.begin(), ingredient.names.end(), [&](const auto& name) { return fold(name) == fold(passed); });
+}
+
+std::vector<LineDoubt> with_passed(std::vector<LineDoubt> out, const NameRead& name, const LineNotes& notes) {
+    for (const auto* all : {&notes.passed, &name.before.passed, &name.after.passed})
+        for (const auto& passed : *all)
+            if (!same_name(*name.ingredient, passed)) out.push_back({Confidence::likely, "passed over: \"" + passed + "\"", false});
     return out;
 }
 
@@ -47,7 +56,10 @@ std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText&
     std::vector<LineDoubt> out;
     const Ingredient& ingredient = *name.ingredient;
     if (!name.generic.empty()) out.push_back({decides_fat(ingredient) ? Confidence::unsure : Confidence::likely, generic_note(name), true});
-    if (!name.other_form.empty())
+    if (name.presumed)
+        out.push_back(
+            {Confidence::unsure, "presumed to be " + ingredient.names.front() + ", the usual one by the spoon; say fresh if it is", true});
+    else if (!name.other_form.empty())
         out.push_back({Confidence::likely, "read as " + ingredient.names.front() + ", not " + name.other_form, false});
     const Unit* unit = amount.parts.front().unit;
     const bool by_weight = unit && (unit->dimension == Dimension::mass || unit->dimension == Dimension::percent);
@@ -55,13 +67,13 @@ std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText&
     if (!by_weight && !settled) {
         add_units(amount, out);
         const bool exact_enough = weighed.grams.low > 0 && weighed.grams.high < narrow * weighed.grams.low;
-        if (exact_enough) return with_passed(std::move(out), notes);
+        if (exact_enough) return with_passed(std::move(out), name, notes);
         const bool loose = weighed.grams.low <= 0 || weighed.grams.high > wide * weighed.grams.low;
         out.push_back({loose ? Confidence::unsure : Confidence::likely,
                        "the weight is what a " + counted_word(amount) + " of " + ingredient.names.front() + " usually weighs", false});
     } else if (by_weight && !notes.grams && amount.parts.front().number.low < amount.parts.front().number.high)
         out.push_back({Confidence::likely, "a range, the middle is taken", false});
-    return with_passed(std::move(out), notes);
+    return with_passed(std::move(out), name, notes);
 }
 
 }  // namespace standin

@@ -41,39 +41,86 @@ bool take_count(std::string_view inside, LineNotes& notes) {
     return true;
 }
 
-bool tells_fat(const std::vector<Word>& words) {
-    for (std::size_t i = 0; i < words.size(); ++i)
-        if (lean_share(words, i)) return true;
+bool names_food(const std::vector<Word>& words, std::size_t from, std::size_t to, const Knowledge& knowledge) {
+    for (; from < to; ++from)
+        for (std::size_t end = std::min(to, from + 4); end > from; --end)
+            if (knowledge.ingredient_named(phrase(words, from, end))) return true;
     return false;
 }
 
-// A preparation, a duration, or only words that may stand beside a name.
-bool belongs_to_words(std::string_view inside, const Knowledge& knowledge) {
+struct Clause {
+    std::size_t first = 0, last = 0;  // words
+    std::size_t known = 0;            // the first word that is not understood
+    bool tells = false;               // a preparation, a cut or a share of fat; else only words that say nothing
+};
+
+Clause clause_at(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge) {
+    Clause clause{first, first, first, false};
+    while (clause.last < words.size() && words[clause.last].segment == words[first].segment) ++clause.last;
+    while (clause.known < clause.last) {
+        const std::size_t at = clause.known;
+        std::size_t end = std::max(preparation_end(words, at, clause.last, knowledge), at + cut_word(words, at));
+        if (const auto share = lean_share(words, at)) end = std::max(end, share->last);
+        clause.tells = clause.tells || end > at;
+        if (words[at].folded == "or" && at > first) end = std::max(end, at + 1);
+        end = std::max(end, at + passable(words, at));
+        if (end == at) break;
+        clause.known = std::min(end, clause.last);
+    }
+    if (clause.known < clause.last && clause.known > first && words[clause.known - 1].folded == "or") --clause.known;
+    return clause;
+}
+
+// Leaves in `inside` what belongs to the words of the line and passes over what a bracket tells beside that: of "chilled, such as a dry
+// one" "chilled". False when nothing in it belongs there.
+bool keep_what_belongs(std::string& inside, const Knowledge& knowledge, LineNotes& notes) {
     Cursor cursor(inside);
     if (minutes_at(cursor)) return true;
-    if (tells_fat(words_of(inside))) return true;
     const auto words = words_of(inside);
-    if (words.empty()) return false;
-    if (preparation_end(words, 0, words.size(), knowledge) > 0) return true;
+    bool any = false, all_plain = !words.empty();
+    std::vector<std::pair<std::size_t, std::size_t>> rest;  // words
     for (std::size_t i = 0; i < words.size();) {
-        const std::size_t count = std::max(cut_word(words, i), passable(words, i));
-        if (count == 0) return false;
-        i += count;
+        const Clause clause = clause_at(words, i, knowledge);
+        // "bone in", "lean", "smoked for depth": not to be passed over
+        const bool alone =
+            (clause.known == i && ((changes_food(words[i].folded) && clause.last - i < 3) || names_a_kind(words[i].folded))) ||
+            tells_of_absence(words, i, clause.last);
+        const bool weight = clause.tells && clause.known + 1 == clause.last && words[clause.known].folded == "weight";
+        if (weight) notes.weighed_after = true;
+        const bool other = clause.tells && !weight && names_food(words, clause.known, clause.last, knowledge);
+        any = any || clause.tells || alone;
+        all_plain = all_plain && clause.known == clause.last;
+        if (!alone && !other && clause.known < clause.last) rest.emplace_back(clause.tells ? clause.known : i, clause.last);
+        i = clause.last;
+    }
+    if (!any && !all_plain) return false;
+    for (const auto& [from, to] : rest) {
+        const auto begin = inside.begin() + static_cast<std::ptrdiff_t>(words[from].begin);
+        const auto end = inside.begin() + static_cast<std::ptrdiff_t>(words[to - 1].end);
+        if (phrase(words, from, to) != "weight") notes.passed.emplace_back(begin, end);
+        std::fill(begin, end, ' ');
     }
     return true;
 }
 
 void read_bracket(std::string& line, std::size_t open, std::size_t close, const Knowledge& knowledge, LineNotes& notes) {
-    const std::string inside = line.substr(open + 1, close - open - 1);
+    std::string inside = line.substr(open + 1, close - open - 1);
     const auto blank = [&] {
         std::fill(line.begin() + static_cast<std::ptrdiff_t>(open), line.begin() + static_cast<std::ptrdiff_t>(close) + 1, ' ');
     };
+    // "907 g; boneless and skinless": a weight, then words.
+    if (const auto stop = inside.find_first_of(";,"); stop != std::string::npos && !notes.grams) {
+        LineNotes whole = notes;
+        if (!take_weight(inside, whole) && take_weight(std::string_view(inside).substr(0, stop), notes))
+            std::fill(inside.begin(), inside.begin() + static_cast<std::ptrdiff_t>(stop) + 1, ' ');
+    }
     Cursor cursor(inside);
     if (whole_at(cursor) != Whole::unsaid) {
         line[open] = line[close] = ' ';
     } else if (take_mark(fold(inside), notes) || take_weight(inside, notes) || take_count(inside, notes)) {
         blank();
-    } else if (line[open] == '(' && belongs_to_words(inside, knowledge)) {
+    } else if (line[open] == '(' && keep_what_belongs(inside, knowledge, notes)) {
+        line.replace(open + 1, inside.size(), inside);
         line[open] = minutes_at(cursor) ? ' ' : ',';
         line[close] = ',';
     } else {
@@ -99,10 +146,15 @@ bool take_weight(std::string_view inside, LineNotes& notes) {
     if (!first) return false;
     Band grams = *first;
     const bool range_only = !about && first->low < first->high;
+    cursor.space();
     if (!range_only && cursor.eat(",")) {
         const auto range = mass_at(cursor);
         if (!range || range->low > grams.mid || range->high < grams.mid) return false;
         grams = {range->low, grams.mid, range->high};
+    } else if (!range_only && (cursor.eat("/") || cursor.eat("|"))) {  // "7 oz / 200 g"
+        const auto again = mass_at(cursor);
+        if (!again) return false;
+        grams = {std::min(grams.low, again->low), grams.mid, std::max(grams.high, again->high)};
     }
     const bool each = cursor.eat_word("each");
     if (!each) {

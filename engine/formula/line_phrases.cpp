@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cctype>
 #include <string_view>
 
 #include "base/names.hpp"
@@ -74,24 +75,50 @@ void rewrite_done_to_part(std::string& line) {
     for (std::size_t i = 1; i < words.size(); ++i) {
         if (words[i].segment == words[i - 1].segment) continue;
         const auto& w = words[i].folded;
-        const bool juice = w == "juiced" || w == "juice", zest = w == "zested" || w == "zest";
-        const bool alone = i + 1 == words.size() || words[i + 1].segment != words[i].segment;
+        const bool juice = w == "juiced" || w == "juice", zest = w == "zested" || w == "zest" || (w == "rind" || w == "peel");
+        const bool of = i + 2 == words.size() && words[i + 1].folded == "of";  // "1 orange, rind of"
+        const bool alone = i + 1 == words.size() || of || words[i + 1].segment != words[i].segment;
         const bool only = i + 1 < words.size() && words[i + 1].folded == "only";
         if ((!juice && !zest) || (!alone && !only)) continue;
-        blank(line, words[i].begin, only ? words[i + 1].end : words[i].end);
+        blank(line, words[i].begin, only || of ? words[i + 1].end : words[i].end);
         line.insert(words[i - 1].end, juice ? " juice" : " zest");
         return;
+    }
+}
+
+// "chilled to 1 °C", "at 35°F": how cold something goes in is the process, not the amount. Without its sign a degree needs "to" or "at".
+void take_temperatures(std::string& line) {
+    const auto words = words_of(line);
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        Cursor cursor(line, words[i].begin);
+        if (!cursor.digit() || !number_at(cursor, false)) continue;
+        cursor.space();
+        const bool sign = cursor.eat("°") || cursor.eat("º") || cursor.eat_any_word({"degree", "deg"});
+        cursor.space();
+        const bool scale = cursor.word() == "C" || cursor.word() == "F";
+        const auto& before = words[i - 1].folded;
+        const bool led = before == "to" || before == "at" || before == "below" || before == "under";
+        const bool range = i > 1 && std::isdigit(static_cast<unsigned char>(words[i - 2].raw.front())) != 0;  // "1 to 2 C milk" are cups
+        if (!(sign && (scale || led)) && !(scale && led && !range)) continue;
+        if (scale) cursor.go(cursor.at() + 1);
+        std::size_t from = i;
+        while (from > 1 && (words[from - 1].folded == "to" || words[from - 1].folded == "at" || words[from - 1].folded == "about" ||
+                            words[from - 1].folded == "below" || words[from - 1].folded == "under"))
+            --from;
+        blank(line, words[from].begin, cursor.at());
     }
 }
 
 }  // namespace
 
 void clean_line(std::string& line) {
-    for (const std::string_view sign : {"\t", "\u00A0", "\u2009", "\u202F", "\u2026", "[ ]", "[x]"}) blank_all(line, sign);
+    for (const std::string_view sign : {"\t", "\u00A0", "\u2009", "\u202F", "\u2026", "[ ]", "[x]", "[X]", "†", "‡", "☑", "✔"})
+        blank_all(line, sign);
     for (std::size_t i = line.find(".."); i != std::string::npos; i = line.find("..", i)) {
         const std::size_t end = std::min(line.find_first_not_of('.', i), line.size());
         blank(line, i, end);
     }
+    take_temperatures(line);
 }
 
 std::size_t line_start(const std::string& line) {
@@ -115,12 +142,16 @@ void rewrite_phrases(std::string& line) {
 
 std::string take_extra(std::string& line) {
     constexpr std::array<std::string_view, 3> firsts{"or", "plus", "and"};
+    constexpr std::array<std::string_view, 8> nexts{"more", "extra", "as", "additional", "less", "a bit more", "a little more", "so"};
     const auto words = words_of(line);
     for (std::size_t i = 2; i + 1 < words.size(); ++i) {
         if (std::find(firsts.begin(), firsts.end(), words[i].folded) == firsts.end()) continue;
         const auto& next = words[i + 1].folded;
-        const bool to_taste = next == "to" && i + 2 < words.size() && words[i + 2].folded == "taste";
-        if (!to_taste && next != "more" && next != "extra" && next != "as") continue;
+        const bool to_taste = next == "to" && i + 2 < words.size() && (words[i + 2].folded == "taste" || words[i + 2].folded == "your");
+        const bool more = std::any_of(nexts.begin(), nexts.end(), [&](std::string_view told) {
+            return told == next || (i + 3 < words.size() && told == next + " " + words[i + 2].folded + " " + words[i + 3].folded);
+        });
+        if (!to_taste && !more) continue;
         std::string taken = line.substr(words[i].begin, words.back().end - words[i].begin);
         blank(line, words[i].begin, words.back().end);
         return taken;

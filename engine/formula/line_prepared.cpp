@@ -64,6 +64,8 @@ std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
     const bool changed_before = std::any_of(before.begin(), before.end(), changes),
                changed_after = std::any_of(after.begin(), after.end(), changes);
     const bool whole = counts(amount) && !notes.grams;
+    if (whole && among(before, "dried"))
+        return open_question("how much one dried piece of " + name.ingredient->names.front() + " weighs is not known: expected grams");
     line.weighed_prepared = !before.empty() && !whole && !changed_after;
     if (std::any_of(line.prepared.begin(), line.prepared.end(), done_already)) {
         if (changed_before || changed_after) std::erase_if(line.prepared, done_already);
@@ -80,7 +82,14 @@ std::optional<Error> means_another(const NameRead& name, const AmountText& amoun
     const Unit* unit = amount.parts.front().unit;
     const bool bare = name.before.words.empty() && name.after.words.empty();
     if (!unit && bare && name.is_unit_word) return open_question("cloves of garlic, or the spice", {"4 garlic cloves", "4 whole cloves"});
-    const bool spoon = unit && (unit->word == "tsp" || unit->word == "pinch" || unit->word == "dash");
+    const bool large_spoon = unit && (unit->word == "tbsp" || unit->word == "dessertspoon");
+    if (ingredient.tissue == Tissue::root && large_spoon && bare && !name.other_form.empty())
+        return open_question("a " + std::string(unit->word) + " of " + ingredient.names.front() + ": fresh and grated, or " +
+                                 name.other_form + ", which is several times as strong",
+                             {"1 tbsp grated " + ingredient.names.front(), "1 tbsp " + name.other_form});
+    constexpr double small_volume = 60;  // mL: fresh chiles are measured by the cup. Judgement
+    const bool spoon = unit && (unit->word == "pinch" || unit->word == "dash" ||
+                                (unit->dimension == Dimension::volume && unit->size.mid * amount.parts.front().number.mid <= small_volume));
     const auto cut = [](const std::vector<std::string>& words) {
         return std::any_of(words.begin(), words.end(), [](const auto& w) { return w == "chopped" || w == "minced" || w == "diced"; });
     };

@@ -6,10 +6,12 @@
 #include "base/band.hpp"
 #include "base/names.hpp"
 #include "formula/amount.hpp"
+#include "formula/line_beside.hpp"
 #include "formula/line_doubts.hpp"
 #include "formula/line_notes.hpp"
 #include "formula/line_phrases.hpp"
 #include "formula/line_prepared.hpp"
+#include "formula/line_twice.hpp"
 #include "formula/name_text.hpp"
 #include "formula/prepared_text.hpp"
 
@@ -19,6 +21,7 @@ namespace {
 constexpr int understood = 4;          // how far a reading came when every word had its meaning
 constexpr std::size_t longest = 2000;  // bytes
 constexpr double same_weight = 0.14;   // judgement: "1 oz (25 g)" and "1 lb (500 g)" still mean one weight
+constexpr double rounding = 0.03;      // judgement: "2 lb (900 g)" is one weight, rounded
 
 struct Candidate {
     AmountText amount;
@@ -33,7 +36,7 @@ struct Missed {
 class LineReader {
 public:
     LineReader(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after)
-        : line_(line), origin_(origin), knowledge_(knowledge) {
+        : written_(line), line_(line), origin_(origin), knowledge_(knowledge) {
         clean_line(line_);
         notes_ = take_notes(line_, knowledge);
         if (after) notes_.weighed_after = after;
@@ -43,7 +46,7 @@ public:
         if (auto extra = take_extra(line_); !extra.empty()) notes_.passed.push_back(std::move(extra));
         start_ = line_start(line_);
         std::fill(line_.begin(), line_.begin() + static_cast<std::ptrdiff_t>(start_), ' ');
-        take_second_amount();
+        take_second_amount(line_, start_, notes_);
     }
 
     Result<ReadLine> read() {
@@ -51,7 +54,8 @@ public:
             auto line = attempt(candidate);
             if (line || missed_.depth >= understood) return line;
         }
-        if (const auto vague = vague_amount(line_); !vague.empty() && missed_.depth <= 3)
+        const auto vague = vague_amount(line_);
+        if (!vague.empty() && missed_.depth <= 3 && (missed_.depth < 0 || vague == "to taste" || (vague != "optional" && !measured())))
             return failure(Trouble::bad_data, "\"" + std::string(vague) + "\" is no amount: expected a weight or a measure",
                            origin_.start(), {"18 g", "1 tsp", "1.8 % of meat"});
         if (missed_.depth <= 3 && names_two_parts(line_))
@@ -61,6 +65,14 @@ public:
             return failure(Trouble::bad_data, "no amount in this line: expected one such as \"300 g spinach\" or \"salt, 18 g\"",
                            origin_.start());
         return Failure(std::move(missed_.error));
+    }
+
+    // A weight or a volume leads the line, so "part", "optional" and the like in it tell of something else.
+    bool measured() const {
+        Cursor cursor(line_, start_);
+        const auto amount = amount_at(cursor);
+        const Unit* unit = amount ? amount->parts.front().unit : nullptr;
+        return unit && unit->dimension != Dimension::count;
     }
 
     bool found_no_amount() const { return missed_.depth < 0; }
@@ -130,26 +142,14 @@ private:
         cursor.go(at);
         auto amount = amount_at(cursor);
         if (!amount) return;
-        const std::size_t end = cursor.at();
+        std::size_t end = cursor.at();
         cursor.space();
-        if (!amount->parts.front().unit && !cursor.done() && cursor.rest().front() != ',') return;
-        out.push_back({std::move(*amount), at, end});
-    }
-
-    // "500 g / 1 lb 2 oz", "1 cup / 125 g": the same amount told twice; a weight counts like one in brackets.
-    void take_second_amount() {
-        Cursor cursor(line_, start_);
-        const auto first = amount_at(cursor);
-        if (!first || !first->parts.front().unit) return;
-        const std::size_t from = cursor.at();
+        if (amount->parts.front().unit) return out.push_back({std::move(*amount), at, end});
+        // "onion, 1 medium"
+        const auto size = cursor.word();
+        if (amount->size = size_word(fold(size)); !amount->size.empty()) cursor.go(end = cursor.at() + size.size());
         cursor.space();
-        if (!cursor.eat("/") && !cursor.eat("|")) return;
-        const auto second = amount_at(cursor);
-        const Unit* unit = second ? second->parts.front().unit : nullptr;
-        if (!unit || unit->dimension == Dimension::count || unit->dimension == Dimension::percent) return;
-        const bool weighed_again = unit->dimension == Dimension::mass && !notes_.grams;
-        if (weighed_again) take_weight(std::string_view(line_).substr(line_.find_first_of("/|", from) + 1, cursor.at() - from - 1), notes_);
-        std::fill(line_.begin() + static_cast<std::ptrdiff_t>(from), line_.begin() + static_cast<std::ptrdiff_t>(cursor.at()), ' ');
+        if (cursor.done() || cursor.rest().front() == ',') out.push_back({std::move(*amount), at, end});
     }
 
     Failure miss(int depth, Error error, std::size_t at) {
@@ -173,8 +173,22 @@ private:
             amount.per_grams = per_->grams;
             amount.of = per_->of;
         }
+        if (auto other = other_food_in_brackets(*name); !other.empty())
+            return miss(
+                understood,
+                {Trouble::bad_data, "two foods are named, " + name->ingredient->names.front() + " and " + other, "", {"name one of them"}},
+                candidate.begin);
         if (auto doubtful = means_another(*name, candidate.amount)) return miss(understood, std::move(*doubtful), candidate.begin);
         return weigh_line(*name, amount, candidate.begin);
+    }
+
+    // "Tomato sauce (ketchup)": the bracket does not say the same. Within a family it only says it more closely.
+    std::string other_food_in_brackets(const NameRead& name) const {
+        for (const auto& passed : notes_.passed)
+            if (const auto* other = knowledge_.ingredient_named(passed);
+                other && other->family != name.ingredient->family && written_.find("(" + passed + ")") != std::string_view::npos)
+                return other->names.front();
+        return {};
     }
 
     Given given(const AmountText& amount) const {
@@ -188,6 +202,7 @@ private:
     Result<ReadLine> weigh_line(const NameRead& name, const AmountText& amount, std::size_t at) {
         std::vector<std::string> words = name.before.words;
         words.insert(words.end(), name.after.words.begin(), name.after.words.end());
+        words.insert(words.end(), name.words.begin(), name.words.end());
         auto weighed = notes_.grams && !notes_.range_only && counts(amount) ? Result<Weighed>(Weighed{{0, 0, 0}, {}})
                                                                             : weigh(amount, *name.ingredient, words);
         if (!weighed) return miss(2, std::move(weighed.error()), at);
@@ -204,9 +219,13 @@ private:
         read.line.keep = notes_.keep;
         read.line.written = written_amount(at);
         read.doubts = doubts_about_line(name, amount, *weighed, notes_);
+        if (auto purpose = outside_purpose(written_); !purpose.empty())
+            read.doubts.push_back({Confidence::unsure, purpose + ": counted into the mass; take the line out if it stays outside", true});
+        if ((" " + fold(written_) + " ").find(" optional ") != std::string::npos)
+            read.doubts.push_back({Confidence::likely, "optional: counted in", false});
         for (const auto& doubt : read.doubts)
             if (doubt.always) read.line.notes.push_back(doubt.text);
-        if (auto wrong = noted_weight(amount, *weighed)) return miss(understood, std::move(*wrong), at);
+        if (auto wrong = noted_weight(amount, *weighed, read.doubts)) return miss(understood, std::move(*wrong), at);
         if (amount.of == Whole::none) {
             read.line.grams = weighed->grams;
             read.line.count = notes_.count ? notes_.count : weighed->count;
@@ -228,7 +247,7 @@ private:
     }
 
     // A weight in brackets settles a count or a volume, and must agree with a weight.
-    std::optional<Error> noted_weight(const AmountText& amount, Weighed& weighed) const {
+    std::optional<Error> noted_weight(const AmountText& amount, Weighed& weighed, std::vector<LineDoubt>& doubts) const {
         if (!notes_.grams || amount.of != Whole::none) return std::nullopt;
         const Unit* unit = amount.parts.front().unit;
         Band noted = *notes_.grams;
@@ -239,7 +258,10 @@ private:
             if (notes_.range_only) noted.mid = weighed.grams.mid;
             if (std::abs(noted.mid - weighed.grams.mid) > same_weight * weighed.grams.mid)
                 return Error{Trouble::bad_data, "the weight in brackets is another one: expected the same weight twice", "", {}};
-            if (!notes_.about && noted.low < noted.high && noted.low <= weighed.grams.mid && noted.high >= weighed.grams.mid)
+            if (!notes_.about && std::abs(noted.mid - weighed.grams.mid) > rounding * weighed.grams.mid) {
+                weighed.grams = {std::min(noted.low, weighed.grams.low), weighed.grams.mid, std::max(noted.high, weighed.grams.high)};
+                doubts.push_back({Confidence::likely, "two weights are told that differ: the first is taken, the band spans both", false});
+            } else if (!notes_.about && noted.low < noted.high && noted.low <= weighed.grams.mid && noted.high >= weighed.grams.mid)
                 weighed.grams = {noted.low, weighed.grams.mid, noted.high};
             return std::nullopt;
         }
@@ -257,6 +279,7 @@ private:
         return out + share_text_;
     }
 
+    std::string_view written_;
     std::string line_;
     std::size_t start_ = 0;
     const Origin& origin_;
@@ -273,6 +296,10 @@ private:
 Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after) {
     if (line.size() > longest)
         return failure(Trouble::bad_data, "a line of over 2000 letters: expected one ingredient a line", origin.start());
+    if (auto cure = curing_salt(line)) {
+        cure->where = origin.start();
+        return Failure(std::move(*cure));
+    }
     LineReader reader(line, origin, knowledge, after);
     auto read = reader.read();
     const auto open = line.find('('), close = line.find(')', open);

@@ -42,11 +42,11 @@ constexpr std::array units{
     Spelled{"ml|milliliter|millilitre|cc", volume("ml", 1)},
     Spelled{"cl|centiliter|centilitre", volume("cl", 10)},
     Spelled{"dl|deciliter|decilitre", volume("dl", 100)},
-    Spelled{"l|liter|litre", volume("l", 1000)},
-    Spelled{"tsp|teaspoon|tea spoon|teaspoonful|us tsp|us teaspoon|small spoon", volume("tsp", teaspoon)},
-    Spelled{"tbsp|tbs|tb|tbl|tblsp|tablespoon|table spoon|tablespoonful|us tbsp|us tablespoon", volume("tbsp", tablespoon)},
+    Spelled{"l|lt|ltr|liter|litre", volume("l", 1000)},
+    Spelled{"tsp|ts|tspn|teaspoon|tea spoon|teaspoonful|us tsp|us teaspoon|small spoon", volume("tsp", teaspoon)},
+    Spelled{"tbsp|tbs|tb|tbl|tbls|tblsp|tbspn|tablespoon|table spoon|tablespoonful|us tbsp|us tablespoon", volume("tbsp", tablespoon)},
     Spelled{"cup|c|cupful|us cup", volume("cup", cup)},
-    Spelled{"fl oz|floz|fluid ounce|fluid oz|us fl oz|us fluid ounce", volume("fl-oz", fluid_ounce)},
+    Spelled{"fl oz|floz|fluid ounce|fluid oz|oz fl|us fl oz|us fluid ounce", volume("fl-oz", fluid_ounce)},
     Spelled{"pint|pt", Unit{"pint", Dimension::volume, either(8)}},
     Spelled{"quart|qt", Unit{"quart", Dimension::volume, either(4)}},
     Spelled{"gallon|gal", Unit{"gallon", Dimension::volume, either(1)}},
@@ -68,7 +68,7 @@ constexpr std::array units{
     Spelled{"%|percent|per cent|pct", Unit{"%", Dimension::percent, exact(0.01)}},
     // Loose measures, judgement: spoon sets sold as dash, pinch and smidgen hold 1/8, 1/16 and 1/32 tsp; fingers differ twofold.
     Spelled{"dash", loose("dash", {teaspoon / 16, teaspoon / 8, teaspoon / 4})},
-    Spelled{"pinch", loose("pinch", {teaspoon / 32, teaspoon / 16, teaspoon / 8})},
+    Spelled{"pinch|pn", loose("pinch", {teaspoon / 32, teaspoon / 16, teaspoon / 8})},
     Spelled{"smidgen", loose("smidgen", {teaspoon / 64, teaspoon / 32, teaspoon / 16})},
     Spelled{"drop", loose("drop", {0.03, 0.05, 0.08})},
     Spelled{"splash", loose("splash", {teaspoon / 2, teaspoon, teaspoon * 3})},
@@ -85,6 +85,8 @@ constexpr std::array units{
     Spelled{"knob|walnut", loose("knob", {8, 15, 30})},
     Spelled{"glug|drizzle", loose("glug", {5, 12, 25})},
     Spelled{"piece|pc|each|ea|item|fruit", count("piece")},
+    Spelled{"inch", count("inch")},  // of a root, by length
+    Spelled{"cm|centimeter|centimetre", count("cm")},
     Spelled{"bunch|bundle", count("bunch")},
     Spelled{"head", count("head")},
     Spelled{"clove", count("clove")},
@@ -149,6 +151,7 @@ void read_manner(Cursor& cursor, UnitRead& read) {
         if (const auto size = size_word(fold(here)); !here.empty() && !size.empty()) {
             read.size = size;
             cursor.go(ahead.at() + here.size());
+            cursor.eat(".");
             more = true;
         }
     }
@@ -197,6 +200,7 @@ std::optional<UnitRead> unit_at(Cursor& cursor) {
     cursor.space();
     if (cursor.eat("%")) read.unit = unit_named("%");
     else if (cursor.eat("#")) read.unit = unit_named("lb");
+    else if (cursor.eat("\"") || cursor.eat("\u2033") || cursor.eat("\u201D")) read.unit = unit_named("inch");
     else {
         cursor.eat("-");
         read_manner(cursor, read);
@@ -208,11 +212,13 @@ std::optional<UnitRead> unit_at(Cursor& cursor) {
 }
 
 std::string_view size_word(std::string_view folded) {
-    if (folded == "small" || folded == "little") return "small";
-    if (folded == "medium") return "medium";
-    if (folded == "large" || folded == "big") return "large";
+    if (folded == "small" || folded == "little" || folded == "sm") return "small";
+    if (folded == "medium" || folded == "med") return "medium";
+    if (folded == "large" || folded == "big" || folded == "lg" || folded == "lrg" || folded == "lge") return "large";
     return {};
 }
+
+bool is_length(const Unit& unit) { return unit.word == "inch" || unit.word == "cm"; }
 
 bool is_container(const Unit& unit) {
     for (const std::string_view word : {"can", "packet", "bottle", "jar", "box", "bag", "container"})

@@ -36,6 +36,10 @@ std::string_view size_word(std::string_view folded);
 /// Sold by the container: what it holds must be said or known.
 bool is_container(const Unit& unit);
 
+/// Tells how long a piece of a root is: "2 inches of ginger".
+bool is_length(const Unit& unit);
+
+inline constexpr double cm_an_inch = 2.54;          // exact: international yard and pound agreement 1959
 inline constexpr double grams_a_pound = 453.59237;  // exact: international yard and pound agreement 1959, NIST Handbook 44 appendix C
 
 }  // namespace standin

@@ -100,7 +100,8 @@ void invert(std::vector<Word>& words, Span& span, const Knowledge& knowledge, bo
             continue;
         std::string name = phrase(words, first, last) + " " + phrase(words, span.first, span.last);
         const auto* found = known_ingredient(name, knowledge);
-        const auto* meant = !found && span.generic() ? knowledge.ingredient_meant(name) : nullptr;
+        const bool leaner = fold(phrase(words, first, last)) == "lean";
+        const auto* meant = !found && (span.generic() || leaner) ? knowledge.ingredient_meant(name) : nullptr;
         if (!found && !meant) continue;
         span.ingredient = found ? found : meant;
         span.meant = found ? std::string() : std::move(name);
@@ -122,9 +123,24 @@ Span find_inverted(std::vector<Word>& words, const Knowledge& knowledge) {
     return {};
 }
 
+// "pork, back fat": behind a trade word the whole name of a cut of the same animal.
+void find_beside(std::vector<Word>& words, Span& span, const Knowledge& knowledge) {
+    if (!span.ingredient->meat || span.last >= words.size() || words[span.last].segment == words[span.first].segment) return;
+    const std::size_t last = segment_end(words, span.last);
+    const auto* cut = known_ingredient(phrase(words, span.last, last), knowledge);
+    if (!cut)
+        cut = known_ingredient(phrase(words, span.first, span.first + span.length()) + " " + phrase(words, span.last, last), knowledge);
+    if (!cut || !cut->meat || cut->meat->species != span.ingredient->meat->species) return;
+    span.ingredient = cut;
+    span.meant.clear();
+    erase(words, span.last, last);
+}
+
 const Unit* counted(const Word& word, const Ingredient& ingredient) {
     const Unit* unit = unit_named(word.folded);
-    return unit && unit->dimension == Dimension::count && has_measure(ingredient, unit->word) ? unit : nullptr;
+    if (!unit || unit->dimension != Dimension::count) return nullptr;
+    const bool stick = unit->word == "stick" && has_measure(ingredient, "stalk");
+    return stick || has_measure(ingredient, unit->word) ? unit : nullptr;
 }
 
 bool any_of(const std::vector<Word>& words, std::initializer_list<std::string_view> wanted) {
@@ -142,9 +158,9 @@ const Ingredient* other_kind(std::string_view kind, const std::vector<Word>& wor
     return other == span.ingredient ? nullptr : other;
 }
 
-std::optional<double> said_lean(const std::vector<Word>& words) {
+std::optional<LeanShare> said_lean(const std::vector<Word>& words) {
     for (std::size_t i = 0; i < words.size(); ++i)
-        if (const auto share = lean_share(words, i)) return share->lean;
+        if (const auto share = lean_share(words, i)) return share;
     return std::nullopt;
 }
 
@@ -156,8 +172,14 @@ void settle_kind(const std::vector<Word>& words, Span& span, const Unit* unit, c
     if (span.ingredient->tissue == Tissue::dry) {
         const bool of_plant = is_one_of(unit, {"sprig", "leaf", "bunch", "handful", "stalk"}) && !has_measure(*span.ingredient, unit->word);
         if (of_plant || was_cut(words)) other = other_kind("fresh", words, span, knowledge);
-    } else if (const auto lean = said_lean(words); lean && span.ingredient->meat) {
-        other = other_kind(plain_number(*lean) + " lean", words, span, knowledge);
+        if (!other && is_one_of(unit, {"bulb", "head", "stalk", "root"}))  // "1 bulb of fennel"
+            other = known_ingredient(phrase(words, span.first, span.last) + " " + std::string(unit->word), knowledge);
+    } else if (const auto share = said_lean(words); share && span.ingredient->meat) {
+        const bool within = share->first < span.first && share->last > span.first;  // "85% lean ground beef", known as lean ground beef
+        Span rest = span;
+        if (within) rest.first = share->last;
+        other = other_kind(plain_number(share->lean) + " lean", words, rest, knowledge);
+        if (other && within) span.first = share->first;
     } else if (any_of(words, {"skinless", "skinned"})) {
         other = other_kind("skinless", words, span, knowledge);
     }
@@ -171,11 +193,23 @@ std::string other_form(const std::vector<Word>& words, const Span& span, const U
     if (was_cut(words) || any_of(words, {"fresh", "freshly", "dried", "ground", "grated", "powdered", "rubbed"})) return {};
     const Ingredient* other = nullptr;
     if (span.ingredient->tissue == Tissue::dry) other = other_kind("fresh", words, span, knowledge);
-    else if (is_one_of(unit, {"tsp", "tbsp", "dessertspoon", "saltspoon", "pinch", "dash"})) {
+    else if (span.ingredient->tissue == Tissue::root || is_one_of(unit, {"tsp", "tbsp", "dessertspoon", "saltspoon", "pinch", "dash"})) {
         other = other_kind("dried", words, span, knowledge);
         if (!other) other = other_kind("ground", words, span, knowledge);
     }
     return other ? other->names.front() : std::string();
+}
+
+// "1 tsp ginger" among spices is the ground one; that this was presumed is told. Of a root only: its fresh form is not measured by a
+// teaspoon unless it is said to be cut.
+bool presume_ground(const std::vector<Word>& words, Span& span, const Unit* unit, const Knowledge& knowledge) {
+    if (span.ingredient->tissue != Tissue::root || !is_one_of(unit, {"tsp", "pinch", "dash", "smidgen", "saltspoon"})) return false;
+    if (was_cut(words) || any_of(words, {"fresh", "freshly", "grated", "peeled", "root", "juice", "crushed", "pureed"})) return false;
+    const auto* ground = other_kind("ground", words, span, knowledge);
+    if (!ground) return false;
+    span.ingredient = ground;
+    span.meant.clear();
+    return true;
 }
 
 // The words that are neither a preparation nor passed over: what must be the name, though nobody knows it.
@@ -205,6 +239,33 @@ Failure unknown(const std::vector<Word>& words, const LineContext& context) {
                    context.knowledge.nearest_ingredients(name));
 }
 
+// "Shoulder pork" and "lean shoulder of pork" for "lean pork shoulder".
+const Ingredient* animal_behind(const std::string& folded, const Knowledge& knowledge) {
+    constexpr std::array<std::string_view, 4> animals{"pork", "lamb", "veal", "beef"};
+    const auto blank = folded.rfind(' ');
+    if (blank == std::string::npos) return nullptr;
+    const std::string animal = folded.substr(blank + 1);
+    if (std::find(animals.begin(), animals.end(), animal) == animals.end()) return nullptr;
+    std::string cut = folded.substr(0, blank);
+    if (cut.size() > 3 && cut.compare(cut.size() - 3, 3, " of") == 0) cut.erase(cut.size() - 3);
+    if (const auto* found = knowledge.ingredient_named(animal + " " + cut)) return found;
+    return cut.rfind("lean ", 0) == 0 ? knowledge.ingredient_named("lean " + animal + " " + cut.substr(5)) : nullptr;
+}
+
+// "Thai bird chilies" for "thai bird chile".
+const Ingredient* under_another_spelling(const std::string& folded, const Knowledge& knowledge) {
+    constexpr std::array<std::string_view, 3> spellings{"chile", "chili", "chilli"};
+    for (const auto spelling : spellings) {
+        const auto at = (" " + folded + " ").find(" " + std::string(spelling) + " ");
+        if (at == std::string::npos) continue;
+        for (const auto other : spellings)
+            if (other != spelling)
+                if (const auto* found = knowledge.ingredient_named(std::string(folded).replace(at, spelling.size(), other))) return found;
+        return nullptr;
+    }
+    return nullptr;
+}
+
 }  // namespace
 
 const Ingredient* known_ingredient(std::string_view name, const Knowledge& knowledge) {
@@ -216,6 +277,8 @@ const Ingredient* known_ingredient(std::string_view name, const Knowledge& knowl
     for (const auto& [animal, meat] : animals)
         if (id.rfind(animal, 0) == 0)
             if (const auto* found = knowledge.ingredient_named(std::string(meat) + id.substr(animal.size()))) return found;
+    if (const auto* found = under_another_spelling(id, knowledge)) return found;
+    if (const auto* found = animal_behind(id, knowledge)) return found;
     std::replace(id.begin(), id.end(), ' ', '-');
     return knowledge.ingredient(id);
 }
@@ -223,12 +286,15 @@ const Ingredient* known_ingredient(std::string_view name, const Knowledge& knowl
 Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, const Unit* unit) {
     auto words = words_of(context.line);
     Span span = find(words, context.knowledge);
+    if (span.ingredient && span.generic()) find_beside(words, span, context.knowledge);
     if (!span.ingredient) span = find_inverted(words, context.knowledge);
     if (!span.ingredient) return unknown(words, context);
     invert(words, span, context.knowledge, kinds, unit);
     settle_kind(words, span, unit, context.knowledge);
     NameRead name;
+    name.presumed = presume_ground(words, span, unit, context.knowledge);
     name.ingredient = span.ingredient;
+    for (std::size_t i = span.first; i < span.last; ++i) name.words.push_back(words[i].folded);
     name.other_form = other_form(words, span, unit, context.knowledge);
     name.generic = span.meant;
     const Unit* counts = unit_named(fold(phrase(words, span.first, span.last)));

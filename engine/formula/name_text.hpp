@@ -9,10 +9,12 @@ namespace standin {
 struct NameRead {
     const Ingredient* ingredient = nullptr;
     SaidOf before, after;
-    std::string generic;            ///< the trade word it was understood by, where that leaves the kind open; else empty
-    std::string other_form;         ///< the name of the fresh or dried form not taken, where the words leave that open
-    bool is_unit_word = false;      ///< the name by itself counts things too: "cloves"
-    const Unit* measure = nullptr;  ///< the counted thing beside or in the name: "4 garlic cloves", "3 bay leaves"
+    std::vector<std::string> words;  ///< of the name itself, folded
+    std::string generic;             ///< the trade word it was understood by, where that leaves the kind open; else empty
+    bool presumed = false;           ///< the form taken is the usual one of such a measure, not one that the words tell
+    std::string other_form;          ///< the name of the fresh or dried form not taken, where the words leave that open
+    bool is_unit_word = false;       ///< the name by itself counts things too: "cloves"
+    const Unit* measure = nullptr;   ///< the counted thing beside or in the name: "4 garlic cloves", "3 bay leaves"
 };
 
 /// `kinds`: "parsley, dried" may name dried parsley; else what follows a comma is always done to what stands before it. `unit`: what

@@ -15,7 +15,8 @@ namespace standin {
 /// What the words around an ingredient's name said.
 struct SaidOf {
     std::vector<Prepared> prepared;
-    std::vector<std::string> words;  ///< folded, all that describe how it was cut, sized or packed
+    std::vector<std::string> words;   ///< folded, all that describe how it was cut, sized or packed
+    std::vector<std::string> passed;  ///< as written, what was told in passing: "preferably Greek"
 };
 
 /// What a line is read against.

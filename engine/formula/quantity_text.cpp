@@ -19,6 +19,26 @@ std::optional<AmountPart> content_at(Cursor& cursor) {
     return std::nullopt;
 }
 
+// "2-inch piece", "3 cm long knob": the words behind a length.
+void eat_piece(Cursor& cursor) {
+    for (int words = 0; words < 2; ++words) {
+        const std::size_t before = cursor.at();
+        cursor.eat("-");
+        if (!cursor.eat_any_word({"long", "piece", "knob", "length", "chunk", "section", "thumb", "hand", "stick"}))
+            return cursor.go(before);
+    }
+}
+
+// "(2-inch)": how long one piece is.
+std::optional<AmountPart> length_at(Cursor& cursor) {
+    const std::size_t before = cursor.at();
+    const auto number = number_at(cursor, false);
+    const auto unit = number ? unit_at(cursor) : std::nullopt;
+    if (unit && is_length(*unit->unit)) return AmountPart{number->band, unit->unit};
+    cursor.go(before);
+    return std::nullopt;
+}
+
 bool eat_container(Cursor& cursor) {
     const std::size_t before = cursor.at();
     cursor.eat("-");
@@ -46,6 +66,13 @@ bool multiply_at(Cursor& cursor, AmountText& amount) {
         const auto content = content_at(cursor);
         cursor.space();
         if (content && cursor.eat(")") && eat_container(cursor)) return amount.contained = take(*content);
+        const auto length = content ? std::nullopt : length_at(cursor);
+        cursor.eat_word("long");
+        cursor.space();
+        if (length && cursor.eat(")")) {
+            eat_piece(cursor);
+            return take(*length);
+        }
     } else if (const auto content = content_at(cursor)) {
         if (eat_container(cursor)) return amount.contained = take(*content);
     }
@@ -151,6 +178,7 @@ std::optional<AmountText> amount_at(Cursor& cursor, bool with_unit) {
     AmountPart& part = amount.parts.front();
     part = {times(number->band, unit->factor), unit->unit};
     amount.size = unit->size;
+    if (is_length(*unit->unit)) eat_piece(cursor);
     if (unit->unit->dimension == Dimension::percent) amount.of = share_of(cursor);
     else if (is_weight_or_volume(*unit->unit)) {
         range_end_at(cursor, part);

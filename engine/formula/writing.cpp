@@ -94,6 +94,7 @@ std::string formula_json(const Formula& formula, const Knowledge& knowledge) {
         if (line.keep) item["keep"] = true;
         root["lines"].push_back(std::move(item));
     }
+    for (const auto& beside : formula.beside) root["beside"].push_back(beside.written);
     for (const auto& [key, value] : process_words(formula.process)) root["process"][std::string(key)] = value;
     return root.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
@@ -106,6 +107,7 @@ std::string formula_jsonld(const Formula& formula, const Knowledge& knowledge) {
     if (!formula.note.empty()) root["description"] = formula.note;
     root["recipeIngredient"] = Json::array();
     for (const auto& line : formula.lines) root["recipeIngredient"].push_back(line_text(line, knowledge));
+    for (const auto& beside : formula.beside) root["recipeIngredient"].push_back(beside.written);
     for (const auto& [key, value] : process_words(formula.process)) root["recipeInstructions"].push_back(std::string(key) + ": " + value);
     return root.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
@@ -117,6 +119,7 @@ std::string formula_text(const Formula& formula, const Knowledge& knowledge) {
                        title.find(':') == std::string::npos;
     if (plain && is_title(title, knowledge)) text = title + "\n";
     for (const auto& line : formula.lines) text += line_text(line, knowledge) + "\n";
+    for (const auto& beside : formula.beside) text += one_line(beside.written) + "\n";
     for (const auto& [key, value] : process_words(formula.process)) text += std::string(key) + ": " + value + "\n";
     for (std::size_t start = 0; !formula.note.empty() && start <= formula.note.size();) {
         const std::size_t end = std::min(formula.note.find('\n', start), formula.note.size());

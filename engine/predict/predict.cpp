@@ -150,6 +150,7 @@ Prediction predict_formula(const Formula& formula, const Batch& batch, const std
     p.lethality = lethality_of(formula, batch, pantry);
     p.notes = notes_on(p, batch, pantry);
     for (const auto& line : formula.lines) p.read_as.insert(p.read_as.end(), line.notes.begin(), line.notes.end());
+    for (const auto& beside : formula.beside) p.read_as.push_back("\"" + beside.written + "\": " + beside.what);
     return p;
 }
 

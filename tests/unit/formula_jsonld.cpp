@@ -57,6 +57,15 @@ TEST_CASE("entities, tags and instructions in the strings") {
     CHECK_FALSE(f.process.plate_mm);
 }
 
+TEST_CASE("entities of HTML 5 that the library does not know") {
+    const Formula f = good(page(
+        R"({"@type": "Recipe", "name": "Thirds", "recipeIngredient": ["1&frac13; kg pork shoulder", "&frac58; kg pork belly", "9 g salt &lpar;fine&rpar;", "For the casing:", "2 m hog casings"]})"));
+    REQUIRE(f.lines.size() == 3);
+    CHECK(f.lines[0].grams.mid == Approx(4000.0 / 3));
+    CHECK(f.lines[1].grams.mid == 625);
+    CHECK(f.beside.size() == 1);
+}
+
 TEST_CASE("places are those in the page") {
     const std::string bad = trouble(page("\n{\"@type\": \"Recipe\",\n \"recipeIngredient\": [\"1 kg pork shoulder\", \"300 g spinch\"]}"));
     CHECK(has(bad, "p.html:5:45"));

@@ -73,6 +73,72 @@ TEST_CASE("marks and notes") {
     CHECK(good("300 g (about 10 oz) spinach").grams == Band{300, 300, 300});
 }
 
+TEST_CASE("a bracket is read as far as it belongs to the words") {
+    CHECK(good("300 g spinach (blanched, preferably young)").prepared.front().preparation == "blanched");
+    CHECK(good("300 g spinach (preferably young)").prepared.empty());
+    CHECK(good("300 g spinach (blanched weight)").weighed_prepared);
+    bad("2 kg pork belly (bone in)", "f.txt:7:20", "bone");
+    bad("300 g spinach (boiled in milk)", "f.txt:7:25", "two ingredients");
+}
+
+TEST_CASE("what a later clause tells in passing is told, and changes nothing") {
+    const auto line = read("12 g fennel seeds, preferably wild");
+    REQUIRE(line);
+    REQUIRE_FALSE(line->doubts.empty());
+    CHECK(line->doubts.front().text.find("preferably wild") != std::string::npos);
+    CHECK(good("10 g lemon zest from about 3 lemons").grams.mid == 10);
+    bad("2 kg pork belly, half smoked", "f.txt:7:20", "half");
+    bad("20 g salt, oak smoked", "f.txt:7:14", "oak");
+    bad("100 g walnuts, glazed with honey", "f.txt:7:18", "glazed");
+    bad("500 g spinach, water 100 ml", "f.txt:7:18", "two ingredients");
+    bad("3 tbsp olive oil, plus 2 tbsp water", "f.txt:7:21", "");
+}
+
+TEST_CASE("what is for the pan is counted, and said to be") {
+    const auto line = read("1 tbsp olive oil, for frying");
+    REQUIRE(line);
+    REQUIRE_FALSE(line->line.notes.empty());
+    CHECK(line->line.notes.back().find("for frying") != std::string::npos);
+    CHECK(read("12 g fennel seed, for depth")->line.notes.empty());
+}
+
+TEST_CASE("a root by the teaspoon is presumed ground, by the tablespoon asked back") {
+    const auto line = read("1 tsp ginger");
+    REQUIRE(line);
+    CHECK(line->line.ingredient == "ground-ginger");
+    REQUIRE_FALSE(line->line.notes.empty());
+    CHECK(line->line.notes.front().find("presumed") != std::string::npos);
+    CHECK(good("1 tsp grated ginger").ingredient == "ginger");
+    CHECK(good("1 tsp minced fresh ginger").ingredient == "ginger");
+    CHECK(good("10 g ginger").ingredient == "ginger");
+    bad("1 tbsp ginger", "f.txt:7:3", "fresh and grated, or ground ginger");
+}
+
+TEST_CASE("a piece of a root by its length") {
+    for (const char* text : {"2 inch piece of ginger", "2-inch knob ginger", "1 (2-inch) piece fresh ginger", "2\" piece ginger",
+                             "5.08 cm piece of ginger", "2 inches ginger"})
+        CHECK(good(text).grams.mid == Approx(20));
+    CHECK(good("1 inch ginger").grams.low < 6);
+    bad("2 inches salt", "f.txt:7:3", "no weight is known");
+}
+
+TEST_CASE("temperatures are no amounts") {
+    for (const char* text : {"300 ml water at 4 °C", "300 ml water, cooled to 4C", "300 ml water (at 39 F)"})
+        CHECK(good(text).grams == good("300 ml water").grams);
+    CHECK(good("1 to 2 C milk").grams.mid == Approx(1.5 * 244).epsilon(0.05));
+}
+
+TEST_CASE("two weights that differ are both in the band") {
+    const auto line = read("1 lb / 500 g pork belly");
+    REQUIRE(line);
+    CHECK(line->line.grams.mid == Approx(453.6).epsilon(0.001));
+    CHECK(line->line.grams.high == 500);
+    CHECK(line->doubts.size() == 1);
+    CHECK(good("salt | 18 g | 3 tsp").grams == Band{18, 18, 18});
+    CHECK(good("pork shoulder 500 g 1.10 lb.").grams.mid == 500);
+    CHECK(good("1 small onion, chopped 30 g 2 Tbsp.").grams == Band{30, 30, 30});
+}
+
 TEST_CASE("a food of its own behind a comma") {
     CHECK(good("2 g thyme, dried").ingredient == "dried-thyme");
     CHECK(good("100 g parsley, dried [weighed first]").ingredient == "parsley");

@@ -29,10 +29,16 @@ struct Line {
     std::vector<std::string> notes{};  ///< what the reader took upon itself ("pork" read as pork shoulder); shown with every answer
 };
 
+/// What stood among the lines and is no food of the mass: a casing, twine.
+struct Beside {
+    std::string written, what;
+};
+
 struct Formula {
     std::string title, note;
     std::vector<Line> lines;
     Process process;
+    std::vector<Beside> beside{};
 };
 
 /// What is on hand.

@@ -19,12 +19,13 @@ enum class Confidence {
 struct LineReading {
     std::string written;                ///< the line as it stands in the text
     std::string where;                  ///< file:line:column
-    std::optional<Line> line;           ///< absent: not understood
+    std::optional<Line> line;           ///< absent: not understood, or no food of the mass
     std::string name;                   ///< of the ingredient
     std::vector<std::string> prepared;  ///< as people read it: "blanched 3 min"
     Confidence confidence = Confidence::sure;
     std::vector<std::string> why;  ///< what makes it less than sure
     std::optional<Error> asked;    ///< what is asked back, with the nearest names
+    std::string beside;            ///< what it is, where it is no food of the mass
 };
 
 struct FormulaReading {
