@@ -9,8 +9,11 @@
 // one, the models are smooth and nearly linear over these ranges, and tests hold it against exhaustive search. Nodes are taken in the
 // order of their bounds; when the least bound left is no better than the k-th plan, nothing unvisited can be.
 //
-// Plans must be different ideas (idea.hpp). A node all of whose plans say no more than a plan that is held is left out; what is proved
-// is then that no other idea comes nearer than the last plan, and that no plan of a held idea comes nearer by more than `worth_adding`.
+// Plans must be different ideas (idea.hpp). A node all of whose plans say no more than a plan that is held is left out. One whose
+// relaxed batch says no more than a held plan P, no nearer than it, gives way to the parts of it that can say something else: to say no
+// more than P a plan must use each food of P or kin of it, so every other plan does without one of them and all its kin, and lies in the
+// part that shuts those. What is proved is then that no other idea comes nearer than the last plan, and that no plan of a held idea
+// comes nearer by more than `worth_adding`.
 #pragma once
 
 #include <functional>

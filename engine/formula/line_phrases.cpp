@@ -54,7 +54,8 @@ bool rewrite_part_of(std::string& line) {
         const bool of = words[i + 1].folded == "of" || words[i + 1].folded == "from";
         const std::size_t name = i + (of ? 2 : 1);
         Cursor behind(line, words[name].begin);
-        const bool counted = number_at(behind).has_value();
+        const bool whole_named = !of && i > 0 && words[i - 1].folded == "egg";  // "egg white 200 g"
+        const bool counted = !whole_named && number_at(behind).has_value();
         const bool leaves = of && counted && words[i].folded == "leaf";
         if (!(is_part(words[i].folded) && (of || counted)) && !leaves) {
             const auto& word = words[i].folded;
