@@ -3,7 +3,10 @@
 #include <algorithm>
 
 #include "base/names.hpp"
+#include "formula/lean_share.hpp"
+#include "formula/line_asides.hpp"
 #include "formula/line_words.hpp"
+#include "formula/passed_over.hpp"
 #include "formula/prepared_text.hpp"
 #include "formula/quantity_text.hpp"
 

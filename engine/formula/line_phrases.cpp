@@ -8,6 +8,7 @@
 #include "base/names.hpp"
 #include "formula/line_words.hpp"
 #include "formula/number_text.hpp"
+#include "formula/passed_over.hpp"
 
 namespace standin {
 namespace {

@@ -6,6 +6,7 @@
 #include "base/band.hpp"
 #include "base/names.hpp"
 #include "formula/amount.hpp"
+#include "formula/line_asides.hpp"
 #include "formula/line_beside.hpp"
 #include "formula/line_doubts.hpp"
 #include "formula/line_notes.hpp"
@@ -13,6 +14,7 @@
 #include "formula/line_prepared.hpp"
 #include "formula/line_twice.hpp"
 #include "formula/name_text.hpp"
+#include "formula/passed_over.hpp"
 #include "formula/prepared_text.hpp"
 
 namespace standin {

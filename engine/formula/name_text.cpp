@@ -6,6 +6,8 @@
 
 #include "base/names.hpp"
 #include "formula/amount.hpp"
+#include "formula/lean_share.hpp"
+#include "formula/passed_over.hpp"
 #include "formula/process_text.hpp"
 #include "knowledge/effects.hpp"
 

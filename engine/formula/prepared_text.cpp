@@ -6,8 +6,11 @@
 #include <cmath>
 
 #include "base/names.hpp"
+#include "formula/lean_share.hpp"
+#include "formula/line_asides.hpp"
 #include "formula/measures.hpp"
 #include "formula/number_text.hpp"
+#include "formula/passed_over.hpp"
 #include "formula/process_text.hpp"
 #include "knowledge/effects.hpp"
 
