@@ -7,6 +7,7 @@
 #include <set>
 
 #include "advise/idea.hpp"
+#include "advise/other_ideas.hpp"
 
 namespace standin {
 namespace {
@@ -79,17 +80,10 @@ private:
         return grams;
     }
 
-    void solve(Node& node, const std::vector<double>& from) {
+    // Under the problem's own goals, or others that may be tighter.
+    void solve(Node& node, const std::vector<double>& from, const std::vector<Goal>* hard = nullptr) {
         const ProcessOption& process = problem_.processes[node.process];
-        node.relaxed = rebalancer_.solve(node.choices, process, from, {worst_kept() - process.price, nullptr, node.relaxed.valleys});
-        node.relaxed.distance += process.price;
-        ++result_.visited;
-    }
-
-    // With goals of its own, which may be tighter than the problem's.
-    void balance(Node& node, const std::vector<double>& from, const std::vector<Goal>& hard) {
-        const ProcessOption& process = problem_.processes[node.process];
-        node.relaxed = rebalancer_.solve(node.choices, process, from, {worst_kept() - process.price, &hard, node.relaxed.valleys});
+        node.relaxed = rebalancer_.solve(node.choices, process, from, {worst_kept() - process.price, hard, node.relaxed.valleys});
         node.relaxed.distance += process.price;
         ++result_.visited;
     }
@@ -151,7 +145,7 @@ private:
             if (held.distance > node.bound() + within) continue;
             const Idea theirs = idea_of(problem_, used_moves(problem_, held.grams));
             if (likeness(problem_, mine, theirs) == Likeness::different) continue;
-            for (auto& other : others(node, theirs)) push_part(std::move(other), node);
+            for (auto& part : parts_with_other_ideas(problem_, node.choices, theirs)) push_part(std::move(part), node);
             return true;
         }
         return false;
@@ -162,41 +156,6 @@ private:
         for (std::size_t m = 0; m < node.choices.size(); ++m)
             if (node.choices[m] == Choice::in && std::find(moves.begin(), moves.end(), m) == moves.end()) moves.push_back(m);
         return moves;
-    }
-
-    std::vector<std::vector<Choice>> others(const Node& node, const Idea& idea) const {
-        std::vector<std::vector<Choice>> parts;
-        const auto without = [&](std::vector<Choice> choices, auto shut) {
-            for (std::size_t m = 0; m < choices.size(); ++m) {
-                if (!shut(m)) continue;
-                if (choices[m] == Choice::in) return;
-                choices[m] = Choice::out;
-            }
-            parts.push_back(std::move(choices));
-        };
-        for (const auto food : idea.foods) {
-            const auto& kin = problem_.moves[food].kin;
-            without(node.choices, [&](std::size_t m) {
-                return m == food || (!idea.foods.count(m) && std::find(kin.begin(), kin.end(), m) != kin.end());
-            });
-        }
-        if (!idea.foods.empty()) return parts;
-        // Nothing comes in: then it is one food or another that does, or none and the lines do without one of these changes.
-        std::vector<Choice> rest = node.choices;
-        for (std::size_t m = 0; m < rest.size(); ++m) {
-            if (!problem_.moves[m].brings_food() || !(problem_.moves[m].most > 0) || rest[m] == Choice::out) continue;
-            std::vector<Choice> with = rest;
-            with[m] = Choice::in;
-            parts.push_back(std::move(with));
-            if (rest[m] == Choice::in) return parts;
-            rest[m] = Choice::out;
-        }
-        for (const auto& line : idea.lines)
-            without(rest, [&](std::size_t m) {
-                const Move& move = problem_.moves[m];
-                return !move.trim && !move.brings_food() && std::make_pair(move.kind, move.role) == line;
-            });
-        return parts;
     }
 
     void push_part(std::vector<Choice> choices, const Node& whole) {
@@ -297,7 +256,7 @@ private:
         std::vector<Goal> hard = problem_.hard;
         constexpr int most_rounds = 4;
         for (int round = 0; round < most_rounds; ++round) {
-            balance(exact, node.relaxed.grams, hard);
+            solve(exact, node.relaxed.grams, &hard);
             if (!exact.relaxed.feasible() || exact.relaxed.distance > worst_kept() || has_no_place(plan_of(exact))) return;
             hear_second_opinion(exact, hard);
             leave_no_scraps(exact, hard);
@@ -324,7 +283,7 @@ private:
             scraps = true;
         }
         if (!scraps) return;
-        balance(clean, exact.relaxed.grams, hard);
+        solve(clean, exact.relaxed.grams, &hard);
         if (clean.relaxed.feasible()) hear_second_opinion(clean, hard);
         if (clean.relaxed.feasible() && clean.relaxed.distance < exact.relaxed.distance + worth_adding) exact = std::move(clean);
     }
