@@ -24,7 +24,7 @@ Markup in_short(const AdaptAnswer& a, const Engine& engine) {
     Markup items;
     for (const auto& v : a.variants) {
         std::string what;
-        for (const auto& e : v.edits) what += (what.empty() ? "" : "; ") + in_words(e, v, engine);
+        for (const auto& e : v.edits) what += (what.empty() ? "" : "; ") + in_words(e, engine);
         const std::string rank = std::to_string(v.rank);
         items += el("li", el("a", {{"href", "#variant-" + rank}}, number(v.distance, 1) + " noticeable differences") +
                               Markup(": " + (what.empty() ? "change nothing" : what) + ". ") + new_allergens(v));
@@ -35,7 +35,7 @@ Markup in_short(const AdaptAnswer& a, const Engine& engine) {
 Markup edits(const Variant& v, const Engine& engine) {
     std::vector<Markup> items;
     for (const auto& e : v.edits)
-        items.push_back(el("strong", capital(in_words(e, v, engine))) + Markup(e.why.empty() ? "" : ": " + e.why));
+        items.push_back(el("strong", capital(in_words(e, engine))) + Markup(e.why.empty() ? "" : ": " + e.why));
     if (items.empty()) items.emplace_back("Change nothing.");
     for (const auto& g : v.gives_back) items.emplace_back(g);
     return bullets(items);

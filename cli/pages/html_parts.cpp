@@ -11,6 +11,9 @@
 namespace standin::cli {
 namespace {
 
+// What may have to be scrolled sideways on a phone can be reached by keyboard.
+Markup wide(const Markup& table) { return el("div", {{"class", "wide"}, {"tabindex", "0"}}, table); }
+
 Markup declared(const AllergenText& a) {
     std::string words;
     for (const auto& [text, codes] : declarations(a)) words += (words.empty() ? "Declare as: " : "; ") + text + " (" + codes + ")";
@@ -68,7 +71,7 @@ Markup html_table(const Markup& caption, const std::vector<HtmlColumn>& columns,
         }
         body += el("tr", cells);
     }
-    return el("div", {{"class", "wide"}}, el("table", el("caption", caption) + el("thead", el("tr", heads)) + el("tbody", body)));
+    return wide(el("table", el("caption", caption) + el("thead", el("tr", heads)) + el("tbody", body)));
 }
 
 Markup cautions_list(const std::vector<CautionText>& cautions) {
@@ -170,8 +173,7 @@ Markup properties_table(const std::string& caption, const std::vector<Property>&
         }
         bodies += el("tbody", rows);
     }
-    return el("div", {{"class", "wide"}},
-              el("table", {{"class", "props"}}, el("caption", caption) + el("thead", el("tr", heads)) + bodies));
+    return wide(el("table", {{"class", "props"}}, el("caption", caption) + el("thead", el("tr", heads)) + bodies));
 }
 
 Markup origins(const Prediction& p) {

@@ -127,7 +127,7 @@ input[type=checkbox]{appearance:none;width:.85rem;height:.85rem;border:1.2px sol
 .swatches{grid-template-columns:repeat(3,1fr);margin:.3rem 0}.swatches figure{display:block}.swatch{height:1.1cm}
 body>footer{margin-top:.4rem;padding-bottom:0;font-size:7.5pt}
 body>footer p{padding-top:.2rem}
-body.sheet{font-size:10pt;line-height:1.16}
+body.sheet{font-size:10pt;line-height:1.16;font-size-adjust:.49}
 .sheet h2{font-size:11pt;margin:.35rem 0 .1rem}
 .sheet p{margin:.1rem 0}
 .sheet .safety{margin:.3rem 0;padding:.1rem .4rem .2rem}

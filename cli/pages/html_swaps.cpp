@@ -32,6 +32,8 @@ Markup detail(const StandIn& s, std::size_t rank, const Engine& engine) {
     for (std::size_t i = 0; i < std::min(most, effects.size()); ++i) items.emplace_back(effect(effects[i], s.effects[effects[i]]));
     if (effects.empty()) items.emplace_back("changes nothing by much");
     items.emplace_back("colour, rested: " + band(s.colour_difference, 1) + " CIEDE2000 units away");
+    for (const auto& c : s.cautions)
+        items.push_back(el("span", {{"class", "new"}}, "Mind: " + c.text + (c.source.empty() ? "" : " [" + c.source + "]")));
     if (!s.new_allergens.empty()) items.push_back(el("span", {{"class", "new"}}, "Brings a new allergen: " + listed(s.new_allergens)));
     if (s.in_season) items.emplace_back(*s.in_season ? "in season" : "out of season in the month asked for");
     if (!s.needs.empty()) items.emplace_back(listed(s.needs));

@@ -24,6 +24,7 @@ Json stand_in_json(const StandIn& s) {
         {"colour_difference", json_of(s.colour_difference)},
         {"distance", num(s.distance)},
         {"new_allergens", s.new_allergens},
+        {"cautions", json_of(s.cautions)},
         {"note", s.note},
         {"needs", s.needs},
         {"in_season", s.in_season ? Json(*s.in_season) : Json()},
@@ -40,6 +41,7 @@ Json edit_json(const Edit& e) {
             {"with", e.with},
             {"prepared", e.prepared},
             {"grams_before", num(e.grams_before)},
+            {"grams_left", num(e.grams_left)},
             {"grams_after", num(e.grams_after)},
             {"why", e.why},
             {"alternatives", array_of(e.alternatives, [](const Instead& i) { return instead_json(i); })}};

@@ -11,15 +11,6 @@ namespace {
 
 std::string a_or_an(const std::string& word) { return (word.find_first_of("aeiou") == 0 ? "an " : "a ") + word; }
 
-// The line of the variant that an edit speaks of: that ingredient, nearest in weight.
-const PredictedLine* line_of(const Variant& v, const std::string& ingredient, double weight) {
-    const PredictedLine* best = nullptr;
-    for (const auto& line : v.prediction.lines)
-        if (line.ingredient == ingredient && (!best || std::abs(line.weighed_g - weight) < std::abs(best->weighed_g - weight)))
-            best = &line;
-    return best;
-}
-
 std::string roles_of(const SwapsAnswer& a) {
     std::vector<std::string> words;
     for (const auto role : a.roles) words.emplace_back(word(role));
@@ -51,17 +42,15 @@ std::string answer_first(const AdaptAnswer& a) {
     return n == 1 ? "One way to do it:" : std::to_string(n) + " ways to do it, the nearest to the original first:";
 }
 
-std::string in_words(const Edit& e, const Variant& v, const Engine& engine) {
+std::string in_words(const Edit& e, const Engine& engine) {
     const std::string line = e.line.empty() ? "" : engine.name_of(e.line), before = grams(e.grams_before), after = grams(e.grams_after);
     const auto with = [&] { return after + " " + with_preparations(engine.name_of(e.with), e.prepared); };
     switch (e.kind) {
         case EditKind::replace:
             return "replace " + before + " " + line + " with " + with();
-        case EditKind::split: {
-            const auto* left = line_of(v, e.line, e.grams_before);
+        case EditKind::split:
             return "for part of " + before + " " + line + " take " + with() +
-                   (left ? " (" + grams(left->weighed_g) + " " + line + " stays)" : "");
-        }
+                   (e.grams_left > 0 ? " (" + grams(e.grams_left) + " " + line + " stays)" : "");
         case EditKind::reduce:
             return "reduce " + line + " from " + before + " to " + after;
         case EditKind::raise:

@@ -16,7 +16,7 @@ std::string base_in_short(const Prediction& base);
 std::string answer_first(const AdaptAnswer& answer);
 
 /// "replace 320 g spinach with 260 g chard, blanched 2 min".
-std::string in_words(const Edit& edit, const Variant& variant, const Engine& engine);
+std::string in_words(const Edit& edit, const Engine& engine);
 
 /// "260 g (210-330 g)".
 std::string grams_with_band(const StandIn& stand_in);

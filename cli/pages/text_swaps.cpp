@@ -42,6 +42,7 @@ std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, con
     if (shown_effects.empty()) out += bullet("changes nothing by much", look);
     out += bullet("colour, rested: " + band(s.colour_difference, 1) + " CIEDE2000 units away", look);
     if (!s.new_allergens.empty()) out += bullet("brings a new allergen: " + listed(s.new_allergens), look);
+    for (const auto& c : s.cautions) out += bullet("mind: " + c.text + (c.source.empty() ? "" : " [" + c.source + "]"), look);
     if (s.in_season) out += bullet(*s.in_season ? "in season" : "out of season in the month asked for", look);
     for (const auto& need : s.needs) out += bullet(need, look);
     if (!s.note.empty()) out += bullet(s.note, look);

@@ -53,7 +53,7 @@ std::string variant_part(const Variant& v, const Prediction& base, const Engine&
     std::string out = "\n";
     for (const auto& line : wrapped(headline, look.width)) out += look.bold(line) + "\n";
     out += paragraph("Of these the models feel " + number(v.felt, 1) + "; the rest is the price of trusting swaps.", look);
-    for (const auto& e : v.edits) out += bullet(in_words(e, v, engine) + (e.why.empty() ? "" : ": " + e.why), look);
+    for (const auto& e : v.edits) out += bullet(in_words(e, engine) + (e.why.empty() ? "" : ": " + e.why), look);
     if (v.edits.empty()) out += bullet("change nothing", look);
     if (!v.new_allergens.empty()) out += bullet("brings a new allergen: " + listed(v.new_allergens), look);
     for (const auto& g : v.gives_back) out += bullet(g, look);

@@ -17,6 +17,7 @@
 #include "base/band.hpp"
 #include "predict/predict.hpp"
 #include "safety/allergens.hpp"
+#include "safety/core_temperature.hpp"
 #include "safety/safety.hpp"
 
 namespace standin {
@@ -149,9 +150,13 @@ private:
         answer.plans_visited += found.visited;
         answer.proved = found.proved;
         answer.gap = found.gap;
-        for (auto& tried : weighed_out(found.plans, goals)) answer.variants.push_back(variant_of(std::move(tried), answer.base));
-        std::stable_sort(answer.variants.begin(), answer.variants.end(),
-                         [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
+        std::vector<std::pair<double, Variant>> ranked;  // by distance, what is missed of the wants included
+        for (auto& tried : weighed_out(found.plans, goals)) {
+            const double distance = tried.plan.distance;
+            ranked.emplace_back(distance, variant_of(std::move(tried), answer.base));
+        }
+        std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+        for (auto& [distance, variant] : ranked) answer.variants.push_back(std::move(variant));
         if (std::any_of(answer.variants.begin(), answer.variants.end(), meets_all)) std::erase_if(answer.variants, std::not_fn(meets_all));
         for (std::size_t i = 0; i < answer.variants.size(); ++i) answer.variants[i].rank = i + 1;
     }
@@ -233,12 +238,52 @@ private:
         show(search_plans(problem_, yardstick_, context_.middle.models(), limits), kept, answer);
     }
 
+    // Meat that comes in may need more heat than the maker's own core temperature gives.
+    std::optional<Edit> cook_through(Tried& tried) {
+        Process& process = tried.built.formula.process;
+        if (!process.core_c) return std::nullopt;
+        const double needed =
+            demanded_core(predict_formula(tried.built.formula, context_.middle), context_.knowledge(), context_.options.rules).core_c;
+        if (*process.core_c >= needed ||
+            demanded_core(predict_formula(formula_, context_.middle), context_.knowledge(), context_.options.rules).core_c >= needed)
+            return std::nullopt;
+        process.core_c = needed;
+        tried.batch = Batch(tried.built.formula, context_.drawn);
+        tried.states = states_of(tried.batch, context_.drawn.models());
+        Edit edit;
+        edit.kind = EditKind::process;
+        edit.with = "cook until the middle reaches " + shown_temperature(needed) + ", measured";
+        edit.why = "the meat that comes in asks for it";
+        return edit;
+    }
+
+    // A stand-in counts as the problem has it (counted_as), and the least like of them is named.
+    void count_stand_ins(const BuiltVariant& built, Compared& compared) {
+        constexpr double close = 0.7;  // of a swap; judgement
+        double least = close;
+        for (const auto& edit : built.edits) {
+            if (edit.move == PlainEdit::none) continue;
+            const Move& move = problem_.moves[edit.move];
+            compared.variant.add(context_.middle.unit(move.food).front(), -edit.after);
+            compared.variant.add(move.per_gram, edit.after);
+            for (const auto& stands : move.stands_for) {
+                if (stands.line != edit.line || stands.closeness >= least) continue;
+                least = stands.closeness;
+                const auto name = [&](const Line& line) { return context_.knowledge().ingredient(line.ingredient)->names.front(); };
+                compared.unlike = name(move.food) + " for " + name(formula_.lines[edit.line]);
+            }
+        }
+    }
+
     Variant variant_of(Tried tried, const Prediction& base) {
         Variant v;
         const Plan& plan = tried.plan;
+        const auto hotter = cook_through(tried);
         Compared compared = compare(formula_, tried.built.formula, context_.middle);
-        // The plan's prices, and the deviation of the weights as rounded.
-        v.felt = yardstick_.distance(compared.variant, compared.after);
+        count_stand_ins(tried.built, compared);
+        // The plan's prices, and the deviation of the weights as rounded; what is missed of a want is told as that, not as a difference.
+        const double deviation = yardstick_.distance(compared.variant, compared.after);
+        v.felt = std::sqrt(std::max(0.0, deviation * deviation - yardstick_.wants_squared(compared.after)));
         v.distance = plan.distance - plan.deviation + v.felt;
         v.table = table_sentence(yardstick_, compared);
         v.prediction = predicted(tried.built.formula, tried.batch, tried.states);
@@ -248,6 +293,7 @@ private:
             compared.after.properties[p] = v.prediction.properties[p].mid;
         });
         v.edits = explain_edits(tried.built, problem_, compared, alternatives_to(plan, problem_, rebalancer()), context_);
+        if (hotter) v.edits.push_back(*hotter);
         v.new_allergens = new_allergens(base, v.prediction);
         v.gives_back = what_gives_back(formula_, yardstick_, compared, graph_, stock_, context_);
         v.formula = std::move(tried.built.formula);

@@ -34,6 +34,21 @@ double dose_of(const Material& m, Role role) {
     return 0;
 }
 
+std::optional<Amount> amount_of_dose(Role role) {
+    switch (role) {
+        case Role::nut:
+            return Amount::dose_nut;
+        case Role::herb:
+            return Amount::dose_herb;
+        case Role::allium:
+            return Amount::dose_allium;
+        case Role::spice:
+            return Amount::dose_spice;
+        default:
+            return std::nullopt;
+    }
+}
+
 std::string_view dose_unit(Role role) {
     switch (role) {
         case Role::lean:

@@ -1,6 +1,7 @@
 // The dose of a role: what a swap keeps, in the role's own unit.
 #pragma once
 
+#include <optional>
 #include <string_view>
 
 #include "models/material.hpp"
@@ -10,6 +11,9 @@ namespace standin {
 /// What `material` brings of `role`: mg chlorophyll, mg capsaicinoids, mmol titratable acid, g water bound, g fat, g protein of meat, g dry
 /// solids of nuts, g fresh-form equivalent of herbs, alliums and spices, g salt, g water, g sugars.
 double dose_of(const Material& material, Role role);
+
+/// Where the dose of a role stands that no model reads: herbs, nuts, alliums and spices. Nothing for the other roles.
+std::optional<Amount> amount_of_dose(Role role);
 
 /// The unit of a role's dose, for explanations.
 std::string_view dose_unit(Role role);

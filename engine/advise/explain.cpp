@@ -54,6 +54,11 @@ public:
                 return change("heat", c_.before.properties[Property::heat_mg_kg], c_.after.properties[Property::heat_mg_kg], "mg/kg");
             case Role::salt:
                 return for_salt();
+            case Role::liquid:
+                if (context_.middle.unit(line).front()[Amount::titratable] > 0)
+                    return change("sourness", c_.before.properties[Property::sourness_mmol_kg],
+                                  c_.after.properties[Property::sourness_mmol_kg], "mmol/kg");
+                break;
             case Role::fat:
             case Role::lean:
                 return change("fat", c_.before.properties[Property::fat_pct], c_.after.properties[Property::fat_pct], "% of batch");
@@ -120,7 +125,11 @@ private:
         const double before = c_.before.properties[Property::salt_pct], after = c_.after.properties[Property::salt_pct];
         const std::string salt = change("salt", before, after, "% of batch");
         if (std::abs(after - before) < 0.005 * before) return "the batch changes its weight, salt keeps its share: " + salt;
-        return after > before ? salt + ": more of it dissolves more of the meat's protein, and the new water is salted alike" : salt;
+        if (after < before) return salt;
+        const bool wetter = c_.variant[Amount::water] > 1.002 * c_.base[Amount::water];
+        const bool binds = c_.bind_after.salt_factor > c_.bind_before.salt_factor;
+        return salt + (binds ? ": more of it dissolves more of the meat's protein" : "") +
+               (wetter ? std::string(binds ? ", and" : ":") + " the new water is salted alike" : "");
     }
 
     std::string missing(const PlainEdit& edit) const {
@@ -179,6 +188,7 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
         }
         edit.grams_before = plain.before;
         edit.grams_after = plain.after;
+        edit.grams_left = plain.left;
         if (plain.kind == EditKind::process) {
             edit.with = plain.process->what;
             edit.why = reasons.for_process(*plain.process);

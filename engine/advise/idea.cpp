@@ -16,7 +16,7 @@ Idea idea_of(const Problem& problem, const std::vector<std::size_t>& moves) {
 }
 
 Likeness likeness(const Problem& problem, const Idea& more, const Idea& less) {
-    if (less.empty()) return Likeness::different;
+    if (less.empty()) return more.empty() ? Likeness::dusted : Likeness::different;
     bool kin = false;
     for (const auto food : less.foods) {
         if (more.foods.count(food)) continue;

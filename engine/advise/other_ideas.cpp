@@ -35,11 +35,14 @@ std::vector<Choices> without_a_food(const Problem& problem, const Choices& choic
     return parts;
 }
 
-// One food or another that comes in, or none and the lines do without one of the changes.
+// Where nothing is done one change or another is; where lines change, one food or another that comes in, or none and the lines do without
+// one of the changes.
 std::vector<Choices> beside_lines_alone(const Problem& problem, Choices rest, const Idea& idea) {
     std::vector<Choices> parts;
     for (std::size_t m = 0; m < rest.size(); ++m) {
-        if (!problem.moves[m].brings_food() || !(problem.moves[m].most > 0) || rest[m] == Choice::out) continue;
+        const Move& move = problem.moves[m];
+        const bool tells = idea.empty() ? !move.trim : move.brings_food();
+        if (!tells || !(move.most > 0) || rest[m] == Choice::out) continue;
         Choices with = rest;
         if (with[m] == Choice::open) with[m] = Choice::in;
         parts.push_back(std::move(with));

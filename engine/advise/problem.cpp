@@ -21,7 +21,8 @@ namespace {
 constexpr double most_of_paste = 0.25;    // a green, vegetable or nut
 constexpr double most_of_binder = 0.035;  // also the usual legal cap
 constexpr double most_of_acid = 0.04;
-constexpr double raise_share = 0.6;  // of a line
+constexpr double most_of_liquid = 0.03;  // of wine, stock, milk on top of what there is
+constexpr double raise_share = 0.6;      // of a line
 constexpr double trim_share = 0.4;
 constexpr double dose_slack = 1.5;  // over the equal dose
 constexpr std::size_t stand_ins_a_line = 7;
@@ -49,6 +50,24 @@ const std::vector<Lever>& levers() {
         {Property::cook_loss_pct, {Role::liquid, Role::binder, Role::green, Role::acid}, {Role::binder}, {Role::binder}},
     };
     return all;
+}
+
+double most_of_batch(Role role) {
+    switch (role) {
+        case Role::binder:
+            return most_of_binder;
+        case Role::acid:
+            return most_of_acid;
+        case Role::liquid:
+            return most_of_liquid;
+        default:
+            return most_of_paste;
+    }
+}
+
+// Whether what one food brings in a role is the same thing in another: more cumin is no mustard.
+bool interchangeable(Role role) {
+    return role != Role::herb && role != Role::nut && role != Role::allium && role != Role::spice && role != Role::sweet;
 }
 
 bool contains(const std::vector<Role>& roles, Role role) { return std::find(roles.begin(), roles.end(), role) != roles.end(); }
@@ -109,10 +128,26 @@ private:
         for (std::size_t l = 0; l < lines().size(); ++l) {
             const Material one = unit(lines()[l]);
             problem_.start_total.add(one, problem_.start[l]);
-            meat += one[Amount::meat] * lines()[l].grams.mid;
+            // Fat that is not to be had may be rendered fat or oil instead, which is no meat.
+            const bool fat = problem_.forced[l] && role_of_line(l) == Role::fat;
+            meat += one[Amount::meat] * (fat ? problem_.start[l] : lines()[l].grams.mid);
             base_mass_ += one[Amount::mass] * lines()[l].grams.mid;
         }
         problem_.least_meat = context_.constant("advice.meat.least") * meat;
+        hold_salt();
+    }
+
+    // Salt follows the rest, but is never let go to undo what the rest does to the bind.
+    void hold_salt() {
+        constexpr double most_below = 0.5;  // noticeable differences
+        const bool settled = yardstick_.wanted(Property::salt_pct) || std::any_of(lines().begin(), lines().end(), [&](const Line& line) {
+                                 const auto l = static_cast<std::size_t>(&line - lines().data());
+                                 return role_of_line(l) == Role::salt && (line.keep || problem_.forced[l]);
+                             });
+        if (settled) return;
+        const double base = yardstick_.base().properties[Property::salt_pct];
+        problem_.least_salt =
+            std::min(base - most_below * yardstick_.step(Property::salt_pct), problem_.start_total.share(Amount::salt, 100));
     }
 
     // What a want or a missing line lets us touch.
@@ -130,7 +165,9 @@ private:
                     if (more) lift_[role] = std::max(lift_[role], lifted(goal));
             }
         for (std::size_t l = 0; l < lines().size(); ++l)
-            if (problem_.forced[l]) change_roles_.insert(ingredient(lines()[l]).roles.begin(), ingredient(lines()[l]).roles.end());
+            if (problem_.forced[l])
+                for (const Role role : ingredient(lines()[l]).roles)
+                    if (interchangeable(role)) change_roles_.insert(role);
     }
 
     // How many times the base's dose a goal may take.
@@ -170,7 +207,7 @@ private:
         const Role role = role_of_line(l);
         const bool trim =
             role == Role::salt || (role == Role::liquid && unit(line)[Amount::titratable] <= 0 && unit(line)[Amount::alcohol] <= 0);
-        const bool touched = change_roles_.count(role) > 0;
+        const bool touched = change_roles_.count(role) > 0 || problem_.forced[l];
         if (!trim && !touched) return;
         // Meat only moves for a want about it, or to make up for meat that is missing.
         if (is_meat(l) && !change_roles_.count(role)) return;
@@ -182,7 +219,7 @@ private:
         const double up = std::min({line.grams.mid * (trim         ? trim_share
                                                       : is_meat(l) ? 1.0
                                                                    : raise_share),
-                                    room_for_more(l), is_meat(l) ? base_mass_ : most_of_paste * base_mass_});
+                                    room_for_more(l), is_meat(l) ? base_mass_ : most_of_batch(role) * base_mass_});
         if (up > 0) push({MoveKind::raise, l, line, {}, unit(line), up, price, trim, role, {}});
     }
 
@@ -202,13 +239,31 @@ private:
         const StandsFor stands{l, candidate.closeness, candidate.food.grams.mid, candidate.role, candidate.swaps};
         const std::string key = key_of(candidate.food);
         if (const auto same = line_alike(candidate.food)) return widen_raise(*same, stands);
+        if (kept_as_it_is(candidate.food)) return false;
         const auto [place, fresh] = stand_in_moves_.try_emplace(key, problem_.moves.size());
-        if (fresh) push({MoveKind::stand_in, l, candidate.food, {}, unit(candidate.food), 0, 0, false, candidate.role, {}});
+        if (fresh)
+            push({MoveKind::stand_in,
+                  l,
+                  candidate.food,
+                  {},
+                  counted_as(candidate, lines()[l], context_.middle),
+                  0,
+                  0,
+                  false,
+                  candidate.role,
+                  {}});
         Move& move = problem_.moves[place->second];
         move.stands_for.push_back(stands);
         move.most = bounded(move, candidate.role);
         move.price = price_of(move);
         return true;
+    }
+
+    // What a kept line is made of is not used up elsewhere, unless the list says that there is more.
+    bool kept_as_it_is(const Line& food) const {
+        const bool kept =
+            std::any_of(lines().begin(), lines().end(), [&](const Line& line) { return line.keep && line.ingredient == food.ingredient; });
+        return kept && left_.count(food.ingredient) == 0;
     }
 
     // A stand-in that is in the formula already, prepared to the same weight, is that line raised.
@@ -237,7 +292,8 @@ private:
             move = problem_.moves.end() - 1;
         }
         move->stands_for.push_back(stands);
-        move->most = std::min(room_for_more(l), move->most + dose_slack * stands.equal_grams);
+        move->most = std::min({room_for_more(l), move->most + dose_slack * stands.equal_grams,
+                               is_meat(l) ? base_mass_ : most_of_batch(role_of_line(l)) * base_mass_});
         return move->most > 0;
     }
 
@@ -247,7 +303,7 @@ private:
         const bool meat = ingredient(move.food).meat.has_value();
         const auto lift = lift_.find(role);
         double most = dose_slack * equal * (lift == lift_.end() ? 1.0 : lift->second);
-        if (!meat) most = std::min(most, (role == Role::binder ? most_of_binder : most_of_paste) * base_mass_);
+        if (!meat) most = std::min(most, most_of_batch(role) * base_mass_);
         if (const auto left = left_.find(move.food.ingredient); left != left_.end()) return std::min(most, left->second);
         const Offer offer = stock_.offer(ingredient(move.food));
         return offer.grams ? std::min(most, *offer.grams) : most;

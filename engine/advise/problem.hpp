@@ -69,6 +69,7 @@ struct Problem {
     std::vector<Limit> limits;
     std::vector<ProcessOption> processes;
     double least_meat = 0;   ///< g
+    double least_salt = 0;   ///< % of the batch
     std::vector<Goal> hard;  ///< limits no plan may break: conditions, and word wants as far as all of them can be met
 };
 

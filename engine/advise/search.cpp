@@ -204,6 +204,7 @@ private:
         for (std::size_t m = 0; m < node.choices.size(); ++m)
             if (node.choices[m] == Choice::in) in.push_back(m);
         const Idea chosen = idea_of(problem_, in);
+        if (chosen.empty()) return false;  // anything may still come of it
         return std::any_of(result_.plans.begin(), result_.plans.end(),
                            [&](const Plan& held) { return says_no_more(chosen, node.bound() + bound_slack, held); });
     }

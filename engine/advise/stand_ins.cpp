@@ -70,6 +70,13 @@ std::optional<double> equal_grams(const Line& line, const Line& food, const Swap
 
 }  // namespace
 
+Material counted_as(const Candidate& candidate, const Line& line, Pantry& middle) {
+    Material unit = middle.unit(candidate.food).front();
+    const auto dose = amount_of_dose(candidate.role);
+    if (dose && candidate.food.grams.mid > 0) unit[*dose] = middle.unit(line).front()[*dose] * line.grams.mid / candidate.food.grams.mid;
+    return unit;
+}
+
 std::string key_of(const Line& food) {
     std::string key = food.ingredient;
     for (const auto& step : food.prepared) key += "," + step.preparation;

@@ -33,6 +33,10 @@ Candidates candidates_for(const Line& line, const Process& process, const SwapGr
 /// A food as it comes in by itself in `role`: prepared as the closest swap that brings it asks for.
 Line brought_in(const Ingredient& food, Role role, const Knowledge& knowledge);
 
+/// A gram of the stand-in as it counts beside `line`: where a role has no common currency (herbs, nuts, alliums, spices), the grams of
+/// equal dose carry the line's dose.
+Material counted_as(const Candidate& candidate, const Line& line, Pantry& middle);
+
 /// What tells one food from another: the ingredient and its preparations.
 std::string key_of(const Line& food);
 

@@ -61,6 +61,8 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
                                                                           : ": not on the list, taken to be missing, since other " +
                                                                                 std::string(spelling(role)) + " is listed"));
     }
+    if (!stock.everything_)
+        stock.presumed_.push_back("only what the list names can come in; without a list, and with --without, everything known can");
     return stock;
 }
 

@@ -85,7 +85,8 @@ private:
         double price = context_.constant("advice.price.swap") * (1 - candidate.closeness);
         for (const auto& allergen : knowledge_.ingredient(candidate.food.ingredient)->allergens)
             price += known_allergen(allergen) ? 0 : context_.constant("advice.price.allergen");
-        Trimmed trimmed = trimmed_after(swapped(candidate), line_, yardstick_, context_);
+        Trimmed trimmed =
+            trimmed_after(swapped(candidate), line_, counted_as(candidate, formula_.lines[line_], context_.middle), yardstick_, context_);
         const double distance = price + trimmed.distance;
         return {std::move(candidate), std::move(trimmed), distance};
     }
@@ -128,7 +129,7 @@ private:
         std::set<std::string> sources;
         for (const auto swap : candidate.swaps)
             if (sources.insert(records.swaps[swap].source).second) s.sources.push_back(records.swaps[swap].source);
-        effects(s, ranked.trimmed.formula);
+        look_at(s, ranked.trimmed.formula);
         for (const auto& allergen : ingredient.allergens)
             if (!known_allergen(allergen)) s.new_allergens.push_back(allergen);
         return s;
@@ -152,10 +153,18 @@ private:
         return spread.mid > 0 ? scaled(spread, candidate.food.grams.mid / spread.mid) : candidate.food.grams;
     }
 
-    void effects(StandIn& s, const Formula& variant) {
-        const Differences d = differences_between(base_states_, states_of(Batch(variant, context_.drawn), context_.drawn.models()));
+    // What changes with it, and what there is to be minded that there was not.
+    void look_at(StandIn& s, const Formula& variant) {
+        const Batch batch(variant, context_.drawn);
+        const auto states = states_of(batch, context_.drawn.models());
+        const Differences d = differences_between(base_states_, states);
         s.effects = d.properties;
         s.colour_difference = d.rested;
+        Prediction there = predict_formula(variant, batch, states, context_.drawn);
+        mark_safety(there, variant, knowledge_, context_.options.rules);
+        for (const auto& caution : there.cautions)
+            if (std::none_of(base_.cautions.begin(), base_.cautions.end(), [&](const CautionText& c) { return c.text == caution.text; }))
+                s.cautions.push_back(caution);
     }
 
     const Formula& formula_;

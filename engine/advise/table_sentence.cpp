@@ -65,10 +65,11 @@ std::string table_sentence(const Yardstick& yardstick, const Compared& c) {
         tell(what, moved);
     }
     std::stable_sort(told.begin(), told.end(), [](const Told& a, const Told& b) { return a.size > b.size; });
-    if (told.empty()) return "Nobody at the table should notice.";
+    const std::string unlike = c.unlike.empty() ? "" : "Not a close match: " + c.unlike + "; taste before you make more.";
+    if (told.empty()) return unlike.empty() ? "Nobody at the table should notice." : "Much the same in what can be worked out. " + unlike;
     std::string sentence;
     for (std::size_t i = 0; i < std::min<std::size_t>(told.size(), 4); ++i) sentence += (i ? ", " : "") + told[i].text;
-    return sentence + ".";
+    return sentence + "." + (unlike.empty() ? "" : " " + unlike);
 }
 
 }  // namespace standin

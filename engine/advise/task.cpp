@@ -6,11 +6,10 @@
 namespace standin {
 namespace {
 
-constexpr double step = 1e-6;          // of the most a sum can move, for forward differences
-constexpr double least_mass = 1.0;     // g; a batch that moves away altogether is no batch
-constexpr double no_batch = 1e3;       // what is said of it
-constexpr double equal_within = 0.1;   // noticeable differences
-constexpr std::size_t batch_rows = 1;  // limits that depend on the batch besides goals: its meat
+constexpr double step = 1e-6;         // of the most a sum can move, for forward differences
+constexpr double least_mass = 1.0;    // g; a batch that moves away altogether is no batch
+constexpr double no_batch = 1e3;      // what is said of it
+constexpr double equal_within = 0.1;  // noticeable differences
 
 // Amounts and notes alike by number, as they stand in a material.
 Amount sum_at(std::size_t i) { return static_cast<Amount>(i); }
@@ -68,7 +67,8 @@ Task::Task(const Problem& problem, const std::vector<Goal>& hard, const Yardstic
             if (std::find(limit.moves.begin(), limit.moves.end(), active_[i]) == limit.moves.end()) continue;
             by_limit_[l][i] = problem.moves[active_[i]].most / (limit.grams > 0 ? limit.grams : 1);
         }
-    limit_count_ = (meat_limit_ ? batch_rows : 0) + problem.limits.size();
+    salt_limit_ = problem.least_salt > 0;
+    limit_count_ = (meat_limit_ ? 1 : 0) + (salt_limit_ ? 1 : 0) + problem.limits.size();
     for (const Goal& goal : hard) limit_count_ += goal.kind == Goal::Kind::equal ? 2 : 1;
 }
 
@@ -124,6 +124,7 @@ void Task::judge(const Material& batch, const State& state, std::vector<double>&
         if (goal.kind != Goal::Kind::at_most) breaches.push_back(-past - slack);
     }
     if (meat_limit_) breaches.push_back(1 - batch[Amount::meat] / problem_.least_meat);
+    if (salt_limit_) breaches.push_back((problem_.least_salt - state.properties[Property::salt_pct]) / yardstick_.unit(Property::salt_pct));
 }
 
 void Task::add_limits(const std::vector<double>& y, std::vector<double>& breaches) const {

@@ -76,7 +76,7 @@ private:
     Matrix by_limit_;                  // slopes of the limits on grams
     double fixed_price_ = 0;
     std::size_t limit_count_ = 0;
-    bool meat_limit_ = false;
+    bool meat_limit_ = false, salt_limit_ = false;
 };
 
 }  // namespace standin

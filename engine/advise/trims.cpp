@@ -19,7 +19,7 @@ bool may_follow(const Line& line, const Context& context) {
     return !line.keep && (role == Role::salt || role == Role::liquid || role == Role::acid);
 }
 
-Problem trims_of(const Formula& swapped, std::size_t line, const Context& context) {
+Problem trims_of(const Formula& swapped, std::size_t line, const Material& counted, const Yardstick& yardstick, const Context& context) {
     Problem problem;
     problem.formula = swapped;
     Draws middle = Draws::middle();
@@ -27,7 +27,7 @@ Problem trims_of(const Formula& swapped, std::size_t line, const Context& contex
     const double price = context.constant("advice.price.trim");
     for (std::size_t l = 0; l < swapped.lines.size(); ++l) {
         const Line& food = swapped.lines[l];
-        const Material& unit = context.middle.unit(food).front();
+        const Material& unit = l == line ? counted : context.middle.unit(food).front();
         problem.start.push_back(food.grams.mid);
         problem.start_total.add(unit, food.grams.mid);
         if (l == line || !may_follow(food, context)) continue;
@@ -37,14 +37,19 @@ Problem trims_of(const Formula& swapped, std::size_t line, const Context& contex
         problem.moves.push_back({MoveKind::reduce, l, food, {}, less, most, price, true, Role::salt, {}});
         problem.moves.push_back({MoveKind::raise, l, food, {}, unit, most, price, true, Role::salt, {}});
     }
+    problem.least_meat = problem.start_total[Amount::meat];
+    constexpr double most_below = 0.5;  // noticeable differences that salt may be let go
+    const double salt = problem.start_total.share(Amount::salt, 100);
+    const double held = yardstick.base().properties[Property::salt_pct] - most_below * yardstick.step(Property::salt_pct);
+    problem.least_salt = std::max(0.0, std::min(salt, held));
     return problem;
 }
 
 }  // namespace
 
-Trimmed trimmed_after(const Formula& swapped, std::size_t line, const Yardstick& yardstick, const Context& context) {
-    Problem problem = trims_of(swapped, line, context);
-    problem.least_meat = problem.start_total[Amount::meat];
+Trimmed trimmed_after(const Formula& swapped, std::size_t line, const Material& counted, const Yardstick& yardstick,
+                      const Context& context) {
+    const Problem problem = trims_of(swapped, line, counted, yardstick, context);
     const Rebalancer rebalancer(problem, yardstick, context.middle.models());
     const ProcessOption& process = problem.processes.front();
     const Solution relaxed = rebalancer.solve(std::vector<Choice>(problem.moves.size(), Choice::open), process, {});
@@ -68,7 +73,10 @@ Trimmed trimmed_after(const Formula& swapped, std::size_t line, const Yardstick&
         result.trims.push_back({moved.ingredient, before, after});
     }
     const Batch batch(result.formula, context.middle);
-    const Material total = batch.total(0);
+    Material total = batch.total(0);
+    const Line& stood_in = result.formula.lines[line];
+    total.add(context.middle.unit(stood_in).front(), -stood_in.grams.mid);
+    total.add(counted, stood_in.grams.mid);
     result.distance = price + yardstick.distance(total, context.middle.models().state(total, batch.process(0), 0));
     return result;
 }

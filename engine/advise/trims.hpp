@@ -12,7 +12,9 @@ struct Trimmed {
     double distance = 0;  ///< from the yardstick's base, the price of the trims included
 };
 
-/// `swapped` is the base with one line, number `line`, replaced; that line and kept ones stay as they are.
-Trimmed trimmed_after(const Formula& swapped, std::size_t line, const Yardstick& yardstick, const Context& context);
+/// `swapped` is the base with one line, number `line`, replaced by what counts as `counted` a gram (stand_ins.hpp); that line and kept
+/// ones stay as they are.
+Trimmed trimmed_after(const Formula& swapped, std::size_t line, const Material& counted, const Yardstick& yardstick,
+                      const Context& context);
 
 }  // namespace standin

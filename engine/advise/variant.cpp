@@ -82,7 +82,7 @@ private:
         const bool replaced = stands_for_it && gone;
         if (moved && !replaced) {
             const EditKind kind = gone ? EditKind::omit : after_[l] < line.grams.mid ? EditKind::reduce : EditKind::raise;
-            built_.edits.push_back({kind, l, PlainEdit::none, line.grams.mid, after_[l], nullptr});
+            built_.edits.push_back({kind, l, PlainEdit::none, line.grams.mid, after_[l], nullptr, 0});
         }
         if (found == assigned_.end()) return;
         const EditKind kind = gone && found->second.size() == 1 ? EditKind::replace : EditKind::split;
@@ -94,12 +94,13 @@ private:
 
     void bring(std::size_t m, EditKind kind, std::size_t l) {
         const double grams = place(m);
-        if (grams >= nothing) built_.edits.push_back({kind, l, m, lines()[l].grams.mid, grams, nullptr});
+        if (grams >= nothing)
+            built_.edits.push_back({kind, l, m, lines()[l].grams.mid, grams, nullptr, after_[l] < nothing ? 0 : after_[l]});
     }
 
     void add(std::size_t m) {
         const double grams = place(m);
-        if (grams >= nothing) built_.edits.push_back({EditKind::add, PlainEdit::none, m, 0, grams, nullptr});
+        if (grams >= nothing) built_.edits.push_back({EditKind::add, PlainEdit::none, m, 0, grams, nullptr, 0});
     }
 
     double place(std::size_t m) {
@@ -118,7 +119,7 @@ private:
         built_.formula.beside = problem_.formula.beside;
         built_.formula.process = option.process;
         for (const auto& change : option.changes)
-            built_.edits.push_back({EditKind::process, PlainEdit::none, PlainEdit::none, 0, 0, &change});
+            built_.edits.push_back({EditKind::process, PlainEdit::none, PlainEdit::none, 0, 0, &change, 0});
     }
 
     const Problem& problem_;

@@ -14,6 +14,7 @@ struct PlainEdit {
     std::size_t move = none;                 ///< the stand-in or addition
     double before = 0, after = 0;            ///< grams as weighed
     const ProcessChange* process = nullptr;  ///< of the problem
+    double left = 0;                         ///< grams of the line that stay beside a stand-in
     static constexpr std::size_t none = static_cast<std::size_t>(-1);
 };
 

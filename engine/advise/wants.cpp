@@ -1,8 +1,10 @@
 #include "advise/wants.hpp"
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
 #include <cstdlib>
+#include <set>
 
 #include "base/typed_reader.hpp"
 #include "base/words.hpp"
@@ -14,6 +16,11 @@ std::string trimmed(std::string_view text) {
     const auto first = text.find_first_not_of(" \t");
     if (first == std::string_view::npos) return {};
     return std::string(text.substr(first, text.find_last_not_of(" \t") - first + 1));
+}
+
+std::string lower(std::string text) {
+    for (auto& c : text) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+    return text;
 }
 
 std::vector<std::string_view> condition_words() {
@@ -69,8 +76,10 @@ Result<bool> add_word(const std::string& want, const Knowledge& knowledge, std::
 
 Result<std::vector<Goal>> read_wants(const std::vector<std::string>& wants, const Knowledge& knowledge) {
     std::vector<Goal> goals;
+    std::set<std::string> told;
     for (const auto& written : wants) {
-        const std::string want = trimmed(written);
+        const std::string want = lower(trimmed(written));
+        if (!told.insert(want).second) continue;
         const auto at = want.find_first_of("<>=");
         if (at == std::string::npos) {
             if (const auto added = add_word(want, knowledge, goals); !added) return Failure(added.error());

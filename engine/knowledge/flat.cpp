@@ -78,7 +78,7 @@ void layout(A& a, Preparation& r) {
 }
 template <class A>
 void layout(A& a, Swap& r) {
-    a(r.role, r.from, r.to, r.note, r.source, r.prepared, r.needs, r.basis, r.ratio, r.closeness, r.derived);
+    a(r.role, r.from, r.to, r.note, r.source, r.prepared, r.needs, r.basis, r.ratio, r.closeness, r.derived, r.returned);
 }
 template <class A>
 void layout(A& a, Condition& r) {

@@ -143,7 +143,7 @@ private:
 
     void conditions() {
         for (const auto& s : records_.swaps)
-            if (!s.needs.empty() && s.note.empty())
+            if (!s.needs.empty() && s.note.empty() && !s.returned)
                 add("condition-unsaid", "swaps with a condition and no note", swap_key(s),
                     s.from + " > " + s.to + " as " + std::string(spelling(s.role)), s.needs.front());
     }

@@ -34,6 +34,8 @@ Swap swap_of(ObjectReader& r, Role role) {
 Swap returned(const Swap& swap) {
     Swap back = swap;
     std::swap(back.from, back.to);
+    back.note.clear();  // it describes the stand-in
+    back.returned = true;
     if (back.ratio && swap.ratio->band.low > 0)
         back.ratio->band = {1 / swap.ratio->band.high, 1 / swap.ratio->band.mid, 1 / swap.ratio->band.low};
     return back;

@@ -135,6 +135,7 @@ struct Swap {
     std::optional<Quantity> ratio;
     double closeness = 0;
     bool derived = false;
+    bool returned = false;  // the way back of one that goes both ways: without a note, which told of the other end
 };
 
 /// What a swap may ask for beside the weight: a preparation of the stand-in, or a bound on how the batch is made, or just care.

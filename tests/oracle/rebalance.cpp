@@ -36,6 +36,9 @@ public:
     double violation(const std::vector<double>& y, const Material& batch, const State& state) const {
         const Problem& p = small_.problem;
         double sum = std::max(0.0, 1 - batch[Amount::meat] / p.least_meat - 1e-5);
+        if (p.least_salt > 0)
+            sum +=
+                std::max(0.0, (p.least_salt - state.properties[Property::salt_pct]) / small_.yardstick().unit(Property::salt_pct) - 1e-5);
         for (const auto& goal : p.hard) {
             const double unit = small_.yardstick().step(goal.property) > 0 ? small_.yardstick().step(goal.property) : 1;
             const double past = (state.properties[goal.property] - goal.limit) / unit;

@@ -134,6 +134,8 @@ class Browser:
 
     def printed_pages(self, paper, keep=None):
         width, height = PAPER[paper]
+        # The widest face that every system here has: what fits in it fits in others.
+        self.driver.execute_script("document.body.style.fontFamily = 'DejaVu Sans'")
         pdf = base64.b64decode(self.driver.execute_cdp_cmd("Page.printToPDF", {
             "paperWidth": width, "paperHeight": height, "preferCSSPageSize": False, "printBackground": False})["data"])
         if keep:

@@ -15,7 +15,8 @@ Formula base() {
 
 Trimmed after(const Formula& swapped, std::size_t number) {
     Advising advising(base(), {});
-    return trimmed_after(swapped, number, advising.yardstick(), advising.context());
+    const Context context = advising.context();
+    return trimmed_after(swapped, number, context.middle.unit(swapped.lines[number]).front(), advising.yardstick(), context);
 }
 
 }  // namespace

@@ -31,6 +31,7 @@ struct StandIn {
     Band colour_difference;         ///< CIEDE2000, rested
     double distance = 0;            ///< noticeable differences, price included
     std::vector<std::string> new_allergens;
+    std::vector<CautionText> cautions;  ///< that come with it, beside those of the formula as it is
     std::string note;
     std::optional<bool> in_season;   ///< in the month asked for; absent: no month, or no season known
     std::vector<std::string> needs;  ///< what the maker must see to, a sentence each
@@ -76,6 +77,7 @@ struct Edit {
     std::string with;                   ///< id of the stand-in or of what is added; what to do, for process
     std::vector<std::string> prepared;  ///< of the stand-in, as people read it
     double grams_before = 0, grams_after = 0;
+    double grams_left = 0;  ///< of the line, where something else is taken for a part of it
     std::string why;
     std::vector<Instead> alternatives;  ///< nearest first
 };
