@@ -292,8 +292,14 @@ private:
             move = problem_.moves.end() - 1;
         }
         move->stands_for.push_back(stands);
-        move->most = std::min({room_for_more(l), move->most + dose_slack * stands.equal_grams,
-                               is_meat(l) ? base_mass_ : most_of_batch(role_of_line(l)) * base_mass_});
+        const Role role = role_of_line(l);
+        double most = std::min(room_for_more(l), is_meat(l) ? base_mass_ : most_of_batch(role) * base_mass_);
+        if (!interchangeable(role)) {
+            // More of another herb or spice is a stand-in like any other, and no more of it than a taster forgives.
+            most = std::min(most, raise_share * lines()[l].grams.mid);
+            move->price = price_of(*move);
+        }
+        move->most = std::min(most, move->most + dose_slack * stands.equal_grams);
         return move->most > 0;
     }
 
