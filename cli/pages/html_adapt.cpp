@@ -34,8 +34,7 @@ Markup in_short(const AdaptAnswer& a, const Engine& engine) {
 
 Markup edits(const Variant& v, const Engine& engine) {
     std::vector<Markup> items;
-    for (const auto& e : v.edits)
-        items.push_back(el("strong", capital(in_words(e, engine))) + Markup(e.why.empty() ? "" : ": " + e.why));
+    for (const auto& e : v.edits) items.push_back(el("strong", capital(in_words(e, engine))) + Markup(e.why.empty() ? "" : ": " + e.why));
     if (items.empty()) items.emplace_back("Change nothing.");
     for (const auto& g : v.gives_back) items.emplace_back(g);
     return bullets(items);

@@ -137,17 +137,12 @@ private:
         hold_salt();
     }
 
-    // Salt follows the rest, but is never let go to undo what the rest does to the bind.
     void hold_salt() {
-        constexpr double most_below = 0.5;  // noticeable differences
         const bool settled = yardstick_.wanted(Property::salt_pct) || std::any_of(lines().begin(), lines().end(), [&](const Line& line) {
                                  const auto l = static_cast<std::size_t>(&line - lines().data());
                                  return role_of_line(l) == Role::salt && (line.keep || problem_.forced[l]);
                              });
-        if (settled) return;
-        const double base = yardstick_.base().properties[Property::salt_pct];
-        problem_.least_salt =
-            std::min(base - most_below * yardstick_.step(Property::salt_pct), problem_.start_total.share(Amount::salt, 100));
+        if (!settled) problem_.least_salt = held_salt(yardstick_, problem_.start_total);
     }
 
     // What a want or a missing line lets us touch.
@@ -409,6 +404,12 @@ std::vector<Goal> hard_goals(const Yardstick& yardstick) {
     for (const auto& goal : yardstick.goals())
         hard.push_back(as_condition(goal, yardstick.base().properties[goal.property], aimed_within * yardstick.step(goal.property)));
     return hard;
+}
+
+double held_salt(const Yardstick& yardstick, const Material& start) {
+    constexpr double most_below = 0.25;  // noticeable differences; judgement
+    const double held = yardstick.base().properties[Property::salt_pct] - most_below * yardstick.step(Property::salt_pct);
+    return std::max(0.0, std::min(held, start.share(Amount::salt, 100)));
 }
 
 Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick,

@@ -76,6 +76,10 @@ struct Problem {
 /// The goals as limits: conditions as they are, words at their target less the slack within which they count as met.
 std::vector<Goal> hard_goals(const Yardstick& yardstick);
 
+/// % of the batch that salt is held above when nothing is wanted of it: it follows the rest, but is never let go to undo what the rest does
+/// to the bind. `start` is the batch before any move.
+double held_salt(const Yardstick& yardstick, const Material& start);
+
 /// Everything that may be done about `formula`, with every goal as a hard limit. Lines marked keep have no moves.
 Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick,
                      const Context& context);

@@ -38,10 +38,7 @@ Problem trims_of(const Formula& swapped, std::size_t line, const Material& count
         problem.moves.push_back({MoveKind::raise, l, food, {}, unit, most, price, true, Role::salt, {}});
     }
     problem.least_meat = problem.start_total[Amount::meat];
-    constexpr double most_below = 0.5;  // noticeable differences that salt may be let go
-    const double salt = problem.start_total.share(Amount::salt, 100);
-    const double held = yardstick.base().properties[Property::salt_pct] - most_below * yardstick.step(Property::salt_pct);
-    problem.least_salt = std::max(0.0, std::min(salt, held));
+    problem.least_salt = held_salt(yardstick, problem.start_total);
     return problem;
 }
 
