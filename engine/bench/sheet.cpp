@@ -10,6 +10,7 @@
 #include "bench/steps.hpp"
 #include "bench/weights.hpp"
 #include "formula/process_text.hpp"
+#include "safety/cautions.hpp"
 #include "safety/core_temperature.hpp"
 #include "safety/wording.hpp"
 
@@ -42,6 +43,26 @@ void settle_core(Sheet& sheet, const Knowledge& knowledge, std::string_view rule
     if (sheet.formula.process.core_c && *sheet.formula.process.core_c < demanded.core_c)
         sheet.notes.push_back("The formula stops at a core of " + shown_temperature(*sheet.formula.process.core_c) + "; the sheet says " +
                               shown_temperature(sheet.core_c) + ", as the rule does.");
+}
+
+void warn_of_the_rest(Sheet& sheet, const Knowledge& knowledge) {
+    const double longest = knowledge.parameter("bench.rest.longest").mid;
+    if (rests_beyond(sheet.formula.process, longest))
+        sheet.notes.push_back("The formula rests it " + shown(*sheet.formula.process.rest_h) + " hours; the sheet says " + shown(longest) +
+                              ", the longest that raw sausage keeps cold. What is not cooked by then is frozen.");
+}
+
+// Frozen leaves are wet: thawed and wrung out by most, and a formula that means that says so.
+void warn_of_frozen_leaves(Sheet& sheet, const Knowledge& knowledge) {
+    for (const auto& line : sheet.formula.lines) {
+        const Ingredient& i = *knowledge.ingredient(line.ingredient);
+        const bool leaf = i.tissue == Tissue::thin_leaf || i.tissue == Tissue::thick_leaf;
+        const bool frozen = std::find(i.already.begin(), i.already.end(), "frozen-thawed") != i.already.end();
+        if (!leaf || !frozen || has_step(line, "squeezed")) continue;
+        sheet.notes.push_back("Thaw the " + i.names.front() +
+                              " in the cold. The formula does not squeeze it, so all its water goes in: if " + "you squeeze it, write `" +
+                              i.names.front() + ", squeezed` there, for the weights and the mass change.");
+    }
 }
 
 void warn_of_the_scale(Sheet& sheet) {
@@ -130,6 +151,8 @@ Result<Sheet> sheet_of(const Formula& formula, const SheetRequest& request, cons
     std::erase_if(sheet.steps, [](const SheetStep& s) { return s.parts.empty(); });
     for (auto& step : making_steps(sheet, knowledge)) sheet.steps.push_back(std::move(step));
     warn_of_the_scale(sheet);
+    warn_of_the_rest(sheet, knowledge);
+    warn_of_frozen_leaves(sheet, knowledge);
     warn_of_the_casing(sheet, knowledge);
     return sheet;
 }
