@@ -60,7 +60,7 @@ std::string work_part(const Sheet& s, Units units, const Look& look) {
 
 std::string shopping_part(const Sheet& s, Units units, const Look& look) {
     Table table({{"", Align::left}, {"buy", Align::right}, {"", Align::left}, {"for", Align::left}});
-    for (const auto& p : s.buy) table.row({box, to_buy(p, units), p.name, what_for(p, units)});
+    for (const auto& p : s.buy) table.row({box, to_buy(p, units), p.name, what_for(p, s, units)});
     if (s.makes.casing_m) table.row({box, metres(*s.makes.casing_m, units), casing(s.makes, units), casing_needed(s.makes, units)});
     return heading("Buy", look) + table.page(look) + paragraph("Rounded up to what shops sell; bunches and pieces differ, so weigh.", look);
 }
