@@ -21,11 +21,12 @@ std::string in_short(const Sheet& s, Units units, const Look& look) {
 }
 
 std::string when(const SheetWeight& w, const PredictedLine& line) {
-    std::vector<std::string> words;
-    if (!line.prepared.empty()) words.push_back(w.after ? "weighed prepared" : "weighed raw");
-    if (line.keep) words.emplace_back("keep");
-    if (w.fine) words.emplace_back("0.1 g scale");
-    return words.empty() ? "" : "(" + listed(words) + ")";
+    std::string words;
+    const auto say = [&](const char* more) { words += (words.empty() ? "" : "; ") + std::string(more); };
+    if (!line.prepared.empty()) say(w.after ? "weighed prepared" : "weighed raw");
+    if (line.keep) say("keep");
+    if (w.fine) say("0.1 g scale");
+    return words.empty() ? "" : "(" + words + ")";
 }
 
 std::string weights_part(const Sheet& s, Units units, const Look& look) {

@@ -91,11 +91,11 @@ void warn_of_the_casing(Sheet& sheet, const Knowledge& knowledge) {
     sheet.notes.push_back(note);
 }
 
-Result<double> length_asked(const std::string& text, const std::string& option) {
+// Millimetres, where the process takes them for a length; absent otherwise.
+std::optional<double> length_in(const std::string& text) {
     Process process;
-    if (set_process(process, "diameter", text))
-        return failure(Trouble::usage, option + ": expected a length from 5 to 250 mm such as 12 cm or 5 in, not `" + text + "`");
-    return *process.diameter_mm;
+    if (set_process(process, "diameter", text)) return std::nullopt;
+    return process.diameter_mm;
 }
 
 // How large one piece is to be; a casing asked for goes into the process.
@@ -103,10 +103,10 @@ Result<PieceAsked> piece_asked(const SheetRequest& request, Process& process, co
     const double widest = knowledge.parameter("bench.link.widest").mid;
     PieceAsked asked;
     if (!request.casing.empty()) {
-        const auto mm = length_asked(request.casing, "--casing");
-        if (!mm) return Failure(mm.error());
-        if (*mm >= widest)
-            return failure(Trouble::usage, "--casing: expected one under " + shown(widest) + " mm wide, not `" + request.casing + "`");
+        const auto mm = length_in(request.casing);
+        if (!mm || *mm >= widest)
+            return failure(Trouble::usage, "--casing: expected a width from 5 to less than " + shown(widest) +
+                                               " mm such as 32 mm or 1 1/4 in, not `" + request.casing + "`");
         process.diameter_mm = *mm;
     }
     if (!request.piece.empty() && !request.link.empty())
@@ -119,8 +119,9 @@ Result<PieceAsked> piece_asked(const SheetRequest& request, Process& process, co
     if (!request.link.empty()) {
         if (!process.diameter_mm || *process.diameter_mm >= widest)
             return failure(Trouble::usage, "--link needs a casing: --casing 32mm, or `diameter: 32 mm` in the formula");
-        const auto mm = length_asked(request.link, "--link");
-        if (!mm) return Failure(mm.error());
+        const auto mm = length_in(request.link);
+        if (!mm)
+            return failure(Trouble::usage, "--link: expected a length from 5 to 250 mm such as 12 cm or 5 in, not `" + request.link + "`");
         asked.link_mm = *mm;
     }
     return asked;
@@ -150,9 +151,9 @@ Result<Sheet> sheet_of(const Formula& formula, const SheetRequest& request, cons
     sheet.steps = preparing_steps(sheet, knowledge);
     std::erase_if(sheet.steps, [](const SheetStep& s) { return s.parts.empty(); });
     for (auto& step : making_steps(sheet, knowledge)) sheet.steps.push_back(std::move(step));
-    warn_of_the_scale(sheet);
     warn_of_the_rest(sheet, knowledge);
     warn_of_frozen_leaves(sheet, knowledge);
+    warn_of_the_scale(sheet);
     warn_of_the_casing(sheet, knowledge);
     return sheet;
 }
