@@ -64,7 +64,7 @@ Markup step_part(const SheetStep& step, std::size_t n, const Sheet& s, Units uni
 Markup shopping_part(const Sheet& s, Units units) {
     std::vector<std::vector<Markup>> rows;
     for (const auto& p : s.buy) {
-        const auto whole = untrimmed(p, units);
+        const auto whole = untrimmed(p, s, units);
         rows.push_back(
             {tick(food(p.name) + (whole.empty() ? Markup() : Markup(" ") + el("small", whole))), el("strong", stacked(to_buy(p, units)))});
     }

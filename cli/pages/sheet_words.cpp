@@ -46,15 +46,23 @@ std::string sold(const Sold& s, Units units) {
     return text + " of " + (units == Units::us ? shop_pounds(s.unit_g) : about(s.unit_g, units));
 }
 
+// How finely the list of weights shows this food: what is bought and trimmed of it is rounded alike.
+double step_of(const std::string& ingredient, const Sheet& sheet) {
+    double step = 1;
+    for (const auto& w : sheet.weights)
+        if (sheet.prediction.lines[w.line].ingredient == ingredient) step = std::min(step, w.scale_g);
+    return step;
+}
+
 bool changes_weight(const StepPart& p) { return std::abs(p.grams_in - p.grams_out) > enough_to_say * p.grams_in; }
 
 // "320 g spinach, about 300 g after", "22 g garlic", "25 g garlic to 22 g".
 std::string part(const StepPart& p, const Sheet& sheet, Units units) {
     const std::string name = sheet.prediction.lines[p.line].name;
-    const double step = sheet.weights[p.line].scale_g;
-    const std::string in = weight(p.grams_in, units, step) + " " + name;
-    if (!p.verb.empty()) return in + " to " + about(p.grams_out, units);
-    return changes_weight(p) ? in + ", about " + about(p.grams_out, units) + " after" : in;
+    const double step = p.verb.empty() ? sheet.weights[p.line].scale_g : step_of(sheet.prediction.lines[p.line].ingredient, sheet);
+    const std::string in = weight(p.grams_in, units, step) + " " + name, out = weight(p.grams_out, units, step);
+    if (!p.verb.empty()) return in + " to " + out;
+    return changes_weight(p) ? in + ", about " + out + " after" : in;
 }
 
 // "In all 5100 g" of what comes together, "In 5100 g, out 3700 g" of what goes through as one.
@@ -149,14 +157,14 @@ std::string to_buy(const Purchase& p, Units units) {
     return metric + " (" + (alike ? us.substr(size + 4) : us) + ")";
 }
 
-std::string untrimmed(const Purchase& p, Units units) {
+std::string untrimmed(const Purchase& p, const Sheet& sheet, Units units) {
     if (p.bought_g - p.need_g <= enough_to_say * p.need_g) return "";
-    return about(p.bought_g, units == Units::both ? Units::metric : units) + " untrimmed";
+    return weight(p.bought_g, units == Units::both ? Units::metric : units, step_of(p.ingredient, sheet)) + " untrimmed";
 }
 
-std::string what_for(const Purchase& p, Units units) {
-    const std::string whole = untrimmed(p, units);
-    return whole.empty() ? weight(p.need_g, units, p.need_g < 20 ? 0.1 : 1) : whole;
+std::string what_for(const Purchase& p, const Sheet& sheet, Units units) {
+    const std::string whole = untrimmed(p, sheet, units);
+    return whole.empty() ? weight(p.need_g, units, step_of(p.ingredient, sheet)) : whole;
 }
 
 std::string how_known(const SheetStep& step) { return step.said ? "" : "usual"; }

@@ -23,12 +23,14 @@ std::string measured(const SheetStep& step, Units units);
 /// is one thing afterwards. With both units in grams alone: they are there to check by.
 std::string amounts(const SheetStep& step, const Sheet& sheet, Units units);
 
+// A weight of one food is rounded as the list of weights rounds it, wherever it stands.
+
 /// "2 bunches", "700 g", "1 1/4 lb", "1 packet of 30 g"; in both "1 packet of 30 g (1 packet of 1 oz)".
 std::string to_buy(const Purchase& purchase, Units units);
 /// "445 g untrimmed"; empty where nothing is cut away.
-std::string untrimmed(const Purchase& purchase, Units units);
+std::string untrimmed(const Purchase& purchase, const Sheet& sheet, Units units);
 /// The same, or where nothing is cut away "320 g".
-std::string what_for(const Purchase& purchase, Units units);
+std::string what_for(const Purchase& purchase, const Sheet& sheet, Units units);
 
 /// "usual"; empty where the formula gives the numbers.
 std::string how_known(const SheetStep& step);

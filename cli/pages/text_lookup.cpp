@@ -76,8 +76,9 @@ std::string about(const IngredientFacts& i, const Look& look) {
 }
 
 std::string ingredient_part(const IngredientFacts& i, const Engine& engine, const Look& look) {
-    std::string out = about(i, look) + facts_part("In 100 g", i.composition, look) + facts_part("What it brings", i.doses, look) +
-                      facts_part("Measures", i.measures, look) + swaps_part("What can stand in for it", i.swaps_out, true, engine, look) +
+    std::string out = about(i, look) + cautions_part(i.cautions, look) + facts_part("In 100 g", i.composition, look) +
+                      facts_part("What it brings", i.doses, look) + facts_part("Measures", i.measures, look) +
+                      swaps_part("What can stand in for it", i.swaps_out, true, engine, look) +
                       swaps_part("What it can stand in for", i.swaps_in, false, engine, look);
     if (!i.sources.empty()) out += heading("Sources", look);
     for (const auto& [id, cite] : i.sources) out += bullet(id + ": " + cite, look);

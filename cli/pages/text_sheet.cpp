@@ -21,11 +21,12 @@ std::string in_short(const Sheet& s, Units units, const Look& look) {
 }
 
 std::string when(const SheetWeight& w, const PredictedLine& line) {
-    std::vector<std::string> words;
-    if (!line.prepared.empty()) words.push_back(w.after ? "weighed prepared" : "weighed raw");
-    if (line.keep) words.emplace_back("keep");
-    if (w.fine) words.emplace_back("0.1 g scale");
-    return words.empty() ? "" : "(" + listed(words) + ")";
+    std::string words;
+    const auto say = [&](const char* more) { words += (words.empty() ? "" : "; ") + std::string(more); };
+    if (!line.prepared.empty()) say(w.after ? "weighed prepared" : "weighed raw");
+    if (line.keep) say("keep");
+    if (w.fine) say("0.1 g scale");
+    return words.empty() ? "" : "(" + words + ")";
 }
 
 std::string weights_part(const Sheet& s, Units units, const Look& look) {
@@ -60,7 +61,7 @@ std::string work_part(const Sheet& s, Units units, const Look& look) {
 
 std::string shopping_part(const Sheet& s, Units units, const Look& look) {
     Table table({{"", Align::left}, {"buy", Align::right}, {"", Align::left}, {"for", Align::left}});
-    for (const auto& p : s.buy) table.row({box, to_buy(p, units), p.name, what_for(p, units)});
+    for (const auto& p : s.buy) table.row({box, to_buy(p, units), p.name, what_for(p, s, units)});
     if (s.makes.casing_m) table.row({box, metres(*s.makes.casing_m, units), casing(s.makes, units), casing_needed(s.makes, units)});
     return heading("Buy", look) + table.page(look) + paragraph("Rounded up to what shops sell; bunches and pieces differ, so weigh.", look);
 }

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <initializer_list>
 #include <vector>
 
@@ -30,6 +31,11 @@ private:
     double in_bowl_ = 0;
 };
 
+bool has_part(const Sheet& sheet, const Knowledge& knowledge, Part part) {
+    return std::any_of(sheet.formula.lines.begin(), sheet.formula.lines.end(),
+                       [&](const Line& line) { return part_of(line, knowledge) == part; });
+}
+
 }  // namespace
 
 double process_value(const std::optional<double>& said, const char* parameter, const Knowledge& knowledge, SheetStep& step) {
@@ -41,16 +47,28 @@ std::vector<SheetStep> mixing_steps(const Sheet& sheet, const Knowledge& knowled
     Mixer mixer(sheet, knowledge);
     std::vector<SheetStep> steps;
     if (sheet.formula.process.order == Order::salt_first) {
-        steps.push_back(mixer.step("mix-salt", "salt the meat",
-                                   "Knead salt and dry seasoning into the cold meat until it is tacky: a lump "
-                                   "sticks to an upturned palm.",
-                                   "Salt draws out the protein that glues the mass, before water and acid get in its way.",
-                                   {Part::meat, Part::minced, Part::salt, Part::dry}));
-        mixer.time(steps.back());
-        steps.push_back(mixer.step("mix-rest", "work in paste and liquid",
-                                   "Add the cold paste, what was cut by hand, and the cold liquid; "
-                                   "work only until even.",
-                                   "The glue is made; more kneading only warms it.", {Part::paste, Part::folded, Part::liquid}));
+        const char* salting = "Knead salt and dry seasoning into the cold meat until it is tacky: a lump sticks to an upturned palm.";
+        const char* salting_why = "Salt draws out the protein that glues the mass, before water and acid get in its way.";
+        const char* adding = "Add the cold paste, what was cut by hand, and the cold liquid; work only until even.";
+        const char* adding_why = "The glue is made; more kneading only warms it.";
+        // A dry binder soaks up what liquid there is; without any it goes in with what is dry.
+        if (has_part(sheet, knowledge, Part::soaking) && has_part(sheet, knowledge, Part::liquid)) {
+            steps.push_back(
+                mixer.step("mix-salt", "salt the meat", salting, salting_why, {Part::meat, Part::minced, Part::salt, Part::dry}));
+            mixer.time(steps.back());
+            steps.push_back(
+                mixer.step("mix-rest", "work in paste, liquid and binder",
+                           "Stir the dry binder into the cold liquid and let it soak. Add it with the cold paste and what was "
+                           "cut by hand; work only until even.",
+                           "Soaked before it goes in it draws no water from the meat. The glue is made; more kneading only warms it.",
+                           {Part::soaking, Part::paste, Part::folded, Part::liquid}));
+        } else {
+            steps.push_back(mixer.step("mix-salt", "salt the meat", salting, salting_why,
+                                       {Part::meat, Part::minced, Part::salt, Part::dry, Part::soaking}));
+            mixer.time(steps.back());
+            steps.push_back(
+                mixer.step("mix-rest", "work in paste and liquid", adding, adding_why, {Part::paste, Part::folded, Part::liquid}));
+        }
         steps.push_back(mixer.step("mix-acid", "acid last", "Sprinkle the cold acid over the mass, fold it through and stop.",
                                    "Acid that meets the meat before the salt keeps its protein from dissolving.", {Part::acid}));
     } else {
@@ -58,13 +76,13 @@ std::vector<SheetStep> mixing_steps(const Sheet& sheet, const Knowledge& knowled
             steps.push_back(mixer.step("mix-acid", "acid first, as written", "Turn the cold meat in the cold acid.",
                                        "The formula asks for it; it costs bind.", {Part::meat, Part::minced, Part::acid}));
         const bool acid_in = !steps.empty();
-        steps.push_back(
-            acid_in ? mixer.step("mix", "mix", "Add everything else cold and mix until the mass is tacky and even.",
-                                 "Dissolved protein is the glue; cold keeps the fat from smearing.",
-                                 {Part::salt, Part::dry, Part::paste, Part::folded, Part::liquid})
-                    : mixer.step("mix", "mix", "Everything into the bowl, cold; mix until the mass is tacky and even.",
-                                 "Dissolved protein is the glue; cold keeps the fat from smearing.",
-                                 {Part::meat, Part::minced, Part::salt, Part::dry, Part::paste, Part::folded, Part::liquid, Part::acid}));
+        steps.push_back(acid_in ? mixer.step("mix", "mix", "Add everything else cold and mix until the mass is tacky and even.",
+                                             "Dissolved protein is the glue; cold keeps the fat from smearing.",
+                                             {Part::salt, Part::dry, Part::soaking, Part::paste, Part::folded, Part::liquid})
+                                : mixer.step("mix", "mix", "Everything into the bowl, cold; mix until the mass is tacky and even.",
+                                             "Dissolved protein is the glue; cold keeps the fat from smearing.",
+                                             {Part::meat, Part::minced, Part::salt, Part::dry, Part::soaking, Part::paste, Part::folded,
+                                              Part::liquid, Part::acid}));
         mixer.time(steps.back());
     }
     std::erase_if(steps, [](const SheetStep& s) { return s.parts.empty(); });

@@ -33,6 +33,12 @@ Part of_wet(const Line& line, const Ingredient& i) {
     return cut || plain ? Part::folded : Part::paste;
 }
 
+Part of_dry(const Ingredient& i) {
+    if (i.roles.front() == Role::acid) return Part::acid;
+    const bool soaks = i.roles.front() == Role::binder && i.binding && i.binding->sets == "cold";
+    return soaks ? Part::soaking : Part::dry;
+}
+
 bool left_to_later(const Prepared& step, Part part) {
     if (step.preparation == "raw") return true;
     if (part == Part::meat || part == Part::minced) return one_of(step.preparation, at_the_grinder);
@@ -70,7 +76,7 @@ Part part_of(const Line& line, const Knowledge& knowledge) {
     if (i.roles.front() == Role::salt) return Part::salt;
     if (i.tissue == Tissue::liquid) return has_role(i, Role::acid) ? Part::acid : Part::liquid;
     const bool soaked = has_step(line, "soaked") || has_step(line, "rehydrated");
-    if (i.tissue == Tissue::dry && !soaked) return i.roles.front() == Role::acid ? Part::acid : Part::dry;
+    if (i.tissue == Tissue::dry && !soaked) return of_dry(i);
     return of_wet(line, i);
 }
 

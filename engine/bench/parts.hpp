@@ -10,9 +10,9 @@
 
 namespace standin {
 
-/// meat: to be ground; minced: meat that comes ground or is cut by hand; dry: spices, sugar, dry binders; paste: to be blended; folded:
-/// goes in as cut.
-enum class Part { meat, minced, salt, dry, paste, folded, liquid, acid };
+/// meat: to be ground; minced: meat that comes ground or is cut by hand; dry: spices, sugar, binders that swell only in the heat; soaking:
+/// dry binders that take up water cold (crumbs, oats); paste: to be blended; folded: goes in as cut.
+enum class Part { meat, minced, salt, dry, soaking, paste, folded, liquid, acid };
 
 /// By role and tissue, and by how the line is cut.
 Part part_of(const Line& line, const Knowledge& knowledge);

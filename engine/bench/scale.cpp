@@ -55,10 +55,13 @@ Result<double> weight_asked(const std::string& text, const std::string& option) 
     cursor.space();
     double grams = 0;
     bool weight = amount && amount->of == Whole::none && cursor.done();
+    if (weight && !amount->parts.front().unit)
+        return failure(Trouble::usage, option + ": `" + text + "` of what: expected a weight with its unit, such as " + text + " kg, " +
+                                           text + " lb or " + text + " g");
     if (weight)
         for (const auto& part : amount->parts) {
-            weight = weight && (!part.unit || part.unit->dimension == Dimension::mass);
-            grams += part.number.mid * (part.unit ? part.unit->size.mid : 1);
+            weight = weight && part.unit->dimension == Dimension::mass;
+            grams += part.number.mid * part.unit->size.mid;
         }
     if (!weight) return wrong("expected a weight such as 5 kg, 11 lb or 2400 g");
     if (const auto slip = absurd(exactly(grams)); !slip.empty()) return wrong(slip);

@@ -14,7 +14,7 @@ struct Scaling {
     std::string says;  ///< "to 5 kg of meat"
 };
 
-/// Grams of "5 kg", "11 lb", "2400" (grams); `option` names it in the error.
+/// Grams of "5 kg", "11 lb", "2400 g"; a number without its unit is asked back. `option` names it in the error.
 Result<double> weight_asked(const std::string& text, const std::string& option);
 
 /// The factor for all lines. A line named in `only` must be in the formula; of several the tightest decides, and so it does against a

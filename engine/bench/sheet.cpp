@@ -10,6 +10,7 @@
 #include "bench/steps.hpp"
 #include "bench/weights.hpp"
 #include "formula/process_text.hpp"
+#include "safety/cautions.hpp"
 #include "safety/core_temperature.hpp"
 #include "safety/wording.hpp"
 
@@ -44,6 +45,26 @@ void settle_core(Sheet& sheet, const Knowledge& knowledge, std::string_view rule
                               shown_temperature(sheet.core_c) + ", as the rule does.");
 }
 
+void warn_of_the_rest(Sheet& sheet, const Knowledge& knowledge) {
+    const double longest = knowledge.parameter("bench.rest.longest").mid;
+    if (rests_beyond(sheet.formula.process, longest))
+        sheet.notes.push_back("The formula rests it " + shown(*sheet.formula.process.rest_h) + " hours; the sheet says " + shown(longest) +
+                              ", the longest that raw sausage keeps cold. What is not cooked by then is frozen.");
+}
+
+// Frozen leaves are wet: thawed and wrung out by most, and a formula that means that says so.
+void warn_of_frozen_leaves(Sheet& sheet, const Knowledge& knowledge) {
+    for (const auto& line : sheet.formula.lines) {
+        const Ingredient& i = *knowledge.ingredient(line.ingredient);
+        const bool leaf = i.tissue == Tissue::thin_leaf || i.tissue == Tissue::thick_leaf;
+        const bool frozen = std::find(i.already.begin(), i.already.end(), "frozen-thawed") != i.already.end();
+        if (!leaf || !frozen || has_step(line, "squeezed")) continue;
+        sheet.notes.push_back("Thaw the " + i.names.front() +
+                              " in the cold. The formula does not squeeze it, so all its water goes in: if " + "you squeeze it, write `" +
+                              i.names.front() + ", squeezed` there, for the weights and the mass change.");
+    }
+}
+
 void warn_of_the_scale(Sheet& sheet) {
     std::vector<std::string> fine;
     for (const auto& w : sheet.weights)
@@ -70,11 +91,11 @@ void warn_of_the_casing(Sheet& sheet, const Knowledge& knowledge) {
     sheet.notes.push_back(note);
 }
 
-Result<double> length_asked(const std::string& text, const std::string& option) {
+// Millimetres, where the process takes them for a length; absent otherwise.
+std::optional<double> length_in(const std::string& text) {
     Process process;
-    if (set_process(process, "diameter", text))
-        return failure(Trouble::usage, option + ": expected a length from 5 to 250 mm such as 12 cm or 5 in, not `" + text + "`");
-    return *process.diameter_mm;
+    if (set_process(process, "diameter", text)) return std::nullopt;
+    return process.diameter_mm;
 }
 
 // How large one piece is to be; a casing asked for goes into the process.
@@ -82,10 +103,10 @@ Result<PieceAsked> piece_asked(const SheetRequest& request, Process& process, co
     const double widest = knowledge.parameter("bench.link.widest").mid;
     PieceAsked asked;
     if (!request.casing.empty()) {
-        const auto mm = length_asked(request.casing, "--casing");
-        if (!mm) return Failure(mm.error());
-        if (*mm >= widest)
-            return failure(Trouble::usage, "--casing: expected one under " + shown(widest) + " mm wide, not `" + request.casing + "`");
+        const auto mm = length_in(request.casing);
+        if (!mm || *mm >= widest)
+            return failure(Trouble::usage, "--casing: expected a width from 5 to less than " + shown(widest) +
+                                               " mm such as 32 mm or 1 1/4 in, not `" + request.casing + "`");
         process.diameter_mm = *mm;
     }
     if (!request.piece.empty() && !request.link.empty())
@@ -98,8 +119,9 @@ Result<PieceAsked> piece_asked(const SheetRequest& request, Process& process, co
     if (!request.link.empty()) {
         if (!process.diameter_mm || *process.diameter_mm >= widest)
             return failure(Trouble::usage, "--link needs a casing: --casing 32mm, or `diameter: 32 mm` in the formula");
-        const auto mm = length_asked(request.link, "--link");
-        if (!mm) return Failure(mm.error());
+        const auto mm = length_in(request.link);
+        if (!mm)
+            return failure(Trouble::usage, "--link: expected a length from 5 to 250 mm such as 12 cm or 5 in, not `" + request.link + "`");
         asked.link_mm = *mm;
     }
     return asked;
@@ -129,6 +151,8 @@ Result<Sheet> sheet_of(const Formula& formula, const SheetRequest& request, cons
     sheet.steps = preparing_steps(sheet, knowledge);
     std::erase_if(sheet.steps, [](const SheetStep& s) { return s.parts.empty(); });
     for (auto& step : making_steps(sheet, knowledge)) sheet.steps.push_back(std::move(step));
+    warn_of_the_rest(sheet, knowledge);
+    warn_of_frozen_leaves(sheet, knowledge);
     warn_of_the_scale(sheet);
     warn_of_the_casing(sheet, knowledge);
     return sheet;

@@ -17,7 +17,8 @@ std::vector<SheetWeight> weights_of(const Formula& formula, const Knowledge& kno
         w.line = n;
         w.grams = line.grams.mid;
         w.fine = 0.5 > worst * w.grams;  // half a gram is what a scale of 1 g may be off
-        const bool seasoning = part == Part::salt || part == Part::dry || (part == Part::acid && line.grams.mid < fine_below);
+        const bool seasoning =
+            part == Part::salt || part == Part::dry || part == Part::soaking || (part == Part::acid && line.grams.mid < fine_below);
         w.scale_g = w.fine || (seasoning && w.grams < fine_below) ? fine_step : 1;
         w.weigh_g = std::round(w.grams / w.scale_g) * w.scale_g;
         if (w.weigh_g <= 0) w.weigh_g = w.grams;  // less than any of these scales shows

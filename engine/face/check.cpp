@@ -10,6 +10,7 @@
 #include "knowledge/coverage.hpp"
 #include "knowledge/integrity.hpp"
 #include "predict/predict.hpp"
+#include "safety/cautions.hpp"
 
 namespace standin {
 namespace {
@@ -67,13 +68,18 @@ FileCheck check_knowledge(const std::string& folder, CheckAnswer& answer) {
     return result;
 }
 
-// What a text is meant to be: an inventory says "have" or lines with "plenty" or "no ..."; whichever reads wins, a formula first.
-FileCheck check_text(const std::string& path, const std::string& text, const Knowledge& knowledge) {
+// What the process says that must be minded stands as a warning. What a text is meant to be: an inventory says "have" or lines with
+// "plenty" or "no ..."; whichever reads wins, a formula first.
+FileCheck check_text(const std::string& path, const std::string& text, const Knowledge& knowledge, std::string_view rules) {
     FileCheck result{path, "formula", true, false, {}, {}};
     const auto formula = read_formula(text, path, knowledge);
     if (formula) {
         if (const auto sound = check_formula(*formula, knowledge); !sound) result.errors.push_back(sound.error());
-        if (result.errors.empty()) return result;
+        if (result.errors.empty()) {
+            for (const auto& caution : cautions_of_process(formula->process, knowledge, rules))
+                result.warnings.push_back({"", "", "", caution.text + " [" + caution.source + "]", path, {}});
+            return result;
+        }
     }
     if (read_inventory(text, path, knowledge)) return {path, "inventory", true, false, {}, {}};
     if (!formula) result.errors.push_back(formula.error());
@@ -88,7 +94,7 @@ CheckAnswer Engine::check(const std::vector<std::string>& paths) const {
         if (std::filesystem::is_directory(path)) {
             answer.files.push_back(check_knowledge(path, answer));
         } else if (const auto text = read_file(path)) {
-            answer.files.push_back(check_text(path, *text, inside_->knowledge));
+            answer.files.push_back(check_text(path, *text, inside_->knowledge, inside_->options.rules));
         } else {
             answer.files.push_back({path, "unknown", false, false, {text.error()}, {}});
         }

@@ -4,14 +4,15 @@
 #include "face/inside.hpp"
 #include "knowledge/references.hpp"
 #include "knowledge/season.hpp"
+#include "safety/cautions.hpp"
 
 namespace standin {
 namespace {
 
 class Facts {
 public:
-    Facts(const Ingredient& ingredient, const Knowledge& knowledge, int season_shift)
-        : i_(ingredient), knowledge_(knowledge), season_shift_(season_shift) {}
+    Facts(const Ingredient& ingredient, const Knowledge& knowledge, const Options& options)
+        : i_(ingredient), knowledge_(knowledge), options_(options) {}
 
     IngredientFacts all() const {
         IngredientFacts f;
@@ -23,8 +24,9 @@ public:
         f.stand_in = i_.composition.stand_in;
         f.names = i_.names;
         f.roles = i_.roles;
-        f.season = season_of(i_, season_shift_);
+        f.season = season_of(i_, options_.season_shift);
         f.allergens = i_.allergens;
+        f.cautions = cautions_of_ingredient(i_, knowledge_, options_.rules);
         f.composition = composition();
         f.doses = doses();
         for (const auto& m : i_.measures)
@@ -107,7 +109,7 @@ private:
 
     const Ingredient& i_;
     const Knowledge& knowledge_;
-    int season_shift_;
+    const Options& options_;
 };
 
 }  // namespace
@@ -115,7 +117,7 @@ private:
 LookupAnswer Engine::lookup(std::string_view word) const {
     LookupAnswer answer;
     if (const auto* found = inside_->knowledge.ingredient_named(word))
-        answer.matches.push_back(Facts(*found, inside_->knowledge, inside_->options.season_shift).all());
+        answer.matches.push_back(Facts(*found, inside_->knowledge, inside_->options).all());
     else if (const auto* meant = inside_->knowledge.ingredient_meant(word)) answer.nearest = {meant->names.front()};
     else answer.nearest = inside_->knowledge.nearest_ingredients(word);
     return answer;

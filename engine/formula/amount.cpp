@@ -19,6 +19,9 @@ constexpr double least_grams = 0.001, most_grams = 1e6;
 constexpr Band small_ratio{0.64, 0.75, 0.87}, large_ratio{1.15, 1.36, 1.73};
 // Plain "salt" by the spoon may be a coarser salt: 14.1 g a tablespoon in published sheets against 18 g of table salt.
 constexpr double coarse_salt = 14.1 / 18;
+// Leaves pressed into a measure, over the loose leaves and over the cut ones that the knowledge has a cup of. Judgement: kitchen tables
+// give 40 to 60 g of spinach for a packed cup and 30 g for a loose one.
+constexpr Band pressed_leaves{1.1, 1.5, 2.0}, pressed_over_cut{0.7, 1.1, 1.5};
 // Liquids without a measure, g/mL: oil where most of it is fat, else by what is in it. Judgement.
 constexpr Band watery{0.97, 1.0, 1.04}, oily{0.91, 0.92, 0.93};
 // mL a gram in solution, from memory: sugar 1.59 g/mL, protein 1.35, salts 2.2, alcohol 0.789 (pure; it takes a little less room in water).
@@ -117,18 +120,33 @@ Failure no_such_measure(const Ingredient& ingredient, const std::string& what) {
                    "no weight is known for " + what + " of " + ingredient.names.front() + ": expected one of " + measures_of(ingredient));
 }
 
+bool says(const std::vector<std::string>& words, std::string_view word) {
+    return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+bool pressed(const Ingredient& i, const std::vector<std::string>& words) {
+    const bool leaf = i.already.empty() && (i.tissue == Tissue::thin_leaf || i.tissue == Tissue::thick_leaf);
+    return leaf && says(words, "packed") && !says(words, "loosely") && !says(words, "lightly");
+}
+
+bool of_cut_leaves(const MeasureRecord* record) {
+    const auto has = [&](std::string_view word) { return record->note.find(word) != std::string::npos; };
+    return record && (has("chopped") || has("shredded") || has("sliced"));
+}
+
 Result<Weighed> volume_part(const AmountPart& part, const Ingredient& ingredient, const std::vector<std::string>& words) {
     Band grams;
     const Unit& unit = *part.unit;
-    if (const auto* record = pick(ingredient, unit.word, words))
-        grams = times(part.number, spread(record->grams, spread_of_volume(ingredient)));
+    const auto* record = pick(ingredient, unit.word, words);
+    if (record) grams = times(part.number, spread(record->grams, spread_of_volume(ingredient)));
     else {
         const auto per_ml = density(ingredient, unit.size.mid, words);
         if (!per_ml) return no_such_measure(ingredient, "a " + std::string(unit.word));
         grams = times(part.number, times(*per_ml, unit.size));
     }
     if (plain_salt(ingredient)) grams.low = std::min(grams.low, grams.mid * coarse_salt);
-    return Weighed{grams, std::nullopt};
+    if (!pressed(ingredient, words)) return Weighed{grams, std::nullopt};
+    return Weighed{times(grams, of_cut_leaves(record) ? pressed_over_cut : pressed_leaves), std::nullopt, true};
 }
 
 // Words for the same thing on different plants.
@@ -170,7 +188,8 @@ Result<Weighed> weigh_part(const AmountPart& part, const AmountText& amount, con
 
 }  // namespace
 
-Result<Weighed> weigh(const AmountText& amount, const Ingredient& ingredient, const std::vector<std::string>& words) {
+Result<Weighed> weigh(const AmountText& amount, const Ingredient& ingredient, std::vector<std::string> words) {
+    if (amount.packed) words.emplace_back("packed");
     Weighed total{{0, 0, 0}, std::nullopt};
     for (const auto& part : amount.parts) {
         const bool thousands = part.unit && (part.unit->word == "g" || part.unit->word == "ml");
@@ -181,6 +200,7 @@ Result<Weighed> weigh(const AmountText& amount, const Ingredient& ingredient, co
         if (!weighed) return weighed;
         total.grams = plus(total.grams, weighed->grams);
         if (weighed->count) total.count = weighed->count;
+        total.packed = total.packed || weighed->packed;
     }
     return total;
 }

@@ -2,6 +2,7 @@
 //
 // Spread where the knowledge gives a measure without one (5th to 95th percentile, judgement throughout):
 //   volumes of liquids +-2 %, of anything else +-10 % (how it is cut and packed), bunches, heads and handfuls +-15 %, single pieces +-15 %.
+// Leaves said to be packed: half as much again, from a tenth more to twice.
 #pragma once
 
 #include <optional>
@@ -18,10 +19,11 @@ namespace standin {
 struct Weighed {
     Band grams;
     std::optional<double> count;  ///< where single things were counted
+    bool packed = false;          ///< leaves pressed into their measure: heavier than the knowledge's loose ones, and less certain
 };
 
 /// `words`: what else the line says about the measure, folded ("chopped", "large"). The error says which measures there are.
-Result<Weighed> weigh(const AmountText& amount, const Ingredient& ingredient, const std::vector<std::string>& words);
+Result<Weighed> weigh(const AmountText& amount, const Ingredient& ingredient, std::vector<std::string> words);
 
 /// The measure of `ingredient` that a bare number counts: its piece, pod or ear, or its head where nothing smaller is counted.
 const MeasureRecord* whole_measure(const Ingredient& ingredient);

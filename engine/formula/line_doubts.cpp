@@ -35,6 +35,8 @@ std::string counted_word(const AmountText& amount) {
     return unit ? std::string(unit->word) : "piece";
 }
 
+std::string in_container(const NameRead& name) { return "in a " + std::string(name.preserved_in->word) + ": "; }
+
 bool same_name(const Ingredient& ingredient, const std::string& passed) {
     return std::any_of(ingredient.names.begin(), ingredient.names.end(), [&](const auto& name) { return fold(name) == fold(passed); });
 }
@@ -61,9 +63,17 @@ std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText&
             {Confidence::unsure, "presumed to be " + ingredient.names.front() + ", the usual one by the spoon; say fresh if it is", true});
     else if (!name.other_form.empty())
         out.push_back({Confidence::likely, "read as " + ingredient.names.front() + ", not " + name.other_form, false});
+    if (name.preserved_in)
+        out.push_back(name.preserved_form ? LineDoubt{Confidence::likely, in_container(name) + "read as " + ingredient.names.front(), false}
+                                          : LineDoubt{Confidence::unsure,
+                                                      in_container(name) + "that form of it is not known here, so it is read as fresh " +
+                                                          ingredient.names.front() + "; what is kept so is often softer and saltier",
+                                                      true});
+    const bool settled = notes.grams && !notes.range_only;
+    if (weighed.packed && !settled)
+        out.push_back({Confidence::likely, "packed: how firmly leaves are pressed differs from hand to hand, so the band is wide", false});
     const Unit* unit = amount.parts.front().unit;
     const bool by_weight = unit && (unit->dimension == Dimension::mass || unit->dimension == Dimension::percent);
-    const bool settled = notes.grams && !notes.range_only;
     if (!by_weight && !settled) {
         add_units(amount, out);
         const bool exact_enough = weighed.grams.low > 0 && weighed.grams.high < narrow * weighed.grams.low;

@@ -54,7 +54,7 @@ std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
         return std::nullopt;
     }
     const Unit* unit = amount.parts.front().unit;
-    const bool contained = amount.contained || (unit && is_container(*unit) && notes.grams);
+    const bool contained = amount.container || (unit && is_container(*unit) && notes.grams);
     if (contained && among(line.prepared, "drained"))
         return open_question("what a tin says is its weight before draining: expected the drained weight",
                              {"240 g white beans", "240 g drained white beans"});

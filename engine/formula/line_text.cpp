@@ -166,7 +166,9 @@ private:
                   ' ');
         if (candidate.begin > start_) line[candidate.begin] = ',';
         const LineContext context{line, origin_, knowledge_};
-        auto name = read_name(context, given(candidate.amount), !notes_.weighed_after, candidate.amount.parts.front().unit);
+        const Unit* unit = candidate.amount.parts.front().unit;
+        const Unit* container = unit && is_container(*unit) ? unit : candidate.amount.container;
+        auto name = read_name(context, given(candidate.amount), !notes_.weighed_after, unit, container);
         if (!name) return miss(name.error().where.empty() ? 0 : name_depth(name.error()), std::move(name.error()), candidate.begin);
         AmountText amount = candidate.amount;
         if (!amount.parts.front().unit) amount.parts.front().unit = name->measure;

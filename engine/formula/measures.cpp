@@ -135,14 +135,19 @@ struct Fill {
 // How full a spoon or cup is: judgement (a heaped spoon of powder holds half as much again to twice the level one).
 constexpr std::array fills{Fill{"level", exact(1)},          Fill{"heaped", {1.25, 1.6, 2.2}}, Fill{"heaping", {1.25, 1.6, 2.2}},
                            Fill{"rounded", {1.1, 1.3, 1.6}}, Fill{"scant", {0.8, 0.9, 0.97}},  Fill{"generous", {1.0, 1.1, 1.25}},
-                           Fill{"good", {1.0, 1.1, 1.25}},   Fill{"packed", exact(1)},         Fill{"full", exact(1)}};
+                           Fill{"good", {1.0, 1.1, 1.25}},   Fill{"packed", exact(1)},         Fill{"full", exact(1)},
+                           Fill{"firmly", exact(1)},         Fill{"tightly", exact(1)},        Fill{"loosely", exact(1)},
+                           Fill{"lightly", exact(1)}};
 
 void read_manner(Cursor& cursor, UnitRead& read) {
+    bool loose = false;
     for (bool more = true; more;) {
         more = false;
         for (const auto& [word, factor] : fills)
             if (cursor.eat_word(word)) {
                 read.factor = factor;
+                loose = loose || word == "loosely" || word == "lightly";
+                read.packed = (read.packed || word == "packed") && !loose;
                 more = true;
             }
         Cursor ahead = cursor;
@@ -219,6 +224,8 @@ std::string_view size_word(std::string_view folded) {
 }
 
 bool is_length(const Unit& unit) { return unit.word == "inch" || unit.word == "cm"; }
+
+bool preserves(const Unit& unit) { return unit.word == "can" || unit.word == "jar"; }
 
 bool is_container(const Unit& unit) {
     for (const std::string_view word : {"can", "packet", "bottle", "jar", "box", "bag", "container"})

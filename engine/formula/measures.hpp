@@ -25,6 +25,7 @@ struct UnitRead {
     const Unit* unit = nullptr;
     Band factor{1, 1, 1};   ///< of a heaped or scant measure
     std::string_view size;  ///< "small", "medium" or "large", or empty
+    bool packed = false;    ///< "packed cup"
 };
 
 /// Passes the unit; moves nothing when there is none. "T" is a tablespoon, "t" a teaspoon, "#" a pound.
@@ -35,6 +36,9 @@ std::string_view size_word(std::string_view folded);
 
 /// Sold by the container: what it holds must be said or known.
 bool is_container(const Unit& unit);
+
+/// Keeps food for months: what is in it is the preserved form.
+bool preserves(const Unit& unit);
 
 /// Tells how long a piece of a root is: "2 inches of ginger".
 bool is_length(const Unit& unit);

@@ -214,6 +214,25 @@ bool presume_ground(const std::vector<Word>& words, Span& span, const Unit* unit
     return true;
 }
 
+bool is_fresh(const Ingredient& i) {
+    constexpr std::array kept{Tissue::dry, Tissue::liquid, Tissue::paste, Tissue::egg};
+    return i.already.empty() && std::find(kept.begin(), kept.end(), i.tissue) == kept.end();
+}
+
+// "1 can green chiles" are canned green chiles, where the knowledge has them.
+void settle_container(NameRead& name, const std::vector<Word>& words, Span& span, const Unit* container, const Knowledge& knowledge) {
+    const bool said = any_of(words, {"fresh", "freshly", "dried"});
+    if (!container || !preserves(*container) || !is_fresh(*span.ingredient) || said) return;
+    name.preserved_in = container;
+    for (const std::string_view kind : {"canned", "tinned", "jarred"})
+        if (const auto* other = other_kind(kind, words, span, knowledge)) {
+            span.ingredient = other;
+            span.meant.clear();
+            name.preserved_form = true;
+            return;
+        }
+}
+
 // The words that are neither a preparation nor passed over: what must be the name, though nobody knows it.
 struct Unknown {
     std::string name;
@@ -285,7 +304,7 @@ const Ingredient* known_ingredient(std::string_view name, const Knowledge& knowl
     return knowledge.ingredient(id);
 }
 
-Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, const Unit* unit) {
+Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, const Unit* unit, const Unit* container) {
     auto words = words_of(context.line);
     Span span = find(words, context.knowledge);
     if (span.ingredient && span.generic()) find_beside(words, span, context.knowledge);
@@ -295,6 +314,7 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
     settle_kind(words, span, unit, context.knowledge);
     NameRead name;
     name.presumed = presume_ground(words, span, unit, context.knowledge);
+    settle_container(name, words, span, container, context.knowledge);
     name.ingredient = span.ingredient;
     for (std::size_t i = span.first; i < span.last; ++i) name.words.push_back(words[i].folded);
     name.other_form = other_form(words, span, unit, context.knowledge);

@@ -39,13 +39,13 @@ std::optional<AmountPart> length_at(Cursor& cursor) {
     return std::nullopt;
 }
 
-bool eat_container(Cursor& cursor) {
+const Unit* container_at(Cursor& cursor) {
     const std::size_t before = cursor.at();
     cursor.eat("-");
     const auto unit = unit_at(cursor);
-    if (unit && is_container(*unit->unit)) return true;
+    if (unit && is_container(*unit->unit)) return unit->unit;
     cursor.go(before);
-    return false;
+    return nullptr;
 }
 
 // What follows a count and makes it a count of weights: "x 400 g", "(14 oz) cans", "14-oz cans".
@@ -59,13 +59,13 @@ bool multiply_at(Cursor& cursor, AmountText& amount) {
     cursor.space();
     if (cursor.eat("×") || cursor.eat("*") || cursor.eat_word("x")) {
         if (const auto content = content_at(cursor)) {
-            amount.contained = eat_container(cursor);
+            amount.container = container_at(cursor);
             return take(*content);
         }
     } else if (cursor.eat("(")) {
         const auto content = content_at(cursor);
         cursor.space();
-        if (content && cursor.eat(")") && eat_container(cursor)) return amount.contained = take(*content);
+        if (content && cursor.eat(")") && (amount.container = container_at(cursor))) return take(*content);
         const auto length = content ? std::nullopt : length_at(cursor);
         cursor.eat_word("long");
         cursor.space();
@@ -74,7 +74,7 @@ bool multiply_at(Cursor& cursor, AmountText& amount) {
             return take(*length);
         }
     } else if (const auto content = content_at(cursor)) {
-        if (eat_container(cursor)) return amount.contained = take(*content);
+        if ((amount.container = container_at(cursor))) return take(*content);
     }
     cursor.go(before);
     return false;
@@ -178,6 +178,7 @@ std::optional<AmountText> amount_at(Cursor& cursor, bool with_unit) {
     AmountPart& part = amount.parts.front();
     part = {times(number->band, unit->factor), unit->unit};
     amount.size = unit->size;
+    amount.packed = unit->packed;
     if (is_length(*unit->unit)) eat_piece(cursor);
     if (unit->unit->dimension == Dimension::percent) amount.of = share_of(cursor);
     else if (is_weight_or_volume(*unit->unit)) {

@@ -24,7 +24,8 @@ struct AmountText {
     double per_grams = 0;   ///< the amount goes with this much meat or batch ("per kg of meat"); 0: it stands alone
     std::string_view size;  ///< "small", "medium" or "large", or empty
     bool unsure_comma = false;
-    bool contained = false;  ///< a weight in a container was written: "2 x 400 g cans"
+    const Unit* container = nullptr;  ///< what a weight was written to stand in: "2 x 400 g cans"
+    bool packed = false;              ///< "2 packed cups"
 };
 
 /// Passes an amount; moves nothing when there is none. `with_unit` false: the number only.

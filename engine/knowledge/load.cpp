@@ -36,6 +36,11 @@ void lay_over(std::vector<T>& base, const std::vector<T>& over, Key key) {
     }
 }
 
+bool holds_nothing(const Records& r) {
+    return r.sources.empty() && r.ingredients.empty() && r.preparations.empty() && r.swaps.empty() && r.conditions.empty() &&
+           r.parameters.empty() && r.perception.empty() && r.wants.empty() && r.rules.empty();
+}
+
 }  // namespace
 
 Knowledge embedded_knowledge() { return Knowledge(embedded_records()); }
@@ -57,6 +62,9 @@ Records laid_over_embedded(const Records& over) {
 Result<Knowledge> overlaid_knowledge(const std::string& folder) {
     KnowledgeFiles files = read_knowledge_folder(folder);
     if (!files.errors.empty()) return Failure(join(files.errors, files.errors.front().trouble));
+    if (holds_nothing(files.records))
+        return failure(Trouble::bad_data,
+                       "no record of knowledge in this folder: expected files such as ingredients/own.json or sources.json", folder);
     Records all = laid_over_embedded(files.records);
     std::vector<Error> errors;
     for (const auto& finding : check_records(all, files.places))

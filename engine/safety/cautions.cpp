@@ -71,9 +71,19 @@ std::optional<Holding> property_holds(std::string_view condition, const Facts& f
     return Holding{"", Threshold{std::string(condition.substr(0, sign + 1)), below ? -limit : limit}};
 }
 
+// What the process says by itself, whatever is in the batch.
+std::optional<Holding> stated_holds(std::string_view condition, const Process& process) {
+    if (condition == "mixed_warm" && process.mixed_at_c && *process.mixed_at_c > warm_c) return Holding{};
+    constexpr std::string_view rest = "rest>";
+    if (condition.rfind(rest, 0) != 0) return std::nullopt;
+    const double limit = std::strtod(std::string(condition.substr(rest.size())).c_str(), nullptr);
+    if (!rests_beyond(process, limit)) return std::nullopt;
+    return Holding{"Here: " + shown(*process.rest_h) + " hours.", {}};
+}
+
 std::optional<Holding> process_holds(std::string_view condition, const Facts& facts) {
     const Process& process = facts.formula.process;
-    if (condition == "mixed_warm" && process.mixed_at_c && *process.mixed_at_c > warm_c) return Holding{};
+    if (const auto stated = stated_holds(condition, process)) return stated;
     if (condition == "core<rule" && process.core_c && *process.core_c < facts.core.core_c)
         return Holding{"Here: " + shown(*process.core_c) + " C instead of " + shown_temperature(facts.core.core_c) + ".", {}};
     return std::nullopt;
@@ -95,14 +105,17 @@ struct Candidate {
     std::optional<Threshold> threshold;
 };
 
+CautionText text_of(const Caution& caution, const Holding& holding) {
+    return {caution.id, caution.text + (holding.extra.empty() ? "" : " " + holding.extra), caution.source};
+}
+
 std::vector<Candidate> candidates(const std::vector<const RuleSet*>& sets, const Facts& facts) {
     std::vector<Candidate> all;
     for (const RuleSet* set : sets)
         for (const auto& caution : set->cautions)
             for (const auto& condition : caution.when)
                 if (const auto holding = holds(condition, facts)) {
-                    all.push_back({{caution.id, caution.text + (holding->extra.empty() ? "" : " " + holding->extra), caution.source},
-                                   holding->threshold});
+                    all.push_back({text_of(caution, *holding), holding->threshold});
                     break;
                 }
     return all;
@@ -120,13 +133,49 @@ CautionText core_caution(const CoreTemperature& core) {
             core.rule->source};
 }
 
-}  // namespace
-
-std::vector<CautionText> cautions_of(const Prediction& prediction, const Formula& formula, const Knowledge& knowledge,
-                                     std::string_view rules) {
+std::vector<const RuleSet*> sets_of(const Knowledge& knowledge, std::string_view rules) {
     std::vector<const RuleSet*> sets;
     if (const RuleSet* general = knowledge.rules("general")) sets.push_back(general);
     if (const RuleSet* chosen = knowledge.rules(rules); chosen && rules != "general") sets.push_back(chosen);
+    return sets;
+}
+
+}  // namespace
+
+bool rests_beyond(const Process& process, double hours) {
+    constexpr double frozen_c = -17.7;  // the freezer of the cold storage chart: 0 F is -17.8 C
+    const bool frozen = process.rest_at_c && *process.rest_at_c <= frozen_c;
+    return process.rest_h && *process.rest_h > hours && !frozen;
+}
+
+std::vector<CautionText> cautions_of_ingredient(const Ingredient& ingredient, const Knowledge& knowledge, std::string_view rules) {
+    constexpr std::string_view kind = "ingredient:";
+    const auto carries = [&](const std::string& condition) {
+        return condition.rfind(kind, 0) == 0 && std::find(ingredient.cautions.begin(), ingredient.cautions.end(),
+                                                          condition.substr(kind.size())) != ingredient.cautions.end();
+    };
+    std::vector<CautionText> all;
+    for (const RuleSet* set : sets_of(knowledge, rules))
+        for (const auto& caution : set->cautions)
+            if (std::any_of(caution.when.begin(), caution.when.end(), carries)) all.push_back({caution.id, caution.text, caution.source});
+    return all;
+}
+
+std::vector<CautionText> cautions_of_process(const Process& process, const Knowledge& knowledge, std::string_view rules) {
+    constexpr std::string_view kind = "process:";
+    std::vector<CautionText> all;
+    for (const RuleSet* set : sets_of(knowledge, rules))
+        for (const auto& caution : set->cautions)
+            for (const std::string_view condition : caution.when)
+                if (condition.rfind(kind, 0) == 0)
+                    if (const auto holding = stated_holds(condition.substr(kind.size()), process))
+                        all.push_back(text_of(caution, *holding));
+    return all;
+}
+
+std::vector<CautionText> cautions_of(const Prediction& prediction, const Formula& formula, const Knowledge& knowledge,
+                                     std::string_view rules) {
+    const auto sets = sets_of(knowledge, rules);
     const Facts facts{prediction, formula, present(prediction, knowledge), species_of(prediction, knowledge),
                       demanded_core(prediction, knowledge, rules)};
 

@@ -133,6 +133,43 @@ TEST_CASE("the process is held against the rule") {
     CHECK(said(of(mixture(plain), process, "uk"), "core-low") != nullptr);
 }
 
+TEST_CASE("a nut that no list of tree nuts names is told of all the same") {
+    const auto all = with("chestnut");
+    REQUIRE(said(all, "chestnut") != nullptr);
+    CHECK(said(all, "chestnut")->text.find("Here: chestnut.") != std::string::npos);
+    CHECK(knowledge().source(said(all, "chestnut")->source)->kind == SourceKind::published);
+    CHECK(said(with("walnut"), "chestnut") == nullptr);
+}
+
+TEST_CASE("what an ingredient carries by itself is told without what is said of every batch") {
+    const auto of_spinach = cautions_of_ingredient(*knowledge().ingredient("spinach"), knowledge(), "us");
+    CHECK(said(of_spinach, "nitrate-leaf") != nullptr);
+    CHECK(said(of_spinach, "oxalate") != nullptr);
+    CHECK(said(of_spinach, "keep-cold") == nullptr);
+    CHECK(of_spinach.size() == knowledge().ingredient("spinach")->cautions.size());
+    CHECK(cautions_of_ingredient(*knowledge().ingredient("table-salt"), knowledge(), "").empty());
+}
+
+TEST_CASE("a rest longer than raw sausage keeps is warned of, unless it is frozen") {
+    Process process;
+    CHECK(said(of(mixture(plain), process), "long-rest") == nullptr);
+    process.rest_h = 48;
+    CHECK(said(of(mixture(plain), process), "long-rest") == nullptr);
+    process.rest_h = 120;
+    const auto all = of(mixture(plain), process);
+    REQUIRE(said(all, "long-rest") != nullptr);
+    CHECK(said(all, "long-rest")->text.find("Here: 120 hours.") != std::string::npos);
+    CHECK(said(all, "long-rest")->source == said(all, "use-soon")->source);
+    CHECK(said(cautions_of_process(process, knowledge(), "eu"), "long-rest") != nullptr);
+    process.rest_at_c = 0;
+    CHECK(said(of(mixture(plain), process), "long-rest") != nullptr);
+    process.rest_at_c = -18;
+    CHECK(said(of(mixture(plain), process), "long-rest") == nullptr);
+    CHECK(cautions_of_process(process, knowledge(), "").empty());
+    process.mixed_at_c = 12;
+    CHECK(said(cautions_of_process(process, knowledge(), ""), "mixed-warm") != nullptr);
+}
+
 TEST_CASE("the most demanding meat decides the core temperature, a rule set only when it asks for more") {
     CHECK(core({{"pork-shoulder", 100}}) == 71.1);
     CHECK(core({{"pork-shoulder", 95}, {"turkey-skin", 5}}) == 73.9);

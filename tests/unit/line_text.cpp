@@ -1,5 +1,7 @@
 #include "formula/line_text.hpp"
 
+#include <algorithm>
+
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 
@@ -92,6 +94,47 @@ TEST_CASE("what a later clause tells in passing is told, and changes nothing") {
     bad("100 g walnuts, glazed with honey", "f.txt:7:18", "glazed");
     bad("500 g spinach, water 100 ml", "f.txt:7:18", "two ingredients");
     bad("3 tbsp olive oil, plus 2 tbsp water", "f.txt:7:21", "");
+}
+
+TEST_CASE("a can holds the canned food where it is known, and is doubted where it is not") {
+    const auto doubts = [](std::string_view text) {
+        const auto line = read(text);
+        REQUIRE(line);
+        return line->doubts;
+    };
+    const auto told = [&](std::string_view text, const std::string& part) {
+        const auto all = doubts(text);
+        return std::any_of(all.begin(), all.end(), [&](const LineDoubt& d) { return d.text.find(part) != std::string::npos; });
+    };
+    for (const char* text : {"1 (4 oz) can chopped green chiles", "1 4-oz can green chiles", "1 can (4 oz) green chiles"}) {
+        INFO(text);
+        CHECK(good(text).ingredient == "green-chile-canned");
+        CHECK(good(text).grams.mid == Approx(4 * 28.349523125));
+        CHECK(told(text, "in a can: read as canned green chiles"));
+    }
+    CHECK(good("4 oz chopped green chiles").ingredient == "green-chile");
+    const auto unknown = doubts("1 (8 oz) can zucchini");
+    CHECK(good("1 (8 oz) can zucchini").ingredient == "zucchini");
+    CHECK(std::any_of(unknown.begin(), unknown.end(), [](const LineDoubt& d) { return d.confidence == Confidence::unsure && d.always; }));
+    CHECK_FALSE(told("1 (14 oz) can coconut milk", "in a can"));
+    CHECK_FALSE(told("8 oz zucchini", "in a can"));
+}
+
+TEST_CASE("packed leaves weigh more than loose ones, and nobody knows how much") {
+    const Band loose = good("1 cup spinach").grams;
+    for (const char* text : {"1 cup packed spinach", "1 cup spinach, packed", "1 packed cup spinach", "1 cup firmly packed spinach",
+                             "1 firmly packed cup spinach"}) {
+        INFO(text);
+        const Band packed = good(text).grams;
+        CHECK(packed.mid == Approx(1.5 * loose.mid));
+        CHECK(packed.low > loose.low);
+        CHECK(packed.high / packed.low > 1.5 * loose.high / loose.low);
+    }
+    CHECK(good("1 cup loosely packed spinach").grams == loose);
+    CHECK(good("1 loosely packed cup spinach").grams == loose);
+    CHECK(good("1 cup packed parsley leaves").grams.low < 0.8 * good("1 cup chopped parsley").grams.low);
+    CHECK(good("1 cup packed brown sugar").grams == good("1 packed cup brown sugar").grams);
+    CHECK(good("1 cup packed brown sugar").grams.mid == Approx(220));
 }
 
 TEST_CASE("what is for the pan is counted, and said to be") {

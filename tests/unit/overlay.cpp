@@ -40,8 +40,20 @@ const std::string own_source = R"({"sources": [{"id": "my-bench", "kind": "judge
 
 }  // namespace
 
-TEST_CASE("an empty overlay changes nothing") {
-    const Overlay overlay;
+TEST_CASE("a folder without a record is the wrong folder, and said to be") {
+    Overlay overlay;
+    const auto refused = [&] {
+        const auto laid = overlaid_knowledge(overlay.folder());
+        return !laid && laid.error().message.find("no record of knowledge") != std::string::npos && laid.error().where == overlay.folder();
+    };
+    CHECK(refused());
+    overlay.put("sources.json", R"({"sources": []})");
+    CHECK(refused());
+}
+
+TEST_CASE("an overlay of one source changes no food") {
+    Overlay overlay;
+    overlay.put("sources.json", own_source);
     const auto laid = overlaid_knowledge(overlay.folder());
     REQUIRE(laid);
     CHECK(laid->records().ingredients.size() == knowledge().records().ingredients.size());

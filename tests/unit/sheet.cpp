@@ -82,6 +82,9 @@ TEST_CASE("what cannot be scaled is said, not guessed") {
     CHECK(refused(hedge(), {"900 tons", "", "", {}}).find("--meat") != std::string::npos);
     CHECK(refused(hedge(), {"", "", "", {"sorrel 100 g"}}).find("no line of") != std::string::npos);
     CHECK(refused(hedge(), {"", "", "", {"spinach plenty"}}).find("--only") != std::string::npos);
+    CHECK(refused(hedge(), {"5", "", "", {}}).find("--meat: `5` of what: expected a weight with its unit") == 0);
+    CHECK(refused(hedge(), {"", "5", "", {}}).find("--total: `5` of what") == 0);
+    CHECK(refused(hedge(), {"", "", "110", {}}).find("--piece: `110` of what") == 0);
     CHECK(refused(hedge(), {"60 g", "", "", {}}).find("too small") != std::string::npos);
 }
 
@@ -137,6 +140,34 @@ TEST_CASE("meat is chilled before it is ground, blanched leaves squeezed before 
     }
 }
 
+TEST_CASE("crumbs soak in the liquid there is, and go in dry where there is none") {
+    Formula f =
+        formula({line("pork-shoulder", 2000), line("breadcrumb", 90), line("milk", 80), line("cornstarch", 20), line("table-salt", 36)});
+    f.process.order = Order::salt_first;
+    const auto takes = [](const SheetStep& s, std::size_t n) {
+        return std::any_of(s.parts.begin(), s.parts.end(), [&](const StepPart& p) { return p.line == n; });
+    };
+    const Sheet soaked = sheet(f);
+    CHECK_FALSE(takes(step(soaked, "mix-salt"), 1));
+    CHECK(takes(step(soaked, "mix-rest"), 1));
+    CHECK(step(soaked, "mix-rest").how.find("into the cold liquid") != std::string::npos);
+    CHECK(takes(step(soaked, "mix-salt"), 3));  // starch swells in the pan
+    f.lines.erase(f.lines.begin() + 2);
+    const Sheet dry = sheet(f);
+    CHECK(takes(step(dry, "mix-salt"), 1));
+    CHECK_FALSE(has(dry, "mix-rest"));
+}
+
+TEST_CASE("frozen leaves are to be thawed, and squeezed only where the formula is told") {
+    const auto told = [](const Formula& f) {
+        const Sheet s = sheet(f);
+        return std::any_of(s.notes.begin(), s.notes.end(), [](const auto& n) { return n.find("Thaw the frozen spinach") == 0; });
+    };
+    CHECK(told(formula({line("pork-shoulder", 1000), line("spinach-frozen", 150), line("table-salt", 17)})));
+    CHECK_FALSE(told(formula({line("pork-shoulder", 1000), line("spinach-frozen", 150, {"squeezed"}), line("table-salt", 17)})));
+    CHECK_FALSE(told(hedge()));
+}
+
 TEST_CASE("meat bought ground is not ground again") {
     const Sheet s = sheet(formula({line("ground-pork", 1000), line("table-salt", 17)}));
     CHECK_FALSE(has(s, "grind"));
@@ -166,6 +197,20 @@ TEST_CASE("the core is the rule's where the formula stops short") {
     CHECK(std::any_of(s.notes.begin(), s.notes.end(), [](const std::string& n) { return n.find("stops at a core") != std::string::npos; }));
     bird.process.core_c = 80;
     CHECK(sheet(bird).core_c == 80);
+}
+
+TEST_CASE("the sheet rests no longer than raw sausage keeps, and says so") {
+    Formula f = hedge();
+    f.process.rest_h = 40;
+    CHECK(step(sheet(f), "rest").minutes == 40.0 * 60);
+    f.process.rest_h = 120;
+    const Sheet s = sheet(f);
+    CHECK(step(s, "rest").minutes == 48.0 * 60);
+    CHECK(step(s, "rest").how.find("The formula says 120 hours") == 0);
+    CHECK(s.formula.process.rest_h == 120.0);  // and what is foretold is still what the formula says
+    const auto& cautions = s.prediction.cautions;
+    CHECK(std::any_of(cautions.begin(), cautions.end(), [](const CautionText& c) { return c.id == "long-rest"; }));
+    CHECK(std::any_of(s.notes.begin(), s.notes.end(), [](const auto& n) { return n.find("the sheet says 48") != std::string::npos; }));
 }
 
 TEST_CASE("shopping counts what is cut away and rounds up to what is sold") {
@@ -293,8 +338,10 @@ TEST_CASE("stuffed, though the formula does not say so, into casing that comes s
     CHECK_FALSE(step(sheet(hedge(), narrow), "shape").said);  // as long as links usually are
     CHECK(sheet(hedge(), narrow).makes.casing == "sheep");
     CHECK_FALSE(has(sheet(hedge()), "casing"));
-    CHECK(refused(hedge(), {"", "", "", {}, "wide", ""}).find("--casing: expected a length") != std::string::npos);
-    CHECK(refused(hedge(), {"", "", "", {}, "90 mm", ""}).find("--casing: expected one under 60 mm") != std::string::npos);
+    CHECK(refused(hedge(), {"", "", "", {}, "wide", ""}).find("--casing: expected a width from 5 to less than 60 mm") != std::string::npos);
+    CHECK(refused(hedge(), {"", "", "", {}, "90 mm", ""}).find("--casing: expected a width from 5 to less than 60 mm") !=
+          std::string::npos);
+    CHECK(refused(hedge(), {"", "", "", {}, "3 m", ""}).find("--casing: expected a width from 5 to less than 60 mm") != std::string::npos);
     CHECK(refused(hedge(), {"", "", "", {}, "", "12 cm"}).find("--link needs a casing") != std::string::npos);
     CHECK(refused(hedge(), {"", "", "80 g", {}, "32 mm", "12 cm"}).find("exclude each other") != std::string::npos);
 }
