@@ -65,12 +65,16 @@ std::string part(const StepPart& p, const Sheet& sheet, Units units) {
     return changes_weight(p) ? in + ", about " + out + " after" : in;
 }
 
+// Blended and mixed in by the same figure; a paste of one food weighs what that food does.
+std::string paste_of(double grams, Units units) { return weight(grams, units, 1); }
+
 // "In all 5100 g" of what comes together, "In 5100 g, out 3700 g" of what goes through as one.
 std::string in_and_out(const SheetStep& step, Units units) {
     const bool together = step.parts.empty() || step.id == "chill" || step.id == "paste" || step.id.rfind("mix", 0) == 0;
     if (step.grams_in <= 0 || step.parts.size() == 1 || !together) return "";
     if (step.grams_out <= 0) return "Takes " + about(step.grams_in, units);
     const bool same = !changes_weight({0, step.grams_in, step.grams_out, {}});
+    if (same && step.id == "paste") return "In all " + paste_of(step.grams_in, units);
     if (same) return step.parts.empty() ? "" : "In all " + about(step.grams_in, units);
     return "In " + about(step.grams_in, units) + ", out " + about(step.grams_out, units);
 }
@@ -140,7 +144,7 @@ std::string amounts(const SheetStep& step, const Sheet& sheet, Units asked) {
         for (std::size_t k = i + 1; k < step.parts.size(); ++k)
             if (step.parts[k].verb == verb) add(part(step.parts[k], sheet, units), ", ");
     }
-    if (paste > 0) text += (text.empty() ? "" : "; ") + about(paste, units) + " of the paste";
+    if (paste > 0) text += (text.empty() ? "" : "; ") + paste_of(paste, units) + " of the paste";
     const std::string sum = in_and_out(step, units);
     return text + (text.empty() || sum.empty() ? "" : ". ") + sum + (text.empty() && sum.empty() ? "" : ".");
 }

@@ -19,9 +19,10 @@ constexpr double least_grams = 0.001, most_grams = 1e6;
 constexpr Band small_ratio{0.64, 0.75, 0.87}, large_ratio{1.15, 1.36, 1.73};
 // Plain "salt" by the spoon may be a coarser salt: 14.1 g a tablespoon in published sheets against 18 g of table salt.
 constexpr double coarse_salt = 14.1 / 18;
-// Leaves pressed into a measure, over the loose leaves and over the cut ones that the knowledge has a cup of. Judgement: kitchen tables
-// give 40 to 60 g of spinach for a packed cup and 30 g for a loose one.
-constexpr Band pressed_leaves{1.1, 1.5, 2.0}, pressed_over_cut{0.7, 1.1, 1.5};
+// Leaves pressed into a measure, over the loose leaves that the knowledge has a cup of. Judgement: kitchen tables give 40 to 60 g of
+// spinach for a packed cup and 30 g for a loose one. Cut leaves lie closer already; whole ones pressed are about as heavy as cut ones left
+// loose.
+constexpr Band pressed_leaves{1.1, 1.5, 2.0}, pressed_cut{1.0, 1.2, 1.5}, pressed_over_cut{0.6, 1.0, 1.3};
 // Liquids without a measure, g/mL: oil where most of it is fat, else by what is in it. Judgement.
 constexpr Band watery{0.97, 1.0, 1.04}, oily{0.91, 0.92, 0.93};
 // mL a gram in solution, from memory: sugar 1.59 g/mL, protein 1.35, salts 2.2, alcohol 0.789 (pure; it takes a little less room in water).
@@ -146,7 +147,8 @@ Result<Weighed> volume_part(const AmountPart& part, const Ingredient& ingredient
     }
     if (plain_salt(ingredient)) grams.low = std::min(grams.low, grams.mid * coarse_salt);
     if (!pressed(ingredient, words)) return Weighed{grams, std::nullopt};
-    return Weighed{times(grams, of_cut_leaves(record) ? pressed_over_cut : pressed_leaves), std::nullopt, true};
+    const bool cut = of_cut_leaves(record), said_cut = cut && mentions(words, fold(record->note));
+    return Weighed{times(grams, said_cut ? pressed_cut : cut ? pressed_over_cut : pressed_leaves), std::nullopt, true};
 }
 
 // Words for the same thing on different plants.

@@ -2,7 +2,7 @@
 //
 // Spread where the knowledge gives a measure without one (5th to 95th percentile, judgement throughout):
 //   volumes of liquids +-2 %, of anything else +-10 % (how it is cut and packed), bunches, heads and handfuls +-15 %, single pieces +-15 %.
-// Leaves said to be packed: half as much again, from a tenth more to twice.
+// Leaves said to be packed: half as much again, from a tenth more to twice; less where the measure is of cut leaves.
 #pragma once
 
 #include <optional>

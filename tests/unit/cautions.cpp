@@ -197,6 +197,7 @@ TEST_CASE("every condition in the rule sets can come true") {
     Formula formula;
     formula.process.core_c = 40;
     formula.process.mixed_at_c = 20;
+    formula.process.rest_h = 100;
     for (const auto& ingredient : knowledge().records().ingredients) {
         PredictedLine line;
         line.ingredient = ingredient.id;

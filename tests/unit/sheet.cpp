@@ -141,8 +141,8 @@ TEST_CASE("meat is chilled before it is ground, blanched leaves squeezed before 
 }
 
 TEST_CASE("crumbs soak in the liquid there is, and go in dry where there is none") {
-    Formula f =
-        formula({line("pork-shoulder", 2000), line("breadcrumb", 90), line("milk", 80), line("cornstarch", 20), line("table-salt", 36)});
+    Formula f = formula(
+        {line("pork-shoulder", 2000), line("breadcrumb", 90), line("whole-milk", 80), line("cornstarch", 20), line("table-salt", 36)});
     f.process.order = Order::salt_first;
     const auto takes = [](const SheetStep& s, std::size_t n) {
         return std::any_of(s.parts.begin(), s.parts.end(), [&](const StepPart& p) { return p.line == n; });
