@@ -259,11 +259,15 @@ private:
         for (int round = 0; round < most_rounds; ++round) {
             solve(exact, node.relaxed.grams, &hard);
             if (!exact.relaxed.feasible() || exact.relaxed.distance > worst_kept() || has_no_place(plan_of(exact))) return;
-            hear_second_opinion(exact, hard);
             leave_no_scraps(exact, hard);
             Plan plan = plan_of(exact);
             if (has_no_place(plan)) return;
             auto tighter = limits_.tighter ? limits_.tighter(plan, hard) : std::nullopt;
+            if (!tighter) {
+                hear_second_opinion(exact, hard);
+                plan = plan_of(exact);
+                tighter = limits_.tighter ? limits_.tighter(plan, hard) : std::nullopt;
+            }
             if (!tighter) return keep(std::move(plan));
             hard = std::move(*tighter);
         }
@@ -285,7 +289,6 @@ private:
         }
         if (!scraps) return;
         solve(clean, exact.relaxed.grams, &hard);
-        if (clean.relaxed.feasible()) hear_second_opinion(clean, hard);
         if (clean.relaxed.feasible() && clean.relaxed.distance < exact.relaxed.distance + worth_adding) exact = std::move(clean);
     }
 
