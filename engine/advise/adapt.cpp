@@ -150,13 +150,9 @@ private:
         answer.plans_visited += found.visited;
         answer.proved = found.proved;
         answer.gap = found.gap;
-        std::vector<std::pair<double, Variant>> ranked;  // by distance, what is missed of the wants included
-        for (auto& tried : weighed_out(found.plans, goals)) {
-            const double distance = tried.plan.distance;
-            ranked.emplace_back(distance, variant_of(std::move(tried), answer.base));
-        }
-        std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
-        for (auto& [distance, variant] : ranked) answer.variants.push_back(std::move(variant));
+        auto ranked = weighed_out(found.plans, goals);  // by distance, what is missed of the wants included
+        std::stable_sort(ranked.begin(), ranked.end(), [](const Tried& a, const Tried& b) { return a.plan.distance < b.plan.distance; });
+        for (auto& tried : ranked) answer.variants.push_back(variant_of(std::move(tried), answer.base));
         if (std::any_of(answer.variants.begin(), answer.variants.end(), meets_all)) std::erase_if(answer.variants, std::not_fn(meets_all));
         for (std::size_t i = 0; i < answer.variants.size(); ++i) answer.variants[i].rank = i + 1;
     }
@@ -239,14 +235,12 @@ private:
     }
 
     // Meat that comes in may need more heat than the maker's own core temperature gives.
-    std::optional<Edit> cook_through(Tried& tried) {
+    std::optional<Edit> cook_through(Tried& tried, const Prediction& base) {
         Process& process = tried.built.formula.process;
         if (!process.core_c) return std::nullopt;
-        const double needed =
-            demanded_core(predict_formula(tried.built.formula, context_.middle), context_.knowledge(), context_.options.rules).core_c;
-        if (*process.core_c >= needed ||
-            demanded_core(predict_formula(formula_, context_.middle), context_.knowledge(), context_.options.rules).core_c >= needed)
-            return std::nullopt;
+        const auto demanded = [&](const Prediction& p) { return demanded_core(p, context_.knowledge(), context_.options.rules).core_c; };
+        const double needed = demanded(predict_formula(tried.built.formula, context_.middle));
+        if (*process.core_c >= needed || demanded(base) >= needed) return std::nullopt;
         process.core_c = needed;
         tried.batch = Batch(tried.built.formula, context_.drawn);
         tried.states = states_of(tried.batch, context_.drawn.models());
@@ -278,7 +272,7 @@ private:
     Variant variant_of(Tried tried, const Prediction& base) {
         Variant v;
         const Plan& plan = tried.plan;
-        const auto hotter = cook_through(tried);
+        const auto hotter = cook_through(tried, base);
         Compared compared = compare(formula_, tried.built.formula, context_.middle);
         count_stand_ins(tried.built, compared);
         // The plan's prices, and the deviation of the weights as rounded; what is missed of a want is told as that, not as a difference.

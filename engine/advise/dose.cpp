@@ -17,13 +17,10 @@ double dose_of(const Material& m, Role role) {
         case Role::binder:
             return m[Amount::held_cold] + m[Amount::held_hot] + m[Amount::held_chilled];
         case Role::nut:
-            return m[Amount::dose_nut];
         case Role::herb:
-            return m[Amount::dose_herb];
         case Role::allium:
-            return m[Amount::dose_allium];
         case Role::spice:
-            return m[Amount::dose_spice];
+            return m[*amount_of_dose(role)];
         case Role::salt:
             return m[Amount::salt];
         case Role::liquid:

@@ -66,9 +66,7 @@ double most_of_batch(Role role) {
 }
 
 // Whether what one food brings in a role is the same thing in another: more cumin is no mustard.
-bool interchangeable(Role role) {
-    return role != Role::herb && role != Role::nut && role != Role::allium && role != Role::spice && role != Role::sweet;
-}
+bool interchangeable(Role role) { return !amount_of_dose(role) && role != Role::sweet; }
 
 bool contains(const std::vector<Role>& roles, Role role) { return std::find(roles.begin(), roles.end(), role) != roles.end(); }
 
