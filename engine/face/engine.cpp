@@ -1,12 +1,12 @@
 #include "standin/engine.hpp"
 
-#include "advise/adapt.hpp"
-#include "advise/compare.hpp"
-#include "advise/swaps.hpp"
-#include "base/words.hpp"
+#include "adapt/adapt.hpp"
+#include "adapt/compare.hpp"
+#include "adapt/swaps.hpp"
+#include "core/words.hpp"
+#include "evaluate/predict.hpp"
 #include "face/inside.hpp"
-#include "formula/reading.hpp"
-#include "predict/predict.hpp"
+#include "formula/formats/reading.hpp"
 #include "safety/safety.hpp"
 
 namespace standin {

@@ -1,8 +1,8 @@
 // What an engine holds: the knowledge, the models at every draw and at their middle, and the materials worked out so far.
 #pragma once
 
+#include "evaluate/batch.hpp"
 #include "knowledge/load.hpp"
-#include "predict/batch.hpp"
 #include "standin/engine.hpp"
 
 namespace standin {

@@ -5,8 +5,8 @@
 #include <map>
 #include <set>
 
-#include "base/names.hpp"
-#include "base/typed_reader.hpp"
+#include "core/names.hpp"
+#include "core/typed_reader.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/references.hpp"
 

@@ -7,7 +7,7 @@
 #include <string_view>
 #include <vector>
 
-#include "base/typed_reader.hpp"
+#include "core/typed_reader.hpp"
 #include "knowledge/records.hpp"
 #include "knowledge/vocabulary.hpp"
 

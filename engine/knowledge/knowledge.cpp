@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <stdexcept>
 
-#include "base/names.hpp"
+#include "core/names.hpp"
 
 namespace standin {
 namespace {

@@ -4,7 +4,7 @@
 #include <fstream>
 #include <iostream>
 
-#include "base/files.hpp"
+#include "core/files.hpp"
 #include "knowledge/check.hpp"
 #include "knowledge/flat.hpp"
 

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <filesystem>
 
-#include "base/files.hpp"
+#include "core/files.hpp"
 
 namespace standin {
 namespace {

@@ -5,7 +5,7 @@
 #include <string_view>
 #include <unordered_map>
 
-#include "base/typed_reader.hpp"
+#include "core/typed_reader.hpp"
 #include "knowledge/records.hpp"
 
 namespace standin {

@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-#include "base/band.hpp"
+#include "core/band.hpp"
 #include "knowledge/vocabulary.hpp"
 
 namespace standin {

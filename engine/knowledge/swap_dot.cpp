@@ -5,7 +5,7 @@
 #include <cstdio>
 #include <map>
 
-#include "base/words.hpp"
+#include "core/words.hpp"
 
 namespace standin {
 namespace {

@@ -5,8 +5,8 @@
 #include <string_view>
 #include <vector>
 
-#include "base/band.hpp"
-#include "base/draws.hpp"
+#include "core/band.hpp"
+#include "core/draws.hpp"
 #include "knowledge/knowledge.hpp"
 
 namespace standin {

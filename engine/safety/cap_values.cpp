@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "base/names.hpp"
+#include "core/names.hpp"
 
 namespace standin {
 namespace {

@@ -5,7 +5,7 @@
 #include <optional>
 #include <string>
 
-#include "base/names.hpp"
+#include "core/names.hpp"
 #include "safety/cap_values.hpp"
 
 namespace standin {

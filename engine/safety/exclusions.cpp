@@ -4,7 +4,7 @@
 #include <array>
 #include <string>
 
-#include "base/names.hpp"
+#include "core/names.hpp"
 #include "safety/wording.hpp"
 
 namespace standin {

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <vector>
 
-#include "base/names.hpp"
+#include "core/names.hpp"
 #include "safety/allergens.hpp"
 #include "safety/wording.hpp"
 

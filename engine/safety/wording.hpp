@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-#include "base/words.hpp"
+#include "core/words.hpp"
 #include "knowledge/knowledge.hpp"
 #include "standin/prediction.hpp"
 

@@ -5,8 +5,8 @@
 #include <cmath>
 #include <memory>
 
-#include "advise/request.hpp"
-#include "advise/search.hpp"
+#include "adapt/request.hpp"
+#include "adapt/search.hpp"
 #include "support/cases.hpp"
 #include "support/catch.hpp"
 

@@ -3,8 +3,8 @@
 
 #include <numeric>
 
-#include "advise/rebalance.hpp"
-#include "advise/search.hpp"
+#include "adapt/rebalance.hpp"
+#include "adapt/search.hpp"
 #include "knowledge/swap_graph.hpp"
 #include "support/cases.hpp"
 

@@ -1,5 +1,5 @@
 // What is written reads back, and nothing crashes the reader.
-#include "formula/reading.hpp"
+#include "formula/formats/reading.hpp"
 
 #include <cmath>
 

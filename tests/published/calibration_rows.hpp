@@ -11,13 +11,14 @@
 #include <vector>
 
 #include "standin/band.hpp"
+#include "support/places.hpp"
 
 namespace calibration {
 
 using Cells = std::vector<std::string>;
 
 inline std::vector<Cells> cells_of(const std::string& name) {
-    std::ifstream file(std::filesystem::path(STANDIN_TEST_DATA) / "published" / "data" / name);
+    std::ifstream file(std::filesystem::path(test_data_folder()) / "published" / "data" / name);
     std::vector<Cells> rows;
     bool head = true;
     for (std::string line; std::getline(file, line);) {

@@ -4,8 +4,8 @@
 #include <map>
 #include <sstream>
 
-#include "advise/stand_ins.hpp"
 #include "published/rows.hpp"
+#include "substitute/stand_ins.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 

@@ -8,13 +8,15 @@
 #include <utility>
 #include <vector>
 
+#include "support/places.hpp"
+
 struct PublishedRow {
     std::vector<std::string> words;
     std::vector<double> values;
 };
 
 inline std::vector<PublishedRow> published_rows(const std::string& name, std::size_t words) {
-    std::ifstream file(std::filesystem::path(STANDIN_TEST_DATA) / "published" / "data" / name);
+    std::ifstream file(std::filesystem::path(test_data_folder()) / "published" / "data" / name);
     std::vector<PublishedRow> rows;
     bool head = true;
     for (std::string line; std::getline(file, line);) {

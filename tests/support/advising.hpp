@@ -4,8 +4,8 @@
 #include <string>
 #include <vector>
 
-#include "advise/wants.hpp"
-#include "advise/yardstick.hpp"
+#include "adapt/wants.hpp"
+#include "adapt/yardstick.hpp"
 #include "support/kitchen.hpp"
 
 class Advising {

@@ -6,8 +6,8 @@
 #include <utility>
 #include <vector>
 
+#include "evaluate/predict.hpp"
 #include "face/inside.hpp"
-#include "predict/predict.hpp"
 #include "support/knowledge.hpp"
 
 inline standin::Line line(std::string ingredient, double grams, std::vector<std::string> prepared = {}) {

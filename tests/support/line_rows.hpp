@@ -7,6 +7,8 @@
 #include <utility>
 #include <vector>
 
+#include "support/places.hpp"
+
 inline std::vector<std::string> cells_of(const std::string& line) {
     std::vector<std::string> cells(1);
     bool quoted = false;
@@ -20,7 +22,7 @@ inline std::vector<std::string> cells_of(const std::string& line) {
 
 /// `name`: from the folder of the tests on.
 inline std::vector<std::vector<std::string>> line_rows(const std::string& name) {
-    std::ifstream file(std::filesystem::path(STANDIN_TEST_DATA) / name);
+    std::ifstream file(std::filesystem::path(test_data_folder()) / name);
     std::vector<std::vector<std::string>> all;
     bool head = true;
     for (std::string line; std::getline(file, line);)

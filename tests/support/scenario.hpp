@@ -7,11 +7,12 @@
 #include <string>
 
 #include "standin/engine.hpp"
+#include "support/places.hpp"
 
 namespace scenario {
 
 inline std::string text_of(const std::string& name) {
-    const std::string path = std::string(STANDIN_EXAMPLES) + "/" + name;
+    const std::string path = examples_folder() + "/" + name;
     std::ifstream in(path, std::ios::binary);
     if (!in) throw std::runtime_error("no example " + path);
     return {std::istreambuf_iterator<char>(in), {}};

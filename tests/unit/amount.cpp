@@ -1,4 +1,4 @@
-#include "formula/amount.hpp"
+#include "formula/line/amount.hpp"
 
 #include "support/catch.hpp"
 

@@ -1,6 +1,6 @@
-#include "base/band.hpp"
+#include "core/band.hpp"
 
-#include "base/draws.hpp"
+#include "core/draws.hpp"
 #include "support/catch.hpp"
 
 using namespace standin;

@@ -1,9 +1,9 @@
 // Preparations put in order: nothing lost, nothing out of turn, alike done together.
 #include <map>
 
-#include "bench/order.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
+#include "worksheet/order.hpp"
 
 using namespace standin;
 

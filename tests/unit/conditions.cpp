@@ -1,8 +1,8 @@
-#include "advise/conditions.hpp"
+#include "substitute/conditions.hpp"
 
 #include <algorithm>
 
-#include "advise/stand_ins.hpp"
+#include "substitute/stand_ins.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 

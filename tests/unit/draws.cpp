@@ -1,4 +1,4 @@
-#include "base/draws.hpp"
+#include "core/draws.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,4 +1,4 @@
-#include "base/files.hpp"
+#include "core/files.hpp"
 
 #include <unistd.h>
 

@@ -5,6 +5,7 @@
 #include "knowledge/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
+#include "support/places.hpp"
 
 using namespace standin;
 
@@ -19,7 +20,7 @@ TEST_CASE("flat and back is the identity on the whole knowledge") {
 }
 
 TEST_CASE("the embedded knowledge is what stands in the folder") {
-    const KnowledgeFiles files = read_knowledge_folder(STANDIN_KNOWLEDGE);
+    const KnowledgeFiles files = read_knowledge_folder(knowledge_folder());
     REQUIRE(files.errors.empty());
     const FlatKnowledge read = flatten(files.records), embedded = flatten(knowledge().records());
     CHECK(read.numbers == embedded.numbers);

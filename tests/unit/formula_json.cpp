@@ -1,8 +1,8 @@
-#include "formula/formula_json.hpp"
+#include "formula/formats/formula_json.hpp"
 
 #include <cmath>
 
-#include "formula/reading.hpp"
+#include "formula/formats/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

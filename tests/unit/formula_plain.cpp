@@ -1,8 +1,8 @@
-#include "formula/formula_plain.hpp"
+#include "formula/formats/formula_plain.hpp"
 
 #include <algorithm>
 
-#include "formula/reading.hpp"
+#include "formula/formats/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

@@ -1,4 +1,4 @@
-#include "predict/green_life.hpp"
+#include "evaluate/green_life.hpp"
 
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"

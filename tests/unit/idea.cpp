@@ -1,7 +1,7 @@
 // Which plans are one idea.
-#include "advise/idea.hpp"
+#include "adapt/idea.hpp"
 
-#include "advise/kin.hpp"
+#include "adapt/kin.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 

@@ -1,6 +1,6 @@
 // Lines as people write them, each against what a careful cook reads in it. The reader was mended on these: they guard, they do not
 // measure.
-#include "formula/line_text.hpp"
+#include "formula/line/line_text.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 #include "support/line_rows.hpp"

@@ -1,6 +1,6 @@
-#include "formula/inventory.hpp"
+#include "formula/formats/inventory.hpp"
 
-#include "formula/reading.hpp"
+#include "formula/formats/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

@@ -1,4 +1,4 @@
-#include "base/json_tree.hpp"
+#include "core/json_tree.hpp"
 
 #include "support/catch.hpp"
 

@@ -1,5 +1,6 @@
 #include "knowledge/reading.hpp"
 #include "support/catch.hpp"
+#include "support/places.hpp"
 
 using namespace standin;
 
@@ -222,7 +223,7 @@ TEST_CASE("a folder that is not there is not found") {
 }
 
 TEST_CASE("the knowledge as it stands reads without a fault") {
-    const auto files = read_knowledge_folder(STANDIN_KNOWLEDGE);
+    const auto files = read_knowledge_folder(knowledge_folder());
     for (const auto& error : files.errors) UNSCOPED_INFO(error.where + ": " + error.message);
     CHECK(files.errors.empty());
     CHECK(files.records.ingredients.size() >= 120);

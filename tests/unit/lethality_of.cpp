@@ -1,4 +1,4 @@
-#include "predict/lethality_of.hpp"
+#include "evaluate/lethality_of.hpp"
 
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"

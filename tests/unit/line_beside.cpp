@@ -1,7 +1,7 @@
-#include "formula/line_beside.hpp"
+#include "formula/line/line_beside.hpp"
 
-#include "formula/line_text.hpp"
-#include "formula/reading.hpp"
+#include "formula/formats/reading.hpp"
+#include "formula/line/line_text.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

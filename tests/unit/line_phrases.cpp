@@ -1,6 +1,6 @@
-#include "formula/line_phrases.hpp"
+#include "formula/line/line_phrases.hpp"
 
-#include "formula/line_text.hpp"
+#include "formula/line/line_text.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 

@@ -1,4 +1,4 @@
-#include "formula/line_text.hpp"
+#include "formula/line/line_text.hpp"
 
 #include <algorithm>
 

@@ -1,5 +1,5 @@
 // Ways of making as levers: what a want makes worth doing otherwise.
-#include "advise/making.hpp"
+#include "adapt/making.hpp"
 
 #include <algorithm>
 

@@ -1,4 +1,4 @@
-#include "formula/measures.hpp"
+#include "formula/lexer/measures.hpp"
 
 #include "support/catch.hpp"
 

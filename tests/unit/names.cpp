@@ -1,4 +1,4 @@
-#include "base/names.hpp"
+#include "core/names.hpp"
 
 #include <algorithm>
 #include <random>

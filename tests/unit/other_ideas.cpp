@@ -1,5 +1,5 @@
 // The parts of a search that are left for other ideas hold every plan that is one, and none of those that is not.
-#include "advise/other_ideas.hpp"
+#include "adapt/other_ideas.hpp"
 
 #include <algorithm>
 

@@ -1,4 +1,4 @@
-#include "predict/predict.hpp"
+#include "evaluate/predict.hpp"
 
 #include <algorithm>
 #include <cmath>

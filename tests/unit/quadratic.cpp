@@ -1,5 +1,5 @@
 // The quadratic programme: answers known by hand, and the conditions of a minimum on random ones.
-#include "advise/quadratic.hpp"
+#include "optimize/quadratic.hpp"
 
 #include <cmath>
 #include <random>

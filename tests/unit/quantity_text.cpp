@@ -1,4 +1,4 @@
-#include "formula/quantity_text.hpp"
+#include "formula/lexer/quantity_text.hpp"
 
 #include "support/catch.hpp"
 

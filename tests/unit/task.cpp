@@ -1,5 +1,5 @@
 // Slopes by the sums of the batch against differences move by move.
-#include "advise/task.hpp"
+#include "adapt/task.hpp"
 
 #include <cmath>
 

@@ -1,5 +1,5 @@
 // What follows a swap: salt, water and acid of the other lines.
-#include "advise/trims.hpp"
+#include "adapt/trims.hpp"
 
 #include "support/advising.hpp"
 #include "support/catch.hpp"

@@ -1,4 +1,4 @@
-#include "base/typed_reader.hpp"
+#include "core/typed_reader.hpp"
 
 #include "support/catch.hpp"
 

@@ -1,6 +1,6 @@
-#include "predict/validity.hpp"
+#include "evaluate/validity.hpp"
 
-#include "base/band.hpp"
+#include "core/band.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 

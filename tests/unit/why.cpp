@@ -1,8 +1,8 @@
-#include "predict/why.hpp"
+#include "evaluate/why.hpp"
 
 #include <algorithm>
 
-#include "predict/unknown_words.hpp"
+#include "evaluate/unknown_words.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 

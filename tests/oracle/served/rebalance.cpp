@@ -5,7 +5,7 @@
 #include <iostream>
 #include <sstream>
 
-#include "advise/descent.hpp"
+#include "adapt/descent.hpp"
 #include "oracle/small_problem.hpp"
 
 namespace {

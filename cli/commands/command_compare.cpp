@@ -1,0 +1,27 @@
+#include <algorithm>
+
+#include "render/html/html_pages.hpp"
+#include "render/json/json.hpp"
+#include "render/text/text.hpp"
+#include "session.hpp"
+
+namespace standin::cli {
+
+int run_compare(const Call& call) {
+    if (std::count(call.operands.begin(), call.operands.end(), "-") > 1)
+        return complain({Trouble::usage, "only one formula can come from standard input", {}, {}}, call.colour);
+    auto engine = Engine::open(engine_options(call));
+    if (!engine) return complain(engine.error(), call.colour);
+    std::vector<Formula> formulas;
+    for (const auto& path : call.operands) {
+        auto formula = load_formula(*engine, path);
+        if (!formula) return complain(formula.error(), call.colour);
+        formulas.push_back(std::move(*formula));
+    }
+    const auto answer = engine->compare(formulas);
+    if (!answer) return complain(answer.error(), call.colour);
+    return deliver(call, call.html.empty() ? "" : compare_html(answer->formulas),
+                   call.json ? compare_json(*answer) : compare_text(*answer, look_for_output(call.colour)));
+}
+
+}  // namespace standin::cli

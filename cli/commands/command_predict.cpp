@@ -1,0 +1,35 @@
+#include "render/html/html_pages.hpp"
+#include "render/json/json.hpp"
+#include "render/text/text.hpp"
+#include "session.hpp"
+
+namespace standin::cli {
+
+int run_predict(const Call& call) {
+    auto engine = Engine::open(engine_options(call));
+    if (!engine) return complain(engine.error(), call.colour);
+    const Look look = look_for_output(call.colour);
+    const bool many = call.operands.size() > 1;
+    if (many && !call.html.empty())
+        return complain({Trouble::usage, "--html takes one formula at a time", {}, {"several formulas on one page: standin compare"}},
+                        call.colour);
+    std::string pages, html;
+    for (const auto& path : call.operands) {
+        const auto formula = load_formula(*engine, path);
+        if (!formula) return complain(formula.error(), call.colour);
+        if (call.why) {
+            const auto answer = engine->why(*formula, *call.why);
+            if (!answer) return complain(answer.error(), call.colour);
+            pages += call.json ? why_json(*answer) : (pages.empty() ? "" : "\n\n") + why_text(*answer, look);
+            continue;
+        }
+        const auto prediction = engine->predict(*formula);
+        if (!prediction) return complain(prediction.error(), call.colour);
+        if (!call.html.empty()) html = predict_html(*prediction);
+        if (call.json) pages += predict_json(*prediction, many ? Form::line : Form::document);
+        else pages += (pages.empty() ? "" : "\n\n") + predict_text(*prediction, look);
+    }
+    return deliver(call, html, pages);
+}
+
+}  // namespace standin::cli

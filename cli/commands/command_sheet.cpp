@@ -1,0 +1,19 @@
+#include "render/html/html_pages.hpp"
+#include "render/json/json.hpp"
+#include "render/text/text.hpp"
+#include "session.hpp"
+
+namespace standin::cli {
+
+int run_sheet(const Call& call) {
+    auto engine = Engine::open(engine_options(call));
+    if (!engine) return complain(engine.error(), call.colour);
+    const auto formula = load_formula(*engine, call.operands.front());
+    if (!formula) return complain(formula.error(), call.colour);
+    const auto sheet = engine->sheet(*formula, {call.meat, call.total, call.piece, call.only, call.casing, call.link});
+    if (!sheet) return complain(sheet.error(), call.colour);
+    return deliver(call, call.html.empty() ? "" : sheet_html(*sheet, call.units),
+                   call.json ? sheet_json(*sheet) : sheet_text(*sheet, call.units, look_for_output(call.colour)));
+}
+
+}  // namespace standin::cli

@@ -1,0 +1,54 @@
+#include "render/html/html_charts.hpp"
+#include "render/html/html_pages.hpp"
+#include "render/html/html_parts.hpp"
+#include "render/sentences.hpp"
+#include "render/text/text_parts.hpp"
+#include "words.hpp"
+
+namespace standin::cli {
+namespace {
+
+// One line a formula and allergen, so that nobody has to look up which formula a letter means.
+std::vector<AllergenText> allergens_by_letter(const std::vector<Prediction>& all) {
+    std::vector<AllergenText> out;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        for (auto a : all[i].allergens) {
+            a.allergen = letter(i) + ": " + a.allergen;
+            out.push_back(std::move(a));
+        }
+    return out;
+}
+
+std::string first_words(const Prediction& p) {
+    return p.bind_word + ", " + p.rested.word + " (cooked " + p.cooked.word + "), " + heat_phrase(p.heat_word) + " (chance " +
+           chance_of_heat(p) + ")";
+}
+
+Markup lines_part(const std::vector<Prediction>& all) {
+    Markup tables;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        std::vector<std::vector<Markup>> rows;
+        for (const auto& l : all[i].lines) rows.push_back({food(l.name, l.prepared), grams(l.weighed_g), number(100 * l.share, 1) + " %"});
+        tables += html_table(Markup(letter(i) + ": ") + food(all[i].title), {{"Line", false}, {"weighed", true}, {"share", true}}, rows);
+    }
+    return el("div", {{"class", "two"}}, tables);
+}
+
+}  // namespace
+
+std::string compare_html(const std::vector<Prediction>& all) {
+    std::vector<Shown> shown;
+    std::string title;
+    Markup items;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        shown.push_back({letter(i), &all[i]});
+        title += (i ? " and " : "") + all[i].title;
+        items +=
+            el("li", mark_of(i) + el("strong", Markup(letter(i) + " ") + food(all[i].title)) + Markup(": " + first_words(all[i]) + "."));
+    }
+    const Markup rest = section("Colour", swatches(shown)) + safety_part("", allergens_by_letter(all), shared_cautions(all)) +
+                        section("What each will be", all_properties(shown)) + section("Lines", lines_part(all));
+    return html_page("side by side", title, el("ul", {{"class", "lead"}}, items), rest);
+}
+
+}  // namespace standin::cli

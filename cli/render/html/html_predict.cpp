@@ -1,0 +1,50 @@
+#include <array>
+
+#include "render/html/html_charts.hpp"
+#include "render/html/html_pages.hpp"
+#include "render/html/html_parts.hpp"
+#include "render/sentences.hpp"
+#include "render/text/text_parts.hpp"
+#include "words.hpp"
+
+namespace standin::cli {
+namespace {
+
+Markup heat_part(const Prediction& p) {
+    constexpr double sure = 0.995;
+    if (p.heat_chances.front() > sure) return {};  // no chile: the first lines say so
+    constexpr std::array<const char*, 6> words{"none", "barely", "mild", "medium", "hot", "very hot"};
+    std::vector<std::vector<Markup>> rows;
+    for (std::size_t i = 0; i < words.size(); ++i)
+        if (p.heat_chances[i] >= 0.005) rows.push_back({words[i], chance(p.heat_chances[i]), share_bar(p.heat_chances[i])});
+    return section("How hot it will seem",
+                   html_table("Chance of each word", {{"Heat", false}, {"chance", true}, {"as a bar", false}}, rows) +
+                       el("p", {{"class", "soft"}}, "Pods of one kind differ by a factor of two and more: fry a patty and taste."));
+}
+
+Markup lines_part(const Prediction& p) {
+    std::vector<std::vector<Markup>> rows;
+    for (const auto& l : p.lines)
+        rows.push_back({food(l.name, l.prepared) + (l.keep ? " (keep)" : ""), grams(l.weighed_g), grams(l.grams),
+                        number(100 * l.share, l.share < 0.1 ? 2 : 1) + " %"});
+    return section("Lines", html_table("The batch is " + grams(p.batch_g) + ", " + grams(p.meat_g) + " of it meat",
+                                       {{"Line", false}, {"weighed", true}, {"in the batch", true}, {"share", true}}, rows));
+}
+
+}  // namespace
+
+std::string predict_html(const Prediction& p) {
+    const std::vector<Shown> shown{{"likely", &p}};
+    Markup colour = swatches(shown);
+    if (p.green_life) colour += el("p", p.green_life->says);
+    Markup rest = section("Colour", colour) + safety_part("", p.allergens, p.cautions) + lines_part(p) +
+                  section("What it will be", all_properties(shown)) + heat_part(p) + section("Where it comes from", origins(p));
+    if (!p.aroma.empty()) rest += section("Aroma", el("p", "Leading notes: " + listed(p.aroma) + "."));
+    if (p.lethality) rest += section("What the cook kills", el("p", p.lethality->says + " (" + p.lethality->table + ")"));
+    rest += label_part(p.label);
+    std::vector<Markup> notes(p.notes.begin(), p.notes.end());
+    if (!notes.empty()) rest += section("Where the models are stretched", bullets(notes));
+    return html_page("prediction", p.title, el("p", {{"class", "lead"}}, in_short(p)), rest);
+}
+
+}  // namespace standin::cli

@@ -1,0 +1,98 @@
+#include <nlohmann/json.hpp>
+
+#include "render/json/json_parts.hpp"
+
+namespace standin::cli {
+namespace {
+
+Json stand_in_json(const StandIn& s) {
+    return {
+        {"ingredient", s.ingredient},
+        {"name", s.name},
+        {"prepared", s.prepared},
+        {"role", std::string(word(s.role))},
+        {"grams", num(s.grams)},
+        {"grams_band", json_of(s.grams_band)},
+        {"dose", s.dose},
+        {"closeness", num(s.closeness)},
+        {"trims", array_of(s.trims,
+                           [](const Trim& t) {
+                               return Json{{"line", t.line}, {"grams_before", num(t.grams_before)}, {"grams_after", num(t.grams_after)}};
+                           })},
+        {"path", s.path},
+        {"effects", json_of(s.effects)},
+        {"colour_difference", json_of(s.colour_difference)},
+        {"distance", num(s.distance)},
+        {"new_allergens", s.new_allergens},
+        {"cautions", json_of(s.cautions)},
+        {"note", s.note},
+        {"needs", s.needs},
+        {"in_season", s.in_season ? Json(*s.in_season) : Json()},
+        {"sources", s.sources}};
+}
+
+Json instead_json(const Instead& i) {
+    return {{"with", i.with}, {"prepared", i.prepared}, {"grams", num(i.grams)}, {"distance", num(i.distance)}};
+}
+
+Json edit_json(const Edit& e) {
+    return {{"do", std::string(word(e.kind))},
+            {"line", e.line},
+            {"with", e.with},
+            {"prepared", e.prepared},
+            {"grams_before", num(e.grams_before)},
+            {"grams_left", num(e.grams_left)},
+            {"grams_after", num(e.grams_after)},
+            {"why", e.why},
+            {"alternatives", array_of(e.alternatives, [](const Instead& i) { return instead_json(i); })}};
+}
+
+Json want_json(const WantResult& w) { return {{"want", w.want}, {"met", w.met}, {"chance", num(w.chance)}, {"says", w.says}}; }
+
+Json variant_json(const Variant& v, const Engine& engine) {
+    return {{"rank", v.rank},
+            {"distance", num(v.distance)},
+            {"felt", num(v.felt)},
+            {"table", v.table},
+            {"edits", array_of(v.edits, [](const Edit& e) { return edit_json(e); })},
+            {"formula", Json::parse(engine.formula_json(v.formula))},
+            {"prediction", json_of(v.prediction)},
+            {"differences", json_of(v.differences)},
+            {"colour_difference", {{"rested", json_of(v.colour_rested)}, {"cooked", json_of(v.colour_cooked)}}},
+            {"wants", array_of(v.wants, [](const WantResult& w) { return want_json(w); })},
+            {"new_allergens", v.new_allergens},
+            {"gives_back", v.gives_back},
+            {"cautions", json_of(v.prediction.cautions)}};
+}
+
+}  // namespace
+
+std::string swaps_json(const SwapsAnswer& a) {
+    // The contract names one role; the first is what the line is mainly there for.
+    const Json role = a.roles.empty() ? Json() : Json(std::string(word(a.roles.front())));
+    return printed({{"line", a.line},
+                    {"name", a.name},
+                    {"line_grams", num(a.line_grams)},
+                    {"role", role},
+                    {"roles", json_of(a.roles)},
+                    {"stand_ins", array_of(a.stand_ins, [](const StandIn& s) { return stand_in_json(s); })},
+                    {"left_out", a.left_out},
+                    {"allergens", json_of(a.allergens)},
+                    {"cautions", json_of(a.cautions)},
+                    {"read_as", a.read_as}});
+}
+
+std::string adapt_json(const AdaptAnswer& a, const Engine& engine) {
+    return printed({{"base", json_of(a.base)},
+                    {"proved", a.proved},
+                    {"gap", num(a.gap)},
+                    {"plans_visited", a.plans_visited},
+                    {"variants", array_of(a.variants, [&](const Variant& v) { return variant_json(v, engine); })},
+                    {"conflict", a.conflict},
+                    {"would_give", a.would_give},
+                    {"reach", a.reach},
+                    {"presumed", a.presumed},
+                    {"cautions", json_of(a.base.cautions)}});
+}
+
+}  // namespace standin::cli

@@ -1,0 +1,43 @@
+#include "render/json/json_parts.hpp"
+
+#include <array>
+#include <cstdio>
+#include <cstdlib>
+#include <nlohmann/json.hpp>
+
+namespace standin::cli {
+
+Json num(double value) {
+    std::array<char, 40> buffer{};
+    std::snprintf(buffer.data(), buffer.size(), "%.6g", value);
+    return std::strtod(buffer.data(), nullptr);
+}
+
+Json json_of(const Band& band) { return {{"low", num(band.low)}, {"mid", num(band.mid)}, {"high", num(band.high)}}; }
+
+Json json_of(const std::vector<CautionText>& cautions) {
+    return array_of(cautions, [](const CautionText& c) { return Json{{"id", c.id}, {"text", c.text}, {"source", c.source}}; });
+}
+
+Json json_of(const std::vector<AllergenText>& allergens) {
+    return array_of(allergens, [](const AllergenText& a) {
+        const Json declare = array_of(a.declare, [](const auto& d) { return Json{{"code", d.first}, {"words", d.second}}; });
+        return Json{{"allergen", a.allergen}, {"from", a.from}, {"declare", declare}};
+    });
+}
+
+Json json_of(const std::vector<Role>& roles) {
+    return array_of(roles, [](Role r) { return std::string(word(r)); });
+}
+
+Json json_of(const PerProperty<Band>& properties) {
+    Json out = Json::object();
+    for_each_property([&](Property p) { out[std::string(info(p).key)] = json_of(properties[p]); });
+    return out;
+}
+
+std::string printed(const Json& json, Form form) {
+    return json.dump(form == Form::line ? -1 : 2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace standin::cli

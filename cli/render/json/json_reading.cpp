@@ -1,0 +1,39 @@
+#include <array>
+#include <nlohmann/json.hpp>
+
+#include "render/json/json_parts.hpp"
+
+namespace standin::cli {
+namespace {
+
+constexpr std::array<const char*, 3> confidence_words{"sure", "likely", "unsure"};
+
+Json error_json(const Error& error) { return {{"where", error.where}, {"message", error.message}, {"nearest", error.hints}}; }
+
+Json line_json(const LineReading& r) {
+    Json out{{"written", r.written}, {"where", r.where}, {"understood", !r.asked.has_value()}};
+    if (r.asked) out["asked"] = error_json(*r.asked);
+    if (!r.beside.empty()) out["beside"] = r.beside;
+    if (!r.line) return out;
+    out["ingredient"] = r.line->ingredient;
+    out["name"] = r.name;
+    out["grams"] = json_of(r.line->grams);
+    out["prepared"] = r.prepared;
+    out["weighed"] = r.line->weighed_prepared ? "after" : "before";
+    out["keep"] = r.line->keep;
+    out["confidence"] = confidence_words[static_cast<std::size_t>(r.confidence)];
+    out["why"] = r.why;
+    return out;
+}
+
+}  // namespace
+
+std::string reading_json(const FormulaReading& r) {
+    return printed({{"title", r.title},
+                    {"note", r.note},
+                    {"understood", r.formula.has_value()},
+                    {"lines", array_of(r.lines, [](const LineReading& line) { return line_json(line); })},
+                    {"errors", array_of(r.errors, [](const Error& error) { return error_json(error); })}});
+}
+
+}  // namespace standin::cli

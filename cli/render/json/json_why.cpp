@@ -1,0 +1,31 @@
+#include <nlohmann/json.hpp>
+
+#include "render/json/json_parts.hpp"
+
+namespace standin::cli {
+
+std::string why_json(const WhyAnswer& a) {
+    const auto& lines = a.prediction.lines;
+    return printed(
+        {{"title", a.prediction.title},
+         {"property", std::string(info(a.property).key)},
+         {"unit", std::string(info(a.property).unit)},
+         {"band", json_of(a.band)},
+         {"lines",
+          array_of(a.lines,
+                   [&](const LineLever& l) {
+                       return Json{{"line", l.line + 1}, {"ingredient", lines[l.line].ingredient}, {"for_a_tenth_more", json_of(l.change)}};
+                   })},
+         {"unknowns", array_of(a.unknowns,
+                               [](const Unknown& u) {
+                                   return Json{{"what", u.what},
+                                               {"advice", u.advice},
+                                               {"kitchen", u.kitchen},
+                                               {"share", num(u.share)},
+                                               {"band_if_known", json_of(u.known)}};
+                               })},
+         {"allergens", json_of(a.prediction.allergens)},
+         {"cautions", json_of(a.prediction.cautions)}});
+}
+
+}  // namespace standin::cli

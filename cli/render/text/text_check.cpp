@@ -1,0 +1,81 @@
+#include "render/text/text.hpp"
+#include "render/text/text_parts.hpp"
+
+namespace standin::cli {
+namespace {
+
+std::string one(const char* what, const std::string& where, const std::string& message, const std::vector<std::string>& hints,
+                const Look& look) {
+    std::string out = wrap(std::string(what) + ": " + (where.empty() ? "" : where + ": ") + message, look.width - 2, 2, 2) + "\n";
+    for (const auto& hint : hints) out += wrap(hint, look.width - 4, 4, 2) + "\n";
+    return out;
+}
+
+std::string count(std::size_t n, const char* what) { return std::to_string(n) + " " + what + (n == 1 ? "" : "s"); }
+
+// One line a kind with its first few cases, or all of them with their places.
+std::string warnings_part(const std::vector<CheckWarning>& all, bool full, const Look& look) {
+    constexpr std::ptrdiff_t few = 3;
+    std::string out;
+    for (auto first = all.begin(); first != all.end();) {
+        if (first->kind.empty()) {
+            out += one("warning", first->where, first->message, first->hints, look);
+            ++first;
+            continue;
+        }
+        auto last = first;
+        while (last != all.end() && last->kind == first->kind) ++last;
+        std::string line = "worth a look: " + first->says + " (" + std::to_string(last - first) + ")";
+        const auto shown = full || last - first <= few ? last : first + few;
+        for (auto w = first; !full && w != shown; ++w) line += (w == first ? ": " : "; ") + w->about;
+        if (!full && shown != last) line += "; and " + std::to_string(last - shown) + " more";
+        out += wrap(line, look.width - 2, 2, 2) + "\n";
+        for (auto w = first; full && w != last; ++w) out += wrap(w->where + ": " + w->message, look.width - 4, 4, 2) + "\n";
+        first = last;
+    }
+    return out;
+}
+
+std::string coverage_part(const CheckAnswer& answer, const Look& look) {
+    Table kinds({{"", Align::left},
+                 {"published", Align::right},
+                 {"common-practice", Align::right},
+                 {"from-memory", Align::right},
+                 {"judgement", Align::right}});
+    const auto row = [&](const std::string& what, const auto& c) {
+        kinds.row({what, std::to_string(c.published), std::to_string(c.common_practice), std::to_string(c.from_memory),
+                   std::to_string(c.judgement)});
+    };
+    for (const auto& group : answer.coverage) row(group.group, group);
+    row("all", *answer.counts);
+    return heading("Where its numbers come from", look) + kinds.page(look);
+}
+
+std::string counts_part(const KnowledgeCounts& c, const Look& look) {
+    Table counts({{"", Align::left}, {"", Align::right}});
+    const auto row = [&](const char* what, std::size_t n) { counts.row({what, std::to_string(n)}); };
+    row("ingredients", c.ingredients);
+    row("names", c.names);
+    row("preparations", c.preparations);
+    row("swaps", c.swaps);
+    row("of these derived", c.derived_swaps);
+    row("rules", c.rules);
+    return heading("What it holds", look) + counts.page(look);
+}
+
+}  // namespace
+
+std::string check_text(const CheckAnswer& answer, bool full, const Look& look) {
+    std::string page;
+    for (const auto& f : answer.files) {
+        std::string verdict = f.ok ? "sound" : count(f.errors.size(), "error");
+        if (f.laid_over) verdict += ", laid over the built-in records";
+        if (!f.warnings.empty()) verdict += ", " + count(f.warnings.size(), "warning");
+        page += f.file + ": " + f.kind + ", " + verdict + "\n";
+        for (const auto& e : f.errors) page += one("error", e.where, e.message, e.hints, look);
+        page += warnings_part(f.warnings, full, look);
+    }
+    return answer.counts ? page + counts_part(*answer.counts, look) + coverage_part(answer, look) : page;
+}
+
+}  // namespace standin::cli

@@ -1,0 +1,87 @@
+#include <algorithm>
+
+#include "render/effects.hpp"
+#include "render/sentences.hpp"
+#include "render/text/text.hpp"
+#include "render/text/text_parts.hpp"
+
+namespace standin::cli {
+namespace {
+
+using Group = std::vector<const Prediction*>;
+
+std::string in_short(const std::vector<Prediction>& all, const Look& look) {
+    std::string out;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const auto& p = all[i];
+        out += wrap(letter(i) + "  " + p.title + ": " + p.bind_word + ", " + p.rested.word + " (cooked " + p.cooked.word + "), " +
+                        heat_phrase(p.heat_word) + " (chance " + chance_of_heat(p) + ")",
+                    look.width, 0, 3) +
+               "\n";
+    }
+    return out;
+}
+
+// Side by side, as many as the page is wide enough for.
+std::string columns(const Group& group, std::size_t first, const Look& look) {
+    std::vector<Column> heads{{"", Align::left}};
+    for (std::size_t i = 0; i < group.size(); ++i) heads.push_back({letter(first + i), Align::right});
+    Table table(std::move(heads));
+    const auto row = [&](std::string name, auto cell) {
+        std::vector<std::string> cells{std::move(name)};
+        for (const auto* p : group) cells.push_back(cell(*p));
+        table.row(std::move(cells));
+    };
+    row("batch", [](const Prediction& p) { return grams(p.batch_g); });
+    row("meat", [](const Prediction& p) { return grams(p.meat_g); });
+    for_each_property([&](Property property) {
+        row(name_with_unit(property), [&](const Prediction& p) { return shown(property, p.properties[property]); });
+    });
+    const auto colour = [&](const PredictedColour& c) { return (look.colour ? look.swatch(c.hex) + " " : "") + c.hex; };
+    row("raw", [&](const Prediction& p) { return colour(p.raw); });
+    row("rested", [&](const Prediction& p) { return colour(p.rested); });
+    row("cooked", [&](const Prediction& p) { return colour(p.cooked); });
+    return "\n" + table.page(look);
+}
+
+// What lies between the first and another, narrower than the two bands by themselves: both share every draw.
+std::string between(const CompareAnswer& answer, const Look& look) {
+    std::string out;
+    for (std::size_t i = 0; i < answer.from_first.size(); ++i) {
+        const auto& c = answer.from_first[i];
+        out += heading("From A to " + letter(i + 1), look);
+        const auto first = moved(c.differences);
+        for (const auto property : first) out += bullet(effect(property, c.differences[property]), look);
+        if (first.empty()) out += bullet("no property moves by much", look);
+        out += bullet(
+            "colour: " + band(c.colour_rested, 1) + " CIEDE2000 units away when rested, " + band(c.colour_cooked, 1) + " when cooked",
+            look);
+    }
+    return out;
+}
+
+}  // namespace
+
+std::string compare_text(const CompareAnswer& answer, const Look& look) {
+    const auto& predictions = answer.formulas;
+    constexpr std::size_t abreast = 3;
+    std::string page = in_short(predictions, look);
+    for (std::size_t first = 0; first < predictions.size(); first += abreast) {
+        Group group;
+        for (std::size_t i = first; i < std::min(first + abreast, predictions.size()); ++i) group.push_back(&predictions[i]);
+        page += columns(group, first, look);
+    }
+    page += between(answer, look);
+    std::vector<std::string> read_as;
+    for (std::size_t i = 0; i < predictions.size(); ++i)
+        for (const auto& note : predictions[i].read_as) read_as.push_back(letter(i) + ": " + note);
+    page += read_as_part(read_as, look) + heading("Allergens", look);
+    for (std::size_t i = 0; i < predictions.size(); ++i) {
+        std::vector<std::string> names;
+        for (const auto& a : predictions[i].allergens) names.push_back(a.allergen + " (" + listed(a.from) + ")");
+        page += bullet(letter(i) + ": " + (names.empty() ? "none of the listed ones" : listed(names)), look);
+    }
+    return page + cautions_part(shared_cautions(predictions), look);
+}
+
+}  // namespace standin::cli

@@ -1,0 +1,75 @@
+#include "render/text/text_parts.hpp"
+
+#include <algorithm>
+
+namespace standin::cli {
+
+std::string heading(const std::string& text, const Look& look) { return "\n" + look.bold(text) + "\n"; }
+
+std::string paragraph(const std::string& text, const Look& look, int indent) { return wrap(text, look.width - indent, indent) + "\n"; }
+
+std::string bullet(const std::string& text, const Look& look, int indent) {
+    return wrap("- " + text, look.width - indent, indent, 2) + "\n";
+}
+
+std::string shown(Property property, const Band& value) { return band(value, info(property).decimals); }
+
+std::string name_with_unit(Property property) {
+    const auto& i = info(property);
+    return std::string(i.name) + (i.unit.empty() ? "" : ", " + std::string(i.unit));
+}
+
+std::string with_preparations(const std::string& name, const std::vector<std::string>& prepared) {
+    std::string out = name;
+    for (const auto& step : prepared) out += ", " + step;
+    return out;
+}
+
+std::string heat_phrase(const std::string& word) {
+    if (word == "none") return "no heat to speak of";
+    if (word == "barely") return "barely any heat";
+    return word + " heat";
+}
+
+std::string chance_of_heat(const Prediction& prediction) {
+    const auto& chances = prediction.heat_chances;
+    return chance(*std::max_element(chances.begin(), chances.end()));  // the word is that of the likeliest
+}
+
+std::vector<std::pair<std::string, std::string>> declarations(const AllergenText& a) {
+    std::vector<std::pair<std::string, std::string>> words;
+    for (const auto& d : a.declare) {
+        const auto same = std::find_if(words.begin(), words.end(), [&](const auto& w) { return w.first == d.second; });
+        if (same == words.end()) words.emplace_back(d.second, d.first);
+        else same->second += ", " + d.first;
+    }
+    return words;
+}
+
+std::string read_as_part(const std::vector<std::string>& notes, const Look& look) {
+    std::string out = notes.empty() ? "" : heading("How the formula was read", look);
+    for (const auto& note : notes) out += bullet(note, look);
+    return out;
+}
+
+std::string allergens_part(const std::vector<AllergenText>& allergens, const Look& look) {
+    std::string out = heading("Allergens", look);
+    if (allergens.empty()) return out + paragraph("None of the listed ones comes with these ingredients.", look);
+    for (const auto& a : allergens) {
+        const auto words = declarations(a);
+        std::string line = a.allergen + ", from " + listed(a.from);
+        for (const auto& [text, codes] : words)
+            line += (&text == &words.front().first ? ". Declare as: " : "; ") + text + " (" + codes + ")";
+        out += bullet(line, look);
+    }
+    return out;
+}
+
+std::string cautions_part(const std::vector<CautionText>& cautions, const Look& look) {
+    if (cautions.empty()) return "";
+    std::string out = heading("Mind", look);
+    for (const auto& c : cautions) out += bullet(c.text + (c.source.empty() ? "" : " [" + c.source + "]"), look);
+    return out;
+}
+
+}  // namespace standin::cli

@@ -1,0 +1,111 @@
+#include <algorithm>
+#include <array>
+
+#include "render/sentences.hpp"
+#include "render/text/text.hpp"
+#include "render/text/text_parts.hpp"
+
+namespace standin::cli {
+namespace {
+
+std::string properties_part(const Prediction& p, const Look& look) {
+    Table table({{"", Align::left}, {"likely (nine in ten within)", Align::left}, {"", Align::left}});
+    for_each_property([&](Property property) {
+        const auto& i = info(property);
+        const Band& b = p.properties[property];
+        const bool trace = property == Property::heat_mg_kg || property == Property::heat_shu || property == Property::burn_mg_kg ||
+                           property == Property::chlorophyll_mg_kg;
+        if (trace && b.high <= 0) return;
+        table.row({std::string(i.name), shown(property, b), std::string(i.unit)});
+    });
+    return heading("Properties", look) + table.page(look);
+}
+
+constexpr double sure_enough = 0.75;  // chance of the likeliest word below which nothing is promised; judgement
+
+double likeliest(const Prediction& p) { return *std::max_element(p.heat_chances.begin(), p.heat_chances.end()); }
+
+std::string heat_part(const Prediction& p, const Look& look) {
+    constexpr std::array<const char*, 6> words{"none", "barely", "mild", "medium", "hot", "very hot"};
+    std::vector<std::string> parts;
+    for (std::size_t i = 0; i < words.size(); ++i)
+        if (p.heat_chances[i] >= 0.005) parts.push_back(std::string(words[i]) + " " + number(100 * p.heat_chances[i], 0) + " %");
+    std::string line;
+    for (const auto& part : parts) line += (line.empty() ? "" : ", ") + part;
+    std::string out = heading("How hot it will seem", look) + paragraph(line, look);
+    if (likeliest(p) < sure_enough)
+        out += paragraph("Too wide to promise: mix in half of what is hot, fry a patty, taste, then add the rest.", look);
+    return out;
+}
+
+std::string colour_part(const Prediction& p, const Look& look) {
+    Table table({{"", Align::left},
+                 {"", Align::left},
+                 {"", Align::left},
+                 {"", Align::left},
+                 {"L", Align::right},
+                 {"a", Align::right},
+                 {"b", Align::right}});
+    const auto row = [&](const char* when, const PredictedColour& c) {
+        table.row({when, look.swatch(c.hex), c.hex, c.word, band(c.L, 0), band(c.a, 0), band(c.b, 0)});
+    };
+    row("raw", p.raw);
+    row("rested", p.rested);
+    row("cooked", p.cooked);
+    return heading("Colour", look) + table.page(look) + (p.green_life ? paragraph(p.green_life->says, look) : "");
+}
+
+std::string lethality_part(const Prediction& p, const Look& look) {
+    if (!p.lethality) return "";
+    return heading("What the cook kills", look) + paragraph(p.lethality->says + " (" + p.lethality->table + ")", look);
+}
+
+std::string lines_part(const Prediction& p, const Look& look) {
+    Table table(
+        {{"", Align::right}, {"line", Align::left}, {"weighed", Align::right}, {"in the batch", Align::right}, {"share", Align::right}});
+    for (std::size_t i = 0; i < p.lines.size(); ++i) {
+        const auto& l = p.lines[i];
+        table.row({std::to_string(i + 1), with_preparations(l.name, l.prepared) + (l.keep ? " (keep)" : ""), grams(l.weighed_g),
+                   grams(l.grams), number(100 * l.share, l.share < 0.1 ? 2 : 1) + " %"});
+    }
+    return heading("Lines", look) + table.page(look) +
+           paragraph("The batch is " + grams(p.batch_g) + ", " + grams(p.meat_g) + " of it meat.", look);
+}
+
+std::string from(const char* what, const std::vector<Contribution>& parts, const Prediction& p, const Look& look) {
+    if (parts.empty()) return "";
+    constexpr std::size_t most = 5;
+    std::string line = std::string(what) + ": ";
+    double rest = 0;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        if (i >= most || parts[i].line >= p.lines.size()) rest += parts[i].share;
+        else line += (i ? ", " : "") + p.lines[parts[i].line].name + " " + chance(parts[i].share);
+    }
+    if (rest > 0) line += ", others " + chance(rest);
+    return bullet(line, look);
+}
+
+std::string origins_part(const Prediction& p, const Look& look) {
+    const std::string all = from("green", p.green_from, p, look) + from("heat", p.heat_from, p, look) + from("acid", p.acid_from, p, look) +
+                            from("salt", p.salt_from, p, look) + from("fat", p.fat_from, p, look);
+    return all.empty() ? "" : heading("Where it comes from", look) + all;
+}
+
+}  // namespace
+
+std::string predict_text(const Prediction& p, const Look& look) {
+    std::string page = look.bold(wrap(p.title, look.width)) + "\n" + paragraph(in_short(p), look, 0);
+    page += properties_part(p, look) + heat_part(p, look) + colour_part(p, look) + lethality_part(p, look) + lines_part(p, look) +
+            origins_part(p, look);
+    if (!p.aroma.empty()) page += heading("Aroma", look) + paragraph("Leading notes: " + listed(p.aroma) + ".", look);
+    page += allergens_part(p.allergens, look) + cautions_part(p.cautions, look);
+    if (!p.label.empty())
+        page += heading("Ingredient list, a draft", look) + paragraph(p.label, look) +
+                paragraph("What a label must say is for your own authority to decide.", look);
+    page += read_as_part(p.read_as, look);
+    if (!p.notes.empty()) page += heading("Where the models are stretched", look);
+    for (const auto& note : p.notes) page += bullet(note, look);
+    return page;
+}
+
+}  // namespace standin::cli

@@ -1,0 +1,71 @@
+#include <algorithm>
+#include <array>
+
+#include "render/text/text.hpp"
+#include "render/text/text_parts.hpp"
+
+namespace standin::cli {
+namespace {
+
+constexpr std::array<const char*, 3> confidence_words{"sure", "likely", "unsure"};
+
+std::size_t count_of(const FormulaReading& r, Confidence confidence) {
+    std::size_t n = 0;
+    for (const auto& line : r.lines) n += line.line && line.confidence == confidence;
+    return n;
+}
+
+std::string answer_first(const FormulaReading& r) {
+    std::size_t asked = 0;
+    for (const auto& line : r.lines) asked += line.asked.has_value();
+    std::vector<std::string> parts;
+    const auto add = [&](std::size_t n, const char* what) {
+        if (n > 0) parts.push_back(std::to_string(n) + " " + what);
+    };
+    add(count_of(r, Confidence::sure), "sure");
+    add(count_of(r, Confidence::likely), "likely");
+    add(count_of(r, Confidence::unsure), "unsure");
+    add(asked, "asked back");
+    add(static_cast<std::size_t>(std::count_if(r.lines.begin(), r.lines.end(), [](const auto& line) { return !line.beside.empty(); })),
+        "beside the mass");
+    const std::string lines = std::to_string(r.lines.size()) + (r.lines.size() == 1 ? " line" : " lines");
+    return lines + (parts.empty() ? "." : ": " + listed(parts) + ".");
+}
+
+std::string asked_part(const Error& error, const Look& look) {
+    std::string hints;
+    for (const auto& hint : error.hints) hints += (hints.empty() ? " Nearest: " : ", ") + hint;
+    return paragraph("asked back" + (error.where.empty() ? "" : " (" + error.where + ")") + ": " + error.message + "." + hints, look, 6);
+}
+
+std::string weight(const Line& line) {
+    const Band& g = line.grams;
+    return grams(g.mid) + (g.low < g.high ? " (" + grams(g.low) + " to " + grams(g.high) + ")" : "");
+}
+
+std::string understood_part(const LineReading& r, const Look& look) {
+    std::string text = weight(*r.line) + "  " + with_preparations(r.name, r.prepared);
+    if (!r.prepared.empty()) text += r.line->weighed_prepared ? " (weighed prepared)" : " (weighed first)";
+    if (r.line->keep) text += ", kept";
+    text += "; " + std::string(confidence_words[static_cast<std::size_t>(r.confidence)]);
+    for (std::size_t i = 0; i < r.why.size(); ++i) text += (i == 0 ? ": " : "; ") + r.why[i];
+    return paragraph(text, look, 6);
+}
+
+}  // namespace
+
+std::string reading_text(const FormulaReading& r, const Look& look) {
+    std::string page =
+        look.bold(wrap(r.title.empty() ? "(no title)" : r.title, look.width)) + "\n" + paragraph(answer_first(r), look, 0) + "\n";
+    for (const auto& line : r.lines) {
+        page += wrap(line.written, look.width - 4, 2, 2) + "\n";
+        if (line.asked) page += asked_part(*line.asked, look);
+        else page += line.beside.empty() ? understood_part(line, look) : paragraph("beside the mass: " + line.beside, look, 6);
+    }
+    if (!r.errors.empty()) page += heading("Not understood besides", look);
+    for (const auto& error : r.errors) page += bullet((error.where.empty() ? "" : error.where + ": ") + error.message, look);
+    if (!r.note.empty()) page += heading("Note", look) + paragraph(r.note, look);
+    return page;
+}
+
+}  // namespace standin::cli

@@ -1,0 +1,84 @@
+#include <algorithm>
+
+#include "render/sheet_words.hpp"
+#include "render/text/text.hpp"
+#include "render/text/text_parts.hpp"
+#include "render/units.hpp"
+
+namespace standin::cli {
+namespace {
+
+constexpr const char* box = "[ ]";
+
+std::string in_short(const Sheet& s, Units units, const Look& look) {
+    std::vector<std::string> allergens;
+    for (const auto& a : s.prediction.allergens) allergens.push_back(a.allergen);
+    std::string out = look.bold(wrap(s.prediction.title, look.width)) + "\n";
+    out += paragraph("Makes " + pieces(s.makes, units) + ". The batch is " + about(s.makes.batch_g, units) + ", scaled " + s.scaled + ".",
+                     look, 0);
+    out += look.bold("Cook to " + core(s.core_c) + " in the middle. Keep cold.") + "\n";
+    return out + paragraph("Allergens: " + (allergens.empty() ? "none of the listed ones" : listed(allergens)) + ".", look, 0);
+}
+
+std::string when(const SheetWeight& w, const PredictedLine& line) {
+    std::string words;
+    const auto say = [&](const char* more) { words += (words.empty() ? "" : "; ") + std::string(more); };
+    if (!line.prepared.empty()) say(w.after ? "weighed prepared" : "weighed raw");
+    if (line.keep) say("keep");
+    if (w.fine) say("0.1 g scale");
+    return words.empty() ? "" : "(" + words + ")";
+}
+
+std::string weights_part(const Sheet& s, Units units, const Look& look) {
+    Table table({{"", Align::left}, {"weigh", Align::right}, {"", Align::left}, {"share", Align::right}});
+    for (const auto& w : s.weights) {
+        const auto& line = s.prediction.lines[w.line];
+        const auto note = when(w, line);
+        table.row({box, weight(w.weigh_g, units, w.scale_g), with_preparations(line.name, line.prepared) + (note.empty() ? "" : " " + note),
+                   number(100 * line.share, 1) + " %"});
+    }
+    return heading("Weigh", look) + table.page(look);
+}
+
+std::string step_part(const SheetStep& step, std::size_t n, const Sheet& s, Units units, const Look& look) {
+    constexpr int indent = 7;
+    const std::string mark = std::string(box) + " " + (n < 10 ? " " : "") + std::to_string(n) + " ";
+    const auto numbers = measured(step, units), known = how_known(step);
+    std::string head = capital(step.what) + (numbers.empty() ? "" : ": " + numbers) + (known.empty() ? "" : " (" + known + ")");
+    std::string out;
+    for (const auto& line : wrapped(head, look.width - indent))
+        out += (out.empty() ? mark : std::string(indent, ' ')) + look.bold(line) + "\n";
+    if (const auto through = amounts(step, s, units); !through.empty()) out += paragraph(through, look, indent);
+    return out + paragraph(step.how, look, indent) + paragraph("Why: " + step.why, look, indent);
+}
+
+std::string work_part(const Sheet& s, Units units, const Look& look) {
+    std::string out = heading("Work, in this order", look);
+    for (std::size_t i = 0; i < s.steps.size(); ++i) out += (i ? "\n" : "") + step_part(s.steps[i], i + 1, s, units, look);
+    if (const auto usual = what_usual_means(s); !usual.empty()) out += "\n" + paragraph(usual, look);
+    return out;
+}
+
+std::string shopping_part(const Sheet& s, Units units, const Look& look) {
+    Table table({{"", Align::left}, {"buy", Align::right}, {"", Align::left}, {"for", Align::left}});
+    for (const auto& p : s.buy) table.row({box, to_buy(p, units), p.name, what_for(p, s, units)});
+    if (s.makes.casing_m) table.row({box, metres(*s.makes.casing_m, units), casing(s.makes, units), casing_needed(s.makes, units)});
+    return heading("Buy", look) + table.page(look) + paragraph("Rounded up to what shops sell; bunches and pieces differ, so weigh.", look);
+}
+
+}  // namespace
+
+std::string sheet_text(const Sheet& s, Units units, const Look& look) {
+    std::string page = in_short(s, units, look) + weights_part(s, units, look);
+    if (!s.notes.empty()) page += "\n";
+    for (const auto& note : s.notes) page += bullet(note, look);
+    page += work_part(s, units, look);
+    page += "\n" + paragraph("The batch of " + about(s.makes.batch_g, units) + " weighs " + about(s.makes.cooked_g.mid, units) +
+                                 " cooked, from " + about(s.makes.cooked_g.low, units) + " to " + about(s.makes.cooked_g.high, units) + ".",
+                             look);
+    page += shopping_part(s, units, look) + allergens_part(s.prediction.allergens, look) + cautions_part(s.prediction.cautions, look);
+    return page + heading("Ingredient list, a draft", look) + paragraph(s.prediction.label, look) +
+           paragraph("Allergens in capitals. What a label must say is for your own authority to decide.", look);
+}
+
+}  // namespace standin::cli

@@ -1,0 +1,109 @@
+#include "render/units.hpp"
+
+#include <cmath>
+#include <numeric>
+
+#include "words.hpp"
+
+namespace standin::cli {
+namespace {
+
+constexpr double grams_an_ounce = 28.349523125, ounces_a_pound = 16;  // exact: international pound
+
+std::string join(std::string metric, std::string us, Units units) {
+    if (units == Units::metric) return metric;
+    if (units == Units::us) return us;
+    return metric + " (" + us + ")";
+}
+
+std::string ounces(double grams) {
+    constexpr double fine_below = 2;
+    const double oz = grams / grams_an_ounce;
+    if (oz < fine_below) return number(oz, 2) + " oz";
+    const double tenths = std::round(oz * 10) / 10;
+    if (tenths < ounces_a_pound) return trimmed_number(tenths, 1) + " oz";
+    const double pounds = std::floor(tenths / ounces_a_pound), rest = tenths - pounds * ounces_a_pound;
+    return number(pounds, 0) + " lb" + (rest >= 0.05 ? " " + trimmed_number(rest, 1) + " oz" : "");
+}
+
+std::string inches(double mm) {
+    constexpr double mm_an_inch = 25.4, parts = 16;
+    const int sixteenths = static_cast<int>(std::lround(mm / mm_an_inch * parts));
+    const int whole = sixteenths / 16, rest = sixteenths % 16;
+    if (sixteenths == 0) return "under 1/16 in";
+    std::string text = whole > 0 ? std::to_string(whole) : "";
+    if (rest > 0) {
+        const int common = std::gcd(rest, 16);
+        text += (text.empty() ? "" : " ") + std::to_string(rest / common) + "/" + std::to_string(16 / common);
+    }
+    return text + " in";
+}
+
+}  // namespace
+
+std::string weight(double grams, Units units, double step) {
+    constexpr double bare_ounces_from = 50;  // grams
+    const int decimals = step >= 1 ? 0 : grams < 0.05 ? 2 : 1;
+    const std::string metric = number(grams, decimals) + " g";
+    if (units == Units::us && grams < bare_ounces_from) return ounces(grams) + " (" + metric + ")";
+    return join(metric, ounces(grams), units);
+}
+
+std::string about(double grams, Units units) {
+    const double step = grams >= 1000 ? 10 : grams >= 100 ? 5 : 1;
+    return join(number(std::round(grams / step) * step, 0) + " g", ounces(grams), units);
+}
+
+std::string degrees(double celsius, Units units) {
+    constexpr double oven_from = 100, oven_step = 5;  // nobody sets an oven or a pan to one degree
+    double fahrenheit = celsius * 1.8 + 32;
+    if (celsius > oven_from) fahrenheit = std::round(fahrenheit / oven_step) * oven_step;
+    return join(number(celsius, 0) + " C", number(fahrenheit, 0) + " F", units);
+}
+
+std::string core(double celsius) {
+    // A rule in whole degrees Fahrenheit stands in the knowledge to 0.1 C; that rounding is given back before rounding up.
+    constexpr double given_back = 0.09, rounding = 1e-6;
+    const double tenths = std::ceil(celsius * 10 - rounding) / 10;
+    return number(tenths, tenths == std::floor(tenths) ? 0 : 1) + " C (" +
+           number(std::ceil(celsius * 1.8 + 32 - given_back - rounding), 0) + " F)";
+}
+
+std::string length(double mm, Units units) { return join(number(mm, 0) + " mm", inches(mm), units); }
+
+std::string metres(double m, Units units) {
+    constexpr double feet_a_metre = 1 / 0.3048;
+    return join(number(m, 1) + " m", number(std::ceil(m * feet_a_metre), 0) + " ft", units);
+}
+
+std::string per_length(double grams_a_metre, Units units) {
+    constexpr double metres_a_foot = 0.3048;
+    return join(about(grams_a_metre, Units::metric) + " to the metre", about(grams_a_metre * metres_a_foot, Units::us) + " to the foot",
+                units);
+}
+
+std::string shop_pounds(double grams) {
+    constexpr double near = 0.02;  // of a quarter pound: sizes of packets are given in whole grams here and there
+    const double quarters = grams / grams_an_ounce / 4, whole = std::round(quarters);
+    if (whole < 1 || std::abs(quarters - whole) > near)
+        return trimmed_number(grams / grams_an_ounce, grams < grams_an_ounce ? 2 : 1) + " oz";
+    const int pounds = static_cast<int>(whole) / 4, rest = static_cast<int>(whole) % 4;
+    static const char* const parts[] = {"", "1/4", "1/2", "3/4"};
+    return (pounds > 0 ? std::to_string(pounds) + (rest ? " " : "") : std::string()) + parts[rest] + " lb";
+}
+
+std::string trimmed_number(double value, int most) {
+    std::string text = number(value, most);
+    if (text.find('.') == std::string::npos) return text;
+    text.erase(text.find_last_not_of('0') + 1);
+    if (text.back() == '.') text.pop_back();
+    return text;
+}
+
+std::string duration(double minutes) {
+    const double hours = std::floor(minutes / 60), rest = minutes - 60 * hours;
+    if (hours < 1) return number(minutes, minutes == std::floor(minutes) ? 0 : 1) + " min";
+    return number(hours, 0) + " h" + (rest >= 0.5 ? " " + number(rest, 0) + " min" : "");
+}
+
+}  // namespace standin::cli

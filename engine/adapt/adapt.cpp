@@ -1,0 +1,330 @@
+#include "adapt/adapt.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <optional>
+
+#include "adapt/alternatives.hpp"
+#include "adapt/conflict.hpp"
+#include "adapt/difference.hpp"
+#include "adapt/explain.hpp"
+#include "adapt/met.hpp"
+#include "adapt/reach.hpp"
+#include "adapt/request.hpp"
+#include "adapt/search.hpp"
+#include "adapt/verify.hpp"
+#include "core/band.hpp"
+#include "evaluate/predict.hpp"
+#include "safety/allergens.hpp"
+#include "safety/core_temperature.hpp"
+#include "safety/safety.hpp"
+
+namespace standin {
+namespace {
+
+Compared compare(const Formula& base, const Formula& variant, Pantry& middle) {
+    const Batch before(base, middle), after(variant, middle);
+    Compared c;
+    c.base = before.total(0);
+    c.variant = after.total(0);
+    c.before = middle.models().state(c.base, before.process(0), 0);
+    c.after = middle.models().state(c.variant, after.process(0), 0);
+    c.bind_before = middle.models().bind(c.base, before.process(0), 0);
+    c.bind_after = middle.models().bind(c.variant, after.process(0), 0);
+    return c;
+}
+
+// A plan as weighed out, and what it is at every draw.
+struct Tried {
+    Plan plan;
+    BuiltVariant built;
+    Batch batch;
+    std::vector<State> states;
+};
+
+class Adapt {
+public:
+    Adapt(const Formula& formula, const AdaptRequest& request, const Context& context, std::vector<Goal> goals, Stock stock)
+        : formula_(formula),
+          request_(request),
+          context_(context),
+          stock_(std::move(stock)),
+          graph_(context.knowledge()),
+          base_batch_(formula, context.middle),
+          base_total_(base_batch_.total(0)),
+          yardstick_(context, base_total_, context.middle.models().state(base_total_, base_batch_.process(0), 0), std::move(goals)),
+          problem_(make_problem(formula, stock_, graph_, yardstick_, context)),
+          base_drawn_(formula, context.drawn),
+          base_states_(states_of(base_drawn_, context.drawn.models())) {}
+
+    AdaptAnswer answer() {
+        AdaptAnswer answer;
+        answer.base = predicted(formula_, base_drawn_, base_states_);
+        answer.presumed = stock_.presumed();
+        if (auto opposed = contradiction(yardstick_.goals(), yardstick_.base()); !opposed.empty()) {
+            for (const auto& want : opposed) answer.conflict.push_back("want " + want);
+            answer.would_give = {"giving up one of them"};
+            return answer;
+        }
+        if (!kept_lines_missing()) search(answer);
+        if (std::none_of(answer.variants.begin(), answer.variants.end(), meets_all)) not_met(answer);
+        return answer;
+    }
+
+private:
+    Prediction predicted(const Formula& formula, const Batch& batch, const std::vector<State>& states) {
+        Prediction p = predict_formula(formula, batch, states, context_.drawn);
+        mark_safety(p, formula, context_.knowledge(), context_.options.rules);
+        return p;
+    }
+
+    bool kept_lines_missing() const {
+        for (std::size_t l = 0; l < formula_.lines.size(); ++l)
+            if (formula_.lines[l].keep && problem_.forced[l]) return true;
+        return false;
+    }
+
+    // Nothing does all that was asked: what stands against what, how near each want can be come to, and the nearest that can be done.
+    void not_met(AdaptAnswer& answer) {
+        if (stopped_) {
+            answer.conflict.push_back("the search was stopped before it found a plan that meets every want");
+            return;
+        }
+        Conflict conflict = smallest_conflict(formula_, request_, yardstick_.goals(), graph_, context_);
+        answer.conflict = std::move(conflict.demands);
+        answer.would_give = std::move(conflict.would_give);
+        // Each demand can be met alone and all together, but not in the plans found: say that, not nothing.
+        if (answer.conflict.empty()) answer.conflict.push_back("no plan within the limits meets every want");
+        if (kept_lines_missing()) return let_go(answer);
+        problem_.hard = hard_goals(yardstick_);
+        const Shown shown = [this](const Plan& plan, Property property) { return median(weighed_out(plan).states, property); };
+        answer.reach = reach_of_wants(problem_, yardstick_, context_.middle.models(), shown, answer.base.properties);
+        if (answer.variants.empty()) best_effort(answer, conflict.wants);
+    }
+
+    // A kept line that is not to be had in full: the nearest is what can be done with what there is of it.
+    void let_go(AdaptAnswer& answer) {
+        Formula freed = formula_;
+        for (std::size_t l = 0; l < freed.lines.size(); ++l) freed.lines[l].keep = freed.lines[l].keep && !problem_.forced[l];
+        AdaptAnswer nearest = Adapt(freed, request_, context_, yardstick_.goals(), stock_).answer();
+        answer.variants = std::move(nearest.variants);
+        answer.proved = nearest.proved;
+        answer.gap = nearest.gap;
+        answer.plans_visited = nearest.plans_visited;
+    }
+
+    // What is shown and judged are medians over the draws of weights as rounded; the search works at the middle of every band, and the
+    // two lie a little apart. The limits are moved by what that comes to in the best relaxed batch, and for each plan by what its own
+    // medians still miss. What the search proves holds as far as the plans it does not visit lie off the middle as that batch does.
+    void search(AdaptAnswer& answer) {
+        const std::vector<Goal> asked = problem_.hard;
+        if (const auto relaxed = best_relaxed())
+            if (auto moved = tighter(*relaxed, problem_.hard)) problem_.hard = std::move(*moved);
+        SearchResult found = search_plans(problem_, yardstick_, context_.middle.models(), limits());
+        stopped_ = found.stopped;
+        for (auto& plan : found.plans) settle(plan, asked);
+        show(found, yardstick_.goals(), answer);
+    }
+
+    // The shift of the relaxed batch may ask more of a plan than its own medians need: balance it once more from the limits as asked.
+    void settle(Plan& plan, std::vector<Goal> hard) {
+        constexpr int rounds = 4;
+        std::vector<Choice> choices(problem_.moves.size(), Choice::out);
+        for (const auto m : used_moves(problem_, plan.grams)) choices[m] = Choice::in;
+        const auto& process = problem_.processes[plan.process];
+        for (int round = 0; round < rounds; ++round) {
+            const Solution s = rebalancer().solve(choices, process, plan.grams, {.hard = &hard});
+            if (!s.feasible() || s.distance >= plan.distance) return;
+            const Plan nearer{plan.process, s.grams, s.distance, s.deviation};
+            auto moved = tighter(nearer, hard);
+            if (!moved) {
+                plan = nearer;
+                return;
+            }
+            hard = std::move(*moved);
+        }
+    }
+
+    void show(const SearchResult& found, const std::vector<Goal>& goals, AdaptAnswer& answer) {
+        answer.plans_visited += found.visited;
+        answer.proved = found.proved;
+        answer.gap = found.gap;
+        auto ranked = weighed_out(found.plans, goals);  // by distance, what is missed of the wants included
+        std::stable_sort(ranked.begin(), ranked.end(), [](const Tried& a, const Tried& b) { return a.plan.distance < b.plan.distance; });
+        for (auto& tried : ranked) answer.variants.push_back(variant_of(std::move(tried), answer.base));
+        if (std::any_of(answer.variants.begin(), answer.variants.end(), meets_all)) std::erase_if(answer.variants, std::not_fn(meets_all));
+        for (std::size_t i = 0; i < answer.variants.size(); ++i) answer.variants[i].rank = i + 1;
+    }
+
+    Rebalancer rebalancer() const { return {problem_, yardstick_, context_.middle.models()}; }
+
+    // The best batch with every move still open, as if it were a plan.
+    std::optional<Plan> best_relaxed() const {
+        std::optional<Plan> best;
+        if (problem_.hard.empty()) return best;
+        for (std::size_t p = 0; p < problem_.processes.size(); ++p) {
+            const std::vector<Choice> open(problem_.moves.size(), Choice::open);
+            const Solution s = rebalancer().solve(open, problem_.processes[p], {});
+            if (s.feasible() && (!best || s.distance < best->distance)) best = Plan{p, s.grams, s.distance, s.deviation};
+        }
+        return best;
+    }
+
+    // Goals with the limits moved by what the medians of the plan miss; nothing when they keep all of them.
+    std::optional<std::vector<Goal>> tighter(const Plan& plan, const std::vector<Goal>& hard) {
+        constexpr double margin = 1.2;  // the median moves a little less than the limit
+        const Tried tried = weighed_out(plan);
+        std::vector<Goal> moved = hard;
+        bool any = false;
+        for (std::size_t g = 0; g < hard.size(); ++g) {
+            const Goal& asked = yardstick_.goals()[g];
+            const double short_by =
+                shortfall(asked, median(tried.states, asked.property), median(base_states_, asked.property)) - allowed(asked, yardstick_);
+            if (short_by <= 0 || asked.kind == Goal::Kind::equal) continue;
+            moved[g].limit += (asked.kind == Goal::Kind::at_most ? -margin : margin) * short_by;
+            any = true;
+        }
+        return any ? std::optional(std::move(moved)) : std::nullopt;
+    }
+
+    static double median(const std::vector<State>& states, Property property) { return band_of(values_of(states, property)).mid; }
+
+    SearchLimits limits() {
+        SearchLimits limits;
+        limits.plans = std::max<std::size_t>(1, request_.top);
+        limits.changes = request_.changes;
+        limits.progress = context_.options.progress;
+        limits.tighter = [this](const Plan& plan, const std::vector<Goal>& hard) { return tighter(plan, hard); };
+        return limits;
+    }
+
+    Tried weighed_out(const Plan& plan) {
+        BuiltVariant built = build_variant(problem_, plan, stock_, context_.knowledge());
+        Batch batch(built.formula, context_.drawn);
+        auto states = states_of(batch, context_.drawn.models());
+        return {plan, std::move(built), std::move(batch), std::move(states)};
+    }
+
+    std::vector<Tried> weighed_out(const std::vector<Plan>& plans, const std::vector<Goal>& goals) {
+        std::vector<Tried> all;
+        for (const auto& plan : plans) {
+            Tried tried = weighed_out(plan);
+            const auto faults = faults_of(tried.built.formula, problem_, stock_, goals, yardstick_, context_.middle);
+            if (faults.empty()) all.push_back(std::move(tried));
+            else if (context_.options.log)
+                for (const auto& fault : faults) context_.options.log("a plan was dropped: " + fault);
+        }
+        return all;
+    }
+
+    // The nearest to what was asked, with the wants of the conflict as aims only; the others stay hard.
+    void best_effort(AdaptAnswer& answer, const std::vector<std::string>& given_up) {
+        std::vector<Goal> kept, kept_hard;
+        for (std::size_t g = 0; g < problem_.hard.size(); ++g) {
+            const Goal& goal = yardstick_.goals()[g];
+            const bool up = given_up.empty() ? !goal.condition : std::find(given_up.begin(), given_up.end(), goal.want) != given_up.end();
+            if (up) continue;
+            kept.push_back(goal);
+            kept_hard.push_back(problem_.hard[g]);
+        }
+        problem_.hard = std::move(kept_hard);
+        SearchLimits limits = this->limits();
+        limits.tighter = nullptr;
+        show(search_plans(problem_, yardstick_, context_.middle.models(), limits), kept, answer);
+    }
+
+    // Meat that comes in may need more heat than the maker's own core temperature gives.
+    std::optional<Edit> cook_through(Tried& tried, const Prediction& base) {
+        Process& process = tried.built.formula.process;
+        if (!process.core_c) return std::nullopt;
+        const auto demanded = [&](const Prediction& p) { return demanded_core(p, context_.knowledge(), context_.options.rules).core_c; };
+        const double needed = demanded(predict_formula(tried.built.formula, context_.middle));
+        if (*process.core_c >= needed || demanded(base) >= needed) return std::nullopt;
+        process.core_c = needed;
+        tried.batch = Batch(tried.built.formula, context_.drawn);
+        tried.states = states_of(tried.batch, context_.drawn.models());
+        Edit edit;
+        edit.kind = EditKind::process;
+        edit.with = "cook until the middle reaches " + shown_temperature(needed) + ", measured";
+        edit.why = "the meat that comes in asks for it";
+        return edit;
+    }
+
+    // A stand-in counts as the problem has it (counted_as), and the least like of them is named.
+    void count_stand_ins(const BuiltVariant& built, Compared& compared) {
+        constexpr double close = 0.7;  // of a swap; judgement
+        double least = close;
+        for (const auto& edit : built.edits) {
+            if (edit.move == PlainEdit::none) continue;
+            const Move& move = problem_.moves[edit.move];
+            compared.variant.add(context_.middle.unit(move.food).front(), -edit.after);
+            compared.variant.add(move.per_gram, edit.after);
+            for (const auto& stands : move.stands_for) {
+                if (stands.line != edit.line || stands.closeness >= least) continue;
+                least = stands.closeness;
+                const auto name = [&](const Line& line) { return context_.knowledge().ingredient(line.ingredient)->names.front(); };
+                compared.unlike = name(move.food) + " for " + name(formula_.lines[edit.line]);
+            }
+        }
+    }
+
+    Variant variant_of(Tried tried, const Prediction& base) {
+        Variant v;
+        const Plan& plan = tried.plan;
+        const auto hotter = cook_through(tried, base);
+        Compared compared = compare(formula_, tried.built.formula, context_.middle);
+        count_stand_ins(tried.built, compared);
+        // The plan's prices, and the deviation of the weights as rounded; what is missed of a want is told as that, not as a difference.
+        const double deviation = yardstick_.distance(compared.variant, compared.after);
+        v.felt = std::sqrt(std::max(0.0, deviation * deviation - yardstick_.wants_squared(compared.after)));
+        v.distance = plan.distance - plan.deviation + v.felt;
+        v.table = table_sentence(yardstick_, compared);
+        v.prediction = predicted(tried.built.formula, tried.batch, tried.states);
+        // Reasons quote the medians that stand in the tables, not the middle draw the search works with.
+        for_each_property([&](Property p) {
+            compared.before.properties[p] = base.properties[p].mid;
+            compared.after.properties[p] = v.prediction.properties[p].mid;
+        });
+        v.edits = explain_edits(tried.built, problem_, compared, alternatives_to(plan, problem_, rebalancer()), context_);
+        if (hotter) v.edits.push_back(*hotter);
+        v.new_allergens = new_allergens(base, v.prediction);
+        v.gives_back = what_gives_back(formula_, yardstick_, compared, graph_, stock_, context_);
+        v.formula = std::move(tried.built.formula);
+        const Differences d = differences_between(base_states_, tried.states);
+        v.differences = d.properties;
+        v.colour_rested = d.rested;
+        v.colour_cooked = d.cooked;
+        for (const auto& goal : yardstick_.goals())
+            v.wants.push_back(judged(goal, yardstick_, base.properties[goal.property].mid, v.prediction.properties[goal.property].mid,
+                                     base_states_, tried.states));
+        return v;
+    }
+
+    const Formula& formula_;
+    const AdaptRequest& request_;
+    const Context& context_;
+    Stock stock_;
+    SwapGraph graph_;
+    Batch base_batch_;
+    Material base_total_;
+    Yardstick yardstick_;
+    Problem problem_;
+    Batch base_drawn_;
+    std::vector<State> base_states_;
+    bool stopped_ = false;  // by the maker
+};
+
+}  // namespace
+
+Result<AdaptAnswer> adapt_formula(const Formula& formula, const AdaptRequest& request, const Context& context) {
+    const auto marked = with_keep_marks(formula, request, context.knowledge());
+    if (!marked) return Failure(marked.error());
+    auto goals = read_wants(request.wants, context.knowledge());
+    if (!goals) return Failure(goals.error());
+    auto stock = Stock::of(*marked, request, context);
+    if (!stock) return Failure(stock.error());
+    return Adapt(*marked, request, context, std::move(*goals), std::move(*stock)).answer();
+}
+
+}  // namespace standin

@@ -1,0 +1,38 @@
+#include "adapt/alternatives.hpp"
+
+#include <algorithm>
+
+namespace standin {
+namespace {
+
+constexpr double much_further = 0.5;  // noticeable differences; judgement
+constexpr std::size_t most_for_one = 2;
+
+}  // namespace
+
+std::vector<Alternative> alternatives_to(const Plan& plan, const Problem& problem, const Rebalancer& rebalancer) {
+    std::vector<Alternative> all;
+    const auto used = used_moves(problem, plan.grams);
+    const ProcessOption& process = problem.processes[plan.process];
+    for (const auto m : used) {
+        std::vector<Alternative> found;
+        for (const auto kin : problem.moves[m].kin) {
+            if (!(problem.moves[kin].most > 0) || std::find(used.begin(), used.end(), kin) != used.end()) continue;
+            std::vector<Choice> choices(problem.moves.size(), Choice::out);
+            std::vector<double> from = plan.grams;
+            for (const auto u : used) choices[u == m ? kin : u] = Choice::in;
+            from[kin] = from[m];
+            const Solution solved = rebalancer.solve(choices, process, from);
+            const double distance = solved.distance + process.price;
+            const bool used_at_all = solved.grams[kin] > 0.01 * problem.moves[kin].most;
+            if (solved.feasible() && used_at_all && distance <= plan.distance + much_further)
+                found.push_back({m, kin, solved.grams[kin], distance});
+        }
+        std::stable_sort(found.begin(), found.end(), [](const Alternative& a, const Alternative& b) { return a.distance < b.distance; });
+        found.resize(std::min(found.size(), most_for_one));
+        all.insert(all.end(), found.begin(), found.end());
+    }
+    return all;
+}
+
+}  // namespace standin

@@ -1,0 +1,217 @@
+#include "adapt/conflict.hpp"
+
+#include <algorithm>
+#include <functional>
+#include <optional>
+#include <set>
+
+#include "adapt/explain.hpp"
+#include "adapt/request.hpp"
+
+namespace standin {
+namespace {
+
+// What one demand is called, and the request without it.
+struct Demand {
+    enum class About { want, line, exclusion, stock } about;
+    std::string what;  // the want, the line, what is to be left out
+    std::string words;
+    std::function<void(Formula&, AdaptRequest&, std::vector<Goal>&)> drop;
+};
+
+class Quarrel {
+public:
+    Quarrel(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals, const SwapGraph& graph,
+            const Context& context)
+        : formula_(formula), request_(request), goals_(goals), graph_(graph), context_(context) {}
+
+    Conflict settle() {
+        list_demands();
+        std::vector<bool> dropped(demands_.size(), false);
+        if (can_be_met(dropped)) return {};
+        for (std::size_t d = 0; d < demands_.size(); ++d) {
+            dropped[d] = true;
+            if (can_be_met(dropped)) dropped[d] = false;
+        }
+        Conflict conflict;
+        for (std::size_t d = 0; d < demands_.size(); ++d) {
+            if (dropped[d]) continue;
+            conflict.demands.push_back(demands_[d].words);
+            if (demands_[d].about == Demand::About::want) conflict.wants.push_back(demands_[d].what);
+        }
+        conflict.would_give = what_gives(dropped);
+        return conflict;
+    }
+
+private:
+    void list_demands() {
+        for (const auto& goal : goals_) {
+            const std::string want = goal.want;
+            if (std::any_of(demands_.begin(), demands_.end(), [&](const Demand& d) { return d.words == "want " + want; })) continue;
+            demands_.push_back({Demand::About::want, want, "want " + want, [want](Formula&, AdaptRequest&, std::vector<Goal>& goals) {
+                                    std::erase_if(goals, [&](const Goal& g) { return g.want == want; });
+                                }});
+        }
+        for (std::size_t l = 0; l < formula_.lines.size(); ++l) {
+            if (!formula_.lines[l].keep) continue;
+            demands_.push_back({Demand::About::line, name(formula_.lines[l]), "keep " + name(formula_.lines[l]),
+                                [l](Formula& f, AdaptRequest&, std::vector<Goal>&) { f.lines[l].keep = false; }});
+        }
+        for (const auto& word : request_.without)
+            demands_.push_back({Demand::About::exclusion, word, "without " + word,
+                                [word](Formula&, AdaptRequest& r, std::vector<Goal>&) { std::erase(r.without, word); }});
+        if (request_.have)
+            demands_.push_back(
+                {Demand::About::stock, "", stock_words(), [](Formula&, AdaptRequest& r, std::vector<Goal>&) { r.have.reset(); }});
+    }
+
+    std::string name(const Line& line) const { return context_.knowledge().ingredient(line.ingredient)->names.front(); }
+
+    // The stock is one demand; what it lacks of the formula says more than the word alone.
+    std::string stock_words() const {
+        const auto stock = Stock::of(formula_, request_, context_);
+        std::string words = "what is on hand";
+        if (!stock) return words;
+        std::string short_of;
+        for (const auto& line : formula_.lines) {
+            const Offer offer = stock->offer(*context_.knowledge().ingredient(line.ingredient));
+            const double there = !offer.on_hand ? 0 : offer.grams.value_or(line.grams.mid);
+            if (there < line.grams.mid)
+                short_of += (short_of.empty() ? "" : "; ") + name(line) + ": " + (there > 0 ? figures(there) + " g" : std::string("none")) +
+                            " of " + figures(line.grams.mid) + " g";
+        }
+        return short_of.empty() ? words : words + " (" + short_of + ")";
+    }
+
+    // How much of the batch the meat on hand would make, in words; empty when none of it or all of it.
+    std::string smaller_batch() const {
+        const auto stock = Stock::of(formula_, request_, context_);
+        double share = 1;
+        for (const auto& line : formula_.lines) {
+            const Ingredient& ingredient = *context_.knowledge().ingredient(line.ingredient);
+            if (!stock || !ingredient.meat) continue;
+            const Offer offer = stock->offer(ingredient);
+            share = std::min(share, !offer.on_hand ? 0 : offer.grams.value_or(line.grams.mid) / line.grams.mid);
+        }
+        return share > 0 && share < 1 ? ", or a batch of " + figures(100 * share) + " % of the size, which the meat on hand makes" : "";
+    }
+
+    // The request without what is dropped.
+    struct Asked {
+        Formula formula;
+        AdaptRequest request;
+        std::vector<Goal> goals;
+    };
+
+    Asked without(const std::vector<bool>& dropped) const {
+        Asked asked{formula_, request_, goals_};
+        for (std::size_t d = 0; d < demands_.size(); ++d)
+            if (dropped[d]) demands_[d].drop(asked.formula, asked.request, asked.goals);
+        return asked;
+    }
+
+    bool can_be_met(const std::vector<bool>& dropped) const {
+        const auto [formula, request, goals] = without(dropped);
+        const auto stock = Stock::of(formula, request, context_);
+        if (!stock || !kept_lines_are_there(formula, *stock)) return false;
+        return feasible(formula, *stock, goals);
+    }
+
+    bool feasible(const Formula& formula, const Stock& stock, const std::vector<Goal>& goals) const {
+        return nearest(formula, stock, goals, {}).has_value();
+    }
+
+    // Grams of `ingredient` in the nearest batch that keeps every limit; nothing where none does.
+    std::optional<double> nearest(const Formula& formula, const Stock& stock, const std::vector<Goal>& goals,
+                                  const std::string& ingredient) const {
+        const Batch base(formula_, context_.middle);
+        const Material total = base.total(0);
+        const State state = context_.middle.models().state(total, base.process(0), 0);
+        const Yardstick yardstick(context_, total, state, goals);
+        const Problem problem = make_problem(formula, stock, graph_, yardstick, context_);
+        const Rebalancer rebalancer(problem, yardstick, context_.middle.models());
+        const std::vector<Choice> all(problem.moves.size(), Choice::open);
+        std::optional<Solution> best;
+        for (const auto& process : problem.processes) {
+            Solution found = rebalancer.solve(all, process, {});
+            if (found.feasible() && (!best || better(found, *best))) best = std::move(found);
+        }
+        if (!best) return std::nullopt;
+        double grams = 0;
+        for (std::size_t l = 0; l < formula.lines.size(); ++l)
+            if (formula.lines[l].ingredient == ingredient) grams += problem.start[l];
+        for (std::size_t m = 0; m < problem.moves.size(); ++m) {
+            if (problem.moves[m].food.ingredient != ingredient) continue;
+            grams += problem.moves[m].kind == MoveKind::reduce ? -best->grams[m] : best->grams[m];
+        }
+        return grams;
+    }
+
+    // Each thing that is short or missing, were there plenty of it: whether that alone would do, and how much is then used.
+    std::vector<std::string> what_would_do(const std::vector<bool>& dropped) const {
+        constexpr std::size_t most_said = 4;
+        std::vector<std::string> all;
+        const Asked asked = without(dropped);
+        if (!asked.request.have) return all;
+        std::set<std::string> tried;
+        const auto try_more = [&](const std::string& id, double there) {
+            if (all.size() == most_said || !tried.insert(id).second) return;
+            AdaptRequest more = asked.request;
+            std::erase(more.have->missing, id);
+            std::erase_if(more.have->items, [&](const InventoryItem& item) { return item.ingredient == id; });
+            more.have->items.push_back({id, std::nullopt});
+            const auto stock = Stock::of(asked.formula, more, context_);
+            if (!stock || !kept_lines_are_there(asked.formula, *stock)) return;
+            const auto grams = nearest(asked.formula, *stock, asked.goals, id);
+            if (!grams || *grams <= there) return;
+            all.push_back("about " + figures(*grams) + " g " + context_.knowledge().ingredient(id)->names.front() + " on hand" +
+                          (there > 0 ? " in place of " + figures(there) + " g" : ""));
+        };
+        const auto stock = Stock::of(asked.formula, asked.request, context_);
+        for (const auto& line : asked.formula.lines) {
+            const Offer offer = stock->offer(*context_.knowledge().ingredient(line.ingredient));
+            if (!offer.on_hand) try_more(line.ingredient, 0);
+        }
+        for (const auto& item : asked.request.have->items)
+            if (item.grams) try_more(item.ingredient, *item.grams);
+        return all;
+    }
+
+    bool kept_lines_are_there(const Formula& formula, const Stock& stock) const {
+        return std::all_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
+            const Offer offer = stock.offer(*context_.knowledge().ingredient(line.ingredient));
+            return !line.keep || (offer.on_hand && (!offer.grams || *offer.grams >= line.grams.mid));
+        });
+    }
+
+    // Every demand of the quarrel, given up, ends it: that is what minimal means.
+    std::vector<std::string> what_gives(const std::vector<bool>& dropped) const {
+        std::vector<std::string> all;
+        for (std::size_t d = 0; d < demands_.size(); ++d) {
+            if (dropped[d]) continue;
+            if (demands_[d].about != Demand::About::stock) {
+                all.push_back("giving up \"" + demands_[d].words + "\"");
+                continue;
+            }
+            all.push_back("more on hand of what is short" + smaller_batch());
+            for (auto& more : what_would_do(dropped)) all.push_back(std::move(more));
+        }
+        return all;
+    }
+
+    const Formula& formula_;
+    const AdaptRequest& request_;
+    const std::vector<Goal>& goals_;
+    const SwapGraph& graph_;
+    const Context& context_;
+    std::vector<Demand> demands_;
+};
+
+}  // namespace
+
+Conflict smallest_conflict(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals, const SwapGraph& graph,
+                           const Context& context) {
+    return Quarrel(formula, request, goals, graph, context).settle();
+}
+
+}  // namespace standin

@@ -1,0 +1,22 @@
+// When nothing meets a request: the smallest set of demands that cannot all be met, and what would have to give.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "adapt/rebalance.hpp"
+
+namespace standin {
+
+struct Conflict {
+    std::vector<std::string> demands;  ///< none of them can be left out of the quarrel
+    std::vector<std::string> would_give;
+    std::vector<std::string> wants;  ///< those of the demands that are wants, as written
+};
+
+/// Drops demands one by one as long as the rest still cannot be met. Wants count as demands by their words, kept lines, exclusions and
+/// the stock on hand each by itself. `request` must be unmeetable as a whole or the answer is empty.
+Conflict smallest_conflict(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals, const SwapGraph& graph,
+                           const Context& context);
+
+}  // namespace standin

@@ -1,0 +1,232 @@
+#include "adapt/descent.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace standin {
+namespace {
+
+constexpr double smooth = 1e-4;    // keeps the length of the rows differentiable at nothing
+constexpr double first_dear = 50;  // price of one unit of breach while looking for the way; more where that does not hold it off
+constexpr double most_dear = 5e3;
+constexpr double doubt = 3;                                 // how many times its promise a step may gain after all
+constexpr double kept = 1e-6, plain = 1e-3, slight = 1e-2;  // a breach that is none, that rounding does not explain, that steps mend
+
+class Descent {
+public:
+    Descent(const Task& task, std::vector<double> y) : task_(task), here_(task.at(std::move(y))), bent_(task.size(), task.size()) {}
+
+    Trial run(double gain, double enough) && {
+        constexpr int most_rounds = 60;
+        for (int round = 0; round < most_rounds; ++round) {
+            task_.slopes(here_, rows_, breaches_);
+            learn();
+            const Step step = best_step();
+            if (here_.violation() <= slight && merit(here_) - doubt * step.promise > enough) break;
+            if (step.promise < gain || hopeless(step)) {
+                if (here_.violation() <= kept || dear_ >= most_dear) break;
+                dear_ = most_dear;
+                continue;
+            }
+            remember(step);
+            if (!follow(step)) {
+                if (damping_ > 1e4) break;
+                damping_ *= 30;
+                bent_ = Matrix(task_.size(), task_.size());
+            }
+        }
+        return std::move(here_);
+    }
+
+private:
+    struct Step {
+        std::vector<double> way;
+        double promise = 0;  // what the linear picture says it gains
+        std::vector<double> multipliers;
+    };
+
+    // Whether the breach stays whatever is done: the linear picture has promised next to nothing of it for some rounds.
+    bool hopeless(const Step& step) {
+        constexpr double next_to_nothing = 0.02;
+        constexpr int rounds = 3;
+        const double violation = here_.violation();
+        stalled_ = violation > plain && step.promise < next_to_nothing * dear_ * violation ? stalled_ + 1 : 0;
+        return stalled_ >= rounds;
+    }
+
+    static double soft(double square) { return std::sqrt(square + smooth * smooth) - smooth; }
+    double merit(const Trial& p) const { return soft(p.deviation * p.deviation) + p.price + dear_ * cost(p.violation()); }
+    static double cost(double violation) { return violation + violation * violation / 2; }
+
+    // Length of the rows after a step, as the linear picture has it.
+    double length_after(const std::vector<double>& way) const {
+        double square = smooth * smooth;
+        for (std::size_t r = 0; r < rows_.rows(); ++r) {
+            double value = here_.rows[r];
+            for (std::size_t i = 0; i < way.size(); ++i) value += rows_[r][i] * way[i];
+            square += value * value;
+        }
+        return std::sqrt(square);
+    }
+
+    double promised(const std::vector<double>& way, double length) const {
+        double price = 0, worst = 0;
+        for (std::size_t i = 0; i < way.size(); ++i) price += task_.prices()[i] * way[i];
+        for (std::size_t b = 0; b < breaches_.rows(); ++b) {
+            double value = here_.breaches[b];
+            for (std::size_t i = 0; i < way.size(); ++i) value += breaches_[b][i] * way[i];
+            worst = std::max(worst, value);
+        }
+        double bend = 0;
+        for (std::size_t i = 0; i < way.size(); ++i)
+            for (std::size_t k = 0; k < way.size(); ++k) bend += way[i] * bent_[i][k] * way[k] / 2;
+        return soft(here_.deviation * here_.deviation) - (length - smooth) - price - bend + dear_ * (cost(here_.violation()) - cost(worst));
+    }
+
+    // Slope of the length of the rows plus the limits at the multipliers of the last step.
+    std::vector<double> slope_of_whole(const std::vector<double>& multipliers) const {
+        std::vector<double> slope(task_.size(), 0.0);
+        const double length = std::sqrt(here_.deviation * here_.deviation + smooth * smooth);
+        for (std::size_t i = 0; i < slope.size(); ++i) {
+            for (std::size_t r = 0; r < rows_.rows(); ++r) slope[i] += rows_[r][i] * here_.rows[r] / length;
+            for (std::size_t b = 0; b < multipliers.size(); ++b) slope[i] += multipliers[b] * breaches_[b][i];
+        }
+        return slope;
+    }
+
+    void remember(const Step& step) {
+        // While a breach still has its price, multipliers tell more of that than of the curve.
+        double priced = 0;
+        for (const double multiplier : step.multipliers) priced += multiplier;
+        if (priced > 0.99 * dear_) return;
+        from_ = here_.y;
+        multipliers_ = step.multipliers;
+        slope_before_ = slope_of_whole(multipliers_);
+    }
+
+    // What the linear picture leaves out, curves in the models and the limits, shows in how the slope changed over the last step. What
+    // bends upwards is kept, a rank at a time (the symmetric rank one update, on that part alone).
+    void learn() {
+        if (from_.empty()) return;
+        const std::size_t n = task_.size();
+        std::vector<double> moved(n), left = slope_of_whole(multipliers_);
+        const double length = std::sqrt(here_.deviation * here_.deviation + smooth * smooth);
+        double square = 0;
+        for (std::size_t i = 0; i < n; ++i) {
+            moved[i] = here_.y[i] - from_[i];
+            square += moved[i] * moved[i];
+            left[i] -= slope_before_[i];
+        }
+        from_.clear();
+        if (square == 0) return;
+        double along_all = 0;  // of the rows' length
+        std::vector<double> along(rows_.rows(), 0.0);
+        for (std::size_t r = 0; r < rows_.rows(); ++r) {
+            for (std::size_t i = 0; i < n; ++i) along[r] += rows_[r][i] * moved[i];
+            along_all += along[r] * here_.rows[r] / length;
+        }
+        std::vector<double> known(n, 0.0);
+        double seen = 0, expected = 0;
+        for (std::size_t i = 0; i < n; ++i) {
+            for (std::size_t r = 0; r < rows_.rows(); ++r)
+                left[i] -= rows_[r][i] * (along[r] - along_all * here_.rows[r] / length) / length;
+            for (std::size_t k = 0; k < n; ++k) known[i] += bent_[i][k] * moved[k];
+            seen += left[i] * moved[i];
+            expected += known[i] * moved[i];
+        }
+        // What was learnt far away is scaled down to what is seen here before the rest is added (as NL2SOL sizes its second order part).
+        const double sized = expected > 0 ? std::clamp(seen / expected, 0.0, 1.0) : 0;
+        double bend = seen - sized * expected, size = 0;
+        for (std::size_t i = 0; i < n; ++i) {
+            left[i] -= sized * known[i];
+            size += left[i] * left[i];
+        }
+        const bool add = bend > 1e-3 * std::sqrt(square * size);
+        for (std::size_t i = 0; i < n; ++i)
+            for (std::size_t k = 0; k < n; ++k) bent_[i][k] = sized * bent_[i][k] + (add ? left[i] * left[k] / bend : 0);
+    }
+
+    // length = min over tau of (length^2 / tau + tau) / 2: for a given tau the step is a quadratic programme, and the tau that its own
+    // length confirms is the right one.
+    Step best_step() {
+        const std::size_t n = task_.size();
+        Quadratic q;
+        q.curvature = Matrix(n, n);
+        std::vector<double> pull(n, 0.0);
+        for (std::size_t r = 0; r < rows_.rows(); ++r)
+            for (std::size_t i = 0; i < n; ++i) {
+                const double slope = rows_[r][i];
+                if (slope == 0) continue;
+                pull[i] += slope * here_.rows[r];
+                for (std::size_t k = 0; k <= i; ++k) q.curvature[i][k] += slope * rows_[r][k];
+            }
+        for (std::size_t i = 0; i < n; ++i) {
+            q.curvature[i][i] += damping_;
+            for (std::size_t k = 0; k < i; ++k) q.curvature[k][i] = q.curvature[i][k];
+            q.low.push_back(task_.least()[i] - here_.y[i]);
+            q.high.push_back(1 - here_.y[i]);
+        }
+        q.rows = breaches_;
+        for (const double breach : here_.breaches) q.room.push_back(-breach);
+        q.slope.resize(n);
+
+        const Matrix straight = q.curvature;
+        Step best{std::vector<double>(n, 0.0), 0, std::vector<double>(breaches_.rows(), 0.0)};
+        std::vector<double> way = best.way;
+        double tau = std::max(std::sqrt(here_.deviation * here_.deviation + smooth * smooth), smooth);
+        double last_tau = 0, last_off = 0;
+        constexpr int most_guesses = 8;
+        constexpr double close = 5e-3;
+        for (int guess = 0; guess < most_guesses; ++guess) {
+            for (std::size_t i = 0; i < n; ++i) {
+                q.slope[i] = pull[i] + tau * task_.prices()[i];
+                for (std::size_t k = 0; k < n; ++k) q.curvature[i][k] = straight[i][k] + tau * bent_[i][k];
+            }
+            q.dear = dear_ * tau;
+            Least least = least_of(q, std::move(way));
+            way = std::move(least.at);
+            const double length = length_after(way), off = length - tau;
+            if (const double promise = promised(way, length); promise > best.promise) {
+                for (auto& multiplier : least.multipliers) multiplier /= tau;
+                best = {way, promise, std::move(least.multipliers)};
+            }
+            if (std::abs(off) < close * tau + 1e-6) break;
+            const double slope = guess > 0 && tau != last_tau ? (off - last_off) / (tau - last_tau) : -1;
+            last_tau = tau;
+            last_off = off;
+            tau = std::max(smooth, slope < -0.05 ? tau - off / slope : length);
+        }
+        return best;
+    }
+
+    // Along the step, shorter and shorter, until it gains a fair part of what was promised.
+    bool follow(const Step& step) {
+        constexpr double fair = 0.05;
+        const double before = merit(here_);
+        double share = 1;
+        for (int tries = 0; tries < 5; ++tries, share *= 0.4) {
+            std::vector<double> y = here_.y;
+            for (std::size_t i = 0; i < y.size(); ++i) y[i] = std::clamp(y[i] + share * step.way[i], task_.least()[i], 1.0);
+            Trial there = task_.at(std::move(y));
+            if (merit(there) > before - fair * share * step.promise) continue;
+            here_ = std::move(there);
+            damping_ = std::clamp(tries == 0 ? damping_ / 5 : damping_ * 3, 1e-6, 1e4);
+            return true;
+        }
+        return false;
+    }
+
+    const Task& task_;
+    Trial here_;
+    Matrix rows_, breaches_;
+    Matrix bent_;                                            // curvature that the linear rows do not have
+    std::vector<double> from_, multipliers_, slope_before_;  // of the last step
+    double damping_ = 1e-4, dear_ = first_dear;
+    int stalled_ = 0;
+};
+
+}  // namespace
+
+Trial descend(const Task& task, std::vector<double> y, double gain, double enough) { return Descent(task, std::move(y)).run(gain, enough); }
+
+}  // namespace standin

@@ -1,0 +1,34 @@
+// Why each edit, and how a variant will differ, in a maker's words.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "adapt/alternatives.hpp"
+#include "adapt/variant.hpp"
+
+namespace standin {
+
+/// Base and variant as the models see them at the middle.
+struct Compared {
+    Material base, variant;
+    State before, after;
+    BatchBind bind_before, bind_after;
+    std::string unlike;  ///< the stand-in that is least like what it stands for, where the models cannot tell how it tastes
+};
+
+/// The edits with their reasons, and what would do as well.
+std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const Compared& compared,
+                                const std::vector<Alternative>& alternatives, const Context& context);
+
+/// One sentence: how it will differ at the table, the largest differences first.
+std::string table_sentence(const Yardstick& yardstick, const Compared& compared);
+
+/// What gives back something that the wants cost, such as brightness lost with the acid.
+std::vector<std::string> what_gives_back(const Formula& base, const Yardstick& yardstick, const Compared& compared, const SwapGraph& graph,
+                                         const Stock& stock, const Context& context);
+
+/// "237", "3.4", "0.52": three figures, no exponent.
+std::string figures(double value);
+
+}  // namespace standin

@@ -1,0 +1,45 @@
+// What gives back something that the wants cost.
+#include <algorithm>
+
+#include "adapt/explain.hpp"
+#include "substitute/dose.hpp"
+#include "substitute/stand_ins.hpp"
+
+namespace standin {
+
+std::vector<std::string> what_gives_back(const Formula& base, const Yardstick& yardstick, const Compared& c, const SwapGraph& graph,
+                                         const Stock& stock, const Context& context) {
+    constexpr double worth_saying = 0.5, zesty = 2, hardly_sour = 0.15;
+    std::vector<std::string> all;
+    const double before = c.before.properties[Property::sourness_mmol_kg], after = c.after.properties[Property::sourness_mmol_kg];
+    const double lost = (before - after) / std::max(yardstick.step(Property::sourness_mmol_kg), 1e-9);
+    if (lost < worth_saying) return all;
+    all.push_back("Brightness lost: sourness " + figures(before) + " -> " + figures(after) + " mmol/kg, " + figures(lost) +
+                  " noticeable differences.");
+    const Knowledge& knowledge = context.knowledge();
+    std::vector<std::string> bright;
+    for (const auto& line : base.lines) {
+        const double acid = dose_of(context.middle.unit(line).front(), Role::acid);
+        if (acid <= 0) continue;
+        for (const auto& path : graph.from(Role::acid, index_of(knowledge, line.ingredient))) {
+            const Ingredient& to = knowledge.records().ingredients[path.to];
+            Line food;
+            food.ingredient = to.id;
+            const Material& unit = context.middle.unit(food).front();
+            const bool aroma_only = unit[AromaNote::citrus] >= zesty && unit[Amount::titratable] < hardly_sour * acid;
+            const bool welcome = !stock.offer(to).excluded;
+            if (aroma_only && welcome && std::find(bright.begin(), bright.end(), to.names.front()) == bright.end())
+                bright.push_back(to.names.front() + (stock.listed() && stock.can_bring(to) ? " (on hand)" : ""));
+        }
+    }
+    std::string list;
+    for (std::size_t i = 0; i < std::min<std::size_t>(bright.size(), 3); ++i) list += (i ? ", " : "") + bright[i];
+    if (!list.empty())
+        all.push_back("Gives some back as aroma, without acid in the mass: " + list + ", 2-4 g to the kilogram (common practice).");
+    all.push_back(
+        "Gives the sourness itself back: the acid left out, brushed on after cooking or served beside it, where it cannot touch the bind "
+        "(common practice).");
+    return all;
+}
+
+}  // namespace standin

@@ -1,0 +1,65 @@
+#include "adapt/kin.hpp"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace standin {
+namespace {
+
+constexpr double close_kin = 0.8;  // of a swap either way; judgement
+
+class Kinship {
+public:
+    Kinship(Problem& problem, const Knowledge& knowledge) : problem_(problem), knowledge_(knowledge) {
+        for (const auto& line : problem.formula.lines)
+            for (const auto& allergen : knowledge.ingredient(line.ingredient)->allergens) known_.insert(allergen);
+        for (const auto& swap : knowledge.records().swaps)
+            if (swap.closeness >= close_kin) close_.insert(std::minmax(swap.from, swap.to));
+    }
+
+    void relate() {
+        auto& moves = problem_.moves;
+        for (auto& move : moves) {
+            move.kin.clear();
+            move.role = knowledge_.ingredient(move.food.ingredient)->roles.front();
+        }
+        for (std::size_t a = 0; a < moves.size(); ++a)
+            for (std::size_t b = 0; b < moves.size(); ++b)
+                if (a != b && alike(moves[a], moves[b])) moves[a].kin.push_back(b);
+    }
+
+private:
+    bool alike(const Move& a, const Move& b) const {
+        if (!a.brings_food() || !b.brings_food() || fresh_allergens(a) != fresh_allergens(b)) return false;
+        if (a.food.ingredient == b.food.ingredient) return true;
+        if (!same_place(a, b)) return false;
+        return close_.count(std::minmax(a.food.ingredient, b.food.ingredient)) > 0;
+    }
+
+    static bool same_place(const Move& a, const Move& b) {
+        if (a.kind != b.kind) return false;
+        if (a.kind == MoveKind::add) return a.role == b.role;
+        return std::any_of(a.stands_for.begin(), a.stands_for.end(), [&](const StandsFor& mine) {
+            return std::any_of(b.stands_for.begin(), b.stands_for.end(), [&](const StandsFor& theirs) { return mine.line == theirs.line; });
+        });
+    }
+
+    std::set<std::string> fresh_allergens(const Move& move) const {
+        std::set<std::string> fresh;
+        for (const auto& allergen : knowledge_.ingredient(move.food.ingredient)->allergens)
+            if (!known_.count(allergen)) fresh.insert(allergen);
+        return fresh;
+    }
+
+    Problem& problem_;
+    const Knowledge& knowledge_;
+    std::set<std::string> known_;
+    std::set<std::pair<std::string, std::string>> close_;
+};
+
+}  // namespace
+
+void relate(Problem& problem, const Knowledge& knowledge) { Kinship(problem, knowledge).relate(); }
+
+}  // namespace standin

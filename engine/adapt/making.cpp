@@ -1,0 +1,180 @@
+#include "adapt/making.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "adapt/explain.hpp"
+#include "evaluate/predict.hpp"
+#include "safety/core_temperature.hpp"
+
+namespace standin {
+namespace {
+
+using About = ProcessChange::About;
+
+constexpr double cold_c = 2, tacky_min = 3, short_rest_h = 10;          // common practice
+constexpr double plates_mm[] = {3, 4.5, 6, 8, 10, 13};                  // as they are sold
+constexpr double finest_mm = 4.5, coarsest_mm = 10;                     // of a coarse sausage; common practice
+constexpr double worth_cooling_core_c = 0.5, worth_cooling_rest_c = 1;  // thermometers read no finer
+
+class Making {
+public:
+    Making(const Formula& formula, const Yardstick& yardstick, const Context& context)
+        : formula_(formula),
+          yardstick_(yardstick),
+          context_(context),
+          now_(state_of(formula.process)),
+          total_(Batch(formula, context.middle).total(0)) {}
+
+    std::vector<ProcessOption> ways() const {
+        ProcessOption careful{formula_.process, {}, {}, 0};
+        if (wanted(Property::bind, Goal::Kind::at_least) || wanted(Property::firmness, Goal::Kind::at_least)) make_it_bind(careful);
+        if (green_wanted()) rest_cold(careful);
+        if (wanted(Property::cook_loss_pct, Goal::Kind::at_most)) cook_no_hotter(careful);
+        if (!careful.changes.empty()) careful.price = context_.constant("advice.price.process");
+        std::vector<ProcessOption> all{careful};
+        add_beside(all, other_plate());
+        add_beside(all, shorter_rest());
+        for (auto& way : all) way.state = state_of(way.process);
+        return all;
+    }
+
+private:
+    // One thing that may be done or not, whatever else is done.
+    struct Lever {
+        ProcessChange change;
+        void (*set)(Process&, double) = nullptr;
+        double value = 0, price = 0;
+    };
+
+    ProcessState state_of(const Process& process) const {
+        Draws middle = Draws::middle();
+        return process_states(process, context_.knowledge(), middle).front();
+    }
+
+    bool wanted(Property property, Goal::Kind kind) const {
+        return std::any_of(yardstick_.goals().begin(), yardstick_.goals().end(),
+                           [&](const Goal& g) { return g.property == property && g.kind == kind && yardstick_.wanted(property); });
+    }
+
+    // The pigment that goes in is not kept by resting cold; the colour that comes out is.
+    bool green_wanted() const { return wanted(Property::greenness, Goal::Kind::at_least); }
+
+    void make_it_bind(ProcessOption& way) const {
+        if (now_.order != Order::salt_first) {
+            way.process.order = Order::salt_first;
+            way.changes.push_back({About::order, "salt and lean first, mixed until tacky; the paste next; acid cold and last"});
+        }
+        if (now_.mixing_min < tacky_min) {
+            way.process.mixing_min = tacky_min;
+            way.changes.push_back({About::mixing, "mix 3 minutes, until it sticks to an upturned palm"});
+        }
+        if (now_.mixed_at_c > cold_c) {
+            way.process.mixed_at_c = cold_c;
+            way.changes.push_back({About::cold, "meat and paste at 0-2 C before mixing, no warmer than 4 C after"});
+        }
+    }
+
+    void rest_cold(ProcessOption& way) const {
+        if (now_.rest_at_c < cold_c + worth_cooling_rest_c || now_.rest_h <= 0) return;
+        way.process.rest_at_c = cold_c;
+        way.changes.push_back({About::rest_cold, "rest the mass at 0-2 C instead of " + figures(now_.rest_at_c) + " C"});
+    }
+
+    // Never below what the most demanding meat in it needs.
+    void cook_no_hotter(ProcessOption& way) const {
+        const double needed =
+            demanded_core(predict_formula(formula_, context_.middle), context_.knowledge(), context_.options.rules).core_c;
+        if (!(needed > 0) || now_.core_c < needed + worth_cooling_core_c) return;
+        way.process.core_c = needed;
+        way.changes.push_back(
+            {About::core, "take it off when the middle reaches " + shown_temperature(needed) + ", measured, and no later"});
+    }
+
+    // Finer binds more, coarser bites firmer or falls apart sooner: the next plate and the last in use, the search tells which serves.
+    std::vector<Lever> other_plate() const {
+        const bool tighter = wanted(Property::bind, Goal::Kind::at_least) || wanted(Property::firmness, Goal::Kind::at_least);
+        const bool looser = wanted(Property::bind, Goal::Kind::at_most) || wanted(Property::firmness, Goal::Kind::at_most);
+        std::vector<Lever> levers;
+        if (!tighter && !looser) return levers;
+        const auto set = [](Process& process, double mm) { process.plate_mm = mm; };
+        const auto offer = [&](double mm) {
+            levers.push_back({{About::plate, "grind through the " + figures_of_plate(mm) + " mm plate instead of " +
+                                                 figures_of_plate(now_.plate_mm) + " mm"},
+                              set,
+                              mm,
+                              context_.constant("advice.price.plate")});
+        };
+        const auto* coarser = std::find_if(std::begin(plates_mm), std::end(plates_mm), [&](double mm) { return mm > now_.plate_mm; });
+        const auto* finer = std::find_if(std::begin(plates_mm), std::end(plates_mm), [&](double mm) { return mm >= now_.plate_mm; });
+        if (finer != std::begin(plates_mm)) {
+            const double next = *(finer - 1);
+            offer(next);
+            if (next > finest_mm) offer(finest_mm);
+        }
+        if (looser && coarser != std::end(plates_mm)) {
+            offer(*coarser);
+            if (*coarser < coarsest_mm) offer(coarsest_mm);
+        }
+        return levers;
+    }
+
+    std::vector<Lever> shorter_rest() const {
+        if (!green_wanted() || now_.rest_h <= short_rest_h) return {};
+        const auto set = [](Process& process, double hours) { process.rest_h = hours; };
+        return {{{About::rest, "cook it within " + figures_of_plate(short_rest_h) + " hours instead of after " + figures(now_.rest_h)},
+                 set,
+                 short_rest_h,
+                 context_.constant("advice.price.rest")}};
+    }
+
+    static std::string figures_of_plate(double value) {
+        std::string text = figures(value);
+        while (text.find('.') != std::string::npos && (text.back() == '0' || text.back() == '.')) {
+            const bool point = text.back() == '.';
+            text.pop_back();
+            if (point) break;
+        }
+        return text;
+    }
+
+    // Whether it moves a property that a want is about by enough to be told, in the batch as it is.
+    bool matters(const Lever& lever, const Process& beside) const {
+        constexpr double enough = 0.25;  // noticeable differences
+        Process with = beside;
+        lever.set(with, lever.value);
+        const Models& models = context_.middle.models();
+        const State before = models.state(total_, state_of(beside), 0), after = models.state(total_, state_of(with), 0);
+        return std::any_of(yardstick_.goals().begin(), yardstick_.goals().end(), [&](const Goal& g) {
+            return std::abs(after.properties[g.property] - before.properties[g.property]) >= enough * yardstick_.unit(g.property);
+        });
+    }
+
+    // Every way so far with one of the levers as well.
+    void add_beside(std::vector<ProcessOption>& all, std::vector<Lever> levers) const {
+        const std::size_t before = all.size();
+        std::erase_if(levers, [&](const Lever& lever) { return !matters(lever, all.front().process); });
+        for (const auto& lever : levers)
+            for (std::size_t w = 0; w < before; ++w) {
+                ProcessOption way = all[w];
+                lever.set(way.process, lever.value);
+                way.changes.push_back(lever.change);
+                way.price += lever.price;
+                all.push_back(std::move(way));
+            }
+    }
+
+    const Formula& formula_;
+    const Yardstick& yardstick_;
+    const Context& context_;
+    ProcessState now_;
+    Material total_;  // of the batch as it is, at the middle
+};
+
+}  // namespace
+
+std::vector<ProcessOption> ways_of_making(const Formula& formula, const Yardstick& yardstick, const Context& context) {
+    return Making(formula, yardstick, context).ways();
+}
+
+}  // namespace standin

@@ -1,0 +1,16 @@
+// Where in a part of the search plans can be that say something else than a plan that is held.
+#pragma once
+
+#include <vector>
+
+#include "adapt/idea.hpp"
+#include "adapt/task.hpp"
+
+namespace standin {
+
+/// `choices`, one a move, as parts that may overlap: every plan of them that is of another idea than `idea` lies in one. To say no more
+/// than `idea` a plan must use each of its foods or kin of it, so any other does without one of them and all its kin. Empty where the
+/// choices made leave no room for another idea.
+std::vector<std::vector<Choice>> parts_with_other_ideas(const Problem& problem, const std::vector<Choice>& choices, const Idea& idea);
+
+}  // namespace standin

@@ -1,0 +1,19 @@
+// When not every want can be met: how near each can be come to, by itself and beside the rest.
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "adapt/search.hpp"
+
+namespace standin {
+
+/// What a plan shows of a property: the median over the draws.
+using Shown = std::function<double(const Plan&, Property)>;
+
+/// One sentence a goal. `start` is what the base shows.
+std::vector<std::string> reach_of_wants(const Problem& problem, const Yardstick& yardstick, const Models& middle, const Shown& shown,
+                                        const PerProperty<Band>& start);
+
+}  // namespace standin

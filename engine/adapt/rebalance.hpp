@@ -1,0 +1,63 @@
+// The best grams for a given set of moves: a descent of our own that uses what the problem is (a length of nearly linear rows plus prices),
+// and NLopt's SLSQP as a second opinion on what will be shown. What comes back is recomputed from the models and says itself whether it
+// keeps the constraints; no solver is believed.
+#pragma once
+
+#include <array>
+#include <limits>
+#include <vector>
+
+#include "adapt/task.hpp"
+
+namespace standin {
+
+/// What is known of the two valleys of a batch, without binder and with it: the distance in each is no less than this.
+using Valleys = std::array<double, 2>;
+
+struct Solution {
+    std::vector<double> grams;  ///< one a move
+    double distance = 0;        ///< deviation plus prices, noticeable differences
+    double deviation = 0;       ///< root of the squared residuals and missed wants
+    double violation = 0;       ///< largest breach of a hard limit, in noticeable differences or shares; 0 when none
+    Valleys valleys{};          ///< holds with more moves out or in and tighter goals as well
+    bool feasible() const { return violation < 1e-4; }
+};
+
+/// Whether `a` is to be preferred: what keeps the limits, then the nearer; where neither does, what breaks them less.
+bool better(const Solution& a, const Solution& b);
+
+struct Terms {
+    double enough = std::numeric_limits<double>::infinity();  ///< a distance plainly above it need not be told exactly
+    const std::vector<Goal>* hard = nullptr;                  ///< goals to keep instead of the problem's own
+    Valleys valleys{};                                        ///< of a solution with fewer choices made: where nothing better can be
+};
+
+class Rebalancer {
+public:
+    Rebalancer(const Problem& problem, const Yardstick& yardstick, const Models& middle)
+        : problem_(problem), yardstick_(yardstick), models_(middle) {}
+
+    /// Minimises over the grams of all moves that are not out, starting from `from` (one a move; empty: nothing moved). When the answer
+    /// breaks a limit, other starts are tried before it is given as it is.
+    Solution solve(const std::vector<Choice>& choices, const ProcessOption& process, const std::vector<double>& from,
+                   const Terms& terms = {}) const;
+
+    /// `found` once more by another method, for what will be shown: the better of the two.
+    Solution second_opinion(const std::vector<Choice>& choices, const ProcessOption& process, const Solution& found,
+                            const Terms& terms = {}) const;
+
+    /// The batch after `grams` of every move, and what the models say of it.
+    Material total(const std::vector<double>& grams) const;
+    State state(const Material& total, const ProcessOption& process) const { return models_.state(total, process.state, 0); }
+
+private:
+    Task task(const std::vector<Choice>& choices, const ProcessOption& process, const Terms& terms) const {
+        return {problem_, terms.hard ? *terms.hard : problem_.hard, yardstick_, models_, process, choices};
+    }
+
+    const Problem& problem_;
+    const Yardstick& yardstick_;
+    const Models& models_;
+};
+
+}  // namespace standin

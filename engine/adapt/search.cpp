@@ -1,0 +1,357 @@
+#include "adapt/search.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <queue>
+#include <set>
+
+#include "adapt/idea.hpp"
+#include "adapt/other_ideas.hpp"
+
+namespace standin {
+namespace {
+
+constexpr double used_share = 0.01;  // of a move's most; below that and below used_grams it is not worth the weighing
+constexpr double used_grams = 1;
+constexpr double worth_adding = 0.1;  // what one more change must gain to be an idea of its own
+constexpr double scrap_share = 0.15;  // of a line
+constexpr double bound_slack = 1e-3;  // noticeable differences; solver tolerance
+
+struct Node {
+    std::size_t process = 0;
+    std::vector<Choice> choices;
+    Solution relaxed;
+
+    double bound() const { return relaxed.distance; }
+};
+
+struct Later {
+    bool operator()(const Node& a, const Node& b) const { return a.bound() > b.bound(); }
+};
+
+class Search {
+public:
+    Search(const Problem& problem, const Yardstick& yardstick, const Models& middle, const SearchLimits& limits)
+        : problem_(problem), rebalancer_(problem, yardstick, middle), limits_(limits) {}
+
+    SearchResult run() && {
+        roots();
+        while (!open_.empty()) {
+            if (open_.top().bound() >= worst_kept() - bound_slack || nothing_new()) break;
+            if (result_.visited >= limits_.nodes || stopped()) break;
+            Node node = open_.top();
+            open_.pop();
+            if (!only_dusts(node)) expand(std::move(node));
+        }
+        result_.proved = open_.empty() || (!result_.plans.empty() && open_.top().bound() >= worst_finite() - bound_slack);
+        if (!result_.proved) result_.gap = std::max(0.0, worst_finite() - open_.top().bound());
+        return std::move(result_);
+    }
+
+private:
+    // Fewer ideas than asked for, those proved, and none other found in a long while: there may be more, but further off.
+    bool nothing_new() const {
+        constexpr std::size_t long_while = 250;
+        return !result_.plans.empty() && open_.top().bound() >= worst_finite() - bound_slack && result_.visited > found_at_ + long_while;
+    }
+
+    void roots() {
+        result_.least_violation = std::numeric_limits<double>::infinity();
+        for (std::size_t p = 0; p < problem_.processes.size(); ++p) {
+            Node root{p, std::vector<Choice>(problem_.moves.size(), Choice::open), {}};
+            solve(root, halfway());
+            result_.least_violation = std::min(result_.least_violation, root.relaxed.violation);
+            if (root.relaxed.feasible()) open_.push(std::move(root));
+        }
+        if (result_.least_violation < 1e-4) result_.least_violation = 0;
+    }
+
+    // A start that already replaces what is missing, where a line has stand-ins at all.
+    std::vector<double> halfway() const {
+        std::vector<double> grams(problem_.moves.size(), 0.0);
+        std::vector<std::size_t> count(problem_.formula.lines.size(), 0);
+        for (const auto& move : problem_.moves)
+            for (const auto& stands : move.stands_for) ++count[stands.line];
+        for (std::size_t m = 0; m < grams.size(); ++m)
+            for (const auto& stands : problem_.moves[m].stands_for)
+                if (problem_.forced[stands.line])
+                    grams[m] = std::min(problem_.moves[m].most, grams[m] + stands.equal_grams / static_cast<double>(count[stands.line]));
+        return grams;
+    }
+
+    // Under the problem's own goals, or others that may be tighter.
+    void solve(Node& node, const std::vector<double>& from, const std::vector<Goal>* hard = nullptr) {
+        const ProcessOption& process = problem_.processes[node.process];
+        node.relaxed = rebalancer_.solve(node.choices, process, from, {worst_kept() - process.price, hard, node.relaxed.valleys});
+        node.relaxed.distance += process.price;
+        ++result_.visited;
+    }
+
+    // What will be shown is held against a solver of another kind.
+    void hear_second_opinion(Node& node, const std::vector<Goal>& hard) const {
+        const ProcessOption& process = problem_.processes[node.process];
+        node.relaxed.distance -= process.price;
+        node.relaxed = rebalancer_.second_opinion(node.choices, process, node.relaxed, {.hard = &hard});
+        node.relaxed.distance += process.price;
+    }
+
+    void expand(Node node) {
+        if (leave_to_others(node, bound_slack)) return;
+        const std::size_t branch = most_fractional(node);
+        if (branch == none) {
+            record(node);
+            if (only_dusts(node) || leave_to_others(node, worth_adding)) return;
+            const std::size_t next = cheapest_open(node);
+            if (next != none) split(std::move(node), next);
+            return;
+        }
+        try_rounding(node);
+        split(std::move(node), branch);
+    }
+
+    // An open move that the relaxed batch uses: the one whose price is furthest from paid.
+    std::size_t most_fractional(const Node& node) const {
+        std::size_t best = none;
+        double most = 0;
+        for (std::size_t m = 0; m < node.choices.size(); ++m) {
+            if (node.choices[m] != Choice::open) continue;
+            const double share = node.relaxed.grams[m] / std::max(problem_.moves[m].most, 1e-12);
+            if (share < 1e-3) continue;
+            const double unpaid = problem_.moves[m].price * (1 - share) + 1e-9;
+            if (unpaid > most) {
+                most = unpaid;
+                best = m;
+            }
+        }
+        return best;
+    }
+
+    std::size_t cheapest_open(const Node& node) const {
+        std::size_t best = none;
+        for (std::size_t m = 0; m < node.choices.size(); ++m)
+            if (node.choices[m] == Choice::open && problem_.moves[m].most > 0 &&
+                (best == none || problem_.moves[m].price < problem_.moves[best].price))
+                best = m;
+        return best;
+    }
+
+    // Where the relaxed batch says no more than a plan that is held and is no nearer than `within`, only the parts of the node that cannot
+    // say the same are worth looking into: those that do without one of the plan's foods and all its kin. Together they hold every other
+    // idea.
+    bool leave_to_others(const Node& node, double within) {
+        const Idea mine = idea_of(problem_, used_or_in(node));
+        for (const auto& held : result_.plans) {
+            if (held.distance > node.bound() + within) continue;
+            const Idea theirs = idea_of(problem_, used_moves(problem_, held.grams));
+            if (likeness(problem_, mine, theirs) == Likeness::different) continue;
+            for (auto& part : parts_with_other_ideas(problem_, node.choices, theirs)) push_part(std::move(part), node);
+            return true;
+        }
+        return false;
+    }
+
+    std::vector<std::size_t> used_or_in(const Node& node) const {
+        std::vector<std::size_t> moves = used_moves(problem_, node.relaxed.grams);
+        for (std::size_t m = 0; m < node.choices.size(); ++m)
+            if (node.choices[m] == Choice::in && std::find(moves.begin(), moves.end(), m) == moves.end()) moves.push_back(m);
+        return moves;
+    }
+
+    void push_part(std::vector<Choice> choices, const Node& whole) {
+        if (!parts_.insert(std::make_pair(whole.process, choices)).second) return;
+        Node part{whole.process, std::move(choices), whole.relaxed};
+        if (too_many(part)) return;
+        solve(part, whole.relaxed.grams);
+        keep_open(std::move(part), whole.bound());
+    }
+
+    void split(Node node, std::size_t move) {
+        Node with = node;
+        with.choices[move] = Choice::in;
+        shut_opposite(with, move);
+        if (!too_many(with)) {
+            solve(with, node.relaxed.grams);
+            keep_open(std::move(with), node.bound());
+        }
+        Node without = std::move(node);
+        const double parent = without.bound();
+        const bool unused = without.relaxed.grams[move] < 1e-3 * problem_.moves[move].most;
+        without.choices[move] = Choice::out;
+        if (!unused) {
+            const std::vector<double> from = without.relaxed.grams;
+            solve(without, from);
+        }
+        keep_open(std::move(without), parent);
+    }
+
+    // A line that goes down does not go up as well: one of the two with fewer grams is the same batch for less.
+    void shut_opposite(Node& node, std::size_t move) const {
+        const Move& chosen = problem_.moves[move];
+        if (chosen.kind != MoveKind::reduce && chosen.kind != MoveKind::raise) return;
+        for (std::size_t m = 0; m < node.choices.size(); ++m) {
+            const Move& other = problem_.moves[m];
+            const bool opposite =
+                other.line == chosen.line && other.kind == (chosen.kind == MoveKind::reduce ? MoveKind::raise : MoveKind::reduce);
+            if (opposite && node.choices[m] == Choice::open) node.choices[m] = Choice::out;
+        }
+    }
+
+    // Whether every plan of the node would only dust one that is held, or do the same with other foods of the kind, without gaining
+    // enough to stand beside it.
+    bool only_dusts(const Node& node) const {
+        std::vector<std::size_t> in;
+        for (std::size_t m = 0; m < node.choices.size(); ++m)
+            if (node.choices[m] == Choice::in) in.push_back(m);
+        const Idea chosen = idea_of(problem_, in);
+        if (chosen.empty()) return false;  // anything may still come of it
+        return std::any_of(result_.plans.begin(), result_.plans.end(),
+                           [&](const Plan& held) { return says_no_more(chosen, node.bound() + bound_slack, held); });
+    }
+
+    // Whether an idea at this distance (or more) has no place beside a plan that is held.
+    bool says_no_more(const Idea& mine, double distance, const Plan& held) const {
+        const Idea theirs = idea_of(problem_, used_moves(problem_, held.grams));
+        const Likeness like = likeness(problem_, mine, theirs);
+        if (like == Likeness::different) return false;
+        const bool longer = like == Likeness::dusted && likeness(problem_, theirs, mine) == Likeness::different;
+        return distance > held.distance - (longer ? worth_adding : 0);
+    }
+
+    // A child is part of its parent, so it inherits the better bound where the solver stopped a little short.
+    void keep_open(Node node, double parent_bound) {
+        if (!node.relaxed.feasible()) return;
+        node.relaxed.distance = std::max(node.relaxed.distance, parent_bound - bound_slack);
+        if (node.bound() < worst_kept() - bound_slack) open_.push(std::move(node));
+    }
+
+    bool too_many(const Node& node) const {
+        if (limits_.changes == 0) return false;
+        std::size_t count = 0;
+        for (std::size_t m = 0; m < node.choices.size(); ++m) count += node.choices[m] == Choice::in && !problem_.moves[m].trim;
+        return count > limits_.changes;
+    }
+
+    // The relaxed batch's own moves, at full price: a real plan early, so that more can be cut off.
+    void try_rounding(const Node& node) {
+        Node rounded = node;
+        for (std::size_t m = 0; m < rounded.choices.size(); ++m) {
+            if (rounded.choices[m] != Choice::open) continue;
+            const bool used = node.relaxed.grams[m] > 0.05 * problem_.moves[m].most;
+            rounded.choices[m] = used ? Choice::in : Choice::out;
+        }
+        if (too_many(rounded) || !tried_.insert(std::make_pair(rounded.process, rounded.choices)).second) return;
+        solve(rounded, node.relaxed.grams);
+        if (rounded.relaxed.feasible()) record(rounded);
+    }
+
+    // What the plan really uses, at the prices of that alone; once.
+    void record(const Node& node) {
+        const auto used = used_moves(problem_, node.relaxed.grams);
+        if (limits_.changes > 0 && edits(used) > limits_.changes) return;
+        if (!recorded_.insert(std::make_pair(node.process, used)).second) return;
+        Node exact = node;
+        exact.relaxed.valleys = {};  // what is chosen and not used falls away, with its price
+        std::fill(exact.choices.begin(), exact.choices.end(), Choice::out);
+        for (const auto m : used) exact.choices[m] = Choice::in;
+        std::vector<Goal> hard = problem_.hard;
+        constexpr int most_rounds = 4;
+        for (int round = 0; round < most_rounds; ++round) {
+            solve(exact, node.relaxed.grams, &hard);
+            if (!exact.relaxed.feasible() || exact.relaxed.distance > worst_kept() || has_no_place(plan_of(exact))) return;
+            leave_no_scraps(exact, hard);
+            Plan plan = plan_of(exact);
+            if (has_no_place(plan)) return;
+            auto tighter = limits_.tighter ? limits_.tighter(plan, hard) : std::nullopt;
+            if (!tighter) {
+                hear_second_opinion(exact, hard);
+                plan = plan_of(exact);
+                tighter = limits_.tighter ? limits_.tighter(plan, hard) : std::nullopt;
+            }
+            if (!tighter) return keep(std::move(plan));
+            hard = std::move(*tighter);
+        }
+    }
+
+    static Plan plan_of(const Node& node) { return {node.process, node.relaxed.grams, node.relaxed.distance, node.relaxed.deviation}; }
+
+    // A few grams left of a line are no kindness to the maker: leave the line out where that costs next to nothing.
+    void leave_no_scraps(Node& exact, const std::vector<Goal>& hard) {
+        Node clean = exact;
+        bool scraps = false;
+        for (std::size_t m = 0; m < clean.choices.size(); ++m) {
+            const Move& move = problem_.moves[m];
+            if (move.kind != MoveKind::reduce || move.trim || clean.choices[m] == Choice::out) continue;
+            const double left = move.most - exact.relaxed.grams[m];
+            if (left <= 0 || left > scrap_share * move.most) continue;
+            clean.choices[m] = Choice::full;
+            scraps = true;
+        }
+        if (!scraps) return;
+        solve(clean, exact.relaxed.grams, &hard);
+        if (clean.relaxed.feasible() && clean.relaxed.distance < exact.relaxed.distance + worth_adding) exact = std::move(clean);
+    }
+
+    std::size_t edits(const std::vector<std::size_t>& used) const {
+        return static_cast<std::size_t>(std::count_if(used.begin(), used.end(), [&](std::size_t m) { return !problem_.moves[m].trim; }));
+    }
+
+    bool has_no_place(const Plan& plan) const {
+        const Idea mine = idea_of(problem_, used_moves(problem_, plan.grams));
+        return std::any_of(result_.plans.begin(), result_.plans.end(),
+                           [&](const Plan& held) { return says_no_more(mine, plan.distance, held); });
+    }
+
+    // Of two plans where one says no more than the other, the longer stands only if it gains; of equal ideas the better stays.
+    void keep(Plan plan) {
+        std::erase_if(result_.plans, [&](const Plan& held) {
+            return says_no_more(idea_of(problem_, used_moves(problem_, held.grams)), held.distance, plan);
+        });
+        found_at_ = result_.visited;
+        result_.plans.push_back(std::move(plan));
+        order();
+        if (result_.plans.size() > limits_.plans) result_.plans.resize(limits_.plans);
+    }
+
+    void order() {
+        std::stable_sort(result_.plans.begin(), result_.plans.end(), [](const Plan& a, const Plan& b) { return a.distance < b.distance; });
+    }
+
+    double worst_kept() const {
+        return result_.plans.size() < limits_.plans ? std::numeric_limits<double>::infinity() : result_.plans.back().distance;
+    }
+    double worst_finite() const { return result_.plans.empty() ? 0 : result_.plans.back().distance; }
+
+    bool stopped() {
+        if (!limits_.progress) return false;
+        const double best = result_.plans.empty() ? std::numeric_limits<double>::infinity() : result_.plans.front().distance;
+        result_.stopped = !limits_.progress(result_.visited, best);
+        return result_.stopped;
+    }
+
+    static constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
+
+    const Problem& problem_;
+    Rebalancer rebalancer_;
+    const SearchLimits& limits_;
+    std::priority_queue<Node, std::vector<Node>, Later> open_;
+    std::set<std::pair<std::size_t, std::vector<Choice>>> tried_, parts_;
+    std::set<std::pair<std::size_t, std::vector<std::size_t>>> recorded_;
+    std::size_t found_at_ = 0;  // nodes solved when the last plan was kept
+    SearchResult result_;
+};
+
+}  // namespace
+
+std::vector<std::size_t> used_moves(const Problem& problem, const std::vector<double>& grams) {
+    std::vector<std::size_t> used;
+    for (std::size_t m = 0; m < grams.size(); ++m)
+        if (grams[m] > std::min(used_share * problem.moves[m].most, used_grams)) used.push_back(m);
+    return used;
+}
+
+SearchResult search_plans(const Problem& problem, const Yardstick& yardstick, const Models& middle, const SearchLimits& limits) {
+    return Search(problem, yardstick, middle, limits).run();
+}
+
+}  // namespace standin

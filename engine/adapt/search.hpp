@@ -1,0 +1,58 @@
+// The best k plans, found by branch and bound over which moves are used.
+//
+// A plan is a set of moves that may be used, each at its full price, and a way of making the batch. Its value is
+//   deviation(grams that suit it best) + sum of the prices of its moves.
+// A node fixes some moves as in or out and leaves the rest open. Its bound prices every open move in proportion to its grams: price *
+// grams / most. A plan of the node pays the whole price of each move it uses, and as grams never exceed most that is no less than the
+// relaxed prices of its own grams; so its value is no less than the relaxed value at its grams, and that is no less than the least
+// relaxed value. The bound holds for every plan of the node, as far as the inner minimum is the least one: the descent finds a local
+// one, the models are smooth and nearly linear over these ranges, and tests hold it against exhaustive search. Nodes are taken in the
+// order of their bounds; when the least bound left is no better than the k-th plan, nothing unvisited can be.
+//
+// Plans must be different ideas (idea.hpp). A node all of whose plans say no more than a plan that is held is left out. One whose
+// relaxed batch says no more than a held plan P, no nearer than it, gives way to the parts of it that can say something else: to say no
+// more than P a plan must use each food of P or kin of it, so every other plan does without one of them and all its kin, and lies in the
+// part that shuts those. What is proved is then that no other idea comes nearer than the last plan, and that no plan of a held idea
+// comes nearer by more than `worth_adding`.
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <vector>
+
+#include "adapt/rebalance.hpp"
+
+namespace standin {
+
+struct Plan {
+    std::size_t process = 0;    ///< index in Problem::processes
+    std::vector<double> grams;  ///< one a move
+    double distance = 0;        ///< deviation plus prices of what is used
+    double deviation = 0;
+};
+
+struct SearchLimits {
+    std::size_t plans = 3;     ///< how many to find
+    std::size_t changes = 0;   ///< most moves that are no trims in a plan; 0: any number
+    std::size_t nodes = 1500;  ///< give up proving beyond
+    std::function<bool(std::size_t visited, double best)> progress;
+    /// Tighter goals for a plan that misses some once it is weighed out and shown as medians; nothing when it keeps them all. The plan is
+    /// then balanced anew under those, so that what is compared is what will be shown. The bounds stay those of the middle.
+    std::function<std::optional<std::vector<Goal>>(const Plan& plan, const std::vector<Goal>& hard)> tighter;
+};
+
+struct SearchResult {
+    std::vector<Plan> plans;     ///< best first, each an idea of its own
+    bool proved = false;         ///< nothing unvisited is nearer than the last of them
+    double gap = 0;              ///< noticeable differences
+    std::size_t visited = 0;     ///< nodes solved
+    bool stopped = false;        ///< by `progress`
+    double least_violation = 0;  ///< of the relaxed problem: above 0 nothing meets the hard limits
+};
+
+SearchResult search_plans(const Problem& problem, const Yardstick& yardstick, const Models& middle, const SearchLimits& limits);
+
+/// The moves a plan really uses.
+std::vector<std::size_t> used_moves(const Problem& problem, const std::vector<double>& grams);
+
+}  // namespace standin

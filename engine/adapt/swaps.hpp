@@ -1,0 +1,13 @@
+// What can stand in for one line of a formula, at what dose, and what it changes.
+#pragma once
+
+#include <string_view>
+
+#include "substitute/context.hpp"
+
+namespace standin {
+
+/// `formula` must be sound. `line` is a name or a number from 1. The `top` nearest stand-ins, by their distance.
+Result<SwapsAnswer> swaps_for_line(const Formula& formula, std::string_view line, std::size_t top, const Context& context);
+
+}  // namespace standin

@@ -1,0 +1,82 @@
+// One set of moves as numbers for a solver: what its grams give, how far that breaks the limits, and how both change.
+//
+// The variables are the grams of each move over its most. All rows depend on them through the sums of the batch only, and those are
+// linear: the slopes are taken by differences in the sums and multiplied out, which costs a model run a sum that can move at all,
+// however many moves there are.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "adapt/problem.hpp"
+#include "optimize/quadratic.hpp"
+
+namespace standin {
+
+/// How a move enters a plan: not at all; still open, at a price that grows with its grams; chosen, at its full price; or chosen and done
+/// to the last gram.
+enum class Choice : unsigned char { out, open, in, full };
+
+/// What the models say at one set of grams.
+struct Trial {
+    std::vector<double> y;         ///< scaled, one a variable
+    std::vector<double> rows;      ///< as Yardstick::rows
+    std::vector<double> breaches;  ///< one a limit, kept when not positive; noticeable differences or shares
+    double deviation = 0;          ///< length of the rows
+    double price = 0;
+
+    double distance() const { return deviation + price; }
+    double violation() const;  ///< largest breach, 0 when none
+};
+
+class Task {
+public:
+    /// `hard` are the goals to be kept, the problem's own or tighter ones; it must outlive the task, as everything given here.
+    Task(const Problem& problem, const std::vector<Goal>& hard, const Yardstick& yardstick, const Models& middle,
+         const ProcessOption& process, const std::vector<Choice>& choices);
+
+    std::size_t size() const { return active_.size(); }
+    std::size_t limits() const { return limit_count_; }
+    /// Lower bounds of the variables; the upper bounds are 1.
+    const std::vector<double>& least() const { return least_; }
+    /// Price of a whole move while it is open; 0 once it is chosen.
+    const std::vector<double>& prices() const { return open_price_; }
+
+    std::vector<double> grams(const std::vector<double>& y) const;
+    /// Variables for `grams` of every move (empty: nothing moved), brought within the bounds.
+    std::vector<double> scaled(const std::vector<double>& grams) const;
+
+    /// Whether a binder is used at all. A little of it does nothing, enough of it sets: a batch without binder is a valley of its own,
+    /// and slopes do not lead from one into the other. Nothing where there is but one valley: no binder is open to choice, or one is
+    /// chosen and used.
+    std::optional<bool> binder_used(const std::vector<double>& y) const;
+    /// A start in the other valley.
+    std::vector<double> across(std::vector<double> y) const;
+
+    Trial at(std::vector<double> y) const;
+    /// Derivatives of rows and breaches by each variable: a row each, a column a variable.
+    void slopes(const Trial& point, Matrix& rows, Matrix& breaches) const;
+
+private:
+    bool brings_binder(std::size_t variable) const;
+    Material total(const std::vector<double>& y) const;
+    void judge(const Material& batch, const State& state, std::vector<double>& breaches) const;
+    void add_limits(const std::vector<double>& y, std::vector<double>& breaches) const;
+
+    const Problem& problem_;
+    const std::vector<Goal>& hard_;
+    const Yardstick& yardstick_;
+    const Models& models_;
+    const ProcessOption& process_;
+    std::vector<std::size_t> active_;
+    std::vector<double> open_price_, least_;
+    std::vector<std::size_t> moving_;  // sums that some move changes
+    std::vector<double> reach_;        // by how much at most
+    Matrix by_move_;                   // what a whole move adds to each of them
+    Matrix by_limit_;                  // slopes of the limits on grams
+    double fixed_price_ = 0;
+    std::size_t limit_count_ = 0;
+    bool meat_limit_ = false, salt_limit_ = false;
+};
+
+}  // namespace standin

@@ -1,0 +1,81 @@
+#include "adapt/trims.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "adapt/rebalance.hpp"
+#include "adapt/search.hpp"
+#include "adapt/variant.hpp"
+#include "core/band.hpp"
+#include "substitute/dose.hpp"
+
+namespace standin {
+namespace {
+
+constexpr double most_of_line = 0.4;  // how far a trim goes, either way; judgement
+
+bool may_follow(const Line& line, const Context& context) {
+    const Role role = context.knowledge().ingredient(line.ingredient)->roles.front();
+    return !line.keep && (role == Role::salt || role == Role::liquid || role == Role::acid);
+}
+
+Problem trims_of(const Formula& swapped, std::size_t line, const Material& counted, const Yardstick& yardstick, const Context& context) {
+    Problem problem;
+    problem.formula = swapped;
+    Draws middle = Draws::middle();
+    problem.processes.push_back({swapped.process, process_states(swapped.process, context.knowledge(), middle).front(), {}, 0});
+    const double price = context.constant("advice.price.trim");
+    for (std::size_t l = 0; l < swapped.lines.size(); ++l) {
+        const Line& food = swapped.lines[l];
+        const Material& unit = l == line ? counted : context.middle.unit(food).front();
+        problem.start.push_back(food.grams.mid);
+        problem.start_total.add(unit, food.grams.mid);
+        if (l == line || !may_follow(food, context)) continue;
+        Material less;
+        less.add(unit, -1);
+        const double most = most_of_line * food.grams.mid;
+        problem.moves.push_back({MoveKind::reduce, l, food, {}, less, most, price, true, Role::salt, {}});
+        problem.moves.push_back({MoveKind::raise, l, food, {}, unit, most, price, true, Role::salt, {}});
+    }
+    problem.least_meat = problem.start_total[Amount::meat];
+    problem.least_salt = held_salt(yardstick, problem.start_total);
+    return problem;
+}
+
+}  // namespace
+
+Trimmed trimmed_after(const Formula& swapped, std::size_t line, const Material& counted, const Yardstick& yardstick,
+                      const Context& context) {
+    const Problem problem = trims_of(swapped, line, counted, yardstick, context);
+    const Rebalancer rebalancer(problem, yardstick, context.middle.models());
+    const ProcessOption& process = problem.processes.front();
+    const Solution relaxed = rebalancer.solve(std::vector<Choice>(problem.moves.size(), Choice::open), process, {});
+    std::vector<Choice> choices(problem.moves.size(), Choice::out);
+    for (const auto m : used_moves(problem, relaxed.grams)) choices[m] = Choice::in;
+    const Solution paid = rebalancer.solve(choices, process, relaxed.grams);
+    const Solution none = rebalancer.solve(std::vector<Choice>(problem.moves.size(), Choice::out), process, {});
+
+    Trimmed result{swapped, {}, 0};
+    double price = 0;
+    for (std::size_t m = 0; m < problem.moves.size() && paid.distance < none.distance; ++m) {
+        const Move& move = problem.moves[m];
+        Line& moved = result.formula.lines[move.line];
+        const double before = moved.grams.mid;
+        const double after = kitchen_grams(before + (move.kind == MoveKind::raise ? paid.grams[m] : -paid.grams[m]), false);
+        if (!(paid.grams[m] > 0) || std::abs(after - before) < 0.005 * before) continue;
+        moved.grams = exactly(after);
+        moved.count.reset();
+        moved.written.clear();
+        price += move.price;
+        result.trims.push_back({moved.ingredient, before, after});
+    }
+    const Batch batch(result.formula, context.middle);
+    Material total = batch.total(0);
+    const Line& stood_in = result.formula.lines[line];
+    total.add(context.middle.unit(stood_in).front(), -stood_in.grams.mid);
+    total.add(counted, stood_in.grams.mid);
+    result.distance = price + yardstick.distance(total, context.middle.models().state(total, batch.process(0), 0));
+    return result;
+}
+
+}  // namespace standin

@@ -1,0 +1,146 @@
+#include "adapt/variant.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "core/band.hpp"
+
+namespace standin {
+namespace {
+
+constexpr double nothing = 0.005;  // g
+
+class Builder {
+public:
+    Builder(const Problem& problem, const Plan& plan, const Stock& stock, const Knowledge& knowledge)
+        : problem_(problem), plan_(plan), stock_(stock), knowledge_(knowledge) {}
+
+    BuiltVariant build() && {
+        weigh_lines();
+        assign_stand_ins();
+        for (std::size_t l = 0; l < lines().size(); ++l) write_line(l);
+        for (const auto m : used_moves(problem_, plan_.grams))
+            if (problem_.moves[m].kind == MoveKind::add) add(m);
+        write_process();
+        return std::move(built_);
+    }
+
+private:
+    const std::vector<Line>& lines() const { return problem_.formula.lines; }
+
+    bool short_of(const std::string& ingredient) const { return stock_.offer(*knowledge_.ingredient(ingredient)).grams.has_value(); }
+
+    void weigh_lines() {
+        after_ = problem_.start;
+        for (const auto m : used_moves(problem_, plan_.grams)) {
+            const Move& move = problem_.moves[m];
+            if (move.kind == MoveKind::reduce) after_[move.line] -= plan_.grams[m];
+            if (move.kind == MoveKind::raise) after_[move.line] += plan_.grams[m];
+        }
+        for (std::size_t l = 0; l < after_.size(); ++l) {
+            const double before = lines()[l].grams.mid;
+            const bool moved = std::abs(after_[l] - before) > 0.005 * before;
+            after_[l] = moved ? kitchen_grams(std::max(0.0, after_[l]), short_of(lines()[l].ingredient)) : before;
+        }
+    }
+
+    // Each stand-in goes to the line whose dose still lacks most of it.
+    void assign_stand_ins() {
+        std::map<std::size_t, double> lacking;
+        for (std::size_t l = 0; l < after_.size(); ++l) lacking[l] = 1 - after_[l] / lines()[l].grams.mid;
+        std::vector<std::size_t> order;
+        for (const auto m : used_moves(problem_, plan_.grams))
+            if (problem_.moves[m].kind == MoveKind::stand_in) order.push_back(m);
+        const auto weight = [&](std::size_t m) { return plan_.grams[m] / problem_.moves[m].most; };
+        std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return weight(a) > weight(b); });
+        for (const auto m : order) {
+            const auto& options = problem_.moves[m].stands_for;
+            const auto best = std::max_element(options.begin(), options.end(), [&](const StandsFor& a, const StandsFor& b) {
+                return lacking[a.line] * a.closeness < lacking[b.line] * b.closeness;
+            });
+            lacking[best->line] -= plan_.grams[m] / best->equal_grams;
+            assigned_[best->line].push_back(m);
+        }
+    }
+
+    void write_line(std::size_t l) {
+        const Line& line = lines()[l];
+        const bool gone = after_[l] < nothing;
+        const bool moved = after_[l] != line.grams.mid;
+        if (!gone) {
+            Line kept = line;
+            if (moved) {
+                kept.grams = exactly(after_[l]);
+                kept.count.reset();
+                kept.written.clear();
+            }
+            built_.formula.lines.push_back(std::move(kept));
+        }
+        const auto found = assigned_.find(l);
+        const bool stands_for_it = found != assigned_.end() && after_[l] < line.grams.mid;
+        const bool replaced = stands_for_it && gone;
+        if (moved && !replaced) {
+            const EditKind kind = gone ? EditKind::omit : after_[l] < line.grams.mid ? EditKind::reduce : EditKind::raise;
+            built_.edits.push_back({kind, l, PlainEdit::none, line.grams.mid, after_[l], nullptr, 0});
+        }
+        if (found == assigned_.end()) return;
+        const EditKind kind = gone && found->second.size() == 1 ? EditKind::replace : EditKind::split;
+        for (const auto m : found->second) {
+            if (stands_for_it) bring(m, kind, l);
+            else add(m);  // it stands beside the line, not for it
+        }
+    }
+
+    void bring(std::size_t m, EditKind kind, std::size_t l) {
+        const double grams = place(m);
+        if (grams >= nothing)
+            built_.edits.push_back({kind, l, m, lines()[l].grams.mid, grams, nullptr, after_[l] < nothing ? 0 : after_[l]});
+    }
+
+    void add(std::size_t m) {
+        const double grams = place(m);
+        if (grams >= nothing) built_.edits.push_back({EditKind::add, PlainEdit::none, m, 0, grams, nullptr, 0});
+    }
+
+    double place(std::size_t m) {
+        Line food = problem_.moves[m].food;
+        const double grams = kitchen_grams(plan_.grams[m], short_of(food.ingredient));
+        if (grams < nothing) return 0;
+        food.grams = exactly(grams);
+        built_.formula.lines.push_back(std::move(food));
+        return grams;
+    }
+
+    void write_process() {
+        const ProcessOption& option = problem_.processes[plan_.process];
+        built_.formula.title = problem_.formula.title;
+        built_.formula.note = problem_.formula.note;
+        built_.formula.beside = problem_.formula.beside;
+        built_.formula.process = option.process;
+        for (const auto& change : option.changes)
+            built_.edits.push_back({EditKind::process, PlainEdit::none, PlainEdit::none, 0, 0, &change, 0});
+    }
+
+    const Problem& problem_;
+    const Plan& plan_;
+    const Stock& stock_;
+    const Knowledge& knowledge_;
+    std::vector<double> after_;
+    std::map<std::size_t, std::vector<std::size_t>> assigned_;
+    BuiltVariant built_;
+};
+
+}  // namespace
+
+double kitchen_grams(double grams, bool down) {
+    const double unit = grams >= 20 ? 1 : grams >= 2 ? 0.1 : 0.01;
+    const double steps = grams / unit;
+    return (down ? std::floor(steps + 1e-6) : std::round(steps)) * unit;
+}
+
+BuiltVariant build_variant(const Problem& problem, const Plan& plan, const Stock& stock, const Knowledge& knowledge) {
+    return Builder(problem, plan, stock, knowledge).build();
+}
+
+}  // namespace standin

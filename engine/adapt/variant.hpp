@@ -1,0 +1,32 @@
+// A plan as a formula a maker can weigh out, and the list of edits that leads there.
+#pragma once
+
+#include <vector>
+
+#include "adapt/search.hpp"
+
+namespace standin {
+
+/// One edit before it is put into words.
+struct PlainEdit {
+    EditKind kind = EditKind::reduce;
+    std::size_t line = none;                 ///< of the base formula
+    std::size_t move = none;                 ///< the stand-in or addition
+    double before = 0, after = 0;            ///< grams as weighed
+    const ProcessChange* process = nullptr;  ///< of the problem
+    double left = 0;                         ///< grams of the line that stay beside a stand-in
+    static constexpr std::size_t none = static_cast<std::size_t>(-1);
+};
+
+struct BuiltVariant {
+    Formula formula;
+    std::vector<PlainEdit> edits;
+};
+
+/// Weights are rounded to what a kitchen scale shows (1 g from 20 g, 0.1 g from 2 g, 0.01 g below), down where stock is short.
+BuiltVariant build_variant(const Problem& problem, const Plan& plan, const Stock& stock, const Knowledge& knowledge);
+
+/// Grams as a kitchen scale shows them; `down` never rounds up.
+double kitchen_grams(double grams, bool down);
+
+}  // namespace standin

@@ -1,0 +1,56 @@
+#include "adapt/verify.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "evaluate/predict.hpp"
+
+namespace standin {
+namespace {
+
+constexpr double weight_slack = 1e-6;     // share
+constexpr double condition_slack = 0.05;  // noticeable differences; what rounding to kitchen weights may move
+constexpr double meat_slack = 1e-3;       // share
+
+bool same_line(const Line& a, const Line& b) {
+    return a.ingredient == b.ingredient && a.prepared == b.prepared && a.grams == b.grams && a.weighed_prepared == b.weighed_prepared;
+}
+
+}  // namespace
+
+std::vector<std::string> faults_of(const Formula& variant, const Problem& problem, const Stock& stock, const std::vector<Goal>& goals,
+                                   const Yardstick& yardstick, Pantry& middle) {
+    std::vector<std::string> faults;
+    const Knowledge& knowledge = middle.knowledge();
+    for (const auto& line : problem.formula.lines)
+        if (line.keep && std::none_of(variant.lines.begin(), variant.lines.end(), [&](const Line& l) { return same_line(l, line); }))
+            faults.push_back("the kept line " + line.ingredient + " was touched");
+
+    std::map<std::string, double> used;
+    for (const auto& line : variant.lines) {
+        if (!(line.grams.mid > 0) || !std::isfinite(line.grams.mid)) faults.push_back(line.ingredient + " has no weight");
+        used[line.ingredient] += line.grams.mid;
+    }
+    for (const auto& [id, grams] : used) {
+        const Offer offer = stock.offer(*knowledge.ingredient(id));
+        if (offer.excluded) faults.push_back(id + " is excluded");
+        else if (!offer.on_hand) faults.push_back(id + " is not on hand");
+        else if (offer.grams && grams > *offer.grams * (1 + weight_slack)) faults.push_back("more " + id + " than there is");
+    }
+
+    const Batch batch(variant, middle);
+    const Material total = batch.total(0);
+    if (total[Amount::meat] < problem.least_meat * (1 - meat_slack)) faults.push_back("less meat than asked for");
+    const State state = middle.models().state(total, batch.process(0), 0);
+    for (const auto& goal : goals) {
+        if (!goal.condition) continue;
+        const double step = yardstick.unit(goal.property);
+        if (shortfall(goal, state.properties[goal.property], 0) >
+            (goal.kind == Goal::Kind::equal ? 0.1 + condition_slack : condition_slack) * step)
+            faults.push_back("the condition " + goal.want + " is broken");
+    }
+    return faults;
+}
+
+}  // namespace standin

@@ -1,0 +1,138 @@
+#include "adapt/wants.hpp"
+
+#include <algorithm>
+#include <cctype>
+#include <cmath>
+#include <cstdlib>
+#include <set>
+
+#include "core/typed_reader.hpp"
+#include "core/words.hpp"
+
+namespace standin {
+namespace {
+
+std::string trimmed(std::string_view text) {
+    const auto first = text.find_first_not_of(" \t");
+    if (first == std::string_view::npos) return {};
+    return std::string(text.substr(first, text.find_last_not_of(" \t") - first + 1));
+}
+
+std::string lower(std::string text) {
+    for (auto& c : text) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+    return text;
+}
+
+std::vector<std::string_view> condition_words() {
+    std::vector<std::string_view> words;
+    for_each_property([&](Property p) {
+        if (!info(p).word.empty()) words.push_back(info(p).word);
+    });
+    return words;
+}
+
+Result<Goal> read_condition(const std::string& want, std::size_t at) {
+    const std::string name = trimmed(std::string_view(want).substr(0, at));
+    const auto property = property_of(name);
+    if (!property) {
+        const auto words = condition_words();
+        return failure(Trouble::usage,
+                       "no property \"" + name + "\" in \"" + want + "\": expected one of " + listed({words.begin(), words.end()}), {},
+                       nearest_words(name, words));
+    }
+    const bool two = at + 1 < want.size() && want[at + 1] == '=';
+    const std::string number = trimmed(std::string_view(want).substr(at + (two ? 2 : 1)));
+    char* end = nullptr;
+    const double limit = std::strtod(number.c_str(), &end);
+    if (number.empty() || *end != '\0' || !std::isfinite(limit))
+        return failure(Trouble::usage, "\"" + number + "\" in \"" + want + "\" is no number");
+    const auto kind = want[at] == '<' ? Goal::Kind::at_most : want[at] == '>' ? Goal::Kind::at_least : Goal::Kind::equal;
+    return Goal{want, *property, kind, true, limit, false, 0, {}, {}};
+}
+
+bool rises(const WantMove& move) { return move.times ? move.by > 1 : move.by > 0; }
+
+Result<bool> add_word(const std::string& want, const Knowledge& knowledge, std::vector<Goal>& goals) {
+    const auto& known = knowledge.records().wants;
+    const auto means = [&](const WantRecord& w) { return w.word == want || std::find(w.also.begin(), w.also.end(), want) != w.also.end(); };
+    const auto record = std::find_if(known.begin(), known.end(), means);
+    if (record == known.end()) {
+        std::vector<std::string_view> words;
+        for (const auto& w : known) words.push_back(w.word);
+        return failure(Trouble::usage,
+                       "no want \"" + want + "\": expected " + listed({words.begin(), words.end()}) + " or a condition such as heat<=3", {},
+                       nearest_words(want, words));
+    }
+    for (const auto& move : record->moves) {
+        const auto property = property_of(move.property);
+        if (!property) return failure(Trouble::bad_data, "the want \"" + want + "\" moves an unknown property \"" + move.property + "\"");
+        goals.push_back({want, *property, rises(move) ? Goal::Kind::at_least : Goal::Kind::at_most, false, 0, move.times, move.by,
+                         move.least, move.most});
+    }
+    return true;
+}
+
+}  // namespace
+
+Result<std::vector<Goal>> read_wants(const std::vector<std::string>& wants, const Knowledge& knowledge) {
+    std::vector<Goal> goals;
+    std::set<std::string> told;
+    for (const auto& written : wants) {
+        const std::string want = lower(trimmed(written));
+        if (!told.insert(want).second) continue;
+        const auto at = want.find_first_of("<>=");
+        if (at == std::string::npos) {
+            if (const auto added = add_word(want, knowledge, goals); !added) return Failure(added.error());
+        } else if (auto goal = read_condition(want, at)) {
+            goals.push_back(std::move(*goal));
+        } else {
+            return Failure(goal.error());
+        }
+    }
+    return goals;
+}
+
+std::vector<std::string> contradiction(const std::vector<Goal>& goals, const State& base) {
+    for (std::size_t i = 0; i < goals.size(); ++i) {
+        for (std::size_t j = i + 1; j < goals.size(); ++j) {
+            const Goal &a = goals[i], &b = goals[j];
+            if (a.property != b.property || a.want == b.want) continue;
+            const double base_value = base.properties[a.property];
+            const double ta = a.target(base_value), tb = b.target(base_value);
+            const bool a_low = a.kind != Goal::Kind::at_most, a_high = a.kind != Goal::Kind::at_least;
+            const bool b_low = b.kind != Goal::Kind::at_most, b_high = b.kind != Goal::Kind::at_least;
+            if ((a_low && b_high && ta > tb) || (b_low && a_high && tb > ta)) return {a.want, b.want};
+        }
+    }
+    return {};
+}
+
+double Goal::target(double base) const {
+    if (condition) return limit;
+    const double moved = times ? base * by : base + by;
+    const double at_least = std::max(moved, least.value_or(moved));
+    return std::min(at_least, most.value_or(at_least));
+}
+
+Goal as_condition(const Goal& goal, double base, double slack) {
+    Goal hard = goal;
+    if (goal.condition) return hard;
+    hard.limit = goal.kind == Goal::Kind::at_least ? goal.target(base) - slack : goal.target(base) + slack;
+    hard.condition = true;
+    return hard;
+}
+
+double shortfall(const Goal& goal, double value, double base) {
+    const double target = goal.target(base);
+    switch (goal.kind) {
+        case Goal::Kind::at_least:
+            return std::max(0.0, target - value);
+        case Goal::Kind::at_most:
+            return std::max(0.0, value - target);
+        case Goal::Kind::equal:
+            return std::abs(value - target);
+    }
+    return 0;
+}
+
+}  // namespace standin

@@ -1,0 +1,164 @@
+#include "adapt/yardstick.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "models/cielab.hpp"
+
+namespace standin {
+namespace {
+
+// What is held, with the record of perception.json that measures it.
+struct Held {
+    Property property;
+    std::string_view record, what;
+};
+
+constexpr Held held[] = {
+    {Property::salt_pct, "salt_pct", "salt"},
+    {Property::water_phase_salt_pct, "water_phase_salt_pct", "salt in the water"},
+    {Property::sourness_mmol_kg, "sourness_mmol_kg", "sourness"},
+    {Property::ph, "ph", "pH"},
+    {Property::fat_pct, "fat_pct", "fat"},
+    {Property::water_pct, "water_pct", "water"},
+    {Property::protein_pct, "protein_pct", "protein"},
+    {Property::bind, "bind", "bind"},
+    {Property::firmness, "firmness", "firmness"},
+    {Property::cook_loss_pct, "cook_loss_pct", "cook loss"},
+};
+constexpr std::size_t held_count = std::size(held);
+static_assert(held_count + 9 == residual_count);
+constexpr std::size_t rested_at = held_count + 1, cooked_at = held_count + 2;  // the colours among the residuals
+
+constexpr double least_base = 1e-3;  // a relative step of a property that is next to nothing
+
+struct Dose {
+    Amount amount;
+    std::string_view what;
+};
+constexpr Dose doses[] = {
+    {Amount::dose_nut, "nuts"}, {Amount::dose_herb, "herbs"}, {Amount::dose_allium, "alliums"}, {Amount::dose_spice, "spices"}};
+
+}  // namespace
+
+Yardstick::Yardstick(const Context& context, const Material& base, const State& state, std::vector<Goal> goals)
+    : models_(context.middle.models()),
+      base_(base),
+      state_(state),
+      goals_(std::move(goals)),
+      rested_(frame_of(state.rested)),
+      cooked_(frame_of(state.cooked)) {
+    const auto step_of = [&](std::string_view record) { return context.knowledge().difference(record); };
+    for (const auto& h : held) {
+        const Difference* d = step_of(h.record);
+        if (d)
+            steps_[h.property] =
+                d->relative ? d->step.band.mid * std::max(std::abs(state.properties[h.property]), least_base) : d->step.band.mid;
+    }
+    const auto value = [&](std::string_view record) { return step_of(record) ? step_of(record)->step.band.mid : 1.0; };
+    colour_step_ = value("colour");
+    aroma_step_ = value("aroma");
+    dose_step_ = std::log1p(value("dose"));
+    batch_step_ = value("batch_g");
+    heat_step_ = std::log1p(value("heat_mg_kg"));
+    heat_floor_ = context.constant("advice.floor.heat");
+    dose_floor_ = context.constant("advice.floor.dose");
+    want_weight_ = context.constant("advice.weight.want");
+    steps_[Property::heat_mg_kg] = value("heat_mg_kg") * std::max(state.properties[Property::heat_mg_kg], heat_floor_);
+    steps_[Property::greenness] = colour_step_;
+    for (const auto& goal : goals_) {
+        const double now = state.properties[goal.property];
+        wanted_[goal.property] = wanted_[goal.property] || !goal.condition || shortfall(goal, now, now) > 0;
+    }
+}
+
+double Yardstick::relative_change(double value, double base, double floor, double step) const {
+    return std::log((value + floor) / (base + floor)) / step;
+}
+
+Residuals Yardstick::residuals(const Material& batch, const State& state) const {
+    Residuals r;
+    std::size_t n = 0;
+    const auto put = [&](std::string_view what, double value) { r[n++] = {what, value}; };
+    for (const auto& h : held) {
+        const bool free = wanted_[h.property] || (h.property == Property::water_phase_salt_pct && wanted_[Property::salt_pct]);
+        const bool counted = steps_[h.property] > 0 && !free;
+        put(h.what, counted ? (state.properties[h.property] - state_.properties[h.property]) / steps_[h.property] : 0);
+    }
+    put("heat", wanted_[Property::heat_mg_kg] ? 0
+                                              : relative_change(state.properties[Property::burn_mg_kg],
+                                                                state_.properties[Property::burn_mg_kg], heat_floor_, heat_step_));
+    put("colour, rested", wanted_[Property::greenness] ? 0 : ciede2000(state.rested, state_.rested) / colour_step_);
+    put("colour, cooked", wanted_[Property::greenness] ? 0 : ciede2000(state.cooked, state_.cooked) / colour_step_);
+    put("aroma", aroma_distance(batch, base_, models_.aroma(0)) / aroma_step_);
+    const double mass = batch[Amount::mass], base_mass = base_[Amount::mass];
+    for (const auto& d : doses) put(d.what, relative_change(batch[d.amount] / mass, base_[d.amount] / base_mass, dose_floor_, dose_step_));
+    put("batch weight", (mass / base_mass - 1) / batch_step_);
+    return r;
+}
+
+Yardstick::Aim Yardstick::aim(const Goal& goal, const State& state) const {
+    const double step = unit(goal.property);
+    const double value = state.properties[goal.property], base = state_.properties[goal.property];
+    const double miss = want_weight_ * shortfall(goal, value, base) / step;
+    // Going further than asked is no aim either: beyond one more step it is held back, whatever was free to move.
+    const bool moved = miss <= 0 && wanted_[goal.property];
+    return {miss, moved ? std::max(0.0, std::abs(value - goal.target(base)) / step - 1) : 0};
+}
+
+double Yardstick::wants_squared(const State& state) const {
+    double sum = 0;
+    for (const auto& goal : goals_) {
+        const Aim a = aim(goal, state);
+        sum += a.miss * a.miss + a.over * a.over;
+    }
+    return sum;
+}
+
+double Yardstick::distance(const Material& batch, const State& state) const {
+    double sum = wants_squared(state);
+    for (const auto& residual : residuals(batch, state)) sum += residual.value * residual.value;
+    return std::sqrt(sum);
+}
+
+void Yardstick::rows(const Material& batch, const State& state, std::vector<double>& out) const {
+    const Residuals all = residuals(batch, state);
+    out.clear();
+    for (std::size_t r = 0; r < all.size(); ++r) {
+        const double size = all[r].value;
+        if (r != rested_at && r != cooked_at) out.push_back(size);
+        else
+            for (const double part : r == rested_at ? rested_.parts(state.rested, size) : cooked_.parts(state.cooked, size))
+                out.push_back(part);
+    }
+    for (const auto& goal : goals_) {
+        const Aim a = aim(goal, state);
+        out.push_back(a.miss);
+        out.push_back(a.over);
+    }
+}
+
+// The direction is that of the small steps, the length the true one: near the base the parts are linear in L, a and b.
+std::array<double, 3> Yardstick::ColourFrame::parts(const Lab& to, double size) const {
+    const double l = to.L - from.L, a = to.a - from.a, b = to.b - from.b;
+    std::array<double, 3> v{factor[0] * l + factor[1] * a + factor[2] * b, factor[3] * a + factor[4] * b, factor[5] * b};
+    const double length = std::sqrt(v[0] * v[0] + v[1] * v[1] + v[2] * v[2]);
+    for (auto& part : v) part *= length > 0 ? size / length : 0;
+    return v;
+}
+
+Yardstick::ColourFrame Yardstick::frame_of(const Lab& base) {
+    constexpr double step = 0.01;  // of L, a, b; far below what can be told apart, far above rounding
+    const auto square = [&](double l, double a, double b) {
+        const double d = ciede2000(base, {base.L + step * l, base.a + step * a, base.b + step * b}) / step;
+        return d * d;
+    };
+    const double ll = square(1, 0, 0), aa = square(0, 1, 0), bb = square(0, 0, 1);
+    const double la = (square(1, 1, 0) - ll - aa) / 2, lb = (square(1, 0, 1) - ll - bb) / 2, ab = (square(0, 1, 1) - aa - bb) / 2;
+    constexpr double least = 1e-3;  // keeps the form definite where rounding would not
+    const double u = std::sqrt(std::max(ll, least)), ua = la / u, ub = lb / u;
+    const double v = std::sqrt(std::max(aa - ua * ua, least)), vb = (ab - ua * ub) / v;
+    return {base, {u, ua, ub, v, vb, std::sqrt(std::max(bb - ub * ub - vb * vb, least))}};
+}
+
+}  // namespace standin

@@ -1,0 +1,79 @@
+// Distance between a variant and the base, counted in noticeable differences.
+//
+// Each held property, the two colours, the aroma, the doses of the roles that no property stands for and the batch weight give one
+// residual: its change over the smallest change a taster picks up. The distance is the root of the sum of their squares; a want that is
+// missed counts with a weight, and a property that a want moves is held no longer. A condition that the base keeps already is only a limit:
+// within it the base holds.
+#pragma once
+
+#include <array>
+#include <string_view>
+#include <vector>
+
+#include "adapt/wants.hpp"
+#include "substitute/context.hpp"
+
+namespace standin {
+
+struct Residual {
+    std::string_view what;  ///< "salt", "colour, cooked", "herbs", ...
+    double value = 0;       ///< noticeable differences, signed where it has a direction
+};
+
+inline constexpr std::size_t residual_count = 19;
+using Residuals = std::array<Residual, residual_count>;
+
+class Yardstick {
+public:
+    /// The base is measured at the middle; it lends `base` and `process` no longer than this call.
+    Yardstick(const Context& context, const Material& base, const State& state, std::vector<Goal> goals);
+
+    Residuals residuals(const Material& batch, const State& state) const;
+
+    /// The same as a vector whose length is `distance`: each colour as three parts instead of one size, so that all of it is smooth where
+    /// nothing has moved; after the residuals two entries a goal, what is missed and what goes too far.
+    void rows(const Material& batch, const State& state, std::vector<double>& out) const;
+
+    /// How much the missed wants weigh, squared; 0 when all are met.
+    double wants_squared(const State& state) const;
+
+    /// sqrt of the sum of all squares, wants included.
+    double distance(const Material& batch, const State& state) const;
+
+    /// The smallest noticeable change of a property at the base, in its unit (0: the property has none).
+    double step(Property property) const { return steps_[property]; }
+    /// The same, and 1 for a property that has none: what a miss of a goal is divided by.
+    double unit(Property property) const { return steps_[property] > 0 ? steps_[property] : 1; }
+    const State& base() const { return state_; }
+    const std::vector<Goal>& goals() const { return goals_; }
+    bool wanted(Property property) const { return wanted_[property]; }
+
+private:
+    // What one goal adds: how far it is missed, and how much further than asked a property went.
+    struct Aim {
+        double miss, over;
+    };
+
+    // How CIEDE2000 grows around one colour, as the factor of a quadratic form: its length is the distance of a small step.
+    struct ColourFrame {
+        Lab from;
+        std::array<double, 6> factor{};  // upper triangle, by rows
+        std::array<double, 3> parts(const Lab& to, double size) const;
+    };
+
+    double relative_change(double value, double base, double floor, double step) const;
+    Aim aim(const Goal& goal, const State& state) const;
+    static ColourFrame frame_of(const Lab& base);
+
+    const Models& models_;
+    Material base_;
+    State state_;
+    std::vector<Goal> goals_;
+    PerProperty<double> steps_;
+    PerProperty<bool> wanted_;
+    ColourFrame rested_, cooked_;
+    double colour_step_ = 0, aroma_step_ = 0, dose_step_ = 0, batch_step_ = 0, heat_step_ = 0;
+    double heat_floor_ = 0, dose_floor_ = 0, want_weight_ = 0;
+};
+
+}  // namespace standin

@@ -1,0 +1,14 @@
+// The cook of a batch against the published times for Salmonella.
+#pragma once
+
+#include <optional>
+
+#include "evaluate/batch.hpp"
+#include "standin/prediction.hpp"
+
+namespace standin {
+
+/// Over the maker's core readings, or over an estimated warming of the core; nothing where no published table fits the meat.
+std::optional<CookLethality> lethality_of(const Formula& formula, const Batch& batch, Pantry& pantry);
+
+}  // namespace standin

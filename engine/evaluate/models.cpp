@@ -1,0 +1,77 @@
+#include "evaluate/models.hpp"
+
+#include "models/parameters.hpp"
+
+namespace standin {
+
+Models::Models(const Knowledge& knowledge, Draws& draws)
+    : acid_(draw_parameters(knowledge, acid_bindings(), draws)),
+      salt_(draw_parameters(knowledge, salt_bindings(), draws)),
+      colour_(draw_parameters(knowledge, colour_bindings(), draws)),
+      heat_(draw_parameters(knowledge, heat_bindings(), draws)),
+      bind_(draw_parameters(knowledge, bind_bindings(), draws)),
+      cooking_(draw_parameters(knowledge, cooking_bindings(), draws)),
+      aroma_(draw_parameters(knowledge, aroma_bindings(), draws)),
+      lethality_(draw_parameters(knowledge, lethality_bindings(), draws)),
+      validity_(knowledge, draws) {
+    acid_ready_.reserve(acid_.size());
+    for (const auto& parameters : acid_) acid_ready_.push_back(prepare(parameters));
+}
+
+namespace {
+
+MixState mix_state(double ph, const ProcessState& process) {
+    return {ph, process.mixed_at_c, process.mixing_min, process.plate_mm, process.order};
+}
+
+}  // namespace
+
+State Models::state(const Material& batch, const ProcessState& process, std::size_t draw) const {
+    State s;
+    auto& p = s.properties;
+    const BatchAcid acid = batch_acid(batch, acid_ready_[draw]);
+    const BatchSalt salt = batch_salt(batch, salt_[draw]);
+    const BatchColour colour = batch_colour(batch, acid.ph, process.rest_h, process.rest_at_c, process.cook, process.core_c, colour_[draw]);
+    const BatchHeat heat = batch_heat(batch, heat_[draw]);
+    const BatchBind bind = batch_bind(batch, mix_state(acid.ph, process), bind_[draw]);
+    const BatchCook cook = batch_cook(batch, acid.ph, process.cook, process.core_c, cooking_[draw]);
+
+    p[Property::salt_pct] = salt.salt_pct;
+    p[Property::salt_pct_of_meat] = salt.salt_pct_of_meat;
+    p[Property::water_phase_salt_pct] = salt.water_phase_salt_pct;
+    p[Property::water_activity] = salt.water_activity;
+    p[Property::fat_pct] = batch.share(Amount::fat, 100);
+    p[Property::fat_pct_of_meat] = batch[Amount::meat] > 0 ? 100 * batch[Amount::meat_fat] / batch[Amount::meat] : 0;
+    p[Property::protein_pct] = batch.share(Amount::protein, 100);
+    p[Property::water_pct] = batch.share(Amount::water, 100);
+    p[Property::ph] = acid.ph;
+    p[Property::sourness_mmol_kg] = acid.sourness_mmol_kg;
+    p[Property::cooked_ph] = acid.cooked_ph;
+    p[Property::heat_mg_kg] = heat.heat_mg_kg;
+    p[Property::heat_shu] = heat.heat_shu;
+    p[Property::burn_mg_kg] = heat.scale_mg_kg;
+    p[Property::chlorophyll_mg_kg] = colour.chlorophyll_mg_kg;
+    p[Property::greenness] = -colour.rested.a;
+    p[Property::hue_deg] = colour.hue_rested;
+    p[Property::bind] = bind.bind;
+    p[Property::firmness] = bind.firmness;
+    p[Property::cook_loss_pct] = cook.loss_pct;
+    p[Property::cooked_water_pct] = cook.cooked_water_pct;
+    p[Property::cooked_fat_pct] = cook.cooked_fat_pct;
+    p[Property::cooked_protein_pct] = cook.cooked_protein_pct;
+    p[Property::cooked_salt_pct] = cook.cooked_salt_pct;
+    const double pigment =
+        batch.share(Amount::chlorophyll_live, 1000) + batch.share(Amount::chlorophyll_set, 1000) + batch.share(Amount::pheophytin, 1000);
+    validity_.widen(p, {acid.ph, p[Property::fat_pct], p[Property::salt_pct], process.core_c, pigment}, draw);
+    s.raw = colour.raw;
+    s.rested = colour.rested;
+    s.cooked = colour.cooked;
+    return s;
+}
+
+BatchBind Models::bind(const Material& batch, const ProcessState& process, std::size_t draw) const {
+    const BatchAcid acid = batch_acid(batch, acid_ready_[draw]);
+    return batch_bind(batch, mix_state(acid.ph, process), bind_[draw]);
+}
+
+}  // namespace standin

@@ -1,0 +1,21 @@
+// The process with nothing left open: what the maker does not say is drawn from common practice.
+#pragma once
+
+#include <vector>
+
+#include "core/draws.hpp"
+#include "knowledge/knowledge.hpp"
+#include "standin/process.hpp"
+
+namespace standin {
+
+struct ProcessState {
+    double plate_mm = 0, mixing_min = 0, mixed_at_c = 0, rest_h = 0, rest_at_c = 0, core_c = 0;
+    Order order = Order::all_together;
+    Cook cook = Cook::pan;
+};
+
+/// One state a draw.
+std::vector<ProcessState> process_states(const Process& process, const Knowledge& knowledge, Draws& draws);
+
+}  // namespace standin

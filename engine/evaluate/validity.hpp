@@ -1,0 +1,44 @@
+// Where the models are stretched beyond what they were made for (knowledge/models/validity.json): bands widen there, and a note says so.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/draws.hpp"
+#include "knowledge/knowledge.hpp"
+#include "standin/lab.hpp"
+#include "standin/property.hpp"
+
+namespace standin {
+
+/// What a limit is about.
+struct Reach {
+    double ph = 0, fat_pct = 0, salt_pct = 0, core_c = 0, pigment_mg_kg = 0;
+};
+
+class Validity {
+public:
+    Validity(const Knowledge& knowledge, Draws& draws);
+
+    /// Spreads what rests on a stretched model; inside all limits nothing changes. One draw at the middle stays where it is.
+    void widen(PerProperty<double>& properties, const Reach& reach, std::size_t draw) const;
+
+    /// A sentence for each limit that `reach` lies beyond.
+    std::vector<std::string> notes(const Reach& reach) const;
+
+private:
+    struct Limit {
+        double Reach::*of;
+        std::string name;  // "ph"
+        double low, high, step;
+        std::vector<Property> widens;
+        std::string says;  // what is stretched
+        const std::vector<double>* deviates;
+    };
+    static double steps_outside(const Limit& limit, double value);
+
+    double doubt_;
+    std::vector<Limit> limits_;
+};
+
+}  // namespace standin

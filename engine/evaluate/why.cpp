@@ -1,0 +1,86 @@
+#include "evaluate/why.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/band.hpp"
+#include "evaluate/predict.hpp"
+#include "evaluate/unknown_words.hpp"
+
+namespace standin {
+namespace {
+
+constexpr double heavier = 0.1;       // a line's share that is added to see what it moves
+constexpr double least_share = 0.03;  // of the variance; below, 512 draws cannot tell it from chance
+constexpr std::size_t most_unknowns = 6;
+
+// Squared correlation: the share of the variance that goes with a deviate, as long as the property follows it in one direction.
+double share_of(const std::vector<double>& deviates, const std::vector<double>& values) {
+    const auto n = static_cast<double>(values.size());
+    double x = 0, y = 0;
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        x += deviates[i] / n;
+        y += values[i] / n;
+    }
+    double xx = 0, yy = 0, xy = 0;
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        xx += (deviates[i] - x) * (deviates[i] - x);
+        yy += (values[i] - y) * (values[i] - y);
+        xy += (deviates[i] - x) * (values[i] - y);
+    }
+    return xx > 0 && yy > 0 ? xy * xy / (xx * yy) : 0;
+}
+
+std::vector<LineLever> levers(const Formula& formula, Property property, Pantry& pantry, const Batch& batch,
+                              const std::vector<double>& base) {
+    std::vector<LineLever> all;
+    for (std::size_t l = 0; l < formula.lines.size(); ++l) {
+        std::vector<double> change(base.size());
+        for (std::size_t i = 0; i < base.size(); ++i) {
+            Material total = batch.total(i);
+            total.add(pantry.unit(formula.lines[l])[i], heavier * formula.lines[l].grams.mid);
+            change[i] = pantry.models().state(total, batch.process(i), i).properties[property] - base[i];
+        }
+        all.push_back({l, band_of(std::move(change))});
+    }
+    const auto size = [](const LineLever& lever) { return std::abs(lever.change.mid); };
+    std::stable_sort(all.begin(), all.end(), [&](const LineLever& a, const LineLever& b) { return size(a) > size(b); });
+    const double largest = all.empty() ? 0 : size(all.front());
+    std::erase_if(all, [&](const LineLever& lever) { return size(lever) <= 0.02 * largest; });
+    return all;
+}
+
+double width(const Band& band) { return band.high - band.low; }
+
+// Only what would narrow the band, were it known: near nothing in common with the property can still look like 3 %.
+std::vector<Unknown> unknowns(Pantry& pantry, const std::vector<double>& base, const Band& band, const BandWithout& without) {
+    std::vector<std::pair<double, std::string>> ranked;
+    for (const auto& name : pantry.draws().names()) {
+        const double share = share_of(pantry.draws().of(name), base);
+        if (share >= least_share) ranked.emplace_back(share, name);
+    }
+    std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
+    if (ranked.size() > most_unknowns) ranked.resize(most_unknowns);
+    std::vector<Unknown> all;
+    for (const auto& [share, name] : ranked) {
+        const UnknownWords words = words_for(name, pantry.knowledge());
+        const Band known = without(name);
+        if (width(known) < width(band)) all.push_back({words.what, words.advice, words.kitchen, share, known});
+    }
+    return all;
+}
+
+}  // namespace
+
+WhyAnswer why_of(const Formula& formula, Property property, Pantry& pantry, const BandWithout& without) {
+    const Batch batch(formula, pantry);
+    const std::vector<double> base = values_of(states_of(batch, pantry.models()), property);
+    WhyAnswer answer;
+    answer.property = property;
+    answer.band = band_of(std::vector<double>(base));
+    answer.lines = levers(formula, property, pantry, batch, base);
+    answer.unknowns = unknowns(pantry, base, answer.band, without);
+    return answer;
+}
+
+}  // namespace standin

@@ -1,0 +1,105 @@
+// Is this formula, inventory or knowledge folder sound?
+#include <filesystem>
+#include <set>
+
+#include "core/files.hpp"
+#include "evaluate/predict.hpp"
+#include "face/inside.hpp"
+#include "formula/formats/reading.hpp"
+#include "knowledge/check.hpp"
+#include "knowledge/coverage.hpp"
+#include "knowledge/integrity.hpp"
+#include "safety/cautions.hpp"
+
+namespace standin {
+namespace {
+
+KnowledgeCounts count(const Records& records, const std::vector<Coverage>& coverage) {
+    KnowledgeCounts c;
+    c.ingredients = records.ingredients.size();
+    for (const auto& i : records.ingredients) c.names += i.names.size();
+    c.preparations = records.preparations.size();
+    c.swaps = records.swaps.size();
+    for (const auto& s : records.swaps) c.derived_swaps += s.derived ? 1 : 0;
+    for (const auto& r : records.rules) c.rules += r.allergens.size() + r.caps.size() + r.cooking.size() + r.cautions.size();
+    for (const auto& group : coverage) {
+        c.published += group.published;
+        c.common_practice += group.common_practice;
+        c.from_memory += group.from_memory;
+        c.judgement += group.judgement;
+    }
+    return c;
+}
+
+// A folder with records of every sort is judged by itself; one that lacks a sort is there to be laid over what is built in.
+bool stands_alone(const Records& r) {
+    return !r.sources.empty() && !r.ingredients.empty() && !r.preparations.empty() && !r.swaps.empty() && !r.parameters.empty() &&
+           !r.perception.empty() && !r.wants.empty() && !r.rules.empty();
+}
+
+void look_closer(const Records& all, const KnowledgeFiles& files, bool alone, FileCheck& result) {
+    for (const auto& doubt : doubts_about(all)) {
+        const auto place = files.places.find(doubt.record);
+        if (place == files.places.end() && !alone) continue;  // what is built in is not the folder's doing
+        result.warnings.push_back({std::string(doubt.kind),
+                                   std::string(doubt.says),
+                                   doubt.about,
+                                   doubt.about + (doubt.detail.empty() ? "" : ": " + doubt.detail),
+                                   place == files.places.end() ? doubt.record : place->second,
+                                   {}});
+    }
+}
+
+FileCheck check_knowledge(const std::string& folder, CheckAnswer& answer) {
+    const KnowledgeFiles files = read_knowledge_folder(folder);
+    const bool alone = stands_alone(files.records);
+    FileCheck result{folder, "knowledge", true, !alone, files.errors, {}};
+    if (files.files.empty() && files.errors.empty()) result.errors.push_back({Trouble::bad_data, "holds no knowledge files", folder, {}});
+    const Records all = alone ? files.records : laid_over_embedded(files.records);
+    std::set<std::string> here;
+    for (const auto& [record, place] : files.places) here.insert(place);
+    for (const auto& finding : check_records(all, files.places))
+        if (finding.error) result.errors.push_back({Trouble::bad_data, finding.message, finding.where, finding.hints});
+        else if (alone || here.count(finding.where)) result.warnings.push_back({"", "", "", finding.message, finding.where, finding.hints});
+    if (result.errors.empty()) look_closer(all, files, alone, result);
+    answer.coverage = coverage_of(files.records, all.sources);
+    answer.counts = count(files.records, answer.coverage);
+    return result;
+}
+
+// What the process says that must be minded stands as a warning. What a text is meant to be: an inventory says "have" or lines with
+// "plenty" or "no ..."; whichever reads wins, a formula first.
+FileCheck check_text(const std::string& path, const std::string& text, const Knowledge& knowledge, std::string_view rules) {
+    FileCheck result{path, "formula", true, false, {}, {}};
+    const auto formula = read_formula(text, path, knowledge);
+    if (formula) {
+        if (const auto sound = check_formula(*formula, knowledge); !sound) result.errors.push_back(sound.error());
+        if (result.errors.empty()) {
+            for (const auto& caution : cautions_of_process(formula->process, knowledge, rules))
+                result.warnings.push_back({"", "", "", caution.text + " [" + caution.source + "]", path, {}});
+            return result;
+        }
+    }
+    if (read_inventory(text, path, knowledge)) return {path, "inventory", true, false, {}, {}};
+    if (!formula) result.errors.push_back(formula.error());
+    return result;
+}
+
+}  // namespace
+
+CheckAnswer Engine::check(const std::vector<std::string>& paths) const {
+    CheckAnswer answer;
+    for (const auto& path : paths) {
+        if (std::filesystem::is_directory(path)) {
+            answer.files.push_back(check_knowledge(path, answer));
+        } else if (const auto text = read_file(path)) {
+            answer.files.push_back(check_text(path, *text, inside_->knowledge, inside_->options.rules));
+        } else {
+            answer.files.push_back({path, "unknown", false, false, {text.error()}, {}});
+        }
+        answer.files.back().ok = answer.files.back().errors.empty();
+    }
+    return answer;
+}
+
+}  // namespace standin

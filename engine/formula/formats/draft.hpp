@@ -1,0 +1,38 @@
+// A formula while it is read: lines understood and lines not, side by side.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "formula/lexer/trouble.hpp"
+#include "formula/line/shares.hpp"
+#include "knowledge/knowledge.hpp"
+#include "standin/reading.hpp"
+
+namespace standin {
+
+struct DraftLine {
+    std::string written, where;
+    Result<ReadLine> read;
+    std::string beside{};  ///< what it is, where it is no food of the mass; then `read` says nothing
+};
+
+struct Draft {
+    Formula formula;  ///< title, note and process; its lines are still in `lines`
+    std::vector<DraftLine> lines;
+    Troubles troubles;  ///< in what is no ingredient line
+
+    /// So many lines were not understood that reading on tells nothing new.
+    bool hopeless() const;
+};
+
+/// Reads one line of an ingredient list into `draft`; headings leave no trace.
+void take_ingredient_line(Draft& draft, std::string_view text, const std::string& where, const Origin& origin, const Knowledge& knowledge);
+
+/// The formula, or every trouble in one error.
+Result<Formula> finished(Draft draft, const Knowledge& knowledge);
+
+/// What was understood and what not. Shares of the meat are weighed against the lines that were understood.
+FormulaReading shown(Draft draft, const Knowledge& knowledge);
+
+}  // namespace standin

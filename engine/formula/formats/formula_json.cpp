@@ -1,0 +1,129 @@
+#include "formula/formats/formula_json.hpp"
+
+#include "core/typed_reader.hpp"
+#include "formula/line/line_beside.hpp"
+#include "formula/line/process_text.hpp"
+
+namespace standin {
+namespace {
+
+using Kind = JsonNode::Kind;
+
+class JsonFormula {
+public:
+    JsonFormula(std::string_view file, const Knowledge& knowledge) : file_(file), knowledge_(knowledge), problems_(std::string(file)) {}
+
+    Draft read(const JsonNode& root) {
+        take(root);
+        draft_.troubles.add(problems_.errors());
+        return std::move(draft_);
+    }
+
+private:
+    void take(const JsonNode& root) {
+        ObjectReader reader(root, problems_);
+        if (const JsonNode* title = reader.child("title", Kind::text, true)) draft_.formula.title = title->text;
+        draft_.formula.note = reader.text_or("note");
+        if (const JsonNode* lines = reader.child("lines", Kind::list, true)) {
+            if (lines->items.empty()) reader.fault("lines", "no lines: expected at least one ingredient");
+            for (const auto& item : lines->items)
+                if (!draft_.hopeless()) line(item);
+        }
+        for (const auto& item : reader.list("beside")) beside(item);
+        if (const JsonNode* object = reader.child("process", Kind::object)) process(*object);
+    }
+
+    void line(const JsonNode& item) {
+        ObjectReader reader(item, problems_);
+        reader.text_or("note");
+        const JsonNode* ingredient = words(reader, "ingredient");
+        const JsonNode* amount = words(reader, "amount");
+        const auto& prepared = reader.list("prepared");
+        const bool keep = reader.flag("keep");
+        auto after = weighed(reader);
+        if (!after && !prepared.empty()) after = false;
+        if (!ingredient || !amount) return;
+        JoinedLine joined(file_, *amount, *ingredient);
+        for (const auto& one : prepared)
+            if (text(one, "a preparation")) joined.add_preparation(one);
+        auto read = joined.read(knowledge_, after);
+        if (read) read->line.keep = read->line.keep || keep;
+        draft_.lines.push_back({joined.written(), describe(file_, item.place), std::move(read), {}});
+    }
+
+    void beside(const JsonNode& item) {
+        if (!text(item, "a thing beside the mass")) return;
+        auto what = beside_the_mass(item.text);
+        if (what.empty())
+            problems_.add(item.place, "\"" + item.text + "\" may be food: expected a casing or the like, or a line of its own");
+        else draft_.lines.push_back({item.text, describe(file_, item.place), ReadLine{}, std::move(what)});
+    }
+
+    // A needed text with something in it.
+    const JsonNode* words(ObjectReader& reader, std::string_view key) {
+        const JsonNode* node = reader.child(key, Kind::text, true);
+        if (!node || node->text.find_first_not_of(" \t\r\n") != std::string::npos) return node;
+        reader.fault(key, "\"" + std::string(key) + "\" is empty");
+        return nullptr;
+    }
+
+    bool text(const JsonNode& node, const std::string& what) {
+        if (node.kind != Kind::text) problems_.add(node.place, what + " must be text, not " + std::string(kind_name(node.kind)));
+        return node.kind == Kind::text;
+    }
+
+    static WeighedAfter weighed(ObjectReader& reader) {
+        const JsonNode* node = reader.child("weighed", Kind::text);
+        if (!node) return std::nullopt;
+        if (node->text != "before" && node->text != "after")
+            reader.fault("weighed", "\"weighed\" must be \"before\" or \"after\", not \"" + node->text + "\"");
+        return node->text == "after";
+    }
+
+    void process(const JsonNode& object) {
+        for (const auto& [key, value] : object.members) {
+            if (!text(value, "\"" + key + "\"")) continue;
+            if (auto wrong = set_process(draft_.formula.process, key, value.text))
+                problems_.add(value.place, std::move(wrong->message), std::move(wrong->hints));
+        }
+    }
+
+    std::string_view file_;
+    const Knowledge& knowledge_;
+    Problems problems_;
+    Draft draft_;
+};
+
+}  // namespace
+
+JoinedLine::JoinedLine(std::string_view file, const JsonNode& amount, const JsonNode& ingredient) : file_(file) {
+    add("", amount);
+    add("\n", ingredient);
+}
+
+// The line end between two values is one that no number, unit or name can cross.
+void JoinedLine::add(std::string_view between, const JsonNode& node) {
+    text_ += between;
+    pieces_.emplace_back(text_.size(), node.place);
+    for (const char c : node.text) text_ += c == '\n' ? ' ' : c;
+}
+
+std::string JoinedLine::written() const {
+    std::string out;
+    for (std::size_t i = 0; i < text_.size(); ++i) {
+        if (text_[i] != '\n') out += text_[i];
+        else if (text_.compare(i, 2, "\n,") == 0) out += ", ", ++i;
+        else out += ' ';
+    }
+    return out;
+}
+
+Result<ReadLine> JoinedLine::read(const Knowledge& knowledge, WeighedAfter after) const {
+    return read_line(text_, Origin::joined(file_, pieces_), knowledge, after);
+}
+
+Draft read_json_formula(const JsonNode& root, std::string_view file, const Knowledge& knowledge) {
+    return JsonFormula(file, knowledge).read(root);
+}
+
+}  // namespace standin

@@ -1,0 +1,36 @@
+// A formula as JSON: title, note, lines (ingredient, amount, prepared, weighed, keep, note), process.
+#pragma once
+
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "core/json_tree.hpp"
+#include "formula/formats/draft.hpp"
+#include "formula/line/line_text.hpp"
+#include "knowledge/knowledge.hpp"
+#include "standin/result.hpp"
+
+namespace standin {
+
+Draft read_json_formula(const JsonNode& root, std::string_view file, const Knowledge& knowledge);
+
+/// One line out of several JSON values ("400 g", "spinach", "blanched"), read as if they stood beside each other.
+class JoinedLine {
+public:
+    JoinedLine(std::string_view file, const JsonNode& amount, const JsonNode& ingredient);
+    void add_preparation(const JsonNode& preparation) { add("\n,", preparation); }
+    Result<ReadLine> read(const Knowledge& knowledge, WeighedAfter after) const;
+
+    /// As one line of text: "400 g spinach, blanched".
+    std::string written() const;
+
+private:
+    void add(std::string_view between, const JsonNode& node);
+
+    std::string_view file_;
+    std::string text_;
+    std::vector<std::pair<std::size_t, Place>> pieces_;
+};
+
+}  // namespace standin

@@ -1,0 +1,200 @@
+#include "formula/formats/formula_jsonld.hpp"
+
+#include <algorithm>
+
+#include "core/typed_reader.hpp"
+#include "formula/formats/html_text.hpp"
+#include "formula/formats/text_lines.hpp"
+#include "formula/line/process_text.hpp"
+
+namespace standin {
+namespace {
+
+using Kind = JsonNode::Kind;
+
+constexpr std::size_t most_scripts = 50;  // no page of one recipe has more
+
+// "Recipe", "schema:Recipe", "https://schema.org/Recipe"
+bool names_recipe(const std::string& type) {
+    const auto cut = type.find_last_of("/:#");
+    return (cut == std::string::npos ? type : type.substr(cut + 1)) == "Recipe";
+}
+
+bool is_recipe(const JsonNode& node) {
+    const JsonNode* type = node.member("@type");
+    if (!type) return false;
+    if (type->kind == Kind::text) return names_recipe(type->text);
+    return std::any_of(type->items.begin(), type->items.end(),
+                       [](const JsonNode& one) { return one.kind == Kind::text && names_recipe(one.text); });
+}
+
+// The strings under a node, each with its place; of an object its text or name.
+void texts_in(const JsonNode& node, std::vector<const JsonNode*>& out) {
+    if (node.kind == Kind::text) out.push_back(&node);
+    for (const auto& item : node.items) texts_in(item, out);
+    if (node.kind != Kind::object) return;
+    for (const auto* key : {"text", "name"})
+        if (const JsonNode* inner = node.member(key)) return texts_in(*inner, out);
+}
+
+std::vector<const JsonNode*> texts_of(const JsonNode& recipe, std::initializer_list<std::string_view> keys) {
+    std::vector<const JsonNode*> out;
+    for (const auto key : keys)
+        if (const JsonNode* node = recipe.member(key); node && out.empty()) texts_in(*node, out);
+    return out;
+}
+
+std::vector<const JsonNode*> ingredients_of(const JsonNode& recipe) { return texts_of(recipe, {"recipeIngredient", "ingredients"}); }
+
+// The tree is at most 64 deep: read_json sees to that.
+void recipes_in(const JsonNode& node, std::vector<const JsonNode*>& out) {
+    if (is_recipe(node) && !ingredients_of(node).empty()) out.push_back(&node);
+    else {
+        for (const auto& item : node.items) recipes_in(item, out);
+        for (const auto& member : node.members) recipes_in(member.node, out);
+    }
+}
+
+bool same_ingredients(const JsonNode& a, const JsonNode& b) {
+    const auto x = ingredients_of(a), y = ingredients_of(b);
+    return std::equal(x.begin(), x.end(), y.begin(), y.end(), [](const JsonNode* l, const JsonNode* r) { return l->text == r->text; });
+}
+
+std::string one_line(std::string text) {
+    std::replace_if(
+        text.begin(), text.end(), [](char c) { return c == '\n' || c == '\r' || c == '\t'; }, ' ');
+    return text;
+}
+
+std::string shown_text(const JsonNode& node) { return one_line(without_markup(node.text)); }
+
+// "12 links", 12, or a list of them: the longest says most.
+std::string yield_of(const JsonNode& recipe) {
+    const JsonNode* node = recipe.member("recipeYield");
+    if (!node) return {};
+    if (node->kind == Kind::number) return plain_number(node->number);
+    std::string best;
+    std::vector<const JsonNode*> texts;
+    texts_in(*node, texts);
+    for (const auto* one : texts)
+        if (one->text.size() > best.size()) best = shown_text(*one);
+    return best;
+}
+
+class RecipeReader {
+public:
+    RecipeReader(std::string_view file, const Knowledge& knowledge) : file_(file), knowledge_(knowledge) {}
+
+    Draft read(const JsonNode& recipe) {
+        if (const auto names = texts_of(recipe, {"name", "headline"}); !names.empty()) draft_.formula.title = shown_text(*names.front());
+        if (const auto notes = texts_of(recipe, {"description"}); !notes.empty()) draft_.formula.note = without_markup(notes.front()->text);
+        if (const auto yield = yield_of(recipe); !yield.empty())
+            draft_.formula.note += (draft_.formula.note.empty() ? "yield: " : "\nyield: ") + yield;
+        for (const auto* item : ingredients_of(recipe)) lines(*item);
+        for (const auto* step : texts_of(recipe, {"recipeInstructions"})) process(step->text);
+        return std::move(draft_);
+    }
+
+private:
+    // Some sites put the whole list into one string, a line each.
+    void lines(const JsonNode& item) {
+        const std::string all = without_markup(item.text);
+        for (const auto& one : text_lines(all)) line(std::string(one.text), item);
+    }
+
+    void line(const std::string& text, const JsonNode& item) {
+        if (draft_.hopeless()) return;
+        take_ingredient_line(draft_, text, describe(file_, item.place), Origin::joined(file_, {{0, item.place}}), knowledge_);
+    }
+
+    // Only what process_words would write again word for word: "rest: 36 h", and no step of a cook's instructions.
+    void process(const std::string& text) {
+        const auto [key, value] = key_value(text);
+        Process one;
+        if (key.empty() || set_process(one, key, value)) return;
+        const auto words = process_words(one);
+        const bool ours =
+            std::any_of(words.begin(), words.end(), [&, k = key, v = value](const auto& w) { return w.first == k && w.second == v; });
+        if (ours) set_process(draft_.formula.process, key, value);
+    }
+
+    std::string_view file_;
+    const Knowledge& knowledge_;
+    Draft draft_;
+};
+
+Result<Draft> read_one(const std::vector<const JsonNode*>& recipes, std::string_view file, const Knowledge& knowledge) {
+    for (const auto* other : recipes)
+        if (!same_ingredients(*recipes.front(), *other)) {
+            Error error{Trouble::bad_data, "several recipes in one file: expected one", describe(file, other->place), {}};
+            for (const auto* recipe : recipes)
+                if (const auto names = texts_of(*recipe, {"name"}); !names.empty() && error.hints.size() < 5)
+                    error.hints.push_back(shown_text(*names.front()));
+            return Failure(std::move(error));
+        }
+    return RecipeReader(file, knowledge).read(*recipes.front());
+}
+
+// The script with as much before it as it takes for places to come out as those in the page.
+std::string in_place(std::string_view page, const std::string& script) {
+    const auto at = page.find(script);
+    if (at == std::string_view::npos) return script;
+    const auto before = page.substr(0, at);
+    const auto newline = before.rfind('\n');
+    const std::size_t column = newline == std::string_view::npos ? at : at - newline - 1;
+    return std::string(static_cast<std::size_t>(std::count(before.begin(), before.end(), '\n')), '\n') + std::string(column, ' ') + script;
+}
+
+// Comment marks and the like around the data ("//<![CDATA[") become blanks.
+std::string data_only(std::string script) {
+    for (const std::string_view mark : {"<![CDATA[", "]]>"})
+        if (const auto at = script.find(mark); at != std::string::npos) script.replace(at, mark.size(), mark.size(), ' ');
+    const auto first = script.find_first_of("{["), last = script.find_last_of("}]");
+    for (std::size_t i = 0; i < script.size(); ++i)
+        if ((i < first || i > last || last == std::string::npos) && script[i] != '\n') script[i] = ' ';
+    return script;
+}
+
+// Line ends inside strings are no JSON, but pages have them: then places are lost, not the recipe.
+Result<JsonNode> read_script(std::string_view page, const std::string& script, std::string_view file) {
+    std::string text = data_only(in_place(page, script));
+    auto root = read_json(text, file);
+    if (root) return root;
+    auto again = read_json(one_line(std::move(text)), file);
+    return again ? again : root;
+}
+
+}  // namespace
+
+bool is_json_ld(const JsonNode& root) {
+    if (root.kind == Kind::list) return !root.items.empty();
+    return root.member("@context") || root.member("@graph") || root.member("@type") || root.member("recipeIngredient");
+}
+
+Result<Draft> read_json_ld(const JsonNode& root, std::string_view file, const Knowledge& knowledge) {
+    std::vector<const JsonNode*> recipes;
+    recipes_in(root, recipes);
+    if (recipes.empty() && !ingredients_of(root).empty()) recipes.push_back(&root);
+    if (recipes.empty())
+        return failure(Trouble::bad_data, "no Recipe with a recipeIngredient list in this JSON-LD", describe(file, root.place));
+    return read_one(recipes, file, knowledge);
+}
+
+Result<Draft> read_page(std::string_view page, std::string_view file, const Knowledge& knowledge) {
+    std::vector<JsonNode> roots;
+    std::vector<const JsonNode*> recipes;
+    std::optional<Error> broken;
+    auto scripts = data_scripts(page);
+    if (scripts.size() > most_scripts) scripts.resize(most_scripts);
+    for (const auto& script : scripts) {
+        auto root = read_script(page, script, file);
+        if (root) roots.push_back(std::move(*root));
+        else if (!broken) broken = std::move(root.error());
+    }
+    for (const auto& root : roots) recipes_in(root, recipes);
+    if (!recipes.empty()) return read_one(recipes, file, knowledge);
+    if (broken) return Failure(std::move(*broken));
+    return failure(Trouble::bad_data, "no recipe in this page: expected a script of schema.org data with a Recipe", describe(file, {1, 1}));
+}
+
+}  // namespace standin

@@ -1,0 +1,16 @@
+// What is on hand, as lines ("spinach 400 g", "chard plenty", "no cilantro", "nothing else") or JSON.
+#pragma once
+
+#include <string_view>
+
+#include "core/json_tree.hpp"
+#include "knowledge/knowledge.hpp"
+#include "standin/formula.hpp"
+#include "standin/result.hpp"
+
+namespace standin {
+
+Result<Inventory> read_plain_inventory(std::string_view text, std::string_view file, const Knowledge& knowledge);
+Result<Inventory> read_json_inventory(const JsonNode& root, std::string_view file, const Knowledge& knowledge);
+
+}  // namespace standin

@@ -1,0 +1,57 @@
+#include "formula/formats/reading.hpp"
+
+#include "formula/formats/draft.hpp"
+#include "formula/formats/formula_json.hpp"
+#include "formula/formats/formula_jsonld.hpp"
+#include "formula/formats/formula_plain.hpp"
+#include "formula/formats/html_text.hpp"
+#include "formula/formats/inventory.hpp"
+#include "formula/lexer/trouble.hpp"
+
+namespace standin {
+namespace {
+
+// A plain line can start with a bracketed note, but no title or line starts with a brace; "[" alone opens a list only before JSON.
+bool looks_like_json(std::string_view text) {
+    const auto first = text.find_first_not_of(" \t\r\n");
+    if (text[first] == '{') return true;
+    if (text[first] != '[') return false;
+    const auto next = text.find_first_not_of(" \t\r\n", first + 1);
+    return next == std::string_view::npos || text[next] == '{' || text[next] == ']' || text[next] == '"' || text[next] == '[';
+}
+
+Result<Draft> draft_of(std::string_view text, std::string_view file, const Knowledge& knowledge) {
+    const auto clean = readable(text, file);
+    if (!clean) return Failure(clean.error());
+    if (looks_like_html(*clean)) return read_page(*clean, file, knowledge);
+    if (!looks_like_json(*clean)) return read_plain_formula(*clean, file, knowledge);
+    const auto root = read_json(*clean, file);
+    if (!root) return Failure(root.error());
+    if (is_json_ld(*root)) return read_json_ld(*root, file, knowledge);
+    return read_json_formula(*root, file, knowledge);
+}
+
+}  // namespace
+
+Result<Formula> read_formula(std::string_view text, std::string_view file, const Knowledge& knowledge) {
+    auto draft = draft_of(text, file, knowledge);
+    if (!draft) return Failure(std::move(draft.error()));
+    return finished(std::move(*draft), knowledge);
+}
+
+Result<FormulaReading> read_closely(std::string_view text, std::string_view file, const Knowledge& knowledge) {
+    auto draft = draft_of(text, file, knowledge);
+    if (!draft) return Failure(std::move(draft.error()));
+    return shown(std::move(*draft), knowledge);
+}
+
+Result<Inventory> read_inventory(std::string_view text, std::string_view file, const Knowledge& knowledge) {
+    const auto clean = readable(text, file);
+    if (!clean) return Failure(clean.error());
+    if (!looks_like_json(*clean)) return read_plain_inventory(*clean, file, knowledge);
+    const auto root = read_json(*clean, file);
+    if (!root) return Failure(root.error());
+    return read_json_inventory(*root, file, knowledge);
+}
+
+}  // namespace standin

@@ -1,0 +1,38 @@
+#include "formula/formats/text_lines.hpp"
+
+#include <algorithm>
+
+namespace standin {
+namespace {
+
+constexpr std::string_view blanks = " \t\r";
+
+std::string_view trimmed(std::string_view text) {
+    const auto first = text.find_first_not_of(blanks);
+    if (first == std::string_view::npos) return {};
+    return text.substr(first, text.find_last_not_of(blanks) - first + 1);
+}
+
+}  // namespace
+
+std::vector<TextLine> text_lines(std::string_view text) {
+    std::vector<TextLine> lines;
+    std::size_t number = 1;
+    for (std::size_t start = 0; start <= text.size(); ++number) {
+        const std::size_t end = std::min(text.find('\n', start), text.size());
+        const std::string_view line = text.substr(start, end - start);
+        const std::string_view inner = trimmed(line);
+        if (!inner.empty() && inner.front() != '#')
+            lines.push_back({inner, {number, static_cast<std::size_t>(inner.data() - line.data()) + 1}});
+        start = end + 1;
+    }
+    return lines;
+}
+
+KeyValue key_value(std::string_view line) {
+    const auto colon = line.find(':');
+    if (colon == std::string_view::npos) return {};
+    return {trimmed(line.substr(0, colon)), trimmed(line.substr(colon + 1))};
+}
+
+}  // namespace standin

@@ -1,0 +1,22 @@
+// Numbers the way people write them: 1 1/2, 1½, 1-1/2, 2-3, "1,5", half a, a dozen, one and a half.
+#pragma once
+
+#include <optional>
+
+#include "formula/lexer/cursor.hpp"
+#include "standin/band.hpp"
+
+namespace standin {
+
+struct Number {
+    Band band;                  ///< low = high unless a range ("2-3", mid halfway) or "about" (10 % either way, judgement) was written
+    bool unsure_comma = false;  ///< "2,400": thousands or decimals; `band` holds the thousands
+};
+
+/// Passes a number; moves nothing when there is none. `words` false: digits only.
+std::optional<Number> number_at(Cursor& cursor, bool words = true);
+
+/// Passes a duration such as "3 min", "1 h 30 min", "2 days"; in minutes (of a range the middle).
+std::optional<double> minutes_at(Cursor& cursor);
+
+}  // namespace standin

@@ -1,0 +1,191 @@
+#include "formula/lexer/quantity_text.hpp"
+
+#include "core/band.hpp"
+
+namespace standin {
+namespace {
+
+Band times(const Band& a, const Band& b) { return {a.low * b.low, a.mid * b.mid, a.high * b.high}; }
+
+bool is_weight_or_volume(const Unit& unit) { return unit.dimension == Dimension::mass || unit.dimension == Dimension::volume; }
+
+// "400 g", "14-oz": the content of one container.
+std::optional<AmountPart> content_at(Cursor& cursor) {
+    const std::size_t before = cursor.at();
+    const auto number = number_at(cursor, false);
+    const auto unit = number ? unit_at(cursor) : std::nullopt;
+    if (unit && is_weight_or_volume(*unit->unit)) return AmountPart{number->band, unit->unit};
+    cursor.go(before);
+    return std::nullopt;
+}
+
+// "2-inch piece", "3 cm long knob": the words behind a length.
+void eat_piece(Cursor& cursor) {
+    for (int words = 0; words < 2; ++words) {
+        const std::size_t before = cursor.at();
+        cursor.eat("-");
+        if (!cursor.eat_any_word({"long", "piece", "knob", "length", "chunk", "section", "thumb", "hand", "stick"}))
+            return cursor.go(before);
+    }
+}
+
+// "(2-inch)": how long one piece is.
+std::optional<AmountPart> length_at(Cursor& cursor) {
+    const std::size_t before = cursor.at();
+    const auto number = number_at(cursor, false);
+    const auto unit = number ? unit_at(cursor) : std::nullopt;
+    if (unit && is_length(*unit->unit)) return AmountPart{number->band, unit->unit};
+    cursor.go(before);
+    return std::nullopt;
+}
+
+const Unit* container_at(Cursor& cursor) {
+    const std::size_t before = cursor.at();
+    cursor.eat("-");
+    const auto unit = unit_at(cursor);
+    if (unit && is_container(*unit->unit)) return unit->unit;
+    cursor.go(before);
+    return nullptr;
+}
+
+// What follows a count and makes it a count of weights: "x 400 g", "(14 oz) cans", "14-oz cans".
+bool multiply_at(Cursor& cursor, AmountText& amount) {
+    const std::size_t before = cursor.at();
+    AmountPart& part = amount.parts.front();
+    const auto take = [&](const AmountPart& content) {
+        part = {times(part.number, content.number), content.unit};
+        return true;
+    };
+    cursor.space();
+    if (cursor.eat("×") || cursor.eat("*") || cursor.eat_word("x")) {
+        if (const auto content = content_at(cursor)) {
+            amount.container = container_at(cursor);
+            return take(*content);
+        }
+    } else if (cursor.eat("(")) {
+        const auto content = content_at(cursor);
+        cursor.space();
+        if (content && cursor.eat(")") && (amount.container = container_at(cursor))) return take(*content);
+        const auto length = content ? std::nullopt : length_at(cursor);
+        cursor.eat_word("long");
+        cursor.space();
+        if (length && cursor.eat(")")) {
+            eat_piece(cursor);
+            return take(*length);
+        }
+    } else if (const auto content = content_at(cursor)) {
+        if ((amount.container = container_at(cursor))) return take(*content);
+    }
+    cursor.go(before);
+    return false;
+}
+
+double size_in(const AmountPart& part) { return part.unit->size.mid; }
+
+// "2 lb to 3 lb": the range with its unit said twice.
+void range_end_at(Cursor& cursor, AmountPart& part) {
+    const std::size_t before = cursor.at();
+    cursor.space();
+    if (cursor.eat_dash() || cursor.eat_word("to"))
+        if (const auto end = content_at(cursor); end && end->unit->dimension == part.unit->dimension) {
+            const double high = end->number.high * size_in(*end) / size_in(part);
+            if (high >= part.number.low) {
+                part.number = {part.number.low, (part.number.low + high) / 2, high};
+                return;
+            }
+        }
+    cursor.go(before);
+}
+
+// "2 lb 4 oz", "1 cup plus 2 tbsp", "1 cup less 1 tbsp": smaller parts of the same kind.
+void further_parts_at(Cursor& cursor, AmountText& amount) {
+    for (;;) {
+        const std::size_t before = cursor.at();
+        const AmountPart& last = amount.parts.back();
+        cursor.space();
+        const bool less = cursor.eat_any_word({"less", "minus"});
+        if (!less && !cursor.eat_any_word({"plus", "and"}) && !cursor.eat("+") && !cursor.eat("&") &&
+            last.unit->dimension == Dimension::mass)
+            cursor.eat(",");
+        const auto part = content_at(cursor);
+        if (!part || part->unit->dimension != last.unit->dimension || size_in(*part) >= size_in(last)) {
+            cursor.go(before);
+            return;
+        }
+        amount.parts.push_back({scaled(part->number, less ? -1.0 : 1.0), part->unit});
+    }
+}
+
+// "pinch sage", "small bunch sage": a measure that needs no number.
+std::optional<AmountText> single_at(Cursor& cursor) {
+    const std::size_t before = cursor.at();
+    const auto unit = unit_at(cursor);
+    const auto alone = [](std::string_view word) { return word == "bunch" || word == "sprig" || word == "clove" || word == "blade"; };
+    if (unit && unit->unit->dimension == Dimension::count && (unit->unit->size.mid > 0 || alone(unit->unit->word))) {
+        AmountText amount;
+        amount.parts.push_back({unit->factor, unit->unit});
+        amount.size = unit->size;
+        return amount;
+    }
+    cursor.go(before);
+    return std::nullopt;
+}
+
+Whole share_of(Cursor& cursor, bool needs_of = true) {
+    const std::size_t before = cursor.at();
+    if (!cursor.eat_word("of") && needs_of) return Whole::unsaid;
+    cursor.eat_any_word({"the", "total"});
+    if (cursor.eat_any_word({"meat", "lean"})) {
+        cursor.eat_any_word({"block", "weight", "mass"});
+        return Whole::meat;
+    }
+    if (cursor.eat_any_word({"batch", "mix", "mixture", "mass", "sausage", "farce", "forcemeat", "everything", "total"})) {
+        cursor.eat_any_word({"weight", "mass"});
+        return Whole::batch;
+    }
+    cursor.go(before);
+    return Whole::unsaid;
+}
+
+}  // namespace
+
+Whole whole_at(Cursor& cursor) { return share_of(cursor); }
+
+std::optional<Per> per_at(Cursor& cursor) {
+    const std::size_t before = cursor.at();
+    if (cursor.eat("/") || cursor.eat_word("per")) {
+        const auto number = number_at(cursor);
+        const auto unit = unit_at(cursor);
+        if (unit && unit->unit->dimension == Dimension::mass) {
+            Per per{(number ? number->band.mid : 1.0) * unit->unit->size.mid, Whole::unsaid};
+            per.of = share_of(cursor, false);
+            return per;
+        }
+    }
+    cursor.go(before);
+    return std::nullopt;
+}
+
+std::optional<AmountText> amount_at(Cursor& cursor, bool with_unit) {
+    const auto number = number_at(cursor);
+    if (!number) return with_unit ? single_at(cursor) : std::nullopt;
+    AmountText amount;
+    amount.unsure_comma = number->unsure_comma;
+    amount.parts.push_back({number->band, nullptr});
+    if (!with_unit || multiply_at(cursor, amount)) return amount;
+    const auto unit = unit_at(cursor);
+    if (!unit) return amount;
+    AmountPart& part = amount.parts.front();
+    part = {times(number->band, unit->factor), unit->unit};
+    amount.size = unit->size;
+    amount.packed = unit->packed;
+    if (is_length(*unit->unit)) eat_piece(cursor);
+    if (unit->unit->dimension == Dimension::percent) amount.of = share_of(cursor);
+    else if (is_weight_or_volume(*unit->unit)) {
+        range_end_at(cursor, part);
+        further_parts_at(cursor, amount);
+    }
+    return amount;
+}
+
+}  // namespace standin

@@ -1,0 +1,19 @@
+// How lean a cut is said to be.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <vector>
+
+#include "formula/lexer/line_words.hpp"
+
+namespace standin {
+
+/// The lean share in per cent that "85% lean", "15 % fat" or "85/15" tells, and the words that tell it.
+struct LeanShare {
+    double lean = 0;
+    std::size_t first = 0, last = 0;
+};
+std::optional<LeanShare> lean_share(const std::vector<Word>& words, std::size_t first);
+
+}  // namespace standin

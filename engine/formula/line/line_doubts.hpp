@@ -1,0 +1,20 @@
+// What makes the reading of a line less than sure, in words.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "formula/line/amount.hpp"
+#include "formula/line/line_notes.hpp"
+#include "formula/line/name_text.hpp"
+#include "formula/line/shares.hpp"
+
+namespace standin {
+
+/// "pork" read as pork shoulder; ...
+std::string generic_note(const NameRead& name);
+
+/// `weighed`: what the amount came to, before a weight in brackets settled it.
+std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText& amount, const Weighed& weighed, const LineNotes& notes);
+
+}  // namespace standin

@@ -1,0 +1,186 @@
+#include "formula/line/line_notes.hpp"
+
+#include <algorithm>
+
+#include "core/names.hpp"
+#include "formula/lexer/line_words.hpp"
+#include "formula/lexer/quantity_text.hpp"
+#include "formula/line/lean_share.hpp"
+#include "formula/line/line_asides.hpp"
+#include "formula/line/passed_over.hpp"
+#include "formula/line/prepared_text.hpp"
+
+namespace standin {
+namespace {
+
+bool take_mark(std::string_view folded, LineNotes& notes) {
+    if (folded == "keep" || folded == "kept" || folded == "fixed") notes.keep = true;
+    else if (folded == "weighed prepared" || folded == "weighed after") notes.weighed_after = true;
+    else if (folded == "weighed first" || folded == "weighed before") notes.weighed_after = false;
+    else return false;
+    return true;
+}
+
+std::optional<Band> mass_at(Cursor& cursor) {
+    const auto amount = amount_at(cursor);
+    if (!amount || amount->of != Whole::none || amount->unsure_comma) return std::nullopt;
+    Band grams;
+    for (const auto& part : amount->parts) {
+        if (!part.unit || part.unit->dimension != Dimension::mass) return std::nullopt;
+        grams.low += part.number.low * part.unit->size.mid;
+        grams.mid += part.number.mid * part.unit->size.mid;
+        grams.high += part.number.high * part.unit->size.mid;
+    }
+    return grams;
+}
+
+bool take_count(std::string_view inside, LineNotes& notes) {
+    Cursor cursor(inside);
+    if (inside.find('/') != std::string_view::npos) return false;  // "80/20" tells lean and fat
+    const auto number = number_at(cursor, false);
+    cursor.space();
+    if (!number || !cursor.done()) return false;
+    notes.count = number->band.mid;
+    return true;
+}
+
+bool names_food(const std::vector<Word>& words, std::size_t from, std::size_t to, const Knowledge& knowledge) {
+    for (; from < to; ++from)
+        for (std::size_t end = std::min(to, from + 4); end > from; --end)
+            if (knowledge.ingredient_named(phrase(words, from, end))) return true;
+    return false;
+}
+
+struct Clause {
+    std::size_t first = 0, last = 0;  // words
+    std::size_t known = 0;            // the first word that is not understood
+    bool tells = false;               // a preparation, a cut or a share of fat; else only words that say nothing
+};
+
+Clause clause_at(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge) {
+    Clause clause{first, first, first, false};
+    while (clause.last < words.size() && words[clause.last].segment == words[first].segment) ++clause.last;
+    while (clause.known < clause.last) {
+        const std::size_t at = clause.known;
+        std::size_t end = std::max(preparation_end(words, at, clause.last, knowledge), at + cut_word(words, at));
+        if (const auto share = lean_share(words, at)) end = std::max(end, share->last);
+        clause.tells = clause.tells || end > at;
+        if (words[at].folded == "or" && at > first) end = std::max(end, at + 1);
+        end = std::max(end, at + passable(words, at));
+        if (end == at) break;
+        clause.known = std::min(end, clause.last);
+    }
+    if (clause.known < clause.last && clause.known > first && words[clause.known - 1].folded == "or") --clause.known;
+    return clause;
+}
+
+// Leaves in `inside` what belongs to the words of the line and passes over what a bracket tells beside that: of "chilled, such as a dry
+// one" "chilled". False when nothing in it belongs there.
+bool keep_what_belongs(std::string& inside, const Knowledge& knowledge, LineNotes& notes) {
+    Cursor cursor(inside);
+    if (minutes_at(cursor)) return true;
+    const auto words = words_of(inside);
+    bool any = false, all_plain = !words.empty();
+    std::vector<std::pair<std::size_t, std::size_t>> rest;  // words
+    for (std::size_t i = 0; i < words.size();) {
+        const Clause clause = clause_at(words, i, knowledge);
+        // "bone in", "lean", "smoked for depth": not to be passed over
+        const bool alone =
+            (clause.known == i && ((changes_food(words[i].folded) && clause.last - i < 3) || names_a_kind(words[i].folded))) ||
+            tells_of_absence(words, i, clause.last);
+        const bool weight = clause.tells && clause.known + 1 == clause.last && words[clause.known].folded == "weight";
+        if (weight) notes.weighed_after = true;
+        const bool other = clause.tells && !weight && names_food(words, clause.known, clause.last, knowledge);
+        any = any || clause.tells || alone;
+        all_plain = all_plain && clause.known == clause.last;
+        if (!alone && !other && clause.known < clause.last) rest.emplace_back(clause.tells ? clause.known : i, clause.last);
+        i = clause.last;
+    }
+    if (!any && !all_plain) return false;
+    for (const auto& [from, to] : rest) {
+        const auto begin = inside.begin() + static_cast<std::ptrdiff_t>(words[from].begin);
+        const auto end = inside.begin() + static_cast<std::ptrdiff_t>(words[to - 1].end);
+        if (phrase(words, from, to) != "weight") notes.passed.emplace_back(begin, end);
+        std::fill(begin, end, ' ');
+    }
+    return true;
+}
+
+void read_bracket(std::string& line, std::size_t open, std::size_t close, const Knowledge& knowledge, LineNotes& notes) {
+    std::string inside = line.substr(open + 1, close - open - 1);
+    const auto blank = [&] {
+        std::fill(line.begin() + static_cast<std::ptrdiff_t>(open), line.begin() + static_cast<std::ptrdiff_t>(close) + 1, ' ');
+    };
+    // "907 g; boneless and skinless": a weight, then words.
+    if (const auto stop = inside.find_first_of(";,"); stop != std::string::npos && !notes.grams) {
+        LineNotes whole = notes;
+        if (!take_weight(inside, whole) && take_weight(std::string_view(inside).substr(0, stop), notes))
+            std::fill(inside.begin(), inside.begin() + static_cast<std::ptrdiff_t>(stop) + 1, ' ');
+    }
+    Cursor cursor(inside);
+    if (whole_at(cursor) != Whole::unsaid) {
+        line[open] = line[close] = ' ';
+    } else if (take_mark(fold(inside), notes) || take_weight(inside, notes) || take_count(inside, notes)) {
+        blank();
+    } else if (line[open] == '(' && keep_what_belongs(inside, knowledge, notes)) {
+        line.replace(open + 1, inside.size(), inside);
+        line[open] = minutes_at(cursor) ? ' ' : ',';
+        line[close] = ',';
+    } else {
+        if (!fold(inside).empty()) notes.passed.push_back(inside);
+        blank();
+    }
+}
+
+// "2 (14 oz) cans" is an amount and is read as one.
+bool inside_amount(std::string_view line, std::size_t open, std::size_t close) {
+    Cursor start(line);
+    const auto amount = amount_at(start);
+    return amount && open < start.at() && close < start.at();
+}
+
+}  // namespace
+
+bool take_weight(std::string_view inside, LineNotes& notes) {
+    Cursor cursor(inside);
+    Cursor ahead = cursor;
+    const bool about = ahead.eat("~") || ahead.eat_any_word({"about", "approx", "approximately", "around", "roughly", "ca", "circa"});
+    const auto first = mass_at(cursor);
+    if (!first) return false;
+    Band grams = *first;
+    const bool range_only = !about && first->low < first->high;
+    cursor.space();
+    if (!range_only && cursor.eat(",")) {
+        const auto range = mass_at(cursor);
+        if (!range || range->low > grams.mid || range->high < grams.mid) return false;
+        grams = {range->low, grams.mid, range->high};
+    } else if (!range_only && (cursor.eat("/") || cursor.eat("|"))) {  // "7 oz / 200 g"
+        const auto again = mass_at(cursor);
+        if (!again) return false;
+        grams = {std::min(grams.low, again->low), grams.mid, std::max(grams.high, again->high)};
+    }
+    const bool each = cursor.eat_word("each");
+    if (!each) {
+        cursor.eat_word("in");
+        cursor.eat_any_word({"total", "all"});
+    }
+    cursor.space();
+    if (!cursor.done()) return false;
+    notes.grams = grams;
+    notes.range_only = range_only;
+    notes.about = about;
+    notes.each = each;
+    return true;
+}
+
+LineNotes take_notes(std::string& line, const Knowledge& knowledge) {
+    LineNotes notes;
+    for (std::size_t open = line.find_first_of("(["); open != std::string::npos; open = line.find_first_of("([", open + 1)) {
+        const std::size_t close = line.find(line[open] == '(' ? ')' : ']', open);
+        if (close == std::string::npos) break;
+        if (!inside_amount(line, open, close)) read_bracket(line, open, close, knowledge, notes);
+    }
+    return notes;
+}
+
+}  // namespace standin

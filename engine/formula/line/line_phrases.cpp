@@ -1,0 +1,173 @@
+#include "formula/line/line_phrases.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <string_view>
+
+#include "core/names.hpp"
+#include "formula/lexer/line_words.hpp"
+#include "formula/lexer/number_text.hpp"
+#include "formula/line/passed_over.hpp"
+
+namespace standin {
+namespace {
+
+constexpr std::array<std::string_view, 14> bullets{"*", "•", "·", "‣", "▪", "●", "◦", "□", "☐", "▢", "✓", "+", "–", "—"};
+constexpr std::array<std::string_view, 6> parts{"juice", "zest", "rind", "peel", "yolk", "white"};
+
+void blank(std::string& line, std::size_t from, std::size_t to) {
+    std::fill(line.begin() + static_cast<std::ptrdiff_t>(from), line.begin() + static_cast<std::ptrdiff_t>(std::min(to, line.size())), ' ');
+}
+
+void blank_all(std::string& line, std::string_view what) {
+    for (std::size_t i = line.find(what); i != std::string::npos; i = line.find(what, i)) blank(line, i, i + what.size());
+}
+
+bool is_part(std::string_view folded) { return std::find(parts.begin(), parts.end(), folded) != parts.end(); }
+
+// Where the name ends that starts at `from`: at the next comma or the end.
+std::size_t name_end(const std::string& line, std::size_t from) { return std::min(line.find_first_of(",;([\n", from), line.size()); }
+
+// "1. ", "12) " or "(3) " before something else; a bare "2." stays an amount.
+std::size_t past_numbering(const std::string& line, std::size_t at) {
+    Cursor cursor(line, at);
+    const bool bracket = cursor.eat("(");
+    std::size_t count = 0;
+    for (; cursor.digit() && count < 3; ++count) cursor.go(cursor.at() + 1);
+    if (count == 0) return at;
+    const bool closed = cursor.eat(")");
+    if (!closed && (bracket || !cursor.eat("."))) return at;
+    const std::size_t behind = cursor.at();
+    cursor.space();
+    if (cursor.at() == behind || cursor.done()) return at;
+    // "2. eggs" counts eggs; "2. 4 eggs" and "2. salt, 18 g" are numbered.
+    const bool counted = line.find_first_of("0123456789", cursor.at()) != std::string::npos || number_at(cursor);
+    cursor.go(behind);
+    cursor.space();
+    return counted ? cursor.at() : at;
+}
+
+// "finely grated zest of 2 lemons", "juice 1/2 lemon", "leaves from 6 sprigs thyme"
+bool rewrite_part_of(std::string& line) {
+    const auto words = words_of(line);
+    for (std::size_t i = 0; i + 2 < words.size(); ++i) {
+        const bool of = words[i + 1].folded == "of" || words[i + 1].folded == "from";
+        const std::size_t name = i + (of ? 2 : 1);
+        Cursor behind(line, words[name].begin);
+        const bool whole_named = !of && i > 0 && words[i - 1].folded == "egg";  // "egg white 200 g"
+        const bool counted = !whole_named && number_at(behind).has_value();
+        const bool leaves = of && counted && words[i].folded == "leaf";
+        if (!(is_part(words[i].folded) && (of || counted)) && !leaves) {
+            const auto& word = words[i].folded;
+            if (passable(words, i) == 0 && cut_word(words, i) == 0 && word != "squeezed" && word != "egg") return false;
+            continue;
+        }
+        const std::string said = leaves ? ", leaves only" : " " + words[i].raw;
+        line.insert(name_end(line, words[name].begin), said);
+        blank(line, words[0].begin, words[name - 1].end);
+        return true;
+    }
+    return false;
+}
+
+// "1 lemon, zested", "2 limes (juice only)"
+void rewrite_done_to_part(std::string& line) {
+    const auto words = words_of(line);
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        if (words[i].segment == words[i - 1].segment) continue;
+        const auto& w = words[i].folded;
+        const bool juice = w == "juiced" || w == "juice", zest = w == "zested" || w == "zest" || (w == "rind" || w == "peel");
+        const bool of = i + 2 == words.size() && words[i + 1].folded == "of";  // "1 orange, rind of"
+        const bool alone = i + 1 == words.size() || of || words[i + 1].segment != words[i].segment;
+        const bool only = i + 1 < words.size() && words[i + 1].folded == "only";
+        if ((!juice && !zest) || (!alone && !only)) continue;
+        blank(line, words[i].begin, only || of ? words[i + 1].end : words[i].end);
+        line.insert(words[i - 1].end, juice ? " juice" : " zest");
+        return;
+    }
+}
+
+// "chilled to 1 °C", "at 35°F": how cold something goes in is the process, not the amount. Without its sign a degree needs "to" or "at".
+void take_temperatures(std::string& line) {
+    const auto words = words_of(line);
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        Cursor cursor(line, words[i].begin);
+        if (!cursor.digit() || !number_at(cursor, false)) continue;
+        cursor.space();
+        const bool sign = cursor.eat("°") || cursor.eat("º") || cursor.eat_any_word({"degree", "deg"});
+        cursor.space();
+        const bool scale = cursor.word() == "C" || cursor.word() == "F";
+        const auto& before = words[i - 1].folded;
+        const bool led = before == "to" || before == "at" || before == "below" || before == "under";
+        const bool range = i > 1 && std::isdigit(static_cast<unsigned char>(words[i - 2].raw.front())) != 0;  // "1 to 2 C milk" are cups
+        if (!(sign && (scale || led)) && !(scale && led && !range)) continue;
+        if (scale) cursor.go(cursor.at() + 1);
+        std::size_t from = i;
+        while (from > 1 && (words[from - 1].folded == "to" || words[from - 1].folded == "at" || words[from - 1].folded == "about" ||
+                            words[from - 1].folded == "below" || words[from - 1].folded == "under"))
+            --from;
+        blank(line, words[from].begin, cursor.at());
+    }
+}
+
+}  // namespace
+
+void clean_line(std::string& line) {
+    for (const std::string_view sign : {"\t", "\u00A0", "\u2009", "\u202F", "\u2026", "[ ]", "[x]", "[X]", "†", "‡", "☑", "✔"})
+        blank_all(line, sign);
+    for (std::size_t i = line.find(".."); i != std::string::npos; i = line.find("..", i)) {
+        const std::size_t end = std::min(line.find_first_not_of('.', i), line.size());
+        blank(line, i, end);
+    }
+    take_temperatures(line);
+}
+
+std::size_t line_start(const std::string& line) {
+    Cursor cursor(line);
+    cursor.space();
+    const std::size_t before = cursor.at();
+    const bool bullet = std::any_of(bullets.begin(), bullets.end(), [&](auto sign) { return cursor.eat(sign); });
+    if (!bullet && !(cursor.eat_dash() && !cursor.digit())) cursor.go(before);
+    cursor.space();
+    return past_numbering(line, cursor.at());
+}
+
+void rewrite_phrases(std::string& line) {
+    const auto words = words_of(line);
+    if (words.size() > 2 && words[words.size() - 2].folded == "x") {  // "green chiles x 4"
+        Cursor cursor(line, words.back().begin);
+        if (number_at(cursor, false)) blank(line, words[words.size() - 2].begin, words.back().begin);
+    }
+    if (!rewrite_part_of(line)) rewrite_done_to_part(line);
+}
+
+std::string take_extra(std::string& line) {
+    constexpr std::array<std::string_view, 3> firsts{"or", "plus", "and"};
+    constexpr std::array<std::string_view, 8> nexts{"more", "extra", "as", "additional", "less", "a bit more", "a little more", "so"};
+    const auto words = words_of(line);
+    for (std::size_t i = 2; i + 1 < words.size(); ++i) {
+        if (std::find(firsts.begin(), firsts.end(), words[i].folded) == firsts.end()) continue;
+        const auto& next = words[i + 1].folded;
+        const bool to_taste = next == "to" && i + 2 < words.size() && (words[i + 2].folded == "taste" || words[i + 2].folded == "your");
+        const bool more = std::any_of(nexts.begin(), nexts.end(), [&](std::string_view told) {
+            return told == next || (i + 3 < words.size() && told == next + " " + words[i + 2].folded + " " + words[i + 3].folded);
+        });
+        if (!to_taste && !more) continue;
+        std::string taken = line.substr(words[i].begin, words.back().end - words[i].begin);
+        blank(line, words[i].begin, words.back().end);
+        return taken;
+    }
+    return {};
+}
+
+bool names_two_parts(const std::string& line) {
+    const auto words = words_of(line);
+    for (std::size_t i = 0; i + 3 < words.size(); ++i)
+        if (is_part(words[i].folded) && is_part(words[i + 2].folded) && words[i + 3].folded == "of") return true;
+    for (std::size_t i = 1; i + 2 < words.size(); ++i)  // "1 lime, juice and zest"
+        if (is_part(words[i].folded) && words[i + 1].folded == "and" && is_part(words[i + 2].folded)) return true;
+    return false;
+}
+
+}  // namespace standin

@@ -1,0 +1,102 @@
+#include "formula/line/line_prepared.hpp"
+
+#include <algorithm>
+
+namespace standin {
+namespace {
+
+Error open_question(std::string message, std::vector<std::string> hints = {}) {
+    return {Trouble::bad_data, std::move(message), "", std::move(hints)};
+}
+
+bool among(const std::vector<Prepared>& all, std::string_view preparation) {
+    return std::any_of(all.begin(), all.end(), [&](const Prepared& p) { return p.preparation == preparation; });
+}
+
+// The measures of the knowledge are of the edible part: a clove of garlic is weighed without its skin. A potato has no part that is always
+// waste, so its skin is in.
+bool measured_without(const Prepared& prepared, const Ingredient& ingredient) {
+    const auto& p = prepared.preparation;
+    const bool skin_is_waste = ingredient.edible && (ingredient.tissue == Tissue::bulb || ingredient.tissue == Tissue::root);
+    return p == "husked" || p == "shelled" || p == "trimmed" || (p == "peeled" && skin_is_waste);
+}
+
+// A volume of something that shrinks or swells on the way has no known weight.
+std::optional<Error> unknown_volume(const MeasuredFood& food, bool changed_before) {
+    const bool by_volume = !food.notes.grams && !counts(food.amount) && !by_weight(food.amount);
+    if (by_volume && among(food.name.after.prepared, "dried")) return open_question("measured before drying or after: expected grams");
+    if (by_volume && changed_before)
+        return open_question("a " + std::string(food.amount.parts.front().unit->word) + " of " + food.name.ingredient->names.front() +
+                             " prepared so has no known weight: expected grams");
+    return std::nullopt;
+}
+
+}  // namespace
+
+bool counts(const AmountText& amount) {
+    const Unit* unit = amount.parts.front().unit;
+    return !unit || unit->dimension == Dimension::count;
+}
+
+bool by_weight(const AmountText& amount) {
+    const Unit* unit = amount.parts.front().unit;
+    return unit && (unit->dimension == Dimension::mass || unit->dimension == Dimension::percent);
+}
+
+std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
+    const auto& [name, amount, notes, knowledge] = food;
+    const auto& before = name.before.prepared;
+    const auto& after = name.after.prepared;
+    line.prepared = before;
+    line.prepared.insert(line.prepared.end(), after.begin(), after.end());
+    if (notes.weighed_after) {
+        line.weighed_prepared = *notes.weighed_after && !line.prepared.empty();
+        return std::nullopt;
+    }
+    const Unit* unit = amount.parts.front().unit;
+    const bool contained = amount.container || (unit && is_container(*unit) && notes.grams);
+    if (contained && among(line.prepared, "drained"))
+        return open_question("what a tin says is its weight before draining: expected the drained weight",
+                             {"240 g white beans", "240 g drained white beans"});
+    const bool by_measure = !notes.grams && !by_weight(amount);
+    const auto done_already = [&](const Prepared& p) { return by_measure && measured_without(p, *food.name.ingredient); };
+    const auto changes = [&](const Prepared& p) { return !done_already(p) && !changes_nothing(p, *food.name.ingredient, food.knowledge); };
+    const bool changed_before = std::any_of(before.begin(), before.end(), changes),
+               changed_after = std::any_of(after.begin(), after.end(), changes);
+    const bool whole = counts(amount) && !notes.grams;
+    if (whole && among(before, "dried"))
+        return open_question("how much one dried piece of " + name.ingredient->names.front() + " weighs is not known: expected grams");
+    line.weighed_prepared = !before.empty() && !whole && !changed_after;
+    if (std::any_of(line.prepared.begin(), line.prepared.end(), done_already)) {
+        if (changed_before || changed_after) std::erase_if(line.prepared, done_already);
+        else line.weighed_prepared = true;
+    }
+    if (!whole && changed_before && changed_after)
+        return open_question("weighed between two preparations: say which weight this is",
+                             {"put all preparations behind a comma and weigh first", "add [weighed prepared]"});
+    return unknown_volume(food, changed_before);
+}
+
+std::optional<Error> means_another(const NameRead& name, const AmountText& amount) {
+    const Ingredient& ingredient = *name.ingredient;
+    const Unit* unit = amount.parts.front().unit;
+    const bool bare = name.before.words.empty() && name.after.words.empty();
+    if (!unit && bare && name.is_unit_word) return open_question("cloves of garlic, or the spice", {"4 garlic cloves", "4 whole cloves"});
+    const bool large_spoon = unit && (unit->word == "tbsp" || unit->word == "dessertspoon");
+    if (ingredient.tissue == Tissue::root && large_spoon && bare && !name.other_form.empty())
+        return open_question("a " + std::string(unit->word) + " of " + ingredient.names.front() + ": fresh and grated, or " +
+                                 name.other_form + ", which is several times as strong",
+                             {"1 tbsp grated " + ingredient.names.front(), "1 tbsp " + name.other_form});
+    constexpr double small_volume = 60;  // mL: fresh chiles are measured by the cup. Judgement
+    const bool spoon = unit && (unit->word == "pinch" || unit->word == "dash" ||
+                                (unit->dimension == Dimension::volume && unit->size.mid * amount.parts.front().number.mid <= small_volume));
+    const auto cut = [](const std::vector<std::string>& words) {
+        return std::any_of(words.begin(), words.end(), [](const auto& w) { return w == "chopped" || w == "minced" || w == "diced"; });
+    };
+    if (ingredient.tissue == Tissue::chile_flesh && spoon && !cut(name.before.words) && !cut(name.after.words))
+        return open_question("a " + std::string(unit->word) + " of " + ingredient.names.front() + ": fresh and chopped, or a ground spice",
+                             {"1 tsp cayenne", "1 tsp crushed red pepper", "1 tsp chopped red pepper"});
+    return std::nullopt;
+}
+
+}  // namespace standin

@@ -1,0 +1,31 @@
+// What was done to a line's food, and whether the amount was measured before it or after.
+#pragma once
+
+#include <optional>
+
+#include "formula/lexer/quantity_text.hpp"
+#include "formula/line/line_notes.hpp"
+#include "formula/line/name_text.hpp"
+#include "standin/formula.hpp"
+
+namespace standin {
+
+struct MeasuredFood {
+    const NameRead& name;
+    const AmountText& amount;
+    const LineNotes& notes;
+    const Knowledge& knowledge;
+};
+
+/// Things are counted, not weighed or measured by volume.
+bool counts(const AmountText& amount);
+
+bool by_weight(const AmountText& amount);
+
+/// Fills `prepared` and `weighed_prepared`, or says why the words leave open what was measured. The error has no place yet.
+std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food);
+
+/// Says so where an amount like this is more likely of another food: "4 cloves" of garlic, a teaspoon of a ground spice.
+std::optional<Error> means_another(const NameRead& name, const AmountText& amount);
+
+}  // namespace standin

@@ -1,0 +1,319 @@
+#include "formula/line/line_text.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/band.hpp"
+#include "core/names.hpp"
+#include "formula/line/amount.hpp"
+#include "formula/line/line_asides.hpp"
+#include "formula/line/line_beside.hpp"
+#include "formula/line/line_doubts.hpp"
+#include "formula/line/line_notes.hpp"
+#include "formula/line/line_phrases.hpp"
+#include "formula/line/line_prepared.hpp"
+#include "formula/line/line_twice.hpp"
+#include "formula/line/name_text.hpp"
+#include "formula/line/passed_over.hpp"
+#include "formula/line/prepared_text.hpp"
+
+namespace standin {
+namespace {
+
+constexpr int understood = 4;          // how far a reading came when every word had its meaning
+constexpr std::size_t longest = 2000;  // bytes
+constexpr double same_weight = 0.14;   // judgement: "1 oz (25 g)" and "1 lb (500 g)" still mean one weight
+constexpr double rounding = 0.03;      // judgement: "2 lb (900 g)" is one weight, rounded
+
+struct Candidate {
+    AmountText amount;
+    std::size_t begin = 0, end = 0;
+};
+
+struct Missed {
+    int depth = -1;  // how far the reading came; the error of the farthest is shown
+    Error error;
+};
+
+class LineReader {
+public:
+    LineReader(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after)
+        : written_(line), line_(line), origin_(origin), knowledge_(knowledge) {
+        clean_line(line_);
+        notes_ = take_notes(line_, knowledge);
+        if (after) notes_.weighed_after = after;
+        take_per();
+        take_whole();
+        rewrite_phrases(line_);
+        if (auto extra = take_extra(line_); !extra.empty()) notes_.passed.push_back(std::move(extra));
+        start_ = line_start(line_);
+        std::fill(line_.begin(), line_.begin() + static_cast<std::ptrdiff_t>(start_), ' ');
+        take_second_amount(line_, start_, notes_);
+    }
+
+    Result<ReadLine> read() {
+        for (const auto& candidate : candidates()) {
+            auto line = attempt(candidate);
+            if (line || missed_.depth >= understood) return line;
+        }
+        const auto vague = vague_amount(line_);
+        if (!vague.empty() && missed_.depth <= 3 && (missed_.depth < 0 || vague == "to taste" || (vague != "optional" && !measured())))
+            return failure(Trouble::bad_data, "\"" + std::string(vague) + "\" is no amount: expected a weight or a measure",
+                           origin_.start(), {"18 g", "1 tsp", "1.8 % of meat"});
+        if (missed_.depth <= 3 && names_two_parts(line_))
+            return failure(Trouble::bad_data, "two ingredients in one line: expected one", origin_.start(),
+                           {"zest of 1 lemon", "juice of 1 lemon"});
+        if (missed_.depth < 0)
+            return failure(Trouble::bad_data, "no amount in this line: expected one such as \"300 g spinach\" or \"salt, 18 g\"",
+                           origin_.start());
+        return Failure(std::move(missed_.error));
+    }
+
+    // A weight or a volume leads the line, so "part", "optional" and the like in it tell of something else.
+    bool measured() const {
+        Cursor cursor(line_, start_);
+        const auto amount = amount_at(cursor);
+        const Unit* unit = amount ? amount->parts.front().unit : nullptr;
+        return unit && unit->dimension != Dimension::count;
+    }
+
+    bool found_no_amount() const { return missed_.depth < 0; }
+
+private:
+    bool digit_near(std::size_t at, bool behind) const {
+        if (!behind) return at > 0 && line_[at - 1] >= '0' && line_[at - 1] <= '9';
+        Cursor cursor(line_, at + 1);
+        cursor.space();
+        return number_at(cursor, false).has_value();
+    }
+
+    // "per kg of meat" may stand anywhere in the line.
+    void take_per() {
+        for (std::size_t i = 1; i < line_.size() && !per_; ++i) {
+            if (line_[i] != '/' && !(line_[i - 1] == ' ' && line_.compare(i, 4, "per ") == 0)) continue;
+            if (line_[i] == '/' && (digit_near(i, false) || digit_near(i, true))) continue;  // a fraction, or an amount told twice
+            Cursor cursor(line_, i);
+            per_ = per_at(cursor);
+            if (!per_) continue;
+            share_text_ = " " + line_.substr(i, cursor.at() - i);
+            std::fill(line_.begin() + static_cast<std::ptrdiff_t>(i), line_.begin() + static_cast<std::ptrdiff_t>(cursor.at()), ' ');
+        }
+    }
+
+    // So may the "of meat" of a percentage.
+    void take_whole() {
+        if (line_.find('%') == std::string::npos) return;
+        for (std::size_t i = line_.find(" of "); i != std::string::npos && whole_ == Whole::unsaid; i = line_.find(" of ", i + 1)) {
+            Cursor cursor(line_, i);
+            whole_ = whole_at(cursor);
+            if (whole_ == Whole::unsaid) continue;
+            share_text_ = line_.substr(i, cursor.at() - i);
+            std::fill(line_.begin() + static_cast<std::ptrdiff_t>(i), line_.begin() + static_cast<std::ptrdiff_t>(cursor.at()), ' ');
+        }
+    }
+
+    void add(std::vector<Candidate>& out, std::size_t at, bool with_unit) const {
+        Cursor cursor(line_, at);
+        if (auto amount = amount_at(cursor, with_unit)) out.push_back({std::move(*amount), at, cursor.at()});
+    }
+
+    std::vector<Candidate> candidates() {
+        std::vector<Candidate> out;
+        const std::size_t first = start_;
+        add(out, first, true);
+        const bool leading = !out.empty();
+        if (leading && out.front().amount.parts.front().unit) add(out, first, false);
+        bool fresh_word = false, fresh_segment = false;
+        for (std::size_t i = first; i < line_.size() && out.size() < 8; ++i) {
+            if (i > first && (fresh_word || fresh_segment)) add_trailing(out, i, fresh_segment);
+            const char c = line_[i];
+            fresh_segment = c == ',' || c == ':' || (fresh_segment && c == ' ');
+            fresh_word = c == ' ' || fresh_segment;
+        }
+        return out;
+    }
+
+    // An amount behind the name: digits anywhere, words ("a pinch") behind a comma; with a unit, or nothing after it.
+    void add_trailing(std::vector<Candidate>& out, std::size_t at, bool words) const {
+        Cursor cursor(line_, at);
+        if (!words && !number_at(cursor, false)) {
+            Cursor unit(line_, at);
+            const auto single = unit_at(unit);
+            if (!single || single->unit->size.mid <= 0 || single->unit->dimension != Dimension::count) return;
+        }
+        cursor.go(at);
+        auto amount = amount_at(cursor);
+        if (!amount) return;
+        std::size_t end = cursor.at();
+        cursor.space();
+        if (amount->parts.front().unit) return out.push_back({std::move(*amount), at, end});
+        // "onion, 1 medium"
+        const auto size = cursor.word();
+        if (amount->size = size_word(fold(size)); !amount->size.empty()) cursor.go(end = cursor.at() + size.size());
+        cursor.space();
+        if (cursor.done() || cursor.rest().front() == ',') out.push_back({std::move(*amount), at, end});
+    }
+
+    Failure miss(int depth, Error error, std::size_t at) {
+        if (error.where.empty()) error.where = origin_.at(at);
+        if (depth > missed_.depth) missed_ = {depth, error};
+        return Failure(std::move(error));
+    }
+
+    Result<ReadLine> attempt(const Candidate& candidate) {
+        std::string line = line_;
+        std::fill(line.begin() + static_cast<std::ptrdiff_t>(candidate.begin), line.begin() + static_cast<std::ptrdiff_t>(candidate.end),
+                  ' ');
+        if (candidate.begin > start_) line[candidate.begin] = ',';
+        const LineContext context{line, origin_, knowledge_};
+        const Unit* unit = candidate.amount.parts.front().unit;
+        const Unit* container = unit && is_container(*unit) ? unit : candidate.amount.container;
+        auto name = read_name(context, given(candidate.amount), !notes_.weighed_after, unit, container);
+        if (!name) return miss(name.error().where.empty() ? 0 : name_depth(name.error()), std::move(name.error()), candidate.begin);
+        AmountText amount = candidate.amount;
+        if (!amount.parts.front().unit) amount.parts.front().unit = name->measure;
+        if (amount.of == Whole::unsaid) amount.of = whole_;
+        if (per_) {
+            amount.per_grams = per_->grams;
+            amount.of = per_->of;
+        }
+        if (auto other = other_food_in_brackets(*name); !other.empty())
+            return miss(
+                understood,
+                {Trouble::bad_data, "two foods are named, " + name->ingredient->names.front() + " and " + other, "", {"name one of them"}},
+                candidate.begin);
+        if (auto doubtful = means_another(*name, candidate.amount)) return miss(understood, std::move(*doubtful), candidate.begin);
+        return weigh_line(*name, amount, candidate.begin);
+    }
+
+    // "Tomato sauce (ketchup)": the bracket does not say the same. Within a family it only says it more closely.
+    std::string other_food_in_brackets(const NameRead& name) const {
+        for (const auto& passed : notes_.passed)
+            if (const auto* other = knowledge_.ingredient_named(passed);
+                other && other->family != name.ingredient->family && written_.find("(" + passed + ")") != std::string_view::npos)
+                return other->names.front();
+        return {};
+    }
+
+    Given given(const AmountText& amount) const {
+        const Unit* unit = amount.parts.front().unit;
+        if ((unit && unit->dimension != Dimension::count) || notes_.grams) return Given::weight;
+        return unit ? Given::things : Given::number;
+    }
+
+    static int name_depth(const Error& error) { return error.message.rfind("unknown ingredient", 0) == 0 ? 1 : 3; }
+
+    Result<ReadLine> weigh_line(const NameRead& name, const AmountText& amount, std::size_t at) {
+        std::vector<std::string> words = name.before.words;
+        words.insert(words.end(), name.after.words.begin(), name.after.words.end());
+        words.insert(words.end(), name.words.begin(), name.words.end());
+        auto weighed = notes_.grams && !notes_.range_only && counts(amount) ? Result<Weighed>(Weighed{{0, 0, 0}, {}})
+                                                                            : weigh(amount, *name.ingredient, words);
+        if (!weighed) return miss(2, std::move(weighed.error()), at);
+        if (amount.of == Whole::unsaid)
+            return miss(understood,
+                        {Trouble::bad_data,
+                         "a share of what: expected \"of meat\" or \"of batch\"",
+                         "",
+                         {"1.8 % of meat", "1.5 % of batch", "18 g per kg of meat"}},
+                        at);
+        ReadLine read;
+        read.where = origin_.at(at);
+        read.line.ingredient = name.ingredient->id;
+        read.line.keep = notes_.keep;
+        read.line.written = written_amount(at);
+        read.doubts = doubts_about_line(name, amount, *weighed, notes_);
+        if (auto purpose = outside_purpose(written_); !purpose.empty())
+            read.doubts.push_back({Confidence::unsure, purpose + ": counted into the mass; take the line out if it stays outside", true});
+        if ((" " + fold(written_) + " ").find(" optional ") != std::string::npos)
+            read.doubts.push_back({Confidence::likely, "optional: counted in", false});
+        for (const auto& doubt : read.doubts)
+            if (doubt.always) read.line.notes.push_back(doubt.text);
+        if (auto wrong = noted_weight(amount, *weighed, read.doubts)) return miss(understood, std::move(*wrong), at);
+        if (amount.of == Whole::none) {
+            read.line.grams = weighed->grams;
+            read.line.count = notes_.count ? notes_.count : weighed->count;
+            if (auto wrong = absurd(read.line.grams); !wrong.empty())
+                return miss(understood, {Trouble::bad_data, std::move(wrong), "", {}}, at);
+        } else {
+            read.share = share(amount, *weighed);
+            if (read.share->fraction.low <= 0) return miss(understood, {Trouble::bad_data, "a share must be more than zero", "", {}}, at);
+        }
+        if (auto wrong = settle_preparations(read.line, {name, amount, notes_, knowledge_})) return miss(understood, std::move(*wrong), at);
+        return read;
+    }
+
+    static Share share(const AmountText& amount, const Weighed& weighed) {
+        if (amount.per_grams <= 0) return {amount.of, scaled(amount.parts.front().number, 0.01), std::nullopt};
+        Share out{amount.of, scaled(weighed.grams, 1 / amount.per_grams), std::nullopt};
+        if (weighed.count) out.count = *weighed.count / amount.per_grams;
+        return out;
+    }
+
+    // A weight in brackets settles a count or a volume, and must agree with a weight.
+    std::optional<Error> noted_weight(const AmountText& amount, Weighed& weighed, std::vector<LineDoubt>& doubts) const {
+        if (!notes_.grams || amount.of != Whole::none) return std::nullopt;
+        const Unit* unit = amount.parts.front().unit;
+        Band noted = *notes_.grams;
+        if (notes_.each) noted = scaled(noted, amount.parts.front().number.mid);
+        else if (unit && is_container(*unit) && amount.parts.front().number.mid > 1)
+            return Error{Trouble::bad_data, "is the weight in brackets that of one or of all", "", {"2 x 400 g", "2 cans (400 g each)"}};
+        if (unit && unit->dimension == Dimension::mass) {
+            if (notes_.range_only) noted.mid = weighed.grams.mid;
+            if (std::abs(noted.mid - weighed.grams.mid) > same_weight * weighed.grams.mid)
+                return Error{Trouble::bad_data, "the weight in brackets is another one: expected the same weight twice", "", {}};
+            if (!notes_.about && std::abs(noted.mid - weighed.grams.mid) > rounding * weighed.grams.mid) {
+                weighed.grams = {std::min(noted.low, weighed.grams.low), weighed.grams.mid, std::max(noted.high, weighed.grams.high)};
+                doubts.push_back({Confidence::likely, "two weights are told that differ: the first is taken, the band spans both", false});
+            } else if (!notes_.about && noted.low < noted.high && noted.low <= weighed.grams.mid && noted.high >= weighed.grams.mid)
+                weighed.grams = {noted.low, weighed.grams.mid, noted.high};
+            return std::nullopt;
+        }
+        const bool single = counts(amount) && !(unit && (is_container(*unit) || unit->size.mid > 0 || unit->word == "bunch"));
+        weighed = {noted, single ? std::optional<double>(amount.parts.front().number.mid) : std::nullopt};
+        return std::nullopt;
+    }
+
+    std::string written_amount(std::size_t at) const {
+        Cursor cursor(line_, at);
+        amount_at(cursor);
+        std::string out(std::string_view(line_).substr(at, cursor.at() - at));
+        out.erase(0, out.find_first_not_of(" \n"));
+        while (!out.empty() && out.back() == ' ') out.pop_back();
+        return out + share_text_;
+    }
+
+    std::string_view written_;
+    std::string line_;
+    std::size_t start_ = 0;
+    const Origin& origin_;
+    const Knowledge& knowledge_;
+    LineNotes notes_;
+    std::optional<Per> per_;
+    Whole whole_ = Whole::unsaid;
+    std::string share_text_;
+    Missed missed_;
+};
+
+}  // namespace
+
+Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after) {
+    if (line.size() > longest)
+        return failure(Trouble::bad_data, "a line of over 2000 letters: expected one ingredient a line", origin.start());
+    if (auto cure = curing_salt(line)) {
+        cure->where = origin.start();
+        return Failure(std::move(*cure));
+    }
+    LineReader reader(line, origin, knowledge, after);
+    auto read = reader.read();
+    const auto open = line.find('('), close = line.find(')', open);
+    if (read || !reader.found_no_amount() || close == std::string_view::npos) return read;
+    // "salt (18 g)": the amount itself stands in brackets.
+    std::string opened(line);
+    opened[open] = ',';
+    opened[close] = ' ';
+    auto again = LineReader(opened, origin, knowledge, after).read();
+    return again ? again : read;
+}
+
+}  // namespace standin

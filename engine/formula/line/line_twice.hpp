@@ -1,0 +1,13 @@
+// The same amount told twice outside brackets: "500 g / 1 lb 2 oz", "salt | 18 g | 3 tsp", "pork 500 g 1.10 lb".
+#pragma once
+
+#include <string>
+
+#include "formula/line/line_notes.hpp"
+
+namespace standin {
+
+/// Blanks the second telling; a weight in it counts like one in brackets. `start`: where the line begins behind bullets.
+void take_second_amount(std::string& line, std::size_t start, LineNotes& notes);
+
+}  // namespace standin

@@ -1,0 +1,344 @@
+#include "formula/line/name_text.hpp"
+
+#include <algorithm>
+#include <array>
+#include <initializer_list>
+
+#include "core/names.hpp"
+#include "formula/line/amount.hpp"
+#include "formula/line/lean_share.hpp"
+#include "formula/line/passed_over.hpp"
+#include "formula/line/process_text.hpp"
+#include "knowledge/effects.hpp"
+
+namespace standin {
+namespace {
+
+constexpr std::size_t longest_name = 7;  // words
+
+struct Span {
+    const Ingredient* ingredient = nullptr;
+    std::size_t first = 0, last = 0;
+    std::string meant;  // the trade word, where it was understood by one
+
+    std::size_t length() const { return last - first; }
+    bool generic() const { return !meant.empty(); }
+};
+
+// "lean fresh pork" as "lean pork": words that say nothing about the kind may stand inside a name. Empty when there are none.
+std::string without_fillers(const std::vector<Word>& words, std::size_t first, std::size_t last) {
+    std::string out;
+    bool shorter = false;
+    for (std::size_t i = first; i < last; ++i) {
+        const bool filler = i > first && i + 1 < last && passable(words, i) > 0 && words[i].folded.size() > 3;  // not "of", "and", "the"
+        shorter = shorter || filler;
+        if (!filler) out += (out.empty() ? "" : " ") + words[i].raw;
+    }
+    return shorter ? out : std::string();
+}
+
+// The longest known name that starts in the first segment with any; of two as long, one that leaves no kind open.
+Span find(const std::vector<Word>& words, const Knowledge& knowledge) {
+    Span best;
+    for (std::size_t first = 0; first < words.size(); ++first) {
+        if (best.ingredient && words[first].segment > words[best.first].segment) break;
+        for (std::size_t last = std::min(words.size(), first + longest_name); last > first; --last) {
+            const std::size_t length = last - first;
+            // "minced pork shoulder": what is minced is the shoulder.
+            const bool only_cut = best.ingredient && first < best.last && cut_word(words, best.first) > 0;
+            if (best.ingredient && (length < best.length() || (length == best.length() && !best.generic() && !only_cut))) break;
+            // Over a comma only to the end of what stands behind it: "lean pork, leg", but not "pork, fat and lean".
+            const bool cut_off = last < words.size() && words[last].segment == words[last - 1].segment;
+            const auto& end = words[last - 1].folded;
+            const bool tells_kind = end == "fat" || end == "lean";  // "bacon, fat" is fat bacon, not bacon fat
+            if (words[last - 1].segment != words[first].segment && (cut_off || tells_kind)) continue;
+            std::string name = phrase(words, first, last);
+            const auto* found = known_ingredient(name, knowledge);
+            if (!found && !knowledge.ingredient_meant(name))
+                if (auto shorter = without_fillers(words, first, last); !shorter.empty())
+                    found = known_ingredient(name = std::move(shorter), knowledge);
+            if (found) best = {found, first, last, {}};
+            else if (const auto* meant = knowledge.ingredient_meant(name); meant && (!best.ingredient || length > best.length()))
+                best = {meant, first, last, name};
+        }
+    }
+    return best;
+}
+
+bool is_one_of(const Unit* unit, std::initializer_list<std::string_view> words) {
+    return unit && std::find(words.begin(), words.end(), unit->word) != words.end();
+}
+
+// Whether the words behind a comma are a preparation to be done, and not part of the name. Cutting always is; any other only where
+// the knowledge has no food of that name ("parsley, dried" and "sage, fresh" are foods of their own, "spinach, blanched" is spinach).
+bool is_preparation(const std::vector<Word>& words, std::size_t first, std::size_t last, const Ingredient& ingredient,
+                    const Knowledge& knowledge, bool kinds, const Unit* unit) {
+    const std::size_t end = preparation_end(words, first, last, knowledge);
+    if (end == first) return false;
+    const Preparation& preparation = *knowledge.preparation_named(phrase(words, first, end));
+    if (!effect_on(preparation, ingredient.tissue)) return false;
+    // A pound of onions is ground in the mincer, a spoonful is powder.
+    if (preparation.id == "ground" && ingredient.tissue == Tissue::bulb && !is_one_of(unit, {"tsp", "tbsp"})) return true;
+    const bool names_kinds = preparation.id == "ground" || preparation.id == "crushed" || preparation.id == "raw";  // "red pepper, crushed"
+    return !kinds || (!names_kinds && changes_nothing({preparation.id, {}}, ingredient, knowledge));
+}
+
+void erase(std::vector<Word>& words, std::size_t first, std::size_t last) {
+    words.erase(words.begin() + static_cast<std::ptrdiff_t>(first), words.begin() + static_cast<std::ptrdiff_t>(last));
+}
+
+std::size_t segment_end(const std::vector<Word>& words, std::size_t first) {
+    std::size_t last = first;
+    while (last < words.size() && words[last].segment == words[first].segment) ++last;
+    return last;
+}
+
+// "pepper, white" is "white pepper" when that is a name, "beef, lean" the trade word "lean beef"; the words leave the line.
+void invert(std::vector<Word>& words, Span& span, const Knowledge& knowledge, bool kinds, const Unit* unit) {
+    for (std::size_t first = span.last, last = first; first < words.size(); first = last) {
+        last = segment_end(words, first);
+        if (words[first].segment <= words[span.first].segment ||
+            is_preparation(words, first, last, *span.ingredient, knowledge, kinds, unit))
+            continue;
+        std::string name = phrase(words, first, last) + " " + phrase(words, span.first, span.last);
+        const auto* found = known_ingredient(name, knowledge);
+        const bool leaner = fold(phrase(words, first, last)) == "lean";
+        const auto* meant = !found && (span.generic() || leaner) ? knowledge.ingredient_meant(name) : nullptr;
+        if (!found && !meant) continue;
+        span.ingredient = found ? found : meant;
+        span.meant = found ? std::string() : std::move(name);
+        return erase(words, first, last);
+    }
+}
+
+// "rice, boiled" where "rice" by itself is nobody's name.
+Span find_inverted(std::vector<Word>& words, const Knowledge& knowledge) {
+    if (words.empty()) return {};
+    const std::size_t behind = segment_end(words, 0);
+    for (std::size_t first = behind, last = first; first < words.size(); first = last) {
+        last = segment_end(words, first);
+        if (const auto* found = known_ingredient(phrase(words, first, last) + " " + phrase(words, 0, behind), knowledge)) {
+            erase(words, first, last);
+            return {found, 0, behind, {}};
+        }
+    }
+    return {};
+}
+
+// "pork, back fat": behind a trade word the whole name of a cut of the same animal.
+void find_beside(std::vector<Word>& words, Span& span, const Knowledge& knowledge) {
+    if (!span.ingredient->meat || span.last >= words.size() || words[span.last].segment == words[span.first].segment) return;
+    const std::size_t last = segment_end(words, span.last);
+    const auto* cut = known_ingredient(phrase(words, span.last, last), knowledge);
+    if (!cut)
+        cut = known_ingredient(phrase(words, span.first, span.first + span.length()) + " " + phrase(words, span.last, last), knowledge);
+    if (!cut || !cut->meat || cut->meat->species != span.ingredient->meat->species) return;
+    span.ingredient = cut;
+    span.meant.clear();
+    erase(words, span.last, last);
+}
+
+const Unit* counted(const Word& word, const Ingredient& ingredient) {
+    const Unit* unit = unit_named(word.folded);
+    if (!unit || unit->dimension != Dimension::count) return nullptr;
+    const bool stick = unit->word == "stick" && has_measure(ingredient, "stalk");
+    return stick || has_measure(ingredient, unit->word) ? unit : nullptr;
+}
+
+bool any_of(const std::vector<Word>& words, std::initializer_list<std::string_view> wanted) {
+    return std::any_of(words.begin(), words.end(),
+                       [&](const Word& word) { return std::find(wanted.begin(), wanted.end(), word.folded) != wanted.end(); });
+}
+
+bool was_cut(const std::vector<Word>& words) {
+    return any_of(words, {"chopped", "minced", "torn", "snipped", "shredded", "stemmed", "bruised"});
+}
+
+// The same plant or cut under a name with `kind` in front: another ingredient, or null.
+const Ingredient* other_kind(std::string_view kind, const std::vector<Word>& words, const Span& span, const Knowledge& knowledge) {
+    const auto* other = known_ingredient(std::string(kind) + " " + phrase(words, span.first, span.last), knowledge);
+    return other == span.ingredient ? nullptr : other;
+}
+
+std::optional<LeanShare> said_lean(const std::vector<Word>& words) {
+    for (std::size_t i = 0; i < words.size(); ++i)
+        if (const auto share = lean_share(words, i)) return share;
+    return std::nullopt;
+}
+
+// "6 sprigs thyme", "1 tbsp chopped sage", "1 bunch coriander": what is counted by the sprig or chopped is the fresh plant, though the bare
+// name means the dried one. "Chicken thighs, boneless and skinless" are the skinless ones, "ground beef,
+// 85% lean" is that of a name of its own.
+void settle_kind(const std::vector<Word>& words, Span& span, const Unit* unit, const Knowledge& knowledge) {
+    const Ingredient* other = nullptr;
+    if (span.ingredient->tissue == Tissue::dry) {
+        const bool of_plant = is_one_of(unit, {"sprig", "leaf", "bunch", "handful", "stalk"}) && !has_measure(*span.ingredient, unit->word);
+        if (of_plant || was_cut(words)) other = other_kind("fresh", words, span, knowledge);
+        if (!other && is_one_of(unit, {"bulb", "head", "stalk", "root"}))  // "1 bulb of fennel"
+            other = known_ingredient(phrase(words, span.first, span.last) + " " + std::string(unit->word), knowledge);
+    } else if (const auto share = said_lean(words); share && span.ingredient->meat) {
+        const bool within = share->first < span.first && share->last > span.first;  // "85% lean ground beef", known as lean ground beef
+        Span rest = span;
+        if (within) rest.first = share->last;
+        other = other_kind(plain_number(share->lean) + " lean", words, rest, knowledge);
+        if (other && within) span.first = share->first;
+    } else if (any_of(words, {"skinless", "skinned"})) {
+        other = other_kind("skinless", words, span, knowledge);
+    }
+    if (!other) return;
+    span.ingredient = other;
+    span.meant.clear();
+}
+
+// The name of the form not taken, where the words leave fresh or dried open.
+std::string other_form(const std::vector<Word>& words, const Span& span, const Unit* unit, const Knowledge& knowledge) {
+    if (was_cut(words) || any_of(words, {"fresh", "freshly", "dried", "ground", "grated", "powdered", "rubbed"})) return {};
+    const Ingredient* other = nullptr;
+    if (span.ingredient->tissue == Tissue::dry) other = other_kind("fresh", words, span, knowledge);
+    else if (span.ingredient->tissue == Tissue::root || is_one_of(unit, {"tsp", "tbsp", "dessertspoon", "saltspoon", "pinch", "dash"})) {
+        other = other_kind("dried", words, span, knowledge);
+        if (!other) other = other_kind("ground", words, span, knowledge);
+    }
+    return other ? other->names.front() : std::string();
+}
+
+// "1 tsp ginger" among spices is the ground one; that this was presumed is told. Of a root only: its fresh form is not measured by a
+// teaspoon unless it is said to be cut.
+bool presume_ground(const std::vector<Word>& words, Span& span, const Unit* unit, const Knowledge& knowledge) {
+    if (span.ingredient->tissue != Tissue::root || !is_one_of(unit, {"tsp", "pinch", "dash", "smidgen", "saltspoon"})) return false;
+    if (was_cut(words) || any_of(words, {"fresh", "freshly", "grated", "peeled", "root", "juice", "crushed", "pureed"})) return false;
+    const auto* ground = other_kind("ground", words, span, knowledge);
+    if (!ground) return false;
+    span.ingredient = ground;
+    span.meant.clear();
+    return true;
+}
+
+bool is_fresh(const Ingredient& i) {
+    constexpr std::array kept{Tissue::dry, Tissue::liquid, Tissue::paste, Tissue::egg};
+    return i.already.empty() && std::find(kept.begin(), kept.end(), i.tissue) == kept.end();
+}
+
+// "1 can green chiles" are canned green chiles, where the knowledge has them.
+void settle_container(NameRead& name, const std::vector<Word>& words, Span& span, const Unit* container, const Knowledge& knowledge) {
+    const bool said = any_of(words, {"fresh", "freshly", "dried"});
+    if (!container || !preserves(*container) || !is_fresh(*span.ingredient) || said) return;
+    name.preserved_in = container;
+    for (const std::string_view kind : {"canned", "tinned", "jarred"})
+        if (const auto* other = other_kind(kind, words, span, knowledge)) {
+            span.ingredient = other;
+            span.meant.clear();
+            name.preserved_form = true;
+            return;
+        }
+}
+
+// The words that are neither a preparation nor passed over: what must be the name, though nobody knows it.
+struct Unknown {
+    std::string name;
+    std::size_t first = 0;  // word
+};
+
+Unknown unknown_name(const std::vector<Word>& words, const Knowledge& knowledge) {
+    std::size_t first = words.size(), last = 0;
+    for (std::size_t i = 0; i < words.size();) {
+        std::size_t end = std::max({preparation_end(words, i, words.size(), knowledge), i + passable(words, i), i + cut_word(words, i)});
+        if (end == i) {
+            if (first < words.size() && words[i].segment != words[first].segment) break;
+            first = std::min(first, i);
+            last = end = i + 1;
+        }
+        i = end;
+    }
+    return first < last ? Unknown{phrase(words, first, last), first} : Unknown{};
+}
+
+Failure unknown(const std::vector<Word>& words, const LineContext& context) {
+    const auto [name, first] = unknown_name(words, context.knowledge);
+    if (name.empty()) return failure(Trouble::bad_data, "no ingredient is named in this line", context.origin.start());
+    return failure(Trouble::bad_data, "unknown ingredient \"" + name + "\"", context.origin.at(words[first].begin),
+                   context.knowledge.nearest_ingredients(name));
+}
+
+// "Shoulder pork" and "lean shoulder of pork" for "lean pork shoulder".
+const Ingredient* animal_behind(const std::string& folded, const Knowledge& knowledge) {
+    constexpr std::array<std::string_view, 4> animals{"pork", "lamb", "veal", "beef"};
+    const auto blank = folded.rfind(' ');
+    if (blank == std::string::npos) return nullptr;
+    const std::string animal = folded.substr(blank + 1);
+    if (std::find(animals.begin(), animals.end(), animal) == animals.end()) return nullptr;
+    std::string cut = folded.substr(0, blank);
+    if (cut.size() > 3 && cut.compare(cut.size() - 3, 3, " of") == 0) cut.erase(cut.size() - 3);
+    if (const auto* found = knowledge.ingredient_named(animal + " " + cut)) return found;
+    return cut.rfind("lean ", 0) == 0 ? knowledge.ingredient_named("lean " + animal + " " + cut.substr(5)) : nullptr;
+}
+
+// "Thai bird chilies" for "thai bird chile".
+const Ingredient* under_another_spelling(const std::string& folded, const Knowledge& knowledge) {
+    constexpr std::array<std::string_view, 3> spellings{"chile", "chili", "chilli"};
+    for (const auto spelling : spellings) {
+        const auto at = (" " + folded + " ").find(" " + std::string(spelling) + " ");
+        if (at == std::string::npos) continue;
+        for (const auto other : spellings)
+            if (other != spelling)
+                if (const auto* found = knowledge.ingredient_named(std::string(folded).replace(at, spelling.size(), other))) return found;
+        return nullptr;
+    }
+    return nullptr;
+}
+
+}  // namespace
+
+const Ingredient* known_ingredient(std::string_view name, const Knowledge& knowledge) {
+    if (const auto* found = knowledge.ingredient_named(name)) return found;
+    std::string id = fold(name);
+    // The living animal for its meat: "pig's skin", "calf's liver".
+    constexpr std::array<std::array<std::string_view, 2>, 5> animals{
+        {{"pig ", "pork "}, {"hog ", "pork "}, {"calf ", "veal "}, {"ox ", "beef "}, {"sheep ", "lamb "}}};
+    for (const auto& [animal, meat] : animals)
+        if (id.rfind(animal, 0) == 0)
+            if (const auto* found = knowledge.ingredient_named(std::string(meat) + id.substr(animal.size()))) return found;
+    if (const auto* found = under_another_spelling(id, knowledge)) return found;
+    if (const auto* found = animal_behind(id, knowledge)) return found;
+    std::replace(id.begin(), id.end(), ' ', '-');
+    return knowledge.ingredient(id);
+}
+
+Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, const Unit* unit, const Unit* container) {
+    auto words = words_of(context.line);
+    Span span = find(words, context.knowledge);
+    if (span.ingredient && span.generic()) find_beside(words, span, context.knowledge);
+    if (!span.ingredient) span = find_inverted(words, context.knowledge);
+    if (!span.ingredient) return unknown(words, context);
+    invert(words, span, context.knowledge, kinds, unit);
+    settle_kind(words, span, unit, context.knowledge);
+    NameRead name;
+    name.presumed = presume_ground(words, span, unit, context.knowledge);
+    settle_container(name, words, span, container, context.knowledge);
+    name.ingredient = span.ingredient;
+    for (std::size_t i = span.first; i < span.last; ++i) name.words.push_back(words[i].folded);
+    name.other_form = other_form(words, span, unit, context.knowledge);
+    name.generic = span.meant;
+    const Unit* counts = unit_named(fold(phrase(words, span.first, span.last)));
+    name.is_unit_word = counts && counts->dimension == Dimension::count;
+    for (std::size_t i = span.first; i < span.last && given == Given::number; ++i)
+        if (const Unit* unit = counted(words[i], *span.ingredient)) name.measure = unit;
+    std::size_t after = span.last;
+    if (given == Given::number && after < words.size() && counted(words[after], *span.ingredient))
+        name.measure = counted(words[after++], *span.ingredient);
+    // A word beside a trade word is more likely part of a name that is not known: "pork shouder".
+    const auto missed = [&](Error error) {
+        const bool slip = span.generic() && error.message.rfind("unknown word", 0) == 0 &&
+                          fold(name.generic).find(fold(unknown_name(words, context.knowledge).name)) == std::string::npos;
+        return slip ? unknown(words, context) : Failure(std::move(error));
+    };
+    auto said = read_prepared(words, 0, span.first, context, *span.ingredient, given);
+    if (!said) return missed(std::move(said.error()));
+    name.before = std::move(*said);
+    said = read_prepared(words, after, words.size(), context, *span.ingredient, given);
+    if (!said) return missed(std::move(said.error()));
+    name.after = std::move(*said);
+    return name;
+}
+
+}  // namespace standin

@@ -1,0 +1,389 @@
+#include "formula/line/prepared_text.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <cmath>
+
+#include "core/names.hpp"
+#include "formula/lexer/measures.hpp"
+#include "formula/lexer/number_text.hpp"
+#include "formula/line/lean_share.hpp"
+#include "formula/line/line_asides.hpp"
+#include "formula/line/passed_over.hpp"
+#include "formula/line/process_text.hpp"
+#include "knowledge/effects.hpp"
+
+namespace standin {
+namespace {
+
+constexpr std::size_t longest_name = 5;  // words
+constexpr double mostly_fat = 70;        // g in 100 g, judgement: what things are fried in
+constexpr double unchanged = 0.97;       // yields from here on count as no change of mass
+
+class PreparedReader {
+public:
+    PreparedReader(const std::vector<Word>& words, std::size_t last, const LineContext& context, const Ingredient& ingredient, Given given)
+        : words_(words), last_(last), context_(context), ingredient_(ingredient), given_(given) {}
+
+    Result<SaidOf> read(std::size_t first) {
+        first_ = first;
+        for (std::size_t i = first; i < last_;) {
+            const std::size_t end = step(i);
+            if (const std::size_t told = end == i ? aside(i) : i; told > i) {
+                said_.passed.push_back(phrase(words_, i, told));
+                i = told;
+                continue;
+            }
+            if (end == i) return trouble(i);
+            for (; i < end; ++i) said_.words.push_back(words_[i].folded);
+        }
+        return std::move(said_);
+    }
+
+private:
+    // The end of what starts at word `i`; `i` itself when nothing known does.
+    std::size_t step(std::size_t i) {
+        if (trimmed_of_fat(i)) return i + 3;
+        if (is_another_form(words_[i].folded)) return i;
+        if (is_pressed_clove(i)) return i + 1;
+        if (const std::size_t end = fried_in(i); end > i) return end;
+        if (half_cut(i) || (words_[i].folded == "up" && i > 0 && cut_word(words_, i - 1) > 0)) return i + 1;  // "ground up"
+        if (const std::size_t end = preparation(i); end > i) return end;
+        if (const auto share = fat_share(i); share && agrees(*share)) return share->end;
+        if (after_soaking(i)) return i + 1;
+        if (const std::size_t end = into_pieces(i); end > i) return end;
+        if (const std::size_t count = cut_word(words_, i)) return std::min(i + count, last_);
+        if (const std::size_t count = passable(words_, i)) return std::min(i + count, last_);
+        if (const std::size_t end = same_again(i); end > i) return end;
+        const auto& word = words_[i].folded;
+        return counts_nothing(word) || names_it_again(word) || goes_without_saying(word) ? i + 1 : i;
+    }
+
+    // "Powdered milk" is another food than milk.
+    bool is_another_form(const std::string& word) const {
+        return ingredient_.tissue == Tissue::liquid &&
+               (word == "powdered" || word == "granulated" || word == "dried" || word == "dehydrated");
+    }
+
+    // Through a garlic press: cut, not squeezed dry.
+    bool is_pressed_clove(std::size_t i) const { return words_[i].folded == "pressed" && ingredient_.tissue == Tissue::bulb; }
+
+    // "Half cubed, half grated": cut one way or another, it stays the same.
+    bool half_cut(std::size_t i) const {
+        if (words_[i].folded != "half" || i + 1 >= last_) return false;
+        const std::size_t end = preparation_end(words_, i + 1, last_, context_.knowledge);
+        if (end == i + 1) return cut_word(words_, i + 1) > 0;
+        const auto& id = context_.knowledge.preparation_named(phrase(words_, i + 1, end))->id;
+        return id == "sliced" || id == "chopped" || id == "minced" || id == "grated";
+    }
+
+    // "Sautéed in a little butter": how much of it stays is not known, so it is told and not counted.
+    std::size_t fried_in(std::size_t i) {
+        const bool fried = !said_.prepared.empty() &&
+                           (said_.prepared.back().preparation == "cooked" || said_.prepared.back().preparation == "caramelised");
+        if (words_[i].folded != "in" || !fried) return i;
+        std::size_t from = i + 1;
+        while (from < last_ && (words_[from].folded == "a" || words_[from].folded == "little" || words_[from].folded == "some" ||
+                                words_[from].folded == "the"))
+            ++from;
+        for (std::size_t end = std::min(last_, from + longest_name); end > from; --end) {
+            const std::string name = phrase(words_, from, end);
+            const auto* fat = context_.knowledge.ingredient_named(name);
+            if (!fat) fat = context_.knowledge.ingredient_meant(name);
+            if (!fat || fat->composition.fat.mid < mostly_fat) continue;
+            said_.passed.push_back(phrase(words_, i, end));
+            return end;
+        }
+        return i;
+    }
+
+    bool names_this(const std::string& name) const { return context_.knowledge.ingredient_named(name) == &ingredient_; }
+
+    // "free-range or organic", "chopped or crushed", "butt or shoulder", "Braeburn or Fuji apple": either says the same.
+    std::size_t same_again(std::size_t i) const {
+        if (words_[i].folded != "or" || (i == first_ && first_ == 0)) return i;
+        if (i + 1 == last_ && first_ == 0)  // what it is an alternative to comes next, in the name
+            for (std::size_t from = i; from-- > 0;)
+                for (std::size_t end = last_; end < std::min(words_.size(), last_ + 3); ++end)
+                    if (names_this(phrase(words_, from, i) + " " + words_[end].raw) || names_this(phrase(words_, from, i))) return i + 1;
+        if (i + 1 >= last_) return i;
+        if (is_pressed_clove(i + 1)) return i + 2;
+        if (!another_ingredient(i + 1, true).empty()) return i;  // "or ground pork" is another food
+        const std::size_t plain = i + 1 + std::max(passable(words_, i + 1), cut_word(words_, i + 1));
+        const bool counts = plain < last_ && std::isdigit(static_cast<unsigned char>(words_[plain].raw.front())) != 0;  // "or roughly 6"
+        if (plain > i + 1 && !counts) return std::min(plain, last_);
+        for (std::size_t end = std::min(last_, i + 1 + longest_name); end > i + 1; --end)
+            if (names_this(phrase(words_, i + 1, end))) return end;
+        return i;
+    }
+
+    // What a later clause tells in passing: "from about 3 oranges", "preferably wild". No preparation, no word that changes weight, fat or
+    // salt, and, unless the clause is opened by a word for it, no other food, no number and no slip in a preparation's name stand in it.
+    std::size_t aside(std::size_t i) const {
+        const bool opened = opens_aside(words_, i);
+        const bool later = first_ > 0 && words_[i].segment > words_[first_ - 1].segment;
+        const bool another_way = words_[i].folded == "or" && i > first_ && words_[i].segment == words_[i - 1].segment &&
+                                 cut_word(words_, i - 1) > 0;  // "minced or run through a press"
+        if (first_ == 0 || (!opened && !later)) return i;
+        const bool removed = tells_of_removal(i);
+        std::size_t end = i + 1;
+        for (std::size_t at = another_way ? i + 1 : i; at < last_ && words_[at].segment == words_[i].segment; end = ++at) {
+            if (const std::size_t plain = passable(words_, at)) {
+                at += plain - 1;
+                continue;
+            }
+            const bool digit = std::isdigit(static_cast<unsigned char>(words_[at].raw.front())) != 0;
+            if (changes_mass(at) || (changes_food(words_[at].folded) && !is_verb_can(at))) return i;
+            if (opened && (digit || words_[i].folded != "or")) continue;
+            if (!is_measure(words_[at].folded) && !another_ingredient(at, true).empty()) return i;
+            if (opened) continue;
+            if (digit || words_[at].folded == "or") return i;
+            if (!another_way && !removed && !context_.knowledge.nearest_preparations(words_[at].raw).empty()) return i;
+        }
+        return opened || end > i + 1 ? end : i;  // one word by itself is more likely a preparation that is not known
+    }
+
+    // "roughly 6 cloves" of garlic
+    bool is_measure(const std::string& word) const {
+        return std::any_of(ingredient_.measures.begin(), ingredient_.measures.end(),
+                           [&](const auto& record) { return record.measure == word; });
+    }
+
+    // "Tough outer layers removed"
+    bool tells_of_removal(std::size_t i) const {
+        while (i + 1 < last_ && words_[i + 1].segment == words_[i].segment) ++i;
+        return words_[i].folded == "removed" || words_[i].folded == "discarded";
+    }
+
+    // "You can find", not "from a can".
+    bool is_verb_can(std::size_t i) const {
+        const auto& word = words_[i - 1].folded;
+        return words_[i].folded == "can" && (word == "you" || word == "i" || word == "that" || word == "butcher");
+    }
+
+    // A preparation at word `i` that changes more than the cut or the temperature.
+    bool changes_mass(std::size_t i) const {
+        const std::size_t end = preparation_end(words_, i, last_, context_.knowledge);
+        if (end == i) return false;
+        const auto* found = context_.knowledge.preparation_named(phrase(words_, i, end));
+        return !changes_nothing({found->id, std::nullopt}, ingredient_, context_.knowledge);
+    }
+
+    // "into 1-inch cubes", "in thin strips"
+    std::size_t into_pieces(std::size_t i) const {
+        constexpr std::array<std::string_view, 15> shapes{"cube",  "chunk", "dice",    "strip",      "piece", "slice",  "square", "round",
+                                                          "baton", "half",  "quarter", "matchstick", "wedge", "ribbon", "lump"};
+        constexpr std::array<std::string_view, 19> sizes{"inch",  "cm",   "mm",   "in",   "large", "small",  "thin",
+                                                         "thick", "size", "wide", "long", "big",   "medium", "fine",
+                                                         "rough", "even", "bite", "tiny", "little"};
+        if (words_[i].folded != "into" && words_[i].folded != "in") return i;
+        std::size_t end = i;
+        for (std::size_t at = i + 1; at < last_ && words_[at].segment == words_[i].segment; ++at) {
+            const auto& word = words_[at].folded;
+            if (std::find(shapes.begin(), shapes.end(), word) != shapes.end()) end = at + 1;
+            else if (std::find(sizes.begin(), sizes.end(), word) == sizes.end() && !std::isdigit(static_cast<unsigned char>(word.front())))
+                break;
+        }
+        return end;
+    }
+
+    // Of what is lean anyway; of anything else it would tell another cut.
+    bool trimmed_of_fat(std::size_t i) const {
+        return i + 2 < last_ && words_[i].folded == "trimmed" && words_[i + 1].folded == "of" && words_[i + 2].folded == "fat" &&
+               goes_without_saying("lean");
+    }
+
+    // "soaked in water and squeezed": soaking is reckoned with the squeezing.
+    bool after_soaking(std::size_t i) const {
+        const auto& word = words_[i].folded;
+        return (word == "squeezed" || word == "pressed" || word == "drained") && !said_.prepared.empty() &&
+               said_.prepared.back().preparation == "soaked";
+    }
+
+    // "dried" of what is dry, "lean" of what is lean anyway, "fat" of what is fat; of anything between it would change the meat meant.
+    bool goes_without_saying(const std::string& word) const {
+        constexpr double lean_under = 10, fatty_over = 15, fat_over = 30;  // g in 100 g, judgement
+        const double fat = ingredient_.composition.fat.mid;
+        if (word == "dried") return ingredient_.tissue == Tissue::dry;
+        if (ingredient_.meat && first_ > 0 && (word == "roast" || word == "joint" || word == "blade")) return true;  // but not "roast veal"
+        if (word == "fat" && ingredient_.tissue == Tissue::bulb) return true;  // a fat clove is a plump one
+        if (word == "unsalted") return ingredient_.composition.salt.mid <= 0;
+        if (word == "fatty") return ingredient_.meat && fat >= fatty_over;
+        if (word == "needle") return ingredient_.roles.front() == Role::herb;
+        return (word == "lean" && ingredient_.meat && fat <= lean_under) || (word == "fat" && fat >= fat_over);
+    }
+
+    struct FatShare {
+        double fat = 0;       // g in 100 g
+        bool most = false;    // "not over"
+        std::size_t end = 0;  // the word behind it
+    };
+
+    // "not over 15 % fat", "80% lean", "80/20" of a meat.
+    std::optional<FatShare> fat_share(std::size_t i) const {
+        FatShare share;
+        std::size_t at = i;
+        for (; at < last_; ++at) {
+            const auto& word = words_[at].folded;
+            if (word == "over" || word == "more" || word == "most" || word == "max" || word == "maximum" || word == "up") share.most = true;
+            else if (word != "not" && word != "no" && word != "than" && word != "at" && word != "to" && word != "about") break;
+        }
+        const auto said = ingredient_.meat ? lean_share(words_, at) : std::nullopt;
+        if (!said || said->last > last_) return std::nullopt;
+        share.fat = 100 - said->lean;
+        share.end = said->last;
+        return share;
+    }
+
+    bool agrees(const FatShare& share) const {
+        constexpr double within = 6;  // g in 100 g, judgement
+        const double fat = ingredient_.composition.fat.mid;
+        return share.most ? fat <= share.fat + within : std::abs(fat - share.fat) <= within;
+    }
+
+    // What else of the animal has that much fat.
+    std::vector<std::string> with_fat(const FatShare& share) const {
+        constexpr double within = 4;  // g in 100 g, judgement
+        std::vector<std::string> names;
+        for (const auto& other : context_.knowledge.records().ingredients)
+            if (other.meat && other.meat->species == ingredient_.meat->species && names.size() < 4 &&
+                std::abs(other.composition.fat.mid - share.fat) <= within)
+                names.push_back(other.names.front());
+        return names;
+    }
+
+    // "pork fatback", "serrano peppers", "lamb shoulder of lamb": the animal, or a word out of another of its names.
+    bool names_it_again(const std::string& word) const {
+        if (word == "lean" || word == "fat" || word == "extra" || word == "roast") return false;  // these tell kinds apart
+        if (ingredient_.meat && spelling(ingredient_.meat->species) == word) return true;
+        return std::any_of(ingredient_.names.begin(), ingredient_.names.end(),
+                           [&](const std::string& name) { return (" " + fold(name) + " ").find(" " + word + " ") != std::string::npos; });
+    }
+
+    // Of game and the like the knowledge has one record for all cuts.
+    bool is_whole_animal() const {
+        const auto species = ingredient_.meat->species;
+        return (species == Species::game || species == Species::goat || species == Species::rabbit || species == Species::duck) &&
+               !is_cut_of_meat(fold(ingredient_.names.front()));
+    }
+
+    static bool is_cut_of_meat(const std::string& word) {
+        constexpr std::array<std::string_view, 10> cuts{"shoulder", "leg",    "haunch", "saddle", "loin",
+                                                        "neck",     "breast", "thigh",  "trim",   "trimming"};
+        return std::find(cuts.begin(), cuts.end(), word) != cuts.end();
+    }
+
+    bool counts_nothing(const std::string& word) const {
+        const bool leaf = ingredient_.tissue == Tissue::thin_leaf || ingredient_.tissue == Tissue::thick_leaf;
+        const bool of_leaf = word == "leaf" || word == "green" || word == "flower" || word == "floret" || word == "bud";
+        if (given_ != Given::number && leaf && (of_leaf || word == "stem" || word == "only")) return true;
+        if (ingredient_.tissue == Tissue::chile_flesh && (word == "pepper" || word == "chile" || word == "chili" || word == "chilli"))
+            return true;
+        if (ingredient_.meat && (word == "meat" || word == "flesh" || (word == "fillet" && given_ == Given::weight))) return true;
+        if (ingredient_.meat && is_whole_animal() && is_cut_of_meat(word)) return true;
+        if (word == "nut" || word == "kernel") return ingredient_.roles.front() == Role::nut;
+        if (word == "cheese") return ingredient_.family == "dairy-and-egg";
+        if (word == "powder" || word == "leaf" || word == "berry" || word == "seed") return ingredient_.tissue == Tissue::dry;
+        const Unit* unit = given_ == Given::weight ? unit_named(word) : nullptr;
+        return unit &&
+               (is_container(*unit) || unit->word == "piece" || unit->word == "leaf" || unit->word == "slice" || unit->word == "strip");
+    }
+
+    std::size_t preparation(std::size_t i) {
+        const std::size_t end = preparation_end(words_, i, last_, context_.knowledge);
+        if (end == i) return i;
+        const Preparation* found = context_.knowledge.preparation_named(phrase(words_, i, end));
+        if (!effect_on(*found, ingredient_.tissue)) return i;
+        Prepared prepared{found->id, std::nullopt};
+        const std::size_t after = duration(end, prepared);
+        if (found->id != "raw") said_.prepared.push_back(std::move(prepared));
+        return after;
+    }
+
+    std::size_t duration(std::size_t i, Prepared& prepared) const {
+        if (i >= last_) return i;
+        Cursor cursor(context_.line, words_[i].begin);
+        cursor.eat_word("for");
+        prepared.minutes = minutes_at(cursor);
+        while (prepared.minutes && i < last_ && words_[i].begin < cursor.at()) ++i;
+        return i;
+    }
+
+    // The ingredient that starts at word `i`, or behind it where it is a liquid to soak in: "soaked in 100 ml milk", "and 500 g back fat".
+    std::string another_ingredient(std::size_t i, bool but_this = false) const {
+        const auto& knowledge = context_.knowledge;
+        const bool beyond =
+            words_[i].folded == "in" || words_[i].folded == "with" || std::isdigit(static_cast<unsigned char>(words_[i].raw.front()));
+        for (std::size_t first = i; first < (beyond ? last_ : i + 1); ++first)
+            for (std::size_t end = std::min(last_, first + longest_name); end > first; --end)
+                if (auto other = phrase(words_, first, end); knowledge.ingredient_named(other) || knowledge.ingredient_meant(other)) {
+                    if (but_this && names_this(other)) break;
+                    return other;
+                }
+        return {};
+    }
+
+    Failure trouble(std::size_t i) const {
+        const auto& knowledge = context_.knowledge;
+        const std::string where = context_.origin.at(words_[i].begin);
+        if (const std::size_t end = preparation_end(words_, i, last_, knowledge); end > i)
+            return failure(Trouble::bad_data, "\"" + phrase(words_, i, end) + "\" is not done to " + ingredient_.names.front(), where,
+                           fitting());
+        if (const auto other = another_ingredient(i); !other.empty())
+            return failure(Trouble::bad_data, "two ingredients in one line, " + ingredient_.names.front() + " and " + other, where,
+                           {"give each a line, or name one of them"});
+        if (const auto share = fat_share(i))
+            return failure(Trouble::bad_data,
+                           ingredient_.names.front() + " is known with " + plain_number(std::round(ingredient_.composition.fat.mid)) +
+                               " % fat, not " + plain_number(share->fat) + " %",
+                           where, with_fat(*share));
+        if (words_[i].folded == "or")
+            return failure(Trouble::bad_data, "\"or\" leaves open which ingredient or amount is meant", where, {"write the one you use"});
+        auto hints = knowledge.nearest_preparations(words_[i].raw);
+        for (auto& name : knowledge.nearest_ingredients(words_[i].raw + " " + ingredient_.names.front()))
+            if (hints.size() < 5) hints.push_back(std::move(name));
+        return failure(Trouble::bad_data,
+                       "unknown word \"" + words_[i].raw + "\" beside " + ingredient_.names.front() + ": expected a preparation", where,
+                       std::move(hints));
+    }
+
+    std::vector<std::string> fitting() const {
+        std::vector<std::string> names;
+        for (const auto& preparation : context_.knowledge.records().preparations)
+            if (const auto* effect = effect_on(preparation, ingredient_.tissue); names.size() < 6 && effect && !effect->tissues.empty())
+                names.push_back(preparation.names.front());
+        return names;
+    }
+
+    const std::vector<Word>& words_;
+    std::size_t first_ = 0, last_;
+    const LineContext& context_;
+    const Ingredient& ingredient_;
+    Given given_;
+    SaidOf said_;
+};
+
+}  // namespace
+
+Result<SaidOf> read_prepared(const std::vector<Word>& words, std::size_t first, std::size_t last, const LineContext& context,
+                             const Ingredient& ingredient, Given given) {
+    return PreparedReader(words, last, context, ingredient, given).read(first);
+}
+
+bool changes_nothing(const Prepared& prepared, const Ingredient& ingredient, const Knowledge& knowledge) {
+    const Preparation* preparation = knowledge.preparation(prepared.preparation);
+    const PreparationEffect* effect = preparation ? effect_on(*preparation, ingredient.tissue) : nullptr;
+    if (!effect || preparation->denatures) return false;
+    if (effect->water_left) return false;
+    return std::all_of(effect->yield.begin(), effect->yield.end(),
+                       [](const Point& point) { return point.value.mid >= unchanged && point.value.mid <= 1 / unchanged; });
+}
+
+std::size_t preparation_end(const std::vector<Word>& words, std::size_t first, std::size_t last, const Knowledge& knowledge) {
+    for (std::size_t end = std::min(last, first + longest_name); end > first; --end)
+        if (words[end - 1].segment == words[first].segment && knowledge.preparation_named(phrase(words, first, end))) return end;
+    return first;
+}
+
+}  // namespace standin

@@ -1,0 +1,43 @@
+// Preparations out of the words of a line: "blanched 3 min", "roasted and peeled", "finely chopped".
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "formula/lexer/line_words.hpp"
+#include "formula/lexer/trouble.hpp"
+#include "knowledge/knowledge.hpp"
+#include "standin/formula.hpp"
+
+namespace standin {
+
+/// What the words around an ingredient's name said.
+struct SaidOf {
+    std::vector<Prepared> prepared;
+    std::vector<std::string> words;   ///< folded, all that describe how it was cut, sized or packed
+    std::vector<std::string> passed;  ///< as written, what was told in passing: "preferably Greek"
+};
+
+/// What a line is read against.
+struct LineContext {
+    std::string_view line;
+    const Origin& origin;
+    const Knowledge& knowledge;
+};
+
+/// What kind of amount the line gives: a bare number, a number of things ("2 bunches"), or a weight or volume.
+enum class Given { number, things, weight };
+
+/// Reads words [first, last) as preparations of `ingredient` and words that change nothing. With a unit "leaves" and "greens" may
+/// stand beside a leaf, with a weight "cans" and "pieces" beside anything.
+Result<SaidOf> read_prepared(const std::vector<Word>& words, std::size_t first, std::size_t last, const LineContext& context,
+                             const Ingredient& ingredient, Given given);
+
+/// Neither changes the mass nor cooks: for the weight it is all one whether it was done before or after weighing.
+bool changes_nothing(const Prepared& prepared, const Ingredient& ingredient, const Knowledge& knowledge);
+
+/// Ends the word index of the preparation name that starts at `first`; equal to `first` when none does.
+std::size_t preparation_end(const std::vector<Word>& words, std::size_t first, std::size_t last, const Knowledge& knowledge);
+
+}  // namespace standin

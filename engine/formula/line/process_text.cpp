@@ -1,0 +1,198 @@
+#include "formula/line/process_text.hpp"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+
+#include "core/names.hpp"
+#include "core/typed_reader.hpp"
+#include "formula/lexer/number_text.hpp"
+
+namespace standin {
+namespace {
+
+enum class Kind { length, time_min, time_h, temperature };
+
+// Bounds catch slips of a digit or a unit, not bad practice: judgement.
+struct Measured {
+    std::string_view key;
+    std::optional<double> Process::*field;
+    Kind kind;
+    double low, high;
+};
+constexpr std::array measured{Measured{"plate", &Process::plate_mm, Kind::length, 0.5, 50},
+                              Measured{"mixing", &Process::mixing_min, Kind::time_min, 0, 120},
+                              Measured{"mixed at", &Process::mixed_at_c, Kind::temperature, -10, 60},
+                              Measured{"rest", &Process::rest_h, Kind::time_h, 0, 24 * 60},
+                              Measured{"rest at", &Process::rest_at_c, Kind::temperature, -30, 60},
+                              Measured{"core", &Process::core_c, Kind::temperature, 30, 120},
+                              Measured{"diameter", &Process::diameter_mm, Kind::length, 5, 250}};
+
+constexpr std::array<std::pair<std::string_view, Order>, 3> orders{
+    {{"salt first", Order::salt_first}, {"all together", Order::all_together}, {"acid first", Order::acid_first}}};
+constexpr std::array<std::pair<std::string_view, Cook>, 4> cooks{
+    {{"pan", Cook::pan}, {"grill", Cook::grill}, {"oven", Cook::oven}, {"poach", Cook::poach}}};
+
+std::optional<double> temperature(Cursor& cursor) {
+    const auto number = number_at(cursor, false);
+    if (!number) return std::nullopt;
+    cursor.space();
+    if (!cursor.eat("°")) cursor.eat_any_word({"degree", "deg"});
+    if (cursor.eat_any_word({"c", "celsius"})) return number->band.mid;
+    if (cursor.eat_any_word({"f", "fahrenheit"})) return (number->band.mid - 32) / 1.8;
+    return std::nullopt;
+}
+
+std::optional<double> length(Cursor& cursor) {
+    const auto number = number_at(cursor, false);
+    if (!number) return std::nullopt;
+    if (cursor.eat_any_word({"mm", "millimeter", "millimetre"})) return number->band.mid;
+    if (cursor.eat_any_word({"cm", "centimeter", "centimetre"})) return number->band.mid * 10;
+    cursor.space();
+    cursor.eat("-");
+    if (cursor.eat_any_word({"in", "inch"}) || cursor.eat("\"") || cursor.eat("″")) return number->band.mid * 25.4;
+    return std::nullopt;
+}
+
+std::optional<double> read(Kind kind, std::string_view value) {
+    Cursor cursor(value);
+    std::optional<double> out;
+    if (kind == Kind::temperature) out = temperature(cursor);
+    else if (kind == Kind::length) out = length(cursor);
+    else if (const auto minutes = minutes_at(cursor)) out = kind == Kind::time_h ? *minutes / 60 : *minutes;
+    cursor.eat(".");
+    cursor.space();
+    return cursor.done() ? out : std::nullopt;
+}
+
+std::string_view example(Kind kind) {
+    switch (kind) {
+        case Kind::length:
+            return "a length such as \"10 mm\" or \"3/8 in\"";
+        case Kind::time_min:
+            return "a time such as \"2 min\"";
+        case Kind::time_h:
+            return "a time such as \"36 h\" or \"2 days\"";
+        case Kind::temperature:
+            return "a temperature such as \"71 C\" or \"160 F\"";
+    }
+    return {};
+}
+
+std::string_view unit(Kind kind) {
+    switch (kind) {
+        case Kind::length:
+            return " mm";
+        case Kind::time_min:
+            return " min";
+        case Kind::time_h:
+            return " h";
+        case Kind::temperature:
+            return " C";
+    }
+    return {};
+}
+
+Error expected(std::string_view key, std::string_view value, std::string what) {
+    return {Trouble::bad_data, std::string(key) + ": expected " + std::move(what) + ", not \"" + std::string(value) + "\"", "", {}};
+}
+
+std::optional<Error> set_measured(Process& process, const Measured& entry, std::string_view value) {
+    const auto number = read(entry.kind, value);
+    if (!number) return expected(entry.key, value, std::string(example(entry.kind)));
+    if (*number < entry.low || *number > entry.high)
+        return expected(entry.key, value,
+                        "between " + plain_number(entry.low) + " and " + plain_number(entry.high) + std::string(unit(entry.kind)));
+    process.*entry.field = *number;
+    return std::nullopt;
+}
+
+// "0 min 4 C, 8 min 55 C, 12 min 71 C": what the thermometer said, in the order of time.
+std::optional<Error> set_core_curve(Process& process, std::string_view value) {
+    std::vector<CoreReading> curve;
+    Cursor cursor(value);
+    bool sound = true;
+    while (sound && !cursor.done()) {
+        const auto minutes = minutes_at(cursor);
+        cursor.space();
+        const auto celsius = minutes ? temperature(cursor) : std::nullopt;
+        sound = celsius && (curve.empty() || *minutes > curve.back().minutes) && *celsius > -30 && *celsius < 150;
+        if (sound) curve.push_back({*minutes, *celsius});
+        cursor.space();
+        cursor.eat(",");
+        cursor.space();
+    }
+    if (!sound || curve.size() < 2)
+        return expected("core curve", value, "at least two readings in the order of time, such as \"0 min 4 C, 8 min 55 C, 12 min 71 C\"");
+    process.core_curve = std::move(curve);
+    return std::nullopt;
+}
+
+template <class E, std::size_t N>
+std::optional<Error> set_word(E& field, const std::array<std::pair<std::string_view, E>, N>& words, std::string_view key,
+                              std::string_view value) {
+    std::string known;
+    for (const auto& [word, meaning] : words) {
+        if (fold(value) == fold(word)) {
+            field = meaning;
+            return std::nullopt;
+        }
+        known += (known.empty() ? "\"" : ", \"") + std::string(word) + "\"";
+    }
+    return expected(key, value, "one of " + known);
+}
+
+template <class E, std::size_t N>
+std::string word_of(E value, const std::array<std::pair<std::string_view, E>, N>& words) {
+    for (const auto& [word, meaning] : words)
+        if (meaning == value) return std::string(word);
+    return {};
+}
+
+}  // namespace
+
+const std::vector<std::string_view>& process_keys() {
+    static const std::vector<std::string_view> keys{"plate", "mixing", "mixed at", "rest",       "rest at",
+                                                    "order", "cook",   "core",     "core curve", "diameter"};
+    return keys;
+}
+
+std::optional<Error> set_process(Process& process, std::string_view key, std::string_view value) {
+    const std::string folded = fold(key);
+    if (folded == "order") return set_word(process.order, orders, folded, value);
+    if (folded == "cook") return set_word(process.cook, cooks, folded, value);
+    if (folded == "core curve") return set_core_curve(process, value);
+    for (const auto& entry : measured)
+        if (entry.key == folded) return set_measured(process, entry, value);
+    return Error{Trouble::bad_data, "unknown part of the process \"" + std::string(key) + "\"", "", nearest_words(key, process_keys())};
+}
+
+std::vector<std::pair<std::string_view, std::string>> process_words(const Process& process) {
+    std::vector<std::pair<std::string_view, std::string>> out;
+    const Process unsaid;
+    for (const auto key : process_keys()) {
+        if (key == "order" && process.order != unsaid.order) out.emplace_back(key, word_of(process.order, orders));
+        if (key == "cook" && process.cook != unsaid.cook) out.emplace_back(key, word_of(process.cook, cooks));
+        if (key == "core curve" && !process.core_curve.empty()) {
+            std::string readings;
+            for (const auto& r : process.core_curve)
+                readings += (readings.empty() ? "" : ", ") + plain_number(r.minutes) + " min " + plain_number(r.celsius) + " C";
+            out.emplace_back(key, readings);
+        }
+        for (const auto& entry : measured)
+            if (entry.key == key && process.*entry.field)
+                out.emplace_back(key, plain_number(*(process.*entry.field)) + std::string(unit(entry.kind)));
+    }
+    return out;
+}
+
+std::string plain_number(double value) {
+    std::array<char, 64> buffer{};
+    const auto written = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, std::chars_format::fixed, 7);
+    std::string out(buffer.data(), written.ptr);
+    while (out.back() == '0') out.pop_back();
+    if (out.back() == '.') out.pop_back();
+    return out == "-0" ? "0" : out;
+}
+
+}  // namespace standin

@@ -1,0 +1,39 @@
+// Lines given as a share of the meat or of the batch; weighed when all other lines are.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "formula/lexer/quantity_text.hpp"
+#include "formula/lexer/trouble.hpp"
+#include "knowledge/knowledge.hpp"
+#include "standin/formula.hpp"
+#include "standin/reading.hpp"
+
+namespace standin {
+
+struct Share {
+    Whole of = Whole::meat;       ///< meat or batch
+    Band fraction;                ///< grams a gram
+    std::optional<double> count;  ///< pieces a gram
+};
+
+/// What makes a reading less than sure.
+struct LineDoubt {
+    Confidence confidence = Confidence::likely;
+    std::string text;
+    bool always = false;  ///< goes with the line onto every page
+};
+
+struct ReadLine {
+    Line line;
+    std::optional<Share> share;  ///< then `line.grams` is still empty
+    std::string where;
+    std::vector<LineDoubt> doubts{};
+};
+
+/// Weighs the shares and checks the weights: meat first, then shares of meat, then shares of the batch (themselves counted in it).
+std::vector<Line> settle(std::vector<ReadLine> lines, const Knowledge& knowledge, Troubles& troubles);
+
+}  // namespace standin

@@ -1,0 +1,132 @@
+// Formulas back to text. Weights are written in grams, with their band and count in brackets where they have one.
+#include "formula/write/writing.hpp"
+
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "core/names.hpp"
+#include "formula/formats/formula_plain.hpp"
+#include "formula/formats/reading.hpp"
+#include "formula/formats/text_lines.hpp"
+#include "formula/line/line_text.hpp"
+#include "formula/line/process_text.hpp"
+
+namespace standin {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+// "24 g", "24 g (20 to 30 g)", "4 pieces (24 g, 20 to 30 g)". Reading takes the ends from the brackets and the middle from before them.
+std::string amount_text(const Line& line) {
+    const std::string mid = plain_number(line.grams.mid) + " g";
+    const bool banded = line.grams.low < line.grams.high;
+    const std::string band = plain_number(line.grams.low) + " to " + plain_number(line.grams.high) + " g";
+    if (line.count) return plain_number(*line.count) + " pieces (" + mid + (banded ? ", " + band : "") + ")";
+    return mid + (banded ? " (" + band + ")" : "");
+}
+
+std::string name_of(const Line& line, const Knowledge& knowledge) {
+    const Ingredient* ingredient = knowledge.ingredient(line.ingredient);
+    return ingredient ? ingredient->names.front() : line.ingredient;
+}
+
+std::string spaced(std::string id) {
+    for (auto& c : id)
+        if (c == '-') c = ' ';
+    return id;
+}
+
+bool near(double a, double b) { return std::abs(a - b) < 1e-6; }
+
+bool reads_back(const std::string& text, const Line& line, const Knowledge& knowledge) {
+    const auto read = read_line(text, Origin("", {1, 1}), knowledge);
+    if (!read || read->share) return false;
+    const Line& back = read->line;
+    return back.ingredient == line.ingredient && back.prepared == line.prepared && back.weighed_prepared == line.weighed_prepared &&
+           back.keep == line.keep && back.count.has_value() == line.count.has_value() && near(back.grams.low, line.grams.low) &&
+           near(back.grams.mid, line.grams.mid) && near(back.grams.high, line.grams.high);
+}
+
+// The way people write it; where those words would be read another way, with a mark or by the id.
+std::string line_text(const Line& line, const Knowledge& knowledge) {
+    std::string done, mark = line.keep ? " [keep]" : "";
+    for (const auto& prepared : line.prepared) done += (done.empty() ? "" : ", ") + written(prepared, knowledge);
+    const std::string after = done.empty() ? "" : ", " + done;
+    const std::string weighed = line.prepared.empty() ? "" : line.weighed_prepared ? " [weighed prepared]" : " [weighed first]";
+    std::string text;
+    for (const auto& name : {name_of(line, knowledge), spaced(line.ingredient)}) {
+        const std::string amount = amount_text(line) + " ";
+        for (const auto& form :
+             {line.weighed_prepared ? amount + done + " " + name : amount + name + after, amount + name + after + weighed}) {
+            text = form + mark;
+            if (reads_back(text, line, knowledge)) return text;
+        }
+    }
+    return text;
+}
+
+std::string one_line(std::string text) {
+    for (auto& c : text)
+        if (c == '\n' || c == '\r') c = ' ';
+    return text;
+}
+
+}  // namespace
+
+std::string written(const Prepared& prepared, const Knowledge& knowledge) {
+    const Preparation* preparation = knowledge.preparation(prepared.preparation);
+    std::string text = preparation ? preparation->names.front() : prepared.preparation;
+    if (prepared.minutes) text += " " + plain_number(*prepared.minutes) + " min";
+    return text;
+}
+
+std::string formula_json(const Formula& formula, const Knowledge& knowledge) {
+    Json root;
+    root["title"] = formula.title;
+    if (!formula.note.empty()) root["note"] = formula.note;
+    root["lines"] = Json::array();
+    for (const auto& line : formula.lines) {
+        Json item;
+        item["ingredient"] = name_of(line, knowledge);
+        item["amount"] = amount_text(line);
+        for (const auto& prepared : line.prepared) item["prepared"].push_back(written(prepared, knowledge));
+        if (line.weighed_prepared) item["weighed"] = "after";
+        if (line.keep) item["keep"] = true;
+        root["lines"].push_back(std::move(item));
+    }
+    for (const auto& beside : formula.beside) root["beside"].push_back(beside.written);
+    for (const auto& [key, value] : process_words(formula.process)) root["process"][std::string(key)] = value;
+    return root.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+std::string formula_jsonld(const Formula& formula, const Knowledge& knowledge) {
+    Json root;
+    root["@context"] = "https://schema.org";
+    root["@type"] = "Recipe";
+    root["name"] = formula.title;
+    if (!formula.note.empty()) root["description"] = formula.note;
+    root["recipeIngredient"] = Json::array();
+    for (const auto& line : formula.lines) root["recipeIngredient"].push_back(line_text(line, knowledge));
+    for (const auto& beside : formula.beside) root["recipeIngredient"].push_back(beside.written);
+    for (const auto& [key, value] : process_words(formula.process)) root["recipeInstructions"].push_back(std::string(key) + ": " + value);
+    return root.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+std::string formula_text(const Formula& formula, const Knowledge& knowledge) {
+    std::string text = "title: " + one_line(formula.title) + "\n";
+    const std::string title = one_line(formula.title);
+    const bool plain = !title.empty() && title.front() != '#' && title.front() != '{' && title.front() != '[' && title.front() != ' ' &&
+                       title.find(':') == std::string::npos;
+    if (plain && is_title(title, knowledge)) text = title + "\n";
+    for (const auto& line : formula.lines) text += line_text(line, knowledge) + "\n";
+    for (const auto& beside : formula.beside) text += one_line(beside.written) + "\n";
+    for (const auto& [key, value] : process_words(formula.process)) text += std::string(key) + ": " + value + "\n";
+    for (std::size_t start = 0; !formula.note.empty() && start <= formula.note.size();) {
+        const std::size_t end = std::min(formula.note.find('\n', start), formula.note.size());
+        text += "note: " + one_line(formula.note.substr(start, end - start)) + "\n";
+        start = end + 1;
+    }
+    return text;
+}
+
+}  // namespace standin

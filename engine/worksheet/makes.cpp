@@ -1,0 +1,44 @@
+#include "worksheet/makes.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace standin {
+namespace {
+
+std::string casing_for(double mm, const Knowledge& knowledge) {
+    if (mm <= knowledge.parameter("bench.casing.sheep-up-to").mid) return "sheep";
+    return mm <= knowledge.parameter("bench.casing.hog-up-to").mid ? "hog" : "beef";
+}
+
+Band cooked(double raw, const Band& loss) { return {raw * (1 - loss.high / 100), raw * (1 - loss.mid / 100), raw * (1 - loss.low / 100)}; }
+
+}  // namespace
+
+SheetYield makes_of(const Formula& formula, const Prediction& prediction, const PieceAsked& asked, const Knowledge& knowledge) {
+    const auto parameter = [&](const char* id) { return knowledge.parameter(id).mid; };
+    const Band& loss = prediction.properties[Property::cook_loss_pct];
+    SheetYield y;
+    y.batch_g = prediction.batch_g;
+    y.cooked_g = cooked(y.batch_g, loss);
+    y.diameter_mm = formula.process.diameter_mm;
+    const bool link = y.diameter_mm && *y.diameter_mm < parameter("bench.link.widest");
+    y.shape = link ? "link" : "patty";
+    y.piece_g = asked.grams.value_or(parameter("bench.patty"));
+    if (link) {
+        constexpr double mm3_a_ml = 1000;
+        const double radius = *y.diameter_mm / 2;
+        const double grams_a_mm = parameter("bench.mass.density") * std::numbers::pi * radius * radius / mm3_a_ml;
+        y.length_mm = asked.grams ? *asked.grams / grams_a_mm : asked.link_mm.value_or(parameter("bench.link.length"));
+        y.piece_g = *y.length_mm * grams_a_mm;
+        y.casing = casing_for(*y.diameter_mm, knowledge);
+        y.casing_g_a_metre = 1000 * grams_a_mm;
+        y.casing_m = parameter("bench.casing.over") * y.batch_g / *y.casing_g_a_metre;
+    }
+    y.pieces = std::floor(std::max(0.0, y.batch_g - parameter("bench.taste.patty")) / y.piece_g);
+    y.piece_cooked_g = cooked(y.piece_g, loss);
+    return y;
+}
+
+}  // namespace standin

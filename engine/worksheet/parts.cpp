@@ -1,0 +1,111 @@
+#include "worksheet/parts.hpp"
+
+#include <algorithm>
+#include <array>
+#include <span>
+
+#include "models/composition.hpp"
+
+namespace standin {
+namespace {
+
+constexpr std::array<std::string_view, 6> cuts{"sliced", "chopped", "minced", "grated", "crushed", "ground"};
+constexpr std::array<std::string_view, 3> at_the_grinder{"ground", "minced", "chilled"};
+
+template <std::size_t n>
+bool one_of(std::string_view word, const std::array<std::string_view, n>& words) {
+    return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+bool has_role(const Ingredient& i, Role role) { return std::find(i.roles.begin(), i.roles.end(), role) != i.roles.end(); }
+
+Part of_meat(const Line& line) {
+    const bool bought =
+        line.ingredient.rfind("ground-", 0) == 0 || (line.weighed_prepared && (has_step(line, "ground") || has_step(line, "minced")));
+    const bool by_hand = has_step(line, "chopped") || has_step(line, "sliced");
+    return bought || by_hand ? Part::minced : Part::meat;
+}
+
+Part of_wet(const Line& line, const Ingredient& i) {
+    const bool cut = std::any_of(line.prepared.begin(), line.prepared.end(), [](const Prepared& p) { return one_of(p.preparation, cuts); });
+    const Role main = i.roles.front();
+    const bool plain = i.tissue == Tissue::egg || main == Role::fat || main == Role::binder;
+    return cut || plain ? Part::folded : Part::paste;
+}
+
+Part of_dry(const Ingredient& i) {
+    if (i.roles.front() == Role::acid) return Part::acid;
+    const bool soaks = i.roles.front() == Role::binder && i.binding && i.binding->sets == "cold";
+    return soaks ? Part::soaking : Part::dry;
+}
+
+bool left_to_later(const Prepared& step, Part part) {
+    if (step.preparation == "raw") return true;
+    if (part == Part::meat || part == Part::minced) return one_of(step.preparation, at_the_grinder);
+    return part == Part::paste && step.preparation == "pureed";
+}
+
+}  // namespace
+
+std::string_view ready_by(const Ingredient& i) {
+    if (!i.ready_by.empty()) return i.ready_by;
+    switch (i.tissue) {
+        case Tissue::bulb:
+        case Tissue::root:
+            return "peeled";
+        case Tissue::chile_flesh:
+            return "stemmed";
+        case Tissue::egg:
+        case Tissue::seed:
+            return "shelled";
+        case Tissue::thin_leaf:
+        case Tissue::thick_leaf:
+            return i.roles.front() == Role::herb ? "stemmed" : "trimmed";
+        default:
+            return "trimmed";
+    }
+}
+
+bool has_step(const Line& line, std::string_view preparation) {
+    return std::any_of(line.prepared.begin(), line.prepared.end(), [&](const Prepared& p) { return p.preparation == preparation; });
+}
+
+Part part_of(const Line& line, const Knowledge& knowledge) {
+    const Ingredient& i = *knowledge.ingredient(line.ingredient);
+    if (i.meat) return of_meat(line);
+    if (i.roles.front() == Role::salt) return Part::salt;
+    if (i.tissue == Tissue::liquid) return has_role(i, Role::acid) ? Part::acid : Part::liquid;
+    const bool soaked = has_step(line, "soaked") || has_step(line, "rehydrated");
+    if (i.tissue == Tissue::dry && !soaked) return of_dry(i);
+    return of_wet(line, i);
+}
+
+double raw_grams(const Line& line, const Knowledge& knowledge) {
+    if (!line.weighed_prepared) return line.grams.mid;
+    const double yield = preparation_yield(*knowledge.ingredient(line.ingredient), line.prepared, knowledge);
+    return yield > 0 ? line.grams.mid / yield : line.grams.mid;
+}
+
+double ready_grams(const Line& line, const Knowledge& knowledge) {
+    return raw_grams(line, knowledge) * preparation_yield(*knowledge.ingredient(line.ingredient), line.prepared, knowledge);
+}
+
+std::vector<Chain> chains_of(const Formula& formula, const Knowledge& knowledge) {
+    std::vector<Chain> chains;
+    for (std::size_t n = 0; n < formula.lines.size(); ++n) {
+        const Line& line = formula.lines[n];
+        const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
+        const Part part = part_of(line, knowledge);
+        const double raw = raw_grams(line, knowledge);
+        Chain chain{n, {}, {raw}};
+        for (std::size_t k = 0; k < line.prepared.size(); ++k) {
+            if (left_to_later(line.prepared[k], part)) continue;
+            chain.steps.push_back(line.prepared[k]);
+            chain.grams.push_back(raw * preparation_yield(ingredient, std::span(line.prepared).first(k + 1), knowledge));
+        }
+        if (!chain.steps.empty()) chains.push_back(std::move(chain));
+    }
+    return chains;
+}
+
+}  // namespace standin

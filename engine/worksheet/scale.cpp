@@ -1,0 +1,108 @@
+#include "worksheet/scale.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/band.hpp"
+#include "formula/formats/reading.hpp"
+#include "formula/lexer/cursor.hpp"
+#include "formula/lexer/quantity_text.hpp"
+#include "formula/line/amount.hpp"
+#include "safety/wording.hpp"
+
+namespace standin {
+namespace {
+
+struct Totals {
+    double meat = 0, all = 0;
+};
+
+Totals totals_of(const Formula& formula, const Knowledge& knowledge) {
+    Totals totals;
+    for (const auto& line : formula.lines) {
+        totals.all += line.grams.mid;
+        if (knowledge.ingredient(line.ingredient)->meat) totals.meat += line.grams.mid;
+    }
+    return totals;
+}
+
+double grams_in(const Formula& formula, const std::string& ingredient) {
+    double grams = 0;
+    for (const auto& line : formula.lines)
+        if (line.ingredient == ingredient) grams += line.grams.mid;
+    return grams;
+}
+
+// "as far as spinach 400 g goes"
+Result<Scaling> limit_of(const Formula& formula, const std::string& text, const Knowledge& knowledge) {
+    const auto stock = read_inventory(text, "--only", knowledge);
+    if (!stock) return Failure(stock.error());
+    if (stock->items.size() != 1 || !stock->items.front().grams)
+        return failure(Trouble::usage, "--only: expected one line with its weight, such as 'spinach 400 g', not `" + text + "`");
+    const auto& item = stock->items.front();
+    const std::string& name = knowledge.ingredient(item.ingredient)->names.front();
+    const double needed = grams_in(formula, item.ingredient);
+    if (needed <= 0) return failure(Trouble::usage, "--only: the formula has no line of " + name);
+    return Scaling{*item.grams / needed, "as far as " + text + " goes"};
+}
+
+}  // namespace
+
+Result<double> weight_asked(const std::string& text, const std::string& option) {
+    const auto wrong = [&](const std::string& what) { return failure(Trouble::usage, option + ": " + what + ", not `" + text + "`"); };
+    Cursor cursor(text);
+    const auto amount = amount_at(cursor);
+    cursor.space();
+    double grams = 0;
+    bool weight = amount && amount->of == Whole::none && cursor.done();
+    if (weight && !amount->parts.front().unit)
+        return failure(Trouble::usage, option + ": `" + text + "` of what: expected a weight with its unit, such as " + text + " kg, " +
+                                           text + " lb or " + text + " g");
+    if (weight)
+        for (const auto& part : amount->parts) {
+            weight = weight && part.unit->dimension == Dimension::mass;
+            grams += part.number.mid * part.unit->size.mid;
+        }
+    if (!weight) return wrong("expected a weight such as 5 kg, 11 lb or 2400 g");
+    if (const auto slip = absurd(exactly(grams)); !slip.empty()) return wrong(slip);
+    return grams;
+}
+
+Result<Scaling> scaling_of(const Formula& formula, const SheetRequest& request, const Knowledge& knowledge) {
+    if (!request.meat.empty() && !request.total.empty())
+        return failure(Trouble::usage, "--meat and --total exclude each other: give one of them");
+    const Totals totals = totals_of(formula, knowledge);
+    Scaling chosen{1, "as the formula says"};
+    if (!request.meat.empty()) {
+        const auto grams = weight_asked(request.meat, "--meat");
+        if (!grams) return Failure(grams.error());
+        chosen = {*grams / totals.meat, "to " + request.meat + " of meat"};
+    }
+    if (!request.total.empty()) {
+        const auto grams = weight_asked(request.total, "--total");
+        if (!grams) return Failure(grams.error());
+        chosen = {*grams / totals.all, "to " + request.total + " on the scale in all"};
+    }
+    bool asked = !request.meat.empty() || !request.total.empty();
+    for (const auto& text : request.only) {
+        const auto limit = limit_of(formula, text, knowledge);
+        if (!limit) return Failure(limit.error());
+        if (asked && limit->factor >= chosen.factor) continue;
+        chosen = *limit;
+        asked = true;
+    }
+    if (const auto slip = absurd(exactly(totals.all * chosen.factor)); !slip.empty())
+        return failure(Trouble::usage, "the batch would come to " + shown(totals.all * chosen.factor) + " g: " + slip);
+    return chosen;
+}
+
+Formula scaled(Formula formula, double factor) {
+    for (auto& line : formula.lines) {
+        line.grams = scaled(line.grams, factor);
+        if (line.count) line.count = *line.count * factor;
+        if (factor != 1) line.written.clear();
+    }
+    return formula;
+}
+
+}  // namespace standin

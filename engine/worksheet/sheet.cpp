@@ -1,0 +1,161 @@
+#include "worksheet/sheet.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "formula/line/process_text.hpp"
+#include "safety/cautions.hpp"
+#include "safety/core_temperature.hpp"
+#include "safety/wording.hpp"
+#include "worksheet/buy.hpp"
+#include "worksheet/makes.hpp"
+#include "worksheet/parts.hpp"
+#include "worksheet/scale.hpp"
+#include "worksheet/steps.hpp"
+#include "worksheet/weights.hpp"
+
+namespace standin {
+namespace {
+
+// Salt first where it helps; says so, and says what an order that the formula does name costs.
+void settle_order(Sheet& sheet, const Knowledge& knowledge, const Foretell& foretell) {
+    Process& process = sheet.formula.process;
+    if (process.order == Order::salt_first) return;
+    Formula salted = sheet.formula;
+    salted.process.order = Order::salt_first;
+    const double as_is = foretell.bind(sheet.formula), better = foretell.bind(salted);
+    if (better - as_is < knowledge.parameter("bench.mix.gain").mid * as_is) return;
+    const auto tenths = [](double bind) { return shown(std::round(bind * 10) / 10); };
+    const std::string gain = "bind " + tenths(as_is) + " -> " + tenths(better) + " of 100";
+    if (process.order == Order::acid_first) {
+        sheet.notes.push_back("The formula puts the acid first. Salt first and acid last would bind better: " + gain + ".");
+        return;
+    }
+    process.order = Order::salt_first;
+    sheet.notes.push_back(
+        "The formula does not say what goes in first; the sheet salts first and adds acid last, which binds better: " + gain + ".");
+}
+
+void settle_core(Sheet& sheet, const Knowledge& knowledge, std::string_view rules) {
+    const auto demanded = demanded_core(sheet.prediction, knowledge, rules);
+    sheet.core_c = std::max(demanded.core_c, sheet.formula.process.core_c.value_or(0));
+    if (demanded.rule) sheet.core_rule = demanded.rule->text + " [" + demanded.rule->source + "]";
+    if (sheet.formula.process.core_c && *sheet.formula.process.core_c < demanded.core_c)
+        sheet.notes.push_back("The formula stops at a core of " + shown_temperature(*sheet.formula.process.core_c) + "; the sheet says " +
+                              shown_temperature(sheet.core_c) + ", as the rule does.");
+}
+
+void warn_of_the_rest(Sheet& sheet, const Knowledge& knowledge) {
+    const double longest = knowledge.parameter("bench.rest.longest").mid;
+    if (rests_beyond(sheet.formula.process, longest))
+        sheet.notes.push_back("The formula rests it " + shown(*sheet.formula.process.rest_h) + " hours; the sheet says " + shown(longest) +
+                              ", the longest that raw sausage keeps cold. What is not cooked by then is frozen.");
+}
+
+// Frozen leaves are wet: thawed and wrung out by most, and a formula that means that says so.
+void warn_of_frozen_leaves(Sheet& sheet, const Knowledge& knowledge) {
+    for (const auto& line : sheet.formula.lines) {
+        const Ingredient& i = *knowledge.ingredient(line.ingredient);
+        const bool leaf = i.tissue == Tissue::thin_leaf || i.tissue == Tissue::thick_leaf;
+        const bool frozen = std::find(i.already.begin(), i.already.end(), "frozen-thawed") != i.already.end();
+        if (!leaf || !frozen || has_step(line, "squeezed")) continue;
+        sheet.notes.push_back("Thaw the " + i.names.front() +
+                              " in the cold. The formula does not squeeze it, so all its water goes in: if " + "you squeeze it, write `" +
+                              i.names.front() + ", squeezed` there, for the weights and the mass change.");
+    }
+}
+
+void warn_of_the_scale(Sheet& sheet) {
+    std::vector<std::string> fine;
+    for (const auto& w : sheet.weights)
+        if (w.fine) fine.push_back(sheet.prediction.lines[w.line].name);
+    if (!fine.empty())
+        sheet.notes.push_back("A scale that shows whole grams is too coarse for " + listed(fine) +
+                              ": use one that shows 0.1 g, or weigh a batch of the dry ones ten times as large and take a tenth.");
+}
+
+// A casing is of an animal too.
+void warn_of_the_casing(Sheet& sheet, const Knowledge& knowledge) {
+    const std::string& casing = sheet.makes.casing;
+    if (casing.empty()) return;
+    const auto holds = [&](Species species) {
+        return std::any_of(sheet.formula.lines.begin(), sheet.formula.lines.end(), [&](const Line& l) {
+            const auto& meat = knowledge.ingredient(l.ingredient)->meat;
+            return meat && meat->species == species;
+        });
+    };
+    std::string note = "A " + casing + " casing is an ingredient: name it on the label.";
+    if (casing == "hog" && !holds(Species::pork))
+        note += " It is pork, which this formula is not: for whoever eats none take collagen or sheep.";
+    if (casing == "beef" && !holds(Species::beef)) note += " It is beef, which this formula is not.";
+    sheet.notes.push_back(note);
+}
+
+// Millimetres, where the process takes them for a length; absent otherwise.
+std::optional<double> length_in(const std::string& text) {
+    Process process;
+    if (set_process(process, "diameter", text)) return std::nullopt;
+    return process.diameter_mm;
+}
+
+// How large one piece is to be; a casing asked for goes into the process.
+Result<PieceAsked> piece_asked(const SheetRequest& request, Process& process, const Knowledge& knowledge) {
+    const double widest = knowledge.parameter("bench.link.widest").mid;
+    PieceAsked asked;
+    if (!request.casing.empty()) {
+        const auto mm = length_in(request.casing);
+        if (!mm || *mm >= widest)
+            return failure(Trouble::usage, "--casing: expected a width from 5 to less than " + shown(widest) +
+                                               " mm such as 32 mm or 1 1/4 in, not `" + request.casing + "`");
+        process.diameter_mm = *mm;
+    }
+    if (!request.piece.empty() && !request.link.empty())
+        return failure(Trouble::usage, "--piece and --link exclude each other: give one of them");
+    if (!request.piece.empty()) {
+        const auto grams = weight_asked(request.piece, "--piece");
+        if (!grams) return Failure(grams.error());
+        asked.grams = *grams;
+    }
+    if (!request.link.empty()) {
+        if (!process.diameter_mm || *process.diameter_mm >= widest)
+            return failure(Trouble::usage, "--link needs a casing: --casing 32mm, or `diameter: 32 mm` in the formula");
+        const auto mm = length_in(request.link);
+        if (!mm)
+            return failure(Trouble::usage, "--link: expected a length from 5 to 250 mm such as 12 cm or 5 in, not `" + request.link + "`");
+        asked.link_mm = *mm;
+    }
+    return asked;
+}
+
+}  // namespace
+
+Result<Sheet> sheet_of(const Formula& formula, const SheetRequest& request, const Knowledge& knowledge, std::string_view rules,
+                       const Foretell& foretell) {
+    const auto scaling = scaling_of(formula, request, knowledge);
+    if (!scaling) return Failure(scaling.error());
+    Sheet sheet;
+    sheet.scaled = scaling->says;
+    sheet.factor = scaling->factor;
+    sheet.formula = scaled(formula, scaling->factor);
+    const auto piece = piece_asked(request, sheet.formula.process, knowledge);
+    if (!piece) return Failure(piece.error());
+    settle_order(sheet, knowledge, foretell);
+    sheet.prediction = foretell.prediction(sheet.formula);
+    settle_core(sheet, knowledge, rules);
+    sheet.weights = weights_of(sheet.formula, knowledge);
+    sheet.buy = purchases_of(sheet.formula, knowledge);
+    sheet.makes = makes_of(sheet.formula, sheet.prediction, *piece, knowledge);
+    if (sheet.makes.pieces < 1)
+        return failure(Trouble::usage, "the batch is too small: one " + sheet.makes.shape + " of " +
+                                           shown(std::round(sheet.makes.piece_g)) + " g and a test patty do not come out of it");
+    sheet.steps = preparing_steps(sheet, knowledge);
+    std::erase_if(sheet.steps, [](const SheetStep& s) { return s.parts.empty(); });
+    for (auto& step : making_steps(sheet, knowledge)) sheet.steps.push_back(std::move(step));
+    warn_of_the_rest(sheet, knowledge);
+    warn_of_frozen_leaves(sheet, knowledge);
+    warn_of_the_scale(sheet);
+    warn_of_the_casing(sheet, knowledge);
+    return sheet;
+}
+
+}  // namespace standin

@@ -1,0 +1,32 @@
+#include "worksheet/weights.hpp"
+
+#include <cmath>
+
+#include "worksheet/parts.hpp"
+
+namespace standin {
+
+std::vector<SheetWeight> weights_of(const Formula& formula, const Knowledge& knowledge) {
+    const double fine_step = knowledge.parameter("bench.scale.fine").mid, fine_below = knowledge.parameter("bench.scale.fine-below").mid;
+    const double worst = knowledge.parameter("bench.scale.worst").mid;
+    std::vector<SheetWeight> all;
+    for (std::size_t n = 0; n < formula.lines.size(); ++n) {
+        const Line& line = formula.lines[n];
+        const Part part = part_of(line, knowledge);
+        SheetWeight w;
+        w.line = n;
+        w.grams = line.grams.mid;
+        w.fine = 0.5 > worst * w.grams;  // half a gram is what a scale of 1 g may be off
+        const bool seasoning =
+            part == Part::salt || part == Part::dry || part == Part::soaking || (part == Part::acid && line.grams.mid < fine_below);
+        w.scale_g = w.fine || (seasoning && w.grams < fine_below) ? fine_step : 1;
+        w.weigh_g = std::round(w.grams / w.scale_g) * w.scale_g;
+        if (w.weigh_g <= 0) w.weigh_g = w.grams;  // less than any of these scales shows
+        w.after = line.weighed_prepared && !line.prepared.empty();
+        w.in_the_batch_g = ready_grams(line, knowledge);
+        all.push_back(w);
+    }
+    return all;
+}
+
+}  // namespace standin

@@ -1,0 +1,158 @@
+#include <algorithm>
+
+#include "safety/cautions.hpp"
+#include "safety/wording.hpp"
+#include "worksheet/steps.hpp"
+
+namespace standin {
+namespace {
+
+SheetStep chilling(const Sheet& sheet, const Knowledge& knowledge) {
+    SheetStep s = plain_step("chill", "chill",
+                             "Meat and fat in strips, spread out in the freezer until stiff at the edges. Bowl, grinder parts, paste "
+                             "and liquids go in the cold too.",
+                             "Cold fat is cut, warm fat smears and runs out in the pan.");
+    s.minutes = knowledge.parameter("bench.chill.minutes").mid;
+    s.temperature_c = knowledge.parameter("bench.chill.meat").mid;
+    s.temperature = TemperatureIs::at_most;
+    s.said = false;
+    take_in(s, sheet, knowledge, {Part::meat, Part::minced});
+    return s;
+}
+
+SheetStep soaking_casing(const Sheet& sheet, const Knowledge& knowledge) {
+    SheetStep s = plain_step("casing", "soak the casing",
+                             "Rinse off the salt, run water through the inside, leave it in lukewarm water until soft and keep it wet.",
+                             "Stiff or salty it tears on the horn.");
+    s.minutes = knowledge.parameter("bench.casing.soak").mid;
+    s.casing_m = sheet.makes.casing_m;
+    s.said = false;
+    return s;
+}
+
+SheetStep grinding(const Sheet& sheet, const Knowledge& knowledge) {
+    SheetStep s = plain_step("grind", "grind",
+                             "Once, through the plate named, lean and fat together, into the cold bowl. Stop and chill when it warms.",
+                             "A sharp cold cut keeps lean and fat apart; a warm one smears them.");
+    s.plate_mm = process_value(sheet.formula.process.plate_mm, "process.plate_mm", knowledge, s);
+    s.temperature_c = knowledge.parameter("bind.cold.up-to").mid;
+    s.temperature = TemperatureIs::at_most;
+    take_in(s, sheet, knowledge, {Part::meat});
+    return s;
+}
+
+SheetStep pasting(const Sheet& sheet, const Knowledge& knowledge) {
+    SheetStep s = plain_step("paste", "blend the paste",
+                             "Seeds and nuts first, then the rest, as fine as you like the colour spread. No more liquid "
+                             "than the blade needs, taken from the formula's own. Back into the cold.",
+                             "Blended just before mixing it keeps its green; warm it would warm the meat.");
+    s.temperature_c = knowledge.parameter("bind.cold.up-to").mid;
+    s.temperature = TemperatureIs::at_most;
+    take_in(s, sheet, knowledge, {Part::paste});
+    return s;
+}
+
+SheetStep tasting(const Sheet& sheet, const Knowledge& knowledge) {
+    SheetStep s = plain_step("taste", "fry a patty and taste",
+                             "Fry a small flat patty through, measure it, then taste for salt, heat and sharpness, "
+                             "and put the mass right now. Never taste it raw.",
+                             "Now it can still be mended.");
+    s.temperature_c = sheet.core_c;
+    s.temperature = TemperatureIs::at_least;
+    s.grams_in = knowledge.parameter("bench.taste.patty").mid;
+    return s;
+}
+
+SheetStep shaping(const Sheet& sheet, const Knowledge& knowledge) {
+    const bool link = sheet.makes.shape == "link";
+    SheetStep s = link ? plain_step("shape", "stuff", "Fill the casings firmly, without air, twist off and prick the bubbles.",
+                                    "Air pockets hold fat and juice and burst in the pan.")
+                       : plain_step("shape", "shape, or leave loose",
+                                    "Wet hands, even patties a little wider than they are to end; or leave it loose, "
+                                    "pressed flat under a cover.",
+                                    "Even pieces reach their core together.");
+    s.grams_in = s.grams_out = sheet.makes.batch_g;
+    s.link_mm = sheet.makes.length_mm;
+    s.said = !link || *s.link_mm != knowledge.parameter("bench.link.length").mid;  // the usual length, where nobody asked for another
+    return s;
+}
+
+SheetStep resting(const Sheet& sheet, const Knowledge& knowledge) {
+    SheetStep s = plain_step("rest", "rest cold", "Covered, shallow, in the coldest part of the refrigerator.",
+                             "Salt evens out and the bind sets; the green fades a little with every day.");
+    constexpr double minutes_an_hour = 60;
+    double hours = process_value(sheet.formula.process.rest_h, "process.rest_h", knowledge, s);
+    const double longest = knowledge.parameter("bench.rest.longest").mid;
+    if (rests_beyond(sheet.formula.process, longest)) {
+        s.how = "The formula says " + shown(hours) + " hours; raw it does not keep that long: cook it by then, or freeze it. " + s.how;
+        hours = longest;
+    }
+    s.minutes = minutes_an_hour * hours;
+    s.temperature_c = process_value(sheet.formula.process.rest_at_c, "process.rest_at_c", knowledge, s);
+    s.temperature = TemperatureIs::at_most;
+    s.grams_in = s.grams_out = sheet.makes.batch_g;
+    return s;
+}
+
+SheetStep cooking(const Sheet& sheet, const Knowledge& knowledge) {
+    const char* how = "";
+    std::optional<double> around;
+    switch (sheet.formula.process.cook) {
+        case Cook::pan:
+            how = "In a pan over middling heat, turned often; measure in the middle of the thickest.";
+            break;
+        case Cook::grill:
+            how = "On the grill beside the fiercest heat, turned often; measure in the middle of the thickest.";
+            break;
+        case Cook::oven:
+            around = knowledge.parameter("bench.oven").mid;
+            how = "In the oven, turned once; measure in the middle of the thickest.";
+            break;
+        case Cook::poach:
+            around = knowledge.parameter("bench.poach").mid;
+            how = "In water below the boil; measure in the middle of the thickest.";
+            break;
+    }
+    SheetStep s = plain_step("cook", "cook to the core", how,
+                             "The thermometer decides: green mass keeps a raw look, or a done one, whatever is inside.");
+    s.temperature_c = sheet.core_c;
+    s.temperature = TemperatureIs::at_least;
+    s.grams_in = sheet.makes.batch_g;
+    s.grams_out = sheet.makes.cooked_g.mid;
+    s.around_c = around;
+    return s;
+}
+
+}  // namespace
+
+SheetStep plain_step(const char* id, const char* what, const char* how, const char* why) {
+    SheetStep s;
+    s.id = id;
+    s.what = what;
+    s.how = how;
+    s.why = why;
+    s.source = "common-practice";
+    return s;
+}
+
+void take_in(SheetStep& step, const Sheet& sheet, const Knowledge& knowledge, std::initializer_list<Part> parts) {
+    for (std::size_t n = 0; n < sheet.formula.lines.size(); ++n)
+        if (std::find(parts.begin(), parts.end(), part_of(sheet.formula.lines[n], knowledge)) != parts.end()) {
+            const double grams = ready_grams(sheet.formula.lines[n], knowledge);
+            add_part(step, n, grams, grams);
+        }
+}
+
+std::vector<SheetStep> making_steps(const Sheet& sheet, const Knowledge& knowledge) {
+    std::vector<SheetStep> steps{chilling(sheet, knowledge), grinding(sheet, knowledge), pasting(sheet, knowledge)};
+    std::erase_if(steps, [](const SheetStep& s) { return s.parts.empty(); });
+    if (sheet.makes.casing_m) steps.insert(steps.begin(), soaking_casing(sheet, knowledge));
+    for (auto& step : mixing_steps(sheet, knowledge)) steps.push_back(std::move(step));
+    steps.push_back(tasting(sheet, knowledge));
+    steps.push_back(shaping(sheet, knowledge));
+    steps.push_back(resting(sheet, knowledge));
+    steps.push_back(cooking(sheet, knowledge));
+    return steps;
+}
+
+}  // namespace standin
