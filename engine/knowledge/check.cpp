@@ -7,6 +7,7 @@
 
 #include "core/names.hpp"
 #include "core/typed_reader.hpp"
+#include "knowledge/claims.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/references.hpp"
 
@@ -33,6 +34,7 @@ public:
                 add("condition " + condition.id, "no preparation \"" + condition.preparation + "\"",
                     nearest_id(condition.preparation, preparations_));
         words();
+        promises();
         std::stable_sort(findings_.begin(), findings_.end(), [](const Finding& a, const Finding& b) { return a.error > b.error; });
         return std::move(findings_);
     }
@@ -155,6 +157,16 @@ private:
             for (const auto& allergen : i.allergens)
                 if (!allergens.count(allergen)) add("ingredient " + i.id, "no rule set lists the allergen \"" + allergen + "\"");
         }
+    }
+
+    void promises() {
+        const auto look = [&](const std::string& record, const std::string& text) {
+            if (const auto promise = promise_in(text); !promise.empty())
+                add(record, "a note must not promise \"" + promise + "\": say what the food brings by itself, and that the label decides");
+        };
+        for (const auto& i : records_.ingredients) look("ingredient " + i.id, i.note);
+        for (const auto& s : records_.swaps) look(swap_key(s), s.note);
+        for (const auto& c : records_.conditions) look("condition " + c.id, c.says);
     }
 
     const Records& records_;

@@ -126,6 +126,16 @@ TEST_CASE("a source that is not listed") {
     });
 }
 
+TEST_CASE("a note that promises what only a maker can promise") {
+    for (const char* note :
+         {"Gluten-free.", "The seed aroma is lost; sesame-free.", "Free of oats.", "Contains no milk.", "Safe for nut allergy"})
+        check_found("swap green chard > spinach, squeezed", "must not promise", [&](Records& r) {
+            r.swaps.push_back(spinach_for_chard());
+            r.swaps.back().note = note;
+        });
+    check_found("ingredient spinach", "must not promise \"free\"", [](Records& r) { spinach(r).note = "Nearly gluten-free"; });
+}
+
 TEST_CASE("a name that two ingredients claim") {
     check_found("ingredient twin", "already belongs to spinach", [](Records& r) {
         Ingredient twin = spinach(r);
