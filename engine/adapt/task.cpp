@@ -30,7 +30,7 @@ double length(const std::vector<double>& v) {
 }  // namespace
 
 double Trial::violation() const {
-    double worst = 0;
+    double worst = empty ? no_batch : 0;
     for (const double breach : breaches) worst = std::max(worst, breach);
     return worst;
 }
@@ -142,9 +142,11 @@ Trial Task::at(std::vector<double> y) const {
     p.price = fixed_price_;
     for (std::size_t i = 0; i < size(); ++i) p.price += open_price_[i] * p.y[i];
     if (batch[Amount::mass] < least_mass) {
-        p.rows.assign(1, no_batch);
+        const std::size_t rows = yardstick_.row_count();
+        p.rows.assign(rows, no_batch / std::sqrt(static_cast<double>(rows)));
         p.breaches.assign(limit_count_, no_batch);
         p.deviation = no_batch;
+        p.empty = true;
         return p;
     }
     const State state = models_.state(batch, process_.state, 0);
@@ -156,6 +158,11 @@ Trial Task::at(std::vector<double> y) const {
 }
 
 void Task::slopes(const Trial& point, Matrix& rows, Matrix& breaches) const {
+    if (point.empty) {  // no way leads out of it but another start
+        rows = Matrix(point.rows.size(), size());
+        breaches = Matrix(limit_count_, size());
+        return;
+    }
     const Material here = total(point.y);
     const State state = models_.state(here, process_.state, 0);
     const std::size_t judged = limit_count_ - problem_.limits.size();

@@ -24,6 +24,7 @@ struct Trial {
     std::vector<double> breaches;  ///< one a limit, kept when not positive; noticeable differences or shares
     double deviation = 0;          ///< length of the rows
     double price = 0;
+    bool empty = false;  ///< nothing is left to weigh: no batch, whatever the limits say
 
     double distance() const { return deviation + price; }
     double violation() const;  ///< largest breach, 0 when none

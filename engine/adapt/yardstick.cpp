@@ -138,6 +138,11 @@ void Yardstick::rows(const Material& batch, const State& state, std::vector<doub
     }
 }
 
+std::size_t Yardstick::row_count() const {
+    constexpr std::size_t colours = 2, more_parts = 2, a_goal = 2;
+    return residual_count + colours * more_parts + a_goal * goals_.size();
+}
+
 // The direction is that of the small steps, the length the true one: near the base the parts are linear in L, a and b.
 std::array<double, 3> Yardstick::ColourFrame::parts(const Lab& to, double size) const {
     const double l = to.L - from.L, a = to.a - from.a, b = to.b - from.b;

@@ -33,6 +33,7 @@ public:
     /// The same as a vector whose length is `distance`: each colour as three parts instead of one size, so that all of it is smooth where
     /// nothing has moved; after the residuals two entries a goal, what is missed and what goes too far.
     void rows(const Material& batch, const State& state, std::vector<double>& out) const;
+    std::size_t row_count() const;  ///< how many entries that has
 
     /// How much the missed wants weigh, squared; 0 when all are met.
     double wants_squared(const State& state) const;

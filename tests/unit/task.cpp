@@ -50,3 +50,36 @@ TEST_CASE("task: the length of the rows is the distance") {
         CHECK(here.deviation == Approx(small.yardstick().distance(total, rebalancer.state(total, process))).epsilon(1e-9));
     }
 }
+
+TEST_CASE("task: with nothing left to weigh the numbers keep their size, and no limit is kept") {
+    std::size_t emptied = 0;
+    for (std::uint64_t number = 0; number < 12; ++number) {
+        SmallProblem small(number, 0);
+        Problem& problem = small.problem;
+        if (problem.moves.empty()) continue;
+        problem.start_total = Material();
+        problem.least_meat = problem.least_salt = 0;
+        problem.limits.clear();
+        const std::vector<Goal> none;
+        const std::vector<Choice> open(problem.moves.size(), Choice::open);
+        const Task task(problem, none, small.yardstick(), small.models(), problem.processes.front(), open);
+        const Trial empty = task.at(std::vector<double>(task.size(), 0.0));
+        CHECK(empty.empty);
+        CHECK(empty.violation() > 0);
+        CHECK(empty.rows.size() == small.yardstick().row_count());
+        Matrix rows, breaches;
+        task.slopes(empty, rows, breaches);
+        CHECK(rows.rows() == empty.rows.size());
+        ++emptied;
+    }
+    CHECK(emptied > 6);
+}
+
+TEST_CASE("task: the yardstick gives as many rows as it says") {
+    for (std::uint64_t number = 0; number < 4; ++number) {
+        const SmallProblem small(number, number % 3);
+        const std::vector<Choice> open(small.problem.moves.size(), Choice::open);
+        const Task task(small.problem, small.problem.hard, small.yardstick(), small.models(), small.problem.processes.front(), open);
+        CHECK(task.at(std::vector<double>(task.size(), 0.05)).rows.size() == small.yardstick().row_count());
+    }
+}
