@@ -26,6 +26,7 @@ public:
         f.roles = i_.roles;
         f.season = season_of(i_, options_.season_shift);
         f.allergens = i_.allergens;
+        f.may_hold = i_.may_hold;
         f.cautions = cautions_of_ingredient(i_, knowledge_, options_.rules);
         f.composition = composition();
         f.doses = doses();
@@ -98,6 +99,7 @@ private:
         add("strength", i_.strength);
         add("edible", i_.edible);
         add("sulphites", i_.sulphites);
+        add("most_g_per_kg", i_.most_g_per_kg);
         return all;
     }
 

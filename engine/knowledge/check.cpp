@@ -52,6 +52,10 @@ private:
         return nearest_words(wanted, all);
     }
 
+    static std::vector<std::string> nearest_of(const std::string& wanted, const std::set<std::string>& known) {
+        return nearest_words(wanted, {known.begin(), known.end()});
+    }
+
     void ids() {
         std::set<std::string> seen;
         const auto once = [&](const std::string& key) {
@@ -153,9 +157,15 @@ private:
         if (records_.rules.empty()) return;
         for (const auto& i : records_.ingredients) {
             for (const auto& caution : i.cautions)
-                if (!cautions.count(caution)) add("ingredient " + i.id, "no rule set has a text for the caution \"" + caution + "\"");
-            for (const auto& allergen : i.allergens)
-                if (!allergens.count(allergen)) add("ingredient " + i.id, "no rule set lists the allergen \"" + allergen + "\"");
+                if (!cautions.count(caution))
+                    add("ingredient " + i.id, "no rule set has a text for the caution \"" + caution + "\"", nearest_of(caution, cautions));
+            for (const auto* words : {&i.allergens, &i.may_hold})
+                for (const auto& allergen : *words)
+                    if (!allergens.count(allergen))
+                        add("ingredient " + i.id, "no rule set lists the allergen \"" + allergen + "\"", nearest_of(allergen, allergens));
+            for (const auto& allergen : i.may_hold)
+                if (listed(i.allergens, allergen))
+                    add("ingredient " + i.id, "\"" + allergen + "\" stands both in \"allergens\" and in \"may_hold\"");
         }
     }
 

@@ -15,13 +15,14 @@ struct Group {
 };
 
 // The first group that fits takes the reference.
-constexpr std::array<Group, 13> groups{{
+constexpr std::array<Group, 14> groups{{
     {"composition", "ingredient ", {"composition", "sulphites"}},
     {"pigment", "ingredient ", {"chlorophyll", "tint"}},
     {"heat", "ingredient ", {"capsaicinoids", "pungency", "pod_sigma", "lot_sigma"}},
     {"acid", "ingredient ", {"ph", "titratable", "buffer"}},
     {"binding", "ingredient ", {"bind"}},
     {"measures", "ingredient ", {"measure ", "edible", "strength"}},
+    {"limits", "ingredient ", {"most_g_per_kg"}},
     {"preparations", "preparation ", {}},
     {"swaps", "swap ", {}},
     {"conditions", "condition ", {}},

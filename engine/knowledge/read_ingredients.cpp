@@ -108,6 +108,9 @@ void read_numbers(ObjectReader& r, Ingredient& i) {
     i.strength = quantity_if(r, "strength", {"g fresh/g"});
     i.edible = quantity_if(r, "edible", {"%"});
     i.sulphites = quantity_if(r, "sulphites", {"mg/kg"});
+    i.most_g_per_kg = quantity_if(r, "most_g_per_kg", {"g/kg"});
+    if (i.most_g_per_kg && !(i.most_g_per_kg->band.low > 0 && i.most_g_per_kg->band.high <= 1000))
+        r.fault("most_g_per_kg", "the most of a food in a kilo of batch lies above 0 and up to 1000 g/kg");
     for (const auto* q : {&i.chlorophyll, &i.capsaicinoids, &i.pungency, &i.strength, &i.edible, &i.sulphites})
         if (*q && (*q)->band.low < 0) r.problems().add(r.place(), "\"" + i.id + "\": a quantity of food cannot be negative");
 }
@@ -138,6 +141,7 @@ Ingredient ingredient_of(const JsonNode& node, const std::string& family, Proble
     i.aroma = aroma_of(r);
     i.season = season_of(r);
     i.allergens = r.texts("allergens");
+    i.may_hold = r.texts("may_hold");
     i.cautions = r.texts("cautions");
     i.label = r.texts("label");
     return i;

@@ -94,6 +94,8 @@ struct Ingredient {
     std::vector<AromaShare> aroma;
     std::vector<int> season;
     std::vector<std::string> allergens, cautions, label;
+    std::vector<std::string> may_hold;      // allergens that a bought one often holds: the packet decides
+    std::optional<Quantity> most_g_per_kg;  // the most of it, as weighed, in a kilo of batch
 };
 
 /// A value that may depend on how long the preparation takes.

@@ -31,6 +31,7 @@ void collect(const Ingredient& i, Collector& to) {
     to.note("strength", i.strength);
     to.note("edible", i.edible);
     to.note("sulphites", i.sulphites);
+    to.note("most_g_per_kg", i.most_g_per_kg);
     if (i.acidity) {
         to.note("ph", i.acidity->ph);
         to.note("titratable", i.acidity->titratable);

@@ -37,6 +37,8 @@ TEST_CASE("every field goes there and back") {
     i.composition.fibre = Band{1, 2, 3};
     i.composition.exception = "why";
     i.sulphites = Quantity{{1, 2, 3}, "mg/kg", "s"};
+    i.may_hold = {"wheat", "celery"};
+    i.most_g_per_kg = Quantity{{1, 2, 3}, "g/kg", "s"};
     i.acidity.emplace();
     i.acidity->acids = {{Acid::phosphoric, 0.25}};
     i.meat = MeatRecord{Species::crustacean, {{1, 2, 3}, "1", "s"}, {{4, 5, 6}, "1", "t"}};
@@ -74,6 +76,8 @@ TEST_CASE("every field goes there and back") {
     CHECK_FALSE(j.composition.sugars);
     CHECK(j.composition.exception == "why");
     CHECK(j.sulphites->source == "s");
+    CHECK(j.may_hold == i.may_hold);
+    CHECK(j.most_g_per_kg->band == Band{1, 2, 3});
     CHECK_FALSE(j.chlorophyll);
     CHECK(j.acidity->acids.front().share == 0.25);
     CHECK(j.meat->species == Species::crustacean);

@@ -190,6 +190,22 @@ TEST_CASE("allergens and cautions that no rule set knows") {
     check_found("ingredient spinach", "caution", [](Records& r) { spinach(r).cautions = {"kryptonite"}; });
 }
 
+TEST_CASE("what a bought food may hold is an allergen of the list, and not one it always holds") {
+    check_found(
+        "ingredient spinach", "no rule set lists the allergen \"selery\"", [](Records& r) { spinach(r).may_hold = {"selery"}; }, true,
+        "celery");
+    check_found("ingredient spinach", "stands both in", [](Records& r) {
+        spinach(r).allergens = {"celery"};
+        spinach(r).may_hold = {"celery"};
+    });
+}
+
+TEST_CASE("the most in a kilo names a source of the list") {
+    check_found("ingredient spinach", "is not in sources.json", [](Records& r) {
+        spinach(r).most_g_per_kg = Quantity{{2, 2, 2}, "g/kg", "nobody"};
+    });
+}
+
 TEST_CASE("errors come before warnings") {
     const auto all = findings_after(
         [](Records& r) {

@@ -45,6 +45,25 @@ std::string preparation(const std::string& effect) {
 
 }  // namespace
 
+TEST_CASE("what a bought food may hold and the most of it in a kilo are read") {
+    const auto files = read("ingredients/f.json", ingredient(R"(, "may_hold": ["wheat", "celery"],
+        "most_g_per_kg": {"value": 2, "low": 1, "high": 4, "unit": "g/kg", "source": "s"})"));
+    REQUIRE(files.errors.empty());
+    const Ingredient& i = files.records.ingredients.front();
+    CHECK(i.may_hold == std::vector<std::string>{"wheat", "celery"});
+    REQUIRE(i.most_g_per_kg);
+    CHECK(i.most_g_per_kg->band == Band{1, 2, 4});
+}
+
+TEST_CASE("the most in a kilo is more than nothing and no more than the kilo") {
+    const auto most = [](const std::string& number, const std::string& unit) {
+        return ingredient(", \"most_g_per_kg\": {\"value\": " + number + ", \"unit\": \"" + unit + "\", \"source\": \"s\"}");
+    };
+    check_fault("ingredients/f.json", most("0", "g/kg"), 2, "above 0 and up to 1000");
+    check_fault("ingredients/f.json", most("1001", "g/kg"), 2, "above 0 and up to 1000");
+    check_fault("ingredients/f.json", most("2", "%"), 2, "unit");
+}
+
 TEST_CASE("a plain ingredient is read as it stands") {
     const auto files = read(
         "ingredients/f.json",

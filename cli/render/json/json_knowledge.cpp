@@ -54,6 +54,7 @@ Json ingredient_json(const IngredientFacts& i) {
             {"swaps_out", array_of(i.swaps_out, swap)},
             {"swaps_in", array_of(i.swaps_in, swap)},
             {"allergens", i.allergens},
+            {"may_hold", i.may_hold},
             {"cautions", json_of(i.cautions)},
             {"sources", array_of(i.sources, [](const auto& s) {
                  return Json{{"id", s.first}, {"cite", s.second}};

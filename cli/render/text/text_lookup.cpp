@@ -66,7 +66,9 @@ std::string about(const IngredientFacts& i, const Look& look) {
     say("there for: ", listed(roles));
     say("family: ", i.family + (i.latin.empty() ? "" : ", " + i.latin));
     say("also called: ", listed(names));
-    say("allergens: ", i.allergens.empty() ? "none of the listed ones" : listed(i.allergens));
+    const bool in_doubt = !i.may_hold.empty();
+    say("allergens: ", !i.allergens.empty() ? listed(i.allergens) : in_doubt ? "the packet decides" : "none of the listed ones");
+    say("check the packet: ", in_doubt ? "often holds " + listed(i.may_hold) : "");
     say("season: ", months(i.season));
     say("keeping: ", i.storage);
     say("aroma, 0-5: ", listed(aroma));

@@ -55,6 +55,7 @@ struct IngredientFacts {
     std::vector<int> season;
     std::vector<SwapFact> swaps_out, swaps_in;
     std::vector<std::string> allergens;
+    std::vector<std::string> may_hold;                         ///< allergens that a bought one often holds: the packet decides
     std::vector<CautionText> cautions;                         ///< what must be minded of this food; not what is said of every batch
     std::vector<std::pair<std::string, std::string>> sources;  ///< id, citation
 };
