@@ -24,6 +24,9 @@ MixState mix_state(double ph, const ProcessState& process) {
     return {ph, process.mixed_at_c, process.mixing_min, process.plate_mm, process.order};
 }
 
+/// What the way of making costs, whatever goes in.
+double making_of(const BatchBind& bind) { return bind.mixing_factor * bind.order_factor * bind.cold_factor; }
+
 }  // namespace
 
 State Models::state(const Material& batch, const ProcessState& process, std::size_t draw) const {
@@ -34,7 +37,7 @@ State Models::state(const Material& batch, const ProcessState& process, std::siz
     const BatchColour colour = batch_colour(batch, acid.ph, process.rest_h, process.rest_at_c, process.cook, process.core_c, colour_[draw]);
     const BatchHeat heat = batch_heat(batch, heat_[draw]);
     const BatchBind bind = batch_bind(batch, mix_state(acid.ph, process), bind_[draw]);
-    const BatchCook cook = batch_cook(batch, acid.ph, process.cook, process.core_c, cooking_[draw]);
+    const BatchCook cook = batch_cook(batch, {acid.ph, process.cook, process.core_c, making_of(bind)}, cooking_[draw]);
 
     p[Property::salt_pct] = salt.salt_pct;
     p[Property::salt_pct_of_meat] = salt.salt_pct_of_meat;

@@ -225,6 +225,7 @@ constexpr std::array own{
     Binding<P>{"colour.minutes.grill", [](P& p) -> double& { return p.cook_minutes[1]; }},
     Binding<P>{"colour.minutes.oven", [](P& p) -> double& { return p.cook_minutes[2]; }},
     Binding<P>{"colour.minutes.poach", [](P& p) -> double& { return p.cook_minutes[3]; }},
+    Binding<P>{"colour.minutes.loose", [](P& p) -> double& { return p.cook_minutes[4]; }},
 };
 
 constexpr std::size_t base_count = 2 * count_of<Species> * 3;

@@ -26,8 +26,6 @@
 
 namespace standin {
 
-inline constexpr std::size_t cook_count = 4;
-
 struct ColourParameters {
     double k0 = 0;  // 1/min at 100 C and ph_ref
     double ph_ref = 0;
@@ -45,13 +43,13 @@ struct ColourParameters {
     std::array<Bands, count_of<Species>> raw_lean, cooked;  // K/S; raw at no fat, cooked at 17.5 %
     Bands raw_fat, cooked_fat_slope;                        // K/S; relative change per unit of fat share
     double fat_scatter = 0;
-    double raw_scale = 0, cooked_scale = 0;       // one meat is darker than the next
-    double redness = 0;                           // on the red band of raw meat: < 1 blooming red, > 1 greyed
-    double raw_blue = 0;                          // on the blue band of raw meat: one laboratory's meat is yellower than the next's
-    double cooked_red = 0, cooked_blue = 0;       // likewise, cooked
-    Bands plain;                                  // K/S of a mass without meat
-    double plain_until = 0;                       // meat share of the mass from which the colour is all meat's
-    std::array<double, cook_count> cook_minutes;  // equivalent minutes at the core temperature reached
+    double raw_scale = 0, cooked_scale = 0;      // one meat is darker than the next
+    double redness = 0;                          // on the red band of raw meat: < 1 blooming red, > 1 greyed
+    double raw_blue = 0;                         // on the blue band of raw meat: one laboratory's meat is yellower than the next's
+    double cooked_red = 0, cooked_blue = 0;      // likewise, cooked
+    Bands plain;                                 // K/S of a mass without meat
+    double plain_until = 0;                      // meat share of the mass from which the colour is all meat's
+    std::array<double, cook_ways> cook_minutes;  // equivalent minutes at the core temperature reached
 };
 
 std::span<const Binding<ColourParameters>> colour_bindings();

@@ -21,27 +21,63 @@ double& severity(P& p) {
     return p.severity[static_cast<std::size_t>(method)];
 }
 
-constexpr std::array<Binding<P>, 19> bindings{{
-    {"cooking.water.pan", water<Cook::pan>},
-    {"cooking.water.grill", water<Cook::grill>},
-    {"cooking.water.oven", water<Cook::oven>},
-    {"cooking.water.poach", water<Cook::poach>},
-    {"cooking.water.hotter", [](P& p) -> double& { return p.hotter; }},
-    {"cooking.water.cooler", [](P& p) -> double& { return p.cooler; }},
-    {"cooking.acid.slope", [](P& p) -> double& { return p.ph_slope; }},
-    {"cooking.acid.most", [](P& p) -> double& { return p.ph_most; }},
-    {"cooking.acid.least", [](P& p) -> double& { return p.ph_least; }},
-    {"cooking.salt.gain", [](P& p) -> double& { return p.salt_gain; }},
-    {"cooking.salt.scale", [](P& p) -> double& { return p.salt_scale; }},
-    {"cooking.binder.efficiency", [](P& p) -> double& { return p.binder_efficiency; }},
-    {"cooking.paste.kept", [](P& p) -> double& { return p.paste_kept; }},
-    {"cooking.fat.pan", severity<Cook::pan>},
-    {"cooking.fat.grill", severity<Cook::grill>},
-    {"cooking.fat.oven", severity<Cook::oven>},
-    {"cooking.fat.poach", severity<Cook::poach>},
-    {"cooking.fat.half", [](P& p) -> double& { return p.fat_half; }},
-    {"cooking.fat.power", [](P& p) -> double& { return p.fat_power; }},
-}};
+// "cooking.kind.pork" and so on, spelled by the compiler from the list of species.
+template <std::size_t s>
+struct Kind {
+    static constexpr auto id = [] {
+        std::array<char, 32> text{};
+        std::size_t n = 0;
+        for (const std::string_view part : {std::string_view("cooking.kind."), Words<Species>::all[s]})
+            for (const char c : part) text[n++] = c;
+        return std::pair(text, n);
+    }();
+    static double& field(P& p) { return p.kind[s]; }
+    static Binding<P> binding() { return {std::string_view(id.first.data(), id.second), field}; }
+};
+
+template <Cook method>
+double& steam(P& p) {
+    return p.evaporates[static_cast<std::size_t>(method)];
+}
+
+constexpr std::array own{
+    Binding<P>{"cooking.water.pan", water<Cook::pan>},
+    Binding<P>{"cooking.water.grill", water<Cook::grill>},
+    Binding<P>{"cooking.water.oven", water<Cook::oven>},
+    Binding<P>{"cooking.water.poach", water<Cook::poach>},
+    Binding<P>{"cooking.water.loose", water<Cook::loose>},
+    Binding<P>{"cooking.steam.pan", steam<Cook::pan>},
+    Binding<P>{"cooking.steam.grill", steam<Cook::grill>},
+    Binding<P>{"cooking.steam.oven", steam<Cook::oven>},
+    Binding<P>{"cooking.steam.poach", steam<Cook::poach>},
+    Binding<P>{"cooking.steam.loose", steam<Cook::loose>},
+    Binding<P>{"cooking.water.hotter", [](P& p) -> double& { return p.hotter; }},
+    Binding<P>{"cooking.water.cooler", [](P& p) -> double& { return p.cooler; }},
+    Binding<P>{"cooking.acid.slope", [](P& p) -> double& { return p.ph_slope; }},
+    Binding<P>{"cooking.acid.most", [](P& p) -> double& { return p.ph_most; }},
+    Binding<P>{"cooking.acid.least", [](P& p) -> double& { return p.ph_least; }},
+    Binding<P>{"cooking.salt.gain", [](P& p) -> double& { return p.salt_gain; }},
+    Binding<P>{"cooking.salt.scale", [](P& p) -> double& { return p.salt_scale; }},
+    Binding<P>{"cooking.binder.efficiency", [](P& p) -> double& { return p.binder_efficiency; }},
+    Binding<P>{"cooking.paste.kept", [](P& p) -> double& { return p.paste_kept; }},
+    Binding<P>{"cooking.fat.pan", severity<Cook::pan>},
+    Binding<P>{"cooking.fat.grill", severity<Cook::grill>},
+    Binding<P>{"cooking.fat.oven", severity<Cook::oven>},
+    Binding<P>{"cooking.fat.poach", severity<Cook::poach>},
+    Binding<P>{"cooking.fat.loose", severity<Cook::loose>},
+    Binding<P>{"cooking.fat.half", [](P& p) -> double& { return p.fat_half; }},
+    Binding<P>{"cooking.fat.power", [](P& p) -> double& { return p.fat_power; }},
+    Binding<P>{"cooking.care.water", [](P& p) -> double& { return p.care_water; }},
+    Binding<P>{"cooking.care.fat", [](P& p) -> double& { return p.care_fat; }},
+};
+
+template <std::size_t... s>
+auto with_kinds(std::index_sequence<s...>) {
+    std::array<Binding<P>, own.size() + sizeof...(s)> all{};
+    std::copy(own.begin(), own.end(), all.begin());
+    ((all[own.size() + s] = Kind<s>::binding()), ...);
+    return all;
+}
 
 // The reference state that k is stated for, and the core temperatures it reaches.
 constexpr double core_c_reference = 71, core_c_least = 63, core_c_most = 100;
@@ -76,31 +112,47 @@ double share_of_fat_lost(Cook method, double fat_pct, const P& p) {
     return p.severity[static_cast<std::size_t>(method)] * x / (1 + x);
 }
 
-double water_kept(const Material& batch, double ph, Cook method, double core_c, const P& p) {
-    const double meat = water_per_protein(method, core_c, p) * batch[Amount::meat_protein] * acid_factor(ph, p) *
-                        salt_factor(batch.share(Amount::salt, 100), p);
-    const double binder = p.binder_efficiency * (batch[Amount::held_cold] + batch[Amount::held_hot]);
-    const double paste = p.paste_kept * loose_paste_water(batch[Amount::paste_water], binder);
-    return kept(meat + binder + paste, batch[Amount::water]);
+/// The mean over the meats in the batch; 1 where it has none.
+double kind_factor(const Material& batch, const P& p) {
+    double sum = 0, meat = 0;
+    for (std::size_t s = 0; s < count_of<Species>; ++s) {
+        const double grams = batch[static_cast<Species>(s)];
+        sum += grams * p.kind[s];
+        meat += grams;
+    }
+    return meat > 0 ? sum / meat : 1;
 }
 
-double fat_lost(const Material& batch, Cook method, const P& p) {
+double water_kept(const Material& batch, const CookState& state, const P& p) {
+    const double meat = water_per_protein(state.method, state.core_c, p) * kind_factor(batch, p) * batch[Amount::meat_protein] *
+                        acid_factor(state.ph, p) * salt_factor(batch.share(Amount::salt, 100), p) * (1 - p.care_water * (1 - state.making));
+    const double binder = p.binder_efficiency * (batch[Amount::held_cold] + batch[Amount::held_hot]);
+    const double paste = p.paste_kept * loose_paste_water(batch[Amount::paste_water], binder);
+    const double steam = p.evaporates[static_cast<std::size_t>(state.method)] * batch[Amount::mass];
+    return kept(meat + binder + paste, std::max(0.0, batch[Amount::water] - steam));
+}
+
+double fat_lost(const Material& batch, const CookState& state, const P& p) {
     const double fat = batch[Amount::fat];
     if (fat <= 0) return 0;
     const double free = fat * std::exp(-p.binder_efficiency * batch[Amount::held_fat] / fat);
-    return free * std::clamp(share_of_fat_lost(method, batch.share(Amount::fat, 100), p), 0.0, 1.0);
+    const double share = share_of_fat_lost(state.method, batch.share(Amount::fat, 100), p) * (1 + p.care_fat * (1 - state.making));
+    return free * std::clamp(share, 0.0, 1.0);
 }
 
 }  // namespace
 
-std::span<const Binding<CookingParameters>> cooking_bindings() { return bindings; }
+std::span<const Binding<CookingParameters>> cooking_bindings() {
+    static const auto all = with_kinds(std::make_index_sequence<count_of<Species>>{});
+    return all;
+}
 
-BatchCook batch_cook(const Material& batch, double ph, Cook method, double core_c, const CookingParameters& p) {
+BatchCook batch_cook(const Material& batch, const CookState& state, const CookingParameters& p) {
     BatchCook result;
     const double mass = batch[Amount::mass];
     if (mass <= 0) return result;
-    const double water = batch[Amount::water] - water_kept(batch, ph, method, core_c, p);
-    const double fat = fat_lost(batch, method, p);
+    const double water = batch[Amount::water] - water_kept(batch, state, p);
+    const double fat = fat_lost(batch, state, p);
     result.water_lost_pct = 100 * water / mass;
     result.fat_lost_pct = 100 * fat / mass;
     result.loss_pct = result.water_lost_pct + result.fat_lost_pct;

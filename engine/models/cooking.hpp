@@ -1,13 +1,18 @@
 // What cooking takes out of a raw mass and what stays: a water stream and a fat stream, each balanced on its own.
 //
-//   water kept = k(method, core) * meat protein * g(pH) * g(salt) + e * binder water + r * loose paste water, never over the water there is
-//   fat lost   = s(method) * F^2 / (F^2 + h^2) * (fat - e * fat held by binders),  F the fat of the batch in %
+//   water kept = k(method, core) * kind * meat protein * g(pH) * g(salt) * (1 - c (1 - making)) + e * binder water + r * loose paste water,
+//                never over the water that the dry heat of the method leaves
+//   fat lost   = s(method) * F^2 / (F^2 + h^2) * (1 + c (1 - making)) * (fat - e * fat held by binders),  F the fat of the batch in %
+//
+// kind    by the meat, the mean over what is in the batch: pork keeps less water a gram of protein than beef, turkey a little more
+// making  1 for a mass mixed until tacky, cold and salted before the acid; less where mixing, smear or early acid cost it bind
 //
 // Cooked water in proportion to protein, and how fat loss rises with fat: worked out from the tables of Jeong, Lim, Kim 2016 (ground pork,
 // 11-26 % fat, microwave) and of USDA SR28 (ground beef pan-fried, broiled and baked, 10-30 % fat), which share one curve. A link poached
-// in its casing keeps far more of both: it cannot evaporate, and a salted, well mixed mass holds added water.
+// in its casing keeps far more of both: it cannot evaporate, and a salted, well mixed mass holds added water. Fried loose, a mass keeps
+// less water than as patties: beef crumbles against beef patties of SR28, and pork crumbles less again.
 // Binder water here counts what holds in the heat; gelatin melts out. Salt, protein and all other solids are taken to stay, so cooked
-// salt is an upper end. Valid for cores of 63-100 C and 5-50 % fat. Bind has no sourced effect here and is left out.
+// salt is an upper end. Valid for cores of 63-100 C and 5-50 % fat.
 #pragma once
 
 #include <array>
@@ -20,14 +25,17 @@
 namespace standin {
 
 struct CookingParameters {
-    std::array<double, 4> water_per_protein;  // by Cook; g/g at 71 C core, pH 5.7, 1.5 % salt
-    double hotter, cooler;                    // g/g lost per C above 71, gained per C below
-    double ph_slope, ph_most, ph_least;       // 1/pH, and the ends it bends into as shares of the middle
-    double salt_gain, salt_scale;             // share, % salt
-    double binder_efficiency;                 // g/g
-    double paste_kept;                        // share of loose paste water
-    std::array<double, 4> severity;           // by Cook; share of the curve of microwaved patties
-    double fat_half, fat_power;               // % fat, 1
+    std::array<double, cook_ways> water_per_protein;  // by Cook; g/g at 71 C core, pH 5.7, 1.5 % salt
+    std::array<double, count_of<Species>> kind;       // water kept a gram of protein, beef 1
+    std::array<double, cook_ways> evaporates;         // by Cook; g/g of the batch that leaves as steam whatever holds it
+    double hotter, cooler;                            // g/g lost per C above 71, gained per C below
+    double ph_slope, ph_most, ph_least;               // 1/pH, and the ends it bends into as shares of the middle
+    double salt_gain, salt_scale;                     // share, % salt
+    double binder_efficiency;                         // g/g
+    double paste_kept;                                // share of loose paste water
+    std::array<double, cook_ways> severity;           // by Cook; share of the curve of microwaved patties
+    double care_water, care_fat;                      // shares lost and gained where nothing binds
+    double fat_half, fat_power;                       // % fat, 1
 };
 
 std::span<const Binding<CookingParameters>> cooking_bindings();
@@ -40,6 +48,14 @@ struct BatchCook {
     double yield = 1;  ///< g cooked per g raw
 };
 
-BatchCook batch_cook(const Material& batch, double ph, Cook method, double core_c, const CookingParameters& parameters);
+/// How a mass goes into the heat and how far.
+struct CookState {
+    double ph = 0;
+    Cook method = Cook::pan;
+    double core_c = 0;
+    double making = 1;  ///< product of the bind factors of mixing, order and cold; 1 costs nothing
+};
+
+BatchCook batch_cook(const Material& batch, const CookState& state, const CookingParameters& parameters);
 
 }  // namespace standin

@@ -13,7 +13,7 @@ constexpr std::array<double, 5> lean_f{140, 145, 150, 155, 160};
 constexpr std::array<double, 10> chicken_5_f{140, 145, 150, 155, 157, 158, 159, 160, 161, 162};
 constexpr std::array<double, 9> poultry_12_f{136, 137, 138, 139, 140, 141, 142, 143, 144};
 
-constexpr std::array<Binding<P>, 44> bindings{{
+constexpr std::array<Binding<P>, 46> bindings{{
     {"lethality.d70", [](P& p) -> double& { return p.d70_s; }},
     {"lethality.z", [](P& p) -> double& { return p.z_c; }},
     {"lethality.margin", [](P& p) -> double& { return p.margin; }},
@@ -25,10 +25,12 @@ constexpr std::array<Binding<P>, 44> bindings{{
     {"lethality.medium.grill", [](P& p) -> double& { return p.medium_c[1]; }},
     {"lethality.medium.oven", [](P& p) -> double& { return p.medium_c[2]; }},
     {"lethality.medium.poach", [](P& p) -> double& { return p.medium_c[3]; }},
+    {"lethality.medium.loose", [](P& p) -> double& { return p.medium_c[4]; }},
     {"lethality.transfer.pan", [](P& p) -> double& { return p.transfer_w_m2k[0]; }},
     {"lethality.transfer.grill", [](P& p) -> double& { return p.transfer_w_m2k[1]; }},
     {"lethality.transfer.oven", [](P& p) -> double& { return p.transfer_w_m2k[2]; }},
     {"lethality.transfer.poach", [](P& p) -> double& { return p.transfer_w_m2k[3]; }},
+    {"lethality.transfer.loose", [](P& p) -> double& { return p.transfer_w_m2k[4]; }},
     {"lethality.chicken-lean.140", [](P& p) -> double& { return p.chicken_lean_s[0]; }},
     {"lethality.chicken-lean.145", [](P& p) -> double& { return p.chicken_lean_s[1]; }},
     {"lethality.chicken-lean.150", [](P& p) -> double& { return p.chicken_lean_s[2]; }},

@@ -35,9 +35,9 @@ struct LethalityParameters {
     double d70_s, z_c;  // s, C
     double margin;      // factor on D70 for salt and fat
     double cutoff_c, cap_logs;
-    double conductivity;                             // W/(m K)
-    double heat_capacity;                            // J/(m3 K)
-    std::array<double, 4> medium_c, transfer_w_m2k;  // by Cook
+    double conductivity;                                     // W/(m K)
+    double heat_capacity;                                    // J/(m3 K)
+    std::array<double, cook_ways> medium_c, transfer_w_m2k;  // by Cook
     std::array<double, 5> chicken_lean_s, turkey_lean_s;
     std::array<double, 10> chicken_5_s;
     std::array<double, 9> poultry_12_s;

@@ -108,6 +108,9 @@ SheetStep cooking(const Sheet& sheet, const Knowledge& knowledge) {
             around = knowledge.parameter("bench.oven").mid;
             how = "In the oven, turned once; measure in the middle of the thickest.";
             break;
+        case Cook::loose:
+            how = "Loose in a wide pan over middling heat, broken up and turned; measure in the middle of the largest piece.";
+            break;
         case Cook::poach:
             around = knowledge.parameter("bench.poach").mid;
             how = "In water below the boil; measure in the middle of the thickest.";

@@ -35,7 +35,7 @@ TEST_CASE("microwaved pork patties, 11-26 % fat (Jeong, Lim, Kim 2016, Tables 1 
     for (const auto& row : published_rows("microwaved_patties.csv", 0)) {
         const auto& v = row.values;
         const Material m = raw(v[1], v[0], v[2], 1.5);
-        const auto c = batch_cook(m, 5.74, Cook::oven, 75, own);
+        const auto c = batch_cook(m, {5.74, Cook::oven, 75}, own);
         // Their tables do not close: 97-107 % of the protein comes back. The model keeps it all, so the loss misses by -2.9 to +5.1 points.
         CHECK(c.loss_pct == Approx(v[6]).margin(5.2));
         CHECK(c.fat_lost_pct == Approx(v[0] - v[3] * (1 - v[6] / 100)).margin(0.6));
@@ -44,13 +44,13 @@ TEST_CASE("microwaved pork patties, 11-26 % fat (Jeong, Lim, Kim 2016, Tables 1 
         CHECK(c.cooked_fat_pct == Approx(v[3]).margin(1.0));
         CHECK(c.cooked_protein_pct == Approx(v[4]).margin(0.8));
         // With the middle constant, which has to serve the pan as well, the leanest lot is 5.9 points off.
-        CHECK(batch_cook(m, 5.74, Cook::oven, 75, general).loss_pct == Approx(v[6]).margin(6));
+        CHECK(batch_cook(m, {5.74, Cook::oven, 75}, general).loss_pct == Approx(v[6]).margin(6));
     }
 }
 
 TEST_CASE("USDA pork sausage, raw SR28 07063, pan-fried as reproduced second-hand") {
     // Raw 56.59 water, 15.39 protein, 24.80 fat, 739 mg sodium; pan-fried 49.9 water, 18.5 protein, 27.2 fat; yield 0.83 by protein.
-    const auto c = batch_cook(raw(15.39, 24.80, 56.59, 1.88), 5.7, Cook::pan, 71, middle());
+    const auto c = batch_cook(raw(15.39, 24.80, 56.59, 1.88), {5.7, Cook::pan, 71}, middle());
     CHECK(c.yield == Approx(0.83).margin(0.04));
     // The pan constant stands between this sausage and beef patties, so the model takes out too much fat here: 25.4, and 51.8 water.
     CHECK(c.cooked_water_pct == Approx(49.9).margin(2.2));
@@ -62,7 +62,7 @@ TEST_CASE("binder at field size: a point or so from 1 % soy isolate in a bound m
     const Material plain = raw(16.5, 20, 61, 1.5);
     Material bound = plain;
     bound[Amount::held_hot] = 4.5;
-    const auto loss = [](const Material& m) { return batch_cook(m, 5.9, Cook::poach, 72, middle()).loss_pct; };
+    const auto loss = [](const Material& m) { return batch_cook(m, {5.9, Cook::poach, 72}, middle()).loss_pct; };
     const double gain = loss(plain) - loss(bound);
     CHECK(gain > 0.5);
     CHECK(gain < 3.2);  // coarse fresh sausage has more water to lose than that emulsion

@@ -14,7 +14,7 @@ namespace {
 
 CookingParameters middle() { return middle_parameters(cooking_bindings()); }
 
-constexpr std::array methods{Cook::pan, Cook::grill, Cook::oven, Cook::poach};
+constexpr std::array methods{Cook::pan, Cook::grill, Cook::oven, Cook::poach, Cook::loose};
 
 Material sausage(double paste = 0) {
     const double meat = 982 - paste;
@@ -30,7 +30,7 @@ Material sausage(double paste = 0) {
 }
 
 double loss(const Material& m, Cook method = Cook::pan, double core = 71, double ph = 5.7) {
-    return batch_cook(m, ph, method, core, middle()).loss_pct;
+    return batch_cook(m, {ph, method, core}, middle()).loss_pct;
 }
 
 }  // namespace
@@ -52,7 +52,7 @@ TEST_CASE("mass, water, fat and protein are conserved over random batches") {
         m[Amount::held_hot] = draw();
         m[Amount::held_cold] = draw();
         m[Amount::held_fat] = draw();
-        const auto c = batch_cook(m, 4 + 4 * unit(random), methods[static_cast<std::size_t>(i) % 4], 40 + 60 * unit(random), p);
+        const auto c = batch_cook(m, {4 + 4 * unit(random), methods[static_cast<std::size_t>(i) % 5], 40 + 60 * unit(random)}, p);
         REQUIRE(c.water_lost_pct >= 0);
         REQUIRE(c.fat_lost_pct >= 0);
         REQUIRE(c.yield >= 0);
@@ -66,7 +66,7 @@ TEST_CASE("mass, water, fat and protein are conserved over random batches") {
 }
 
 TEST_CASE("nothing cooked is nothing lost") {
-    const auto c = batch_cook(Material{}, 5.7, Cook::pan, 71, middle());
+    const auto c = batch_cook(Material{}, {5.7, Cook::pan, 71}, middle());
     CHECK(c.loss_pct == 0);
     CHECK(c.yield == 1);
 }
@@ -95,7 +95,8 @@ TEST_CASE("methods keep their order, and binders hold water and fat") {
     }
     Material fat_bound = m;
     fat_bound[Amount::held_fat] = 30;
-    CHECK(batch_cook(fat_bound, 5.7, Cook::grill, 71, middle()).fat_lost_pct < batch_cook(m, 5.7, Cook::grill, 71, middle()).fat_lost_pct);
+    CHECK(batch_cook(fat_bound, {5.7, Cook::grill, 71}, middle()).fat_lost_pct <
+          batch_cook(m, {5.7, Cook::grill, 71}, middle()).fat_lost_pct);
     Material jelly = m;
     jelly[Amount::held_chilled] = 60;
     CHECK(loss(jelly) == loss(m));
@@ -106,7 +107,7 @@ TEST_CASE("no corner where the water runs out") {
     for (int i = 0; i < 800; ++i) {
         Material m = sausage();
         m[Amount::water] = i + 1.0;
-        const double lost = batch_cook(m, 5.7, Cook::pan, 71, middle()).water_lost_pct;
+        const double lost = batch_cook(m, {5.7, Cook::pan, 71}, middle()).water_lost_pct;
         const double slope = lost - last;
         if (i > 1) {
             CHECK(std::abs(slope - last_slope) < 0.002);

@@ -30,8 +30,8 @@ constexpr std::array measured{Measured{"plate", &Process::plate_mm, Kind::length
 
 constexpr std::array<std::pair<std::string_view, Order>, 3> orders{
     {{"salt first", Order::salt_first}, {"all together", Order::all_together}, {"acid first", Order::acid_first}}};
-constexpr std::array<std::pair<std::string_view, Cook>, 4> cooks{
-    {{"pan", Cook::pan}, {"grill", Cook::grill}, {"oven", Cook::oven}, {"poach", Cook::poach}}};
+constexpr std::array<std::pair<std::string_view, Cook>, 5> cooks{
+    {{"pan", Cook::pan}, {"grill", Cook::grill}, {"oven", Cook::oven}, {"poach", Cook::poach}, {"loose", Cook::loose}}};
 
 std::optional<double> temperature(Cursor& cursor) {
     const auto number = number_at(cursor, false);

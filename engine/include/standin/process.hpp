@@ -1,13 +1,15 @@
 // How a batch is made, besides what goes into it.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <vector>
 
 namespace standin {
 
 enum class Order { salt_first, all_together, acid_first };
-enum class Cook { pan, grill, oven, poach };
+enum class Cook { pan, grill, oven, poach, loose };
+inline constexpr std::size_t cook_ways = 5;
 
 /// What the thermometer in the core said.
 struct CoreReading {
