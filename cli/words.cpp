@@ -1,9 +1,9 @@
 #include "words.hpp"
 
 #include <array>
-#include <cmath>
 #include <cstdint>
-#include <cstdio>
+
+#include "standin/number_text.hpp"
 
 namespace standin::cli {
 namespace {
@@ -113,23 +113,9 @@ std::string wrap(std::string_view text, int width, int indent, int hang) {
     return out;
 }
 
-std::string number(double value, int decimals) {
-    if (!std::isfinite(value)) return "?";
-    std::array<char, 64> buffer{};
-    std::snprintf(buffer.data(), buffer.size(), "%.*f", decimals, value);
-    std::string text = buffer.data();
-    if (text.front() == '-' && text.find_first_of("123456789") == std::string::npos) text.erase(0, 1);
-    return text;
-}
+std::string number(double value, int decimals) { return fixed_text(value, decimals); }
 
-std::string grams(double value) {
-    std::string text = number(value, value >= 100 ? 0 : value >= 10 ? 1 : 2);
-    if (text.find('.') != std::string::npos) {
-        text.erase(text.find_last_not_of('0') + 1);
-        if (text.back() == '.') text.pop_back();
-    }
-    return text + " g";
-}
+std::string grams(double value) { return trimmed_text(value, value >= 100 ? 0 : value >= 10 ? 1 : 2) + " g"; }
 
 std::string band(const Band& band, int decimals) {
     const auto low = number(band.low, decimals), mid = number(band.mid, decimals), high = number(band.high, decimals);

@@ -9,4 +9,4 @@ export CMAKE_BUILD_PARALLEL_LEVEL=${CMAKE_BUILD_PARALLEL_LEVEL:-$(nproc)} CMAKE_
 cmake -S "$root" -B "$root/build" --log-level=WARNING -DCMAKE_BUILD_TYPE=Release -DSTANDIN_TESTS=ON -DSTANDIN_WERROR=ON >/dev/null
 echo "Building"
 cmake --build "$root/build" -- --quiet
-exec ctest --test-dir "$root/build" --output-on-failure --no-tests=error "$@"
+exec ctest --test-dir "$root/build" -j "$CMAKE_BUILD_PARALLEL_LEVEL" --output-on-failure --no-tests=error "$@"

@@ -3,6 +3,8 @@
 #include <cmath>
 #include <numeric>
 
+#include "standin/number_text.hpp"
+#include "standin/temperature_text.hpp"
 #include "words.hpp"
 
 namespace standin::cli {
@@ -61,13 +63,7 @@ std::string degrees(double celsius, Units units) {
     return join(number(celsius, 0) + " C", number(fahrenheit, 0) + " F", units);
 }
 
-std::string core(double celsius) {
-    // A rule in whole degrees Fahrenheit stands in the knowledge to 0.1 C; that rounding is given back before rounding up.
-    constexpr double given_back = 0.09, rounding = 1e-6;
-    const double tenths = std::ceil(celsius * 10 - rounding) / 10;
-    return number(tenths, tenths == std::floor(tenths) ? 0 : 1) + " C (" +
-           number(std::ceil(celsius * 1.8 + 32 - given_back - rounding), 0) + " F)";
-}
+std::string core(double celsius) { return core_temperature_text(celsius); }
 
 std::string length(double mm, Units units) { return join(number(mm, 0) + " mm", inches(mm), units); }
 
@@ -92,13 +88,7 @@ std::string shop_pounds(double grams) {
     return (pounds > 0 ? std::to_string(pounds) + (rest ? " " : "") : std::string()) + parts[rest] + " lb";
 }
 
-std::string trimmed_number(double value, int most) {
-    std::string text = number(value, most);
-    if (text.find('.') == std::string::npos) return text;
-    text.erase(text.find_last_not_of('0') + 1);
-    if (text.back() == '.') text.pop_back();
-    return text;
-}
+std::string trimmed_number(double value, int most) { return trimmed_text(value, most); }
 
 std::string duration(double minutes) {
     const double hours = std::floor(minutes / 60), rest = minutes - 60 * hours;

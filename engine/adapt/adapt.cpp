@@ -23,15 +23,15 @@
 namespace standin {
 namespace {
 
-Compared compare(const Formula& base, const Formula& variant, Pantry& middle) {
-    const Batch before(base, middle), after(variant, middle);
+Compared compare(const Formula& base, const Formula& variant, const Nominal& nominal) {
+    const NominalBatch before(base, nominal), after(variant, nominal);
     Compared c;
-    c.base = before.total(0);
-    c.variant = after.total(0);
-    c.before = middle.models().state(c.base, before.process(0), 0);
-    c.after = middle.models().state(c.variant, after.process(0), 0);
-    c.bind_before = middle.models().bind(c.base, before.process(0), 0);
-    c.bind_after = middle.models().bind(c.variant, after.process(0), 0);
+    c.base = before.total();
+    c.variant = after.total();
+    c.before = before.state();
+    c.after = after.state();
+    c.bind_before = before.bind();
+    c.bind_after = after.bind();
     return c;
 }
 
@@ -39,7 +39,7 @@ Compared compare(const Formula& base, const Formula& variant, Pantry& middle) {
 struct Tried {
     Plan plan;
     BuiltVariant built;
-    Batch batch;
+    SampledBatch batch;
     std::vector<State> states;
 };
 
@@ -51,12 +51,12 @@ public:
           context_(context),
           stock_(std::move(stock)),
           graph_(context.knowledge()),
-          base_batch_(formula, context.middle),
-          base_total_(base_batch_.total(0)),
-          yardstick_(context, base_total_, context.middle.models().state(base_total_, base_batch_.process(0), 0), std::move(goals)),
+          base_batch_(formula, context.nominal()),
+          base_total_(base_batch_.total()),
+          yardstick_(context, base_total_, base_batch_.state(), std::move(goals)),
           problem_(make_problem(formula, stock_, graph_, yardstick_, context)),
-          base_drawn_(formula, context.drawn),
-          base_states_(states_of(base_drawn_, context.drawn.models())) {}
+          base_drawn_(formula, context.sampled()),
+          base_states_(base_drawn_.states()) {}
 
     AdaptAnswer answer() {
         AdaptAnswer answer;
@@ -73,8 +73,8 @@ public:
     }
 
 private:
-    Prediction predicted(const Formula& formula, const Batch& batch, const std::vector<State>& states) {
-        Prediction p = predict_formula(formula, batch, states, context_.drawn);
+    Prediction predicted(const Formula& formula, const SampledBatch& batch, const std::vector<State>& states) {
+        Prediction p = predict_formula(formula, batch, states, context_.evaluator);
         mark_safety(p, formula, context_.knowledge(), context_.options.rules);
         return p;
     }
@@ -99,7 +99,7 @@ private:
         if (kept_lines_missing()) return let_go(answer);
         problem_.hard = hard_goals(yardstick_);
         const Shown shown = [this](const Plan& plan, Property property) { return median(weighed_out(plan).states, property); };
-        answer.reach = reach_of_wants(problem_, yardstick_, context_.middle.models(), shown, answer.base.properties);
+        answer.reach = reach_of_wants(problem_, yardstick_, context_.nominal().models(), shown, answer.base.properties);
         if (answer.variants.empty()) best_effort(answer, conflict.wants);
     }
 
@@ -121,7 +121,7 @@ private:
         const std::vector<Goal> asked = problem_.hard;
         if (const auto relaxed = best_relaxed())
             if (auto moved = tighter(*relaxed, problem_.hard)) problem_.hard = std::move(*moved);
-        SearchResult found = search_plans(problem_, yardstick_, context_.middle.models(), limits());
+        SearchResult found = search_plans(problem_, yardstick_, context_.nominal().models(), limits());
         stopped_ = found.stopped;
         for (auto& plan : found.plans) settle(plan, asked);
         show(found, yardstick_.goals(), answer);
@@ -157,7 +157,7 @@ private:
         for (std::size_t i = 0; i < answer.variants.size(); ++i) answer.variants[i].rank = i + 1;
     }
 
-    Rebalancer rebalancer() const { return {problem_, yardstick_, context_.middle.models()}; }
+    Rebalancer rebalancer() const { return {problem_, yardstick_, context_.nominal().models()}; }
 
     // The best batch with every move still open, as if it were a plan.
     std::optional<Plan> best_relaxed() const {
@@ -201,8 +201,8 @@ private:
 
     Tried weighed_out(const Plan& plan) {
         BuiltVariant built = build_variant(problem_, plan, stock_, context_.knowledge());
-        Batch batch(built.formula, context_.drawn);
-        auto states = states_of(batch, context_.drawn.models());
+        SampledBatch batch(built.formula, context_.sampled());
+        auto states = batch.states();
         return {plan, std::move(built), std::move(batch), std::move(states)};
     }
 
@@ -210,7 +210,7 @@ private:
         std::vector<Tried> all;
         for (const auto& plan : plans) {
             Tried tried = weighed_out(plan);
-            const auto faults = faults_of(tried.built.formula, problem_, stock_, goals, yardstick_, context_.middle);
+            const auto faults = faults_of(tried.built.formula, problem_, stock_, goals, yardstick_, context_.nominal());
             if (faults.empty()) all.push_back(std::move(tried));
             else if (context_.options.log)
                 for (const auto& fault : faults) context_.options.log("a plan was dropped: " + fault);
@@ -231,7 +231,7 @@ private:
         problem_.hard = std::move(kept_hard);
         SearchLimits limits = this->limits();
         limits.tighter = nullptr;
-        show(search_plans(problem_, yardstick_, context_.middle.models(), limits), kept, answer);
+        show(search_plans(problem_, yardstick_, context_.nominal().models(), limits), kept, answer);
     }
 
     // Meat that comes in may need more heat than the maker's own core temperature gives.
@@ -239,11 +239,11 @@ private:
         Process& process = tried.built.formula.process;
         if (!process.core_c) return std::nullopt;
         const auto demanded = [&](const Prediction& p) { return demanded_core(p, context_.knowledge(), context_.options.rules).core_c; };
-        const double needed = demanded(predict_formula(tried.built.formula, context_.middle));
+        const double needed = demanded(weights_only(tried.built.formula, context_.knowledge()));
         if (*process.core_c >= needed || demanded(base) >= needed) return std::nullopt;
         process.core_c = needed;
-        tried.batch = Batch(tried.built.formula, context_.drawn);
-        tried.states = states_of(tried.batch, context_.drawn.models());
+        tried.batch = SampledBatch(tried.built.formula, context_.sampled());
+        tried.states = tried.batch.states();
         Edit edit;
         edit.kind = EditKind::process;
         edit.with = "cook until the middle reaches " + shown_temperature(needed) + ", measured";
@@ -258,7 +258,7 @@ private:
         for (const auto& edit : built.edits) {
             if (edit.move == PlainEdit::none) continue;
             const Move& move = problem_.moves[edit.move];
-            compared.variant.add(context_.middle.unit(move.food).front(), -edit.after);
+            compared.variant.add(context_.nominal().unit(move.food), -edit.after);
             compared.variant.add(move.per_gram, edit.after);
             for (const auto& stands : move.stands_for) {
                 if (stands.line != edit.line || stands.closeness >= least) continue;
@@ -273,7 +273,7 @@ private:
         Variant v;
         const Plan& plan = tried.plan;
         const auto hotter = cook_through(tried, base);
-        Compared compared = compare(formula_, tried.built.formula, context_.middle);
+        Compared compared = compare(formula_, tried.built.formula, context_.nominal());
         count_stand_ins(tried.built, compared);
         // The plan's prices, and the deviation of the weights as rounded; what is missed of a want is told as that, not as a difference.
         const double deviation = yardstick_.distance(compared.variant, compared.after);
@@ -306,19 +306,19 @@ private:
     const Context& context_;
     Stock stock_;
     SwapGraph graph_;
-    Batch base_batch_;
+    NominalBatch base_batch_;
     Material base_total_;
     Yardstick yardstick_;
     Problem problem_;
-    Batch base_drawn_;
+    SampledBatch base_drawn_;
     std::vector<State> base_states_;
     bool stopped_ = false;  // by the maker
 };
 
 }  // namespace
 
-Result<AdaptAnswer> adapt_formula(const Formula& formula, const AdaptRequest& request, const Context& context) {
-    const auto marked = with_keep_marks(formula, request, context.knowledge());
+Result<AdaptAnswer> adapt_formula(const CheckedFormula& formula, const AdaptRequest& request, const Context& context) {
+    const auto marked = with_keep_marks(formula.formula(), request, context.knowledge());
     if (!marked) return Failure(marked.error());
     auto goals = read_wants(request.wants, context.knowledge());
     if (!goals) return Failure(goals.error());

@@ -6,13 +6,14 @@
 
 namespace standin {
 
-CompareAnswer compare_formulas(const std::vector<Formula>& formulas, const Context& context) {
+CompareAnswer compare_formulas(const std::vector<CheckedFormula>& formulas, const Context& context) {
     CompareAnswer answer;
     std::vector<State> first;
-    for (const auto& formula : formulas) {
-        const Batch batch(formula, context.drawn);
-        std::vector<State> states = states_of(batch, context.drawn.models());
-        answer.formulas.push_back(predict_formula(formula, batch, states, context.drawn));
+    for (const auto& checked : formulas) {
+        const Formula& formula = checked.formula();
+        const SampledBatch batch(formula, context.sampled());
+        std::vector<State> states = batch.states();
+        answer.formulas.push_back(predict_formula(formula, batch, states, context.evaluator));
         mark_safety(answer.formulas.back(), formula, context.knowledge(), context.options.rules);
         if (first.empty()) first = std::move(states);
         else {

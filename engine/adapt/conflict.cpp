@@ -124,12 +124,10 @@ private:
     // Grams of `ingredient` in the nearest batch that keeps every limit; nothing where none does.
     std::optional<double> nearest(const Formula& formula, const Stock& stock, const std::vector<Goal>& goals,
                                   const std::string& ingredient) const {
-        const Batch base(formula_, context_.middle);
-        const Material total = base.total(0);
-        const State state = context_.middle.models().state(total, base.process(0), 0);
-        const Yardstick yardstick(context_, total, state, goals);
+        const NominalBatch base(formula_, context_.nominal());
+        const Yardstick yardstick(context_, base.total(), base.state(), goals);
         const Problem problem = make_problem(formula, stock, graph_, yardstick, context_);
-        const Rebalancer rebalancer(problem, yardstick, context_.middle.models());
+        const Rebalancer rebalancer(problem, yardstick, context_.nominal().models());
         const std::vector<Choice> all(problem.moves.size(), Choice::open);
         std::optional<Solution> best;
         for (const auto& process : problem.processes) {

@@ -1,17 +1,14 @@
 #include <array>
 #include <cmath>
-#include <cstdio>
 
 #include "adapt/explain.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 
 std::string figures(double value) {
     const double size = std::abs(value);
-    const int decimals = size >= 100 ? 0 : size >= 10 ? 1 : 2;
-    char text[40];
-    std::snprintf(text, sizeof text, "%.*f", decimals, value);
-    return text;
+    return fixed_text(value, size >= 100 ? 0 : size >= 10 ? 1 : 2);
 }
 
 std::string_view word(EditKind kind) {

@@ -26,7 +26,7 @@ public:
             std::find_if(move.stands_for.begin(), move.stands_for.end(), [&](const StandsFor& s) { return s.line == edit.line; });
         if (stands == move.stands_for.end()) return {};
         const Line& line = problem_.formula.lines[edit.line];
-        const double had = dose_of(context_.middle.unit(line).front(), stands->role) * line.grams.mid;
+        const double had = dose_of(context_.nominal().unit(line), stands->role) * line.grams.mid;
         const double brings = dose_of(move.per_gram, stands->role) * edit.after;
         std::string why = std::string(word(stands->role)) + ": the line brought " + figures(had) + " " +
                           std::string(dose_unit(stands->role)) + ", this brings " + figures(brings) + "; closeness " +
@@ -55,7 +55,7 @@ public:
             case Role::salt:
                 return for_salt();
             case Role::liquid:
-                if (context_.middle.unit(line).front()[Amount::titratable] > 0)
+                if (context_.nominal().unit(line)[Amount::titratable] > 0)
                     return change("sourness", c_.before.properties[Property::sourness_mmol_kg],
                                   c_.after.properties[Property::sourness_mmol_kg], "mmol/kg");
                 break;

@@ -19,13 +19,13 @@ std::vector<std::string> what_gives_back(const Formula& base, const Yardstick& y
     const Knowledge& knowledge = context.knowledge();
     std::vector<std::string> bright;
     for (const auto& line : base.lines) {
-        const double acid = dose_of(context.middle.unit(line).front(), Role::acid);
+        const double acid = dose_of(context.nominal().unit(line), Role::acid);
         if (acid <= 0) continue;
         for (const auto& path : graph.from(Role::acid, index_of(knowledge, line.ingredient))) {
             const Ingredient& to = knowledge.records().ingredients[path.to];
             Line food;
             food.ingredient = to.id;
-            const Material& unit = context.middle.unit(food).front();
+            const Material& unit = context.nominal().unit(food);
             const bool aroma_only = unit[AromaNote::citrus] >= zesty && unit[Amount::titratable] < hardly_sour * acid;
             const bool welcome = !stock.offer(to).excluded;
             if (aroma_only && welcome && std::find(bright.begin(), bright.end(), to.names.front()) == bright.end())

@@ -24,7 +24,7 @@ public:
           yardstick_(yardstick),
           context_(context),
           now_(state_of(formula.process)),
-          total_(Batch(formula, context.middle).total(0)) {}
+          total_(NominalBatch(formula, context.nominal()).total()) {}
 
     std::vector<ProcessOption> ways() const {
         ProcessOption careful{formula_.process, {}, {}, 0};
@@ -47,10 +47,7 @@ private:
         double value = 0, price = 0;
     };
 
-    ProcessState state_of(const Process& process) const {
-        Draws middle = Draws::middle();
-        return process_states(process, context_.knowledge(), middle).front();
-    }
+    ProcessState state_of(const Process& process) const { return context_.nominal().process(process); }
 
     bool wanted(Property property, Goal::Kind kind) const {
         return std::any_of(yardstick_.goals().begin(), yardstick_.goals().end(),
@@ -84,7 +81,7 @@ private:
     // Never below what the most demanding meat in it needs.
     void cook_no_hotter(ProcessOption& way) const {
         const double needed =
-            demanded_core(predict_formula(formula_, context_.middle), context_.knowledge(), context_.options.rules).core_c;
+            demanded_core(weights_only(formula_, context_.knowledge()), context_.knowledge(), context_.options.rules).core_c;
         if (!(needed > 0) || now_.core_c < needed + worth_cooling_core_c) return;
         way.process.core_c = needed;
         way.changes.push_back(
@@ -143,8 +140,8 @@ private:
         constexpr double enough = 0.25;  // noticeable differences
         Process with = beside;
         lever.set(with, lever.value);
-        const Models& models = context_.middle.models();
-        const State before = models.state(total_, state_of(beside), 0), after = models.state(total_, state_of(with), 0);
+        const Models& models = context_.nominal().models();
+        const State before = models.state(total_, state_of(beside)), after = models.state(total_, state_of(with));
         return std::any_of(yardstick_.goals().begin(), yardstick_.goals().end(), [&](const Goal& g) {
             return std::abs(after.properties[g.property] - before.properties[g.property]) >= enough * yardstick_.unit(g.property);
         });

@@ -97,7 +97,7 @@ private:
     const Ingredient& ingredient(const Line& line) const { return *knowledge_.ingredient(line.ingredient); }
     Role role_of_line(std::size_t l) const { return ingredient(lines()[l]).roles.front(); }
     bool is_meat(std::size_t l) const { return ingredient(lines()[l]).meat.has_value(); }
-    Material unit(const Line& food) { return context_.middle.unit(food).front(); }
+    Material unit(const Line& food) { return context_.nominal().unit(food); }
 
     // Grams of each line that are to be had; several lines of one ingredient share what there is, kept ones first.
     void start() {
@@ -221,7 +221,7 @@ private:
         if (line.keep || (!problem_.forced[l] && !replace_roles_.count(role_of_line(l)))) return;
         std::size_t taken = 0;
         const auto may_use = [&](const Ingredient& i) { return stock_.can_bring(i); };
-        for (const auto& candidate : candidates_for(line, problem_.formula.process, graph_, context_.middle, may_use).fit) {
+        for (const auto& candidate : candidates_for(line, problem_.formula.process, graph_, context_.nominal(), may_use).fit) {
             if (taken == stand_ins_a_line && !stock_.listed()) break;
             if (taken == 2 * stand_ins_a_line) break;
             if (offer_stand_in(l, candidate)) ++taken;
@@ -239,7 +239,7 @@ private:
                   l,
                   candidate.food,
                   {},
-                  counted_as(candidate, lines()[l], context_.middle),
+                  counted_as(candidate, lines()[l], context_.nominal()),
                   0,
                   0,
                   false,

@@ -48,7 +48,7 @@ public:
 
     /// The batch after `grams` of every move, and what the models say of it.
     Material total(const std::vector<double>& grams) const;
-    State state(const Material& total, const ProcessOption& process) const { return models_.state(total, process.state, 0); }
+    State state(const Material& total, const ProcessOption& process) const { return models_.state(total, process.state); }
 
 private:
     Task task(const std::vector<Choice>& choices, const ProcessOption& process, const Terms& terms) const {

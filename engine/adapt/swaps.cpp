@@ -28,12 +28,11 @@ public:
           line_(line),
           context_(context),
           knowledge_(context.knowledge()),
-          middle_(formula, context.middle),
-          total_(middle_.total(0)),
-          yardstick_(context, total_, context.middle.models().state(total_, middle_.process(0), 0), {}),
-          drawn_(formula, context.drawn),
-          base_states_(states_of(drawn_, context.drawn.models())),
-          base_(predict_formula(formula, drawn_, base_states_, context.drawn)) {
+          nominal_(formula, context.nominal()),
+          yardstick_(context, nominal_.total(), nominal_.state(), {}),
+          drawn_(formula, context.sampled()),
+          base_states_(drawn_.states()),
+          base_(predict_formula(formula, drawn_, base_states_, context.evaluator)) {
         mark_safety(base_, formula, knowledge_, context.options.rules);
     }
 
@@ -47,7 +46,7 @@ public:
         answer.line_grams = line.grams.mid;
         answer.roles = ingredient.roles;
         std::vector<Ranked> ranked;
-        Candidates candidates = candidates_for(line, formula_.process, graph, context_.middle, [](const Ingredient&) { return true; });
+        Candidates candidates = candidates_for(line, formula_.process, graph, context_.nominal(), [](const Ingredient&) { return true; });
         for (auto& candidate : candidates.fit) ranked.push_back(balanced(std::move(candidate)));
         std::stable_sort(ranked.begin(), ranked.end(), [](const Ranked& a, const Ranked& b) { return a.distance < b.distance; });
         for (std::size_t i = 0; i < std::min(top, ranked.size()); ++i) answer.stand_ins.push_back(stand_in(ranked[i]));
@@ -85,8 +84,8 @@ private:
         double price = context_.constant("advice.price.swap") * (1 - candidate.closeness);
         for (const auto& allergen : knowledge_.ingredient(candidate.food.ingredient)->allergens)
             price += known_allergen(allergen) ? 0 : context_.constant("advice.price.allergen");
-        Trimmed trimmed =
-            trimmed_after(swapped(candidate), line_, counted_as(candidate, formula_.lines[line_], context_.middle), yardstick_, context_);
+        Trimmed trimmed = trimmed_after(swapped(candidate), line_, counted_as(candidate, formula_.lines[line_], context_.nominal()),
+                                        yardstick_, context_);
         const double distance = price + trimmed.distance;
         return {std::move(candidate), std::move(trimmed), distance};
     }
@@ -97,7 +96,7 @@ private:
         const Line& line = formula_.lines[line_];
         if (candidate.swaps.size() == 1 && swaps[candidate.swaps.front()].basis == Basis::weight)
             return "by weight, " + figures(swaps[candidate.swaps.front()].ratio->band.mid) + " g for each gram";
-        const double dose = dose_of(context_.middle.unit(line).front(), candidate.role) * line.grams.mid;
+        const double dose = dose_of(context_.nominal().unit(line), candidate.role) * line.grams.mid;
         return figures(dose) + " " + std::string(dose_unit(candidate.role)) + ", as the line brings";
     }
 
@@ -141,11 +140,10 @@ private:
         const Line& line = formula_.lines[line_];
         const Swap& only = swaps[candidate.swaps.front()];
         if (candidate.swaps.size() == 1 && only.basis == Basis::weight) return scaled(only.ratio->band, line.grams.mid);
-        const auto& from = context_.drawn.unit(line);
-        const auto& to = context_.drawn.unit(candidate.food);
+        const auto from = context_.sampled().units(line), to = context_.sampled().units(candidate.food);
         std::vector<double> grams;
-        for (std::size_t i = 0; i < from.size(); ++i) {
-            const double given = dose_of(from[i], candidate.role), taken = dose_of(to[i], candidate.role);
+        for (std::size_t i = 0; i < from->size(); ++i) {
+            const double given = dose_of((*from)[i], candidate.role), taken = dose_of((*to)[i], candidate.role);
             if (taken > 0) grams.push_back(line.grams.mid * given / taken);
         }
         if (grams.empty()) return candidate.food.grams;
@@ -155,12 +153,12 @@ private:
 
     // What changes with it, and what there is to be minded that there was not.
     void look_at(StandIn& s, const Formula& variant) {
-        const Batch batch(variant, context_.drawn);
-        const auto states = states_of(batch, context_.drawn.models());
+        const SampledBatch batch(variant, context_.sampled());
+        const auto states = batch.states();
         const Differences d = differences_between(base_states_, states);
         s.effects = d.properties;
         s.colour_difference = d.rested;
-        Prediction there = predict_formula(variant, batch, states, context_.drawn);
+        Prediction there = predict_formula(variant, batch, states, context_.evaluator);
         mark_safety(there, variant, knowledge_, context_.options.rules);
         for (const auto& caution : there.cautions)
             if (std::none_of(base_.cautions.begin(), base_.cautions.end(), [&](const CautionText& c) { return c.text == caution.text; }))
@@ -171,17 +169,17 @@ private:
     std::size_t line_;
     const Context& context_;
     const Knowledge& knowledge_;
-    Batch middle_;
-    Material total_;
+    NominalBatch nominal_;
     Yardstick yardstick_;
-    Batch drawn_;
+    SampledBatch drawn_;
     std::vector<State> base_states_;
     Prediction base_;
 };
 
 }  // namespace
 
-Result<SwapsAnswer> swaps_for_line(const Formula& formula, std::string_view line, std::size_t top, const Context& context) {
+Result<SwapsAnswer> swaps_for_line(const CheckedFormula& checked, std::string_view line, std::size_t top, const Context& context) {
+    const Formula& formula = checked.formula();
     const auto index = line_named(formula, line, context.knowledge());
     if (!index) return Failure(index.error());
     return LineSwaps(formula, *index, context).answer(top);

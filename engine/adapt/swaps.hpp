@@ -3,11 +3,12 @@
 
 #include <string_view>
 
+#include "evaluate/checked_formula.hpp"
 #include "substitute/context.hpp"
 
 namespace standin {
 
-/// `formula` must be sound. `line` is a name or a number from 1. The `top` nearest stand-ins, by their distance.
-Result<SwapsAnswer> swaps_for_line(const Formula& formula, std::string_view line, std::size_t top, const Context& context);
+/// `line` is a name or a number from 1. The `top` nearest stand-ins, by their distance.
+Result<SwapsAnswer> swaps_for_line(const CheckedFormula& formula, std::string_view line, std::size_t top, const Context& context);
 
 }  // namespace standin

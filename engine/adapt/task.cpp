@@ -149,7 +149,7 @@ Trial Task::at(std::vector<double> y) const {
         p.empty = true;
         return p;
     }
-    const State state = models_.state(batch, process_.state, 0);
+    const State state = models_.state(batch, process_.state);
     yardstick_.rows(batch, state, p.rows);
     p.deviation = length(p.rows);
     judge(batch, state, p.breaches);
@@ -164,7 +164,7 @@ void Task::slopes(const Trial& point, Matrix& rows, Matrix& breaches) const {
         return;
     }
     const Material here = total(point.y);
-    const State state = models_.state(here, process_.state, 0);
+    const State state = models_.state(here, process_.state);
     const std::size_t judged = limit_count_ - problem_.limits.size();
     rows = Matrix(point.rows.size(), size());
     breaches = Matrix(limit_count_, size());
@@ -174,7 +174,7 @@ void Task::slopes(const Trial& point, Matrix& rows, Matrix& breaches) const {
         const double bump = step * reach_[s];
         there[sum_at(moving_[s])] += bump;
         const bool runs = moves_state(moving_[s]);
-        const State moved = runs ? models_.state(there, process_.state, 0) : state;
+        const State moved = runs ? models_.state(there, process_.state) : state;
         yardstick_.rows(there, moved, row);
         judge(there, moved, breach);
         const auto multiply = [&](double slope, double* into) {

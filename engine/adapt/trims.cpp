@@ -22,12 +22,11 @@ bool may_follow(const Line& line, const Context& context) {
 Problem trims_of(const Formula& swapped, std::size_t line, const Material& counted, const Yardstick& yardstick, const Context& context) {
     Problem problem;
     problem.formula = swapped;
-    Draws middle = Draws::middle();
-    problem.processes.push_back({swapped.process, process_states(swapped.process, context.knowledge(), middle).front(), {}, 0});
+    problem.processes.push_back({swapped.process, context.nominal().process(swapped.process), {}, 0});
     const double price = context.constant("advice.price.trim");
     for (std::size_t l = 0; l < swapped.lines.size(); ++l) {
         const Line& food = swapped.lines[l];
-        const Material& unit = l == line ? counted : context.middle.unit(food).front();
+        const Material& unit = l == line ? counted : context.nominal().unit(food);
         problem.start.push_back(food.grams.mid);
         problem.start_total.add(unit, food.grams.mid);
         if (l == line || !may_follow(food, context)) continue;
@@ -47,7 +46,7 @@ Problem trims_of(const Formula& swapped, std::size_t line, const Material& count
 Trimmed trimmed_after(const Formula& swapped, std::size_t line, const Material& counted, const Yardstick& yardstick,
                       const Context& context) {
     const Problem problem = trims_of(swapped, line, counted, yardstick, context);
-    const Rebalancer rebalancer(problem, yardstick, context.middle.models());
+    const Rebalancer rebalancer(problem, yardstick, context.nominal().models());
     const ProcessOption& process = problem.processes.front();
     const Solution relaxed = rebalancer.solve(std::vector<Choice>(problem.moves.size(), Choice::open), process, {});
     std::vector<Choice> choices(problem.moves.size(), Choice::out);
@@ -69,12 +68,12 @@ Trimmed trimmed_after(const Formula& swapped, std::size_t line, const Material& 
         price += move.price;
         result.trims.push_back({moved.ingredient, before, after});
     }
-    const Batch batch(result.formula, context.middle);
-    Material total = batch.total(0);
+    const NominalBatch batch(result.formula, context.nominal());
+    Material total = batch.total();
     const Line& stood_in = result.formula.lines[line];
-    total.add(context.middle.unit(stood_in).front(), -stood_in.grams.mid);
+    total.add(context.nominal().unit(stood_in), -stood_in.grams.mid);
     total.add(counted, stood_in.grams.mid);
-    result.distance = price + yardstick.distance(total, context.middle.models().state(total, batch.process(0), 0));
+    result.distance = price + yardstick.distance(total, context.nominal().models().state(total, batch.process()));
     return result;
 }
 

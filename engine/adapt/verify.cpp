@@ -20,9 +20,9 @@ bool same_line(const Line& a, const Line& b) {
 }  // namespace
 
 std::vector<std::string> faults_of(const Formula& variant, const Problem& problem, const Stock& stock, const std::vector<Goal>& goals,
-                                   const Yardstick& yardstick, Pantry& middle) {
+                                   const Yardstick& yardstick, const Nominal& nominal) {
     std::vector<std::string> faults;
-    const Knowledge& knowledge = middle.knowledge();
+    const Knowledge& knowledge = nominal.knowledge();
     for (const auto& line : problem.formula.lines)
         if (line.keep && std::none_of(variant.lines.begin(), variant.lines.end(), [&](const Line& l) { return same_line(l, line); }))
             faults.push_back("the kept line " + line.ingredient + " was touched");
@@ -39,10 +39,9 @@ std::vector<std::string> faults_of(const Formula& variant, const Problem& proble
         else if (offer.grams && grams > *offer.grams * (1 + weight_slack)) faults.push_back("more " + id + " than there is");
     }
 
-    const Batch batch(variant, middle);
-    const Material total = batch.total(0);
-    if (total[Amount::meat] < problem.least_meat * (1 - meat_slack)) faults.push_back("less meat than asked for");
-    const State state = middle.models().state(total, batch.process(0), 0);
+    const NominalBatch batch(variant, nominal);
+    if (batch.total()[Amount::meat] < problem.least_meat * (1 - meat_slack)) faults.push_back("less meat than asked for");
+    const State state = batch.state();
     for (const auto& goal : goals) {
         if (!goal.condition) continue;
         const double step = yardstick.unit(goal.property);

@@ -3,11 +3,11 @@
 #include <algorithm>
 #include <cctype>
 #include <cmath>
-#include <cstdlib>
 #include <set>
 
 #include "core/typed_reader.hpp"
 #include "core/words.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -42,12 +42,10 @@ Result<Goal> read_condition(const std::string& want, std::size_t at) {
     }
     const bool two = at + 1 < want.size() && want[at + 1] == '=';
     const std::string number = trimmed(std::string_view(want).substr(at + (two ? 2 : 1)));
-    char* end = nullptr;
-    const double limit = std::strtod(number.c_str(), &end);
-    if (number.empty() || *end != '\0' || !std::isfinite(limit))
-        return failure(Trouble::usage, "\"" + number + "\" in \"" + want + "\" is no number");
+    const auto limit = number_in(number);
+    if (!limit) return failure(Trouble::usage, "\"" + number + "\" in \"" + want + "\" is no number");
     const auto kind = want[at] == '<' ? Goal::Kind::at_most : want[at] == '>' ? Goal::Kind::at_least : Goal::Kind::equal;
-    return Goal{want, *property, kind, true, limit, false, 0, {}, {}};
+    return Goal{want, *property, kind, true, *limit, false, 0, {}, {}};
 }
 
 bool rises(const WantMove& move) { return move.times ? move.by > 1 : move.by > 0; }

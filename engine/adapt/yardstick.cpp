@@ -42,7 +42,7 @@ constexpr Dose doses[] = {
 }  // namespace
 
 Yardstick::Yardstick(const Context& context, const Material& base, const State& state, std::vector<Goal> goals)
-    : models_(context.middle.models()),
+    : models_(context.nominal().models()),
       base_(base),
       state_(state),
       goals_(std::move(goals)),
@@ -90,7 +90,7 @@ Residuals Yardstick::residuals(const Material& batch, const State& state) const 
                                                                 state_.properties[Property::burn_mg_kg], heat_floor_, heat_step_));
     put("colour, rested", wanted_[Property::greenness] ? 0 : ciede2000(state.rested, state_.rested) / colour_step_);
     put("colour, cooked", wanted_[Property::greenness] ? 0 : ciede2000(state.cooked, state_.cooked) / colour_step_);
-    put("aroma", aroma_distance(batch, base_, models_.aroma(0)) / aroma_step_);
+    put("aroma", aroma_distance(batch, base_, models_.aroma()) / aroma_step_);
     const double mass = batch[Amount::mass], base_mass = base_[Amount::mass];
     for (const auto& d : doses) put(d.what, relative_change(batch[d.amount] / mass, base_[d.amount] / base_mass, dose_floor_, dose_step_));
     put("batch weight", (mass / base_mass - 1) / batch_step_);

@@ -87,32 +87,34 @@ double normal_quantile(double p) {
     return q < 0 ? -x : x;
 }
 
-Draws::Draws(std::size_t count, std::uint64_t seed) : count_(count), seed_(seed), strata_(count) {
+Draws::Draws(std::size_t count, std::uint64_t seed, std::string_view held) : Draws(Kind::sampled, count, seed) {
+    if (!held.empty()) known_.try_emplace(std::string(held), count, 0.0);
+}
+
+Draws::Draws(Kind kind, std::size_t count, std::uint64_t seed) : count_(count), seed_(seed), kind_(kind), strata_(count) {
     for (std::size_t i = 0; i < count; ++i) strata_[i] = normal_quantile((static_cast<double>(i) + 0.5) / static_cast<double>(count));
 }
 
-Draws Draws::middle() {
-    Draws draws(1, 0);
-    draws.middle_ = true;
-    return draws;
-}
-
-void Draws::hold(std::string_view name) { known_.try_emplace(std::string(name), count_, 0.0); }
+Draws Draws::middle() { return Draws(Kind::middle, 1, 0); }
 
 std::vector<std::string> Draws::names() const {
     std::vector<std::string> all;
+    const std::scoped_lock lock(guard_);
     for (const auto& [name, deviates] : known_) all.push_back(name);
     std::sort(all.begin(), all.end());
     return all;
 }
 
-const std::vector<double>& Draws::of(std::string_view name) {
+const std::vector<double>& Draws::of(std::string_view name) const {
+    const std::scoped_lock lock(guard_);
     const auto [place, fresh] = known_.try_emplace(std::string(name));
-    auto& deviates = place->second;
-    if (!fresh) return deviates;
-    deviates.assign(count_, 0.0);
-    if (middle_) return deviates;
-    deviates = strata_;
+    if (fresh) place->second = drawn(name);
+    return place->second;
+}
+
+std::vector<double> Draws::drawn(std::string_view name) const {
+    if (kind_ == Kind::middle) return std::vector<double>(count_, 0.0);
+    std::vector<double> deviates = strata_;
     SplitMix random(hash_of(name) ^ (seed_ * 0x9E3779B97F4A7C15ULL));
     for (std::size_t i = count_; i > 1; --i) std::swap(deviates[i - 1], deviates[random.below(i)]);
     return deviates;

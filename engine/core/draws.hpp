@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <mutex>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -15,29 +16,33 @@ double normal_quantile(double p);
 
 class Draws {
 public:
-    /// `count` draws from `seed`; each name's deviates are a Latin hypercube sample of the standard normal.
-    Draws(std::size_t count, std::uint64_t seed);
+    /// `count` draws from `seed`; each name's deviates are a Latin hypercube sample of the standard normal. What is called `held` is taken
+    /// as known: its deviates are all zero. Empty: nothing is.
+    Draws(std::size_t count, std::uint64_t seed, std::string_view held = {});
 
     /// One draw with every deviate at zero: the middle of every band.
     static Draws middle();
 
     std::size_t count() const { return count_; }
 
-    /// The deviates of what is called `name`, one a draw. The reference stays valid as long as this object lives.
-    const std::vector<double>& of(std::string_view name);
-
-    /// As if `name` were known: its deviates are all zero. Only before it is first asked for.
-    void hold(std::string_view name);
+    /// The deviates of what is called `name`, one a draw. The reference stays valid as long as this object lives. Any number of threads
+    /// may ask at once.
+    const std::vector<double>& of(std::string_view name) const;
 
     /// What has been asked for so far, in the order of the alphabet.
     std::vector<std::string> names() const;
 
 private:
+    enum class Kind { sampled, middle };
+    Draws(Kind kind, std::size_t count, std::uint64_t seed);
+    std::vector<double> drawn(std::string_view name) const;
+
     std::size_t count_;
     std::uint64_t seed_;
-    bool middle_ = false;
+    Kind kind_;
     std::vector<double> strata_;  // the sample in rising order, the same for every name
-    std::unordered_map<std::string, std::vector<double>> known_;
+    mutable std::mutex guard_;    // of what follows
+    mutable std::unordered_map<std::string, std::vector<double>> known_;
 };
 
 }  // namespace standin

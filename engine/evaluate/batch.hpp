@@ -1,56 +1,58 @@
-// A formula as the models see it: the material of one gram of every line, and the grams.
+// A formula as the models see it: the material of one gram of every line, and the grams. The nominal batch has one of each, the sampled
+// batch one a draw. A batch must not outlive the view it was made by.
 #pragma once
 
-#include <map>
-#include <string>
+#include <memory>
 #include <vector>
 
-#include "evaluate/models.hpp"
-#include "standin/formula.hpp"
+#include "evaluate/evaluator.hpp"
 
 namespace standin {
 
-/// Materials of one gram by what decides them, worked out once and shared by all formulas of a run.
-class Pantry {
+class NominalBatch {
 public:
-    Pantry(const Knowledge& knowledge, const Models& models, Draws& draws) : knowledge_(knowledge), models_(models), draws_(draws) {}
+    NominalBatch(const Formula& formula, const Nominal& nominal);
 
-    /// One material a draw for a line's food. Valid as long as the pantry lives.
-    const std::vector<Material>& unit(const Line& line);
+    /// The whole batch.
+    const Material& total() const { return total_; }
+    /// What one line brings.
+    const Material& part(std::size_t line) const { return parts_[line]; }
+    std::size_t lines() const { return parts_.size(); }
+    const ProcessState& process() const { return process_; }
 
-    const Knowledge& knowledge() const { return knowledge_; }
-    const Models& models() const { return models_; }
-    Draws& draws() { return draws_; }
+    State state() const { return models_->state(total_, process_); }
+    BatchBind bind() const { return models_->bind(total_, process_); }
 
 private:
-    const Knowledge& knowledge_;
-    const Models& models_;
-    Draws& draws_;
-    std::map<std::string, std::vector<Material>> known_;
+    const Models* models_;
+    ProcessState process_;
+    std::vector<Material> parts_;
+    Material total_;
 };
 
-struct BatchLine {
-    const std::vector<Material>* unit = nullptr;
-    std::vector<double> grams;  // as weighed, one a draw
-};
-
-class Batch {
+class SampledBatch {
 public:
-    Batch(const Formula& formula, Pantry& pantry);
+    SampledBatch(const Formula& formula, const Sampled& sampled);
 
+    std::size_t count() const { return process_.size(); }
     /// The whole batch at a draw.
     Material total(std::size_t draw) const;
-    /// What one line brings of one amount.
-    double part(std::size_t line, Amount amount, std::size_t draw) const;
-    std::size_t lines() const { return lines_.size(); }
     const ProcessState& process(std::size_t draw) const { return process_[draw]; }
+    const Models& models(std::size_t draw) const { return sampled_->models(draw); }
+
+    State state(std::size_t draw) const { return models(draw).state(total(draw), process_[draw]); }
+    /// At every draw, for bands of differences.
+    std::vector<State> states() const;
 
 private:
-    std::vector<BatchLine> lines_;
+    struct Part {
+        std::shared_ptr<const std::vector<Material>> units;
+        std::vector<double> grams;  // as weighed, one a draw
+    };
+
+    const Sampled* sampled_;
+    std::vector<Part> parts_;
     std::vector<ProcessState> process_;
 };
-
-/// How many chiles share out their heat in a line: what was counted, else weight over the weight of one piece, at least one.
-double pods_of(const Line& line, const Ingredient& ingredient);
 
 }  // namespace standin

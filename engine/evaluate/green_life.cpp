@@ -2,81 +2,65 @@
 
 #include <algorithm>
 #include <array>
-#include <cstdio>
 
-#include "core/band.hpp"
+#include "evaluate/predict.hpp"
 #include "models/colour.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
 
-constexpr std::size_t stride = 32;  // the band is wide: a few draws tell it
 constexpr std::array<double, 10> rests_h{0, 4, 8, 12, 18, 24, 36, 48, 72, 96};
 
 bool green(const Lab& lab) { return colour_word(lab).find("green") != std::string_view::npos; }
 
-// Hours of rest after which the mass is no longer green; the last of the table where it still is, 0 where it never was.
-double hours_green(const Material& batch, ProcessState process, const Models& models, std::size_t draw) {
-    double last = 0;
-    for (const double hours : rests_h) {
+// Hours of rest after which the mass is no longer green; the last of the table where it still is, 0 where it never was. Green only fades:
+// the last green rest is found by halving.
+double hours_green(const Material& batch, ProcessState process, const Models& models) {
+    const double ph = models.ph(batch);
+    const auto still_green = [&](double hours) {
         process.rest_h = hours;
-        if (!green(models.state(batch, process, draw).rested)) return last;
-        last = hours;
-    }
-    return last;
-}
-
-template <class Change>
-Band over_draws(const Batch& batch, const Models& models, Change change) {
-    std::vector<double> hours;
-    for (std::size_t i = 0; i < models.count(); i += stride) {
-        ProcessState process = batch.process(i);
-        const Material material = change(i, process);
-        hours.push_back(hours_green(material, process, models, i));
-    }
-    return band_of(std::move(hours));
-}
-
-Material without_acid(const Formula& formula, const Batch& batch, Pantry& pantry, std::size_t draw) {
-    Material total = batch.total(draw);
-    for (const auto& line : formula.lines)
-        if (pantry.knowledge().ingredient(line.ingredient)->roles.front() == Role::acid)
-            total.add(pantry.unit(line)[draw], -line.grams.mid);
-    return total;
+        return green(models.colour(batch, ph, process).rested);
+    };
+    const auto faded = std::partition_point(rests_h.begin(), rests_h.end(), still_green);
+    return faded == rests_h.begin() ? 0 : *(faded - 1);
 }
 
 std::string hours_word(double hours) {
-    std::array<char, 32> text{};
-    std::snprintf(text.data(), text.size(), hours >= rests_h.back() ? "over %.0f h" : hours <= 0 ? "no time" : "%.0f h", hours);
-    return text.data();
+    if (hours <= 0) return "no time";
+    return (hours >= rests_h.back() ? "over " : "") + fixed_text(hours, 0) + " h";
 }
 
-bool has_acid(const Formula& formula, const Knowledge& knowledge) {
-    return std::any_of(formula.lines.begin(), formula.lines.end(),
-                       [&](const Line& line) { return knowledge.ingredient(line.ingredient)->roles.front() == Role::acid; });
+bool is_acid(const Line& line, const Knowledge& knowledge) { return knowledge.ingredient(line.ingredient)->roles.front() == Role::acid; }
+
+// The batch without its acid, which then goes on in the pan.
+double hours_without_acid(const Formula& formula, const NominalBatch& batch, const Evaluator& evaluator) {
+    Material mild = batch.total();
+    for (std::size_t l = 0; l < batch.lines(); ++l)
+        if (is_acid(formula.lines[l], evaluator.knowledge())) mild.add(batch.part(l), -1);
+    return hours_green(mild, batch.process(), evaluator.nominal().models());
 }
 
 }  // namespace
 
-std::optional<GreenLife> green_life_of(const Formula& formula, const Batch& batch, Pantry& pantry) {
-    const Models& models = pantry.models();
+std::optional<GreenLife> green_life_of(const Formula& formula, const NominalBatch& nominal, const SampledBatch& sampled,
+                                       const Evaluator& evaluator) {
+    const Models& models = evaluator.nominal().models();
+    std::vector<double> hours(sampled.count());
+    for (std::size_t i = 0; i < hours.size(); ++i) hours[i] = hours_green(sampled.total(i), sampled.process(i), sampled.models(i));
     GreenLife life;
-    life.hours = over_draws(batch, models, [&](std::size_t i, ProcessState&) { return batch.total(i); });
+    life.hours = band_around(hours_green(nominal.total(), nominal.process(), models), std::move(hours));
     if (life.hours.high <= 0) return std::nullopt;
-    constexpr double coldest = 0;  // C: as cold as a mass rests without freezing
-    const Band colder = over_draws(batch, models, [&](std::size_t i, ProcessState& process) {
-        process.rest_at_c = std::min(process.rest_at_c, coldest);
-        return batch.total(i);
-    });
     life.says = "Raw it stays green for " + hours_word(life.hours.mid) + " of rest (" + hours_word(life.hours.low) + " to " +
                 hours_word(life.hours.high) + "), then turns olive";
     if (life.hours.mid < rests_h.back()) {
-        if (colder.mid > life.hours.mid) life.says += "; at 0 C " + hours_word(colder.mid);
-        if (has_acid(formula, pantry.knowledge())) {
-            const Band mild =
-                over_draws(batch, models, [&](std::size_t i, ProcessState&) { return without_acid(formula, batch, pantry, i); });
-            if (mild.mid > life.hours.mid) life.says += "; with the acid left out until the pan " + hours_word(mild.mid);
-        }
+        constexpr double coldest = 0;  // C: as cold as a mass rests without freezing
+        ProcessState cold = nominal.process();
+        cold.rest_at_c = std::min(cold.rest_at_c, coldest);
+        const double colder = hours_green(nominal.total(), cold, models);
+        if (colder > life.hours.mid) life.says += "; at 0 C " + hours_word(colder);
+        const double milder = hours_without_acid(formula, nominal, evaluator);
+        if (milder > life.hours.mid) life.says += "; with the acid left out until the pan " + hours_word(milder);
         life.says += ". More leaf holds longer too";
     }
     life.says += ".";

@@ -9,6 +9,7 @@
 namespace standin {
 
 /// Nothing where the mass is not green when it is mixed.
-std::optional<GreenLife> green_life_of(const Formula& formula, const Batch& batch, Pantry& pantry);
+std::optional<GreenLife> green_life_of(const Formula& formula, const NominalBatch& nominal, const SampledBatch& sampled,
+                                       const Evaluator& evaluator);
 
 }  // namespace standin

@@ -3,9 +3,11 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <cstdio>
 
+#include "core/band.hpp"
+#include "evaluate/predict.hpp"
 #include "models/lethality.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -38,14 +40,11 @@ std::vector<CorePoint> given_curve(const Process& process) {
     return curve;
 }
 
-std::string words(const char* format, auto... values) {
-    std::array<char, 200> text{};
-    std::snprintf(text.data(), text.size(), format, values...);
-    return text.data();
-}
+std::string whole(double value) { return fixed_text(value, 0); }
+std::string tenths(double value) { return fixed_text(value, 1); }
 
 std::string time_words(double seconds) {
-    return seconds < 1 ? "under a second" : seconds < 100 ? words("%.0f s", seconds) : words("%.0f min", seconds / 60);
+    return seconds < 1 ? "under a second" : seconds < 100 ? whole(seconds) + " s" : whole(seconds / 60) + " min";
 }
 
 // The time the table asks for at a steady core of `celsius`.
@@ -59,46 +58,57 @@ std::optional<double> table_time_s(const Table& table, double celsius, const Let
 std::string sentence(const CookLethality& l, const Table& table, double core_c, const LethalityParameters& p) {
     const bool capped = l.logs.mid >= p.cap_logs - 0.05;
     std::string text = l.measured ? "By your core readings"
-                                  : words("By an estimate, %.0f minutes (%.0f-%.0f) to a core of %.0f C", l.minutes.mid, l.minutes.low,
-                                          l.minutes.high, core_c);
-    text += words(": %s%.1f log reductions of Salmonella", capped ? "at least " : "", l.logs.mid);
-    if (l.logs.low < l.logs.high - 0.05) text += words(" (%.1f-%.1f)", l.logs.low, l.logs.high);
+                                  : "By an estimate, " + whole(l.minutes.mid) + " minutes (" + whole(l.minutes.low) + "-" +
+                                        whole(l.minutes.high) + ") to a core of " + whole(core_c) + " C";
+    text += std::string(": ") + (capped ? "at least " : "") + tenths(l.logs.mid) + " log reductions of Salmonella";
+    if (l.logs.low < l.logs.high - 0.05) text += " (" + tenths(l.logs.low) + "-" + tenths(l.logs.high) + ")";
     const auto asked = table_time_s(table, core_c, p);
-    text += asked ? words("; at a steady %.0f C the table asks for ", core_c) + time_words(*asked)
-                  : words("; the table has no time for %.0f C", core_c);
+    text += asked ? "; at a steady " + whole(core_c) + " C the table asks for " + time_words(*asked)
+                  : "; the table has no time for " + whole(core_c) + " C";
     return text + ". Information, not permission: what counts is the core temperature shown below, measured.";
+}
+
+// One cook of the core, nominal or at a draw.
+struct Cooked {
+    double minutes = 0, logs = 0, hottest_c = 0;
+};
+
+// Nothing where the medium is too cool for this core.
+std::optional<Cooked> cooked(const std::vector<CorePoint>& given, const ProcessState& process, const Table& table,
+                             const LethalityParameters& p) {
+    const auto curve =
+        given.size() > 1 ? given : estimated_core_curve(process.diameter_mm, process.rest_at_c, process.core_c, process.cook, p);
+    if (curve.empty()) return std::nullopt;
+    Cooked c;
+    c.minutes = (curve.back().time_s - curve.front().time_s) / 60;
+    c.logs = table.column ? poultry_log_reductions(curve, *table.column, p) : log_reductions(curve, p);
+    for (const auto& point : curve) c.hottest_c = std::max(c.hottest_c, point.temperature_c);
+    return c;
 }
 
 }  // namespace
 
-std::optional<CookLethality> lethality_of(const Formula& formula, const Batch& batch, Pantry& pantry) {
-    const auto table = table_for(batch.total(0));
+std::optional<CookLethality> lethality_of(const Formula& formula, const NominalBatch& nominal, const SampledBatch& sampled,
+                                          const Evaluator& evaluator) {
+    const auto table = table_for(nominal.total());
     if (!table) return std::nullopt;
-    auto& draws = pantry.draws();
-    const auto& parameters = pantry.models().lethality();
-    const Band& usual_diameter = pantry.knowledge().parameter("process.diameter_mm");
-    const auto& diameters = draws.of("process.diameter_mm");
     const auto given = given_curve(formula.process);
+    const LethalityParameters& p = evaluator.nominal().models().lethality();
+    const auto middle = cooked(given, nominal.process(), *table, p);
+    if (!middle) return std::nullopt;
+    std::vector<double> minutes, logs;
+    for (std::size_t i = 0; i < sampled.count(); i += stride) {
+        const auto there = cooked(given, sampled.process(i), *table, sampled.models(i).lethality());
+        if (!there) continue;
+        minutes.push_back(there->minutes);
+        logs.push_back(there->logs);
+    }
     CookLethality result;
     result.measured = given.size() > 1;
     result.table = table->name;
-    std::vector<double> minutes, logs, cores;
-    for (std::size_t i = 0; i < parameters.size(); i += stride) {
-        const auto& p = parameters[i];
-        const ProcessState& process = batch.process(i);
-        const double diameter = formula.process.diameter_mm.value_or(at(usual_diameter, diameters[i]));
-        const auto curve = result.measured ? given : estimated_core_curve(diameter, process.rest_at_c, process.core_c, process.cook, p);
-        if (curve.empty()) continue;  // a medium too cool for this core
-        minutes.push_back((curve.back().time_s - curve.front().time_s) / 60);
-        logs.push_back(table->column ? poultry_log_reductions(curve, *table->column, p) : log_reductions(curve, p));
-        double hottest = 0;
-        for (const auto& point : curve) hottest = std::max(hottest, point.temperature_c);
-        cores.push_back(hottest);
-    }
-    if (logs.empty()) return std::nullopt;
-    result.minutes = band_of(std::move(minutes));
-    result.logs = band_of(std::move(logs));
-    result.says = sentence(result, *table, band_of(std::move(cores)).mid, parameters.front());
+    result.minutes = minutes.empty() ? exactly(middle->minutes) : band_around(middle->minutes, std::move(minutes));
+    result.logs = logs.empty() ? exactly(middle->logs) : band_around(middle->logs, std::move(logs));
+    result.says = sentence(result, *table, middle->hottest_c, p);
     return result;
 }
 

@@ -9,6 +9,8 @@
 namespace standin {
 
 /// Over the maker's core readings, or over an estimated warming of the core; nothing where no published table fits the meat.
-std::optional<CookLethality> lethality_of(const Formula& formula, const Batch& batch, Pantry& pantry);
+/// The table goes by the nominal batch.
+std::optional<CookLethality> lethality_of(const Formula& formula, const NominalBatch& nominal, const SampledBatch& sampled,
+                                          const Evaluator& evaluator);
 
 }  // namespace standin

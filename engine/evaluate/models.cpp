@@ -4,40 +4,34 @@
 
 namespace standin {
 
-Models::Models(const Knowledge& knowledge, Draws& draws)
-    : acid_(draw_parameters(knowledge, acid_bindings(), draws)),
-      salt_(draw_parameters(knowledge, salt_bindings(), draws)),
-      colour_(draw_parameters(knowledge, colour_bindings(), draws)),
-      heat_(draw_parameters(knowledge, heat_bindings(), draws)),
-      bind_(draw_parameters(knowledge, bind_bindings(), draws)),
-      cooking_(draw_parameters(knowledge, cooking_bindings(), draws)),
-      aroma_(draw_parameters(knowledge, aroma_bindings(), draws)),
-      lethality_(draw_parameters(knowledge, lethality_bindings(), draws)),
-      validity_(knowledge, draws) {
-    acid_ready_.reserve(acid_.size());
-    for (const auto& parameters : acid_) acid_ready_.push_back(prepare(parameters));
-}
-
 namespace {
 
 MixState mix_state(double ph, const ProcessState& process) {
     return {ph, process.mixed_at_c, process.mixing_min, process.plate_mm, process.order};
 }
 
-/// What the way of making costs, whatever goes in.
+// What the way of making costs, whatever goes in.
 double making_of(const BatchBind& bind) { return bind.mixing_factor * bind.order_factor * bind.cold_factor; }
+
+template <class P>
+void spread(std::vector<Constants>& all, P Constants::*part, const std::vector<P>& drawn) {
+    for (std::size_t i = 0; i < all.size(); ++i) all[i].*part = drawn[i];
+}
 
 }  // namespace
 
-State Models::state(const Material& batch, const ProcessState& process, std::size_t draw) const {
+Models::Models(const Constants& constants, std::shared_ptr<const Validity> validity)
+    : constants_(constants), acid_ready_(prepare(constants.acid)), validity_(std::move(validity)) {}
+
+State Models::state(const Material& batch, const ProcessState& process) const {
     State s;
     auto& p = s.properties;
-    const BatchAcid acid = batch_acid(batch, acid_ready_[draw]);
-    const BatchSalt salt = batch_salt(batch, salt_[draw]);
-    const BatchColour colour = batch_colour(batch, acid.ph, process.rest_h, process.rest_at_c, process.cook, process.core_c, colour_[draw]);
-    const BatchHeat heat = batch_heat(batch, heat_[draw]);
-    const BatchBind bind = batch_bind(batch, mix_state(acid.ph, process), bind_[draw]);
-    const BatchCook cook = batch_cook(batch, {acid.ph, process.cook, process.core_c, making_of(bind)}, cooking_[draw]);
+    const BatchAcid acid = batch_acid(batch, acid_ready_);
+    const BatchSalt salt = batch_salt(batch, constants_.salt);
+    const BatchColour colour = this->colour(batch, acid.ph, process);
+    const BatchHeat heat = batch_heat(batch, constants_.heat);
+    const BatchBind bind = batch_bind(batch, mix_state(acid.ph, process), constants_.bind);
+    const BatchCook cook = batch_cook(batch, {acid.ph, process.cook, process.core_c, making_of(bind)}, constants_.cooking);
 
     p[Property::salt_pct] = salt.salt_pct;
     p[Property::salt_pct_of_meat] = salt.salt_pct_of_meat;
@@ -65,16 +59,39 @@ State Models::state(const Material& batch, const ProcessState& process, std::siz
     p[Property::cooked_salt_pct] = cook.cooked_salt_pct;
     const double pigment =
         batch.share(Amount::chlorophyll_live, 1000) + batch.share(Amount::chlorophyll_set, 1000) + batch.share(Amount::pheophytin, 1000);
-    validity_.widen(p, {acid.ph, p[Property::fat_pct], p[Property::salt_pct], process.core_c, pigment}, draw);
+    validity_->widen(p, {acid.ph, p[Property::fat_pct], p[Property::salt_pct], process.core_c, pigment}, constants_.doubts);
     s.raw = colour.raw;
     s.rested = colour.rested;
     s.cooked = colour.cooked;
     return s;
 }
 
-BatchBind Models::bind(const Material& batch, const ProcessState& process, std::size_t draw) const {
-    const BatchAcid acid = batch_acid(batch, acid_ready_[draw]);
-    return batch_bind(batch, mix_state(acid.ph, process), bind_[draw]);
+BatchBind Models::bind(const Material& batch, const ProcessState& process) const {
+    return batch_bind(batch, mix_state(ph(batch), process), constants_.bind);
+}
+
+double Models::ph(const Material& batch) const { return batch_acid(batch, acid_ready_).ph; }
+
+BatchColour Models::colour(const Material& batch, double ph, const ProcessState& process) const {
+    return batch_colour(batch, ph, process.rest_h, process.rest_at_c, process.cook, process.core_c, constants_.colour);
+}
+
+std::vector<Models> models_of(const Knowledge& knowledge, const Draws& draws) {
+    std::vector<Constants> all(draws.count());
+    spread(all, &Constants::acid, draw_parameters(knowledge, acid_bindings(), draws));
+    spread(all, &Constants::salt, draw_parameters(knowledge, salt_bindings(), draws));
+    spread(all, &Constants::colour, draw_parameters(knowledge, colour_bindings(), draws));
+    spread(all, &Constants::heat, draw_parameters(knowledge, heat_bindings(), draws));
+    spread(all, &Constants::bind, draw_parameters(knowledge, bind_bindings(), draws));
+    spread(all, &Constants::cooking, draw_parameters(knowledge, cooking_bindings(), draws));
+    spread(all, &Constants::aroma, draw_parameters(knowledge, aroma_bindings(), draws));
+    spread(all, &Constants::lethality, draw_parameters(knowledge, lethality_bindings(), draws));
+    const auto validity = std::make_shared<const Validity>(knowledge);
+    spread(all, &Constants::doubts, validity->doubts(draws));
+    std::vector<Models> models;
+    models.reserve(all.size());
+    for (const auto& constants : all) models.emplace_back(constants, validity);
+    return models;
 }
 
 }  // namespace standin

@@ -1,6 +1,7 @@
-// All models with their constants, one set a draw, and what they say of a batch.
+// All models with one set of their constants, and what they say of a batch.
 #pragma once
 
+#include <memory>
 #include <vector>
 
 #include "core/draws.hpp"
@@ -19,41 +20,52 @@
 
 namespace standin {
 
-/// A batch as the models see it, at one draw.
+/// A batch as the models see it, nominally or at one draw.
 struct State {
     PerProperty<double> properties;
     Lab raw, rested, cooked;
 };
 
+/// One value of every constant.
+struct Constants {
+    AcidParameters acid;
+    SaltParameters salt;
+    ColourParameters colour;
+    HeatParameters heat;
+    BindParameters bind;
+    CookingParameters cooking;
+    AromaParameters aroma;
+    LethalityParameters lethality;
+    Doubts doubts{};
+};
+
 class Models {
 public:
-    Models(const Knowledge& knowledge, Draws& draws);
+    Models(const Constants& constants, std::shared_ptr<const Validity> validity);
 
-    std::size_t count() const { return acid_.size(); }
-    const std::vector<AcidParameters>& acid() const { return acid_; }
-    const HeatParameters& heat(std::size_t draw) const { return heat_[draw]; }
-    const std::vector<LethalityParameters>& lethality() const { return lethality_; }
-    const AromaParameters& aroma(std::size_t draw) const { return aroma_[draw]; }
+    const AcidParameters& acid() const { return constants_.acid; }
+    const HeatParameters& heat() const { return constants_.heat; }
+    const AromaParameters& aroma() const { return constants_.aroma; }
+    const LethalityParameters& lethality() const { return constants_.lethality; }
+    const Validity& validity() const { return *validity_; }
 
-    const Validity& validity() const { return validity_; }
-
-    /// Everything the models say of `batch` (with mass) made as `process`, at `draw`.
-    State state(const Material& batch, const ProcessState& process, std::size_t draw) const;
+    /// Everything the models say of `batch` (with mass) made as `process`.
+    State state(const Material& batch, const ProcessState& process) const;
 
     /// Bind with the factors that made it, for explanations.
-    BatchBind bind(const Material& batch, const ProcessState& process, std::size_t draw) const;
+    BatchBind bind(const Material& batch, const ProcessState& process) const;
+
+    /// The pH alone, and of a batch of that pH the colours alone.
+    double ph(const Material& batch) const;
+    BatchColour colour(const Material& batch, double ph, const ProcessState& process) const;
 
 private:
-    std::vector<AcidParameters> acid_;
-    std::vector<AcidConstants> acid_ready_;
-    std::vector<SaltParameters> salt_;
-    std::vector<ColourParameters> colour_;
-    std::vector<HeatParameters> heat_;
-    std::vector<BindParameters> bind_;
-    std::vector<CookingParameters> cooking_;
-    std::vector<AromaParameters> aroma_;
-    std::vector<LethalityParameters> lethality_;
-    Validity validity_;
+    Constants constants_;
+    AcidConstants acid_ready_;
+    std::shared_ptr<const Validity> validity_;
 };
+
+/// One set a draw.
+std::vector<Models> models_of(const Knowledge& knowledge, const Draws& draws);
 
 }  // namespace standin

@@ -7,6 +7,7 @@
 #include "evaluate/lethality_of.hpp"
 #include "models/cielab.hpp"
 #include "models/composition.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -19,14 +20,14 @@ Band band_over(const std::vector<State>& states, Get get) {
     return band_of(std::move(values));
 }
 
-PredictedColour colour_over(const std::vector<State>& states, Lab State::*which) {
+PredictedColour colour_over(const std::vector<State>& states, const State& nominal, Lab State::*which) {
     PredictedColour c;
     c.L = band_over(states, [&](const State& s) { return (s.*which).L; });
     c.a = band_over(states, [&](const State& s) { return (s.*which).a; });
     c.b = band_over(states, [&](const State& s) { return (s.*which).b; });
     c.lab = {c.L.mid, c.a.mid, c.b.mid};
     c.hex = hex_of(c.lab);
-    c.word = colour_word(c.lab);
+    c.word = colour_word(nominal.*which);
     return c;
 }
 
@@ -43,15 +44,14 @@ PredictedLine line_of(const Line& line, const Knowledge& knowledge) {
     return p;
 }
 
-// Each line's share of what all bring over the draws, largest first; lines that bring next to nothing are left out.
-std::vector<Contribution> contributions(const Batch& batch, std::size_t draws, std::initializer_list<Amount> amounts) {
+// Each line's share of what all bring, largest first; lines that bring next to nothing are left out.
+std::vector<Contribution> contributions(const NominalBatch& batch, std::initializer_list<Amount> amounts) {
     constexpr double least = 0.005;
     std::vector<Contribution> all;
     double total = 0;
     for (std::size_t line = 0; line < batch.lines(); ++line) {
         double sum = 0;
-        for (const auto amount : amounts)
-            for (std::size_t i = 0; i < draws; ++i) sum += batch.part(line, amount, i);
+        for (const auto amount : amounts) sum += batch.part(line)[amount];
         all.push_back({line, sum});
         total += sum;
     }
@@ -61,15 +61,30 @@ std::vector<Contribution> contributions(const Batch& batch, std::size_t draws, s
     return all;
 }
 
-std::vector<std::string> notes_on(const Prediction& p, const Batch& batch, const Pantry& pantry) {
-    const auto mid = [&](Property property) { return p.properties[property].mid; };
-    const Reach reach{mid(Property::ph), mid(Property::fat_pct), mid(Property::salt_pct), batch.process(0).core_c,
-                      mid(Property::chlorophyll_mg_kg)};
-    std::vector<std::string> notes = pantry.models().validity().notes(reach);
-    if (mid(Property::chlorophyll_mg_kg) > 0)
+std::vector<std::string> notes_on(const Prediction& p, const NominalBatch& batch, const Validity& validity) {
+    const auto& nominal = p.nominal;
+    std::vector<std::string> notes = validity.notes({nominal[Property::ph], nominal[Property::fat_pct], nominal[Property::salt_pct],
+                                                     batch.process().core_c, nominal[Property::chlorophyll_mg_kg]});
+    if (nominal[Property::chlorophyll_mg_kg] > 0)
         notes.push_back("How the green keeps in the cold is extrapolated from measurements at 60 C and above");
     if (!p.lethality) notes.push_back("No published table of cooking times fits this meat and fat: only the core temperature counts");
     return notes;
+}
+
+// What goes by the middle of everything: words and shares.
+void put_words(Prediction& p, const NominalBatch& batch, const State& state, const Models& models) {
+    const double burn[] = {state.properties[Property::burn_mg_kg]};
+    const auto likely = word_chances(burn, models.heat().boundaries, models.heat().person_sd);
+    p.heat_word = heat_words[static_cast<std::size_t>(std::max_element(likely.begin(), likely.end()) - likely.begin())];
+    p.bind_word = bind_word(state.properties[Property::bind]);
+    p.colour_word = p.rested.word;
+    const auto leading = aroma_words(batch.total(), models.aroma());
+    for (std::size_t i = 0; i < leading.count; ++i) p.aroma.emplace_back(spelling(leading.notes[i]));
+    p.green_from = contributions(batch, {Amount::chlorophyll_live, Amount::chlorophyll_set});
+    p.heat_from = contributions(batch, {Amount::capsaicinoids});
+    p.acid_from = contributions(batch, {Amount::titratable});
+    p.salt_from = contributions(batch, {Amount::salt});
+    p.fat_from = contributions(batch, {Amount::fat});
 }
 
 }  // namespace
@@ -77,31 +92,7 @@ std::vector<std::string> notes_on(const Prediction& p, const Batch& batch, const
 std::string describe(const Prepared& prepared, const Knowledge& knowledge) {
     const Preparation& preparation = *knowledge.preparation(prepared.preparation);
     std::string text = preparation.names.empty() ? preparation.id : preparation.names.front();
-    if (!prepared.minutes) return text;
-    const double minutes = *prepared.minutes;
-    const auto whole = static_cast<long>(std::lround(minutes));
-    return text + " " +
-           (std::abs(minutes - static_cast<double>(whole)) < 1e-9 ? std::to_string(whole) : std::to_string(minutes).substr(0, 4)) + " min";
-}
-
-Result<bool> check_formula(const Formula& formula, const Knowledge& knowledge) {
-    constexpr double least_meat_share = 0.2;  // below that no model here holds; judgement
-    if (formula.lines.empty()) return failure(Trouble::bad_data, "the formula has no lines");
-    double meat = 0, all = 0;
-    for (const auto& line : formula.lines) {
-        all += line.grams.mid;
-        if (knowledge.ingredient(line.ingredient)->meat) meat += line.grams.mid;
-    }
-    if (meat <= 0) return failure(Trouble::bad_data, "the formula has no meat: expected at least one lean or fat line");
-    if (meat < least_meat_share * all)
-        return failure(Trouble::bad_data, "meat is under 20 % of the batch: this is no forcemeat any model here was made for");
-    return true;
-}
-
-std::vector<State> states_of(const Batch& batch, const Models& models) {
-    std::vector<State> states(models.count());
-    for (std::size_t i = 0; i < states.size(); ++i) states[i] = models.state(batch.total(i), batch.process(i), i);
-    return states;
+    return prepared.minutes ? text + " " + trimmed_text(*prepared.minutes, 2) + " min" : text;
 }
 
 std::vector<double> values_of(const std::vector<State>& states, Property property) {
@@ -111,44 +102,45 @@ std::vector<double> values_of(const std::vector<State>& states, Property propert
     return values;
 }
 
-Prediction predict_formula(const Formula& formula, Pantry& pantry) {
-    const Batch batch(formula, pantry);
-    return predict_formula(formula, batch, states_of(batch, pantry.models()), pantry);
+Band band_around(double nominal, std::vector<double> draws) {
+    const Band band = band_of(std::move(draws));
+    return {std::min(band.low, nominal), nominal, std::max(band.high, nominal)};
 }
 
-Prediction predict_formula(const Formula& formula, const Batch& batch, const std::vector<State>& states, Pantry& pantry) {
+Prediction weights_only(const Formula& formula, const Knowledge& knowledge) {
     Prediction p;
     p.title = formula.title;
-    for (const auto& line : formula.lines) p.lines.push_back(line_of(line, pantry.knowledge()));
+    for (const auto& line : formula.lines) p.lines.push_back(line_of(line, knowledge));
     for (const auto& line : p.lines) {
         p.batch_g += line.grams;
-        if (pantry.knowledge().ingredient(line.ingredient)->meat) p.meat_g += line.grams;
+        if (knowledge.ingredient(line.ingredient)->meat) p.meat_g += line.grams;
     }
     for (auto& line : p.lines) line.share = line.grams / p.batch_g;
+    return p;
+}
 
+Prediction predict_formula(const Formula& formula, const Evaluator& evaluator) {
+    const SampledBatch batch(formula, evaluator.sampled());
+    return predict_formula(formula, batch, batch.states(), evaluator);
+}
+
+Prediction predict_formula(const Formula& formula, const SampledBatch& batch, const std::vector<State>& states,
+                           const Evaluator& evaluator) {
+    const Models& models = evaluator.nominal().models();
+    const NominalBatch nominal(formula, evaluator.nominal());
+    const State middle = nominal.state();
+
+    Prediction p = weights_only(formula, evaluator.knowledge());
+    p.nominal = middle.properties;
     for_each_property([&](Property property) { p.properties[property] = band_of(values_of(states, property)); });
-    p.raw = colour_over(states, &State::raw);
-    p.rested = colour_over(states, &State::rested);
-    p.cooked = colour_over(states, &State::cooked);
-
-    const auto& heat = pantry.models().heat(0);
-    p.heat_chances = word_chances(values_of(states, Property::burn_mg_kg), heat.boundaries, heat.person_sd);
-    p.heat_word =
-        heat_words[static_cast<std::size_t>(std::max_element(p.heat_chances.begin(), p.heat_chances.end()) - p.heat_chances.begin())];
-    p.bind_word = bind_word(p.properties[Property::bind].mid);
-    p.colour_word = p.rested.word;
-    const auto leading = aroma_words(batch.total(0), pantry.models().aroma(0));
-    for (std::size_t i = 0; i < leading.count; ++i) p.aroma.emplace_back(spelling(leading.notes[i]));
-
-    const std::size_t draws = pantry.models().count();
-    p.green_from = contributions(batch, draws, {Amount::chlorophyll_live, Amount::chlorophyll_set});
-    p.heat_from = contributions(batch, draws, {Amount::capsaicinoids});
-    p.acid_from = contributions(batch, draws, {Amount::titratable});
-    p.salt_from = contributions(batch, draws, {Amount::salt});
-    p.fat_from = contributions(batch, draws, {Amount::fat});
-    p.green_life = green_life_of(formula, batch, pantry);
-    p.lethality = lethality_of(formula, batch, pantry);
-    p.notes = notes_on(p, batch, pantry);
+    p.raw = colour_over(states, middle, &State::raw);
+    p.rested = colour_over(states, middle, &State::rested);
+    p.cooked = colour_over(states, middle, &State::cooked);
+    p.heat_chances = word_chances(values_of(states, Property::burn_mg_kg), models.heat().boundaries, models.heat().person_sd);
+    put_words(p, nominal, middle, models);
+    p.green_life = green_life_of(formula, nominal, batch, evaluator);
+    p.lethality = lethality_of(formula, nominal, batch, evaluator);
+    p.notes = notes_on(p, nominal, models.validity());
     for (const auto& line : formula.lines) p.read_as.insert(p.read_as.end(), line.notes.begin(), line.notes.end());
     for (const auto& beside : formula.beside) p.read_as.push_back("\"" + beside.written + "\": " + beside.what);
     return p;

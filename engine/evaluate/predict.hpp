@@ -6,19 +6,19 @@
 
 namespace standin {
 
-/// A formula must have lines and some mass; meat is asked for by `require_meat`.
-Prediction predict_formula(const Formula& formula, Pantry& pantry);
+/// A formula must have come through CheckedFormula, or have been made from one.
+Prediction predict_formula(const Formula& formula, const Evaluator& evaluator);
 /// The same from a batch of `formula` and its states, where the caller needs those as well.
-Prediction predict_formula(const Formula& formula, const Batch& batch, const std::vector<State>& states, Pantry& pantry);
+Prediction predict_formula(const Formula& formula, const SampledBatch& batch, const std::vector<State>& states, const Evaluator& evaluator);
 
-/// States at every draw, for bands of differences.
-std::vector<State> states_of(const Batch& batch, const Models& models);
+/// Only what is weighed: title, lines and weights.
+Prediction weights_only(const Formula& formula, const Knowledge& knowledge);
 
 /// One property at every draw.
 std::vector<double> values_of(const std::vector<State>& states, Property property);
 
-/// An error that names what is missing when a formula cannot be a sausage: no lines, no meat, absurd weights.
-Result<bool> check_formula(const Formula& formula, const Knowledge& knowledge);
+/// `nominal` with the range of `draws` around it.
+Band band_around(double nominal, std::vector<double> draws);
 
 /// "blanched 3 min", as people read it.
 std::string describe(const Prepared& prepared, const Knowledge& knowledge);

@@ -18,15 +18,16 @@ constexpr Open open_values[] = {
     {"process.rest_h", &Process::rest_h, &ProcessState::rest_h},
     {"process.rest_at_c", &Process::rest_at_c, &ProcessState::rest_at_c},
     {"process.core_c", &Process::core_c, &ProcessState::core_c},
+    {"process.diameter_mm", &Process::diameter_mm, &ProcessState::diameter_mm},
 };
 
 }  // namespace
 
-std::vector<ProcessState> process_states(const Process& process, const Knowledge& knowledge, Draws& draws) {
+std::vector<ProcessState> process_states(const Process& process, const Knowledge& knowledge, const Draws& draws) {
     std::vector<ProcessState> states(draws.count());
     for (auto& state : states) {
-        state.order = process.order;
-        state.cook = process.cook;
+        state.order = process.order.value_or(state.order);
+        state.cook = process.cook.value_or(state.cook);
     }
     for (const auto& open : open_values) {
         const auto& said = process.*open.said;

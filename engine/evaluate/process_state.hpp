@@ -10,12 +10,12 @@
 namespace standin {
 
 struct ProcessState {
-    double plate_mm = 0, mixing_min = 0, mixed_at_c = 0, rest_h = 0, rest_at_c = 0, core_c = 0;
-    Order order = Order::all_together;
+    double plate_mm = 0, mixing_min = 0, mixed_at_c = 0, rest_h = 0, rest_at_c = 0, core_c = 0, diameter_mm = 0;
+    Order order = Order::all_together;  // what most formulas mean that say nothing
     Cook cook = Cook::pan;
 };
 
 /// One state a draw.
-std::vector<ProcessState> process_states(const Process& process, const Knowledge& knowledge, Draws& draws);
+std::vector<ProcessState> process_states(const Process& process, const Knowledge& knowledge, const Draws& draws);
 
 }  // namespace standin

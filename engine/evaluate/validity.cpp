@@ -1,33 +1,29 @@
 #include "evaluate/validity.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
-#include <cstdio>
 #include <limits>
+
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
 
 constexpr double most_steps = 4;  // beyond, the band says "anything" already; judgement
 
-std::string figures(double value) {
-    std::array<char, 32> text{};
-    std::snprintf(text.data(), text.size(), "%.3g", value);
-    return text.data();
-}
+std::string figures(double value) { return figures_text(value, 3); }
 
 }  // namespace
 
-Validity::Validity(const Knowledge& knowledge, Draws& draws) : doubt_(knowledge.parameter("validity.doubt").mid) {
+Validity::Validity(const Knowledge& knowledge) : doubt_(knowledge.parameter("validity.doubt").mid) {
     const auto limit = [&](double Reach::*of, const std::string& name, std::vector<Property> widens, std::string says) {
         const std::string id = "validity." + name;
         const auto end = [&](const char* which, double open) {
             return knowledge.has_parameter(id + which) ? knowledge.parameter(id + which).mid : open;
         };
         constexpr double open = std::numeric_limits<double>::infinity();
-        limits_.push_back({of, name, end(".low", -open), end(".high", open), knowledge.parameter(id + ".step").mid, std::move(widens),
-                           std::move(says), &draws.of(id)});
+        limits_.push_back(
+            {of, id, end(".low", -open), end(".high", open), knowledge.parameter(id + ".step").mid, std::move(widens), std::move(says)});
     };
     limit(&Reach::ph, "ph", {Property::bind, Property::firmness, Property::cook_loss_pct},
           "pH %, made for %: bind, firmness and cook loss are stretched; a sour mass sets by acid instead of binding");
@@ -43,12 +39,22 @@ double Validity::steps_outside(const Limit& limit, double value) {
     return std::min(most_steps, outside / limit.step);
 }
 
-void Validity::widen(PerProperty<double>& properties, const Reach& reach, std::size_t draw) const {
+std::vector<Doubts> Validity::doubts(const Draws& draws) const {
+    std::vector<Doubts> all(draws.count());
+    for (std::size_t l = 0; l < limit_count; ++l) {
+        const auto& deviates = draws.of(limits_[l].id);
+        for (std::size_t i = 0; i < all.size(); ++i) all[i][l] = deviates[i];
+    }
+    return all;
+}
+
+void Validity::widen(PerProperty<double>& properties, const Reach& reach, const Doubts& doubts) const {
     constexpr double whole = 100;  // indices and percentages end here
-    for (const auto& limit : limits_) {
+    for (std::size_t l = 0; l < limit_count; ++l) {
+        const Limit& limit = limits_[l];
         const double steps = steps_outside(limit, reach.*limit.of);
         if (steps <= 0) continue;
-        const double factor = std::exp(doubt_ * steps * (*limit.deviates)[draw]);
+        const double factor = std::exp(doubt_ * steps * doubts[l]);
         for (const auto property : limit.widens) properties[property] = std::min(whole, properties[property] * factor);
     }
 }

@@ -1,6 +1,7 @@
 // Where the models are stretched beyond what they were made for (knowledge/models/validity.json): bands widen there, and a note says so.
 #pragma once
 
+#include <array>
 #include <string>
 #include <vector>
 
@@ -16,12 +17,20 @@ struct Reach {
     double ph = 0, fat_pct = 0, salt_pct = 0, core_c = 0, pigment_mg_kg = 0;
 };
 
+inline constexpr std::size_t limit_count = 5;
+
+/// How far one draw lies off the middle of each limit's doubt, in standard deviations.
+using Doubts = std::array<double, limit_count>;
+
 class Validity {
 public:
-    Validity(const Knowledge& knowledge, Draws& draws);
+    explicit Validity(const Knowledge& knowledge);
 
-    /// Spreads what rests on a stretched model; inside all limits nothing changes. One draw at the middle stays where it is.
-    void widen(PerProperty<double>& properties, const Reach& reach, std::size_t draw) const;
+    /// One a draw.
+    std::vector<Doubts> doubts(const Draws& draws) const;
+
+    /// Spreads what rests on a stretched model; inside all limits nothing changes. Without doubts it stays where it is.
+    void widen(PerProperty<double>& properties, const Reach& reach, const Doubts& doubts) const;
 
     /// A sentence for each limit that `reach` lies beyond.
     std::vector<std::string> notes(const Reach& reach) const;
@@ -29,11 +38,10 @@ public:
 private:
     struct Limit {
         double Reach::*of;
-        std::string name;  // "ph"
+        std::string id;  // "validity.ph"
         double low, high, step;
         std::vector<Property> widens;
         std::string says;  // what is stretched
-        const std::vector<double>* deviates;
     };
     static double steps_outside(const Limit& limit, double value);
 

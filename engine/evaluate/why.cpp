@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/band.hpp"
+#include "evaluate/batch.hpp"
 #include "evaluate/predict.hpp"
 #include "evaluate/unknown_words.hpp"
 
@@ -31,15 +32,21 @@ double share_of(const std::vector<double>& deviates, const std::vector<double>& 
     return xx > 0 && yy > 0 ? xy * xy / (xx * yy) : 0;
 }
 
-std::vector<LineLever> levers(const Formula& formula, Property property, Pantry& pantry, const Batch& batch,
-                              const std::vector<double>& base) {
+std::vector<double> over_draws(const Formula& formula, const Sampled& sampled, Property property) {
+    const SampledBatch batch(formula, sampled);
+    return values_of(batch.states(), property);
+}
+
+std::vector<LineLever> levers(const Formula& formula, Property property, const Sampled& sampled, const std::vector<double>& base) {
+    const SampledBatch batch(formula, sampled);
     std::vector<LineLever> all;
     for (std::size_t l = 0; l < formula.lines.size(); ++l) {
+        const auto units = sampled.units(formula.lines[l]);
         std::vector<double> change(base.size());
         for (std::size_t i = 0; i < base.size(); ++i) {
             Material total = batch.total(i);
-            total.add(pantry.unit(formula.lines[l])[i], heavier * formula.lines[l].grams.mid);
-            change[i] = pantry.models().state(total, batch.process(i), i).properties[property] - base[i];
+            total.add((*units)[i], heavier * formula.lines[l].grams.mid);
+            change[i] = batch.models(i).state(total, batch.process(i)).properties[property] - base[i];
         }
         all.push_back({l, band_of(std::move(change))});
     }
@@ -53,18 +60,19 @@ std::vector<LineLever> levers(const Formula& formula, Property property, Pantry&
 double width(const Band& band) { return band.high - band.low; }
 
 // Only what would narrow the band, were it known: near nothing in common with the property can still look like 3 %.
-std::vector<Unknown> unknowns(Pantry& pantry, const std::vector<double>& base, const Band& band, const BandWithout& without) {
+std::vector<Unknown> unknowns(const Formula& formula, Property property, const Sampled& sampled, const std::vector<double>& base) {
+    const Band band = band_of(std::vector<double>(base));
     std::vector<std::pair<double, std::string>> ranked;
-    for (const auto& name : pantry.draws().names()) {
-        const double share = share_of(pantry.draws().of(name), base);
+    for (const auto& name : sampled.uncertain()) {
+        const double share = share_of(sampled.deviates(name), base);
         if (share >= least_share) ranked.emplace_back(share, name);
     }
     std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
     if (ranked.size() > most_unknowns) ranked.resize(most_unknowns);
     std::vector<Unknown> all;
     for (const auto& [share, name] : ranked) {
-        const UnknownWords words = words_for(name, pantry.knowledge());
-        const Band known = without(name);
+        const UnknownWords words = words_for(name, sampled.knowledge());
+        const Band known = band_of(over_draws(formula, Sampled(sampled.knowledge(), sampled.count(), sampled.seed(), name), property));
         if (width(known) < width(band)) all.push_back({words.what, words.advice, words.kitchen, share, known});
     }
     return all;
@@ -72,14 +80,16 @@ std::vector<Unknown> unknowns(Pantry& pantry, const std::vector<double>& base, c
 
 }  // namespace
 
-WhyAnswer why_of(const Formula& formula, Property property, Pantry& pantry, const BandWithout& without) {
-    const Batch batch(formula, pantry);
-    const std::vector<double> base = values_of(states_of(batch, pantry.models()), property);
+WhyAnswer why_of(const CheckedFormula& checked, Property property, const Evaluator& evaluator) {
+    const Formula& formula = checked.formula();
+    // A view of its own, so that what other formulas were unsure of is not asked about here.
+    const Sampled sampled(evaluator.knowledge(), evaluator.sampled().count(), evaluator.sampled().seed());
+    const std::vector<double> base = over_draws(formula, sampled, property);
     WhyAnswer answer;
     answer.property = property;
     answer.band = band_of(std::vector<double>(base));
-    answer.lines = levers(formula, property, pantry, batch, base);
-    answer.unknowns = unknowns(pantry, base, answer.band, without);
+    answer.lines = levers(formula, property, sampled, base);
+    answer.unknowns = unknowns(formula, property, sampled, base);
     return answer;
 }
 

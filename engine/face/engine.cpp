@@ -14,7 +14,28 @@ namespace {
 
 void append(std::vector<std::string>& to, const std::vector<std::string>& more) { to.insert(to.end(), more.begin(), more.end()); }
 
+std::optional<Error> fault_in(const Options& options, const Knowledge& knowledge) {
+    if (!options.rules.empty() && !knowledge.rules(options.rules)) {
+        std::vector<std::string> known;
+        for (const auto& rules : knowledge.records().rules) known.push_back(rules.code);
+        return Error{Trouble::usage, "no rule set \"" + options.rules + "\": known are " + listed(known), {}, {}};
+    }
+    if (options.month && (*options.month < 1 || *options.month > 12))
+        return Error{Trouble::usage, "a month is a number from 1 to 12", {}, {}};
+    return std::nullopt;
+}
+
 }  // namespace
+
+Result<Options> Engine::Inside::asked(const Setting& setting) const {
+    Options own = options;
+    if (setting.rules) own.rules = *setting.rules;
+    if (setting.month) own.month = setting.month;
+    if (setting.season_shift) own.season_shift = *setting.season_shift;
+    if (setting.progress) own.progress = setting.progress;
+    if (auto wrong = fault_in(own, knowledge)) return Failure(std::move(*wrong));
+    return own;
+}
 
 Engine::Engine(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
 Engine::Engine(Engine&&) noexcept = default;
@@ -28,11 +49,7 @@ Result<Engine> Engine::open(Options options) {
     auto knowledge =
         options.knowledge_folder.empty() ? Result<Knowledge>(embedded_knowledge()) : overlaid_knowledge(options.knowledge_folder);
     if (!knowledge) return Failure(knowledge.error());
-    if (!options.rules.empty() && !knowledge->rules(options.rules)) {
-        std::vector<std::string> known;
-        for (const auto& rules : knowledge->records().rules) known.push_back(rules.code);
-        return failure(Trouble::usage, "no rule set \"" + options.rules + "\": known are " + listed(known));
-    }
+    if (auto wrong = fault_in(options, *knowledge)) return Failure(std::move(*wrong));
     return Engine(std::make_unique<Inside>(std::move(options), std::move(*knowledge)));
 }
 
@@ -49,30 +66,46 @@ std::string Engine::formula_json(const Formula& formula) const { return standin:
 std::string Engine::formula_jsonld(const Formula& formula) const { return standin::formula_jsonld(formula, inside_->knowledge); }
 std::string Engine::formula_text(const Formula& formula) const { return standin::formula_text(formula, inside_->knowledge); }
 
-Result<Prediction> Engine::predict(const Formula& formula) {
-    if (const auto sound = check_formula(formula, inside_->knowledge); !sound) return Failure(sound.error());
-    Prediction prediction = predict_formula(formula, inside_->drawn.pantry);
-    mark_safety(prediction, formula, inside_->knowledge, inside_->options.rules);
+Result<Prediction> Engine::predict(const Formula& formula, const Setting& setting) const {
+    const auto options = inside_->asked(setting);
+    if (!options) return Failure(options.error());
+    const auto checked = CheckedFormula::of(formula, inside_->knowledge);
+    if (!checked) return Failure(checked.error());
+    Prediction prediction = predict_formula(checked->formula(), inside_->evaluator);
+    mark_safety(prediction, formula, inside_->knowledge, options->rules);
     return prediction;
 }
 
-Result<CompareAnswer> Engine::compare(const std::vector<Formula>& formulas) {
-    for (const auto& formula : formulas)
-        if (const auto sound = check_formula(formula, inside_->knowledge); !sound) return Failure(sound.error());
-    return compare_formulas(formulas, {inside_->drawn.pantry, inside_->middle.pantry, inside_->options});
+Result<CompareAnswer> Engine::compare(const std::vector<Formula>& formulas, const Setting& setting) const {
+    const auto options = inside_->asked(setting);
+    if (!options) return Failure(options.error());
+    std::vector<CheckedFormula> checked;
+    for (const auto& formula : formulas) {
+        auto sound = CheckedFormula::of(formula, inside_->knowledge);
+        if (!sound) return Failure(sound.error());
+        checked.push_back(std::move(*sound));
+    }
+    return compare_formulas(checked, {inside_->evaluator, *options});
 }
 
-Result<SwapsAnswer> Engine::swaps(const Formula& formula, std::string_view line, std::size_t top) {
-    if (const auto sound = check_formula(formula, inside_->knowledge); !sound) return Failure(sound.error());
-    auto answer = swaps_for_line(formula, line, top, {inside_->drawn.pantry, inside_->middle.pantry, inside_->options});
+Result<SwapsAnswer> Engine::swaps(const Formula& formula, std::string_view line, std::size_t top, const Setting& setting) const {
+    const auto options = inside_->asked(setting);
+    if (!options) return Failure(options.error());
+    const auto checked = CheckedFormula::of(formula, inside_->knowledge);
+    if (!checked) return Failure(checked.error());
+    auto answer = swaps_for_line(*checked, line, top, {inside_->evaluator, *options});
     if (answer)
         for (const auto& read : formula.lines) append(answer->read_as, read.notes);
     return answer;
 }
 
-Result<AdaptAnswer> Engine::adapt(const Formula& formula, const AdaptRequest& request) {
-    if (const auto sound = check_formula(formula, inside_->knowledge); !sound) return Failure(sound.error());
-    auto answer = adapt_formula(formula, request, {inside_->drawn.pantry, inside_->middle.pantry, inside_->options});
+Result<AdaptAnswer> Engine::adapt(const Formula& formula, const AdaptRequest& request, const Setting& setting) const {
+    const auto options = inside_->asked(setting);
+    if (!options) return Failure(options.error());
+    const auto checked = CheckedFormula::of(formula, inside_->knowledge);
+    if (!checked) return Failure(checked.error());
+    if (auto wrong = as_error(faults_in(request, inside_->knowledge), Trouble::usage)) return Failure(std::move(*wrong));
+    auto answer = adapt_formula(*checked, request, {inside_->evaluator, *options});
     if (answer && request.have) append(answer->base.read_as, request.have->notes);
     return answer;
 }

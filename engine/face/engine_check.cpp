@@ -3,7 +3,7 @@
 #include <set>
 
 #include "core/files.hpp"
-#include "evaluate/predict.hpp"
+#include "evaluate/checked_formula.hpp"
 #include "face/inside.hpp"
 #include "formula/formats/reading.hpp"
 #include "knowledge/check.hpp"
@@ -73,7 +73,7 @@ FileCheck check_text(const std::string& path, const std::string& text, const Kno
     FileCheck result{path, "formula", true, false, {}, {}};
     const auto formula = read_formula(text, path, knowledge);
     if (formula) {
-        if (const auto sound = check_formula(*formula, knowledge); !sound) result.errors.push_back(sound.error());
+        if (const auto sound = CheckedFormula::of(*formula, knowledge); !sound) result.errors.push_back(sound.error());
         if (result.errors.empty()) {
             for (const auto& caution : cautions_of_process(formula->process, knowledge, rules))
                 result.warnings.push_back({"", "", "", caution.text + " [" + caution.source + "]", path, {}});
@@ -87,13 +87,14 @@ FileCheck check_text(const std::string& path, const std::string& text, const Kno
 
 }  // namespace
 
-CheckAnswer Engine::check(const std::vector<std::string>& paths) const {
+CheckAnswer Engine::check(const std::vector<std::string>& paths, const Setting& setting) const {
     CheckAnswer answer;
+    const std::string& rules = setting.rules ? *setting.rules : inside_->options.rules;
     for (const auto& path : paths) {
         if (std::filesystem::is_directory(path)) {
             answer.files.push_back(check_knowledge(path, answer));
         } else if (const auto text = read_file(path)) {
-            answer.files.push_back(check_text(path, *text, inside_->knowledge, inside_->options.rules));
+            answer.files.push_back(check_text(path, *text, inside_->knowledge, rules));
         } else {
             answer.files.push_back({path, "unknown", false, false, {text.error()}, {}});
         }

@@ -5,6 +5,7 @@
 #include "knowledge/references.hpp"
 #include "knowledge/season.hpp"
 #include "safety/cautions.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -105,7 +106,7 @@ private:
 
     static SwapFact swap_fact(const Swap& s) {
         std::string basis(spelling(s.basis));
-        if (s.ratio) basis += " x " + std::to_string(s.ratio->band.mid).substr(0, 5);
+        if (s.ratio) basis += " x " + figures_text(s.ratio->band.mid, 3);
         return {s.role, s.from, s.to, std::move(basis), s.note, s.source, s.prepared, s.needs, s.closeness};
     }
 
@@ -116,10 +117,11 @@ private:
 
 }  // namespace
 
-LookupAnswer Engine::lookup(std::string_view word) const {
+LookupAnswer Engine::lookup(std::string_view word, const Setting& setting) const {
     LookupAnswer answer;
+    const Options options = inside_->asked(setting).value_or(inside_->options);
     if (const auto* found = inside_->knowledge.ingredient_named(word))
-        answer.matches.push_back(Facts(*found, inside_->knowledge, inside_->options).all());
+        answer.matches.push_back(Facts(*found, inside_->knowledge, options).all());
     else if (const auto* meant = inside_->knowledge.ingredient_meant(word)) answer.nearest = {meant->names.front()};
     else answer.nearest = inside_->knowledge.nearest_ingredients(word);
     return answer;

@@ -1,22 +1,15 @@
 #include "knowledge/integrity.hpp"
 
 #include <algorithm>
-#include <array>
-#include <cstdio>
 #include <map>
 #include <set>
 
 #include "knowledge/effects.hpp"
 #include "knowledge/references.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
-
-std::string number(double value, const char* format) {
-    std::array<char, 32> text{};
-    std::snprintf(text.data(), text.size(), format, value);
-    return text.data();
-}
 
 bool has_role(const Ingredient& i, Role role) { return std::find(i.roles.begin(), i.roles.end(), role) != i.roles.end(); }
 
@@ -121,7 +114,7 @@ private:
                 if (way.closeness <= direct->closeness + slack) continue;
                 add("detour-closer", "swaps that two others in a row beat", swap_key(*direct),
                     direct->from + " > " + direct->to + " as " + std::string(spelling(direct->role)),
-                    number(direct->closeness, "%.2f") + ", but " + number(way.closeness, "%.3f") + " by way of " + way.first->to);
+                    fixed_text(direct->closeness, 2) + ", but " + fixed_text(way.closeness, 3) + " by way of " + way.first->to);
             }
     }
 
@@ -163,7 +156,7 @@ private:
             const double sum = c.water.mid + c.protein.mid + c.fat.mid + c.carbohydrate.mid + c.ash.mid + c.alcohol.mid + c.acid.mid;
             if (sum >= 97 && sum <= 103) continue;
             add("composition-explained", "compositions outside 97-103 g, with the reason given", "ingredient " + i.id,
-                i.id + " " + number(sum, "%.1f"), c.exception);
+                i.id + " " + fixed_text(sum, 1), c.exception);
         }
     }
 

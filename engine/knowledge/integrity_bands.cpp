@@ -1,8 +1,7 @@
-#include <array>
-#include <cstdio>
 #include <unordered_map>
 
 #include "knowledge/integrity.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -15,11 +14,7 @@ struct Bounds {
 };
 constexpr Bounds doses{}, waste{1.05, 30}, acidity{0.25, 2, true};
 
-std::string shown(const Band& b) {
-    std::array<char, 64> text{};
-    std::snprintf(text.data(), text.size(), "%.4g (%.4g-%.4g)", b.mid, b.low, b.high);
-    return text.data();
-}
+std::string shown(const Band& b) { return figures_text(b.mid, 4) + " (" + figures_text(b.low, 4) + "-" + figures_text(b.high, 4) + ")"; }
 
 class Bands {
 public:

@@ -2,10 +2,10 @@
 
 #include <algorithm>
 #include <array>
-#include <cstdio>
 #include <map>
 
 #include "core/words.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -40,12 +40,6 @@ std::string quoted(std::string_view text) {
         out += c == '\n' ? ' ' : c;
     }
     return out + "\"";
-}
-
-std::string decimals(double value, const char* format) {
-    std::array<char, 32> text{};
-    std::snprintf(text.data(), text.size(), format, value);
-    return text.data();
 }
 
 class Drawing {
@@ -113,7 +107,7 @@ private:
         met_[s.from] = met_[s.to] = true;
         const bool both = twin(s) != nullptr;
         if (both && (centre_ ? s.from != centre_->id : s.to < s.from)) return "";  // drawn from the other end
-        std::string label = decimals(s.closeness, "%.2f");
+        std::string label = fixed_text(s.closeness, 2);
         std::vector<std::string> steps;
         for (const auto& step : s.prepared) {
             const auto known = preparations_.find(step);
@@ -124,7 +118,7 @@ private:
         const std::string about = std::string(spelling(s.role)) + (s.note.empty() ? "" : ": " + s.note);
         std::string out = "  " + quoted(s.from) + " -> " + quoted(s.to) + " [label=" + quoted(label) + ", color=\"" +
                           std::string(style(s.role).ink) + "\", fontcolor=\"" + std::string(style(s.role).ink);
-        out += "\", penwidth=" + decimals(0.4 + 1.8 * s.closeness, "%.1f") + ", tooltip=" + quoted(about);
+        out += "\", penwidth=" + fixed_text(0.4 + 1.8 * s.closeness, 1) + ", tooltip=" + quoted(about);
         if (both) out += ", dir=both";
         if (!steps.empty()) out += ", style=dashed";
         return out + "]\n";

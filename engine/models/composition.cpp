@@ -24,7 +24,7 @@ struct Food {
 // The deviates of one uncertain quantity, fetched once for all draws.
 class Uncertain {
 public:
-    Uncertain(const Band& band, const std::string& name, Draws& draws)
+    Uncertain(const Band& band, const std::string& name, const Draws& draws)
         : middle_(band.mid), spread_(band), deviates_(band.low == band.high ? nullptr : &draws.of(name)) {}
     double operator()(std::size_t draw) const { return deviates_ ? spread_.at((*deviates_)[draw]) : middle_; }
 
@@ -36,7 +36,7 @@ private:
 
 class RawFood {
 public:
-    RawFood(const Portion& portion, const Knowledge& knowledge, Draws& draws)
+    RawFood(const Portion& portion, const Knowledge& knowledge, const Draws& draws)
         : ingredient_(portion.ingredient),
           fat_(fat_spread(ingredient_, knowledge), name("fat"), draws),
           protein_(spread(ingredient_.composition.protein, "protein", knowledge), name("protein"), draws),
@@ -122,7 +122,7 @@ private:
 // One preparation, ready to be applied draw by draw.
 class Step {
 public:
-    Step(const Prepared& prepared, Tissue tissue, const Knowledge& knowledge, Draws& draws)
+    Step(const Prepared& prepared, Tissue tissue, const Knowledge& knowledge, const Draws& draws)
         : preparation_(*knowledge.preparation(prepared.preparation)),
           effect_(*effect_on(preparation_, tissue)),
           yield_(at_minutes(effect_.yield, minutes(prepared)), name(tissue, "yield"), draws),
@@ -193,7 +193,7 @@ bool has_role(const Ingredient& i, Role role) { return std::find(i.roles.begin()
 // What the raw gram brings besides composition: acid, buffer, meat, binding, aroma. Shares of it survive the preparations.
 class Bringing {
 public:
-    Bringing(const Ingredient& i, std::span<const AcidParameters> acid, Draws& draws)
+    Bringing(const Ingredient& i, std::span<const AcidParameters> acid, const Draws& draws)
         : ingredient_(i),
           acid_(acid),
           ph_(i.acidity && i.acidity->ph ? i.acidity->ph->band : Band{7, 7, 7}, shared_name("ph"), draws),
@@ -304,7 +304,7 @@ Material material_of(const Food& f) {
 }  // namespace
 
 std::vector<Material> unit_materials(const Portion& portion, const Knowledge& knowledge, std::span<const AcidParameters> acid,
-                                     Draws& draws) {
+                                     const Draws& draws) {
     const RawFood raw(portion, knowledge, draws);
     const Bringing bringing(portion.ingredient, acid, draws);
     std::vector<Step> steps;

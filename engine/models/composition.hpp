@@ -27,7 +27,7 @@ struct Portion {
 /// The material of one gram as weighed, one a draw of `acid` (as many as `draws` has). Every preparation must be known and fit the
 /// tissue. What is uncertain is named by ingredient and property, for meat by species, so that formulas share it.
 std::vector<Material> unit_materials(const Portion& portion, const Knowledge& knowledge, std::span<const AcidParameters> acid,
-                                     Draws& draws);
+                                     const Draws& draws);
 
 /// Grams after preparation of one gram as weighed before it, in the middle of the bands.
 double preparation_yield(const Ingredient& ingredient, std::span<const Prepared> prepared, const Knowledge& knowledge);

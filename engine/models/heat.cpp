@@ -22,7 +22,6 @@ BatchHeat batch_heat(const Material& batch, const HeatParameters& p) {
     const double pungent = heat.heat_mg_kg + batch.share(Amount::pungency, 1000) * p.kept_cooking;
     heat.effective_mg_kg = pungent / (1 + p.fat_damping * fat);
     heat.scale_mg_kg = heat.effective_mg_kg * (1 + p.fat_damping * p.reference_fat);
-    heat.burn = std::pow(heat.effective_mg_kg / p.threshold_mg_kg, p.exponent);
     return heat;
 }
 
@@ -47,8 +46,6 @@ double pod_sigma_of_blend(double pod_sigma, double pods) {
     return std::sqrt(std::log1p(std::expm1(pod_sigma * pod_sigma) / std::max(1.0, pods)));
 }
 
-double heat_sigma(double lot_sigma, double pod_sigma, double pods) { return std::hypot(lot_sigma, pod_sigma_of_blend(pod_sigma, pods)); }
-
 namespace {
 
 using P = HeatParameters;
@@ -58,8 +55,6 @@ constexpr std::array bindings{
     Binding<P>{"heat.kept-cooking", [](P& p) -> double& { return p.kept_cooking; }},
     Binding<P>{"heat.fat-damping", [](P& p) -> double& { return p.fat_damping; }},
     Binding<P>{"heat.reference-fat", [](P& p) -> double& { return p.reference_fat; }},
-    Binding<P>{"heat.threshold", [](P& p) -> double& { return p.threshold_mg_kg; }},
-    Binding<P>{"heat.exponent", [](P& p) -> double& { return p.exponent; }},
     Binding<P>{"heat.word.barely", [](P& p) -> double& { return p.boundaries[0]; }},
     Binding<P>{"heat.word.mild", [](P& p) -> double& { return p.boundaries[1]; }},
     Binding<P>{"heat.word.medium", [](P& p) -> double& { return p.boundaries[2]; }},

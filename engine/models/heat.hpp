@@ -2,12 +2,11 @@
 //
 //   c = 1000 mg capsaicinoids / g mass * kept in cooking     mg/kg        SHU = 16.1 c
 //   c_eff = (c + pepper and ginger as capsaicin) / (1 + beta F)           F fat share of the mass, beta how strongly fat damps
-//   burn = (c_eff / threshold)^exponent                                   1 = just detected in water
 //   pods: the mean of n pods, each log-normal with sigma s, varies by     s_n = sqrt(ln(1 + (exp(s^2) - 1) / n))
 //
 // The heat words count mg of capsaicinoids per kg of finished sausage at 20-30 % fat. `scale_mg_kg` brings any batch to that footing:
 // the mg/kg that would burn alike in a sausage of the reference fat. Weight lost in cooking is not counted: mg per kg of raw mass.
-// Limits: the word scale and the exponent are judgement; mustard and horseradish are another sense and never counted here.
+// Limits: the word scale is judgement; mustard and horseradish are another sense and never counted here.
 // Sources: the 16.1 reproduces published tables of dried chiles (Int J Agron 2017, 5641680); thresholds in water and oil: Schneider,
 // Seuss-Baum, Schlich 2014.
 #pragma once
@@ -24,12 +23,10 @@ namespace standin {
 inline constexpr std::array<std::string_view, 6> heat_words{"none", "barely", "mild", "medium", "hot", "very hot"};
 
 struct HeatParameters {
-    double shu_factor = 0;       // SHU per mg/kg
-    double kept_cooking = 0;     // share of capsaicinoids
-    double fat_damping = 0;      // beta
-    double reference_fat = 0;    // share of fat at which the words are meant
-    double threshold_mg_kg = 0;  // in water
-    double exponent = 0;
+    double shu_factor = 0;               // SHU per mg/kg
+    double kept_cooking = 0;             // share of capsaicinoids
+    double fat_damping = 0;              // beta
+    double reference_fat = 0;            // share of fat at which the words are meant
     std::array<double, 5> boundaries{};  // mg/kg between one word and the next, rising
     double person_sd = 0;                // of ln boundary, one eater to the next
 };
@@ -41,7 +38,6 @@ struct BatchHeat {
     double heat_shu = 0;         ///< the same in Scoville heat units
     double effective_mg_kg = 0;  ///< as in water: with pepper and ginger, less what fat takes
     double scale_mg_kg = 0;      ///< equally hot mg/kg at the reference fat: what the heat words count
-    double burn = 0;             ///< 1 at the threshold
 };
 
 BatchHeat batch_heat(const Material& batch, const HeatParameters& p);
@@ -50,8 +46,7 @@ BatchHeat batch_heat(const Material& batch, const HeatParameters& p);
 /// from person to person, so the chances are smooth in the draws. They sum to 1; no draws at all means none.
 std::array<double, 6> word_chances(std::span<const double> draws, const std::array<double, 5>& boundaries, double person_sd);
 
-/// sd of ln of the mean of `pods` pods (a part of one pod counts as one), and that together with the lot's own.
+/// sd of ln of the mean of `pods` pods; a part of one pod counts as one.
 double pod_sigma_of_blend(double pod_sigma, double pods);
-double heat_sigma(double lot_sigma, double pod_sigma, double pods);
 
 }  // namespace standin

@@ -19,7 +19,7 @@ struct Binding {
 
 /// One P a draw; the deviates are named by the parameter id. Every id must exist (the knowledge check makes sure of it).
 template <class P>
-std::vector<P> draw_parameters(const Knowledge& knowledge, std::span<const Binding<P>> bindings, Draws& draws) {
+std::vector<P> draw_parameters(const Knowledge& knowledge, std::span<const Binding<P>> bindings, const Draws& draws) {
     std::vector<P> all(draws.count());
     for (const auto& binding : bindings) {
         const Band& band = knowledge.parameter(binding.id);

@@ -37,7 +37,9 @@ Measured plain(std::string what, double value) { return {std::move(what), {value
 
 std::optional<Measured> measure(const CapRule& rule, const Prediction& prediction, const Counted& batch, std::string_view code) {
     const auto predicted = [&](std::string what, Property property) {
-        return Measured{std::move(what), prediction.properties[property], prediction.properties[property].mid};
+        const Band& band = prediction.properties[property];
+        const double nominal = prediction.nominal[property];
+        return Measured{std::move(what), {band.low, nominal, band.high}, nominal};
     };
     if (rule.property == "fat_pct") return predicted("fat", Property::fat_pct);
     if (rule.property == "fat_of_meat_pct") return predicted("fat of the meat", Property::fat_pct_of_meat);

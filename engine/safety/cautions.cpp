@@ -1,12 +1,12 @@
 #include "safety/cautions.hpp"
 
 #include <algorithm>
-#include <cstdlib>
 #include <optional>
 #include <string>
 
 #include "safety/core_temperature.hpp"
 #include "safety/wording.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -64,8 +64,8 @@ std::optional<Holding> property_holds(std::string_view condition, const Facts& f
     const auto property = property_in(condition.substr(0, sign));
     if (!property) return std::nullopt;
     if (*property == Property::salt_pct_of_meat && facts.prediction.meat_g <= 0) return std::nullopt;
-    const double limit = std::strtod(std::string(condition.substr(sign + 1)).c_str(), nullptr);
-    const double value = facts.prediction.properties[*property].mid;
+    const double limit = number_in(condition.substr(sign + 1)).value_or(0);
+    const double value = facts.prediction.nominal[*property];
     const bool below = condition[sign] == '<';
     if (below ? value >= limit : value <= limit) return std::nullopt;
     return Holding{"", Threshold{std::string(condition.substr(0, sign + 1)), below ? -limit : limit}};
@@ -76,7 +76,7 @@ std::optional<Holding> stated_holds(std::string_view condition, const Process& p
     if (condition == "mixed_warm" && process.mixed_at_c && *process.mixed_at_c > warm_c) return Holding{};
     constexpr std::string_view rest = "rest>";
     if (condition.rfind(rest, 0) != 0) return std::nullopt;
-    const double limit = std::strtod(std::string(condition.substr(rest.size())).c_str(), nullptr);
+    const double limit = number_in(condition.substr(rest.size())).value_or(0);
     if (!rests_beyond(process, limit)) return std::nullopt;
     return Holding{"Here: " + shown(*process.rest_h) + " hours.", {}};
 }

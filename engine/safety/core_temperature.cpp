@@ -1,9 +1,9 @@
 #include "safety/core_temperature.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 #include "safety/wording.hpp"
+#include "standin/temperature_text.hpp"
 
 namespace standin {
 namespace {
@@ -41,12 +41,6 @@ CoreTemperature demanded_core(const Prediction& prediction, const Knowledge& kno
     return core;
 }
 
-std::string shown_temperature(double celsius) {
-    // A rule in whole degrees Fahrenheit stands in the knowledge to 0.1 C, so its own number lies within 0.05 * 1.8 F: that much is given
-    // back before rounding up.
-    constexpr double given_back = 0.09, rounding = 1e-6;
-    const double fahrenheit = std::ceil(celsius * 1.8 + 32 - given_back - rounding);
-    return shown(std::ceil(celsius * 10 - rounding) / 10) + " C (" + shown(fahrenheit) + " F)";
-}
+std::string shown_temperature(double celsius) { return core_temperature_text(celsius); }
 
 }  // namespace standin

@@ -1,6 +1,6 @@
 #include "safety/wording.hpp"
 
-#include <cstdio>
+#include "standin/number_text.hpp"
 
 namespace standin {
 
@@ -13,14 +13,7 @@ bool has_words(std::string_view text, std::string_view words) {
     return false;
 }
 
-std::string shown(double value) {
-    char digits[64];
-    std::snprintf(digits, sizeof digits, "%.2f", value);
-    std::string text = digits;
-    while (text.back() == '0') text.pop_back();
-    if (text.back() == '.') text.pop_back();
-    return text == "-0" ? "0" : text;
-}
+std::string shown(double value) { return trimmed_text(value, 2); }
 
 std::vector<Present> present(const Prediction& prediction, const Knowledge& knowledge) {
     std::vector<Present> lines;

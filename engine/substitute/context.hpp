@@ -7,11 +7,12 @@
 namespace standin {
 
 struct Context {
-    Pantry& drawn;   ///< at all draws, for bands and chances
-    Pantry& middle;  ///< at the middle of every band, for searching
+    const Evaluator& evaluator;
     const Options& options;
 
-    const Knowledge& knowledge() const { return drawn.knowledge(); }
+    const Knowledge& knowledge() const { return evaluator.knowledge(); }
+    const Nominal& nominal() const { return evaluator.nominal(); }  ///< for searching
+    const Sampled& sampled() const { return evaluator.sampled(); }  ///< for bands and chances
     double constant(std::string_view id) const { return knowledge().parameter(id).mid; }
 };
 

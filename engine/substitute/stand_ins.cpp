@@ -39,15 +39,15 @@ std::vector<std::string> preparations_of(const Swap& swap, const Knowledge& know
     return all;
 }
 
-double dose_per_gram(const Line& food, Role role, Pantry& middle) { return dose_of(middle.unit(food).front(), role); }
+double dose_per_gram(const Line& food, Role role, const Nominal& nominal) { return dose_of(nominal.unit(food), role); }
 
 // Grams of the stand-in for the whole line, following the path swap by swap; nothing where a dose is missing at either end.
-std::optional<double> equal_grams(const Line& line, const Line& food, const SwapPath& path, Role role, Pantry& middle) {
-    const Records& records = middle.knowledge().records();
+std::optional<double> equal_grams(const Line& line, const Line& food, const SwapPath& path, Role role, const Nominal& nominal) {
+    const Records& records = nominal.knowledge().records();
     const bool all_by_dose =
         std::all_of(path.swaps.begin(), path.swaps.end(), [&](std::size_t s) { return records.swaps[s].basis == Basis::dose; });
     const auto by_dose = [&](double grams, const Line& from, const Line& to) -> std::optional<double> {
-        const double given = dose_per_gram(from, role, middle), taken = dose_per_gram(to, role, middle);
+        const double given = dose_per_gram(from, role, nominal), taken = dose_per_gram(to, role, nominal);
         if (!(given > 0) || !(taken > 0)) return std::nullopt;
         return grams * given / taken;
     };
@@ -58,8 +58,8 @@ std::optional<double> equal_grams(const Line& line, const Line& food, const Swap
         const Swap& swap = records.swaps[s];
         const bool last = s == path.swaps.back();
         const Line to = last ? food
-                             : prepared_like(line, *middle.knowledge().ingredient(swap.to), preparations_of(swap, middle.knowledge()),
-                                             middle.knowledge());
+                             : prepared_like(line, *nominal.knowledge().ingredient(swap.to), preparations_of(swap, nominal.knowledge()),
+                                             nominal.knowledge());
         if (swap.basis == Basis::weight) grams = *grams * swap.ratio->band.mid;
         else grams = by_dose(*grams, from, to);
         if (!grams) return std::nullopt;
@@ -70,10 +70,10 @@ std::optional<double> equal_grams(const Line& line, const Line& food, const Swap
 
 }  // namespace
 
-Material counted_as(const Candidate& candidate, const Line& line, Pantry& middle) {
-    Material unit = middle.unit(candidate.food).front();
+Material counted_as(const Candidate& candidate, const Line& line, const Nominal& nominal) {
+    Material unit = nominal.unit(candidate.food);
     const auto dose = amount_of_dose(candidate.role);
-    if (dose && candidate.food.grams.mid > 0) unit[*dose] = middle.unit(line).front()[*dose] * line.grams.mid / candidate.food.grams.mid;
+    if (dose && candidate.food.grams.mid > 0) unit[*dose] = nominal.unit(line)[*dose] * line.grams.mid / candidate.food.grams.mid;
     return unit;
 }
 
@@ -87,9 +87,9 @@ std::size_t index_of(const Knowledge& knowledge, std::string_view id) {
     return static_cast<std::size_t>(knowledge.ingredient(id) - knowledge.records().ingredients.data());
 }
 
-Candidates candidates_for(const Line& line, const Process& process, const SwapGraph& graph, Pantry& middle,
+Candidates candidates_for(const Line& line, const Process& process, const SwapGraph& graph, const Nominal& nominal,
                           const std::function<bool(const Ingredient&)>& may_use) {
-    const Knowledge& knowledge = middle.knowledge();
+    const Knowledge& knowledge = nominal.knowledge();
     const Records& records = knowledge.records();
     const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
     Candidates all;
@@ -101,7 +101,7 @@ Candidates candidates_for(const Line& line, const Process& process, const SwapGr
             const Swap& last = records.swaps[path.swaps.back()];
             Candidate candidate{prepared_like(line, to, preparations_of(last, knowledge), knowledge), role, path.closeness, path.swaps};
             if (to.id == ingredient.id && candidate.food.prepared == line.prepared) continue;
-            const auto grams = equal_grams(line, candidate.food, path, role, middle);
+            const auto grams = equal_grams(line, candidate.food, path, role, nominal);
             if (!grams || !(*grams > 0) || *grams > implausible_ratio * line.grams.mid) continue;
             const bool allowed = conditions_allow(last, process, knowledge);
             if (!(allowed ? seen : refused).insert(key_of(candidate.food)).second) continue;

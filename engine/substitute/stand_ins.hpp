@@ -27,7 +27,7 @@ struct Candidates {
 /// Every stand-in reachable for `line` in any of its ingredient's roles, the main role first, nearest first within a role; each food
 /// (ingredient with preparations) once. `may_use` says what may be brought in. Preparations of the line carry over where they fit, and
 /// those that a condition of the swap asks for are done.
-Candidates candidates_for(const Line& line, const Process& process, const SwapGraph& graph, Pantry& middle,
+Candidates candidates_for(const Line& line, const Process& process, const SwapGraph& graph, const Nominal& nominal,
                           const std::function<bool(const Ingredient&)>& may_use);
 
 /// A food as it comes in by itself in `role`: prepared as the closest swap that brings it asks for.
@@ -35,7 +35,7 @@ Line brought_in(const Ingredient& food, Role role, const Knowledge& knowledge);
 
 /// A gram of the stand-in as it counts beside `line`: where a role has no common currency (herbs, nuts, alliums, spices), the grams of
 /// equal dose carry the line's dose.
-Material counted_as(const Candidate& candidate, const Line& line, Pantry& middle);
+Material counted_as(const Candidate& candidate, const Line& line, const Nominal& nominal);
 
 /// What tells one food from another: the ingredient and its preparations.
 std::string key_of(const Line& food);

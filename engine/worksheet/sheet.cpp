@@ -3,9 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "evaluate/predict.hpp"
 #include "formula/line/process_text.hpp"
 #include "safety/cautions.hpp"
 #include "safety/core_temperature.hpp"
+#include "safety/safety.hpp"
 #include "safety/wording.hpp"
 #include "worksheet/buy.hpp"
 #include "worksheet/makes.hpp"
@@ -17,18 +19,21 @@
 namespace standin {
 namespace {
 
+double bind_of(const Formula& formula, const Nominal& nominal) { return NominalBatch(formula, nominal).bind().bind; }
+
 // Salt first where it helps; says so, and says what an order that the formula does name costs.
-void settle_order(Sheet& sheet, const Knowledge& knowledge, const Foretell& foretell) {
+void settle_order(Sheet& sheet, const Nominal& nominal) {
     Process& process = sheet.formula.process;
     if (process.order == Order::salt_first) return;
     Formula salted = sheet.formula;
     salted.process.order = Order::salt_first;
-    const double as_is = foretell.bind(sheet.formula), better = foretell.bind(salted);
-    if (better - as_is < knowledge.parameter("bench.mix.gain").mid * as_is) return;
+    const double as_is = bind_of(sheet.formula, nominal), better = bind_of(salted, nominal);
+    if (better - as_is < nominal.knowledge().parameter("bench.mix.gain").mid * as_is) return;
     const auto tenths = [](double bind) { return shown(std::round(bind * 10) / 10); };
     const std::string gain = "bind " + tenths(as_is) + " -> " + tenths(better) + " of 100";
-    if (process.order == Order::acid_first) {
-        sheet.notes.push_back("The formula puts the acid first. Salt first and acid last would bind better: " + gain + ".");
+    if (process.order) {
+        const std::string says = process.order == Order::acid_first ? "puts the acid first" : "mixes all together";
+        sheet.notes.push_back("The formula " + says + ". Salt first and acid last would bind better: " + gain + ".");
         return;
     }
     process.order = Order::salt_first;
@@ -129,8 +134,9 @@ Result<PieceAsked> piece_asked(const SheetRequest& request, Process& process, co
 
 }  // namespace
 
-Result<Sheet> sheet_of(const Formula& formula, const SheetRequest& request, const Knowledge& knowledge, std::string_view rules,
-                       const Foretell& foretell) {
+Result<Sheet> sheet_of(const CheckedFormula& checked, const SheetRequest& request, const Evaluator& evaluator, std::string_view rules) {
+    const Knowledge& knowledge = evaluator.knowledge();
+    const Formula& formula = checked.formula();
     const auto scaling = scaling_of(formula, request, knowledge);
     if (!scaling) return Failure(scaling.error());
     Sheet sheet;
@@ -139,8 +145,9 @@ Result<Sheet> sheet_of(const Formula& formula, const SheetRequest& request, cons
     sheet.formula = scaled(formula, scaling->factor);
     const auto piece = piece_asked(request, sheet.formula.process, knowledge);
     if (!piece) return Failure(piece.error());
-    settle_order(sheet, knowledge, foretell);
-    sheet.prediction = foretell.prediction(sheet.formula);
+    settle_order(sheet, evaluator.nominal());
+    sheet.prediction = predict_formula(sheet.formula, evaluator);
+    mark_safety(sheet.prediction, sheet.formula, knowledge, rules);
     settle_core(sheet, knowledge, rules);
     sheet.weights = weights_of(sheet.formula, knowledge);
     sheet.buy = purchases_of(sheet.formula, knowledge);

@@ -97,7 +97,7 @@ SheetStep resting(const Sheet& sheet, const Knowledge& knowledge) {
 SheetStep cooking(const Sheet& sheet, const Knowledge& knowledge) {
     const char* how = "";
     std::optional<double> around;
-    switch (sheet.formula.process.cook) {
+    switch (sheet.formula.process.cook.value_or(Cook::pan)) {
         case Cook::pan:
             how = "In a pan over middling heat, turned often; measure in the middle of the thickest.";
             break;

@@ -1,20 +1,24 @@
 #!/usr/bin/env python3
-"""Runs clang-tidy (.clang-tidy) over the sources of engine and cli.
+"""Runs clang-tidy (.clang-tidy) over the sources of engine and cli that changed since the branch left main, and those that include what
+changed; over all of them with STANDIN_TIDY_ALL=1 or where git does not tell what changed.
 
     python3 check_tidy.py CLANG_TIDY BUILD_FOLDER
 
-A source found tidy is not looked at again until it, a header, the checks or its compile command change.
+A source found tidy is not looked at again until it, a header it includes, the checks or its compile command change.
 """
 import concurrent.futures
+import functools
 import hashlib
 import json
 import os
 import pathlib
+import re
 import subprocess
 import sys
 
 root = pathlib.Path(__file__).resolve().parents[2]
 ours = (root / "engine", root / "cli")
+include_paths = (root / "engine", root / "engine" / "include", root / "cli")
 
 
 def commands(build):
@@ -25,23 +29,55 @@ def commands(build):
             yield file, entry["command"]
 
 
-def everywhere(tidy):
-    """What every source depends on."""
-    digest = hashlib.sha256(subprocess.run([tidy, "--version"], capture_output=True, check=True).stdout)
-    for file in [root / ".clang-tidy", *sorted(h for folder in ours for h in folder.rglob("*.hpp"))]:
-        digest.update(file.read_bytes())
-    return digest
+def git(*words):
+    try:
+        done = subprocess.run(["git", *words], cwd=root, capture_output=True, text=True, check=True)
+    except (OSError, subprocess.CalledProcessError):
+        return None
+    return done.stdout.split("\n")
+
+
+def changed():
+    """Files that differ from where the branch left main; None where that is not known: then everything counts."""
+    if os.environ.get("STANDIN_TIDY_ALL"):
+        return None
+    head = git("rev-parse", "HEAD")
+    for main in ("origin/main", "main"):
+        base = git("merge-base", main, "HEAD")
+        if not base or (base == head and main == "main"):
+            continue  # on main itself nothing has left it
+        differs, new = git("diff", "--name-only", base[0]), git("ls-files", "--others", "--exclude-standard")
+        if differs is not None and new is not None:
+            return {root / name for name in [*differs, *new] if name}
+    return None
+
+
+@functools.cache
+def included(file):
+    """The file and all of ours that it includes, however far down."""
+    found, todo = set(), [file]
+    while todo:
+        here = todo.pop()
+        if here in found:
+            continue
+        found.add(here)
+        for name in re.findall(r'^\s*#\s*include\s*"([^"]+)"', here.read_text(), re.M):
+            todo += [path / name for path in include_paths if (path / name).is_file()][:1]
+    return frozenset(found)
 
 
 def main():
     tidy, build = sys.argv[1], pathlib.Path(sys.argv[2]).resolve()
     stamps = build / "tidy"
     stamps.mkdir(exist_ok=True)
-    common = everywhere(tidy)
+    common = hashlib.sha256(subprocess.run([tidy, "--version"], capture_output=True, check=True).stdout)
+    common.update((root / ".clang-tidy").read_bytes())
 
     def look(file, command):
         digest = common.copy()
-        digest.update(command.encode() + file.read_bytes())
+        digest.update(command.encode())
+        for part in sorted(included(file)):
+            digest.update(part.read_bytes())
         stamp = stamps / digest.hexdigest()
         if stamp.exists():
             return ""
@@ -52,11 +88,13 @@ def main():
             return ""
         return done.stdout or done.stderr
 
-    todo = sorted(dict(commands(build)).items())
+    sources, differs = sorted(dict(commands(build)).items()), changed()
+    todo = [(file, command) for file, command in sources if differs is None or included(file) & differs]
     with concurrent.futures.ThreadPoolExecutor(os.cpu_count()) as pool:
         found = [text for text in pool.map(lambda pair: look(*pair), todo) if text]
-    print("\n".join(found), f"{len(todo) - len(found)} of {len(todo)} sources are tidy", sep="\n")
-    return 1 if found or not todo else 0
+    which = "all" if differs is None else "changed"
+    print("\n".join(found), f"{len(todo) - len(found)} of {len(todo)} sources are tidy ({which}; {len(sources)} in all)", sep="\n")
+    return 1 if found or not sources else 0
 
 
 if __name__ == "__main__":

@@ -27,25 +27,19 @@ def knowledge_files():
 
 
 def example_files():
-    for file in sorted((root / "examples").rglob("*.json*")):
-        document = json.loads(file.read_text()) if file.suffix == ".json" else {}
+    for file in sorted((root / "examples").rglob("*.json")):
+        document = json.loads(file.read_text())
         known = {"lines": "formula", "have": "inventory"}
-        yield file, "journal" if file.suffix == ".jsonl" else next((kind for key, kind in known.items() if key in document), "?")
-
-
-def documents(file):
-    if file.suffix == ".jsonl":
-        return [json.loads(line) for line in file.read_text().splitlines() if line.strip()]
-    return [json.loads(file.read_text())]
+        yield file, next((kind for key, kind in known.items() if key in document), "?")
 
 
 def complaints(file, validator):
-    for document in documents(file):
-        for error in validator.iter_errors(document):
-            place = "".join(f"[{step}]" if isinstance(step, int) else f".{step}" for step in error.absolute_path)
-            yield f"{place or 'document'}: {error.message[:300]}"
-        if isinstance(document, dict) and validator.is_valid(document | {"not-a-key": 1}):
-            yield "the schema lets an unknown key through"
+    document = json.loads(file.read_text())
+    for error in validator.iter_errors(document):
+        place = "".join(f"[{step}]" if isinstance(step, int) else f".{step}" for step in error.absolute_path)
+        yield f"{place or 'document'}: {error.message[:300]}"
+    if isinstance(document, dict) and validator.is_valid(document | {"not-a-key": 1}):
+        yield "the schema lets an unknown key through"
 
 
 def main():

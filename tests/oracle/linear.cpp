@@ -33,16 +33,16 @@ const Knowledge& nothing_noticed() {
 // A random formula with conditions on fat, protein, water and salt that it misses or hardly keeps.
 class Linear {
 public:
-    explicit Linear(std::uint64_t number) : middle_(nothing_noticed(), Draws::middle()) {
+    explicit Linear(std::uint64_t number) : evaluator_(nothing_noticed(), 16, 1) {
         CaseMaker make(number);
         formula_ = make.formula();
         AdaptRequest request;
         request.have = make.inventory(formula_);
-        const Context context{middle_.pantry, middle_.pantry, options_};
+        const Context context{evaluator_, options_};
         const auto stock = Stock::of(formula_, request, context).value();
-        const Batch batch(formula_, middle_.pantry);
-        const Material base = batch.total(0);
-        const State state = middle_.models.state(base, batch.process(0), 0);
+        const NominalBatch batch(formula_, evaluator_.nominal());
+        const Material& base = batch.total();
+        const State state = batch.state();
         const auto shifted = [&](const char* word, Property p, const char* sign, double by) {
             return word + std::string(sign) + std::to_string(state.properties[p] * by);
         };
@@ -56,7 +56,7 @@ public:
         yardstick.emplace(context, base, state, std::vector<Goal>{});
     }
 
-    const Models& models() const { return middle_.models; }
+    const Models& models() const { return evaluator_.nominal().models(); }
 
     Problem problem;
     std::optional<Yardstick> yardstick;
@@ -68,7 +68,7 @@ private:
     }
 
     Options options_;
-    Bench middle_;
+    Evaluator evaluator_;
     Formula formula_;
 };
 

@@ -10,24 +10,21 @@
 
 class SmallProblem {
 public:
-    SmallProblem(std::uint64_t number, std::size_t moves)
-        : drawn_(knowledge(), standin::Draws(16, 1)), middle_(knowledge(), standin::Draws::middle()) {
+    SmallProblem(std::uint64_t number, std::size_t moves) : evaluator_(knowledge(), 16, 1) {
         CaseMaker make(number);
         formula = make.formula();
         request.have = make.inventory(formula);
         request.wants = make.wants();
-        const standin::Context context{drawn_.pantry, middle_.pantry, options_};
+        const standin::Context context{evaluator_, options_};
         const auto stock = standin::Stock::of(formula, request, context);
-        const standin::Batch batch(formula, middle_.pantry);
-        const standin::Material base = batch.total(0);
-        yardstick_.emplace(context, base, middle_.models.state(base, batch.process(0), 0),
-                           standin::read_wants(request.wants, knowledge()).value());
+        const standin::NominalBatch batch(formula, evaluator_.nominal());
+        yardstick_.emplace(context, batch.total(), batch.state(), standin::read_wants(request.wants, knowledge()).value());
         problem = standin::make_problem(formula, *stock, graph(), *yardstick_, context);
         if (moves > 0) cut(moves, make);
     }
 
     const standin::Yardstick& yardstick() const { return *yardstick_; }
-    const standin::Models& models() const { return middle_.models; }
+    const standin::Models& models() const { return evaluator_.nominal().models(); }
 
     standin::Formula formula;
     standin::AdaptRequest request;
@@ -57,6 +54,6 @@ private:
     }
 
     standin::Options options_;
-    standin::Bench drawn_, middle_;
+    standin::Evaluator evaluator_;
     std::optional<standin::Yardstick> yardstick_;
 };

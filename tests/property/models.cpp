@@ -19,11 +19,11 @@ struct Made {
 
 Made made(std::uint64_t number) {
     const Formula formula = CaseMaker(number).formula();
-    const Batch batch(formula, middle_bench().pantry);
-    return {batch.total(0), batch.process(0)};
+    const NominalBatch batch(formula, nominal());
+    return {batch.total(), batch.process()};
 }
 
-State state(const Material& total, const ProcessState& process) { return middle_bench().models.state(total, process, 0); }
+State state(const Material& total, const ProcessState& process) { return nominal().models().state(total, process); }
 
 double value(const Made& m, Property property, void (*change)(ProcessState&)) {
     ProcessState process = m.process;
@@ -56,8 +56,8 @@ TEST_CASE("a hair more of any amount, or of any part of the making, moves no pro
                                            &ProcessState::rest_h,   &ProcessState::rest_at_c,  &ProcessState::core_c};
     for (std::uint64_t n = 0; n < cases; ++n) {
         const Formula formula = CaseMaker(n).formula();
-        const Batch batch(formula, middle_bench().pantry);
-        const State before = state(batch.total(0), batch.process(0));
+        const NominalBatch batch(formula, nominal());
+        const State before = batch.state();
         const auto near = [&](const State& after) {
             for_each_property([&](Property property) {
                 CAPTURE(n, info(property).key);
@@ -66,15 +66,15 @@ TEST_CASE("a hair more of any amount, or of any part of the making, moves no pro
             });
         };
         for (const auto& line : formula.lines) {
-            Material total = batch.total(0);
-            total.add(middle_bench().pantry.unit(line).front(), hair * line.grams.mid);
+            Material total = batch.total();
+            total.add(nominal().unit(line), hair * line.grams.mid);
             CAPTURE(line.ingredient);
-            near(state(total, batch.process(0)));
+            near(state(total, batch.process()));
         }
         for (const auto part : parts) {
-            ProcessState process = batch.process(0);
+            ProcessState process = batch.process();
             process.*part += hair * (1 + std::abs(process.*part));
-            near(state(batch.total(0), process));
+            near(state(batch.total(), process));
         }
     }
 }

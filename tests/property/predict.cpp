@@ -101,11 +101,11 @@ TEST_CASE("random formulas: more salt never means less, more vinegar never a hig
     for (std::uint64_t n = 0; n < cases; ++n) {
         CAPTURE(n);
         const Formula base = CaseMaker(n).formula();
-        const State before = middle_state(base, middle_bench());
+        const State before = nominal_state(base, nominal());
         const auto with = [&](const char* id, double grams) {
             Formula more = base;
             more.lines.push_back(line(id, grams));
-            return middle_state(more, middle_bench());
+            return nominal_state(more, nominal());
         };
         CHECK(with("table-salt", 5).properties[Property::salt_pct] > before.properties[Property::salt_pct]);
         CHECK(with("table-salt", 5).properties[Property::water_activity] < before.properties[Property::water_activity]);

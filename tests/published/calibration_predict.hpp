@@ -25,10 +25,11 @@ struct Refitted {
                   found->quantity.band = band;
               }
           })),
-          bench(known, standin::Draws(standin::Options{}.draws, standin::Options{}.seed)) {}
+          evaluator(known, standin::Options{}.draws, standin::Options{}.seed) {}
 
     standin::Knowledge known;
-    standin::Bench bench;
+    standin::Evaluator evaluator;
+    standin::Draws draws{standin::Options{}.draws, standin::Options{}.seed};
 };
 
 class Forecast {
@@ -61,7 +62,7 @@ private:
         const auto [at, fresh] = predictions_.try_emplace({what, without});
         if (fresh)
             at->second = without.empty() ? engine_.predict(formula_of(what)).value()
-                                         : standin::predict_formula(formula_of(what), refitted(without).bench.pantry);
+                                         : standin::predict_formula(formula_of(what), refitted(without).evaluator);
         return at->second;
     }
 
@@ -73,8 +74,8 @@ private:
 
     /// The band of `value(draw)` over the draws.
     template <class F>
-    static standin::Band over(standin::Bench& bench, F value) {
-        std::vector<double> values(bench.draws.count());
+    static standin::Band over(F value) {
+        std::vector<double> values(standin::Options{}.draws);
         for (std::size_t i = 0; i < values.size(); ++i) values[i] = value(i);
         return standin::band_of(std::move(values));
     }
@@ -93,11 +94,11 @@ private:
     }
 
     static standin::Band kept(Refitted& world, const Inputs& in) {
-        const auto parameters = standin::draw_parameters(world.known, standin::colour_bindings(), world.bench.draws);
+        const auto parameters = standin::draw_parameters(world.known, standin::colour_bindings(), world.draws);
         const double low = in.number("ph_low"), high = in.number("ph_high");
         const standin::Spread tissue(standin::Band{low, (low + high) / 2, high});
-        const auto& deviates = world.bench.draws.of("calibration tissue pH");
-        return over(world.bench, [&](std::size_t i) {
+        const auto& deviates = world.draws.of("calibration tissue pH");
+        return over([&](std::size_t i) {
             const auto& p = parameters[i];
             const double phi = in.number("live") > 0 ? p.phi_live_cold : p.phi_set_cold;
             const double rate = standin::chlorophyll_rate(in.number("celsius"), tissue.at(deviates[i]), phi, p);
@@ -105,38 +106,38 @@ private:
         });
     }
 
-    static standin::Batch kilogram_of(Refitted& world, const std::string& ingredient) {
+    static standin::SampledBatch kilogram_of(Refitted& world, const std::string& ingredient) {
         if (!world.known.ingredient(ingredient)) throw std::out_of_range("no ingredient " + ingredient);
-        return {::formula({line(ingredient, 1000)}), world.bench.pantry};
+        return {::formula({line(ingredient, 1000)}), world.evaluator.sampled()};
     }
 
     // mmol H+/(pH kg) between pH 5.5 and 7.0.
     static standin::Band buffer(Refitted& world, const std::string& ingredient) {
-        const standin::Batch batch = kilogram_of(world, ingredient);
-        return over(world.bench, [&](std::size_t i) {
-            const auto& p = world.bench.models.acid()[i];
+        const standin::SampledBatch batch = kilogram_of(world, ingredient);
+        return over([&](std::size_t i) {
+            const auto& p = batch.models(i).acid();
             return batch.total(i)[standin::Amount::meat_sites] * (standin::bound_protons(5.5, p) - standin::bound_protons(7.0, p)) / 1.5;
         });
     }
 
     // mg/kg of the ingredient.
     static standin::Band capsaicinoids(Refitted& world, const std::string& ingredient) {
-        const standin::Batch batch = kilogram_of(world, ingredient);
-        return over(world.bench, [&](std::size_t i) { return batch.total(i)[standin::Amount::capsaicinoids]; });
+        const standin::SampledBatch batch = kilogram_of(world, ingredient);
+        return over([&](std::size_t i) { return batch.total(i)[standin::Amount::capsaicinoids]; });
     }
 
     standin::Band hardness_ratio(Refitted& world, const std::string& of, const std::string& reference) const {
-        auto& bench = world.bench;
-        const standin::Batch top(formula_of(of), bench.pantry), bottom(formula_of(reference), bench.pantry);
-        return over(bench, [&](std::size_t i) {
-            const double below = bench.models.bind(bottom.total(i), bottom.process(i), i).hardness;
-            return bench.models.bind(top.total(i), top.process(i), i).hardness / below;
+        const standin::Sampled& sampled = world.evaluator.sampled();
+        const standin::SampledBatch top(formula_of(of), sampled), bottom(formula_of(reference), sampled);
+        return over([&](std::size_t i) {
+            const double below = sampled.models(i).bind(bottom.total(i), bottom.process(i)).hardness;
+            return sampled.models(i).bind(top.total(i), top.process(i)).hardness / below;
         });
     }
 
     // A measured control with powder in it; "powder raw L": the coordinate of the coloured mass.
     static Said powder(Refitted& world, const Inputs& in, const std::string& quantity) {
-        const auto parameters = standin::draw_parameters(world.known, standin::colour_bindings(), world.bench.draws);
+        const auto parameters = standin::draw_parameters(world.known, standin::colour_bindings(), world.draws);
         const standin::Bands control = standin::k_over_s(standin::Lab{in.number("L"), in.number("a"), in.number("b")});
         const bool raw = quantity.find("raw") != std::string::npos;
         const double pigment = in.number("pigment"), turned = in.number("turned");
@@ -145,9 +146,9 @@ private:
             labs.push_back(standin::lab_of_k_over_s(
                 standin::with_pigment(control, pigment * (1 - turned), pigment * turned, raw ? 1 : p.cooked_factor, p)));
         standin::PredictedColour c;
-        c.L = over(world.bench, [&](std::size_t i) { return labs[i].L; });
-        c.a = over(world.bench, [&](std::size_t i) { return labs[i].a; });
-        c.b = over(world.bench, [&](std::size_t i) { return labs[i].b; });
+        c.L = over([&](std::size_t i) { return labs[i].L; });
+        c.a = over([&](std::size_t i) { return labs[i].a; });
+        c.b = over([&](std::size_t i) { return labs[i].b; });
         c.lab = {c.L.mid, c.a.mid, c.b.mid};
         standin::Prediction p;
         p.raw = p.cooked = c;

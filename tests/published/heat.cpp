@@ -37,19 +37,15 @@ TEST_CASE("capsaicinoids and Scoville heat units as printed") {
 
 TEST_CASE("fat raises the threshold tenfold from water to oil (Schneider, Seuss-Baum, Schlich 2014)") {
     const auto p = middle();
-    CHECK(p.threshold_mg_kg == Approx(0.080));
     // 0.826 / 0.080 = 10.3; the middle damping gives 7, its upper end (9) gives 10: a miss towards more burn in fat
     CHECK(1 + p.fat_damping == Approx(0.826 / 0.080).margin(3.4));
     CHECK(1 + 9.0 == Approx(0.826 / 0.080).margin(0.4));
 }
 
 // Worked from the equation in the header, by another program.
-TEST_CASE("worked: spread of blended jalapenos, pods alone and with the lot's own") {
-    const std::vector<std::array<double, 3>> rows{{1, 0.80, 0.89}, {2, 0.61, 0.73}, {4, 0.45, 0.60}, {8, 0.33, 0.51}, {16, 0.23, 0.46}};
-    for (const auto& [pods, alone, with_lot] : rows) {
-        CHECK(pod_sigma_of_blend(0.8, pods) == Approx(alone).epsilon(0).margin(0.0051));
-        CHECK(heat_sigma(0.4, 0.8, pods) == Approx(with_lot).epsilon(0).margin(0.0101));
-    }
+TEST_CASE("worked: spread of blended jalapenos") {
+    const std::vector<std::array<double, 2>> rows{{1, 0.80}, {2, 0.61}, {4, 0.45}, {8, 0.33}, {16, 0.23}};
+    for (const auto& [pods, alone] : rows) CHECK(pod_sigma_of_blend(0.8, pods) == Approx(alone).epsilon(0).margin(0.0051));
 }
 
 TEST_CASE("worked: heat of some sausages") {

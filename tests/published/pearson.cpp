@@ -26,7 +26,7 @@ Ingredient trim(const Records& records, const std::string& id, double fat) {
 }
 
 struct Blend {
-    Band fat_of_batch, fat_of_meat;
+    double fat_of_batch = 0, fat_of_meat = 0;
 };
 
 Blend blend(double fatter, double fatter_g, double leaner, double leaner_g, double paste_g = 0) {
@@ -34,10 +34,10 @@ Blend blend(double fatter, double fatter_g, double leaner, double leaner_g, doub
         r.ingredients.push_back(trim(r, "fatter-trim", fatter));
         r.ingredients.push_back(trim(r, "leaner-trim", leaner));
     });
-    Bench bench(known, Draws::middle());
+    const Nominal view(known);
     std::vector<Line> lines{line("fatter-trim", fatter_g), line("leaner-trim", leaner_g)};
     if (paste_g > 0) lines.push_back(line("water", paste_g));
-    const Prediction p = predict_formula(formula(std::move(lines)), bench.pantry);
+    const State p = nominal_state(formula(std::move(lines)), view);
     return {p.properties[Property::fat_pct], p.properties[Property::fat_pct_of_meat]};
 }
 
@@ -48,16 +48,16 @@ double square(double target, double high, double low) { return (target - low) / 
 TEST_CASE("Pearson's square, worked examples") {
     // Trade worked example (common practice): belly of 30 % and beef of 12 % to 20 %: 8 parts to 10.
     CHECK(square(20, 30, 12) == Approx(8.0 / 18));
-    CHECK(blend(30, 8, 12, 10).fat_of_batch.mid == Approx(20));
+    CHECK(blend(30, 8, 12, 10).fat_of_batch == Approx(20));
     // An exercise of course slides, "Meat Calculations": cow meat of 10 % and trim of 25 % to 20 %, 1000 lb.
     CHECK(1000 * square(20, 25, 10) == Approx(666.7).margin(0.05));
-    CHECK(blend(25, 666.67, 10, 333.33).fat_of_batch.mid == Approx(20).margin(0.001));
+    CHECK(blend(25, 666.67, 10, 333.33).fat_of_batch == Approx(20).margin(0.001));
     // Game without fat and pork butt of 30 %, half and half: 15 %.
-    CHECK(blend(30, 500, 0, 500).fat_of_batch.mid == Approx(15));
+    CHECK(blend(30, 500, 0, 500).fat_of_batch == Approx(15));
     // Trade worked examples (common practice): 14 lb lean to 40 % fat takes 9.33 lb; 10 lb lean and 3 lb fat are 23.1 %, not 30.
     CHECK(14 / 0.60 - 14 == Approx(9.33).margin(0.005));
-    CHECK(blend(100, 9.3333, 0, 14).fat_of_batch.mid == Approx(40).margin(0.001));
-    CHECK(blend(100, 3, 0, 10).fat_of_batch.mid == Approx(23.1).margin(0.05));
+    CHECK(blend(100, 9.3333, 0, 14).fat_of_batch == Approx(40).margin(0.001));
+    CHECK(blend(100, 3, 0, 10).fat_of_batch == Approx(23.1).margin(0.05));
 }
 
 TEST_CASE("the square holds for every pair and target") {
@@ -66,14 +66,14 @@ TEST_CASE("the square holds for every pair and target") {
             for (double target = low; target <= high; target += (high - low) / 4) {
                 const double share = square(target, high, low);
                 CAPTURE(high, low, target);
-                CHECK(blend(high, 1000 * share + 1e-9, low, 1000 * (1 - share) + 1e-9).fat_of_meat.mid == Approx(target).margin(1e-6));
+                CHECK(blend(high, 1000 * share + 1e-9, low, 1000 * (1 - share) + 1e-9).fat_of_meat == Approx(target).margin(1e-6));
             }
 }
 
 TEST_CASE("paste thins the fat of the batch, not of the meat") {
     const Blend with = blend(30, 500, 10, 500, 250);
-    CHECK(with.fat_of_meat.mid == Approx(20));
-    CHECK(with.fat_of_batch.mid == Approx(16));
+    CHECK(with.fat_of_meat == Approx(20));
+    CHECK(with.fat_of_batch == Approx(16));
 }
 
 TEST_CASE("the trims of the knowledge blend by the square too") {
@@ -82,7 +82,7 @@ TEST_CASE("the trims of the knowledge blend by the square too") {
     for (const double target : {15.0, 25.0, 33.0}) {
         const double share = square(target, high, low);
         const State state =
-            middle_state(formula({line("pork-trim-50", 2000 * share), line("pork-trim-90", 2000 * (1 - share))}), middle_bench());
+            nominal_state(formula({line("pork-trim-50", 2000 * share), line("pork-trim-90", 2000 * (1 - share))}), nominal());
         CHECK(state.properties[Property::fat_pct] == Approx(target).margin(1e-6));
     }
 }
@@ -95,7 +95,7 @@ TEST_CASE("lean and fat blended to the fat of ground pork have its protein and w
                  low = knowledge().ingredient("pork-shoulder-lean")->composition.fat.mid;
     const double share = square(target, high, low);
     const State state =
-        middle_state(formula({line("pork-backfat", 1000 * share), line("pork-shoulder-lean", 1000 * (1 - share))}), middle_bench());
+        nominal_state(formula({line("pork-backfat", 1000 * share), line("pork-shoulder-lean", 1000 * (1 - share))}), nominal());
     WARN("blended to 21.2 % fat: protein " << state.properties[Property::protein_pct] << " (16.88), water "
                                            << state.properties[Property::water_pct] << " (61.06)");
     CHECK(state.properties[Property::protein_pct] == Approx(16.88).margin(1.0));

@@ -1,4 +1,4 @@
-// A bench to try formulas on: knowledge, perhaps changed, with its models at the middle of every band or at draws.
+// Formulas put together by hand, knowledge perhaps changed, and what the models say nominally.
 #pragma once
 
 #include <functional>
@@ -33,12 +33,19 @@ inline standin::Knowledge changed(const std::function<void(standin::Records&)>& 
 }
 
 /// Everything the models say of a formula in the middle of all bands.
-inline standin::State middle_state(const standin::Formula& formula, standin::Bench& middle) {
-    const standin::Batch batch(formula, middle.pantry);
-    return middle.models.state(batch.total(0), batch.process(0), 0);
+inline standin::State nominal_state(const standin::Formula& formula, const standin::Nominal& nominal) {
+    return standin::NominalBatch(formula, nominal).state();
 }
 
-inline standin::Bench& middle_bench() {
-    static standin::Bench bench(knowledge(), standin::Draws::middle());
-    return bench;
+inline standin::Engine opened(std::size_t draws, std::uint64_t seed = 1) {
+    standin::Options options;
+    options.draws = draws;
+    options.seed = seed;
+    return standin::Engine::open(std::move(options)).value();
+}
+
+/// The real knowledge's nominal view.
+inline const standin::Nominal& nominal() {
+    static const standin::Nominal view(knowledge());
+    return view;
 }

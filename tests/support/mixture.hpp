@@ -9,6 +9,12 @@
 #include "standin/prediction.hpp"
 #include "support/knowledge.hpp"
 
+/// A property as predicted, its nominal value in the middle of the band.
+inline void foretell(standin::Prediction& p, standin::Property property, const standin::Band& band) {
+    p.properties[property] = band;
+    p.nominal[property] = band.mid;
+}
+
 inline standin::Prediction mixture(const std::vector<std::pair<std::string, double>>& lines, std::string title = "",
                                    const standin::Knowledge& known = knowledge()) {
     standin::Prediction p;
@@ -25,7 +31,7 @@ inline standin::Prediction mixture(const std::vector<std::pair<std::string, doub
         if (ingredient->meat) p.meat_g += grams;
         p.lines.push_back(std::move(line));
     }
-    const auto set = [&](standin::Property property, double value) { p.properties[property] = {value, value, value}; };
+    const auto set = [&](standin::Property property, double value) { foretell(p, property, {value, value, value}); };
     set(standin::Property::ph, 5.8);
     set(standin::Property::salt_pct_of_meat, 1.8);
     set(standin::Property::salt_pct, 1.6);

@@ -52,7 +52,7 @@ TEST_CASE("nothing is said of a limit that is far away") {
 
 TEST_CASE("near a limit it is said, and where the fat lies") {
     Prediction p = mixture({{"pork-shoulder", 980}, {"table-salt", 16}}, "fresh pork sausage");
-    p.properties[Property::fat_pct] = {42, 46, 51};
+    foretell(p, Property::fat_pct, {42, 46, 51});
     const auto all = cap_cautions(p, knowledge(), *knowledge().rules("us"));
     const auto* fat = said(all, "us-fresh-pork-fat");
     CHECK(starts(fat, "Just within the limit: fat 46 % (42-51); most 50 %."));
@@ -130,8 +130,8 @@ TEST_CASE("every property that a cap names is measured") {
             INFO(cap.id);
             Prediction p = mixture({{"pork-shoulder", 40}, {"water", 30}, {"rusk", 20}, {"soy-protein-isolate", 10}},
                                    cap.names.empty() ? "sausage" : cap.names.front());
-            p.properties[Property::fat_pct] = p.properties[Property::salt_pct] = {90, 90, 90};
-            if (cap.at_least) p = mixture({{"spinach", 100}}, cap.names.front()), p.properties[Property::salt_pct] = {0, 0, 0};
+            foretell(p, Property::fat_pct, {90, 90, 90}), foretell(p, Property::salt_pct, {90, 90, 90});
+            if (cap.at_least) p = mixture({{"spinach", 100}}, cap.names.front()), foretell(p, Property::salt_pct, {0, 0, 0});
             const bool no_phosphate_known = cap.property == "phosphate_pct";
             CHECK((said(cap_cautions(p, knowledge(), rules), cap.id) != nullptr) == !no_phosphate_known);
         }

@@ -88,7 +88,7 @@ TEST_CASE("species bring their cautions") {
 TEST_CASE("of several thresholds of one property only the worst is said") {
     const auto at_ph = [](double ph) {
         Prediction p = mixture(plain);
-        p.properties[Property::ph] = {ph - 0.2, ph, ph + 0.2};
+        foretell(p, Property::ph, {ph - 0.2, ph, ph + 0.2});
         std::set<std::string> ids;
         for (const auto& c : of(p))
             if (c.id == "acid-soft" || c.id == "acid-crumbly" || c.id == "acid-set") ids.insert(c.id);
@@ -104,15 +104,15 @@ TEST_CASE("of several thresholds of one property only the worst is said") {
 TEST_CASE("salt, fat and heat are held against their thresholds") {
     Prediction p = mixture(plain);
     CHECK(said(of(p), "much-salt") == nullptr);
-    p.properties[Property::salt_pct_of_meat] = {2.4, 2.6, 2.8};
-    p.properties[Property::fat_pct] = {48, 51, 55};
-    p.properties[Property::heat_mg_kg] = {20, 36, 60};
+    foretell(p, Property::salt_pct_of_meat, {2.4, 2.6, 2.8});
+    foretell(p, Property::fat_pct, {48, 51, 55});
+    foretell(p, Property::heat_mg_kg, {20, 36, 60});
     const auto all = of(p);
     CHECK(said(all, "much-salt") != nullptr);
     CHECK(said(all, "little-salt") == nullptr);
     CHECK(said(all, "much-fat") != nullptr);
     CHECK(said(all, "very-hot") != nullptr);
-    p.properties[Property::salt_pct_of_meat] = {0.8, 0.9, 1.0};
+    foretell(p, Property::salt_pct_of_meat, {0.8, 0.9, 1.0});
     CHECK(said(of(p), "little-salt") != nullptr);
 }
 
@@ -207,8 +207,8 @@ TEST_CASE("every condition in the rule sets can come true") {
     p.meat_g = 100;
     std::set<std::string> seen;
     for (const double step : {0.0, 5.2, 5.4}) {
-        for_each_property([&](Property property) { p.properties[property] = {step, step, step}; });
-        p.properties[Property::fat_pct] = p.properties[Property::heat_mg_kg] = {90, 90, 90};
+        for_each_property([&](Property property) { foretell(p, property, {step, step, step}); });
+        foretell(p, Property::fat_pct, {90, 90, 90}), foretell(p, Property::heat_mg_kg, {90, 90, 90});
         for (const auto& rules : knowledge().records().rules)
             for (const auto& c : cautions_of(p, formula, knowledge(), rules.code)) seen.insert(c.id);
     }

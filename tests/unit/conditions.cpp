@@ -24,7 +24,7 @@ Process mixed_at(double c) {
 
 std::vector<Candidate> stand_ins(const Line& line, const Process& process) {
     static const SwapGraph graph(knowledge());
-    return candidates_for(line, process, graph, middle_bench().pantry, [](const Ingredient&) { return true; }).fit;
+    return candidates_for(line, process, graph, nominal(), [](const Ingredient&) { return true; }).fit;
 }
 
 const Candidate* find(const std::vector<Candidate>& all, std::string_view ingredient) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "formula/formats/formula_json.hpp"
 #include "formula/formats/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
@@ -54,6 +55,26 @@ TEST_CASE("the same ingredient may stand twice") {
     const auto formula = read_formula("Twice\n100 g spinach\n200 g blanched spinach\n", "f.txt", knowledge());
     REQUIRE(formula);
     CHECK(formula->lines.size() == 2);
+}
+
+TEST_CASE("order and cook are unsaid until said, and what is said is written back") {
+    const auto silent = read_formula("Plain\n1 kg pork shoulder\n18 g salt\n", "f.txt", knowledge());
+    REQUIRE(silent);
+    CHECK_FALSE(silent->process.order);
+    CHECK_FALSE(silent->process.cook);
+    CHECK_FALSE(has(formula_text(*silent, knowledge()), "order"));
+    for (const std::string order : {"all together", "salt first", "acid first"})
+        for (const std::string cook : {"pan", "grill", "oven", "poach"}) {
+            const auto said = read_formula("Plain\n1 kg pork shoulder\norder: " + order + "\ncook: " + cook + "\n", "f.txt", knowledge());
+            REQUIRE(said);
+            const std::string text = formula_text(*said, knowledge());
+            CHECK(has(text, "order: " + order));
+            CHECK(has(text, "cook: " + cook));
+            const auto json = read_formula(formula_json(*said, knowledge()), "f.json", knowledge());
+            REQUIRE(json);
+            CHECK(json->process.order == said->process.order);
+            CHECK(json->process.cook == said->process.cook);
+        }
 }
 
 TEST_CASE("all errors at once, in order, each with its place") {

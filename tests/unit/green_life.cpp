@@ -8,12 +8,12 @@ using namespace standin;
 namespace {
 
 std::optional<GreenLife> life(double vinegar, double rest_at_c, double spinach = 300) {
-    static Bench bench(knowledge(), Draws(256, 1));
+    static const Evaluator evaluator(knowledge(), 256, 1);
     Formula made = formula({line("pork-shoulder", 1000), line("table-salt", 17)});
     if (spinach > 0) made.lines.push_back(line("spinach", spinach, {"blanched"}));
     if (vinegar > 0) made.lines.push_back(line("cider-vinegar", vinegar));
     made.process.rest_at_c = rest_at_c;
-    return green_life_of(made, Batch(made, bench.pantry), bench.pantry);
+    return green_life_of(made, NominalBatch(made, evaluator.nominal()), SampledBatch(made, evaluator.sampled()), evaluator);
 }
 
 }  // namespace

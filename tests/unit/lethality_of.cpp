@@ -8,10 +8,10 @@ using namespace standin;
 namespace {
 
 Prediction cooked(const std::string& meat, const Process& process) {
-    static Bench bench(knowledge(), Draws(128, 1));
+    static const Evaluator evaluator(knowledge(), 128, 1);
     Formula made = formula({line(meat, 1000), line("table-salt", 16)});
     made.process = process;
-    return predict_formula(made, bench.pantry);
+    return predict_formula(made, evaluator);
 }
 
 Process core(double celsius) {

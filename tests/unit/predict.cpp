@@ -66,11 +66,11 @@ void check_same(const Prediction& a, const Prediction& b, double epsilon = 1e-9)
 
 TEST_CASE("the parts of a gram add up to it, whatever is done to it, and none is below nothing") {
     Draws draws(64, 3);
-    const Models models(knowledge(), draws);
+    const auto acid = draw_parameters(knowledge(), acid_bindings(), draws);
     std::size_t forms = 0, negative = 0, unbalanced = 0;
     std::map<std::string, std::string> faults;  // what is wrong, and the first food it was seen in
     const auto look = [&](const Ingredient& ingredient, const std::vector<Prepared>& prepared, bool after) {
-        const auto units = unit_materials({ingredient, prepared, after, 3}, knowledge(), models.acid(), draws);
+        const auto units = unit_materials({ingredient, prepared, after, 3}, knowledge(), acid, draws);
         ++forms;
         const std::string how = ingredient.id + (prepared.empty() ? "" : ", " + prepared.front().preparation);
         // Acid has no grams of its own among the amounts: where there is some the parts fall short by what is left of it.
@@ -106,23 +106,23 @@ TEST_CASE("the parts of a gram add up to it, whatever is done to it, and none is
 
 TEST_CASE("a gram weighed after preparation weighs a gram") {
     Draws draws(16, 3);
-    const Models models(knowledge(), draws);
+    const auto acid = draw_parameters(knowledge(), acid_bindings(), draws);
     const Prepared steps[] = {{"blanched", 3.0}, {"squeezed", std::nullopt}};
-    for (const auto& m : unit_materials({*knowledge().ingredient("spinach"), steps, true, 1}, knowledge(), models.acid(), draws))
+    for (const auto& m : unit_materials({*knowledge().ingredient("spinach"), steps, true, 1}, knowledge(), acid, draws))
         CHECK(m[Amount::mass] == Approx(1));
 }
 
 TEST_CASE("no preparation makes solids, fat or green out of nothing, in any draw") {
     Draws draws(256, 5);
-    const Models models(knowledge(), draws);
+    const auto acid = draw_parameters(knowledge(), acid_bindings(), draws);
     std::size_t more = 0;
     std::set<std::string> which;
     for (const auto& ingredient : knowledge().records().ingredients) {
-        const auto raw = unit_materials({ingredient, {}, false, 1}, knowledge(), models.acid(), draws);
+        const auto raw = unit_materials({ingredient, {}, false, 1}, knowledge(), acid, draws);
         for (const auto& preparation : knowledge().records().preparations) {
             if (!effect_on(preparation, ingredient.tissue)) continue;
             const Prepared step[] = {{preparation.id, std::nullopt}};
-            const auto done = unit_materials({ingredient, step, false, 1}, knowledge(), models.acid(), draws);
+            const auto done = unit_materials({ingredient, step, false, 1}, knowledge(), acid, draws);
             for (std::size_t i = 0; i < raw.size(); ++i)
                 for (const auto part : solids)
                     if (done[i][part] > raw[i][part] * (1 + 1e-9) + 1e-12) {
@@ -157,7 +157,7 @@ TEST_CASE("masses, fat and salt of a batch are those of its lines, by hand") {
         meat += grams;
         meat_fat += grams * c.fat.mid / 100;
     }
-    const State state = middle_state(formula(made), middle_bench());
+    const State state = nominal_state(formula(made), nominal());
     CHECK(state.properties[Property::fat_pct] == Approx(100 * fat / mass));
     CHECK(state.properties[Property::salt_pct] == Approx(100 * salt / mass));
     CHECK(state.properties[Property::salt_pct_of_meat] == Approx(100 * salt / meat));

@@ -113,6 +113,12 @@ TEST_CASE("salt first and acid last where the formula leaves it open and it help
     CHECK(place(kept, "mix-acid") < place(kept, "mix"));
     CHECK(
         std::any_of(kept.notes.begin(), kept.notes.end(), [](const std::string& n) { return n.find("acid first") != std::string::npos; }));
+    sour.process.order = Order::all_together;  // said too
+    const Sheet mixed = sheet(sour);
+    CHECK(has(mixed, "mix"));
+    CHECK_FALSE(has(mixed, "mix-salt"));
+    CHECK(std::any_of(mixed.notes.begin(), mixed.notes.end(),
+                      [](const std::string& n) { return n.find("The formula mixes all together") == 0; }));
 }
 
 TEST_CASE("all that goes into the bowl is the batch, in whatever order") {

@@ -16,7 +16,7 @@ Formula base() {
 Trimmed after(const Formula& swapped, std::size_t number) {
     Advising advising(base(), {});
     const Context context = advising.context();
-    return trimmed_after(swapped, number, context.middle.unit(swapped.lines[number]).front(), advising.yardstick(), context);
+    return trimmed_after(swapped, number, context.nominal().unit(swapped.lines[number]), advising.yardstick(), context);
 }
 
 }  // namespace
@@ -50,9 +50,8 @@ TEST_CASE("trimming never ends further from the base than leaving it alone") {
         Formula swapped = base();
         swapped.lines[2] = line(food, 200);
         Advising advising(base(), {});
-        Bench& middle = middle_bench();
-        const Batch batch(swapped, middle.pantry);
-        const double untouched = advising.yardstick().distance(batch.total(0), middle.models.state(batch.total(0), batch.process(0), 0));
+        const NominalBatch batch(swapped, nominal());
+        const double untouched = advising.yardstick().distance(batch.total(), batch.state());
         CHECK(after(swapped, 2).distance <= untouched + 0.05);  // weights are rounded to what a scale shows
     }
 }

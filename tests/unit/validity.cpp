@@ -15,13 +15,14 @@ struct Widened {
 
 Widened at_reach(const Reach& reach) {
     Draws draws(256, 1);
-    const Validity validity(knowledge(), draws);
+    const Validity validity(knowledge());
+    const auto doubts = validity.doubts(draws);
     std::vector<double> values;
     for (std::size_t i = 0; i < draws.count(); ++i) {
         PerProperty<double> p;
         p[Property::bind] = 40;
         p[Property::ph] = 5;
-        validity.widen(p, reach, i);
+        validity.widen(p, reach, doubts[i]);
         CHECK(p[Property::ph] == 5);
         CHECK(p[Property::bind] <= 100);
         values.push_back(p[Property::bind]);

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "evaluate/unknown_words.hpp"
+#include "knowledge/effects.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 
@@ -65,14 +66,27 @@ TEST_CASE("shares are of one whole, the widest first, and each would narrow the 
 }
 
 TEST_CASE("every uncertain quantity of a formula has words of its own") {
-    static Engine engine = Engine::open({}).value();
-    Bench bench(knowledge(), Draws(16, 1));
-    predict_formula(sour(), bench.pantry);
-    for (const auto& name : bench.draws.names()) {
+    const Sampled sampled(knowledge(), 16, 1);
+    for (const auto& ingredient : knowledge().records().ingredients) {
+        Line whole = line(ingredient.id, 100);
+        for (const auto& preparation : knowledge().records().preparations)
+            if (effect_on(preparation, ingredient.tissue)) whole.prepared.push_back({preparation.id, std::nullopt});
+        sampled.units(whole);
+        sampled.units(line(ingredient.id, 100));
+    }
+    sampled.processes({});
+    std::size_t seen = 0;
+    for (const auto& name : sampled.uncertain()) {
         const auto words = words_for(name, knowledge());
-        CAPTURE(name);
-        CHECK_FALSE(words.what.empty());
+        CAPTURE(name, words.what);
         CHECK_FALSE(words.advice.empty());
         CHECK(words.what.find('%') == std::string::npos);
+        // What has no words of its own shows its bare name; only constants of the models may.
+        const bool bare =
+            words.what.find(name.substr(name.find(' ') + 1)) != std::string::npos && words.what.find(": ") != std::string::npos;
+        CHECK_FALSE(bare);
+        if (words.what.rfind("the model", 0) == 0) CHECK(knowledge().has_parameter(name));
+        ++seen;
     }
+    CHECK(seen > 1000);
 }

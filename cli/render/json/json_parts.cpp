@@ -1,16 +1,15 @@
 #include "render/json/json_parts.hpp"
 
-#include <array>
-#include <cstdio>
-#include <cstdlib>
 #include <nlohmann/json.hpp>
+
+#include "standin/number_text.hpp"
 
 namespace standin::cli {
 
 Json num(double value) {
-    std::array<char, 40> buffer{};
-    std::snprintf(buffer.data(), buffer.size(), "%.6g", value);
-    return std::strtod(buffer.data(), nullptr);
+    constexpr int enough = 6;  // figures
+    const auto rounded = number_in(figures_text(value, enough));
+    return rounded ? Json(*rounded) : Json();
 }
 
 Json json_of(const Band& band) { return {{"low", num(band.low)}, {"mid", num(band.mid)}, {"high", num(band.high)}}; }

@@ -1,19 +1,15 @@
 #include <algorithm>
 #include <array>
-#include <cstdio>
 
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin::cli {
 namespace {
 
 // Numbers of a record keep their own precision: four significant digits, no idle zeros.
-std::string plain(double value) {
-    std::array<char, 40> buffer{};
-    std::snprintf(buffer.data(), buffer.size(), "%.4g", value);
-    return buffer.data();
-}
+std::string plain(double value) { return figures_text(value, 4); }
 
 std::string plain(const Band& b) {
     const auto low = plain(b.low), mid = plain(b.mid), high = plain(b.high);

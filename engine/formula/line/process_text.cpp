@@ -2,31 +2,23 @@
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 
 #include "core/names.hpp"
+#include "core/process_bounds.hpp"
 #include "core/typed_reader.hpp"
 #include "formula/lexer/number_text.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
 
 enum class Kind { length, time_min, time_h, temperature };
 
-// Bounds catch slips of a digit or a unit, not bad practice: judgement.
-struct Measured {
-    std::string_view key;
-    std::optional<double> Process::*field;
-    Kind kind;
-    double low, high;
-};
-constexpr std::array measured{Measured{"plate", &Process::plate_mm, Kind::length, 0.5, 50},
-                              Measured{"mixing", &Process::mixing_min, Kind::time_min, 0, 120},
-                              Measured{"mixed at", &Process::mixed_at_c, Kind::temperature, -10, 60},
-                              Measured{"rest", &Process::rest_h, Kind::time_h, 0, 24 * 60},
-                              Measured{"rest at", &Process::rest_at_c, Kind::temperature, -30, 60},
-                              Measured{"core", &Process::core_c, Kind::temperature, 30, 120},
-                              Measured{"diameter", &Process::diameter_mm, Kind::length, 5, 250}};
+Kind kind_of(std::string_view key) {
+    if (key == "plate" || key == "diameter") return Kind::length;
+    if (key == "mixing") return Kind::time_min;
+    return key == "rest" ? Kind::time_h : Kind::temperature;
+}
 
 constexpr std::array<std::pair<std::string_view, Order>, 3> orders{
     {{"salt first", Order::salt_first}, {"all together", Order::all_together}, {"acid first", Order::acid_first}}};
@@ -97,12 +89,13 @@ Error expected(std::string_view key, std::string_view value, std::string what) {
     return {Trouble::bad_data, std::string(key) + ": expected " + std::move(what) + ", not \"" + std::string(value) + "\"", "", {}};
 }
 
-std::optional<Error> set_measured(Process& process, const Measured& entry, std::string_view value) {
-    const auto number = read(entry.kind, value);
-    if (!number) return expected(entry.key, value, std::string(example(entry.kind)));
+std::optional<Error> set_measured(Process& process, const ProcessBounds& entry, std::string_view value) {
+    const Kind kind = kind_of(entry.key);
+    const auto number = read(kind, value);
+    if (!number) return expected(entry.key, value, std::string(example(kind)));
     if (*number < entry.low || *number > entry.high)
         return expected(entry.key, value,
-                        "between " + plain_number(entry.low) + " and " + plain_number(entry.high) + std::string(unit(entry.kind)));
+                        "between " + plain_number(entry.low) + " and " + plain_number(entry.high) + std::string(unit(kind)));
     process.*entry.field = *number;
     return std::nullopt;
 }
@@ -116,7 +109,7 @@ std::optional<Error> set_core_curve(Process& process, std::string_view value) {
         const auto minutes = minutes_at(cursor);
         cursor.space();
         const auto celsius = minutes ? temperature(cursor) : std::nullopt;
-        sound = celsius && (curve.empty() || *minutes > curve.back().minutes) && *celsius > -30 && *celsius < 150;
+        sound = celsius && (curve.empty() || *minutes > curve.back().minutes) && *celsius > coldest_core_c && *celsius < hottest_core_c;
         if (sound) curve.push_back({*minutes, *celsius});
         cursor.space();
         cursor.eat(",");
@@ -129,7 +122,7 @@ std::optional<Error> set_core_curve(Process& process, std::string_view value) {
 }
 
 template <class E, std::size_t N>
-std::optional<Error> set_word(E& field, const std::array<std::pair<std::string_view, E>, N>& words, std::string_view key,
+std::optional<Error> set_word(std::optional<E>& field, const std::array<std::pair<std::string_view, E>, N>& words, std::string_view key,
                               std::string_view value) {
     std::string known;
     for (const auto& [word, meaning] : words) {
@@ -162,37 +155,29 @@ std::optional<Error> set_process(Process& process, std::string_view key, std::st
     if (folded == "order") return set_word(process.order, orders, folded, value);
     if (folded == "cook") return set_word(process.cook, cooks, folded, value);
     if (folded == "core curve") return set_core_curve(process, value);
-    for (const auto& entry : measured)
+    for (const auto& entry : process_bounds)
         if (entry.key == folded) return set_measured(process, entry, value);
     return Error{Trouble::bad_data, "unknown part of the process \"" + std::string(key) + "\"", "", nearest_words(key, process_keys())};
 }
 
 std::vector<std::pair<std::string_view, std::string>> process_words(const Process& process) {
     std::vector<std::pair<std::string_view, std::string>> out;
-    const Process unsaid;
     for (const auto key : process_keys()) {
-        if (key == "order" && process.order != unsaid.order) out.emplace_back(key, word_of(process.order, orders));
-        if (key == "cook" && process.cook != unsaid.cook) out.emplace_back(key, word_of(process.cook, cooks));
+        if (key == "order" && process.order) out.emplace_back(key, word_of(*process.order, orders));
+        if (key == "cook" && process.cook) out.emplace_back(key, word_of(*process.cook, cooks));
         if (key == "core curve" && !process.core_curve.empty()) {
             std::string readings;
             for (const auto& r : process.core_curve)
                 readings += (readings.empty() ? "" : ", ") + plain_number(r.minutes) + " min " + plain_number(r.celsius) + " C";
             out.emplace_back(key, readings);
         }
-        for (const auto& entry : measured)
+        for (const auto& entry : process_bounds)
             if (entry.key == key && process.*entry.field)
-                out.emplace_back(key, plain_number(*(process.*entry.field)) + std::string(unit(entry.kind)));
+                out.emplace_back(key, plain_number(*(process.*entry.field)) + std::string(unit(kind_of(key))));
     }
     return out;
 }
 
-std::string plain_number(double value) {
-    std::array<char, 64> buffer{};
-    const auto written = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, std::chars_format::fixed, 7);
-    std::string out(buffer.data(), written.ptr);
-    while (out.back() == '0') out.pop_back();
-    if (out.back() == '.') out.pop_back();
-    return out == "-0" ? "0" : out;
-}
+std::string plain_number(double value) { return trimmed_text(value, 7); }
 
 }  // namespace standin

@@ -30,6 +30,13 @@ struct Options {
     std::function<bool(std::size_t plans, double best)> progress;  ///< during a search; false stops it with the best so far
 };
 
+/// What one question asks otherwise than the options; absent: as they say.
+struct Setting {
+    std::optional<std::string> rules;
+    std::optional<int> month, season_shift;
+    std::function<bool(std::size_t plans, double best)> progress;
+};
+
 /// The knowledge about one ingredient, ready to be shown.
 struct Fact {
     std::string what;
@@ -100,7 +107,7 @@ struct CheckAnswer {
     std::vector<Coverage> coverage;         ///< with the counts: every number once
 };
 
-/// Thread-compatible: use one engine a thread.
+/// Answers questions without changing: any number of threads may ask one engine at once.
 class Engine {
 public:
     static Result<Engine> open(Options options);
@@ -117,19 +124,19 @@ public:
     std::string formula_jsonld(const Formula& formula) const;
     std::string formula_text(const Formula& formula) const;
 
-    Result<Prediction> predict(const Formula& formula);
+    Result<Prediction> predict(const Formula& formula, const Setting& setting = {}) const;
     /// What moves `property` of the batch and what makes its band wide.
-    Result<WhyAnswer> why(const Formula& formula, Property property);
+    Result<WhyAnswer> why(const Formula& formula, Property property, const Setting& setting = {}) const;
     /// Any number of formulas, each predicted from the same draws.
-    Result<CompareAnswer> compare(const std::vector<Formula>& formulas);
+    Result<CompareAnswer> compare(const std::vector<Formula>& formulas, const Setting& setting = {}) const;
     /// `line` is a name or the number (from 1) of a line.
-    Result<SwapsAnswer> swaps(const Formula& formula, std::string_view line, std::size_t top = 12);
-    Result<AdaptAnswer> adapt(const Formula& formula, const AdaptRequest& request);
+    Result<SwapsAnswer> swaps(const Formula& formula, std::string_view line, std::size_t top = 12, const Setting& setting = {}) const;
+    Result<AdaptAnswer> adapt(const Formula& formula, const AdaptRequest& request, const Setting& setting = {}) const;
 
-    Result<Sheet> sheet(const Formula& formula, const SheetRequest& request);
+    Result<Sheet> sheet(const Formula& formula, const SheetRequest& request, const Setting& setting = {}) const;
 
-    LookupAnswer lookup(std::string_view word) const;
-    CheckAnswer check(const std::vector<std::string>& paths) const;
+    LookupAnswer lookup(std::string_view word, const Setting& setting = {}) const;
+    CheckAnswer check(const std::vector<std::string>& paths, const Setting& setting = {}) const;
     /// The swaps as a graph in the DOT language: all of them, or those from and to the ingredient called `word`; of one role where given.
     Result<std::string> graph(std::string_view word, std::optional<Role> role = std::nullopt) const;
 

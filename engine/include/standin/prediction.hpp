@@ -69,6 +69,7 @@ struct Prediction {
     double batch_g = 0, meat_g = 0;
     std::vector<PredictedLine> lines;
     PerProperty<Band> properties;
+    PerProperty<double> nominal;  ///< with every uncertain quantity at the middle of its band: words, tables, notes and cautions go by it
     PredictedColour raw, rested, cooked;
     std::array<double, 6> heat_chances{};  ///< of none, barely, mild, medium, hot, very hot
     std::string heat_word, bind_word, colour_word;

@@ -18,7 +18,7 @@ struct CoreReading {
     friend bool operator==(const CoreReading&, const CoreReading&) = default;
 };
 
-/// An absent value is unknown: the models then draw it from the range of common practice.
+/// An absent value is not said: the models then draw a number from the range of common practice.
 struct Process {
     std::optional<double> plate_mm;    ///< last grinder plate
     std::optional<double> mixing_min;  ///< vigorous mixing after the salt is in
@@ -28,8 +28,8 @@ struct Process {
     std::optional<double> core_c;         ///< core temperature at the end of cooking
     std::optional<double> diameter_mm;    ///< of the link or patty
     std::vector<CoreReading> core_curve;  ///< in the order of time; empty: not measured
-    Order order = Order::all_together;
-    Cook cook = Cook::pan;
+    std::optional<Order> order;           ///< unsaid: the models take it all together
+    std::optional<Cook> cook;             ///< unsaid: the models take the pan
 };
 
 }  // namespace standin

@@ -1,0 +1,14 @@
+#include "standin/temperature_text.hpp"
+
+#include "standin/number_text.hpp"
+
+namespace standin {
+
+std::string core_temperature_text(double celsius) {
+    // A rule in whole degrees Fahrenheit stands in the knowledge to 0.1 C, so its own number lies within 0.05 * 1.8 F: that much is given
+    // back before rounding up.
+    constexpr double given_back = 0.09;
+    return trimmed_text(rounded_up(celsius, 1), 1) + " C (" + fixed_text(rounded_up(celsius * 1.8 + 32 - given_back, 0), 0) + " F)";
+}
+
+}  // namespace standin
