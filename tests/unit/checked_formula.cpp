@@ -12,7 +12,7 @@ using namespace standin;
 
 namespace {
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN(), infinite = std::numeric_limits<double>::infinity();
+constexpr double no_number = std::numeric_limits<double>::quiet_NaN(), infinite = std::numeric_limits<double>::infinity();
 
 Formula sound() { return formula({line("pork-shoulder", 1000), line("spinach", 100, {"blanched"}), line("table-salt", 18)}); }
 
@@ -76,29 +76,29 @@ TEST_CASE("what a line may not be") {
     CHECK(has(fault_after([](Formula& f) { f.lines[1].ingredient = "moonstone"; }), "no ingredient has the id \"moonstone\""));
     CHECK(
         has(fault_after([](Formula& f) { f.lines[1].prepared[0].preparation = "bewitched"; }), "no preparation has the id \"bewitched\""));
-    CHECK(has(fault_after([](Formula& f) { f.lines[1].prepared[0].minutes = nan; }), "minutes blanched"));
+    CHECK(has(fault_after([](Formula& f) { f.lines[1].prepared[0].minutes = no_number; }), "minutes blanched"));
     CHECK(has(fault_after([](Formula& f) { f.lines[1].prepared[0].minutes = -3; }), "minutes blanched"));
     CHECK(has(fault_after([](Formula& f) { f.lines[0].prepared = {{"seeded", std::nullopt}}; }), "cannot be seeded"));
-    CHECK(has(fault_after([](Formula& f) { f.lines[0].grams = exactly(nan); }), "not a number"));
+    CHECK(has(fault_after([](Formula& f) { f.lines[0].grams = exactly(no_number); }), "not a number"));
     CHECK(has(fault_after([](Formula& f) { f.lines[0].grams = exactly(infinite); }), "not a number"));
     CHECK(has(fault_after([](Formula& f) { f.lines[0].grams = exactly(-500); }), "below nothing"));
     CHECK(has(fault_after([](Formula& f) { f.lines[0].grams = exactly(0); }), "grams"));
     CHECK(has(fault_after([](Formula& f) { f.lines[0].grams = exactly(1e9); }), "grams"));
     CHECK(has(fault_after([](Formula& f) { f.lines[0].grams = {900, 1000, 950}; }), "runs backwards"));
     CHECK(has(fault_after([](Formula& f) { f.lines[0].grams = {1100, 1000, 1200}; }), "runs backwards"));
-    CHECK(has(fault_after([](Formula& f) { f.lines[0].count = nan; }), "pieces"));
+    CHECK(has(fault_after([](Formula& f) { f.lines[0].count = no_number; }), "pieces"));
     CHECK(has(fault_after([](Formula& f) { f.lines[0].count = 0; }), "pieces"));
 }
 
 TEST_CASE("what a process may not be") {
-    CHECK(has(fault_after([](Formula& f) { f.process.core_c = nan; }), "core"));
+    CHECK(has(fault_after([](Formula& f) { f.process.core_c = no_number; }), "core"));
     CHECK(has(fault_after([](Formula& f) { f.process.core_c = 500; }), "core"));
     CHECK(has(fault_after([](Formula& f) { f.process.rest_h = -1; }), "rest"));
     CHECK(has(fault_after([](Formula& f) { f.process.plate_mm = 0; }), "plate"));
     CHECK(has(fault_after([](Formula& f) { f.process.diameter_mm = infinite; }), "diameter"));
     CHECK(has(fault_after([](Formula& f) { f.process.core_curve = {{0, 4}}; }), "two readings"));
     CHECK(has(fault_after([](Formula& f) { f.process.core_curve = {{5, 4}, {2, 70}}; }), "order of time"));
-    CHECK(has(fault_after([](Formula& f) { f.process.core_curve = {{0, 4}, {5, nan}}; }), "temperatures"));
+    CHECK(has(fault_after([](Formula& f) { f.process.core_curve = {{0, 4}, {5, no_number}}; }), "temperatures"));
     CHECK(has(fault_after([](Formula& f) { f.process.order = static_cast<Order>(7); }), "order"));
     CHECK(has(fault_after([](Formula& f) { f.process.cook = static_cast<Cook>(-1); }), "cook"));
 }
@@ -113,7 +113,7 @@ TEST_CASE("every fault is named, and every question refuses the formula") {
     Formula made = sound();
     made.lines[0].grams = exactly(-1);
     made.lines[1].ingredient = "moonstone";
-    made.process.core_c = nan;
+    made.process.core_c = no_number;
     CHECK(faults_in(made, knowledge()).size() == 3);
     const auto refused = engine().predict(made);
     REQUIRE_FALSE(refused);
@@ -130,7 +130,7 @@ TEST_CASE("a request is looked at too") {
     request.have.emplace();
     request.have->items.push_back({"moonstone", 100.0});
     CHECK_FALSE(engine().adapt(sound(), request));
-    request.have->items = {{"spinach", nan}};
+    request.have->items = {{"spinach", no_number}};
     CHECK_FALSE(engine().adapt(sound(), request));
     request.have->items = {{"spinach", -5.0}};
     CHECK_FALSE(engine().adapt(sound(), request));
