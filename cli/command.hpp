@@ -36,6 +36,7 @@ struct Call {
     std::optional<Role> role;
     std::optional<Property> why;
     std::string meat, total, piece, casing, link;
+    bool as_much = false;
     std::vector<std::string> only;
     Units units = Units::metric;
     std::string html;  ///< where a page goes; empty: none

@@ -74,20 +74,21 @@ Complaint why(Call& call, const std::string& text) {
     return "expected a property: " + known + ", or a key of the JSON answer";
 }
 
-constexpr std::array<OptionRule, 27> rules{{
+constexpr std::array<OptionRule, 28> rules{{
     {"--have", "FILE", "what is on hand, text or JSON: 'spinach 400 g', 'chard plenty', 'no cilantro'", "adapt",
      [](Call& c, const std::string& v) { return filled(c.have.emplace(), v); }},
     {"--want", "W", "a want word or a condition such as 'ph>=5.6'; may be repeated", "adapt",
      [](Call& c, const std::string& v) { return more(c.wants, v); }},
-    {"--without", "X", "an ingredient or an allergen to do without; may be repeated", "adapt",
+    {"--without", "X", "a food, a kind of food or a diet to go by: nuts, dairy, pork, halal; may be repeated", "adapt",
      [](Call& c, const std::string& v) { return more(c.without, v); }},
     {"--keep", "LINE", "a line never to touch; may be repeated", "adapt", [](Call& c, const std::string& v) { return more(c.keep, v); }},
     {"--changes", "N", "most changes in one variant", "adapt",
      [](Call& c, const std::string& v) { return whole<std::size_t>(c.changes, v, 1, 1000); }},
     {"--top", "N", "how many to show", "swaps adapt",
      [](Call& c, const std::string& v) { return whole<std::size_t>(c.top.emplace(), v, 1, 100); }},
-    {"--meat", "W", "scale the batch to this much meat: 5kg, 11 lb, 2400 g", "sheet",
+    {"--meat", "W", "scale the batch to this much meat: 5kg, 11 lb, 2400 g", "sheet adapt",
      [](Call& c, const std::string& v) { return filled(c.meat, v); }},
+    {"--as-much", "", "as large a batch as the weights of --have make", "adapt", on<&Call::as_much>},
     {"--total", "W", "scale the batch to this much on the scale in all", "sheet",
      [](Call& c, const std::string& v) { return filled(c.total, v); }},
     {"--only", "LINE", "no more than this of a line, such as 'pork shoulder 3 kg': the batch gets no larger; may be repeated", "sheet",

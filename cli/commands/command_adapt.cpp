@@ -9,17 +9,19 @@
 namespace standin::cli {
 namespace {
 
-Result<AdaptRequest> request_of(const Call& call, const Engine& engine) {
+Result<AdaptRequest> request_of(const Call& call, const Formula& formula, const Engine& engine) {
     AdaptRequest request;
     request.wants = call.wants;
     request.without = call.without;
     request.keep = call.keep;
+    request.meat = call.meat;
+    request.as_much = call.as_much;
     request.changes = call.changes;
     request.top = call.top.value_or(request.top);
     if (!call.have) return request;
     const auto text = read_text(*call.have);
     if (!text) return Failure(text.error());
-    auto have = engine.read_inventory(*text, shown_name(*call.have));
+    auto have = engine.read_inventory(*text, shown_name(*call.have), &formula);
     if (!have) return Failure(have.error());
     request.have = std::move(*have);
     return request;
@@ -41,7 +43,7 @@ int run_adapt(const Call& call) {
     if (!engine) return complain(engine.error(), call.colour);
     const auto formula = load_formula(*engine, call.operands.front());
     if (!formula) return complain(formula.error(), call.colour);
-    const auto request = request_of(call, *engine);
+    const auto request = request_of(call, *formula, *engine);
     if (!request) return complain(request.error(), call.colour);
     const auto answer = engine->adapt(*formula, *request);
     if (!answer) return complain(answer.error(), call.colour);

@@ -9,6 +9,11 @@ namespace {
 int report(const Call& call, const Engine& engine) {
     const auto text = read_text(call.operands.front());
     if (!text) return complain(text.error(), call.colour);
+    if (engine.is_stock(*text, shown_name(call.operands.front()))) {
+        const auto stock = engine.read_inventory(*text, shown_name(call.operands.front()));
+        if (!stock) return complain(stock.error(), call.colour);
+        return deliver(call.json ? stock_json(*stock) : stock_text(*stock, look_for_output(call.colour)));
+    }
     const auto reading = engine.read_closely(*text, shown_name(call.operands.front()));
     if (!reading) return complain(reading.error(), call.colour);
     return deliver(call.json ? reading_json(*reading) : reading_text(*reading, look_for_output(call.colour)),

@@ -102,4 +102,28 @@ std::vector<CautionText> shared_cautions(const std::vector<Prediction>& all) {
     return out;
 }
 
+std::vector<std::string> asked_as_understood(const AdaptAnswer& answer, const Engine& engine) {
+    std::vector<std::string> all;
+    if (answer.scaled) all.push_back(answer.scaled->says);
+    for (const auto& one : answer.excluded) {
+        std::string says = "Without \"" + one.word + "\" leaves out " + one.takes + ".";
+        std::vector<std::string> gone;
+        for (const auto& id : one.lines) gone.push_back(engine.name_of(id));
+        gone.insert(gone.end(), one.casings.begin(), one.casings.end());
+        std::string lines;
+        for (std::size_t i = 0; i < gone.size(); ++i) lines += (i ? ", " : "") + gone[i];
+        says += gone.empty() ? " Nothing of the formula is that." : " Of the formula: " + lines + ".";
+        if (!one.note.empty()) says += " " + one.note;
+        all.push_back(std::move(says));
+    }
+    return all;
+}
+
+std::vector<std::string> presumed_in_words(const AdaptAnswer& answer) {
+    std::vector<std::string> all;
+    for (const auto& one : answer.presumed)
+        all.push_back(one.says + (one.matters && !one.add.empty() ? ". If not, add to the list: " + one.add : ""));
+    return all;
+}
+
 }  // namespace standin::cli

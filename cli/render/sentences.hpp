@@ -15,6 +15,11 @@ std::string in_short(const Prediction& prediction);
 std::string base_in_short(const Prediction& base);
 std::string answer_first(const AdaptAnswer& answer);
 
+/// What comes before the variants: how the batch was scaled, what each word of --without took in.
+std::vector<std::string> asked_as_understood(const AdaptAnswer& answer, const Engine& engine);
+/// What was taken for granted, with the line to add to the list where that is wrong.
+std::vector<std::string> presumed_in_words(const AdaptAnswer& answer);
+
 /// "replace 320 g spinach with 260 g chard, blanched 2 min".
 std::string in_words(const Edit& edit, const Engine& engine);
 

@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "adapt/alternatives.hpp"
+#include "adapt/batch_size.hpp"
 #include "adapt/conflict.hpp"
 #include "adapt/difference.hpp"
 #include "adapt/explain.hpp"
@@ -62,6 +63,7 @@ public:
         AdaptAnswer answer;
         answer.base = predicted(formula_, base_drawn_, base_states_);
         answer.presumed = stock_.presumed();
+        answer.excluded = stock_.excluded();
         if (auto opposed = contradiction(yardstick_.goals(), yardstick_.base()); !opposed.empty()) {
             for (const auto& want : opposed) answer.conflict.push_back("want " + want);
             answer.would_give = {"giving up one of them"};
@@ -251,6 +253,14 @@ private:
         return edit;
     }
 
+    static Edit without_casing(const std::string& casing, const std::string& word) {
+        Edit edit;
+        edit.kind = EditKind::process;
+        edit.with = "leave out the casings (" + casing + "): form patties, or fill casings that hold nothing of it";
+        edit.why = "they are, or may be, what \"" + word + "\" leaves out";
+        return edit;
+    }
+
     // A stand-in counts as the problem has it (counted_as), and the least like of them is named.
     void count_stand_ins(const BuiltVariant& built, Compared& compared) {
         constexpr double close = 0.7;  // of a swap; judgement
@@ -288,6 +298,8 @@ private:
         });
         v.edits = explain_edits(tried.built, problem_, compared, alternatives_to(plan, problem_, rebalancer()), context_);
         if (hotter) v.edits.push_back(*hotter);
+        for (const auto& word : stock_.excluded())
+            for (const auto& casing : word.casings) v.edits.push_back(without_casing(casing, word.word));
         v.new_allergens = new_allergens(base, v.prediction);
         v.gives_back = what_gives_back(formula_, yardstick_, compared, graph_, stock_, context_);
         v.formula = std::move(tried.built.formula);
@@ -317,14 +329,19 @@ private:
 
 }  // namespace
 
-Result<AdaptAnswer> adapt_formula(const CheckedFormula& formula, const AdaptRequest& request, const Context& context) {
+Result<AdaptAnswer> adapt_formula(const CheckedFormula& formula, const AdaptRequest& request, std::optional<double> meat_g,
+                                  const Context& context) {
     const auto marked = with_keep_marks(formula.formula(), request, context.knowledge());
     if (!marked) return Failure(marked.error());
     auto goals = read_wants(request.wants, context.knowledge());
     if (!goals) return Failure(goals.error());
     auto stock = Stock::of(*marked, request, context);
     if (!stock) return Failure(stock.error());
-    return Adapt(*marked, request, context, std::move(*goals), std::move(*stock)).answer();
+    const auto sized = at_size(*marked, meat_g, request.as_much, *stock, context);
+    if (!sized) return Failure(sized.error());
+    AdaptAnswer answer = Adapt(sized->formula, request, context, std::move(*goals), std::move(*stock)).answer();
+    answer.scaled = sized->scaled;
+    return answer;
 }
 
 }  // namespace standin

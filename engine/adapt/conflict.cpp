@@ -74,7 +74,7 @@ private:
         if (!stock) return words;
         std::string short_of;
         for (const auto& line : formula_.lines) {
-            const Offer offer = stock->offer(*context_.knowledge().ingredient(line.ingredient));
+            const Offer offer = stock->offer(line);
             const double there = !offer.on_hand ? 0 : offer.grams.value_or(line.grams.mid);
             if (there < line.grams.mid)
                 short_of += (short_of.empty() ? "" : "; ") + name(line) + ": " + (there > 0 ? figures(there) + " g" : std::string("none")) +
@@ -90,7 +90,7 @@ private:
         for (const auto& line : formula_.lines) {
             const Ingredient& ingredient = *context_.knowledge().ingredient(line.ingredient);
             if (!stock || !ingredient.meat) continue;
-            const Offer offer = stock->offer(ingredient);
+            const Offer offer = stock->offer(line);
             share = std::min(share, !offer.on_hand ? 0 : offer.grams.value_or(line.grams.mid) / line.grams.mid);
         }
         return share > 0 && share < 1 ? ", or a batch of " + figures(100 * share) + " % of the size, which the meat on hand makes" : "";
@@ -167,7 +167,7 @@ private:
         };
         const auto stock = Stock::of(asked.formula, asked.request, context_);
         for (const auto& line : asked.formula.lines) {
-            const Offer offer = stock->offer(*context_.knowledge().ingredient(line.ingredient));
+            const Offer offer = stock->offer(line);
             if (!offer.on_hand) try_more(line.ingredient, 0);
         }
         for (const auto& item : asked.request.have->items)
@@ -177,7 +177,7 @@ private:
 
     bool kept_lines_are_there(const Formula& formula, const Stock& stock) const {
         return std::all_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
-            const Offer offer = stock.offer(*context_.knowledge().ingredient(line.ingredient));
+            const Offer offer = stock.offer(line);
             return !line.keep || (offer.on_hand && (!offer.grams || *offer.grams >= line.grams.mid));
         });
     }

@@ -11,6 +11,7 @@
 #include "adapt/making.hpp"
 #include "adapt/request.hpp"
 #include "core/band.hpp"
+#include "models/as_bought.hpp"
 #include "substitute/dose.hpp"
 #include "substitute/stand_ins.hpp"
 
@@ -97,6 +98,7 @@ private:
     const Ingredient& ingredient(const Line& line) const { return *knowledge_.ingredient(line.ingredient); }
     Role role_of_line(std::size_t l) const { return ingredient(lines()[l]).roles.front(); }
     bool is_meat(std::size_t l) const { return ingredient(lines()[l]).meat.has_value(); }
+    double bought(const Line& line) const { return bought_per_gram(line, knowledge_); }
     Material unit(const Line& food) { return context_.nominal().unit(food); }
 
     // Grams of each line that are to be had; several lines of one ingredient share what there is, kept ones first.
@@ -114,8 +116,8 @@ private:
             double grams = offer.on_hand ? line.grams.mid : 0;
             if (offer.on_hand && offer.grams) {
                 double& rest = left.try_emplace(line.ingredient, *offer.grams).first->second;
-                grams = std::min(grams, rest);
-                rest -= grams;
+                grams = std::min(grams, rest / bought(line));
+                rest = std::max(0.0, rest - grams * bought(line));
             }
             problem_.start[l] = grams;
             problem_.forced[l] = grams < line.grams.mid;
@@ -191,7 +193,7 @@ private:
 
     double room_for_more(std::size_t l) const {
         const auto left = left_.find(lines()[l].ingredient);
-        return left == left_.end() ? base_mass_ : left->second;
+        return left == left_.end() ? base_mass_ : left->second / bought(lines()[l]);
     }
 
     void change_line(std::size_t l) {
@@ -303,8 +305,9 @@ private:
         const auto lift = lift_.find(role);
         double most = dose_slack * equal * (lift == lift_.end() ? 1.0 : lift->second);
         if (!meat) most = std::min(most, most_of_batch(role) * base_mass_);
-        if (const auto left = left_.find(move.food.ingredient); left != left_.end()) return std::min(most, left->second);
-        const Offer offer = stock_.offer(ingredient(move.food));
+        if (const auto left = left_.find(move.food.ingredient); left != left_.end())
+            return std::min(most, left->second / bought(move.food));
+        const Offer offer = stock_.offer(move.food);
         return offer.grams ? std::min(most, *offer.grams) : most;
     }
 
@@ -338,7 +341,7 @@ private:
             if (!(dose_of(move.per_gram, role) > 0)) continue;
             move.most = base_mass_ * (role == Role::binder ? most_of_binder : role == Role::acid ? most_of_acid : most_of_paste / 3);
             move.most = std::min(move.most, enough_for_goals(move.per_gram, role));
-            const Offer offer = stock_.offer(*foods[f]);
+            const Offer offer = stock_.offer(food);
             if (offer.grams) move.most = std::min(move.most, *offer.grams);
             move.price = context_.constant("advice.price.new") + allergen_price(*foods[f]);
             push(std::move(move));
@@ -360,10 +363,11 @@ private:
             auto& limit = shared[move.food.ingredient];
             limit.moves.push_back(m);
             limit.grams = *offer.grams;
+            limit.as_bought = true;
         }
         for (auto& [id, limit] : shared) {
             for (std::size_t l = 0; l < lines().size(); ++l)
-                if (lines()[l].ingredient == id) limit.grams -= problem_.start[l];
+                if (lines()[l].ingredient == id) limit.grams -= problem_.start[l] * bought(lines()[l]);
             if (limit.moves.size() > 1) problem_.limits.push_back(std::move(limit));
         }
         Limit binders{{}, most_of_binder * base_mass_};
@@ -379,7 +383,10 @@ private:
         return minus;
     }
 
-    void push(Move move) { problem_.moves.push_back(std::move(move)); }
+    void push(Move move) {
+        move.bought = bought(move.food);
+        problem_.moves.push_back(std::move(move));
+    }
 
     const Stock& stock_;
     const SwapGraph& graph_;

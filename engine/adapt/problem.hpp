@@ -34,6 +34,7 @@ struct Move {
     bool trim = false;             ///< salt or water following the rest: no edit of its own in a plan's idea
     Role role = Role::green;       ///< main role of the food or of the line
     std::vector<std::size_t> kin;  ///< other moves that would do as well (kin.hpp)
+    double bought = 1;             ///< grams as picked or bought behind one gram of it
 
     /// Whether a food comes in by it; the other moves change lines that are there.
     bool brings_food() const { return kind == MoveKind::stand_in || kind == MoveKind::add; }
@@ -43,6 +44,7 @@ struct Move {
 struct Limit {
     std::vector<std::size_t> moves;
     double grams = 0;
+    bool as_bought = false;  ///< grams as picked or bought, not as weighed
 };
 
 /// One change of the making, with what to do in words.

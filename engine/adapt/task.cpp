@@ -65,7 +65,8 @@ Task::Task(const Problem& problem, const std::vector<Goal>& hard, const Yardstic
         for (std::size_t i = 0; i < size(); ++i) {
             const Limit& limit = problem.limits[l];
             if (std::find(limit.moves.begin(), limit.moves.end(), active_[i]) == limit.moves.end()) continue;
-            by_limit_[l][i] = problem.moves[active_[i]].most / (limit.grams > 0 ? limit.grams : 1);
+            const Move& move = problem.moves[active_[i]];
+            by_limit_[l][i] = move.most * (limit.as_bought ? move.bought : 1) / (limit.grams > 0 ? limit.grams : 1);
         }
     salt_limit_ = problem.least_salt > 0;
     limit_count_ = (meat_limit_ ? 1 : 0) + (salt_limit_ ? 1 : 0) + problem.limits.size();

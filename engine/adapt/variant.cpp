@@ -117,6 +117,11 @@ private:
         built_.formula.title = problem_.formula.title;
         built_.formula.note = problem_.formula.note;
         built_.formula.beside = problem_.formula.beside;
+        std::erase_if(built_.formula.beside, [&](const Beside& beside) {
+            return std::any_of(stock_.excluded().begin(), stock_.excluded().end(), [&](const Excluded& word) {
+                return std::find(word.casings.begin(), word.casings.end(), beside.written) != word.casings.end();
+            });
+        });
         built_.formula.process = option.process;
         for (const auto& change : option.changes)
             built_.edits.push_back({EditKind::process, PlainEdit::none, PlainEdit::none, 0, 0, &change, 0});

@@ -148,6 +148,7 @@ std::vector<std::string> faults_in(const AdaptRequest& request, const Knowledge&
         for (const auto& fault : faults_in(*request.have, knowledge)) faults.add(fault);
     for (const auto* words : {&request.wants, &request.without, &request.keep})
         for (const auto& word : *words) faults.text(word, "what is asked for");
+    faults.text(request.meat, "what is asked for");
     faults.unless(request.top <= most_variants, "no more than " + std::to_string(most_variants) + " variants can be asked for");
     return std::move(faults).all();
 }

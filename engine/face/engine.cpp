@@ -8,6 +8,7 @@
 #include "face/inside.hpp"
 #include "formula/formats/reading.hpp"
 #include "safety/safety.hpp"
+#include "worksheet/scale.hpp"
 
 namespace standin {
 namespace {
@@ -59,9 +60,10 @@ Result<Formula> Engine::read_formula(std::string_view text, std::string_view fil
 Result<FormulaReading> Engine::read_closely(std::string_view text, std::string_view file) const {
     return standin::read_closely(text, file, inside_->knowledge);
 }
-Result<Inventory> Engine::read_inventory(std::string_view text, std::string_view file) const {
-    return standin::read_inventory(text, file, inside_->knowledge);
+Result<Inventory> Engine::read_inventory(std::string_view text, std::string_view file, const Formula* formula) const {
+    return standin::read_inventory(text, file, inside_->knowledge, formula);
 }
+bool Engine::is_stock(std::string_view text, std::string_view file) const { return looks_like_stock(text, file, inside_->knowledge); }
 std::string Engine::formula_json(const Formula& formula) const { return standin::formula_json(formula, inside_->knowledge); }
 std::string Engine::formula_jsonld(const Formula& formula) const { return standin::formula_jsonld(formula, inside_->knowledge); }
 std::string Engine::formula_text(const Formula& formula) const { return standin::formula_text(formula, inside_->knowledge); }
@@ -105,7 +107,13 @@ Result<AdaptAnswer> Engine::adapt(const Formula& formula, const AdaptRequest& re
     const auto checked = CheckedFormula::of(formula, inside_->knowledge);
     if (!checked) return Failure(checked.error());
     if (auto wrong = as_error(faults_in(request, inside_->knowledge), Trouble::usage)) return Failure(std::move(*wrong));
-    auto answer = adapt_formula(*checked, request, {inside_->evaluator, *options});
+    std::optional<double> meat_g;
+    if (!request.meat.empty()) {
+        const auto grams = weight_asked(request.meat, "--meat");
+        if (!grams) return Failure(grams.error());
+        meat_g = *grams;
+    }
+    auto answer = adapt_formula(*checked, request, meat_g, {inside_->evaluator, *options});
     if (answer && request.have) append(answer->base.read_as, request.have->notes);
     return answer;
 }

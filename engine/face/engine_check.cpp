@@ -67,10 +67,14 @@ FileCheck check_knowledge(const std::string& folder, CheckAnswer& answer) {
     return result;
 }
 
-// What the process says that must be minded stands as a warning. What a text is meant to be: an inventory says "have" or lines with
-// "plenty" or "no ..."; whichever reads wins, a formula first.
+// What the process says that must be minded stands as a warning. A list of what is on hand is judged as one.
 FileCheck check_text(const std::string& path, const std::string& text, const Knowledge& knowledge, std::string_view rules) {
     FileCheck result{path, "formula", true, false, {}, {}};
+    if (looks_like_stock(text, path, knowledge)) {
+        result.kind = "inventory";
+        if (const auto stock = read_inventory(text, path, knowledge); !stock) result.errors.push_back(stock.error());
+        return result;
+    }
     const auto formula = read_formula(text, path, knowledge);
     if (formula) {
         if (const auto sound = CheckedFormula::of(*formula, knowledge); !sound) result.errors.push_back(sound.error());

@@ -9,6 +9,7 @@
 #include "core/typed_reader.hpp"
 #include "knowledge/claims.hpp"
 #include "knowledge/effects.hpp"
+#include "knowledge/kinds.hpp"
 #include "knowledge/references.hpp"
 
 namespace standin {
@@ -34,6 +35,7 @@ public:
                 add("condition " + condition.id, "no preparation \"" + condition.preparation + "\"",
                     nearest_id(condition.preparation, preparations_));
         words();
+        for (auto& [record, message] : faults_of_kinds(records_)) add(record, std::move(message));
         promises();
         std::stable_sort(findings_.begin(), findings_.end(), [](const Finding& a, const Finding& b) { return a.error > b.error; });
         return std::move(findings_);

@@ -58,7 +58,7 @@ template <class A>
 void layout(A& a, Ingredient& r) {
     a(r.id, r.family, r.latin, r.note, r.storage, r.names, r.generic, r.already, r.ready_by, r.roles, r.tissue, r.composition,
       r.chlorophyll, r.capsaicinoids, r.pungency, r.pod_sigma, r.lot_sigma, r.strength, r.edible, r.sulphites, r.acidity, r.meat, r.binding,
-      r.tint, r.measures, r.aroma, r.season, r.allergens, r.cautions, r.label, r.may_hold, r.most_g_per_kg);
+      r.tint, r.measures, r.aroma, r.season, r.allergens, r.cautions, r.label, r.may_hold, r.most_g_per_kg, r.kinds);
 }
 template <class A>
 void layout(A& a, Point& r) {
@@ -121,8 +121,22 @@ void layout(A& a, RuleSet& r) {
     a(r.code, r.title, r.edition, r.allergens, r.caps, r.cooking, r.cautions);
 }
 template <class A>
+void layout(A& a, Kind& r) {
+    a(r.id, r.takes, r.note, r.source, r.names, r.foods, r.but, r.kinds, r.plants, r.allergens, r.families, r.tissues, r.species, r.alcohol,
+      r.untreated, r.diet);
+}
+template <class A>
+void layout(A& a, CasingKind& r) {
+    a(r.words, r.kinds, r.note);
+}
+template <class A>
+void layout(A& a, RefusedWord& r) {
+    a(r.names, r.says);
+}
+template <class A>
 void layout(A& a, Records& r) {
-    a(r.sources, r.ingredients, r.preparations, r.swaps, r.conditions, r.parameters, r.perception, r.wants, r.rules);
+    a(r.sources, r.ingredients, r.preparations, r.swaps, r.conditions, r.parameters, r.perception, r.wants, r.rules, r.kinds, r.casings,
+      r.refused);
 }
 
 class Writer {

@@ -1,5 +1,6 @@
 #include "knowledge/load.hpp"
 
+#include <algorithm>
 #include <unordered_map>
 
 #include "knowledge/check.hpp"
@@ -36,9 +37,29 @@ void lay_over(std::vector<T>& base, const std::vector<T>& over, Key key) {
     }
 }
 
+// A kind may take in more, never less: somebody may have to be without it.
+void widen_kinds(std::vector<Kind>& base, const std::vector<Kind>& over) {
+    const auto join = [](auto& all, const auto& more) { all.insert(all.end(), more.begin(), more.end()); };
+    for (const auto& kind : over) {
+        const auto same = std::find_if(base.begin(), base.end(), [&](const Kind& k) { return k.id == kind.id; });
+        if (same == base.end()) {
+            base.push_back(kind);
+            continue;
+        }
+        join(same->names, kind.names);
+        join(same->foods, kind.foods);
+        join(same->kinds, kind.kinds);
+        join(same->plants, kind.plants);
+        join(same->allergens, kind.allergens);
+        join(same->species, kind.species);
+        same->takes = kind.takes;
+        if (!kind.note.empty()) same->note = kind.note;
+    }
+}
+
 bool holds_nothing(const Records& r) {
     return r.sources.empty() && r.ingredients.empty() && r.preparations.empty() && r.swaps.empty() && r.conditions.empty() &&
-           r.parameters.empty() && r.perception.empty() && r.wants.empty() && r.rules.empty();
+           r.parameters.empty() && r.perception.empty() && r.wants.empty() && r.rules.empty() && r.kinds.empty();
 }
 
 }  // namespace
@@ -56,6 +77,9 @@ Records laid_over_embedded(const Records& over) {
     lay_over(all.perception, over.perception, [](const auto& r) { return r.property; });
     lay_over(all.wants, over.wants, [](const auto& r) { return r.word; });
     lay_over(all.rules, over.rules, [](const auto& r) { return r.code; });
+    widen_kinds(all.kinds, over.kinds);
+    all.casings.insert(all.casings.begin(), over.casings.begin(), over.casings.end());
+    all.refused.insert(all.refused.end(), over.refused.begin(), over.refused.end());
     return all;
 }
 

@@ -144,6 +144,7 @@ Ingredient ingredient_of(const JsonNode& node, const std::string& family, Proble
     i.may_hold = r.texts("may_hold");
     i.cautions = r.texts("cautions");
     i.label = r.texts("label");
+    i.kinds = r.texts("kinds");
     return i;
 }
 

@@ -37,5 +37,6 @@ void read_parameters(const JsonNode& root, Problems& problems, KnowledgeFiles& i
 void read_perception(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_wants(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_rules(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
+void read_kinds(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 
 }  // namespace standin

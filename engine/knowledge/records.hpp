@@ -96,6 +96,7 @@ struct Ingredient {
     std::vector<std::string> allergens, cautions, label;
     std::vector<std::string> may_hold;      // allergens that a bought one often holds: the packet decides
     std::optional<Quantity> most_g_per_kg;  // the most of it, as weighed, in a kilo of batch
+    std::vector<std::string> kinds;         // ids of kinds it belongs to beside those that take it in by themselves
 };
 
 /// A value that may depend on how long the preparation takes.
@@ -202,6 +203,32 @@ struct RuleSet {
     std::vector<Caution> cautions;
 };
 
+/// A kind of food, by the words people type who want to be without it. Any of its lists is enough to take a food in.
+struct Kind {
+    std::string id, takes, note, source;
+    std::vector<std::string> names;
+    std::vector<std::string> foods, but, kinds;  // ids; `but` stays out whatever else says
+    std::vector<std::string> plants, allergens;  // `plants` as the Latin name begins
+    std::vector<std::string> families;
+    std::vector<Tissue> tissues;  // with `families`: of those only these
+    std::vector<Species> species;
+    bool alcohol = false;    // whatever holds any
+    bool untreated = false;  // of families and tissues only what has not been prepared before it was bought
+    bool diet = false;       // its name by itself is a promise: halal
+};
+
+/// What a casing may be made of, by the words that name it; no words: a casing of which nothing is told.
+struct CasingKind {
+    std::vector<std::string> words, kinds;
+    std::string note;
+};
+
+/// Words people type that no list of foods can answer, and why.
+struct RefusedWord {
+    std::vector<std::string> names;
+    std::string says;
+};
+
 struct Records {
     std::vector<SourceRecord> sources;
     std::vector<Ingredient> ingredients;
@@ -212,6 +239,9 @@ struct Records {
     std::vector<Difference> perception;
     std::vector<WantRecord> wants;
     std::vector<RuleSet> rules;
+    std::vector<Kind> kinds;
+    std::vector<CasingKind> casings;
+    std::vector<RefusedWord> refused;
 };
 
 }  // namespace standin

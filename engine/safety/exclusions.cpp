@@ -2,111 +2,85 @@
 
 #include <algorithm>
 #include <array>
-#include <string>
 
 #include "core/names.hpp"
-#include "safety/wording.hpp"
+#include "core/words.hpp"
 
 namespace standin {
 namespace {
 
-// Folded words with the folded allergen classes they take in.
-struct Group {
-    std::string_view word;
-    std::array<std::string_view, 10> classes;
-};
-constexpr std::array<std::string_view, 10> tree_nuts{"almond", "hazelnut",   "walnut",    "black walnut", "cashew",
-                                                     "pecan",  "brazil nut", "pistachio", "macadamia",    "pine nut"};
-constexpr std::array groups{Group{"nut", tree_nuts},
-                            Group{"tree nut", tree_nuts},
-                            Group{"walnut", {"walnut", "black walnut"}},
-                            Group{"gluten", {"wheat", "rye", "barley", "oat"}},
-                            Group{"dairy", {"milk"}},
-                            Group{"lactose", {"milk"}},
-                            Group{"soya", {"soy"}},
-                            Group{"soybean", {"soy"}},
-                            Group{"shellfish", {"crustacean", "mollusc"}},
-                            Group{"seafood", {"fish", "crustacean", "mollusc"}},
-                            Group{"mollusk", {"mollusc"}},
-                            Group{"sulfite", {"sulphite"}}};
-constexpr std::array classes{
-    std::string_view("milk"),    std::string_view("egg"),    std::string_view("fish"),  std::string_view("crustacean"),
-    std::string_view("mollusc"), std::string_view("peanut"), std::string_view("soy"),   std::string_view("wheat"),
-    std::string_view("rye"),     std::string_view("barley"), std::string_view("oat"),   std::string_view("sesame"),
-    std::string_view("mustard"), std::string_view("celery"), std::string_view("lupin"), std::string_view("sulphite")};
-
-struct Animals {
-    std::string_view word;
-    std::array<std::string_view, 11> names;  // as they stand in names of fats, stocks and proteins
-    std::array<std::string_view, 11> species;
-};
-constexpr std::array animals{Animals{"pork", {"pork", "lard"}, {"pork"}},
-                             Animals{"beef", {"beef"}, {"beef"}},
-                             Animals{"veal", {"veal"}, {"veal"}},
-                             Animals{"lamb", {"lamb", "mutton"}, {"lamb"}},
-                             Animals{"mutton", {"lamb", "mutton"}, {"lamb"}},
-                             Animals{"goat", {"goat"}, {"goat"}},
-                             Animals{"game", {"game"}, {"game"}},
-                             Animals{"rabbit", {"rabbit"}, {"rabbit"}},
-                             Animals{"chicken", {"chicken"}, {"chicken"}},
-                             Animals{"turkey", {"turkey"}, {"turkey"}},
-                             Animals{"duck", {"duck", "goose"}, {"duck"}},
-                             Animals{"poultry", {"chicken", "turkey", "duck", "goose"}, {"chicken", "turkey", "duck"}},
-                             Animals{"meat",
-                                     {"pork", "lard", "beef", "veal", "lamb", "mutton", "goat", "game", "chicken", "duck", "goose"},
-                                     {"pork", "beef", "veal", "lamb", "goat", "game", "rabbit", "chicken", "turkey", "duck"}}};
-
-template <std::size_t N>
-bool holds(const std::array<std::string_view, N>& words, std::string_view word) {
-    return !word.empty() && std::find(words.begin(), words.end(), word) != words.end();
+// Names so near that the word may be a slip of the pen: one letter off, two in a long word.
+std::vector<std::string> slips_of(const std::string& folded, const Knowledge& knowledge) {
+    constexpr std::size_t long_word = 8, most = 3;
+    const std::size_t limit = folded.size() >= long_word ? 2 : 1;
+    std::vector<std::string> near;
+    const auto look = [&](const std::string& name) {
+        if (near.size() < most && edit_distance(folded, fold(name), limit) <= limit) near.push_back(name);
+    };
+    for (const auto& kind : knowledge.records().kinds)
+        for (const auto& name : kind.names) look(name);
+    for (const auto& ingredient : knowledge.records().ingredients)
+        for (const auto& name : ingredient.names) look(name);
+    return near;
 }
 
-template <class T, std::size_t N>
-const T* entry(const std::array<T, N>& table, std::string_view word) {
-    const auto found = std::find_if(table.begin(), table.end(), [&](const T& row) { return row.word == word; });
-    return found == table.end() ? nullptr : &*found;
+Exclusion of_kind(std::string_view word, const Kind& kind, const Knowledge& knowledge) {
+    Exclusion found{std::string(word), kind.takes, kind.note, &kind, {}};
+    for (const auto& ingredient : knowledge.records().ingredients)
+        if (belongs(ingredient, kind, knowledge)) found.foods.insert(ingredient.id);
+    return found;
 }
 
-bool carries_class(const Ingredient& ingredient, std::string_view allergen) {
-    if (allergen.empty()) return false;
-    if (allergen == "sulphite" && ingredient.sulphites && ingredient.sulphites->band.high > 0) return true;
-    if (ingredient.meat && spelling(ingredient.meat->species) == allergen) return true;  // fish, crustacean
-    return std::any_of(ingredient.allergens.begin(), ingredient.allergens.end(),
-                       [&](const std::string& own) { return fold(own) == allergen; });
-}
-
-// Rendered fats, stocks and proteins have no species in the knowledge; their names tell it. Elsewhere names mislead: lamb's lettuce.
-bool named_after(const Ingredient& ingredient, const Animals& animal) {
-    if (ingredient.family != "fats-and-oils" && ingredient.family != "liquids-and-stocks" && ingredient.family != "proteins-and-fibres")
-        return false;
-    if (ingredient.id == "gelatin") return animal.word == "pork" || animal.word == "beef" || animal.word == "meat";
-    return std::any_of(ingredient.names.begin(), ingredient.names.end(), [&](const std::string& name) {
-        const std::string folded = fold(name);
-        return std::any_of(animal.names.begin(), animal.names.end(), [&](std::string_view word) { return has_words(folded, word); });
-    });
+Exclusion of_ingredient(std::string_view word, const Ingredient& named, const Knowledge& knowledge) {
+    Exclusion found{std::string(word), {}, {}, nullptr, {}};
+    std::vector<std::string> names;
+    for (const auto& ingredient : knowledge.records().ingredients) {
+        if (ingredient.id != named.id && !same_plant(named, ingredient)) continue;
+        found.foods.insert(ingredient.id);
+        names.insert(ingredient.id == named.id ? names.begin() : names.end(), ingredient.names.front());
+    }
+    found.takes = listed(names);
+    return found;
 }
 
 }  // namespace
 
-bool is_exclusion_word(std::string_view what) {
-    const std::string word = fold(what);
-    return word == "alcohol" || is_allergen_word(what) || entry(animals, word);
+std::string bare_exclusion(std::string_view word) {
+    constexpr std::array<std::string_view, 9> before{"no ", "non ", "not ", "without ", "free of ", "free from ", "any ", "all ", "avoid "};
+    constexpr std::array<std::string_view, 2> behind{" free", " product"};
+    std::string bare = fold(word);
+    for (const auto lead : before)
+        if (bare.compare(0, lead.size(), lead) == 0) bare.erase(0, lead.size());
+    for (const auto end : behind)
+        if (bare.size() > end.size() && bare.compare(bare.size() - end.size(), end.size(), end) == 0) bare.resize(bare.size() - end.size());
+    return bare;
 }
 
-bool is_allergen_word(std::string_view what) {
-    const std::string word = fold(what);
-    return holds(classes, word) || holds(tree_nuts, word) || entry(groups, word);
+Result<Exclusion> exclusion_of(std::string_view word, const Knowledge& knowledge) {
+    for (const auto& folded : {fold(word), bare_exclusion(word)}) {
+        if (const Kind* kind = kind_named(folded, knowledge)) return of_kind(word, *kind, knowledge);
+        if (const auto reason = refusal_of(folded, knowledge); !reason.empty())
+            return failure(Trouble::usage, "--without \"" + std::string(word) + "\": " + reason);
+        if (const auto* ingredient = knowledge.ingredient_named(folded)) return of_ingredient(word, *ingredient, knowledge);
+    }
+    return failure(Trouble::usage,
+                   "--without \"" + std::string(word) +
+                       "\": neither a food nor a kind of food that is known here, so nothing was left out; name the foods one by one",
+                   {}, slips_of(bare_exclusion(word), knowledge));
 }
 
-bool carries(const Ingredient& ingredient, std::string_view what) {
-    const std::string word = fold(what);
-    if (word == "alcohol") return ingredient.composition.alcohol.high > 0;
-    if (const Group* group = entry(groups, word))
-        return std::any_of(group->classes.begin(), group->classes.end(),
-                           [&](std::string_view one) { return carries_class(ingredient, one); });
-    if (holds(classes, word) || holds(tree_nuts, word)) return carries_class(ingredient, word);
-    const Animals* animal = entry(animals, word);
-    return animal && ((ingredient.meat && holds(animal->species, spelling(ingredient.meat->species))) || named_after(ingredient, *animal));
+std::vector<std::string> casings_excluded(const Formula& formula, const Exclusion& exclusion, const Knowledge& knowledge) {
+    std::vector<std::string> all;
+    if (!exclusion.kind) return all;
+    for (const auto& beside : formula.beside)
+        if (beside.what.find("casing") != std::string::npos && casing_belongs(beside.written, *exclusion.kind, knowledge))
+            all.push_back(beside.written);
+    return all;
+}
+
+bool carries(const Ingredient& ingredient, std::string_view what, const Knowledge& knowledge) {
+    const Kind* kind = kind_named(what, knowledge);
+    return kind && belongs(ingredient, *kind, knowledge);
 }
 
 }  // namespace standin

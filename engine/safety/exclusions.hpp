@@ -1,19 +1,34 @@
-// The words `--without` knows besides names of ingredients: allergens, groups of them, animals, alcohol.
+// What a word of `--without` takes in: a kind of food, or one ingredient with its other forms.
 #pragma once
 
+#include <set>
+#include <string>
 #include <string_view>
+#include <vector>
 
-#include "knowledge/records.hpp"
+#include "knowledge/kinds.hpp"
+#include "standin/formula.hpp"
 
 namespace standin {
 
-/// Whether `what` is such a word, however it is spelt: "pistachio", "tree nuts", "gluten", "dairy", "pork", "alcohol".
-bool is_exclusion_word(std::string_view what);
+struct Exclusion {
+    std::string word;         ///< as typed
+    std::string takes, note;  ///< in words
+    const Kind* kind = nullptr;
+    std::set<std::string> foods;  ///< ids of all it takes in
+};
 
-/// Whether such a word is an allergen or a group of them, and not an animal or alcohol.
-bool is_allergen_word(std::string_view what);
+/// What `word` means: "nuts", "gluten-free", "casein", "halal", "parsley". A word that is none, or that no list of foods can answer, is a
+/// usage error with the reason; it is never taken for the nearest name.
+Result<Exclusion> exclusion_of(std::string_view word, const Knowledge& knowledge);
 
-/// Whether an ingredient holds what such a word means; false for any other word. When in doubt it does: gelatin is of pork and of beef.
-bool carries(const Ingredient& ingredient, std::string_view what);
+/// What of the formula's casings is, or may be, of that kind, as written.
+std::vector<std::string> casings_excluded(const Formula& formula, const Exclusion& exclusion, const Knowledge& knowledge);
+
+/// Whether `ingredient` is of the kind that `what` names.
+bool carries(const Ingredient& ingredient, std::string_view what, const Knowledge& knowledge);
+
+/// `word` without "no", "non", "without", "free of" before it and "free" behind it, folded.
+std::string bare_exclusion(std::string_view word);
 
 }  // namespace standin

@@ -4,12 +4,15 @@
 #include "safety/caps.hpp"
 #include "safety/cautions.hpp"
 #include "safety/label.hpp"
+#include "safety/promises.hpp"
 
 namespace standin {
 
 void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge& knowledge, std::string_view rules) {
     prediction.allergens = allergens_of(prediction, knowledge);
     prediction.cautions = cautions_of(prediction, formula, knowledge, rules);
+    const auto promises = broken_promises(formula, knowledge);
+    prediction.cautions.insert(prediction.cautions.begin(), promises.begin(), promises.end());
     if (const RuleSet* chosen = knowledge.rules(rules)) {
         const auto caps = cap_cautions(prediction, knowledge, *chosen);
         prediction.cautions.insert(prediction.cautions.end(), caps.begin(), caps.end());

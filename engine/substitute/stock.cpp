@@ -1,98 +1,99 @@
 #include "substitute/stock.hpp"
 
 #include <algorithm>
-#include <set>
 
+#include "core/words.hpp"
 #include "knowledge/season.hpp"
-#include "safety/exclusions.hpp"
+#include "models/as_bought.hpp"
+#include "substitute/stock_presumed.hpp"
 
 namespace standin {
-namespace {
-
-// Roles of which a list of what is on hand is likely to be complete; the rest (meat, salt, spices, water) stands in the kitchen.
-constexpr Role garden_roles[] = {Role::green, Role::herb, Role::heat, Role::allium, Role::nut, Role::acid, Role::binder};
-
-bool is_garden_role(Role role) { return std::find(std::begin(garden_roles), std::end(garden_roles), role) != std::end(garden_roles); }
-
-Result<std::string> excluded_word(const std::string& written, const Knowledge& knowledge) {
-    if (is_exclusion_word(written)) return written;
-    if (const auto* ingredient = knowledge.ingredient_named(written)) return ingredient->id;
-    return failure(Trouble::usage, "--without \"" + written + "\": neither an ingredient nor an allergen", {},
-                   knowledge.nearest_ingredients(written));
-}
-
-bool same_or_carries(const Ingredient& ingredient, const std::string& word) { return ingredient.id == word || carries(ingredient, word); }
-
-}  // namespace
 
 Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, const Context& context) {
-    const Knowledge& knowledge = context.knowledge();
     Stock stock;
+    stock.knowledge_ = &context.knowledge();
     stock.month_ = context.options.month;
     stock.season_shift_ = context.options.season_shift;
     for (const auto& written : request.without) {
-        auto word = excluded_word(written, knowledge);
-        if (!word) return Failure(word.error());
-        stock.without_.push_back(std::move(*word));
+        const auto exclusion = exclusion_of(written, context.knowledge());
+        if (!exclusion) return Failure(exclusion.error());
+        stock.leave_out(formula, *exclusion);
     }
-    stock.guard_allergens(formula, knowledge);
+    stock.guard_allergens(formula);
     if (!request.have) return stock;
-    const Inventory& have = *request.have;
-    stock.listed_ = true;
-    stock.everything_ = have.complete.has_value() && !*have.complete;
-    std::set<Role> listed_roles;
+    stock.take_list(*request.have);
+    stock.presume(formula, *request.have);
+    return stock;
+}
+
+void Stock::leave_out(const Formula& formula, const Exclusion& exclusion) {
+    left_out_.insert(exclusion.foods.begin(), exclusion.foods.end());
+    Excluded told{exclusion.word, exclusion.takes, exclusion.note, {}, casings_excluded(formula, exclusion, *knowledge_)};
+    for (const auto& line : formula.lines)
+        if (exclusion.foods.count(line.ingredient) && std::find(told.lines.begin(), told.lines.end(), line.ingredient) == told.lines.end())
+            told.lines.push_back(line.ingredient);
+    excluded_.push_back(std::move(told));
+}
+
+void Stock::guard_allergens(const Formula& formula) {
+    if (excluded_.empty()) return;
+    only_allergens_.emplace();
+    for (const auto& line : formula.lines)
+        if (!left_out_.count(line.ingredient))
+            for (auto& allergen : allergens_held(*knowledge_->ingredient(line.ingredient))) only_allergens_->insert(std::move(allergen));
+    presumed_.push_back(
+        {"", false, false, "no allergen that is not in the formula may come in, since something was named to be left out", ""});
+}
+
+void Stock::take_list(const Inventory& have) {
+    listed_ = true;
+    everything_ = have.complete.has_value() && !*have.complete;
     for (const auto& item : have.items) {
-        auto& held = stock.have_.try_emplace(item.ingredient, 0.0).first->second;
+        named_.insert(item.ingredient);
+        auto& held = have_.try_emplace(item.ingredient, 0.0).first->second;
         if (!item.grams || !held) held = std::nullopt;
         else held = *held + *item.grams;
-        listed_roles.insert(knowledge.ingredient(item.ingredient)->roles.front());
     }
-    for (const auto& id : have.missing) stock.missing_[id] = true;
-    for (const auto& line : formula.lines) {
-        if (stock.have_.count(line.ingredient) || stock.missing_.count(line.ingredient)) continue;
-        const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
-        const Role role = ingredient.roles.front();
-        const bool presume =
-            !have.complete.value_or(false) && (stock.everything_ || line.keep || !is_garden_role(role) || !listed_roles.count(role));
-        if (presume) stock.have_.emplace(line.ingredient, std::nullopt);
-        else stock.missing_[line.ingredient] = true;
-        if (!have.complete)
-            stock.presumed_.push_back(ingredient.names.front() + (presume ? ": not on the list, taken to be in the kitchen"
-                                                                          : ": not on the list, taken to be missing, since other " +
-                                                                                std::string(spelling(role)) + " is listed"));
+    missing_.insert(have.missing.begin(), have.missing.end());
+}
+
+void Stock::presume(const Formula& formula, const Inventory& have) {
+    for (auto& one : presumed_of(formula, have, *knowledge_)) {
+        if (one.on_hand && !one.ingredient.empty()) have_.emplace(one.ingredient, std::nullopt);
+        else if (!one.ingredient.empty()) missing_.insert(one.ingredient);
+        if (!one.says.empty()) presumed_.push_back(std::move(one));
     }
-    if (!stock.everything_)
-        stock.presumed_.push_back("only what the list names can come in; without a list, and with --without, everything known can");
-    return stock;
+    if (!everything_)
+        presumed_.push_back(
+            {"", false, false, "only what the list names can come in; without a list, and with --without, everything known can", ""});
+    std::stable_sort(presumed_.begin(), presumed_.end(),
+                     [](const Presumption& a, const Presumption& b) { return a.matters && !b.matters; });
 }
 
 Offer Stock::offer(const Ingredient& ingredient) const {
     Offer offer;
-    offer.excluded =
-        std::any_of(without_.begin(), without_.end(), [&](const std::string& word) { return same_or_carries(ingredient, word); });
+    offer.excluded = left_out_.count(ingredient.id) > 0;
     offer.on_hand = !offer.excluded && !missing_.count(ingredient.id);
     if (!listed_) return offer;
     const auto held = have_.find(ingredient.id);
     if (held != have_.end()) offer.grams = held->second;
+    else if (everything_) return offer;
     offer.on_hand = offer.on_hand && held != have_.end() && (!held->second || *held->second > 0);
     return offer;
 }
 
-void Stock::guard_allergens(const Formula& formula, const Knowledge& knowledge) {
-    if (std::none_of(without_.begin(), without_.end(), is_allergen_word)) return;
-    only_allergens_.emplace();
-    for (const auto& line : formula.lines) {
-        const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
-        if (!offer(ingredient).excluded) only_allergens_->insert(ingredient.allergens.begin(), ingredient.allergens.end());
-    }
-    presumed_.push_back("no other allergen may come in either, since one was named to be left out");
+Offer Stock::offer(const Line& line) const {
+    Offer offer = this->offer(*knowledge_->ingredient(line.ingredient));
+    if (offer.grams) *offer.grams /= bought_per_gram(line, *knowledge_);
+    return offer;
 }
 
 bool Stock::can_bring(const Ingredient& ingredient) const {
     if (!offer(ingredient).on_hand) return false;
     if (month_ && !have_.count(ingredient.id) && !in_season(ingredient, *month_, season_shift_).value_or(true)) return false;
-    return !only_allergens_ || std::all_of(ingredient.allergens.begin(), ingredient.allergens.end(),
-                                           [&](const std::string& allergen) { return only_allergens_->count(allergen) > 0; });
+    const auto held = allergens_held(ingredient);
+    return !only_allergens_ ||
+           std::all_of(held.begin(), held.end(), [&](const std::string& allergen) { return only_allergens_->count(allergen) > 0; });
 }
 
 }  // namespace standin

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "safety/exclusions.hpp"
 #include "substitute/context.hpp"
 
 namespace standin {
@@ -15,31 +16,41 @@ namespace standin {
 struct Offer {
     bool excluded = false;  ///< by --without
     bool on_hand = true;
-    std::optional<double> grams;  ///< no more than this; absent: plenty
+    std::optional<double> grams;  ///< no more than this, as picked or bought; absent: plenty
 };
 
 class Stock {
 public:
-    /// Without an inventory everything in the knowledge is to be had. With one, only what it lists can be brought in. A formula's own
-    /// ingredients that it does not mention: lines marked keep and roles of which it lists nothing are presumed on hand; where it lists
-    /// other greens, herbs, chiles, alliums, nuts, acids or binders, the list is taken to be all there is of that role.
-    /// With a month in `options`, what is out of season can only be brought in where the inventory lists it.
+    /// Without an inventory everything in the knowledge is to be had. With one, only what it lists can be brought in, unless it says
+    /// "everything else". Of the formula's own ingredients that it does not mention, fresh produce is taken to be missing where the list
+    /// names its kin, and all else to be there (stock_presumed.hpp). With a month in `options`, what is out of season can only be brought
+    /// in where the inventory lists it.
     static Result<Stock> of(const Formula& formula, const AdaptRequest& request, const Context& context);
 
     Offer offer(const Ingredient& ingredient) const;
-    /// Whether `ingredient` could be brought into the formula. Who names an allergen to be left out cooks for someone it matters to: then
-    /// nothing is brought in that carries an allergen the formula does not have already.
+    /// The same in grams as the line weighs its food: trimmed and prepared as it says.
+    Offer offer(const Line& line) const;
+    /// Whether `ingredient` could be brought into the formula. Who names something to be left out cooks for someone it matters to: then
+    /// nothing is brought in that carries, or may carry, an allergen the formula does not have already.
     bool can_bring(const Ingredient& ingredient) const;
     bool listed() const { return listed_; }
-    const std::vector<std::string>& presumed() const { return presumed_; }
+    /// Whether the list itself names it to be on hand.
+    bool names(const std::string& ingredient) const { return named_.count(ingredient) > 0; }
+    const std::vector<Presumption>& presumed() const { return presumed_; }
+    const std::vector<Excluded>& excluded() const { return excluded_; }
+    const Knowledge& knowledge() const { return *knowledge_; }
 
 private:
-    void guard_allergens(const Formula& formula, const Knowledge& knowledge);
+    void leave_out(const Formula& formula, const Exclusion& exclusion);
+    void guard_allergens(const Formula& formula);
+    void take_list(const Inventory& have);
+    void presume(const Formula& formula, const Inventory& have);
 
+    const Knowledge* knowledge_ = nullptr;
     std::map<std::string, std::optional<double>> have_;
-    std::map<std::string, bool> missing_;
-    std::vector<std::string> without_;
-    std::vector<std::string> presumed_;
+    std::set<std::string> named_, missing_, left_out_;
+    std::vector<Presumption> presumed_;
+    std::vector<Excluded> excluded_;
     std::optional<std::set<std::string>> only_allergens_;  // absent: any may come in
     std::optional<int> month_;
     int season_shift_ = 0;

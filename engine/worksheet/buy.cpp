@@ -5,13 +5,13 @@
 #include <cmath>
 #include <string_view>
 
+#include "knowledge/edible.hpp"
+#include "models/as_bought.hpp"
 #include "worksheet/parts.hpp"
 
 namespace standin {
 namespace {
 
-// Preparations that take off what the edible share leaves out: their own yield counts it.
-constexpr std::array<std::string_view, 5> trims{"trimmed", "husked", "stemmed", "peeled", "shelled"};
 // How produce is sold, the best first; and what is sold packed.
 constexpr std::array<std::string_view, 4> whole{"bunch", "head", "bulb", "piece"};
 constexpr std::array<std::string_view, 2> packed{"can", "packet"};
@@ -139,15 +139,6 @@ private:
     const Knowledge& knowledge_;
     bool us_;
 };
-
-bool weighed_untrimmed(const Line& line) {
-    return std::any_of(trims.begin(), trims.end(), [&](std::string_view t) { return has_step(line, t); });
-}
-
-double edible_share(const Ingredient& ingredient) {
-    const bool shelled = ingredient.roles.front() == Role::nut;  // that is how they are sold
-    return shelled || !ingredient.edible ? 1 : ingredient.edible->band.mid / 100;
-}
 
 }  // namespace
 

@@ -8,6 +8,7 @@
 #include "formula/lexer/cursor.hpp"
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/amount.hpp"
+#include "models/as_bought.hpp"
 #include "safety/wording.hpp"
 
 namespace standin {
@@ -26,10 +27,11 @@ Totals totals_of(const Formula& formula, const Knowledge& knowledge) {
     return totals;
 }
 
-double grams_in(const Formula& formula, const std::string& ingredient) {
+// Grams as picked or bought, as a list of what is on hand counts them.
+double bought_for(const Formula& formula, const std::string& ingredient, const Knowledge& knowledge) {
     double grams = 0;
     for (const auto& line : formula.lines)
-        if (line.ingredient == ingredient) grams += line.grams.mid;
+        if (line.ingredient == ingredient) grams += line.grams.mid * bought_per_gram(line, knowledge);
     return grams;
 }
 
@@ -41,7 +43,7 @@ Result<Scaling> limit_of(const Formula& formula, const std::string& text, const 
         return failure(Trouble::usage, "--only: expected one line with its weight, such as 'spinach 400 g', not `" + text + "`");
     const auto& item = stock->items.front();
     const std::string& name = knowledge.ingredient(item.ingredient)->names.front();
-    const double needed = grams_in(formula, item.ingredient);
+    const double needed = bought_for(formula, item.ingredient, knowledge);
     if (needed <= 0) return failure(Trouble::usage, "--only: the formula has no line of " + name);
     return Scaling{*item.grams / needed, "as far as " + text + " goes"};
 }

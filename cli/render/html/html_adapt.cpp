@@ -91,12 +91,13 @@ std::string how_sure(const AdaptAnswer& a) {
 
 std::string adapt_html(const AdaptAnswer& a, const Engine& engine) {
     const Markup lead = el("p", {{"class", "lead"}}, base_in_short(a.base) + " " + answer_first(a)) + in_short(a, engine);
-    Markup rest = listing("These demands cannot all be met", a.conflict) + listing("What would give", a.would_give);
+    Markup rest = listing("As it was understood", asked_as_understood(a, engine));
+    rest += listing("These demands cannot all be met", a.conflict) + listing("What would give", a.would_give);
     rest += safety_part("", a.base.allergens, a.base.cautions) +
             el("p", {{"class", "soft"}}, "These are the original's; what a variant adds stands with it.");
     for (const auto& v : a.variants) rest += variant_part(v, a, engine);
     if (a.plans_visited > 0) rest += section("How sure", el("p", how_sure(a)));
-    rest += listing("Taken for granted", a.presumed);
+    rest += listing("Taken for granted", presumed_in_words(a));
     return html_page("variants", a.base.title, lead, rest);
 }
 

@@ -20,6 +20,7 @@ std::string swaps_json(const SwapsAnswer& answer);
 std::string adapt_json(const AdaptAnswer& answer, const Engine& engine);
 std::string sheet_json(const Sheet& sheet);
 std::string reading_json(const FormulaReading& reading);
+std::string stock_json(const Inventory& stock);
 std::string lookup_json(const LookupAnswer& answer);
 std::string graph_json(const std::string& dot);
 std::string check_json(const CheckAnswer& answer);

@@ -83,16 +83,32 @@ std::string swaps_json(const SwapsAnswer& a) {
 }
 
 std::string adapt_json(const AdaptAnswer& a, const Engine& engine) {
-    return printed({{"base", json_of(a.base)},
-                    {"proved", a.proved},
-                    {"gap", num(a.gap)},
-                    {"plans_visited", a.plans_visited},
-                    {"variants", array_of(a.variants, [&](const Variant& v) { return variant_json(v, engine); })},
-                    {"conflict", a.conflict},
-                    {"would_give", a.would_give},
-                    {"reach", a.reach},
-                    {"presumed", a.presumed},
-                    {"cautions", json_of(a.base.cautions)}});
+    return printed(
+        {{"base", json_of(a.base)},
+         {"proved", a.proved},
+         {"gap", num(a.gap)},
+         {"plans_visited", a.plans_visited},
+         {"variants", array_of(a.variants, [&](const Variant& v) { return variant_json(v, engine); })},
+         {"conflict", a.conflict},
+         {"would_give", a.would_give},
+         {"reach", a.reach},
+         {"presumed",
+          array_of(a.presumed,
+                   [](const Presumption& p) {
+                       return Json{
+                           {"ingredient", p.ingredient}, {"on_hand", p.on_hand}, {"matters", p.matters}, {"says", p.says}, {"add", p.add}};
+                   })},
+         {"excluded",
+          array_of(a.excluded,
+                   [](const Excluded& e) {
+                       return Json{{"word", e.word}, {"takes", e.takes}, {"note", e.note}, {"lines", e.lines}, {"casings", e.casings}};
+                   })},
+         {"scaled", a.scaled ? Json{{"factor", num(a.scaled->factor)},
+                                    {"meat_before_g", num(a.scaled->meat_before_g)},
+                                    {"meat_after_g", num(a.scaled->meat_after_g)},
+                                    {"says", a.scaled->says}}
+                             : Json(nullptr)},
+         {"cautions", json_of(a.base.cautions)}});
 }
 
 }  // namespace standin::cli

@@ -36,4 +36,19 @@ std::string reading_json(const FormulaReading& r) {
                     {"errors", array_of(r.errors, [](const Error& error) { return error_json(error); })}});
 }
 
+std::string stock_json(const Inventory& stock) {
+    return printed(
+        {{"have", array_of(stock.items,
+                           [](const InventoryItem& item) {
+                               return Json{{"ingredient", item.ingredient}, {"grams", item.grams ? num(*item.grams) : Json(nullptr)}};
+                           })},
+         {"not", stock.missing},
+         {"complete", stock.complete ? Json(*stock.complete) : Json(nullptr)},
+         {"lines", array_of(stock.read,
+                            [](const StockRead& line) {
+                                return Json{{"written", line.written}, {"where", line.where}, {"as", line.as}};
+                            })},
+         {"notes", stock.notes}});
+}
+
 }  // namespace standin::cli

@@ -17,6 +17,8 @@ std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const Lo
 std::string sheet_text(const Sheet& sheet, Units units, const Look& look);
 /// Each line as written and as understood, or what is asked back.
 std::string reading_text(const FormulaReading& reading, const Look& look);
+/// A list of what is on hand as it was understood, line by line.
+std::string stock_text(const Inventory& stock, const Look& look);
 std::string lookup_text(const LookupAnswer& answer, const Engine& engine, const Look& look);
 /// `full` lists every case of a warning.
 std::string check_text(const CheckAnswer& answer, bool full, const Look& look);

@@ -25,10 +25,11 @@ std::string list_part(const char* head, const std::vector<std::string>& items, c
 
 std::string adapt_text(const AdaptAnswer& a, const Engine& engine, const Look& look) {
     std::string page = paragraph(base_in_short(a.base), look, 0) + paragraph(answer_first(a), look, 0);
+    for (const auto& line : asked_as_understood(a, engine)) page += paragraph(line, look, 0);
     page += list_part("These demands cannot all be met", a.conflict, look) + list_part("What would give", a.would_give, look) +
             list_part("What can be reached", a.reach, look);
     for (const auto& v : a.variants) page += variant_part(v, a.base, engine, look);
-    page += search_part(a, look) + read_as_part(a.base.read_as, look) + list_part("Taken for granted", a.presumed, look);
+    page += search_part(a, look) + read_as_part(a.base.read_as, look) + list_part("Taken for granted", presumed_in_words(a), look);
     page += allergens_part(a.base.allergens, look);
     page += paragraph("These are the original's; what a variant adds stands with it.", look);
     return page + cautions_part(a.base.cautions, look);

@@ -68,4 +68,11 @@ std::string reading_text(const FormulaReading& r, const Look& look) {
     return page;
 }
 
+std::string stock_text(const Inventory& stock, const Look& look) {
+    std::string page = heading("What is on hand, as it was understood", look);
+    for (const auto& line : stock.read) page += bullet("\"" + line.written + "\": " + line.as, look);
+    for (const auto& note : stock.notes) page += paragraph(note, look);
+    return page;
+}
+
 }  // namespace standin::cli

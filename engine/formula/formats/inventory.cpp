@@ -1,27 +1,47 @@
 #include "formula/formats/inventory.hpp"
 
 #include <algorithm>
-#include <array>
+#include <cmath>
 
+#include "core/band.hpp"
 #include "core/names.hpp"
 #include "core/typed_reader.hpp"
+#include "core/words.hpp"
 #include "formula/formats/formula_json.hpp"
+#include "formula/formats/stock_names.hpp"
+#include "formula/formats/stock_words.hpp"
 #include "formula/formats/text_lines.hpp"
 #include "formula/lexer/trouble.hpp"
-#include "formula/line/line_doubts.hpp"
 #include "formula/line/name_text.hpp"
+#include "knowledge/edible.hpp"
 
 namespace standin {
 namespace {
 
 using Kind = JsonNode::Kind;
 
+bool has(const std::vector<std::string>& ids, const std::string& id) { return std::find(ids.begin(), ids.end(), id) != ids.end(); }
+
+// Whether an amount as written is weighed, and not counted or measured by volume.
+bool is_weight(const std::string& written) {
+    Cursor cursor(written);
+    const auto amount = amount_at(cursor);
+    return !amount || (amount->parts.front().unit && amount->parts.front().unit->dimension == Dimension::mass);
+}
+
 // Puts what was read into one inventory: amounts of the same ingredient add up, plenty swallows them.
 class Gatherer {
 public:
-    Gatherer(const Knowledge& knowledge, Troubles& troubles) : knowledge_(knowledge), troubles_(troubles) {}
+    Gatherer(const Knowledge& knowledge, const Formula* formula, Troubles& troubles)
+        : knowledge_(knowledge), namer_(knowledge, formula), troubles_(troubles) {}
+
+    const StockNamer& namer() const { return namer_; }
 
     void have(const std::string& id, std::optional<double> grams, const std::string& where) {
+        if (has(by_kind_, id)) {  // a food by its own name says more than its kind
+            std::erase(by_kind_, id);
+            std::erase(inventory_.missing, id);
+        }
         if (has(inventory_.missing, id)) return contradicts(id, where);
         for (auto& item : inventory_.items)
             if (item.ingredient == id) {
@@ -31,7 +51,8 @@ public:
         inventory_.items.push_back({id, grams});
     }
 
-    void have(const ReadLine& read) {
+    /// Weights are as picked or bought; a bunch or a cup is measured without what is cut away.
+    void have(const ReadLine& read, const std::string& written) {
         if (read.share)
             return troubles_.add({Trouble::bad_data, "a share of the meat is no amount on hand: expected a weight", read.where, {}});
         const Ingredient& ingredient = *knowledge_.ingredient(read.line.ingredient);
@@ -39,14 +60,21 @@ public:
             if (!changes_nothing(prepared, ingredient, knowledge_))
                 return troubles_.add(
                     {Trouble::bad_data, "what is on hand is counted as bought, not \"" + prepared.preparation + "\"", read.where, {}});
-        note(read.line.notes);
-        have(read.line.ingredient, read.line.grams.mid, read.where);
+        inventory_.notes.insert(inventory_.notes.end(), read.line.notes.begin(), read.line.notes.end());
+        const double grams = read.line.grams.mid / (is_weight(read.line.written) ? 1 : edible_share(ingredient));
+        have(read.line.ingredient, grams, read.where);
+        told(written, read.where, ingredient.names.front() + ", " + whole(grams) + " g as picked or bought");
     }
 
-    void missing(const std::string& id, const std::string& where) {
-        for (const auto& item : inventory_.items)
-            if (item.ingredient == id) return contradicts(id, where);
-        if (!has(inventory_.missing, id)) inventory_.missing.push_back(id);
+    void missing(const StockNames& names, const std::string& where) {
+        for (const auto& id : names.ids) {
+            const bool listed =
+                std::any_of(inventory_.items.begin(), inventory_.items.end(), [&](const auto& item) { return item.ingredient == id; });
+            if (listed && names.ids.size() == 1) return contradicts(id, where);
+            if (listed || has(inventory_.missing, id)) continue;
+            inventory_.missing.push_back(id);
+            if (names.ids.size() > 1) by_kind_.push_back(id);
+        }
     }
 
     void complete(bool value, const std::string& where) {
@@ -55,72 +83,45 @@ public:
         inventory_.complete = value;
     }
 
-    /// The id of a name alone; a trouble when it is unknown.
-    std::optional<std::string> named(std::string_view name, const Origin& origin) {
-        auto read = read_name({name, origin, knowledge_}, Given::things);
-        if (read && !read->generic.empty()) note({generic_note(*read)});
-        if (read) return read->ingredient->id;
-        troubles_.add(std::move(read.error()));
-        return std::nullopt;
+    /// A name by itself, on hand without a weight or not on hand.
+    void name(std::string_view text, const Origin& origin, bool on_hand) {
+        const auto names = namer_.named(text, origin, !on_hand);
+        if (!names) return troubles_.add(names.error());
+        if (!names->note.empty()) inventory_.notes.push_back(names->note);
+        if (on_hand)
+            for (const auto& id : names->ids) have(id, std::nullopt, origin.start());
+        else missing(*names, origin.start());
+        constexpr std::size_t few = 4;
+        std::vector<std::string> shown;
+        for (const auto& id : names->ids) shown.push_back(knowledge_.ingredient(id)->names.front());
+        const std::string what = shown.size() <= few ? listed(shown) : std::to_string(shown.size()) + " foods of that kind";
+        told(std::string(text), origin.start(), what + (on_hand ? ", no weight told: as much as it takes" : ": none on hand"));
+    }
+
+    void told(const std::string& written, const std::string& where, std::string as) {
+        inventory_.read.push_back({written, where, std::move(as)});
     }
 
     Inventory take() { return std::move(inventory_); }
 
 private:
-    static bool has(const std::vector<std::string>& ids, const std::string& id) {
-        return std::find(ids.begin(), ids.end(), id) != ids.end();
-    }
-
-    void note(const std::vector<std::string>& texts) { inventory_.notes.insert(inventory_.notes.end(), texts.begin(), texts.end()); }
+    static std::string whole(double grams) { return std::to_string(static_cast<long long>(std::llround(grams))); }
 
     void contradicts(const std::string& id, const std::string& where) {
         troubles_.add({Trouble::bad_data, knowledge_.ingredient(id)->names.front() + " is said to be on hand and not on hand", where, {}});
     }
 
     const Knowledge& knowledge_;
+    StockNamer namer_;
     Troubles& troubles_;
     Inventory inventory_;
+    std::vector<std::string> by_kind_;  // missing as one of a kind only
 };
-
-constexpr std::array<std::string_view, 8> plenty{"plenty of", "plenty",   "lots of",       "lots",
-                                                 "enough",    "loads of", "any amount of", "any amount"};
-constexpr std::array<std::string_view, 6> none{"no", "not", "without", "out of", "none of", "not any"};
-constexpr std::array<std::string_view, 3> none_after{"none", "0", "0 g"};
-
-bool same(std::string_view a, std::string_view b) {
-    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
-                      [](char x, char y) { return (x >= 'A' && x <= 'Z' ? static_cast<char>(x - 'A' + 'a') : x) == y; });
-}
-
-std::string_view trimmed(std::string_view text) {
-    constexpr std::string_view loose = " \t,:;-";
-    const auto first = text.find_first_not_of(loose);
-    return first == std::string_view::npos ? std::string_view{} : text.substr(first, text.find_last_not_of(loose) - first + 1);
-}
-
-/// The rest when `text` starts (or ends) with one of `words`, else empty.
-template <std::size_t N>
-std::string_view rest_after(std::string_view text, const std::array<std::string_view, N>& words) {
-    for (const auto word : words)
-        if (text.size() > word.size() && same(text.substr(0, word.size()), word) && text[word.size()] == ' ')
-            return trimmed(text.substr(word.size()));
-    return {};
-}
-
-template <std::size_t N>
-std::string_view rest_before(std::string_view text, const std::array<std::string_view, N>& words) {
-    for (const auto word : words) {
-        if (text.size() <= word.size()) continue;
-        const std::size_t cut = text.size() - word.size();
-        if (same(text.substr(cut), word) && (text[cut - 1] == ' ' || text[cut - 1] == ':')) return trimmed(text.substr(0, cut));
-    }
-    return {};
-}
 
 class PlainInventory {
 public:
-    PlainInventory(std::string_view file, const Knowledge& knowledge)
-        : file_(file), knowledge_(knowledge), gatherer_(knowledge, troubles_) {}
+    PlainInventory(std::string_view file, const Knowledge& knowledge, const Formula* formula)
+        : file_(file), knowledge_(knowledge), gatherer_(knowledge, formula, troubles_) {}
 
     Result<Inventory> read(const std::vector<TextLine>& lines) {
         for (const auto& line : lines)
@@ -130,45 +131,92 @@ public:
     }
 
 private:
-    void take(const TextLine& line) {
-        std::string_view text = trimmed(line.text);
-        if (text.substr(0, 1) == "*") text = trimmed(text.substr(1));
-        const std::string folded = fold(text);
-        if (folded == "nothing else") return gatherer_.complete(true, describe(file_, line.place));
-        if (folded == "everything else" || folded == "anything else") return gatherer_.complete(false, describe(file_, line.place));
-        if (const auto names = rest_after(text, none); !names.empty()) return list(names, line, false);
-        if (const auto names = rest_before(text, none_after); !names.empty()) return list(names, line, false);
-        if (const auto names = rest_after(text, plenty); !names.empty()) return list(names, line, true);
-        if (const auto names = rest_before(text, plenty); !names.empty()) return list(names, line, true);
-        auto read = read_line(line.text, Origin(file_, line.place), knowledge_);
-        if (read) return gatherer_.have(*read);
-        if (line.text.find_first_of("0123456789") == std::string_view::npos) return list(text, line, true);
-        troubles_.add(std::move(read.error()));
+    Origin origin_of(std::string_view text, const TextLine& line) const {
+        return {file_, {line.place.line, line.place.column + static_cast<std::size_t>(text.data() - line.text.data())}};
     }
 
-    // Names apart by commas, "and" or "or"; one name that has such a word in it stays whole.
-    void list(std::string_view names, const TextLine& line, bool on_hand) {
-        if (known_ingredient(names, knowledge_)) return name(names, line, on_hand);
-        std::size_t start = 0;
-        for (std::size_t i = 0; i <= names.size(); ++i) {
-            const auto rest = names.substr(i);
-            const std::size_t length = rest.empty() || rest.front() == ',' ? 1
-                                       : rest.substr(0, 5) == " and "      ? 5
-                                       : rest.substr(0, 4) == " or "       ? 4
-                                                                           : 0;
-            if (length == 0) continue;
-            if (const auto one = trimmed(names.substr(start, i - start)); !one.empty()) name(one, line, on_hand);
-            start = i + length;
-            i = start - 1;
+    void take(const TextLine& line) {
+        const StockLine says = stock_line(line.text);
+        const std::string where = describe(file_, line.place);
+        switch (says.says) {
+            case StockWord::nothing_else:
+                gatherer_.complete(true, where);
+                return gatherer_.told(std::string(line.text), where, "the list is all there is of what it is about");
+            case StockWord::everything_else:
+                gatherer_.complete(false, where);
+                return gatherer_.told(std::string(line.text), where, "everything that the list does not mention is there");
+            case StockWord::heading:
+                return;
+            case StockWord::none:
+                return list(says.names, line, false);
+            case StockWord::some:
+                return list(says.names, line, true);
+            case StockWord::weighed:
+                return weighed(says.names, line);
         }
     }
 
-    void name(std::string_view text, const TextLine& line, bool on_hand) {
-        const Place place{line.place.line, line.place.column + static_cast<std::size_t>(text.data() - line.text.data())};
-        const auto id = gatherer_.named(text, Origin(file_, place));
-        if (!id) return;
-        if (on_hand) gatherer_.have(*id, std::nullopt, describe(file_, place));
-        else gatherer_.missing(*id, describe(file_, place));
+    // An amount and a name; where the amount gives no weight, the food is there.
+    void weighed(std::string_view text, const TextLine& line) {
+        if (text.empty()) return;
+        const Origin origin = origin_of(text, line);
+        auto read = read_line(text, origin, knowledge_);
+        if (read) return gatherer_.have(as_the_formula_says(std::move(*read), text, origin), std::string(text));
+        const bool digits = text.find_first_of("0123456789") != std::string_view::npos;
+        const auto parts = parts_of_list(text);
+        if (parts.size() > 1 && !gatherer_.namer().knows(text) && (digits || !known_without_amount(text))) {
+            for (const auto part : parts) weighed(part, line);
+            return;
+        }
+        if (const auto name = known_without_amount(text)) return gatherer_.name(*name, origin_of(*name, line), true);
+        if (!digits) return list(text, line, true);
+        troubles_.add(std::move(read.error()));
+    }
+
+    std::optional<std::string_view> known_without_amount(std::string_view text) const {
+        for (const auto name : without_loose_amount(text))
+            if (gatherer_.namer().knows(name)) return name;
+        return std::nullopt;
+    }
+
+    // "coriander 60 g" is the formula's coriander leaf where it has that and no seed: the line is read again with its name.
+    ReadLine as_the_formula_says(ReadLine read, std::string_view text, const Origin& origin) const {
+        for (auto name : without_loose_amount(text)) {
+            while (!name.empty() && !gatherer_.namer().knows(name)) name = without_weight(name);
+            if (name.empty()) continue;
+            const auto names = gatherer_.namer().named(name, origin, false);
+            if (!names || names->ids.size() != 1 || names->ids.front() == read.line.ingredient) return read;
+            std::string other(text);
+            other.replace(static_cast<std::size_t>(name.data() - text.data()), name.size(),
+                          knowledge_.ingredient(names->ids.front())->names.front());
+            auto again = read_line(other, origin, knowledge_);
+            if (!again || again->line.ingredient != names->ids.front()) return read;
+            again->line.notes.push_back(names->note);
+            return std::move(*again);
+        }
+        return read;
+    }
+
+    // The text without a weight at its head or tail; empty where there is none.
+    static std::string_view without_weight(std::string_view text) {
+        Cursor cursor(text);
+        if (amount_at(cursor) && cursor.at() > 0) return bare(text.substr(cursor.at()));
+        for (std::size_t i = text.find(' '); i != std::string_view::npos; i = text.find(' ', i + 1)) {
+            Cursor tail(text, i + 1);
+            if (!amount_at(tail)) continue;
+            tail.space();
+            if (tail.done()) return bare(text.substr(0, i));
+        }
+        return {};
+    }
+
+    // One name that has "and" or a comma in it stays whole.
+    void list(std::string_view names, const TextLine& line, bool on_hand) {
+        if (gatherer_.namer().knows(names)) return gatherer_.name(names, origin_of(names, line), on_hand);
+        for (const auto one : parts_of_list(names)) {
+            const auto known = known_without_amount(one);
+            gatherer_.name(known.value_or(one), origin_of(known.value_or(one), line), on_hand);
+        }
     }
 
     std::string_view file_;
@@ -179,8 +227,8 @@ private:
 
 class JsonInventory {
 public:
-    JsonInventory(std::string_view file, const Knowledge& knowledge)
-        : file_(file), knowledge_(knowledge), problems_(std::string(file)), gatherer_(knowledge, troubles_) {}
+    JsonInventory(std::string_view file, const Knowledge& knowledge, const Formula* formula)
+        : file_(file), knowledge_(knowledge), problems_(std::string(file)), gatherer_(knowledge, formula, troubles_) {}
 
     Result<Inventory> read(const JsonNode& root) {
         take(root);
@@ -197,7 +245,7 @@ private:
         for (const auto& item : reader.list("not")) {
             if (item.kind != Kind::text)
                 problems_.add(item.place, "what is not on hand must be text, not " + std::string(kind_name(item.kind)));
-            else if (const auto id = named(item)) gatherer_.missing(*id, describe(file_, item.place));
+            else gatherer_.name(item.text, origin(item), false);
         }
         if (const JsonNode* flag = reader.child("complete", Kind::boolean)) gatherer_.complete(flag->boolean, describe(file_, flag->place));
     }
@@ -208,16 +256,20 @@ private:
         const JsonNode* amount = reader.child("amount", Kind::text);
         if (reader.flag("plenty") && amount) reader.fault("plenty", "both \"amount\" and \"plenty\": expected one of them");
         if (!name) return;
-        if (!amount) {
-            if (const auto id = named(*name)) gatherer_.have(*id, std::nullopt, describe(file_, name->place));
-            return;
-        }
+        if (!amount || is_some(amount->text)) return gatherer_.name(name->text, origin(*name), true);
         auto line = JoinedLine(file_, *amount, *name).read(knowledge_, {});
-        if (line) gatherer_.have(*line);
+        if (line) gatherer_.have(*line, amount->text + " " + name->text);
         else troubles_.add(std::move(line.error()));
     }
 
-    std::optional<std::string> named(const JsonNode& node) { return gatherer_.named(node.text, Origin::joined(file_, {{0, node.place}})); }
+    Origin origin(const JsonNode& node) const { return Origin::joined(file_, {{0, node.place}}); }
+
+    // "some", "2 cans": an amount without a weight.
+    static bool is_some(const std::string& amount) {
+        const std::string line = amount + " food";
+        const auto ways = without_loose_amount(line);
+        return stock_line(line).says == StockWord::some || std::find(ways.begin(), ways.end(), "food") != ways.end();
+    }
 
     std::string_view file_;
     const Knowledge& knowledge_;
@@ -228,12 +280,12 @@ private:
 
 }  // namespace
 
-Result<Inventory> read_plain_inventory(std::string_view text, std::string_view file, const Knowledge& knowledge) {
-    return PlainInventory(file, knowledge).read(text_lines(text));
+Result<Inventory> read_plain_inventory(std::string_view text, std::string_view file, const Knowledge& knowledge, const Formula* formula) {
+    return PlainInventory(file, knowledge, formula).read(text_lines(text));
 }
 
-Result<Inventory> read_json_inventory(const JsonNode& root, std::string_view file, const Knowledge& knowledge) {
-    return JsonInventory(file, knowledge).read(root);
+Result<Inventory> read_json_inventory(const JsonNode& root, std::string_view file, const Knowledge& knowledge, const Formula* formula) {
+    return JsonInventory(file, knowledge, formula).read(root);
 }
 
 }  // namespace standin

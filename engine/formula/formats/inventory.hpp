@@ -10,7 +10,8 @@
 
 namespace standin {
 
-Result<Inventory> read_plain_inventory(std::string_view text, std::string_view file, const Knowledge& knowledge);
-Result<Inventory> read_json_inventory(const JsonNode& root, std::string_view file, const Knowledge& knowledge);
+/// A word is first looked for among the lines of `formula`, which may be null.
+Result<Inventory> read_plain_inventory(std::string_view text, std::string_view file, const Knowledge& knowledge, const Formula* formula);
+Result<Inventory> read_json_inventory(const JsonNode& root, std::string_view file, const Knowledge& knowledge, const Formula* formula);
 
 }  // namespace standin

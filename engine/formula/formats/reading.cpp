@@ -1,12 +1,18 @@
 #include "formula/formats/reading.hpp"
 
+#include <algorithm>
+
 #include "formula/formats/draft.hpp"
 #include "formula/formats/formula_json.hpp"
 #include "formula/formats/formula_jsonld.hpp"
 #include "formula/formats/formula_plain.hpp"
 #include "formula/formats/html_text.hpp"
 #include "formula/formats/inventory.hpp"
+#include "formula/formats/stock_names.hpp"
+#include "formula/formats/stock_words.hpp"
+#include "formula/formats/text_lines.hpp"
 #include "formula/lexer/trouble.hpp"
+#include "formula/line/line_text.hpp"
 
 namespace standin {
 namespace {
@@ -45,13 +51,37 @@ Result<FormulaReading> read_closely(std::string_view text, std::string_view file
     return shown(std::move(*draft), knowledge);
 }
 
-Result<Inventory> read_inventory(std::string_view text, std::string_view file, const Knowledge& knowledge) {
+Result<Inventory> read_inventory(std::string_view text, std::string_view file, const Knowledge& knowledge, const Formula* formula) {
     const auto clean = readable(text, file);
     if (!clean) return Failure(clean.error());
-    if (!looks_like_json(*clean)) return read_plain_inventory(*clean, file, knowledge);
+    if (!looks_like_json(*clean)) return read_plain_inventory(*clean, file, knowledge, formula);
     const auto root = read_json(*clean, file);
     if (!root) return Failure(root.error());
-    return read_json_inventory(*root, file, knowledge);
+    return read_json_inventory(*root, file, knowledge, formula);
+}
+
+bool looks_like_stock(std::string_view text, std::string_view file, const Knowledge& knowledge) {
+    const auto clean = readable(text, file);
+    if (!clean || looks_like_html(*clean)) return false;
+    if (looks_like_json(*clean)) {
+        const auto root = read_json(*clean, file);
+        return root && root->member("have") != nullptr;
+    }
+    const auto lines = text_lines(*clean);
+    const StockNamer namer(knowledge, nullptr);
+    const bool said = std::any_of(lines.begin(), lines.end(), [&](const TextLine& line) {
+        const StockLine says = stock_line(line.text);
+        if (says.says == StockWord::nothing_else || says.says == StockWord::everything_else) return true;
+        if (says.says != StockWord::none && says.says != StockWord::some) return false;
+        const auto names = parts_of_list(says.names);
+        return !names.empty() && namer.knows(names.front());
+    });
+    if (said || lines.empty()) return said;
+    // A formula opens with a title, a list with a food.
+    const auto ways = without_loose_amount(lines.front().text);
+    const bool food_first = read_line(lines.front().text, Origin(file, lines.front().place), knowledge).has_value() ||
+                            std::any_of(ways.begin(), ways.end(), [&](std::string_view name) { return namer.knows(name); });
+    return food_first && !read_formula(text, file, knowledge);
 }
 
 }  // namespace standin

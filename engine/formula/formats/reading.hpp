@@ -17,7 +17,12 @@ Result<Formula> read_formula(std::string_view text, std::string_view file, const
 /// Line by line what was understood and what not. Fails only where there is no text, no recipe or no JSON to begin with.
 Result<FormulaReading> read_closely(std::string_view text, std::string_view file, const Knowledge& knowledge);
 
-Result<Inventory> read_inventory(std::string_view text, std::string_view file, const Knowledge& knowledge);
+/// `formula`, where there is one, is what a word of the list is first looked for in.
+Result<Inventory> read_inventory(std::string_view text, std::string_view file, const Knowledge& knowledge,
+                                 const Formula* formula = nullptr);
+
+/// Whether a text is a list of what is on hand and no formula, by what it says and not by whether it can be read.
+bool looks_like_stock(std::string_view text, std::string_view file, const Knowledge& knowledge);
 
 /// Formula JSON of knowledge/schema/formula.schema.json, amounts in grams.
 std::string formula_json(const Formula& formula, const Knowledge& knowledge);

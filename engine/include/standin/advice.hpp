@@ -50,12 +50,38 @@ struct SwapsAnswer {
     std::vector<std::string> read_as;  ///< what the reader of the formula took upon itself
 };
 
+/// What a word of `--without` took in.
+struct Excluded {
+    std::string word;                  ///< as typed
+    std::string takes, note;           ///< in words: what is of that kind; what of it no record can tell
+    std::vector<std::string> lines;    ///< ids, of the formula
+    std::vector<std::string> casings;  ///< as written, of what stands beside the mass
+};
+
+/// What was taken to be on hand, or not, without being said.
+struct Presumption {
+    std::string ingredient;  ///< id; empty: about the list as a whole
+    bool on_hand = false;
+    bool matters = false;  ///< the answer would be another one were it the other way
+    std::string says;      ///< one sentence
+    std::string add;       ///< the line to add to the list if it is wrong
+};
+
+/// The whole formula made larger or smaller before anything else.
+struct Scaled {
+    double factor = 1;
+    double meat_before_g = 0, meat_after_g = 0;
+    std::string says;  ///< "2800 g pork shoulder on hand where 3000 g is asked: the whole batch at 93 %"
+};
+
 /// What the maker asks of `adapt`.
 struct AdaptRequest {
     std::optional<Inventory> have;
     std::vector<std::string> wants;    ///< words and conditions as written
     std::vector<std::string> without;  ///< ingredients, allergens, "nuts", "milk", ...
     std::vector<std::string> keep;     ///< lines never to touch
+    std::string meat;                  ///< scale to this much meat first: "2.8 kg"; empty: as the formula says
+    bool as_much = false;              ///< scale to as much as the weights on the list make
     std::size_t changes = 0;  ///< most moves a variant may make beside losing what is missing and trimming salt or water; 0: no limit
     std::size_t top = 3;
 };
@@ -113,7 +139,9 @@ struct AdaptAnswer {
     std::vector<std::string> conflict;    ///< the smallest set of demands that cannot all be met, when none can
     std::vector<std::string> would_give;  ///< what would resolve it
     std::vector<std::string> reach;       ///< then: how near each want can be come to, alone and beside the rest
-    std::vector<std::string> presumed;    ///< what was taken to be on hand, or not, without being said
+    std::vector<Presumption> presumed;    ///< what matters first
+    std::vector<Excluded> excluded;       ///< what each word of `without` took in
+    std::optional<Scaled> scaled;         ///< then `base` and all weights are of the formula as scaled
 };
 
 /// One formula against another.

@@ -119,7 +119,10 @@ public:
     Result<Formula> read_formula(std::string_view text, std::string_view file) const;
     /// The same, line by line: what was understood, how surely, and what is asked back.
     Result<FormulaReading> read_closely(std::string_view text, std::string_view file) const;
-    Result<Inventory> read_inventory(std::string_view text, std::string_view file) const;
+    /// With the formula that it is meant for, a word of the list is first looked for among its lines.
+    Result<Inventory> read_inventory(std::string_view text, std::string_view file, const Formula* formula = nullptr) const;
+    /// Whether a text is a list of what is on hand and no formula.
+    bool is_stock(std::string_view text, std::string_view file) const;
     std::string formula_json(const Formula& formula) const;
     std::string formula_jsonld(const Formula& formula) const;
     std::string formula_text(const Formula& formula) const;

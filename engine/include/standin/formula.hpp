@@ -47,11 +47,17 @@ struct InventoryItem {
     std::optional<double> grams;  ///< absent: plenty
 };
 
+/// One line of a list as it was understood.
+struct StockRead {
+    std::string written, where, as;
+};
+
 struct Inventory {
     std::vector<InventoryItem> items;
     std::vector<std::string> missing;  ///< ids said to be not there
     std::vector<std::string> notes;    ///< what the reader took upon itself
     std::optional<bool> complete;      ///< true: nothing else is on hand; false: everything else is; absent: not said
+    std::vector<StockRead> read{};     ///< line by line
 };
 
 }  // namespace standin

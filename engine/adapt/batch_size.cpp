@@ -1,0 +1,129 @@
+#include "adapt/batch_size.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "adapt/explain.hpp"
+#include "adapt/variant.hpp"
+#include "core/band.hpp"
+#include "models/as_bought.hpp"
+
+namespace standin {
+namespace {
+
+constexpr double slack = 1e-6;  // share
+
+class Sizing {
+public:
+    Sizing(const Formula& formula, const Stock& stock, const Context& context)
+        : formula_(formula), stock_(stock), context_(context), knowledge_(context.knowledge()) {
+        for (const auto& line : formula.lines) need_[line.ingredient] += line.grams.mid * bought_per_gram(line, knowledge_);
+    }
+
+    Result<Sized> run(std::optional<double> meat_g, bool as_much) {
+        if (meat_g && as_much) return failure(Trouble::usage, "--meat and --as-much exclude each other: give one of them");
+        if (meat_g) {
+            if (meat() <= 0) return failure(Trouble::usage, "--meat: the formula has no meat to scale by");
+            factor_ = *meat_g / meat();
+            says_ = "to " + weight(*meat_g) + " of meat, as asked";
+        }
+        if (as_much) as_the_list_makes();
+        down_to_the_meat();
+        if (std::abs(factor_ - 1) < slack) return Sized{formula_, std::nullopt};
+        Sized sized{scaled_formula(), Scaled{factor_, meat(), 0, says_}};
+        for (const auto& line : sized.formula.lines)
+            if (is_meat(line)) sized.scaled->meat_after_g += line.grams.mid;
+        return sized;
+    }
+
+private:
+    const Ingredient& ingredient(const Line& line) const { return *knowledge_.ingredient(line.ingredient); }
+    bool is_meat(const Line& line) const { return ingredient(line).meat.has_value(); }
+
+    double meat() const {
+        double grams = 0;
+        for (const auto& line : formula_.lines)
+            if (is_meat(line)) grams += line.grams.mid;
+        return grams;
+    }
+
+    static std::string weight(double grams) {
+        constexpr double kilo = 1000;
+        return grams >= kilo ? figures(grams / kilo) + " kg" : figures(grams) + " g";
+    }
+
+    std::string whole_batch() const { return ": the whole batch at " + figures(100 * factor_) + " %"; }
+
+    // The line of the list that goes least far. What is missing altogether needs a stand-in, whatever the size.
+    void as_the_list_makes() {
+        std::optional<double> least;
+        std::string by;
+        for (const auto& [id, need] : need_) {
+            const Offer offer = stock_.offer(*knowledge_.ingredient(id));
+            if (!offer.on_hand || !offer.grams || need <= 0) continue;
+            const double share = *offer.grams / need;
+            if (least && share >= *least) continue;
+            least = share;
+            by = weight(*offer.grams) + " " + knowledge_.ingredient(id)->names.front();
+        }
+        if (!least) return;
+        factor_ = *least;
+        says_ = "as much as the list makes, up to the end of " + by + whole_batch();
+    }
+
+    // Meat of the same role that the list names and the formula has not: it can fill up what is short.
+    double others(const Ingredient& meat) const {
+        double grams = 0;
+        for (const auto& other : knowledge_.records().ingredients) {
+            const bool fills = (other.meat || meat.roles.front() == Role::fat) && other.roles.front() == meat.roles.front();
+            if (!fills || need_.count(other.id) || !stock_.names(other.id)) continue;
+            const Offer offer = stock_.offer(other);
+            if (!offer.on_hand || !stock_.can_bring(other)) continue;
+            grams += offer.grams.value_or(std::numeric_limits<double>::infinity());
+        }
+        return grams;
+    }
+
+    void down_to_the_meat() {
+        for (const auto& [id, need] : need_) {
+            const Ingredient& meat = *knowledge_.ingredient(id);
+            if (!meat.meat) continue;
+            const Offer offer = stock_.offer(meat);
+            if (!offer.on_hand || !offer.grams) continue;
+            const double asked = need * factor_, there = *offer.grams + others(meat);
+            if (there >= asked * (1 - slack)) continue;
+            const double share = there / asked;
+            if (meat.roles.front() == Role::fat && share < context_.constant("advice.batch.fat-least")) continue;
+            factor_ *= share;
+            says_ = weight(*offer.grams) + " " + meat.names.front() + " on hand where " + weight(asked) + " is asked" + whole_batch();
+        }
+    }
+
+    Formula scaled_formula() const {
+        Formula scaled = formula_;
+        for (auto& line : scaled.lines) {
+            const double grams = kitchen_grams(line.grams.mid * factor_, is_meat(line));
+            line.grams = standin::scaled(line.grams, line.grams.mid > 0 ? grams / line.grams.mid : factor_);
+            if (line.count) line.count = *line.count * factor_;
+            line.written.clear();
+        }
+        return scaled;
+    }
+
+    const Formula& formula_;
+    const Stock& stock_;
+    const Context& context_;
+    const Knowledge& knowledge_;
+    std::map<std::string, double> need_;  // grams as bought
+    double factor_ = 1;
+    std::string says_;
+};
+
+}  // namespace
+
+Result<Sized> at_size(const Formula& formula, std::optional<double> meat_g, bool as_much, const Stock& stock, const Context& context) {
+    return Sizing(formula, stock, context).run(meat_g, as_much);
+}
+
+}  // namespace standin

@@ -1,0 +1,97 @@
+#include "formula/formats/stock_names.hpp"
+
+#include <algorithm>
+
+#include "core/names.hpp"
+#include "core/words.hpp"
+#include "formula/line/line_doubts.hpp"
+#include "formula/line/name_text.hpp"
+#include "knowledge/kinds.hpp"
+
+namespace standin {
+namespace {
+
+bool has_word(const std::string& folded, const std::string& word) {
+    return (" " + folded + " ").find(" " + word + " ") != std::string::npos;
+}
+
+// A slip of the pen, or a name with the same last word: "parsly", "curled parsley". Butter beans are no peanut butter.
+bool may_be_meant(const std::string& written, const Ingredient& ingredient) {
+    const std::size_t limit = written.size() >= 8 ? 2 : 1;
+    const auto head = [](const std::string& text) { return text.substr(text.rfind(' ') == std::string::npos ? 0 : text.rfind(' ') + 1); };
+    return std::any_of(ingredient.names.begin(), ingredient.names.end(), [&](const std::string& name) {
+        const std::string folded = fold(name);
+        return edit_distance(written, folded, limit) <= limit || (written != head(written) && head(written) == folded);
+    });
+}
+
+}  // namespace
+
+bool StockNamer::in_formula(const std::string& id) const {
+    return formula_ && std::any_of(formula_->lines.begin(), formula_->lines.end(), [&](const Line& line) { return line.ingredient == id; });
+}
+
+std::vector<std::string> StockNamer::lines_called(const std::string& folded) const {
+    std::vector<std::string> ids;
+    if (!formula_ || folded.empty()) return ids;
+    for (const auto& line : formula_->lines) {
+        const Ingredient& ingredient = *knowledge_.ingredient(line.ingredient);
+        const bool called =
+            std::any_of(ingredient.names.begin(), ingredient.names.end(), [&](const auto& name) { return has_word(fold(name), folded); });
+        if (called && std::find(ids.begin(), ids.end(), line.ingredient) == ids.end()) ids.push_back(line.ingredient);
+    }
+    return ids;
+}
+
+std::vector<std::string> StockNamer::lines_of_kind(std::string_view word) const {
+    std::vector<std::string> ids;
+    const Kind* kind = kind_named(word, knowledge_);
+    if (!formula_ || !kind) return ids;
+    for (const auto& line : formula_->lines)
+        if (belongs(*knowledge_.ingredient(line.ingredient), *kind, knowledge_) &&
+            std::find(ids.begin(), ids.end(), line.ingredient) == ids.end())
+            ids.push_back(line.ingredient);
+    return ids;
+}
+
+bool StockNamer::knows(std::string_view text) const {
+    return known_ingredient(text, knowledge_) || knowledge_.ingredient_meant(text) || kind_named(text, knowledge_) ||
+           !lines_called(fold(text)).empty();
+}
+
+Result<StockNames> StockNamer::named(std::string_view text, const Origin& origin, bool absent) const {
+    const std::string folded = fold(text);
+    auto read = read_name({text, origin, knowledge_}, Given::things);
+    const bool own = read && read->generic.empty();  // the name of one food and no other
+    if (read && in_formula(read->ingredient->id)) return StockNames{{read->ingredient->id}, own ? "" : generic_note(*read)};
+    std::vector<std::string> meant = lines_called(folded);
+    // A food that the formula has not, called by its own name, is that food; to say of it that it is missing says nothing, so then the
+    // fresh line that goes by the word is meant.
+    if (own && absent)
+        std::erase_if(meant, [&](const std::string& id) { return !belongs(*knowledge_.ingredient(id), "fresh", knowledge_); });
+    if (own && !absent) meant.clear();
+    if (meant.empty() && !own) meant = lines_of_kind(text);
+    if (!meant.empty()) {
+        std::vector<std::string> names;
+        for (const auto& id : meant) names.push_back(name(id));
+        return StockNames{meant, "\"" + std::string(text) + "\" is taken for the formula's " + listed(names)};
+    }
+    if (read) return StockNames{{read->ingredient->id}, own ? "" : generic_note(*read)};
+    if (const Kind* kind = kind_named(text, knowledge_)) {
+        if (!absent)
+            return failure(Trouble::bad_data, "\"" + std::string(text) + "\" is a kind of food (" + kind->takes + "): say which",
+                           origin.start());
+        StockNames all{{}, "\"" + std::string(text) + "\" takes in " + kind->takes};
+        for (const auto& ingredient : knowledge_.records().ingredients)
+            if (belongs(ingredient, *kind, knowledge_)) all.ids.push_back(ingredient.id);
+        return all;
+    }
+    Error error = std::move(read.error());
+    std::erase_if(error.hints, [&](const std::string& hint) {
+        const Ingredient* near = knowledge_.ingredient_named(hint);
+        return near && !may_be_meant(folded, *near);
+    });
+    return Failure(std::move(error));
+}
+
+}  // namespace standin

@@ -1,0 +1,41 @@
+// Which foods a name in a list of what is on hand means: first the formula's own lines, then what is known.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "formula/lexer/trouble.hpp"
+#include "knowledge/knowledge.hpp"
+#include "standin/formula.hpp"
+
+namespace standin {
+
+struct StockNames {
+    std::vector<std::string> ids;  ///< several where a word names several lines ("chiles"), or a kind
+    std::string note;              ///< how it was taken, where that needs telling
+};
+
+class StockNamer {
+public:
+    /// `formula` may be null: then only what is known counts.
+    StockNamer(const Knowledge& knowledge, const Formula* formula) : knowledge_(knowledge), formula_(formula) {}
+
+    /// `absent`: the list says that it is not there. A word that is no food is an error with its reason; names are offered only where
+    /// the word may be a slip of the pen.
+    Result<StockNames> named(std::string_view text, const Origin& origin, bool absent) const;
+
+    /// Whether `text` by itself is a food, a line of the formula or a kind of one.
+    bool knows(std::string_view text) const;
+
+private:
+    std::vector<std::string> lines_called(const std::string& folded) const;
+    std::vector<std::string> lines_of_kind(std::string_view word) const;
+    bool in_formula(const std::string& id) const;
+    const std::string& name(const std::string& id) const { return knowledge_.ingredient(id)->names.front(); }
+
+    const Knowledge& knowledge_;
+    const Formula* formula_;
+};
+
+}  // namespace standin

@@ -1,0 +1,11 @@
+// How much of a food as it is sold is eaten.
+#pragma once
+
+#include "knowledge/records.hpp"
+
+namespace standin {
+
+/// The share left when what is cut away is off; 1 where nothing is, and of nuts, which are sold shelled.
+double edible_share(const Ingredient& ingredient);
+
+}  // namespace standin

@@ -1,0 +1,148 @@
+#include "knowledge/kinds.hpp"
+
+#include <algorithm>
+#include <set>
+
+#include "core/names.hpp"
+
+namespace standin {
+namespace {
+
+constexpr std::string_view sulphite = "sulphite";
+
+template <class T>
+bool has(const std::vector<T>& all, const T& one) {
+    return std::find(all.begin(), all.end(), one) != all.end();
+}
+
+bool shares_one(const std::vector<std::string>& all, const std::vector<std::string>& some) {
+    return std::any_of(some.begin(), some.end(), [&](const std::string& one) { return has(all, one); });
+}
+
+// "Allium cepa" begins "Allium cepa (Aggregatum Group)" and stands second in "Capsicum frutescens or C. annuum" of no use here.
+bool of_plant(const std::string& latin, const std::string& plant) {
+    return latin.compare(0, plant.size(), plant) == 0 && (latin.size() == plant.size() || latin[plant.size()] == ' ');
+}
+
+bool of_family(const Ingredient& i, const Kind& kind) {
+    if (kind.families.empty() && kind.tissues.empty()) return false;
+    if (!kind.families.empty() && !has(kind.families, i.family)) return false;
+    if (!kind.tissues.empty() && !has(kind.tissues, i.tissue)) return false;
+    return !kind.untreated || i.already.empty();
+}
+
+const Kind* kind_of(std::string_view id, const Knowledge& knowledge) {
+    const auto& all = knowledge.records().kinds;
+    const auto found = std::find_if(all.begin(), all.end(), [&](const Kind& k) { return k.id == id; });
+    return found == all.end() ? nullptr : &*found;
+}
+
+bool named(const std::vector<std::string>& names, const std::string& folded) {
+    return std::any_of(names.begin(), names.end(), [&](const std::string& name) { return fold(name) == folded; });
+}
+
+// The casing's own kinds: those of the first entry with a word that is written, else of the entry without words.
+const CasingKind* casing_of(std::string_view written, const Knowledge& knowledge) {
+    const std::string text = " " + fold(written) + " ";
+    for (const auto& casing : knowledge.records().casings)
+        if (casing.words.empty() || std::any_of(casing.words.begin(), casing.words.end(), [&](const std::string& word) {
+                return text.find(" " + fold(word) + " ") != std::string::npos;
+            }))
+            return &casing;
+    return nullptr;
+}
+
+// Whether `kind` takes in the kind called `other`, itself or by way of one it holds.
+bool holds_kind(const Kind& kind, const std::string& other, const Knowledge& knowledge) {
+    if (kind.id == other) return true;
+    return std::any_of(kind.kinds.begin(), kind.kinds.end(), [&](const std::string& part) {
+        const Kind* inner = kind_of(part, knowledge);
+        return inner && holds_kind(*inner, other, knowledge);
+    });
+}
+
+}  // namespace
+
+const Kind* kind_named(std::string_view word, const Knowledge& knowledge) {
+    const std::string folded = fold(word);
+    if (folded.empty()) return nullptr;
+    const auto& all = knowledge.records().kinds;
+    const auto found = std::find_if(all.begin(), all.end(), [&](const Kind& k) { return named(k.names, folded); });
+    return found == all.end() ? nullptr : &*found;
+}
+
+std::vector<std::string> allergens_held(const Ingredient& ingredient) {
+    std::vector<std::string> all = ingredient.allergens;
+    for (const auto& may : ingredient.may_hold)
+        if (!has(all, may)) all.push_back(may);
+    if (ingredient.sulphites && ingredient.sulphites->band.high > 0 && !has(all, std::string(sulphite))) all.emplace_back(sulphite);
+    return all;
+}
+
+bool belongs(const Ingredient& i, const Kind& kind, const Knowledge& knowledge) {
+    if (has(kind.but, i.id)) return false;
+    if (has(kind.foods, i.id) || has(i.kinds, kind.id) || of_family(i, kind)) return true;
+    if (i.meat && has(kind.species, i.meat->species)) return true;
+    if (kind.alcohol && i.composition.alcohol.high > 0) return true;
+    if (!kind.allergens.empty() && shares_one(kind.allergens, allergens_held(i))) return true;
+    if (std::any_of(kind.plants.begin(), kind.plants.end(), [&](const std::string& plant) { return of_plant(i.latin, plant); }))
+        return true;
+    return std::any_of(kind.kinds.begin(), kind.kinds.end(), [&](const std::string& part) { return belongs(i, part, knowledge); });
+}
+
+bool belongs(const Ingredient& ingredient, std::string_view kind, const Knowledge& knowledge) {
+    const Kind* known = kind_of(kind, knowledge);
+    return known && belongs(ingredient, *known, knowledge);
+}
+
+bool same_plant(const Ingredient& one, const Ingredient& other) {
+    return !one.latin.empty() && one.latin == other.latin && one.family == other.family && one.family.find("chile") == std::string::npos;
+}
+
+bool casing_belongs(std::string_view written, const Kind& kind, const Knowledge& knowledge) {
+    const CasingKind* casing = casing_of(written, knowledge);
+    return casing &&
+           std::any_of(casing->kinds.begin(), casing->kinds.end(), [&](const std::string& of) { return holds_kind(kind, of, knowledge); });
+}
+
+std::string refusal_of(std::string_view word, const Knowledge& knowledge) {
+    const std::string folded = fold(word);
+    for (const auto& refused : knowledge.records().refused)
+        if (named(refused.names, folded)) return refused.says;
+    return {};
+}
+
+std::vector<std::pair<std::string, std::string>> faults_of_kinds(const Records& records) {
+    std::vector<std::pair<std::string, std::string>> faults;
+    std::set<std::string> foods, families, kinds, names, sources;
+    for (const auto& i : records.ingredients) {
+        foods.insert(i.id);
+        families.insert(i.family);
+    }
+    for (const auto& s : records.sources) sources.insert(s.id);
+    for (const auto& k : records.kinds) kinds.insert(k.id);
+    const auto known = [&](const std::string& record, const char* what, const std::set<std::string>& all,
+                           const std::vector<std::string>& named) {
+        for (const auto& one : named)
+            if (!all.count(one)) faults.emplace_back(record, std::string("no ") + what + " \"" + one + "\"");
+    };
+    const auto once = [&](const std::string& record, const std::vector<std::string>& words) {
+        for (const auto& word : words)
+            if (!names.insert(fold(word)).second) faults.emplace_back(record, "the word \"" + word + "\" stands a second time");
+    };
+    for (const auto& k : records.kinds) {
+        const std::string record = "kind " + k.id;
+        known(record, "ingredient", foods, k.foods);
+        known(record, "ingredient", foods, k.but);
+        known(record, "kind", kinds, k.kinds);
+        known(record, "family", families, k.families);
+        known(record, "source", sources, {k.source.substr(0, k.source.find('#'))});
+        once(record, k.names);
+    }
+    for (const auto& casing : records.casings) known("casings", "kind", kinds, casing.kinds);
+    for (const auto& refused : records.refused) once("refused words", refused.names);
+    for (const auto& i : records.ingredients) known("ingredient " + i.id, "kind", kinds, i.kinds);
+    return faults;
+}
+
+}  // namespace standin

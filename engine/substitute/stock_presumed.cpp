@@ -1,0 +1,88 @@
+#include "substitute/stock_presumed.hpp"
+
+#include <algorithm>
+#include <set>
+
+#include "core/words.hpp"
+#include "knowledge/kinds.hpp"
+
+namespace standin {
+namespace {
+
+enum class Shelf { garden, butchery, kitchen, tap };
+
+Shelf shelf_of(const Ingredient& ingredient, const Knowledge& knowledge) {
+    if (ingredient.id == "water" || ingredient.id == "ice") return Shelf::tap;
+    if (belongs(ingredient, "salt", knowledge)) return Shelf::tap;
+    if (ingredient.meat || ingredient.tissue == Tissue::fat_tissue) return Shelf::butchery;
+    return belongs(ingredient, "garden", knowledge) ? Shelf::garden : Shelf::kitchen;
+}
+
+bool kin(const Ingredient& one, const Ingredient& other) { return one.family == other.family && one.roles.front() == other.roles.front(); }
+
+class Presuming {
+public:
+    Presuming(const Formula& formula, const Inventory& have, const Knowledge& knowledge)
+        : formula_(formula), have_(have), knowledge_(knowledge) {
+        for (const auto& item : have.items) mention(item.ingredient);
+        for (const auto& id : have.missing) mention(id);
+        for (const auto& item : have.items) closed_.insert(shelf_of(*knowledge.ingredient(item.ingredient), knowledge));
+    }
+
+    std::vector<Presumption> all() && {
+        std::vector<std::string> there;
+        for (const auto& line : formula_.lines) {
+            if (!mentioned_.insert(line.ingredient).second) continue;
+            const Ingredient& ingredient = *knowledge_.ingredient(line.ingredient);
+            Presumption one = have_.complete.value_or(false) ? under_nothing_else(ingredient) : by_kin(ingredient, line.keep);
+            if (one.on_hand && have_.complete.value_or(false) && shelf_of(ingredient, knowledge_) != Shelf::tap)
+                there.push_back(ingredient.names.front());
+            presumed_.push_back(std::move(one));
+        }
+        if (!there.empty())
+            presumed_.push_back({"", true, true,
+                                 "\"nothing else\" is taken of what the list is about; taken to be there all the same: " + listed(there),
+                                 "no " + there.front()});
+        return std::move(presumed_);
+    }
+
+private:
+    void mention(const std::string& id) { mentioned_.insert(id); }
+
+    Presumption under_nothing_else(const Ingredient& ingredient) const {
+        const Shelf shelf = shelf_of(ingredient, knowledge_);
+        const bool there = shelf == Shelf::tap || !closed_.count(shelf);
+        return {ingredient.id, there, !there, "", ""};  // the maker's own words; what they leave open is told in one sentence
+    }
+
+    Presumption by_kin(const Ingredient& ingredient, bool keep) const {
+        const std::string& name = ingredient.names.front();
+        std::vector<std::string> named;
+        const bool everything = have_.complete.has_value();
+        if (!everything && !keep && belongs(ingredient, "fresh", knowledge_))
+            for (const auto& item : have_.items) {
+                const Ingredient& other = *knowledge_.ingredient(item.ingredient);
+                if (kin(ingredient, other) && belongs(other, "fresh", knowledge_)) named.push_back(other.names.front());
+            }
+        if (named.empty())
+            return {ingredient.id, true, false, everything ? "" : name + " is not on the list: taken to be there", "no " + name};
+        return {ingredient.id, false, true,
+                name + " is not on the list, but " + listed(named) + (named.size() == 1 ? " is" : " are") + ": taken to be missing",
+                name + " plenty"};
+    }
+
+    const Formula& formula_;
+    const Inventory& have_;
+    const Knowledge& knowledge_;
+    std::set<std::string> mentioned_;
+    std::set<Shelf> closed_;
+    std::vector<Presumption> presumed_;
+};
+
+}  // namespace
+
+std::vector<Presumption> presumed_of(const Formula& formula, const Inventory& have, const Knowledge& knowledge) {
+    return Presuming(formula, have, knowledge).all();
+}
+
+}  // namespace standin
