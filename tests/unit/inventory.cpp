@@ -1,5 +1,7 @@
 #include "formula/formats/inventory.hpp"
 
+#include <algorithm>
+
 #include "formula/formats/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
@@ -74,4 +76,84 @@ TEST_CASE("bad inventories") {
     CHECK(has(trouble(R"({"have": [{"ingredient": "spinach", "amount": "4 g", "plenty": true}]})"), "both"));
     CHECK(has(trouble(R"({"have": "spinach"})"), "list"));
     CHECK(has(trouble(R"({"not": ["spinch"], "have": []})"), "unknown ingredient"));
+}
+
+TEST_CASE("amounts without a weight mean that it is there") {
+    for (const auto* text :
+         {"some spinach", "spinach, some", "a handful of spinach", "lots of spinach", "half a bag of spinach", "spinach: yes",
+          "2 trays spinach", "a crate of spinach", "spinach (plenty)", "- a few spinach", "spinach, in the freezer"}) {
+        CAPTURE(text);
+        const Inventory one = good(text);
+        REQUIRE(one.items.size() == 1);
+        CHECK(one.items.front().ingredient == "spinach");
+    }
+    const auto only = [](const std::string& text, const std::string& id) {
+        CAPTURE(text);
+        const Inventory one = good(text);
+        REQUIRE(one.items.size() == 1);
+        CHECK(one.items.front().ingredient == id);
+    };
+    only("curry leaves 1 bunch", "curry-leaf");
+    only("a jar of green olives", "green-olive");
+    only("1 bottle soy sauce", "soy-sauce");
+    only("a couple of leeks", "leek");
+    CHECK_FALSE(good("a jar of green olives").items.front().grams);
+    CHECK(good("spinach 400 g, chard 1 bunch and parsley").items.size() == 3);
+    CHECK(good("Garden:\nspinach 400 g\nPantry:\nsalt").items.size() == 2);
+    CHECK(good("ran out of spinach\nchard: gone\nno more sorrel").missing.size() == 3);
+    CHECK(good("spinach 300 g\nthat's all").complete == true);
+}
+
+TEST_CASE("a word is first looked for among the lines of the formula") {
+    Formula made;
+    for (const auto* id : {"pork-shoulder", "cilantro", "serrano", "jalapeno", "red-onion", "garlic"}) {
+        Line one;
+        one.ingredient = id;
+        one.grams = {50, 50, 50};
+        made.lines.push_back(one);
+    }
+    const auto with = [&](const std::string& text) {
+        auto read = read_inventory(text, "i.txt", knowledge(), &made);
+        if (!read) FAIL(read.error().where + " " + read.error().message);
+        return *read;
+    };
+    CHECK(with("no coriander").missing == std::vector<std::string>{"cilantro"});
+    CHECK(with("coriander 60 g").items.front().ingredient == "cilantro");
+    CHECK(with("no chile").missing == std::vector<std::string>{"serrano", "jalapeno"});
+    CHECK(with("chiles: plenty").items.size() == 2);
+    CHECK(with("no alliums").missing == std::vector<std::string>{"red-onion", "garlic"});
+    CHECK(with("coriander seed 20 g").items.front().ingredient == "coriander-seed");
+    CHECK_FALSE(with("no coriander").notes.empty());
+    // Without such a line a kind takes in all of it, and a food by its own name says more.
+    const Inventory nuts = with("no nuts\nwalnuts 100 g");
+    CHECK(nuts.missing.size() > 8);
+    CHECK(std::find(nuts.missing.begin(), nuts.missing.end(), "walnut") == nuts.missing.end());
+}
+
+TEST_CASE("each line of a list tells how it was understood") {
+    const Inventory list = good("spinach 400 g\nparsley, some\nno sorrel\nnothing else");
+    REQUIRE(list.read.size() == 4);
+    CHECK(has(list.read[0].as, "spinach, 400 g"));
+    CHECK(has(list.read[1].as, "parsley, no weight"));
+    CHECK(has(list.read[2].as, "none"));
+}
+
+TEST_CASE("a list is told from a formula by what it says") {
+    for (const auto* text : {"spinach 400 g\nno chard", "nothing else", "chard plenty\nspinach 400 g", R"({"have": []})"})
+        CHECK(looks_like_stock(text, "x", knowledge()));
+    for (const auto* text :
+         {"Green sausage\n\n1 kg pork shoulder\n18 g salt", R"({"title": "x", "lines": []})", "No garlic sausage\n\n1 kg pork"})
+        CHECK_FALSE(looks_like_stock(text, "x", knowledge()));
+}
+
+TEST_CASE("no name is offered that is another food") {
+    for (const auto* text : {"butter beans 400 g", "vegan 3 g", "gluten 5 g"}) {
+        const auto list = read_inventory(text, "i.txt", knowledge());
+        if (list) continue;
+        for (const auto& hint : list.error().hints) {
+            CAPTURE(text, hint);
+            CHECK(hint != "peanut butter");
+            CHECK(hint != "table salt");
+        }
+    }
 }

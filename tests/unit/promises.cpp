@@ -1,0 +1,48 @@
+// A title that promises what its lines break.
+#include "safety/promises.hpp"
+
+#include "support/catch.hpp"
+#include "support/kitchen.hpp"
+
+using namespace standin;
+
+namespace {
+
+std::vector<CautionText> cautions(const std::string& title, std::vector<std::string> foods, const std::string& casing = {}) {
+    Formula made;
+    made.title = title;
+    for (auto& food : foods) made.lines.push_back(line(food, 100));
+    if (!casing.empty()) made.beside.push_back({casing, "a casing: it holds the mass"});
+    return broken_promises(made, knowledge());
+}
+
+}  // namespace
+
+TEST_CASE("promises: a broken one is told with the lines that break it") {
+    for (const auto* title :
+         {"Nut-free green sausage", "Green sausage, free of nuts", "Green sausage without nuts", "no nuts!", "nutfree links"}) {
+        CAPTURE(title);
+        const auto told = cautions(title, {"pork-shoulder", "peanut"});
+        REQUIRE(told.size() == 1);
+        CHECK(told.front().text.find("peanut") != std::string::npos);
+    }
+    CHECK(cautions("Gluten-free bangers", {"pork-shoulder", "rusk"}).size() == 1);
+    CHECK(cautions("Gluten free bangers", {"pork-shoulder", "rice-flour"}).empty());
+    CHECK(cautions("Vegetarian sausage", {"tofu", "gelatin"}).size() == 1);
+    CHECK(cautions("Dairy-free boudin", {"pork-shoulder", "ghee"}).size() == 1);
+    CHECK(cautions("Pork-free merguez", {"lamb-shoulder"}, "2 m hog casings").size() == 1);
+    CHECK(cautions("Meatless links", {"chicken-stock", "tofu"}).size() == 1);
+}
+
+TEST_CASE("promises: a plain title promises nothing") {
+    CHECK(cautions("Hedgerow green", {"pork-shoulder", "peanut"}).empty());
+    CHECK(cautions("Pork and nut sausage", {"pork-shoulder", "walnut"}).empty());
+    CHECK(cautions("Garlic sausage", {"pork-shoulder", "garlic"}).empty());
+}
+
+TEST_CASE("promises: what no record can vouch for is said") {
+    const auto told = cautions("Halal merguez", {"lamb-shoulder"});
+    REQUIRE(told.size() == 1);
+    CHECK(told.front().text.find("slaughtered") != std::string::npos);
+    CHECK(cautions("Halal merguez", {"lamb-shoulder", "white-wine"}).front().text.find("white wine") != std::string::npos);
+}

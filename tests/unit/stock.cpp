@@ -1,0 +1,115 @@
+// What a list says, and what is presumed where it says nothing.
+#include "substitute/stock.hpp"
+
+#include "formula/formats/reading.hpp"
+#include "models/as_bought.hpp"
+#include "support/catch.hpp"
+#include "support/kitchen.hpp"
+
+using namespace standin;
+
+namespace {
+
+Formula green() {
+    return formula({line("pork-shoulder", 1500), line("pork-backfat", 300), line("spinach", 300), line("parsley", 80), line("serrano", 30),
+                    line("garlic", 20), line("tomatillo", 200), line("bottled-lime-juice", 30), line("dried-oregano", 4),
+                    line("black-pepper", 4), line("breadcrumb", 60), line("table-salt", 32), line("water", 80)});
+}
+
+Stock stock_of(const Formula& made, const std::string& list, std::vector<std::string> without = {}) {
+    static const Evaluator evaluator(knowledge(), 16, 1);
+    static const Options options;
+    AdaptRequest request;
+    if (!list.empty()) {
+        auto have = read_inventory(list, "list", knowledge(), &made);
+        if (!have) FAIL(have.error().where + " " + have.error().message);
+        request.have = std::move(*have);
+    }
+    request.without = std::move(without);
+    auto stock = Stock::of(made, request, {evaluator, options});
+    if (!stock) FAIL(stock.error().message);
+    return std::move(*stock);
+}
+
+bool there(const Stock& stock, const std::string& id) { return stock.offer(*knowledge().ingredient(id)).on_hand; }
+
+const Presumption* presumed(const Stock& stock, const std::string& id) {
+    for (const auto& one : stock.presumed())
+        if (one.ingredient == id) return &one;
+    return nullptr;
+}
+
+}  // namespace
+
+TEST_CASE("stock: only what is fresh is presumed missing, and only because its kin is listed") {
+    const Stock stock =
+        stock_of(green(), "chard 400 g\ncilantro 1 bunch\njalapeno 100 g\nred onion 3\nwalnuts 100 g\nlemons 4\noats 200 g");
+    for (const auto* id : {"spinach", "parsley", "serrano"}) CHECK_FALSE(there(stock, id));
+    for (const auto* id : {"pork-shoulder", "pork-backfat", "garlic", "tomatillo", "bottled-lime-juice", "dried-oregano", "black-pepper",
+                           "breadcrumb", "table-salt", "water"}) {
+        CAPTURE(id);
+        CHECK(there(stock, id));
+    }
+    const Presumption* spinach = presumed(stock, "spinach");
+    REQUIRE(spinach != nullptr);
+    CHECK(spinach->matters);
+    CHECK_FALSE(spinach->on_hand);
+    CHECK(spinach->add == "spinach plenty");
+    CHECK(spinach->says.find("chard") != std::string::npos);
+    CHECK(stock.presumed().front().matters);
+}
+
+TEST_CASE("stock: green tomatoes on the list make tomatillos missing; no fruit on it leaves them") {
+    CHECK_FALSE(there(stock_of(green(), "green tomatoes 500 g"), "tomatillo"));
+    CHECK(there(stock_of(green(), "spinach 500 g"), "tomatillo"));
+    CHECK(there(stock_of(green(), "zucchini 500 g"), "spinach"));
+}
+
+TEST_CASE("stock: nothing else closes what the list is about") {
+    const Stock garden = stock_of(green(), "borage 500 g\nno spinach\nnothing else");
+    for (const auto* id : {"spinach", "parsley", "serrano", "garlic", "tomatillo"}) CHECK_FALSE(there(garden, id));
+    for (const auto* id : {"pork-shoulder", "pork-backfat", "table-salt", "water", "black-pepper", "breadcrumb", "dried-oregano"}) {
+        CAPTURE(id);
+        CHECK(there(garden, id));
+    }
+    CHECK(garden.presumed().front().matters);
+    CHECK(garden.presumed().front().says.find("pork shoulder") != std::string::npos);
+    const Stock larder = stock_of(green(), "spinach 400 g\npork shoulder 2 kg\nblack pepper plenty\nnothing else");
+    for (const auto* id : {"pork-backfat", "parsley", "dried-oregano", "breadcrumb"}) CHECK_FALSE(there(larder, id));
+    for (const auto* id : {"pork-shoulder", "table-salt", "water", "black-pepper"}) CHECK(there(larder, id));
+}
+
+TEST_CASE("stock: everything else is everything else") {
+    const Stock stock = stock_of(green(), "no spinach\neverything else");
+    CHECK_FALSE(there(stock, "spinach"));
+    CHECK(there(stock, "parsley"));
+    CHECK(there(stock, "chard"));
+    CHECK(stock.can_bring(*knowledge().ingredient("chard")));
+}
+
+TEST_CASE("stock: weights are as picked, and a line gets what is left when it is trimmed") {
+    const Stock stock = stock_of(green(), "spinach 400 g");
+    const Ingredient& spinach = *knowledge().ingredient("spinach");
+    REQUIRE(spinach.edible);
+    CHECK(stock.offer(spinach).grams == Approx(400));
+    CHECK(*stock.offer(line("spinach", 300)).grams == Approx(400 * spinach.edible->band.mid / 100));
+    CHECK(*stock.offer(line("spinach", 300, {"stemmed"})).grams == Approx(400));  // weighed before it is stemmed
+    Line blanched = line("spinach", 300, {"blanched"});
+    blanched.weighed_prepared = true;
+    CHECK(*stock.offer(blanched).grams * bought_per_gram(blanched, knowledge()) == Approx(400));
+    // A bunch is measured without what is cut away.
+    const Stock bunches = stock_of(green(), "parsley 2 bunches"), grams = stock_of(green(), "parsley 1 bunch\nparsley 1 bunch");
+    CHECK(*bunches.offer(line("parsley", 80)).grams == Approx(*grams.offer(line("parsley", 80)).grams));
+}
+
+TEST_CASE("stock: what is excluded is told, and nothing with a new allergen comes in") {
+    const Stock stock = stock_of(green(), "", {"chiles"});
+    REQUIRE(stock.excluded().size() == 1);
+    CHECK(stock.excluded().front().lines == std::vector<std::string>{"serrano"});
+    CHECK_FALSE(there(stock, "jalapeno"));
+    for (const auto* id : {"pistachio", "milk-powder", "celery", "white-wine", "mustard-greens"}) {
+        CAPTURE(id);
+        CHECK_FALSE(stock.can_bring(*knowledge().ingredient(id)));
+    }
+    CHECK(stock.can_bring(*knowledge().ingredient("wheat-flour")));  // breadcrumbs hold wheat already
+}
