@@ -119,7 +119,10 @@ double by_glpk(const Problem& p, bool integer) {
     const auto salt_above = [&](const Material& m) { return 100 * m[Amount::salt] - p.least_salt * m[Amount::mass]; };
     if (p.least_salt > 0) limit(salt_above(p.start_total), [&](std::size_t m) { return -salt_above(p.moves[m].per_gram); });
     for (const auto& l : p.limits)
-        limit(l.grams, [&](std::size_t m) { return std::find(l.moves.begin(), l.moves.end(), m) != l.moves.end() ? 1.0 : 0.0; });
+        limit(l.grams, [&](std::size_t m) {
+            if (std::find(l.moves.begin(), l.moves.end(), m) == l.moves.end()) return 0.0;
+            return l.as_bought ? p.moves[m].bought : 1.0;
+        });
     glp_load_matrix(lp.get(), static_cast<int>(values.size()) - 1, rows.data(), columns.data(), values.data());
     glp_term_out(GLP_OFF);
     if (!integer) {

@@ -49,7 +49,7 @@ public:
         }
         for (const auto& limit : p.limits) {
             double used = 0;
-            for (const auto m : limit.moves) used += y[m] * p.moves[m].most;
+            for (const auto m : limit.moves) used += y[m] * p.moves[m].most * (limit.as_bought ? p.moves[m].bought : 1);
             sum += std::max(0.0, limit.grams > 0 ? used / limit.grams - 1 : used);
         }
         return sum;

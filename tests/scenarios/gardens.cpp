@@ -49,7 +49,7 @@ const std::vector<Garden>& gardens() {
         {"chard for spinach, the rest as ever", "hedge", "chard 500 g\nno spinach", {"spinach"}, {"chard"}},
         {"a greens row that says all",
          "hedge",
-         "chard 400 g\nkale 1 bunch\nflat parsley 2 bunches\nserranos: plenty",
+         "chard 400 g\nkale 1 bunch\nflat-leaf parsley 2 bunches\nserranos: plenty",
          {"spinach"},
          {"chard", "kale"}},
         {"jalapenos for serranos", "hedge", "spinach 500 g\nparsley 1 bunch\n6 jalapenos", {"serrano"}, {"jalapeno"}},

@@ -210,12 +210,16 @@ private:
         return {};
     }
 
-    // One name that has "and" or a comma in it stays whole.
+    // One name that has "and" or a comma in it stays whole; each of several may say again that it is there or not.
     void list(std::string_view names, const TextLine& line, bool on_hand) {
         if (gatherer_.namer().knows(names)) return gatherer_.name(names, origin_of(names, line), on_hand);
-        for (const auto one : parts_of_list(names)) {
-            const auto known = known_without_amount(one);
-            gatherer_.name(known.value_or(one), origin_of(known.value_or(one), line), on_hand);
+        for (const auto part : parts_of_list(names)) {
+            const StockLine again = stock_line(part);
+            const bool there = again.says == StockWord::none ? false : again.says == StockWord::some ? true : on_hand;
+            const auto known = known_without_amount(again.names);
+            const auto bracket = again.names.find(" (");
+            const auto name = known ? *known : bracket == std::string_view::npos ? again.names : bare(again.names.substr(0, bracket));
+            if (!name.empty()) gatherer_.name(name, origin_of(name, line), there);
         }
     }
 
