@@ -3,6 +3,7 @@
 
 #include <map>
 
+#include "core/names.hpp"
 #include "safety/exclusions.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
@@ -94,6 +95,20 @@ TEST_CASE("kinds: every allergen that a food holds, or may hold, is taken in by 
             REQUIRE(kind != nullptr);
             CHECK(belongs(ingredient, *kind, knowledge()));
         }
+}
+
+TEST_CASE("kinds: what stands on the label of a compound food is taken in by its word") {
+    std::size_t parts = 0;
+    for (const auto& ingredient : knowledge().records().ingredients)
+        for (const auto& part : ingredient.label)
+            for (const auto* word : {"garlic", "onion", "tomato", "vinegar", "mustard", "celery", "soy", "milk", "egg", "wheat", "fish",
+                                     "paprika", "coriander", "rice", "sesame", "black pepper", "anchovy", "barley"}) {
+                if ((" " + fold(part) + " ").find(" " + std::string(word) + " ") == std::string::npos) continue;
+                CAPTURE(ingredient.id, part, word);
+                CHECK(belongs(ingredient, *kind_named(word, knowledge()), knowledge()));
+                ++parts;
+            }
+    CHECK(parts > 20);
 }
 
 TEST_CASE("kinds: every beast is taken in by meat, seafood and its own word") {
