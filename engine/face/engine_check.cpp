@@ -63,6 +63,7 @@ FileCheck check_knowledge(const std::string& folder, CheckAnswer& answer) {
         else if (alone || here.count(finding.where)) result.warnings.push_back({"", "", "", finding.message, finding.where, finding.hints});
     if (result.errors.empty()) look_closer(all, files, alone, result);
     answer.coverage = coverage_of(files.records, all.sources);
+    answer.by_role = coverage_by_role(files.records, all.sources);
     answer.counts = count(files.records, answer.coverage);
     return result;
 }

@@ -106,6 +106,8 @@ private:
     void composition(const Ingredient& i) {
         for (const auto& step : i.already)
             if (!preparations_.count(step)) add("ingredient " + i.id, "no preparation \"" + step + "\"", nearest_id(step, preparations_));
+        if (!i.made_of.empty() && !ingredients_.count(i.made_of))
+            add("ingredient " + i.id, "no ingredient \"" + i.made_of + "\"", nearest_id(i.made_of, ingredients_));
         if (!i.ready_by.empty() && !preparations_.count(i.ready_by))
             add("ingredient " + i.id, "no preparation \"" + i.ready_by + "\"", nearest_id(i.ready_by, preparations_));
         const auto& c = i.composition;

@@ -17,7 +17,7 @@ struct Group {
 // The first group that fits takes the reference.
 constexpr std::array<Group, 14> groups{{
     {"composition", "ingredient ", {"composition", "sulphites"}},
-    {"pigment", "ingredient ", {"chlorophyll", "tint"}},
+    {"pigment", "ingredient ", {"chlorophyll", "lutein", "tint"}},
     {"heat", "ingredient ", {"capsaicinoids", "pungency", "pod_sigma", "lot_sigma"}},
     {"acid", "ingredient ", {"ph", "titratable", "buffer"}},
     {"binding", "ingredient ", {"bind"}},
@@ -42,7 +42,9 @@ bool fits(const Group& group, const Reference& reference) {
     return false;
 }
 
-void add(Coverage& to, SourceKind kind) {
+}  // namespace
+
+void count_in(Coverage& to, SourceKind kind) {
     switch (kind) {
         case SourceKind::published:
             ++to.published;
@@ -59,8 +61,6 @@ void add(Coverage& to, SourceKind kind) {
     }
 }
 
-}  // namespace
-
 std::vector<Coverage> coverage_of(const Records& records, const std::vector<SourceRecord>& sources) {
     std::unordered_map<std::string, SourceKind> kinds;
     for (const auto& source : sources) kinds.emplace(source.id, source.kind);
@@ -71,7 +71,7 @@ std::vector<Coverage> coverage_of(const Records& records, const std::vector<Sour
         if (kind == kinds.end()) continue;
         for (std::size_t g = 0; g < groups.size(); ++g)
             if (fits(groups[g], reference)) {
-                add(all[g], kind->second);
+                count_in(all[g], kind->second);
                 break;
             }
     }

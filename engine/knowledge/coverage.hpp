@@ -13,4 +13,10 @@ namespace standin {
 /// counted. Groups stand in the order of the README, also where nothing is in them.
 std::vector<Coverage> coverage_of(const Records& records, const std::vector<SourceRecord>& sources);
 
+/// The same for the currency of each role alone, over the ingredients that carry the role: what the doses hang on.
+std::vector<Coverage> coverage_by_role(const Records& records, const std::vector<SourceRecord>& sources);
+
+/// One more number of that kind.
+void count_in(Coverage& to, SourceKind kind);
+
 }  // namespace standin

@@ -23,6 +23,7 @@ public:
         preparations();
         roles();
         for (auto& doubt : doubts_about_bands(records_)) doubts_.push_back(std::move(doubt));
+        for (auto& doubt : doubts_about_kin(records_)) doubts_.push_back(std::move(doubt));
         detours();
         acids();
         conditions();

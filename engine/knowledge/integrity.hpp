@@ -23,4 +23,7 @@ std::vector<Doubt> doubts_about(const Records& records);
 /// The part of it that looks at bands.
 std::vector<Doubt> doubts_about_bands(const Records& records);
 
+/// The part of it that compares a food with what it is made of, and the green of a leaf with its lutein.
+std::vector<Doubt> doubts_about_kin(const Records& records);
+
 }  // namespace standin

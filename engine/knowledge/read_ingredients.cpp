@@ -102,6 +102,7 @@ std::vector<int> season_of(ObjectReader& r) {
 void read_numbers(ObjectReader& r, Ingredient& i) {
     i.chlorophyll = quantity_if(r, "chlorophyll", {"mg/kg"});
     i.capsaicinoids = quantity_if(r, "capsaicinoids", {"mg/kg"});
+    i.lutein = quantity_if(r, "lutein", {"mg/kg"});
     i.pungency = quantity_if(r, "pungency", {"mg/kg"});
     i.pod_sigma = quantity_if(r, "pod_sigma", {"ln"});
     i.lot_sigma = quantity_if(r, "lot_sigma", {"ln"});
@@ -111,7 +112,7 @@ void read_numbers(ObjectReader& r, Ingredient& i) {
     i.most_g_per_kg = quantity_if(r, "most_g_per_kg", {"g/kg"});
     if (i.most_g_per_kg && !(i.most_g_per_kg->band.low > 0 && i.most_g_per_kg->band.high <= 1000))
         r.fault("most_g_per_kg", "the most of a food in a kilo of batch lies above 0 and up to 1000 g/kg");
-    for (const auto* q : {&i.chlorophyll, &i.capsaicinoids, &i.pungency, &i.strength, &i.edible, &i.sulphites})
+    for (const auto* q : {&i.chlorophyll, &i.lutein, &i.capsaicinoids, &i.pungency, &i.strength, &i.edible, &i.sulphites})
         if (*q && (*q)->band.low < 0) r.problems().add(r.place(), "\"" + i.id + "\": a quantity of food cannot be negative");
 }
 
@@ -127,6 +128,8 @@ Ingredient ingredient_of(const JsonNode& node, const std::string& family, Proble
     i.ready_by = r.text_or("ready_by");
     i.latin = r.text_or("latin");
     i.note = r.text_or("note");
+    i.made_of = r.text_or("made_of");
+    i.apart = r.text_or("apart");
     i.storage = r.text_or("storage");
     i.roles = enumerated_list<Role>(r, "roles");
     if (i.roles.empty()) r.fault("roles", "an ingredient needs at least one role");

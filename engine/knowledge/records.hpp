@@ -86,6 +86,8 @@ struct Ingredient {
     Tissue tissue = Tissue::dry;
     Composition composition;
     std::optional<Quantity> chlorophyll, capsaicinoids, pungency, pod_sigma, lot_sigma, strength, edible, sulphites;
+    std::optional<Quantity> lutein;  // with zeaxanthin: what the green of a leaf is checked against
+    std::string made_of, apart;      // the food it is dried or ground from; why it differs from its kin
     std::optional<Acidity> acidity;
     std::optional<MeatRecord> meat;
     std::optional<BindingRecord> binding;

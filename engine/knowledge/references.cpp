@@ -24,6 +24,7 @@ void collect(const Ingredient& i, Collector& to) {
     to.record("ingredient " + i.id);
     to.note("composition", i.composition.source);
     to.note("chlorophyll", i.chlorophyll);
+    to.note("lutein", i.lutein);
     to.note("capsaicinoids", i.capsaicinoids);
     to.note("pungency", i.pungency);
     to.note("pod_sigma", i.pod_sigma);

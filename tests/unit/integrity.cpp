@@ -45,7 +45,8 @@ Quantity guessed(double low, double mid, double high, const char* unit) { return
 TEST_CASE("the real knowledge raises only doubts that its README explains") {
     std::map<std::string_view, std::vector<std::string>> kinds;
     for (const auto& doubt : doubts_about(knowledge().records())) kinds[doubt.kind].push_back(doubt.about + ": " + doubt.detail);
-    const std::set<std::string_view> explained{"uncited-source", "band-narrow", "band-wide", "no-season", "composition-explained"};
+    const std::set<std::string_view> explained{"uncited-source", "band-narrow",           "band-wide",
+                                               "no-season",      "composition-explained", "kin-explained"};
     for (const auto& [kind, cases] : kinds) {
         CAPTURE(kind, cases);
         CHECK(explained.count(kind) == 1);
@@ -59,6 +60,32 @@ TEST_CASE("doubts of one kind stand together") {
         if (doubt.kind != last) CHECK(done.insert(doubt.kind).second);
         last = doubt.kind;
     }
+}
+
+TEST_CASE("kin that disagree: dried and fresh, leaf and lutein") {
+    CHECK(new_after("kin-apart", [](Records& r) {
+              ingredient(r, "dried-basil").chlorophyll->band = {10, 20, 30};
+          }) == Keys{"ingredient dried-basil"});
+    CHECK(new_after("kin-missing", [](Records& r) { ingredient(r, "dried-basil").chlorophyll.reset(); }) == Keys{"ingredient dried-basil"});
+    CHECK(new_after("kin-apart", [](Records& r) {
+              ingredient(r, "ancho").capsaicinoids->band = {500, 900, 1500};
+          }) == Keys{"ingredient ancho"});
+    const auto pale = [](Records& r) { ingredient(r, "spinach").chlorophyll->band = {5, 8, 13}; };
+    CHECK(new_after("kin-apart", pale).count("ingredient spinach") == 1);
+    CHECK(new_after("kin-explained", [&](Records& r) {
+              pale(r);
+              ingredient(r, "spinach").apart = "grown in the dark";
+          }) == Keys{"ingredient spinach"});
+}
+
+TEST_CASE("the currency of a role is counted over the ingredients that carry it") {
+    const auto& records = knowledge().records();
+    const auto all = coverage_by_role(records, records.sources);
+    const auto green = std::find_if(all.begin(), all.end(), [](const Coverage& c) { return c.group == "green, chlorophyll"; });
+    REQUIRE(green != all.end());
+    std::size_t greens = 0;
+    for (const auto& i : records.ingredients) greens += i.chlorophyll && std::count(i.roles.begin(), i.roles.end(), Role::green) > 0;
+    CHECK(green->published + green->common_practice + green->from_memory + green->judgement == greens);
 }
 
 TEST_CASE("an ingredient no swap names, and a role without a stand-in") {

@@ -100,6 +100,7 @@ std::string check_json(const CheckAnswer& answer) {
                          {"derived_swaps", c->derived_swaps}, {"rules", c->rules}};
         out["by_source_kind"] = by_kind(*c);
         for (const auto& group : answer.coverage) out["coverage"][group.group] = by_kind(group);
+        for (const auto& group : answer.by_role) out["coverage_by_role"][group.group] = by_kind(group);
     }
     return printed(out);
 }

@@ -36,19 +36,34 @@ std::string warnings_part(const std::vector<CheckWarning>& all, bool full, const
     return out;
 }
 
+std::string with_share(std::size_t part, std::size_t all) {
+    return std::to_string(part) + (all == 0 ? std::string() : " (" + std::to_string((100 * part + all / 2) / all) + " %)");
+}
+
+class KindsTable {
+public:
+    void row(const std::string& what, const auto& c) {
+        const std::size_t all = c.published + c.common_practice + c.from_memory + c.judgement;
+        table_.row({what, with_share(c.published, all), std::to_string(c.common_practice), std::to_string(c.from_memory),
+                    with_share(c.judgement, all)});
+    }
+    std::string page(const Look& look) const { return table_.page(look); }
+
+private:
+    Table table_{{{"", Align::left},
+                  {"published", Align::right},
+                  {"common-practice", Align::right},
+                  {"from-memory", Align::right},
+                  {"judgement", Align::right}}};
+};
+
 std::string coverage_part(const CheckAnswer& answer, const Look& look) {
-    Table kinds({{"", Align::left},
-                 {"published", Align::right},
-                 {"common-practice", Align::right},
-                 {"from-memory", Align::right},
-                 {"judgement", Align::right}});
-    const auto row = [&](const std::string& what, const auto& c) {
-        kinds.row({what, std::to_string(c.published), std::to_string(c.common_practice), std::to_string(c.from_memory),
-                   std::to_string(c.judgement)});
-    };
-    for (const auto& group : answer.coverage) row(group.group, group);
-    row("all", *answer.counts);
-    return heading("Where its numbers come from", look) + kinds.page(look);
+    KindsTable kinds, roles;
+    for (const auto& group : answer.coverage) kinds.row(group.group, group);
+    kinds.row("all", *answer.counts);
+    for (const auto& group : answer.by_role) roles.row(group.group, group);
+    return heading("Where its numbers come from", look) + kinds.page(look) +
+           heading("Where the numbers come from that set the doses, by role", look) + roles.page(look);
 }
 
 std::string counts_part(const KnowledgeCounts& c, const Look& look) {

@@ -105,6 +105,7 @@ struct CheckAnswer {
     std::vector<FileCheck> files;
     std::optional<KnowledgeCounts> counts;  ///< when a knowledge folder was among them
     std::vector<Coverage> coverage;         ///< with the counts: every number once
+    std::vector<Coverage> by_role;          ///< with the counts: the numbers that set the doses, a row for each currency of a role
 };
 
 /// Answers questions without changing: any number of threads may ask one engine at once.
