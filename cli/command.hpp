@@ -1,6 +1,7 @@
 // What the command line asks for, and the commands that answer it.
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
@@ -10,12 +11,13 @@
 #include <vector>
 
 #include "standin/property.hpp"
+#include "standin/reason.hpp"
 #include "standin/vocabulary.hpp"
 
 namespace standin::cli {
 
 enum class ColourChoice { when_fit, always, never };
-enum class Units { metric, us, both };
+using standin::Units;
 
 /// A command line, understood.
 struct Call {
@@ -38,8 +40,12 @@ struct Call {
     std::string meat, total, piece, casing, link;
     bool as_much = false;
     std::vector<std::string> only;
-    Units units = Units::metric;
-    std::string html;  ///< where a page goes; empty: none
+    std::optional<Units> units;                ///< absent: as the maker wrote the formula
+    bool full = false;                         ///< every part of the answer, with the numbers behind it
+    std::string save;                          ///< where the formula asked for goes; empty: nowhere
+    bool sheet = false;                        ///< the bench sheet of a variant in place of the answer
+    std::optional<std::size_t> variant, take;  ///< which one is meant, from 1
+    std::string html;                          ///< where a page goes; empty: none
 };
 
 /// Exit codes; those from 64 up as sysexits.h has them.
@@ -47,9 +53,9 @@ enum Exit : int { done = 0, unmet = 1, usage = 64, bad_data = 65, no_file = 66, 
 
 struct Command {
     std::string_view name, operands, summary;
-    std::string_view detail;  ///< a sentence or two for its help page
-    std::string_view example;
-    std::size_t least, most;  ///< how many operands
+    std::string_view detail;                   ///< a sentence or two for its help page
+    std::array<std::string_view, 2> examples;  ///< that run
+    std::size_t least, most;                   ///< how many operands
     int (*run)(const Call&);
 };
 

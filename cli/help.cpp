@@ -28,6 +28,12 @@ std::string options_of(const Command* command) {
            entry("--version", "the version");
 }
 
+std::string examples(const Command& command) {
+    std::string text;
+    for (const auto example : command.examples) text += "  " + std::string(example) + "\n";
+    return text;
+}
+
 }  // namespace
 
 std::string help_page() {
@@ -42,13 +48,13 @@ std::string help_page() {
                 "something that cannot be met; 64 wrong use; 65 bad data; 66 no such file; 73, 74 cannot write.",
                 right) +
             "\n";
-    return page + "\nExample\n  " + std::string(commands().front().example) + "\n";
+    return page + "\nExamples\n" + examples(commands()[2]);
 }
 
 std::string help_page(const Command& command) {
     return wrap("standin " + std::string(command.name) + ": " + std::string(command.summary), right) + "\n\nUsage: standin " +
            std::string(command.name) + " " + std::string(command.operands) + " [options]\n\n" + wrap(command.detail, right) + "\n" +
-           options_of(&command) + "\nExample\n  " + std::string(command.example) + "\n";
+           options_of(&command) + "\nExamples\n" + examples(command);
 }
 
 }  // namespace standin::cli

@@ -74,7 +74,7 @@ Complaint why(Call& call, const std::string& text) {
     return "expected a property: " + known + ", or a key of the JSON answer";
 }
 
-constexpr std::array<OptionRule, 28> rules{{
+constexpr std::array<OptionRule, 33> rules{{
     {"--have", "FILE", "what is on hand, text or JSON: 'spinach 400 g', 'chard plenty', 'no cilantro'", "adapt",
      [](Call& c, const std::string& v) { return filled(c.have.emplace(), v); }},
     {"--want", "W", "a want word or a condition such as 'ph>=5.6'; may be repeated", "adapt",
@@ -97,7 +97,15 @@ constexpr std::array<OptionRule, 28> rules{{
     {"--casing", "D", "stuff it into a casing this wide: 32mm, 1 1/4 in", "sheet",
      [](Call& c, const std::string& v) { return filled(c.casing, v); }},
     {"--link", "L", "length of one link: 12cm, 5 in", "sheet", [](Call& c, const std::string& v) { return filled(c.link, v); }},
-    {"--units", "U", "metric, us or both", "sheet", units},
+    {"--units", "U", "metric, us or both; else as the formula is written", "predict swaps adapt compare sheet", units},
+    {"--full", "", "every part of the answer, with the numbers behind it", "predict swaps adapt compare", on<&Call::full>},
+    {"--save", "FILE", "write the variant, or the formula with the stand-in taken, as a formula of its own; .json: as JSON", "adapt swaps",
+     [](Call& c, const std::string& v) { return filled(c.save, v); }},
+    {"--sheet", "", "the bench sheet of a variant in place of the answer", "adapt", on<&Call::sheet>},
+    {"--variant", "N", "which variant --save and --sheet mean, or `-` where it is an answer of adapt (1)", "adapt sheet predict",
+     [](Call& c, const std::string& v) { return whole<std::size_t>(c.variant.emplace(), v, 1, 100); }},
+    {"--take", "N", "which stand-in --save means (1)", "swaps",
+     [](Call& c, const std::string& v) { return whole<std::size_t>(c.take.emplace(), v, 1, 100); }},
     {"--html", "FILE", "also write the page as one self-contained HTML file", "predict swaps adapt compare sheet",
      [](Call& c, const std::string& v) { return filled(c.html, v); }},
     {"--to", "FORM", "text, json or jsonld (a schema.org recipe)", "convert", to},

@@ -83,7 +83,7 @@ std::optional<Error> take(Call& call, const Line& line, const Command& command) 
     call.operands = line.operands;
     if (call.operands.size() < command.least)
         return complaint(call.command + " needs " + std::string(command.operands),
-                         {"for example: " + std::string(command.example), see(&command)});
+                         {"for example: " + std::string(command.examples.front()), see(&command)});
     if (call.operands.size() > command.most)
         return complaint(
             call.command + " takes only " + std::string(command.operands) + ": too much is `" + call.operands[command.most] + "`",

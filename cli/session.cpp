@@ -6,7 +6,9 @@
 #include <memory>
 
 #include "log.hpp"
+#include "saved_formula.hpp"
 #include "terminal.hpp"
+#include "whole_file.hpp"
 
 namespace standin::cli {
 namespace {
@@ -68,8 +70,9 @@ Result<std::string> read_text(const std::string& path) {
     return text;
 }
 
-Result<Formula> load_formula(const Engine& engine, const std::string& path) {
-    const auto text = read_text(path);
+Result<Formula> load_formula(const Engine& engine, const std::string& path, const Call& call) {
+    auto text = read_text(path);
+    if (text) text = formula_within(std::move(*text), call.variant.value_or(1), shown_name(path));
     if (!text) return Failure(text.error());
     return engine.read_formula(*text, shown_name(path));
 }
@@ -88,20 +91,30 @@ int deliver(std::string_view page, int code) {
     return cannot_write;
 }
 
-int deliver(const Call& call, const std::string& html, std::string_view page, int code) {
-    if (call.html.empty()) return deliver(page, code);
-    if (call.html == "-") {
-        if (call.json)
-            return complain({Trouble::usage, "--json and --html - both want standard output", {}, {"write the page to a file"}},
-                            call.colour);
-        return deliver(html, code);
+int deliver(const Call& call, const Answer& answer, int code) {
+    const auto wrong_use = [&](const char* what, const char* hint) { return complain({Trouble::usage, what, {}, {hint}}, call.colour); };
+    std::string_view page = answer.page;
+    std::vector<Output> files;
+    for (const auto& [path, text] : {std::pair(&call.html, &answer.html), std::pair(&call.save, &answer.saved)}) {
+        if (path->empty()) continue;
+        if (*path != "-") {
+            files.push_back({*path, *text});
+            continue;
+        }
+        if (call.json) return wrong_use("--json and a file called - both want standard output", "write to a file");
+        if (page.data() != answer.page.data()) return wrong_use("--html - and --save - both want standard output", "write one to a file");
+        page = *text;
     }
-    const std::unique_ptr<std::FILE, void (*)(std::FILE*)> file(std::fopen(call.html.c_str(), "wb"), close_unless_input);
-    if (!file) return complain({Trouble::unwritable, "cannot create this file", call.html, {}}, call.colour);
-    if (std::fwrite(html.data(), 1, html.size(), file.get()) != html.size() || std::fflush(file.get()) != 0) {
-        complain({Trouble::unwritable, "cannot write this file", call.html, {}}, call.colour);
-        return cannot_write;
-    }
+    if (files.size() > 1 && files[0].path == files[1].path) return wrong_use("--html and --save name the same file", "give each its own");
+    std::vector<std::string> inputs = call.operands;
+    if (call.have) inputs.push_back(*call.have);
+    for (const auto& file : files)
+        if (const auto harm = would_harm(file.path, inputs, call.knowledge)) return complain(*harm, call.colour);
+    for (const auto& file : files)
+        if (const auto failed = write_whole(file)) {
+            const int trouble = complain(failed->error, call.colour);
+            return failed->full ? cannot_write : trouble;
+        }
     return deliver(page, code);
 }
 

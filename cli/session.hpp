@@ -18,15 +18,22 @@ Result<std::string> read_text(const std::string& path);
 /// The name of a file in messages.
 std::string shown_name(const std::string& path);
 
-/// Reads a file and understands it as a formula.
-Result<Formula> load_formula(const Engine& engine, const std::string& path);
+/// Reads a file and understands it as a formula; of a JSON answer of `adapt` or `swaps` the variant that the call means.
+Result<Formula> load_formula(const Engine& engine, const std::string& path, const Call& call);
 
 /// Writes the error to standard error, hints below it, and gives its exit code.
 int complain(const Error& error, ColourChoice colour = ColourChoice::when_fit);
 
-/// Writes the HTML page where the call asks for one, and then `page` to standard output: a file that cannot be written leaves that empty.
-/// `--html -` puts the HTML in place of the page.
-int deliver(const Call& call, const std::string& html, std::string_view page, int code = done);
+/// What an answer comes to: the page, and what goes into the files that the call names.
+struct Answer {
+    std::string page;
+    std::string html;   ///< where --html is given
+    std::string saved;  ///< where --save is given
+};
+
+/// Writes the files, each whole or not at all and never over what was read, and then the page to standard output: a file that cannot be
+/// written leaves that empty. `--html -` and `--save -` put their text in place of the page.
+int deliver(const Call& call, const Answer& answer, int code = done);
 
 /// Writes a finished page to standard output; `code`, or what became of it.
 int deliver(std::string_view page, int code = done);

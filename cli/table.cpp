@@ -28,14 +28,32 @@ std::vector<int> Table::widths(int room) const {
         widths.push_back(w);
     }
     const auto total = [&] { return std::accumulate(widths.begin(), widths.end(), gap * (static_cast<int>(widths.size()) - 1)); };
-    while (total() > room) {
-        int* widest = nullptr;
-        for (std::size_t c = 0; c < widths.size(); ++c)
-            if (columns_[c].align == Align::left && widths[c] > narrowest && (!widest || widths[c] > *widest)) widest = &widths[c];
-        if (!widest) break;
-        --*widest;
-    }
+    // No narrower than the longest word of a column, so that none is broken; only where that is not enough are words cut.
+    for (const bool whole_words : {true, false})
+        while (total() > room) {
+            int* widest = nullptr;
+            for (std::size_t c = 0; c < widths.size(); ++c) {
+                const int least = whole_words ? std::max(narrowest, longest_word(c)) : narrowest;
+                if (columns_[c].align == Align::left && widths[c] > least && (!widest || widths[c] > *widest)) widest = &widths[c];
+            }
+            if (!widest) break;
+            --*widest;
+        }
     return widths;
+}
+
+int Table::longest_word(std::size_t column) const {
+    int longest = 0;
+    const auto look_at = [&](const std::string& cell) {
+        for (std::size_t at = 0; at < cell.size();) {
+            const auto end = std::min(cell.find(' ', at), cell.size());
+            longest = std::max(longest, display_width(std::string_view(cell).substr(at, end - at)));
+            at = end + 1;
+        }
+    };
+    look_at(columns_[column].head);
+    for (const auto& row : rows_) look_at(row[column]);
+    return longest;
 }
 
 std::string Table::line(const std::vector<std::string>& cells, const std::vector<int>& widths, int indent) const {

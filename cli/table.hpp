@@ -15,7 +15,7 @@ struct Column {
     Align align = Align::left;
 };
 
-/// Left-aligned columns wrap where the page is too narrow, the widest first.
+/// Left-aligned columns wrap where the page is too narrow, the widest first, between words.
 class Table {
 public:
     explicit Table(std::vector<Column> columns) : columns_(std::move(columns)) {}
@@ -28,6 +28,7 @@ public:
 
 private:
     std::vector<int> widths(int room) const;
+    int longest_word(std::size_t column) const;
     std::string line(const std::vector<std::string>& cells, const std::vector<int>& widths, int indent) const;
 
     std::vector<Column> columns_;

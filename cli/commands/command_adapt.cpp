@@ -4,6 +4,8 @@
 #include "render/html/html_pages.hpp"
 #include "render/json/json.hpp"
 #include "render/text/text.hpp"
+#include "render/units.hpp"
+#include "saved_formula.hpp"
 #include "session.hpp"
 
 namespace standin::cli {
@@ -31,6 +33,37 @@ bool meets_all(const Variant& variant) {
     return std::all_of(variant.wants.begin(), variant.wants.end(), [](const WantResult& w) { return w.met; });
 }
 
+// The variant that --save and --sheet mean; nothing found is no variant.
+Result<const Variant*> chosen(const Call& call, const AdaptAnswer& answer) {
+    const std::size_t number = call.variant.value_or(1), there = answer.variants.size();
+    if (there == 0)
+        return failure(Trouble::unmet, "nothing found does what was asked: there is no variant to write out", {}, answer.conflict);
+    if (number > there)
+        return failure(Trouble::usage, "--variant " + std::to_string(number) + ": there " +
+                                           (there == 1 ? "is only one" : "are only " + std::to_string(there)));
+    return &answer.variants[number - 1];
+}
+
+Result<Answer> answer_of(const Call& call, const AdaptAnswer& answer, const Detail& detail, Engine& engine) {
+    Answer out;
+    const Look look = look_for_output(call.colour);
+    if (call.sheet || !call.save.empty()) {
+        const auto variant = chosen(call, answer);
+        if (!variant) return Failure(variant.error());
+        if (!call.save.empty()) out.saved = saved_formula((*variant)->formula, detail.units, call.save, engine);
+        if (call.sheet) {
+            const auto sheet = engine.sheet((*variant)->formula, {});
+            if (!sheet) return Failure(sheet.error());
+            if (!call.html.empty()) out.html = sheet_html(*sheet, detail.units);
+            out.page = call.json ? sheet_json(*sheet) : sheet_text(*sheet, detail.units, look);
+            return out;
+        }
+    }
+    if (!call.html.empty()) out.html = adapt_html(answer, engine, detail);
+    out.page = call.json ? adapt_json(answer, engine) : adapt_text(answer, engine, detail, look);
+    return out;
+}
+
 }  // namespace
 
 int run_adapt(const Call& call) {
@@ -41,16 +74,18 @@ int run_adapt(const Call& call) {
     options.progress = progress.report();
     auto engine = Engine::open(std::move(options));
     if (!engine) return complain(engine.error(), call.colour);
-    const auto formula = load_formula(*engine, call.operands.front());
+    const auto formula = load_formula(*engine, call.operands.front(), call);
     if (!formula) return complain(formula.error(), call.colour);
     const auto request = request_of(call, *formula, *engine);
     if (!request) return complain(request.error(), call.colour);
     const auto answer = engine->adapt(*formula, *request);
     if (!answer) return complain(answer.error(), call.colour);
+    if (call.variant && call.save.empty() && !call.sheet)
+        return complain({Trouble::usage, "--variant says which variant is meant: it needs --save FILE or --sheet", {}, {}}, call.colour);
     const bool met = answer->conflict.empty() && std::any_of(answer->variants.begin(), answer->variants.end(), meets_all);
-    return deliver(call, call.html.empty() ? "" : adapt_html(*answer, *engine),
-                   call.json ? adapt_json(*answer, *engine) : adapt_text(*answer, *engine, look_for_output(call.colour)),
-                   met ? done : unmet);
+    const Detail detail{call.units.value_or(units_of(*formula)), call.full};
+    const auto out = answer_of(call, *answer, detail, *engine);
+    return out ? deliver(call, *out, met ? done : unmet) : complain(out.error(), call.colour);
 }
 
 }  // namespace standin::cli

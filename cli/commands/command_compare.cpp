@@ -3,6 +3,7 @@
 #include "render/html/html_pages.hpp"
 #include "render/json/json.hpp"
 #include "render/text/text.hpp"
+#include "render/units.hpp"
 #include "session.hpp"
 
 namespace standin::cli {
@@ -14,14 +15,16 @@ int run_compare(const Call& call) {
     if (!engine) return complain(engine.error(), call.colour);
     std::vector<Formula> formulas;
     for (const auto& path : call.operands) {
-        auto formula = load_formula(*engine, path);
+        auto formula = load_formula(*engine, path, call);
         if (!formula) return complain(formula.error(), call.colour);
         formulas.push_back(std::move(*formula));
     }
     const auto answer = engine->compare(formulas);
     if (!answer) return complain(answer.error(), call.colour);
-    return deliver(call, call.html.empty() ? "" : compare_html(answer->formulas),
-                   call.json ? compare_json(*answer) : compare_text(*answer, look_for_output(call.colour)));
+    const Detail detail{call.units.value_or(units_of(formulas.front())), call.full};
+    return deliver(call, {call.json ? compare_json(*answer) : compare_text(*answer, detail, look_for_output(call.colour)),
+                          call.html.empty() ? "" : compare_html(answer->formulas, detail),
+                          {}});
 }
 
 }  // namespace standin::cli

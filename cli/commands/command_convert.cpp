@@ -33,7 +33,7 @@ int run_convert(const Call& call) {
     const auto engine = Engine::open(engine_options(call));
     if (!engine) return complain(engine.error(), call.colour);
     if (call.to.empty()) return report(call, *engine);
-    const auto formula = load_formula(*engine, call.operands.front());
+    const auto formula = load_formula(*engine, call.operands.front(), call);
     if (!formula) return complain(formula.error(), call.colour);
     std::string text = written(call, *engine, *formula);
     if (text.empty() || text.back() != '\n') text += '\n';

@@ -1,6 +1,7 @@
 #include "render/html/html_pages.hpp"
 #include "render/json/json.hpp"
 #include "render/text/text.hpp"
+#include "render/units.hpp"
 #include "session.hpp"
 
 namespace standin::cli {
@@ -15,21 +16,23 @@ int run_predict(const Call& call) {
                         call.colour);
     std::string pages, html;
     for (const auto& path : call.operands) {
-        const auto formula = load_formula(*engine, path);
+        const auto formula = load_formula(*engine, path, call);
         if (!formula) return complain(formula.error(), call.colour);
         if (call.why) {
             const auto answer = engine->why(*formula, *call.why);
             if (!answer) return complain(answer.error(), call.colour);
-            pages += call.json ? why_json(*answer) : (pages.empty() ? "" : "\n\n") + why_text(*answer, look);
+            pages += call.json ? why_json(*answer)
+                               : (pages.empty() ? "" : "\n\n") + why_text(*answer, call.units.value_or(units_of(*formula)), look);
             continue;
         }
         const auto prediction = engine->predict(*formula);
         if (!prediction) return complain(prediction.error(), call.colour);
-        if (!call.html.empty()) html = predict_html(*prediction);
+        const Detail detail{call.units.value_or(units_of(*formula)), call.full};
+        if (!call.html.empty()) html = predict_html(*prediction, detail);
         if (call.json) pages += predict_json(*prediction, many ? Form::line : Form::document);
-        else pages += (pages.empty() ? "" : "\n\n") + predict_text(*prediction, look);
+        else pages += (pages.empty() ? "" : "\n\n") + predict_text(*prediction, detail, look);
     }
-    return deliver(call, html, pages);
+    return deliver(call, {pages, html, {}});
 }
 
 }  // namespace standin::cli

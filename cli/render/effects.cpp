@@ -21,12 +21,12 @@ constexpr std::array<Words, 11> table{{
     {Property::water_pct, 1, "wetter", "drier"},
     {Property::protein_pct, 0.7, "more protein", "less protein"},
     {Property::ph, 0.05, "less acid", "more acid"},
-    {Property::sourness_mmol_kg, 2, "brighter", "less bright"},
+    {Property::sourness_mmol_kg, 2, "sharper", "less sharp"},
     {Property::heat_mg_kg, 0.1, "hotter", "milder"},
     {Property::greenness, 1, "greener", "less green"},
-    {Property::bind, 3, "binds better", "binds less"},
+    {Property::bind, 3, "better bound", "looser"},
     {Property::firmness, 3, "firmer", "softer"},
-    {Property::cook_loss_pct, 1, "loses more in the pan", "loses less in the pan"},
+    {Property::cook_loss_pct, 1, "drier from the pan", "juicier from the pan"},
 }};
 
 const Words* words_of(Property property) {

@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/effects.hpp"
 #include "render/text/text_parts.hpp"
+#include "render/units.hpp"
 #include "words.hpp"
 
 namespace standin::cli {
@@ -29,28 +31,75 @@ std::string in_short(const Prediction& p) {
            ", and it loses " + number(q[Property::cook_loss_pct].mid, 0) + " % of its weight on cooking.";
 }
 
-std::string base_in_short(const Prediction& b) {
-    const auto& q = b.properties;
-    return "As it is, " + b.title + " is a " + b.bind_word + " mass, " + b.rested.word + ", with " + heat_phrase(b.heat_word) + ", salt " +
-           number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat and pH " + number(q[Property::ph].mid, 2) + ".";
-}
-
 std::string answer_first(const AdaptAnswer& a) {
-    if (a.variants.empty()) return "Nothing found does what was asked.";
-    if (!a.conflict.empty()) return "Nothing found does all that was asked; what comes nearest is below.";
+    const std::string name = a.base.title + ": ";
+    if (a.variants.empty()) return name + "nothing found does what was asked.";
+    if (!a.conflict.empty()) return name + "nothing found does all that was asked; what comes nearest is below.";
     const auto n = a.variants.size();
-    return n == 1 ? "One way to do it:" : std::to_string(n) + " ways to do it, the nearest to the original first:";
+    return name + (n == 1 ? "one way to do it." : std::to_string(n) + " ways to do it, the nearest to the original first.");
 }
 
-std::string in_words(const Edit& e, const Engine& engine) {
-    const std::string line = e.line.empty() ? "" : engine.name_of(e.line), before = grams(e.grams_before), after = grams(e.grams_after);
+std::string presumed_sentence(const AdaptAnswer& a, const Engine& engine) {
+    std::string text;
+    std::vector<std::string> there, missing;
+    for (const auto& one : a.presumed) {
+        if (one.matters && one.says.empty()) continue;
+        if (one.matters)
+            text += (text.empty() ? "" : " ") + capital(one.says) + (one.add.empty() ? "." : " (if not, add `" + one.add + "`).");
+        else if (!one.ingredient.empty()) (one.on_hand ? there : missing).push_back(engine.name_of(one.ingredient));
+    }
+    if (!missing.empty()) text += (text.empty() ? "" : " ") + ("Taken to be missing: " + listed(missing)) + ".";
+    if (!there.empty()) text += (text.empty() ? "" : " ") + ("Taken to be there: " + listed(there)) + ".";
+    return text;
+}
+
+std::string becomes(const Prediction& b, const Prediction& v) {
+    const auto state = [](const Prediction& p) { return p.bind_word + ", " + p.rested.word + ", " + heat_phrase(p.heat_word); };
+    const auto& q = v.properties;
+    const std::string numbers =
+        "; salt " + number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat, pH " + number(q[Property::ph].mid, 1) + ".";
+    return state(b) == state(v) ? "It stays " + state(v) + numbers : "It was " + state(b) + " and is now " + state(v) + numbers;
+}
+
+std::string in_brief(const Edit& e, const Engine& engine) {
+    const std::string line = e.line.empty() ? "" : engine.name_of(e.line);
+    switch (e.kind) {
+        case EditKind::replace:
+            return engine.name_of(e.with) + " for " + line;
+        case EditKind::split:
+            return engine.name_of(e.with) + " for part of the " + line;
+        case EditKind::reduce:
+            return "less " + line;
+        case EditKind::raise:
+            return "more " + line;
+        case EditKind::omit:
+            return "no " + line;
+        case EditKind::add:
+            return "add " + engine.name_of(e.with);
+        case EditKind::process:
+            return e.with;
+    }
+    return "";
+}
+
+std::string in_brief_with_weight(const Edit& e, const Engine& engine, Units units) {
+    const std::string after = formula_weight(e.grams_after, units) + " ";
+    if (e.kind == EditKind::reduce || e.kind == EditKind::raise)
+        return after + engine.name_of(e.line) + " (was " + formula_weight(e.grams_before, units) + ")";
+    if (e.kind == EditKind::add) return "add " + after + engine.name_of(e.with);
+    return (e.kind == EditKind::replace || e.kind == EditKind::split ? after : "") + with_units(in_brief(e, engine), units);
+}
+
+std::string in_words(const Edit& e, const Engine& engine, Units units) {
+    const std::string line = e.line.empty() ? "" : engine.name_of(e.line), before = formula_weight(e.grams_before, units),
+                      after = formula_weight(e.grams_after, units);
     const auto with = [&] { return after + " " + with_preparations(engine.name_of(e.with), e.prepared); };
     switch (e.kind) {
         case EditKind::replace:
             return "replace " + before + " " + line + " with " + with();
         case EditKind::split:
             return "for part of " + before + " " + line + " take " + with() +
-                   (e.grams_left > 0 ? " (" + grams(e.grams_left) + " " + line + " stays)" : "");
+                   (e.grams_left > 0 ? " (" + formula_weight(e.grams_left, units) + " " + line + " stays)" : "");
         case EditKind::reduce:
             return "reduce " + line + " from " + before + " to " + after;
         case EditKind::raise:
@@ -65,6 +114,33 @@ std::string in_words(const Edit& e, const Engine& engine) {
     return "";
 }
 
+std::vector<CautionText> new_cautions(const Prediction& here, const Prediction& base) {
+    std::vector<CautionText> out;
+    for (const auto& c : here.cautions)
+        if (std::none_of(base.cautions.begin(), base.cautions.end(), [&](const CautionText& b) { return b.text == c.text; }))
+            out.push_back(c);
+    return out;
+}
+
+std::string cited(const CautionText& c) { return c.text + (c.source.empty() ? "" : " [" + c.source + "]"); }
+
+std::string in_words(const PerProperty<Band>& effects, std::size_t most) {
+    std::string text;
+    std::size_t told = 0;
+    for (const auto p : moved(effects)) {
+        if (p == Property::ph || p == Property::water_pct || p == Property::protein_pct) continue;  // nobody tastes them by themselves
+        if (told++ == most) break;
+        text += (text.empty() ? "" : ", ") + direction(p, effects[p].mid);
+    }
+    return text.empty() ? "much the same" : text;
+}
+
+std::string closeness_word(double closeness) {
+    // A choice of words for the 0 to 1 of the swaps; nothing is computed from it.
+    constexpr double very = 0.85, close = 0.7, fair = 0.5;
+    return closeness >= very ? "very like" : closeness >= close ? "like" : closeness >= fair ? "somewhat like" : "another taste";
+}
+
 std::string grams_with_band(const StandIn& s) {
     std::string low = grams(s.grams_band.low), high = grams(s.grams_band.high);
     if (low == high) return grams(s.grams);
@@ -72,12 +148,12 @@ std::string grams_with_band(const StandIn& s) {
     return grams(s.grams) + " (" + low + "-" + high + ")";
 }
 
-std::string in_short(const SwapsAnswer& a, const std::string& title) {
-    const std::string line = grams(a.line_grams) + " " + a.name + roles_of(a);
+std::string in_short(const SwapsAnswer& a, const std::string& title, Units units) {
+    const std::string line = formula_weight(a.line_grams, units) + " " + a.name + roles_of(a);
     if (a.stand_ins.empty()) return "Nothing known can stand in for " + line + " in " + title + ".";
     const auto& s = a.stand_ins.front();
-    return "In place of " + line + " in " + title + ", nearest is " + grams(s.grams) + " " + with_preparations(s.name, s.prepared) + ": " +
-           number(s.distance, 1) + " noticeable differences from the formula as it is.";
+    return "In place of " + line + " in " + title + " take " + formula_weight(s.grams, units) + " " +
+           with_preparations(s.name, s.prepared) + ": " + s.verdict + " (" + number(s.distance, 1) + " from the formula as it is).";
 }
 
 std::string letter(std::size_t i) { return i < 26 ? std::string(1, static_cast<char>('A' + i)) : std::to_string(i + 1); }

@@ -11,8 +11,6 @@ namespace standin::cli {
 /// What it will be, in two sentences.
 std::string in_short(const Prediction& prediction);
 
-/// "As it is, Hedgerow green is a crumbly mass, ..."
-std::string base_in_short(const Prediction& base);
 std::string answer_first(const AdaptAnswer& answer);
 
 /// What comes before the variants: how the batch was scaled, what each word of --without took in.
@@ -20,12 +18,30 @@ std::vector<std::string> asked_as_understood(const AdaptAnswer& answer, const En
 /// What was taken for granted, with the line to add to the list where that is wrong.
 std::vector<std::string> presumed_in_words(const AdaptAnswer& answer);
 
-/// "replace 320 g spinach with 260 g chard, blanched 2 min".
-std::string in_words(const Edit& edit, const Engine& engine);
+/// The same in a sentence or two, what matters first.
+std::string presumed_sentence(const AdaptAnswer& answer, const Engine& engine);
+/// "It stays crumbly and green, ..." or what it turns into.
+std::string becomes(const Prediction& base, const Prediction& variant);
+
+/// "chard for spinach", "less table salt".
+std::string in_brief(const Edit& edit, const Engine& engine);
+/// "260 g chard for spinach", "44 g table salt (was 46 g)".
+std::string in_brief_with_weight(const Edit& edit, const Engine& engine, Units units);
+/// "Replace 320 g spinach with 260 g chard, blanched 2 min".
+std::string in_words(const Edit& edit, const Engine& engine, Units units);
+
+/// What of `here` was not to be minded already.
+std::vector<CautionText> new_cautions(const Prediction& here, const Prediction& base);
+/// With its source in brackets.
+std::string cited(const CautionText& caution);
 
 /// "260 g (210-330 g)".
 std::string grams_with_band(const StandIn& stand_in);
-std::string in_short(const SwapsAnswer& answer, const std::string& title);
+std::string in_short(const SwapsAnswer& answer, const std::string& title, Units units);
+/// What changes with a stand-in, in words, the most first.
+std::string in_words(const PerProperty<Band>& effects, std::size_t most);
+/// How like the line a stand-in is.
+std::string closeness_word(double closeness);
 
 /// A, B, ... for formulas side by side.
 std::string letter(std::size_t i);

@@ -1,7 +1,10 @@
 #include "render/units.hpp"
 
+#include <cctype>
 #include <cmath>
+#include <initializer_list>
 #include <numeric>
+#include <string_view>
 
 #include "standin/number_text.hpp"
 #include "standin/temperature_text.hpp"
@@ -10,7 +13,7 @@
 namespace standin::cli {
 namespace {
 
-constexpr double grams_an_ounce = 28.349523125, ounces_a_pound = 16;  // exact: international pound
+constexpr double ounces_a_pound = 16;
 
 std::string join(std::string metric, std::string us, Units units) {
     if (units == Units::metric) return metric;
@@ -41,7 +44,30 @@ std::string inches(double mm) {
     return text + " in";
 }
 
+// Whether one of the words stands in the text with no letter at its sides.
+bool says(const std::string& text, std::initializer_list<std::string_view> words) {
+    const auto letter = [&](std::size_t i) { return i < text.size() && std::isalpha(static_cast<unsigned char>(text[i])); };
+    for (const auto word : words)
+        for (auto at = text.find(word); at != std::string::npos; at = text.find(word, at + 1))
+            if ((at == 0 || !letter(at - 1)) && !letter(at + word.size())) return true;
+    return false;
+}
+
 }  // namespace
+
+Units units_of(const Formula& formula) {
+    int metric = 0, us = 0;
+    for (const auto& line : formula.lines) {
+        metric += says(line.written, {"g", "kg", "gram", "grams", "ml", "l"});
+        us += says(line.written, {"lb", "lbs", "oz", "pound", "pounds", "ounce", "ounces"});
+    }
+    return us > metric ? Units::us : Units::metric;
+}
+
+std::string formula_weight(double value, Units units) {
+    if (units == Units::us) return ounces(value);
+    return join(grams(value), ounces(value), units);
+}
 
 std::string weight(double grams, Units units, double step) {
     constexpr double bare_ounces_from = 50;  // grams

@@ -14,6 +14,8 @@
 #include "adapt/reach.hpp"
 #include "adapt/request.hpp"
 #include "adapt/search.hpp"
+#include "adapt/variant_name.hpp"
+#include "adapt/verdict.hpp"
 #include "adapt/verify.hpp"
 #include "core/band.hpp"
 #include "evaluate/predict.hpp"
@@ -249,7 +251,8 @@ private:
         Edit edit;
         edit.kind = EditKind::process;
         edit.with = "cook until the middle reaches " + shown_temperature(needed) + ", measured";
-        edit.why = "the meat that comes in asks for it";
+        edit.reason.kind = ReasonKind::cook_through;
+        edit.why = in_brief(edit.reason);
         return edit;
     }
 
@@ -289,6 +292,7 @@ private:
         const double deviation = yardstick_.distance(compared.variant, compared.after);
         v.felt = std::sqrt(std::max(0.0, deviation * deviation - yardstick_.wants_squared(compared.after)));
         v.distance = plan.distance - plan.deviation + v.felt;
+        v.verdict = verdict_of(v.distance, context_);
         v.table = table_sentence(yardstick_, compared);
         v.prediction = predicted(tried.built.formula, tried.batch, tried.states);
         // Reasons quote the medians that stand in the tables, not the middle draw the search works with.
@@ -303,6 +307,8 @@ private:
         v.new_allergens = new_allergens(base, v.prediction);
         v.gives_back = what_gives_back(formula_, yardstick_, compared, graph_, stock_, context_);
         v.formula = std::move(tried.built.formula);
+        name_variant(v.formula, formula_, v.edits, request_.wants, context_.knowledge());
+        v.prediction.title = v.formula.title;
         const Differences d = differences_between(base_states_, tried.states);
         v.differences = d.properties;
         v.colour_rested = d.rested;

@@ -1,8 +1,6 @@
 #include "adapt/explain.hpp"
 
 #include <algorithm>
-#include <cmath>
-#include <string_view>
 
 #include "evaluate/predict.hpp"
 #include "substitute/conditions.hpp"
@@ -11,136 +9,132 @@
 namespace standin {
 namespace {
 
-std::string change(const char* what, double before, double after, const char* unit) {
-    return std::string(what) + " " + figures(before) + " -> " + figures(after) + (*unit ? std::string(" ") + unit : "");
-}
-
 class Reasons {
 public:
     Reasons(const Problem& problem, const Compared& compared, const Context& context)
         : problem_(problem), c_(compared), context_(context), knowledge_(context.knowledge()) {}
 
-    std::string for_stand_in(const PlainEdit& edit) const {
+    Reason for_stand_in(const PlainEdit& edit) const {
+        Reason why{ReasonKind::stands_in, {}, {}, {}, {}, {}};
         const Move& move = problem_.moves[edit.move];
         const auto stands =
             std::find_if(move.stands_for.begin(), move.stands_for.end(), [&](const StandsFor& s) { return s.line == edit.line; });
-        if (stands == move.stands_for.end()) return {};
+        if (stands == move.stands_for.end()) return why;
         const Line& line = problem_.formula.lines[edit.line];
-        const double had = dose_of(context_.nominal().unit(line), stands->role) * line.grams.mid;
-        const double brings = dose_of(move.per_gram, stands->role) * edit.after;
-        std::string why = std::string(word(stands->role)) + ": the line brought " + figures(had) + " " +
-                          std::string(dose_unit(stands->role)) + ", this brings " + figures(brings) + "; closeness " +
-                          figures(stands->closeness);
-        if (stands->swaps.size() > 1) why += " by way of " + name(knowledge_.records().swaps[stands->swaps.front()].to);
+        why.role = word(stands->role);
+        why.figures.push_back({why.role, dose_of(context_.nominal().unit(line), stands->role) * line.grams.mid,
+                               dose_of(move.per_gram, stands->role) * edit.after, std::string(dose_unit(stands->role))});
+        why.figures.push_back({"closeness", {}, stands->closeness, ""});
+        if (stands->swaps.size() > 1) why.by_way.push_back(name(knowledge_.records().swaps[stands->swaps.front()].to));
         const Swap& last = knowledge_.records().swaps[stands->swaps.back()];
-        for (const auto& ask : conditions_ask(last, problem_.formula.process, knowledge_)) why += "; " + ask;
-        if (!last.note.empty()) why += ". " + last.note;
+        why.asks = conditions_ask(last, problem_.formula.process, knowledge_);
+        why.note = last.note;
         return why;
     }
 
-    std::string for_line(const PlainEdit& edit) const {
+    Reason for_line(const PlainEdit& edit) const {
         const Line& line = problem_.formula.lines[edit.line];
         const Role role = knowledge_.ingredient(line.ingredient)->roles.front();
         if (problem_.forced[edit.line] && edit.after <= problem_.start[edit.line] && edit.after < edit.before) return missing(edit);
+        const bool less = edit.after < edit.before;
         switch (role) {
             case Role::acid:
-                return edit.after < edit.before
-                           ? "less acid lets the meat bind: " +
-                                 change("pH", c_.before.properties[Property::ph], c_.after.properties[Property::ph], "") +
-                                 bind_part(c_.bind_before.acid_factor, c_.bind_after.acid_factor)
-                           : change("sourness", c_.before.properties[Property::sourness_mmol_kg],
-                                    c_.after.properties[Property::sourness_mmol_kg], "mmol/kg");
+                return less && c_.bind_after.acid_factor > c_.bind_before.acid_factor ? less_acid() : about(ReasonKind::sourness);
             case Role::heat:
-                return change("heat", c_.before.properties[Property::heat_mg_kg], c_.after.properties[Property::heat_mg_kg], "mg/kg");
+                return about(ReasonKind::heat);
             case Role::salt:
                 return for_salt();
             case Role::liquid:
-                if (context_.nominal().unit(line)[Amount::titratable] > 0)
-                    return change("sourness", c_.before.properties[Property::sourness_mmol_kg],
-                                  c_.after.properties[Property::sourness_mmol_kg], "mmol/kg");
+                if (context_.nominal().unit(line)[Amount::titratable] > 0) return about(ReasonKind::sourness);
                 break;
             case Role::fat:
             case Role::lean:
-                return change("fat", c_.before.properties[Property::fat_pct], c_.after.properties[Property::fat_pct], "% of batch");
+                return about(ReasonKind::fat);
             default:
                 break;
         }
-        if (edit.after < edit.before && c_.bind_after.loose_water < c_.bind_before.loose_water - 0.002)
-            return "less wet paste: loose water " + figures(100 * c_.bind_before.loose_water) + " -> " +
-                   figures(100 * c_.bind_after.loose_water) + " g in 100 g, so the protein is less diluted";
-        if (role == Role::green || role == Role::herb)
-            return change("chlorophyll", c_.before.properties[Property::chlorophyll_mg_kg],
-                          c_.after.properties[Property::chlorophyll_mg_kg], "mg/kg");
-        return "follows the other changes";
+        constexpr double drier = 0.002;  // g/g of loose water
+        if (less && c_.bind_after.loose_water < c_.bind_before.loose_water - drier)
+            return {ReasonKind::drier_paste, {}, {loose_water()}, {}, {}, {}};
+        if (role == Role::green || role == Role::herb) return about(ReasonKind::green);
+        return {};
     }
 
-    std::string for_addition(const PlainEdit& edit) const {
+    Reason for_addition(const PlainEdit& edit) const {
         const Move& move = problem_.moves[edit.move];
-        const Ingredient& food = *knowledge_.ingredient(move.food.ingredient);
-        const Role role = food.roles.front();
-        const double brings = dose_of(move.per_gram, role) * edit.after;
-        std::string why = std::string(word(role)) + ": brings " + figures(brings) + " " + std::string(dose_unit(role));
-        if (role == Role::binder)
-            why += "; loose water " + figures(100 * c_.bind_before.loose_water) + " -> " + figures(100 * c_.bind_after.loose_water) +
-                   " g in 100 g, " + change("bind", c_.before.properties[Property::bind], c_.after.properties[Property::bind], "of 100");
+        const Role role = knowledge_.ingredient(move.food.ingredient)->roles.front();
+        Reason why{ReasonKind::addition, std::string(word(role)), {}, {}, {}, {}};
+        why.figures.push_back({"brings", {}, dose_of(move.per_gram, role) * edit.after, std::string(dose_unit(role))});
+        if (role == Role::binder) {
+            why.kind = ReasonKind::binder;
+            why.figures.push_back(loose_water());
+            why.figures.push_back(figure("bind", Property::bind, "of 100"));
+        }
         return why;
     }
 
-    std::string for_process(const ProcessChange& done) const {
-        const auto factor = [&](double before, double after) { return "; bind factor " + figures(before) + " -> " + figures(after); };
+    Reason for_process(const ProcessChange& done) const {
+        const auto factor = [](ReasonKind kind, double before, double after) {
+            return Reason{kind, {}, {{"bind factor", before, after, ""}}, {}, {}, {}};
+        };
         switch (done.about) {
             case ProcessChange::About::order:
-                return "acid that meets unsalted meat keeps its protein from dissolving" +
-                       factor(c_.bind_before.order_factor, c_.bind_after.order_factor);
+                return factor(ReasonKind::order, c_.bind_before.order_factor, c_.bind_after.order_factor);
             case ProcessChange::About::mixing:
-                return "dissolved protein is the glue" + factor(c_.bind_before.mixing_factor, c_.bind_after.mixing_factor);
+                return factor(ReasonKind::mixing, c_.bind_before.mixing_factor, c_.bind_after.mixing_factor);
             case ProcessChange::About::cold:
-                return "cold fat does not smear" + factor(c_.bind_before.cold_factor, c_.bind_after.cold_factor);
+                return factor(ReasonKind::cold, c_.bind_before.cold_factor, c_.bind_after.cold_factor);
             case ProcessChange::About::plate:
-                return "the plate decides how much protein is opened and how coarse the bite is" +
-                       factor(c_.bind_before.plate_factor, c_.bind_after.plate_factor);
+                return factor(ReasonKind::plate, c_.bind_before.plate_factor, c_.bind_after.plate_factor);
             case ProcessChange::About::rest:
-                return "the acid turns leaf green to olive, hour by hour; " + greenness();
+                return {ReasonKind::rest, {}, {figure("green", Property::greenness, "")}, {}, {}, {}};
             case ProcessChange::About::rest_cold:
-                return "the colder, the slower acid turns leaf green to olive; " + greenness();
+                return {ReasonKind::rest_cold, {}, {figure("green", Property::greenness, "")}, {}, {}, {}};
             case ProcessChange::About::core:
-                return "what is cooked hotter loses more; " + change("cook loss", c_.before.properties[Property::cook_loss_pct],
-                                                                     c_.after.properties[Property::cook_loss_pct], "%");
+                return {ReasonKind::core, {}, {figure("cook loss", Property::cook_loss_pct, "%")}, {}, {}, {}};
         }
         return {};
     }
 
 private:
-    std::string greenness() const {
-        return change("green", c_.before.properties[Property::greenness], c_.after.properties[Property::greenness], "");
+    Figure figure(const char* what, Property property, const char* unit) const {
+        return {what, c_.before.properties[property], c_.after.properties[property], unit};
+    }
+
+    Figure loose_water() const { return {"loose water", 100 * c_.bind_before.loose_water, 100 * c_.bind_after.loose_water, "g in 100 g"}; }
+
+    // What the line moves, or holds where it is.
+    Reason about(ReasonKind kind) const {
+        const Figure f = kind == ReasonKind::sourness ? figure("sourness", Property::sourness_mmol_kg, "mmol/kg")
+                         : kind == ReasonKind::heat   ? figure("heat", Property::heat_mg_kg, "mg/kg")
+                         : kind == ReasonKind::fat    ? figure("fat", Property::fat_pct, "% of batch")
+                                                      : figure("chlorophyll", Property::chlorophyll_mg_kg, "mg/kg");
+        return {kind, {}, {f}, {}, {}, {}};
+    }
+
+    Reason less_acid() const {
+        return {ReasonKind::less_acid,
+                {},
+                {figure("pH", Property::ph, ""), {"bind factor", c_.bind_before.acid_factor, c_.bind_after.acid_factor, ""}},
+                {},
+                {},
+                {}};
     }
 
     std::string name(const std::string& id) const { return knowledge_.ingredient(id)->names.front(); }
 
-    static std::string bind_part(double before, double after) {
-        return ", which bind answers with a factor " + figures(before) + " -> " + figures(after);
+    Reason for_salt() const {
+        return {ReasonKind::salt,
+                {},
+                {figure("salt", Property::salt_pct_of_meat, "% of meat"), figure("salt", Property::salt_pct, "% of batch")},
+                {},
+                {},
+                {}};
     }
 
-    std::string for_salt() const {
-        const double before = c_.before.properties[Property::salt_pct], after = c_.after.properties[Property::salt_pct];
-        const std::string salt = change("salt", before, after, "% of batch");
-        if (std::abs(after - before) < 0.005 * before) return "the batch changes its weight, salt keeps its share: " + salt;
-        if (after < before) return salt;
-        const bool wetter = c_.variant[Amount::water] > 1.002 * c_.base[Amount::water];
-        const bool binds = c_.bind_after.salt_factor > c_.bind_before.salt_factor;
-        return salt + (binds ? ": more of it dissolves more of the meat's protein" : "") +
-               (wetter ? std::string(binds ? ", and" : ":") + " the new water is salted alike" : "");
-    }
-
-    std::string missing(const PlainEdit& edit) const {
-        if (problem_.excluded[edit.line]) return "you asked for none of it";
-        std::string why = problem_.start[edit.line] > 0 ? "only " + figures(problem_.start[edit.line]) + " g to be had" : "not to be had";
-        for (const auto& move : problem_.moves) {
-            if (move.kind != MoveKind::raise) continue;
-            for (const auto& stands : move.stands_for)
-                if (stands.line == edit.line) return why + "; other lines make up for it where they can";
-        }
-        return why;
+    Reason missing(const PlainEdit& edit) const {
+        if (problem_.excluded[edit.line]) return {ReasonKind::unwanted, {}, {}, {}, {}, {}};
+        return {ReasonKind::not_there, {}, {{"to be had", {}, problem_.start[edit.line], "g"}}, {}, {}, {}};
     }
 
     const Problem& problem_;
@@ -153,16 +147,6 @@ std::vector<std::string> described(const Line& food, const Knowledge& knowledge)
     std::vector<std::string> steps;
     for (const auto& step : food.prepared) steps.push_back(describe(step, knowledge));
     return steps;
-}
-
-// "Or 98 g cornstarch": what would do as well, the rest of the plan hardly changed.
-std::string or_else(const std::vector<Instead>& alternatives, const Knowledge& knowledge) {
-    std::string text;
-    for (const auto& other : alternatives) {
-        text += (text.empty() ? "Or " : ", or ") + figures(other.grams) + " g " + knowledge.ingredient(other.with)->names.front();
-        for (const auto& step : other.prepared) text += ", " + step;
-    }
-    return text;
 }
 
 }  // namespace
@@ -191,11 +175,10 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
         edit.grams_left = plain.left;
         if (plain.kind == EditKind::process) {
             edit.with = plain.process->what;
-            edit.why = reasons.for_process(*plain.process);
-        } else if (plain.kind == EditKind::add) edit.why = reasons.for_addition(plain);
-        else edit.why = plain.move != PlainEdit::none ? reasons.for_stand_in(plain) : reasons.for_line(plain);
-        if (const auto other = or_else(edit.alternatives, context.knowledge()); !other.empty())
-            edit.why += (edit.why.empty() || edit.why.back() == '.' ? " " : ". ") + other;
+            edit.reason = reasons.for_process(*plain.process);
+        } else if (plain.kind == EditKind::add) edit.reason = reasons.for_addition(plain);
+        else edit.reason = plain.move != PlainEdit::none ? reasons.for_stand_in(plain) : reasons.for_line(plain);
+        edit.why = in_brief(edit.reason);
         edits.push_back(std::move(edit));
     }
     return edits;

@@ -14,8 +14,6 @@ std::vector<std::string> what_gives_back(const Formula& base, const Yardstick& y
     const double before = c.before.properties[Property::sourness_mmol_kg], after = c.after.properties[Property::sourness_mmol_kg];
     const double lost = (before - after) / std::max(yardstick.step(Property::sourness_mmol_kg), 1e-9);
     if (lost < worth_saying) return all;
-    all.push_back("Brightness lost: sourness " + figures(before) + " -> " + figures(after) + " mmol/kg, " + figures(lost) +
-                  " noticeable differences.");
     const Knowledge& knowledge = context.knowledge();
     std::vector<std::string> bright;
     for (const auto& line : base.lines) {
@@ -35,9 +33,10 @@ std::vector<std::string> what_gives_back(const Formula& base, const Yardstick& y
     std::string list;
     for (std::size_t i = 0; i < std::min<std::size_t>(bright.size(), 3); ++i) list += (i ? ", " : "") + bright[i];
     if (!list.empty())
-        all.push_back("Gives some back as aroma, without acid in the mass: " + list + ", 2-4 g to the kilogram (common practice).");
+        all.push_back("Gives some of the sharpness back as aroma, without acid in the mass: " + list +
+                      ", 2-4 g to the kilogram (common practice).");
     all.push_back(
-        "Gives the sourness itself back: the acid left out, brushed on after cooking or served beside it, where it cannot touch the bind "
+        "Gives the sharpness itself back: the acid left out, brushed on after cooking or served beside it, where it cannot touch the bind "
         "(common practice).");
     return all;
 }

@@ -8,6 +8,8 @@
 #include "adapt/request.hpp"
 #include "adapt/trims.hpp"
 #include "adapt/variant.hpp"
+#include "adapt/variant_name.hpp"
+#include "adapt/verdict.hpp"
 #include "adapt/yardstick.hpp"
 #include "core/band.hpp"
 #include "evaluate/predict.hpp"
@@ -53,6 +55,7 @@ public:
         for (const auto& candidate : candidates.refused) answer.left_out.push_back(refusal(candidate));
         answer.allergens = base_.allergens;
         answer.cautions = base_.cautions;
+        answer.core_c = base_.core_c;
         return answer;
     }
 
@@ -121,6 +124,7 @@ private:
         s.dose = dose_in_words(candidate);
         s.trims = ranked.trimmed.trims;
         s.distance = ranked.distance;
+        s.verdict = verdict_of(s.distance, context_);
         const Swap& last = records.swaps[candidate.swaps.back()];
         s.note = last.note;
         if (context_.options.month) s.in_season = in_season(ingredient, *context_.options.month, context_.options.season_shift);
@@ -129,6 +133,8 @@ private:
         for (const auto swap : candidate.swaps)
             if (sources.insert(records.swaps[swap].source).second) s.sources.push_back(records.swaps[swap].source);
         look_at(s, ranked.trimmed.formula);
+        s.formula = ranked.trimmed.formula;
+        name_swapped(s.formula, formula_, s, knowledge_.ingredient(formula_.lines[line_].ingredient)->names.front());
         for (const auto& allergen : ingredient.allergens)
             if (!known_allergen(allergen)) s.new_allergens.push_back(allergen);
         return s;
@@ -160,6 +166,8 @@ private:
         s.colour_difference = d.rested;
         Prediction there = predict_formula(variant, batch, states, context_.evaluator);
         mark_safety(there, variant, knowledge_, context_.options.rules);
+        s.allergens = there.allergens;
+        s.core_c = there.core_c;
         for (const auto& caution : there.cautions)
             if (std::none_of(base_.cautions.begin(), base_.cautions.end(), [&](const CautionText& c) { return c.text == caution.text; }))
                 s.cautions.push_back(caution);

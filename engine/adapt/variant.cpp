@@ -122,6 +122,7 @@ private:
                 return std::find(word.casings.begin(), word.casings.end(), beside.written) != word.casings.end();
             });
         });
+        built_.formula.to_do = problem_.formula.to_do;
         built_.formula.process = option.process;
         for (const auto& change : option.changes)
             built_.edits.push_back({EditKind::process, PlainEdit::none, PlainEdit::none, 0, 0, &change, 0});

@@ -66,7 +66,9 @@ Result<Inventory> Engine::read_inventory(std::string_view text, std::string_view
 bool Engine::is_stock(std::string_view text, std::string_view file) const { return looks_like_stock(text, file, inside_->knowledge); }
 std::string Engine::formula_json(const Formula& formula) const { return standin::formula_json(formula, inside_->knowledge); }
 std::string Engine::formula_jsonld(const Formula& formula) const { return standin::formula_jsonld(formula, inside_->knowledge); }
-std::string Engine::formula_text(const Formula& formula) const { return standin::formula_text(formula, inside_->knowledge); }
+std::string Engine::formula_text(const Formula& formula, Amounts amounts) const {
+    return standin::formula_text(formula, inside_->knowledge, amounts);
+}
 
 Result<Prediction> Engine::predict(const Formula& formula, const Setting& setting) const {
     const auto options = inside_->asked(setting);

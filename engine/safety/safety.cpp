@@ -3,12 +3,14 @@
 #include "safety/allergens.hpp"
 #include "safety/caps.hpp"
 #include "safety/cautions.hpp"
+#include "safety/core_temperature.hpp"
 #include "safety/label.hpp"
 #include "safety/promises.hpp"
 
 namespace standin {
 
 void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge& knowledge, std::string_view rules) {
+    prediction.core_c = demanded_core(prediction, knowledge, rules).core_c;
     prediction.allergens = allergens_of(prediction, knowledge);
     prediction.cautions = cautions_of(prediction, formula, knowledge, rules);
     const auto promises = broken_promises(formula, knowledge);

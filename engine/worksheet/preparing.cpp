@@ -28,6 +28,24 @@ SheetStep trimming(const Sheet& sheet, const Knowledge& knowledge) {
     return step;
 }
 
+// What the formula says is to be seen to, a step each: "chard: strip the ribs".
+std::vector<SheetStep> seeing_to_stand_ins(const Sheet& sheet) {
+    std::vector<SheetStep> steps;
+    for (const auto& task : sheet.formula.to_do) {
+        const auto colon = task.find(": ");
+        const std::string food = colon == std::string::npos ? "" : task.substr(0, colon),
+                          how = colon == std::string::npos ? task : task.substr(colon + 2);
+        SheetStep step;
+        step.id = "stand-in";
+        step.what = food.empty() ? "see to what is new" : "see to the " + food;
+        step.how = how.empty() || how.back() == '.' ? how : how + ".";
+        step.why = "It is new in this formula: handle it by its own ways.";
+        step.source = "common-practice";
+        steps.push_back(std::move(step));
+    }
+    return steps;
+}
+
 SheetStep step_of(const Job& job, const std::vector<Chain>& chains, const Knowledge& knowledge) {
     const Preparation& preparation = *knowledge.preparation(job.step.preparation);
     SheetStep step;
@@ -51,7 +69,8 @@ void add_part(SheetStep& step, std::size_t line, double in, double out) {
 }
 
 std::vector<SheetStep> preparing_steps(const Sheet& sheet, const Knowledge& knowledge) {
-    std::vector<SheetStep> steps{trimming(sheet, knowledge)};
+    std::vector<SheetStep> steps = seeing_to_stand_ins(sheet);
+    steps.push_back(trimming(sheet, knowledge));
     const auto chains = chains_of(sheet.formula, knowledge);
     for (const auto& job : jobs_of(chains, knowledge)) steps.push_back(step_of(job, chains, knowledge));
     return steps;

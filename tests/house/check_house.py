@@ -27,7 +27,8 @@ rooms = {
     "substitute": below_advice | {"optimize"},
     "adapt": below_advice | {"optimize", "substitute"},
     "worksheet": below_advice | {"formula"},
-    "face": below_advice | {"formula", "optimize", "substitute", "adapt", "worksheet"},
+    "narrate": {"core", "knowledge"},
+    "face": below_advice | {"formula", "optimize", "substitute", "adapt", "worksheet", "narrate"},
 }
 third_party = re.compile(r"(nlohmann|boost|spdlog|fmt|CLI|utf8|tl|libxml)(/|\.h|\.hpp$)|nlopt\.hp?p?$")
 allowed = {  # third-party header: the only places for it; others may stand in any .cpp file

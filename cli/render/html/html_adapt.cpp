@@ -5,18 +5,122 @@
 #include "render/html/html_parts.hpp"
 #include "render/sentences.hpp"
 #include "render/text/text_parts.hpp"
+#include "render/union.hpp"
+#include "render/units.hpp"
+#include "render/weights.hpp"
 #include "words.hpp"
 
 namespace standin::cli {
 namespace {
 
+class VariantCard {
+public:
+    VariantCard(const Variant& variant, const AdaptAnswer& answer, const Engine& engine, const Detail& detail)
+        : v_(variant), a_(answer), engine_(engine), detail_(detail) {}
+
+    // One variant whole; of the others what they come to, the rest to be unfolded.
+    Markup card() const {
+        const bool first = v_.rank == 1;
+        Markup content = el("h2", std::to_string(v_.rank) + ". " + capital(v_.verdict)) +
+                         el("p", {{"class", "soft"}}, number(v_.distance, 1) + " from your original");
+        if (first) {
+            content += weights() + el("p", capital(v_.table) + " " + becomes(a_.base, v_.prediction)) + wants() + el("h3", "Why") +
+                       whys(false) + new_to_mind() + colour() + folded("The numbers behind it", numbers(), detail_.full);
+        } else {
+            content += el("p", capital(in_one_sentence()) + ".") + el("p", capital(v_.table) + " " + becomes(a_.base, v_.prediction)) +
+                       wants() + new_to_mind() +
+                       folded("Weights and why", weights() + el("h3", "Why") + whys(false) + colour() + numbers(), detail_.full);
+        }
+        return el("section", {{"class", "card"}, {"id", "variant-" + std::to_string(v_.rank)}}, content);
+    }
+
+private:
+    std::string in_one_sentence() const {
+        std::string what;
+        for (const auto& e : v_.edits) what += (what.empty() ? "" : "; ") + in_brief_with_weight(e, engine_, detail_.units);
+        return what.empty() ? "change nothing" : what;
+    }
+
+    std::string before(const WeightRow& row) const {
+        if (row.alone) return formula_weight(row.instead_of->weighed_g, detail_.units) + " " + row.instead_of->name;
+        if (row.instead_of) return "part of the " + row.instead_of->name;
+        if (!row.before) return "new";
+        const std::string was = formula_weight(row.before->weighed_g, detail_.units);
+        return row.now && formula_weight(row.now->weighed_g, detail_.units) == was ? "same" : was;
+    }
+
+    Markup weights() const {
+        std::vector<std::vector<Markup>> rows;
+        for (const auto& row : weight_rows(a_.base, v_)) {
+            const auto& line = row.now ? *row.now : *row.before;
+            rows.push_back({food(line.name, line.prepared) + (line.keep ? " (keep)" : ""),
+                            el("span", {{"class", "big"}}, row.now ? formula_weight(row.now->weighed_g, detail_.units) : "none"),
+                            before(row)});
+        }
+        return html_table("Weights of variant " + std::to_string(v_.rank), {{"Line", false}, {"weigh", true}, {"before", false}}, rows);
+    }
+
+    Markup wants() const {
+        std::vector<std::vector<Markup>> rows;
+        for (const auto& w : v_.wants)
+            rows.push_back({w.want, el("span", {{"class", w.met ? "yes" : "no"}}, w.met ? "yes" : "no"), chance(w.chance), w.says});
+        return rows.empty() ? Markup()
+                            : html_table("What was wanted", {{"Want", false}, {"met", false}, {"chance", true}, {"how", false}}, rows);
+    }
+
+    Markup whys(bool full) const {
+        std::vector<Markup> items;
+        for (const auto& e : v_.edits)
+            items.push_back(el("strong", capital(full ? in_words(e, engine_, detail_.units) : in_brief(e, engine_))) +
+                            Markup(": " + (full ? in_full(e.reason, detail_.units) : in_brief(e.reason, detail_.units)) + or_else(e)));
+        if (items.empty()) items.emplace_back("Change nothing.");
+        for (const auto& g : v_.gives_back) items.emplace_back(g);
+        return bullets(items);
+    }
+
+    std::string or_else(const Edit& e) const {
+        constexpr std::size_t most = 2;
+        std::string text;
+        for (std::size_t i = 0; i < std::min(most, e.alternatives.size()); ++i)
+            text += (text.empty() ? " Or " : ", or ") + formula_weight(e.alternatives[i].grams, detail_.units) + " " +
+                    with_preparations(engine_.name_of(e.alternatives[i].with), e.alternatives[i].prepared);
+        return text.empty() ? "" : text + ".";
+    }
+
+    Markup new_to_mind() const {
+        const auto fresh = new_cautions(v_.prediction, a_.base);
+        Markup out;
+        if (!v_.new_allergens.empty())
+            out += el("p", el("span", {{"class", "new"}}, "Brings a new allergen: " + listed(v_.new_allergens) + "."));
+        if (!fresh.empty()) out += el("h3", "Mind, with this one") + cautions_list(fresh);
+        return out;
+    }
+
+    std::vector<Shown> shown() const { return {{"original", &a_.base}, {"variant", &v_.prediction}}; }
+
+    Markup colour() const { return el("h3", "Colour") + swatches(shown()); }
+
+    Markup numbers() const {
+        const auto rows = moved(v_.differences);
+        Markup out =
+            el("p", "Distance in noticeable differences, the smallest change a taster picks up: " + number(v_.distance, 1) + ", of which " +
+                        number(v_.felt, 1) + " is what the models say will be noticed; the rest is the price of trusting swaps.");
+        out += whys(true);
+        out += rows.empty() ? el("p", "No property moves by much.")
+                            : properties_table("What moves in variant " + std::to_string(v_.rank), rows, shown(), &v_.differences);
+        return out + el("p", {{"class", "soft"}},
+                        "Colour: " + band(v_.colour_rested, 1) + " CIEDE2000 units away when rested, " + band(v_.colour_cooked, 1) +
+                            " when cooked.");
+    }
+
+    const Variant& v_;
+    const AdaptAnswer& a_;
+    const Engine& engine_;
+    const Detail& detail_;
+};
+
 Markup listing(const std::string& heading, const std::vector<std::string>& items) {
     return items.empty() ? Markup() : section(heading, bullets({items.begin(), items.end()}));
-}
-
-Markup new_allergens(const Variant& v) {
-    if (v.new_allergens.empty()) return {};
-    return el("span", {{"class", "new"}}, "Brings a new allergen: " + listed(v.new_allergens) + ".");
 }
 
 // All variants in a line each, before anything else.
@@ -24,61 +128,13 @@ Markup in_short(const AdaptAnswer& a, const Engine& engine) {
     Markup items;
     for (const auto& v : a.variants) {
         std::string what;
-        for (const auto& e : v.edits) what += (what.empty() ? "" : "; ") + in_words(e, engine);
-        const std::string rank = std::to_string(v.rank);
-        items += el("li", el("a", {{"href", "#variant-" + rank}}, number(v.distance, 1) + " noticeable differences") +
-                              Markup(": " + (what.empty() ? "change nothing" : what) + ". ") + new_allergens(v));
+        for (const auto& e : v.edits) what += (what.empty() ? "" : "; ") + in_brief(e, engine);
+        Markup item = el("a", {{"href", "#variant-" + std::to_string(v.rank)}}, capital(v.verdict)) +
+                      Markup(": " + (what.empty() ? "change nothing" : what) + ". ");
+        if (!v.new_allergens.empty()) item += el("span", {{"class", "new"}}, "Brings a new allergen: " + listed(v.new_allergens) + ".");
+        items += el("li", item);
     }
     return a.variants.empty() ? Markup() : el("ol", {{"class", "answers"}}, items);
-}
-
-Markup edits(const Variant& v, const Engine& engine) {
-    std::vector<Markup> items;
-    for (const auto& e : v.edits) items.push_back(el("strong", capital(in_words(e, engine))) + Markup(e.why.empty() ? "" : ": " + e.why));
-    if (items.empty()) items.emplace_back("Change nothing.");
-    for (const auto& g : v.gives_back) items.emplace_back(g);
-    return bullets(items);
-}
-
-// What the variant adds to be minded.
-Markup own_safety(const Variant& v, const Prediction& base) {
-    std::vector<CautionText> fresh;
-    for (const auto& c : v.prediction.cautions)
-        if (std::none_of(base.cautions.begin(), base.cautions.end(), [&](const CautionText& b) { return b.text == c.text; }))
-            fresh.push_back(c);
-    Markup out;
-    if (!v.new_allergens.empty()) out += el("p", new_allergens(v));
-    if (!fresh.empty()) out += el("h3", "Mind, with this one") + cautions_list(fresh);
-    return out;
-}
-
-Markup wants_part(const Variant& v) {
-    std::vector<std::vector<Markup>> rows;
-    for (const auto& w : v.wants)
-        rows.push_back({w.want, el("span", {{"class", w.met ? "yes" : "no"}}, w.met ? "yes" : "no"), chance(w.chance), w.says});
-    return rows.empty() ? Markup()
-                        : html_table("What was wanted", {{"Want", false}, {"met", false}, {"chance", true}, {"how", false}}, rows);
-}
-
-Markup weights_part(const Variant& v) {
-    std::vector<std::vector<Markup>> rows;
-    for (const auto& l : v.prediction.lines)
-        rows.push_back({food(l.name, l.prepared) + (l.keep ? " (keep)" : ""), grams(l.weighed_g), number(100 * l.share, 1) + " %"});
-    return html_table("Weights of variant " + std::to_string(v.rank), {{"Line", false}, {"weigh", true}, {"share", true}}, rows);
-}
-
-Markup variant_part(const Variant& v, const AdaptAnswer& a, const Engine& engine) {
-    const std::vector<Shown> shown{{"original", &a.base}, {"variant", &v.prediction}};
-    const auto rows = moved(v.differences);
-    const std::string colour =
-        "Colour: " + band(v.colour_rested, 1) + " CIEDE2000 units away when rested, " + band(v.colour_cooked, 1) + " when cooked.";
-    Markup content = el("h2", std::to_string(v.rank) + ". " + number(v.distance, 1) + " noticeable differences from your original") +
-                     el("p", capital(v.table)) + el("h3", "What to do") + edits(v, engine) + own_safety(v, a.base) + wants_part(v) +
-                     el("h3", "Colour") + swatches(shown) + el("p", {{"class", "soft"}}, colour);
-    const Markup moves = rows.empty() ? el("p", "No property moves by much.")
-                                      : properties_table("What moves in variant " + std::to_string(v.rank), rows, shown, &v.differences);
-    content += el("div", {{"class", "two"}}, el("div", el("h3", "What moves") + moves) + el("div", el("h3", "Weights") + weights_part(v)));
-    return el("section", {{"class", "card"}, {"id", "variant-" + std::to_string(v.rank)}}, content);
 }
 
 std::string how_sure(const AdaptAnswer& a) {
@@ -89,15 +145,21 @@ std::string how_sure(const AdaptAnswer& a) {
 
 }  // namespace
 
-std::string adapt_html(const AdaptAnswer& a, const Engine& engine) {
-    const Markup lead = el("p", {{"class", "lead"}}, base_in_short(a.base) + " " + answer_first(a)) + in_short(a, engine);
-    Markup rest = listing("As it was understood", asked_as_understood(a, engine));
-    rest += listing("These demands cannot all be met", a.conflict) + listing("What would give", a.would_give);
-    rest += safety_part("", a.base.allergens, a.base.cautions) +
-            el("p", {{"class", "soft"}}, "These are the original's; what a variant adds stands with it.");
-    for (const auto& v : a.variants) rest += variant_part(v, a, engine);
-    if (a.plans_visited > 0) rest += section("How sure", el("p", how_sure(a)));
+std::string adapt_html(const AdaptAnswer& a, const Engine& engine, const Detail& detail) {
+    const Together all = together(a);
+    Markup lead = el("p", {{"class", "lead"}}, answer_first(a)) + in_short(a, engine);
+    for (const auto& line : asked_as_understood(a, engine)) lead += el("p", line);
+    if (const auto presumed = presumed_sentence(a, engine); !presumed.empty()) lead += el("p", {{"class", "soft"}}, presumed);
+    Markup rest = listing("These demands cannot all be met", a.conflict) + listing("What would give", a.would_give) +
+                  listing("What can be reached", a.reach);
+    for (const auto& v : a.variants) {
+        rest += VariantCard(v, a, engine, detail).card();
+        if (v.rank == 1) rest += safety_part(cook_line(all), all.allergens, all.cautions);
+    }
+    if (a.variants.empty()) rest += safety_part(cook_line(all), all.allergens, all.cautions);
+    rest += listing("How the formula was read", a.base.read_as);
     rest += listing("Taken for granted", presumed_in_words(a));
+    if (a.plans_visited > 0) rest += section("How sure", el("p", how_sure(a)));
     return html_page("variants", a.base.title, lead, rest);
 }
 

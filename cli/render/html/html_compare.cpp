@@ -1,8 +1,11 @@
+#include <algorithm>
+
 #include "render/html/html_charts.hpp"
 #include "render/html/html_pages.hpp"
 #include "render/html/html_parts.hpp"
 #include "render/sentences.hpp"
 #include "render/text/text_parts.hpp"
+#include "render/units.hpp"
 #include "words.hpp"
 
 namespace standin::cli {
@@ -24,11 +27,12 @@ std::string first_words(const Prediction& p) {
            chance_of_heat(p) + ")";
 }
 
-Markup lines_part(const std::vector<Prediction>& all) {
+Markup lines_part(const std::vector<Prediction>& all, Units units) {
     Markup tables;
     for (std::size_t i = 0; i < all.size(); ++i) {
         std::vector<std::vector<Markup>> rows;
-        for (const auto& l : all[i].lines) rows.push_back({food(l.name, l.prepared), grams(l.weighed_g), number(100 * l.share, 1) + " %"});
+        for (const auto& l : all[i].lines)
+            rows.push_back({food(l.name, l.prepared), formula_weight(l.weighed_g, units), number(100 * l.share, 1) + " %"});
         tables += html_table(Markup(letter(i) + ": ") + food(all[i].title), {{"Line", false}, {"weighed", true}, {"share", true}}, rows);
     }
     return el("div", {{"class", "two"}}, tables);
@@ -36,9 +40,11 @@ Markup lines_part(const std::vector<Prediction>& all) {
 
 }  // namespace
 
-std::string compare_html(const std::vector<Prediction>& all) {
+std::string compare_html(const std::vector<Prediction>& all, const Detail& detail) {
     std::vector<Shown> shown;
     std::string title;
+    double hottest = 0;
+    for (const auto& p : all) hottest = std::max(hottest, p.core_c);
     Markup items;
     for (std::size_t i = 0; i < all.size(); ++i) {
         shown.push_back({letter(i), &all[i]});
@@ -46,8 +52,11 @@ std::string compare_html(const std::vector<Prediction>& all) {
         items +=
             el("li", mark_of(i) + el("strong", Markup(letter(i) + " ") + food(all[i].title)) + Markup(": " + first_words(all[i]) + "."));
     }
-    const Markup rest = section("Colour", swatches(shown)) + safety_part("", allergens_by_letter(all), shared_cautions(all)) +
-                        section("What each will be", all_properties(shown)) + section("Lines", lines_part(all));
+    const Markup rest = section("Colour", swatches(shown)) +
+                        safety_part("Cook to " + core(hottest) + " in the middle, measured, whichever you make.", allergens_by_letter(all),
+                                    shared_cautions(all)) +
+                        section("What each will be", bench_properties(shown)) + section("Lines", lines_part(all, detail.units)) +
+                        folded("Every number", all_properties(shown), detail.full);
     return html_page("side by side", title, el("ul", {{"class", "lead"}}, items), rest);
 }
 

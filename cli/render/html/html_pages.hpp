@@ -6,14 +6,15 @@
 #include <vector>
 
 #include "command.hpp"
+#include "render/detail.hpp"
 #include "standin/engine.hpp"
 
 namespace standin::cli {
 
-std::string predict_html(const Prediction& prediction);
-std::string compare_html(const std::vector<Prediction>& predictions);
-std::string swaps_html(const SwapsAnswer& answer, const std::string& title, const Engine& engine);
-std::string adapt_html(const AdaptAnswer& answer, const Engine& engine);
+std::string predict_html(const Prediction& prediction, const Detail& detail);
+std::string compare_html(const std::vector<Prediction>& predictions, const Detail& detail);
+std::string swaps_html(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Detail& detail);
+std::string adapt_html(const AdaptAnswer& answer, const Engine& engine, const Detail& detail);
 std::string sheet_html(const Sheet& sheet, Units units);
 
 }  // namespace standin::cli

@@ -82,6 +82,10 @@ Markup cautions_list(const std::vector<CautionText>& cautions) {
     return cautions.empty() ? Markup() : el("ul", {{"class", "cautions"}}, list);
 }
 
+Markup folded(const std::string& summary, const Markup& content, bool open) {
+    return el("details", open ? Attributes{{"open", ""}} : Attributes{}, el("summary", summary) + content);
+}
+
 Markup safety_part(const std::string& cook, const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions) {
     std::vector<Markup> items;
     for (const auto& a : allergens) items.push_back(declared(a));
@@ -137,6 +141,14 @@ std::string in_words(Property p, const std::vector<Shown>& shown) {
 }
 
 }  // namespace
+
+Markup bench_properties(const std::vector<Shown>& shown) {
+    std::vector<Property> all;
+    for_each_property([&](Property p) {
+        if (at_the_bench(p)) all.push_back(p);
+    });
+    return properties_table("What a maker goes by", all, shown, nullptr);
+}
 
 Markup all_properties(const std::vector<Shown>& shown) {
     return el("div", {{"class", "two"}},

@@ -30,6 +30,8 @@ Markup html_table(const Markup& caption, const std::vector<HtmlColumn>& columns,
 
 /// Allergens and cautions: on every page, near the top. `cook` is what to cook to, where it is known apart.
 Markup safety_part(const std::string& cook, const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions);
+/// What is there for whoever wants to know more: folded up, or `open`.
+Markup folded(const std::string& summary, const Markup& content, bool open);
 Markup cautions_list(const std::vector<CautionText>& cautions);
 
 /// Named formulas side by side: raw, rested and cooked.
@@ -42,6 +44,9 @@ Markup swatches(const std::vector<Shown>& shown);
 /// Each property as numbers and as bands on one axis. `differences`: of the second from the first, perhaps null.
 Markup properties_table(const std::string& caption, const std::vector<Property>& properties, const std::vector<Shown>& shown,
                         const PerProperty<Band>* differences);
+
+/// The few properties that a maker goes by, in one such table.
+Markup bench_properties(const std::vector<Shown>& shown);
 
 /// Every property that has something in it, in two such tables: what is met at the table, and what it is made of.
 Markup all_properties(const std::vector<Shown>& shown);

@@ -5,6 +5,7 @@
 #include "render/html/html_parts.hpp"
 #include "render/sentences.hpp"
 #include "render/text/text_parts.hpp"
+#include "render/units.hpp"
 #include "words.hpp"
 
 namespace standin::cli {
@@ -22,27 +23,31 @@ Markup heat_part(const Prediction& p) {
                        el("p", {{"class", "soft"}}, "Pods of one kind differ by a factor of two and more: fry a patty and taste."));
 }
 
-Markup lines_part(const Prediction& p) {
+Markup lines_part(const Prediction& p, Units units) {
     std::vector<std::vector<Markup>> rows;
     for (const auto& l : p.lines)
-        rows.push_back({food(l.name, l.prepared) + (l.keep ? " (keep)" : ""), grams(l.weighed_g), grams(l.grams),
-                        number(100 * l.share, l.share < 0.1 ? 2 : 1) + " %"});
-    return section("Lines", html_table("The batch is " + grams(p.batch_g) + ", " + grams(p.meat_g) + " of it meat",
-                                       {{"Line", false}, {"weighed", true}, {"in the batch", true}, {"share", true}}, rows));
+        rows.push_back({food(l.name, l.prepared) + (l.keep ? " (keep)" : ""), formula_weight(l.weighed_g, units),
+                        formula_weight(l.grams, units), number(100 * l.share, l.share < 0.1 ? 2 : 1) + " %"});
+    return section("Lines",
+                   html_table("The batch is " + formula_weight(p.batch_g, units) + ", " + formula_weight(p.meat_g, units) + " of it meat",
+                              {{"Line", false}, {"weighed", true}, {"in the batch", true}, {"share", true}}, rows));
 }
 
 }  // namespace
 
-std::string predict_html(const Prediction& p) {
+std::string predict_html(const Prediction& p, const Detail& detail) {
     const std::vector<Shown> shown{{"likely", &p}};
     Markup colour = swatches(shown);
     if (p.green_life) colour += el("p", p.green_life->says);
-    Markup rest = section("Colour", colour) + safety_part("", p.allergens, p.cautions) + lines_part(p) +
-                  section("What it will be", all_properties(shown)) + heat_part(p) + section("Where it comes from", origins(p));
-    if (!p.aroma.empty()) rest += section("Aroma", el("p", "Leading notes: " + listed(p.aroma) + "."));
-    if (p.lethality) rest += section("What the cook kills", el("p", p.lethality->says + " (" + p.lethality->table + ")"));
-    rest += label_part(p.label);
-    std::vector<Markup> notes(p.notes.begin(), p.notes.end());
+    Markup rest = section("Colour", colour) +
+                  safety_part("Cook to " + core(p.core_c) + " in the middle, measured.", p.allergens, p.cautions) +
+                  section("What it will be", bench_properties(shown)) + heat_part(p);
+    Markup more = all_properties(shown) + lines_part(p, detail.units) + section("Where it comes from", origins(p));
+    if (!p.aroma.empty()) more += section("Aroma", el("p", "Leading notes: " + listed(p.aroma) + "."));
+    if (p.lethality) more += section("What the cook kills", el("p", p.lethality->says + " (" + p.lethality->table + ")"));
+    rest += folded("Every number, and where it comes from", more, detail.full) + label_part(p.label);
+    std::vector<Markup> read_as(p.read_as.begin(), p.read_as.end()), notes(p.notes.begin(), p.notes.end());
+    if (!read_as.empty()) rest += section("How the formula was read", bullets(read_as));
     if (!notes.empty()) rest += section("Where the models are stretched", bullets(notes));
     return html_page("prediction", p.title, el("p", {{"class", "lead"}}, in_short(p)), rest);
 }

@@ -81,6 +81,8 @@ figcaption{font-size:.9rem;line-height:1.35;margin-top:.3rem}
 .hub{fill:var(--moss)}.hubname{font-size:13px;font-weight:600;fill:var(--paper)}
 .card{background:var(--card);border:1px solid var(--rule);border-left:6px solid var(--moss);padding:.2rem 1rem 1rem;margin:1.5rem 0;border-radius:4px}
 .card h2{border:0;margin:.8rem 0 .3rem}
+details{margin:.8rem 0}summary{cursor:pointer;color:var(--moss);font-weight:600}
+summary:focus-visible{outline:3px solid var(--moss);outline-offset:2px}
 .yes::before{content:"\2713\00a0"}.no::before{content:"\2717\00a0"}
 .new{color:var(--clay);font-weight:600}
 input[type=checkbox]{width:1.25rem;height:1.25rem;margin:.1rem .6rem 0 0;flex:none;accent-color:var(--moss)}
@@ -123,7 +125,7 @@ th,td{padding-top:.1rem;padding-bottom:.1rem}
 .cautions{columns:2;font-size:8pt;line-height:1.2}
 .cautions li{margin:.05rem 0}
 input[type=checkbox]{appearance:none;width:.85rem;height:.85rem;border:1.2px solid #000;margin:.08rem .4rem 0 0}
-.screen{display:none}
+.screen,details:not([open]){display:none}
 .swatches{grid-template-columns:repeat(3,1fr);margin:.3rem 0}.swatches figure{display:block}.swatch{height:1.1cm}
 body>footer{margin-top:.4rem;padding-bottom:0;font-size:7.5pt}
 body>footer p{padding-top:.2rem}

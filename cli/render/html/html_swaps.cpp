@@ -6,62 +6,91 @@
 #include "render/html/html_parts.hpp"
 #include "render/sentences.hpp"
 #include "render/text/text_parts.hpp"
+#include "render/union.hpp"
+#include "render/units.hpp"
 #include "words.hpp"
 
 namespace standin::cli {
 namespace {
 
-Markup ranks(const SwapsAnswer& a) {
+Markup ranks(const SwapsAnswer& a, Units units) {
     std::vector<std::vector<Markup>> rows;
     for (std::size_t i = 0; i < a.stand_ins.size(); ++i) {
         const auto& s = a.stand_ins[i];
-        const auto first = moved(s.effects);
-        const std::string mainly = first.empty() ? "much the same" : "mainly " + direction(first.front(), s.effects[first.front()].mid);
-        rows.push_back({Markup(std::to_string(i + 1) + ". ") + food(s.name, s.prepared) + Markup(" ") + el("small", mainly),
-                        stacked(grams_with_band(s)), number(s.closeness, 2), number(s.distance, 1)});
+        rows.push_back({Markup(std::to_string(i + 1) + ". ") + food(s.name, s.prepared),
+                        el("span", {{"class", "big"}}, formula_weight(s.grams, units)), capital(s.verdict), in_words(s.effects, 2)});
     }
-    return html_table("Nearest first", {{"Stand-in", false}, {"weigh", true}, {"close", true}, {"apart", true}}, rows) +
-           el("p", {{"class", "soft"}},
-              "Close: 1 when nobody at the table notices. Apart: noticeable differences, the price of swapping included.");
+    return html_table("Nearest first", {{"Stand-in", false}, {"weigh", true}, {"how close", false}, {"changes", false}}, rows);
 }
 
-Markup detail(const StandIn& s, std::size_t rank, const Engine& engine) {
-    std::vector<Markup> items;
-    const auto effects = moved(s.effects);
-    constexpr std::size_t most = 5;
-    for (std::size_t i = 0; i < std::min(most, effects.size()); ++i) items.emplace_back(effect(effects[i], s.effects[effects[i]]));
-    if (effects.empty()) items.emplace_back("changes nothing by much");
-    items.emplace_back("colour, rested: " + band(s.colour_difference, 1) + " CIEDE2000 units away");
-    for (const auto& c : s.cautions)
-        items.push_back(el("span", {{"class", "new"}}, "Mind: " + c.text + (c.source.empty() ? "" : " [" + c.source + "]")));
-    if (!s.new_allergens.empty()) items.push_back(el("span", {{"class", "new"}}, "Brings a new allergen: " + listed(s.new_allergens)));
-    if (s.in_season) items.emplace_back(*s.in_season ? "in season" : "out of season in the month asked for");
-    if (!s.needs.empty()) items.emplace_back(listed(s.needs));
-    if (!s.note.empty()) items.emplace_back(s.note);
-    if (s.path.size() > 2) {
-        std::vector<std::string> between;
-        for (std::size_t i = 1; i + 1 < s.path.size(); ++i) between.push_back(engine.name_of(s.path[i]));
-        items.emplace_back("by way of " + listed(between));
+class StandInPart {
+public:
+    StandInPart(const StandIn& stand_in, const Engine& engine, const Detail& detail) : s_(stand_in), engine_(engine), detail_(detail) {}
+
+    Markup whole(std::size_t rank) const {
+        return el("h3", Markup(std::to_string(rank) + ". " + formula_weight(s_.grams, detail_.units) + " ") + food(s_.name, s_.prepared)) +
+               bullets(to_mind()) + folded("The numbers behind it", bullets(numbers()), detail_.full);
     }
-    if (!s.sources.empty()) items.push_back(el("span", {{"class", "src"}}, "source: " + listed(s.sources)));
-    return el("h3", Markup(std::to_string(rank) + ". " + grams(s.grams) + " ") + food(s.name, s.prepared)) + bullets(items);
-}
+
+private:
+    std::vector<Markup> to_mind() const {
+        std::vector<Markup> items;
+        if (!s_.new_allergens.empty())
+            items.push_back(el("span", {{"class", "new"}}, "Brings a new allergen: " + listed(s_.new_allergens)));
+        for (const auto& c : s_.cautions) items.push_back(el("span", {{"class", "new"}}, "Mind: " + cited(c)));
+        std::string trims;
+        for (const auto& t : s_.trims)
+            trims += (trims.empty() ? "" : ", ") + engine_.name_of(t.line) + " " + formula_weight(t.grams_before, detail_.units) + " to " +
+                     formula_weight(t.grams_after, detail_.units);
+        if (!trims.empty()) items.emplace_back("with it " + trims);
+        if (s_.in_season) items.emplace_back(*s_.in_season ? "in season" : "out of season in the month asked for");
+        for (const auto& need : s_.needs) items.emplace_back(need);
+        if (!s_.note.empty()) items.emplace_back(s_.note);
+        return items;
+    }
+
+    std::vector<Markup> numbers() const {
+        std::vector<Markup> items;
+        items.emplace_back("weight: " + s_.dose + "; band " + grams_with_band(s_));
+        items.emplace_back(number(s_.distance, 1) + " noticeable differences, the price of swapping included; closeness " +
+                           number(s_.closeness, 2) + " (1 when nobody at the table notices)");
+        const auto effects = moved(s_.effects);
+        constexpr std::size_t most = 5;
+        for (std::size_t i = 0; i < std::min(most, effects.size()); ++i) items.emplace_back(effect(effects[i], s_.effects[effects[i]]));
+        if (effects.empty()) items.emplace_back("changes nothing by much");
+        items.emplace_back("colour, rested: " + band(s_.colour_difference, 1) + " CIEDE2000 units away");
+        if (s_.path.size() > 2) {
+            std::vector<std::string> between;
+            for (std::size_t i = 1; i + 1 < s_.path.size(); ++i) between.push_back(engine_.name_of(s_.path[i]));
+            items.emplace_back("by way of " + listed(between));
+        }
+        if (!s_.sources.empty()) items.push_back(el("span", {{"class", "src"}}, "source: " + listed(s_.sources)));
+        return items;
+    }
+
+    const StandIn& s_;
+    const Engine& engine_;
+    const Detail& detail_;
+};
 
 }  // namespace
 
-std::string swaps_html(const SwapsAnswer& a, const std::string& title, const Engine& engine) {
-    Markup rest = safety_part("", a.allergens, a.cautions);
+std::string swaps_html(const SwapsAnswer& a, const std::string& title, const Engine& engine, const Detail& detail) {
+    const Together all = together(a);
+    Markup rest;
     if (!a.stand_ins.empty()) {
         const Markup wheel =
             swap_wheel(a) + el("p", {{"class", "soft"}},
                                "The numbers are the ranks in the table; the nearer to the middle, the closer. A dashed line goes "
                                "by way of another ingredient.");
-        rest += section(Markup("Around ") + food(a.name), el("div", {{"class", "beside"}}, el("div", wheel) + el("div", ranks(a))));
-        Markup details;
-        for (std::size_t i = 0; i < a.stand_ins.size(); ++i) details += el("div", detail(a.stand_ins[i], i + 1, engine));
-        rest += section("What each changes", el("div", {{"class", "two"}}, details));
+        rest += section(Markup("Around ") + food(a.name),
+                        el("div", {{"class", "beside"}}, el("div", wheel) + el("div", ranks(a, detail.units))));
     }
-    return html_page("stand-ins for " + a.name, title, el("p", {{"class", "lead"}}, in_short(a, title)), rest);
+    rest += safety_part(cook_line(all), all.allergens, all.cautions);
+    Markup details;
+    for (std::size_t i = 0; i < a.stand_ins.size(); ++i) details += el("div", StandInPart(a.stand_ins[i], engine, detail).whole(i + 1));
+    if (!details.empty()) rest += section("What each asks for", el("div", {{"class", "two"}}, details));
+    return html_page("stand-ins for " + a.name, title, el("p", {{"class", "lead"}}, in_short(a, title, detail.units)), rest);
 }
 
 }  // namespace standin::cli

@@ -16,7 +16,7 @@ enum class Form {
 std::string predict_json(const Prediction& prediction, Form form);
 std::string why_json(const WhyAnswer& answer);
 std::string compare_json(const CompareAnswer& answer);
-std::string swaps_json(const SwapsAnswer& answer);
+std::string swaps_json(const SwapsAnswer& answer, const Engine& engine);
 std::string adapt_json(const AdaptAnswer& answer, const Engine& engine);
 std::string sheet_json(const Sheet& sheet);
 std::string reading_json(const FormulaReading& reading);

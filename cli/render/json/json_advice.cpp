@@ -5,7 +5,7 @@
 namespace standin::cli {
 namespace {
 
-Json stand_in_json(const StandIn& s) {
+Json stand_in_json(const StandIn& s, const Engine& engine) {
     return {
         {"ingredient", s.ingredient},
         {"name", s.name},
@@ -28,11 +28,31 @@ Json stand_in_json(const StandIn& s) {
         {"note", s.note},
         {"needs", s.needs},
         {"in_season", s.in_season ? Json(*s.in_season) : Json()},
-        {"sources", s.sources}};
+        {"sources", s.sources},
+        {"verdict", s.verdict},
+        {"core_c", num(s.core_c)},
+        {"allergens", json_of(s.allergens)},
+        {"formula", Json::parse(engine.formula_json(s.formula))}};
 }
 
 Json instead_json(const Instead& i) {
     return {{"with", i.with}, {"prepared", i.prepared}, {"grams", num(i.grams)}, {"distance", num(i.distance)}};
+}
+
+Json reason_json(const Reason& r) {
+    return {
+        {"kind", std::string(word(r.kind))},
+        {"role", r.role},
+        {"figures",
+         array_of(
+             r.figures,
+             [](const Figure& f) {
+                 return Json{{"what", f.what}, {"before", f.before ? num(*f.before) : Json()}, {"after", num(f.after)}, {"unit", f.unit}};
+             })},
+        {"asks", r.asks},
+        {"note", r.note},
+        {"by_way", r.by_way},
+        {"says", in_full(r)}};
 }
 
 Json edit_json(const Edit& e) {
@@ -44,6 +64,7 @@ Json edit_json(const Edit& e) {
             {"grams_left", num(e.grams_left)},
             {"grams_after", num(e.grams_after)},
             {"why", e.why},
+            {"reason", reason_json(e.reason)},
             {"alternatives", array_of(e.alternatives, [](const Instead& i) { return instead_json(i); })}};
 }
 
@@ -53,6 +74,7 @@ Json variant_json(const Variant& v, const Engine& engine) {
     return {{"rank", v.rank},
             {"distance", num(v.distance)},
             {"felt", num(v.felt)},
+            {"verdict", v.verdict},
             {"table", v.table},
             {"edits", array_of(v.edits, [](const Edit& e) { return edit_json(e); })},
             {"formula", Json::parse(engine.formula_json(v.formula))},
@@ -67,7 +89,7 @@ Json variant_json(const Variant& v, const Engine& engine) {
 
 }  // namespace
 
-std::string swaps_json(const SwapsAnswer& a) {
+std::string swaps_json(const SwapsAnswer& a, const Engine& engine) {
     // The contract names one role; the first is what the line is mainly there for.
     const Json role = a.roles.empty() ? Json() : Json(std::string(word(a.roles.front())));
     return printed({{"line", a.line},
@@ -75,10 +97,11 @@ std::string swaps_json(const SwapsAnswer& a) {
                     {"line_grams", num(a.line_grams)},
                     {"role", role},
                     {"roles", json_of(a.roles)},
-                    {"stand_ins", array_of(a.stand_ins, [](const StandIn& s) { return stand_in_json(s); })},
+                    {"stand_ins", array_of(a.stand_ins, [&](const StandIn& s) { return stand_in_json(s, engine); })},
                     {"left_out", a.left_out},
                     {"allergens", json_of(a.allergens)},
                     {"cautions", json_of(a.cautions)},
+                    {"core_c", num(a.core_c)},
                     {"read_as", a.read_as}});
 }
 

@@ -4,16 +4,17 @@
 #include <string>
 #include <vector>
 
+#include "render/detail.hpp"
 #include "standin/engine.hpp"
 #include "terminal.hpp"
 
 namespace standin::cli {
 
-std::string predict_text(const Prediction& prediction, const Look& look);
-std::string why_text(const WhyAnswer& answer, const Look& look);
-std::string compare_text(const CompareAnswer& answer, const Look& look);
-std::string swaps_text(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Look& look);
-std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const Look& look);
+std::string predict_text(const Prediction& prediction, const Detail& detail, const Look& look);
+std::string why_text(const WhyAnswer& answer, Units units, const Look& look);
+std::string compare_text(const CompareAnswer& answer, const Detail& detail, const Look& look);
+std::string swaps_text(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Detail& detail, const Look& look);
+std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const Detail& detail, const Look& look);
 std::string sheet_text(const Sheet& sheet, Units units, const Look& look);
 /// Each line as written and as understood, or what is asked back.
 std::string reading_text(const FormulaReading& reading, const Look& look);

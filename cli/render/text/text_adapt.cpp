@@ -1,7 +1,11 @@
+#include <algorithm>
+
 #include "render/sentences.hpp"
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/text/text_variant.hpp"
+#include "render/union.hpp"
+#include "render/units.hpp"
 
 namespace standin::cli {
 namespace {
@@ -21,18 +25,41 @@ std::string list_part(const char* head, const std::vector<std::string>& items, c
     return out;
 }
 
+std::string presumed_in_brief(const AdaptAnswer& a, const Engine& engine, const Look& look) {
+    constexpr std::size_t most = 3;
+    std::vector<std::string> lines = wrapped(presumed_sentence(a, engine), look.width);
+    if (lines.size() > most) {
+        lines.resize(most);
+        lines.back() = wrapped(lines.back(), look.width - 8).front() + " ...";
+    }
+    std::string out;
+    for (const auto& line : lines)
+        if (!line.empty()) out += line + "\n";
+    return out;
+}
+
 }  // namespace
 
-std::string adapt_text(const AdaptAnswer& a, const Engine& engine, const Look& look) {
-    std::string page = paragraph(base_in_short(a.base), look, 0) + paragraph(answer_first(a), look, 0);
-    for (const auto& line : asked_as_understood(a, engine)) page += paragraph(line, look, 0);
-    page += list_part("These demands cannot all be met", a.conflict, look) + list_part("What would give", a.would_give, look) +
+std::string adapt_text(const AdaptAnswer& a, const Engine& engine, const Detail& detail, const Look& look) {
+    const auto [units, full] = detail;
+    const Together all = together(a);
+    const VariantPage page{a.base, engine, units, look};
+    std::string text = paragraph(answer_first(a), look, 0) +
+                       safety_first(all.core, all.allergens, look, all.many ? ", whichever you make" : "") +
+                       (full ? "" : presumed_in_brief(a, engine, look));
+    for (const auto& line : asked_as_understood(a, engine)) text += paragraph(with_units(line, units), look, 0);
+    text += list_part("These demands cannot all be met", a.conflict, look) + list_part("What would give", a.would_give, look) +
             list_part("What can be reached", a.reach, look);
-    for (const auto& v : a.variants) page += variant_part(v, a.base, engine, look);
-    page += search_part(a, look) + read_as_part(a.base.read_as, look) + list_part("Taken for granted", presumed_in_words(a), look);
-    page += allergens_part(a.base.allergens, look);
-    page += paragraph("These are the original's; what a variant adds stands with it.", look);
-    return page + cautions_part(a.base.cautions, look);
+    for (const auto& v : a.variants)
+        text += full                        ? variant_in_full(v, page)
+                : &v == &a.variants.front() ? variant_part(v, page) + "\n"
+                                            : variant_in_three_lines(v, page);
+    if (full) text += search_part(a, look) + list_part("Taken for granted", presumed_in_words(a), look);
+    text += read_as_part(a.base.read_as, look) + allergens_part(all.allergens, look) + cautions_part(all.cautions, look);
+    return text + (full ? ""
+                        : "\n" + paragraph("--full: the numbers behind it. --save FILE: a variant as a formula; --sheet: its bench sheet; "
+                                           "--variant N: which.",
+                                           look, 0));
 }
 
 }  // namespace standin::cli

@@ -4,6 +4,7 @@
 #include "render/sentences.hpp"
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
+#include "render/units.hpp"
 
 namespace standin::cli {
 namespace {
@@ -23,7 +24,7 @@ std::string in_short(const std::vector<Prediction>& all, const Look& look) {
 }
 
 // Side by side, as many as the page is wide enough for.
-std::string columns(const Group& group, std::size_t first, const Look& look) {
+std::string columns(const Group& group, std::size_t first, const Detail& detail, const Look& look) {
     std::vector<Column> heads{{"", Align::left}};
     for (std::size_t i = 0; i < group.size(); ++i) heads.push_back({letter(first + i), Align::right});
     Table table(std::move(heads));
@@ -32,11 +33,13 @@ std::string columns(const Group& group, std::size_t first, const Look& look) {
         for (const auto* p : group) cells.push_back(cell(*p));
         table.row(std::move(cells));
     };
-    row("batch", [](const Prediction& p) { return grams(p.batch_g); });
-    row("meat", [](const Prediction& p) { return grams(p.meat_g); });
+    row("batch", [&](const Prediction& p) { return formula_weight(p.batch_g, detail.units); });
+    row("meat", [&](const Prediction& p) { return formula_weight(p.meat_g, detail.units); });
     for_each_property([&](Property property) {
+        if (!detail.full && !at_the_bench(property)) return;
         row(name_with_unit(property), [&](const Prediction& p) { return shown(property, p.properties[property]); });
     });
+    if (!detail.full) return "\n" + table.page(look);
     const auto colour = [&](const PredictedColour& c) { return (look.colour ? look.swatch(c.hex) + " " : "") + c.hex; };
     row("raw", [&](const Prediction& p) { return colour(p.raw); });
     row("rested", [&](const Prediction& p) { return colour(p.rested); });
@@ -45,11 +48,16 @@ std::string columns(const Group& group, std::size_t first, const Look& look) {
 }
 
 // What lies between the first and another, narrower than the two bands by themselves: both share every draw.
-std::string between(const CompareAnswer& answer, const Look& look) {
+std::string between(const CompareAnswer& answer, bool full, const Look& look) {
     std::string out;
     for (std::size_t i = 0; i < answer.from_first.size(); ++i) {
         const auto& c = answer.from_first[i];
         out += heading("From A to " + letter(i + 1), look);
+        if (!full) {
+            const bool alike = moved(c.differences).empty();
+            out += paragraph(letter(i + 1) + (alike ? " is much the same as A." : ": " + in_words(c.differences, 4) + " than A."), look);
+            continue;
+        }
         const auto first = moved(c.differences);
         for (const auto property : first) out += bullet(effect(property, c.differences[property]), look);
         if (first.empty()) out += bullet("no property moves by much", look);
@@ -62,16 +70,16 @@ std::string between(const CompareAnswer& answer, const Look& look) {
 
 }  // namespace
 
-std::string compare_text(const CompareAnswer& answer, const Look& look) {
+std::string compare_text(const CompareAnswer& answer, const Detail& detail, const Look& look) {
     const auto& predictions = answer.formulas;
     constexpr std::size_t abreast = 3;
     std::string page = in_short(predictions, look);
     for (std::size_t first = 0; first < predictions.size(); first += abreast) {
         Group group;
         for (std::size_t i = first; i < std::min(first + abreast, predictions.size()); ++i) group.push_back(&predictions[i]);
-        page += columns(group, first, look);
+        page += columns(group, first, detail, look);
     }
-    page += between(answer, look);
+    page += between(answer, detail.full, look);
     std::vector<std::string> read_as;
     for (std::size_t i = 0; i < predictions.size(); ++i)
         for (const auto& note : predictions[i].read_as) read_as.push_back(letter(i) + ": " + note);

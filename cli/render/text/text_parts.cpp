@@ -1,6 +1,7 @@
 #include "render/text/text_parts.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace standin::cli {
 
@@ -44,6 +45,20 @@ std::vector<std::pair<std::string, std::string>> declarations(const AllergenText
         else same->second += ", " + d.first;
     }
     return words;
+}
+
+bool at_the_bench(Property property) {
+    constexpr std::array all{Property::salt_pct_of_meat, Property::fat_pct, Property::ph,       Property::heat_mg_kg,
+                             Property::greenness,        Property::bind,    Property::firmness, Property::cook_loss_pct};
+    return std::find(all.begin(), all.end(), property) != all.end();
+}
+
+std::string safety_first(const std::string& core, const std::vector<AllergenText>& allergens, const Look& look, const std::string& which) {
+    std::vector<std::string> names;
+    for (const auto& a : allergens) names.push_back(a.allergen);
+    return paragraph("Cook to " + core + " in the middle, measured" + which +
+                         ". Allergens: " + (names.empty() ? "none of the listed ones" : listed(names)) + ".",
+                     look, 0);
 }
 
 std::string read_as_part(const std::vector<std::string>& notes, const Look& look) {

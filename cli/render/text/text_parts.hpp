@@ -32,6 +32,13 @@ std::string chance_of_heat(const Prediction& prediction);
 /// What to say on a label, each with the codes that want it.
 std::vector<std::pair<std::string, std::string>> declarations(const AllergenText& allergen);
 
+/// Whether a maker goes by it at the bench; the others are there for whoever wants to know more.
+bool at_the_bench(Property property);
+
+/// "Cook to 71.1 C (160 F) in the middle, measured. Allergens: milk and egg.", which holds for all that the page shows; `which` says so.
+std::string safety_first(const std::string& core, const std::vector<AllergenText>& allergens, const Look& look,
+                         const std::string& which = "");
+
 /// What the reader of the formula took upon itself; empty when nothing.
 std::string read_as_part(const std::vector<std::string>& notes, const Look& look);
 std::string allergens_part(const std::vector<AllergenText>& allergens, const Look& look);

@@ -4,13 +4,15 @@
 #include "render/sentences.hpp"
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
+#include "render/units.hpp"
 
 namespace standin::cli {
 namespace {
 
-std::string properties_part(const Prediction& p, const Look& look) {
+std::string properties_part(const Prediction& p, bool full, const Look& look) {
     Table table({{"", Align::left}, {"likely (nine in ten within)", Align::left}, {"", Align::left}});
     for_each_property([&](Property property) {
+        if (!full && !at_the_bench(property)) return;
         const auto& i = info(property);
         const Band& b = p.properties[property];
         const bool trace = property == Property::heat_mg_kg || property == Property::heat_shu || property == Property::burn_mg_kg ||
@@ -18,21 +20,23 @@ std::string properties_part(const Prediction& p, const Look& look) {
         if (trace && b.high <= 0) return;
         table.row({std::string(i.name), shown(property, b), std::string(i.unit)});
     });
-    return heading("Properties", look) + table.page(look);
+    return (full ? heading("Properties", look) : "\n") + table.page(look);
 }
 
 constexpr double sure_enough = 0.75;  // chance of the likeliest word below which nothing is promised; judgement
 
 double likeliest(const Prediction& p) { return *std::max_element(p.heat_chances.begin(), p.heat_chances.end()); }
 
-std::string heat_part(const Prediction& p, const Look& look) {
+std::string heat_part(const Prediction& p, bool full, const Look& look) {
     constexpr std::array<const char*, 6> words{"none", "barely", "mild", "medium", "hot", "very hot"};
     std::vector<std::string> parts;
     for (std::size_t i = 0; i < words.size(); ++i)
         if (p.heat_chances[i] >= 0.005) parts.push_back(std::string(words[i]) + " " + number(100 * p.heat_chances[i], 0) + " %");
     std::string line;
     for (const auto& part : parts) line += (line.empty() ? "" : ", ") + part;
-    std::string out = heading("How hot it will seem", look) + paragraph(line, look);
+    if (!full && parts.size() < 2) return "";  // the first lines say it
+    std::string out =
+        full ? heading("How hot it will seem", look) + paragraph(line, look) : paragraph("How hot it will seem: " + line + ".", look);
     if (likeliest(p) < sure_enough)
         out += paragraph("Too wide to promise: mix in half of what is hot, fry a patty, taste, then add the rest.", look);
     return out;
@@ -60,16 +64,17 @@ std::string lethality_part(const Prediction& p, const Look& look) {
     return heading("What the cook kills", look) + paragraph(p.lethality->says + " (" + p.lethality->table + ")", look);
 }
 
-std::string lines_part(const Prediction& p, const Look& look) {
+std::string lines_part(const Prediction& p, Units units, const Look& look) {
     Table table(
         {{"", Align::right}, {"line", Align::left}, {"weighed", Align::right}, {"in the batch", Align::right}, {"share", Align::right}});
     for (std::size_t i = 0; i < p.lines.size(); ++i) {
         const auto& l = p.lines[i];
-        table.row({std::to_string(i + 1), with_preparations(l.name, l.prepared) + (l.keep ? " (keep)" : ""), grams(l.weighed_g),
-                   grams(l.grams), number(100 * l.share, l.share < 0.1 ? 2 : 1) + " %"});
+        table.row({std::to_string(i + 1), with_preparations(l.name, l.prepared) + (l.keep ? " (keep)" : ""),
+                   formula_weight(l.weighed_g, units), formula_weight(l.grams, units),
+                   number(100 * l.share, l.share < 0.1 ? 2 : 1) + " %"});
     }
     return heading("Lines", look) + table.page(look) +
-           paragraph("The batch is " + grams(p.batch_g) + ", " + grams(p.meat_g) + " of it meat.", look);
+           paragraph("The batch is " + formula_weight(p.batch_g, units) + ", " + formula_weight(p.meat_g, units) + " of it meat.", look);
 }
 
 std::string from(const char* what, const std::vector<Contribution>& parts, const Prediction& p, const Look& look) {
@@ -93,19 +98,26 @@ std::string origins_part(const Prediction& p, const Look& look) {
 
 }  // namespace
 
-std::string predict_text(const Prediction& p, const Look& look) {
-    std::string page = look.bold(wrap(p.title, look.width)) + "\n" + paragraph(in_short(p), look, 0);
-    page += properties_part(p, look) + heat_part(p, look) + colour_part(p, look) + lethality_part(p, look) + lines_part(p, look) +
-            origins_part(p, look);
-    if (!p.aroma.empty()) page += heading("Aroma", look) + paragraph("Leading notes: " + listed(p.aroma) + ".", look);
-    page += allergens_part(p.allergens, look) + cautions_part(p.cautions, look);
-    if (!p.label.empty())
+std::string predict_text(const Prediction& p, const Detail& detail, const Look& look) {
+    const bool full = detail.full;
+    std::string page =
+        look.bold(wrap(p.title, look.width)) + "\n" + paragraph(in_short(p), look, 0) + safety_first(core(p.core_c), p.allergens, look);
+    page += properties_part(p, full, look) + heat_part(p, full, look);
+    if (full) {
+        page += colour_part(p, look) + lethality_part(p, look) + lines_part(p, detail.units, look) + origins_part(p, look);
+        if (!p.aroma.empty()) page += heading("Aroma", look) + paragraph("Leading notes: " + listed(p.aroma) + ".", look);
+    } else if (p.green_life) {
+        page += paragraph(with_units(p.green_life->says, detail.units), look);
+    }
+    page += read_as_part(p.read_as, look) + allergens_part(p.allergens, look) + cautions_part(p.cautions, look);
+    if (full && !p.label.empty())
         page += heading("Ingredient list, a draft", look) + paragraph(p.label, look) +
                 paragraph("What a label must say is for your own authority to decide.", look);
-    page += read_as_part(p.read_as, look);
     if (!p.notes.empty()) page += heading("Where the models are stretched", look);
     for (const auto& note : p.notes) page += bullet(note, look);
-    return page;
+    return page +
+           (full ? ""
+                 : "\n" + paragraph("--full: every number, where it comes from, the label. --why P: what moves one property.", look, 0));
 }
 
 }  // namespace standin::cli

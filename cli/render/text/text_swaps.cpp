@@ -4,37 +4,59 @@
 #include "render/sentences.hpp"
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
+#include "render/union.hpp"
+#include "render/units.hpp"
 
 namespace standin::cli {
 namespace {
 
-std::string ranks(const SwapsAnswer& a, const Look& look) {
-    Table table({{"", Align::right},
-                 {"stand-in", Align::left},
-                 {"weigh (band)", Align::left},
-                 {"close", Align::right},
-                 {"apart", Align::right},
-                 {"mainly", Align::left}});
-    for (std::size_t i = 0; i < a.stand_ins.size(); ++i) {
-        const auto& s = a.stand_ins[i];
-        const auto first = moved(s.effects);
-        table.row({std::to_string(i + 1), with_preparations(s.name, s.prepared), grams_with_band(s), number(s.closeness, 2),
-                   number(s.distance, 1), first.empty() ? "much the same" : direction(first.front(), s.effects[first.front()].mid)});
-    }
-    return "\n" + table.page(look) +
-           paragraph(
-               "close: 1 when nobody at the table notices. apart: noticeable differences, the price of swapping included, salt, water and "
-               "acid trimmed after it.",
-               look);
-}
-
-std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, const Look& look) {
-    std::string out = heading(std::to_string(rank) + ". " + grams(s.grams) + " " + with_preparations(s.name, s.prepared), look);
-    out += bullet("weight: " + s.dose, look);
+std::string trims_of(const StandIn& s, const Engine& engine, Units units) {
     std::string trims;
     for (const auto& t : s.trims)
-        trims += (trims.empty() ? "" : ", ") + engine.name_of(t.line) + " " + grams(t.grams_before) + " to " + grams(t.grams_after);
-    if (!trims.empty()) out += bullet("with it: " + trims, look);
+        trims += (trims.empty() ? "" : ", ") + engine.name_of(t.line) + " " + formula_weight(t.grams_before, units) + " to " +
+                 formula_weight(t.grams_after, units);
+    return trims;
+}
+
+// Stand-in, weight, how near, what changes: what a maker picks from.
+std::string ranks(const SwapsAnswer& a, Units units, const Look& look) {
+    Table table(
+        {{"", Align::right}, {"weigh", Align::right}, {"stand-in", Align::left}, {"how close", Align::left}, {"changes", Align::left}});
+    for (std::size_t i = 0; i < a.stand_ins.size(); ++i) {
+        const auto& s = a.stand_ins[i];
+        table.row({std::to_string(i + 1), formula_weight(s.grams, units), with_preparations(s.name, s.prepared),
+                   s.verdict + ", " + number(s.distance, 1), in_words(s.effects, 2)});
+    }
+    return "\n" + table.page(look);
+}
+
+// What a maker must know of one before taking it.
+std::string to_mind(const StandIn& s, std::size_t rank, const Engine& engine, Units units, const Look& look) {
+    std::string text;
+    const auto say = [&](const std::string& more) { text += (text.empty() ? "" : " ") + more; };
+    if (!s.new_allergens.empty()) say("Brings a new allergen: " + listed(s.new_allergens) + ".");
+    if (const auto trims = trims_of(s, engine, units); !trims.empty()) say("With it " + trims + ".");
+    if (s.in_season && !*s.in_season) say("Out of season in the month asked for.");
+    for (const auto& need : s.needs) say(capital(need) + ".");
+    if (!s.note.empty()) say(s.note);
+    return text.empty() ? "" : bullet(std::to_string(rank) + " " + s.name + ": " + text, look);
+}
+
+std::string in_brief(const SwapsAnswer& a, const Engine& engine, Units units, const Look& look) {
+    std::string notes;
+    for (std::size_t i = 0; i < a.stand_ins.size(); ++i) notes += to_mind(a.stand_ins[i], i + 1, engine, units, look);
+    return ranks(a, units, look) + (notes.empty() ? "" : "\n" + notes);
+}
+
+std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, Units units, const Look& look) {
+    std::string out =
+        heading(std::to_string(rank) + ". " + formula_weight(s.grams, units) + " " + with_preparations(s.name, s.prepared), look);
+    out += bullet("weight: " + s.dose + "; band " + grams_with_band(s), look);
+    out += bullet(s.verdict + ": " + number(s.distance, 1) +
+                      " noticeable differences, the price of swapping and what is trimmed after it included; closeness " +
+                      number(s.closeness, 2) + " (1 when nobody at the table notices)",
+                  look);
+    if (const auto trims = trims_of(s, engine, units); !trims.empty()) out += bullet("with it: " + trims, look);
     const auto shown_effects = moved(s.effects);
     constexpr std::size_t most = 5;
     for (std::size_t i = 0; i < std::min(most, shown_effects.size()); ++i)
@@ -42,7 +64,7 @@ std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, con
     if (shown_effects.empty()) out += bullet("changes nothing by much", look);
     out += bullet("colour, rested: " + band(s.colour_difference, 1) + " CIEDE2000 units away", look);
     if (!s.new_allergens.empty()) out += bullet("brings a new allergen: " + listed(s.new_allergens), look);
-    for (const auto& c : s.cautions) out += bullet("mind: " + c.text + (c.source.empty() ? "" : " [" + c.source + "]"), look);
+    for (const auto& c : s.cautions) out += bullet("mind: " + cited(c), look);
     if (s.in_season) out += bullet(*s.in_season ? "in season" : "out of season in the month asked for", look);
     for (const auto& need : s.needs) out += bullet(need, look);
     if (!s.note.empty()) out += bullet(s.note, look);
@@ -59,13 +81,21 @@ std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, con
 
 }  // namespace
 
-std::string swaps_text(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Look& look) {
-    std::string page = paragraph(in_short(answer, title), look, 0);
-    if (!answer.stand_ins.empty()) page += ranks(answer, look);
-    for (std::size_t i = 0; i < answer.stand_ins.size(); ++i) page += detail(answer.stand_ins[i], i + 1, engine, look);
-    if (!answer.left_out.empty()) page += heading("Left out, for how this batch is made", look);
-    for (const auto& one : answer.left_out) page += bullet(one, look);
-    return page + read_as_part(answer.read_as, look) + allergens_part(answer.allergens, look) + cautions_part(answer.cautions, look);
+std::string swaps_text(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Detail& detail_of,
+                       const Look& look) {
+    const Together all = together(answer);
+    const auto [units, full] = detail_of;
+    std::string page = paragraph(in_short(answer, title, units), look, 0) +
+                       safety_first(all.core, all.allergens, look, all.many ? ", whichever you take" : "");
+    if (!answer.stand_ins.empty()) page += full ? ranks(answer, units, look) : in_brief(answer, engine, units, look);
+    for (std::size_t i = 0; full && i < answer.stand_ins.size(); ++i) page += detail(answer.stand_ins[i], i + 1, engine, units, look);
+    if (full && !answer.left_out.empty()) page += heading("Left out, for how this batch is made", look);
+    for (const auto& one : answer.left_out)
+        if (full) page += bullet(one, look);
+    page += read_as_part(answer.read_as, look) + allergens_part(all.allergens, look) + cautions_part(all.cautions, look);
+    return page + (full || answer.stand_ins.empty()
+                       ? ""
+                       : "\n" + paragraph("--full: the numbers behind it. --take N --save FILE: the formula with one of them.", look, 0));
 }
 
 }  // namespace standin::cli

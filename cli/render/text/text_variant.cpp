@@ -6,58 +6,137 @@
 #include "render/effects.hpp"
 #include "render/sentences.hpp"
 #include "render/text/text_parts.hpp"
+#include "render/units.hpp"
+#include "render/weights.hpp"
 
 namespace standin::cli {
 namespace {
 
+std::string headline(const Variant& v) {
+    return std::to_string(v.rank) + ". " + capital(v.verdict) + " (" + number(v.distance, 1) + " from your original)";
+}
+
+std::string weights_part(const Variant& v, const VariantPage& page) {
+    Table table({{"weigh", Align::right}, {"", Align::left}, {"before", Align::left}});
+    for (const auto& row : weight_rows(page.base, v)) {
+        const auto& line = row.now ? *row.now : *row.before;
+        const std::string now = row.now ? formula_weight(row.now->weighed_g, page.units) : "none";
+        std::string before = row.before ? formula_weight(row.before->weighed_g, page.units) : "";
+        if (row.now && row.before && now == before) before = "same";
+        if (row.alone) before = formula_weight(row.instead_of->weighed_g, page.units) + " " + row.instead_of->name;
+        else if (row.instead_of) before = "part of the " + row.instead_of->name;
+        else if (!row.before) before = "new";
+        table.row({now, with_preparations(line.name, line.prepared) + (line.keep ? " (keep)" : ""), before});
+    }
+    return table.page(page.look);
+}
+
+// What the wants came to, a line each.
 std::string wants_part(const Variant& v, const Look& look) {
-    Table table({{"want", Align::left}, {"met", Align::left}, {"chance", Align::right}, {"", Align::left}});
-    for (const auto& w : v.wants) table.row({w.want, w.met ? "yes" : "no", chance(w.chance), w.says});
-    return table.empty() ? "" : "\n" + table.page(look);
-}
-
-std::string properties_part(const Variant& v, const Prediction& base, const Look& look) {
-    Table table({{"", Align::left}, {"original", Align::right}, {"variant", Align::right}, {"change", Align::right}});
-    for (const auto p : moved(v.differences))
-        table.row({name_with_unit(p), shown(p, base.properties[p]), shown(p, v.prediction.properties[p]),
-                   signed_band(v.differences[p], info(p).decimals)});
-    std::string out = table.empty() ? "\n  No property moves by much.\n" : "\n" + table.page(look);
-    return out + paragraph("Colour: " + band(v.colour_rested, 1) + " CIEDE2000 units away when rested, " + band(v.colour_cooked, 1) +
-                               " when cooked (" + base.rested.word + " to " + v.prediction.rested.word + ", " + base.cooked.word + " to " +
-                               v.prediction.cooked.word + ").",
-                           look);
-}
-
-std::string weights_part(const Variant& v, const Look& look) {
-    Table table({{"weigh", Align::right}, {"", Align::left}, {"share", Align::right}});
-    for (const auto& l : v.prediction.lines)
-        table.row({grams(l.weighed_g), with_preparations(l.name, l.prepared) + (l.keep ? " (keep)" : ""), number(100 * l.share, 1) + " %"});
-    return "\n" + table.page(look);
-}
-
-// Cautions that the original does not have already.
-std::string new_cautions(const Variant& v, const Prediction& base, const Look& look) {
     std::string out;
-    for (const auto& c : v.prediction.cautions) {
-        const bool known = std::any_of(base.cautions.begin(), base.cautions.end(), [&](const CautionText& b) { return b.text == c.text; });
-        if (!known) out += bullet("mind: " + c.text + (c.source.empty() ? "" : " [" + c.source + "]"), look);
+    for (const auto& w : v.wants) {
+        const auto more = w.says.find("; ");
+        out += paragraph(w.want + ": " + (w.met ? "met" : "not met") + ", chance " + chance(w.chance) + " (" + w.says.substr(0, more) + ")",
+                         look);
     }
     return out;
 }
 
+// What would do as well as what an edit brings.
+std::string or_else(const Edit& e, const VariantPage& page) {
+    constexpr std::size_t most = 2;
+    std::string text;
+    for (std::size_t i = 0; i < std::min(most, e.alternatives.size()); ++i) {
+        const auto& other = e.alternatives[i];
+        text += (text.empty() ? "Or " : ", or ") + formula_weight(other.grams, page.units) + " " +
+                with_preparations(page.engine.name_of(other.with), other.prepared);
+    }
+    return text.empty() ? "" : text + ".";
+}
+
+std::string why(const Edit& e, const std::string& reason, const VariantPage& page) {
+    std::string text = with_units(in_brief(e, page.engine), page.units) + ": " + reason;
+    if (const auto other = or_else(e, page); !other.empty()) text += (text.back() == '.' ? " " : ". ") + other;
+    return bullet(text, page.look);
+}
+
+// Cautions that the original does not have already.
+std::string new_to_mind(const Variant& v, const VariantPage& page) {
+    std::string out;
+    if (!v.new_allergens.empty()) out += bullet("Brings a new allergen: " + listed(v.new_allergens) + ".", page.look);
+    for (const auto& c : new_cautions(v.prediction, page.base)) out += bullet("Mind: " + cited(c), page.look);
+    return out;
+}
+
+std::string whys(const Variant& v, const VariantPage& page, bool full) {
+    std::string out;
+    for (const auto& e : v.edits)
+        out += why(e, full ? in_full(e.reason, page.units) : e.reason == Reason{} ? e.why : in_brief(e.reason, page.units), page);
+    return v.edits.empty() ? bullet("Change nothing: it is as you want it.", page.look) : out;
+}
+
+std::string bold_lines(const std::string& text, const Look& look) {
+    std::string out;
+    for (const auto& line : wrapped(text, look.width)) out += look.bold(line) + "\n";
+    return out;
+}
+
+std::string properties_part(const Variant& v, const VariantPage& page) {
+    Table table({{"", Align::left}, {"original", Align::right}, {"variant", Align::right}, {"change", Align::right}});
+    for (const auto p : moved(v.differences))
+        table.row({name_with_unit(p), shown(p, page.base.properties[p]), shown(p, v.prediction.properties[p]),
+                   signed_band(v.differences[p], info(p).decimals)});
+    std::string out = table.empty() ? "\n  No property moves by much.\n" : "\n" + table.page(page.look);
+    return out + paragraph("Colour: " + band(v.colour_rested, 1) + " CIEDE2000 units away when rested, " + band(v.colour_cooked, 1) +
+                               " when cooked (" + page.base.rested.word + " to " + v.prediction.rested.word + ", " + page.base.cooked.word +
+                               " to " + v.prediction.cooked.word + ").",
+                           page.look);
+}
+
 }  // namespace
 
-std::string variant_part(const Variant& v, const Prediction& base, const Engine& engine, const Look& look) {
-    const std::string headline =
-        std::to_string(v.rank) + ". " + number(v.distance, 1) + " noticeable differences from your original: " + v.table;
-    std::string out = "\n";
-    for (const auto& line : wrapped(headline, look.width)) out += look.bold(line) + "\n";
-    out += paragraph("Of these the models feel " + number(v.felt, 1) + "; the rest is the price of trusting swaps.", look);
-    for (const auto& e : v.edits) out += bullet(in_words(e, engine) + (e.why.empty() ? "" : ": " + e.why), look);
-    if (v.edits.empty()) out += bullet("change nothing", look);
-    if (!v.new_allergens.empty()) out += bullet("brings a new allergen: " + listed(v.new_allergens), look);
-    for (const auto& g : v.gives_back) out += bullet(g, look);
-    return out + new_cautions(v, base, look) + wants_part(v, look) + properties_part(v, base, look) + weights_part(v, look);
+std::string variant_part(const Variant& v, const VariantPage& page) {
+    std::string out = "\n" + bold_lines(headline(v), page.look) + weights_part(v, page);
+    out += "\n" + paragraph(capital(v.table) + " " + becomes(page.base, v.prediction), page.look) + wants_part(v, page.look);
+    out += whys(v, page, false);
+    for (const auto& g : v.gives_back) out += bullet(g, page.look);
+    return out + new_to_mind(v, page);
+}
+
+std::string variant_in_three_lines(const Variant& v, const VariantPage& page) {
+    constexpr std::size_t most_lines = 3;
+    constexpr int hang = 3;
+    std::vector<std::string> edits;
+    for (const auto& e : v.edits) edits.push_back(in_brief_with_weight(e, page.engine, page.units));
+    if (edits.empty()) edits.emplace_back("change nothing");
+    std::string wants;
+    for (const auto& w : v.wants) wants += " " + capital(w.want) + (w.met ? ": met, " : ": not met, ") + chance(w.chance) + ".";
+    std::vector<std::string> lines;
+    for (std::size_t left_out = 0; left_out <= edits.size(); ++left_out) {
+        std::string what;
+        for (std::size_t i = 0; i + left_out < edits.size(); ++i) what += (i ? "; " : "") + edits[i];
+        if (left_out > 0)
+            what += (what.empty() ? "" : "; ") + std::to_string(left_out) + (left_out == 1 ? " change" : " changes") + " more";
+        lines = wrapped(headline(v) + ": " + what + "." + wants + " " + capital(v.table), page.look.width - hang);
+        if (lines.size() <= most_lines) break;
+    }
+    std::string out;
+    for (std::size_t i = 0; i < lines.size(); ++i) out += (i ? std::string(hang, ' ') : "") + lines[i] + "\n";
+    return out;
+}
+
+std::string variant_in_full(const Variant& v, const VariantPage& page) {
+    std::string out = "\n" + bold_lines(headline(v), page.look) + weights_part(v, page);
+    out += "\n" + paragraph(capital(v.table) + " " + becomes(page.base, v.prediction), page.look);
+    out += paragraph("Distance in noticeable differences, the smallest change a taster picks up: " + number(v.distance, 1) + ", of which " +
+                         number(v.felt, 1) + " is what the models say will be noticed; the rest is the price of trusting swaps.",
+                     page.look);
+    out += whys(v, page, true);
+    for (const auto& g : v.gives_back) out += bullet(g, page.look);
+    out += new_to_mind(v, page);
+    Table table({{"want", Align::left}, {"met", Align::left}, {"chance", Align::right}, {"", Align::left}});
+    for (const auto& w : v.wants) table.row({w.want, w.met ? "yes" : "no", chance(w.chance), w.says});
+    return out + (table.empty() ? "" : "\n" + table.page(page.look)) + properties_part(v, page);
 }
 
 }  // namespace standin::cli

@@ -8,6 +8,21 @@
 
 namespace standin::cli {
 
-std::string variant_part(const Variant& variant, const Prediction& base, const Engine& engine, const Look& look);
+/// What goes for every variant of a page.
+struct VariantPage {
+    const Prediction& base;
+    const Engine& engine;
+    Units units;
+    const Look& look;
+};
+
+/// Weights beside the old ones, what changes, why, what is new to mind.
+std::string variant_part(const Variant& variant, const VariantPage& page);
+
+/// The same in three lines.
+std::string variant_in_three_lines(const Variant& variant, const VariantPage& page);
+
+/// The numbers behind it: distance, wants, what moves, the reasons in full.
+std::string variant_in_full(const Variant& variant, const VariantPage& page);
 
 }  // namespace standin::cli

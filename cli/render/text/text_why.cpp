@@ -4,6 +4,7 @@
 #include "render/effects.hpp"
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
+#include "render/units.hpp"
 
 namespace standin::cli {
 namespace {
@@ -27,12 +28,12 @@ std::string in_short(const WhyAnswer& a) {
     return text;
 }
 
-std::string lines_part(const WhyAnswer& a, const Look& look) {
+std::string lines_part(const WhyAnswer& a, Units units, const Look& look) {
     if (a.lines.empty()) return "";
     Table table({{"line, a tenth more of it", Align::left}, {"moves it by", Align::right}});
     for (const auto& lever : a.lines) {
         const auto& line = a.prediction.lines[lever.line];
-        table.row({grams(line.weighed_g) + " " + with_preparations(line.name, line.prepared),
+        table.row({formula_weight(line.weighed_g, units) + " " + with_preparations(line.name, line.prepared),
                    signed_band(lever.change, info(a.property).decimals)});
     }
     return heading("What moves it", look) + table.page(look);
@@ -51,8 +52,8 @@ std::string unknowns_part(const WhyAnswer& a, const Look& look) {
 
 }  // namespace
 
-std::string why_text(const WhyAnswer& answer, const Look& look) {
-    return paragraph(in_short(answer), look, 0) + lines_part(answer, look) + unknowns_part(answer, look) +
+std::string why_text(const WhyAnswer& answer, Units units, const Look& look) {
+    return paragraph(in_short(answer), look, 0) + lines_part(answer, units, look) + unknowns_part(answer, look) +
            allergens_part(answer.prediction.allergens, look) + cautions_part(answer.prediction.cautions, look);
 }
 

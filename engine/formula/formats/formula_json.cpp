@@ -24,6 +24,10 @@ private:
         ObjectReader reader(root, problems_);
         if (const JsonNode* title = reader.child("title", Kind::text, true)) draft_.formula.title = title->text;
         draft_.formula.note = reader.text_or("note");
+        draft_.formula.parent = reader.text_or("parent");
+        draft_.formula.date = reader.text_or("date");
+        for (const auto& item : reader.list("do"))
+            if (text(item, "what to do")) draft_.formula.to_do.push_back(item.text);
         if (const JsonNode* lines = reader.child("lines", Kind::list, true)) {
             if (lines->items.empty()) reader.fault("lines", "no lines: expected at least one ingredient");
             for (const auto& item : lines->items)

@@ -68,6 +68,9 @@ private:
         const std::string folded = fold(key);
         if (folded == "title") draft_.formula.title = value;
         else if (folded == "note") draft_.formula.note += (draft_.formula.note.empty() ? "" : "\n") + std::string(value);
+        else if (folded == "parent") draft_.formula.parent = value;
+        else if (folded == "date") draft_.formula.date = value;
+        else if (folded == "do") draft_.formula.to_do.emplace_back(value);
         else if (!is_process(key)) return false;
         else if (auto wrong = set_process(draft_.formula.process, key, value)) {
             wrong->where =

@@ -3,6 +3,7 @@
 
 #include <cmath>
 #include <nlohmann/json.hpp>
+#include <optional>
 
 #include "core/names.hpp"
 #include "formula/formats/formula_plain.hpp"
@@ -47,22 +48,31 @@ bool reads_back(const std::string& text, const Line& line, const Knowledge& know
            near(back.grams.mid, line.grams.mid) && near(back.grams.high, line.grams.high);
 }
 
-// The way people write it; where those words would be read another way, with a mark or by the id.
-std::string line_text(const Line& line, const Knowledge& knowledge) {
-    std::string done, mark = line.keep ? " [keep]" : "";
+// One way to write a line with its amount in these words, or nothing where it would be read otherwise.
+std::optional<std::string> line_with(const std::string& amount, const std::string& name, const Line& line, const Knowledge& knowledge) {
+    std::string done;
     for (const auto& prepared : line.prepared) done += (done.empty() ? "" : ", ") + written(prepared, knowledge);
     const std::string after = done.empty() ? "" : ", " + done;
     const std::string weighed = line.prepared.empty() ? "" : line.weighed_prepared ? " [weighed prepared]" : " [weighed first]";
-    std::string text;
-    for (const auto& name : {name_of(line, knowledge), spaced(line.ingredient)}) {
-        const std::string amount = amount_text(line) + " ";
-        for (const auto& form :
-             {line.weighed_prepared ? amount + done + " " + name : amount + name + after, amount + name + after + weighed}) {
-            text = form + mark;
-            if (reads_back(text, line, knowledge)) return text;
-        }
+    for (const auto& form :
+         {line.weighed_prepared ? amount + " " + done + " " + name : amount + " " + name + after, amount + " " + name + after + weighed}) {
+        std::string text = form + (line.keep ? " [keep]" : "");
+        if (reads_back(text, line, knowledge)) return text;
     }
-    return text;
+    return std::nullopt;
+}
+
+// The way people write it; where those words would be read another way, with a mark or by the id.
+std::string line_text(const Line& line, const Knowledge& knowledge, Amounts amounts = Amounts::grams) {
+    std::vector<std::string> ways{amount_text(line)};
+    if (amounts == Amounts::as_written && !line.written.empty()) ways.insert(ways.begin(), line.written);
+    for (const auto& amount : ways)
+        for (const auto& name : {name_of(line, knowledge), spaced(line.ingredient)})
+            if (auto text = line_with(amount, name, line, knowledge)) return *text;
+    std::string done;
+    for (const auto& prepared : line.prepared) done += ", " + written(prepared, knowledge);
+    const std::string weighed = line.prepared.empty() ? "" : line.weighed_prepared ? " [weighed prepared]" : " [weighed first]";
+    return amount_text(line) + " " + spaced(line.ingredient) + done + weighed + (line.keep ? " [keep]" : "");
 }
 
 std::string one_line(std::string text) {
@@ -84,6 +94,8 @@ std::string formula_json(const Formula& formula, const Knowledge& knowledge) {
     Json root;
     root["title"] = formula.title;
     if (!formula.note.empty()) root["note"] = formula.note;
+    if (!formula.parent.empty()) root["parent"] = formula.parent;
+    if (!formula.date.empty()) root["date"] = formula.date;
     root["lines"] = Json::array();
     for (const auto& line : formula.lines) {
         Json item;
@@ -96,6 +108,7 @@ std::string formula_json(const Formula& formula, const Knowledge& knowledge) {
     }
     for (const auto& beside : formula.beside) root["beside"].push_back(beside.written);
     for (const auto& [key, value] : process_words(formula.process)) root["process"][std::string(key)] = value;
+    for (const auto& task : formula.to_do) root["do"].push_back(task);
     return root.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
@@ -112,15 +125,18 @@ std::string formula_jsonld(const Formula& formula, const Knowledge& knowledge) {
     return root.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
-std::string formula_text(const Formula& formula, const Knowledge& knowledge) {
+std::string formula_text(const Formula& formula, const Knowledge& knowledge, Amounts amounts) {
     std::string text = "title: " + one_line(formula.title) + "\n";
     const std::string title = one_line(formula.title);
     const bool plain = !title.empty() && title.front() != '#' && title.front() != '{' && title.front() != '[' && title.front() != ' ' &&
                        title.find(':') == std::string::npos;
     if (plain && is_title(title, knowledge)) text = title + "\n";
-    for (const auto& line : formula.lines) text += line_text(line, knowledge) + "\n";
+    for (const auto& line : formula.lines) text += line_text(line, knowledge, amounts) + "\n";
     for (const auto& beside : formula.beside) text += one_line(beside.written) + "\n";
     for (const auto& [key, value] : process_words(formula.process)) text += std::string(key) + ": " + value + "\n";
+    for (const auto& task : formula.to_do) text += "do: " + one_line(task) + "\n";
+    if (!formula.parent.empty()) text += "parent: " + one_line(formula.parent) + "\n";
+    if (!formula.date.empty()) text += "date: " + one_line(formula.date) + "\n";
     for (std::size_t start = 0; !formula.note.empty() && start <= formula.note.size();) {
         const std::size_t end = std::min(formula.note.find('\n', start), formula.note.size());
         text += "note: " + one_line(formula.note.substr(start, end - start)) + "\n";

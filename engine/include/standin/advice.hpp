@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "standin/prediction.hpp"
+#include "standin/reason.hpp"
 
 namespace standin {
 
@@ -30,12 +31,16 @@ struct StandIn {
     PerProperty<Band> effects;      ///< variant less base, from the common draws
     Band colour_difference;         ///< CIEDE2000, rested
     double distance = 0;            ///< noticeable differences, price included
+    std::string verdict;            ///< the distance in words
     std::vector<std::string> new_allergens;
     std::vector<CautionText> cautions;  ///< that come with it, beside those of the formula as it is
     std::string note;
     std::optional<bool> in_season;   ///< in the month asked for; absent: no month, or no season known
     std::vector<std::string> needs;  ///< what the maker must see to, a sentence each
     std::vector<std::string> sources;
+    Formula formula;                      ///< with it, trimmed
+    std::vector<AllergenText> allergens;  ///< of that formula
+    double core_c = 0;                    ///< what the middle of it must reach
 };
 
 struct SwapsAnswer {
@@ -47,6 +52,7 @@ struct SwapsAnswer {
     std::vector<std::string> left_out;    ///< whose condition the formula's own process goes against, and which
     std::vector<AllergenText> allergens;  ///< of the formula as it is
     std::vector<CautionText> cautions;
+    double core_c = 0;                 ///< what the middle of it must reach
     std::vector<std::string> read_as;  ///< what the reader of the formula took upon itself
 };
 
@@ -104,7 +110,8 @@ struct Edit {
     std::vector<std::string> prepared;  ///< of the stand-in, as people read it
     double grams_before = 0, grams_after = 0;
     double grams_left = 0;  ///< of the line, where something else is taken for a part of it
-    std::string why;
+    Reason reason;
+    std::string why;                    ///< the reason in brief, in metric
     std::vector<Instead> alternatives;  ///< nearest first
 };
 
@@ -119,6 +126,7 @@ struct Variant {
     std::size_t rank = 0;
     double distance = 0;  ///< noticeable differences from the base, prices included
     double felt = 0;      ///< of these, what the models say will be noticed; the rest is the price of trusting swaps
+    std::string verdict;  ///< the distance in words: "close", ...
     std::string table;    ///< one sentence: how it will differ at the table
     std::vector<Edit> edits;
     Formula formula;

@@ -126,7 +126,7 @@ public:
     bool is_stock(std::string_view text, std::string_view file) const;
     std::string formula_json(const Formula& formula) const;
     std::string formula_jsonld(const Formula& formula) const;
-    std::string formula_text(const Formula& formula) const;
+    std::string formula_text(const Formula& formula, Amounts amounts = Amounts::grams) const;
 
     Result<Prediction> predict(const Formula& formula, const Setting& setting = {}) const;
     /// What moves `property` of the batch and what makes its band wide.

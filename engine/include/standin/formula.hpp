@@ -18,6 +18,9 @@ struct Prepared {
     friend bool operator==(const Prepared&, const Prepared&) = default;
 };
 
+/// How amounts are written: all in grams, or in the maker's own words where those are known and read the same.
+enum class Amounts { grams, as_written };
+
 struct Line {
     std::string ingredient;            ///< id in the knowledge
     Band grams;                        ///< as weighed; wide where the maker gave bunches or cups
@@ -39,6 +42,9 @@ struct Formula {
     std::vector<Line> lines;
     Process process;
     std::vector<Beside> beside{};
+    std::string parent{};              ///< title of the formula that this one was made from
+    std::string date{};                ///< when it was made, as written: "2026-05-01"
+    std::vector<std::string> to_do{};  ///< what to see to before the work begins: "chard: strip the ribs"
 };
 
 /// What is on hand.

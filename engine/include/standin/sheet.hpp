@@ -43,8 +43,8 @@ struct StepPart {
 
 /// One thing to do. Absent numbers are not known or do not matter.
 struct SheetStep {
-    std::string
-        id;  ///< stable: a preparation's id, or buy weigh casing chill grind paste mix-salt mix-rest mix-acid mix taste shape rest cook
+    std::string id;    ///< stable: a preparation's id, or stand-in buy weigh casing chill grind paste mix-salt mix-rest mix-acid mix taste
+                       ///< shape rest cook
     std::string what;  ///< two or three words
     std::string how;   ///< a sentence, without numbers
     std::string why;

@@ -1,0 +1,18 @@
+// What a variant is called, where it comes from, and what its stand-ins ask of the maker.
+#pragma once
+
+#include <vector>
+
+#include "knowledge/knowledge.hpp"
+#include "standin/advice.hpp"
+
+namespace standin {
+
+/// Gives `variant` a title of its own, its parent and what there is to do about what came in. `wants` are those asked for.
+void name_variant(Formula& variant, const Formula& base, const std::vector<Edit>& edits, const std::vector<std::string>& wants,
+                  const Knowledge& knowledge);
+
+/// The same for one stand-in: `line` is the name of what it stands for.
+void name_swapped(Formula& variant, const Formula& base, const StandIn& stand_in, const std::string& line);
+
+}  // namespace standin

@@ -1,0 +1,155 @@
+// Reasons as sentences.
+#include <array>
+#include <cmath>
+
+#include "narrate/quantity.hpp"
+
+namespace standin {
+namespace {
+
+// How near a dose or a property must stay to be called the same; a choice of words, nothing is computed from it.
+constexpr double same_dose = 0.1, same_property = 0.03;
+
+void say(std::string& text, const std::string& more, const char* between = "; ") {
+    if (more.empty()) return;
+    if (text.empty()) text = more;
+    else text += (text.back() == '.' ? std::string(" ") : std::string(between)) + more;
+}
+
+// What a role is called in "as much green".
+std::string dose_word(const std::string& role) {
+    constexpr std::array<std::pair<std::string_view, std::string_view>, 8> words{{{"lean", "meat protein"},
+                                                                                  {"nut", "nut"},
+                                                                                  {"binder", "binding"},
+                                                                                  {"allium", "bite of garlic and onion"},
+                                                                                  {"herb", "herb flavour"},
+                                                                                  {"spice", "flavour"},
+                                                                                  {"sweet", "sweetness"},
+                                                                                  {"liquid", "liquid"}}};
+    for (const auto& [of, called] : words)
+        if (role == of) return std::string(called);
+    return role;
+}
+
+// "as much green as before", "half its green", "1.4 times its green".
+std::string share_of_dose(const Reason& r) {
+    if (r.figures.empty() || !r.figures.front().before || !(*r.figures.front().before > 0)) return "";
+    const double share = r.figures.front().after / *r.figures.front().before;
+    const std::string what = dose_word(r.role);
+    if (std::abs(share - 1) <= same_dose) return "brings as much " + what;
+    if (share > 1) return "brings " + three_figures(std::round(10 * share) / 10).substr(0, 3) + " times the " + what;
+    if (share < 0.01) return "";
+    const double percent = share < 0.1 ? std::round(100 * share) : std::round(20 * share) * 5;
+    return "brings " + std::to_string(std::lround(percent)) + " % of the " + what;
+}
+
+bool holds(const Reason& r) {
+    if (r.figures.empty() || !r.figures.front().before) return false;
+    const Figure& f = r.figures.front();
+    return is_nil(f) || std::abs(f.after - *f.before) <= same_property * std::abs(*f.before);
+}
+
+bool rises(const Reason& r) {
+    return !r.figures.empty() && r.figures.front().before && r.figures.front().after > *r.figures.front().before;
+}
+
+std::string moved(const Reason& r, const char* held, const char* more, const char* less) {
+    return holds(r) ? held : rises(r) ? more : less;
+}
+
+std::string not_there(const Reason& r, Units units) {
+    if (r.figures.empty() || r.figures.front().after <= 0) return "none to be had";
+    return "only " + weight_in(r.figures.front().after, units) + " to be had";
+}
+
+std::string salt(const Reason& r, Units units) {
+    if (r.figures.empty()) return "salt follows the other changes";
+    return holds(r) ? "keeps " + moves({r.figures.front().what, {}, r.figures.front().after, r.figures.front().unit}, units)
+                    : moves(r.figures.front(), units);
+}
+
+// Without numbers, asks and notes.
+std::string gist(const Reason& r, Units units) {
+    switch (r.kind) {
+        case ReasonKind::stands_in:
+            return share_of_dose(r);
+        case ReasonKind::not_there:
+            return not_there(r, units);
+        case ReasonKind::unwanted:
+            return "you asked for none of it";
+        case ReasonKind::less_acid:
+            return "less acid lets the meat bind";
+        case ReasonKind::sourness:
+            return moved(r, "keeps it as sharp as it was", "makes it sharper", "makes it less sharp");
+        case ReasonKind::heat:
+            return moved(r, "keeps it as hot as it was", "makes it hotter", "makes it milder");
+        case ReasonKind::salt:
+            return salt(r, units);
+        case ReasonKind::fat:
+            return moved(r, "keeps it as rich as it was", "makes it richer", "makes it leaner");
+        case ReasonKind::green:
+            return moved(r, "keeps it as green as it was", "makes it greener", "makes it less green");
+        case ReasonKind::drier_paste:
+            return "less wet paste, so the meat's protein is less diluted";
+        case ReasonKind::balance:
+            return "balances the rest";
+        case ReasonKind::binder:
+            return "holds the loose water, so the mass sets";
+        case ReasonKind::addition:
+            return "for its " + dose_word(r.role);
+        case ReasonKind::order:
+            return "acid that meets unsalted meat keeps its protein from dissolving";
+        case ReasonKind::mixing:
+            return "dissolved protein is the glue";
+        case ReasonKind::cold:
+            return "cold fat does not smear";
+        case ReasonKind::plate:
+            return "the plate decides how much protein is opened and how coarse the bite is";
+        case ReasonKind::rest:
+            return "acid turns leaf green to olive, hour by hour";
+        case ReasonKind::rest_cold:
+            return "the colder, the slower acid turns leaf green to olive";
+        case ReasonKind::core:
+            return "what is cooked hotter loses more";
+        case ReasonKind::cook_through:
+            return "the meat that comes in asks for it";
+    }
+    return "";
+}
+
+// A sentence of its own: "Earthier, a little saltier; strip the ribs."
+void add_note(std::string& text, const std::string& note) {
+    if (note.empty()) return;
+    if (!text.empty() && text.back() != '.') text += ".";
+    text += (text.empty() ? "" : " ") + note;
+}
+
+}  // namespace
+
+std::string_view word(ReasonKind kind) {
+    constexpr std::array<std::string_view, 21> all{
+        "stands-in", "not-there", "unwanted", "less-acid", "sourness", "heat",  "salt", "fat",       "green", "drier-paste", "balance",
+        "binder",    "addition",  "order",    "mixing",    "cold",     "plate", "rest", "rest-cold", "core",  "cook-through"};
+    return all[static_cast<std::size_t>(kind)];
+}
+
+std::string in_brief(const Reason& r, Units units) {
+    std::string text = gist(r, units);
+    for (const auto& ask : r.asks) say(text, ask);
+    add_note(text, r.note);
+    return text.empty() ? "balances the rest" : text;
+}
+
+std::string in_full(const Reason& r, Units units) {
+    std::string text = gist(r, units);
+    for (const auto& figure : r.figures)
+        if (!is_nil(figure) && !(r.kind == ReasonKind::not_there || r.kind == ReasonKind::salt)) say(text, moves(figure, units));
+    std::string by_way;
+    for (const auto& food : r.by_way) by_way += (by_way.empty() ? "" : ", ") + food;
+    if (!by_way.empty()) say(text, "by way of " + by_way);
+    for (const auto& ask : r.asks) say(text, ask);
+    add_note(text, r.note);
+    return text.empty() ? "balances the rest" : text;
+}
+
+}  // namespace standin
