@@ -9,13 +9,14 @@
 namespace standin {
 namespace {
 
-enum class Shelf { garden, butchery, kitchen, tap };
+enum class Shelf { fresh, cellar, butchery, kitchen, tap };
 
 Shelf shelf_of(const Ingredient& ingredient, const Knowledge& knowledge) {
     if (ingredient.id == "water" || ingredient.id == "ice") return Shelf::tap;
     if (belongs(ingredient, "salt", knowledge)) return Shelf::tap;
     if (ingredient.meat || ingredient.tissue == Tissue::fat_tissue) return Shelf::butchery;
-    return belongs(ingredient, "garden", knowledge) ? Shelf::garden : Shelf::kitchen;
+    if (belongs(ingredient, "fresh", knowledge)) return Shelf::fresh;
+    return belongs(ingredient, "garden", knowledge) ? Shelf::cellar : Shelf::kitchen;
 }
 
 bool kin(const Ingredient& one, const Ingredient& other) { return one.family == other.family && one.roles.front() == other.roles.front(); }

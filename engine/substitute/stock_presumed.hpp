@@ -11,8 +11,9 @@ namespace standin {
 /// One for each ingredient of `formula` that the list does not mention.
 ///   "everything else"   all of them are there.
 ///   nothing said        fresh produce is missing where the list names fresh kin of it (the same family and role); all else is there.
-///   "nothing else"      closes what the list is about: produce, where it names produce; meat and fat, where it names any; what keeps in
-///                       the kitchen, where it names any of that. Salt, water and ice are there unless the list says no.
+///   "nothing else"      closes what the list is about: fresh produce, where it names any; produce that keeps (garlic, onions, roots),
+///                       where it names any; meat and fat, where it names any; what keeps in the kitchen, where it names any of that.
+///                       Salt, water and ice are there unless the list says no.
 /// Lines marked keep are there unless "nothing else" closes them. What needs no telling has no sentence.
 std::vector<Presumption> presumed_of(const Formula& formula, const Inventory& have, const Knowledge& knowledge);
 

@@ -67,8 +67,9 @@ TEST_CASE("stock: green tomatoes on the list make tomatillos missing; no fruit o
 
 TEST_CASE("stock: nothing else closes what the list is about") {
     const Stock garden = stock_of(green(), "borage 500 g\nno spinach\nnothing else");
-    for (const auto* id : {"spinach", "parsley", "serrano", "garlic", "tomatillo"}) CHECK_FALSE(there(garden, id));
-    for (const auto* id : {"pork-shoulder", "pork-backfat", "table-salt", "water", "black-pepper", "breadcrumb", "dried-oregano"}) {
+    for (const auto* id : {"spinach", "parsley", "serrano", "tomatillo"}) CHECK_FALSE(there(garden, id));
+    for (const auto* id :
+         {"pork-shoulder", "pork-backfat", "garlic", "table-salt", "water", "black-pepper", "breadcrumb", "dried-oregano"}) {
         CAPTURE(id);
         CHECK(there(garden, id));
     }
