@@ -148,12 +148,25 @@ std::string grams_with_band(const StandIn& s) {
     return grams(s.grams) + " (" + low + "-" + high + ")";
 }
 
+std::string stand_in_named(const StandIn& s, Units units) {
+    const std::string name = with_preparations(s.name, s.prepared);
+    if (!s.partner) return name;
+    return name + " and " + formula_weight(s.partner->grams, units) + " " + with_preparations(s.partner->name, s.partner->prepared);
+}
+
+std::string in_parts(const StandIn& s, Units units) {
+    std::string said = s.partner ? capital(s.partner->name) + " " + s.partner->why + "." : "";
+    if (s.line_left > 0)
+        said += (said.empty() ? "" : " ") + std::string("Only for a part: ") + formula_weight(s.line_left, units) + " of the line stays.";
+    return said;
+}
+
 std::string in_short(const SwapsAnswer& a, const std::string& title, Units units) {
     const std::string line = formula_weight(a.line_grams, units) + " " + a.name + roles_of(a);
     if (a.stand_ins.empty()) return "Nothing known can stand in for " + line + " in " + title + ".";
     const auto& s = a.stand_ins.front();
-    return "In place of " + line + " in " + title + " take " + formula_weight(s.grams, units) + " " +
-           with_preparations(s.name, s.prepared) + ": " + s.verdict + " (" + number(s.distance, 1) + " from the formula as it is).";
+    return "In place of " + line + " in " + title + " take " + formula_weight(s.grams, units) + " " + stand_in_named(s, units) + ": " +
+           s.verdict + " (" + number(s.distance, 1) + " from the formula as it is).";
 }
 
 std::string letter(std::size_t i) { return i < 26 ? std::string(1, static_cast<char>('A' + i)) : std::to_string(i + 1); }

@@ -37,6 +37,10 @@ std::string cited(const CautionText& caution);
 
 /// "260 g (210-330 g)".
 std::string grams_with_band(const StandIn& stand_in);
+/// "green tomatoes and 12 g lime juice".
+std::string stand_in_named(const StandIn& stand_in, Units units);
+/// What the partner brings, and how much of the line stays beside a stand-in of which only so much is taken. Empty: neither.
+std::string in_parts(const StandIn& stand_in, Units units);
 std::string in_short(const SwapsAnswer& answer, const std::string& title, Units units);
 /// What changes with a stand-in, in words, the most first.
 std::string in_words(const PerProperty<Band>& effects, std::size_t most);

@@ -223,7 +223,7 @@ private:
         if (line.keep || (!problem_.forced[l] && !replace_roles_.count(role_of_line(l)))) return;
         std::size_t taken = 0;
         const auto may_use = [&](const Ingredient& i) { return stock_.can_bring(i); };
-        for (const auto& candidate : candidates_for(line, problem_.formula.process, graph_, context_.nominal(), may_use).fit) {
+        for (const auto& candidate : candidates_for(problem_.formula, l, graph_, context_.nominal(), may_use).fit) {
             if (taken == stand_ins_a_line && !stock_.listed()) break;
             if (taken == 2 * stand_ins_a_line) break;
             if (offer_stand_in(l, candidate)) ++taken;
@@ -231,7 +231,7 @@ private:
     }
 
     bool offer_stand_in(std::size_t l, const Candidate& candidate) {
-        const StandsFor stands{l, candidate.closeness, candidate.food.grams.mid, candidate.role, candidate.swaps};
+        const StandsFor stands{l, candidate.closeness, candidate.food.grams.mid / candidate.share, candidate.role, candidate.swaps};
         const std::string key = key_of(candidate.food);
         if (const auto same = line_alike(candidate.food)) return widen_raise(*same, stands);
         if (kept_as_it_is(candidate.food)) return false;

@@ -1,10 +1,12 @@
 #include "adapt/swaps.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 #include "adapt/difference.hpp"
 #include "adapt/explain.hpp"
+#include "adapt/meat_block.hpp"
 #include "adapt/request.hpp"
 #include "adapt/trims.hpp"
 #include "adapt/variant.hpp"
@@ -48,11 +50,13 @@ public:
         answer.line_grams = line.grams.mid;
         answer.roles = ingredient.roles;
         std::vector<Ranked> ranked;
-        Candidates candidates = candidates_for(line, formula_.process, graph, context_.nominal(), [](const Ingredient&) { return true; });
+        Candidates candidates = candidates_for(formula_, line_, graph, context_.nominal(), [](const Ingredient&) { return true; });
         for (auto& candidate : candidates.fit) ranked.push_back(balanced(std::move(candidate)));
-        std::stable_sort(ranked.begin(), ranked.end(), [](const Ranked& a, const Ranked& b) { return a.distance < b.distance; });
+        std::stable_sort(ranked.begin(), ranked.end(), [](const Ranked& a, const Ranked& b) { return a.standing < b.standing; });
         for (std::size_t i = 0; i < std::min(top, ranked.size()); ++i) answer.stand_ins.push_back(stand_in(ranked[i]));
-        for (const auto& candidate : candidates.refused) answer.left_out.push_back(refusal(candidate));
+        for (const auto& refused : candidates.refused)
+            if (refused.by == Refusal::By::process)
+                answer.left_out.push_back(knowledge_.ingredient(refused.food.ingredient)->names.front() + ": " + refused.why);
         answer.allergens = base_.allergens;
         answer.cautions = base_.cautions;
         answer.core_c = base_.core_c;
@@ -60,19 +64,21 @@ public:
     }
 
 private:
-    // Which food, and what it would ask for.
-    std::string refusal(const Candidate& candidate) const {
-        const Swap& last = knowledge_.records().swaps[candidate.swaps.back()];
-        std::string why = knowledge_.ingredient(candidate.food.ingredient)->names.front() + ": ";
-        for (const auto& ask : conditions_ask(last, formula_.process, knowledge_)) why += (why.back() == ' ' ? "" : "; ") + ask;
-        return why;
-    }
-
+    // The line's place goes to the stand-in; what stays of the line, and the partner, come at the end and are not trimmed.
     Formula swapped(const Candidate& candidate) const {
         Formula variant = formula_;
         Line food = candidate.food;
         food.grams = exactly(kitchen_grams(food.grams.mid, false));
         variant.lines[line_] = food;
+        const auto beside = [&](Line line, double grams) {
+            line.grams = exactly(kitchen_grams(grams, false));
+            line.count.reset();
+            line.written.clear();
+            line.keep = true;
+            if (line.grams.mid > 0) variant.lines.push_back(std::move(line));
+        };
+        if (candidate.share < 1) beside(formula_.lines[line_], (1 - candidate.share) * formula_.lines[line_].grams.mid);
+        if (candidate.partner) beside(candidate.partner->food, candidate.partner->food.grams.mid);
         return variant;
     }
 
@@ -81,16 +87,36 @@ private:
         Candidate candidate;
         Trimmed trimmed;
         double distance = 0;
+        double standing = 0;  ///< in what order a maker would try them: the least first
     };
+
+    // By closeness and by what is felt together: what is felt twice as much is not twice as far from being tried. The trade's own swaps
+    // come first among equals, and solid fat before what is melted or poured.
+    double standing(const Candidate& candidate, double felt, double new_allergens) const {
+        const auto constant = [&](std::string_view id) { return context_.constant("stand_ins.order." + std::string(id)); };
+        const auto tissue = [&](const Line& food) { return knowledge_.ingredient(food.ingredient)->tissue; };
+        const auto solid = [&](const Line& food) { return tissue(food) == Tissue::fat_tissue || tissue(food) == Tissue::meat; };
+        const bool melted = candidate.role == Role::fat && solid(formula_.lines[line_]) && !solid(candidate.food);
+        return std::log1p(felt) + constant("closeness") * (1 - candidate.closeness) + constant("allergen") * new_allergens -
+               (candidate.trade ? constant("trade") : 0) + (melted ? constant("melted") : 0);
+    }
 
     Ranked balanced(Candidate candidate) const {
         double price = context_.constant("advice.price.swap") * (1 - candidate.closeness);
         for (const auto& allergen : knowledge_.ingredient(candidate.food.ingredient)->allergens)
             price += known_allergen(allergen) ? 0 : context_.constant("advice.price.allergen");
-        Trimmed trimmed = trimmed_after(swapped(candidate), line_, counted_as(candidate, formula_.lines[line_], context_.nominal()),
-                                        yardstick_, context_);
+        Formula variant = swapped(candidate);
+        const auto block = candidate.share < 1 ? std::vector<Trim>{}
+                                               : hold_meat_block(variant, formula_, line_, candidate.role, candidate.most_grams, context_);
+        candidate.food.grams = exactly(variant.lines[line_].grams.mid);
+        Trimmed trimmed =
+            trimmed_after(variant, line_, counted_as(candidate, formula_.lines[line_], context_.nominal()), yardstick_, context_);
+        trimmed.trims.insert(trimmed.trims.begin(), block.begin(), block.end());
         const double distance = price + trimmed.distance;
-        return {std::move(candidate), std::move(trimmed), distance};
+        const auto& allergens = knowledge_.ingredient(candidate.food.ingredient)->allergens;
+        const auto fresh = std::count_if(allergens.begin(), allergens.end(), [&](const auto& a) { return !known_allergen(a); });
+        const double order = standing(candidate, trimmed.distance, static_cast<double>(fresh));
+        return {std::move(candidate), std::move(trimmed), distance, order};
     }
 
     // The currency of the swap, as the first of the path has it.
@@ -99,7 +125,8 @@ private:
         const Line& line = formula_.lines[line_];
         if (candidate.swaps.size() == 1 && swaps[candidate.swaps.front()].basis == Basis::weight)
             return "by weight, " + figures(swaps[candidate.swaps.front()].ratio->band.mid) + " g for each gram";
-        const double dose = dose_of(context_.nominal().unit(line), candidate.role) * line.grams.mid;
+        if (!candidate.bounded.empty()) return candidate.bounded;
+        const double dose = dose_of(context_.nominal().unit(line), candidate.role) * line.grams.mid * candidate.share;
         return figures(dose) + " " + std::string(dose_unit(candidate.role)) + ", as the line brings";
     }
 
@@ -118,6 +145,9 @@ private:
         s.role = candidate.role;
         s.grams = kitchen_grams(candidate.food.grams.mid, false);
         s.grams_band = dose_band(candidate);
+        s.trade = candidate.trade;
+        if (candidate.share < 1) s.line_left = kitchen_grams((1 - candidate.share) * formula_.lines[line_].grams.mid, false);
+        if (candidate.partner) s.partner = partner(*candidate.partner);
         s.closeness = candidate.closeness;
         s.path.push_back(formula_.lines[line_].ingredient);
         for (const auto swap : candidate.swaps) s.path.push_back(records.swaps[swap].to);
@@ -134,10 +164,24 @@ private:
             if (sources.insert(records.swaps[swap].source).second) s.sources.push_back(records.swaps[swap].source);
         look_at(s, ranked.trimmed.formula);
         s.formula = ranked.trimmed.formula;
+        for (std::size_t l = formula_.lines.size(); l < s.formula.lines.size(); ++l) s.formula.lines[l].keep = false;
         name_swapped(s.formula, formula_, s, knowledge_.ingredient(formula_.lines[line_].ingredient)->names.front());
-        for (const auto& allergen : ingredient.allergens)
+        std::set<std::string> allergens(ingredient.allergens.begin(), ingredient.allergens.end());
+        if (candidate.partner)
+            for (const auto& allergen : knowledge_.ingredient(candidate.partner->food.ingredient)->allergens) allergens.insert(allergen);
+        for (const auto& allergen : allergens)
             if (!known_allergen(allergen)) s.new_allergens.push_back(allergen);
         return s;
+    }
+
+    Partner partner(const PartnerFood& beside) const {
+        Partner p;
+        p.ingredient = beside.food.ingredient;
+        p.name = knowledge_.ingredient(p.ingredient)->names.front();
+        for (const auto& step : beside.food.prepared) p.prepared.push_back(describe(step, knowledge_));
+        p.grams = kitchen_grams(beside.food.grams.mid, false);
+        p.why = beside.why;
+        return p;
     }
 
     // How unsure the equal dose is: both foods' doses at every draw. By weight the band is the ratio's own.
@@ -154,7 +198,11 @@ private:
         }
         if (grams.empty()) return candidate.food.grams;
         const Band spread = band_of(std::move(grams));
-        return spread.mid > 0 ? scaled(spread, candidate.food.grams.mid / spread.mid) : candidate.food.grams;
+        if (!(spread.mid > 0)) return candidate.food.grams;
+        // However unsure the dose, nobody would weigh less or more than that.
+        const Band band = scaled(spread, candidate.food.grams.mid / spread.mid);
+        const double mid = candidate.food.grams.mid;
+        return {std::min(mid, std::max(band.low, candidate.least_grams)), mid, std::max(mid, std::min(band.high, candidate.most_grams))};
     }
 
     // What changes with it, and what there is to be minded that there was not.

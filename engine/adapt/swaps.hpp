@@ -8,7 +8,7 @@
 
 namespace standin {
 
-/// `line` is a name or a number from 1. The `top` nearest stand-ins, by their distance.
+/// `line` is a name or a number from 1. The `top` stand-ins a maker would try first: by closeness and by what is felt together.
 Result<SwapsAnswer> swaps_for_line(const CheckedFormula& formula, std::string_view line, std::size_t top, const Context& context);
 
 }  // namespace standin

@@ -136,6 +136,8 @@ private:
             else if (const auto& roles = found->second->roles; std::find(roles.begin(), roles.end(), swap.role) == roles.end())
                 add(key, end + " does not carry the role " + std::string(spelling(swap.role)), {}, false);
         }
+        if (swap.partner && !ingredients_.count(swap.partner->ingredient))
+            add(key, "no ingredient \"" + swap.partner->ingredient + "\"", nearest_id(swap.partner->ingredient, ingredients_));
         if (swap.from == swap.to && swap.prepared.empty()) add(key, "an ingredient cannot stand in for itself unprepared");
         for (const auto& need : swap.needs)
             if (!conditions_.count(need)) add(key, "no condition \"" + need + "\"", nearest_id(need, conditions_));

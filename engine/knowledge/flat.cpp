@@ -78,8 +78,13 @@ void layout(A& a, Preparation& r) {
     a(r.id, r.instruction, r.verb, r.why, r.note, r.names, r.order, r.minutes, r.temperature_c, r.denatures, r.effects);
 }
 template <class A>
+void layout(A& a, SwapPartner& r) {
+    a(r.ingredient, r.why, r.prepared, r.ratio);
+}
+template <class A>
 void layout(A& a, Swap& r) {
-    a(r.role, r.from, r.to, r.note, r.source, r.prepared, r.needs, r.basis, r.ratio, r.closeness, r.derived, r.returned);
+    a(r.role, r.from, r.to, r.note, r.source, r.prepared, r.needs, r.basis, r.ratio, r.partner, r.closeness, r.most_share, r.trade,
+      r.derived, r.returned);
 }
 template <class A>
 void layout(A& a, Condition& r) {

@@ -108,7 +108,7 @@ private:
         constexpr double slack = 1e-9;
         Outs outs;
         for (const auto& s : records_.swaps)
-            if (s.prepared.empty() && s.from != s.to) outs[{s.role, s.from}][s.to] = &s;
+            if (s.prepared.empty() && !s.partner && s.from != s.to) outs[{s.role, s.from}][s.to] = &s;
         for (const auto& [start, ends] : outs)
             for (const auto& [end, direct] : ends) {
                 const Way way = detour(outs, *direct);

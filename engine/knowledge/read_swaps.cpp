@@ -7,10 +7,24 @@ namespace standin {
 std::string swap_key(const Swap& swap) {
     std::string key = "swap " + std::string(spelling(swap.role)) + " " + swap.from + " > " + swap.to;
     for (const auto& step : swap.prepared) key += ", " + step;
+    if (swap.partner) key += ", with " + swap.partner->ingredient;
     return key;
 }
 
 namespace {
+
+std::optional<SwapPartner> partner_of(ObjectReader& swap) {
+    const JsonNode* child = swap.child("partner", JsonNode::Kind::object);
+    if (!child) return std::nullopt;
+    ObjectReader r(*child, swap.problems());
+    SwapPartner partner;
+    partner.ingredient = r.text("ingredient");
+    partner.prepared = r.texts("prepared");
+    partner.why = r.text("why");
+    if (auto ratio = quantity_if(r, "ratio", {"g/g"})) partner.ratio = *ratio;
+    if (!(partner.ratio.band.low > 0)) r.fault("ratio", "a partner needs its grams for a gram of what is replaced");
+    return partner;
+}
 
 Swap swap_of(ObjectReader& r, Role role) {
     Swap s;
@@ -21,11 +35,15 @@ Swap swap_of(ObjectReader& r, Role role) {
     s.needs = r.texts("needs");
     s.basis = enumerated<Basis>(r, "basis");
     s.ratio = quantity_if(r, "ratio", {"g/g"});
+    s.partner = partner_of(r);
     s.closeness = r.number("closeness");
+    s.most_share = r.number_if("most_share").value_or(1);
+    s.trade = r.flag("trade");
     s.derived = r.flag("derived");
     s.note = r.text_or("note");
     s.source = r.text("source");
     if (r.has("closeness") && !(s.closeness > 0 && s.closeness <= 1)) r.fault("closeness", "closeness must lie in (0, 1]");
+    if (!(s.most_share > 0 && s.most_share <= 1)) r.fault("most_share", "most_share must lie in (0, 1]");
     if (s.ratio && !(s.ratio->band.low > 0)) r.fault("ratio", "a ratio of weights must be above zero");
     if (s.basis == Basis::weight && !s.ratio) r.fault("basis", "a swap by weight needs a \"ratio\"");
     return s;
@@ -36,6 +54,7 @@ Swap returned(const Swap& swap) {
     std::swap(back.from, back.to);
     back.note.clear();  // it describes the stand-in
     back.returned = true;
+    back.most_share = 1;  // it is the stand-in that is strong
     if (back.ratio && swap.ratio->band.low > 0)
         back.ratio->band = {1 / swap.ratio->band.high, 1 / swap.ratio->band.mid, 1 / swap.ratio->band.low};
     return back;
@@ -51,6 +70,7 @@ void read_swaps(const JsonNode& root, Problems& problems, KnowledgeFiles& into) 
         ObjectReader one(item, problems);
         const bool both_ways = one.flag("both_ways");
         const Swap swap = swap_of(one, role);
+        if (both_ways && swap.partner) one.fault("both_ways", "a stand-in in two parts has no way back");
         if (both_ways && !swap.prepared.empty())
             one.fault("both_ways", "a prepared stand-in has no way back: write the return edge by itself");
         std::vector<Swap> edges{swap};

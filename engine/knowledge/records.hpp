@@ -132,13 +132,23 @@ struct Preparation {
     std::vector<PreparationEffect> effects;
 };
 
+/// What is weighed in beside a stand-in that does not do it alone.
+struct SwapPartner {
+    std::string ingredient, why;
+    std::vector<std::string> prepared;
+    Quantity ratio;  // grams for a gram of what is replaced
+};
+
 struct Swap {
     Role role = Role::green;
     std::string from, to, note, source;
     std::vector<std::string> prepared, needs;
     Basis basis = Basis::dose;
     std::optional<Quantity> ratio;
+    std::optional<SwapPartner> partner;
     double closeness = 0;
+    double most_share = 1;  // of what is replaced: the rest of it stays
+    bool trade = false;     // what makers take without asking
     bool derived = false;
     bool returned = false;  // the way back of one that goes both ways: without a note, which told of the other end
 };

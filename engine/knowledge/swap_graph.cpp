@@ -6,6 +6,8 @@
 #include <boost/graph/filtered_graph.hpp>
 #include <functional>
 #include <map>
+#include <string>
+#include <tuple>
 #include <unordered_map>
 
 namespace standin {
@@ -56,17 +58,23 @@ struct SwapGraph::Inside {
 
     const Knowledge* knowledge;
     std::size_t ingredients;
-    Graph graph;  // built in place: copying one trips a warning inside Boost 1.74
+    std::unordered_map<std::string_view, std::size_t> index;
+    std::multimap<std::size_t, std::size_t> in_two_parts;  // swaps with a partner, by the ingredient they replace
+    Graph graph;                                           // built in place: copying one trips a warning inside Boost 1.74
 
     Vertex vertex(std::size_t ingredient, std::size_t layer) const { return layer * ingredients + ingredient; }
 };
 
 SwapGraph::SwapGraph(const Knowledge& knowledge) : inside_(std::make_unique<Inside>(knowledge)) {
     const Records& records = knowledge.records();
-    std::unordered_map<std::string_view, std::size_t> index;
+    auto& index = inside_->index;
     for (std::size_t i = 0; i < records.ingredients.size(); ++i) index.emplace(records.ingredients[i].id, i);
     for (std::size_t s = 0; s < records.swaps.size(); ++s) {
         const Swap& swap = records.swaps[s];
+        if (swap.partner) {  // its weights are those of this pair: nothing leads on from it
+            inside_->in_two_parts.emplace(index.at(swap.from), s);
+            continue;
+        }
         for (std::size_t layer = 0; layer + 1 < layers; ++layer)
             boost::add_edge(inside_->vertex(index.at(swap.from), layer), inside_->vertex(index.at(swap.to), layer + 1),
                             SwapEdge{s, swap.closeness, swap.role}, inside_->graph);
@@ -92,13 +100,13 @@ std::vector<SwapPath> SwapGraph::from(Role role, std::size_t ingredient) const {
             .distance_zero(1.0)
             .visitor(Recorder(reached)));
 
-    // A stand-in reached directly and by two swaps keeps its closest path; each way of preparing it stands for itself.
-    using Key = std::pair<std::size_t, std::vector<std::string>>;
+    // A stand-in reached directly and by two swaps keeps its closest path; each way of preparing it, and each partner, stands for itself.
+    using Key = std::tuple<std::size_t, std::vector<std::string>, std::string>;
     std::map<Key, SwapPath> best;
     const auto offer = [&](SwapPath path) {
         const Swap& last = swaps[path.swaps.back()];
         if (path.to == ingredient && (path.swaps.size() > 1 || last.prepared.empty())) return;
-        auto& held = best[{path.to, last.prepared}];
+        auto& held = best[{path.to, last.prepared, last.partner ? last.partner->ingredient : ""}];
         if (path.closeness > held.closeness) held = std::move(path);
     };
     // Dijkstra tells the closest way to every ingredient after one swap; from there each swap leads to a form of its own.
@@ -114,6 +122,11 @@ std::vector<SwapPath> SwapGraph::from(Role role, std::size_t ingredient) const {
         out_of(middle, [&](const SwapEdge& swap, std::size_t to) {
             offer({to, reached.closeness[middle] * swap.closeness, {reached.by[middle], swap.swap}});
         });
+    }
+    const auto [first, last] = all.in_two_parts.equal_range(ingredient);
+    for (auto pair = first; pair != last; ++pair) {
+        const Swap& swap = swaps[pair->second];
+        if (swap.role == role) offer({all.index.at(swap.to), swap.closeness, {pair->second}});
     }
     std::vector<SwapPath> paths;
     for (auto& [key, path] : best) paths.push_back(std::move(path));

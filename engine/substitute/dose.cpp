@@ -5,7 +5,7 @@ namespace standin {
 double dose_of(const Material& m, Role role) {
     switch (role) {
         case Role::lean:
-            return m[Amount::meat_protein];
+            return m[Amount::meat] > 0 ? m[Amount::meat] : m[Amount::mass];
         case Role::fat:
             return m[Amount::fat];
         case Role::green:
@@ -49,7 +49,7 @@ std::optional<Amount> amount_of_dose(Role role) {
 std::string_view dose_unit(Role role) {
     switch (role) {
         case Role::lean:
-            return "g meat protein";
+            return "g meat";
         case Role::fat:
             return "g fat";
         case Role::green:

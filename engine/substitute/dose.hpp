@@ -8,7 +8,7 @@
 
 namespace standin {
 
-/// What `material` brings of `role`: mg chlorophyll, mg capsaicinoids, mmol titratable acid, g water bound, g fat, g protein of meat, g dry
+/// What `material` brings of `role`: mg chlorophyll, mg capsaicinoids, mmol titratable acid, g water bound, g fat, g meat, g dry
 /// solids of nuts, g fresh-form equivalent of herbs, alliums and spices, g salt, g water, g sugars.
 double dose_of(const Material& material, Role role);
 

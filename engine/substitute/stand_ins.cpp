@@ -1,79 +1,121 @@
 #include "substitute/stand_ins.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <set>
 #include <string>
 
 #include "core/band.hpp"
-#include "knowledge/effects.hpp"
-#include "models/composition.hpp"
 #include "substitute/conditions.hpp"
 #include "substitute/dose.hpp"
+#include "substitute/portion.hpp"
 
 namespace standin {
 namespace {
 
-// A swap that needs this many times the line's weight is no swap a kitchen would make.
-constexpr double implausible_ratio = 30;
+class Candidacy {
+public:
+    Candidacy(const Formula& formula, std::size_t line, const SwapGraph& graph, const Nominal& nominal, const MayUse& may_use)
+        : formula_(formula),
+          line_(formula.lines[line]),
+          graph_(graph),
+          nominal_(nominal),
+          may_use_(may_use),
+          portions_(formula, line, nominal),
+          partners_(formula, line, portions_, nominal, may_use) {}
 
-Line prepared_like(const Line& line, const Ingredient& ingredient, const std::vector<std::string>& extra, const Knowledge& knowledge) {
-    Line food;
-    food.ingredient = ingredient.id;
-    const auto add = [&](const Prepared& step) {
-        const Preparation* preparation = knowledge.preparation(step.preparation);
-        const bool there =
-            std::any_of(food.prepared.begin(), food.prepared.end(), [&](const Prepared& p) { return p.preparation == step.preparation; });
-        const auto& already = ingredient.already;
-        if (std::find(already.begin(), already.end(), step.preparation) != already.end()) return;
-        if (preparation && !there && effect_on(*preparation, ingredient.tissue)) food.prepared.push_back(step);
-    };
-    for (const auto& step : line.prepared) add(step);
-    for (const auto& step : extra) add({step, std::nullopt});
-    return food;
-}
-
-std::vector<std::string> preparations_of(const Swap& swap, const Knowledge& knowledge) {
-    std::vector<std::string> all = swap.prepared;
-    for (auto& step : conditions_prepare(swap, knowledge)) all.push_back(std::move(step));
-    return all;
-}
-
-double dose_per_gram(const Line& food, Role role, const Nominal& nominal) { return dose_of(nominal.unit(food), role); }
-
-// Grams of the stand-in for the whole line, following the path swap by swap; nothing where a dose is missing at either end.
-std::optional<double> equal_grams(const Line& line, const Line& food, const SwapPath& path, Role role, const Nominal& nominal) {
-    const Records& records = nominal.knowledge().records();
-    const bool all_by_dose =
-        std::all_of(path.swaps.begin(), path.swaps.end(), [&](std::size_t s) { return records.swaps[s].basis == Basis::dose; });
-    const auto by_dose = [&](double grams, const Line& from, const Line& to) -> std::optional<double> {
-        const double given = dose_per_gram(from, role, nominal), taken = dose_per_gram(to, role, nominal);
-        if (!(given > 0) || !(taken > 0)) return std::nullopt;
-        return grams * given / taken;
-    };
-    if (all_by_dose) return by_dose(line.grams.mid, line, food);
-    std::optional<double> grams = line.grams.mid;
-    Line from = line;
-    for (const auto s : path.swaps) {
-        const Swap& swap = records.swaps[s];
-        const bool last = s == path.swaps.back();
-        const Line to = last ? food
-                             : prepared_like(line, *nominal.knowledge().ingredient(swap.to), preparations_of(swap, nominal.knowledge()),
-                                             nominal.knowledge());
-        if (swap.basis == Basis::weight) grams = *grams * swap.ratio->band.mid;
-        else grams = by_dose(*grams, from, to);
-        if (!grams) return std::nullopt;
-        from = to;
+    Candidates all() && {
+        for (const Role role : ingredient().roles) {
+            const auto paths = graph_.from(role, index_of(knowledge(), line_.ingredient));
+            for (const auto& path : paths)
+                if (may_use_(records().ingredients[path.to])) weigh(path, role, paths);
+        }
+        std::erase_if(all_.refused, [&](const Refusal& r) { return fit_.count(key_of(r.food)) > 0; });
+        return std::move(all_);
     }
-    return grams;
-}
+
+private:
+    const Knowledge& knowledge() const { return nominal_.knowledge(); }
+    const Records& records() const { return knowledge().records(); }
+    const Ingredient& ingredient() const { return *knowledge().ingredient(line_.ingredient); }
+
+    void weigh(const SwapPath& path, Role role, const std::vector<SwapPath>& paths) {
+        const Ingredient& to = records().ingredients[path.to];
+        const Swap& last = records().swaps[path.swaps.back()];
+        Candidate c;
+        c.food = prepared_like(line_, to, preparations_of(last, knowledge()), knowledge());
+        if (to.id == line_.ingredient && c.food.prepared == line_.prepared) return;
+        const auto portion = portions_.of(c.food, path, role);
+        if (!portion) return;
+        const Process& process = formula_.process;
+        if (!conditions_allow(last, process, knowledge())) return refuse(c.food, Refusal::By::process, asked(last));
+        c.role = role;
+        c.closeness = path.closeness;
+        c.swaps = path.swaps;
+        c.share = last.most_share;
+        c.trade = std::all_of(path.swaps.begin(), path.swaps.end(), [&](std::size_t s) { return records().swaps[s].trade; });
+        c.food.grams = exactly(portion->grams * c.share);
+        c.least_grams = portion->least * c.share;
+        c.most_grams = portion->most * c.share;
+        c.bounded = portion->bounded;
+        if (last.partner) {
+            if (!may_use_(*knowledge().ingredient(last.partner->ingredient))) return;
+            c.partner = partner_named(last, line_.grams.mid);
+        } else {
+            bring_partner(c, *portion, paths);
+        }
+        if (portion->why && !c.partner) return refuse(c.food, Refusal::By::weight, *portion->why);
+        if (fit_.insert(key_of(c.food) + (last.partner ? "+" + last.partner->ingredient : "")).second) all_.fit.push_back(std::move(c));
+    }
+
+    // With a partner it takes the line's place weight for weight; alone it carries as much of the dose as its bulk allows.
+    void bring_partner(Candidate& c, const Portion& portion, const std::vector<SwapPath>& paths) const {
+        if (c.food.ingredient == line_.ingredient) return;
+        const double even = portion.even.value_or(portion.grams);
+        const double lacking = portion.even ? portions_.dose(c.role) - even * portion.per_gram : portion.lacking;
+        c.partner = partners_.bring(lacking * c.share, c.role, c.food, paths);
+        if (!c.partner || !portion.even) return;
+        c.food.grams = exactly(even * c.share);
+        c.bounded = "weight for weight";
+    }
+
+    std::string asked(const Swap& swap) const {
+        std::string all;
+        for (const auto& ask : conditions_ask(swap, formula_.process, knowledge())) all += (all.empty() ? "" : "; ") + ask;
+        return all;
+    }
+
+    void refuse(const Line& food, Refusal::By by, std::string why) {
+        if (refused_.insert(key_of(food)).second) all_.refused.push_back({food, by, std::move(why)});
+    }
+
+    const Formula& formula_;
+    const Line& line_;
+    const SwapGraph& graph_;
+    const Nominal& nominal_;
+    const MayUse& may_use_;
+    Portions portions_;
+    Partners partners_;
+    Candidates all_;
+    std::set<std::string> fit_, refused_;
+};
 
 }  // namespace
 
+Candidates candidates_for(const Formula& formula, std::size_t line, const SwapGraph& graph, const Nominal& nominal, const MayUse& may_use) {
+    return Candidacy(formula, line, graph, nominal, may_use).all();
+}
+
 Material counted_as(const Candidate& candidate, const Line& line, const Nominal& nominal) {
     Material unit = nominal.unit(candidate.food);
+    const double grams = candidate.food.grams.mid;
     const auto dose = amount_of_dose(candidate.role);
-    if (dose && candidate.food.grams.mid > 0) unit[*dose] = nominal.unit(line)[*dose] * line.grams.mid / candidate.food.grams.mid;
+    if (dose && grams > 0) unit[*dose] = nominal.unit(line)[*dose] * line.grams.mid * candidate.share / grams;
+    return unit;
+}
+
+Material counted_with_partner(const Candidate& candidate, const Line& line, const Nominal& nominal) {
+    Material unit = counted_as(candidate, line, nominal);
+    if (candidate.partner) unit.add(nominal.unit(candidate.partner->food), candidate.partner->food.grams.mid / candidate.food.grams.mid);
     return unit;
 }
 
@@ -85,32 +127,6 @@ std::string key_of(const Line& food) {
 
 std::size_t index_of(const Knowledge& knowledge, std::string_view id) {
     return static_cast<std::size_t>(knowledge.ingredient(id) - knowledge.records().ingredients.data());
-}
-
-Candidates candidates_for(const Line& line, const Process& process, const SwapGraph& graph, const Nominal& nominal,
-                          const std::function<bool(const Ingredient&)>& may_use) {
-    const Knowledge& knowledge = nominal.knowledge();
-    const Records& records = knowledge.records();
-    const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
-    Candidates all;
-    std::set<std::string> seen, refused;
-    for (const Role role : ingredient.roles) {
-        for (const auto& path : graph.from(role, index_of(knowledge, line.ingredient))) {
-            const Ingredient& to = records.ingredients[path.to];
-            if (!may_use(to)) continue;
-            const Swap& last = records.swaps[path.swaps.back()];
-            Candidate candidate{prepared_like(line, to, preparations_of(last, knowledge), knowledge), role, path.closeness, path.swaps};
-            if (to.id == ingredient.id && candidate.food.prepared == line.prepared) continue;
-            const auto grams = equal_grams(line, candidate.food, path, role, nominal);
-            if (!grams || !(*grams > 0) || *grams > implausible_ratio * line.grams.mid) continue;
-            const bool allowed = conditions_allow(last, process, knowledge);
-            if (!(allowed ? seen : refused).insert(key_of(candidate.food)).second) continue;
-            candidate.food.grams = exactly(*grams);
-            (allowed ? all.fit : all.refused).push_back(std::move(candidate));
-        }
-    }
-    std::erase_if(all.refused, [&](const Candidate& c) { return seen.count(key_of(c.food)) > 0; });
-    return all;
 }
 
 Line brought_in(const Ingredient& food, Role role, const Knowledge& knowledge) {

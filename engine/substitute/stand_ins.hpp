@@ -9,26 +9,42 @@
 
 #include "knowledge/swap_graph.hpp"
 #include "substitute/context.hpp"
+#include "substitute/partner.hpp"
 
 namespace standin {
 
+using MayUse = std::function<bool(const Ingredient&)>;
+
 struct Candidate {
-    Line food;  ///< the stand-in with its preparations, at the grams of equal dose, weighed before preparation
+    Line food;  ///< the stand-in with its preparations, at the grams for its share of the line, weighed before preparation
     Role role = Role::green;
     double closeness = 0;
-    std::vector<std::size_t> swaps;  ///< the path, indexes in Records::swaps
+    std::vector<std::size_t> swaps;      ///< the path, indexes in Records::swaps
+    std::optional<PartnerFood> partner;  ///< weighed in beside `food.grams` of it, in proportion where less of it is taken
+    double share = 1;                    ///< of the line it may stand for; the rest of the line stays, or is left to others
+    double least_grams = 0;              ///< less of it for its share would leave a hole in the paste
+    double most_grams = 0;               ///< more of it no maker would weigh; infinity where nothing bounds it
+    std::string bounded;                 ///< why its grams are not those of equal dose; empty: they are
+    bool trade = false;                  ///< what makers take without asking
+};
+
+/// A stand-in that is known and was not proposed.
+struct Refusal {
+    enum class By { process, weight };
+    Line food;
+    By by = By::process;
+    std::string why;  ///< what it would ask of the making, or the weight it would take
 };
 
 struct Candidates {
     std::vector<Candidate> fit;
-    std::vector<Candidate> refused;  ///< a condition of whose swap the process goes against, and that fit in no other way
+    std::vector<Refusal> refused;  ///< that fit in no other way
 };
 
-/// Every stand-in reachable for `line` in any of its ingredient's roles, the main role first, nearest first within a role; each food
-/// (ingredient with preparations) once. `may_use` says what may be brought in. Preparations of the line carry over where they fit, and
-/// those that a condition of the swap asks for are done.
-Candidates candidates_for(const Line& line, const Process& process, const SwapGraph& graph, const Nominal& nominal,
-                          const std::function<bool(const Ingredient&)>& may_use);
+/// Every stand-in reachable for line number `line` in any of its ingredient's roles, the main role first, nearest first within a role; each
+/// food (ingredient with preparations, and partner) once. `may_use` says what may be brought in. Preparations of the line carry over where
+/// they fit, and those that a condition of the swap asks for are done.
+Candidates candidates_for(const Formula& formula, std::size_t line, const SwapGraph& graph, const Nominal& nominal, const MayUse& may_use);
 
 /// A food as it comes in by itself in `role`: prepared as the closest swap that brings it asks for.
 Line brought_in(const Ingredient& food, Role role, const Knowledge& knowledge);
@@ -36,6 +52,9 @@ Line brought_in(const Ingredient& food, Role role, const Knowledge& knowledge);
 /// A gram of the stand-in as it counts beside `line`: where a role has no common currency (herbs, nuts, alliums, spices), the grams of
 /// equal dose carry the line's dose.
 Material counted_as(const Candidate& candidate, const Line& line, const Nominal& nominal);
+
+/// The same with its share of the partner: a gram of the stand-in and what is weighed in beside it.
+Material counted_with_partner(const Candidate& candidate, const Line& line, const Nominal& nominal);
 
 /// What tells one food from another: the ingredient and its preparations.
 std::string key_of(const Line& food);

@@ -33,7 +33,8 @@ std::vector<std::string> foods_of(const PublishedRow& row) {
 std::string miss(const PublishedRow& row, const SwapGraph& graph) {
     constexpr double grams = 100;
     const auto anything = [](const Ingredient&) { return true; };
-    const auto candidates = candidates_for(line(row.words[from_column], grams), {}, graph, nominal(), anything).fit;
+    const Formula batch = formula({line(row.words[from_column], grams), line("pork-shoulder", 5000)});
+    const auto candidates = candidates_for(batch, 0, graph, nominal(), anything).fit;
     const auto foods = foods_of(row);
     REQUIRE(foods.size() == row.values.size());
     std::map<Role, double> dose;

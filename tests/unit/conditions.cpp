@@ -24,7 +24,9 @@ Process mixed_at(double c) {
 
 std::vector<Candidate> stand_ins(const Line& line, const Process& process) {
     static const SwapGraph graph(knowledge());
-    return candidates_for(line, process, graph, nominal(), [](const Ingredient&) { return true; }).fit;
+    Formula batch = formula({line, ::line("pork-shoulder", 2000)});
+    batch.process = process;
+    return candidates_for(batch, 0, graph, nominal(), [](const Ingredient&) { return true; }).fit;
 }
 
 const Candidate* find(const std::vector<Candidate>& all, std::string_view ingredient) {

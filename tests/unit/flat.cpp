@@ -50,6 +50,9 @@ TEST_CASE("every field goes there and back") {
     Swap s;
     s.derived = true;
     s.ratio = Quantity{{0.1, 1.0 / 3, 1e300}, "g/g", "s"};
+    s.partner = SwapPartner{"partner", "why", {"ground"}, {{0.1, 0.2, 0.3}, "g/g", "s"}};
+    s.most_share = 0.5;
+    s.trade = true;
     r.swaps = {s};
     Preparation p;
     p.order = -3;
@@ -88,6 +91,12 @@ TEST_CASE("every field goes there and back") {
     CHECK(j.season == i.season);
     CHECK(back.swaps.front().derived);
     CHECK(back.swaps.front().ratio->band == s.ratio->band);
+    REQUIRE(back.swaps.front().partner);
+    CHECK(back.swaps.front().partner->ingredient == "partner");
+    CHECK(back.swaps.front().partner->prepared == s.partner->prepared);
+    CHECK(back.swaps.front().partner->ratio.band == s.partner->ratio.band);
+    CHECK(back.swaps.front().most_share == 0.5);
+    CHECK(back.swaps.front().trade);
     CHECK(back.preparations.front().order == -3);
     CHECK(back.preparations.front().effects.front().yield[1].value == Band{0, 1, 2});
     CHECK_FALSE(back.preparations.front().effects.front().yield[0].minutes);

@@ -13,14 +13,20 @@
 namespace standin::cli {
 namespace {
 
+Markup named(const StandIn& s, Units units) {
+    const Markup name = food(s.name, s.prepared);
+    if (!s.partner) return name;
+    return name + Markup(" and " + formula_weight(s.partner->grams, units) + " ") + food(s.partner->name, s.partner->prepared);
+}
+
 Markup ranks(const SwapsAnswer& a, Units units) {
     std::vector<std::vector<Markup>> rows;
     for (std::size_t i = 0; i < a.stand_ins.size(); ++i) {
         const auto& s = a.stand_ins[i];
-        rows.push_back({Markup(std::to_string(i + 1) + ". ") + food(s.name, s.prepared),
+        rows.push_back({Markup(std::to_string(i + 1) + ". ") + named(s, units),
                         el("span", {{"class", "big"}}, formula_weight(s.grams, units)), capital(s.verdict), in_words(s.effects, 2)});
     }
-    return html_table("Nearest first", {{"Stand-in", false}, {"weigh", true}, {"how close", false}, {"changes", false}}, rows);
+    return html_table("In the order to try them", {{"Stand-in", false}, {"weigh", true}, {"how close", false}, {"changes", false}}, rows);
 }
 
 class StandInPart {
@@ -28,7 +34,7 @@ public:
     StandInPart(const StandIn& stand_in, const Engine& engine, const Detail& detail) : s_(stand_in), engine_(engine), detail_(detail) {}
 
     Markup whole(std::size_t rank) const {
-        return el("h3", Markup(std::to_string(rank) + ". " + formula_weight(s_.grams, detail_.units) + " ") + food(s_.name, s_.prepared)) +
+        return el("h3", Markup(std::to_string(rank) + ". " + formula_weight(s_.grams, detail_.units) + " ") + named(s_, detail_.units)) +
                bullets(to_mind()) + folded("The numbers behind it", bullets(numbers()), detail_.full);
     }
 
@@ -38,6 +44,7 @@ private:
         if (!s_.new_allergens.empty())
             items.push_back(el("span", {{"class", "new"}}, "Brings a new allergen: " + listed(s_.new_allergens)));
         for (const auto& c : s_.cautions) items.push_back(el("span", {{"class", "new"}}, "Mind: " + cited(c)));
+        if (const auto parts = in_parts(s_, detail_.units); !parts.empty()) items.emplace_back(parts);
         std::string trims;
         for (const auto& t : s_.trims)
             trims += (trims.empty() ? "" : ", ") + engine_.name_of(t.line) + " " + formula_weight(t.grams_before, detail_.units) + " to " +

@@ -5,6 +5,11 @@
 namespace standin::cli {
 namespace {
 
+Json partner_json(const std::optional<Partner>& p) {
+    if (!p) return {};
+    return {{"ingredient", p->ingredient}, {"name", p->name}, {"prepared", p->prepared}, {"grams", num(p->grams)}, {"why", p->why}};
+}
+
 Json stand_in_json(const StandIn& s, const Engine& engine) {
     return {
         {"ingredient", s.ingredient},
@@ -13,6 +18,9 @@ Json stand_in_json(const StandIn& s, const Engine& engine) {
         {"role", std::string(word(s.role))},
         {"grams", num(s.grams)},
         {"grams_band", json_of(s.grams_band)},
+        {"partner", partner_json(s.partner)},
+        {"line_left", num(s.line_left)},
+        {"trade", s.trade},
         {"dose", s.dose},
         {"closeness", num(s.closeness)},
         {"trims", array_of(s.trims,

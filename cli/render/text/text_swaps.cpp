@@ -24,7 +24,7 @@ std::string ranks(const SwapsAnswer& a, Units units, const Look& look) {
         {{"", Align::right}, {"weigh", Align::right}, {"stand-in", Align::left}, {"how close", Align::left}, {"changes", Align::left}});
     for (std::size_t i = 0; i < a.stand_ins.size(); ++i) {
         const auto& s = a.stand_ins[i];
-        table.row({std::to_string(i + 1), formula_weight(s.grams, units), with_preparations(s.name, s.prepared),
+        table.row({std::to_string(i + 1), formula_weight(s.grams, units), stand_in_named(s, units),
                    s.verdict + ", " + number(s.distance, 1), in_words(s.effects, 2)});
     }
     return "\n" + table.page(look);
@@ -35,6 +35,7 @@ std::string to_mind(const StandIn& s, std::size_t rank, const Engine& engine, Un
     std::string text;
     const auto say = [&](const std::string& more) { text += (text.empty() ? "" : " ") + more; };
     if (!s.new_allergens.empty()) say("Brings a new allergen: " + listed(s.new_allergens) + ".");
+    if (const auto parts = in_parts(s, units); !parts.empty()) say(parts);
     if (const auto trims = trims_of(s, engine, units); !trims.empty()) say("With it " + trims + ".");
     if (s.in_season && !*s.in_season) say("Out of season in the month asked for.");
     for (const auto& need : s.needs) say(capital(need) + ".");
@@ -49,13 +50,13 @@ std::string in_brief(const SwapsAnswer& a, const Engine& engine, Units units, co
 }
 
 std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, Units units, const Look& look) {
-    std::string out =
-        heading(std::to_string(rank) + ". " + formula_weight(s.grams, units) + " " + with_preparations(s.name, s.prepared), look);
+    std::string out = heading(std::to_string(rank) + ". " + formula_weight(s.grams, units) + " " + stand_in_named(s, units), look);
     out += bullet("weight: " + s.dose + "; band " + grams_with_band(s), look);
     out += bullet(s.verdict + ": " + number(s.distance, 1) +
                       " noticeable differences, the price of swapping and what is trimmed after it included; closeness " +
                       number(s.closeness, 2) + " (1 when nobody at the table notices)",
                   look);
+    if (const auto parts = in_parts(s, units); !parts.empty()) out += bullet(parts, look);
     if (const auto trims = trims_of(s, engine, units); !trims.empty()) out += bullet("with it: " + trims, look);
     const auto shown_effects = moved(s.effects);
     constexpr std::size_t most = 5;

@@ -17,6 +17,14 @@ struct Trim {
     double grams_before = 0, grams_after = 0;
 };
 
+/// What is weighed in beside a stand-in that does not do it alone.
+struct Partner {
+    std::string ingredient, name;
+    std::vector<std::string> prepared;
+    double grams = 0;  ///< as weighed
+    std::string why;   ///< "brings the rest of the acid"
+};
+
 /// One stand-in for one line of one formula, the rest of the formula trimmed after it.
 struct StandIn {
     std::string ingredient, name;
@@ -24,6 +32,9 @@ struct StandIn {
     Role role = Role::green;
     double grams = 0;               ///< of the stand-in, as weighed, for the whole line's dose
     Band grams_band;                ///< how unsure the dose is
+    std::optional<Partner> partner;
+    double line_left = 0;           ///< grams of the line that stay: of a strong stand-in only so much is taken
+    bool trade = false;             ///< what makers take without asking
     std::string dose;               ///< what decides the weight: "213 mg chlorophyll, as the line brings"
     double closeness = 0;           ///< product along the path
     std::vector<Trim> trims;        ///< lines of the formula that move with it
@@ -48,7 +59,7 @@ struct SwapsAnswer {
     std::string name;
     double line_grams = 0;
     std::vector<Role> roles;
-    std::vector<StandIn> stand_ins;       ///< nearest first
+    std::vector<StandIn> stand_ins;       ///< in the order a maker would try them
     std::vector<std::string> left_out;    ///< whose condition the formula's own process goes against, and which
     std::vector<AllergenText> allergens;  ///< of the formula as it is
     std::vector<CautionText> cautions;

@@ -1,0 +1,63 @@
+#include "adapt/meat_block.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include "adapt/variant.hpp"
+#include "core/band.hpp"
+
+namespace standin {
+namespace {
+
+constexpr double apart = 0.15;         // g fat in a gram: two meats nearer than this cannot put each other right
+constexpr double least_of_line = 0.3;  // of the weight that is replaced; judgement
+constexpr double worth_moving = 5;     // g; what a maker would not weigh anew
+
+struct Meat {
+    double meat = 0, fat = 0;
+};
+
+Meat meat_of(const Line& line, const Context& context) {
+    const Material& unit = context.nominal().unit(line);
+    return {unit[Amount::meat], unit[Amount::fat]};
+}
+
+// The biggest line that is lean where fat was swapped, and fat where lean was.
+std::optional<std::size_t> counterpart(const Formula& formula, std::size_t line, Role role, const Context& context) {
+    std::optional<std::size_t> biggest;
+    for (std::size_t l = 0; l < formula.lines.size(); ++l) {
+        const Line& other = formula.lines[l];
+        const Role main = context.knowledge().ingredient(other.ingredient)->roles.front();
+        const bool fits = main == (role == Role::fat ? Role::lean : Role::fat) && meat_of(other, context).meat > 0;
+        if (l == line || other.keep || !fits) continue;
+        if (!biggest || other.grams.mid > formula.lines[*biggest].grams.mid) biggest = l;
+    }
+    return biggest;
+}
+
+}  // namespace
+
+std::vector<Trim> hold_meat_block(Formula& swapped, const Formula& base, std::size_t line, Role role, double most_grams,
+                                  const Context& context) {
+    if (role != Role::lean && role != Role::fat) return {};
+    const Meat was = meat_of(base.lines[line], context), comes = meat_of(swapped.lines[line], context);
+    const auto other = counterpart(base, line, role, context);
+    if (!other || !(was.meat > 0) || !(comes.meat > 0)) return {};
+    const Meat beside = meat_of(base.lines[*other], context);
+    if (std::abs(beside.fat - comes.fat) < apart) return {};
+    const double weight = base.lines[line].grams.mid, there = base.lines[*other].grams.mid;
+    const double most = context.constant("stand_ins.meat.most") * there;
+    const double up = std::clamp(weight * (was.fat - comes.fat) / (beside.fat - comes.fat), -most, most);
+    const double grams = kitchen_grams(std::max(weight - up, least_of_line * weight), false);
+    const double after = kitchen_grams(there + up, false);
+    if (std::abs(after - there) < worth_moving || grams > most_grams) return {};
+    swapped.lines[line].grams = exactly(grams);
+    Line& moved = swapped.lines[*other];
+    moved.grams = exactly(after);
+    moved.count.reset();
+    moved.written.clear();
+    return {{moved.ingredient, there, after}};
+}
+
+}  // namespace standin

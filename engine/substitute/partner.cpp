@@ -1,0 +1,62 @@
+#include "substitute/partner.hpp"
+
+#include <algorithm>
+
+#include "substitute/dose.hpp"
+
+namespace standin {
+namespace {
+
+std::string words_for(Role role) { return role == Role::heat ? "brings the rest of the heat" : "brings the rest of the acid"; }
+
+}  // namespace
+
+std::optional<PartnerFood> partner_named(const Swap& swap, double line_grams) {
+    if (!swap.partner) return std::nullopt;
+    PartnerFood partner;
+    partner.food.ingredient = swap.partner->ingredient;
+    for (const auto& step : swap.partner->prepared) partner.food.prepared.push_back({step, std::nullopt});
+    partner.food.grams = exactly(line_grams * swap.partner->ratio.band.mid);
+    partner.why = swap.partner->why;
+    return partner;
+}
+
+Partners::Partners(const Formula& formula, std::size_t line, const Portions& portions, const Nominal& nominal,
+                   const std::function<bool(const Ingredient&)>& may_use)
+    : formula_(formula), line_(formula.lines[line]), portions_(portions), nominal_(nominal), may_use_(may_use) {}
+
+bool Partners::noticed(double lacking, Role role) const {
+    const Knowledge& knowledge = nominal_.knowledge();
+    if (role == Role::heat && lacking * 1000 / portions_.batch_grams() < knowledge.parameter("advice.floor.heat").mid) return false;
+    return lacking > 0 && lacking >= knowledge.parameter("stand_ins.partner.least").mid * portions_.dose(role);
+}
+
+bool Partners::in_formula(const Ingredient& food) const {
+    return std::any_of(formula_.lines.begin(), formula_.lines.end(), [&](const Line& l) { return l.ingredient == food.id; });
+}
+
+std::optional<PartnerFood> Partners::bring(double lacking, Role role, const Line& beside, const std::vector<SwapPath>& paths) const {
+    const Knowledge& knowledge = nominal_.knowledge();
+    if (!noticed(lacking, role)) return std::nullopt;
+    const double most = knowledge.parameter("stand_ins.partner.most").mid * line_.grams.mid;
+    std::optional<PartnerFood> best;
+    double best_worth = 0;
+    for (const auto& path : paths) {
+        const Ingredient& food = knowledge.records().ingredients[path.to];
+        if (food.id == beside.ingredient || food.id == line_.ingredient || food.roles.front() != role || !may_use_(food)) continue;
+        const Swap& last = knowledge.records().swaps[path.swaps.back()];
+        if (last.partner || last.most_share < 1 || !food.allergens.empty()) continue;
+        Line small = prepared_like({}, food, preparations_of(last, knowledge), knowledge);
+        const double per_gram = dose_of(nominal_.unit(small), role);
+        if (!(per_gram > 0) || lacking / per_gram > most) continue;
+        // What the formula has is at hand and known to its eaters.
+        const double worth = path.closeness + (in_formula(food) ? knowledge.parameter("stand_ins.partner.at_hand").mid : 0);
+        if (worth <= best_worth) continue;
+        best_worth = worth;
+        small.grams = exactly(lacking / per_gram);
+        best = PartnerFood{std::move(small), words_for(role)};
+    }
+    return best;
+}
+
+}  // namespace standin

@@ -1,0 +1,43 @@
+// What is weighed in beside a stand-in that cannot carry its line's dose alone: an acid source for sourness, a hot chile for heat.
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "knowledge/swap_graph.hpp"
+#include "substitute/context.hpp"
+#include "substitute/portion.hpp"
+
+namespace standin {
+
+struct PartnerFood {
+    Line food;        ///< at its grams, as weighed
+    std::string why;  ///< "brings the rest of the acid"
+};
+
+/// The partner that a swap names, for so many grams of the line.
+std::optional<PartnerFood> partner_named(const Swap& swap, double line_grams);
+
+class Partners {
+public:
+    Partners(const Formula& formula, std::size_t line, const Portions& portions, const Nominal& nominal,
+             const std::function<bool(const Ingredient&)>& may_use);
+
+    /// A concentrate of `role` for the `lacking` dose beside `beside`: the closest of the stand-ins in `paths` that brings it in little
+    /// weight, what the formula has already before anything else. Nothing where so little is lacking that nobody would notice.
+    std::optional<PartnerFood> bring(double lacking, Role role, const Line& beside, const std::vector<SwapPath>& paths) const;
+
+private:
+    bool noticed(double lacking, Role role) const;
+    bool in_formula(const Ingredient& food) const;
+
+    const Formula& formula_;
+    const Line& line_;
+    const Portions& portions_;
+    const Nominal& nominal_;
+    const std::function<bool(const Ingredient&)>& may_use_;
+};
+
+}  // namespace standin

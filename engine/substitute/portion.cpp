@@ -1,0 +1,221 @@
+#include "substitute/portion.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "knowledge/effects.hpp"
+#include "substitute/conditions.hpp"
+#include "substitute/dose.hpp"
+
+namespace standin {
+namespace {
+
+constexpr double next_to_nothing = 1e-9;
+
+std::string times(double factor) {
+    const double tenths = std::round(factor * 10) / 10;
+    const std::string text = std::to_string(tenths);
+    return text.substr(0, text.find('.') + (tenths == std::floor(tenths) ? 0 : 2));
+}
+
+// What a strong food carries however it is used, where both bring it: sage for a green leaf is still so much sage.
+double strength_of(const Material& m) { return m[Amount::dose_herb] + m[Amount::dose_allium] + m[Amount::dose_spice]; }
+
+}  // namespace
+
+Portions::Portions(const Formula& formula, std::size_t line, const Nominal& nominal) : line_(formula.lines[line]), nominal_(nominal) {
+    for (const auto& one : formula.lines) batch_grams_ += nominal.unit(one)[Amount::mass] * one.grams.mid;
+}
+
+const Ingredient& Portions::ingredient(const Line& food) const { return *nominal_.knowledge().ingredient(food.ingredient); }
+double Portions::constant(std::string_view id) const { return nominal_.knowledge().parameter(id).mid; }
+double Portions::dose(Role role) const { return dose_of(nominal_.unit(line_), role) * line_.grams.mid; }
+
+double Portions::solids(const Line& food) const {
+    const Material& unit = nominal_.unit(food);
+    return unit[Amount::mass] - unit[Amount::water];
+}
+
+bool Portions::vegetable(const Line& food) const {
+    switch (ingredient(food).tissue) {
+        case Tissue::thin_leaf:
+        case Tissue::thick_leaf:
+        case Tissue::chile_flesh:
+        case Tissue::fruit:
+        case Tissue::bulb:
+        case Tissue::root:
+        case Tissue::stalk:
+        case Tissue::fungus:
+            return true;
+        case Tissue::seed:
+        case Tissue::meat:
+        case Tissue::fat_tissue:
+        case Tissue::dry:
+        case Tissue::liquid:
+        case Tissue::paste:
+        case Tissue::egg:
+            return false;
+    }
+    return false;
+}
+
+// A chile that is there for its flesh or its colour: with little heat in its solids.
+bool Portions::flesh_chile(const Line& food) const {
+    const auto& roles = ingredient(food).roles;
+    if (std::find(roles.begin(), roles.end(), Role::heat) == roles.end()) return false;
+    const Tissue tissue = ingredient(food).tissue;
+    if (tissue != Tissue::chile_flesh && tissue != Tissue::dry) return false;
+    const double heat_mg_kg = 1000 * dose_of(nominal_.unit(food), Role::heat) / std::max(solids(food), next_to_nothing);
+    return heat_mg_kg < constant("stand_ins.flesh.heat");
+}
+
+bool Portions::printed(const SwapPath& path) const {
+    const Records& records = nominal_.knowledge().records();
+    return std::all_of(path.swaps.begin(), path.swaps.end(), [&](std::size_t s) {
+        const Swap& swap = records.swaps[s];
+        if (swap.basis != Basis::weight) return false;
+        const SourceRecord* source = nominal_.knowledge().source(swap.ratio->source);
+        return source && source->kind == SourceKind::published;
+    });
+}
+
+bool Portions::by_dose_alone(const SwapPath& path) const {
+    const Records& records = nominal_.knowledge().records();
+    return std::all_of(path.swaps.begin(), path.swaps.end(), [&](std::size_t s) { return records.swaps[s].basis == Basis::dose; });
+}
+
+// Whether the line is there for its bulk too, and `food` would fill its place.
+bool Portions::bulky(const Line& food, Role role) const {
+    if (!vegetable(line_) || !vegetable(food)) return false;
+    if (role == Role::green || role == Role::acid) return true;
+    if (role == Role::heat) return flesh_chile(line_) || flesh_chile(food);
+    const double share = nominal_.unit(line_)[Amount::mass] * line_.grams.mid / batch_grams_;
+    return (role == Role::herb || role == Role::allium) && share >= constant("stand_ins.bulk.from");
+}
+
+std::optional<double> Portions::by_dose(double grams, const Line& from, const Line& to, Role role) const {
+    const Material &have = nominal_.unit(from), &take = nominal_.unit(to);
+    const double given = dose_of(have, role), taken = dose_of(take, role);
+    if (!(given > 0) || !(taken > 0)) return std::nullopt;
+    double equal = grams * given / taken;
+    const double strong = strength_of(have), stands = strength_of(take);
+    if (role == Role::green && strong > 0 && stands > 0) equal = std::min(equal, grams * strong / stands);
+    return equal;
+}
+
+// Flesh for flesh, by what is left of it without the water; a hot chile has too little of it.
+std::optional<double> Portions::by_flesh(const Line& food) const {
+    if (!flesh_chile(food)) return std::nullopt;
+    return line_.grams.mid * solids(line_) / std::max(solids(food), next_to_nothing);
+}
+
+// Grams of the stand-in for the whole line, following the path swap by swap.
+std::optional<double> Portions::equal_grams(const Line& food, const SwapPath& path, Role role) const {
+    const Knowledge& knowledge = nominal_.knowledge();
+    const Records& records = knowledge.records();
+    if (by_dose_alone(path)) {
+        if (role == Role::heat && flesh_chile(line_)) return by_flesh(food);
+        return by_dose(line_.grams.mid, line_, food, role);
+    }
+    std::optional<double> grams = line_.grams.mid;
+    Line from = line_;
+    for (const auto s : path.swaps) {
+        const Swap& swap = records.swaps[s];
+        const Line to = s == path.swaps.back()
+                            ? food
+                            : prepared_like(line_, *knowledge.ingredient(swap.to), preparations_of(swap, knowledge), knowledge);
+        if (swap.basis == Basis::weight) grams = *grams * swap.ratio->band.mid;
+        else grams = by_dose(*grams, from, to, role);
+        if (!grams) return std::nullopt;
+        from = to;
+    }
+    return grams;
+}
+
+Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role role, double equal) const {
+    const double line_grams = line_.grams.mid;
+    if (role == Role::lean) return within_limit({0, std::numeric_limits<double>::infinity(), 0, {}, {}}, food);
+    Bounds b;
+    const double paste = nominal_.unit(line_)[Amount::mass] / std::max(nominal_.unit(food)[Amount::mass], next_to_nothing);
+    const double proportion = constant("stand_ins.most.times");
+    if (printed(path)) {
+        b.most = std::numeric_limits<double>::infinity();
+    } else if (bulky(food, role)) {
+        const bool filled = role == Role::green || role == Role::acid || (role == Role::heat && flesh_chile(line_));
+        // What is stronger still is no filling: it stands in for the taste alone.
+        if (filled && equal * proportion >= line_grams) b.least = constant("stand_ins.bulk.least") * paste * line_grams;
+        b.most = constant("stand_ins.bulk.most") * paste * line_grams;
+        b.even = paste * line_grams;
+        b.at_least = "for its bulk no less than " + times(constant("stand_ins.bulk.least")) + " times the weight";
+        b.at_most = "for its bulk no more than " + times(constant("stand_ins.bulk.most")) + " times the weight";
+    } else {
+        // What is dry or concentrated gives way to more of what it was made from; one vegetable to another does not.
+        const double concentrate = vegetable(line_) ? 1 : std::max(1.0, solids(line_) / std::max(solids(food), next_to_nothing));
+        b.most = proportion * concentrate * line_grams;
+        b.at_most = "no more than " + times(proportion * concentrate) + " times the weight";
+    }
+    const bool meat = ingredient(food).meat.has_value();
+    const double paste_grams = std::max(constant("stand_ins.most.batch") * batch_grams_, line_grams);
+    if (!meat && b.most > paste_grams) {
+        b.most = paste_grams;
+        b.at_most = "no more than the batch takes of it";
+    }
+    return within_limit(std::move(b), food);
+}
+
+// What is strong, or no good in quantity, has a most for a kilo of batch that nothing lifts.
+Portions::Bounds Portions::within_limit(Bounds b, const Line& food) const {
+    const auto& limit = ingredient(food).most_g_per_kg;
+    const double grams = limit ? limit->band.mid * batch_grams_ / 1000 : std::numeric_limits<double>::infinity();
+    if (grams < b.most) {
+        b.most = grams;
+        b.at_most = "no more than " + times(limit->band.mid) + " g of it in a kilo";
+    }
+    b.least = std::min(b.least, b.most);
+    return b;
+}
+
+std::optional<Portion> Portions::of(const Line& food, const SwapPath& path, Role role) const {
+    const auto equal = equal_grams(food, path, role);
+    if (!equal || !(*equal > 0)) return std::nullopt;
+    const Bounds b = bounds(food, path, role, *equal);
+    Portion p;
+    p.grams = std::clamp(*equal, b.least, b.most);
+    p.least = b.least;
+    p.most = b.most;
+    if (role == Role::acid && b.even > 0 && b.even < *equal) p.even = b.even;
+    if (p.grams > *equal) p.bounded = b.at_least;
+    if (p.grams < *equal) p.bounded = b.at_most;
+    p.carries = p.grams / *equal;
+    p.per_gram = dose_of(nominal_.unit(food), role);
+    if (role == Role::acid || role == Role::heat) p.lacking = printed(path) ? 0 : std::max(0.0, dose(role) - p.per_gram * p.grams);
+    const bool fills = bulky(food, role) && role == Role::green;
+    if (!fills && p.carries < constant("stand_ins.least.dose"))
+        p.why = "it would take " + times(*equal / line_.grams.mid) + " times the weight";
+    return p;
+}
+
+Line prepared_like(const Line& line, const Ingredient& ingredient, const std::vector<std::string>& extra, const Knowledge& knowledge) {
+    Line food;
+    food.ingredient = ingredient.id;
+    const auto add = [&](const Prepared& step) {
+        const Preparation* preparation = knowledge.preparation(step.preparation);
+        const bool there =
+            std::any_of(food.prepared.begin(), food.prepared.end(), [&](const Prepared& p) { return p.preparation == step.preparation; });
+        const auto& already = ingredient.already;
+        if (std::find(already.begin(), already.end(), step.preparation) != already.end()) return;
+        if (preparation && !there && effect_on(*preparation, ingredient.tissue)) food.prepared.push_back(step);
+    };
+    for (const auto& step : line.prepared) add(step);
+    for (const auto& step : extra) add({step, std::nullopt});
+    return food;
+}
+
+std::vector<std::string> preparations_of(const Swap& swap, const Knowledge& knowledge) {
+    std::vector<std::string> all = swap.prepared;
+    for (auto& step : conditions_prepare(swap, knowledge)) all.push_back(std::move(step));
+    return all;
+}
+
+}  // namespace standin

@@ -1,0 +1,66 @@
+// How much of a stand-in a maker would weigh: the grams of equal dose, held within bulk, strength and a kitchen's sense of proportion.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "knowledge/swap_graph.hpp"
+#include "substitute/context.hpp"
+
+namespace standin {
+
+struct Portion {
+    double grams = 0;            ///< for the whole line, as weighed
+    double least = 0, most = 0;  ///< what would still be sensible for it
+    double carries = 1;          ///< share of the line's dose in `grams`
+    double per_gram = 0;         ///< dose that a gram of it brings
+    std::optional<double> even;  ///< grams that fill the line's place and bring less than its dose: right where a partner brings the rest
+    double lacking = 0;          ///< dose that is left to a partner, in the unit of the role
+    std::string bounded;         ///< why it is not the grams of equal dose; empty: it is
+    std::optional<std::string> why;  ///< set: no maker would weigh that much, in words
+};
+
+/// Weighs stand-ins for one line of a formula.
+class Portions {
+public:
+    Portions(const Formula& formula, std::size_t line, const Nominal& nominal);
+
+    /// Nothing where the dose of the role is missing at either end.
+    std::optional<Portion> of(const Line& food, const SwapPath& path, Role role) const;
+
+    /// Dose of `role` that the whole line brings.
+    double dose(Role role) const;
+    double batch_grams() const { return batch_grams_; }
+
+private:
+    struct Bounds {
+        double least = 0, most = 0, even = 0;
+        std::string at_least, at_most;  // why
+    };
+
+    std::optional<double> equal_grams(const Line& food, const SwapPath& path, Role role) const;
+    std::optional<double> by_dose(double grams, const Line& from, const Line& to, Role role) const;
+    std::optional<double> by_flesh(const Line& food) const;
+    Bounds bounds(const Line& food, const SwapPath& path, Role role, double equal) const;
+    Bounds within_limit(Bounds b, const Line& food) const;
+    bool printed(const SwapPath& path) const;
+    bool by_dose_alone(const SwapPath& path) const;
+    bool bulky(const Line& food, Role role) const;
+    bool flesh_chile(const Line& food) const;
+    bool vegetable(const Line& food) const;
+    double solids(const Line& food) const;
+    const Ingredient& ingredient(const Line& food) const;
+    double constant(std::string_view id) const;
+
+    const Line& line_;
+    const Nominal& nominal_;
+    double batch_grams_ = 0;
+};
+
+/// `food` with the preparations of `line` that fit it and those in `extra`, but for what it already went through.
+Line prepared_like(const Line& line, const Ingredient& food, const std::vector<std::string>& extra, const Knowledge& knowledge);
+
+/// The preparations a swap asks of its stand-in, its conditions' included.
+std::vector<std::string> preparations_of(const Swap& swap, const Knowledge& knowledge);
+
+}  // namespace standin
