@@ -30,8 +30,8 @@ struct StandIn {
     std::string ingredient, name;
     std::vector<std::string> prepared;
     Role role = Role::green;
-    double grams = 0;               ///< of the stand-in, as weighed, for the whole line's dose
-    Band grams_band;                ///< how unsure the dose is
+    double grams = 0;  ///< of the stand-in, as weighed, for the whole line's dose
+    Band grams_band;   ///< how unsure the dose is
     std::optional<Partner> partner;
     double line_left = 0;           ///< grams of the line that stay: of a strong stand-in only so much is taken
     bool trade = false;             ///< what makers take without asking
