@@ -126,6 +126,9 @@ TEST_CASE("a word is first looked for among the lines of the formula") {
     CHECK(with("no alliums").missing == std::vector<std::string>{"red-onion", "garlic"});
     CHECK(with("coriander seed 20 g").items.front().ingredient == "coriander-seed");
     CHECK_FALSE(with("no coriander").notes.empty());
+    CHECK(with("no onion").missing == std::vector<std::string>{"red-onion"});
+    CHECK(with("no onion\nred onion 2").missing.empty());  // what is said of the food itself goes first
+    CHECK(with("no chile\nserrano 20 g").missing == std::vector<std::string>{"jalapeno"});
     // Without such a line a kind takes in all of it, and a food by its own name says more.
     const Inventory nuts = with("no nuts\nwalnuts 100 g");
     CHECK(nuts.missing.size() > 8);

@@ -38,11 +38,11 @@ std::string reading_json(const FormulaReading& r) {
 
 std::string stock_json(const Inventory& stock) {
     return printed(
-        {{"have", array_of(stock.items,
-                           [](const InventoryItem& item) {
-                               return Json{{"ingredient", item.ingredient}, {"grams", item.grams ? num(*item.grams) : Json(nullptr)}};
-                           })},
-         {"not", stock.missing},
+        {{"items", array_of(stock.items,
+                            [](const InventoryItem& item) {
+                                return Json{{"ingredient", item.ingredient}, {"grams", item.grams ? num(*item.grams) : Json(nullptr)}};
+                            })},
+         {"missing", stock.missing},
          {"complete", stock.complete ? Json(*stock.complete) : Json(nullptr)},
          {"lines", array_of(stock.read,
                             [](const StockRead& line) {

@@ -38,8 +38,8 @@ public:
     const StockNamer& namer() const { return namer_; }
 
     void have(const std::string& id, std::optional<double> grams, const std::string& where) {
-        if (has(by_kind_, id)) {  // a food by its own name says more than its kind
-            std::erase(by_kind_, id);
+        if (has(by_word_, id)) {  // a food by its own name says more than its kind
+            std::erase(by_word_, id);
             std::erase(inventory_.missing, id);
         }
         if (has(inventory_.missing, id)) return contradicts(id, where);
@@ -70,10 +70,10 @@ public:
         for (const auto& id : names.ids) {
             const bool listed =
                 std::any_of(inventory_.items.begin(), inventory_.items.end(), [&](const auto& item) { return item.ingredient == id; });
-            if (listed && names.ids.size() == 1) return contradicts(id, where);
+            if (listed && !names.loose) return contradicts(id, where);
             if (listed || has(inventory_.missing, id)) continue;
             inventory_.missing.push_back(id);
-            if (names.ids.size() > 1) by_kind_.push_back(id);
+            if (names.loose) by_word_.push_back(id);
         }
     }
 
@@ -115,7 +115,7 @@ private:
     StockNamer namer_;
     Troubles& troubles_;
     Inventory inventory_;
-    std::vector<std::string> by_kind_;  // missing as one of a kind only
+    std::vector<std::string> by_word_;  // missing by a word that is not the food's own name
 };
 
 class PlainInventory {

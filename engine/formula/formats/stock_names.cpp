@@ -11,8 +11,9 @@
 namespace standin {
 namespace {
 
-bool has_word(const std::string& folded, const std::string& word) {
-    return (" " + folded + " ").find(" " + word + " ") != std::string::npos;
+// "serrano chile" is a chile; "guindilla in vinegar" is no vinegar.
+bool is_called(const std::string& folded, const std::string& word) {
+    return folded.find(" in ") == std::string::npos && (" " + folded + " ").find(" " + word + " ") != std::string::npos;
 }
 
 // A slip of the pen, or a name with the same last word: "parsly", "curled parsley". Butter beans are no peanut butter.
@@ -37,7 +38,7 @@ std::vector<std::string> StockNamer::lines_called(const std::string& folded) con
     for (const auto& line : formula_->lines) {
         const Ingredient& ingredient = *knowledge_.ingredient(line.ingredient);
         const bool called =
-            std::any_of(ingredient.names.begin(), ingredient.names.end(), [&](const auto& name) { return has_word(fold(name), folded); });
+            std::any_of(ingredient.names.begin(), ingredient.names.end(), [&](const auto& name) { return is_called(fold(name), folded); });
         if (called && std::find(ids.begin(), ids.end(), line.ingredient) == ids.end()) ids.push_back(line.ingredient);
     }
     return ids;
@@ -65,23 +66,26 @@ Result<StockNames> StockNamer::named(std::string_view text, const Origin& origin
     const bool own = read && read->generic.empty();  // the name of one food and no other
     if (read && in_formula(read->ingredient->id)) return StockNames{{read->ingredient->id}, own ? "" : generic_note(*read)};
     std::vector<std::string> meant = lines_called(folded);
-    // A food that the formula has not, called by its own name, is that food; to say of it that it is missing says nothing, so then the
-    // fresh line that goes by the word is meant.
+    // A food that the formula has not, called by its own name, is that food; to say of it that it is missing says nothing, so then a line
+    // that is a kind of it is meant: kale for lacinato kale, but not celery for celery seed.
     if (own && absent)
-        std::erase_if(meant, [&](const std::string& id) { return !belongs(*knowledge_.ingredient(id), "fresh", knowledge_); });
+        std::erase_if(meant, [&](const std::string& id) {
+            const std::string shown = fold(name(id));
+            return shown.size() < folded.size() || shown.compare(shown.size() - folded.size(), folded.size(), folded) != 0;
+        });
     if (own && !absent) meant.clear();
     if (meant.empty() && !own) meant = lines_of_kind(text);
     if (!meant.empty()) {
         std::vector<std::string> names;
         for (const auto& id : meant) names.push_back(name(id));
-        return StockNames{meant, "\"" + std::string(text) + "\" is taken for the formula's " + listed(names)};
+        return StockNames{meant, "\"" + std::string(text) + "\" is taken for the formula's " + listed(names), true};
     }
     if (read) return StockNames{{read->ingredient->id}, own ? "" : generic_note(*read)};
     if (const Kind* kind = kind_named(text, knowledge_)) {
         if (!absent)
             return failure(Trouble::bad_data, "\"" + std::string(text) + "\" is a kind of food (" + kind->takes + "): say which",
                            origin.start());
-        StockNames all{{}, "\"" + std::string(text) + "\" takes in " + kind->takes};
+        StockNames all{{}, "\"" + std::string(text) + "\" takes in " + kind->takes, true};
         for (const auto& ingredient : knowledge_.records().ingredients)
             if (belongs(ingredient, *kind, knowledge_)) all.ids.push_back(ingredient.id);
         return all;
