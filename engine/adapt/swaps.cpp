@@ -53,6 +53,7 @@ public:
         Candidates candidates = candidates_for(formula_, line_, graph, context_.nominal(), [](const Ingredient&) { return true; });
         for (auto& candidate : candidates.fit) ranked.push_back(balanced(std::move(candidate)));
         std::stable_sort(ranked.begin(), ranked.end(), [](const Ranked& a, const Ranked& b) { return a.standing < b.standing; });
+        once_each(ranked);
         for (std::size_t i = 0; i < std::min(top, ranked.size()); ++i) answer.stand_ins.push_back(stand_in(ranked[i]));
         for (const auto& refused : candidates.refused)
             if (refused.by == Refusal::By::process)
@@ -90,6 +91,15 @@ private:
         double standing = 0;  ///< in what order a maker would try them: the least first
     };
 
+    // Of a food prepared in two ways the first to try is enough; with another partner it is another answer.
+    static void once_each(std::vector<Ranked>& ranked) {
+        std::set<std::string> seen;
+        std::erase_if(ranked, [&](const Ranked& r) {
+            const Candidate& c = r.candidate;
+            return !seen.insert(c.food.ingredient + (c.partner ? "+" + c.partner->food.ingredient : "")).second;
+        });
+    }
+
     // By closeness and by what is felt together: what is felt twice as much is not twice as far from being tried. The trade's own swaps
     // come first among equals, and solid fat before what is melted or poured.
     double standing(const Candidate& candidate, double felt, double new_allergens) const {
@@ -98,7 +108,7 @@ private:
         const auto solid = [&](const Line& food) { return tissue(food) == Tissue::fat_tissue || tissue(food) == Tissue::meat; };
         const bool melted = candidate.role == Role::fat && solid(formula_.lines[line_]) && !solid(candidate.food);
         return std::log1p(felt) + constant("closeness") * (1 - candidate.closeness) + constant("allergen") * new_allergens -
-               (candidate.trade ? constant("trade") : 0) + (melted ? constant("melted") : 0);
+               (candidate.trade ? constant("trade") : 0) + constant("share") * (1 - candidate.share) + (melted ? constant("melted") : 0);
     }
 
     Ranked balanced(Candidate candidate) const {

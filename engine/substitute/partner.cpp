@@ -35,12 +35,27 @@ bool Partners::in_formula(const Ingredient& food) const {
     return std::any_of(formula_.lines.begin(), formula_.lines.end(), [&](const Line& l) { return l.ingredient == food.id; });
 }
 
-std::optional<PartnerFood> Partners::bring(double lacking, Role role, const Line& beside, const std::vector<SwapPath>& paths) const {
+// How often the swaps of a role name it, against what they name most: lemon juice 1, verjuice little.
+double Partners::usual(const Ingredient& food, Role role) {
+    if (usual_in_ != role) {
+        usual_.clear();
+        for (const auto& swap : nominal_.knowledge().records().swaps)
+            if (swap.role == role) ++usual_[swap.to];
+        usual_in_ = role;
+    }
+    double most = 1;
+    for (const auto& [id, count] : usual_) most = std::max(most, static_cast<double>(count));
+    const auto found = usual_.find(food.id);
+    return found == usual_.end() ? 0 : static_cast<double>(found->second) / most;
+}
+
+std::optional<PartnerFood> Partners::bring(double lacking, Role role, const Line& beside, const std::vector<SwapPath>& paths) {
     const Knowledge& knowledge = nominal_.knowledge();
     if (!noticed(lacking, role)) return std::nullopt;
     const double most = knowledge.parameter("stand_ins.partner.most").mid * line_.grams.mid;
     std::optional<PartnerFood> best;
     double best_worth = 0;
+    const auto constant = [&](std::string_view id) { return knowledge.parameter(id).mid; };
     for (const auto& path : paths) {
         const Ingredient& food = knowledge.records().ingredients[path.to];
         if (food.id == beside.ingredient || food.id == line_.ingredient || food.roles.front() != role || !may_use_(food)) continue;
@@ -48,9 +63,10 @@ std::optional<PartnerFood> Partners::bring(double lacking, Role role, const Line
         if (last.partner || last.most_share < 1 || !food.allergens.empty()) continue;
         Line small = prepared_like({}, food, preparations_of(last, knowledge), knowledge);
         const double per_gram = dose_of(nominal_.unit(small), role);
-        if (!(per_gram > 0) || lacking / per_gram > most) continue;
-        // What the formula has is at hand and known to its eaters.
-        const double worth = path.closeness + (in_formula(food) ? knowledge.parameter("stand_ins.partner.at_hand").mid : 0);
+        if (!(per_gram > 0) || lacking / per_gram > most || (role == Role::acid && portions_.vegetable(small))) continue;
+        // What the formula has is at hand and known to its eaters; else what every kitchen has.
+        const double worth = path.closeness + (in_formula(food) ? constant("stand_ins.partner.at_hand") : 0) +
+                             constant("stand_ins.partner.usual") * usual(food, role);
         if (worth <= best_worth) continue;
         best_worth = worth;
         small.grams = exactly(lacking / per_gram);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <functional>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -27,9 +28,10 @@ public:
 
     /// A concentrate of `role` for the `lacking` dose beside `beside`: the closest of the stand-ins in `paths` that brings it in little
     /// weight, what the formula has already before anything else. Nothing where so little is lacking that nobody would notice.
-    std::optional<PartnerFood> bring(double lacking, Role role, const Line& beside, const std::vector<SwapPath>& paths) const;
+    std::optional<PartnerFood> bring(double lacking, Role role, const Line& beside, const std::vector<SwapPath>& paths);
 
 private:
+    double usual(const Ingredient& food, Role role);
     bool noticed(double lacking, Role role) const;
     bool in_formula(const Ingredient& food) const;
 
@@ -38,6 +40,8 @@ private:
     const Portions& portions_;
     const Nominal& nominal_;
     const std::function<bool(const Ingredient&)>& may_use_;
+    std::map<std::string, std::size_t> usual_;  // how often the swaps of a role name a food
+    std::optional<Role> usual_in_;              // that role
 };
 
 }  // namespace standin

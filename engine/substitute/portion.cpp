@@ -104,18 +104,23 @@ std::optional<double> Portions::by_dose(double grams, const Line& from, const Li
     return equal;
 }
 
-// Flesh for flesh, by what is left of it without the water; a hot chile has too little of it.
-std::optional<double> Portions::by_flesh(const Line& food) const {
-    if (!flesh_chile(food)) return std::nullopt;
-    return line_.grams.mid * solids(line_) / std::max(solids(food), next_to_nothing);
+// A vegetable with hardly any green: cabbage or courgette is there for its bulk, and a pinch of kale is no cabbage.
+bool Portions::pale() const {
+    const Tissue tissue = ingredient(line_).tissue;
+    if (!vegetable(line_) && tissue != Tissue::seed) return false;
+    return 1000 * dose_of(nominal_.unit(line_), Role::green) < constant("stand_ins.pale.green");
 }
+
+// Weight for weight, but for the water.
+double Portions::by_solids(const Line& food) const { return line_.grams.mid * solids(line_) / std::max(solids(food), next_to_nothing); }
 
 // Grams of the stand-in for the whole line, following the path swap by swap.
 std::optional<double> Portions::equal_grams(const Line& food, const SwapPath& path, Role role) const {
     const Knowledge& knowledge = nominal_.knowledge();
     const Records& records = knowledge.records();
     if (by_dose_alone(path)) {
-        if (role == Role::heat && flesh_chile(line_)) return by_flesh(food);
+        if (role == Role::heat && flesh_chile(line_)) return by_solids(food);
+        if (role == Role::green && pale()) return by_solids(food);
         return by_dose(line_.grams.mid, line_, food, role);
     }
     std::optional<double> grams = line_.grams.mid;
@@ -177,6 +182,8 @@ Portions::Bounds Portions::within_limit(Bounds b, const Line& food) const {
 }
 
 std::optional<Portion> Portions::of(const Line& food, const SwapPath& path, Role role) const {
+    // Flesh for flesh: a hot chile in the weight of a mild one burns, and in less of it the flesh is gone.
+    if (role == Role::heat && flesh_chile(line_) && !flesh_chile(food) && !printed(path)) return std::nullopt;
     const auto equal = equal_grams(food, path, role);
     if (!equal || !(*equal > 0)) return std::nullopt;
     const Bounds b = bounds(food, path, role, *equal);

@@ -28,6 +28,8 @@ public:
     /// Nothing where the dose of the role is missing at either end.
     std::optional<Portion> of(const Line& food, const SwapPath& path, Role role) const;
 
+    /// Whether `food` is a vegetable as it grows, not dried, pressed or made into a paste.
+    bool vegetable(const Line& food) const;
     /// Dose of `role` that the whole line brings.
     double dose(Role role) const;
     double batch_grams() const { return batch_grams_; }
@@ -40,14 +42,14 @@ private:
 
     std::optional<double> equal_grams(const Line& food, const SwapPath& path, Role role) const;
     std::optional<double> by_dose(double grams, const Line& from, const Line& to, Role role) const;
-    std::optional<double> by_flesh(const Line& food) const;
+    double by_solids(const Line& food) const;
+    bool pale() const;
     Bounds bounds(const Line& food, const SwapPath& path, Role role, double equal) const;
     Bounds within_limit(Bounds b, const Line& food) const;
     bool printed(const SwapPath& path) const;
     bool by_dose_alone(const SwapPath& path) const;
     bool bulky(const Line& food, Role role) const;
     bool flesh_chile(const Line& food) const;
-    bool vegetable(const Line& food) const;
     double solids(const Line& food) const;
     const Ingredient& ingredient(const Line& food) const;
     double constant(std::string_view id) const;

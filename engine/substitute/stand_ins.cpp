@@ -41,6 +41,7 @@ private:
     void weigh(const SwapPath& path, Role role, const std::vector<SwapPath>& paths) {
         const Ingredient& to = records().ingredients[path.to];
         const Swap& last = records().swaps[path.swaps.back()];
+        if (path.closeness < knowledge().parameter("stand_ins.least.closeness").mid) return;
         Candidate c;
         c.food = prepared_like(line_, to, preparations_of(last, knowledge()), knowledge());
         if (to.id == line_.ingredient && c.food.prepared == line_.prepared) return;
@@ -68,7 +69,7 @@ private:
     }
 
     // With a partner it takes the line's place weight for weight; alone it carries as much of the dose as its bulk allows.
-    void bring_partner(Candidate& c, const Portion& portion, const std::vector<SwapPath>& paths) const {
+    void bring_partner(Candidate& c, const Portion& portion, const std::vector<SwapPath>& paths) {
         if (c.food.ingredient == line_.ingredient) return;
         const double even = portion.even.value_or(portion.grams);
         const double lacking = portion.even ? portions_.dose(c.role) - even * portion.per_gram : portion.lacking;
