@@ -101,6 +101,9 @@ TEST_CASE("amounts without a weight mean that it is there") {
     CHECK(good("spinach 400 g, chard 1 bunch and parsley").items.size() == 3);
     CHECK(good("Garden:\nspinach 400 g\nPantry:\nsalt").items.size() == 2);
     CHECK(good("ran out of spinach\nchard: gone\nno more sorrel").missing.size() == 3);
+    CHECK(good("Pantry: oats, salt\nIn the garden: chard").items.size() == 3);
+    CHECK(good("spinach (500 g)").items.front().grams == 500.0);
+    CHECK(good("no spinach left").missing == std::vector<std::string>{"spinach"});
     CHECK(good("no spinach, no chard, sorrel").missing.size() == 3);
     CHECK(good("no spinach (frost), chard plenty").missing == std::vector<std::string>{"spinach"});
     CHECK(good("spinach 300 g\nthat's all").complete == true);

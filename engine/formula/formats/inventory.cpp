@@ -161,8 +161,12 @@ private:
         if (text.empty()) return;
         const Origin origin = origin_of(text, line);
         auto read = read_line(text, origin, knowledge_);
+        if (!read) read = read_line(without_brackets(text), origin, knowledge_);
         if (read) return gatherer_.have(as_the_formula_says(std::move(*read), text, origin), std::string(text));
         const bool digits = text.find_first_of("0123456789") != std::string_view::npos;
+        // "Pantry: oats, lentils": what stands before the colon is no food.
+        if (const auto colon = text.find(": "); colon != std::string_view::npos && !known_without_amount(text.substr(0, colon)))
+            return weighed(bare(text.substr(colon + 1)), line);
         const auto parts = parts_of_list(text);
         if (parts.size() > 1 && !gatherer_.namer().knows(text) && (digits || !known_without_amount(text))) {
             for (const auto part : parts) weighed(part, line);
@@ -171,6 +175,14 @@ private:
         if (const auto name = known_without_amount(text)) return gatherer_.name(*name, origin_of(*name, line), true);
         if (!digits) return list(text, line, true);
         troubles_.add(std::move(read.error()));
+    }
+
+    // "spinach (500 g)" says a weight; elsewhere a bracket is not needed. The text keeps its length.
+    static std::string without_brackets(std::string_view text) {
+        std::string plain(text);
+        std::replace_if(
+            plain.begin(), plain.end(), [](char c) { return c == '(' || c == ')'; }, ' ');
+        return plain;
     }
 
     std::optional<std::string_view> known_without_amount(std::string_view text) const {
