@@ -31,7 +31,7 @@ std::vector<std::string> foods_of(const PublishedRow& row) {
 // Nothing if the row is met, else why not. A substitute of one food: its published grams over the advisor's. Of several: each carries its
 // part of the dose of a role, and the parts must come to one dose in every role they touch.
 std::string miss(const PublishedRow& row, const SwapGraph& graph) {
-    constexpr double grams = 100;
+    constexpr double grams = 10;  // little beside the meat, so that no limit for a kilo of batch comes between
     const auto anything = [](const Ingredient&) { return true; };
     const Formula batch = formula({line(row.words[from_column], grams), line("pork-shoulder", 5000)});
     const auto candidates = candidates_for(batch, 0, graph, nominal(), anything).fit;
