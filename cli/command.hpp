@@ -33,6 +33,7 @@ struct Call {
     std::optional<std::string> have;
     std::vector<std::string> wants, without, keep;
     std::size_t changes = 0;         ///< 0: no limit
+    std::size_t sure = 50;           ///< %
     std::optional<std::size_t> top;  ///< absent: as many as the command likes
     std::string to;
     std::optional<Role> role;

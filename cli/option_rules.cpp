@@ -74,7 +74,7 @@ Complaint why(Call& call, const std::string& text) {
     return "expected a property: " + known + ", or a key of the JSON answer";
 }
 
-constexpr std::array<OptionRule, 33> rules{{
+constexpr std::array<OptionRule, 34> rules{{
     {"--have", "FILE", "what is on hand, text or JSON: 'spinach 400 g', 'chard plenty', 'no cilantro'", "adapt",
      [](Call& c, const std::string& v) { return filled(c.have.emplace(), v); }},
     {"--want", "W", "a want word or a condition such as 'ph>=5.6'; may be repeated", "adapt",
@@ -84,6 +84,8 @@ constexpr std::array<OptionRule, 33> rules{{
     {"--keep", "LINE", "a line never to touch; may be repeated", "adapt", [](Call& c, const std::string& v) { return more(c.keep, v); }},
     {"--changes", "N", "most changes in one variant", "adapt",
      [](Call& c, const std::string& v) { return whole<std::size_t>(c.changes, v, 1, 1000); }},
+    {"--sure", "PCT", "how sure a want must be met: in so many of 100 likely batches, 50 when not said", "adapt",
+     [](Call& c, const std::string& v) { return whole<std::size_t>(c.sure, v, 50, 99); }},
     {"--top", "N", "how many to show", "swaps adapt",
      [](Call& c, const std::string& v) { return whole<std::size_t>(c.top.emplace(), v, 1, 100); }},
     {"--meat", "W", "scale the batch to this much meat: 5kg, 11 lb, 2400 g", "sheet adapt",

@@ -19,6 +19,7 @@ Result<AdaptRequest> request_of(const Call& call, const Formula& formula, const 
     request.meat = call.meat;
     request.as_much = call.as_much;
     request.changes = call.changes;
+    request.sure = static_cast<double>(call.sure) / 100;
     request.top = call.top.value_or(request.top);
     if (!call.have) return request;
     const auto text = read_text(*call.have);

@@ -10,6 +10,8 @@
 #include "adapt/conflict.hpp"
 #include "adapt/difference.hpp"
 #include "adapt/explain.hpp"
+#include "adapt/idle_steps.hpp"
+#include "adapt/losses.hpp"
 #include "adapt/met.hpp"
 #include "adapt/reach.hpp"
 #include "adapt/request.hpp"
@@ -71,6 +73,11 @@ public:
             answer.would_give = {"giving up one of them"};
             return answer;
         }
+        if (auto nothing = nothing_to_take(); !nothing.conflict.empty()) {
+            answer.conflict = std::move(nothing.conflict);
+            answer.would_give = std::move(nothing.would_give);
+            return answer;
+        }
         if (!kept_lines_missing()) search(answer);
         if (std::none_of(answer.variants.begin(), answer.variants.end(), meets_all)) not_met(answer);
         return answer;
@@ -89,6 +96,25 @@ private:
         return false;
     }
 
+    // A word that asks for less of what nobody tastes anyway is not met by changing nothing: there is nothing to take away.
+    struct Nothing {
+        std::vector<std::string> conflict, would_give;
+    };
+    Nothing nothing_to_take() const {
+        Nothing nothing;
+        for (const auto& goal : yardstick_.goals()) {
+            const double base = yardstick_.base().properties[goal.property];
+            const double floor = goal.property == Property::heat_mg_kg         ? context_.constant("advice.floor.heat")
+                                 : goal.property == Property::sourness_mmol_kg ? context_.constant("advice.floor.sourness")
+                                                                               : 0.0;
+            if (goal.condition || goal.kind != Goal::Kind::at_most || !goal.times || base > floor) continue;
+            nothing.conflict.push_back("want " + goal.want);
+            nothing.would_give.push_back("giving up " + goal.want + ": there is no " + std::string(info(goal.property).name) +
+                                         " to taste in it as it is");
+        }
+        return nothing;
+    }
+
     // Nothing does all that was asked: what stands against what, how near each want can be come to, and the nearest that can be done.
     void not_met(AdaptAnswer& answer) {
         if (stopped_) {
@@ -102,7 +128,7 @@ private:
         if (answer.conflict.empty()) answer.conflict.push_back("no plan within the limits meets every want");
         if (kept_lines_missing()) return let_go(answer);
         problem_.hard = hard_goals(yardstick_);
-        const Shown shown = [this](const Plan& plan, Property property) { return median(weighed_out(plan).states, property); };
+        const Shown shown = [this](const Plan& plan, const Goal& goal) { return sure_value(weighed_out(plan).states, goal); };
         answer.reach = reach_of_wants(problem_, yardstick_, context_.nominal().models(), shown, answer.base.properties);
         if (answer.variants.empty()) best_effort(answer, conflict.wants);
     }
@@ -125,22 +151,46 @@ private:
         const std::vector<Goal> asked = problem_.hard;
         if (const auto relaxed = best_relaxed())
             if (auto moved = tighter(*relaxed, problem_.hard)) problem_.hard = std::move(*moved);
+        const SearchResult found = searched(asked);
+        show(found, yardstick_.goals(), answer);
+        if (!stopped_ && !problem_.hard.empty() && answer.variants.empty()) look_further(answer, asked);
+    }
+
+    SearchResult searched(const std::vector<Goal>& asked) {
         SearchResult found = search_plans(problem_, yardstick_, context_.nominal().models(), limits());
         stopped_ = found.stopped;
-        for (auto& plan : found.plans) settle(plan, asked);
-        show(found, yardstick_.goals(), answer);
+        for (auto& plan : found.plans) ease(plan, asked);
+        return found;
+    }
+
+    // Whatever gives more than was asked gives that as well: where nothing was found, a goal that is further off may lead into a basin that
+    // the first one did not.
+    void look_further(AdaptAnswer& answer, const std::vector<Goal>& asked) {
+        for (const double further : {1.0, 2.5}) {
+            problem_.hard = asked;
+            for (auto& goal : problem_.hard) {
+                const double step = further * yardstick_.unit(goal.property);
+                if (goal.kind == Goal::Kind::at_least) goal.limit += step;
+                if (goal.kind == Goal::Kind::at_most) goal.limit -= step;
+            }
+            show(searched(asked), yardstick_.goals(), answer);
+            if (!answer.variants.empty()) break;
+        }
+        answer.proved = false;
+        problem_.hard = asked;
     }
 
     // The shift of the relaxed batch may ask more of a plan than its own medians need: balance it once more from the limits as asked.
-    void settle(Plan& plan, std::vector<Goal> hard) {
+    void ease(Plan& plan, std::vector<Goal> hard) {
         constexpr int rounds = 4;
         std::vector<Choice> choices(problem_.moves.size(), Choice::out);
-        for (const auto m : used_moves(problem_, plan.grams)) choices[m] = Choice::in;
+        for (const auto m : used_moves(problem_, plan.grams))
+            choices[m] = plan.grams[m] >= problem_.moves[m].most ? Choice::full : Choice::in;
         const auto& process = problem_.processes[plan.process];
         for (int round = 0; round < rounds; ++round) {
             const Solution s = rebalancer().solve(choices, process, plan.grams, {.hard = &hard});
-            if (!s.feasible() || s.distance >= plan.distance) return;
-            const Plan nearer{plan.process, s.grams, s.distance, s.deviation};
+            if (!s.feasible() || s.cost + process.price >= plan.cost) return;
+            const Plan nearer{plan.process, s.grams, s.cost + process.price, s.price + process.price};
             auto moved = tighter(nearer, hard);
             if (!moved) {
                 plan = nearer;
@@ -154,9 +204,9 @@ private:
         answer.plans_visited += found.visited;
         answer.proved = found.proved;
         answer.gap = found.gap;
-        auto ranked = weighed_out(found.plans, goals);  // by distance, what is missed of the wants included
-        std::stable_sort(ranked.begin(), ranked.end(), [](const Tried& a, const Tried& b) { return a.plan.distance < b.plan.distance; });
-        for (auto& tried : ranked) answer.variants.push_back(variant_of(std::move(tried), answer.base));
+        for (auto& tried : weighed_out(found.plans, goals)) answer.variants.push_back(variant_of(std::move(tried), answer.base));
+        std::stable_sort(answer.variants.begin(), answer.variants.end(),
+                         [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
         if (std::any_of(answer.variants.begin(), answer.variants.end(), meets_all)) std::erase_if(answer.variants, std::not_fn(meets_all));
         for (std::size_t i = 0; i < answer.variants.size(); ++i) answer.variants[i].rank = i + 1;
     }
@@ -169,8 +219,8 @@ private:
         if (problem_.hard.empty()) return best;
         for (std::size_t p = 0; p < problem_.processes.size(); ++p) {
             const std::vector<Choice> open(problem_.moves.size(), Choice::open);
-            const Solution s = rebalancer().solve(open, problem_.processes[p], {});
-            if (s.feasible() && (!best || s.distance < best->distance)) best = Plan{p, s.grams, s.distance, s.deviation};
+            const Solution s = rebalancer().solve(open, problem_.processes[p], {}, {.thorough = true});
+            if (s.feasible() && (!best || s.cost < best->cost)) best = Plan{p, s.grams, s.cost, s.price};
         }
         return best;
     }
@@ -183,8 +233,7 @@ private:
         bool any = false;
         for (std::size_t g = 0; g < hard.size(); ++g) {
             const Goal& asked = yardstick_.goals()[g];
-            const double short_by =
-                shortfall(asked, median(tried.states, asked.property), median(base_states_, asked.property)) - allowed(asked, yardstick_);
+            const double short_by = missed_by(asked, yardstick_, base_states_, tried.states, request_.sure);
             if (short_by <= 0 || asked.kind == Goal::Kind::equal) continue;
             moved[g].limit += (asked.kind == Goal::Kind::at_most ? -margin : margin) * short_by;
             any = true;
@@ -192,7 +241,13 @@ private:
         return any ? std::optional(std::move(moved)) : std::nullopt;
     }
 
-    static double median(const std::vector<State>& states, Property property) { return band_of(values_of(states, property)).mid; }
+    // What a property comes to at the draw that decides.
+    double sure_value(const std::vector<State>& states, const Goal& goal) const {
+        std::vector<double> values = values_of(states, goal.property);
+        std::sort(values.begin(), values.end());
+        const double share = goal.kind == Goal::Kind::at_least ? 1 - request_.sure : request_.sure;
+        return values[std::min(values.size() - 1, static_cast<std::size_t>(share * static_cast<double>(values.size())))];
+    }
 
     SearchLimits limits() {
         SearchLimits limits;
@@ -205,6 +260,7 @@ private:
 
     Tried weighed_out(const Plan& plan) {
         BuiltVariant built = build_variant(problem_, plan, stock_, context_.knowledge());
+        drop_idle_steps(built, formula_.process, yardstick_, context_.nominal());
         SampledBatch batch(built.formula, context_.sampled());
         auto states = batch.states();
         return {plan, std::move(built), std::move(batch), std::move(states)};
@@ -288,10 +344,10 @@ private:
         const auto hotter = cook_through(tried, base);
         Compared compared = compare(formula_, tried.built.formula, context_.nominal());
         count_stand_ins(tried.built, compared);
-        // The plan's prices, and the deviation of the weights as rounded; what is missed of a want is told as that, not as a difference.
-        const double deviation = yardstick_.distance(compared.variant, compared.after);
-        v.felt = std::sqrt(std::max(0.0, deviation * deviation - yardstick_.wants_squared(compared.after)));
-        v.distance = plan.distance - plan.deviation + v.felt;
+        // Of the weights as rounded; what is felt leaves out what is missed of a want, which is told as that.
+        const double square = yardstick_.square(compared.variant, compared.after);
+        v.felt = std::sqrt(std::max(0.0, square - yardstick_.wants_squared(compared.after)));
+        v.distance = std::sqrt(square + plan.price + lost_square(problem_, plan.grams));
         v.verdict = verdict_of(v.distance, context_);
         v.table = table_sentence(yardstick_, compared);
         v.prediction = predicted(tried.built.formula, tried.batch, tried.states);
@@ -315,7 +371,7 @@ private:
         v.colour_cooked = d.cooked;
         for (const auto& goal : yardstick_.goals())
             v.wants.push_back(judged(goal, yardstick_, base.properties[goal.property].mid, v.prediction.properties[goal.property].mid,
-                                     base_states_, tried.states));
+                                     base_states_, tried.states, request_.sure));
         return v;
     }
 
@@ -341,9 +397,10 @@ Result<AdaptAnswer> adapt_formula(const CheckedFormula& formula, const AdaptRequ
     if (!marked) return Failure(marked.error());
     auto goals = read_wants(request.wants, context.knowledge());
     if (!goals) return Failure(goals.error());
-    auto stock = Stock::of(*marked, request, context);
+    const Formula merged = with_equal_lines_merged(*marked);
+    auto stock = Stock::of(merged, request, context);
     if (!stock) return Failure(stock.error());
-    const auto sized = at_size(*marked, meat_g, request.as_much, *stock, context);
+    const auto sized = at_size(merged, meat_g, request.as_much, *stock, context);
     if (!sized) return Failure(sized.error());
     AdaptAnswer answer = Adapt(sized->formula, request, context, std::move(*goals), std::move(*stock)).answer();
     answer.scaled = sized->scaled;

@@ -1,6 +1,7 @@
 #include "adapt/alternatives.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace standin {
 namespace {
@@ -23,9 +24,9 @@ std::vector<Alternative> alternatives_to(const Plan& plan, const Problem& proble
             for (const auto u : used) choices[u == m ? kin : u] = Choice::in;
             from[kin] = from[m];
             const Solution solved = rebalancer.solve(choices, process, from);
-            const double distance = solved.distance + process.price;
+            const double distance = std::sqrt(solved.cost + process.price);
             const bool used_at_all = solved.grams[kin] > 0.01 * problem.moves[kin].most;
-            if (solved.feasible() && used_at_all && distance <= plan.distance + much_further)
+            if (solved.feasible() && used_at_all && distance <= plan.distance() + much_further)
                 found.push_back({m, kin, solved.grams[kin], distance});
         }
         std::stable_sort(found.begin(), found.end(), [](const Alternative& a, const Alternative& b) { return a.distance < b.distance; });

@@ -19,13 +19,13 @@ struct Demand {
     std::function<void(Formula&, AdaptRequest&, std::vector<Goal>&)> drop;
 };
 
-class Quarrel {
+class MinimalConflict {
 public:
-    Quarrel(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals, const SwapGraph& graph,
-            const Context& context)
+    MinimalConflict(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals, const SwapGraph& graph,
+                    const Context& context)
         : formula_(formula), request_(request), goals_(goals), graph_(graph), context_(context) {}
 
-    Conflict settle() {
+    Conflict find() {
         list_demands();
         std::vector<bool> dropped(demands_.size(), false);
         if (can_be_met(dropped)) return {};
@@ -131,7 +131,7 @@ private:
         const std::vector<Choice> all(problem.moves.size(), Choice::open);
         std::optional<Solution> best;
         for (const auto& process : problem.processes) {
-            Solution found = rebalancer.solve(all, process, {});
+            Solution found = rebalancer.solve(all, process, {}, {.thorough = true});
             if (found.feasible() && (!best || better(found, *best))) best = std::move(found);
         }
         if (!best) return std::nullopt;
@@ -182,7 +182,7 @@ private:
         });
     }
 
-    // Every demand of the quarrel, given up, ends it: that is what minimal means.
+    // Every demand of the set, given up, resolves it: that is what minimal means.
     std::vector<std::string> what_gives(const std::vector<bool>& dropped) const {
         std::vector<std::string> all;
         for (std::size_t d = 0; d < demands_.size(); ++d) {
@@ -209,7 +209,7 @@ private:
 
 Conflict smallest_conflict(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals, const SwapGraph& graph,
                            const Context& context) {
-    return Quarrel(formula, request, goals, graph, context).settle();
+    return MinimalConflict(formula, request, goals, graph, context).find();
 }
 
 }  // namespace standin

@@ -6,9 +6,8 @@
 namespace standin {
 namespace {
 
-constexpr double smooth = 1e-4;    // keeps the length of the rows differentiable at nothing
-constexpr double first_dear = 50;  // price of one unit of breach while looking for the way; more where that does not hold it off
-constexpr double most_dear = 5e3;
+constexpr double first_penalty = 100;  // of one unit of breach while looking for the way; more where that does not hold it off
+constexpr double most_penalty = 1e4;
 constexpr double doubt = 3;                                 // how many times its promise a step may gain after all
 constexpr double kept = 1e-6, plain = 1e-3, slight = 1e-2;  // a breach that is none, that rounding does not explain, that steps mend
 
@@ -24,8 +23,8 @@ public:
             const Step step = best_step();
             if (here_.violation() <= slight && merit(here_) - doubt * step.promise > enough) break;
             if (step.promise < gain || hopeless(step)) {
-                if (here_.violation() <= kept || dear_ >= most_dear) break;
-                dear_ = most_dear;
+                if (here_.violation() <= kept || penalty_ >= most_penalty) break;
+                penalty_ = most_penalty;
                 continue;
             }
             remember(step);
@@ -50,45 +49,37 @@ private:
         constexpr double next_to_nothing = 0.02;
         constexpr int rounds = 3;
         const double violation = here_.violation();
-        stalled_ = violation > plain && step.promise < next_to_nothing * dear_ * violation ? stalled_ + 1 : 0;
+        stalled_ = violation > plain && step.promise < next_to_nothing * penalty_ * violation ? stalled_ + 1 : 0;
         return stalled_ >= rounds;
     }
 
-    static double soft(double square) { return std::sqrt(square + smooth * smooth) - smooth; }
-    double merit(const Trial& p) const { return soft(p.deviation * p.deviation) + p.price + dear_ * cost(p.violation()); }
+    double merit(const Trial& p) const { return p.cost() + penalty_ * cost(p.violation()); }
     static double cost(double violation) { return violation + violation * violation / 2; }
 
-    // Length of the rows after a step, as the linear picture has it.
-    double length_after(const std::vector<double>& way) const {
-        double square = smooth * smooth;
+    // What a step gains, as the linear picture has it.
+    double promised(const std::vector<double>& way) const {
+        double square = 0, price = 0, worst = 0, bend = 0;
         for (std::size_t r = 0; r < rows_.rows(); ++r) {
             double value = here_.rows[r];
             for (std::size_t i = 0; i < way.size(); ++i) value += rows_[r][i] * way[i];
             square += value * value;
         }
-        return std::sqrt(square);
-    }
-
-    double promised(const std::vector<double>& way, double length) const {
-        double price = 0, worst = 0;
         for (std::size_t i = 0; i < way.size(); ++i) price += task_.prices()[i] * way[i];
         for (std::size_t b = 0; b < breaches_.rows(); ++b) {
             double value = here_.breaches[b];
             for (std::size_t i = 0; i < way.size(); ++i) value += breaches_[b][i] * way[i];
             worst = std::max(worst, value);
         }
-        double bend = 0;
         for (std::size_t i = 0; i < way.size(); ++i)
             for (std::size_t k = 0; k < way.size(); ++k) bend += way[i] * bent_[i][k] * way[k] / 2;
-        return soft(here_.deviation * here_.deviation) - (length - smooth) - price - bend + dear_ * (cost(here_.violation()) - cost(worst));
+        return here_.square - square - price - bend + penalty_ * (cost(here_.violation()) - cost(worst));
     }
 
-    // Slope of the length of the rows plus the limits at the multipliers of the last step.
+    // Slope of the squared rows plus the limits at the multipliers of the last step.
     std::vector<double> slope_of_whole(const std::vector<double>& multipliers) const {
         std::vector<double> slope(task_.size(), 0.0);
-        const double length = std::sqrt(here_.deviation * here_.deviation + smooth * smooth);
         for (std::size_t i = 0; i < slope.size(); ++i) {
-            for (std::size_t r = 0; r < rows_.rows(); ++r) slope[i] += rows_[r][i] * here_.rows[r] / length;
+            for (std::size_t r = 0; r < rows_.rows(); ++r) slope[i] += 2 * rows_[r][i] * here_.rows[r];
             for (std::size_t b = 0; b < multipliers.size(); ++b) slope[i] += multipliers[b] * breaches_[b][i];
         }
         return slope;
@@ -98,7 +89,7 @@ private:
         // While a breach still has its price, multipliers tell more of that than of the curve.
         double priced = 0;
         for (const double multiplier : step.multipliers) priced += multiplier;
-        if (priced > 0.99 * dear_) return;
+        if (priced > 0.99 * penalty_) return;
         from_ = here_.y;
         multipliers_ = step.multipliers;
         slope_before_ = slope_of_whole(multipliers_);
@@ -110,7 +101,6 @@ private:
         if (from_.empty()) return;
         const std::size_t n = task_.size();
         std::vector<double> moved(n), left = slope_of_whole(multipliers_);
-        const double length = std::sqrt(here_.deviation * here_.deviation + smooth * smooth);
         double square = 0;
         for (std::size_t i = 0; i < n; ++i) {
             moved[i] = here_.y[i] - from_[i];
@@ -119,17 +109,13 @@ private:
         }
         from_.clear();
         if (square == 0) return;
-        double along_all = 0;  // of the rows' length
         std::vector<double> along(rows_.rows(), 0.0);
-        for (std::size_t r = 0; r < rows_.rows(); ++r) {
+        for (std::size_t r = 0; r < rows_.rows(); ++r)
             for (std::size_t i = 0; i < n; ++i) along[r] += rows_[r][i] * moved[i];
-            along_all += along[r] * here_.rows[r] / length;
-        }
         std::vector<double> known(n, 0.0);
         double seen = 0, expected = 0;
         for (std::size_t i = 0; i < n; ++i) {
-            for (std::size_t r = 0; r < rows_.rows(); ++r)
-                left[i] -= rows_[r][i] * (along[r] - along_all * here_.rows[r] / length) / length;
+            for (std::size_t r = 0; r < rows_.rows(); ++r) left[i] -= 2 * rows_[r][i] * along[r];
             for (std::size_t k = 0; k < n; ++k) known[i] += bent_[i][k] * moved[k];
             seen += left[i] * moved[i];
             expected += known[i] * moved[i];
@@ -146,57 +132,32 @@ private:
             for (std::size_t k = 0; k < n; ++k) bent_[i][k] = sized * bent_[i][k] + (add ? left[i] * left[k] / bend : 0);
     }
 
-    // length = min over tau of (length^2 / tau + tau) / 2: for a given tau the step is a quadratic programme, and the tau that its own
-    // length confirms is the right one.
     Step best_step() {
         const std::size_t n = task_.size();
         Quadratic q;
         q.curvature = Matrix(n, n);
-        std::vector<double> pull(n, 0.0);
+        q.slope = task_.prices();
         for (std::size_t r = 0; r < rows_.rows(); ++r)
             for (std::size_t i = 0; i < n; ++i) {
-                const double slope = rows_[r][i];
+                const double slope = 2 * rows_[r][i];
                 if (slope == 0) continue;
-                pull[i] += slope * here_.rows[r];
+                q.slope[i] += slope * here_.rows[r];
                 for (std::size_t k = 0; k <= i; ++k) q.curvature[i][k] += slope * rows_[r][k];
             }
         for (std::size_t i = 0; i < n; ++i) {
+            for (std::size_t k = 0; k < i; ++k) q.curvature[k][i] = q.curvature[i][k] + bent_[k][i];
+            for (std::size_t k = 0; k <= i; ++k) q.curvature[i][k] += bent_[i][k];
             q.curvature[i][i] += damping_;
-            for (std::size_t k = 0; k < i; ++k) q.curvature[k][i] = q.curvature[i][k];
             q.low.push_back(task_.least()[i] - here_.y[i]);
             q.high.push_back(1 - here_.y[i]);
         }
         q.rows = breaches_;
         for (const double breach : here_.breaches) q.room.push_back(-breach);
-        q.slope.resize(n);
-
-        const Matrix straight = q.curvature;
-        Step best{std::vector<double>(n, 0.0), 0, std::vector<double>(breaches_.rows(), 0.0)};
-        std::vector<double> way = best.way;
-        double tau = std::max(std::sqrt(here_.deviation * here_.deviation + smooth * smooth), smooth);
-        double last_tau = 0, last_off = 0;
-        constexpr int most_guesses = 8;
-        constexpr double close = 5e-3;
-        for (int guess = 0; guess < most_guesses; ++guess) {
-            for (std::size_t i = 0; i < n; ++i) {
-                q.slope[i] = pull[i] + tau * task_.prices()[i];
-                for (std::size_t k = 0; k < n; ++k) q.curvature[i][k] = straight[i][k] + tau * bent_[i][k];
-            }
-            q.dear = dear_ * tau;
-            Least least = least_of(q, std::move(way));
-            way = std::move(least.at);
-            const double length = length_after(way), off = length - tau;
-            if (const double promise = promised(way, length); promise > best.promise) {
-                for (auto& multiplier : least.multipliers) multiplier /= tau;
-                best = {way, promise, std::move(least.multipliers)};
-            }
-            if (std::abs(off) < close * tau + 1e-6) break;
-            const double slope = guess > 0 && tau != last_tau ? (off - last_off) / (tau - last_tau) : -1;
-            last_tau = tau;
-            last_off = off;
-            tau = std::max(smooth, slope < -0.05 ? tau - off / slope : length);
-        }
-        return best;
+        q.dear = penalty_;
+        Least least = least_of(q, std::vector<double>(n, 0.0));
+        const double promise = promised(least.at);
+        if (promise > 0) return {std::move(least.at), promise, std::move(least.multipliers)};
+        return {std::vector<double>(n, 0.0), 0, std::vector<double>(breaches_.rows(), 0.0)};
     }
 
     // Along the step, shorter and shorter, until it gains a fair part of what was promised.
@@ -221,7 +182,7 @@ private:
     Matrix rows_, breaches_;
     Matrix bent_;                                            // curvature that the linear rows do not have
     std::vector<double> from_, multipliers_, slope_before_;  // of the last step
-    double damping_ = 1e-4, dear_ = first_dear;
+    double damping_ = 1e-4, penalty_ = first_penalty;
     int stalled_ = 0;
 };
 

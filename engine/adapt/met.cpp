@@ -9,18 +9,36 @@
 namespace standin {
 
 double allowed(const Goal& goal, const Yardstick& yardstick) {
-    const bool strict = goal.condition && goal.kind != Goal::Kind::equal;
-    return strict ? 0.002 * std::abs(goal.limit) : met_within * yardstick.unit(goal.property);
+    // Who asks for a value itself has it as long as nobody can tell the difference.
+    if (goal.kind == Goal::Kind::equal) return yardstick.unit(goal.property);
+    return goal.condition ? 0.002 * std::abs(goal.limit) : met_within * yardstick.unit(goal.property);
+}
+
+double missed_by(const Goal& goal, const Yardstick& yardstick, const std::vector<State>& base, const std::vector<State>& variant,
+                 double sure) {
+    const double slack = allowed(goal, yardstick);
+    std::vector<double> misses;
+    for (std::size_t i = 0; i < variant.size(); ++i) {
+        const double value = variant[i].properties[goal.property], target = goal.target(base[i].properties[goal.property]);
+        const double past = value - target;
+        misses.push_back((goal.kind == Goal::Kind::at_most ? past : goal.kind == Goal::Kind::at_least ? -past : std::abs(past)) - slack);
+    }
+    const auto count = static_cast<std::size_t>(std::ceil(sure * static_cast<double>(misses.size()) - 1e-9));
+    const auto decides = misses.begin() + static_cast<std::ptrdiff_t>(std::clamp<std::size_t>(count, 1, misses.size()) - 1);
+    std::nth_element(misses.begin(), decides, misses.end());
+    return *decides;
 }
 
 WantResult judged(const Goal& goal, const Yardstick& yardstick, double before, double after, const std::vector<State>& base,
-                  const std::vector<State>& variant) {
+                  const std::vector<State>& variant, double sure) {
     const double slack = allowed(goal, yardstick);
     std::size_t met = 0;
     for (std::size_t i = 0; i < variant.size(); ++i)
         met += shortfall(goal, variant[i].properties[goal.property], base[i].properties[goal.property]) <= slack;
-    WantResult result{
-        goal.want, shortfall(goal, after, before) <= slack, static_cast<double>(met) / static_cast<double>(variant.size()), {}};
+    WantResult result{goal.want,
+                      missed_by(goal, yardstick, base, variant, sure) <= 0,
+                      static_cast<double>(met) / static_cast<double>(variant.size()),
+                      {}};
     const char* asked = goal.kind == Goal::Kind::at_least ? " or more" : goal.kind == Goal::Kind::at_most ? " or less" : "";
     const std::string unit(info(goal.property).unit);
     result.says = std::string(info(goal.property).name) + " " + figures(before) + " -> " + figures(after) +

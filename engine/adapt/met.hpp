@@ -1,4 +1,4 @@
-// When a goal counts as met, and how likely: judged by what is shown, the medians and the draws.
+// When a goal counts as met, and how likely: judged on the draws, by the share of them that meets it.
 #pragma once
 
 #include "adapt/yardstick.hpp"
@@ -10,9 +10,13 @@ namespace standin {
 /// shown figure.
 double allowed(const Goal& goal, const Yardstick& yardstick);
 
+/// By how much the goal is missed at the draw that decides: `sure` of all draws miss it by no more. Not positive: it is met.
+double missed_by(const Goal& goal, const Yardstick& yardstick, const std::vector<State>& base, const std::vector<State>& variant,
+                 double sure);
+
 /// `before` and `after` are what is shown of the goal's property; the states are those of base and variant at the same draws.
 WantResult judged(const Goal& goal, const Yardstick& yardstick, double before, double after, const std::vector<State>& base,
-                  const std::vector<State>& variant);
+                  const std::vector<State>& variant, double sure);
 
 bool meets_all(const Variant& variant);
 

@@ -8,7 +8,11 @@
 #include <set>
 
 #include "adapt/kin.hpp"
+#include "adapt/levers.hpp"
+#include "adapt/limits.hpp"
+#include "adapt/losses.hpp"
 #include "adapt/making.hpp"
+#include "adapt/proportions.hpp"
 #include "adapt/request.hpp"
 #include "core/band.hpp"
 #include "models/as_bought.hpp"
@@ -18,56 +22,17 @@
 namespace standin {
 namespace {
 
-// Shares of the batch that bound what a move may bring; a plain kitchen's sense of proportion, judgement throughout.
-constexpr double most_of_paste = 0.25;    // a green, vegetable or nut
-constexpr double most_of_binder = 0.035;  // also the usual legal cap
-constexpr double most_of_acid = 0.04;
-constexpr double most_of_liquid = 0.03;  // of wine, stock, milk on top of what there is
-constexpr double raise_share = 0.6;      // of a line
-constexpr double trim_share = 0.4;
-constexpr double dose_slack = 1.5;  // over the equal dose
+constexpr double trim_share = 0.4;          // of a line, either way; judgement, as the rest
+constexpr double dose_slack = 1.3;          // over the equal dose
+constexpr double vegetable_share = 0.02;    // of the batch; below that a vegetable is a seasoning, and its bulk is nothing
+constexpr double salty = 0.02;              // g NaCl in a gram; what brings that much is salty food
+constexpr double partner_share = 0.15;      // of the batch's acid; who brings less is not missed as sour
+constexpr double least_of_addition = 0.03;  // of the most
+constexpr double least_of_stand_in = 0.1;   // of what takes the place of the whole line
+constexpr double bodiless = 0.5;            // of a vegetable that juice or powder with all of its dose makes up for
+constexpr double most_times = 2.8;          // the weight of a vegetable that seasons, or one part in so many, stands in for it
 constexpr std::size_t stand_ins_a_line = 7;
 constexpr std::size_t adds_of_a_kind = 6;
-
-// Which roles can move a property that a want is about: by changing or replacing their lines, or by adding one.
-struct Lever {
-    Property property;
-    std::vector<Role> change, replace, add;
-};
-
-const std::vector<Lever>& levers() {
-    static const std::vector<Lever> all{
-        {Property::heat_mg_kg, {Role::heat}, {Role::heat}, {Role::heat}},
-        {Property::greenness, {Role::green, Role::herb}, {Role::green}, {Role::green}},
-        {Property::chlorophyll_mg_kg, {Role::green, Role::herb}, {Role::green}, {Role::green}},
-        {Property::sourness_mmol_kg, {Role::acid}, {Role::acid}, {Role::acid}},
-        {Property::ph, {Role::acid}, {Role::acid}, {Role::acid}},
-        {Property::bind, {Role::acid, Role::green, Role::liquid, Role::binder}, {Role::binder}, {Role::binder}},
-        {Property::firmness, {Role::acid, Role::green, Role::liquid, Role::binder}, {Role::binder}, {Role::binder}},
-        {Property::fat_pct, {Role::fat, Role::lean}, {Role::lean, Role::fat}, {Role::fat}},
-        {Property::salt_pct, {Role::salt}, {}, {}},
-        {Property::water_pct, {Role::liquid, Role::green}, {}, {}},
-        {Property::protein_pct, {Role::lean, Role::fat}, {Role::lean, Role::fat}, {}},
-        {Property::cook_loss_pct, {Role::liquid, Role::binder, Role::green, Role::acid}, {Role::binder}, {Role::binder}},
-    };
-    return all;
-}
-
-double most_of_batch(Role role) {
-    switch (role) {
-        case Role::binder:
-            return most_of_binder;
-        case Role::acid:
-            return most_of_acid;
-        case Role::liquid:
-            return most_of_liquid;
-        default:
-            return most_of_paste;
-    }
-}
-
-// Whether what one food brings in a role is the same thing in another: more cumin is no mustard.
-bool interchangeable(Role role) { return !amount_of_dose(role) && role != Role::sweet; }
 
 bool contains(const std::vector<Role>& roles, Role role) { return std::find(roles.begin(), roles.end(), role) != roles.end(); }
 
@@ -83,11 +48,12 @@ public:
     Problem build() && {
         start();
         find_roles();
-        for (std::size_t l = 0; l < lines().size(); ++l) change_line(l);
         for (std::size_t l = 0; l < lines().size(); ++l) replace_line(l);
+        for (std::size_t l = 0; l < lines().size(); ++l) change_line(l);
         for (const Role role : add_roles_) add_role(role);
-        limits();
+        problem_.limits = limits_of(problem_, stock_, yardstick_, context_);
         problem_.processes = ways_of_making(problem_.formula, yardstick_, context_);
+        problem_.loss = losses_in(problem_, yardstick_, context_);
         problem_.hard = hard_goals(yardstick_);
         relate(problem_, knowledge_);
         return std::move(problem_);
@@ -132,17 +98,9 @@ private:
             const bool fat = problem_.forced[l] && role_of_line(l) == Role::fat;
             meat += one[Amount::meat] * (fat ? problem_.start[l] : lines()[l].grams.mid);
             base_mass_ += one[Amount::mass] * lines()[l].grams.mid;
+            base_acid_ += one[Amount::titratable] * lines()[l].grams.mid;
         }
         problem_.least_meat = context_.constant("advice.meat.least") * meat;
-        hold_salt();
-    }
-
-    void hold_salt() {
-        const bool settled = yardstick_.wanted(Property::salt_pct) || std::any_of(lines().begin(), lines().end(), [&](const Line& line) {
-                                 const auto l = static_cast<std::size_t>(&line - lines().data());
-                                 return role_of_line(l) == Role::salt && (line.keep || problem_.forced[l]);
-                             });
-        if (!settled) problem_.least_salt = held_salt(yardstick_, problem_.start_total);
     }
 
     // What a want or a missing line lets us touch.
@@ -155,14 +113,45 @@ private:
                 const bool more = goal.kind != Goal::Kind::at_most;
                 const bool loss = goal.property == Property::cook_loss_pct;
                 for (const Role role : lever.add)
-                    if (role == Role::binder ? more != loss : more && (role == Role::heat || !has_line_of(role))) add_roles_.insert(role);
-                for (const Role role : lever.replace)
-                    if (more) lift_[role] = std::max(lift_[role], lifted(goal));
+                    if (role == Role::binder ? more != loss : more && (role != Role::salt || !has_line_of(role))) add_roles_.insert(role);
+                const bool by_itself = lever.add == std::vector<Role>{lever.change.front()};  // the role is what the property measures
+                if (by_itself && more) lift_[lever.change.front()] = std::max(lift_[lever.change.front()], lifted(goal));
+                dry_binder_stays_ = dry_binder_stays_ || (contains(lever.add, Role::binder) && more != loss);
             }
         for (std::size_t l = 0; l < lines().size(); ++l)
-            if (problem_.forced[l])
-                for (const Role role : ingredient(lines()[l]).roles)
-                    if (interchangeable(role)) change_roles_.insert(role);
+            if (problem_.forced[l] && sour_vegetable(l)) {
+                change_roles_.insert(Role::acid);
+                add_roles_.insert(Role::acid);
+            }
+    }
+
+    static bool is_vegetable(Tissue tissue) {
+        switch (tissue) {
+            case Tissue::thin_leaf:
+            case Tissue::thick_leaf:
+            case Tissue::chile_flesh:
+            case Tissue::fruit:
+            case Tissue::bulb:
+            case Tissue::root:
+            case Tissue::stalk:
+            case Tissue::fungus:
+                return true;
+            default:
+                return false;
+        }
+    }
+
+    // Whether the line gives the paste its bulk, so that what stands in for it has to.
+    bool is_bulk(std::size_t l) const {
+        const Role role = role_of_line(l);
+        const bool seasoning = role == Role::herb || role == Role::spice || role == Role::allium;
+        return is_vegetable(ingredient(lines()[l]).tissue) && !seasoning && lines()[l].grams.mid >= vegetable_share * base_mass_;
+    }
+
+    // Tomatillo, sorrel: what stands in for its bulk may need a partner for its acid.
+    bool sour_vegetable(std::size_t l) {
+        const double acid = unit(lines()[l])[Amount::titratable] * lines()[l].grams.mid;
+        return is_bulk(l) && acid > partner_share * base_acid_;
     }
 
     // How many times the base's dose a goal may take.
@@ -179,10 +168,13 @@ private:
         double most = std::numeric_limits<double>::infinity();
         for (const auto& goal : yardstick_.goals()) {
             const bool counted = (role == Role::heat && goal.property == Property::heat_mg_kg) ||
-                                 (role == Role::acid && goal.property == Property::sourness_mmol_kg);
+                                 (role == Role::acid && goal.property == Property::sourness_mmol_kg) ||
+                                 (role == Role::salt && goal.property == Property::salt_pct) ||
+                                 (role == Role::fat && goal.property == Property::fat_pct);
             if (!counted || goal.kind == Goal::Kind::at_most) continue;
             const double base = yardstick_.base().properties[goal.property];
-            most = std::min(most, slack * std::max(0.0, goal.target(base) - base) * base_mass_ / 1000 / dose_of(per_gram, role));
+            const double per = role == Role::salt || role == Role::fat ? 100 : 1000;
+            most = std::min(most, slack * std::max(0.0, goal.target(base) - base) * base_mass_ / per / dose_of(per_gram, role));
         }
         return most;
     }
@@ -196,61 +188,120 @@ private:
         return left == left_.end() ? base_mass_ : left->second / bought(lines()[l]);
     }
 
+    // Salt follows only where something salty comes in or goes; water never by itself: what is absent takes its own water with it.
+    bool salt_follows() {
+        const auto is_salty = [&](const Material& m, Role role) {
+            return role != Role::salt && m[Amount::salt] >= salty * m[Amount::mass];
+        };
+        for (const auto& move : problem_.moves)
+            if (move.brings_food() && is_salty(move.per_gram, ingredient(move.food).roles.front())) return true;
+        for (std::size_t l = 0; l < lines().size(); ++l)
+            if (problem_.forced[l] && is_salty(unit(lines()[l]), role_of_line(l))) return true;
+        return false;
+    }
+
+    // Wine, sorrel and beer move sourness too, whatever they are there for first.
+    bool sour_beside(std::size_t l) {
+        constexpr double share = 0.05;  // of the batch's acid
+        return change_roles_.count(Role::acid) > 0 && unit(lines()[l])[Amount::titratable] * lines()[l].grams.mid > share * base_acid_;
+    }
+
     void change_line(std::size_t l) {
         const Line& line = lines()[l];
-        if (line.keep) return;
+        if (line.keep || problem_.forced[l]) return;
         const Role role = role_of_line(l);
-        const bool trim =
-            role == Role::salt || (role == Role::liquid && unit(line)[Amount::titratable] <= 0 && unit(line)[Amount::alcohol] <= 0);
-        const bool touched = change_roles_.count(role) > 0 || problem_.forced[l];
-        if (!trim && !touched) return;
-        // Meat only moves for a want about it, or to make up for meat that is missing.
-        if (is_meat(l) && !change_roles_.count(role)) return;
-        const double price = context_.constant(trim && !touched ? "advice.price.trim" : "advice.price.change");
-        const double down = trim && !touched ? trim_share : 1.0;
-        if (problem_.start[l] > 0)
-            push({MoveKind::reduce, l, line, {}, negated(unit(line)), problem_.start[l] * down, price, trim, role, {}});
-        if (problem_.forced[l] || role == Role::binder) return;
-        const double up = std::min({line.grams.mid * (trim         ? trim_share
-                                                      : is_meat(l) ? 1.0
-                                                                   : raise_share),
-                                    room_for_more(l), is_meat(l) ? base_mass_ : most_of_batch(role) * base_mass_});
-        if (up > 0) push({MoveKind::raise, l, line, {}, unit(line), up, price, trim, role, {}});
+        const bool wanted = change_roles_.count(role) > 0 || sour_beside(l), follows = !wanted && role == Role::salt && salt_follows();
+        if (!wanted && !follows) return;
+        const bool plain_water = role == Role::liquid && unit(line)[Amount::titratable] <= 0 && unit(line)[Amount::alcohol] <= 0;
+        const bool trim = follows, easy = role == Role::salt || plain_water;
+        const double price = context_.constant(follows ? "advice.price.trim" : "advice.price.change");
+        const double least =
+            std::max(context_.constant("advice.trim.least") * line.grams.mid, follows ? context_.constant("advice.trim.least_grams") : 0.0);
+        const auto offer = [&](MoveKind kind, double most) {
+            if (most < least || !(most > 0)) return;
+            const bool down = kind == MoveKind::reduce;
+            Move move{kind, l, line, {}, down ? negated(unit(line)) : unit(line), most, price, trim, role};
+            move.least = least;
+            move.covers = Covers{l, (down ? -1 : 1) / line.grams.mid};
+            if (down) move.remnant = remnant_of(l);
+            push(std::move(move));
+        };
+        // Flour holds the water that makes a paste wet: who wants it to bind is not told to take it out.
+        const bool dry_binder = role == Role::binder && ingredient(line).tissue == Tissue::dry;
+        if (!dry_binder || !dry_binder_stays_) offer(MoveKind::reduce, problem_.start[l]);
+        if (role == Role::binder) return;
+        const auto lift = lift_.find(role);
+        const double asked = lift == lift_.end() ? 0 : dose_slack * (lift->second - 1);
+        const double share = is_meat(l) ? 1.0 : std::max(easy ? trim_share : raise_share, asked);
+        offer(MoveKind::raise,
+              std::min({line.grams.mid * share, room_for_more(l), is_meat(l) ? base_mass_ : most_of_batch(role) * base_mass_}));
+    }
+
+    // Less than one pod, or a hundredth of a line, is no weight to write down.
+    double remnant_of(std::size_t l) const {
+        const double hundredth = 0.01 * lines()[l].grams.mid;
+        if (role_of_line(l) != Role::heat || ingredient(lines()[l]).tissue != Tissue::chile_flesh) return hundredth;
+        for (const auto& measure : ingredient(lines()[l]).measures)
+            if (measure.measure == "piece") return std::max(hundredth, std::min(measure.grams.mid, 0.5 * lines()[l].grams.mid));
+        return hundredth;
     }
 
     void replace_line(std::size_t l) {
         const Line& line = lines()[l];
         if (line.keep || (!problem_.forced[l] && !replace_roles_.count(role_of_line(l)))) return;
         std::size_t taken = 0;
-        const auto may_use = [&](const Ingredient& i) { return stock_.can_bring(i); };
+        std::set<std::string> foods;
+        const auto may_use = [&](const Ingredient& i) { return stock_.can_bring(i) && (problem_.forced[l] || !brings_a_beast(i)); };
         for (const auto& candidate : candidates_for(problem_.formula, l, graph_, context_.nominal(), may_use).fit) {
             if (taken == stand_ins_a_line && !stock_.listed()) break;
             if (taken == 2 * stand_ins_a_line) break;
-            if (offer_stand_in(l, candidate)) ++taken;
+            // The partner of a stand-in in two parts is a lever of its own here.
+            if (foods.insert(key_of(candidate.food)).second && offer_stand_in(l, candidate)) ++taken;
         }
     }
 
+    // How many grams take the place of the whole line, and how many are the most. A vegetable is replaced by about its own weight: what
+    // carries the dose in far less does not fill its place, and of what would take far more the rest of the dose is left to others.
+    struct Weights {
+        double whole, most;
+    };
+    Weights weights(std::size_t l, const Candidate& candidate) const {
+        const double equal = candidate.food.grams.mid / candidate.share, line = lines()[l].grams.mid;
+        const auto lift = lift_.find(candidate.role);
+        const double most =
+            std::min(dose_slack * candidate.food.grams.mid * (lift == lift_.end() ? 1.0 : lift->second), candidate.most_grams);
+        if (!is_bulk(l)) {
+            // Of a little of a vegetable too, no crumb and no basketful: the rest of the dose is left to others.
+            const Tissue tissue = ingredient(lines()[l]).tissue;
+            if (!is_vegetable(tissue) || !is_vegetable(ingredient(candidate.food).tissue)) return {equal, most};
+            return {std::max(equal, line / most_times), std::min(most, most_times * line)};
+        }
+        if (!is_vegetable(ingredient(candidate.food).tissue)) return {equal / bodiless, most};
+        return {std::clamp(equal, context_.constant("advice.bulk.least") * line, line),
+                std::min(most, context_.constant("advice.bulk.most") * line)};
+    }
+
     bool offer_stand_in(std::size_t l, const Candidate& candidate) {
-        const StandsFor stands{l, candidate.closeness, candidate.food.grams.mid / candidate.share, candidate.role, candidate.swaps};
-        const std::string key = key_of(candidate.food);
-        if (const auto same = line_alike(candidate.food)) return widen_raise(*same, stands);
-        if (kept_as_it_is(candidate.food)) return false;
-        const auto [place, fresh] = stand_in_moves_.try_emplace(key, problem_.moves.size());
-        if (fresh)
-            push({MoveKind::stand_in,
+        const auto same = line_alike(candidate.food);
+        if (same == l || (!same && kept_as_it_is(candidate.food))) return false;
+        const auto [whole, most] = weights(l, candidate);
+        Move move{MoveKind::stand_in,
                   l,
-                  candidate.food,
+                  same ? lines()[*same] : candidate.food,
                   {},
                   counted_as(candidate, lines()[l], context_.nominal()),
                   0,
                   0,
                   false,
-                  candidate.role,
-                  {}});
-        Move& move = problem_.moves[place->second];
-        move.stands_for.push_back(stands);
-        move.most = bounded(move, candidate.role);
+                  candidate.role};
+        move.stands_for.push_back({l, candidate.closeness, whole, candidate.role, candidate.swaps});
+        move.into = same;
+        move.most = std::min(most, room_for(move, candidate.role));
+        move.least = std::min(least_of_stand_in * whole, move.most);
         move.price = price_of(move);
+        move.covers = Covers{l, 1 / whole};
+        if (!(move.most > 0)) return false;
+        push(std::move(move));
         return true;
     }
 
@@ -270,41 +321,21 @@ private:
         return std::nullopt;
     }
 
-    bool widen_raise(std::size_t l, const StandsFor& stands) {
-        auto move = std::find_if(problem_.moves.begin(), problem_.moves.end(),
-                                 [&](const Move& m) { return m.kind == MoveKind::raise && m.line == l; });
-        if (move == problem_.moves.end()) {
-            push({MoveKind::raise,
-                  l,
-                  lines()[l],
-                  {},
-                  unit(lines()[l]),
-                  0,
-                  context_.constant("advice.price.change"),
-                  false,
-                  role_of_line(l),
-                  {}});
-            move = problem_.moves.end() - 1;
-        }
-        move->stands_for.push_back(stands);
-        const Role role = role_of_line(l);
-        double most = std::min(room_for_more(l), is_meat(l) ? base_mass_ : most_of_batch(role) * base_mass_);
-        if (!interchangeable(role)) {
-            // More of another herb or spice is a stand-in like any other, and no more of it than a taster forgives.
-            most = std::min(most, raise_share * lines()[l].grams.mid);
-            move->price = price_of(*move);
-        }
-        move->most = std::min(most, move->most + dose_slack * stands.equal_grams);
-        return move->most > 0;
+    // Strong foods have a most of their own.
+    double room_by_the_kilo(const Ingredient& food) const {
+        return food.most_g_per_kg ? food.most_g_per_kg->band.mid * base_mass_ / 1000 : std::numeric_limits<double>::infinity();
     }
 
-    double bounded(const Move& move, Role role) const {
-        double equal = 0;
-        for (const auto& stands : move.stands_for) equal += stands.equal_grams;
+    // How much of a food may come in at all.
+    double room_for(const Move& move, Role role) const {
         const bool meat = ingredient(move.food).meat.has_value();
-        const auto lift = lift_.find(role);
-        double most = dose_slack * equal * (lift == lift_.end() ? 1.0 : lift->second);
-        if (!meat) most = std::min(most, most_of_batch(role) * base_mass_);
+        double most = std::min(meat ? base_mass_ : most_of_batch(role) * base_mass_, room_by_the_kilo(ingredient(move.food)));
+        if (move.into) {
+            most = std::min(most, room_for_more(*move.into));
+            // More of another herb or spice: no more of it than a taster forgives.
+            if (!interchangeable(role_of_line(*move.into))) most = std::min(most, raise_share * lines()[*move.into].grams.mid);
+            return most;
+        }
         if (const auto left = left_.find(move.food.ingredient); left != left_.end())
             return std::min(most, left->second / bought(move.food));
         const Offer offer = stock_.offer(move.food);
@@ -312,11 +343,29 @@ private:
     }
 
     double price_of(const Move& move) const {
-        double closeness = 0;
-        for (const auto& stands : move.stands_for) closeness = std::max(closeness, stands.closeness);
+        const double unlike = 1 - move.stands_for.front().closeness;
         const Ingredient& food = ingredient(move.food);
-        return context_.constant("advice.price.swap") * (1 - closeness) +
-               context_.constant(in_formula(food) ? "advice.price.change" : "advice.price.new") + allergen_price(food);
+        return context_.constant("advice.price.swap") * unlike * unlike +
+               context_.constant(in_formula(food) ? "advice.price.change" : "advice.price.new") + allergen_price(food) +
+               (brings_a_beast(food) ? context_.constant("advice.price.beast") : 0);
+    }
+
+    // Whether an animal comes in that the formula has not.
+    bool brings_a_beast(const Ingredient& food) const {
+        return food.meat && std::none_of(lines().begin(), lines().end(), [&](const Line& line) {
+                   const auto& meat = ingredient(line).meat;
+                   return meat && meat->species == food.meat->species;
+               });
+    }
+
+    // Fat that may be added: of the animals that are in already, as it is ground; in a mass without such fat, oil.
+    bool may_add(const Ingredient& food, Role role) const {
+        if (role != Role::fat) return !brings_a_beast(food);
+        const bool beasts = std::any_of(lines().begin(), lines().end(), [&](const Line& line) {
+            const auto& meat = ingredient(line).meat;
+            return meat && meat->species != Species::fish && meat->species != Species::crustacean;
+        });
+        return beasts ? food.meat && !brings_a_beast(food) : food.tissue == Tissue::liquid && food.allergens.empty();
     }
 
     // For each allergen that the formula does not have already.
@@ -331,50 +380,30 @@ private:
             if (swap.role == role) ++known[swap.to];
         std::vector<const Ingredient*> foods;
         for (const auto& i : knowledge_.records().ingredients)
-            if (i.roles.front() == role && stock_.can_bring(i) && (role != Role::binder || i.tissue == Tissue::dry) && !in_formula(i))
+            if (i.roles.front() == role && stock_.can_bring(i) && (role != Role::binder || i.tissue == Tissue::dry) && !in_formula(i) &&
+                may_add(i, role))
                 foods.push_back(&i);
+        // The same with a new allergen is no other idea.
+        const bool safe = std::any_of(foods.begin(), foods.end(), [&](const Ingredient* i) { return allergen_price(*i) == 0; });
+        if (safe && role == Role::binder) std::erase_if(foods, [&](const Ingredient* i) { return allergen_price(*i) > 0; });
         const auto worth = [&](const Ingredient* i) { return known[i->id] - (i->allergens.empty() ? 0 : 10); };
         std::stable_sort(foods.begin(), foods.end(), [&](const Ingredient* a, const Ingredient* b) { return worth(a) > worth(b); });
         for (std::size_t f = 0; f < std::min(foods.size(), adds_of_a_kind); ++f) {
             const Line food = brought_in(*foods[f], role, knowledge_);
-            Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role, {}};
+            Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
             if (!(dose_of(move.per_gram, role) > 0)) continue;
             move.most = base_mass_ * (role == Role::binder ? most_of_binder : role == Role::acid ? most_of_acid : most_of_paste / 3);
-            move.most = std::min(move.most, enough_for_goals(move.per_gram, role));
+            move.most = std::min({move.most, enough_for_goals(move.per_gram, role), room_by_the_kilo(*foods[f])});
             const Offer offer = stock_.offer(food);
             if (offer.grams) move.most = std::min(move.most, *offer.grams);
             move.price = context_.constant("advice.price.new") + allergen_price(*foods[f]);
-            push(std::move(move));
+            move.least = least_of_addition * move.most;
+            if (move.most > 0) push(std::move(move));
         }
     }
 
     bool in_formula(const Ingredient& i) const {
         return std::any_of(lines().begin(), lines().end(), [&](const Line& line) { return line.ingredient == i.id; });
-    }
-
-    // One ingredient in several forms draws on the same stock; binders together stay within what one may bring.
-    void limits() {
-        std::map<std::string, Limit> shared;
-        for (std::size_t m = 0; m < problem_.moves.size(); ++m) {
-            const Move& move = problem_.moves[m];
-            if (move.kind == MoveKind::reduce) continue;
-            const Offer offer = stock_.offer(ingredient(move.food));
-            if (!offer.grams) continue;
-            auto& limit = shared[move.food.ingredient];
-            limit.moves.push_back(m);
-            limit.grams = *offer.grams;
-            limit.as_bought = true;
-        }
-        for (auto& [id, limit] : shared) {
-            for (std::size_t l = 0; l < lines().size(); ++l)
-                if (lines()[l].ingredient == id) limit.grams -= problem_.start[l] * bought(lines()[l]);
-            if (limit.moves.size() > 1) problem_.limits.push_back(std::move(limit));
-        }
-        Limit binders{{}, most_of_binder * base_mass_};
-        for (std::size_t m = 0; m < problem_.moves.size(); ++m)
-            if (problem_.moves[m].kind == MoveKind::add && ingredient(problem_.moves[m].food).roles.front() == Role::binder)
-                binders.moves.push_back(m);
-        if (binders.moves.size() > 1) problem_.limits.push_back(std::move(binders));
     }
 
     static Material negated(const Material& m) {
@@ -398,8 +427,8 @@ private:
     std::set<Role> change_roles_, replace_roles_, add_roles_;
     std::map<std::string, double> left_;
     std::map<Role, double> lift_;
-    std::map<std::string, std::size_t> stand_in_moves_;
-    double base_mass_ = 0;
+    double base_mass_ = 0, base_acid_ = 0;
+    bool dry_binder_stays_ = false;
 };
 
 }  // namespace
@@ -409,12 +438,6 @@ std::vector<Goal> hard_goals(const Yardstick& yardstick) {
     for (const auto& goal : yardstick.goals())
         hard.push_back(as_condition(goal, yardstick.base().properties[goal.property], aimed_within * yardstick.step(goal.property)));
     return hard;
-}
-
-double held_salt(const Yardstick& yardstick, const Material& start) {
-    constexpr double most_below = 0.25;  // noticeable differences; judgement
-    const double held = yardstick.base().properties[Property::salt_pct] - most_below * yardstick.step(Property::salt_pct);
-    return std::max(0.0, std::min(held, start.share(Amount::salt, 100)));
 }
 
 Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick,

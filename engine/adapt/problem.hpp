@@ -18,33 +18,45 @@ enum class MoveKind { reduce, raise, stand_in, add };
 struct StandsFor {
     std::size_t line = 0;
     double closeness = 0;
-    double equal_grams = 0;  ///< grams of the stand-in that carry the line's whole dose
+    double equal_grams = 0;  ///< grams of the stand-in that take the place of the whole line
     Role role = Role::green;
     std::vector<std::size_t> swaps;  ///< indexes in Records::swaps
 };
 
+/// How much of a line a gram of a move takes away (negative) or makes up for.
+struct Covers {
+    std::size_t line = 0;
+    double per_gram = 0;  ///< share of the line as the formula has it
+};
+
 struct Move {
     MoveKind kind = MoveKind::reduce;
-    std::size_t line = 0;  ///< reduce, raise: the formula's line
-    Line food;             ///< stand_in, add: what comes in, with its preparations
-    std::vector<StandsFor> stands_for;
-    Material per_gram;             ///< of the batch, negative for reduce
-    double most = 0;               ///< grams
-    double price = 0;              ///< noticeable differences once it is used
-    bool trim = false;             ///< salt or water following the rest: no edit of its own in a plan's idea
-    Role role = Role::green;       ///< main role of the food or of the line
-    std::vector<std::size_t> kin;  ///< other moves that would do as well (kin.hpp)
-    double bought = 1;             ///< grams as picked or bought behind one gram of it
+    std::size_t line = 0;               ///< reduce, raise: the formula's line; stand_in: the line it stands for
+    Line food;                          ///< stand_in, add: what comes in, with its preparations
+    std::vector<StandsFor> stands_for;  ///< stand_in: one
+    Material per_gram;                  ///< of the batch, negative for reduce
+    double most = 0;                    ///< grams
+    double price = 0;                   ///< squared noticeable differences once it is used
+    bool trim = false;                  ///< salt or water following the rest: no edit of its own in a plan's idea
+    Role role = Role::green;            ///< main role of the food or of the line
+    std::vector<std::size_t> kin{};     ///< other moves that would do as well (kin.hpp)
+    double least = 0;                   ///< grams; a move that is used at all moves at least so much
+    std::optional<std::size_t> into{};  ///< stand_in: the line of the formula that is raised to make up for the other
+    std::optional<Covers> covers{};
+    double remnant = 0;  ///< reduce: of the line's grams, so little is not left
+    double bought = 1;   ///< grams as picked or bought behind one gram of it
 
     /// Whether a food comes in by it; the other moves change lines that are there.
     bool brings_food() const { return kind == MoveKind::stand_in || kind == MoveKind::add; }
 };
 
-/// Grams of some moves that together must stay under a limit: one ingredient in several forms, or all binders.
+/// A linear limit on the grams of the moves: what they use must not be more than the room there is.
 struct Limit {
-    std::vector<std::size_t> moves;
-    double grams = 0;
-    bool as_bought = false;  ///< grams as picked or bought, not as weighed
+    std::vector<double> per_gram;  ///< one a move
+    double room = 0;
+    double scale = 1;  ///< what one unit of breach is
+
+    double breach(const std::vector<double>& grams) const;
 };
 
 /// One change of the making, with what to do in words.
@@ -58,7 +70,7 @@ struct ProcessOption {
     Process process;
     ProcessState state;  // at the middle
     std::vector<ProcessChange> changes;
-    double price = 0;
+    double price = 0;  ///< squared noticeable differences
 };
 
 struct Problem {
@@ -70,17 +82,13 @@ struct Problem {
     std::vector<Move> moves;
     std::vector<Limit> limits;
     std::vector<ProcessOption> processes;
-    double least_meat = 0;   ///< g
-    double least_salt = 0;   ///< % of the batch
-    std::vector<Goal> hard;  ///< limits no plan may break: conditions, and word wants as far as all of them can be met
+    double least_meat = 0;     ///< g
+    std::vector<double> loss;  ///< squared noticeable differences for losing each line whole (losses.hpp)
+    std::vector<Goal> hard;    ///< limits no plan may break: conditions, and word wants as far as all of them can be met
 };
 
 /// The goals as limits: conditions as they are, words at their target less the slack within which they count as met.
 std::vector<Goal> hard_goals(const Yardstick& yardstick);
-
-/// % of the batch that salt is held above when nothing is wanted of it: it follows the rest, but is never let go to undo what the rest does
-/// to the bind. `start` is the batch before any move.
-double held_salt(const Yardstick& yardstick, const Material& start);
 
 /// Everything that may be done about `formula`, with every goal as a hard limit. Lines marked keep have no moves.
 Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick,

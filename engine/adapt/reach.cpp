@@ -16,12 +16,13 @@ Plan nearest_to(const std::vector<Goal>& hard, const Problem& problem, const Reb
         const std::vector<Choice> open(problem.moves.size(), Choice::open);
         Terms terms;
         terms.hard = &hard;
+        terms.thorough = true;
         const Solution found = rebalancer.solve(open, problem.processes[p], {}, terms);
         if (best && !better(found, *best)) continue;
         best = found;
         process = p;
     }
-    return {process, best->grams, best->distance, best->deviation};
+    return {process, best->grams, best->cost, best->price};
 }
 
 }  // namespace
@@ -35,8 +36,8 @@ std::vector<std::string> reach_of_wants(const Problem& problem, const Yardstick&
     for (std::size_t g = 0; g < problem.hard.size(); ++g) {
         const Goal& goal = yardstick.goals()[g];
         const double now = start[goal.property].mid;
-        const double alone = shown(nearest_to({problem.hard[g]}, problem, rebalancer), goal.property);
-        const double beside = shown(together, goal.property);
+        const double alone = shown(nearest_to({problem.hard[g]}, problem, rebalancer), goal);
+        const double beside = shown(together, goal);
         const auto met = [&](double value) { return shortfall(goal, value, now) <= allowed(goal, yardstick); };
         const std::string unit(info(goal.property).unit);
         std::string says = goal.want + ": " + std::string(info(goal.property).name) + " is " + figures(now) + ", asked for " +

@@ -9,8 +9,8 @@
 
 namespace standin {
 
-/// What a plan shows of a property: the median over the draws.
-using Shown = std::function<double(const Plan&, Property)>;
+/// What a plan shows of a goal's property, at the draw that decides whether the goal is met.
+using Shown = std::function<double(const Plan&, const Goal&)>;
 
 /// One sentence a goal. `start` is what the base shows.
 std::vector<std::string> reach_of_wants(const Problem& problem, const Yardstick& yardstick, const Models& middle, const Shown& shown,

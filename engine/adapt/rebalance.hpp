@@ -1,6 +1,6 @@
-// The best grams for a given set of moves: a descent of our own that uses what the problem is (a length of nearly linear rows plus prices),
-// and NLopt's SLSQP as a second opinion on what will be shown. What comes back is recomputed from the models and says itself whether it
-// keeps the constraints; no solver is believed.
+// The best grams for a given set of moves: a descent of our own that uses what the problem is (squares of nearly linear rows plus prices),
+// from one start while the search is on, from several for what will be shown. What comes back is recomputed from the models and says
+// itself whether it keeps the constraints; no solver is believed.
 #pragma once
 
 #include <array>
@@ -11,15 +11,15 @@
 
 namespace standin {
 
-/// What is known of the two valleys of a batch, without binder and with it: the distance in each is no less than this.
-using Valleys = std::array<double, 2>;
+/// What is known of the two basins of a batch, without binder and with it: the cost in each is no less than this.
+using Basins = std::array<double, 2>;
 
 struct Solution {
     std::vector<double> grams;  ///< one a move
-    double distance = 0;        ///< deviation plus prices, noticeable differences
-    double deviation = 0;       ///< root of the squared residuals and missed wants
+    double cost = 0;            ///< squared noticeable differences: what is felt, lost and missed of wants, and prices
+    double price = 0;           ///< of these the prices
     double violation = 0;       ///< largest breach of a hard limit, in noticeable differences or shares; 0 when none
-    Valleys valleys{};          ///< holds with more moves out or in and tighter goals as well
+    Basins basins{};            ///< holds with more moves out or in and tighter goals as well
     bool feasible() const { return violation < 1e-4; }
 };
 
@@ -27,9 +27,10 @@ struct Solution {
 bool better(const Solution& a, const Solution& b);
 
 struct Terms {
-    double enough = std::numeric_limits<double>::infinity();  ///< a distance plainly above it need not be told exactly
+    double enough = std::numeric_limits<double>::infinity();  ///< a cost plainly above it need not be told exactly
+    bool thorough = false;                                    ///< look for a batch that keeps the limits from many starts before giving up
     const std::vector<Goal>* hard = nullptr;                  ///< goals to keep instead of the problem's own
-    Valleys valleys{};                                        ///< of a solution with fewer choices made: where nothing better can be
+    Basins basins{};                                          ///< of a solution with fewer choices made: where nothing better can be
 };
 
 class Rebalancer {
@@ -42,9 +43,9 @@ public:
     Solution solve(const std::vector<Choice>& choices, const ProcessOption& process, const std::vector<double>& from,
                    const Terms& terms = {}) const;
 
-    /// `found` once more by another method, for what will be shown: the better of the two.
-    Solution second_opinion(const std::vector<Choice>& choices, const ProcessOption& process, const Solution& found,
-                            const Terms& terms = {}) const;
+    /// `found` once more from other starts and to the last digit, for what will be shown: the best of them.
+    Solution polished(const std::vector<Choice>& choices, const ProcessOption& process, const Solution& found,
+                      const Terms& terms = {}) const;
 
     /// The batch after `grams` of every move, and what the models say of it.
     Material total(const std::vector<double>& grams) const;

@@ -54,4 +54,25 @@ Result<Formula> with_keep_marks(Formula formula, const AdaptRequest& request, co
     return formula;
 }
 
+Formula with_equal_lines_merged(Formula formula) {
+    std::vector<Line> merged;
+    for (auto& line : formula.lines) {
+        const auto same = std::find_if(merged.begin(), merged.end(), [&](const Line& other) {
+            return other.ingredient == line.ingredient && other.prepared == line.prepared &&
+                   other.weighed_prepared == line.weighed_prepared && other.keep == line.keep;
+        });
+        if (same == merged.end()) {
+            merged.push_back(std::move(line));
+            continue;
+        }
+        same->grams = {same->grams.low + line.grams.low, same->grams.mid + line.grams.mid, same->grams.high + line.grams.high};
+        if (same->count && line.count) *same->count += *line.count;
+        else same->count.reset();
+        same->written.clear();
+        for (auto& note : line.notes) same->notes.push_back(std::move(note));
+    }
+    formula.lines = std::move(merged);
+    return formula;
+}
+
 }  // namespace standin

@@ -16,6 +16,9 @@ inline constexpr double aimed_within = 0.15;
 /// `formula` with the lines that `request` keeps marked; a name that is no line is a usage error.
 Result<Formula> with_keep_marks(Formula formula, const AdaptRequest& request, const Knowledge& knowledge);
 
+/// Lines of one food, prepared and weighed alike, as one: how a maker splits a weight among lines changes nothing.
+Formula with_equal_lines_merged(Formula formula);
+
 /// The line that `text` means: its number from 1, or a name of its ingredient. A usage error names the lines there are.
 Result<std::size_t> line_named(const Formula& formula, std::string_view text, const Knowledge& knowledge);
 

@@ -14,16 +14,16 @@ namespace {
 
 constexpr double used_share = 0.01;  // of a move's most; below that and below used_grams it is not worth the weighing
 constexpr double used_grams = 1;
-constexpr double worth_adding = 0.1;  // what one more change must gain to be an idea of its own
+constexpr double worth_adding = 0.2;  // squared differences that one more change must gain to be an idea of its own
 constexpr double scrap_share = 0.15;  // of a line
-constexpr double bound_slack = 1e-3;  // noticeable differences; solver tolerance
+constexpr double bound_slack = 1e-3;  // squared differences; solver tolerance
 
 struct Node {
     std::size_t process = 0;
     std::vector<Choice> choices;
     Solution relaxed;
 
-    double bound() const { return relaxed.distance; }
+    double bound() const { return relaxed.cost; }
 };
 
 struct Later {
@@ -45,7 +45,7 @@ public:
             if (!only_dusts(node)) expand(std::move(node));
         }
         result_.proved = open_.empty() || (!result_.plans.empty() && open_.top().bound() >= worst_finite() - bound_slack);
-        if (!result_.proved) result_.gap = std::max(0.0, worst_finite() - open_.top().bound());
+        if (!result_.proved) result_.gap = std::max(0.0, std::sqrt(worst_finite()) - std::sqrt(open_.top().bound()));
         return std::move(result_);
     }
 
@@ -61,6 +61,7 @@ private:
         for (std::size_t p = 0; p < problem_.processes.size(); ++p) {
             Node root{p, std::vector<Choice>(problem_.moves.size(), Choice::open), {}};
             solve(root, halfway());
+            if (!root.relaxed.feasible()) solve(root, {}, nullptr, true);
             result_.least_violation = std::min(result_.least_violation, root.relaxed.violation);
             if (root.relaxed.feasible()) open_.push(std::move(root));
         }
@@ -81,19 +82,22 @@ private:
     }
 
     // Under the problem's own goals, or others that may be tighter.
-    void solve(Node& node, const std::vector<double>& from, const std::vector<Goal>* hard = nullptr) {
+    void solve(Node& node, const std::vector<double>& from, const std::vector<Goal>* hard = nullptr, bool thorough = false) {
         const ProcessOption& process = problem_.processes[node.process];
-        node.relaxed = rebalancer_.solve(node.choices, process, from, {worst_kept() - process.price, hard, node.relaxed.valleys});
-        node.relaxed.distance += process.price;
+        node.relaxed = rebalancer_.solve(node.choices, process, from, {worst_kept() - process.price, thorough, hard, node.relaxed.basins});
+        node.relaxed.cost += process.price;
+        node.relaxed.price += process.price;
         ++result_.visited;
     }
 
-    // What will be shown is held against a solver of another kind.
-    void hear_second_opinion(Node& node, const std::vector<Goal>& hard) const {
+    // What will be shown is solved again from other starts.
+    void polish(Node& node, const std::vector<Goal>& hard) const {
         const ProcessOption& process = problem_.processes[node.process];
-        node.relaxed.distance -= process.price;
-        node.relaxed = rebalancer_.second_opinion(node.choices, process, node.relaxed, {.hard = &hard});
-        node.relaxed.distance += process.price;
+        node.relaxed.cost -= process.price;
+        node.relaxed.price -= process.price;
+        node.relaxed = rebalancer_.polished(node.choices, process, node.relaxed, {.hard = &hard});
+        node.relaxed.cost += process.price;
+        node.relaxed.price += process.price;
     }
 
     void expand(Node node) {
@@ -142,7 +146,7 @@ private:
     bool leave_to_others(const Node& node, double within) {
         const Idea mine = idea_of(problem_, used_or_in(node));
         for (const auto& held : result_.plans) {
-            if (held.distance > node.bound() + within) continue;
+            if (held.cost > node.bound() + within) continue;
             const Idea theirs = idea_of(problem_, used_moves(problem_, held.grams));
             if (likeness(problem_, mine, theirs) == Likeness::different) continue;
             for (auto& part : parts_with_other_ideas(problem_, node.choices, theirs)) push_part(std::move(part), node);
@@ -209,19 +213,19 @@ private:
                            [&](const Plan& held) { return says_no_more(chosen, node.bound() + bound_slack, held); });
     }
 
-    // Whether an idea at this distance (or more) has no place beside a plan that is held.
-    bool says_no_more(const Idea& mine, double distance, const Plan& held) const {
+    // Whether an idea at this cost (or more) has no place beside a plan that is held.
+    bool says_no_more(const Idea& mine, double cost, const Plan& held) const {
         const Idea theirs = idea_of(problem_, used_moves(problem_, held.grams));
         const Likeness like = likeness(problem_, mine, theirs);
         if (like == Likeness::different) return false;
         const bool longer = like == Likeness::dusted && likeness(problem_, theirs, mine) == Likeness::different;
-        return distance > held.distance - (longer ? worth_adding : 0);
+        return cost > held.cost - (longer ? worth_adding : 0);
     }
 
     // A child is part of its parent, so it inherits the better bound where the solver stopped a little short.
     void keep_open(Node node, double parent_bound) {
         if (!node.relaxed.feasible()) return;
-        node.relaxed.distance = std::max(node.relaxed.distance, parent_bound - bound_slack);
+        node.relaxed.cost = std::max(node.relaxed.cost, parent_bound - bound_slack);
         if (node.bound() < worst_kept() - bound_slack) open_.push(std::move(node));
     }
 
@@ -251,20 +255,20 @@ private:
         if (limits_.changes > 0 && edits(used) > limits_.changes) return;
         if (!recorded_.insert(std::make_pair(node.process, used)).second) return;
         Node exact = node;
-        exact.relaxed.valleys = {};  // what is chosen and not used falls away, with its price
+        exact.relaxed.basins = {};  // what is chosen and not used falls away, with its price
         std::fill(exact.choices.begin(), exact.choices.end(), Choice::out);
         for (const auto m : used) exact.choices[m] = Choice::in;
         std::vector<Goal> hard = problem_.hard;
         constexpr int most_rounds = 4;
         for (int round = 0; round < most_rounds; ++round) {
             solve(exact, node.relaxed.grams, &hard);
-            if (!exact.relaxed.feasible() || exact.relaxed.distance > worst_kept() || has_no_place(plan_of(exact))) return;
+            if (!exact.relaxed.feasible() || exact.relaxed.cost > worst_kept() || has_no_place(plan_of(exact))) return;
             leave_no_scraps(exact, hard);
             Plan plan = plan_of(exact);
             if (has_no_place(plan)) return;
             auto tighter = limits_.tighter ? limits_.tighter(plan, hard) : std::nullopt;
             if (!tighter) {
-                hear_second_opinion(exact, hard);
+                polish(exact, hard);
                 plan = plan_of(exact);
                 tighter = limits_.tighter ? limits_.tighter(plan, hard) : std::nullopt;
             }
@@ -273,23 +277,25 @@ private:
         }
     }
 
-    static Plan plan_of(const Node& node) { return {node.process, node.relaxed.grams, node.relaxed.distance, node.relaxed.deviation}; }
+    static Plan plan_of(const Node& node) { return {node.process, node.relaxed.grams, node.relaxed.cost, node.relaxed.price}; }
 
-    // A few grams left of a line are no kindness to the maker: leave the line out where that costs next to nothing.
+    // A few grams left of a line are no kindness to the maker: leave the line out where that costs next to nothing. A remnant that is no
+    // weight at all goes whatever it costs.
     void leave_no_scraps(Node& exact, const std::vector<Goal>& hard) {
         Node clean = exact;
-        bool scraps = false;
+        bool scraps = false, remnants = false;
         for (std::size_t m = 0; m < clean.choices.size(); ++m) {
             const Move& move = problem_.moves[m];
             if (move.kind != MoveKind::reduce || move.trim || clean.choices[m] == Choice::out) continue;
             const double left = move.most - exact.relaxed.grams[m];
-            if (left <= 0 || left > scrap_share * move.most) continue;
+            if (left <= 0 || left > std::max(scrap_share * move.most, move.remnant)) continue;
             clean.choices[m] = Choice::full;
             scraps = true;
+            remnants = remnants || left < move.remnant;
         }
         if (!scraps) return;
         solve(clean, exact.relaxed.grams, &hard);
-        if (clean.relaxed.feasible() && clean.relaxed.distance < exact.relaxed.distance + worth_adding) exact = std::move(clean);
+        if (clean.relaxed.feasible() && (remnants || clean.relaxed.cost < exact.relaxed.cost + worth_adding)) exact = std::move(clean);
     }
 
     std::size_t edits(const std::vector<std::size_t>& used) const {
@@ -298,14 +304,28 @@ private:
 
     bool has_no_place(const Plan& plan) const {
         const Idea mine = idea_of(problem_, used_moves(problem_, plan.grams));
-        return std::any_of(result_.plans.begin(), result_.plans.end(),
-                           [&](const Plan& held) { return says_no_more(mine, plan.distance, held); });
+        return std::any_of(result_.plans.begin(), result_.plans.end(), [&](const Plan& held) {
+            return says_no_more(mine, plan.cost, held) || (plan.cost > held.cost && throws_out(plan, held));
+        });
+    }
+
+    // Whether a plan is one that is held with a stand-in thrown out and nothing in its place.
+    bool throws_out(const Plan& plan, const Plan& held) const {
+        const auto stands_in = [&](const Plan& p) {
+            std::set<std::size_t> moves;
+            for (const auto m : used_moves(problem_, p.grams))
+                if (problem_.moves[m].kind == MoveKind::stand_in) moves.insert(m);
+            return moves;
+        };
+        const auto mine = stands_in(plan), theirs = stands_in(held);
+        return mine.size() < theirs.size() && std::includes(theirs.begin(), theirs.end(), mine.begin(), mine.end());
     }
 
     // Of two plans where one says no more than the other, the longer stands only if it gains; of equal ideas the better stays.
     void keep(Plan plan) {
         std::erase_if(result_.plans, [&](const Plan& held) {
-            return says_no_more(idea_of(problem_, used_moves(problem_, held.grams)), held.distance, plan);
+            const bool no_more = says_no_more(idea_of(problem_, used_moves(problem_, held.grams)), held.cost, plan);
+            return no_more || (held.cost > plan.cost && throws_out(held, plan));
         });
         found_at_ = result_.visited;
         result_.plans.push_back(std::move(plan));
@@ -314,17 +334,17 @@ private:
     }
 
     void order() {
-        std::stable_sort(result_.plans.begin(), result_.plans.end(), [](const Plan& a, const Plan& b) { return a.distance < b.distance; });
+        std::stable_sort(result_.plans.begin(), result_.plans.end(), [](const Plan& a, const Plan& b) { return a.cost < b.cost; });
     }
 
     double worst_kept() const {
-        return result_.plans.size() < limits_.plans ? std::numeric_limits<double>::infinity() : result_.plans.back().distance;
+        return result_.plans.size() < limits_.plans ? std::numeric_limits<double>::infinity() : result_.plans.back().cost;
     }
-    double worst_finite() const { return result_.plans.empty() ? 0 : result_.plans.back().distance; }
+    double worst_finite() const { return result_.plans.empty() ? 0 : result_.plans.back().cost; }
 
     bool stopped() {
         if (!limits_.progress) return false;
-        const double best = result_.plans.empty() ? std::numeric_limits<double>::infinity() : result_.plans.front().distance;
+        const double best = result_.plans.empty() ? std::numeric_limits<double>::infinity() : result_.plans.front().distance();
         result_.stopped = !limits_.progress(result_.visited, best);
         return result_.stopped;
     }

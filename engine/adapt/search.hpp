@@ -1,7 +1,8 @@
 // The best k plans, found by branch and bound over which moves are used.
 //
 // A plan is a set of moves that may be used, each at its full price, and a way of making the batch. Its value is
-//   deviation(grams that suit it best) + sum of the prices of its moves.
+//   cost = squares of what is felt and lost, at the grams that suit it best, + sum of the prices of its moves,
+// and its distance is the root of that.
 // A node fixes some moves as in or out and leaves the rest open. Its bound prices every open move in proportion to its grams: price *
 // grams / most. A plan of the node pays the whole price of each move it uses, and as grams never exceed most that is no less than the
 // relaxed prices of its own grams; so its value is no less than the relaxed value at its grams, and that is no less than the least
@@ -16,6 +17,7 @@
 // comes nearer by more than `worth_adding`.
 #pragma once
 
+#include <cmath>
 #include <functional>
 #include <optional>
 #include <vector>
@@ -27,8 +29,10 @@ namespace standin {
 struct Plan {
     std::size_t process = 0;    ///< index in Problem::processes
     std::vector<double> grams;  ///< one a move
-    double distance = 0;        ///< deviation plus prices of what is used
-    double deviation = 0;
+    double cost = 0;            ///< squared noticeable differences
+    double price = 0;           ///< of these the prices of what is used, the making included
+
+    double distance() const { return std::sqrt(cost); }
 };
 
 struct SearchLimits {

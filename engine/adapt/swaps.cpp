@@ -112,7 +112,8 @@ private:
     }
 
     Ranked balanced(Candidate candidate) const {
-        double price = context_.constant("advice.price.swap") * (1 - candidate.closeness);
+        const double unlike = 1 - candidate.closeness;
+        double price = context_.constant("advice.price.swap") * unlike * unlike;
         for (const auto& allergen : knowledge_.ingredient(candidate.food.ingredient)->allergens)
             price += known_allergen(allergen) ? 0 : context_.constant("advice.price.allergen");
         Formula variant = swapped(candidate);
@@ -122,7 +123,7 @@ private:
         Trimmed trimmed =
             trimmed_after(variant, line_, counted_as(candidate, formula_.lines[line_], context_.nominal()), yardstick_, context_);
         trimmed.trims.insert(trimmed.trims.begin(), block.begin(), block.end());
-        const double distance = price + trimmed.distance;
+        const double distance = std::sqrt(price + trimmed.distance * trimmed.distance);
         const auto& allergens = knowledge_.ingredient(candidate.food.ingredient)->allergens;
         const auto fresh = std::count_if(allergens.begin(), allergens.end(), [&](const auto& a) { return !known_allergen(a); });
         const double order = standing(candidate, trimmed.distance, static_cast<double>(fresh));

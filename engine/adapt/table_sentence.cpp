@@ -48,7 +48,7 @@ std::string table_sentence(const Yardstick& yardstick, const Compared& c) {
             told.push_back(
                 {std::abs(value), std::string(degree(std::abs(value))) + " " + std::string(value > 0 ? says->more : says->less)});
     };
-    for (const auto& residual : yardstick.residuals(c.variant, c.after)) tell(residual.what, residual.value);
+    for (const auto& residual : yardstick.residuals(c.variant, c.after)) tell(residual.what, residual.change);
     // What a want moved is left out of the residuals; at the table it is the first thing to be noticed.
     for (const auto& goal : yardstick.goals()) {
         if (!yardstick.wanted(goal.property) || !(yardstick.step(goal.property) > 0)) continue;

@@ -1,8 +1,9 @@
-// One set of moves as numbers for a solver: what its grams give, how far that breaks the limits, and how both change.
+// One set of moves as numbers for a solver: what its grams cost, how far that breaks the limits, and how both change.
 //
-// The variables are the grams of each move over its most. All rows depend on them through the sums of the batch only, and those are
-// linear: the slopes are taken by differences in the sums and multiplied out, which costs a model run a sum that can move at all,
-// however many moves there are.
+// The variables are the grams of each move over its most. What is minimised is a plain sum: the squares of the rows (what is felt, wants
+// missed, lines lost) plus the prices of the moves. The rows that the models make depend on the grams through the sums of the batch only,
+// and those are linear: the slopes are taken by differences in the sums and multiplied out, which costs a model run a sum that can move
+// at all, however many moves there are.
 #pragma once
 
 #include <optional>
@@ -13,20 +14,20 @@
 
 namespace standin {
 
-/// How a move enters a plan: not at all; still open, at a price that grows with its grams; chosen, at its full price; or chosen and done
-/// to the last gram.
+/// How a move enters a plan: not at all; still open, at a price that grows with its grams; chosen, at its full price and with its least
+/// grams or more; or chosen and done to the last gram.
 enum class Choice : unsigned char { out, open, in, full };
 
 /// What the models say at one set of grams.
 struct Trial {
     std::vector<double> y;         ///< scaled, one a variable
-    std::vector<double> rows;      ///< as Yardstick::rows
+    std::vector<double> rows;      ///< as Yardstick::rows, then one a line that may be lost
     std::vector<double> breaches;  ///< one a limit, kept when not positive; noticeable differences or shares
-    double deviation = 0;          ///< length of the rows
+    double square = 0;             ///< sum of the squared rows
     double price = 0;
     bool empty = false;  ///< nothing is left to weigh: no batch, whatever the limits say
 
-    double distance() const { return deviation + price; }
+    double cost() const { return square + price; }
     double violation() const;  ///< largest breach, 0 when none
 };
 
@@ -47,12 +48,14 @@ public:
     /// Variables for `grams` of every move (empty: nothing moved), brought within the bounds.
     std::vector<double> scaled(const std::vector<double>& grams) const;
 
-    /// Whether a binder is used at all. A little of it does nothing, enough of it sets: a batch without binder is a valley of its own,
-    /// and slopes do not lead from one into the other. Nothing where there is but one valley: no binder is open to choice, or one is
+    /// Whether a binder is used at all. A little of it does nothing, enough of it sets: a batch without binder is a basin of its own,
+    /// and slopes do not lead from one into the other. Nothing where there is but one basin: no binder is open to choice, or one is
     /// chosen and used.
     std::optional<bool> binder_used(const std::vector<double>& y) const;
-    /// A start in the other valley.
+    /// A start in the other basin.
     std::vector<double> across(std::vector<double> y) const;
+    /// Starts with plenty of one binder and nothing of the others, each in turn.
+    std::vector<std::vector<double>> with_each_binder(const std::vector<double>& y) const;
 
     Trial at(std::vector<double> y) const;
     /// Derivatives of rows and breaches by each variable: a row each, a column a variable.
@@ -61,8 +64,11 @@ public:
 private:
     bool brings_binder(std::size_t variable) const;
     Material total(const std::vector<double>& y) const;
-    void judge(const Material& batch, const State& state, std::vector<double>& breaches) const;
+    void judge(const State& state, std::vector<double>& breaches) const;
     void add_limits(const std::vector<double>& y, std::vector<double>& breaches) const;
+    void add_losses(const std::vector<double>& y, std::vector<double>& rows) const;
+    double lost(std::size_t row, const std::vector<double>& y) const;
+    void list_losses();
 
     const Problem& problem_;
     const std::vector<Goal>& hard_;
@@ -74,10 +80,12 @@ private:
     std::vector<std::size_t> moving_;  // sums that some move changes
     std::vector<double> reach_;        // by how much at most
     Matrix by_move_;                   // what a whole move adds to each of them
-    Matrix by_limit_;                  // slopes of the limits on grams
+    Matrix by_limit_;                  // slopes of the limits on the variables
+    std::vector<double> limit_start_;  // their breach where nothing moves
+    Matrix by_loss_;                   // slopes of the rows of lost lines
+    std::vector<double> lost_start_;   // those rows where nothing moves
     double fixed_price_ = 0;
     std::size_t limit_count_ = 0;
-    bool meat_limit_ = false, salt_limit_ = false;
 };
 
 }  // namespace standin

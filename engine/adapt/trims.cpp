@@ -14,9 +14,12 @@ namespace {
 
 constexpr double most_of_line = 0.4;  // how far a trim goes, either way; judgement
 
-bool may_follow(const Line& line, const Context& context) {
+constexpr double salty = 0.02;  // g NaCl in a gram; judgement
+
+// Acid may follow a swap, and salt where something salty comes in or goes; water does not: what is absent takes its own water with it.
+bool may_follow(const Line& line, bool salt_moves, const Context& context) {
     const Role role = context.knowledge().ingredient(line.ingredient)->roles.front();
-    return !line.keep && (role == Role::salt || role == Role::liquid || role == Role::acid);
+    return !line.keep && ((role == Role::salt && salt_moves) || role == Role::acid);
 }
 
 Problem trims_of(const Formula& swapped, std::size_t line, const Material& counted, const Yardstick& yardstick, const Context& context) {
@@ -24,20 +27,26 @@ Problem trims_of(const Formula& swapped, std::size_t line, const Material& count
     problem.formula = swapped;
     problem.processes.push_back({swapped.process, context.nominal().process(swapped.process), {}, 0});
     const double price = context.constant("advice.price.trim");
+    const double before = yardstick.base_material()[Amount::salt];
+    double after = 0;
+    for (std::size_t l = 0; l < swapped.lines.size(); ++l)
+        after += (l == line ? counted : context.nominal().unit(swapped.lines[l]))[Amount::salt] * swapped.lines[l].grams.mid;
+    const bool salt_moves = std::abs(after - before) > salty * swapped.lines[line].grams.mid || counted[Amount::salt] >= salty;
     for (std::size_t l = 0; l < swapped.lines.size(); ++l) {
         const Line& food = swapped.lines[l];
         const Material& unit = l == line ? counted : context.nominal().unit(food);
         problem.start.push_back(food.grams.mid);
         problem.start_total.add(unit, food.grams.mid);
-        if (l == line || !may_follow(food, context)) continue;
+        if (l == line || !may_follow(food, salt_moves, context)) continue;
         Material less;
         less.add(unit, -1);
         const double most = most_of_line * food.grams.mid;
-        problem.moves.push_back({MoveKind::reduce, l, food, {}, less, most, price, true, Role::salt, {}});
-        problem.moves.push_back({MoveKind::raise, l, food, {}, unit, most, price, true, Role::salt, {}});
+        const double least = context.constant("advice.trim.least") * food.grams.mid;
+        problem.moves.push_back({MoveKind::reduce, l, food, {}, less, most, price, true, Role::salt});
+        problem.moves.push_back({MoveKind::raise, l, food, {}, unit, most, price, true, Role::salt});
+        for (std::size_t m = problem.moves.size() - 2; m < problem.moves.size(); ++m) problem.moves[m].least = least;
     }
     problem.least_meat = problem.start_total[Amount::meat];
-    problem.least_salt = held_salt(yardstick, problem.start_total);
     return problem;
 }
 
@@ -56,7 +65,7 @@ Trimmed trimmed_after(const Formula& swapped, std::size_t line, const Material& 
 
     Trimmed result{swapped, {}, 0};
     double price = 0;
-    for (std::size_t m = 0; m < problem.moves.size() && paid.distance < none.distance; ++m) {
+    for (std::size_t m = 0; m < problem.moves.size() && paid.cost < none.cost; ++m) {
         const Move& move = problem.moves[m];
         Line& moved = result.formula.lines[move.line];
         const double before = moved.grams.mid;
@@ -73,7 +82,7 @@ Trimmed trimmed_after(const Formula& swapped, std::size_t line, const Material& 
     const Line& stood_in = result.formula.lines[line];
     total.add(context.nominal().unit(stood_in), -stood_in.grams.mid);
     total.add(counted, stood_in.grams.mid);
-    result.distance = price + yardstick.distance(total, context.nominal().models().state(total, batch.process()));
+    result.distance = std::sqrt(price + yardstick.square(total, context.nominal().models().state(total, batch.process())));
     return result;
 }
 

@@ -5,6 +5,7 @@
 #include <map>
 
 #include "core/band.hpp"
+#include "substitute/stand_ins.hpp"
 
 namespace standin {
 namespace {
@@ -45,23 +46,12 @@ private:
         }
     }
 
-    // Each stand-in goes to the line whose dose still lacks most of it.
     void assign_stand_ins() {
-        std::map<std::size_t, double> lacking;
-        for (std::size_t l = 0; l < after_.size(); ++l) lacking[l] = 1 - after_[l] / lines()[l].grams.mid;
-        std::vector<std::size_t> order;
         for (const auto m : used_moves(problem_, plan_.grams))
-            if (problem_.moves[m].kind == MoveKind::stand_in) order.push_back(m);
-        const auto weight = [&](std::size_t m) { return plan_.grams[m] / problem_.moves[m].most; };
-        std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return weight(a) > weight(b); });
-        for (const auto m : order) {
-            const auto& options = problem_.moves[m].stands_for;
-            const auto best = std::max_element(options.begin(), options.end(), [&](const StandsFor& a, const StandsFor& b) {
-                return lacking[a.line] * a.closeness < lacking[b.line] * b.closeness;
-            });
-            lacking[best->line] -= plan_.grams[m] / best->equal_grams;
-            assigned_[best->line].push_back(m);
-        }
+            if (problem_.moves[m].kind == MoveKind::stand_in) {
+                assigned_[problem_.moves[m].line].push_back(m);
+                if (const auto into = problem_.moves[m].into) raised_[*into] += weighed(m);
+            }
     }
 
     void write_line(std::size_t l) {
@@ -70,8 +60,9 @@ private:
         const bool moved = after_[l] != line.grams.mid;
         if (!gone) {
             Line kept = line;
-            if (moved) {
-                kept.grams = exactly(after_[l]);
+            const double grams = after_[l] + (raised_.count(l) ? raised_[l] : 0);
+            if (grams != line.grams.mid) {
+                kept.grams = exactly(grams);
                 kept.count.reset();
                 kept.written.clear();
             }
@@ -103,10 +94,19 @@ private:
         if (grams >= nothing) built_.edits.push_back({EditKind::add, PlainEdit::none, m, 0, grams, nullptr, 0});
     }
 
+    double weighed(std::size_t m) const { return kitchen_grams(plan_.grams[m], short_of(problem_.moves[m].food.ingredient)); }
+
+    // What comes in for two lines is one line of the variant; what raises a line is in it already.
     double place(std::size_t m) {
         Line food = problem_.moves[m].food;
-        const double grams = kitchen_grams(plan_.grams[m], short_of(food.ingredient));
-        if (grams < nothing) return 0;
+        const double grams = weighed(m);
+        if (grams < nothing || problem_.moves[m].into) return grams;
+        const auto [place, fresh] = placed_.try_emplace(key_of(food), built_.formula.lines.size());
+        if (!fresh) {
+            Line& there = built_.formula.lines[place->second];
+            there.grams = exactly(there.grams.mid + grams);
+            return grams;
+        }
         food.grams = exactly(grams);
         built_.formula.lines.push_back(std::move(food));
         return grams;
@@ -134,13 +134,15 @@ private:
     const Knowledge& knowledge_;
     std::vector<double> after_;
     std::map<std::size_t, std::vector<std::size_t>> assigned_;
+    std::map<std::size_t, double> raised_;       // grams that stand in for other lines, by line
+    std::map<std::string, std::size_t> placed_;  // foods that came in, by their place in the variant
     BuiltVariant built_;
 };
 
 }  // namespace
 
 double kitchen_grams(double grams, bool down) {
-    const double unit = grams >= 20 ? 1 : grams >= 2 ? 0.1 : 0.01;
+    const double unit = grams >= 100 ? 5 : grams >= 10 ? 1 : grams >= 1 ? 0.1 : 0.01;
     const double steps = grams / unit;
     return (down ? std::floor(steps + 1e-6) : std::round(steps)) * unit;
 }

@@ -23,10 +23,10 @@ struct BuiltVariant {
     std::vector<PlainEdit> edits;
 };
 
-/// Weights are rounded to what a kitchen scale shows (1 g from 20 g, 0.1 g from 2 g, 0.01 g below), down where stock is short.
+/// Weights are rounded as one weighs (5 g from 100 g, 1 g from 10 g, 0.1 g from 1 g, 0.01 g below), down where stock is short.
 BuiltVariant build_variant(const Problem& problem, const Plan& plan, const Stock& stock, const Knowledge& knowledge);
 
-/// Grams as a kitchen scale shows them; `down` never rounds up.
+/// Grams as one weighs them; `down` never rounds up.
 double kitchen_grams(double grams, bool down);
 
 }  // namespace standin

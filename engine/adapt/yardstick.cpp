@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "adapt/request.hpp"
 #include "models/cielab.hpp"
 
 namespace standin {
@@ -12,6 +13,7 @@ namespace {
 struct Held {
     Property property;
     std::string_view record, what;
+    int better = 0;  // the side on which more of it is no fault: 1 up, -1 down
 };
 
 constexpr Held held[] = {
@@ -22,9 +24,9 @@ constexpr Held held[] = {
     {Property::fat_pct, "fat_pct", "fat"},
     {Property::water_pct, "water_pct", "water"},
     {Property::protein_pct, "protein_pct", "protein"},
-    {Property::bind, "bind", "bind"},
+    {Property::bind, "bind", "bind", 1},
     {Property::firmness, "firmness", "firmness"},
-    {Property::cook_loss_pct, "cook_loss_pct", "cook loss"},
+    {Property::cook_loss_pct, "cook_loss_pct", "cook loss", -1},
 };
 constexpr std::size_t held_count = std::size(held);
 static_assert(held_count + 9 == residual_count);
@@ -79,11 +81,12 @@ double Yardstick::relative_change(double value, double base, double floor, doubl
 Residuals Yardstick::residuals(const Material& batch, const State& state) const {
     Residuals r;
     std::size_t n = 0;
-    const auto put = [&](std::string_view what, double value) { r[n++] = {what, value}; };
+    const auto put = [&](std::string_view what, double value) { r[n++] = {what, value, value}; };
     for (const auto& h : held) {
         const bool free = wanted_[h.property] || (h.property == Property::water_phase_salt_pct && wanted_[Property::salt_pct]);
         const bool counted = steps_[h.property] > 0 && !free;
         put(h.what, counted ? (state.properties[h.property] - state_.properties[h.property]) / steps_[h.property] : 0);
+        if (h.better * r[n - 1].value > 0) r[n - 1].value = 0;
     }
     put("heat", wanted_[Property::heat_mg_kg] ? 0
                                               : relative_change(state.properties[Property::burn_mg_kg],
@@ -100,7 +103,9 @@ Residuals Yardstick::residuals(const Material& batch, const State& state) const 
 Yardstick::Aim Yardstick::aim(const Goal& goal, const State& state) const {
     const double step = unit(goal.property);
     const double value = state.properties[goal.property], base = state_.properties[goal.property];
-    const double miss = want_weight_ * shortfall(goal, value, base) / step;
+    // What lies within the slack of a word is met: no more is gained by going the last bit.
+    const double slack = goal.condition ? 0 : aimed_within * step;
+    const double miss = want_weight_ * std::max(0.0, shortfall(goal, value, base) - slack) / step;
     // Going further than asked is no aim either: beyond one more step it is held back, whatever was free to move.
     const bool moved = miss <= 0 && wanted_[goal.property];
     return {miss, moved ? std::max(0.0, std::abs(value - goal.target(base)) / step - 1) : 0};
@@ -115,11 +120,13 @@ double Yardstick::wants_squared(const State& state) const {
     return sum;
 }
 
-double Yardstick::distance(const Material& batch, const State& state) const {
+double Yardstick::square(const Material& batch, const State& state) const {
     double sum = wants_squared(state);
     for (const auto& residual : residuals(batch, state)) sum += residual.value * residual.value;
-    return std::sqrt(sum);
+    return sum;
 }
+
+double Yardstick::distance(const Material& batch, const State& state) const { return std::sqrt(square(batch, state)); }
 
 void Yardstick::rows(const Material& batch, const State& state, std::vector<double>& out) const {
     const Residuals all = residuals(batch, state);

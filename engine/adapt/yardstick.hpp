@@ -1,9 +1,11 @@
 // Distance between a variant and the base, counted in noticeable differences.
 //
 // Each held property, the two colours, the aroma, the doses of the roles that no property stands for and the batch weight give one
-// residual: its change over the smallest change a taster picks up. The distance is the root of the sum of their squares; a want that is
-// missed counts with a weight, and a property that a want moves is held no longer. A condition that the base keeps already is only a limit:
-// within it the base holds.
+// residual: its change over the smallest change a taster picks up. Their squares add up, and so do the squares of everything else that
+// makes a variant another sausage (lines lost, stand-ins trusted: problem.hpp); a distance is the root of the whole sum. So what is best
+// for one line does not depend on how much else is missing. Where better is no fault, more bind and less cook loss, only the worse side
+// counts. A want that is missed counts with a weight, and a property that a want moves is held no longer. A condition that the base keeps
+// already is only a limit: within it the base holds.
 #pragma once
 
 #include <array>
@@ -17,7 +19,8 @@ namespace standin {
 
 struct Residual {
     std::string_view what;  ///< "salt", "colour, cooked", "herbs", ...
-    double value = 0;       ///< noticeable differences, signed where it has a direction
+    double value = 0;       ///< noticeable differences that count, signed where it has a direction
+    double change = 0;      ///< the same with what counts for nothing because it is no fault
 };
 
 inline constexpr std::size_t residual_count = 19;
@@ -38,7 +41,9 @@ public:
     /// How much the missed wants weigh, squared; 0 when all are met.
     double wants_squared(const State& state) const;
 
-    /// sqrt of the sum of all squares, wants included.
+    /// The sum of all squares, wants included.
+    double square(const Material& batch, const State& state) const;
+    /// Its root.
     double distance(const Material& batch, const State& state) const;
 
     /// The smallest noticeable change of a property at the base, in its unit (0: the property has none).
@@ -46,6 +51,7 @@ public:
     /// The same, and 1 for a property that has none: what a miss of a goal is divided by.
     double unit(Property property) const { return steps_[property] > 0 ? steps_[property] : 1; }
     const State& base() const { return state_; }
+    const Material& base_material() const { return base_; }
     const std::vector<Goal>& goals() const { return goals_; }
     bool wanted(Property property) const { return wanted_[property]; }
 

@@ -4,7 +4,7 @@
     python3 rebalance_scipy.py SERVER
 
 SERVER is served_rebalance (tests/oracle/served/rebalance.cpp). Ours may be better; where SciPy is better by more than 1e-6 of the
-distance, the test fails. Distances of nothing are compared to 1e-6 noticeable differences.
+cost, the test fails. Costs of nothing are compared to 1e-6 squared noticeable differences.
 """
 import json
 import subprocess
@@ -43,7 +43,7 @@ class Served:
 
 
 def best_of_scipy(served, least, count):
-    """The least distance that keeps every limit, from several starts; None where none was found."""
+    """The least cost that keeps every limit, from several starts; None where none was found."""
     limits = len(served.at(least)) - 2
     bounds = [(low, 1.0) for low in least]
     constraints = [{"type": "ineq", "fun": lambda y, i=i: -served.at(y)[2 + i]} for i in range(limits)]
@@ -72,7 +72,7 @@ def main():
         if len(least) == 0:
             served.done()
             continue
-        ours, violation = problem["distance"]
+        ours, violation = problem["cost"]
         other, where = best_of_scipy(served, least, number)
         served.done()
         if other is None or violation > 1e-4:

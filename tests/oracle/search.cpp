@@ -10,10 +10,11 @@ namespace {
 
 constexpr std::uint64_t problems = 40;
 constexpr std::size_t most_moves = 7;
-constexpr double solver = 2e-3;     // what two runs of the inner solver may differ by
-constexpr double simplicity = 0.2;  // the search holds a simpler plan for as good as one that gains less (search.cpp: worth_adding, twice)
+constexpr double solver = 2e-3;  // what two runs of the inner solver may differ by
+constexpr double simplicity =
+    0.4;  // squared; the search holds a simpler plan for as good as one that gains less (search.cpp: worth_adding, twice)
 
-// The least distance of one set of moves, from several starts.
+// The least cost of one set of moves, from several starts.
 double value_of(const SmallProblem& small, const Rebalancer& rebalancer, std::size_t set, const ProcessOption& process) {
     const auto& moves = small.problem.moves;
     std::vector<Choice> choices(moves.size(), Choice::out);
@@ -24,7 +25,7 @@ double value_of(const SmallProblem& small, const Rebalancer& rebalancer, std::si
         std::vector<double> from;
         for (const auto& move : moves) from.push_back(share * move.most);
         const Solution found = rebalancer.solve(choices, process, from);
-        if (found.feasible()) best = std::min(best, found.distance + process.price);
+        if (found.feasible()) best = std::min(best, found.cost + process.price);
     }
     return best;
 }
@@ -42,7 +43,7 @@ Compared compare(std::uint64_t number) {
     limits.plans = 3;
     const SearchResult found = search_plans(small.problem, small.yardstick(), small.models(), limits);
     c.proved = found.proved;
-    if (!found.plans.empty()) c.search = found.plans.front().distance;
+    if (!found.plans.empty()) c.search = found.plans.front().cost;
     for (const auto& process : small.problem.processes)
         for (std::size_t set = 0; set < std::size_t{1} << small.problem.moves.size(); ++set)
             c.exhaustive = std::min(c.exhaustive, value_of(small, rebalancer, set, process));

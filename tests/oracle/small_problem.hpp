@@ -44,12 +44,10 @@ private:
         std::vector<standin::Move> moves;
         for (const auto m : kept) moves.push_back(problem.moves[m]);
         for (auto& limit : problem.limits) {
-            std::vector<std::size_t> still;
-            for (std::size_t n = 0; n < kept.size(); ++n)
-                if (std::find(limit.moves.begin(), limit.moves.end(), kept[n]) != limit.moves.end()) still.push_back(n);
-            limit.moves = std::move(still);
+            std::vector<double> still;
+            for (const auto m : kept) still.push_back(limit.per_gram[m]);
+            limit.per_gram = std::move(still);
         }
-        std::erase_if(problem.limits, [](const standin::Limit& limit) { return limit.moves.empty(); });
         problem.moves = std::move(moves);
     }
 

@@ -20,8 +20,8 @@ std::vector<std::string> reach(const std::vector<std::string>& wants, bool salt_
     const SwapGraph graph(knowledge());
     const Problem problem = make_problem(made, *stock, graph, advising.yardstick(), context);
     const Rebalancer rebalancer(problem, advising.yardstick(), advising.models());
-    const Shown shown = [&](const Plan& plan, Property property) {
-        return rebalancer.state(rebalancer.total(plan.grams), problem.processes[plan.process]).properties[property];
+    const Shown shown = [&](const Plan& plan, const Goal& goal) {
+        return rebalancer.state(rebalancer.total(plan.grams), problem.processes[plan.process]).properties[goal.property];
     };
     PerProperty<Band> start;
     for_each_property([&](Property p) {

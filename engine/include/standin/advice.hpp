@@ -101,6 +101,7 @@ struct AdaptRequest {
     bool as_much = false;              ///< scale to as much as the weights on the list make
     std::size_t changes = 0;  ///< most moves a variant may make beside losing what is missing and trimming salt or water; 0: no limit
     std::size_t top = 3;
+    double sure = 0.5;  ///< a want counts as met when at least this share of the draws meets it
 };
 
 enum class EditKind { replace, split, reduce, raise, omit, add, process };

@@ -1,6 +1,6 @@
 // A rebalancing problem served over a pipe, so that solvers elsewhere can work on the very same models. Called with numbers of random
 // problems. For each it prints one line of JSON: prices, lower bounds (upper bounds are 1), and our own optimum. Then it reads one
-// vector of scaled grams a line and answers with a line "deviation price breach...", until an empty line leads to the next problem.
+// vector of scaled grams a line and answers with a line "square price breach...", until an empty line leads to the next problem.
 #include <cstdio>
 #include <iostream>
 #include <sstream>
@@ -28,16 +28,16 @@ void serve(std::uint64_t number) {
     const Task task(small.problem, small.problem.hard, small.yardstick(), small.models(), small.problem.processes.front(), choices);
     const Rebalancer rebalancer(small.problem, small.yardstick(), small.models());
     const ProcessOption& process = small.problem.processes.front();
-    const Solution ours = rebalancer.second_opinion(choices, process, rebalancer.solve(choices, process, {}));
+    const Solution ours = rebalancer.polished(choices, process, rebalancer.solve(choices, process, {}));
     std::cout << "{\"problem\": " << number << ", \"prices\": " << list_of(task.prices()) << ", \"least\": " << list_of(task.least())
-              << ", \"y\": " << list_of(task.scaled(ours.grams)) << ", \"distance\": " << list_of({ours.distance, ours.violation}) << "}"
+              << ", \"y\": " << list_of(task.scaled(ours.grams)) << ", \"cost\": " << list_of({ours.cost, ours.violation}) << "}"
               << std::endl;
     for (std::string line; std::getline(std::cin, line) && !line.empty();) {
         std::istringstream in(line);
         std::vector<double> y(task.size());
         for (auto& v : y) in >> v;
         const Trial there = task.at(std::move(y));
-        std::vector<double> answer{there.deviation, there.price};
+        std::vector<double> answer{there.square, there.price};
         answer.insert(answer.end(), there.breaches.begin(), there.breaches.end());
         std::cout << list_of(answer) << std::endl;
     }

@@ -1,0 +1,62 @@
+#include "adapt/idle_steps.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "evaluate/predict.hpp"
+
+namespace standin {
+namespace {
+
+constexpr double idle = 0.1;  // noticeable differences
+
+Process taken_back(Process process, const Process& base, ProcessChange::About about) {
+    switch (about) {
+        case ProcessChange::About::order:
+            process.order = base.order;
+            break;
+        case ProcessChange::About::mixing:
+            process.mixing_min = base.mixing_min;
+            break;
+        case ProcessChange::About::cold:
+            process.mixed_at_c = base.mixed_at_c;
+            break;
+        case ProcessChange::About::plate:
+            process.plate_mm = base.plate_mm;
+            break;
+        case ProcessChange::About::rest:
+            process.rest_h = base.rest_h;
+            break;
+        case ProcessChange::About::rest_cold:
+            process.rest_at_c = base.rest_at_c;
+            break;
+        case ProcessChange::About::core:
+            process.core_c = base.core_c;
+            break;
+    }
+    return process;
+}
+
+}  // namespace
+
+void drop_idle_steps(BuiltVariant& variant, const Process& base, const Yardstick& yardstick, const Nominal& nominal) {
+    const auto state_of = [&](const Process& process) {
+        Formula made = variant.formula;
+        made.process = process;
+        const NominalBatch batch(made, nominal);
+        return nominal.models().state(batch.total(), batch.process());
+    };
+    for (std::size_t e = variant.edits.size(); e-- > 0;) {
+        if (variant.edits[e].kind != EditKind::process) continue;
+        const Process without = taken_back(variant.formula.process, base, variant.edits[e].process->about);
+        const State with = state_of(variant.formula.process), back = state_of(without);
+        const bool works = std::any_of(yardstick.goals().begin(), yardstick.goals().end(), [&](const Goal& g) {
+            return std::abs(with.properties[g.property] - back.properties[g.property]) >= idle * yardstick.unit(g.property);
+        });
+        if (works) continue;
+        variant.formula.process = without;
+        variant.edits.erase(variant.edits.begin() + static_cast<std::ptrdiff_t>(e));
+    }
+}
+
+}  // namespace standin

@@ -1,0 +1,208 @@
+#include "adapt/limits.hpp"
+
+#include <algorithm>
+#include <functional>
+#include <map>
+#include <set>
+
+#include "adapt/proportions.hpp"
+#include "models/as_bought.hpp"
+#include "safety/cap_values.hpp"
+#include "safety/caps.hpp"
+
+namespace standin {
+namespace {
+
+constexpr double within = 0.998;  // of a cap, so that kitchen weights keep it too
+
+class Limits {
+public:
+    Limits(const Problem& problem, const Stock& stock, const Yardstick& yardstick, const Context& context)
+        : problem_(problem), stock_(stock), yardstick_(yardstick), context_(context) {}
+
+    std::vector<Limit> all() && {
+        share_stock();
+        share_raises();
+        cap_binders();
+        cap_by_the_kilo();
+        cap_by_law();
+        hold_meat();
+        hold_salt();
+        cap_salt();
+        return std::move(limits_);
+    }
+
+private:
+    const Ingredient& ingredient(const Line& line) const { return *context_.knowledge().ingredient(line.ingredient); }
+    Role role(const Line& line) const { return ingredient(line).roles.front(); }
+    const Material& base() const { return yardstick_.base_material(); }
+
+    using Weight = std::function<double(const Move&)>;
+
+    // What some moves weigh together stays within `room`; no limit where there is but one move, which has its own most. A move that weighs
+    // nothing is not one of them.
+    void share(const Weight& weight, double room) {
+        Limit limit{{}, room, room > 0 ? room : 1};
+        for (const auto& move : problem_.moves) limit.per_gram.push_back(weight(move));
+        if (std::count_if(limit.per_gram.begin(), limit.per_gram.end(), [](double w) { return w > 0; }) > 1)
+            limits_.push_back(std::move(limit));
+    }
+
+    // One ingredient that comes in for several lines or in several forms draws on the same stock, as picked or bought.
+    void share_stock() {
+        std::map<std::string, double> stocked;
+        for (const auto& move : problem_.moves) {
+            if (move.kind == MoveKind::reduce) continue;
+            if (const Offer offer = stock_.offer(ingredient(move.food)); offer.grams) stocked[move.food.ingredient] = *offer.grams;
+        }
+        for (auto& [id, grams] : stocked) {
+            for (std::size_t l = 0; l < problem_.start.size(); ++l) {
+                const Line& line = problem_.formula.lines[l];
+                if (line.ingredient == id) grams -= problem_.start[l] * bought_per_gram(line, context_.knowledge());
+            }
+            share([&, &name = id](const Move& m) { return m.kind != MoveKind::reduce && m.food.ingredient == name ? m.bought : 0.0; },
+                  std::max(0.0, grams));
+        }
+    }
+
+    // A line that is raised for several others is raised only so far.
+    void share_raises() {
+        for (std::size_t l = 0; l < problem_.start.size(); ++l) {
+            const Line& line = problem_.formula.lines[l];
+            share([&](const Move& m) { return m.into == l ? 1.0 : 0.0; },
+                  interchangeable(role(line)) ? most_of_batch(role(line)) * base()[Amount::mass] : raise_share * line.grams.mid);
+        }
+    }
+
+    // How much of a mass counts against a cap, by the food it is of.
+    using Counts = std::function<double(const Ingredient&)>;
+
+    // What counts stays within `cap` of the variant's own mass, or above it; a formula that is beyond it already goes no further.
+    void cap(const Counts& counts, double cap, bool at_least = false) {
+        const double sign = at_least ? -1 : 1;
+        const auto excess = [&](const Line& food, const Material& m) { return sign * (counts(ingredient(food)) - cap) * m[Amount::mass]; };
+        double start = 0, before = 0;
+        for (std::size_t l = 0; l < problem_.start.size(); ++l) {
+            const Line& line = problem_.formula.lines[l];
+            const double one = excess(line, context_.nominal().unit(line));
+            start += one * problem_.start[l];
+            before += one * line.grams.mid;
+        }
+        Limit limit{{}, std::max(0.0, before) - start, std::max(cap, 0.01) * base()[Amount::mass]};
+        for (const auto& move : problem_.moves) limit.per_gram.push_back(excess(move.food, move.per_gram));
+        limits_.push_back(std::move(limit));
+    }
+
+    // Cereal and starch, those of the maker with those that come in.
+    void cap_binders() {
+        const Counts dry_binder = [](const Ingredient& i) {
+            return i.roles.front() == Role::binder && i.tissue == Tissue::dry ? 1.0 : 0.0;
+        };
+        if (moved(dry_binder)) cap(dry_binder, within * most_of_binder);
+    }
+
+    // Strong foods, gums and the like: as weighed, in a kilo.
+    void cap_by_the_kilo() {
+        std::set<const Ingredient*> strong;
+        for (const auto& move : problem_.moves)
+            if (move.kind != MoveKind::reduce && ingredient(move.food).most_g_per_kg) strong.insert(&ingredient(move.food));
+        for (const auto* food : strong) {
+            const double most = within * food->most_g_per_kg->band.mid / 1000;
+            Limit limit{{}, 0, std::max(1.0, most * base()[Amount::mass])};
+            double before = -most * base()[Amount::mass], start = -most * problem_.start_total[Amount::mass];
+            for (std::size_t l = 0; l < problem_.start.size(); ++l) {
+                const Line& line = problem_.formula.lines[l];
+                if (line.ingredient != food->id) continue;
+                before += line.grams.mid;
+                start += problem_.start[l];
+            }
+            limit.room = std::max(0.0, before) - start;
+            for (const auto& move : problem_.moves) {
+                const bool same = move.food.ingredient == food->id;
+                limit.per_gram.push_back((same ? (move.kind == MoveKind::reduce ? -1 : 1) : 0) - most * move.per_gram[Amount::mass]);
+            }
+            limits_.push_back(std::move(limit));
+        }
+    }
+
+    // What the rule set that was chosen limits, of this product by its title.
+    void cap_by_law() {
+        const auto& all = context_.knowledge().records().rules;
+        const auto rules = std::find_if(all.begin(), all.end(), [&](const RuleSet& r) { return r.code == context_.options.rules; });
+        if (context_.options.rules.empty() || rules == all.end()) return;
+        for (const auto* rule : caps_for(problem_.formula.title, *rules)) {
+            double (*value)(const Counted&) = nullptr;
+            if (rule->property == "binder_pct") value = rule->limit > 0 ? binder_pct : any_binder_pct;
+            if (rule->property == "soy_isolate_pct") value = soy_isolate_pct;
+            if (rule->property == "meat_pct") value = meat_pct;
+            if (rule->property == "added_water_pct") value = added_water_pct;
+            if (rule->property == "fennel_or_anise_pct") value = fennel_or_anise_pct;
+            if (!value) continue;
+            const Counts counts = [value](const Ingredient& food) {
+                PredictedLine line;
+                line.grams = 1;
+                return value(Counted{{Present{&line, &food}}, 1}) / 100;
+            };
+            if (rule->at_least || moved(counts)) cap(counts, (rule->at_least ? 2 - within : within) * rule->limit / 100, rule->at_least);
+        }
+    }
+
+    bool moved(const Counts& counts) const {
+        return std::any_of(problem_.moves.begin(), problem_.moves.end(), [&](const Move& m) { return counts(ingredient(m.food)) > 0; });
+    }
+
+    // However salty it is wanted: beyond this nobody eats it.
+    void cap_salt() {
+        if (!yardstick_.wanted(Property::salt_pct)) return;
+        const double most = std::max(context_.constant("advice.salt.most"), base()[Amount::salt] / base()[Amount::mass]);
+        limits_.push_back(ratio_limit(problem_, Amount::salt, Amount::mass, most, false));
+    }
+
+    void hold_meat() {
+        const bool moves =
+            std::any_of(problem_.moves.begin(), problem_.moves.end(), [](const Move& m) { return m.per_gram[Amount::meat] != 0; });
+        const double there = problem_.start_total[Amount::meat];
+        if (!moves && there >= problem_.least_meat) return;
+        Limit limit{{}, there - problem_.least_meat, std::max(problem_.least_meat, 1.0)};
+        for (const auto& move : problem_.moves) limit.per_gram.push_back(-move.per_gram[Amount::meat]);
+        limits_.push_back(std::move(limit));
+    }
+
+    // Salt per kilo of meat stays where the maker has it, unless a want is about it or the salt itself is not to be had.
+    void hold_salt() {
+        const bool moves = std::any_of(problem_.moves.begin(), problem_.moves.end(),
+                                       [&](const Move& m) { return !m.brings_food() && m.role == Role::salt; });
+        if (!moves || yardstick_.wanted(Property::salt_pct) || !(base()[Amount::meat] > 0)) return;
+        const double ratio = base()[Amount::salt] / base()[Amount::meat], held = context_.constant("advice.salt.held");
+        limits_.push_back(ratio_limit(problem_, Amount::salt, Amount::meat, (1 - held) * ratio, true));
+        limits_.push_back(ratio_limit(problem_, Amount::salt, Amount::meat, (1 + held) * ratio, false));
+    }
+
+    const Problem& problem_;
+    const Stock& stock_;
+    const Yardstick& yardstick_;
+    const Context& context_;
+    std::vector<Limit> limits_;
+};
+
+}  // namespace
+
+double Limit::breach(const std::vector<double>& grams) const {
+    double used = -room;
+    for (std::size_t m = 0; m < grams.size(); ++m) used += per_gram[m] * grams[m];
+    return used / scale;
+}
+
+Limit ratio_limit(const Problem& problem, Amount of, Amount per, double bound, bool at_least) {
+    const double sign = at_least ? -1 : 1;
+    const auto excess = [&](const Material& m) { return sign * (m[of] - bound * m[per]); };
+    Limit limit{{}, -excess(problem.start_total), std::max(bound * problem.start_total[per], 1e-9)};
+    for (const auto& move : problem.moves) limit.per_gram.push_back(excess(move.per_gram));
+    return limit;
+}
+
+std::vector<Limit> limits_of(const Problem& problem, const Stock& stock, const Yardstick& yardstick, const Context& context) {
+    return Limits(problem, stock, yardstick, context).all();
+}
+
+}  // namespace standin

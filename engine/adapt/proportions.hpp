@@ -1,0 +1,30 @@
+// Shares of the batch that bound what a move may bring: a plain kitchen's sense of proportion, judgement throughout.
+#pragma once
+
+#include "substitute/dose.hpp"
+
+namespace standin {
+
+inline constexpr double most_of_paste = 0.25;    // a green, vegetable or nut
+inline constexpr double most_of_binder = 0.035;  // also the usual legal cap
+inline constexpr double most_of_acid = 0.04;
+inline constexpr double most_of_liquid = 0.03;  // of wine, stock, milk on top of what there is
+inline constexpr double raise_share = 0.6;      // of a line
+
+inline double most_of_batch(Role role) {
+    switch (role) {
+        case Role::binder:
+            return most_of_binder;
+        case Role::acid:
+            return most_of_acid;
+        case Role::liquid:
+            return most_of_liquid;
+        default:
+            return most_of_paste;
+    }
+}
+
+/// Whether what one food brings in a role is the same thing in another: more cumin is no mustard.
+inline bool interchangeable(Role role) { return !amount_of_dose(role) && role != Role::sweet; }
+
+}  // namespace standin
