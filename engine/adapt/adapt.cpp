@@ -23,6 +23,7 @@
 #include "evaluate/predict.hpp"
 #include "safety/allergens.hpp"
 #include "safety/core_temperature.hpp"
+#include "safety/page.hpp"
 #include "safety/safety.hpp"
 
 namespace standin {
@@ -71,7 +72,7 @@ public:
         if (auto opposed = contradiction(yardstick_.goals(), yardstick_.base()); !opposed.empty()) {
             for (const auto& want : opposed) answer.conflict.push_back("want " + want);
             answer.would_give = {"giving up one of them"};
-            return answer;
+            return with_safety(std::move(answer));
         }
         if (auto nothing = nothing_to_take(); !nothing.conflict.empty()) {
             answer.conflict = std::move(nothing.conflict);
@@ -80,10 +81,18 @@ public:
         }
         if (!kept_lines_missing()) search(answer);
         if (std::none_of(answer.variants.begin(), answer.variants.end(), meets_all)) not_met(answer);
-        return answer;
+        return with_safety(std::move(answer));
     }
 
 private:
+    static AdaptAnswer with_safety(AdaptAnswer answer) {
+        OnPage page;
+        page.add(answer.base);
+        for (const auto& variant : answer.variants) page.add(variant.prediction);
+        answer.on_page = page.safety();
+        return answer;
+    }
+
     Prediction predicted(const Formula& formula, const SampledBatch& batch, const std::vector<State>& states) {
         Prediction p = predict_formula(formula, batch, states, context_.evaluator);
         mark_safety(p, formula, context_.knowledge(), context_.options.rules);
@@ -298,10 +307,10 @@ private:
     std::optional<Edit> cook_through(Tried& tried, const Prediction& base) {
         Process& process = tried.built.formula.process;
         if (!process.core_c) return std::nullopt;
-        const auto demanded = [&](const Prediction& p) { return demanded_core(p, context_.knowledge(), context_.options.rules).core_c; };
-        const double needed = demanded(weights_only(tried.built.formula, context_.knowledge()));
-        if (*process.core_c >= needed || demanded(base) >= needed) return std::nullopt;
-        process.core_c = needed;
+        const auto demanded = [&](const Prediction& p) { return demanded_core(p, context_.knowledge(), context_.options.rules); };
+        const CoreTemperature needed = demanded(weights_only(tried.built.formula, context_.knowledge()));
+        if (*process.core_c >= needed.core_c || demanded(base).core_c >= needed.core_c) return std::nullopt;
+        process.core_c = needed.core_c;
         tried.batch = SampledBatch(tried.built.formula, context_.sampled());
         tried.states = tried.batch.states();
         Edit edit;
@@ -361,6 +370,7 @@ private:
         for (const auto& word : stock_.excluded())
             for (const auto& casing : word.casings) v.edits.push_back(without_casing(casing, word.word));
         v.new_allergens = new_allergens(base, v.prediction);
+        v.new_cautions = new_cautions(base, v.prediction);
         v.gives_back = what_gives_back(formula_, yardstick_, compared, graph_, stock_, context_);
         v.formula = std::move(tried.built.formula);
         name_variant(v.formula, formula_, v.edits, request_.wants, context_.knowledge());

@@ -2,6 +2,7 @@
 
 #include "adapt/difference.hpp"
 #include "evaluate/predict.hpp"
+#include "safety/page.hpp"
 #include "safety/safety.hpp"
 
 namespace standin {
@@ -9,18 +10,21 @@ namespace standin {
 CompareAnswer compare_formulas(const std::vector<CheckedFormula>& formulas, const Context& context) {
     CompareAnswer answer;
     std::vector<State> first;
+    OnPage page;
     for (const auto& checked : formulas) {
         const Formula& formula = checked.formula();
         const SampledBatch batch(formula, context.sampled());
         std::vector<State> states = batch.states();
         answer.formulas.push_back(predict_formula(formula, batch, states, context.evaluator));
         mark_safety(answer.formulas.back(), formula, context.knowledge(), context.options.rules);
+        page.add(answer.formulas.back());
         if (first.empty()) first = std::move(states);
         else {
             const Differences d = differences_between(first, states);
             answer.from_first.push_back({d.properties, d.rested, d.cooked});
         }
     }
+    answer.on_page = page.safety();
     return answer;
 }
 

@@ -80,12 +80,10 @@ private:
 
     // Never below what the most demanding meat in it needs.
     void cook_no_hotter(ProcessOption& way) const {
-        const double needed =
-            demanded_core(weights_only(formula_, context_.knowledge()), context_.knowledge(), context_.options.rules).core_c;
-        if (!(needed > 0) || now_.core_c < needed + worth_cooling_core_c) return;
-        way.process.core_c = needed;
-        way.changes.push_back(
-            {About::core, "take it off when the middle reaches " + shown_temperature(needed) + ", measured, and no later"});
+        const auto needed = demanded_core(weights_only(formula_, context_.knowledge()), context_.knowledge(), context_.options.rules);
+        if (!(needed.core_c > 0) || now_.core_c < needed.core_c + worth_cooling_core_c) return;
+        way.process.core_c = needed.core_c;
+        way.changes.push_back({About::core, "take it off when the middle reaches " + shown_core(needed) + ", measured, and no later"});
     }
 
     // Finer binds more, coarser bites firmer or falls apart sooner: the next plate and the last in use, the search tells which serves.

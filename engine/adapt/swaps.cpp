@@ -17,6 +17,7 @@
 #include "evaluate/predict.hpp"
 #include "knowledge/season.hpp"
 #include "safety/allergens.hpp"
+#include "safety/page.hpp"
 #include "safety/safety.hpp"
 #include "substitute/conditions.hpp"
 #include "substitute/dose.hpp"
@@ -49,6 +50,7 @@ public:
         answer.name = ingredient.names.front();
         answer.line_grams = line.grams.mid;
         answer.roles = ingredient.roles;
+        on_page_.add(base_);
         std::vector<Ranked> ranked;
         Candidates candidates = candidates_for(formula_, line_, graph, context_.nominal(), [](const Ingredient&) { return true; });
         for (auto& candidate : candidates.fit) ranked.push_back(balanced(std::move(candidate)));
@@ -61,6 +63,8 @@ public:
         answer.allergens = base_.allergens;
         answer.cautions = base_.cautions;
         answer.core_c = base_.core_c;
+        answer.overlay = base_.overlay;
+        answer.on_page = on_page_.safety();
         return answer;
     }
 
@@ -227,9 +231,8 @@ private:
         mark_safety(there, variant, knowledge_, context_.options.rules);
         s.allergens = there.allergens;
         s.core_c = there.core_c;
-        for (const auto& caution : there.cautions)
-            if (std::none_of(base_.cautions.begin(), base_.cautions.end(), [&](const CautionText& c) { return c.text == caution.text; }))
-                s.cautions.push_back(caution);
+        s.cautions = new_cautions(base_, there);
+        on_page_.add(there);
     }
 
     const Formula& formula_;
@@ -241,6 +244,7 @@ private:
     SampledBatch drawn_;
     std::vector<State> base_states_;
     Prediction base_;
+    OnPage on_page_;
 };
 
 }  // namespace

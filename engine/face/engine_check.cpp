@@ -21,7 +21,8 @@ KnowledgeCounts count(const Records& records, const std::vector<Coverage>& cover
     c.preparations = records.preparations.size();
     c.swaps = records.swaps.size();
     for (const auto& s : records.swaps) c.derived_swaps += s.derived ? 1 : 0;
-    for (const auto& r : records.rules) c.rules += r.allergens.size() + r.caps.size() + r.cooking.size() + r.cautions.size();
+    for (const auto& r : records.rules)
+        c.rules += r.allergens.size() + r.caps.size() + r.cooking.size() + r.making.size() + r.cautions.size();
     for (const auto& group : coverage) {
         c.published += group.published;
         c.common_practice += group.common_practice;
@@ -58,7 +59,7 @@ FileCheck check_knowledge(const std::string& folder, CheckAnswer& answer) {
     const Records all = alone ? files.records : laid_over_embedded(files.records);
     std::set<std::string> here;
     for (const auto& [record, place] : files.places) here.insert(place);
-    for (const auto& finding : check_records(all, files.places))
+    for (const auto& finding : alone ? check_records(all, files.places) : check_laid_over(all, files))
         if (finding.error) result.errors.push_back({Trouble::bad_data, finding.message, finding.where, finding.hints});
         else if (alone || here.count(finding.where)) result.warnings.push_back({"", "", "", finding.message, finding.where, finding.hints});
     if (result.errors.empty()) look_closer(all, files, alone, result);

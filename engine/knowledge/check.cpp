@@ -7,6 +7,7 @@
 
 #include "core/names.hpp"
 #include "core/typed_reader.hpp"
+#include "knowledge/check_rules.hpp"
 #include "knowledge/claims.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/kinds.hpp"
@@ -54,10 +55,6 @@ private:
         return nearest_words(wanted, all);
     }
 
-    static std::vector<std::string> nearest_of(const std::string& wanted, const std::set<std::string>& known) {
-        return nearest_words(wanted, {known.begin(), known.end()});
-    }
-
     void ids() {
         std::set<std::string> seen;
         const auto once = [&](const std::string& key) {
@@ -69,6 +66,13 @@ private:
         for (const auto& r : records_.conditions) once("condition " + r.id);
         for (const auto& r : records_.parameters) once("parameter " + r.id);
         for (const auto& r : records_.perception) once("difference " + r.property);
+        for (const auto& r : records_.allergens) once("allergen " + r.id);
+        for (const auto& r : records_.rules) {
+            once("rules " + r.code);
+            for (const auto& c : r.caps) once("rules " + r.code + " cap " + c.id);
+            for (const auto& c : r.making) once("rules " + r.code + " making " + c.id);
+            for (const auto& c : r.cautions) once("rules " + r.code + " caution " + c.id);
+        }
         for (const auto& r : records_.wants) {
             once("want " + r.word);
             for (const auto& other : r.also) once("want " + other);
@@ -153,26 +157,9 @@ private:
     }
 
     void words() {
-        std::set<std::string> cautions, allergens;
-        for (const auto& rules : records_.rules) {
-            for (const auto& caution : rules.cautions)
-                for (const auto& when : caution.when)
-                    if (when.rfind("ingredient:", 0) == 0) cautions.insert(when.substr(11));
-            for (const auto& allergen : rules.allergens) allergens.insert(allergen.allergen);
-        }
-        if (records_.rules.empty()) return;
-        for (const auto& i : records_.ingredients) {
-            for (const auto& caution : i.cautions)
-                if (!cautions.count(caution))
-                    add("ingredient " + i.id, "no rule set has a text for the caution \"" + caution + "\"", nearest_of(caution, cautions));
-            for (const auto* words : {&i.allergens, &i.may_hold})
-                for (const auto& allergen : *words)
-                    if (!allergens.count(allergen))
-                        add("ingredient " + i.id, "no rule set lists the allergen \"" + allergen + "\"", nearest_of(allergen, allergens));
-            for (const auto& allergen : i.may_hold)
-                if (listed(i.allergens, allergen))
-                    add("ingredient " + i.id, "\"" + allergen + "\" stands both in \"allergens\" and in \"may_hold\"");
-        }
+        check_rules(records_, [this](const std::string& record, std::string message, std::vector<std::string> hints) {
+            add(record, std::move(message), std::move(hints));
+        });
     }
 
     void promises() {

@@ -4,6 +4,8 @@
 #include <stdexcept>
 #include <type_traits>
 #include <unordered_map>
+#include <utility>
+#include <variant>
 
 namespace standin {
 namespace {
@@ -107,12 +109,52 @@ void layout(A& a, WantRecord& r) {
     a(r.word, r.note, r.source, r.moves, r.also);
 }
 template <class A>
+void layout(A& a, Allergen& r) {
+    a(r.id, r.name, r.words);
+}
+template <class A>
+void layout(A& a, IngredientBears& r) {
+    a(r.word);
+}
+template <class A>
+void layout(A& a, AllergenInside& r) {
+    a(r.allergen);
+}
+template <class A>
+void layout(A& a, RoleInside& r) {
+    a(r.role);
+}
+template <class A>
+void layout(A& a, SpeciesInside& r) {
+    a(r.word);
+}
+template <class A>
+void layout(A& a, PropertyBeyond& r) {
+    a(r.property, r.below, r.limit);
+}
+template <class A>
+void layout(A& a, ProcessBeyond& r) {
+    a(r.field, r.below, r.limit);
+}
+template <class A>
+void layout(A&, CoreBelowRule&) {}
+template <class A>
+void layout(A&, PacketMayHold&) {}
+template <class A>
+void layout(A&, OverMostInAKilo&) {}
+template <class A>
+void layout(A&, WarmsTooSlowly&) {}
+template <class A>
 void layout(A& a, Caution& r) {
     a(r.id, r.text, r.source, r.when);
 }
 template <class A>
+void layout(A& a, MakingRule& r) {
+    a(r.id, r.text, r.source, r.field, r.most, r.when);
+}
+template <class A>
 void layout(A& a, AllergenRule& r) {
-    a(r.allergen, r.declare, r.source);
+    a(r.allergen, r.declare, r.source, r.from_mg_kg, r.over_mg_kg);
 }
 template <class A>
 void layout(A& a, CapRule& r) {
@@ -120,11 +162,19 @@ void layout(A& a, CapRule& r) {
 }
 template <class A>
 void layout(A& a, CookRule& r) {
-    a(r.species, r.core_c, r.text, r.source);
+    a(r.species, r.core_c, r.hold_s, r.text, r.source);
+}
+template <class A>
+void layout(A& a, SpeciesGroup& r) {
+    a(r.word, r.species);
+}
+template <class A>
+void layout(A& a, MeatWord& r) {
+    a(r.species, r.most_fat_pct, r.source);
 }
 template <class A>
 void layout(A& a, RuleSet& r) {
-    a(r.code, r.title, r.edition, r.allergens, r.caps, r.cooking, r.cautions);
+    a(r.code, r.title, r.edition, r.allergens, r.caps, r.cooking, r.making, r.cautions, r.groups, r.meat_word, r.wine_sulphites);
 }
 template <class A>
 void layout(A& a, Kind& r) {
@@ -141,8 +191,8 @@ void layout(A& a, RefusedWord& r) {
 }
 template <class A>
 void layout(A& a, Records& r) {
-    a(r.sources, r.ingredients, r.preparations, r.swaps, r.conditions, r.parameters, r.perception, r.wants, r.rules, r.kinds, r.casings,
-      r.refused);
+    a(r.sources, r.ingredients, r.preparations, r.swaps, r.conditions, r.parameters, r.perception, r.wants, r.allergens, r.rules, r.kinds,
+      r.casings, r.refused);
 }
 
 class Writer {
@@ -170,6 +220,10 @@ private:
     void put(std::vector<T>& all) {
         out_.numbers.push_back(static_cast<double>(all.size()));
         for (auto& one : all) put(one);
+    }
+    void put(When& value) {
+        out_.numbers.push_back(static_cast<double>(value.index()));
+        std::visit([this](auto& kind) { layout(*this, kind); }, value);
     }
     template <class T>
     void put(std::optional<T>& value) {
@@ -215,6 +269,17 @@ private:
     void get(std::vector<T>& all) {
         all.resize(static_cast<std::size_t>(number()));
         for (auto& one : all) get(one);
+    }
+    void get(When& value) {
+        value = kind_at(static_cast<std::size_t>(number()), std::make_index_sequence<std::variant_size_v<When>>());
+        std::visit([this](auto& kind) { layout(*this, kind); }, value);
+    }
+    // An empty one of the alternatives of a condition.
+    template <std::size_t... I>
+    static When kind_at(std::size_t index, std::index_sequence<I...>) {
+        When when;
+        ((index == I ? void(when.emplace<I>()) : void()), ...);
+        return when;
     }
     template <class T>
     void get(std::optional<T>& value) {

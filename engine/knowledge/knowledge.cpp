@@ -40,7 +40,7 @@ void index_names(const std::vector<T>& all, Index& ids, Index& names) {
 
 }  // namespace
 
-Knowledge::Knowledge(Records records) : records_(std::move(records)) {
+Knowledge::Knowledge(Records records, std::string overlay) : records_(std::move(records)), overlay_(std::move(overlay)) {
     index_names(records_.ingredients, ingredients_, ingredient_names_);
     for (std::size_t i = 0; i < records_.ingredients.size(); ++i)
         for (const auto& name : records_.ingredients[i].generic) generic_names_.emplace(fold(name), i);
@@ -68,6 +68,12 @@ const Condition* Knowledge::condition(std::string_view id) const {
 const RuleSet* Knowledge::rules(std::string_view code) const {
     for (const auto& rules : records_.rules)
         if (rules.code == code) return &rules;
+    return nullptr;
+}
+
+const Allergen* Knowledge::allergen(std::string_view id) const {
+    for (const auto& allergen : records_.allergens)
+        if (allergen.id == id) return &allergen;
     return nullptr;
 }
 

@@ -15,9 +15,11 @@ namespace standin {
 class Knowledge {
 public:
     /// Indexes `records`, which must have passed the cross checks.
-    explicit Knowledge(Records records);
+    explicit Knowledge(Records records, std::string overlay = {});
 
     const Records& records() const { return records_; }
+    /// The name of the folder that is laid over what is built in; empty: none.
+    const std::string& overlay() const { return overlay_; }
 
     /// By id; null when unknown.
     const Ingredient* ingredient(std::string_view id) const;
@@ -26,6 +28,7 @@ public:
     const Condition* condition(std::string_view id) const;
     const Difference* difference(std::string_view property) const;
     const RuleSet* rules(std::string_view code) const;
+    const Allergen* allergen(std::string_view id) const;
 
     /// By any of its names, folded (case, accents, plural, hyphens). Null when unknown.
     const Ingredient* ingredient_named(std::string_view name) const;
@@ -45,6 +48,7 @@ private:
     using Index = std::unordered_map<std::string, std::size_t>;
 
     Records records_;
+    std::string overlay_;
     Index ingredients_, ingredient_names_, generic_names_, preparations_, preparation_names_, sources_, differences_, parameters_;
 };
 

@@ -1,10 +1,12 @@
 #include "knowledge/load.hpp"
 
 #include <algorithm>
+#include <filesystem>
 #include <unordered_map>
 
 #include "knowledge/check.hpp"
 #include "knowledge/flat.hpp"
+#include "knowledge/only_safer.hpp"
 #include "knowledge/reading.hpp"
 #include "knowledge/references.hpp"
 
@@ -57,9 +59,53 @@ void widen_kinds(std::vector<Kind>& base, const std::vector<Kind>& over) {
     }
 }
 
+// A food described anew keeps the dangers that the built-in record knows and the new one does not speak of.
+void keep_dangers(Ingredient& now, const Ingredient& was) {
+    const auto add = [](std::vector<std::string>& to, const std::vector<std::string>& from) {
+        for (const auto& one : from)
+            if (std::find(to.begin(), to.end(), one) == to.end()) to.push_back(one);
+    };
+    add(now.cautions, was.cautions);
+    add(now.may_hold, was.may_hold);
+    std::erase_if(now.may_hold, [&](const std::string& allergen) {
+        return std::find(now.allergens.begin(), now.allergens.end(), allergen) != now.allergens.end();
+    });
+    if (!now.sulphites) now.sulphites = was.sulphites;
+    if (!now.most_g_per_kg) now.most_g_per_kg = was.most_g_per_kg;
+}
+
+void lay_over_ingredients(std::vector<Ingredient>& base, std::vector<Ingredient> over) {
+    for (auto& now : over)
+        for (const auto& was : base)
+            if (was.id == now.id) keep_dangers(now, was);
+    lay_over(base, over, [](const auto& r) { return r.id; });
+}
+
+// A rule set of a code that is there already adds to it; what has the same id stands in its place.
+void lay_over_rules(std::vector<RuleSet>& base, const std::vector<RuleSet>& over) {
+    const auto id = [](const auto& r) { return r.id; };
+    for (const auto& rules : over) {
+        const auto same = std::find_if(base.begin(), base.end(), [&](const RuleSet& r) { return r.code == rules.code; });
+        if (same == base.end()) {
+            base.push_back(rules);
+            continue;
+        }
+        same->title = rules.title;
+        same->edition = rules.edition;
+        lay_over(same->allergens, rules.allergens, [](const auto& r) { return r.allergen; });
+        lay_over(same->caps, rules.caps, id);
+        lay_over(same->making, rules.making, id);
+        lay_over(same->cautions, rules.cautions, id);
+        lay_over(same->groups, rules.groups, [](const auto& r) { return r.word; });
+        same->cooking.insert(same->cooking.end(), rules.cooking.begin(), rules.cooking.end());  // the most demanding decides
+        if (!rules.meat_word.empty()) same->meat_word = rules.meat_word;
+        if (rules.wine_sulphites) same->wine_sulphites = rules.wine_sulphites;
+    }
+}
+
 bool holds_nothing(const Records& r) {
     return r.sources.empty() && r.ingredients.empty() && r.preparations.empty() && r.swaps.empty() && r.conditions.empty() &&
-           r.parameters.empty() && r.perception.empty() && r.wants.empty() && r.rules.empty() && r.kinds.empty();
+           r.parameters.empty() && r.perception.empty() && r.wants.empty() && r.allergens.empty() && r.rules.empty() && r.kinds.empty();
 }
 
 }  // namespace
@@ -69,18 +115,30 @@ Knowledge embedded_knowledge() { return Knowledge(embedded_records()); }
 Records laid_over_embedded(const Records& over) {
     Records all = embedded_records();
     lay_over(all.sources, over.sources, [](const auto& r) { return r.id; });
-    lay_over(all.ingredients, over.ingredients, [](const auto& r) { return r.id; });
+    lay_over_ingredients(all.ingredients, over.ingredients);
     lay_over(all.preparations, over.preparations, [](const auto& r) { return r.id; });
     lay_over(all.swaps, over.swaps, swap_key);
     lay_over(all.conditions, over.conditions, [](const auto& r) { return r.id; });
     lay_over(all.parameters, over.parameters, [](const auto& r) { return r.id; });
     lay_over(all.perception, over.perception, [](const auto& r) { return r.property; });
     lay_over(all.wants, over.wants, [](const auto& r) { return r.word; });
-    lay_over(all.rules, over.rules, [](const auto& r) { return r.code; });
+    lay_over(all.allergens, over.allergens, [](const auto& r) { return r.id; });
+    lay_over_rules(all.rules, over.rules);
     widen_kinds(all.kinds, over.kinds);
     all.casings.insert(all.casings.begin(), over.casings.begin(), over.casings.end());
     all.refused.insert(all.refused.end(), over.refused.begin(), over.refused.end());
     return all;
+}
+
+std::vector<Finding> check_laid_over(const Records& all, const KnowledgeFiles& files) {
+    std::vector<Finding> findings;
+    check_only_safer(
+        embedded_records(), files.records, [&](const std::string& record, std::string message, std::vector<std::string> hints) {
+            const auto place = files.places.find(record);
+            findings.push_back({true, place == files.places.end() ? record : place->second, std::move(message), std::move(hints)});
+        });
+    for (auto& finding : check_records(all, files.places)) findings.push_back(std::move(finding));
+    return findings;
 }
 
 Result<Knowledge> overlaid_knowledge(const std::string& folder) {
@@ -91,10 +149,10 @@ Result<Knowledge> overlaid_knowledge(const std::string& folder) {
                        "no record of knowledge in this folder: expected files such as ingredients/own.json or sources.json", folder);
     Records all = laid_over_embedded(files.records);
     std::vector<Error> errors;
-    for (const auto& finding : check_records(all, files.places))
+    for (const auto& finding : check_laid_over(all, files))
         if (finding.error) errors.push_back({Trouble::bad_data, finding.message, finding.where, finding.hints});
     if (!errors.empty()) return Failure(join(errors));
-    return Knowledge(std::move(all));
+    return Knowledge(std::move(all), std::filesystem::path(folder + "/").parent_path().filename().string());
 }
 
 }  // namespace standin

@@ -1,4 +1,4 @@
-// The small tables: sources, model parameters, perception, wants, rules.
+// The small tables: sources, model parameters, perception, wants, allergens.
 #include "knowledge/fields.hpp"
 #include "knowledge/reading.hpp"
 
@@ -64,44 +64,16 @@ void read_wants(const JsonNode& root, Problems& problems, KnowledgeFiles& into) 
     }
 }
 
-namespace {
-
-CapRule cap_of(const JsonNode& node, Problems& problems) {
-    ObjectReader c(node, problems);
-    CapRule cap;
-    cap.id = c.text("id");
-    cap.property = c.text("property");
-    cap.text = c.text("text");
-    cap.clause = c.text("clause");
-    cap.source = c.text("source");
-    cap.names = c.texts("names");
-    cap.limit = c.number("limit");
-    cap.at_least = c.flag("at_least");
-    return cap;
-}
-
-}  // namespace
-
-void read_rules(const JsonNode& root, Problems& problems, KnowledgeFiles& into) {
+void read_allergens(const JsonNode& root, Problems& problems, KnowledgeFiles& into) {
     ObjectReader r(root, problems);
-    RuleSet rules{r.text("code"), r.text("title"), r.text("edition"), {}, {}, {}, {}};
     r.text_or("note");
-    for (const auto& item : r.list("allergens")) {
+    for (const auto& item : r.list("allergens", true)) {
         ObjectReader a(item, problems);
-        rules.allergens.push_back({a.text("allergen"), a.text("declare"), a.text("source")});
-        a.text_or("note");
+        Allergen allergen{a.text("id"), a.text("name"), a.texts("words")};
+        if (allergen.words.empty()) a.fault("words", "an allergen needs at least one word that says it");
+        into.places.try_emplace("allergen " + allergen.id, describe(problems.file(), item.place));
+        into.records.allergens.push_back(std::move(allergen));
     }
-    for (const auto& item : r.list("caps")) rules.caps.push_back(cap_of(item, problems));
-    for (const auto& item : r.list("cooking")) {
-        ObjectReader c(item, problems);
-        rules.cooking.push_back({enumerated_list<Species>(c, "species"), c.number("core_c"), c.text("text"), c.text("source")});
-    }
-    for (const auto& item : r.list("cautions")) {
-        ObjectReader c(item, problems);
-        rules.cautions.push_back({c.text("id"), c.text("text"), c.text("source"), c.texts("when")});
-    }
-    into.places.try_emplace("rules " + rules.code, describe(problems.file(), root.place));
-    into.records.rules.push_back(std::move(rules));
 }
 
 }  // namespace standin

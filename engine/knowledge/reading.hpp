@@ -36,6 +36,7 @@ void read_conditions(const JsonNode& root, Problems& problems, KnowledgeFiles& i
 void read_parameters(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_perception(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_wants(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
+void read_allergens(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_rules(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_kinds(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 

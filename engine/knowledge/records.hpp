@@ -10,16 +10,10 @@
 #include <vector>
 
 #include "core/band.hpp"
+#include "knowledge/rule_records.hpp"
 #include "knowledge/vocabulary.hpp"
 
 namespace standin {
-
-/// A number with its 5th and 95th percentile, its unit and the id of its source (perhaps with "#row").
-struct Quantity {
-    Band band;
-    std::string unit;
-    std::string source;
-};
 
 struct SourceRecord {
     std::string id;
@@ -185,36 +179,6 @@ struct WantRecord {
     std::vector<std::string> also;  // other words for the same
 };
 
-struct Caution {
-    std::string id, text, source;
-    std::vector<std::string> when;  // conditions of safety/cautions.cpp; empty: always
-};
-
-struct AllergenRule {
-    std::string allergen, declare, source;
-};
-
-struct CapRule {
-    std::string id, property, text, clause, source;
-    std::vector<std::string> names;  // product names the cap belongs to; empty: any fresh sausage
-    double limit = 0;
-    bool at_least = false;
-};
-
-struct CookRule {
-    std::vector<Species> species;
-    double core_c = 0;
-    std::string text, source;
-};
-
-struct RuleSet {
-    std::string code, title, edition;
-    std::vector<AllergenRule> allergens;
-    std::vector<CapRule> caps;
-    std::vector<CookRule> cooking;
-    std::vector<Caution> cautions;
-};
-
 /// A kind of food, by the words people type who want to be without it. Any of its lists is enough to take a food in.
 struct Kind {
     std::string id, takes, note, source;
@@ -250,6 +214,7 @@ struct Records {
     std::vector<Parameter> parameters;
     std::vector<Difference> perception;
     std::vector<WantRecord> wants;
+    std::vector<Allergen> allergens;
     std::vector<RuleSet> rules;
     std::vector<Kind> kinds;
     std::vector<CasingKind> casings;

@@ -87,7 +87,10 @@ std::vector<Reference> references_in(const Records& records) {
         for (const auto& a : r.allergens) to.note("allergen " + a.allergen, a.source);
         for (const auto& c : r.caps) to.note("cap " + c.id, c.source);
         for (const auto& c : r.cooking) to.note("cooking", c.source);
+        for (const auto& m : r.making) to.note("making " + m.id, m.source);
         for (const auto& c : r.cautions) to.note("caution " + c.id, c.source);
+        for (const auto& m : r.meat_word) to.note("meat word", m.source);
+        to.note("wine sulphites", r.wine_sulphites);
     }
     return all;
 }

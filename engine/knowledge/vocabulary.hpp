@@ -16,6 +16,19 @@ enum class Acid { acetic, lactic, citric, malic, tartaric, oxalic, succinic, asc
 enum class Species { pork, beef, veal, lamb, goat, game, rabbit, chicken, turkey, duck, fish, crustacean };
 enum class AromaNote { grassy, anise, citrus, minty, woody, warm, peppery, allium, mustard, smoky, nutty, bitter, earthy, fruity };
 enum class Basis { dose, weight };
+/// What a legal limit is about, each as its clause counts it (safety/cap_values.hpp).
+enum class CapProperty {
+    fat_pct,
+    fat_of_meat_pct,
+    salt_pct,
+    added_water_pct,
+    binder_pct,
+    soy_isolate_pct,
+    binder_share,
+    meat_pct,
+    fennel_or_anise_pct,
+    phosphate_pct
+};
 enum class ProcessField { plate, mixing, mixed_at, rest, rest_at, core };
 
 /// What a preparation may keep a share of. `solids` is all dry matter not named apart.
@@ -61,6 +74,12 @@ struct Words<Basis> {
 template <>
 struct Words<ProcessField> {
     static constexpr std::array<std::string_view, 6> all{"plate", "mixing", "mixed-at", "rest", "rest-at", "core"};
+};
+template <>
+struct Words<CapProperty> {
+    static constexpr std::array<std::string_view, 10> all{
+        "fat_pct",         "fat_of_meat_pct", "salt_pct", "added_water_pct",     "binder_pct",
+        "soy_isolate_pct", "binder_share",    "meat_pct", "fennel_or_anise_pct", "phosphate_pct"};
 };
 template <>
 struct Words<Kept> {

@@ -7,64 +7,99 @@
 namespace standin {
 namespace {
 
-constexpr double rounding = 1e-9;  // so that ten times one is ten
+constexpr double rounding = 1e-9;   // so that ten times one is ten
+constexpr double wine_alcohol = 5;  // g in 100 g; what is weaker is beer or cider, with limits of its own
+
+bool has(const std::vector<std::string>& all, std::string_view one) { return std::find(all.begin(), all.end(), one) != all.end(); }
 
 void add_once(std::vector<std::string>& all, const std::string& one) {
-    if (std::find(all.begin(), all.end(), one) == all.end()) all.push_back(one);
+    if (!has(all, one)) all.push_back(one);
 }
 
 // Every class in a fixed order, so that pages of different batches compare.
 std::vector<std::string> classes_of(const std::vector<Present>& lines, const Knowledge& knowledge) {
     std::vector<std::string> all;
+    for (const auto& allergen : knowledge.records().allergens) add_once(all, allergen.id);
     for (const auto& rules : knowledge.records().rules)
         for (const auto& rule : rules.allergens) add_once(all, rule.allergen);
     for (const auto& [line, ingredient] : lines)
-        for (const auto& allergen : ingredient->allergens) add_once(all, allergen);
+        for (const auto* words : {&ingredient->allergens, &ingredient->may_hold})
+            for (const auto& allergen : *words) add_once(all, allergen);
     add_once(all, std::string(sulphite_class));
     return all;
 }
 
+bool holds_sulphites(const Ingredient& ingredient) { return ingredient.sulphites && ingredient.sulphites->band.high > 0; }
+
 bool brings(const Ingredient& ingredient, std::string_view allergen) {
-    if (allergen == sulphite_class && ingredient.sulphites && ingredient.sulphites->band.high > 0) return true;
-    return std::find(ingredient.allergens.begin(), ingredient.allergens.end(), allergen) != ingredient.allergens.end();
+    if (allergen == sulphite_class && holds_sulphites(ingredient)) return true;
+    return has(ingredient.allergens, allergen);
 }
 
-std::vector<std::pair<std::string, std::string>> declarations(std::string_view allergen, double sulphite, const Knowledge& knowledge) {
+struct Sulphites {
+    const Prediction& prediction;
+    const Knowledge& knowledge;
+
+    bool declared(const AllergenRule& rule, const RuleSet& rules) const {
+        return rule.allergen != sulphite_class || declares(rule, sulphites_mg_kg(prediction, knowledge, &rules));
+    }
+};
+
+std::vector<std::pair<std::string, std::string>> declarations(std::string_view allergen, const Sulphites& sulphites) {
     std::vector<std::pair<std::string, std::string>> all;
-    for (const auto& rules : knowledge.records().rules)
+    for (const auto& rules : sulphites.knowledge.records().rules)
         for (const auto& rule : rules.allergens)
-            if (rule.allergen == allergen && (allergen != sulphite_class || declares_sulphite(rules.code, sulphite)))
-                all.emplace_back(rules.code, rule.declare);
+            if (rule.allergen == allergen && sulphites.declared(rule, rules)) all.emplace_back(rules.code, rule.declare);
     return all;
+}
+
+// A food that itself counts among the sulphites' class brings it whatever the weight.
+bool is_of_class(const std::vector<Present>& lines, std::string_view allergen) {
+    return std::any_of(lines.begin(), lines.end(), [&](const Present& p) { return has(p.ingredient->allergens, allergen); });
 }
 
 }  // namespace
 
-double sulphites_mg_kg(const Prediction& prediction, const Knowledge& knowledge) {
+double sulphites_mg_kg(const Prediction& prediction, const Knowledge& knowledge, const RuleSet* rules) {
     double milligrams = 0, kilograms = 0;
     for (const auto& [line, ingredient] : present(prediction, knowledge)) {
         kilograms += line->grams / 1000;
-        if (ingredient->sulphites) milligrams += line->weighed_g / 1000 * ingredient->sulphites->band.high;
+        if (!holds_sulphites(*ingredient)) continue;
+        double most = ingredient->sulphites->band.high;
+        if (rules && rules->wine_sulphites && ingredient->composition.alcohol.mid >= wine_alcohol)
+            most = std::max(most, rules->wine_sulphites->band.high);
+        milligrams += line->weighed_g / 1000 * most;
     }
     return kilograms > 0 ? milligrams / kilograms : 0;
 }
 
-bool declares_sulphite(std::string_view code, double mg_kg) {
-    const bool only_above = code == "eu" || code == "uk";  // Regulation (EU) No 1169/2011, Annex II 12: "more than 10 mg/kg"
-    return only_above ? mg_kg > sulphite_limit_mg_kg + rounding : mg_kg >= sulphite_limit_mg_kg - rounding;
+bool declares(const AllergenRule& rule, double mg_kg) {
+    if (rule.over_mg_kg) return mg_kg > *rule.over_mg_kg + rounding;
+    return !rule.from_mg_kg || mg_kg >= *rule.from_mg_kg - rounding;
 }
 
 std::vector<AllergenText> allergens_of(const Prediction& prediction, const Knowledge& knowledge) {
     const auto lines = present(prediction, knowledge);
-    const double sulphite = sulphites_mg_kg(prediction, knowledge);
+    const Sulphites sulphites{prediction, knowledge};
+    const auto classes = classes_of(lines, knowledge);
     std::vector<AllergenText> all;
-    for (const auto& allergen : classes_of(lines, knowledge)) {
-        if (allergen == sulphite_class && sulphite < sulphite_limit_mg_kg - rounding) continue;
+    for (const auto& allergen : classes) {
         AllergenText text{allergen, {}, {}};
         for (const auto& [line, ingredient] : lines)
             if (brings(*ingredient, allergen)) add_once(text.from, ingredient->names.front());
         if (text.from.empty()) continue;
-        text.declare = declarations(allergen, sulphite, knowledge);
+        text.declare = declarations(allergen, sulphites);
+        if (allergen == sulphite_class && text.declare.empty() && !is_of_class(lines, allergen)) continue;
+        all.push_back(std::move(text));
+    }
+    for (const auto& allergen : classes) {
+        AllergenText text{allergen, {}, {}, false};
+        for (const auto& [line, ingredient] : lines)
+            if (has(ingredient->may_hold, allergen)) add_once(text.from, ingredient->names.front());
+        if (text.from.empty()) continue;
+        for (const auto& rules : knowledge.records().rules)
+            for (const auto& rule : rules.allergens)
+                if (rule.allergen == allergen) text.declare.emplace_back(rules.code, rule.declare);
         all.push_back(std::move(text));
     }
     return all;
@@ -73,8 +108,8 @@ std::vector<AllergenText> allergens_of(const Prediction& prediction, const Knowl
 std::vector<std::string> new_allergens(const Prediction& base, const Prediction& variant) {
     std::vector<std::string> fresh;
     for (const auto& text : variant.allergens)
-        if (std::none_of(base.allergens.begin(), base.allergens.end(),
-                         [&](const AllergenText& old) { return old.allergen == text.allergen; }))
+        if (text.sure && std::none_of(base.allergens.begin(), base.allergens.end(),
+                                      [&](const AllergenText& old) { return old.sure && old.allergen == text.allergen; }))
             fresh.push_back(text.allergen);
     return fresh;
 }

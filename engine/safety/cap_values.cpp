@@ -31,7 +31,14 @@ bool is_named_binder(const Ingredient& i) {
     return i.tissue == Tissue::dry && (i.family == "legumes" || contains(i.allergens, "soy") || contains(i.allergens, "milk"));
 }
 
-bool is_bird_or_rabbit(Species s) { return s == Species::chicken || s == Species::turkey || s == Species::duck || s == Species::rabbit; }
+// The most fat that the word meat covers where the meat is of all these species.
+std::optional<double> most_fat_pct(const std::vector<Species>& species, const std::vector<MeatWord>& words) {
+    const auto in = [](const std::vector<Species>& all, Species s) { return std::find(all.begin(), all.end(), s) != all.end(); };
+    for (const auto& word : words)
+        if (word.species.empty() || std::all_of(species.begin(), species.end(), [&](Species s) { return in(word.species, s); }))
+            return word.most_fat_pct;
+    return std::nullopt;
+}
 
 }  // namespace
 
@@ -50,28 +57,28 @@ double binder_pct(const Counted& batch) { return share_of(batch, is_named_binder
 double any_binder_pct(const Counted& batch) { return share_of(batch, binds_first); }
 double soy_isolate_pct(const Counted& batch) { return share_of(batch, is_isolate); }
 
-std::optional<double> binder_share(const Counted& batch) {
+std::optional<double> binder_share(const Counted& batch, double most_binder_pct, double most_isolate_pct) {
     const double others = binder_pct(batch), isolate = soy_isolate_pct(batch);
     if (others <= 0 || isolate <= 0) return std::nullopt;
-    return others / 3.5 + isolate / 2.0;
+    return others / most_binder_pct + isolate / most_isolate_pct;
 }
 
 double meat_pct(const Counted& batch) {
     return share_of(batch, [](const Ingredient& i) { return i.meat.has_value(); });
 }
 
-double legal_meat_pct(const Counted& batch) {
+double legal_meat_pct(const Counted& batch, const std::vector<MeatWord>& words) {
+    constexpr double whole = 100;
     double meat = 0, fat = 0;
-    bool all_pork = true, all_birds = true;
+    std::vector<Species> species;
     for (const auto& [line, ingredient] : batch.lines) {
         if (!ingredient->meat || contains(ingredient->cautions, "offal")) continue;
         meat += line->grams;
-        fat += line->grams * ingredient->composition.fat.mid / 100;
-        all_pork = all_pork && ingredient->meat->species == Species::pork;
-        all_birds = all_birds && is_bird_or_rabbit(ingredient->meat->species);
+        fat += line->grams * ingredient->composition.fat.mid / whole;
+        species.push_back(ingredient->meat->species);
     }
-    const double most_fat = all_pork ? 0.30 : all_birds ? 0.15 : 0.25;
-    return batch.batch_g > 0 ? 100 * std::min(meat, (meat - fat) / (1 - most_fat)) / batch.batch_g : 0;
+    const double most_fat = most_fat_pct(species, words).value_or(0) / whole;
+    return batch.batch_g > 0 ? whole * std::min(meat, (meat - fat) / (1 - most_fat)) / batch.batch_g : 0;
 }
 
 double fennel_or_anise_pct(const Counted& batch) {

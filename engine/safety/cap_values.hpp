@@ -27,14 +27,14 @@ double binder_pct(const Counted& batch);
 /// Whatever is there first of all to bind: what a standard that names no binder leaves out.
 double any_binder_pct(const Counted& batch);
 double soy_isolate_pct(const Counted& batch);
-/// Other binders / 3.5 + isolate / 2.0. Null where one of the two is absent: the caps of their own say it then.
-std::optional<double> binder_share(const Counted& batch);
+/// Other binders and isolate, each as a share of its own most. Null where one of the two is absent: the caps of their own say it then.
+std::optional<double> binder_share(const Counted& batch, double most_binder_pct, double most_isolate_pct);
 
 /// The meat block, fat and all.
 double meat_pct(const Counted& batch);
-/// Meat as Regulation (EU) No 1169/2011, Annex VII part B no 17 means it: no offal, and fat up to 30 % in pork, 15 % in birds and rabbit,
-/// 25 % in other meats and mixtures; fat beyond that does not count. Its limit on connective tissue is not known here.
-double legal_meat_pct(const Counted& batch);
+/// Meat as a law counts it that has the word meat cover only so much fat (Regulation (EU) No 1169/2011, Annex VII part B no 17): no offal,
+/// and fat beyond the most does not count. The limit on connective tissue is not known here.
+double legal_meat_pct(const Counted& batch, const std::vector<MeatWord>& words);
 
 double fennel_or_anise_pct(const Counted& batch);
 double phosphate_pct(const Counted& batch);

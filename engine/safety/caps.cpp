@@ -35,34 +35,55 @@ std::size_t longest_name_in(std::string_view folded_title, const CapRule& rule) 
 
 Measured plain(std::string what, double value) { return {std::move(what), {value, value, value}, value}; }
 
-std::optional<Measured> measure(const CapRule& rule, const Prediction& prediction, const Counted& batch, std::string_view code) {
+// The most of a property that a rule set allows under any name.
+std::optional<double> most_of(CapProperty property, const RuleSet& rules) {
+    for (const auto& cap : rules.caps)
+        if (cap.property == property && cap.names.empty() && !cap.at_least && cap.limit > 0) return cap.limit;
+    return std::nullopt;
+}
+
+std::optional<Measured> measured_share(const Counted& batch, const RuleSet& rules) {
+    const auto binder = most_of(CapProperty::binder_pct, rules), isolate = most_of(CapProperty::soy_isolate_pct, rules);
+    const auto share = binder && isolate ? binder_share(batch, *binder, *isolate) : std::nullopt;
+    return share ? std::optional(plain("share of binders used up", *share)) : std::nullopt;
+}
+
+std::optional<Measured> measure(const CapRule& rule, const Prediction& prediction, const Counted& batch, const RuleSet& rules) {
     const auto predicted = [&](std::string what, Property property) {
         const Band& band = prediction.properties[property];
         const double nominal = prediction.nominal[property];
         return Measured{std::move(what), {band.low, nominal, band.high}, nominal};
     };
-    if (rule.property == "fat_pct") return predicted("fat", Property::fat_pct);
-    if (rule.property == "fat_of_meat_pct") return predicted("fat of the meat", Property::fat_pct_of_meat);
-    if (rule.property == "salt_pct") return predicted("salt", Property::salt_pct);
-    if (rule.property == "binder_pct") return plain("binder", rule.limit > 0 ? binder_pct(batch) : any_binder_pct(batch));
-    if (rule.property == "soy_isolate_pct") return plain("isolated soy protein", soy_isolate_pct(batch));
-    if (rule.property == "fennel_or_anise_pct") return plain("fennel and anise", fennel_or_anise_pct(batch));
-    if (rule.property == "phosphate_pct") return plain("phosphate", phosphate_pct(batch));
-    if (rule.property == "meat_pct") return plain("meat", code == "eu" || code == "uk" ? legal_meat_pct(batch) : meat_pct(batch));
-    if (rule.property == "binder_share") {
-        const auto share = binder_share(batch);
-        return share ? std::optional(plain("share of binders used up", *share)) : std::nullopt;
-    }
-    if (rule.property == "added_water_pct") {
-        Measured water = plain("added water and ice", added_water_pct(batch));
-        water.with_liquids += other_liquid_pct(batch);
-        return water;
+    switch (rule.property) {
+        case CapProperty::fat_pct:
+            return predicted("fat", Property::fat_pct);
+        case CapProperty::fat_of_meat_pct:
+            return predicted("fat of the meat", Property::fat_pct_of_meat);
+        case CapProperty::salt_pct:
+            return predicted("salt", Property::salt_pct);
+        case CapProperty::binder_pct:
+            return plain("binder", rule.limit > 0 ? binder_pct(batch) : any_binder_pct(batch));
+        case CapProperty::soy_isolate_pct:
+            return plain("isolated soy protein", soy_isolate_pct(batch));
+        case CapProperty::fennel_or_anise_pct:
+            return plain("fennel and anise", fennel_or_anise_pct(batch));
+        case CapProperty::phosphate_pct:
+            return plain("phosphate", phosphate_pct(batch));
+        case CapProperty::meat_pct:
+            return plain("meat", rules.meat_word.empty() ? meat_pct(batch) : legal_meat_pct(batch, rules.meat_word));
+        case CapProperty::binder_share:
+            return measured_share(batch, rules);
+        case CapProperty::added_water_pct: {
+            Measured water = plain("added water and ice", added_water_pct(batch));
+            water.with_liquids += other_liquid_pct(batch);
+            return water;
+        }
     }
     return std::nullopt;
 }
 
 std::string amount(const Measured& m, const CapRule& rule) {
-    const std::string unit = rule.property == "binder_share" ? "" : " %";
+    const std::string unit = rule.property == CapProperty::binder_share ? "" : " %";
     std::string text = m.what + " " + shown(m.value.mid) + unit;
     if (m.value.high - m.value.low > 2 * as_shown) text += " (" + shown(m.value.low) + "-" + shown(m.value.high) + ")";
     if (m.with_liquids > m.value.mid + as_shown) text += ", " + shown(m.with_liquids) + unit + " with wine, vinegar, juice, milk and stock";
@@ -101,10 +122,11 @@ std::vector<CautionText> cap_cautions(const Prediction& prediction, const Knowle
     const Counted batch = counted(prediction, knowledge);
     std::vector<CautionText> cautions;
     for (const CapRule* rule : caps_for(prediction.title, rules)) {
-        const auto measured = measure(*rule, prediction, batch, rules.code);
+        const auto measured = measure(*rule, prediction, batch, rules);
         if (!measured) continue;
         if (const std::string said = verdict(*measured, *rule); !said.empty())
-            cautions.push_back({rule->id, said + amount(*measured, *rule) + rule->text + " (" + rule->clause + ")", rule->source});
+            cautions.push_back(
+                {rule->id, said + amount(*measured, *rule) + rule->text + " (" + rule->clause + ")", rule->source, {}, said});
     }
     return cautions;
 }

@@ -1,6 +1,7 @@
 #include "safety/core_temperature.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "safety/wording.hpp"
 #include "standin/temperature_text.hpp"
@@ -16,7 +17,8 @@ void raise(CoreTemperature& core, const RuleSet* rules, const std::vector<Specie
     if (!rules) return;
     for (const auto& rule : rules->cooking) {
         const bool wanted = species.empty() || std::any_of(species.begin(), species.end(), [&](Species s) { return is_for(rule, s); });
-        if (wanted && rule.core_c > core.core_c) core = {rule.core_c, &rule, {}};
+        const CoreAsked asked{rule.core_c, rule.hold_s};
+        if (wanted && asked > core) core = {asked, &rule, {}};
     }
 }
 
@@ -31,16 +33,30 @@ std::vector<Species> species_of(const Prediction& prediction, const Knowledge& k
 }
 
 CoreTemperature demanded_core(const Prediction& prediction, const Knowledge& knowledge, std::string_view rules) {
-    const auto species = species_of(prediction, knowledge);
     CoreTemperature core;
+    const auto species = species_of(prediction, knowledge);
     raise(core, knowledge.rules("general"), species);
     raise(core, knowledge.rules(rules), species);
-    if (core.rule)
-        for (const Species s : species)
-            if (is_for(*core.rule, s)) core.species.emplace_back(spelling(s));
+    if (!core.rule) return core;
+    bool others = false;
+    for (const auto& [line, ingredient] : present(prediction, knowledge)) {
+        if (!ingredient->meat) continue;
+        if (!is_for(*core.rule, ingredient->meat->species)) others = true;
+        else if (std::find(core.foods.begin(), core.foods.end(), ingredient->names.front()) == core.foods.end())
+            core.foods.push_back(ingredient->names.front());
+    }
+    if (!others) core.foods.clear();
     return core;
 }
 
 std::string shown_temperature(double celsius) { return core_temperature_text(celsius); }
+
+std::string shown_core(const CoreAsked& core) {
+    constexpr double minute = 60;
+    if (core.hold_s <= 0) return shown_temperature(core.core_c);
+    const bool minutes = core.hold_s >= 2 * minute;
+    return shown_temperature(core.core_c) + ", kept for " + shown(std::ceil(minutes ? core.hold_s / minute : core.hold_s)) +
+           (minutes ? " minutes" : " seconds");
+}
 
 }  // namespace standin

@@ -10,10 +10,9 @@
 
 namespace standin {
 
-struct CoreTemperature {
-    double core_c = 0;
-    const CookRule* rule = nullptr;    ///< null only when the knowledge has no cooking rule at all
-    std::vector<std::string> species;  ///< those in the batch that the rule is for
+struct CoreTemperature : CoreAsked {
+    const CookRule* rule = nullptr;  ///< null only when the knowledge has no cooking rule at all
+    std::vector<std::string> foods;  ///< names of those in the batch that the rule is for, where other meat asks for less
 };
 
 /// Each species once, in the order of the lines.
@@ -24,5 +23,8 @@ CoreTemperature demanded_core(const Prediction& prediction, const Knowledge& kno
 
 /// "71.1 C (160 F)", neither number below what was asked.
 std::string shown_temperature(double celsius);
+
+/// The same with the time it must be kept, where there is one: "68.3 C (155 F), kept for 17 seconds".
+std::string shown_core(const CoreAsked& core);
 
 }  // namespace standin

@@ -11,15 +11,15 @@ namespace standin {
 namespace {
 
 struct Item {
-    const Ingredient* ingredient;
-    std::string name;
+    std::string text;
     double grams;
 };
 
-// Whatever its grain, salt is called salt, and ice water.
+// Whatever its grain, salt is called salt, and ice water. Salt with something else in it keeps its name.
 std::string common_name(const Ingredient& ingredient) {
     if (ingredient.id == "ice") return "water";
-    return ingredient.family == "salts" && ingredient.id.ends_with("-salt") ? "salt" : ingredient.names.front();
+    const bool plain = ingredient.allergens.empty() && ingredient.label.empty() && ingredient.composition.salt.mid > 95;
+    return ingredient.family == "salts" && plain ? "salt" : ingredient.names.front();
 }
 
 // A word in a text with its place.
@@ -31,7 +31,7 @@ struct Word {
 std::vector<Word> words_of(std::string_view text) {
     std::vector<Word> words;
     for (std::size_t start = 0; start < text.size();) {
-        const auto end = std::min(text.find_first_of(" -,/", start), text.size());
+        const auto end = std::min(text.find_first_of(" -,/()", start), text.size());
         if (end > start) words.push_back({start, end - start, fold(text.substr(start, end - start))});
         start = end + 1;
     }
@@ -43,38 +43,45 @@ void raise_letters(std::string& text, const Word& from, const Word& to) {
         if (text[i] >= 'a' && text[i] <= 'z') text[i] = static_cast<char>(text[i] - 'a' + 'A');
 }
 
-// "wheat flour" to "WHEAT flour", "soybeans" to "SOYBEANS"; false where the text has no word for the class.
-bool set_off(std::string& text, std::string_view allergen) {
-    const auto sought = words_of(allergen);
+bool set_off_word(std::string& text, std::string_view word) {
+    const auto sought = words_of(word);
     const auto words = words_of(text);
     bool found = false;
-    for (std::size_t i = 0; i + sought.size() <= words.size(); ++i) {
-        bool same = true;
-        for (std::size_t k = 0; k < sought.size(); ++k)
-            same = same && words[i + k].folded.compare(0, sought[k].folded.size(), sought[k].folded) == 0;
-        if (!same) continue;
+    for (std::size_t i = 0; !sought.empty() && i + sought.size() <= words.size(); ++i) {
+        if (!std::equal(sought.begin(), sought.end(), words.begin() + static_cast<std::ptrdiff_t>(i),
+                        [](const Word& a, const Word& b) { return a.folded == b.folded; }))
+            continue;
         raise_letters(text, words[i], words[i + sought.size() - 1]);
         found = true;
     }
     return found;
 }
 
-std::string in_capitals(std::string_view allergen) {
-    std::string text;
-    for (const auto& word : words_of(allergen)) text += (text.empty() ? "" : " ") + std::string(allergen.substr(word.start, word.size));
-    set_off(text, allergen);
+// "wheat flour" to "WHEAT flour", "soybeans" to "SOYBEANS"; false where the text has no word for the class. Whole words only: eggplant is
+// no egg.
+bool set_off(std::string& text, const Allergen& allergen) {
+    bool found = false;
+    for (const auto& word : allergen.words) found = set_off_word(text, word) || found;
+    return found;
+}
+
+std::string in_capitals(std::string text) {
+    const auto words = words_of(text);
+    if (!words.empty()) raise_letters(text, words.front(), words.back());
     return text;
 }
 
-std::string named(const Ingredient& ingredient, bool with_sulphites) {
+std::string named(const Ingredient& ingredient, bool with_sulphites, const Knowledge& knowledge) {
     auto allergens = ingredient.allergens;
-    if (with_sulphites && ingredient.sulphites && ingredient.sulphites->band.high > 0) allergens.emplace_back("sulphites");
+    if (with_sulphites && ingredient.sulphites && ingredient.sulphites->band.high > 0) allergens.emplace_back(sulphite_class);
     std::string name = common_name(ingredient);
     auto parts = ingredient.label;
-    for (const auto& allergen : allergens) {
+    for (const auto& id : allergens) {
+        const Allergen* known = knowledge.allergen(id);
+        const Allergen allergen = known ? *known : Allergen{id, id, {id}};
         bool said = set_off(name, allergen);
         for (auto& part : parts) said = set_off(part, allergen) || said;
-        if (!said) parts.push_back((ingredient.label.empty() ? "" : "contains ") + in_capitals(allergen));
+        if (!said) parts.push_back((ingredient.label.empty() ? "" : "contains ") + in_capitals(allergen.name));
     }
     return parts.empty() ? name : name + " (" + listed(parts) + ")";
 }
@@ -82,11 +89,14 @@ std::string named(const Ingredient& ingredient, bool with_sulphites) {
 }  // namespace
 
 std::string label_of(const Prediction& prediction, const Knowledge& knowledge) {
+    const bool sulphites = std::any_of(prediction.allergens.begin(), prediction.allergens.end(),
+                                       [](const AllergenText& a) { return a.sure && a.allergen == sulphite_class; });
     std::vector<Item> items;
+    // Only what reads alike to the last allergen is one ingredient.
     const auto add = [&](const Ingredient& ingredient, double grams) {
-        const std::string name = common_name(ingredient);
-        const auto same = std::find_if(items.begin(), items.end(), [&](const Item& item) { return item.name == name; });
-        if (same == items.end()) items.push_back({&ingredient, name, grams});
+        const std::string text = named(ingredient, sulphites, knowledge);
+        const auto same = std::find_if(items.begin(), items.end(), [&](const Item& item) { return item.text == text; });
+        if (same == items.end()) items.push_back({text, grams});
         else same->grams += grams;
     };
     const Ingredient* water = knowledge.ingredient("water");
@@ -97,10 +107,8 @@ std::string label_of(const Prediction& prediction, const Knowledge& knowledge) {
         if (soaked) add(*water, line->grams - line->weighed_g);
     }
     std::stable_sort(items.begin(), items.end(), [](const Item& a, const Item& b) { return a.grams > b.grams; });
-    const bool sulphites = std::any_of(prediction.allergens.begin(), prediction.allergens.end(),
-                                       [](const AllergenText& a) { return a.allergen == sulphite_class; });
     std::vector<std::string> names;
-    for (const auto& item : items) names.push_back(named(*item.ingredient, sulphites));
+    for (const auto& item : items) names.push_back(item.text);
     return listed(names);
 }
 

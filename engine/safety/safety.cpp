@@ -10,15 +10,17 @@
 namespace standin {
 
 void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge& knowledge, std::string_view rules) {
-    prediction.core_c = demanded_core(prediction, knowledge, rules).core_c;
+    prediction.overlay = knowledge.overlay();
+    prediction.core = demanded_core(prediction, knowledge, rules);
+    prediction.core_c = prediction.core.core_c;
     prediction.allergens = allergens_of(prediction, knowledge);
-    prediction.cautions = cautions_of(prediction, formula, knowledge, rules);
-    const auto promises = broken_promises(formula, knowledge);
-    prediction.cautions.insert(prediction.cautions.begin(), promises.begin(), promises.end());
-    if (const RuleSet* chosen = knowledge.rules(rules)) {
-        const auto caps = cap_cautions(prediction, knowledge, *chosen);
-        prediction.cautions.insert(prediction.cautions.end(), caps.begin(), caps.end());
-    }
+    prediction.cautions = cautions_of(prediction, formula.process, knowledge, rules);
+    auto special = broken_promises(formula, knowledge);
+    if (const RuleSet* chosen = knowledge.rules(rules))
+        for (auto& cap : cap_cautions(prediction, knowledge, *chosen)) special.push_back(std::move(cap));
+    // After the core, before everything else.
+    const auto first = prediction.cautions.begin() + (prediction.cautions.empty() ? 0 : 1);
+    prediction.cautions.insert(first, special.begin(), special.end());
     prediction.label = label_of(prediction, knowledge);
 }
 

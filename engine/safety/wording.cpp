@@ -1,5 +1,7 @@
 #include "safety/wording.hpp"
 
+#include <cmath>
+
 #include "standin/number_text.hpp"
 
 namespace standin {
@@ -14,6 +16,33 @@ bool has_words(std::string_view text, std::string_view words) {
 }
 
 std::string shown(double value) { return trimmed_text(value, 2); }
+
+std::string shown_hours(double hours) {
+    constexpr double hour = 60;
+    if (hours < 1 && hours > 0) return shown(std::round(hours * hour)) + " minutes";
+    return shown(hours < 10 ? hours : std::round(hours)) + (hours == 1 ? " hour" : " hours");
+}
+
+std::vector<const RuleSet*> sets_of(const Knowledge& knowledge, std::string_view rules) {
+    std::vector<const RuleSet*> sets;
+    if (const RuleSet* general = knowledge.rules("general")) sets.push_back(general);
+    if (const RuleSet* chosen = knowledge.rules(rules); chosen && rules != "general") sets.push_back(chosen);
+    return sets;
+}
+
+std::vector<std::string> names_of(const std::vector<std::string>& ids, const Knowledge& knowledge) {
+    std::vector<std::string> names;
+    for (const auto& id : ids) {
+        const Ingredient* ingredient = knowledge.ingredient(id);
+        names.push_back(ingredient ? ingredient->names.front() : id);
+    }
+    return names;
+}
+
+std::string allergen_name(const std::string& id, const Knowledge& knowledge) {
+    const Allergen* allergen = knowledge.allergen(id);
+    return allergen ? allergen->name : id;
+}
 
 std::vector<Present> present(const Prediction& prediction, const Knowledge& knowledge) {
     std::vector<Present> lines;

@@ -17,6 +17,16 @@ bool has_words(std::string_view text, std::string_view words);
 /// At most two decimals, none that are zero.
 std::string shown(double value);
 
+/// As people say it: "40 minutes", "120 hours".
+std::string shown_hours(double hours);
+
+/// The general rules, then the rule set `rules`, where it is another.
+std::vector<const RuleSet*> sets_of(const Knowledge& knowledge, std::string_view rules);
+
+/// The shown names of ingredients and allergens by their ids; an unknown id is its own name.
+std::vector<std::string> names_of(const std::vector<std::string>& ids, const Knowledge& knowledge);
+std::string allergen_name(const std::string& id, const Knowledge& knowledge);
+
 /// A line that is in the batch, with what it is made of.
 struct Present {
     const PredictedLine* line;

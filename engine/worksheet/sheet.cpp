@@ -5,11 +5,11 @@
 
 #include "evaluate/predict.hpp"
 #include "formula/line/process_text.hpp"
-#include "safety/cautions.hpp"
-#include "safety/core_temperature.hpp"
+#include "safety/conditions.hpp"
 #include "safety/safety.hpp"
 #include "safety/wording.hpp"
 #include "worksheet/buy.hpp"
+#include "worksheet/limits.hpp"
 #include "worksheet/makes.hpp"
 #include "worksheet/parts.hpp"
 #include "worksheet/scale.hpp"
@@ -43,18 +43,13 @@ void settle_order(Sheet& sheet, const Nominal& nominal) {
 
 void settle_core(Sheet& sheet, const Knowledge& knowledge, std::string_view rules) {
     const auto demanded = demanded_core(sheet.prediction, knowledge, rules);
-    sheet.core_c = std::max(demanded.core_c, sheet.formula.process.core_c.value_or(0));
+    const auto said = core_said(sheet.formula.process);
+    sheet.core_c = std::max(demanded.core_c, said.value_or(0));
+    sheet.core_says = shown_core({sheet.core_c, demanded.hold_s});
     if (demanded.rule) sheet.core_rule = demanded.rule->text + " [" + demanded.rule->source + "]";
-    if (sheet.formula.process.core_c && *sheet.formula.process.core_c < demanded.core_c)
-        sheet.notes.push_back("The formula stops at a core of " + shown_temperature(*sheet.formula.process.core_c) + "; the sheet says " +
-                              shown_temperature(sheet.core_c) + ", as the rule does.");
-}
-
-void warn_of_the_rest(Sheet& sheet, const Knowledge& knowledge) {
-    const double longest = knowledge.parameter("bench.rest.longest").mid;
-    if (rests_beyond(sheet.formula.process, longest))
-        sheet.notes.push_back("The formula rests it " + shown(*sheet.formula.process.rest_h) + " hours; the sheet says " + shown(longest) +
-                              ", the longest that raw sausage keeps cold. What is not cooked by then is frozen.");
+    if (said && *said < demanded.core_c)
+        sheet.notes.push_back("The formula stops at a core of " + shown_temperature(*said) + "; the sheet says " + sheet.core_says +
+                              ", as the rule does.");
 }
 
 // Frozen leaves are wet: thawed and wrung out by most, and a formula that means that says so.
@@ -158,7 +153,7 @@ Result<Sheet> sheet_of(const CheckedFormula& checked, const SheetRequest& reques
     sheet.steps = preparing_steps(sheet, knowledge);
     std::erase_if(sheet.steps, [](const SheetStep& s) { return s.parts.empty(); });
     for (auto& step : making_steps(sheet, knowledge)) sheet.steps.push_back(std::move(step));
-    warn_of_the_rest(sheet, knowledge);
+    keep_to_rules(sheet, knowledge, rules);
     warn_of_frozen_leaves(sheet, knowledge);
     warn_of_the_scale(sheet);
     warn_of_the_casing(sheet, knowledge);

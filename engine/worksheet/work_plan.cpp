@@ -1,7 +1,6 @@
 #include <algorithm>
 
-#include "safety/cautions.hpp"
-#include "safety/wording.hpp"
+#include "safety/core_temperature.hpp"
 #include "worksheet/steps.hpp"
 
 namespace standin {
@@ -81,13 +80,7 @@ SheetStep resting(const Sheet& sheet, const Knowledge& knowledge) {
     SheetStep s = plain_step("rest", "rest cold", "Covered, shallow, in the coldest part of the refrigerator.",
                              "Salt evens out and the bind sets; the green fades a little with every day.");
     constexpr double minutes_an_hour = 60;
-    double hours = process_value(sheet.formula.process.rest_h, "process.rest_h", knowledge, s);
-    const double longest = knowledge.parameter("bench.rest.longest").mid;
-    if (rests_beyond(sheet.formula.process, longest)) {
-        s.how = "The formula says " + shown(hours) + " hours; raw it does not keep that long: cook it by then, or freeze it. " + s.how;
-        hours = longest;
-    }
-    s.minutes = minutes_an_hour * hours;
+    s.minutes = minutes_an_hour * process_value(sheet.formula.process.rest_h, "process.rest_h", knowledge, s);
     s.temperature_c = process_value(sheet.formula.process.rest_at_c, "process.rest_at_c", knowledge, s);
     s.temperature = TemperatureIs::at_most;
     s.grams_in = s.grams_out = sheet.makes.batch_g;
@@ -123,6 +116,7 @@ SheetStep cooking(const Sheet& sheet, const Knowledge& knowledge) {
     s.grams_in = sheet.makes.batch_g;
     s.grams_out = sheet.makes.cooked_g.mid;
     s.around_c = around;
+    if (sheet.prediction.core.hold_s > 0) s.how += " It is done at " + sheet.core_says + ".";
     return s;
 }
 

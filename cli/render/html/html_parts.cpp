@@ -16,6 +16,7 @@ Markup wide(const Markup& table) { return el("div", {{"class", "wide"}, {"tabind
 
 Markup declared(const AllergenText& a) {
     std::string words;
+    if (!a.sure) return el("strong", "Check the packet for " + a.allergen) + Markup(": often in " + listed(a.from) + ".");
     for (const auto& [text, codes] : declarations(a)) words += (words.empty() ? "Declare as: " : "; ") + text + " (" + codes + ")";
     return el("strong", a.allergen) + Markup(", from " + listed(a.from) + (words.empty() ? "." : ". " + words + "."));
 }

@@ -91,6 +91,7 @@ Json variant_json(const Variant& v, const Engine& engine) {
             {"colour_difference", {{"rested", json_of(v.colour_rested)}, {"cooked", json_of(v.colour_cooked)}}},
             {"wants", array_of(v.wants, [](const WantResult& w) { return want_json(w); })},
             {"new_allergens", v.new_allergens},
+            {"new_cautions", json_of(v.new_cautions)},
             {"gives_back", v.gives_back},
             {"cautions", json_of(v.prediction.cautions)}};
 }
@@ -110,6 +111,8 @@ std::string swaps_json(const SwapsAnswer& a, const Engine& engine) {
                     {"allergens", json_of(a.allergens)},
                     {"cautions", json_of(a.cautions)},
                     {"core_c", num(a.core_c)},
+                    {"on_page", json_of(a.on_page)},
+                    {"knowledge", a.overlay},
                     {"read_as", a.read_as}});
 }
 
@@ -139,7 +142,8 @@ std::string adapt_json(const AdaptAnswer& a, const Engine& engine) {
                                     {"meat_after_g", num(a.scaled->meat_after_g)},
                                     {"says", a.scaled->says}}
                              : Json(nullptr)},
-         {"cautions", json_of(a.base.cautions)}});
+         {"cautions", json_of(a.base.cautions)},
+         {"on_page", json_of(a.on_page)}});
 }
 
 }  // namespace standin::cli

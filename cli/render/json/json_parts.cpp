@@ -15,14 +15,22 @@ Json num(double value) {
 Json json_of(const Band& band) { return {{"low", num(band.low)}, {"mid", num(band.mid)}, {"high", num(band.high)}}; }
 
 Json json_of(const std::vector<CautionText>& cautions) {
-    return array_of(cautions, [](const CautionText& c) { return Json{{"id", c.id}, {"text", c.text}, {"source", c.source}}; });
+    return array_of(cautions, [](const CautionText& c) {
+        return Json{{"id", c.id}, {"text", c.text}, {"source", c.source}, {"foods", c.foods}};
+    });
 }
 
 Json json_of(const std::vector<AllergenText>& allergens) {
     return array_of(allergens, [](const AllergenText& a) {
         const Json declare = array_of(a.declare, [](const auto& d) { return Json{{"code", d.first}, {"words", d.second}}; });
-        return Json{{"allergen", a.allergen}, {"from", a.from}, {"declare", declare}};
+        return Json{{"allergen", a.allergen}, {"from", a.from}, {"declare", declare}, {"sure", a.sure}};
     });
+}
+
+Json json_of(const CoreAsked& core) { return {{"core_c", num(core.core_c)}, {"hold_s", num(core.hold_s)}}; }
+
+Json json_of(const PageSafety& safety) {
+    return {{"allergens", json_of(safety.allergens)}, {"cautions", json_of(safety.cautions)}, {"core", json_of(safety.core)}};
 }
 
 Json json_of(const std::vector<Role>& roles) {

@@ -14,6 +14,8 @@ using Json = nlohmann::ordered_json;
 Json num(double value);
 Json json_of(const Band& band);
 Json json_of(const std::vector<CautionText>& cautions);
+Json json_of(const CoreAsked& core);
+Json json_of(const PageSafety& safety);
 Json json_of(const std::vector<AllergenText>& allergens);
 Json json_of(const std::vector<Role>& roles);
 Json json_of(const Prediction& prediction);

@@ -62,6 +62,8 @@ Json json_of(const Prediction& p) {
               {"fat", from(p.fat_from, p)}}},
             {"allergens", json_of(p.allergens)},
             {"cautions", json_of(p.cautions)},
+            {"core", json_of(p.core)},
+            {"knowledge", p.overlay},
             {"label", p.label},
             {"read_as", p.read_as},
             {"notes", p.notes}};
@@ -70,7 +72,8 @@ Json json_of(const Prediction& p) {
 std::string predict_json(const Prediction& prediction, Form form) { return printed(json_of(prediction), form); }
 
 std::string compare_json(const CompareAnswer& answer) {
-    return printed({{"formulas", array_of(answer.formulas, [](const Prediction& p) { return json_of(p); })},
+    return printed({{"on_page", json_of(answer.on_page)},
+                    {"formulas", array_of(answer.formulas, [](const Prediction& p) { return json_of(p); })},
                     {"from_first", array_of(answer.from_first, [](const Comparison& c) {
                          return Json{{"differences", json_of(c.differences)},
                                      {"colour_difference", {{"rested", json_of(c.colour_rested)}, {"cooked", json_of(c.colour_cooked)}}}};

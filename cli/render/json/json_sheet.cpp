@@ -90,21 +90,22 @@ Json makes_json(const SheetYield& y) {
 std::string sheet_json(const Sheet& s) {
     Json steps = Json::array();
     for (const auto& step : s.steps) steps.push_back(step_json(step, steps.size() + 1, s));
-    return printed({{"title", s.prediction.title},
-                    {"scaled", s.scaled},
-                    {"factor", num(s.factor)},
-                    {"batch_g", num(s.prediction.batch_g)},
-                    {"meat_g", num(s.prediction.meat_g)},
-                    {"cook_to", {{"core_c", num(s.core_c)}, {"rule", s.core_rule}}},
-                    {"makes", makes_json(s.makes)},
-                    {"weights", array_of(s.weights, [&](const SheetWeight& w) { return weight_json(w, s); })},
-                    {"steps", steps},
-                    {"buy", array_of(s.buy, [](const Purchase& p) { return purchase_json(p); })},
-                    {"notes", s.notes},
-                    {"allergens", json_of(s.prediction.allergens)},
-                    {"cautions", json_of(s.prediction.cautions)},
-                    {"label", s.prediction.label},
-                    {"prediction", json_of(s.prediction)}});
+    return printed(
+        {{"title", s.prediction.title},
+         {"scaled", s.scaled},
+         {"factor", num(s.factor)},
+         {"batch_g", num(s.prediction.batch_g)},
+         {"meat_g", num(s.prediction.meat_g)},
+         {"cook_to", {{"core_c", num(s.core_c)}, {"hold_s", num(s.prediction.core.hold_s)}, {"says", s.core_says}, {"rule", s.core_rule}}},
+         {"makes", makes_json(s.makes)},
+         {"weights", array_of(s.weights, [&](const SheetWeight& w) { return weight_json(w, s); })},
+         {"steps", steps},
+         {"buy", array_of(s.buy, [](const Purchase& p) { return purchase_json(p); })},
+         {"notes", s.notes},
+         {"allergens", json_of(s.prediction.allergens)},
+         {"cautions", json_of(s.prediction.cautions)},
+         {"label", s.prediction.label},
+         {"prediction", json_of(s.prediction)}});
 }
 
 }  // namespace standin::cli

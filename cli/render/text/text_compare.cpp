@@ -86,7 +86,8 @@ std::string compare_text(const CompareAnswer& answer, const Detail& detail, cons
     page += read_as_part(read_as, look) + heading("Allergens", look);
     for (std::size_t i = 0; i < predictions.size(); ++i) {
         std::vector<std::string> names;
-        for (const auto& a : predictions[i].allergens) names.push_back(a.allergen + " (" + listed(a.from) + ")");
+        for (const auto& a : predictions[i].allergens)
+            names.push_back((a.sure ? "" : "perhaps ") + a.allergen + " (" + listed(a.from) + ")");
         page += bullet(letter(i) + ": " + (names.empty() ? "none of the listed ones" : listed(names)), look);
     }
     return page + cautions_part(shared_cautions(predictions), look);

@@ -72,7 +72,8 @@ std::string allergens_part(const std::vector<AllergenText>& allergens, const Loo
     if (allergens.empty()) return out + paragraph("None of the listed ones comes with these ingredients.", look);
     for (const auto& a : allergens) {
         const auto words = declarations(a);
-        std::string line = a.allergen + ", from " + listed(a.from);
+        std::string line =
+            a.sure ? a.allergen + ", from " + listed(a.from) : "check the packet of " + listed(a.from) + " for " + a.allergen;
         for (const auto& [text, codes] : words)
             line += (&text == &words.front().first ? ". Declare as: " : "; ") + text + " (" + codes + ")";
         out += bullet(line, look);

@@ -12,11 +12,11 @@ constexpr const char* box = "[ ]";
 
 std::string in_short(const Sheet& s, Units units, const Look& look) {
     std::vector<std::string> allergens;
-    for (const auto& a : s.prediction.allergens) allergens.push_back(a.allergen);
+    for (const auto& a : s.prediction.allergens) allergens.push_back(a.sure ? a.allergen : "perhaps " + a.allergen + " (check the packet)");
     std::string out = look.bold(wrap(s.prediction.title, look.width)) + "\n";
     out += paragraph("Makes " + pieces(s.makes, units) + ". The batch is " + about(s.makes.batch_g, units) + ", scaled " + s.scaled + ".",
                      look, 0);
-    out += look.bold("Cook to " + core(s.core_c) + " in the middle. Keep cold.") + "\n";
+    out += paragraph(look.bold("Cook the middle to " + s.core_says + ". Keep cold."), look, 0);
     return out + paragraph("Allergens: " + (allergens.empty() ? "none of the listed ones" : listed(allergens)) + ".", look, 0);
 }
 

@@ -65,6 +65,8 @@ struct SwapsAnswer {
     std::vector<CautionText> cautions;
     double core_c = 0;                 ///< what the middle of it must reach
     std::vector<std::string> read_as;  ///< what the reader of the formula took upon itself
+    PageSafety on_page;                ///< over the formula and every stand-in shown
+    std::string overlay;               ///< the folder laid over the built-in knowledge; empty: none
 };
 
 /// What a word of `--without` took in.
@@ -147,7 +149,8 @@ struct Variant {
     Band colour_rested, colour_cooked;  ///< CIEDE2000 from the base
     std::vector<WantResult> wants;
     std::vector<std::string> new_allergens;
-    std::vector<std::string> gives_back;  ///< what brings back something the wants cost
+    std::vector<CautionText> new_cautions;  ///< that the base does not call for, or not so far
+    std::vector<std::string> gives_back;    ///< what brings back something the wants cost
 };
 
 struct AdaptAnswer {
@@ -159,6 +162,7 @@ struct AdaptAnswer {
     std::vector<std::string> conflict;    ///< the smallest set of demands that cannot all be met, when none can
     std::vector<std::string> would_give;  ///< what would resolve it
     std::vector<std::string> reach;       ///< then: how near each want can be come to, alone and beside the rest
+    PageSafety on_page;                   ///< over the base and every variant shown
     std::vector<Presumption> presumed;    ///< what matters first
     std::vector<Excluded> excluded;       ///< what each word of `without` took in
     std::optional<Scaled> scaled;         ///< then `base` and all weights are of the formula as scaled
@@ -172,6 +176,7 @@ struct Comparison {
 
 struct CompareAnswer {
     std::vector<Prediction> formulas;
+    PageSafety on_page;                  ///< over all of them
     std::vector<Comparison> from_first;  ///< one a formula after the first: that one less the first
 };
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <compare>
 #include <optional>
 #include <string>
 #include <utility>
@@ -55,6 +56,8 @@ struct Contribution {
 
 struct CautionText {
     std::string id, text, source;
+    std::vector<std::string> foods{};  ///< ids of the ingredients that call for it; empty: the batch as a whole
+    std::string degree{};              ///< how far it goes, where the same caution can be worse: "over", "73.9 C"
 };
 
 /// An allergen with the ingredients that bring it and the codes that want it declared, each in its own words.
@@ -62,6 +65,22 @@ struct AllergenText {
     std::string allergen;
     std::vector<std::string> from;
     std::vector<std::pair<std::string, std::string>> declare;  ///< code, words
+    bool sure = true;                                          ///< false: a bought one often holds it, and the packet decides
+};
+
+/// How hot the middle must get, and how long it must stay there.
+struct CoreAsked {
+    double core_c = 0;
+    double hold_s = 0;  ///< 0: reaching it is enough
+
+    friend auto operator<=>(const CoreAsked&, const CoreAsked&) = default;
+};
+
+/// What must be minded over several batches at once: all their allergens and cautions, the most demanding core.
+struct PageSafety {
+    std::vector<AllergenText> allergens;
+    std::vector<CautionText> cautions;
+    CoreAsked core;
 };
 
 struct Prediction {
@@ -78,8 +97,11 @@ struct Prediction {
     std::optional<CookLethality> lethality;  ///< absent where no published table fits the meat
     std::vector<std::string> aroma;          ///< leading notes
     std::vector<Contribution> green_from, heat_from, acid_from, salt_from, fat_from;
-    std::vector<AllergenText> allergens;
+    std::vector<AllergenText> allergens;  ///< those that a bought food often holds come last, not sure
     std::vector<CautionText> cautions;
+    CoreAsked core;
+    std::optional<double> warming_h;   ///< of the core between the temperatures at which toxins form; absent: not known
+    std::string overlay;               ///< the folder laid over the built-in knowledge; empty: none
     std::string label;                 ///< draft ingredient list
     std::vector<std::string> notes;    ///< where a model was stretched beyond its validity
     std::vector<std::string> read_as;  ///< what the reader of the formula took upon itself

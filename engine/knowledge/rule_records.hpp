@@ -1,0 +1,134 @@
+// Law and guidance as values: what the rule sets say, read and understood once.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/band.hpp"
+#include "knowledge/vocabulary.hpp"
+#include "standin/property.hpp"
+
+namespace standin {
+
+/// A number with its 5th and 95th percentile, its unit and the id of its source (perhaps with "#row").
+struct Quantity {
+    Band band;
+    std::string unit;
+    std::string source;
+};
+
+/// An allergen of the list. Its words are those that, standing in a name, say it.
+struct Allergen {
+    std::string id, name;
+    std::vector<std::string> words;
+};
+
+// When a caution or a rule of the making holds. The words they are written with stand in knowledge/README.md.
+struct IngredientBears {
+    std::string word;  // among the cautions of an ingredient
+    friend bool operator==(const IngredientBears&, const IngredientBears&) = default;
+};
+struct AllergenInside {
+    std::string allergen;
+    friend bool operator==(const AllergenInside&, const AllergenInside&) = default;
+};
+struct RoleInside {
+    Role role = Role::green;  // the main one of a line
+    friend bool operator==(const RoleInside&, const RoleInside&) = default;
+};
+struct SpeciesInside {
+    std::string word;  // a species, or a group of them that a rule set names
+    friend bool operator==(const SpeciesInside&, const SpeciesInside&) = default;
+};
+struct PropertyBeyond {
+    Property property = Property::ph;
+    bool below = false;
+    double limit = 0;  // at the middle of the band
+    friend bool operator==(const PropertyBeyond&, const PropertyBeyond&) = default;
+};
+struct ProcessBeyond {
+    ProcessField field = ProcessField::rest;
+    bool below = false;
+    double limit = 0;
+    friend bool operator==(const ProcessBeyond&, const ProcessBeyond&) = default;
+};
+struct CoreBelowRule {
+    friend bool operator==(CoreBelowRule, CoreBelowRule) = default;
+};
+// an ingredient that often holds an allergen of its own accord
+struct PacketMayHold {
+    friend bool operator==(PacketMayHold, PacketMayHold) = default;
+};
+// more of an ingredient than its most in a kilo
+struct OverMostInAKilo {
+    friend bool operator==(OverMostInAKilo, OverMostInAKilo) = default;
+};
+// the core stays longer where toxins form than the rule for warming allows
+struct WarmsTooSlowly {
+    friend bool operator==(WarmsTooSlowly, WarmsTooSlowly) = default;
+};
+using When = std::variant<IngredientBears, AllergenInside, RoleInside, SpeciesInside, PropertyBeyond, ProcessBeyond, CoreBelowRule,
+                          PacketMayHold, OverMostInAKilo, WarmsTooSlowly>;
+
+/// Said when any of the conditions holds; without one, of every batch.
+struct Caution {
+    std::string id, text, source;
+    std::vector<When> when;
+};
+
+/// The furthest that the making may go: the bench sheet keeps to it, and a formula that goes beyond is cautioned.
+struct MakingRule {
+    std::string id, text, source;
+    ProcessField field = ProcessField::rest;
+    double most = 0;
+    std::vector<When> when;
+};
+
+struct AllergenRule {
+    std::string allergen, declare, source;
+    std::optional<double> from_mg_kg, over_mg_kg;  // declared from this on, or above it; neither: always
+};
+
+struct CapRule {
+    std::string id, text, clause, source;
+    CapProperty property = CapProperty::fat_pct;
+    std::vector<std::string> names;  // product names the cap belongs to; empty: any fresh sausage
+    double limit = 0;
+    bool at_least = false;
+};
+
+struct CookRule {
+    std::vector<Species> species;
+    double core_c = 0;
+    double hold_s = 0;  // to be kept there; 0: reaching it is enough
+    std::string text, source;
+};
+
+/// Animals that rules speak of by one word.
+struct SpeciesGroup {
+    std::string word;
+    std::vector<Species> species;
+};
+
+/// How much fat the word meat covers, for meat of these species alone; without species: for any other.
+struct MeatWord {
+    std::vector<Species> species;
+    double most_fat_pct = 0;
+    std::string source;
+};
+
+struct RuleSet {
+    std::string code, title, edition;
+    std::vector<AllergenRule> allergens;
+    std::vector<CapRule> caps;
+    std::vector<CookRule> cooking;
+    std::vector<MakingRule> making;
+    std::vector<Caution> cautions;
+    std::vector<SpeciesGroup> groups;
+    std::vector<MeatWord> meat_word;         // empty: all meat counts as meat, fat and all
+    std::optional<Quantity> wine_sulphites;  // the most that wine may hold by this law
+};
+
+}  // namespace standin

@@ -1,0 +1,184 @@
+#include "safety/conditions.hpp"
+
+#include <algorithm>
+
+namespace standin {
+namespace {
+
+bool has(const std::vector<std::string>& all, std::string_view one) { return std::find(all.begin(), all.end(), one) != all.end(); }
+
+// Each food once, with what `say` tells of it; an empty telling leaves it out.
+template <class Say>
+std::optional<Holding> by_food(const Facts& facts, Say say) {
+    Holding holding;
+    for (const auto& [line, ingredient] : facts.lines) {
+        if (has(holding.foods, ingredient->id)) continue;
+        const std::string said = say(*ingredient);
+        if (said.empty()) continue;
+        holding.foods.push_back(ingredient->id);
+        holding.foods_said.push_back(said);
+    }
+    return holding.foods.empty() ? std::nullopt : std::optional(std::move(holding));
+}
+
+std::string name_if(bool concerned, const Ingredient& ingredient) { return concerned ? ingredient.names.front() : std::string{}; }
+
+bool in_group(Species species, const std::string& word, const Knowledge& knowledge) {
+    if (spelling(species) == word) return true;
+    for (const auto& rules : knowledge.records().rules)
+        for (const auto& group : rules.groups)
+            if (group.word == word && std::find(group.species.begin(), group.species.end(), species) != group.species.end()) return true;
+    return false;
+}
+
+double grams_in_a_kilo(const Ingredient& ingredient, const Facts& facts) {
+    double grams = 0, batch = 0;
+    for (const auto& [line, other] : facts.lines) {
+        batch += line->grams;
+        if (other == &ingredient) grams += line->weighed_g;
+    }
+    return batch > 0 ? 1000 * grams / batch : 0;
+}
+
+bool put(std::string& text, std::string_view word, const std::string& value) {
+    bool found = false;
+    for (auto at = text.find(word); at != std::string::npos; at = text.find(word, at + value.size())) {
+        text.replace(at, word.size(), value);
+        found = true;
+    }
+    return found;
+}
+
+class Judge {
+public:
+    explicit Judge(const Facts& facts) : facts_(facts) {}
+
+    std::optional<Holding> operator()(const IngredientBears& when) const {
+        return by_food(facts_, [&](const Ingredient& i) { return name_if(has(i.cautions, when.word), i); });
+    }
+    std::optional<Holding> operator()(const AllergenInside& when) const {
+        const auto& all = facts_.prediction.allergens;
+        const auto found =
+            std::find_if(all.begin(), all.end(), [&](const AllergenText& a) { return a.sure && a.allergen == when.allergen; });
+        return found == all.end() ? std::nullopt : std::optional(Holding{{}, found->from});
+    }
+    std::optional<Holding> operator()(const RoleInside& when) const {
+        return by_food(facts_, [&](const Ingredient& i) { return name_if(!i.roles.empty() && i.roles.front() == when.role, i); });
+    }
+    std::optional<Holding> operator()(const SpeciesInside& when) const {
+        return by_food(facts_,
+                       [&](const Ingredient& i) { return name_if(i.meat && in_group(i.meat->species, when.word, facts_.knowledge), i); });
+    }
+    std::optional<Holding> operator()(const PropertyBeyond& when) const {
+        if (when.property == Property::salt_pct_of_meat && facts_.prediction.meat_g <= 0) return std::nullopt;
+        const double value = facts_.prediction.nominal[when.property];
+        if (when.below ? value >= when.limit : value <= when.limit) return std::nullopt;
+        return Holding{{}, {}, {}, value, when.limit, Threshold{when.property, when.below, when.below ? -when.limit : when.limit}};
+    }
+    std::optional<Holding> operator()(const ProcessBeyond& when) const { return stated(when, facts_.process, facts_.knowledge); }
+    std::optional<Holding> operator()(CoreBelowRule) const {
+        const auto core = core_said(facts_.process);
+        if (!core || *core >= facts_.core.core_c) return std::nullopt;
+        const bool read = facts_.process.core_curve.size() > 1 && (!facts_.process.core_c || *core < *facts_.process.core_c);
+        return Holding{
+            {}, {}, (read ? "Here the core readings end at " : "Here: ") + shown(*core) + " C instead of " + shown_core(facts_.core) + "."};
+    }
+    std::optional<Holding> operator()(PacketMayHold) const {
+        return by_food(facts_, [&](const Ingredient& i) {
+            std::vector<std::string> names;
+            for (const auto& allergen : i.may_hold) names.push_back(allergen_name(allergen, facts_.knowledge));
+            return names.empty() ? std::string{} : i.names.front() + " (" + listed(names) + ")";
+        });
+    }
+    std::optional<Holding> operator()(OverMostInAKilo) const {
+        constexpr double rounding = 1e-9;
+        return by_food(facts_, [&](const Ingredient& i) {
+            if (!i.most_g_per_kg) return std::string{};
+            const double most = i.most_g_per_kg->band.mid, grams = grams_in_a_kilo(i, facts_);
+            if (grams <= most * (1 + rounding)) return std::string{};
+            return i.names.front() + " (" + shown(grams) + " g in a kilo of batch, at most " + shown(most) + " g)";
+        });
+    }
+    std::optional<Holding> operator()(WarmsTooSlowly) const {
+        const auto& hours = facts_.prediction.warming_h;
+        const double most = facts_.knowledge.parameter("lethality.warming.hours").mid;
+        if (!hours || *hours <= most) return std::nullopt;
+        return Holding{{}, {}, "Here: about " + shown_hours(*hours) + ".", *hours, most};
+    }
+
+private:
+    const Facts& facts_;
+};
+
+}  // namespace
+
+std::string filled(std::string text, const Holding& holding) {
+    if (holding.value) put(text, "{value}", shown(*holding.value));
+    if (holding.limit) put(text, "{limit}", shown(*holding.limit));
+    const std::string foods = listed(holding.foods_said);
+    const bool placed = put(text, "{foods}", foods);
+    if (!placed && !foods.empty()) text += " Here: " + foods + ".";
+    if (!holding.here.empty()) text += " " + holding.here;
+    return text;
+}
+
+Facts facts_of(const Prediction& prediction, const Process& process, const Knowledge& knowledge, std::string_view rules) {
+    return {prediction,
+            process,
+            knowledge,
+            present(prediction, knowledge),
+            species_of(prediction, knowledge),
+            demanded_core(prediction, knowledge, rules)};
+}
+
+std::optional<double> core_said(const Process& process) {
+    std::optional<double> core = process.core_c;
+    if (process.core_curve.size() < 2) return core;
+    double hottest = process.core_curve.front().celsius;
+    for (const auto& reading : process.core_curve) hottest = std::max(hottest, reading.celsius);
+    return core ? std::min(*core, hottest) : hottest;
+}
+
+std::optional<double> said_of(ProcessField field, const Process& process, const Knowledge& knowledge) {
+    const bool frozen = process.rest_at_c && *process.rest_at_c <= knowledge.parameter("bench.rest.frozen").mid;
+    switch (field) {
+        case ProcessField::plate:
+            return process.plate_mm;
+        case ProcessField::mixing:
+            return process.mixing_min;
+        case ProcessField::mixed_at:
+            return process.mixed_at_c;
+        case ProcessField::rest:
+            return frozen ? std::nullopt : process.rest_h;
+        case ProcessField::rest_at:
+            return process.rest_at_c;
+        case ProcessField::core:
+            return core_said(process);
+    }
+    return std::nullopt;
+}
+
+std::string shown_field(ProcessField field, double value) {
+    switch (field) {
+        case ProcessField::plate:
+            return shown(value) + " mm";
+        case ProcessField::mixing:
+            return shown(value) + " minutes";
+        case ProcessField::rest:
+            return shown_hours(value);
+        default:
+            return shown(value) + " C";
+    }
+}
+
+std::optional<Holding> stated(const When& when, const Process& process, const Knowledge& knowledge) {
+    const auto* beyond = std::get_if<ProcessBeyond>(&when);
+    if (!beyond) return std::nullopt;
+    const auto value = said_of(beyond->field, process, knowledge);
+    if (!value || (beyond->below ? *value >= beyond->limit : *value <= beyond->limit)) return std::nullopt;
+    return Holding{{}, {}, "Here: " + shown_field(beyond->field, *value) + ".", *value, beyond->limit};
+}
+
+std::optional<Holding> holds(const When& when, const Facts& facts) { return std::visit(Judge(facts), when); }
+
+}  // namespace standin
