@@ -114,7 +114,7 @@ TEST_CASE("meat in the sense of the label law leaves out offal and fat beyond it
     add("liver", 4, Species::pork, {"offal"});
     const Knowledge own(std::move(records));
     const auto legal = [&](const std::vector<std::pair<std::string, double>>& lines) {
-        return legal_meat_pct(counted(mixture(lines, "", own), own));
+        return legal_meat_pct(counted(mixture(lines, "", own), own), knowledge().rules("eu")->meat_word);
     };
     CHECK(legal({{"belly", 100}}) == Approx(71.43).epsilon(1e-3));
     CHECK(legal({{"shoulder", 100}}) == Approx(100));
@@ -132,7 +132,7 @@ TEST_CASE("every property that a cap names is measured") {
                                    cap.names.empty() ? "sausage" : cap.names.front());
             foretell(p, Property::fat_pct, {90, 90, 90}), foretell(p, Property::salt_pct, {90, 90, 90});
             if (cap.at_least) p = mixture({{"spinach", 100}}, cap.names.front()), foretell(p, Property::salt_pct, {0, 0, 0});
-            const bool no_phosphate_known = cap.property == "phosphate_pct";
+            const bool no_phosphate_known = cap.property == CapProperty::phosphate_pct;
             CHECK((said(cap_cautions(p, knowledge(), rules), cap.id) != nullptr) == !no_phosphate_known);
         }
 }

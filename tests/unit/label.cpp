@@ -78,3 +78,51 @@ TEST_CASE("sulphites are named once there is enough to declare") {
     CHECK(label({{"pork-shoulder", 980}, {"white-wine", 20}}) == "pork shoulder, white wine");
     CHECK(label({{"pork-shoulder", 900}, {"white-wine", 100}}) == "pork shoulder, white wine (SULPHITES)");
 }
+
+TEST_CASE("salt with an allergen in it keeps its name beside plain salt") {
+    CHECK(label({{"pork-shoulder", 900}, {"table-salt", 14}, {"celery-salt", 4}}) == "pork shoulder, salt, CELERY salt");
+    CHECK(label({{"pork-shoulder", 900}, {"celery-salt", 4}, {"kosher-salt", 14}, {"sea-salt", 2}}) == "pork shoulder, salt, CELERY salt");
+}
+
+// Every food that bears an allergen, alone and beside every other food that reads alike.
+TEST_CASE("the ingredient list holds every allergen of the list, in capitals") {
+    const auto in_capitals = [](const std::string& text, const std::string& id) {
+        for (auto word : knowledge().allergen(id)->words) {
+            for (auto& c : word) c = static_cast<char>(c >= 'a' && c <= 'z' ? c - 'a' + 'A' : c);
+            if (text.find(word) != std::string::npos) return true;
+            for (auto& c : word) c = c == ' ' ? '-' : c;
+            if (text.find(word) != std::string::npos) return true;
+        }
+        return false;
+    };
+    const auto complete = [&](const std::vector<std::pair<std::string, double>>& lines) {
+        Prediction p = mixture(lines);
+        p.allergens = allergens_of(p, knowledge());
+        const std::string text = label_of(p, knowledge());
+        for (const auto& allergen : p.allergens) {
+            if (!allergen.sure) continue;
+            INFO(allergen.allergen << " in: " << text);
+            CHECK(in_capitals(text, allergen.allergen));
+        }
+    };
+    for (const auto& one : knowledge().records().ingredients) {
+        if (one.allergens.empty() && !one.sulphites) continue;
+        complete({{"pork-shoulder", 900}, {one.id, 60}});
+        for (const auto& kin : knowledge().records().ingredients)
+            if (kin.id != one.id && kin.family == one.family) complete({{"pork-shoulder", 900}, {one.id, 60}, {kin.id, 70}});
+    }
+}
+
+TEST_CASE("a word that only begins like an allergen does not say it") {
+    Records records;
+    Ingredient i;
+    i.id = "spread";
+    i.names = {"eggplant and oatcake spread"};
+    i.allergens = {"egg"};
+    records.ingredients.push_back(i);
+    records.allergens = knowledge().records().allergens;
+    const Knowledge own(std::move(records));
+    Prediction p = mixture({{"spread", 100}}, "", own);
+    p.allergens = allergens_of(p, own);
+    CHECK(label_of(p, own) == "eggplant and oatcake spread (contains EGG)");
+}
