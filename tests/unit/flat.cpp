@@ -67,6 +67,14 @@ TEST_CASE("every field goes there and back") {
     r.preparations = {p};
     WantRecord w{"w", "", "s", {{"bind", true, 1.5, 2.0, std::nullopt}}, {"other"}};
     r.wants = {w};
+    r.allergens = {{"egg", "egg", {"egg", "eggs"}}};
+    RuleSet rules;
+    rules.code = "x";
+    rules.cautions = {{"c", "t", "s", {IngredientBears{"w"}, PropertyBeyond{Property::ph, true, 5.5}, CoreBelowRule{}, WarmsTooSlowly{}}}};
+    rules.making = {{"m", "t", "s", ProcessField::rest_at, 4.4, {SpeciesInside{"poultry"}}}};
+    rules.meat_word = {{{Species::pork}, 30, "s"}};
+    rules.wine_sulphites = Quantity{{350, 350, 350}, "mg/kg", "s"};
+    r.rules = {rules};
 
     const FlatKnowledge flat = flatten(r);
     const Records back = unflatten(flat.numbers.data(), flat.numbers.size(), flat.text);
@@ -103,6 +111,12 @@ TEST_CASE("every field goes there and back") {
     CHECK(back.wants.front().moves.front().times);
     CHECK(*back.wants.front().moves.front().least == 2);
     CHECK_FALSE(back.wants.front().moves.front().most);
+    CHECK(back.allergens.front().words == r.allergens.front().words);
+    CHECK(back.rules.front().cautions.front().when == rules.cautions.front().when);
+    CHECK(back.rules.front().making.front().when == rules.making.front().when);
+    CHECK(back.rules.front().making.front().most == 4.4);
+    CHECK(back.rules.front().meat_word.front().most_fat_pct == 30);
+    CHECK(back.rules.front().wine_sulphites->band.mid == 350);
     CHECK(back.wants.front().also == std::vector<std::string>{"other"});
 }
 

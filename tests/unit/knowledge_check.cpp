@@ -192,7 +192,7 @@ TEST_CASE("allergens and cautions that no rule set knows") {
 
 TEST_CASE("what a bought food may hold is an allergen of the list, and not one it always holds") {
     check_found(
-        "ingredient spinach", "no rule set lists the allergen \"selery\"", [](Records& r) { spinach(r).may_hold = {"selery"}; }, true,
+        "ingredient spinach", "\"selery\" is not in the list of allergens", [](Records& r) { spinach(r).may_hold = {"selery"}; }, true,
         "celery");
     check_found("ingredient spinach", "stands both in", [](Records& r) {
         spinach(r).allergens = {"celery"};
@@ -204,6 +204,16 @@ TEST_CASE("the most in a kilo names a source of the list") {
     check_found("ingredient spinach", "is not in sources.json", [](Records& r) {
         spinach(r).most_g_per_kg = Quantity{{2, 2, 2}, "g/kg", "nobody"};
     });
+}
+
+TEST_CASE("a condition names a species, an allergen and a caution that there are") {
+    const auto when = [](When condition) {
+        return [condition](Records& r) { r.rules.front().cautions.push_back({"own", "Mind.", "judgement", {condition}}); };
+    };
+    const std::string record = "rules " + knowledge().records().rules.front().code + " caution own";
+    check_found(record, "unknown species \"poltry\"", when(SpeciesInside{"poltry"}), true, "poultry");
+    check_found(record, "\"mlik\" is not in the list of allergens", when(AllergenInside{"mlik"}), true, "milk");
+    check_found(record, "no ingredient bears the caution \"oxalat\"", when(IngredientBears{"oxalat"}), true, "oxalate");
 }
 
 TEST_CASE("errors come before warnings") {

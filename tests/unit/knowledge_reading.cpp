@@ -1,3 +1,5 @@
+#include <variant>
+
 #include "knowledge/reading.hpp"
 #include "support/catch.hpp"
 #include "support/places.hpp"
@@ -221,6 +223,44 @@ TEST_CASE("bad small tables") {
                 "{\"code\": \"x\", \"title\": \"t\", \"edition\": \"e\",\n\"caps\": [{\"id\": \"c\", \"property\": \"fat_pct\", \"text\": "
                 "\"t\", \"clause\": \"1\", \"source\": \"s\"}]}",
                 2, "\"limit\" is missing");
+}
+
+TEST_CASE("conditions are understood when they are read; a mistyped one is an error with the nearest word") {
+    const auto rules = [](const std::string& when, const std::string& text = "t") {
+        return "{\"code\": \"x\", \"title\": \"t\", \"edition\": \"e\", \"cautions\": [\n{\"id\": \"c\", \"text\": \"" + text +
+               "\", \"source\": \"s\", \"when\": [\"" + when + "\"]}]}";
+    };
+    const auto files = read("rules/x.json", rules("property:salt_of_meat>2.5"));
+    REQUIRE(files.errors.empty());
+    const auto* beyond = std::get_if<PropertyBeyond>(&files.records.rules.front().cautions.front().when.front());
+    REQUIRE(beyond);
+    CHECK(beyond->property == Property::salt_pct_of_meat);
+    CHECK_FALSE(beyond->below);
+    CHECK(beyond->limit == 2.5);
+    CHECK(read("rules/x.json", rules("process:rest-at>4.4")).errors.empty());
+    CHECK(read("rules/x.json", rules("process:core<rule")).errors.empty());
+    check_fault("rules/x.json", rules("property:phh<5"), 2, "unknown property", "ph");
+    check_fault("rules/x.json", rules("property:ph=5"), 2, "no comparison with a number");
+    check_fault("rules/x.json", rules("property:ph<five"), 2, "no comparison with a number");
+    check_fault("rules/x.json", rules("ingredent:oxalate"), 2, "unknown condition", "ingredient");
+    check_fault("rules/x.json", rules("ingredient:"), 2, "does not say what");
+    check_fault("rules/x.json", rules("role:gren"), 2, "unknown word", "green");
+    check_fault("rules/x.json", rules("process:rset>5"), 2, "unknown word", "rest");
+    check_fault("rules/x.json", rules("ingredient:oxalate", "About {foodz}."), 2, "in braces", "foods");
+    check_fault("rules/x.json", rules("ingredient:oxalate", "At pH {value}."), 2, "a number to fill in");
+}
+
+TEST_CASE("caps, limits of the making and core temperatures are read with their words") {
+    const auto rules = [](const std::string& part) { return "{\"code\": \"x\", \"title\": \"t\", \"edition\": \"e\",\n" + part + "}"; };
+    check_fault("rules/x.json",
+                rules("\"caps\": [{\"id\": \"c\", \"property\": \"fat_pc\", \"text\": \"t\", \"clause\": \"1\", \"source\": \"s\", "
+                      "\"limit\": 1}]"),
+                2, "unknown word", "fat_pct");
+    check_fault("rules/x.json",
+                rules("\"making\": [{\"id\": \"m\", \"field\": \"rest-att\", \"most\": 4, \"text\": \"t\", \"source\": \"s\"}]"), 2,
+                "unknown word", "rest-at");
+    check_fault("rules/x.json", rules("\"cooking\": [{\"species\": [\"pork\"], \"core_c\": 0, \"text\": \"t\", \"source\": \"s\"}]"), 2,
+                "from 40 to 100 C");
 }
 
 TEST_CASE("a file that is none of the knowledge's says so") {

@@ -1,5 +1,6 @@
 #include <unistd.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 
@@ -150,4 +151,106 @@ TEST_CASE("an engine with an overlay reckons with it") {
     const double more = own->predict(formula)->properties[Property::chlorophyll_mg_kg].mid;
     const double less = plain->predict(formula)->properties[Property::chlorophyll_mg_kg].mid;
     CHECK(more / less == Approx(1234 / knowledge().ingredient("spinach")->chlorophyll->band.mid).epsilon(0.1));
+}
+
+namespace {
+
+// What an overlay of one file is refused for, with its place; fails where it is taken.
+Error refused(const std::string& relative, const std::string& text) {
+    Overlay overlay;
+    overlay.put("sources.json", own_source);
+    overlay.put(relative, text);
+    const auto laid = overlaid_knowledge(overlay.folder());
+    CAPTURE(text);
+    REQUIRE_FALSE(laid);
+    CHECK(laid.error().where.rfind(overlay.folder() + "/" + relative + ":", 0) == 0);
+    return laid.error();
+}
+
+std::string rules(const std::string& code, const std::string& part) {
+    return "{\"code\": \"" + code + "\", \"title\": \"own\", \"edition\": \"own\",\n" + part + "}";
+}
+
+std::string own_caution(const std::string& id, const std::string& when) {
+    return "\"cautions\": [{\"id\": \"" + id + "\", \"text\": \"Mind the oven.\", \"source\": \"my-bench\", \"when\": [" + when + "]}]";
+}
+
+std::string cook(const std::string& species, const std::string& celsius) {
+    return "\"cooking\": [{\"species\": [\"" + species + "\"], \"core_c\": " + celsius + ", \"text\": \"own\", \"source\": \"my-bench\"}]";
+}
+
+}  // namespace
+
+TEST_CASE("an overlay that would make anything less safe is refused with its place") {
+    CHECK(refused("ingredients/a.json", food("parmesan", "parmesan", 91)).message.find("leaves out the allergen \"milk\"") !=
+          std::string::npos);
+    CHECK(refused("rules/general.json", rules("general", cook("pork", "50"))).message.find("lowers the core temperature for pork") !=
+          std::string::npos);
+    CHECK(refused("rules/general.json", rules("general", cook("fish", "68.3"))).message.find("for fish") != std::string::npos);  // no hold
+    CHECK(refused("rules/general.json", rules("general", own_caution("keep-cold", "\"species:fish\""))).message.find("keeps its text") !=
+          std::string::npos);
+    CHECK(refused("rules/us.json",
+                  rules("us",
+                        "\"caps\": [{\"id\": \"us-sausage-water\", \"property\": \"added_water_pct\", \"limit\": 30, \"names\": [], "
+                        "\"clause\": \"own\", \"text\": \"own\", \"source\": \"my-bench\"}]"))
+              .message.find("loosens a built-in limit") != std::string::npos);
+    CHECK(
+        refused("rules/general.json", rules("general",
+                                            "\"making\": [{\"id\": \"warm-rest\", \"field\": \"rest-at\", \"most\": 25, \"text\": \"own\", "
+                                            "\"source\": \"my-bench\", \"when\": []}]"))
+            .message.find("raises the limit") != std::string::npos);
+    CHECK(refused("models/lethality.json",
+                  "{\"model\": \"lethality\", \"parameters\": [\n{\"id\": \"lethality.d70\", \"value\": 0.1, \"unit\": \"s\", "
+                  "\"source\": \"my-bench\"}]}")
+              .message.find("stricter") != std::string::npos);
+}
+
+TEST_CASE("a rule set of a built-in code is added to, and a food described anew keeps its cautions") {
+    Overlay overlay;
+    overlay.put("sources.json", own_source);
+    overlay.put("ingredients/a.json", food("spinach", "spinach", 91));
+    overlay.put("rules/general.json", rules("general", own_caution("own-oven", "") + ", " + cook("pork", "80")));
+    const auto laid = overlaid_knowledge(overlay.folder());
+    if (!laid) FAIL(laid.error().where + " " + laid.error().message);
+    CHECK(laid->ingredient("spinach")->cautions == knowledge().ingredient("spinach")->cautions);
+    CHECK(laid->rules("general")->cautions.size() == knowledge().rules("general")->cautions.size() + 1);
+    CHECK(laid->overlay().find("standin-overlay-") == 0);
+    Options options;
+    options.knowledge_folder = overlay.folder();
+    options.draws = 32;
+    auto engine = Engine::open(options);
+    REQUIRE(engine);
+    Formula formula;
+    formula.lines = {{"pork-shoulder", exactly(1000), {}, false, false, {}, ""}};
+    const auto prediction = engine->predict(formula);
+    REQUIRE(prediction);
+    CHECK(prediction->core.core_c == 80);
+    CHECK(prediction->overlay == laid->overlay());
+    const auto says = [&](const char* id) {
+        return std::any_of(prediction->cautions.begin(), prediction->cautions.end(), [&](const CautionText& c) { return c.id == id; });
+    };
+    CHECK(says("own-oven"));
+    CHECK(says("keep-cold"));
+    CHECK(says("overlay"));
+}
+
+TEST_CASE("a kitchen's own allergen is obeyed: on the list of the batch and in capitals on the label") {
+    Overlay overlay;
+    overlay.put("sources.json", own_source);
+    overlay.put("allergens.json", R"({"allergens": [{"id": "nettle", "name": "nettle", "words": ["nettle"]}]})");
+    std::string own = food("hedge-nettle", "hedge leaf", 91);
+    own.replace(own.find("\"roles\""), 7, "\"allergens\": [\"nettle\"], \"roles\"");
+    overlay.put("ingredients/b.json", own);
+    Options options;
+    options.knowledge_folder = overlay.folder();
+    options.draws = 32;
+    auto engine = Engine::open(options);
+    if (!engine) FAIL(engine.error().message);
+    Formula formula;
+    formula.lines = {{"pork-shoulder", exactly(1000), {}, false, false, {}, ""}, {"hedge-nettle", exactly(50), {}, false, false, {}, ""}};
+    const auto prediction = engine->predict(formula);
+    REQUIRE(prediction);
+    REQUIRE(prediction->allergens.size() == 1);
+    CHECK(prediction->allergens.front().allergen == "nettle");
+    CHECK(prediction->label.find("hedge leaf (contains NETTLE)") != std::string::npos);
 }
