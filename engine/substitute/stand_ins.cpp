@@ -53,7 +53,7 @@ private:
         c.closeness = path.closeness;
         c.swaps = path.swaps;
         c.share = last.most_share;
-        c.trade = std::all_of(path.swaps.begin(), path.swaps.end(), [&](std::size_t s) { return records().swaps[s].trade; });
+        c.trade = std::all_of(path.swaps.begin(), path.swaps.end(), [&](std::size_t s) { return of_the_trade(records().swaps[s]); });
         c.food.grams = exactly(portion->grams * c.share);
         c.least_grams = portion->least * c.share;
         c.most_grams = portion->most * c.share;
@@ -77,6 +77,12 @@ private:
         if (!c.partner || !portion.even) return;
         c.food.grams = exactly(even * c.share);
         c.bounded = "weight for weight";
+    }
+
+    // Marked as such, or printed in a list of substitutions.
+    bool of_the_trade(const Swap& swap) const {
+        const SourceRecord* source = knowledge().source(swap.source);
+        return swap.trade || (source && source->kind == SourceKind::published);
     }
 
     std::string asked(const Swap& swap) const {

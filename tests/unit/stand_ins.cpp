@@ -121,6 +121,37 @@ TEST_CASE("no stand-in but meat takes more of the batch than a maker would give 
     }
 }
 
+TEST_CASE("cabbage is replaced by as much of another vegetable, not by a pinch of what is greener") {
+    for (const auto& c : candidates(batch(line("cabbage", 200))).fit) {
+        CAPTURE(c.food.ingredient);
+        if (c.role == Role::green && c.food.prepared.empty()) CHECK(c.food.grams.mid > 50);
+    }
+    const auto savoy = of(candidates(batch(line("cabbage", 200))).fit, "savoy-cabbage");
+    REQUIRE_FALSE(savoy.empty());
+    CHECK(savoy.front().food.grams.mid >= 120);
+    CHECK(savoy.front().food.grams.mid <= 300);
+}
+
+TEST_CASE("no more of a food comes in than its most for a kilo") {
+    const Knowledge strict = changed([](Records& r) {
+        for (auto& i : r.ingredients)
+            if (i.id == "chard") i.most_g_per_kg = Quantity{{20, 20, 20}, "g/kg", "judgement"};
+    });
+    const Nominal view(strict);
+    const SwapGraph graph(strict);
+    const Formula all = batch(line("spinach", 120));
+    double mass = 0;
+    for (const auto& l : all.lines) mass += l.grams.mid;
+    bool limited = false;
+    for (const auto& c : candidates_for(all, 0, graph, view, [](const Ingredient&) { return true; }).fit) {
+        if (c.food.ingredient != "chard") continue;
+        limited = true;
+        CHECK(c.food.grams.mid <= 20.1 * mass / 1000);
+        CHECK(c.bounded.find("20 g") != std::string::npos);
+    }
+    CHECK(limited);
+}
+
 TEST_CASE("of a strong stand-in only its share is taken") {
     const auto slick = of(candidates(batch(line("spinach", 120))).fit, "malabar-spinach");
     REQUIRE_FALSE(slick.empty());
