@@ -40,16 +40,16 @@ TEST_CASE("what is dry and seasons has a most for a kilo, and so have gums and s
 
 TEST_CASE("a warning that stood in a note stands in a field") {
     const std::pair<const char*, const char*> warned[] = {{"morel", "raw-morel"},
-                                                          {"taro-leaf", "taro-leaf"},
-                                                          {"borage", "borage"},
+                                                          {"taro-leaf", "needle-crystals"},
+                                                          {"borage", "liver-alkaloids"},
                                                           {"fava-cooked", "favism"},
                                                           {"kelp", "iodine"},
                                                           {"hoja-santa", "safrole"},
                                                           {"almond", "bitter-almond"},
-                                                          {"kiwifruit", "raw-enzyme"},
-                                                          {"horseradish", "near-mustard"},
-                                                          {"lovage", "near-celery"},
-                                                          {"pink-peppercorn", "near-cashew"},
+                                                          {"kiwifruit", "meat-enzyme"},
+                                                          {"horseradish", "cross-mustard"},
+                                                          {"lovage", "cross-celery"},
+                                                          {"pink-peppercorn", "cross-cashew"},
                                                           {"celery-flakes", "nitrate-dried"},
                                                           {"white-bean-cooked", "bean-lectin"}};
     for (const auto& [id, caution] : warned) {
