@@ -41,6 +41,7 @@ PredictedLine line_of(const Line& line, const Knowledge& knowledge) {
     p.grams = line.grams.mid * (line.weighed_prepared ? 1 : preparation_yield(ingredient, line.prepared, knowledge));
     p.roles = ingredient.roles;
     p.keep = line.keep;
+    p.declared = line.declared;
     return p;
 }
 
@@ -142,6 +143,8 @@ Prediction predict_formula(const Formula& formula, const SampledBatch& batch, co
     p.lethality = lethality_of(formula, nominal, batch, evaluator);
     p.notes = notes_on(p, nominal, models.validity());
     for (const auto& line : formula.lines) p.read_as.insert(p.read_as.end(), line.notes.begin(), line.notes.end());
+    p.read_as.insert(p.read_as.end(), formula.read_as.begin(), formula.read_as.end());
+    p.declared = formula.declared;
     for (const auto& beside : formula.beside) p.read_as.push_back("\"" + beside.written + "\": " + beside.what);
     return p;
 }

@@ -98,6 +98,7 @@ Result<SwapsAnswer> Engine::swaps(const Formula& formula, std::string_view line,
     const auto checked = CheckedFormula::of(formula, inside_->knowledge);
     if (!checked) return Failure(checked.error());
     auto answer = swaps_for_line(*checked, line, top, {inside_->evaluator, *options});
+    if (answer) append(answer->read_as, formula.read_as);
     if (answer)
         for (const auto& read : formula.lines) append(answer->read_as, read.notes);
     return answer;

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "face/inside.hpp"
+#include "formula/line/hazards.hpp"
 #include "knowledge/references.hpp"
 #include "knowledge/season.hpp"
 #include "safety/cautions.hpp"
@@ -119,6 +120,10 @@ private:
 
 LookupAnswer Engine::lookup(std::string_view word, const Setting& setting) const {
     LookupAnswer answer;
+    if (const auto danger = danger_in(word, inside_->knowledge)) {
+        answer.refused = danger->message;
+        return answer;
+    }
     const Options options = inside_->asked(setting).value_or(inside_->options);
     if (const auto* found = inside_->knowledge.ingredient_named(word))
         answer.matches.push_back(Facts(*found, inside_->knowledge, options).all());

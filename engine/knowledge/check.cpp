@@ -7,6 +7,7 @@
 
 #include "core/names.hpp"
 #include "core/typed_reader.hpp"
+#include "knowledge/check_lexicon.hpp"
 #include "knowledge/check_rules.hpp"
 #include "knowledge/claims.hpp"
 #include "knowledge/effects.hpp"
@@ -38,6 +39,7 @@ public:
         words();
         for (auto& [record, message] : faults_of_kinds(records_)) add(record, std::move(message));
         promises();
+        check_lexicon(records_, places_, findings_);
         std::stable_sort(findings_.begin(), findings_.end(), [](const Finding& a, const Finding& b) { return a.error > b.error; });
         return std::move(findings_);
     }
@@ -65,6 +67,7 @@ private:
         for (const auto& r : records_.sources) once("source " + r.id);
         for (const auto& r : records_.conditions) once("condition " + r.id);
         for (const auto& r : records_.parameters) once("parameter " + r.id);
+        for (const auto& r : records_.lexicon.hazards) once("hazard " + r.id);
         for (const auto& r : records_.perception) once("difference " + r.property);
         for (const auto& r : records_.allergens) once("allergen " + r.id);
         for (const auto& r : records_.rules) {

@@ -190,9 +190,30 @@ void layout(A& a, RefusedWord& r) {
     a(r.names, r.says);
 }
 template <class A>
+void layout(A& a, HazardExample& r) {
+    a(r.line, r.becomes);
+}
+template <class A>
+void layout(A& a, Hazard& r) {
+    a(r.id, r.kind, r.allergen, r.reason, r.source, r.act, r.words, r.with, r.unless, r.but_not, r.of, r.needs, r.least_min, r.hints,
+      r.examples);
+}
+template <class A>
+void layout(A& a, Denials& r) {
+    a(r.before, r.between, r.after);
+}
+template <class A>
+void layout(A& a, TongueWord& r) {
+    a(r.language, r.word, r.english);
+}
+template <class A>
+void layout(A& a, Lexicon& r) {
+    a(r.hazards, r.denials, r.holds, r.joins, r.tongue);
+}
+template <class A>
 void layout(A& a, Records& r) {
     a(r.sources, r.ingredients, r.preparations, r.swaps, r.conditions, r.parameters, r.perception, r.wants, r.allergens, r.rules, r.kinds,
-      r.casings, r.refused);
+      r.casings, r.refused, r.lexicon);
 }
 
 class Writer {

@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "core/names.hpp"
+#include "knowledge/hazard_text.hpp"
 
 namespace standin {
 namespace {
@@ -38,6 +39,19 @@ void index_names(const std::vector<T>& all, Index& ids, Index& names) {
     }
 }
 
+// A name that only shares a word with what was written is no offer where it brings an allergen or salt: "butter beans" are no peanut
+// butter.
+bool harmless_hint(const std::string& wanted, const Ingredient& hint) {
+    constexpr double salty = 1;  // g salt in 100 g, judgement
+    constexpr std::size_t slips = 2, no_slip = 1;
+    const bool salt = hint.composition.salt.mid > salty;
+    const std::size_t limit = hint.composition.salt.mid > 50 ? no_slip : slips;
+    for (const auto& name : hint.names)
+        if (edit_distance(wanted, fold(name), limit) <= limit) return true;
+    if (hint.composition.salt.mid > 50) return (" " + wanted + " ").find(" salt ") != std::string::npos;
+    return hint.allergens.empty() && !salt;
+}
+
 }  // namespace
 
 Knowledge::Knowledge(Records records, std::string overlay) : records_(std::move(records)), overlay_(std::move(overlay)) {
@@ -45,6 +59,10 @@ Knowledge::Knowledge(Records records, std::string overlay) : records_(std::move(
     for (std::size_t i = 0; i < records_.ingredients.size(); ++i)
         for (const auto& name : records_.ingredients[i].generic) generic_names_.emplace(fold(name), i);
     index_names(records_.preparations, preparations_, preparation_names_);
+    for (const auto& word : records_.lexicon.tongue) {
+        if (tongues_.empty() || tongues_.back() != word.language) tongues_.push_back(word.language);
+        english_[word.language + " " + hazard_fold(word.word)] = word.english;
+    }
     for (std::size_t i = 0; i < records_.sources.size(); ++i) sources_.emplace(records_.sources[i].id, i);
     for (std::size_t i = 0; i < records_.perception.size(); ++i) differences_.emplace(records_.perception[i].property, i);
     for (std::size_t i = 0; i < records_.parameters.size(); ++i) parameters_.emplace(records_.parameters[i].id, i);
@@ -87,8 +105,17 @@ const Preparation* Knowledge::preparation_named(std::string_view name) const {
     return find(records_.preparations, preparation_names_, fold(name));
 }
 
+const std::string* Knowledge::english(std::string_view tongue, const std::string& folded) const {
+    const auto found = english_.find(std::string(tongue) + " " + folded);
+    return found == english_.end() ? nullptr : &found->second;
+}
+
 std::vector<std::string> Knowledge::nearest_ingredients(std::string_view name) const {
-    return nearest_names(name, records_.ingredients, ingredient_names_);
+    if (!hazards_in(hazard_text(name), records_.lexicon).empty()) return {};  // no harmless name for what is none
+    std::vector<std::string> safe;
+    for (auto& hint : nearest_names(name, records_.ingredients, ingredient_names_))
+        if (harmless_hint(fold(name), *ingredient_named(hint))) safe.push_back(std::move(hint));
+    return safe;
 }
 std::vector<std::string> Knowledge::nearest_preparations(std::string_view name) const {
     return nearest_names(name, records_.preparations, preparation_names_);

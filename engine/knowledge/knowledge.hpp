@@ -36,6 +36,10 @@ public:
     /// By a trade word that leaves the kind open ("pork"): the ingredient it is read as, with a note. Null when unknown.
     const Ingredient* ingredient_meant(std::string_view generic) const;
 
+    /// The tongues of the lexicon, and the English of a word of one of them, as hazard_fold writes it; null when unknown.
+    const std::vector<std::string>& tongues() const { return tongues_; }
+    const std::string* english(std::string_view tongue, const std::string& folded) const;
+
     /// Up to three known names nearest to what was written, best first.
     std::vector<std::string> nearest_ingredients(std::string_view name) const;
     std::vector<std::string> nearest_preparations(std::string_view name) const;
@@ -49,6 +53,8 @@ private:
 
     Records records_;
     std::string overlay_;
+    std::vector<std::string> tongues_;
+    std::unordered_map<std::string, std::string> english_;  // by "tongue word"
     Index ingredients_, ingredient_names_, generic_names_, preparations_, preparation_names_, sources_, differences_, parameters_;
 };
 

@@ -105,7 +105,8 @@ void lay_over_rules(std::vector<RuleSet>& base, const std::vector<RuleSet>& over
 
 bool holds_nothing(const Records& r) {
     return r.sources.empty() && r.ingredients.empty() && r.preparations.empty() && r.swaps.empty() && r.conditions.empty() &&
-           r.parameters.empty() && r.perception.empty() && r.wants.empty() && r.allergens.empty() && r.rules.empty() && r.kinds.empty();
+           r.parameters.empty() && r.perception.empty() && r.wants.empty() && r.allergens.empty() && r.rules.empty() && r.kinds.empty() &&
+           r.lexicon.hazards.empty() && r.lexicon.tongue.empty();
 }
 
 }  // namespace
@@ -127,6 +128,10 @@ Records laid_over_embedded(const Records& over) {
     widen_kinds(all.kinds, over.kinds);
     all.casings.insert(all.casings.begin(), over.casings.begin(), over.casings.end());
     all.refused.insert(all.refused.end(), over.refused.begin(), over.refused.end());
+    // A folder of one's own may add words of danger and of other tongues; it takes none away.
+    const auto append = [](auto& base, const auto& more) { base.insert(base.end(), more.begin(), more.end()); };
+    append(all.lexicon.hazards, over.lexicon.hazards);
+    append(all.lexicon.tongue, over.lexicon.tongue);
     return all;
 }
 

@@ -16,6 +16,7 @@ Reader reader_of(std::string_view relative) {
     if (within("swaps/")) return read_swaps;
     if (within("models/")) return read_parameters;
     if (within("rules/")) return read_rules;
+    if (within("lexicon/")) return read_lexicon;
     if (relative == "preparations.json") return read_preparations;
     if (relative == "conditions.json") return read_conditions;
     if (relative == "perception.json") return read_perception;
@@ -32,7 +33,7 @@ void read_knowledge_file(std::string_view relative, std::string_view text, const
     const Reader reader = reader_of(relative);
     if (!reader) {
         into.errors.push_back({Trouble::bad_data,
-                               "not a file of the knowledge: expected ingredients/, swaps/, models/, rules/, preparations.json, "
+                               "not a file of the knowledge: expected ingredients/, swaps/, models/, rules/, lexicon/, preparations.json, "
                                "conditions.json, perception.json, wants.json, allergens.json, kinds.json or sources.json",
                                file,
                                {}});

@@ -39,5 +39,6 @@ void read_wants(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_allergens(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_rules(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_kinds(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
+void read_lexicon(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 
 }  // namespace standin

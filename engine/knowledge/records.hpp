@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/band.hpp"
+#include "knowledge/lexicon.hpp"
 #include "knowledge/rule_records.hpp"
 #include "knowledge/vocabulary.hpp"
 
@@ -219,6 +220,7 @@ struct Records {
     std::vector<Kind> kinds;
     std::vector<CasingKind> casings;
     std::vector<RefusedWord> refused;
+    Lexicon lexicon;
 };
 
 }  // namespace standin

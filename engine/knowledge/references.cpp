@@ -78,6 +78,10 @@ std::vector<Reference> references_in(const Records& records) {
         to.record("difference " + d.property);
         to.note("step", d.step.source);
     }
+    for (const auto& h : records.lexicon.hazards) {
+        to.record("hazard " + h.id);
+        to.note("reason", h.source);
+    }
     for (const auto& w : records.wants) {
         to.record("want " + w.word);
         to.note("step", w.source);

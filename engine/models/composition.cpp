@@ -38,7 +38,7 @@ class RawFood {
 public:
     RawFood(const Portion& portion, const Knowledge& knowledge, const Draws& draws)
         : ingredient_(portion.ingredient),
-          fat_(fat_spread(ingredient_, knowledge), name("fat"), draws),
+          fat_(portion.fat_pct.value_or(fat_spread(ingredient_, knowledge)), name("fat"), draws),
           protein_(spread(ingredient_.composition.protein, "protein", knowledge), name("protein"), draws),
           carbohydrate_(spread(ingredient_.composition.carbohydrate, "carbohydrate", knowledge), name("carbohydrate"), draws),
           ash_(spread(ingredient_.composition.ash, "ash", knowledge), name("ash"), draws),

@@ -7,6 +7,7 @@
 // than no water leaves none and weighs what its solids weigh. Chlorophyll that is not kept becomes pheophytin.
 #pragma once
 
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -22,6 +23,7 @@ struct Portion {
     std::span<const Prepared> prepared;
     bool weighed_prepared = false;  ///< the gram is weighed after preparation
     double pods = 1;                ///< chiles that share out their heat
+    std::optional<Band> fat_pct{};  ///< fat in 100 g, where the maker said so
 };
 
 /// The material of one gram as weighed, one a draw of `acid` (as many as `draws` has). Every preparation must be known and fit the

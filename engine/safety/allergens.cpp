@@ -17,7 +17,7 @@ void add_once(std::vector<std::string>& all, const std::string& one) {
 }
 
 // Every class in a fixed order, so that pages of different batches compare.
-std::vector<std::string> classes_of(const std::vector<Present>& lines, const Knowledge& knowledge) {
+std::vector<std::string> classes_of(const std::vector<Present>& lines, const std::vector<Declared>& told, const Knowledge& knowledge) {
     std::vector<std::string> all;
     for (const auto& allergen : knowledge.records().allergens) add_once(all, allergen.id);
     for (const auto& rules : knowledge.records().rules)
@@ -26,6 +26,7 @@ std::vector<std::string> classes_of(const std::vector<Present>& lines, const Kno
         for (const auto* words : {&ingredient->allergens, &ingredient->may_hold})
             for (const auto& allergen : *words) add_once(all, allergen);
     add_once(all, std::string(sulphite_class));
+    for (const auto& one : told) add_once(all, one.allergen);
     return all;
 }
 
@@ -34,6 +35,15 @@ bool holds_sulphites(const Ingredient& ingredient) { return ingredient.sulphites
 bool brings(const Ingredient& ingredient, std::string_view allergen) {
     if (allergen == sulphite_class && holds_sulphites(ingredient)) return true;
     return has(ingredient.allergens, allergen);
+}
+
+// What the formula itself says it holds: of its lines and of its notes.
+std::vector<Declared> told_of(const Prediction& prediction) {
+    std::vector<Declared> all;
+    for (const auto& line : prediction.lines)
+        for (const auto& told : line.declared) all.push_back({told.allergen, line.name + " (\"" + told.words + "\")"});
+    for (const auto& told : prediction.declared) all.push_back({told.allergen, "what the formula says (\"" + told.words + "\")"});
+    return all;
 }
 
 struct Sulphites {
@@ -81,15 +91,22 @@ bool declares(const AllergenRule& rule, double mg_kg) {
 std::vector<AllergenText> allergens_of(const Prediction& prediction, const Knowledge& knowledge) {
     const auto lines = present(prediction, knowledge);
     const Sulphites sulphites{prediction, knowledge};
-    const auto classes = classes_of(lines, knowledge);
+    const auto told = told_of(prediction);
+    const auto classes = classes_of(lines, told, knowledge);
     std::vector<AllergenText> all;
     for (const auto& allergen : classes) {
         AllergenText text{allergen, {}, {}};
         for (const auto& [line, ingredient] : lines)
             if (brings(*ingredient, allergen)) add_once(text.from, ingredient->names.front());
+        bool said = false;
+        for (const auto& one : told)
+            if (one.allergen == allergen) {
+                add_once(text.from, one.words);
+                said = true;
+            }
         if (text.from.empty()) continue;
         text.declare = declarations(allergen, sulphites);
-        if (allergen == sulphite_class && text.declare.empty() && !is_of_class(lines, allergen)) continue;
+        if (!said && allergen == sulphite_class && text.declare.empty() && !is_of_class(lines, allergen)) continue;
         all.push_back(std::move(text));
     }
     for (const auto& allergen : classes) {

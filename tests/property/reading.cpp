@@ -1,8 +1,10 @@
 // What is written reads back, and nothing crashes the reader.
 #include "formula/formats/reading.hpp"
 
+#include <algorithm>
 #include <cmath>
 
+#include "formula/line/hazards.hpp"
 #include "knowledge/effects.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
@@ -54,7 +56,17 @@ private:
         return all[below(all.size())];
     }
 
+    // A food that is only safe boiled is not read back raw.
     Line line() {
+        for (;;) {
+            Line made = any_line();
+            std::string words = knowledge().ingredient(made.ingredient)->names.front();
+            for (const auto& step : made.prepared) words += ", " + knowledge().preparation(step.preparation)->names.front();
+            if (!danger_of_food(words, made, knowledge())) return made;
+        }
+    }
+
+    Line any_line() {
         const auto& records = knowledge().records();
         Line made;
         const Ingredient& ingredient = pick(records.ingredients);
@@ -71,6 +83,9 @@ private:
         made.weighed_prepared = !made.prepared.empty() && below(2);
         made.keep = below(4) == 0;
         if (below(4) == 0) made.count = static_cast<double>(1 + below(9));
+        if (below(6) == 0) made.declared.push_back({"mustard", "contains mustard"});
+        if (std::find(ingredient.allergens.begin(), ingredient.allergens.end(), "mustard") != ingredient.allergens.end())
+            made.declared.clear();
         return made;
     }
 
@@ -90,6 +105,8 @@ std::string difference(const Formula& a, const Formula& b) {
         if (!near(x.grams.low, y.grams.low) || !near(x.grams.mid, y.grams.mid) || !near(x.grams.high, y.grams.high)) return at + "grams";
         if (x.prepared != y.prepared) return at + "prepared";
         if (x.weighed_prepared != y.weighed_prepared) return at + "weighed";
+        if (x.declared != y.declared) return at + "declared";
+        if (x.fat_pct.has_value() != y.fat_pct.has_value() || (x.fat_pct && !near(x.fat_pct->mid, y.fat_pct->mid))) return at + "fat";
         if (x.keep != y.keep || x.count != y.count) return at + "keep or count";
     }
     if (a.process.rest_h != b.process.rest_h || a.process.plate_mm != b.process.plate_mm) return "process";

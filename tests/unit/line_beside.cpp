@@ -1,6 +1,7 @@
 #include "formula/line/line_beside.hpp"
 
 #include "formula/formats/reading.hpp"
+#include "formula/line/hazards.hpp"
 #include "formula/line/line_text.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
@@ -79,10 +80,10 @@ TEST_CASE("a curing salt is refused in so many words, whatever it is called") {
         CHECK(has(message, "never guessed"));
     }
     CHECK(has(asked("4 g pink salt"), "say which"));
-    CHECK_FALSE(curing_salt("15 g himalayan pink salt"));
-    CHECK_FALSE(curing_salt("100 g nitrite-free bacon"));
-    CHECK_FALSE(curing_salt("1 lb dry cure bacon"));
-    CHECK_FALSE(curing_salt("20 g kosher salt"));
+    CHECK_FALSE(danger_in("15 g himalayan pink salt", knowledge()));
+    CHECK_FALSE(danger_in("100 g nitrite-free bacon", knowledge()));
+    CHECK_FALSE(danger_in("1 lb dry cure bacon", knowledge()));
+    CHECK_FALSE(danger_in("20 g kosher salt", knowledge()));
     const auto reading = read_closely("Cured\n2 kg pork shoulder\n1 tsp cure #1\n", "f.txt", knowledge());
     REQUIRE(reading);
     CHECK_FALSE(reading->formula);

@@ -145,7 +145,7 @@ TEST_CASE("what is for the pan is counted, and said to be") {
     REQUIRE(line);
     REQUIRE_FALSE(line->line.notes.empty());
     CHECK(line->line.notes.back().find("for frying") != std::string::npos);
-    CHECK(read("12 g fennel seed, for depth")->line.notes.empty());
+    CHECK(read("12 g fennel seed, for depth")->line.notes == std::vector<std::string>{"fennel seed: passed over: \"for depth\""});
 }
 
 TEST_CASE("a root by the teaspoon is presumed ground, by the tablespoon asked back") {

@@ -52,11 +52,14 @@ std::string compare_html(const std::vector<Prediction>& all, const Detail& detai
         items +=
             el("li", mark_of(i) + el("strong", Markup(letter(i) + " ") + food(all[i].title)) + Markup(": " + first_words(all[i]) + "."));
     }
+    std::vector<std::string> read_as;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        for (const auto& note : all[i].read_as) read_as.push_back(letter(i) + ": " + note);
     const Markup rest = section("Colour", swatches(shown)) +
                         safety_part("Cook to " + core(hottest) + " in the middle, measured, whichever you make.", allergens_by_letter(all),
                                     shared_cautions(all)) +
-                        section("What each will be", bench_properties(shown)) + section("Lines", lines_part(all, detail.units)) +
-                        folded("Every number", all_properties(shown), detail.full);
+                        read_as_list(read_as) + section("What each will be", bench_properties(shown)) +
+                        section("Lines", lines_part(all, detail.units)) + folded("Every number", all_properties(shown), detail.full);
     return html_page("side by side", title, el("ul", {{"class", "lead"}}, items), rest);
 }
 

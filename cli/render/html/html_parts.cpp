@@ -87,6 +87,11 @@ Markup folded(const std::string& summary, const Markup& content, bool open) {
     return el("details", open ? Attributes{{"open", ""}} : Attributes{}, el("summary", summary) + content);
 }
 
+Markup read_as_list(const std::vector<std::string>& notes) {
+    if (notes.empty()) return {};
+    return section("How the formula was read", bullets(std::vector<Markup>(notes.begin(), notes.end())));
+}
+
 Markup safety_part(const std::string& cook, const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions) {
     std::vector<Markup> items;
     for (const auto& a : allergens) items.push_back(declared(a));

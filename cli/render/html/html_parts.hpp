@@ -32,6 +32,9 @@ Markup html_table(const Markup& caption, const std::vector<HtmlColumn>& columns,
 Markup safety_part(const std::string& cook, const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions);
 /// What is there for whoever wants to know more: folded up, or `open`.
 Markup folded(const std::string& summary, const Markup& content, bool open);
+
+/// What the reader of the formula took upon itself; nothing where that is nothing.
+Markup read_as_list(const std::vector<std::string>& notes);
 Markup cautions_list(const std::vector<CautionText>& cautions);
 
 /// Named formulas side by side: raw, rested and cooked.

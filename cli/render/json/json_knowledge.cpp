@@ -79,8 +79,9 @@ Json by_kind(const Counts& from) {
 }  // namespace
 
 std::string lookup_json(const LookupAnswer& answer) {
-    return printed(
-        {{"matches", array_of(answer.matches, [](const IngredientFacts& i) { return ingredient_json(i); })}, {"nearest", answer.nearest}});
+    return printed({{"matches", array_of(answer.matches, [](const IngredientFacts& i) { return ingredient_json(i); })},
+                    {"nearest", answer.nearest},
+                    {"refused", answer.refused}});
 }
 
 std::string graph_json(const std::string& dot) { return printed({{"dot", dot}}); }

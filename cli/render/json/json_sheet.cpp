@@ -102,6 +102,7 @@ std::string sheet_json(const Sheet& s) {
          {"steps", steps},
          {"buy", array_of(s.buy, [](const Purchase& p) { return purchase_json(p); })},
          {"notes", s.notes},
+         {"read_as", s.prediction.read_as},
          {"allergens", json_of(s.prediction.allergens)},
          {"cautions", json_of(s.prediction.cautions)},
          {"label", s.prediction.label},

@@ -72,6 +72,7 @@ std::string sheet_text(const Sheet& s, Units units, const Look& look) {
     std::string page = in_short(s, units, look) + weights_part(s, units, look);
     if (!s.notes.empty()) page += "\n";
     for (const auto& note : s.notes) page += bullet(note, look);
+    page += read_as_part(s.prediction.read_as, look);
     page += work_part(s, units, look);
     page += "\n" + paragraph("The batch of " + about(s.makes.batch_g, units) + " weighs " + about(s.makes.cooked_g.mid, units) +
                                  " cooked, from " + about(s.makes.cooked_g.low, units) + " to " + about(s.makes.cooked_g.high, units) + ".",

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "formula/line/hazards.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/write/writing.hpp"
@@ -17,6 +18,49 @@ Confidence least(const std::vector<LineDoubt>& doubts) {
     return confidence;
 }
 
+std::string one_line(std::string_view text) {
+    std::string out(text);
+    std::replace_if(
+        out.begin(), out.end(), [](char c) { return c == '\n' || c == '\r' || c == '\t'; }, ' ');
+    return out;
+}
+
+bool brings(const Formula& formula, const std::string& allergen, const Knowledge& knowledge) {
+    const auto told = [&](const auto& declared) {
+        return std::any_of(declared.begin(), declared.end(), [&](const Declared& one) { return one.allergen == allergen; });
+    };
+    return told(formula.declared) || std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
+               const auto& has = knowledge.ingredient(line.ingredient)->allergens;
+               return told(line.declared) || std::find(has.begin(), has.end(), allergen) != has.end();
+           });
+}
+
+bool holds(const Formula& formula, Species species, const Knowledge& knowledge) {
+    return std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
+        const auto& meat = knowledge.ingredient(line.ingredient)->meat;
+        return meat && meat->species == species;
+    });
+}
+
+void tell_once(std::vector<std::string>& all, std::string text) {
+    if (std::find(all.begin(), all.end(), text) == all.end()) all.push_back(std::move(text));
+}
+
+// What notes and instructions name and no line has: said on every page, for it may be meant to go in.
+void tell_what_no_line_has(Draft& draft, const Knowledge& knowledge) {
+    Formula& formula = draft.formula;
+    for (const auto& named : draft.named)
+        if (!brings(formula, named.allergen, knowledge))
+            tell_once(formula.read_as, "\"" + named.words + "\" (" + named.allergen +
+                                           ") stands in the words beside the lines and in no line: it is not in the allergen list. If it "
+                                           "goes into the batch, give it a line");
+    for (const auto* meat : draft.meat_named)
+        if (!holds(formula, meat->meat->species, knowledge))
+            tell_once(formula.read_as, "\"" + meat->names.front() +
+                                           "\" stands in the words beside the lines and in no line: if it goes into the batch, give it a "
+                                           "line, for the core temperature too");
+}
+
 }  // namespace
 
 bool Draft::hopeless() const {
@@ -24,10 +68,36 @@ bool Draft::hopeless() const {
 }
 
 void take_ingredient_line(Draft& draft, std::string_view text, const std::string& where, const Origin& origin, const Knowledge& knowledge) {
-    if (auto beside = beside_the_mass(text); !beside.empty())
+    if (auto beside = beside_the_mass(text); !beside.empty()) {
+        look_through(draft, text, where, knowledge);
         return draft.lines.push_back({std::string(text), where, ReadLine{}, std::move(beside)});
-    if (is_heading(text, knowledge)) return;
+    }
+    if (is_heading(text, knowledge)) return look_through(draft, text, where, knowledge);
     draft.lines.push_back({std::string(text), where, read_line(text, origin, knowledge), {}});
+}
+
+void look_through(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge, bool lost) {
+    const auto found = [&] { return draft.named.size() + draft.meat_named.size() + draft.formula.read_as.size(); };
+    const std::size_t before = found();
+    if (auto danger = danger_beside(text, knowledge)) {
+        danger->where = where;
+        draft.troubles.add(std::move(*danger));
+    }
+    const auto append = [](auto& all, const auto& more) { all.insert(all.end(), more.begin(), more.end()); };
+    append(draft.formula.read_as, told_hazards(text, knowledge));
+    append(draft.formula.declared, declared_in(text, knowledge));
+    append(draft.named, allergens_named(text, knowledge));
+    append(draft.meat_named, meats_named(text, knowledge));
+    if (lost && found() > before) draft.formula.note += (draft.formula.note.empty() ? "" : "\n") + one_line(text);
+}
+
+void look_through_title(Draft& draft, std::string_view title, const std::string& where, const Knowledge& knowledge) {
+    if (auto danger = danger_in_title(title, knowledge)) {
+        danger->where = where;
+        draft.troubles.add(std::move(*danger));
+    } else if (auto told = danger_beside(title, knowledge)) {
+        draft.formula.read_as.push_back("the title: " + told->message);
+    }
 }
 
 Result<Formula> finished(Draft draft, const Knowledge& knowledge) {
@@ -41,6 +111,7 @@ Result<Formula> finished(Draft draft, const Knowledge& knowledge) {
     if (lines.empty()) return failure(Trouble::bad_data, "no ingredient lines");
     draft.formula.lines = settle(std::move(lines), knowledge, draft.troubles);
     if (draft.troubles.any()) return draft.troubles.failure();
+    tell_what_no_line_has(draft, knowledge);
     return std::move(draft.formula);
 }
 
@@ -79,8 +150,9 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
         }
     reading.errors = draft.troubles.all();
     if (!all || draft.troubles.any() || settled.empty()) return reading;
+    draft.formula.lines = settled;
+    tell_what_no_line_has(draft, knowledge);
     reading.formula = std::move(draft.formula);
-    reading.formula->lines = settled;
     return reading;
 }
 

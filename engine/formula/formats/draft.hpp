@@ -20,7 +20,9 @@ struct DraftLine {
 struct Draft {
     Formula formula;  ///< title, note and process; its lines are still in `lines`
     std::vector<DraftLine> lines;
-    Troubles troubles;  ///< in what is no ingredient line
+    Troubles troubles;                            ///< in what is no ingredient line
+    std::vector<Declared> named{};                ///< allergens that notes, comments or instructions name
+    std::vector<const Ingredient*> meat_named{};  ///< likewise meats
 
     /// So many lines were not understood that reading on tells nothing new.
     bool hopeless() const;
@@ -28,6 +30,12 @@ struct Draft {
 
 /// Reads one line of an ingredient list into `draft`; headings leave no trace.
 void take_ingredient_line(Draft& draft, std::string_view text, const std::string& where, const Origin& origin, const Knowledge& knowledge);
+
+/// Looks through a text that is no ingredient line (title, note, comment, instruction) for what can hurt; nothing of it is lost.
+/// `lost`: the text stands in no field of the formula, so what names an allergen or a meat is kept as a note.
+void look_through(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge, bool lost = false);
+
+void look_through_title(Draft& draft, std::string_view title, const std::string& where, const Knowledge& knowledge);
 
 /// The formula, or every trouble in one error.
 Result<Formula> finished(Draft draft, const Knowledge& knowledge);

@@ -1,6 +1,7 @@
 #include "formula/formats/formula_json.hpp"
 
 #include "core/typed_reader.hpp"
+#include "formula/line/hazards.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/process_text.hpp"
 
@@ -22,8 +23,12 @@ public:
 private:
     void take(const JsonNode& root) {
         ObjectReader reader(root, problems_);
-        if (const JsonNode* title = reader.child("title", Kind::text, true)) draft_.formula.title = title->text;
+        if (const JsonNode* title = reader.child("title", Kind::text, true)) {
+            draft_.formula.title = title->text;
+            look_through_title(draft_, title->text, describe(file_, title->place), knowledge_);
+        }
         draft_.formula.note = reader.text_or("note");
+        look(root.member("note"));
         draft_.formula.parent = reader.text_or("parent");
         draft_.formula.date = reader.text_or("date");
         for (const auto& item : reader.list("do"))
@@ -39,7 +44,8 @@ private:
 
     void line(const JsonNode& item) {
         ObjectReader reader(item, problems_);
-        reader.text_or("note");
+        const std::string note = reader.text_or("note");
+        look(item.member("note"));
         const JsonNode* ingredient = words(reader, "ingredient");
         const JsonNode* amount = words(reader, "amount");
         const auto& prepared = reader.list("prepared");
@@ -51,13 +57,29 @@ private:
         for (const auto& one : prepared)
             if (text(one, "a preparation")) joined.add_preparation(one);
         auto read = joined.read(knowledge_, after);
-        if (read) read->line.keep = read->line.keep || keep;
+        if (read) {
+            read->line.keep = read->line.keep || keep;
+            if (auto danger = note.empty() ? std::nullopt : danger_in_note(note, *read))
+                read = failure(danger->trouble, danger->message, describe(file_, item.place), danger->hints);
+        }
         draft_.lines.push_back({joined.written(), describe(file_, item.place), std::move(read), {}});
+    }
+
+    void look(const JsonNode* node) {
+        if (node && node->kind == Kind::text) look_through(draft_, node->text, describe(file_, node->place), knowledge_);
+    }
+
+    // A line's note is of its food: "bitter" beside almonds says what kind they are.
+    std::optional<Error> danger_in_note(const std::string& note, ReadLine& read) const {
+        if (auto danger = danger_of_food(note, read.line, knowledge_)) return danger;
+        for (auto& told : told_hazards(note, read.line, knowledge_)) read.line.notes.push_back(std::move(told));
+        return other_food_in_passing(note, read.line, knowledge_);
     }
 
     void beside(const JsonNode& item) {
         if (!text(item, "a thing beside the mass")) return;
         auto what = beside_the_mass(item.text);
+        look(&item);
         if (what.empty())
             problems_.add(item.place, "\"" + item.text + "\" may be food: expected a casing or the like, or a line of its own");
         else draft_.lines.push_back({item.text, describe(file_, item.place), ReadLine{}, std::move(what)});

@@ -1,6 +1,7 @@
 #include "formula/formats/formula_jsonld.hpp"
 
 #include <algorithm>
+#include <array>
 
 #include "core/typed_reader.hpp"
 #include "formula/formats/html_text.hpp"
@@ -33,7 +34,7 @@ void texts_in(const JsonNode& node, std::vector<const JsonNode*>& out) {
     if (node.kind == Kind::text) out.push_back(&node);
     for (const auto& item : node.items) texts_in(item, out);
     if (node.kind != Kind::object) return;
-    for (const auto* key : {"text", "name"})
+    for (const auto* key : {"@value", "@list", "text", "name"})
         if (const JsonNode* inner = node.member(key)) return texts_in(*inner, out);
 }
 
@@ -90,12 +91,79 @@ public:
         if (const auto notes = texts_of(recipe, {"description"}); !notes.empty()) draft_.formula.note = without_markup(notes.front()->text);
         if (const auto yield = yield_of(recipe); !yield.empty())
             draft_.formula.note += (draft_.formula.note.empty() ? "yield: " : "\nyield: ") + yield;
-        for (const auto* item : ingredients_of(recipe)) lines(*item);
+        for (const auto key : {"recipeIngredient", "ingredients"})
+            if (const JsonNode* node = recipe.member(key)) {
+                values(*node);
+                break;
+            }
         for (const auto* step : texts_of(recipe, {"recipeInstructions"})) process(step->text);
+        for (const auto& member : recipe.members)
+            if (member.key == "name" || member.key == "headline") title(member.node);
+            else if (!is_read_elsewhere(member.key)) look(member.node, member.key != "description" && member.key != "recipeYield");
         return std::move(draft_);
     }
 
 private:
+    // Read as lines, or said by others about the recipe.
+    static bool is_read_elsewhere(const std::string& key) {
+        constexpr std::array<std::string_view, 9> keys{
+            "recipeIngredient", "ingredients", "review", "aggregateRating", "author", "publisher", "nutrition", "image", "video"};
+        return std::find(keys.begin(), keys.end(), key) != keys.end();
+    }
+
+    void title(const JsonNode& node) {
+        if (node.kind == Kind::text) look_through_title(draft_, without_markup(node.text), describe(file_, node.place), knowledge_);
+    }
+
+    // Every text of the recipe beside its lines, however deep; addresses of pages and pictures are none.
+    void look(const JsonNode& node, bool lost) {
+        if (node.kind == Kind::text && node.text.find("://") == std::string::npos)
+            look_through(draft_, without_markup(node.text), describe(file_, node.place), knowledge_, lost);
+        for (const auto& item : node.items) look(item, lost);
+        for (const auto& member : node.members)
+            if (member.key.empty() || member.key.front() != '@') look(member.node, lost);
+    }
+
+    // Every value of the list is read or refused with its place.
+    void values(const JsonNode& node) {
+        if (node.kind == Kind::list) {
+            for (const auto& item : node.items) values(item);
+            return;
+        }
+        if (node.kind == Kind::text) return lines(node);
+        if (node.kind == Kind::object) {
+            for (const auto* key : {"@value", "text"})
+                if (const JsonNode* inner = node.member(key)) return values(*inner);
+            if (const JsonNode* inner = node.member("@list")) return values(*inner);
+            if (const JsonNode whole = amount_and_name(node); !whole.text.empty()) return lines(whole);
+        }
+        draft_.troubles.add({Trouble::bad_data,
+                             "an ingredient line must be text, not " + std::string(kind_name(node.kind)) +
+                                 (node.kind == Kind::object ? " without \"@value\", \"text\" or \"name\"" : ""),
+                             describe(file_, node.place),
+                             {}});
+    }
+
+    // {"name": "almonds", "value": 40, "unitText": "g"}, or an amount as an object of its own.
+    static JsonNode amount_and_name(const JsonNode& node) {
+        JsonNode line;
+        line.kind = Kind::text;
+        line.place = node.place;
+        const auto add = [&](const JsonNode* part) {
+            if (!part) return;
+            const std::string words = part->kind == Kind::number ? plain_number(part->number) : part->kind == Kind::text ? part->text : "";
+            if (!words.empty()) line.text += (line.text.empty() ? "" : " ") + words;
+        };
+        const JsonNode* amount = node.member("amount") ? node.member("amount") : node.member("requiredQuantity");
+        const JsonNode& told = amount && amount->kind == Kind::object ? *amount : node;
+        if (amount && amount->kind != Kind::object) add(amount);
+        for (const auto* key : {"value", "unitText", "unit"}) add(told.member(key));
+        const JsonNode* name = node.member("name") ? node.member("name") : node.member("item");
+        if (!name) return JsonNode{};
+        add(name);
+        return line;
+    }
+
     // Some sites put the whole list into one string, a line each.
     void lines(const JsonNode& item) {
         const std::string all = without_markup(item.text);
@@ -167,7 +235,7 @@ Result<JsonNode> read_script(std::string_view page, const std::string& script, s
 }  // namespace
 
 bool is_json_ld(const JsonNode& root) {
-    if (root.kind == Kind::list) return !root.items.empty();
+    if (root.kind == JsonNode::Kind::list) return !root.items.empty();
     return root.member("@context") || root.member("@graph") || root.member("@type") || root.member("recipeIngredient");
 }
 

@@ -1,6 +1,8 @@
 #include "formula/formats/formula_plain.hpp"
 
 #include <algorithm>
+#include <array>
+#include <cctype>
 
 #include "core/names.hpp"
 #include "core/typed_reader.hpp"
@@ -26,6 +28,23 @@ bool starts_with_weight(std::string_view text) {
     return unit && (unit->unit->dimension == Dimension::mass || unit->unit->dimension == Dimension::volume);
 }
 
+// "salt, 1.7 % of meet", "pork shoulder 2 kg of it": a share or a weight anywhere is more than a title says.
+bool tells_an_amount(std::string_view text) {
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool starts = std::isdigit(static_cast<unsigned char>(text[i])) != 0 && (i == 0 || text[i - 1] == ' ' || text[i - 1] == ',');
+        if (!starts) continue;
+        Cursor cursor(text, i);
+        if (!number_at(cursor, false)) continue;
+        cursor.space();
+        if (cursor.eat("%")) return true;
+        const auto unit = unit_at(cursor);
+        if (unit && (unit->unit->dimension == Dimension::mass || unit->unit->dimension == Dimension::volume ||
+                     unit->unit->dimension == Dimension::percent))
+            return true;
+    }
+    return false;
+}
+
 // A title may well be "Sheep casing banger"; with an amount it is a line.
 bool names_a_casing(std::string_view text) {
     return text.find_first_of("0123456789") != std::string_view::npos && !beside_the_mass(text).empty();
@@ -35,9 +54,11 @@ class PlainReader {
 public:
     PlainReader(std::string_view file, const Knowledge& knowledge) : file_(file), knowledge_(knowledge) {}
 
-    Draft read(const std::vector<TextLine>& lines) {
+    Draft read(const std::vector<TextLine>& lines, const std::vector<TextLine>& comments) {
+        for (const auto& line : comments) look(line, true);
         for (std::size_t i = 0; i < lines.size() && !draft_.hopeless(); ++i) {
             if (i == 0 && takes_title(lines[i])) continue;
+            if (method(lines[i])) continue;
             if (!header(lines[i]) && !keyed(lines[i])) ingredient(lines[i]);
         }
         if (draft_.lines.empty() && !draft_.troubles.any())
@@ -51,22 +72,55 @@ public:
 private:
     bool takes_title(const TextLine& line) {
         if (!is_title(line.text, knowledge_)) return false;
-        draft_.formula.title = line.text;
+        title(line, line.text);
         return true;
     }
 
-    static bool header(const TextLine& line) {
+    void title(const TextLine& line, std::string_view text) {
+        draft_.formula.title = text;
+        look_through_title(draft_, text, describe(file_, line.place), knowledge_);
+    }
+
+    void look(const TextLine& line, bool lost = false) { look_through(draft_, line.text, describe(file_, line.place), knowledge_, lost); }
+
+    // What follows a line that says "Method" is left out, but for the process in our own words; so is a paragraph anywhere.
+    bool method(const TextLine& line) {
+        constexpr std::array<std::string_view, 7> heads{"method",    "instruction", "direction",     "step",
+                                                        "procedure", "what to do",  "how to make it"};
+        const auto [key, value] = key_value(line.text);
+        if (is_process(key) || fold(key) == "note" || fold(key) == "title") return false;
+        const std::string folded = fold(line.text);
+        const bool head = std::find(heads.begin(), heads.end(), folded) != heads.end();
+        in_method_ = in_method_ || head;
+        if (!in_method_ && !is_paragraph(line.text)) return false;
+        look(line, true);
+        if (!head) draft_.formula.read_as.push_back("left out, as part of the method: \"" + std::string(line.text) + "\"");
+        return true;
+    }
+
+    // Sentences: long, with an end, and no amount at the start.
+    bool is_paragraph(std::string_view text) const {
+        constexpr std::size_t least_words = 9;  // judgement
+        const auto words = static_cast<std::size_t>(std::count(text.begin(), text.end(), ' ')) + 1;
+        if (words < least_words || text.back() != '.') return false;
+        return !read_line(text, Origin("", {1, 1}), knowledge_) && !tells_an_amount(text.substr(0, text.find(' ', text.find(' ') + 1)));
+    }
+
+    bool header(const TextLine& line) {
         const auto [key, value] = key_value(line.text);
         if (key.empty() || !value.empty()) return false;
         const std::string folded = fold(key);
-        if (folded.rfind("for ", 0) == 0) return true;  // "For the paste:"
-        return folded == "ingredient" || folded == "process" || folded == "line" || folded == "formula" || folded == "method";
+        const bool known = folded.rfind("for ", 0) == 0 ||  // "For the paste:"
+                           folded == "ingredient" || folded == "process" || folded == "line" || folded == "formula" || folded == "method";
+        if (known) look(line);
+        return known;
     }
 
     bool keyed(const TextLine& line) {
         const auto [key, value] = key_value(line.text);
         const std::string folded = fold(key);
-        if (folded == "title") draft_.formula.title = value;
+        if (folded == "note") look(line);
+        if (folded == "title") title(line, value);
         else if (folded == "note") draft_.formula.note += (draft_.formula.note.empty() ? "" : "\n") + std::string(value);
         else if (folded == "parent") draft_.formula.parent = value;
         else if (folded == "date") draft_.formula.date = value;
@@ -95,18 +149,19 @@ private:
     std::string_view file_;
     const Knowledge& knowledge_;
     Draft draft_;
+    bool in_method_ = false;
 };
 
 }  // namespace
 
 bool is_title(std::string_view line, const Knowledge& knowledge) {
     const auto key = key_value(line).key;
-    return fold(key) != "title" && !is_process(key) && !starts_with_weight(line) && !names_a_casing(line) &&
+    return fold(key) != "title" && !is_process(key) && !starts_with_weight(line) && !tells_an_amount(line) && !names_a_casing(line) &&
            !read_line(line, Origin("", {1, 1}), knowledge);
 }
 
 Draft read_plain_formula(std::string_view text, std::string_view file, const Knowledge& knowledge) {
-    return PlainReader(file, knowledge).read(text_lines(text));
+    return PlainReader(file, knowledge).read(text_lines(text), comment_lines(text));
 }
 
 }  // namespace standin

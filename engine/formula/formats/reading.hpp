@@ -31,6 +31,6 @@ std::string formula_json(const Formula& formula, const Knowledge& knowledge);
 std::string formula_jsonld(const Formula& formula, const Knowledge& knowledge);
 
 /// Plain lines that read_formula reads back to the same formula.
-std::string formula_text(const Formula& formula, const Knowledge& knowledge, Amounts amounts = Amounts::grams);
+std::string formula_text(const Formula& formula, const Knowledge& knowledge, Amounts amounts = Amounts::as_written);
 
 }  // namespace standin

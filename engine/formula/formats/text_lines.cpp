@@ -13,21 +13,25 @@ std::string_view trimmed(std::string_view text) {
     return text.substr(first, text.find_last_not_of(blanks) - first + 1);
 }
 
-}  // namespace
-
-std::vector<TextLine> text_lines(std::string_view text) {
+std::vector<TextLine> lines_of(std::string_view text, bool comments) {
     std::vector<TextLine> lines;
     std::size_t number = 1;
     for (std::size_t start = 0; start <= text.size(); ++number) {
         const std::size_t end = std::min(text.find('\n', start), text.size());
         const std::string_view line = text.substr(start, end - start);
         const std::string_view inner = trimmed(line);
-        if (!inner.empty() && inner.front() != '#')
+        if (!inner.empty() && (inner.front() == '#') == comments)
             lines.push_back({inner, {number, static_cast<std::size_t>(inner.data() - line.data()) + 1}});
         start = end + 1;
     }
     return lines;
 }
+
+}  // namespace
+
+std::vector<TextLine> text_lines(std::string_view text) { return lines_of(text, false); }
+
+std::vector<TextLine> comment_lines(std::string_view text) { return lines_of(text, true); }
 
 KeyValue key_value(std::string_view line) {
     const auto colon = line.find(':');

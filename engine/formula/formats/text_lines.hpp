@@ -15,6 +15,9 @@ struct TextLine {
 
 std::vector<TextLine> text_lines(std::string_view text);
 
+/// The # comments that text_lines leaves out.
+std::vector<TextLine> comment_lines(std::string_view text);
+
 /// Splits "key: value"; both empty when there is no colon.
 struct KeyValue {
     std::string_view key, value;

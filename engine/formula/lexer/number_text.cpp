@@ -86,7 +86,7 @@ void comma_digits(Cursor& cursor, double whole, std::size_t whole_digits, double
     }
 }
 
-std::optional<double> digit_value(Cursor& cursor, bool& unsure) {
+std::optional<double> digit_value(Cursor& cursor, bool& unsure, bool& unsure_dot) {
     if (auto value = fraction(cursor)) return value;
     const std::size_t before = cursor.at();
     const auto whole = digits(cursor);
@@ -94,6 +94,7 @@ std::optional<double> digit_value(Cursor& cursor, bool& unsure) {
     const std::size_t after_whole = cursor.at();
     if (cursor.eat(".")) {
         const auto behind = digits(cursor);
+        unsure_dot = behind.count == 3 && whole.value > 0 && whole.count <= 3;
         if (behind.count > 0) return value + behind.value / behind.scale;
         cursor.go(after_whole);
     }
@@ -137,9 +138,9 @@ std::optional<double> wordy_value(Cursor& cursor, std::optional<double> first) {
     return first;
 }
 
-std::optional<double> value_at(Cursor& cursor, bool words, bool& unsure) {
+std::optional<double> value_at(Cursor& cursor, bool words, bool& unsure, bool& unsure_dot) {
     cursor.space();
-    auto value = digit_value(cursor, unsure);
+    auto value = digit_value(cursor, unsure, unsure_dot);
     if (!words) return value;
     if (value && *value > 0 && *value < 1) {  // "1/2 a lemon", "3/4 of a cup"
         const std::size_t before = cursor.at();
@@ -180,7 +181,7 @@ std::optional<Number> number_at(Cursor& cursor, bool words) {
     Number number;
     cursor.space();
     const bool negative = cursor.eat_dash() && cursor.digit();
-    const auto first = value_at(cursor, words && !negative, number.unsure_comma);
+    const auto first = value_at(cursor, words && !negative, number.unsure_comma, number.unsure_dot);
     if (!first) {
         cursor.go(before);
         return std::nullopt;
@@ -189,7 +190,7 @@ std::optional<Number> number_at(Cursor& cursor, bool words) {
     number.band = {low, low, low};
     const std::size_t after = cursor.at();
     bool unsure = false;
-    const auto second = joins_range(cursor, between) ? value_at(cursor, words, unsure) : std::nullopt;
+    const auto second = joins_range(cursor, between) ? value_at(cursor, words, unsure, number.unsure_dot) : std::nullopt;
     if (second && *second >= low) number.band = {low, (low + *second) / 2, *second};
     else cursor.go(after);
     if (about && number.band.low == number.band.high) number.band = {low * (1 - about_share), low, low * (1 + about_share)};

@@ -10,6 +10,7 @@ namespace standin {
 
 struct Number {
     Band band;                  ///< low = high unless a range ("2-3", mid halfway) or "about" (10 % either way, judgement) was written
+    bool unsure_dot = false;    ///< "1.500": decimals, or thousands as much of Europe writes them; `band` holds the decimals
     bool unsure_comma = false;  ///< "2,400": thousands or decimals; `band` holds the thousands
 };
 

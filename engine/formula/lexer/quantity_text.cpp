@@ -133,7 +133,7 @@ std::optional<AmountText> single_at(Cursor& cursor) {
 
 Whole share_of(Cursor& cursor, bool needs_of = true) {
     const std::size_t before = cursor.at();
-    if (!cursor.eat_word("of") && needs_of) return Whole::unsaid;
+    if (!cursor.eat_any_word({"of", "on"}) && needs_of) return Whole::unsaid;
     cursor.eat_any_word({"the", "total"});
     if (cursor.eat_any_word({"meat", "lean"})) {
         cursor.eat_any_word({"block", "weight", "mass"});
@@ -171,6 +171,7 @@ std::optional<AmountText> amount_at(Cursor& cursor, bool with_unit) {
     if (!number) return with_unit ? single_at(cursor) : std::nullopt;
     AmountText amount;
     amount.unsure_comma = number->unsure_comma;
+    amount.unsure_dot = number->unsure_dot;
     amount.parts.push_back({number->band, nullptr});
     if (!with_unit || multiply_at(cursor, amount)) return amount;
     const auto unit = unit_at(cursor);

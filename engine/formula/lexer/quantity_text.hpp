@@ -23,7 +23,7 @@ struct AmountText {
     Whole of = Whole::none;
     double per_grams = 0;   ///< the amount goes with this much meat or batch ("per kg of meat"); 0: it stands alone
     std::string_view size;  ///< "small", "medium" or "large", or empty
-    bool unsure_comma = false;
+    bool unsure_comma = false, unsure_dot = false;
     const Unit* container = nullptr;  ///< what a weight was written to stand in: "2 x 400 g cans"
     bool packed = false;              ///< "2 packed cups"
 };

@@ -161,7 +161,11 @@ std::string_view another_word(std::string_view word) {
 }
 
 Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredient, std::string_view size, std::vector<std::string> words) {
+    for (const std::string_view told : {"small", "large"})
+        if (size.empty() && says(words, told)) size = told;
     if (!size.empty()) words.emplace_back(size);
+    if (part.unit && part.unit->word == "knob" && ingredient.tissue == Tissue::root)  // a lump is about as heavy as water
+        return Weighed{times(part.number, part.unit->size), std::nullopt};
     const MeasureRecord* record = nullptr;
     if (part.unit) record = pick(ingredient, part.unit->word, words);
     if (!record && part.unit) record = pick(ingredient, another_word(part.unit->word), words);
@@ -171,7 +175,8 @@ Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredien
         if (const auto* whole = whole_measure(ingredient)) record = pick(ingredient, whole->measure, words);
     if (!record && part.unit && part.unit->word == "piece") record = pick(ingredient, "leaf", words);
     if (record) {
-        const Band grams = times(part.number, resized(*record, size));
+        // A large bunch is still a bunch as it is sold.
+        const Band grams = times(part.number, resized(*record, record->measure == "bunch" ? std::string_view() : size));
         const bool single = record->measure != "bunch" && record->measure != "handful" && !(part.unit && part.unit->size.mid > 0);
         return Weighed{grams, single ? std::optional<double>(part.number.mid) : std::nullopt};
     }
@@ -184,6 +189,7 @@ Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredien
 Result<Weighed> weigh_part(const AmountPart& part, const AmountText& amount, const Ingredient& ingredient,
                            const std::vector<std::string>& words) {
     if (!part.unit || part.unit->dimension == Dimension::count) return counted_part(part, ingredient, amount.size, words);
+    if (part.unit->dimension == Dimension::percent) return Weighed{part.number, std::nullopt};  // of what is settled with the other lines
     if (part.unit->dimension == Dimension::mass) return Weighed{times(part.number, part.unit->size), std::nullopt};
     return volume_part(part, ingredient, words);
 }
@@ -198,6 +204,9 @@ Result<Weighed> weigh(const AmountText& amount, const Ingredient& ingredient, st
         if (amount.unsure_comma && !thousands)
             return failure(Trouble::bad_data,
                            "a comma before three digits may mean thousands or decimals: write it without, as 2400 g or 2.4 kg");
+        if (amount.unsure_dot && thousands)
+            return failure(Trouble::bad_data,
+                           "a point before three digits may mean decimals or thousands: write it as 1500 g or 1.5 kg, or as 1.5 g");
         const auto weighed = weigh_part(part, amount, ingredient, words);
         if (!weighed) return weighed;
         total.grams = plus(total.grams, weighed->grams);

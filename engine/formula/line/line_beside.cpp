@@ -65,7 +65,8 @@ std::size_t casing_at(const std::vector<Word>& words) {
         const auto& word = words[i].folded;
         const bool skin = word == "skin" && i > 0 && (words[i - 1].folded == "sausage" || words[i - 1].folded == "collagen");
         const bool gut = (word == "intestine" || word == "middle" || word == "runner" || word == "bung") && i > 0 &&
-                         may_stand_before_casing(words[i - 1]) && !has_digit(words[i - 1].folded);
+                         may_stand_before_casing(words[i - 1]) && !has_digit(words[i - 1].folded) &&
+                         unit_named(words[i - 1].folded) == nullptr && (i + 1 == words.size() || words[i + 1].folded != "bean");
         if (word != "casing" && !skin && !gut) continue;
         const bool gone = i + 1 < words.size() && (words[i + 1].folded == "removed" || words[i + 1].folded == "off" ||
                                                    words[i + 1].folded == "discarded" || words[i + 1].folded == "on");
@@ -87,33 +88,6 @@ bool is_kitchen_goods(const std::vector<Word>& words) {
         for (std::size_t end = i + 1; end <= std::min(words.size(), i + 2); ++end)
             if (among(goods, fold(phrase(words, i, end)))) return true;
     return false;
-}
-
-// "curing salt", "cure #1", "2 tsp cure", but not "dry cure bacon".
-bool names_cure(const std::vector<Word>& words, std::size_t i) {
-    const auto next = [&](std::size_t n) { return i + n < words.size() ? Text(words[i + n].folded) : Text(); };
-    const auto& word = words[i].folded;
-    if (word == "nitrite" || word == "nitrate" || word == "saltpetre" || word == "saltpeter" || word == "salitre") return true;
-    if ((word == "curing" || word == "cure") && (next(1) == "salt" || next(1) == "mix" || next(1) == "powder" || next(1) == "premix"))
-        return true;
-    if (word == "prague" || (word == "tinted" && next(1) == "cure") || (word == "sel" && next(1) == "rose")) return true;
-    if (word != "cure") return false;
-    const bool ends = i + 1 == words.size() || words[i + 1].segment != words[i].segment;
-    return ends || has_digit(next(1)) || next(1) == "no" || next(1) == "number";
-}
-
-bool denied(const std::vector<Word>& words, std::size_t i) {
-    const auto is = [&](std::size_t at, Text word) { return at < words.size() && words[at].folded == word; };
-    return is(i + 1, "free") || (i > 0 && (is(i - 1, "no") || is(i - 1, "not") || is(i - 1, "without")));
-}
-
-bool is_pink_salt(const std::vector<Word>& words) {
-    bool pink = false, rock = false;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        pink = pink || (words[i].folded == "pink" && i + 1 < words.size() && words[i + 1].folded == "salt" && !denied(words, i));
-        rock = rock || words[i].folded == "himalayan" || words[i].folded == "himalaya" || words[i].folded == "rock";
-    }
-    return pink && !rock;
 }
 
 }  // namespace
@@ -143,26 +117,6 @@ bool is_heading(std::string_view line, const Knowledge& knowledge) {
     if (words.empty() || words.back().segment > 0) return false;
     const bool for_the = words.size() > 2 && words.size() < 7 && words[0].folded == "for" && words[1].folded == "the";
     return colon || for_the || std::all_of(words.begin(), words.end(), [&](const Word& word) { return among(told, word.folded); });
-}
-
-std::optional<Error> curing_salt(std::string_view line) {
-    const auto words = words_of(line);
-    for (std::size_t i = 0; i < words.size(); ++i)
-        if (names_cure(words, i) && !denied(words, i))
-            return Error{Trouble::bad_data,
-                         "a curing salt, with nitrite or nitrate: outside what is worked out here. Too much of it is poisonous, too little "
-                         "does not protect, so it is never guessed: weigh it by a tested formula for cured sausage, or leave the line out "
-                         "of a fresh one",
-                         "",
-                         {}};
-    if (is_pink_salt(words))
-        return Error{
-            Trouble::bad_data,
-            "\"pink salt\" may be a curing salt with nitrite or plain rock salt, and one taken for the other is dangerous: say which; "
-            "a curing salt is outside what is worked out here and must be weighed by a tested formula",
-            "",
-            {"himalayan salt"}};
-    return std::nullopt;
 }
 
 }  // namespace standin

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 #include "core/names.hpp"
+#include "formula/line/process_text.hpp"
 
 namespace standin {
 namespace {
@@ -35,6 +37,16 @@ std::string counted_word(const AmountText& amount) {
     return unit ? std::string(unit->word) : "piece";
 }
 
+std::string rounded(double grams) {
+    const double step = grams < 10 ? 0.1 : 1;
+    return plain_number(std::round(grams / step) * step);
+}
+
+std::string grams_span(const Band& grams) {
+    if (!(grams.low < grams.high)) return "";
+    return ", " + rounded(grams.low) + " to " + rounded(grams.high) + " g";
+}
+
 std::string in_container(const NameRead& name) { return "in a " + std::string(name.preserved_in->word) + ": "; }
 
 bool same_name(const Ingredient& ingredient, const std::string& passed) {
@@ -44,7 +56,8 @@ bool same_name(const Ingredient& ingredient, const std::string& passed) {
 std::vector<LineDoubt> with_passed(std::vector<LineDoubt> out, const NameRead& name, const LineNotes& notes) {
     for (const auto* all : {&notes.passed, &name.before.passed, &name.after.passed})
         for (const auto& passed : *all)
-            if (!same_name(*name.ingredient, passed)) out.push_back({Confidence::likely, "passed over: \"" + passed + "\"", false});
+            if (!same_name(*name.ingredient, passed))
+                out.push_back({Confidence::likely, name.ingredient->names.front() + ": passed over: \"" + passed + "\"", true});
     return out;
 }
 
@@ -62,16 +75,18 @@ std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText&
         out.push_back(
             {Confidence::unsure, "presumed to be " + ingredient.names.front() + ", the usual one by the spoon; say fresh if it is", true});
     else if (!name.other_form.empty())
-        out.push_back({Confidence::likely, "read as " + ingredient.names.front() + ", not " + name.other_form, false});
+        out.push_back({Confidence::likely, "read as " + ingredient.names.front() + ", not " + name.other_form, true});
     if (name.preserved_in)
-        out.push_back(name.preserved_form ? LineDoubt{Confidence::likely, in_container(name) + "read as " + ingredient.names.front(), false}
+        out.push_back(name.preserved_form ? LineDoubt{Confidence::likely, in_container(name) + "read as " + ingredient.names.front(), true}
                                           : LineDoubt{Confidence::unsure,
                                                       in_container(name) + "that form of it is not known here, so it is read as fresh " +
                                                           ingredient.names.front() + "; what is kept so is often softer and saltier",
                                                       true});
     const bool settled = notes.grams && !notes.range_only;
     if (weighed.packed && !settled)
-        out.push_back({Confidence::likely, "packed: how firmly leaves are pressed differs from hand to hand, so the band is wide", false});
+        out.push_back({Confidence::likely,
+                       ingredient.names.front() + ", packed: how firmly leaves are pressed differs from hand to hand, so the band is wide",
+                       true});
     const Unit* unit = amount.parts.front().unit;
     const bool by_weight = unit && (unit->dimension == Dimension::mass || unit->dimension == Dimension::percent);
     if (!by_weight && !settled) {
@@ -80,9 +95,11 @@ std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText&
         if (exact_enough) return with_passed(std::move(out), name, notes);
         const bool loose = weighed.grams.low <= 0 || weighed.grams.high > wide * weighed.grams.low;
         out.push_back({loose ? Confidence::unsure : Confidence::likely,
-                       "the weight is what a " + counted_word(amount) + " of " + ingredient.names.front() + " usually weighs", false});
+                       "the weight is what a " + counted_word(amount) + " of " + ingredient.names.front() + " usually weighs" +
+                           grams_span(weighed.grams),
+                       loose || ingredient.composition.salt.mid > 50});
     } else if (by_weight && !notes.grams && amount.parts.front().number.low < amount.parts.front().number.high)
-        out.push_back({Confidence::likely, "a range, the middle is taken", false});
+        out.push_back({Confidence::likely, ingredient.names.front() + ": a range, the middle is taken", true});
     return with_passed(std::move(out), name, notes);
 }
 

@@ -133,7 +133,24 @@ std::size_t line_start(const std::string& line) {
     return past_numbering(line, cursor.at());
 }
 
+namespace {
+
+// "ice or water" is either, and weighs the same.
+void take_ice_or_water(std::string& line) {
+    const auto words = words_of(line);
+    for (std::size_t i = 0; i + 2 < words.size(); ++i) {
+        const auto& first = words[i].folded;
+        const auto& last = words[i + 2].folded;
+        const bool pair = (first == "ice" && last == "water") || (first == "water" && last == "ice");
+        if (!pair || words[i + 1].folded != "or") continue;
+        return first == "ice" ? blank(line, words[i].begin, words[i + 1].end) : blank(line, words[i + 1].begin, words[i + 2].end);
+    }
+}
+
+}  // namespace
+
 void rewrite_phrases(std::string& line) {
+    take_ice_or_water(line);
     const auto words = words_of(line);
     if (words.size() > 2 && words[words.size() - 2].folded == "x") {  // "green chiles x 4"
         Cursor cursor(line, words.back().begin);

@@ -1,6 +1,9 @@
 #include "formula/line/line_prepared.hpp"
 
 #include <algorithm>
+#include <initializer_list>
+
+#include "core/names.hpp"
 
 namespace standin {
 namespace {
@@ -28,6 +31,46 @@ std::optional<Error> unknown_volume(const MeasuredFood& food, bool changed_befor
     if (by_volume && changed_before)
         return open_question("a " + std::string(food.amount.parts.front().unit->word) + " of " + food.name.ingredient->names.front() +
                              " prepared so has no known weight: expected grams");
+    return std::nullopt;
+}
+
+bool named(const NameRead& name, std::initializer_list<std::string_view> names) {
+    std::string own;
+    for (const auto& word : name.words) own += (own.empty() ? "" : " ") + word;
+    return std::find(names.begin(), names.end(), own) != names.end();
+}
+
+bool says(const NameRead& name, std::initializer_list<std::string_view> wanted) {
+    const auto any = [&](const std::vector<std::string>& words) {
+        return std::any_of(words.begin(), words.end(),
+                           [&](const auto& word) { return std::find(wanted.begin(), wanted.end(), word) != wanted.end(); });
+    };
+    return any(name.before.words) || any(name.after.words);
+}
+
+// Names that two foods share, one many times as strong as the other, where nothing in the line tells them apart.
+std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountText& amount) {
+    constexpr double spice_grams = 10, pepper_grams = 20;  // fresh ones are weighed by more. Judgement
+    if (named(name, {"chilli powder", "chili powder", "chile powder"}))
+        return open_question(
+            "ground chile to some, a mild blend with cumin and salt to others, and one is many times as hot as the other: say which",
+            {"cayenne", "chili powder blend"});
+    const Unit* unit = amount.parts.front().unit;
+    if (!unit || unit->dimension != Dimension::mass) return std::nullopt;
+    const double grams = amount.parts.front().number.mid * unit->size.mid;
+    if (fold(name.generic) == "coriander" && !says(name, {"fresh", "leaf", "chopped", "ground", "crushed", "seed", "whole", "toasted"}))
+        return open_question("the seed or the leaf of coriander: say which", {"coriander seed", "fresh coriander"});
+    if (grams >= pepper_grams || says(name, {"fresh", "freshly", "chopped", "diced", "sliced", "minced", "grated", "peeled"}))
+        return std::nullopt;
+    if (named(name, {"red pepper", "green pepper", "hot pepper", "hot red pepper"}))
+        return open_question("so little of it is more likely a dry spice than the fresh pod: say which",
+                             {"crushed red pepper", "cayenne", "green peppercorn", "fresh red pepper"});
+    if (grams >= spice_grams) return std::nullopt;
+    if (named(name, {"celery"}))
+        return open_question("so little of it is more likely the seed than the stalk: say which", {"celery seed", "celery stalk"});
+    if (name.ingredient->tissue == Tissue::root && !name.other_form.empty())
+        return open_question("so little of it is more likely " + name.other_form + " than the fresh root: say which",
+                             {name.other_form, "fresh " + name.ingredient->names.front()});
     return std::nullopt;
 }
 
@@ -81,6 +124,7 @@ std::optional<Error> means_another(const NameRead& name, const AmountText& amoun
     const Ingredient& ingredient = *name.ingredient;
     const Unit* unit = amount.parts.front().unit;
     const bool bare = name.before.words.empty() && name.after.words.empty();
+    if (auto open = two_foods_of_one_name(name, amount)) return open;
     if (!unit && bare && name.is_unit_word) return open_question("cloves of garlic, or the spice", {"4 garlic cloves", "4 whole cloves"});
     const bool large_spoon = unit && (unit->word == "tbsp" || unit->word == "dessertspoon");
     if (ingredient.tissue == Tissue::root && large_spoon && bare && !name.other_form.empty())

@@ -6,8 +6,8 @@
 #include "core/band.hpp"
 #include "core/names.hpp"
 #include "formula/line/amount.hpp"
+#include "formula/line/hazards.hpp"
 #include "formula/line/line_asides.hpp"
-#include "formula/line/line_beside.hpp"
 #include "formula/line/line_doubts.hpp"
 #include "formula/line/line_notes.hpp"
 #include "formula/line/line_phrases.hpp"
@@ -16,6 +16,8 @@
 #include "formula/line/name_text.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/prepared_text.hpp"
+#include "formula/line/process_text.hpp"
+#include "formula/line/tongues.hpp"
 
 namespace standin {
 namespace {
@@ -103,7 +105,8 @@ private:
     // So may the "of meat" of a percentage.
     void take_whole() {
         if (line_.find('%') == std::string::npos) return;
-        for (std::size_t i = line_.find(" of "); i != std::string::npos && whole_ == Whole::unsaid; i = line_.find(" of ", i + 1)) {
+        const auto next = [&](std::size_t from) { return std::min(line_.find(" of ", from), line_.find(" on ", from)); };
+        for (std::size_t i = next(0); i != std::string::npos && whole_ == Whole::unsaid; i = next(i + 1)) {
             Cursor cursor(line_, i);
             whole_ = whole_at(cursor);
             if (whole_ == Whole::unsaid) continue;
@@ -160,6 +163,13 @@ private:
         return Failure(std::move(error));
     }
 
+    // "50 lean pork trimmings, 1000 g": a number that counts nothing before the name, and a weight behind it.
+    bool two_amounts(const NameRead& name, const AmountText& amount) const {
+        constexpr double most_counted = 12;  // judgement
+        return notes_.column && !amount.parts.front().unit && amount.parts.front().number.mid > most_counted &&
+               !whole_measure(*name.ingredient);
+    }
+
     Result<ReadLine> attempt(const Candidate& candidate) {
         std::string line = line_;
         std::fill(line.begin() + static_cast<std::ptrdiff_t>(candidate.begin), line.begin() + static_cast<std::ptrdiff_t>(candidate.end),
@@ -182,6 +192,13 @@ private:
                 understood,
                 {Trouble::bad_data, "two foods are named, " + name->ingredient->names.front() + " and " + other, "", {"name one of them"}},
                 candidate.begin);
+        if (two_amounts(*name, candidate.amount))
+            return miss(understood,
+                        {Trouble::bad_data,
+                         "a number stands before the name and a weight behind it: which is the amount, and what does the other tell",
+                         "",
+                         {"1000 g pork trim 50/50"}},
+                        candidate.begin);
         if (auto doubtful = means_another(*name, candidate.amount)) return miss(understood, std::move(*doubtful), candidate.begin);
         return weigh_line(*name, amount, candidate.begin);
     }
@@ -211,22 +228,22 @@ private:
                                                                             : weigh(amount, *name.ingredient, words);
         if (!weighed) return miss(2, std::move(weighed.error()), at);
         if (amount.of == Whole::unsaid)
-            return miss(understood,
-                        {Trouble::bad_data,
-                         "a share of what: expected \"of meat\" or \"of batch\"",
-                         "",
-                         {"1.8 % of meat", "1.5 % of batch", "18 g per kg of meat"}},
+            return miss(understood, {Trouble::bad_data, "a share of what: expected \"of meat\" or \"of batch\"", "", shares_of_own(amount)},
                         at);
+        if (auto open = chile_of_any_size(name, amount)) return miss(understood, std::move(*open), at);
         ReadLine read;
         read.where = origin_.at(at);
         read.line.ingredient = name.ingredient->id;
         read.line.keep = notes_.keep;
         read.line.written = written_amount(at);
+        set_fat(name, read.line);
+        if (auto other = hazards_in_passing(name, read.line)) return miss(understood, std::move(*other), at);
         read.doubts = doubts_about_line(name, amount, *weighed, notes_);
+        for (auto& told : told_hazards(written_, read.line, knowledge_)) read.doubts.push_back({Confidence::unsure, std::move(told), true});
         if (auto purpose = outside_purpose(written_); !purpose.empty())
             read.doubts.push_back({Confidence::unsure, purpose + ": counted into the mass; take the line out if it stays outside", true});
         if ((" " + fold(written_) + " ").find(" optional ") != std::string::npos)
-            read.doubts.push_back({Confidence::likely, "optional: counted in", false});
+            read.doubts.push_back({Confidence::likely, name.ingredient->names.front() + ", optional: counted in", true});
         for (const auto& doubt : read.doubts)
             if (doubt.always) read.line.notes.push_back(doubt.text);
         if (auto wrong = noted_weight(amount, *weighed, read.doubts)) return miss(understood, std::move(*wrong), at);
@@ -240,7 +257,43 @@ private:
             if (read.share->fraction.low <= 0) return miss(understood, {Trouble::bad_data, "a share must be more than zero", "", {}}, at);
         }
         if (auto wrong = settle_preparations(read.line, {name, amount, notes_, knowledge_})) return miss(understood, std::move(*wrong), at);
+        if (auto danger = danger_of_food(written_, read.line, knowledge_)) return miss(understood, std::move(*danger), at);
         return read;
+    }
+
+    // A "green chile" is a finger of 5 g to one cook and a pod of 45 g to another: nine times the heat.
+    std::optional<Error> chile_of_any_size(const NameRead& name, const AmountText& amount) const {
+        const auto& id = name.ingredient->id;
+        if ((id != "green-chile" && id != "red-chile") || !counts(amount) || notes_.grams) return std::nullopt;
+        const Unit* unit = amount.parts.front().unit;
+        if (unit && unit->word != "piece" && unit->word != "pod") return std::nullopt;
+        return Error{Trouble::bad_data,
+                     "a " + name.ingredient->names.front() + " by the piece may weigh 5 g or 45 g: expected grams, or the kind",
+                     "",
+                     {"jalapeño", "serrano", "thai bird chile", "2 " + name.ingredient->names.front() + " (24 g)"}};
+    }
+
+    // Fat said is fat set; where the record holds as much already it says nothing new.
+    void set_fat(const NameRead& name, Line& line) const {
+        constexpr double same = 0.5;  // g in 100 g, judgement
+        const auto said = name.after.fat_pct ? name.after.fat_pct : name.before.fat_pct;
+        if (!said || std::abs(*said - name.ingredient->composition.fat.mid) < same) return;
+        const Band& spread = knowledge_.parameter("composition.spread.fat-said");
+        line.fat_pct = Band{std::max(0.0, *said + spread.low), *said, std::min(100.0, *said + spread.high)};
+    }
+
+    std::optional<Error> hazards_in_passing(const NameRead& name, Line& line) const {
+        for (const auto* all : {&notes_.passed, &name.before.passed, &name.after.passed})
+            for (const auto& passed : *all)
+                if (auto other = other_food_in_passing(passed, line, knowledge_)) return other;
+        return std::nullopt;
+    }
+
+    // With the maker's own figure.
+    static std::vector<std::string> shares_of_own(const AmountText& amount) {
+        if (amount.per_grams > 0) return {"18 g per kg of meat", "18 g per kg of batch"};
+        const std::string figure = plain_number(amount.parts.front().number.mid) + " %";
+        return {figure + " of meat", figure + " of batch"};
     }
 
     static Share share(const AmountText& amount, const Weighed& weighed) {
@@ -295,15 +348,7 @@ private:
     Missed missed_;
 };
 
-}  // namespace
-
-Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after) {
-    if (line.size() > longest)
-        return failure(Trouble::bad_data, "a line of over 2000 letters: expected one ingredient a line", origin.start());
-    if (auto cure = curing_salt(line)) {
-        cure->where = origin.start();
-        return Failure(std::move(*cure));
-    }
+Result<ReadLine> read_english(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after) {
     LineReader reader(line, origin, knowledge, after);
     auto read = reader.read();
     const auto open = line.find('('), close = line.find(')', open);
@@ -314,6 +359,28 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
     opened[close] = ' ';
     auto again = LineReader(opened, origin, knowledge, after).read();
     return again ? again : read;
+}
+
+}  // namespace
+
+Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after) {
+    if (line.size() > longest)
+        return failure(Trouble::bad_data, "a line of over 2000 letters: expected one ingredient a line", origin.start());
+    if (auto danger = danger_in(line, knowledge)) {
+        danger->where = origin.start();
+        return Failure(std::move(*danger));
+    }
+    auto read = read_english(line, origin, knowledge, after);
+    if (read) return read;
+    const auto english = in_english(line, knowledge);
+    if (!english) return read;
+    auto translated = read_english(*english, origin, knowledge, after);
+    if (!translated) return read.error().message.rfind("unknown", 0) == 0 ? translated : read;
+    if (auto danger = danger_of_food(line, translated->line, knowledge)) {
+        danger->where = origin.start();
+        return Failure(std::move(*danger));
+    }
+    return translated;
 }
 
 }  // namespace standin

@@ -43,7 +43,7 @@ std::vector<Told> told_to_the_end(const std::string& line, std::size_t at) {
 
 void take(std::string& line, const std::vector<Told>& again, LineNotes& notes) {
     for (const auto& told : again)
-        if (told.mass && !notes.grams) take_weight(std::string_view(line).substr(told.begin, told.end - told.begin), notes);
+        if (told.mass && !notes.grams) notes.column = take_weight(std::string_view(line).substr(told.begin, told.end - told.begin), notes);
     blank(line, again.front().begin, line.size());
 }
 

@@ -166,6 +166,38 @@ std::optional<LeanShare> said_lean(const std::vector<Word>& words) {
     return std::nullopt;
 }
 
+constexpr std::array<std::string_view, 5> dry_words{"rubbed", "powdered", "crumbled", "flaked", "granulated"};
+
+// "sage leaf, rubbed", "thyme, ground", "jalapeño, powdered": a fresh name with a word that makes it dry. Null where no dry form is known.
+const Ingredient* dry_kind(const std::vector<Word>& words, const Span& span, std::string_view dry, const Knowledge& knowledge) {
+    std::size_t last = span.last;
+    while (last > span.first + 1 && (words[last - 1].folded == "leaf" || words[last - 1].folded == "fresh")) --last;
+    const std::string name = phrase(words, span.first, last);
+    std::vector<std::string> names{"ground " + name, name + " powder", "powdered " + name, "dried " + name, name + " flakes"};
+    if (dry == "rubbed" || dry == "crumbled" || dry == "flaked" || dry == "dried")
+        std::rotate(names.begin(), names.begin() + 3, names.end());
+    for (const auto& one : names)
+        if (const auto* found = known_ingredient(one, knowledge); found && found != span.ingredient && found->tissue == Tissue::dry)
+            return found;
+    return nullptr;
+}
+
+std::string said_dry(const std::vector<Word>& words, const Span& span, bool kinds) {
+    const Tissue tissue = span.ingredient->tissue;
+    const bool leaf = tissue == Tissue::thin_leaf || tissue == Tissue::thick_leaf;
+    const bool fresh = leaf || tissue == Tissue::fungus || tissue == Tissue::chile_flesh || tissue == Tissue::bulb ||
+                       tissue == Tissue::root || tissue == Tissue::paste;
+    if (!fresh || !span.ingredient->already.empty() || any_of(words, {"fresh", "freshly"})) return {};
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (i >= span.first && i < span.last) continue;
+        const auto& word = words[i].folded;
+        if (std::find(dry_words.begin(), dry_words.end(), word) != dry_words.end()) return word;
+        const bool herb = leaf && span.ingredient->roles.front() == Role::herb;
+        if (herb && (word == "ground" || (word == "dried" && kinds))) return word;
+    }
+    return {};
+}
+
 // "6 sprigs thyme", "1 tbsp chopped sage", "1 bunch coriander": what is counted by the sprig or chopped is the fresh plant, though the bare
 // name means the dried one. "Chicken thighs, boneless and skinless" are the skinless ones, "ground beef,
 // 85% lean" is that of a name of its own.
@@ -298,6 +330,8 @@ const Ingredient* known_ingredient(std::string_view name, const Knowledge& knowl
     for (const auto& [animal, meat] : animals)
         if (id.rfind(animal, 0) == 0)
             if (const auto* found = knowledge.ingredient_named(std::string(meat) + id.substr(animal.size()))) return found;
+    if (const auto at = id.rfind(" rind"); at != std::string::npos && at + 5 == id.size())  // "pork rind" is its skin
+        if (const auto* found = knowledge.ingredient_named(id.substr(0, at) + " skin"); found && found->meat) return found;
     if (const auto* found = under_another_spelling(id, knowledge)) return found;
     if (const auto* found = animal_behind(id, knowledge)) return found;
     std::replace(id.begin(), id.end(), ' ', '-');
@@ -312,6 +346,18 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
     if (!span.ingredient) return unknown(words, context);
     invert(words, span, context.knowledge, kinds, unit);
     settle_kind(words, span, unit, context.knowledge);
+    if (const auto dry = said_dry(words, span, kinds); !dry.empty()) {
+        const auto* kind = dry_kind(words, span, dry, context.knowledge);
+        if (!kind && dry != "ground" && dry != "dried" && span.ingredient->tissue != Tissue::paste)
+            return failure(Trouble::bad_data,
+                           "\"" + dry + "\" makes " + span.ingredient->names.front() +
+                               " a dry spice, several times as strong: no dry form of it is known here",
+                           context.origin.start(), context.knowledge.nearest_ingredients("dried " + span.ingredient->names.front()));
+        if (kind) {
+            span.ingredient = kind;
+            span.meant.clear();
+        }
+    }
     NameRead name;
     name.presumed = presume_ground(words, span, unit, context.knowledge);
     settle_container(name, words, span, container, context.knowledge);

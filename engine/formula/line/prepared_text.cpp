@@ -50,7 +50,10 @@ private:
         if (const std::size_t end = fried_in(i); end > i) return end;
         if (half_cut(i) || (words_[i].folded == "up" && i > 0 && cut_word(words_, i - 1) > 0)) return i + 1;  // "ground up"
         if (const std::size_t end = preparation(i); end > i) return end;
-        if (const auto share = fat_share(i); share && agrees(*share)) return share->end;
+        if (const auto share = fat_share(i); share && (!share->most || agrees(*share))) {
+            if (!share->most) said_.fat_pct = share->fat;
+            return share->end;
+        }
         if (after_soaking(i)) return i + 1;
         if (const std::size_t end = into_pieces(i); end > i) return end;
         if (const std::size_t count = cut_word(words_, i)) return std::min(i + count, last_);
@@ -230,9 +233,10 @@ private:
             else if (word != "not" && word != "no" && word != "than" && word != "at" && word != "to" && word != "about") break;
         }
         const auto said = ingredient_.meat ? lean_share(words_, at) : std::nullopt;
-        if (!said || said->last > last_) return std::nullopt;
+        const bool into_name = said && first_ == 0 && said->last == last_ + 1;  // "93 % lean ground turkey", known as lean ground turkey
+        if (!said || (said->last > last_ && !into_name)) return std::nullopt;
         share.fat = 100 - said->lean;
-        share.end = said->last;
+        share.end = std::min(said->last, last_);
         return share;
     }
 

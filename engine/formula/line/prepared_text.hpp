@@ -1,6 +1,7 @@
 // Preparations out of the words of a line: "blanched 3 min", "roasted and peeled", "finely chopped".
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -17,6 +18,7 @@ struct SaidOf {
     std::vector<Prepared> prepared;
     std::vector<std::string> words;   ///< folded, all that describe how it was cut, sized or packed
     std::vector<std::string> passed;  ///< as written, what was told in passing: "preferably Greek"
+    std::optional<double> fat_pct{};  ///< fat in 100 g that the words tell
 };
 
 /// What a line is read against.

@@ -1,6 +1,7 @@
 // Formulas back to text. Weights are written in grams, with their band and count in brackets where they have one.
 #include "formula/write/writing.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <nlohmann/json.hpp>
 #include <optional>
@@ -17,11 +18,18 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
+// A nought behind three decimals: "1.500 g" could be a kilogram and a half.
+std::string grams_text(double grams) {
+    std::string text = plain_number(grams);
+    const auto dot = text.find('.');
+    return dot != std::string::npos && text.size() - dot == 4 ? text + "0" : text;
+}
+
 // "24 g", "24 g (20 to 30 g)", "4 pieces (24 g, 20 to 30 g)". Reading takes the ends from the brackets and the middle from before them.
 std::string amount_text(const Line& line) {
-    const std::string mid = plain_number(line.grams.mid) + " g";
+    const std::string mid = grams_text(line.grams.mid) + " g";
     const bool banded = line.grams.low < line.grams.high;
-    const std::string band = plain_number(line.grams.low) + " to " + plain_number(line.grams.high) + " g";
+    const std::string band = grams_text(line.grams.low) + " to " + grams_text(line.grams.high) + " g";
     if (line.count) return plain_number(*line.count) + " pieces (" + mid + (banded ? ", " + band : "") + ")";
     return mid + (banded ? " (" + band + ")" : "");
 }
@@ -39,40 +47,84 @@ std::string spaced(std::string id) {
 
 bool near(double a, double b) { return std::abs(a - b) < 1e-6; }
 
+bool same_fat(const Line& a, const Line& b) {
+    if (a.fat_pct.has_value() != b.fat_pct.has_value()) return false;
+    return !a.fat_pct ||
+           (near(a.fat_pct->low, b.fat_pct->low) && near(a.fat_pct->mid, b.fat_pct->mid) && near(a.fat_pct->high, b.fat_pct->high));
+}
+
 bool reads_back(const std::string& text, const Line& line, const Knowledge& knowledge) {
     const auto read = read_line(text, Origin("", {1, 1}), knowledge);
     if (!read || read->share) return false;
     const Line& back = read->line;
     return back.ingredient == line.ingredient && back.prepared == line.prepared && back.weighed_prepared == line.weighed_prepared &&
-           back.keep == line.keep && back.count.has_value() == line.count.has_value() && near(back.grams.low, line.grams.low) &&
+           back.keep == line.keep && back.declared == line.declared && same_fat(back, line) &&
+           back.count.has_value() == line.count.has_value() && near(back.grams.low, line.grams.low) &&
            near(back.grams.mid, line.grams.mid) && near(back.grams.high, line.grams.high);
 }
 
+// Once each, though they may tell of several allergens.
+std::vector<std::string> told_allergens(const Line& line) {
+    std::vector<std::string> all;
+    for (const auto& told : line.declared)
+        if (std::find(all.begin(), all.end(), told.words) == all.end()) all.push_back(told.words);
+    return all;
+}
+
+// What stands behind the food: the allergens it is said to hold, marks.
+std::string told_beside(const Line& line) {
+    std::string out;
+    for (const auto& words : told_allergens(line)) out += " (" + words + ")";
+    return out + (line.keep ? " [keep]" : "");
+}
+
+std::string fat_of(const Line& line) { return line.fat_pct ? ", " + plain_number(line.fat_pct->mid) + " % fat" : ""; }
+
+struct WrittenLine {
+    std::string text, amount, name;
+};
+
 // One way to write a line with its amount in these words, or nothing where it would be read otherwise.
-std::optional<std::string> line_with(const std::string& amount, const std::string& name, const Line& line, const Knowledge& knowledge) {
+std::optional<WrittenLine> line_with(const std::string& amount, const std::string& name, const Line& line, const Knowledge& knowledge) {
     std::string done;
     for (const auto& prepared : line.prepared) done += (done.empty() ? "" : ", ") + written(prepared, knowledge);
-    const std::string after = done.empty() ? "" : ", " + done;
+    const std::string after = fat_of(line) + (done.empty() ? "" : ", " + done);
     const std::string weighed = line.prepared.empty() ? "" : line.weighed_prepared ? " [weighed prepared]" : " [weighed first]";
-    for (const auto& form :
-         {line.weighed_prepared ? amount + " " + done + " " + name : amount + " " + name + after, amount + " " + name + after + weighed}) {
-        std::string text = form + (line.keep ? " [keep]" : "");
-        if (reads_back(text, line, knowledge)) return text;
+    for (const auto& form : {line.weighed_prepared ? amount + " " + done + " " + name + fat_of(line) : amount + " " + name + after,
+                             amount + " " + name + after + weighed}) {
+        std::string text = form + told_beside(line);
+        if (reads_back(text, line, knowledge)) return WrittenLine{std::move(text), amount, name + fat_of(line)};
     }
     return std::nullopt;
 }
 
+// As the maker wrote it, with the thing counted where the name held it ("4 garlic cloves"), then in grams.
+std::vector<std::string> ways_of(const Line& line, const Knowledge& knowledge, Amounts amounts) {
+    std::vector<std::string> ways;
+    const Ingredient* ingredient = knowledge.ingredient(line.ingredient);
+    if (amounts == Amounts::as_written && !line.written.empty()) {
+        ways.push_back(line.written);
+        for (std::size_t i = 0; ingredient && line.count && i < ingredient->measures.size(); ++i)
+            ways.push_back(line.written + " " + ingredient->measures[i].measure);
+    }
+    ways.push_back(amount_text(line));
+    return ways;
+}
+
 // The way people write it; where those words would be read another way, with a mark or by the id.
-std::string line_text(const Line& line, const Knowledge& knowledge, Amounts amounts = Amounts::grams) {
-    std::vector<std::string> ways{amount_text(line)};
-    if (amounts == Amounts::as_written && !line.written.empty()) ways.insert(ways.begin(), line.written);
-    for (const auto& amount : ways)
+WrittenLine written_line(const Line& line, const Knowledge& knowledge, Amounts amounts) {
+    for (const auto& amount : ways_of(line, knowledge, amounts))
         for (const auto& name : {name_of(line, knowledge), spaced(line.ingredient)})
             if (auto text = line_with(amount, name, line, knowledge)) return *text;
     std::string done;
     for (const auto& prepared : line.prepared) done += ", " + written(prepared, knowledge);
     const std::string weighed = line.prepared.empty() ? "" : line.weighed_prepared ? " [weighed prepared]" : " [weighed first]";
-    return amount_text(line) + " " + spaced(line.ingredient) + done + weighed + (line.keep ? " [keep]" : "");
+    const std::string name = spaced(line.ingredient) + fat_of(line);
+    return {amount_text(line) + " " + name + done + weighed + told_beside(line), amount_text(line), name};
+}
+
+std::string line_text(const Line& line, const Knowledge& knowledge, Amounts amounts = Amounts::as_written) {
+    return written_line(line, knowledge, amounts).text;
 }
 
 std::string one_line(std::string text) {
@@ -99,11 +151,15 @@ std::string formula_json(const Formula& formula, const Knowledge& knowledge) {
     root["lines"] = Json::array();
     for (const auto& line : formula.lines) {
         Json item;
-        item["ingredient"] = name_of(line, knowledge);
-        item["amount"] = amount_text(line);
+        const WrittenLine words = written_line(line, knowledge, Amounts::as_written);
+        item["ingredient"] = words.name;
+        item["amount"] = words.amount;
         for (const auto& prepared : line.prepared) item["prepared"].push_back(written(prepared, knowledge));
         if (line.weighed_prepared) item["weighed"] = "after";
         if (line.keep) item["keep"] = true;
+        std::string told;
+        for (const auto& one : told_allergens(line)) told += (told.empty() ? "" : ". ") + one;
+        if (!told.empty()) item["note"] = told;
         root["lines"].push_back(std::move(item));
     }
     for (const auto& beside : formula.beside) root["beside"].push_back(beside.written);

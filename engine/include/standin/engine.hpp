@@ -70,6 +70,7 @@ struct IngredientFacts {
 struct LookupAnswer {
     std::vector<IngredientFacts> matches;
     std::vector<std::string> nearest;  ///< when nothing matches
+    std::string refused{};             ///< why this is never to go into a batch; empty: nothing known against it
 };
 
 /// No error, but worth a second look.
@@ -126,7 +127,7 @@ public:
     bool is_stock(std::string_view text, std::string_view file) const;
     std::string formula_json(const Formula& formula) const;
     std::string formula_jsonld(const Formula& formula) const;
-    std::string formula_text(const Formula& formula, Amounts amounts = Amounts::grams) const;
+    std::string formula_text(const Formula& formula, Amounts amounts = Amounts::as_written) const;
 
     Result<Prediction> predict(const Formula& formula, const Setting& setting = {}) const;
     /// What moves `property` of the batch and what makes its band wide.

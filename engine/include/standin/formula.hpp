@@ -21,6 +21,14 @@ struct Prepared {
 /// How amounts are written: all in grams, or in the maker's own words where those are known and read the same.
 enum class Amounts { grams, as_written };
 
+/// An allergen that the formula's own words tell of.
+struct Declared {
+    std::string allergen;  ///< as the rules name it
+    std::string words;     ///< that said so
+
+    friend bool operator==(const Declared&, const Declared&) = default;
+};
+
 struct Line {
     std::string ingredient;            ///< id in the knowledge
     Band grams;                        ///< as weighed; wide where the maker gave bunches or cups
@@ -30,6 +38,8 @@ struct Line {
     std::optional<double> count;       ///< pieces, where the maker counted (chiles: pods)
     std::string written;               ///< the amount in the maker's words
     std::vector<std::string> notes{};  ///< what the reader took upon itself ("pork" read as pork shoulder); shown with every answer
+    std::vector<Declared> declared{};  ///< allergens the line says it holds, beyond those of the ingredient: "contains milk and egg"
+    std::optional<Band> fat_pct{};     ///< fat in 100 g of it, where the maker said so: "70 % lean"
 };
 
 /// What stood among the lines and is no food of the mass: a casing, twine.
@@ -42,9 +52,11 @@ struct Formula {
     std::vector<Line> lines;
     Process process;
     std::vector<Beside> beside{};
-    std::string parent{};              ///< title of the formula that this one was made from
-    std::string date{};                ///< when it was made, as written: "2026-05-01"
-    std::vector<std::string> to_do{};  ///< what to see to before the work begins: "chard: strip the ribs"
+    std::string parent{};                ///< title of the formula that this one was made from
+    std::string date{};                  ///< when it was made, as written: "2026-05-01"
+    std::vector<std::string> to_do{};    ///< what to see to before the work begins: "chard: strip the ribs"
+    std::vector<Declared> declared{};    ///< what notes and instructions say it holds
+    std::vector<std::string> read_as{};  ///< what the reader took upon itself, beyond single lines
 };
 
 /// What is on hand.

@@ -25,6 +25,7 @@ struct PredictedLine {
     double share = 0;                   ///< of the batch
     std::vector<Role> roles;
     bool keep = false;
+    std::vector<Declared> declared{};  ///< allergens the line itself tells of
 };
 
 /// A colour with the band of each coordinate; `lab` is the middle.
@@ -97,6 +98,7 @@ struct Prediction {
     std::optional<CookLethality> lethality;  ///< absent where no published table fits the meat
     std::vector<std::string> aroma;          ///< leading notes
     std::vector<Contribution> green_from, heat_from, acid_from, salt_from, fat_from;
+    std::vector<Declared> declared;       ///< allergens that notes and instructions tell of
     std::vector<AllergenText> allergens;  ///< those that a bought food often holds come last, not sure
     std::vector<CautionText> cautions;
     CoreAsked core;

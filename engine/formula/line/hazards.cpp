@@ -1,0 +1,178 @@
+#include "formula/line/hazards.hpp"
+
+#include <algorithm>
+
+#include "core/names.hpp"
+#include "formula/lexer/line_words.hpp"
+#include "knowledge/hazard_text.hpp"
+
+namespace standin {
+namespace {
+
+bool listed(const std::vector<std::string>& all, std::string_view one) { return std::find(all.begin(), all.end(), one) != all.end(); }
+
+Error error_of(const Hazard& hazard, const std::string& said) {
+    const std::string what = said.empty() ? hazard.reason : "\"" + said + "\": " + hazard.reason;
+    return {Trouble::bad_data, what, "", hazard.hints};
+}
+
+// The first of the hazards that stops a reading; a refusal goes before a question.
+const HazardMatch* worst(const std::vector<HazardMatch>& found, const std::string& ingredient, std::string_view but_kind = {}) {
+    const HazardMatch* best = nullptr;
+    for (const auto& match : found) {
+        const auto act = match.hazard->act;
+        if (!but_kind.empty() && match.hazard->kind == but_kind) continue;
+        if (act != HazardAct::refuse && act != HazardAct::ask) continue;
+        if (ingredient.empty() ? !match.hazard->of.empty() : !listed(match.hazard->of, ingredient)) continue;
+        if (!best || (act == HazardAct::refuse && best->hazard->act == HazardAct::ask)) best = &match;
+    }
+    return best;
+}
+
+bool made_safe(const Hazard& hazard, const Line& line) {
+    return std::any_of(line.prepared.begin(), line.prepared.end(), [&](const Prepared& step) {
+        return listed(hazard.needs, step.preparation) && (!hazard.least_min || !step.minutes || *step.minutes >= *hazard.least_min);
+    });
+}
+
+bool brings(const Ingredient& ingredient, const Hazard& hazard) {
+    if (listed(ingredient.allergens, hazard.allergen)) return true;
+    if (hazard.allergen == "sulphite") return ingredient.sulphites.has_value();
+    return false;
+}
+
+// A word that says what follows is in it stands before: "contains", "traces of"; beside a food "with" is enough.
+bool says_it_holds(const HazardText& text, std::size_t before, const Lexicon& lexicon, bool beside_food) {
+    return std::any_of(text.words.begin(), text.words.begin() + static_cast<std::ptrdiff_t>(before),
+                       [&](const auto& word) { return listed(lexicon.holds, word) || (beside_food && listed(lexicon.joins, word)); });
+}
+
+// Rules and risks of its own, though of the same animal: liver, other offal, game.
+bool is_special_meat(const Ingredient& other, const Ingredient& own) {
+    return std::any_of(other.cautions.begin(), other.cautions.end(), [&](const auto& caution) {
+        return (caution == "offal" || caution == "liver" || caution == "game-parasite") && !listed(own.cautions, caution);
+    });
+}
+
+// Another food that the words of `passed` name: of another animal, or with an allergen that the line's own food has not.
+const Ingredient* other_food(std::string_view passed, const Ingredient& own, const Knowledge& knowledge) {
+    constexpr std::size_t longest = 4;
+    const auto words = words_of(passed);
+    for (std::size_t first = 0; first < words.size(); ++first)
+        for (std::size_t last = std::min(words.size(), first + longest); last > first; --last) {
+            const std::string name = phrase(words, first, last);
+            const auto* found = knowledge.ingredient_named(name);
+            if (!found) found = knowledge.ingredient_meant(name);
+            if (!found || found == &own) continue;
+            if (ends_in_denial(passed.substr(0, words[first].begin), knowledge.records().lexicon)) break;
+            if (found->meat && own.meat && is_special_meat(*found, own)) return found;
+            if (found->meat && (!own.meat || found->meat->species != own.meat->species)) return found;
+            if (std::any_of(found->allergens.begin(), found->allergens.end(),
+                            [&](const auto& allergen) { return !listed(own.allergens, allergen); }))
+                return found;
+            break;
+        }
+    return nullptr;
+}
+
+}  // namespace
+
+std::optional<Error> danger_in(std::string_view text, const Knowledge& knowledge) {
+    const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
+    if (const auto* match = worst(found, {})) return error_of(*match->hazard, match->said);
+    return std::nullopt;
+}
+
+std::optional<Error> danger_beside(std::string_view text, const Knowledge& knowledge) {
+    const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
+    if (const auto* match = worst(found, {}, "species")) return error_of(*match->hazard, match->said);
+    return std::nullopt;
+}
+
+std::optional<Error> danger_in_title(std::string_view title, const Knowledge& knowledge) {
+    for (const auto& match : hazards_in(hazard_text(title), knowledge.records().lexicon))
+        if (match.hazard->kind == "cure") return error_of(*match.hazard, match.said);
+    return std::nullopt;
+}
+
+std::optional<Error> danger_of_food(std::string_view text, const Line& line, const Knowledge& knowledge) {
+    const auto& lexicon = knowledge.records().lexicon;
+    const auto found = hazards_in(hazard_text(text), lexicon);
+    if (const auto* match = worst(found, line.ingredient); match && !made_safe(*match->hazard, line))
+        return error_of(*match->hazard, match->said);
+    for (const auto& hazard : lexicon.hazards)
+        if (hazard.words.empty() && listed(hazard.of, line.ingredient) && !made_safe(hazard, line)) return error_of(hazard, "");
+    return std::nullopt;
+}
+
+std::optional<Error> other_food_in_passing(std::string_view passed, Line& line, const Knowledge& knowledge) {
+    const Ingredient& own = *knowledge.ingredient(line.ingredient);
+    const HazardText text = hazard_text(passed);
+    const auto& lexicon = knowledge.records().lexicon;
+    bool declared = false;
+    for (const auto& match : hazards_in(text, lexicon)) {
+        if (match.hazard->act != HazardAct::declare || brings(own, *match.hazard)) continue;
+        if (!says_it_holds(text, match.first, lexicon, true))
+            return Error{Trouble::bad_data,
+                         "\"" + std::string(passed) + "\" beside " + own.names.front() + " may say that it holds " +
+                             match.hazard->allergen + " or that it is another food: write \"contains ...\", or give that food a line",
+                         "",
+                         {}};
+        line.declared.push_back({match.hazard->allergen, std::string(passed)});
+        declared = true;
+    }
+    if (declared) return std::nullopt;
+    if (const auto* other = other_food(passed, own, knowledge))
+        return Error{Trouble::bad_data,
+                     "\"" + std::string(passed) + "\" names another food, " + other->names.front() + ", beside " + own.names.front() +
+                         ": give it a line of its own, or leave it out of this one",
+                     "",
+                     {}};
+    return std::nullopt;
+}
+
+std::vector<std::string> told_hazards(std::string_view text, const Knowledge& knowledge) { return told_hazards(text, Line{}, knowledge); }
+
+std::vector<std::string> told_hazards(std::string_view text, const Line& line, const Knowledge& knowledge) {
+    std::vector<std::string> told;
+    for (const auto& match : hazards_in(hazard_text(text), knowledge.records().lexicon))
+        if (match.hazard->act == HazardAct::tell && (match.hazard->of.empty() || listed(match.hazard->of, line.ingredient)))
+            told.push_back("\"" + match.said + "\": " + match.hazard->reason);
+    return told;
+}
+
+std::vector<Declared> declared_in(std::string_view text, const Knowledge& knowledge) {
+    const auto& lexicon = knowledge.records().lexicon;
+    const HazardText cut = hazard_text(text);
+    std::vector<Declared> all;
+    for (const auto& match : hazards_in(cut, lexicon))
+        if (match.hazard->act == HazardAct::declare && says_it_holds(cut, match.first, lexicon, false))
+            all.push_back({match.hazard->allergen, match.said});
+    return all;
+}
+
+std::vector<Declared> allergens_named(std::string_view text, const Knowledge& knowledge) {
+    std::vector<Declared> all;
+    for (const auto& match : hazards_in(hazard_text(text), knowledge.records().lexicon))
+        if (match.hazard->act == HazardAct::declare) all.push_back({match.hazard->allergen, match.said});
+    return all;
+}
+
+std::vector<const Ingredient*> meats_named(std::string_view text, const Knowledge& knowledge) {
+    constexpr std::size_t longest = 3;
+    std::vector<const Ingredient*> all;
+    const auto words = words_of(text);
+    for (std::size_t first = 0; first < words.size(); ++first)
+        for (std::size_t last = std::min(words.size(), first + longest); last > first; --last) {
+            const std::string name = phrase(words, first, last);
+            const auto* found = knowledge.ingredient_named(name);
+            if (!found) found = knowledge.ingredient_meant(name);
+            if (!found) continue;
+            if (found->meat) all.push_back(found);
+            first = last - 1;
+            break;
+        }
+    return all;
+}
+
+}  // namespace standin

@@ -1,0 +1,46 @@
+// Words that can hurt are never passed over: they are refused with the reason, asked back, counted as an allergen, or told on every page.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "knowledge/knowledge.hpp"
+#include "standin/formula.hpp"
+#include "standin/result.hpp"
+
+namespace standin {
+
+/// The refusal or question of a text that names a danger whatever food it stands beside: a curing salt, a poison, what is spoiled. The
+/// error has no place yet.
+std::optional<Error> danger_in(std::string_view text, const Knowledge& knowledge);
+
+/// Likewise of a text beside the lines, where an animal may be anybody's name.
+std::optional<Error> danger_beside(std::string_view text, const Knowledge& knowledge);
+
+/// A title is told of what would be refused in a line, but for a curing salt, which stops it too.
+std::optional<Error> danger_in_title(std::string_view title, const Knowledge& knowledge);
+
+/// Likewise of a line that was read as a food: bitter almonds, green potatoes, raw pulses.
+std::optional<Error> danger_of_food(std::string_view text, const Line& line, const Knowledge& knowledge);
+
+/// What a line says in passing, against the food it was read as: another animal, another allergen. Allergens that it says it holds go
+/// into `line.declared`. The error has no place yet.
+std::optional<Error> other_food_in_passing(std::string_view passed, Line& line, const Knowledge& knowledge);
+
+/// What is told on every page and stops nothing: "unpasteurised".
+std::vector<std::string> told_hazards(std::string_view text, const Line& line, const Knowledge& knowledge);
+
+std::vector<std::string> told_hazards(std::string_view text, const Knowledge& knowledge);
+
+/// Allergens that a text beside the lines says are in it: "may contain traces of peanut".
+std::vector<Declared> declared_in(std::string_view text, const Knowledge& knowledge);
+
+/// The allergens that a text names in any way, with the word that did.
+std::vector<Declared> allergens_named(std::string_view text, const Knowledge& knowledge);
+
+/// The meats that a text names.
+std::vector<const Ingredient*> meats_named(std::string_view text, const Knowledge& knowledge);
+
+}  // namespace standin

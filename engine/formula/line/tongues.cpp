@@ -1,0 +1,78 @@
+#include "formula/line/tongues.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include "core/names.hpp"
+#include "formula/lexer/line_words.hpp"
+#include "knowledge/hazard_text.hpp"
+
+namespace standin {
+namespace {
+
+constexpr std::size_t longest = 5;  // words
+
+// "d'ail", "l’oignon", "dell'olio": the short word before the apostrophe stands by itself.
+std::string without_elision(std::string_view line) {
+    constexpr std::array<std::string_view, 6> shorts{"d", "l", "dell", "dall", "nell", "all"};
+    std::string out(line);
+    for (const std::string_view sign : {"'", "’"})
+        for (std::size_t i = out.find(sign); i != std::string::npos; i = out.find(sign, i + 1)) {
+            const auto start = out.find_last_of(" ,;(\n", i);
+            const std::string before =
+                fold(out.substr(start == std::string::npos ? 0 : start + 1, i - (start == std::string::npos ? 0 : start + 1)));
+            if (std::find(shorts.begin(), shorts.end(), before) != shorts.end()) out.replace(i, sign.size(), sign.size(), ' ');
+        }
+    return out;
+}
+
+bool tells_something(const std::string& english) {
+    constexpr std::array<std::string_view, 6> fillers{"of", "the", "and", "or", "about", ""};
+    return std::find(fillers.begin(), fillers.end(), english) == fillers.end();
+}
+
+struct Found {
+    std::size_t first = 0, last = 0;  // words
+    const std::string* english = nullptr;
+};
+
+std::vector<Found> words_in(std::string_view tongue, const std::vector<Word>& words, const Knowledge& knowledge) {
+    std::vector<Found> all;
+    for (std::size_t first = 0; first < words.size(); ++first)
+        for (std::size_t last = std::min(words.size(), first + longest); last > first; --last)
+            if (const auto* english = knowledge.english(tongue, hazard_fold(phrase(words, first, last)))) {
+                all.push_back({first, last, english});
+                first = last - 1;
+                break;
+            }
+    return all;
+}
+
+std::size_t telling(const std::vector<Found>& all) {
+    std::size_t count = 0;
+    for (const auto& found : all)
+        if (tells_something(*found.english)) count += 2 * (found.last - found.first);
+        else ++count;
+    return count;
+}
+
+}  // namespace
+
+std::optional<std::string> in_english(std::string_view line, const Knowledge& knowledge) {
+    const std::string split = without_elision(line);
+    const auto words = words_of(split);
+    std::vector<Found> best;
+    for (const auto& tongue : knowledge.tongues())
+        if (auto found = words_in(tongue, words, knowledge); telling(found) > telling(best)) best = std::move(found);
+    const bool any = std::any_of(best.begin(), best.end(), [](const Found& found) { return tells_something(*found.english); });
+    if (!any) return std::nullopt;
+    std::string out = split;
+    for (auto found = best.rbegin(); found != best.rend(); ++found) {
+        const std::size_t begin = words[found->first].begin, end = words[found->last - 1].end;
+        const bool stopped = end < out.size() && out[end] == '.';  // "1 c. à s. d'huile"
+        out.replace(begin, end - begin + (stopped ? 1 : 0), *found->english);
+    }
+    return out;
+}
+
+}  // namespace standin

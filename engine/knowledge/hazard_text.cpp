@@ -1,0 +1,170 @@
+#include "knowledge/hazard_text.hpp"
+
+#include <utf8.h>
+
+#include <algorithm>
+#include <cstdint>
+
+#include "core/names.hpp"
+
+namespace standin {
+namespace {
+
+constexpr std::uint32_t full_width_first = 0xFF01, full_width_last = 0xFF5E, full_width_shift = 0xFEE0;
+
+bool is_invisible(std::uint32_t point) {
+    return point == 0xAD || (point >= 0x200B && point <= 0x200F) || point == 0x2060 || point == 0xFEFF ||
+           (point >= 0x300 && point <= 0x36F);
+}
+
+// Lower case of Greek and Cyrillic; other scripts here have no case.
+std::uint32_t lowered(std::uint32_t point) {
+    if ((point >= 0x391 && point <= 0x3A9) || (point >= 0x410 && point <= 0x42F)) return point + 0x20;
+    if (point >= 0x400 && point <= 0x40F) return point + 0x50;
+    return point;
+}
+
+std::uint32_t without_accent(std::uint32_t point) {
+    constexpr std::uint32_t pairs[][2]{{0x3AC, 0x3B1}, {0x3AD, 0x3B5}, {0x3AE, 0x3B7}, {0x3AF, 0x3B9}, {0x3CC, 0x3BF},
+                                       {0x3CD, 0x3C5}, {0x3CE, 0x3C9}, {0x3C2, 0x3C3}, {0x386, 0x3B1}, {0x388, 0x3B5},
+                                       {0x389, 0x3B7}, {0x38A, 0x3B9}, {0x38C, 0x3BF}, {0x38E, 0x3C5}, {0x38F, 0x3C9}};
+    for (const auto& [from, to] : pairs)
+        if (point == from) return to;
+    return point;
+}
+
+bool is_letter_beyond_latin(std::uint32_t point) {
+    const bool punctuation = (point >= 0x2000 && point <= 0x2BFF) || (point >= 0x3000 && point <= 0x303F) || point >= 0xFE00;
+    return point >= 0x370 && !punctuation;
+}
+
+void add(std::uint32_t point, std::string& word, std::vector<std::string>& words) {
+    const auto end = [&] {
+        if (!word.empty()) words.push_back(std::move(word));
+        word.clear();
+    };
+    if (point == '\'' || point == 0x2019) {  // "d'arachide", but "baker's"
+        if (word == "d" || word == "l" || word == "dell" || word == "all") end();
+        return;
+    }
+    if (is_invisible(point)) return;
+    if (point >= full_width_first && point <= full_width_last) point -= full_width_shift;
+    if (is_letter_beyond_latin(point)) {
+        utf8::append(without_accent(lowered(point)), std::back_inserter(word));
+        return;
+    }
+    if (point == '#' || point == '%') {
+        if (point == '%') end();
+        word += static_cast<char>(point);
+        return;
+    }
+    if (point < 0x80) {
+        const char c = static_cast<char>(point);
+        if (c >= 'A' && c <= 'Z') word += static_cast<char>(c - 'A' + 'a');
+        else if ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9')) word += c;
+        else end();
+        return;
+    }
+    std::string letter;
+    utf8::append(point, std::back_inserter(letter));
+    const std::string plain = fold(letter);
+    if (plain.empty()) end();
+    else word += plain;
+}
+
+bool word_fits(std::string_view pattern, std::string_view word) {
+    const bool before = !pattern.empty() && pattern.front() == '*', after = pattern.size() > 1 && pattern.back() == '*';
+    if (before) pattern.remove_prefix(1);
+    if (after) pattern.remove_suffix(1);
+    if (before && after) return word.find(pattern) != std::string_view::npos;
+    if (after) return word.substr(0, pattern.size()) == pattern;
+    if (before) return word.size() >= pattern.size() && word.substr(word.size() - pattern.size()) == pattern;
+    return word == pattern;
+}
+
+// How many words from `first` on the pattern takes; zero when it does not stand there.
+std::size_t fits_at(std::string_view pattern, const std::vector<std::string>& words, std::size_t first) {
+    std::size_t at = first;
+    for (std::size_t start = 0; start < pattern.size(); ++at) {
+        const auto end = std::min(pattern.find(' ', start), pattern.size());
+        if (at >= words.size() || !word_fits(pattern.substr(start, end - start), words[at])) return 0;
+        start = end + 1;
+    }
+    return at - first;
+}
+
+bool stands(const std::vector<std::string>& patterns, const std::vector<std::string>& words) {
+    for (const auto& pattern : patterns)
+        for (std::size_t i = 0; i < words.size(); ++i)
+            if (fits_at(pattern, words, i) > 0) return true;
+    return false;
+}
+
+// Whether one of the patterns stands over the word at `place`.
+bool covered(const std::vector<std::string>& patterns, const std::vector<std::string>& words, std::size_t place) {
+    for (const auto& pattern : patterns)
+        for (std::size_t i = 0; i <= place; ++i)
+            if (i + fits_at(pattern, words, i) > place) return true;
+    return false;
+}
+
+bool listed(const std::vector<std::string>& all, const std::string& word) { return std::find(all.begin(), all.end(), word) != all.end(); }
+
+// "no nitrite", "without any added cure", "nitrite-free", "leaves removed". What stands between must say nothing by itself.
+bool denied(const std::vector<std::string>& words, std::size_t first, std::size_t last, const Denials& denials) {
+    if (last < words.size() && listed(denials.after, words[last])) return true;
+    std::size_t at = first;
+    while (at > 0 && listed(denials.between, words[at - 1])) --at;
+    for (const auto& denial : denials.before) {
+        const auto length = static_cast<std::size_t>(std::count(denial.begin(), denial.end(), ' ')) + 1;
+        if (at >= length && fits_at(denial, words, at - length) == length) return true;
+    }
+    return false;
+}
+
+}  // namespace
+
+bool ends_in_denial(std::string_view before, const Lexicon& lexicon) {
+    const auto words = hazard_text(before).words;
+    return denied(words, words.size(), words.size(), lexicon.denials);
+}
+
+HazardText hazard_text(std::string_view text) {
+    HazardText out;
+    std::string word;
+    for (auto place = text.begin(); place != text.end();) {
+        try {
+            add(utf8::next(place, text.end()), word, out.words);
+        } catch (const utf8::exception&) {
+            ++place;
+        }
+    }
+    if (!word.empty()) out.words.push_back(std::move(word));
+    return out;
+}
+
+std::string hazard_fold(std::string_view text) {
+    std::string out;
+    for (const auto& word : hazard_text(text).words) out += (out.empty() ? "" : " ") + word;
+    return out;
+}
+
+std::vector<HazardMatch> hazards_in(const HazardText& text, const Lexicon& lexicon) {
+    std::vector<HazardMatch> found;
+    const auto& words = text.words;
+    for (const auto& hazard : lexicon.hazards) {
+        if ((!hazard.with.empty() && !stands(hazard.with, words)) || stands(hazard.unless, words)) continue;
+        const std::size_t before = found.size();
+        for (const auto& pattern : hazard.words)
+            for (std::size_t i = 0; i < words.size() && found.size() == before; ++i) {
+                const std::size_t count = fits_at(pattern, words, i);
+                if (count == 0 || covered(hazard.but_not, words, i) || denied(words, i, i + count, lexicon.denials)) continue;
+                std::string said;
+                for (std::size_t at = i; at < i + count; ++at) said += (said.empty() ? "" : " ") + words[at];
+                found.push_back({&hazard, i, i + count, std::move(said)});
+            }
+    }
+    return found;
+}
+
+}  // namespace standin

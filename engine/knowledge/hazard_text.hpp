@@ -1,0 +1,34 @@
+// Finding the words of hazards in any text.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "knowledge/lexicon.hpp"
+
+namespace standin {
+
+/// A text cut into words for looking up hazards: lower case, accents off, every script kept, signs as blanks.
+struct HazardText {
+    std::vector<std::string> words;
+};
+HazardText hazard_text(std::string_view text);
+
+/// The words with a blank between: what a pattern of the lexicon must look like.
+std::string hazard_fold(std::string_view text);
+
+/// Whether what stands before a word denies it: "no", "without any".
+bool ends_in_denial(std::string_view before, const Lexicon& lexicon);
+
+struct HazardMatch {
+    const Hazard* hazard = nullptr;
+    std::size_t first = 0, last = 0;  ///< words
+    std::string said;                 ///< those words
+};
+
+/// Every hazard whose words stand in `text` and are not denied there; those that need an ingredient (`of`) too.
+std::vector<HazardMatch> hazards_in(const HazardText& text, const Lexicon& lexicon);
+
+}  // namespace standin

@@ -1,0 +1,56 @@
+// Words that carry a danger, whatever they stand beside, and words of other tongues, as records of knowledge/lexicon.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace standin {
+
+/// What the reader does where it meets the words of a hazard.
+enum class HazardAct {
+    refuse,   ///< never made into a batch: the reason is given
+    ask,      ///< may be harmless: asked back with the reason
+    declare,  ///< an allergen that counts for the line
+    tell      ///< read on, and told on every page
+};
+
+/// A line that the tests read, and what must become of it.
+struct HazardExample {
+    std::string line, becomes;
+};
+
+/// Patterns are folded as hazard_fold does, one or more words; a star at an end of a word stands for any letters.
+struct Hazard {
+    std::string id, kind, allergen, reason, source;
+    HazardAct act = HazardAct::refuse;
+    std::vector<std::string> words;     ///< of all languages
+    std::vector<std::string> with;      ///< one of these must stand in the same text too
+    std::vector<std::string> unless;    ///< none of these may
+    std::vector<std::string> but_not;   ///< longer names that only sound so: "butter beans"
+    std::vector<std::string> of;        ///< ingredients: only where the line is read as one of them
+    std::vector<std::string> needs;     ///< preparations: fires where the line has none of them
+    std::optional<double> least_min{};  ///< shortest time of such a preparation
+    std::vector<std::string> hints;
+    std::vector<HazardExample> examples;
+};
+
+/// How a hazard is denied: "no", "without", "nitrite-free".
+struct Denials {
+    std::vector<std::string> before, between, after;
+};
+
+/// A word or turn of another tongue and the English that the reader knows it by; empty: it says nothing.
+struct TongueWord {
+    std::string language, word, english;
+};
+
+struct Lexicon {
+    std::vector<Hazard> hazards;
+    Denials denials;
+    std::vector<std::string> holds;  ///< "contains", "traces": what follows is in it
+    std::vector<std::string> joins;  ///< "with", "in": so it is beside a food
+    std::vector<TongueWord> tongue;
+};
+
+}  // namespace standin

@@ -1,0 +1,91 @@
+// knowledge/lexicon: hazards, poisons and words of other tongues.
+#include "knowledge/fields.hpp"
+#include "knowledge/reading.hpp"
+
+namespace standin {
+namespace {
+
+using Kind = JsonNode::Kind;
+
+HazardAct act_of(ObjectReader& r) {
+    const std::string act = r.text("does");
+    if (act == "ask") return HazardAct::ask;
+    if (act == "declare") return HazardAct::declare;
+    if (act == "tell") return HazardAct::tell;
+    if (act != "refuse") r.fault("does", "\"does\" must be refuse, ask, declare or tell");
+    return HazardAct::refuse;
+}
+
+// {"en": ["nitrite"], "de": ["nitrit*"]}: the language tells the next person whom to ask, the reader looks for all of them.
+std::vector<std::string> words_by_language(ObjectReader& r, std::string_view key, Problems& problems) {
+    std::vector<std::string> all;
+    const JsonNode* object = r.child(key, Kind::object);
+    if (!object) return all;
+    for (const auto& [language, words] : object->members) {
+        if (words.kind != Kind::list) problems.add(words.place, "expected a list of words");
+        for (const auto& word : words.items)
+            if (word.kind == Kind::text && !word.text.empty()) all.push_back(word.text);
+            else problems.add(word.place, "expected a word");
+    }
+    return all;
+}
+
+Hazard hazard_of(const JsonNode& node, Problems& problems) {
+    ObjectReader r(node, problems);
+    Hazard h;
+    h.id = r.text("id");
+    h.kind = r.text("kind");
+    h.act = act_of(r);
+    h.allergen = r.text_or("allergen");
+    h.reason = r.text("reason");
+    h.source = r.text("source");
+    h.words = words_by_language(r, "words", problems);
+    h.with = r.texts("with");
+    h.unless = r.texts("unless");
+    h.but_not = r.texts("but_not");
+    h.of = r.texts("of");
+    h.needs = r.texts("needs");
+    h.least_min = r.number_if("least_min");
+    h.hints = r.texts("hints");
+    for (const auto& item : r.list("examples")) {
+        ObjectReader e(item, problems);
+        h.examples.push_back({e.text("line"), e.text("becomes")});
+    }
+    if (h.words.empty() && h.needs.empty()) r.fault("words", "expected words, or preparations that the food needs");
+    if (h.examples.empty()) r.fault("examples", "expected at least one line that the tests can read");
+    return h;
+}
+
+// {"language": "de", "words": {"Bund": "bunch"}}: a table a tongue.
+void tongue_words_of(const JsonNode& node, Problems& problems, KnowledgeFiles& into) {
+    ObjectReader r(node, problems);
+    const std::string language = r.text("language");
+    const JsonNode* words = r.child("words", Kind::object, true);
+    if (!words) return;
+    for (const auto& [word, english] : words->members) {
+        if (english.kind != Kind::text) problems.add(english.place, "expected the English word");
+        into.records.lexicon.tongue.push_back({language, word, english.text});
+        into.places.try_emplace("word " + word, describe(problems.file(), english.place));
+    }
+}
+
+}  // namespace
+
+void read_lexicon(const JsonNode& root, Problems& problems, KnowledgeFiles& into) {
+    ObjectReader r(root, problems);
+    r.text_or("note");
+    Lexicon& lexicon = into.records.lexicon;
+    for (const auto& item : r.list("hazards")) {
+        lexicon.hazards.push_back(hazard_of(item, problems));
+        into.places.try_emplace("hazard " + lexicon.hazards.back().id, describe(problems.file(), item.place));
+    }
+    if (const JsonNode* denials = r.child("denials", JsonNode::Kind::object)) {
+        ObjectReader d(*denials, problems);
+        lexicon.denials = {d.texts("before"), d.texts("between"), d.texts("after")};
+    }
+    if (const auto holds = r.texts("holds"); !holds.empty()) lexicon.holds = holds;
+    if (const auto joins = r.texts("joins"); !joins.empty()) lexicon.joins = joins;
+    for (const auto& item : r.list("tongues")) tongue_words_of(item, problems, into);
+}
+
+}  // namespace standin
