@@ -315,7 +315,7 @@ private:
         tried.states = tried.batch.states();
         Edit edit;
         edit.kind = EditKind::process;
-        edit.with = "cook until the middle reaches " + shown_temperature(needed) + ", measured";
+        edit.with = "cook until the middle reaches " + shown_core(needed) + ", measured";
         edit.reason.kind = ReasonKind::cook_through;
         edit.why = in_brief(edit.reason);
         return edit;
@@ -347,12 +347,24 @@ private:
         }
     }
 
+    // A line that goes with nothing in its place is told, whatever the models taste of it.
+    void count_losses(const Plan& plan, Compared& compared) const {
+        constexpr double gone = 0.5;
+        const auto lost = lost_shares(problem_, plan.grams);
+        for (std::size_t l = 0; l < lost.size(); ++l) {
+            if (lost[l] < gone || !(problem_.loss[l] > 0)) continue;
+            compared.missed += (compared.missed.empty() ? "" : ", ") +
+                               context_.knowledge().ingredient(problem_.formula.lines[l].ingredient)->names.front();
+        }
+    }
+
     Variant variant_of(Tried tried, const Prediction& base) {
         Variant v;
         const Plan& plan = tried.plan;
         const auto hotter = cook_through(tried, base);
         Compared compared = compare(formula_, tried.built.formula, context_.nominal());
         count_stand_ins(tried.built, compared);
+        count_losses(plan, compared);
         // Of the weights as rounded; what is felt leaves out what is missed of a want, which is told as that.
         const double square = yardstick_.square(compared.variant, compared.after);
         v.felt = std::sqrt(std::max(0.0, square - yardstick_.wants_squared(compared.after)));

@@ -14,6 +14,7 @@ struct Compared {
     Material base, variant;
     State before, after;
     BatchBind bind_before, bind_after;
+    std::string missed;  ///< lines that are gone with nothing in their place, named one after another
     std::string unlike;  ///< the stand-in that is least like what it stands for, where the models cannot tell how it tastes
 };
 

@@ -132,11 +132,11 @@ private:
         if (context_.options.rules.empty() || rules == all.end()) return;
         for (const auto* rule : caps_for(problem_.formula.title, *rules)) {
             double (*value)(const Counted&) = nullptr;
-            if (rule->property == "binder_pct") value = rule->limit > 0 ? binder_pct : any_binder_pct;
-            if (rule->property == "soy_isolate_pct") value = soy_isolate_pct;
-            if (rule->property == "meat_pct") value = meat_pct;
-            if (rule->property == "added_water_pct") value = added_water_pct;
-            if (rule->property == "fennel_or_anise_pct") value = fennel_or_anise_pct;
+            if (rule->property == CapProperty::binder_pct) value = rule->limit > 0 ? binder_pct : any_binder_pct;
+            if (rule->property == CapProperty::soy_isolate_pct) value = soy_isolate_pct;
+            if (rule->property == CapProperty::meat_pct) value = meat_pct;
+            if (rule->property == CapProperty::added_water_pct) value = added_water_pct;
+            if (rule->property == CapProperty::fennel_or_anise_pct) value = fennel_or_anise_pct;
             if (!value) continue;
             const Counts counts = [value](const Ingredient& food) {
                 PredictedLine line;

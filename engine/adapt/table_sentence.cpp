@@ -65,7 +65,8 @@ std::string table_sentence(const Yardstick& yardstick, const Compared& c) {
         tell(what, moved);
     }
     std::stable_sort(told.begin(), told.end(), [](const Told& a, const Told& b) { return a.size > b.size; });
-    const std::string unlike = c.unlike.empty() ? "" : "Not a close match: " + c.unlike + "; taste before you make more.";
+    std::string unlike = c.unlike.empty() ? "" : "Not a close match: " + c.unlike + "; taste before you make more.";
+    if (!c.missed.empty()) unlike = "To be missed: " + c.missed + "." + (unlike.empty() ? "" : " " + unlike);
     if (told.empty()) return unlike.empty() ? "Nobody at the table should notice." : "Much the same in what can be worked out. " + unlike;
     std::string sentence;
     for (std::size_t i = 0; i < std::min<std::size_t>(told.size(), 4); ++i) sentence += (i ? ", " : "") + told[i].text;
