@@ -114,12 +114,9 @@ std::string in_words(const Edit& e, const Engine& engine, Units units) {
     return "";
 }
 
-std::vector<CautionText> new_cautions(const Prediction& here, const Prediction& base) {
-    std::vector<CautionText> out;
-    for (const auto& c : here.cautions)
-        if (std::none_of(base.cautions.begin(), base.cautions.end(), [&](const CautionText& b) { return b.text == c.text; }))
-            out.push_back(c);
-    return out;
+std::string why_of(const Edit& e, Units units, bool full) {
+    if (e.reason == Reason{} && !e.why.empty()) return with_units(e.why, units);  // said in words alone
+    return full ? in_full(e.reason, units) : in_brief(e.reason, units);
 }
 
 std::string cited(const CautionText& c) { return c.text + (c.source.empty() ? "" : " [" + c.source + "]"); }

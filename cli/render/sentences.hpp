@@ -30,8 +30,9 @@ std::string in_brief_with_weight(const Edit& edit, const Engine& engine, Units u
 /// "Replace 320 g spinach with 260 g chard, blanched 2 min".
 std::string in_words(const Edit& edit, const Engine& engine, Units units);
 
-/// What of `here` was not to be minded already.
-std::vector<CautionText> new_cautions(const Prediction& here, const Prediction& base);
+/// Why, in the maker's units; `full` with the numbers behind it.
+std::string why_of(const Edit& edit, Units units, bool full);
+
 /// With its source in brackets.
 std::string cited(const CautionText& caution);
 

@@ -1,4 +1,4 @@
-// What must be minded of several batches on one page: the union of it, said before anything else.
+// What must be minded of several batches on one page, said before anything else: the engine's union, and which of them it is said of.
 #pragma once
 
 #include <string>
@@ -10,9 +10,9 @@ namespace standin::cli {
 
 struct Together {
     bool many = false;                    ///< more than one batch
-    std::string core;                     ///< the highest temperature that any asks for
-    std::vector<AllergenText> allergens;  ///< with all that bring them; of which variants, where not of the original
-    std::vector<CautionText> cautions;    ///< each once, likewise
+    std::string core;                     ///< the highest temperature that any asks for, and how long
+    std::vector<AllergenText> allergens;  ///< of which variants, where not of the original
+    std::vector<CautionText> cautions;    ///< likewise; what only a variant brings comes first
 };
 
 /// "Cook to 71.1 C (160 F) in the middle, measured, whichever you make."

@@ -91,6 +91,14 @@ std::string degrees(double celsius, Units units) {
 
 std::string core(double celsius) { return core_temperature_text(celsius); }
 
+std::string core(const CoreAsked& asked) {
+    constexpr double minute = 60;
+    if (asked.hold_s <= 0) return core(asked.core_c);
+    const bool minutes = asked.hold_s >= 2 * minute;
+    return core(asked.core_c) + ", kept for " + number(std::ceil(minutes ? asked.hold_s / minute : asked.hold_s), 0) +
+           (minutes ? " min" : " s");
+}
+
 std::string length(double mm, Units units) { return join(number(mm, 0) + " mm", inches(mm), units); }
 
 std::string metres(double m, Units units) {

@@ -4,7 +4,7 @@
 #include <string>
 
 #include "command.hpp"
-#include "standin/formula.hpp"
+#include "standin/prediction.hpp"
 
 namespace standin::cli {
 
@@ -31,6 +31,8 @@ std::string about(double grams, Units units);
 std::string degrees(double celsius, Units units);
 /// Never below what was asked: up to the next degree, both scales always.
 std::string core(double celsius);
+/// With the time it must be kept, where reaching it is not enough.
+std::string core(const CoreAsked& asked);
 
 /// "10 mm", "3/8 in", "10 mm (3/8 in)"; inches to the sixteenth.
 std::string length(double mm, Units units);

@@ -77,7 +77,7 @@ public:
         if (auto nothing = nothing_to_take(); !nothing.conflict.empty()) {
             answer.conflict = std::move(nothing.conflict);
             answer.would_give = std::move(nothing.would_give);
-            return answer;
+            return with_safety(std::move(answer));
         }
         if (!kept_lines_missing()) search(answer);
         if (std::none_of(answer.variants.begin(), answer.variants.end(), meets_all)) not_met(answer);

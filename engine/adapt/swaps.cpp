@@ -62,7 +62,6 @@ public:
                 answer.left_out.push_back(knowledge_.ingredient(refused.food.ingredient)->names.front() + ": " + refused.why);
         answer.allergens = base_.allergens;
         answer.cautions = base_.cautions;
-        answer.core_c = base_.core_c;
         answer.overlay = base_.overlay;
         answer.on_page = on_page_.safety();
         return answer;
@@ -230,7 +229,6 @@ private:
         Prediction there = predict_formula(variant, batch, states, context_.evaluator);
         mark_safety(there, variant, knowledge_, context_.options.rules);
         s.allergens = there.allergens;
-        s.core_c = there.core_c;
         s.cautions = new_cautions(base_, there);
         on_page_.add(there);
     }

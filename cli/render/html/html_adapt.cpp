@@ -71,8 +71,9 @@ private:
     Markup whys(bool full) const {
         std::vector<Markup> items;
         for (const auto& e : v_.edits)
-            items.push_back(el("strong", capital(full ? in_words(e, engine_, detail_.units) : in_brief(e, engine_))) +
-                            Markup(": " + (full ? in_full(e.reason, detail_.units) : in_brief(e.reason, detail_.units)) + or_else(e)));
+            items.push_back(el("strong", capital(with_units(full ? in_words(e, engine_, detail_.units) : in_brief(e, engine_),
+                                                            e.kind == EditKind::process ? detail_.units : Units::metric))) +
+                            Markup(": " + why_of(e, detail_.units, full) + or_else(e)));
         if (items.empty()) items.emplace_back("Change nothing.");
         for (const auto& g : v_.gives_back) items.emplace_back(g);
         return bullets(items);
@@ -88,7 +89,7 @@ private:
     }
 
     Markup new_to_mind() const {
-        const auto fresh = new_cautions(v_.prediction, a_.base);
+        const auto& fresh = v_.new_cautions;
         Markup out;
         if (!v_.new_allergens.empty())
             out += el("p", el("span", {{"class", "new"}}, "Brings a new allergen: " + listed(v_.new_allergens) + "."));

@@ -43,8 +43,8 @@ Markup lines_part(const std::vector<Prediction>& all, Units units) {
 std::string compare_html(const std::vector<Prediction>& all, const Detail& detail) {
     std::vector<Shown> shown;
     std::string title;
-    double hottest = 0;
-    for (const auto& p : all) hottest = std::max(hottest, p.core_c);
+    CoreAsked hottest;
+    for (const auto& p : all) hottest = std::max(hottest, p.core);
     Markup items;
     for (std::size_t i = 0; i < all.size(); ++i) {
         shown.push_back({letter(i), &all[i]});

@@ -40,7 +40,7 @@ std::string predict_html(const Prediction& p, const Detail& detail) {
     Markup colour = swatches(shown);
     if (p.green_life) colour += el("p", p.green_life->says);
     Markup rest = section("Colour", colour) +
-                  safety_part("Cook to " + core(p.core_c) + " in the middle, measured.", p.allergens, p.cautions) +
+                  safety_part("Cook to " + core(p.core) + " in the middle, measured.", p.allergens, p.cautions) +
                   section("What it will be", bench_properties(shown)) + heat_part(p);
     Markup more = all_properties(shown) + lines_part(p, detail.units) + section("Where it comes from", origins(p));
     if (!p.aroma.empty()) more += section("Aroma", el("p", "Leading notes: " + listed(p.aroma) + "."));

@@ -38,7 +38,6 @@ Json stand_in_json(const StandIn& s, const Engine& engine) {
         {"in_season", s.in_season ? Json(*s.in_season) : Json()},
         {"sources", s.sources},
         {"verdict", s.verdict},
-        {"core_c", num(s.core_c)},
         {"allergens", json_of(s.allergens)},
         {"formula", Json::parse(engine.formula_json(s.formula))}};
 }
@@ -110,7 +109,6 @@ std::string swaps_json(const SwapsAnswer& a, const Engine& engine) {
                     {"left_out", a.left_out},
                     {"allergens", json_of(a.allergens)},
                     {"cautions", json_of(a.cautions)},
-                    {"core_c", num(a.core_c)},
                     {"on_page", json_of(a.on_page)},
                     {"knowledge", a.overlay},
                     {"read_as", a.read_as}});

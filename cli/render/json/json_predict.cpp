@@ -45,7 +45,6 @@ Json json_of(const Prediction& p) {
     return {{"title", p.title},
             {"batch_g", num(p.batch_g)},
             {"meat_g", num(p.meat_g)},
-            {"core_c", num(p.core_c)},
             {"lines", array_of(p.lines, [](const PredictedLine& l) { return line_json(l); })},
             {"properties", json_of(p.properties)},
             {"words", {{"heat", p.heat_word}, {"bind", p.bind_word}, {"colour", p.colour_word}}},

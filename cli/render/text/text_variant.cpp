@@ -64,14 +64,13 @@ std::string why(const Edit& e, const std::string& reason, const VariantPage& pag
 std::string new_to_mind(const Variant& v, const VariantPage& page) {
     std::string out;
     if (!v.new_allergens.empty()) out += bullet("Brings a new allergen: " + listed(v.new_allergens) + ".", page.look);
-    for (const auto& c : new_cautions(v.prediction, page.base)) out += bullet("Mind: " + cited(c), page.look);
+    for (const auto& c : v.new_cautions) out += bullet("Mind: " + cited(c), page.look);
     return out;
 }
 
 std::string whys(const Variant& v, const VariantPage& page, bool full) {
     std::string out;
-    for (const auto& e : v.edits)
-        out += why(e, full ? in_full(e.reason, page.units) : e.reason == Reason{} ? e.why : in_brief(e.reason, page.units), page);
+    for (const auto& e : v.edits) out += why(e, why_of(e, page.units, full), page);
     return v.edits.empty() ? bullet("Change nothing: it is as you want it.", page.look) : out;
 }
 

@@ -51,7 +51,6 @@ struct StandIn {
     std::vector<std::string> sources;
     Formula formula;                      ///< with it, trimmed
     std::vector<AllergenText> allergens;  ///< of that formula
-    double core_c = 0;                    ///< what the middle of it must reach
 };
 
 struct SwapsAnswer {
@@ -63,7 +62,6 @@ struct SwapsAnswer {
     std::vector<std::string> left_out;    ///< whose condition the formula's own process goes against, and which
     std::vector<AllergenText> allergens;  ///< of the formula as it is
     std::vector<CautionText> cautions;
-    double core_c = 0;                 ///< what the middle of it must reach
     std::vector<std::string> read_as;  ///< what the reader of the formula took upon itself
     PageSafety on_page;                ///< over the formula and every stand-in shown
     std::string overlay;               ///< the folder laid over the built-in knowledge; empty: none

@@ -87,7 +87,6 @@ struct PageSafety {
 struct Prediction {
     std::string title;
     double batch_g = 0, meat_g = 0;
-    double core_c = 0;  ///< what the middle must reach in cooking, by the most demanding meat in it
     std::vector<PredictedLine> lines;
     PerProperty<Band> properties;
     PerProperty<double> nominal;  ///< with every uncertain quantity at the middle of its band: words, tables, notes and cautions go by it
