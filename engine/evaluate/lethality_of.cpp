@@ -22,12 +22,26 @@ struct Table {
     std::string name;
 };
 
-// Any bird in the mass decides; fish and what has no table gives nothing.
+bool bears(const Ingredient& ingredient, std::string_view caution) {
+    return std::find(ingredient.cautions.begin(), ingredient.cautions.end(), caution) != ingredient.cautions.end();
+}
+
+// The red meat table is for beef and what is like it: game, rabbit, liver and other offal, fish and shellfish have none.
+bool has_no_table(const Formula& formula, const Knowledge& knowledge) {
+    return std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
+        const Ingredient& i = *knowledge.ingredient(line.ingredient);
+        if (bears(i, "offal") || bears(i, "liver") || bears(i, "raw-fish") || bears(i, "raw-shellfish")) return true;
+        if (!i.meat) return false;
+        const Species s = i.meat->species;
+        return s == Species::game || s == Species::rabbit || s == Species::fish || s == Species::crustacean;
+    });
+}
+
+// Any bird in the mass decides.
 std::optional<Table> table_for(const Material& batch) {
     std::optional<Species> bird;
     for (const auto species : birds)
         if (batch[species] > 0) bird = bird ? Species::duck : species;  // of two birds, the one without a table
-    if (batch[Species::fish] > 0 || batch[Species::crustacean] > 0) return std::nullopt;
     if (!bird) return Table{std::nullopt, "USDA-FSIS Appendix A, red meat, 6.5 log"};
     const auto column = poultry_column(*bird, batch.share(Amount::fat, 100));
     if (!column) return std::nullopt;
@@ -55,17 +69,46 @@ std::optional<double> table_time_s(const Table& table, double celsius, const Let
     return red_meat_logs * p.d70_s * std::pow(10.0, (70 - celsius) / p.z_c);
 }
 
+constexpr double near_cap = 0.05;  // half of the last digit shown
+
+// Never more than the low end bears: "at least 7.0" only where all of the band is there.
+std::string logs_in_words(const Band& logs, double cap) {
+    const auto capped = [&](double value) { return value >= cap - near_cap; };
+    if (capped(logs.low)) return "at least " + tenths(cap) + " log reductions of Salmonella";
+    if (capped(logs.mid)) return tenths(logs.low) + " to " + tenths(cap) + " or more log reductions of Salmonella";
+    const std::string spread = logs.low < logs.high - near_cap ? " (" + tenths(logs.low) + "-" + tenths(logs.high) + ")" : "";
+    return tenths(logs.mid) + " log reductions of Salmonella" + spread;
+}
+
 std::string sentence(const CookLethality& l, const Table& table, double core_c, const LethalityParameters& p) {
-    const bool capped = l.logs.mid >= p.cap_logs - 0.05;
     std::string text = l.measured ? "By your core readings"
                                   : "By an estimate, " + whole(l.minutes.mid) + " minutes (" + whole(l.minutes.low) + "-" +
                                         whole(l.minutes.high) + ") to a core of " + whole(core_c) + " C";
-    text += std::string(": ") + (capped ? "at least " : "") + tenths(l.logs.mid) + " log reductions of Salmonella";
-    if (l.logs.low < l.logs.high - 0.05) text += " (" + tenths(l.logs.low) + "-" + tenths(l.logs.high) + ")";
+    text += ": " + logs_in_words(l.logs, p.cap_logs);
     const auto asked = table_time_s(table, core_c, p);
-    text += asked ? "; at a steady " + whole(core_c) + " C the table asks for " + time_words(*asked)
-                  : "; the table has no time for " + whole(core_c) + " C";
+    if (asked) text += "; at a steady " + whole(core_c) + " C the table asks for " + time_words(*asked);
+    else if (table.column && core_c > poultry_table_end_c(*table.column))
+        text += "; the table ends at " + tenths(poultry_table_end_c(*table.column)) + " C, and hotter is counted as that";
+    else text += "; the table has no time for " + whole(core_c) + " C";
     return text + ". Information, not permission: what counts is the core temperature shown below, measured.";
+}
+
+// Hours that the core spends between two temperatures.
+double hours_between(const std::vector<CorePoint>& curve, double low_c, double high_c) {
+    constexpr double seconds_an_hour = 3600;
+    double seconds = 0;
+    for (std::size_t i = 1; i < curve.size(); ++i) {
+        const auto [cold, hot] = std::minmax(curve[i - 1].temperature_c, curve[i].temperature_c);
+        const double time = curve[i].time_s - curve[i - 1].time_s;
+        const double inside = std::min(hot, high_c) - std::max(cold, low_c);
+        if (inside < 0) continue;
+        seconds += hot > cold ? time * inside / (hot - cold) : time;
+    }
+    return seconds / seconds_an_hour;
+}
+
+std::vector<CorePoint> core_curve(const std::vector<CorePoint>& given, const ProcessState& process, const LethalityParameters& p) {
+    return given.size() > 1 ? given : estimated_core_curve(process.diameter_mm, process.rest_at_c, process.core_c, process.cook, p);
 }
 
 // One cook of the core, nominal or at a draw.
@@ -76,8 +119,7 @@ struct Cooked {
 // Nothing where the medium is too cool for this core.
 std::optional<Cooked> cooked(const std::vector<CorePoint>& given, const ProcessState& process, const Table& table,
                              const LethalityParameters& p) {
-    const auto curve =
-        given.size() > 1 ? given : estimated_core_curve(process.diameter_mm, process.rest_at_c, process.core_c, process.cook, p);
+    const auto curve = core_curve(given, process, p);
     if (curve.empty()) return std::nullopt;
     Cooked c;
     c.minutes = (curve.back().time_s - curve.front().time_s) / 60;
@@ -88,14 +130,27 @@ std::optional<Cooked> cooked(const std::vector<CorePoint>& given, const ProcessS
 
 }  // namespace
 
-std::optional<CookLethality> lethality_of(const Formula& formula, const NominalBatch& nominal, const SampledBatch& sampled,
-                                          const Evaluator& evaluator) {
-    const auto table = table_for(nominal.total());
-    if (!table) return std::nullopt;
-    const auto given = given_curve(formula.process);
+CookJudged lethality_of(const Formula& formula, const NominalBatch& nominal, const SampledBatch& sampled, const Evaluator& evaluator) {
+    const Knowledge& knowledge = evaluator.knowledge();
+    const auto parameter = [&](const char* id) { return knowledge.parameter(id).mid; };
     const LethalityParameters& p = evaluator.nominal().models().lethality();
-    const auto middle = cooked(given, nominal.process(), *table, p);
-    if (!middle) return std::nullopt;
+    const auto given = given_curve(formula.process);
+    CookJudged judged;
+    if (const auto curve = core_curve(given, nominal.process(), p); !curve.empty())
+        judged.warming_h = hours_between(curve, parameter("lethality.warming.from"), parameter("lethality.warming.to"));
+    if (judged.warming_h && *judged.warming_h > parameter("lethality.warming.hours")) {
+        judged.why_not = "The core warms too slowly for any figure of what the cook kills: toxins formed on the way stay";
+        return judged;
+    }
+    judged.why_not = "No published table of cooking times fits this meat and fat: only the core temperature counts";
+    const auto table = has_no_table(formula, knowledge) ? std::nullopt : table_for(nominal.total());
+    const auto middle = table ? cooked(given, nominal.process(), *table, p) : std::nullopt;
+    if (!middle) return judged;
+    if (table->column && middle->hottest_c > poultry_table_end_c(*table->column) && middle->logs < p.cap_logs - near_cap) {
+        judged.why_not = "The published table of cooking times for poultry as fat as this ends at " +
+                         tenths(poultry_table_end_c(*table->column)) + " C: only the core temperature counts";
+        return judged;
+    }
     std::vector<double> minutes, logs;
     for (std::size_t i = 0; i < sampled.count(); i += stride) {
         const auto there = cooked(given, sampled.process(i), *table, sampled.models(i).lethality());
@@ -109,7 +164,9 @@ std::optional<CookLethality> lethality_of(const Formula& formula, const NominalB
     result.minutes = minutes.empty() ? exactly(middle->minutes) : band_around(middle->minutes, std::move(minutes));
     result.logs = logs.empty() ? exactly(middle->logs) : band_around(middle->logs, std::move(logs));
     result.says = sentence(result, *table, middle->hottest_c, p);
-    return result;
+    judged.lethality = std::move(result);
+    judged.why_not.clear();
+    return judged;
 }
 
 }  // namespace standin

@@ -62,13 +62,13 @@ std::vector<Contribution> contributions(const NominalBatch& batch, std::initiali
     return all;
 }
 
-std::vector<std::string> notes_on(const Prediction& p, const NominalBatch& batch, const Validity& validity) {
+std::vector<std::string> notes_on(const Prediction& p, const NominalBatch& batch, const Validity& validity, const CookJudged& judged) {
     const auto& nominal = p.nominal;
     std::vector<std::string> notes = validity.notes({nominal[Property::ph], nominal[Property::fat_pct], nominal[Property::salt_pct],
                                                      batch.process().core_c, nominal[Property::chlorophyll_mg_kg]});
     if (nominal[Property::chlorophyll_mg_kg] > 0)
         notes.push_back("How the green keeps in the cold is extrapolated from measurements at 60 C and above");
-    if (!p.lethality) notes.push_back("No published table of cooking times fits this meat and fat: only the core temperature counts");
+    if (!judged.why_not.empty()) notes.push_back(judged.why_not);
     return notes;
 }
 
@@ -140,8 +140,10 @@ Prediction predict_formula(const Formula& formula, const SampledBatch& batch, co
     p.heat_chances = word_chances(values_of(states, Property::burn_mg_kg), models.heat().boundaries, models.heat().person_sd);
     put_words(p, nominal, middle, models);
     p.green_life = green_life_of(formula, nominal, batch, evaluator);
-    p.lethality = lethality_of(formula, nominal, batch, evaluator);
-    p.notes = notes_on(p, nominal, models.validity());
+    const CookJudged judged = lethality_of(formula, nominal, batch, evaluator);
+    p.lethality = judged.lethality;
+    p.warming_h = judged.warming_h;
+    p.notes = notes_on(p, nominal, models.validity(), judged);
     for (const auto& line : formula.lines) p.read_as.insert(p.read_as.end(), line.notes.begin(), line.notes.end());
     p.read_as.insert(p.read_as.end(), formula.read_as.begin(), formula.read_as.end());
     p.declared = formula.declared;

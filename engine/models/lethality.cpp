@@ -156,6 +156,8 @@ std::optional<double> poultry_hold_s(PoultryColumn column, double temperature_c,
     return std::nullopt;
 }
 
+double poultry_table_end_c(PoultryColumn column) { return range_of(column).high_c; }
+
 double poultry_log_reductions(std::span<const CorePoint> curve, PoultryColumn column, const P& p) {
     constexpr int slices = 16;  // of one piece of the curve, each at its middle temperature
     constexpr double table_logs = 7;

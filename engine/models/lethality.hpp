@@ -58,6 +58,9 @@ std::optional<double> poultry_hold_s(PoultryColumn column, double temperature_c,
 /// the column nothing counts, above it no more than its last row. At most the cap.
 double poultry_log_reductions(std::span<const CorePoint> curve, PoultryColumn column, const LethalityParameters& parameters);
 
+/// The hottest row of a column, in degrees C: what is hotter has no time of its own.
+double poultry_table_end_c(PoultryColumn column);
+
 /// The published column that is safe for this bird and fat; nothing where none is (no row above 12 % fat, none for fatter turkey).
 std::optional<PoultryColumn> poultry_column(Species species, double fat_pct);
 

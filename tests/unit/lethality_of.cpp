@@ -1,5 +1,7 @@
 #include "evaluate/lethality_of.hpp"
 
+#include <algorithm>
+
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 
@@ -58,4 +60,50 @@ TEST_CASE("poultry goes by its own table, and where there is none nothing is sai
     CHECK_FALSE(duck.lethality);
     REQUIRE_FALSE(duck.notes.empty());
     CHECK(duck.notes.back().find("No published table") != std::string::npos);
+}
+
+TEST_CASE("game, rabbit, liver and fish go by no red meat table") {
+    for (const auto* meat : {"venison", "rabbit", "pork-liver", "cod", "shrimp"}) {
+        INFO(meat);
+        CHECK_FALSE(cooked(meat, core(74)).lethality);
+    }
+    CHECK(cooked("beef-chuck", core(72)).lethality);
+}
+
+TEST_CASE("a core that warms longer than the rule allows gets no figure, and says why") {
+    Process process = core(72);
+    process.cook = Cook::poach;
+    process.diameter_mm = 250;
+    const auto slow = cooked("pork-shoulder", process);
+    CHECK_FALSE(slow.lethality);
+    REQUIRE(slow.warming_h);
+    CHECK(*slow.warming_h > 6);
+    CHECK(std::any_of(slow.notes.begin(), slow.notes.end(), [](const auto& n) { return n.find("toxins") != std::string::npos; }));
+    process.diameter_mm = 32;
+    const auto quick = cooked("pork-shoulder", process);
+    CHECK(quick.lethality);
+    CHECK(*quick.warming_h < 1);
+    process.core_curve = {{0, 4}, {600, 60}, {620, 72}};
+    CHECK(*cooked("pork-shoulder", process).warming_h == Approx(10 * (54.4 - 10) / 56));
+}
+
+TEST_CASE("where the table for fat poultry ends there is no figure instead of a small one") {
+    static const Evaluator evaluator(knowledge(), 64, 1);
+    for (const double skin : {0.0, 60.0, 120.0, 200.0}) {
+        Formula made = formula({line("chicken-breast", 1000 - skin), line("chicken-skin", skin), line("table-salt", 16)});
+        made.process = core(74);
+        const auto p = predict_formula(made, evaluator);
+        INFO(skin);
+        if (p.lethality) CHECK(p.lethality->logs.mid == Approx(7));
+        else CHECK(p.notes.back().find("only the core temperature counts") != std::string::npos);
+    }
+}
+
+TEST_CASE("at least so many is said only where all of the band is there") {
+    for (double celsius = 60; celsius <= 76; celsius += 1) {
+        const auto found = cooked("pork-shoulder", core(celsius)).lethality;
+        REQUIRE(found);
+        INFO(found->says);
+        CHECK((found->says.find("at least") != std::string::npos) == (found->logs.low >= 6.95));
+    }
 }
