@@ -49,7 +49,12 @@ private:
                           none ? "has no rest" : "says " + shown_field(ProcessField::rest, limit.rule->most));
         else sheet_.notes.push_back((none ? "No rest. " : "") + words(limit));
         if (none) sheet_.steps.erase(step);
-        else step->minutes = minutes_an_hour * limit.rule->most;
+        else {
+            if (sheet_.formula.process.rest_h)
+                step->how = "The formula says " + shown_field(ProcessField::rest, *sheet_.formula.process.rest_h) +
+                            "; raw it does not keep that long: cook it by then, or freeze it. " + step->how;
+            step->minutes = minutes_an_hour * limit.rule->most;
+        }
     }
 
     template <class Concerned>

@@ -352,3 +352,31 @@ TEST_CASE("every caution, every limit of the making and every cap can come true"
         }
     }
 }
+
+TEST_CASE("every food with a most in a kilo is cautioned of when it is over it, and not at it") {
+    for (const auto& food : knowledge().records().ingredients) {
+        if (!food.most_g_per_kg || food.most_g_per_kg->band.mid >= 700) continue;
+        const double most = food.most_g_per_kg->band.mid;
+        const auto in_a_kilo = [&](double grams) {
+            const auto all = cautions_of(mixture({{"pork-shoulder", 1000 - grams}, {food.id, grams}}), Process{}, knowledge(), "");
+            const auto* over = said(all, "over-most");
+            return over && std::find(over->foods.begin(), over->foods.end(), food.id) != over->foods.end();
+        };
+        INFO(food.id);
+        CHECK(in_a_kilo(1.3 * most));
+        if (food.id != "pork-shoulder") CHECK_FALSE(in_a_kilo(most));
+    }
+}
+
+TEST_CASE("whatever a bought food may hold stands among the allergens and in a caution, and never as none of the listed ones") {
+    for (const auto& food : knowledge().records().ingredients) {
+        if (food.may_hold.empty()) continue;
+        INFO(food.id);
+        Prediction p = mixture({{"pork-shoulder", 900}, {food.id, 100}});
+        mark_safety(p, Formula{}, knowledge(), "");
+        REQUIRE(said(p.cautions, "check-label") != nullptr);
+        CHECK(said(p.cautions, "check-label")->text.find(food.names.front()) != std::string::npos);
+        for (const auto& allergen : food.may_hold)
+            CHECK(std::any_of(p.allergens.begin(), p.allergens.end(), [&](const AllergenText& a) { return a.allergen == allergen; }));
+    }
+}

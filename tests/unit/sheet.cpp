@@ -219,6 +219,60 @@ TEST_CASE("the sheet rests no longer than raw sausage keeps, and says so") {
     CHECK(std::any_of(s.notes.begin(), s.notes.end(), [](const auto& n) { return n.find("the sheet says 48") != std::string::npos; }));
 }
 
+namespace {
+
+bool notes(const Sheet& s, const std::string& part) {
+    return std::any_of(s.notes.begin(), s.notes.end(), [&](const std::string& n) { return n.find(part) != std::string::npos; });
+}
+
+}  // namespace
+
+TEST_CASE("the sheet orders no warm rest and no warm mixing, and says that it overrides the formula") {
+    Formula f = hedge();
+    f.process.rest_h = 40;
+    f.process.rest_at_c = 25;
+    f.process.mixed_at_c = 18;
+    const Sheet s = sheet(f);
+    CHECK(*step(s, "rest").temperature_c == Approx(4.4));
+    CHECK(notes(s, "The formula rests it at 25 C; the sheet says no warmer than 4.4 C (40 F) instead."));
+    CHECK(notes(s, "The formula mixes it up to 18 C"));
+    for (const auto& one : s.steps) {
+        INFO(one.id);
+        if (one.temperature == TemperatureIs::at_most && one.temperature_c) CHECK(*one.temperature_c <= 10);
+        if (one.stop_c) CHECK(*one.stop_c <= 10);
+    }
+    const auto cautioned = [&](const char* id) {
+        return std::any_of(s.prediction.cautions.begin(), s.prediction.cautions.end(), [&](const CautionText& c) { return c.id == id; });
+    };
+    CHECK(cautioned("warm-rest"));
+    CHECK(cautioned("mixed-warm"));
+    f.process.rest_at_c = 3;
+    CHECK(*step(sheet(f), "rest").temperature_c == 3);
+}
+
+TEST_CASE("fish, offal and raw shellfish do not rest, whether the formula says so or not") {
+    for (const auto* food : {"cod", "shrimp", "pork-liver", "oyster"}) {
+        INFO(food);
+        Formula f = formula({line("pork-shoulder", 800), line(food, 200), line("table-salt", 16)});
+        const Sheet silent = sheet(f);
+        CHECK_FALSE(has(silent, "rest"));
+        CHECK(notes(silent, "No rest."));
+        f.process.rest_h = 12;
+        const Sheet said = sheet(f);
+        CHECK_FALSE(has(said, "rest"));
+        CHECK(notes(said, "the sheet has no rest instead"));
+    }
+    CHECK(has(sheet(hedge()), "rest"));
+}
+
+TEST_CASE("a hold time stands beside the core temperature that needs one") {
+    const Sheet fish = sheet(formula({line("cod", 900), line("pork-backfat", 20), line("table-salt", 16)}));
+    CHECK(fish.core_c == Approx(71.1));  // the pork in it asks for more, and for no hold
+    const Sheet plain = sheet(formula({line("cod", 900), line("table-salt", 16)}));
+    CHECK(plain.core_says == "68.3 C (155 F), kept for 17 seconds");
+    CHECK(step(plain, "cook").how.find("kept for 17 seconds") != std::string::npos);
+}
+
 TEST_CASE("shopping counts what is cut away and rounds up to what is sold") {
     const Sheet s = sheet(hedge());
     CHECK(bought(s, "garlic").bought_g == Approx(20 / 0.87));  // USDA SR28 11215: 13 % refuse

@@ -86,11 +86,11 @@ std::string sheet_html(const Sheet& s, Units units) {
     constexpr std::size_t many = 20;  // set closer on paper, to stay near two pages
     Markup work = el("ol", {{"class", s.steps.size() > many ? "steps many" : "steps"}}, steps);
     if (const auto usual = what_usual_means(s); !usual.empty()) work += el("p", {{"class", "soft"}}, usual);
-    const Markup rest = safety_part("Cook the middle to " + s.core_says + ". Keep cold.", s.prediction.allergens, s.prediction.cautions) +
-                        read_as_list(s.prediction.read_as) +
-                        el("div", {{"class", "two"}}, weights_part(s, units) + shopping_part(s, units)) +
-                        el("div", {{"class", "flow"}}, section("Work, in this order", work) + label_part(s.prediction.label)) +
-                        el("div", {{"class", "screen"}}, section("Colour", swatches({{"", &s.prediction}})));
+    const Markup rest =
+        safety_part("Cook to " + s.core_says + " in the middle. Keep cold.", s.prediction.allergens, s.prediction.cautions) +
+        read_as_list(s.prediction.read_as) + el("div", {{"class", "two"}}, weights_part(s, units) + shopping_part(s, units)) +
+        el("div", {{"class", "flow"}}, section("Work, in this order", work) + label_part(s.prediction.label)) +
+        el("div", {{"class", "screen"}}, section("Colour", swatches({{"", &s.prediction}})));
     return html_page("bench sheet", s.prediction.title, lead, rest);
 }
 
