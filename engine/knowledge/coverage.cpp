@@ -15,7 +15,7 @@ struct Group {
 };
 
 // The first group that fits takes the reference.
-constexpr std::array<Group, 14> groups{{
+constexpr std::array<Group, 15> groups{{
     {"composition", "ingredient ", {"composition", "sulphites"}},
     {"pigment", "ingredient ", {"chlorophyll", "lutein", "tint"}},
     {"heat", "ingredient ", {"capsaicinoids", "pungency", "pod_sigma", "lot_sigma"}},
@@ -30,6 +30,7 @@ constexpr std::array<Group, 14> groups{{
     {"rules", "rules ", {}},
     {"perception", "difference ", {}},
     {"wants", "want ", {}},
+    {"hazards", "hazard ", {}},
 }};
 
 bool begins(std::string_view text, std::string_view with) { return text.substr(0, with.size()) == with; }

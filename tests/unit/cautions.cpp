@@ -83,7 +83,7 @@ TEST_CASE("a caution is printed only where its subject is in the batch") {
     CHECK(said(of(mixture(plain)), "acid-no-preserve") == nullptr);
     CHECK(said(with("cider-vinegar"), "acid-no-preserve") != nullptr);
     CHECK(said(of(mixture(plain), {}, "eu"), "eu-emphasis") == nullptr);
-    CHECK(said(of(mixture({{"pork-shoulder", 900}, {"parmesan", 40}}), {}, "eu"), "eu-emphasis") != nullptr);
+    CHECK(said(of(mixture({{"pork-shoulder", 900}, {"feta", 40}}), {}, "eu"), "eu-emphasis") != nullptr);
     CHECK(said(of(mixture(plain), {}, "us"), "us-sulphite") == nullptr);
     CHECK(said(of(mixture({{"pork-shoulder", 900}, {"white-wine", 100}}), {}, "us"), "us-sulphite") != nullptr);
 }
@@ -140,7 +140,7 @@ TEST_CASE("what stands first on a page holds for everything on it") {
     OnPage page;
     for (const auto& lines : {std::vector<std::pair<std::string, double>>{{"pork-shoulder", 900}, {"spinach", 50}},
                               {{"pork-shoulder", 800}, {"chicken-thigh", 100}, {"almond", 40}},
-                              {{"pork-shoulder", 900}, {"parmesan", 40}}}) {
+                              {{"pork-shoulder", 900}, {"feta", 40}}}) {
         Prediction p = mixture(lines);
         mark_safety(p, Formula{}, knowledge(), "");
         page.add(p);
