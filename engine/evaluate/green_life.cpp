@@ -14,8 +14,8 @@ constexpr std::array<double, 10> rests_h{0, 4, 8, 12, 18, 24, 36, 48, 72, 96};
 
 bool green(const Lab& lab) { return colour_word(lab).find("green") != std::string_view::npos; }
 
-// Hours of rest after which the mass is no longer green; the last of the table where it still is, 0 where it never was. Green only fades:
-// the last green rest is found by halving.
+// Hours of rest after which the mass is no longer green; the last of the table where it still is, 0 where it is not even after the first.
+// Green only fades: the last green rest is found by halving.
 double hours_green(const Material& batch, ProcessState process, const Models& models) {
     const double ph = models.ph(batch);
     const auto still_green = [&](double hours) {
@@ -27,7 +27,7 @@ double hours_green(const Material& batch, ProcessState process, const Models& mo
 }
 
 std::string hours_word(double hours) {
-    if (hours <= 0) return "no time";
+    if (hours <= 0) return "under " + fixed_text(rests_h[1], 0) + " h";
     return (hours >= rests_h.back() ? "over " : "") + fixed_text(hours, 0) + " h";
 }
 
@@ -46,11 +46,11 @@ double hours_without_acid(const Formula& formula, const NominalBatch& batch, con
 std::optional<GreenLife> green_life_of(const Formula& formula, const NominalBatch& nominal, const SampledBatch& sampled,
                                        const Evaluator& evaluator) {
     const Models& models = evaluator.nominal().models();
+    if (!green(nominal.state().raw)) return std::nullopt;
     std::vector<double> hours(sampled.count());
     for (std::size_t i = 0; i < hours.size(); ++i) hours[i] = hours_green(sampled.total(i), sampled.process(i), sampled.models(i));
     GreenLife life;
     life.hours = band_around(hours_green(nominal.total(), nominal.process(), models), std::move(hours));
-    if (life.hours.high <= 0) return std::nullopt;
     life.says = "Raw it stays green for " + hours_word(life.hours.mid) + " of rest (" + hours_word(life.hours.low) + " to " +
                 hours_word(life.hours.high) + "), then turns olive";
     if (life.hours.mid < rests_h.back()) {

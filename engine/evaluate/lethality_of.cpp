@@ -12,8 +12,9 @@
 namespace standin {
 namespace {
 
-// The estimate's Bessel functions are slow and its band wide: every eighth draw tells as much.
-constexpr std::size_t stride = 8;
+// The cook is judged over draws of its own, the same whatever the seed of the rest: what is said of killing hangs on no throw of dice. The
+// estimate's Bessel functions are slow and its band wide: so many tell as much as more.
+constexpr std::size_t cook_draws = 64, cook_seed = 1;
 
 constexpr std::array birds{Species::chicken, Species::turkey, Species::duck};
 
@@ -130,10 +131,10 @@ std::optional<Cooked> cooked(const std::vector<CorePoint>& given, const ProcessS
 
 }  // namespace
 
-CookJudged lethality_of(const Formula& formula, const NominalBatch& nominal, const SampledBatch& sampled, const Evaluator& evaluator) {
-    const Knowledge& knowledge = evaluator.knowledge();
+CookJudged lethality_of(const Formula& formula, const NominalBatch& nominal, const Nominal& view) {
+    const Knowledge& knowledge = view.knowledge();
     const auto parameter = [&](const char* id) { return knowledge.parameter(id).mid; };
-    const LethalityParameters& p = evaluator.nominal().models().lethality();
+    const LethalityParameters& p = view.models().lethality();
     const auto given = given_curve(formula.process);
     CookJudged judged;
     if (const auto curve = core_curve(given, nominal.process(), p); !curve.empty())
@@ -152,8 +153,11 @@ CookJudged lethality_of(const Formula& formula, const NominalBatch& nominal, con
         return judged;
     }
     std::vector<double> minutes, logs;
-    for (std::size_t i = 0; i < sampled.count(); i += stride) {
-        const auto there = cooked(given, sampled.process(i), *table, sampled.models(i).lethality());
+    const Draws draws(cook_draws, cook_seed);
+    const auto processes = process_states(formula.process, knowledge, draws);
+    const auto parameters = draw_parameters(knowledge, lethality_bindings(), draws);
+    for (std::size_t i = 0; i < cook_draws; ++i) {
+        const auto there = cooked(given, processes[i], *table, parameters[i]);
         if (!there) continue;
         minutes.push_back(there->minutes);
         logs.push_back(there->logs);

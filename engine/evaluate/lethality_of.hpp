@@ -18,6 +18,6 @@ struct CookJudged {
 /// Over the maker's core readings, or over an estimated warming of the core. No figure where no published table fits the meat, where the
 /// core is hotter than the table goes and the rows there are do not settle it, and where the core warms so slowly that toxins may form:
 /// killing what made them does not take them away. The table goes by the nominal batch.
-CookJudged lethality_of(const Formula& formula, const NominalBatch& nominal, const SampledBatch& sampled, const Evaluator& evaluator);
+CookJudged lethality_of(const Formula& formula, const NominalBatch& nominal, const Nominal& view);
 
 }  // namespace standin

@@ -140,7 +140,7 @@ Prediction predict_formula(const Formula& formula, const SampledBatch& batch, co
     p.heat_chances = word_chances(values_of(states, Property::burn_mg_kg), models.heat().boundaries, models.heat().person_sd);
     put_words(p, nominal, middle, models);
     p.green_life = green_life_of(formula, nominal, batch, evaluator);
-    const CookJudged judged = lethality_of(formula, nominal, batch, evaluator);
+    const CookJudged judged = lethality_of(formula, nominal, evaluator.nominal());
     p.lethality = judged.lethality;
     p.warming_h = judged.warming_h;
     p.notes = notes_on(p, nominal, models.validity(), judged);
