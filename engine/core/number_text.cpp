@@ -38,7 +38,7 @@ std::optional<double> take_number(std::string_view& text) {
 }
 
 std::optional<double> number_in(std::string_view text) {
-    if (!text.empty() && text.front() == '+') text.remove_prefix(1);
+    if (text.starts_with('+') && !text.starts_with("+-")) text.remove_prefix(1);
     const auto number = take_number(text);
     return text.empty() ? number : std::nullopt;
 }

@@ -31,6 +31,7 @@ constexpr std::array endings{
     Ending{"bind", "how well % binds", "mix a handful with salt and see how soon it sticks", true},
     Ending{"strength", "how strong % is", "taste it beside the fresh form", true},
     Ending{"pungency", "how sharp % is", "taste it", true},
+    Ending{"sulphites", "how much sulphite % holds", "read the packet, or ask whoever dried it", true},
     Ending{"weight", "how much % really weighs", "put it on the scale", true},
 };
 
@@ -59,6 +60,8 @@ std::string put(std::string_view pattern, const std::string& name) {
 UnknownWords words_for(const std::string& name, const Knowledge& knowledge) {
     for (const auto& making : makings)
         if (making.id == name) return {std::string(making.what), "write it into the formula: \"" + std::string(making.key) + "\"", true};
+    if (name.starts_with("validity."))
+        return {"how far the models hold outside what they were made for", "only a trial batch tells", false};
     const auto space = name.find(' ');
     if (space == std::string::npos) return {"the model (" + name + ")", "only tasted and measured batches tell", false};
     const std::string owner = name.substr(0, space);
