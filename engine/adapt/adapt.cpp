@@ -116,7 +116,9 @@ private:
             const double floor = goal.property == Property::heat_mg_kg         ? context_.constant("advice.floor.heat")
                                  : goal.property == Property::sourness_mmol_kg ? context_.constant("advice.floor.sourness")
                                                                                : 0.0;
-            if (goal.condition || goal.kind != Goal::Kind::at_most || !goal.times || base > floor) continue;
+            if (goal.condition || goal.kind != Goal::Kind::at_most || !goal.times) continue;
+            // Where the whole step asked for is less than what counts as met anyway, there is next to nothing to take away.
+            if (base > floor && shortfall(goal, base, base) > allowed(goal, yardstick_)) continue;
             nothing.conflict.push_back("want " + goal.want);
             nothing.would_give.push_back("giving up " + goal.want + ": there is no " + std::string(info(goal.property).name) +
                                          " to taste in it as it is");
@@ -175,7 +177,7 @@ private:
     // Whatever gives more than was asked gives that as well: where nothing was found, a goal that is further off may lead into a basin that
     // the first one did not.
     void look_further(AdaptAnswer& answer, const std::vector<Goal>& asked) {
-        for (const double further : {1.0, 2.5}) {
+        for (const double further : {0.25, 0.5, 1.0, 2.0}) {
             problem_.hard = asked;
             for (auto& goal : problem_.hard) {
                 const double step = further * yardstick_.unit(goal.property);

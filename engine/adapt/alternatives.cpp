@@ -18,7 +18,9 @@ std::vector<Alternative> alternatives_to(const Plan& plan, const Problem& proble
     for (const auto m : used) {
         std::vector<Alternative> found;
         for (const auto kin : problem.moves[m].kin) {
-            if (!(problem.moves[kin].most > 0) || std::find(used.begin(), used.end(), kin) != used.end()) continue;
+            const bool same = problem.moves[kin].food.ingredient == problem.moves[m].food.ingredient &&
+                              problem.moves[kin].food.prepared == problem.moves[m].food.prepared;
+            if (same || !(problem.moves[kin].most > 0) || std::find(used.begin(), used.end(), kin) != used.end()) continue;
             std::vector<Choice> choices(problem.moves.size(), Choice::out);
             std::vector<double> from = plan.grams;
             for (const auto u : used) choices[u == m ? kin : u] = Choice::in;

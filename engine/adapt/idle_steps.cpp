@@ -8,7 +8,7 @@
 namespace standin {
 namespace {
 
-constexpr double idle = 0.1;  // noticeable differences
+constexpr double idle = 0.02;  // noticeable differences
 
 Process taken_back(Process process, const Process& base, ProcessChange::About about) {
     switch (about) {

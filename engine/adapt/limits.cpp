@@ -69,7 +69,7 @@ private:
     void share_raises() {
         for (std::size_t l = 0; l < problem_.start.size(); ++l) {
             const Line& line = problem_.formula.lines[l];
-            share([&](const Move& m) { return m.into == l ? 1.0 : 0.0; },
+            share([&](const Move& m) { return m.into == l || (m.kind == MoveKind::raise && m.line == l) ? 1.0 : 0.0; },
                   interchangeable(role(line)) ? most_of_batch(role(line)) * base()[Amount::mass] : raise_share * line.grams.mid);
         }
     }

@@ -25,7 +25,7 @@ namespace {
 constexpr double trim_share = 0.4;          // of a line, either way; judgement, as the rest
 constexpr double dose_slack = 1.3;          // over the equal dose
 constexpr double vegetable_share = 0.02;    // of the batch; below that a vegetable is a seasoning, and its bulk is nothing
-constexpr double salty = 0.02;              // g NaCl in a gram; what brings that much is salty food
+constexpr double salty = 0.005;             // g NaCl in a gram; what brings that much is salty food
 constexpr double partner_share = 0.15;      // of the batch's acid; who brings less is not missed as sour
 constexpr double least_of_addition = 0.03;  // of the most
 constexpr double least_of_stand_in = 0.1;   // of what takes the place of the whole line
@@ -109,11 +109,14 @@ private:
             for (const auto& lever : levers()) {
                 if (lever.property != goal.property) continue;
                 change_roles_.insert(lever.change.begin(), lever.change.end());
-                replace_roles_.insert(lever.replace.begin(), lever.replace.end());
                 const bool more = goal.kind != Goal::Kind::at_most;
+                // Fat that is there is raised before another is bought.
+                const bool own_fat = lever.property == Property::fat_pct && more && has_main_line_of(Role::fat);
+                if (!own_fat) replace_roles_.insert(lever.replace.begin(), lever.replace.end());
                 const bool loss = goal.property == Property::cook_loss_pct;
                 for (const Role role : lever.add)
-                    if (role == Role::binder ? more != loss : more && (role != Role::salt || !has_line_of(role))) add_roles_.insert(role);
+                    if (role == Role::binder ? more != loss : more && !own_fat && (role != Role::salt || !has_line_of(role)))
+                        add_roles_.insert(role);
                 const bool by_itself = lever.add == std::vector<Role>{lever.change.front()};  // the role is what the property measures
                 if (by_itself && more) lift_[lever.change.front()] = std::max(lift_[lever.change.front()], lifted(goal));
                 dry_binder_stays_ = dry_binder_stays_ || (contains(lever.add, Role::binder) && more != loss);
@@ -183,6 +186,11 @@ private:
         return std::any_of(lines().begin(), lines().end(), [&](const Line& line) { return contains(ingredient(line).roles, role); });
     }
 
+    bool has_main_line_of(Role role) const {
+        return std::any_of(lines().begin(), lines().end(),
+                           [&](const Line& line) { return ingredient(line).roles.front() == role && !line.keep; });
+    }
+
     double room_for_more(std::size_t l) const {
         const auto left = left_.find(lines()[l].ingredient);
         return left == left_.end() ? base_mass_ : left->second / bought(lines()[l]);
@@ -250,14 +258,26 @@ private:
         const Line& line = lines()[l];
         if (line.keep || (!problem_.forced[l] && !replace_roles_.count(role_of_line(l)))) return;
         std::size_t taken = 0;
-        std::set<std::string> foods;
         const auto may_use = [&](const Ingredient& i) { return stock_.can_bring(i) && (problem_.forced[l] || !brings_a_beast(i)); };
-        for (const auto& candidate : candidates_for(problem_.formula, l, graph_, context_.nominal(), may_use).fit) {
+        for (const auto& candidate : once_each(candidates_for(problem_.formula, l, graph_, context_.nominal(), may_use).fit, l)) {
             if (taken == stand_ins_a_line && !stock_.listed()) break;
             if (taken == 2 * stand_ins_a_line) break;
-            // The partner of a stand-in in two parts is a lever of its own here.
-            if (foods.insert(key_of(candidate.food)).second && offer_stand_in(l, candidate)) ++taken;
+            if (offer_stand_in(l, candidate)) ++taken;
         }
+    }
+
+    // A food for a line that is missing comes in one form, the one that can stand for most of it; the partner of a stand-in in two parts is
+    // a lever of its own here. For a want another form of a food, seeded or roasted, may be the very point.
+    std::vector<Candidate> once_each(const std::vector<Candidate>& all, std::size_t l) const {
+        std::vector<Candidate> kept;
+        std::map<std::string, std::size_t> places;
+        for (const auto& candidate : all) {
+            const std::string key = problem_.forced[l] ? candidate.food.ingredient : key_of(candidate.food);
+            const auto [place, fresh] = places.try_emplace(key, kept.size());
+            if (fresh) kept.push_back(candidate);
+            else if (candidate.share > kept[place->second].share) kept[place->second] = candidate;
+        }
+        return kept;
     }
 
     // How many grams take the place of the whole line, and how many are the most. A vegetable is replaced by about its own weight: what
@@ -273,6 +293,9 @@ private:
         if (!is_bulk(l)) {
             // Of a little of a vegetable too, no crumb and no basketful: the rest of the dose is left to others.
             const Tissue tissue = ingredient(lines()[l]).tissue;
+            const bool body = role_of_line(l) == Role::green || role_of_line(l) == Role::allium;
+            if (body && !is_vegetable(ingredient(candidate.food).tissue) && (most_times * equal < line || equal > most_times * line))
+                return {equal, 0};
             if (!is_vegetable(tissue) || !is_vegetable(ingredient(candidate.food).tissue)) return {equal, most};
             return {std::max(equal, line / most_times), std::min(most, most_times * line)};
         }
@@ -297,12 +320,24 @@ private:
         move.stands_for.push_back({l, candidate.closeness, whole, candidate.role, candidate.swaps});
         move.into = same;
         move.most = std::min(most, room_for(move, candidate.role));
-        move.least = std::min(least_of_stand_in * whole, move.most);
+        move.least = least_of(l, whole);
+        if (move.least > move.most && seasons_or_fills(l)) return false;
+        move.least = std::min(move.least, move.most);
         move.price = price_of(move);
         move.covers = Covers{l, 1 / whole};
         if (!(move.most > 0)) return false;
         push(std::move(move));
         return true;
+    }
+
+    bool seasons_or_fills(std::size_t l) const { return role_of_line(l) == Role::green || role_of_line(l) == Role::allium; }
+
+    // One of several that share a line has its part in it: a third of a vegetable's weight, a tenth of what else there is.
+    double least_of(std::size_t l, double whole) const {
+        constexpr double third = 0.35;
+        const double missing = lines()[l].grams.mid - problem_.start[l];
+        if (problem_.forced[l] && seasons_or_fills(l)) return third * missing;
+        return least_of_stand_in * whole;
     }
 
     // What a kept line is made of is not used up elsewhere, unless the list says that there is more.

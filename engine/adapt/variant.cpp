@@ -30,7 +30,12 @@ public:
 private:
     const std::vector<Line>& lines() const { return problem_.formula.lines; }
 
-    bool short_of(const std::string& ingredient) const { return stock_.offer(*knowledge_.ingredient(ingredient)).grams.has_value(); }
+    // What there is no more of, or what a cap holds down, is never rounded up.
+    bool short_of(const std::string& id) const {
+        const Ingredient& food = *knowledge_.ingredient(id);
+        const bool capped = food.most_g_per_kg || (food.roles.front() == Role::binder && food.tissue == Tissue::dry);
+        return capped || stock_.offer(food).grams.has_value();
+    }
 
     void weigh_lines() {
         after_ = problem_.start;

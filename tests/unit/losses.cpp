@@ -1,0 +1,60 @@
+// What it costs to lose a line.
+#include "adapt/losses.hpp"
+
+#include "support/advising.hpp"
+#include "support/catch.hpp"
+
+using namespace standin;
+
+namespace {
+
+Formula green() {
+    Formula f = formula({line("pork-shoulder", 2000), line("table-salt", 36), line("spinach", 300, {"blanched"}), line("parsley", 60),
+                         line("serrano", 40), line("dried-oregano", 3), line("white-wine-vinegar", 40)});
+    f.title = "Spinach sausage";
+    return f;
+}
+
+std::vector<double> losses(const std::vector<std::string>& wants = {}) {
+    Advising advising(green(), wants);
+    const Context context = advising.context();
+    const auto stock = Stock::of(green(), {}, context);
+    const SwapGraph graph(knowledge());
+    return make_problem(green(), *stock, graph, advising.yardstick(), context).loss;
+}
+
+}  // namespace
+
+TEST_CASE("losses: every line that is no meat, salt or water costs something to lose, the more the more it is the character") {
+    const auto all = losses();
+    CHECK(all[0] == 0);
+    CHECK(all[1] == 0);
+    const double identity = knowledge().parameter("advice.loss.identity").mid;
+    for (std::size_t l = 2; l < all.size(); ++l) CHECK(all[l] > identity);
+    CHECK(all[2] > all[3]);  // the title's spinach before the parsley
+    CHECK(all[4] > all[5]);  // the only chile before a pinch of oregano
+}
+
+TEST_CASE("losses: what a want asks less of is missed less") { CHECK(losses({"milder"})[4] < losses()[4]); }
+
+TEST_CASE("losses: a part that is lost counts by its square, and what is made up for is not lost") {
+    Problem p;
+    p.formula = formula({line("spinach", 100)});
+    p.start = {0};
+    p.forced = {true};
+    p.loss = {4};
+    Move move;
+    move.kind = MoveKind::stand_in;
+    move.most = 200;
+    move.covers = Covers{0, 0.01};
+    p.moves = {move};
+    CHECK(lost_square(p, {0}) == Approx(4));
+    CHECK(lost_square(p, {50}) == Approx(1));
+    CHECK(lost_square(p, {100}) == Approx(0).margin(1e-12));
+    CHECK(lost_square(p, {150}) == Approx(0).margin(1e-12));
+}
+
+TEST_CASE("losses: the title names a food by any of its names") {
+    CHECK(named_in_title("Lamb with Spinach (invented)", *knowledge().ingredient("spinach")));
+    CHECK_FALSE(named_in_title("Green morning", *knowledge().ingredient("spinach")));
+}
