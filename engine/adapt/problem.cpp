@@ -262,7 +262,9 @@ private:
         for (const auto& candidate : once_each(candidates_for(problem_.formula, l, graph_, context_.nominal(), may_use).fit, l)) {
             if (taken == stand_ins_a_line && !stock_.listed()) break;
             if (taken == 2 * stand_ins_a_line) break;
-            if (offer_stand_in(l, candidate)) ++taken;
+            if (!offer_stand_in(l, candidate)) continue;
+            ++taken;
+            if (candidate.partner && problem_.forced[l]) offer_partner(candidate.partner->food, candidate.role);
         }
     }
 
@@ -338,6 +340,17 @@ private:
         const double missing = lines()[l].grams.mid - problem_.start[l];
         if (problem_.forced[l] && seasons_or_fills(l)) return third * missing;
         return least_of_stand_in * whole;
+    }
+
+    // The partner of a stand-in in two parts is a lever of its own: a line of the formula that may be raised, or something that comes in.
+    void offer_partner(const Line& food, Role role) {
+        if (in_formula(ingredient(food)) || !partners_.insert(key_of(food)).second) return;
+        Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
+        move.most = std::min(dose_slack * food.grams.mid, room_by_the_kilo(ingredient(food)));
+        if (const Offer offer = stock_.offer(food); offer.grams) move.most = std::min(move.most, *offer.grams);
+        move.least = std::min(least_of_stand_in * food.grams.mid, move.most);
+        move.price = context_.constant("advice.price.new") + allergen_price(ingredient(food));
+        if (move.most > 0) push(std::move(move));
     }
 
     // What a kept line is made of is not used up elsewhere, unless the list says that there is more.
@@ -425,6 +438,7 @@ private:
         std::stable_sort(foods.begin(), foods.end(), [&](const Ingredient* a, const Ingredient* b) { return worth(a) > worth(b); });
         for (std::size_t f = 0; f < std::min(foods.size(), adds_of_a_kind); ++f) {
             const Line food = brought_in(*foods[f], role, knowledge_);
+            if (partners_.count(key_of(food))) continue;
             Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
             if (!(dose_of(move.per_gram, role) > 0)) continue;
             move.most = base_mass_ * (role == Role::binder ? most_of_binder : role == Role::acid ? most_of_acid : most_of_paste / 3);
@@ -458,7 +472,7 @@ private:
     const Context& context_;
     const Knowledge& knowledge_;
     Problem problem_;
-    std::set<std::string> allergens_;
+    std::set<std::string> allergens_, partners_;
     std::set<Role> change_roles_, replace_roles_, add_roles_;
     std::map<std::string, double> left_;
     std::map<Role, double> lift_;

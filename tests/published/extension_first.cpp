@@ -1,6 +1,5 @@
 // The substitution lists of extension services, among the first that `swaps` proposes for a kilo of sausage, and at their dose.
 #include <algorithm>
-#include <sstream>
 
 #include "published/proposed.hpp"
 #include "published/rows.hpp"
@@ -14,34 +13,6 @@ constexpr std::size_t from_column = 7, to_column = 8, word_columns = 9;
 constexpr std::size_t first = 12;
 constexpr double factor = 1.5;  // how far a dose may lie from the published one
 
-// As much of a food as a kilo of sausage holds.
-double grams_of(const Ingredient& food) {
-    const bool strong = food.tissue == Tissue::dry || food.tissue == Tissue::seed;
-    switch (food.roles.front()) {
-        case Role::lean:
-            return 750;
-        case Role::herb:
-            return strong ? 3 : 15;
-        case Role::spice:
-            return 5;
-        case Role::allium:
-        case Role::acid:
-        case Role::heat:
-            return strong ? 6 : 50;
-        case Role::salt:
-            return 16;
-        default:
-            return 60;
-    }
-}
-
-std::vector<std::string> foods_of(const std::string& joined) {
-    std::vector<std::string> foods;
-    std::istringstream words(joined);
-    for (std::string food; std::getline(words, food, '+');) foods.push_back(food);
-    return foods;
-}
-
 struct Met {
     bool proposed = false, shown = false, dosed = false;
 };
@@ -49,7 +20,7 @@ struct Met {
 // Of several foods all must come in together, as stand-in and partner; seasoning beside two of three is the cook's.
 Met met(const PublishedRow& row) {
     const Ingredient& food = *knowledge().ingredient(row.words[from_column]);
-    const double grams = grams_of(food);
+    const double grams = sausage_grams(food);
     const auto foods = foods_of(row.words[to_column]);
     Met met;
     std::vector<std::string> seen;

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <map>
+#include <sstream>
 #include <string>
 #include <utility>
 #include <vector>
@@ -38,4 +39,33 @@ inline const std::vector<standin::StandIn>& proposed(const std::string& food, do
     const auto answer = standin::swaps_for_line(*checked, std::to_string(place + 1), 1000, {evaluator, options});
     REQUIRE(answer);
     return held->second = answer->stand_ins;
+}
+
+/// As much of a food as a kilo of sausage holds.
+inline double sausage_grams(const standin::Ingredient& food) {
+    const bool strong = food.tissue == standin::Tissue::dry || food.tissue == standin::Tissue::seed;
+    switch (food.roles.front()) {
+        case standin::Role::lean:
+            return 750;
+        case standin::Role::herb:
+            return strong ? 3 : 15;
+        case standin::Role::spice:
+            return 5;
+        case standin::Role::allium:
+        case standin::Role::acid:
+        case standin::Role::heat:
+            return strong ? 6 : 50;
+        case standin::Role::salt:
+            return 16;
+        default:
+            return 60;
+    }
+}
+
+/// The foods of a substitute that is several, joined by a plus.
+inline std::vector<std::string> foods_of(const std::string& joined) {
+    std::vector<std::string> foods;
+    std::istringstream words(joined);
+    for (std::string food; std::getline(words, food, '+');) foods.push_back(food);
+    return foods;
 }
