@@ -64,7 +64,7 @@ std::vector<Reference> references_in(const Records& records) {
         to.record(swap_key(s));
         to.note("swap", s.source);
         to.note("ratio", s.ratio);
-        if (s.partner) to.note("partner", s.partner->ratio);
+        if (s.partner) to.note("ratio", s.partner->ratio);
     }
     for (const auto& c : records.conditions) {
         to.record("condition " + c.id);

@@ -60,7 +60,7 @@ private:
         c.bounded = portion->bounded;
         if (last.partner) {
             if (!may_use_(*knowledge().ingredient(last.partner->ingredient))) return;
-            c.partner = partner_named(last, line_.grams.mid);
+            c.partner = partner_named(last, line_.grams.mid * portion->carries);
         } else {
             bring_partner(c, *portion, paths);
         }

@@ -48,17 +48,17 @@ inline double sausage_grams(const standin::Ingredient& food) {
         case standin::Role::lean:
             return 750;
         case standin::Role::herb:
-            return strong ? 3 : 15;
+            return strong ? 2 : 15;
         case standin::Role::spice:
-            return 5;
+            return 2;
         case standin::Role::allium:
         case standin::Role::acid:
         case standin::Role::heat:
-            return strong ? 6 : 50;
+            return strong ? 4 : 30;
         case standin::Role::salt:
             return 16;
         default:
-            return 60;
+            return 40;
     }
 }
 
