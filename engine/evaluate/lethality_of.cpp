@@ -129,6 +129,23 @@ std::optional<Cooked> cooked(const std::vector<CorePoint>& given, const ProcessS
     return c;
 }
 
+// The slow end of how long the core may take through the temperatures at which toxins form; nothing where the core is not known.
+std::optional<double> slowest_warming_h(const std::vector<CorePoint>& given, const NominalBatch& nominal, const SampledBatch& sampled,
+                                        const Evaluator& evaluator) {
+    const Knowledge& knowledge = evaluator.knowledge();
+    const double from = knowledge.parameter("lethality.warming.from").mid, to = knowledge.parameter("lethality.warming.to").mid;
+    const auto curve = core_curve(given, nominal.process(), evaluator.nominal().models().lethality());
+    if (curve.empty()) return std::nullopt;
+    const double usual = hours_between(curve, from, to);
+    if (given.size() > 1) return usual;
+    std::vector<double> hours;
+    for (std::size_t i = 0; i < sampled.count(); i += stride) {
+        const auto there = core_curve(given, sampled.process(i), sampled.models(i).lethality());
+        if (!there.empty()) hours.push_back(hours_between(there, from, to));
+    }
+    return hours.empty() ? usual : band_around(usual, std::move(hours)).high;
+}
+
 }  // namespace
 
 CookJudged lethality_of(const Formula& formula, const NominalBatch& nominal, const Nominal& view) {
@@ -137,8 +154,7 @@ CookJudged lethality_of(const Formula& formula, const NominalBatch& nominal, con
     const LethalityParameters& p = view.models().lethality();
     const auto given = given_curve(formula.process);
     CookJudged judged;
-    if (const auto curve = core_curve(given, nominal.process(), p); !curve.empty())
-        judged.warming_h = hours_between(curve, parameter("lethality.warming.from"), parameter("lethality.warming.to"));
+    judged.warming_h = slowest_warming_h(given, nominal, sampled, evaluator);
     if (judged.warming_h && *judged.warming_h > parameter("lethality.warming.hours")) {
         judged.why_not = "The core warms too slowly for any figure of what the cook kills: toxins formed on the way stay";
         return judged;

@@ -12,7 +12,7 @@ namespace standin {
 struct CookJudged {
     std::optional<CookLethality> lethality;
     std::string why_not;              ///< a sentence; empty where there is a figure
-    std::optional<double> warming_h;  ///< of the core between the temperatures at which toxins form; absent: the core is not known
+    std::optional<double> warming_h;  ///< of the core between the temperatures at which toxins form, at the slow end; absent: not known
 };
 
 /// Over the maker's core readings, or over an estimated warming of the core. No figure where no published table fits the meat, where the

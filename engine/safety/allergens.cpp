@@ -110,14 +110,11 @@ std::vector<AllergenText> allergens_of(const Prediction& prediction, const Knowl
         all.push_back(std::move(text));
     }
     for (const auto& allergen : classes) {
+        if (std::any_of(all.begin(), all.end(), [&](const AllergenText& sure) { return sure.allergen == allergen; })) continue;
         AllergenText text{allergen, {}, {}, false};
         for (const auto& [line, ingredient] : lines)
             if (has(ingredient->may_hold, allergen)) add_once(text.from, ingredient->names.front());
-        if (text.from.empty()) continue;
-        for (const auto& rules : knowledge.records().rules)
-            for (const auto& rule : rules.allergens)
-                if (rule.allergen == allergen) text.declare.emplace_back(rules.code, rule.declare);
-        all.push_back(std::move(text));
+        if (!text.from.empty()) all.push_back(std::move(text));
     }
     return all;
 }

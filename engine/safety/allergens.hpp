@@ -20,7 +20,8 @@ double sulphites_mg_kg(const Prediction& prediction, const Knowledge& knowledge,
 /// Whether so much must be declared under a rule.
 bool declares(const AllergenRule& rule, double mg_kg);
 
-/// Over all rule sets, in the order of the list of allergens; those that a bought food often holds last, not sure.
+/// Over all rule sets, in the order of the list of allergens; those that only a bought food may hold last, not sure and
+/// not worded for any code: the packet decides.
 std::vector<AllergenText> allergens_of(const Prediction& prediction, const Knowledge& knowledge);
 
 /// The classes `variant` is sure to have and `base` has not.

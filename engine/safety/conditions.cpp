@@ -1,6 +1,7 @@
 #include "safety/conditions.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace standin {
 namespace {
@@ -103,7 +104,7 @@ public:
         const auto& hours = facts_.prediction.warming_h;
         const double most = facts_.knowledge.parameter("lethality.warming.hours").mid;
         if (!hours || *hours <= most) return std::nullopt;
-        return Holding{{}, {}, "Here: about " + shown_hours(*hours) + ".", *hours, most};
+        return Holding{{}, {}, "Here: perhaps " + shown_hours(std::ceil(*hours)) + ".", *hours, most};
     }
 
 private:

@@ -193,7 +193,7 @@ TEST_CASE("an ingredient's caution is said with its name") {
 TEST_CASE("species bring their cautions") {
     CHECK(said(with("chicken-thigh"), "poultry-core") != nullptr);
     CHECK(said(with("venison"), "game-source") != nullptr);
-    CHECK(said(with("shrimp"), "fish-cold") != nullptr);
+    CHECK(said(with("shrimp"), "raw-fish") != nullptr);
     CHECK(said(of(mixture(plain)), "poultry-core") == nullptr);
 }
 
