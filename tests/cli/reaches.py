@@ -23,17 +23,29 @@ def records():
     return foods, rules
 
 
-def bearers(foods):
-    """One food for each caution word and each allergen, the first that bears it."""
-    words, allergens = {}, {}
+def written(binary, food):
+    """A line that the reader takes for this food: what is dangerous raw must be said to be made safe. None where there is no such line."""
+    for more in ("", ", boiled", ", toasted"):
+        text = f"Try\n1000 g pork shoulder\n12 g {food['names'][0]}{more}\n"
+        done = subprocess.run([binary, "predict", "-", "--json", "--draws", "16", "-q"], input=text, capture_output=True, text=True, timeout=60, check=False)
+        if done.returncode == 0 and json.loads(done.stdout)["lines"][-1]["ingredient"] == food["id"]:
+            return food["names"][0] + more
+    return None
+
+
+def bearers(binary, foods):
+    """One food for each caution word and each allergen, the first that bears it and can be written."""
+    wanted = {(kind, word) for food in foods for kind in ("cautions", "allergens") for word in food.get(kind, [])}
+    chosen = {}
     for food in foods:
-        if food["id"] in ("pork-shoulder", "table-salt"):
+        mine = {(kind, word) for kind in ("cautions", "allergens") for word in food.get(kind, [])}
+        if food["id"] in ("pork-shoulder", "table-salt") or not mine & wanted:
             continue
-        for word in food.get("cautions", []):
-            words.setdefault(word, food)
-        for allergen in food.get("allergens", []):
-            allergens.setdefault(allergen, food)
-    return words, allergens
+        name = written(binary, food)
+        if name:
+            chosen[food["id"]] = (food, name)
+            wanted -= mine
+    return chosen, sorted(word for _, word in wanted)
 
 
 def run(binary, command, formula, rules, folder, form):
@@ -86,13 +98,11 @@ def batch(lines, process=""):
     return "Reach test\n2000 g pork shoulder\n36 g table salt\n" + "".join(f"{grams} g {name}\n" for name, grams in lines) + "\n" + process
 
 
-def of_foods(foods, rules):
+def of_foods(chosen, rules):
     """Batches of a few foods each, with what must be said of them under each rule set."""
-    words, allergens = bearers(foods)
-    chosen = {food["id"]: food for food in [*words.values(), *allergens.values()]}
     names = sorted(chosen)
     for start in range(0, len(names), FOODS_A_BATCH):
-        part = [chosen[i] for i in names[start:start + FOODS_A_BATCH]]
+        part = [chosen[i][0] for i in names[start:start + FOODS_A_BATCH]]
         inside = {word for food in part for word in food.get("cautions", [])}
         listed = {allergen for food in part for allergen in food.get("allergens", [])}
         code = RULES[(start // FOODS_A_BATCH) % len(RULES)]
@@ -102,7 +112,7 @@ def of_foods(foods, rules):
                 when = caution["when"]
                 if not when or any(w.startswith("ingredient:") and w[11:] in inside for w in when):
                     expected.append((f"caution {caution['id']}", opening(caution["text"])))
-        yield batch([(food["names"][0], 12) for food in part]), expected, code
+        yield batch([(chosen[food["id"]][1], 12) for food in part]), expected, code
 
 
 def of_making(rules):
@@ -113,8 +123,9 @@ def of_making(rules):
     return batch([], process), expected, "us"
 
 
-def of_most(foods):
-    over = [food for food in foods if food.get("most_g_per_kg", {}).get("value", 1000) <= 3][:FOODS_A_BATCH]
+def of_most(binary, foods):
+    strong = [food for food in foods if food.get("most_g_per_kg", {}).get("value", 1000) <= 3]
+    over = [food for food in strong[:2 * FOODS_A_BATCH] if written(binary, food) == food["names"][0]][:FOODS_A_BATCH]
     expected = [("the most in a kilo", "More of it than is good")] + [(f"dose of {f['id']}", f["names"][0] + " (") for f in over]
     return batch([(food["names"][0], 30) for food in over]), expected, "us"
 
@@ -127,8 +138,9 @@ def of_caps():
 def main():
     binary = sys.argv[1]
     foods, rules = records()
-    cases = [*of_foods(foods, rules), of_making(rules), of_most(foods), of_caps()]
-    found = []
+    chosen, unborne = bearers(binary, foods)
+    cases = [*of_foods(chosen, rules), of_making(rules), of_most(binary, foods), of_caps()]
+    found = [f"no food that can be written bears `{word}`" for word in unborne]
     for number, (formula, expected, code) in enumerate(cases):
         # The search is slow: it has every third batch of foods, and all the others.
         commands = COMMANDS if number % 3 == 0 or number >= len(cases) - 3 else COMMANDS[:-1]
