@@ -72,13 +72,10 @@ std::optional<double> table_time_s(const Table& table, double celsius, const Let
 
 constexpr double near_cap = 0.05;  // half of the last digit shown
 
-// Never more than the low end bears: "at least 7.0" only where all of the band is there.
+// Words by the middle, the spread in brackets; never "at least" what the low end does not bear.
 std::string logs_in_words(const Band& logs, double cap) {
-    const auto capped = [&](double value) { return value >= cap - near_cap; };
-    if (capped(logs.low)) return "at least " + tenths(cap) + " log reductions of Salmonella";
-    if (capped(logs.mid)) return tenths(logs.low) + " to " + tenths(cap) + " or more log reductions of Salmonella";
     const std::string spread = logs.low < logs.high - near_cap ? " (" + tenths(logs.low) + "-" + tenths(logs.high) + ")" : "";
-    return tenths(logs.mid) + " log reductions of Salmonella" + spread;
+    return tenths(logs.mid) + " log reductions of Salmonella" + (logs.mid >= cap - near_cap ? ", where the count stops" : "") + spread;
 }
 
 std::string sentence(const CookLethality& l, const Table& table, double core_c, const LethalityParameters& p) {
@@ -129,21 +126,13 @@ std::optional<Cooked> cooked(const std::vector<CorePoint>& given, const ProcessS
     return c;
 }
 
-// The slow end of how long the core may take through the temperatures at which toxins form; nothing where the core is not known.
-std::optional<double> slowest_warming_h(const std::vector<CorePoint>& given, const NominalBatch& nominal, const SampledBatch& sampled,
-                                        const Evaluator& evaluator) {
-    const Knowledge& knowledge = evaluator.knowledge();
-    const double from = knowledge.parameter("lethality.warming.from").mid, to = knowledge.parameter("lethality.warming.to").mid;
+// How long the core may take through the temperatures at which toxins form; an estimate at its slow end. Nothing where it is not known.
+std::optional<double> warming_hours(const std::vector<CorePoint>& given, const NominalBatch& nominal, const Evaluator& evaluator) {
+    const auto parameter = [&](const char* id) { return evaluator.knowledge().parameter(id).mid; };
     const auto curve = core_curve(given, nominal.process(), evaluator.nominal().models().lethality());
     if (curve.empty()) return std::nullopt;
-    const double usual = hours_between(curve, from, to);
-    if (given.size() > 1) return usual;
-    std::vector<double> hours;
-    for (std::size_t i = 0; i < sampled.count(); i += stride) {
-        const auto there = core_curve(given, sampled.process(i), sampled.models(i).lethality());
-        if (!there.empty()) hours.push_back(hours_between(there, from, to));
-    }
-    return hours.empty() ? usual : band_around(usual, std::move(hours)).high;
+    const double hours = hours_between(curve, parameter("lethality.warming.from"), parameter("lethality.warming.to"));
+    return given.size() > 1 ? hours : hours * parameter("lethality.warming.doubt");
 }
 
 }  // namespace
@@ -154,7 +143,7 @@ CookJudged lethality_of(const Formula& formula, const NominalBatch& nominal, con
     const LethalityParameters& p = view.models().lethality();
     const auto given = given_curve(formula.process);
     CookJudged judged;
-    judged.warming_h = slowest_warming_h(given, nominal, sampled, evaluator);
+    judged.warming_h = warming_hours(given, nominal, evaluator);
     if (judged.warming_h && *judged.warming_h > parameter("lethality.warming.hours")) {
         judged.why_not = "The core warms too slowly for any figure of what the cook kills: toxins formed on the way stay";
         return judged;

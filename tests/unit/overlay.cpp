@@ -187,7 +187,7 @@ TEST_CASE("an overlay that would make anything less safe is refused with its pla
     CHECK(refused("rules/general.json", rules("general", cook("pork", "50"))).message.find("lowers the core temperature for pork") !=
           std::string::npos);
     CHECK(refused("rules/general.json", rules("general", cook("fish", "68.3"))).message.find("for fish") != std::string::npos);  // no hold
-    CHECK(refused("rules/general.json", rules("general", own_caution("keep-cold", "\"species:fish\""))).message.find("keeps its text") !=
+    CHECK(refused("rules/general.json", rules("general", own_caution("keep-cold", ""))).message.find("keeps its text") !=
           std::string::npos);
     CHECK(refused("rules/us.json",
                   rules("us",
@@ -252,5 +252,5 @@ TEST_CASE("a kitchen's own allergen is obeyed: on the list of the batch and in c
     REQUIRE(prediction);
     REQUIRE(prediction->allergens.size() == 1);
     CHECK(prediction->allergens.front().allergen == "nettle");
-    CHECK(prediction->label.find("hedge leaf (contains NETTLE)") != std::string::npos);
+    CHECK(prediction->label.find("hedge leaf (NETTLE)") != std::string::npos);
 }
