@@ -77,7 +77,7 @@ private:
                 f.title = odd_text();
                 break;
             default:
-                f.lines.clear(), f.lines.push_back(l);
+                f.lines = std::vector<Line>{Line(l)};
                 break;
         }
     }
