@@ -128,8 +128,8 @@ double water_kept(const Material& batch, const CookState& state, const P& p) {
                         acid_factor(state.ph, p) * salt_factor(batch.share(Amount::salt, 100), p) * (1 - p.care_water * (1 - state.making));
     const double binder = p.binder_efficiency * (batch[Amount::held_cold] + batch[Amount::held_hot]);
     const double paste = p.paste_kept * loose_paste_water(batch[Amount::paste_water], binder);
-    const double steam = p.evaporates[static_cast<std::size_t>(state.method)] * batch[Amount::mass];
-    return kept(meat + binder + paste, std::max(0.0, batch[Amount::water] - steam));
+    const double steam = p.evaporates[static_cast<std::size_t>(state.method)];
+    return kept(meat + binder + paste, (1 - steam) * batch[Amount::water]);
 }
 
 double fat_lost(const Material& batch, const CookState& state, const P& p) {

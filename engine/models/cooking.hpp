@@ -27,7 +27,7 @@ namespace standin {
 struct CookingParameters {
     std::array<double, cook_ways> water_per_protein;  // by Cook; g/g at 71 C core, pH 5.7, 1.5 % salt
     std::array<double, count_of<Species>> kind;       // water kept a gram of protein, beef 1
-    std::array<double, cook_ways> evaporates;         // by Cook; g/g of the batch that leaves as steam whatever holds it
+    std::array<double, cook_ways> evaporates;         // by Cook; share of the water that leaves as steam whatever holds it
     double hotter, cooler;                            // g/g lost per C above 71, gained per C below
     double ph_slope, ph_most, ph_least;               // 1/pH, and the ends it bends into as shares of the middle
     double salt_gain, salt_scale;                     // share, % salt
