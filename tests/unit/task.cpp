@@ -82,6 +82,10 @@ TEST_CASE("task: the yardstick gives as many rows as it says") {
         const SmallProblem small(number, number % 3);
         const std::vector<Choice> open(small.problem.moves.size(), Choice::open);
         const Task task(small.problem, small.problem.hard, small.yardstick(), small.models(), small.problem.processes.front(), open);
-        CHECK(task.at(std::vector<double>(task.size(), 0.05)).rows.size() >= small.yardstick().row_count());
+        const Rebalancer rebalancer(small.problem, small.yardstick(), small.models());
+        const Material total = rebalancer.total(task.grams(std::vector<double>(task.size(), 0.05)));
+        std::vector<double> rows;
+        small.yardstick().rows(total, rebalancer.state(total, small.problem.processes.front()), rows);
+        CHECK(rows.size() == small.yardstick().row_count());
     }
 }

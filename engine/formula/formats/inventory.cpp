@@ -162,7 +162,9 @@ private:
         const Origin origin = origin_of(text, line);
         auto read = read_line(text, origin, knowledge_);
         if (!read) read = read_line(without_brackets(text), origin, knowledge_);
-        if (read) return gatherer_.have(as_the_formula_says(std::move(*read), text, origin), std::string(text));
+        if (auto own = as_the_formula_says(read ? read->line.ingredient : std::string(), text, origin))
+            return gatherer_.have(*own, std::string(text));
+        if (read) return gatherer_.have(*read, std::string(text));
         const bool digits = text.find_first_of("0123456789") != std::string_view::npos;
         // "Pantry: oats, lentils": what stands before the colon is no food.
         if (const auto colon = text.find(": "); colon != std::string_view::npos && !known_without_amount(text.substr(0, colon)))
@@ -191,22 +193,23 @@ private:
         return std::nullopt;
     }
 
-    // "coriander 60 g" is the formula's coriander leaf where it has that and no seed: the line is read again with its name.
-    ReadLine as_the_formula_says(ReadLine read, std::string_view text, const Origin& origin) const {
+    // "coriander 60 g" is the formula's coriander leaf where it has that and no seed: the line is read again with its name. Nothing
+    // where the formula says no other than what was read.
+    std::optional<ReadLine> as_the_formula_says(const std::string& read, std::string_view text, const Origin& origin) const {
         for (auto name : without_loose_amount(text)) {
             while (!name.empty() && !gatherer_.namer().knows(name)) name = without_weight(name);
             if (name.empty()) continue;
             const auto names = gatherer_.namer().named(name, origin, false);
-            if (!names || names->ids.size() != 1 || names->ids.front() == read.line.ingredient) return read;
+            if (!names || !names->loose || names->ids.size() != 1 || names->ids.front() == read) return std::nullopt;
             std::string other(text);
             other.replace(static_cast<std::size_t>(name.data() - text.data()), name.size(),
                           knowledge_.ingredient(names->ids.front())->names.front());
             auto again = read_line(other, origin, knowledge_);
-            if (!again || again->line.ingredient != names->ids.front()) return read;
+            if (!again || again->line.ingredient != names->ids.front()) return std::nullopt;
             again->line.notes.push_back(names->note);
             return std::move(*again);
         }
-        return read;
+        return std::nullopt;
     }
 
     // The text without a weight at its head or tail; empty where there is none.

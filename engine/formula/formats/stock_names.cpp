@@ -55,6 +55,24 @@ std::vector<std::string> StockNamer::lines_of_kind(std::string_view word) const 
     return ids;
 }
 
+// "olives": green ones or black ones, whichever the jar holds. More than a few of one name are a kind to be told apart.
+StockNames StockNamer::of_that_name(const std::string& folded, const Kind& kind) const {
+    constexpr std::size_t few = 3;
+    StockNames all{{}, {}, true};
+    std::vector<std::string> names;
+    for (const auto& ingredient : knowledge_.records().ingredients) {
+        const std::string shown = fold(ingredient.names.front());
+        const bool ends =
+            shown.size() > folded.size() && shown.compare(shown.size() - folded.size() - 1, std::string::npos, " " + folded) == 0;
+        if (!ends || !belongs(ingredient, kind, knowledge_)) continue;
+        all.ids.push_back(ingredient.id);
+        names.push_back(ingredient.names.front());
+    }
+    if (all.ids.size() > few) all.ids.clear();
+    all.note = "\"" + folded + "\" is taken for " + listed(names) + ", whichever it is";
+    return all;
+}
+
 bool StockNamer::knows(std::string_view text) const {
     return known_ingredient(text, knowledge_) || knowledge_.ingredient_meant(text) || kind_named(text, knowledge_) ||
            !lines_called(fold(text)).empty();
@@ -82,6 +100,7 @@ Result<StockNames> StockNamer::named(std::string_view text, const Origin& origin
     }
     if (read) return StockNames{{read->ingredient->id}, own ? "" : generic_note(*read)};
     if (const Kind* kind = kind_named(text, knowledge_)) {
+        if (auto few = of_that_name(folded, *kind); !absent && !few.ids.empty()) return few;
         if (!absent)
             return failure(Trouble::bad_data, "\"" + std::string(text) + "\" is a kind of food (" + kind->takes + "): say which",
                            origin.start());

@@ -32,6 +32,7 @@ public:
 private:
     std::vector<std::string> lines_called(const std::string& folded) const;
     std::vector<std::string> lines_of_kind(std::string_view word) const;
+    StockNames of_that_name(const std::string& folded, const Kind& kind) const;
     bool in_formula(const std::string& id) const;
     const std::string& name(const std::string& id) const { return knowledge_.ingredient(id)->names.front(); }
 
