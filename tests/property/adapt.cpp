@@ -157,7 +157,9 @@ TEST_CASE("adapt: no variant uses more than is on hand, nor what is missing") {
             for (const auto& item : c.request.have->items)
                 if (item.grams) CHECK(grams_of(v.formula, item.ingredient) <= *item.grams * (1 + 1e-9));
             // Nor does its bench sheet ask for more, as picked or bought.
-            for (const auto& bought : engine().sheet(v.formula, {})->buy) {
+            const auto sheet = engine().sheet(v.formula, {});
+            REQUIRE(sheet);
+            for (const auto& bought : sheet->buy) {
                 CAPTURE(bought.ingredient);
                 CHECK(bought.bought_g <= on_hand(c, bought.ingredient) * (1 + 1e-9));
             }
