@@ -4,10 +4,10 @@
 #include <cmath>
 #include <map>
 
-#include "adapt/explain.hpp"
 #include "adapt/variant.hpp"
 #include "core/band.hpp"
 #include "models/as_bought.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -26,7 +26,7 @@ public:
         if (meat_g) {
             if (meat() <= 0) return failure(Trouble::usage, "--meat: the formula has no meat to scale by");
             factor_ = *meat_g / meat();
-            says_ = "to " + weight(*meat_g) + " of meat, as asked";
+            says_ = "made to " + weight(*meat_g) + " of meat, as asked" + whole_batch();
         }
         if (as_much) as_the_list_makes();
         down_to_the_meat();
@@ -50,10 +50,10 @@ private:
 
     static std::string weight(double grams) {
         constexpr double kilo = 1000;
-        return grams >= kilo ? figures(grams / kilo) + " kg" : figures(grams) + " g";
+        return grams >= kilo ? figures_text(grams / kilo, 3) + " kg" : figures_text(grams, 3) + " g";
     }
 
-    std::string whole_batch() const { return ": the whole batch at " + figures(100 * factor_) + " %"; }
+    std::string whole_batch() const { return ": the whole batch at " + figures_text(100 * factor_, 2) + " %"; }
 
     // The line of the list that goes least far. What is missing altogether needs a stand-in, whatever the size.
     void as_the_list_makes() {
