@@ -108,7 +108,7 @@ TEST_CASE("stock: what is excluded is told, and nothing with a new allergen come
     REQUIRE(stock.excluded().size() == 1);
     CHECK(stock.excluded().front().lines == std::vector<std::string>{"serrano"});
     CHECK_FALSE(there(stock, "jalapeno"));
-    for (const auto* id : {"pistachio", "egg", "celery", "shrimp", "mustard-greens"}) {
+    for (const auto* id : {"pistachio", "peanut", "celery", "shrimp", "mustard-greens"}) {
         CAPTURE(id);
         CHECK_FALSE(stock.can_bring(*knowledge().ingredient(id)));
     }
