@@ -204,14 +204,11 @@ private:
         for (const auto& move : problem_.moves)
             if (move.brings_food() && is_salty(move.per_gram, ingredient(move.food).roles.front())) return true;
         for (std::size_t l = 0; l < lines().size(); ++l)
-            if (problem_.forced[l] && (is_salty(unit(lines()[l]), role_of_line(l)) || takes_salt_along(l))) return true;
+            if (problem_.forced[l] && role_of_line(l) != Role::salt &&  // much bread takes along what a maker would weigh in again
+                (lines()[l].grams.mid - problem_.start[l]) * unit(lines()[l])[Amount::salt] >
+                    context_.constant("advice.salt.held") * yardstick_.base_material()[Amount::salt])
+                return true;
         return false;
-    }
-
-    // Much of a food that is a little salty, such as bread, brings what a maker would weigh in again.
-    bool takes_salt_along(std::size_t l) {
-        const double gone = (lines()[l].grams.mid - problem_.start[l]) * unit(lines()[l])[Amount::salt];
-        return role_of_line(l) != Role::salt && gone > context_.constant("advice.salt.held") * yardstick_.base_material()[Amount::salt];
     }
 
     // Wine, sorrel and beer move sourness too, whatever they are there for first.
