@@ -79,6 +79,11 @@ void check_line(Faults& faults, const Line& line, std::size_t number, const Know
     if (line.count) faults.within(*line.count, least_grams, most_pieces, where + ": pieces");
     faults.text(line.written, where + ": the amount as written");
     for (const auto& note : line.notes) faults.text(note, where + ": a note");
+    for (const auto& told : line.declared) faults.text(told.allergen + " " + told.words, where + ": an allergen it tells of");
+    if (!line.fat_pct) return;
+    for (const double fat : {line.fat_pct->low, line.fat_pct->mid, line.fat_pct->high})
+        faults.within(fat, 0, 100, where + ": fat in 100 g");
+    faults.unless(line.fat_pct->low <= line.fat_pct->mid && line.fat_pct->mid <= line.fat_pct->high, where + ": its fat runs backwards");
 }
 
 void check_process(Faults& faults, const Process& process) {
