@@ -50,6 +50,7 @@ bool ends_with(std::string_view word, std::string_view end) {
 
 std::string singular(std::string_view word) {
     const auto cut = [&](std::size_t n, std::string_view add = "") { return std::string(word.substr(0, word.size() - n)).append(add); };
+    if (word == "eis") return std::string(word);  // German for ice, and no plural of an egg
     if (word == "leaves") return "leaf";
     if (word == "halves") return "half";
     if (word == "loaves") return "loaf";

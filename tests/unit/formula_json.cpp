@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "formula/formats/reading.hpp"
+#include "formula/line/hazards.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 
@@ -85,8 +86,11 @@ TEST_CASE("what is written reads back") {
 
 TEST_CASE("every ingredient can be written and read back") {
     Formula formula{"All", "", {}, {}};
-    for (const auto& ingredient : knowledge().records().ingredients)
-        formula.lines.push_back({ingredient.id, {12, 12, 12}, {}, false, false, std::nullopt, ""});
+    for (const auto& ingredient : knowledge().records().ingredients) {
+        const Line line{ingredient.id, {12, 12, 12}, {}, false, false, std::nullopt, ""};
+        if (!danger_of_food(ingredient.names.front(), line, knowledge()))
+            formula.lines.push_back(line);  // what must be boiled is asked back raw
+    }
     const auto again = read_formula(formula_text(formula, knowledge()), "all.txt", knowledge());
     if (!again) FAIL(again.error().message);
     same(formula, *again);

@@ -54,6 +54,13 @@ bool is_special_meat(const Ingredient& other, const Ingredient& own) {
     });
 }
 
+std::string offal_in(std::string_view passed) {
+    constexpr std::string_view words[]{"liver", "offal", "kidney", "heart", "lung", "spleen", "giblet", "tripe"};
+    for (const auto& word : words_of(passed))
+        if (std::find(std::begin(words), std::end(words), word.folded) != std::end(words)) return word.raw;
+    return {};
+}
+
 // Another food that the words of `passed` name: of another animal, or with an allergen that the line's own food has not.
 const Ingredient* other_food(std::string_view passed, const Ingredient& own, const Knowledge& knowledge) {
     constexpr std::size_t longest = 4;
@@ -122,6 +129,11 @@ std::optional<Error> other_food_in_passing(std::string_view passed, Line& line, 
         declared = true;
     }
     if (declared) return std::nullopt;
+    if (const auto offal = offal_in(passed); !offal.empty() && !listed(own.cautions, "offal") && !listed(own.cautions, "liver"))
+        return Error{Trouble::bad_data,
+                     "\"" + offal + "\" beside " + own.names.front() + " is another food, with risks of its own: give it a line",
+                     "",
+                     {}};
     if (const auto* other = other_food(passed, own, knowledge))
         return Error{Trouble::bad_data,
                      "\"" + std::string(passed) + "\" names another food, " + other->names.front() + ", beside " + own.names.front() +

@@ -13,6 +13,12 @@ namespace {
 constexpr double narrow = 1.05;  // up to here a measured volume is as good as a weight. Judgement
 constexpr double wide = 2.0;     // highest over lowest weight from here on: unsure. Judgement
 
+// "1 lemon": its juice, its zest, or all of it.
+bool counted_for_its_juice(const Ingredient& ingredient, const AmountText& amount) {
+    const Unit* unit = amount.parts.front().unit;
+    return ingredient.tissue == Tissue::liquid && (!unit || unit->dimension == Dimension::count);
+}
+
 bool decides_fat(const Ingredient& ingredient) { return ingredient.meat.has_value(); }
 
 struct TakenAs {
@@ -70,7 +76,9 @@ std::string generic_note(const NameRead& name) {
 std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText& amount, const Weighed& weighed, const LineNotes& notes) {
     std::vector<LineDoubt> out;
     const Ingredient& ingredient = *name.ingredient;
-    if (!name.generic.empty()) out.push_back({decides_fat(ingredient) ? Confidence::unsure : Confidence::likely, generic_note(name), true});
+    if (!name.generic.empty())
+        out.push_back({decides_fat(ingredient) || counted_for_its_juice(ingredient, amount) ? Confidence::unsure : Confidence::likely,
+                       generic_note(name), true});
     if (name.presumed)
         out.push_back(
             {Confidence::unsure, "presumed to be " + ingredient.names.front() + ", the usual one by the spoon; say fresh if it is", true});

@@ -58,7 +58,8 @@ std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountTex
     const Unit* unit = amount.parts.front().unit;
     if (!unit || unit->dimension != Dimension::mass) return std::nullopt;
     const double grams = amount.parts.front().number.mid * unit->size.mid;
-    if (fold(name.generic) == "coriander" && !says(name, {"fresh", "leaf", "chopped", "ground", "crushed", "seed", "whole", "toasted"}))
+    if ((fold(name.generic) == "coriander" || named(name, {"koriander", "coriandre", "coriandolo"})) &&
+        !says(name, {"fresh", "leaf", "chopped", "ground", "crushed", "seed", "whole", "toasted"}))
         return open_question("the seed or the leaf of coriander: say which", {"coriander seed", "fresh coriander"});
     if (grams >= pepper_grams || says(name, {"fresh", "freshly", "chopped", "diced", "sliced", "minced", "grated", "peeled"}))
         return std::nullopt;

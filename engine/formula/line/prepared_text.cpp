@@ -49,6 +49,8 @@ private:
         if (is_pressed_clove(i)) return i + 1;
         if (const std::size_t end = fried_in(i); end > i) return end;
         if (half_cut(i) || (words_[i].folded == "up" && i > 0 && cut_word(words_, i - 1) > 0)) return i + 1;  // "ground up"
+        const std::size_t plain = i + passable(words_, i);  // "raw milk" of a cheese: longer than the preparation "raw"
+        if (plain > i + 1 && plain <= last_ && plain > preparation_end(words_, i, last_, context_.knowledge)) return plain;
         if (const std::size_t end = preparation(i); end > i) return end;
         if (const auto share = fat_share(i); share && (!share->most || agrees(*share))) {
             if (!share->most) said_.fat_pct = share->fat;
