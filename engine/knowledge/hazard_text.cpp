@@ -3,6 +3,7 @@
 #include <utf8.h>
 
 #include <algorithm>
+#include <bitset>
 #include <cstdint>
 
 #include "core/names.hpp"
@@ -93,6 +94,27 @@ std::size_t fits_at(std::string_view pattern, const std::vector<std::string>& wo
     return at - first;
 }
 
+// How the words of a text begin: most patterns begin otherwise and need no closer look.
+class Beginnings {
+public:
+    explicit Beginnings(const std::vector<std::string>& words) {
+        for (const auto& word : words) seen_.set(key(word));
+    }
+
+    bool may_hold(std::string_view pattern) const {
+        const bool open = pattern.size() < 2 || pattern[0] == '*' || pattern[1] == '*' || pattern[1] == ' ';
+        return open || seen_.test(key(pattern));
+    }
+
+private:
+    static std::size_t key(std::string_view word) {
+        const auto byte = [&](std::size_t i) { return i < word.size() ? static_cast<unsigned char>(word[i]) : 0U; };
+        return byte(0) * 256U + byte(1);
+    }
+
+    std::bitset<std::size_t{256} * 256> seen_;
+};
+
 bool stands(const std::vector<std::string>& patterns, const std::vector<std::string>& words) {
     for (const auto& pattern : patterns)
         for (std::size_t i = 0; i < words.size(); ++i)
@@ -152,10 +174,11 @@ std::string hazard_fold(std::string_view text) {
 std::vector<HazardMatch> hazards_in(const HazardText& text, const Lexicon& lexicon) {
     std::vector<HazardMatch> found;
     const auto& words = text.words;
+    const Beginnings beginnings(words);
     for (const auto& hazard : lexicon.hazards) {
-        if ((!hazard.with.empty() && !stands(hazard.with, words)) || stands(hazard.unless, words)) continue;
         const std::size_t before = found.size();
-        for (const auto& pattern : hazard.words)
+        for (const auto& pattern : hazard.words) {
+            if (!beginnings.may_hold(pattern)) continue;
             for (std::size_t i = 0; i < words.size() && found.size() == before; ++i) {
                 const std::size_t count = fits_at(pattern, words, i);
                 if (count == 0 || covered(hazard.but_not, words, i) || denied(words, i, i + count, lexicon.denials)) continue;
@@ -163,6 +186,9 @@ std::vector<HazardMatch> hazards_in(const HazardText& text, const Lexicon& lexic
                 for (std::size_t at = i; at < i + count; ++at) said += (said.empty() ? "" : " ") + words[at];
                 found.push_back({&hazard, i, i + count, std::move(said)});
             }
+        }
+        const bool elsewhere = (!hazard.with.empty() && !stands(hazard.with, words)) || stands(hazard.unless, words);
+        if (elsewhere) found.resize(before);
     }
     return found;
 }
