@@ -37,13 +37,20 @@ std::string miss(const PublishedRow& row, const SwapGraph& graph) {
     const auto candidates = candidates_for(batch, 0, graph, nominal(), anything).fit;
     const auto foods = foods_of(row);
     REQUIRE(foods.size() == row.values.size());
+    // A stand-in with its partner is such a pair by itself; foods that are proposed one by one share out a dose.
+    const auto share = [&](const Line& food) {
+        const auto at = std::find(foods.begin(), foods.end(), food.ingredient);
+        return at == foods.end() ? 0 : row.values[static_cast<std::size_t>(at - foods.begin())] * grams / food.grams.mid;
+    };
+    for (const auto& c : candidates)
+        if (c.partner && foods.size() == 2 && near(share(c.food)) && near(share(c.partner->food))) return {};
     std::map<Role, double> dose;
     for (std::size_t f = 0; f < foods.size(); ++f) {
         const double published = row.values[f];
         const Candidate* best = nullptr;
         const auto off = [&](const Candidate& c) { return std::abs(std::log(published * grams / c.food.grams.mid)); };
         for (const auto& c : candidates)
-            if (c.food.ingredient == foods[f] && (!best || off(c) < off(*best))) best = &c;
+            if (c.food.ingredient == foods[f] && !(c.partner && foods.size() > 1) && (!best || off(c) < off(*best))) best = &c;
         if (!best) return foods[f] + " is not proposed";
         dose[best->role] += published * grams / best->food.grams.mid;
     }
