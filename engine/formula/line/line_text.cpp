@@ -239,6 +239,10 @@ private:
         set_fat(name, read.line);
         if (auto other = hazards_in_passing(name, read.line)) return miss(understood, std::move(*other), at);
         read.doubts = doubts_about_line(name, amount, *weighed, notes_);
+        for (const auto& told : read.line.declared)  // counted, not passed over
+            for (auto& doubt : read.doubts)
+                if (doubt.text == name.ingredient->names.front() + ": passed over: \"" + told.words + "\"")
+                    doubt.text = name.ingredient->names.front() + ": counted among the allergens: \"" + told.words + "\"";
         for (auto& told : told_hazards(written_, read.line, knowledge_)) read.doubts.push_back({Confidence::unsure, std::move(told), true});
         if (auto purpose = outside_purpose(written_); !purpose.empty())
             read.doubts.push_back({Confidence::unsure, purpose + ": counted into the mass; take the line out if it stays outside", true});
