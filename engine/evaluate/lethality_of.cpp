@@ -127,9 +127,9 @@ std::optional<Cooked> cooked(const std::vector<CorePoint>& given, const ProcessS
 }
 
 // How long the core may take through the temperatures at which toxins form; an estimate at its slow end. Nothing where it is not known.
-std::optional<double> warming_hours(const std::vector<CorePoint>& given, const NominalBatch& nominal, const Evaluator& evaluator) {
-    const auto parameter = [&](const char* id) { return evaluator.knowledge().parameter(id).mid; };
-    const auto curve = core_curve(given, nominal.process(), evaluator.nominal().models().lethality());
+std::optional<double> warming_hours(const std::vector<CorePoint>& given, const NominalBatch& nominal, const Nominal& view) {
+    const auto parameter = [&](const char* id) { return view.knowledge().parameter(id).mid; };
+    const auto curve = core_curve(given, nominal.process(), view.models().lethality());
     if (curve.empty()) return std::nullopt;
     const double hours = hours_between(curve, parameter("lethality.warming.from"), parameter("lethality.warming.to"));
     return given.size() > 1 ? hours : hours * parameter("lethality.warming.doubt");
@@ -143,7 +143,7 @@ CookJudged lethality_of(const Formula& formula, const NominalBatch& nominal, con
     const LethalityParameters& p = view.models().lethality();
     const auto given = given_curve(formula.process);
     CookJudged judged;
-    judged.warming_h = warming_hours(given, nominal, evaluator);
+    judged.warming_h = warming_hours(given, nominal, view);
     if (judged.warming_h && *judged.warming_h > parameter("lethality.warming.hours")) {
         judged.why_not = "The core warms too slowly for any figure of what the cook kills: toxins formed on the way stay";
         return judged;
