@@ -57,6 +57,8 @@ void name_swapped(Formula& variant, const Formula& base, const StandIn& stand_in
     variant.parent = base.title;
     variant.date.clear();
     add_new(variant.to_do, task(stand_in.name, stand_in.note, stand_in.needs));
+    // What stands beside the stand-in was held while the rest followed it; that mark is not the maker's.
+    for (std::size_t l = base.lines.size(); l < variant.lines.size(); ++l) variant.lines[l].keep = false;
 }
 
 }  // namespace standin
