@@ -10,6 +10,7 @@
 #include <string_view>
 #include <vector>
 
+#include "standin/advice.hpp"
 #include "standin/property.hpp"
 #include "standin/reason.hpp"
 #include "standin/vocabulary.hpp"
@@ -31,7 +32,8 @@ struct Call {
     int season_shift = 0;
     std::size_t draws = 512;
     std::optional<std::string> have;
-    std::vector<std::string> wants, without, keep;
+    std::vector<std::string> wants, without, keep, most, least;
+    std::vector<UseInstead> use;
     std::size_t changes = 0;         ///< 0: no limit
     std::size_t sure = 50;           ///< %
     std::optional<std::size_t> top;  ///< absent: as many as the command likes

@@ -64,6 +64,15 @@ Complaint on(Call& call, const std::string&) {
     return std::nullopt;
 }
 
+Complaint use(Call& call, const std::string& text) {
+    constexpr std::string_view between = " for ";
+    const auto at = text.find(between);
+    if (at == std::string::npos || at == 0 || at + between.size() >= text.size())
+        return "expected one food for another, such as sorrel for tomatillo";
+    call.use.push_back({text.substr(0, at), text.substr(at + between.size())});
+    return std::nullopt;
+}
+
 Complaint why(Call& call, const std::string& text) {
     call.why = property_of(text);
     if (call.why) return std::nullopt;
@@ -74,7 +83,7 @@ Complaint why(Call& call, const std::string& text) {
     return "expected a property: " + known + ", or a key of the JSON answer";
 }
 
-constexpr std::array<OptionRule, 34> rules{{
+constexpr std::array<OptionRule, 37> rules{{
     {"--have", "FILE", "what is on hand, text or JSON: 'spinach 400 g', 'chard plenty', 'no cilantro'", "adapt",
      [](Call& c, const std::string& v) { return filled(c.have.emplace(), v); }},
     {"--want", "W", "a want word or a condition such as 'ph>=5.6'; may be repeated", "adapt",
@@ -82,6 +91,11 @@ constexpr std::array<OptionRule, 34> rules{{
     {"--without", "X", "a food, a kind of food or a diet to go by: nuts, dairy, pork, halal; may be repeated", "adapt",
      [](Call& c, const std::string& v) { return more(c.without, v); }},
     {"--keep", "LINE", "a line never to touch; may be repeated", "adapt", [](Call& c, const std::string& v) { return more(c.keep, v); }},
+    {"--use", "IDEA", "your own idea, such as 'sorrel for tomatillo': nothing else stands in for that line; may be repeated", "adapt", use},
+    {"--most", "FOOD", "no more than this of a food: 'spinach 500 g'; may be repeated", "adapt",
+     [](Call& c, const std::string& v) { return more(c.most, v); }},
+    {"--least", "LINE", "no less than this of a line: 'parsley 100 g'; may be repeated", "adapt",
+     [](Call& c, const std::string& v) { return more(c.least, v); }},
     {"--changes", "N", "most changes in one variant", "adapt",
      [](Call& c, const std::string& v) { return whole<std::size_t>(c.changes, v, 1, 1000); }},
     {"--sure", "PCT", "how sure a want must be met: in so many of 100 likely batches, 50 when not said", "adapt",

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <tuple>
 
 #include "progress.hpp"
 #include "render/html/html_pages.hpp"
@@ -21,6 +22,17 @@ Result<AdaptRequest> request_of(const Call& call, const Formula& formula, const 
     request.changes = call.changes;
     request.sure = static_cast<double>(call.sure) / 100;
     request.top = call.top.value_or(request.top);
+    request.use = call.use;
+    for (const auto& [texts, into, option] :
+         {std::tuple(&call.most, &request.most, "--most"), std::tuple(&call.least, &request.least, "--least")})
+        for (const auto& text : *texts) {
+            const auto read = engine.read_inventory(text, option, &formula);
+            if (!read) return Failure(read.error());
+            if (read->items.size() != 1 || !read->items.front().grams)
+                return failure(Trouble::usage,
+                               std::string(option) + ": expected one food and its weight, such as spinach 500 g, not `" + text + "`");
+            into->push_back(read->items.front());
+        }
     if (!call.have) return request;
     const auto text = read_text(*call.have);
     if (!text) return Failure(text.error());

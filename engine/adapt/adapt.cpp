@@ -13,6 +13,7 @@
 #include "adapt/idle_steps.hpp"
 #include "adapt/losses.hpp"
 #include "adapt/met.hpp"
+#include "adapt/own_ideas.hpp"
 #include "adapt/reach.hpp"
 #include "adapt/request.hpp"
 #include "adapt/search.hpp"
@@ -77,6 +78,10 @@ public:
         if (auto nothing = nothing_to_take(); !nothing.conflict.empty()) {
             answer.conflict = std::move(nothing.conflict);
             answer.would_give = std::move(nothing.would_give);
+            return with_safety(std::move(answer));
+        }
+        if (answer.conflict = ideas_without_weight(request_, problem_, context_.knowledge()); !answer.conflict.empty()) {
+            answer.would_give = {"weighing it yourself, in a formula of its own: compare holds it against this one"};
             return with_safety(std::move(answer));
         }
         if (!kept_lines_missing()) search(answer);
@@ -422,11 +427,13 @@ Result<AdaptAnswer> adapt_formula(const CheckedFormula& formula, const AdaptRequ
     auto goals = read_wants(request.wants, context.knowledge());
     if (!goals) return Failure(goals.error());
     const Formula merged = with_equal_lines_merged(*marked);
-    auto stock = Stock::of(merged, request, context);
+    const auto asked = with_own_ideas(request, merged, context.knowledge());
+    if (!asked) return Failure(asked.error());
+    auto stock = Stock::of(merged, *asked, context);
     if (!stock) return Failure(stock.error());
     const auto sized = at_size(merged, meat_g, request.as_much, *stock, context);
     if (!sized) return Failure(sized.error());
-    AdaptAnswer answer = Adapt(sized->formula, request, context, std::move(*goals), std::move(*stock)).answer();
+    AdaptAnswer answer = Adapt(sized->formula, *asked, context, std::move(*goals), std::move(*stock)).answer();
     answer.scaled = sized->scaled;
     return answer;
 }

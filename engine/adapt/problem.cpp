@@ -239,7 +239,7 @@ private:
         };
         // Flour holds the water that makes a paste wet: who wants it to bind is not told to take it out.
         const bool dry_binder = role == Role::binder && ingredient(line).tissue == Tissue::dry;
-        if (!dry_binder || !dry_binder_stays_) offer(MoveKind::reduce, problem_.start[l]);
+        if (!dry_binder || !dry_binder_stays_) offer(MoveKind::reduce, problem_.start[l] - stock_.least_of(line));
         if (role == Role::binder) return;
         const auto lift = lift_.find(role);
         const double asked = lift == lift_.end() ? 0 : dose_slack * (lift->second - 1);
@@ -261,7 +261,9 @@ private:
         const Line& line = lines()[l];
         if (line.keep || (!problem_.forced[l] && !replace_roles_.count(role_of_line(l)))) return;
         std::size_t taken = 0;
-        const auto may_use = [&](const Ingredient& i) { return stock_.can_bring(i) && (problem_.forced[l] || !brings_a_beast(i)); };
+        const auto may_use = [&](const Ingredient& i) {
+            return stock_.can_bring(i) && stock_.may_stand_in(i, line) && (problem_.forced[l] || !brings_a_beast(i));
+        };
         for (const auto& candidate : once_each(candidates_for(problem_.formula, l, graph_, context_.nominal(), may_use).fit, l)) {
             if (taken == stand_ins_a_line && !stock_.listed()) break;
             if (taken == 2 * stand_ins_a_line) break;

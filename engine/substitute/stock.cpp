@@ -20,6 +20,8 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
         stock.leave_out(formula, *exclusion);
     }
     stock.guard_allergens(formula);
+    for (const auto& idea : request.use) stock.only_for_[idea.line].insert(idea.with);
+    for (const auto& least : request.least) stock.least_[least.ingredient] = least.grams.value_or(0);
     if (!request.have) return stock;
     stock.take_list(*request.have);
     stock.presume(formula, *request.have);
@@ -94,6 +96,16 @@ bool Stock::can_bring(const Ingredient& ingredient) const {
     const auto held = allergens_held(ingredient);
     return !only_allergens_ ||
            std::all_of(held.begin(), held.end(), [&](const std::string& allergen) { return only_allergens_->count(allergen) > 0; });
+}
+
+bool Stock::may_stand_in(const Ingredient& ingredient, const Line& line) const {
+    const auto only = only_for_.find(line.ingredient);
+    return only == only_for_.end() || only->second.count(ingredient.id) > 0;
+}
+
+double Stock::least_of(const Line& line) const {
+    const auto least = least_.find(line.ingredient);
+    return least == least_.end() ? 0 : least->second;
 }
 
 }  // namespace standin

@@ -33,6 +33,10 @@ public:
     /// Whether `ingredient` could be brought into the formula. Who names something to be left out cooks for someone it matters to: then
     /// nothing is brought in that carries, or may carry, an allergen the formula does not have already.
     bool can_bring(const Ingredient& ingredient) const;
+    /// Whether the maker leaves it open what stands in for `line`, or has named just this.
+    bool may_stand_in(const Ingredient& ingredient, const Line& line) const;
+    /// Grams of a line that the maker will not go below.
+    double least_of(const Line& line) const;
     bool listed() const { return listed_; }
     /// Whether the list itself names it to be on hand.
     bool names(const std::string& ingredient) const { return named_.count(ingredient) > 0; }
@@ -51,6 +55,8 @@ private:
     std::set<std::string> named_, missing_, left_out_;
     std::vector<Presumption> presumed_;
     std::vector<Excluded> excluded_;
+    std::map<std::string, std::set<std::string>> only_for_;  // by line: what the maker wants in its place
+    std::map<std::string, double> least_;
     std::optional<std::set<std::string>> only_allergens_;  // absent: any may come in
     std::optional<int> month_;
     int season_shift_ = 0;

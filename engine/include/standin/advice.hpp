@@ -91,12 +91,20 @@ struct Scaled {
     std::string says;  ///< "2800 g pork shoulder on hand where 3000 g is asked: the whole batch at 93 %"
 };
 
+/// The maker's own idea: this food for that line, by name.
+struct UseInstead {
+    std::string with, line;
+};
+
 /// What the maker asks of `adapt`.
 struct AdaptRequest {
     std::optional<Inventory> have;
     std::vector<std::string> wants;    ///< words and conditions as written
     std::vector<std::string> without;  ///< ingredients, allergens, "nuts", "milk", ...
     std::vector<std::string> keep;     ///< lines never to touch
+    std::vector<UseInstead> use;       ///< nothing else stands in for these lines
+    std::vector<InventoryItem> most;   ///< no more than this of a food
+    std::vector<InventoryItem> least;  ///< no less than this of a line
     std::string meat;                  ///< scale to this much meat first: "2.8 kg"; empty: as the formula says
     bool as_much = false;              ///< scale to as much as the weights on the list make
     std::size_t changes = 0;  ///< most moves a variant may make beside losing what is missing and trimming salt or water; 0: no limit

@@ -1,0 +1,94 @@
+#include "adapt/own_ideas.hpp"
+
+#include <algorithm>
+
+#include "adapt/request.hpp"
+#include "standin/number_text.hpp"
+
+namespace standin {
+namespace {
+
+// Without a list everything is to be had; with the ideas there is one, and it says so.
+Inventory& list_of(AdaptRequest& request) {
+    if (!request.have) {
+        request.have.emplace();
+        request.have->complete = false;
+    }
+    return *request.have;
+}
+
+bool listed(const Inventory& have, const std::string& food) {
+    return std::any_of(have.items.begin(), have.items.end(), [&](const InventoryItem& item) { return item.ingredient == food; });
+}
+
+std::optional<Error> use_instead(AdaptRequest& request, UseInstead& idea, const Formula& formula, const Knowledge& knowledge) {
+    const auto line = line_named(formula, idea.line, knowledge);
+    if (!line) return line.error();
+    const Ingredient* food = knowledge.ingredient_named(idea.with);
+    if (!food) return Error{Trouble::usage, "nothing is known of \"" + idea.with + "\"", {}, knowledge.nearest_ingredients(idea.with)};
+    idea = {food->id, formula.lines[*line].ingredient};
+    if (formula.lines[*line].keep)
+        return Error{
+            Trouble::usage, "the line " + knowledge.ingredient(idea.line)->names.front() + " is kept: nothing can be used for it", {}, {}};
+    Inventory& have = list_of(request);
+    std::erase_if(have.items, [&](const InventoryItem& item) { return item.ingredient == idea.line; });
+    std::erase(have.missing, idea.with);
+    if (std::find(have.missing.begin(), have.missing.end(), idea.line) == have.missing.end()) have.missing.push_back(idea.line);
+    if (!listed(have, idea.with)) have.items.push_back({idea.with, std::nullopt});
+    return std::nullopt;
+}
+
+void use_no_more(AdaptRequest& request, const InventoryItem& most) {
+    if (!most.grams) return;
+    Inventory& have = list_of(request);
+    double there = 0;
+    bool plenty = !listed(have, most.ingredient);
+    for (const auto& item : have.items)
+        if (item.ingredient == most.ingredient) {
+            plenty = plenty || !item.grams;
+            there += item.grams.value_or(0);
+        }
+    if (!plenty && there <= *most.grams) return;
+    std::erase_if(have.items, [&](const InventoryItem& item) { return item.ingredient == most.ingredient; });
+    have.items.push_back(most);
+}
+
+std::optional<Error> not_enough_of(const InventoryItem& least, const Formula& formula, const Knowledge& knowledge) {
+    const std::string name = knowledge.ingredient(least.ingredient)->names.front();
+    double there = 0;
+    for (const auto& line : formula.lines) there += line.ingredient == least.ingredient ? line.grams.mid : 0;
+    if (least.grams && there >= *least.grams) return std::nullopt;
+    constexpr int whole = 0;
+    return Error{Trouble::usage,
+                 "at least so much " + name + ": the formula has " + (there > 0 ? fixed_text(there, whole) + " g of it" : "none of it"),
+                 {},
+                 {"to use up more, write it into the formula and hold the two against each other with compare"}};
+}
+
+}  // namespace
+
+Result<AdaptRequest> with_own_ideas(AdaptRequest request, const Formula& formula, const Knowledge& knowledge) {
+    for (auto& idea : request.use)
+        if (auto wrong = use_instead(request, idea, formula, knowledge)) return Failure(std::move(*wrong));
+    for (const auto& most : request.most) use_no_more(request, most);
+    for (const auto& least : request.least)
+        if (auto wrong = not_enough_of(least, formula, knowledge)) return Failure(std::move(*wrong));
+    return request;
+}
+
+std::vector<std::string> ideas_without_weight(const AdaptRequest& request, const Problem& problem, const Knowledge& knowledge) {
+    std::vector<std::string> all;
+    for (const auto& idea : request.use) {
+        const auto does = [&](const Move& move) {
+            return move.food.ingredient == idea.with &&
+                   std::any_of(move.stands_for.begin(), move.stands_for.end(),
+                               [&](const StandsFor& s) { return problem.formula.lines[s.line].ingredient == idea.line; });
+        };
+        if (std::none_of(problem.moves.begin(), problem.moves.end(), does))
+            all.push_back("use " + knowledge.ingredient(idea.with)->names.front() + " for " +
+                          knowledge.ingredient(idea.line)->names.front());
+    }
+    return all;
+}
+
+}  // namespace standin

@@ -1,0 +1,17 @@
+// What the maker has decided already: which food stands in for a line, how much of a food at the most or at the least.
+#pragma once
+
+#include "adapt/problem.hpp"
+#include "knowledge/knowledge.hpp"
+#include "standin/advice.hpp"
+
+namespace standin {
+
+/// `request` with its ideas as the list of what is on hand and by id: a line that something else is to be used for is not to be had, what
+/// is used for it is, and of a food that may only be used so far there is no more. Names that are no line or no food are usage errors.
+Result<AdaptRequest> with_own_ideas(AdaptRequest request, const Formula& formula, const Knowledge& knowledge);
+
+/// The ideas for which nothing known says how much is to be taken, each as the maker would say it: "use sorrel for tomatillo".
+std::vector<std::string> ideas_without_weight(const AdaptRequest& request, const Problem& problem, const Knowledge& knowledge);
+
+}  // namespace standin
