@@ -1,6 +1,7 @@
 #include "adapt/compare.hpp"
 
 #include "adapt/difference.hpp"
+#include "adapt/own_plan.hpp"
 #include "evaluate/predict.hpp"
 #include "safety/page.hpp"
 #include "safety/safety.hpp"
@@ -21,7 +22,7 @@ CompareAnswer compare_formulas(const std::vector<CheckedFormula>& formulas, cons
         if (first.empty()) first = std::move(states);
         else {
             const Differences d = differences_between(first, states);
-            answer.from_first.push_back({d.properties, d.rested, d.cooked});
+            answer.from_first.push_back({d.properties, d.rested, d.cooked, distance_of_plan(formulas.front().formula(), formula, context)});
         }
     }
     answer.on_page = page.safety();

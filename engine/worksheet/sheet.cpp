@@ -151,7 +151,7 @@ Result<Sheet> sheet_of(const CheckedFormula& checked, const SheetRequest& reques
         return failure(Trouble::usage, "the batch is too small: one " + sheet.makes.shape + " of " +
                                            shown(std::round(sheet.makes.piece_g)) + " g and a test patty do not come out of it");
     sheet.steps = preparing_steps(sheet, knowledge);
-    std::erase_if(sheet.steps, [](const SheetStep& s) { return s.parts.empty(); });
+    std::erase_if(sheet.steps, [](const SheetStep& s) { return s.parts.empty() && s.id != "stand-in"; });
     for (auto& step : making_steps(sheet, knowledge)) sheet.steps.push_back(std::move(step));
     keep_to_rules(sheet, knowledge, rules);
     warn_of_frozen_leaves(sheet, knowledge);

@@ -148,7 +148,7 @@ std::string how_sure(const AdaptAnswer& a) {
 
 std::string adapt_html(const AdaptAnswer& a, const Engine& engine, const Detail& detail) {
     const Together all = together(a);
-    Markup lead = el("p", {{"class", "lead"}}, answer_first(a)) + in_short(a, engine);
+    Markup lead = el("p", {{"class", "lead"}}, answer_first(a)) + in_short(a, engine) + own_records_note(a.base.overlay);
     for (const auto& line : asked_as_understood(a, engine)) lead += el("p", line);
     if (const auto presumed = presumed_sentence(a, engine); !presumed.empty()) lead += el("p", {{"class", "soft"}}, presumed);
     Markup rest = listing("These demands cannot all be met", a.conflict) + listing("What would give", a.would_give) +

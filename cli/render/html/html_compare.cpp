@@ -60,7 +60,7 @@ std::string compare_html(const std::vector<Prediction>& all, const Detail& detai
                                     shared_cautions(all)) +
                         read_as_list(read_as) + section("What each will be", bench_properties(shown)) +
                         section("Lines", lines_part(all, detail.units)) + folded("Every number", all_properties(shown), detail.full);
-    return html_page("side by side", title, el("ul", {{"class", "lead"}}, items), rest);
+    return html_page("side by side", title, el("ul", {{"class", "lead"}}, items) + own_records_note(all.front().overlay), rest);
 }
 
 }  // namespace standin::cli

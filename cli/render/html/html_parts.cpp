@@ -83,6 +83,10 @@ Markup cautions_list(const std::vector<CautionText>& cautions) {
     return cautions.empty() ? Markup() : el("ul", {{"class", "cautions"}}, list);
 }
 
+Markup own_records_note(const std::string& folder) {
+    return folder.empty() ? Markup() : el("p", {{"class", "soft"}}, own_records_sentence(folder));
+}
+
 Markup folded(const std::string& summary, const Markup& content, bool open) {
     return el("details", open ? Attributes{{"open", ""}} : Attributes{}, el("summary", summary) + content);
 }

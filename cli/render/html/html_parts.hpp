@@ -35,6 +35,8 @@ Markup folded(const std::string& summary, const Markup& content, bool open);
 
 /// What the reader of the formula took upon itself; nothing where that is nothing.
 Markup read_as_list(const std::vector<std::string>& notes);
+/// Names the folder of records laid over the built-in ones.
+Markup own_records_note(const std::string& folder);
 Markup cautions_list(const std::vector<CautionText>& cautions);
 
 /// Named formulas side by side: raw, rested and cooked.

@@ -49,7 +49,7 @@ std::string predict_html(const Prediction& p, const Detail& detail) {
     std::vector<Markup> read_as(p.read_as.begin(), p.read_as.end()), notes(p.notes.begin(), p.notes.end());
     if (!read_as.empty()) rest += section("How the formula was read", bullets(read_as));
     if (!notes.empty()) rest += section("Where the models are stretched", bullets(notes));
-    return html_page("prediction", p.title, el("p", {{"class", "lead"}}, in_short(p)), rest);
+    return html_page("prediction", p.title, el("p", {{"class", "lead"}}, in_short(p)) + own_records_note(p.overlay), rest);
 }
 
 }  // namespace standin::cli

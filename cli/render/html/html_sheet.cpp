@@ -80,7 +80,8 @@ std::string sheet_html(const Sheet& s, Units units) {
     const Markup lead = el("p", {{"class", "lead"}},
                            "Makes " + pieces(s.makes, units) + ". The batch is " + about(s.makes.batch_g, units) + ", scaled " + s.scaled +
                                "; cooked it weighs " + about(s.makes.cooked_g.mid, units) + ", from " + about(s.makes.cooked_g.low, units) +
-                               " to " + about(s.makes.cooked_g.high, units) + ".");
+                               " to " + about(s.makes.cooked_g.high, units) + ".") +
+                        own_records_note(s.prediction.overlay);
     Markup steps;
     for (std::size_t i = 0; i < s.steps.size(); ++i) steps += step_part(s.steps[i], i + 1, s, units);
     constexpr std::size_t many = 20;  // set closer on paper, to stay near two pages

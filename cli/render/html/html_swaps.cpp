@@ -97,7 +97,8 @@ std::string swaps_html(const SwapsAnswer& a, const std::string& title, const Eng
     Markup details;
     for (std::size_t i = 0; i < a.stand_ins.size(); ++i) details += el("div", StandInPart(a.stand_ins[i], engine, detail).whole(i + 1));
     if (!details.empty()) rest += section("What each asks for", el("div", {{"class", "two"}}, details));
-    return html_page("stand-ins for " + a.name, title, el("p", {{"class", "lead"}}, in_short(a, title, detail.units)), rest);
+    return html_page("stand-ins for " + a.name, title,
+                     el("p", {{"class", "lead"}}, in_short(a, title, detail.units)) + own_records_note(a.overlay), rest);
 }
 
 }  // namespace standin::cli

@@ -70,12 +70,24 @@ Json json_of(const Prediction& p) {
 
 std::string predict_json(const Prediction& prediction, Form form) { return printed(json_of(prediction), form); }
 
+Json json_of(const DistanceParts& parts) {
+    return {{"distance", num(parts.distance)},
+            {"verdict", parts.verdict},
+            {"felt", num(parts.felt)},
+            {"lost", num(parts.lost)},
+            {"trusted", num(parts.trusted)},
+            {"most", array_of(parts.most, [](const auto& part) {
+                 return Json{{"what", part.first}, {"differences", num(part.second)}};
+             })}};
+}
+
 std::string compare_json(const CompareAnswer& answer) {
     return printed({{"on_page", json_of(answer.on_page)},
                     {"formulas", array_of(answer.formulas, [](const Prediction& p) { return json_of(p); })},
                     {"from_first", array_of(answer.from_first, [](const Comparison& c) {
                          return Json{{"differences", json_of(c.differences)},
-                                     {"colour_difference", {{"rested", json_of(c.colour_rested)}, {"cooked", json_of(c.colour_cooked)}}}};
+                                     {"colour_difference", {{"rested", json_of(c.colour_rested)}, {"cooked", json_of(c.colour_cooked)}}},
+                                     {"apart", json_of(c.apart)}};
                      })}});
 }
 

@@ -46,8 +46,9 @@ std::string adapt_text(const AdaptAnswer& a, const Engine& engine, const Detail&
     const VariantPage page{a.base, engine, units, look};
     std::string text = paragraph(answer_first(a), look, 0) +
                        safety_first(all.core, all.allergens, look, all.many ? ", whichever you make" : "") +
-                       (full ? "" : presumed_in_brief(a, engine, look));
+                       own_records(a.base.overlay, look);
     for (const auto& line : asked_as_understood(a, engine)) text += paragraph(with_units(line, units), look, 0);
+    if (!full) text += presumed_in_brief(a, engine, look);
     text += list_part("These demands cannot all be met", a.conflict, look) + list_part("What would give", a.would_give, look) +
             list_part("What can be reached", a.reach, look);
     for (const auto& v : a.variants)
@@ -55,11 +56,10 @@ std::string adapt_text(const AdaptAnswer& a, const Engine& engine, const Detail&
                 : &v == &a.variants.front() ? variant_part(v, page) + "\n"
                                             : variant_in_three_lines(v, page);
     if (full) text += search_part(a, look) + list_part("Taken for granted", presumed_in_words(a), look);
-    text += read_as_part(a.base.read_as, look) + allergens_part(all.allergens, look) + cautions_part(all.cautions, look);
-    return text + (full ? ""
-                        : "\n" + paragraph("--full: the numbers behind it. --save FILE: a variant as a formula; --sheet: its bench sheet; "
-                                           "--variant N: which.",
-                                           look, 0));
+    text += read_as_part(a.base.read_as, look);
+    if (!full) text += safety_in_brief(all.allergens, all.cautions, look);
+    else text += allergens_part(all.allergens, look) + cautions_part(all.cautions, look);
+    return text + (full || a.variants.empty() ? "" : "More: --full. To paper: --save FILE, --sheet (--variant N).\n");
 }
 
 }  // namespace standin::cli

@@ -47,12 +47,26 @@ std::string columns(const Group& group, std::size_t first, const Detail& detail,
     return "\n" + table.page(look);
 }
 
+// "Close (2.1 from A), most in colour and herbs."
+std::string apart(const DistanceParts& parts, bool full) {
+    std::vector<std::string> most;
+    for (std::size_t i = 0; i < std::min<std::size_t>(parts.most.size(), full ? parts.most.size() : 3); ++i)
+        most.push_back(parts.most[i].first + (full ? " " + number(parts.most[i].second, 1) : ""));
+    std::string text =
+        capital(parts.verdict) + " (" + number(parts.distance, 1) + " from A)" + (most.empty() ? "" : ", most in " + listed(most)) + ".";
+    if (full)
+        text += " In noticeable differences: " + number(parts.felt, 1) + " felt, " + number(parts.lost, 1) + " for lines left out, " +
+                number(parts.trusted, 1) + " for swaps to be trusted and more to weigh; they add up as squares.";
+    return text;
+}
+
 // What lies between the first and another, narrower than the two bands by themselves: both share every draw.
 std::string between(const CompareAnswer& answer, bool full, const Look& look) {
     std::string out;
     for (std::size_t i = 0; i < answer.from_first.size(); ++i) {
         const auto& c = answer.from_first[i];
         out += heading("From A to " + letter(i + 1), look);
+        out += paragraph(apart(c.apart, full), look);
         if (!full) {
             const bool alike = moved(c.differences).empty();
             out += paragraph(letter(i + 1) + (alike ? " is much the same as A." : ": " + in_words(c.differences, 4) + " than A."), look);
@@ -73,7 +87,7 @@ std::string between(const CompareAnswer& answer, bool full, const Look& look) {
 std::string compare_text(const CompareAnswer& answer, const Detail& detail, const Look& look) {
     const auto& predictions = answer.formulas;
     constexpr std::size_t abreast = 3;
-    std::string page = in_short(predictions, look);
+    std::string page = in_short(predictions, look) + own_records(predictions.front().overlay, look);
     for (std::size_t first = 0; first < predictions.size(); first += abreast) {
         Group group;
         for (std::size_t i = first; i < std::min(first + abreast, predictions.size()); ++i) group.push_back(&predictions[i]);

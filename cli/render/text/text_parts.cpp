@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <string_view>
 
 namespace standin::cli {
 
@@ -61,10 +62,32 @@ std::string safety_first(const std::string& core, const std::vector<AllergenText
                      look, 0);
 }
 
+std::string own_records(const std::string& folder, const Look& look) {
+    return folder.empty() ? "" : paragraph(own_records_sentence(folder), look, 0);
+}
+
+std::string own_records_sentence(const std::string& folder) { return "With the records of " + folder + " laid over the built-in ones."; }
+
 std::string read_as_part(const std::vector<std::string>& notes, const Look& look) {
     std::string out = notes.empty() ? "" : heading("How the formula was read", look);
     for (const auto& note : notes) out += bullet(note, look);
     return out;
+}
+
+std::string safety_in_brief(const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions, const Look& look) {
+    constexpr std::array<std::string_view, 4> of_every_batch{"core-temperature", "keep-cold", "vulnerable", "defer"};
+    std::string out, always;
+    if (!allergens.empty()) out += heading("Allergens", look);
+    for (const auto& a : allergens)
+        out +=
+            bullet(a.sure ? a.allergen + ", from " + listed(a.from) : "check the packet of " + listed(a.from) + " for " + a.allergen, look);
+    out += heading("Mind", look);
+    for (const auto& c : cautions) {
+        const bool folded = std::find(of_every_batch.begin(), of_every_batch.end(), c.id) != of_every_batch.end();
+        if (folded) always += (always.empty() ? "" : " ") + c.text;
+        else out += bullet(c.text, look);
+    }
+    return out + (always.empty() ? "" : bullet(always, look));
 }
 
 std::string allergens_part(const std::vector<AllergenText>& allergens, const Look& look) {

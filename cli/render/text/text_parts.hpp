@@ -39,8 +39,14 @@ bool at_the_bench(Property property);
 std::string safety_first(const std::string& core, const std::vector<AllergenText>& allergens, const Look& look,
                          const std::string& which = "");
 
+/// Names the folder of records laid over the built-in ones; empty where there is none.
+std::string own_records_sentence(const std::string& folder);
+std::string own_records(const std::string& folder, const Look& look);
+
 /// What the reader of the formula took upon itself; empty when nothing.
 std::string read_as_part(const std::vector<std::string>& notes, const Look& look);
+/// The same short: no block where there is nothing, what is said of every batch in one paragraph and last, sources left to the full page.
+std::string safety_in_brief(const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions, const Look& look);
 std::string allergens_part(const std::vector<AllergenText>& allergens, const Look& look);
 std::string cautions_part(const std::vector<CautionText>& cautions, const Look& look);
 

@@ -100,8 +100,8 @@ std::string origins_part(const Prediction& p, const Look& look) {
 
 std::string predict_text(const Prediction& p, const Detail& detail, const Look& look) {
     const bool full = detail.full;
-    std::string page =
-        look.bold(wrap(p.title, look.width)) + "\n" + paragraph(in_short(p), look, 0) + safety_first(core(p.core), p.allergens, look);
+    std::string page = look.bold(wrap(p.title, look.width)) + "\n" + paragraph(in_short(p), look, 0) +
+                       safety_first(core(p.core), p.allergens, look) + own_records(p.overlay, look);
     page += properties_part(p, full, look) + heat_part(p, full, look);
     if (full) {
         page += colour_part(p, look) + lethality_part(p, look) + lines_part(p, detail.units, look) + origins_part(p, look);

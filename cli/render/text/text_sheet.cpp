@@ -17,6 +17,7 @@ std::string in_short(const Sheet& s, Units units, const Look& look) {
     out += paragraph("Makes " + pieces(s.makes, units) + ". The batch is " + about(s.makes.batch_g, units) + ", scaled " + s.scaled + ".",
                      look, 0);
     out += paragraph(look.bold("Cook to " + s.core_says + " in the middle. Keep cold."), look, 0);
+    out += own_records(s.prediction.overlay, look);
     return out + paragraph("Allergens: " + (allergens.empty() ? "none of the listed ones" : listed(allergens)) + ".", look, 0);
 }
 

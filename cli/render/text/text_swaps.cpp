@@ -87,16 +87,17 @@ std::string swaps_text(const SwapsAnswer& answer, const std::string& title, cons
     const Together all = together(answer);
     const auto [units, full] = detail_of;
     std::string page = paragraph(in_short(answer, title, units), look, 0) +
-                       safety_first(all.core, all.allergens, look, all.many ? ", whichever you take" : "");
+                       safety_first(all.core, all.allergens, look, all.many ? ", whichever you take" : "") +
+                       own_records(answer.overlay, look);
     if (!answer.stand_ins.empty()) page += full ? ranks(answer, units, look) : in_brief(answer, engine, units, look);
     for (std::size_t i = 0; full && i < answer.stand_ins.size(); ++i) page += detail(answer.stand_ins[i], i + 1, engine, units, look);
     if (full && !answer.left_out.empty()) page += heading("Left out, for how this batch is made", look);
     for (const auto& one : answer.left_out)
         if (full) page += bullet(one, look);
-    page += read_as_part(answer.read_as, look) + allergens_part(all.allergens, look) + cautions_part(all.cautions, look);
-    return page + (full || answer.stand_ins.empty()
-                       ? ""
-                       : "\n" + paragraph("--full: the numbers behind it. --take N --save FILE: the formula with one of them.", look, 0));
+    page += read_as_part(answer.read_as, look);
+    if (!full) page += safety_in_brief(all.allergens, all.cautions, look);
+    else page += allergens_part(all.allergens, look) + cautions_part(all.cautions, look);
+    return page + (full || answer.stand_ins.empty() ? "" : "More: --full. The formula with one of them: --take N --save FILE.\n");
 }
 
 }  // namespace standin::cli

@@ -35,9 +35,9 @@ std::string weights_part(const Variant& v, const VariantPage& page) {
 std::string wants_part(const Variant& v, const Look& look) {
     std::string out;
     for (const auto& w : v.wants) {
-        const auto more = w.says.find("; ");
-        out += paragraph(w.want + ": " + (w.met ? "met" : "not met") + ", chance " + chance(w.chance) + " (" + w.says.substr(0, more) + ")",
-                         look);
+        std::string says = w.says.substr(0, w.says.find("; "));
+        if (const auto unit = says.find(" mmol/kg"); unit != std::string::npos) says.erase(unit);
+        out += paragraph(w.want + ": " + (w.met ? "met" : "not met") + ", chance " + chance(w.chance) + " (" + says + ")", look);
     }
     return out;
 }

@@ -53,8 +53,9 @@ std::string unknowns_part(const WhyAnswer& a, const Look& look) {
 }  // namespace
 
 std::string why_text(const WhyAnswer& answer, Units units, const Look& look) {
-    return paragraph(in_short(answer), look, 0) + lines_part(answer, units, look) + unknowns_part(answer, look) +
-           allergens_part(answer.prediction.allergens, look) + cautions_part(answer.prediction.cautions, look);
+    return paragraph(in_short(answer), look, 0) + own_records(answer.prediction.overlay, look) + lines_part(answer, units, look) +
+           unknowns_part(answer, look) + allergens_part(answer.prediction.allergens, look) +
+           cautions_part(answer.prediction.cautions, look);
 }
 
 }  // namespace standin::cli

@@ -83,12 +83,23 @@ private:
 
     void look(const TextLine& line, bool lost = false) { look_through(draft_, line.text, describe(file_, line.place), knowledge_, lost); }
 
+    // What a swap of the knowledge asks for is known; anything else may hide something that can hurt.
+    void task(const TextLine& line, std::string_view value) {
+        const auto& swaps = knowledge_.records().swaps;
+        const bool known = std::any_of(swaps.begin(), swaps.end(), [&](const Swap& swap) {
+            return !swap.note.empty() && value.size() > swap.note.size() && value.substr(value.size() - swap.note.size()) == swap.note;
+        });
+        if (!known) look(line);
+        draft_.formula.to_do.emplace_back(value);
+    }
+
     // What follows a line that says "Method" is left out, but for the process in our own words; so is a paragraph anywhere.
     bool method(const TextLine& line) {
         constexpr std::array<std::string_view, 7> heads{"method",    "instruction", "direction",     "step",
                                                         "procedure", "what to do",  "how to make it"};
         const auto [key, value] = key_value(line.text);
-        if (is_process(key) || fold(key) == "note" || fold(key) == "title") return false;
+        constexpr std::array<std::string_view, 5> own{"note", "title", "parent", "date", "do"};
+        if (is_process(key) || std::find(own.begin(), own.end(), fold(key)) != own.end()) return false;
         const std::string folded = fold(line.text);
         const bool head = std::find(heads.begin(), heads.end(), folded) != heads.end();
         in_method_ = in_method_ || head;
@@ -124,7 +135,7 @@ private:
         else if (folded == "note") draft_.formula.note += (draft_.formula.note.empty() ? "" : "\n") + std::string(value);
         else if (folded == "parent") draft_.formula.parent = value;
         else if (folded == "date") draft_.formula.date = value;
-        else if (folded == "do") draft_.formula.to_do.emplace_back(value);
+        else if (folded == "do") task(line, value);
         else if (!is_process(key)) return false;
         else if (auto wrong = set_process(draft_.formula.process, key, value)) {
             wrong->where =

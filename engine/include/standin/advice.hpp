@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "standin/prediction.hpp"
@@ -174,10 +175,21 @@ struct AdaptAnswer {
     std::optional<Scaled> scaled;         ///< then `base` and all weights are of the formula as scaled
 };
 
+/// How far one formula lies from another by the advisor's measure, in noticeable differences; the parts add up as squares.
+struct DistanceParts {
+    double distance = 0;
+    std::string verdict;                                 ///< in words
+    double felt = 0;                                     ///< what the models say will be noticed
+    double lost = 0;                                     ///< lines left out with nothing in their place
+    double trusted = 0;                                  ///< swaps to be trusted, more to weigh, new allergens
+    std::vector<std::pair<std::string, double>> most{};  ///< what is felt, the most first
+};
+
 /// One formula against another.
 struct Comparison {
     PerProperty<Band> differences;      ///< of the one less the other, from the common draws
     Band colour_rested, colour_cooked;  ///< CIEDE2000 between them
+    DistanceParts apart;                ///< of the one from the first, as if it were a variant of it
 };
 
 struct CompareAnswer {
