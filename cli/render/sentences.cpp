@@ -36,7 +36,7 @@ std::string answer_first(const AdaptAnswer& a) {
     if (a.variants.empty()) return name + "nothing found does what was asked.";
     if (!a.conflict.empty()) return name + "nothing found does all that was asked; what comes nearest is below.";
     const auto n = a.variants.size();
-    return name + (n == 1 ? "one way to do it." : std::to_string(n) + " ways to do it, the nearest to the original first.");
+    return name + (n == 1 ? "one way to do it." : std::to_string(n) + " ways to do it, the nearest first.");
 }
 
 std::string presumed_sentence(const AdaptAnswer& a, const Engine& engine) {

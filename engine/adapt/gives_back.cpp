@@ -33,11 +33,8 @@ std::vector<std::string> what_gives_back(const Formula& base, const Yardstick& y
     std::string list;
     for (std::size_t i = 0; i < std::min<std::size_t>(bright.size(), 3); ++i) list += (i ? ", " : "") + bright[i];
     if (!list.empty())
-        all.push_back("Gives some of the sharpness back as aroma, without acid in the mass: " + list +
-                      ", 2-4 g to the kilogram (common practice).");
-    all.push_back(
-        "Gives the sharpness itself back: the acid left out, brushed on after cooking or served beside it, where it cannot touch the bind "
-        "(common practice).");
+        all.push_back("Some of the sharpness comes back as aroma, without acid in the mass: " + list + ", 2-4 g to the kilogram.");
+    all.push_back("The sharpness itself comes back with the acid left out, brushed on after cooking or served beside it.");
     return all;
 }
 

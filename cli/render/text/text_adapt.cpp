@@ -44,9 +44,8 @@ std::string adapt_text(const AdaptAnswer& a, const Engine& engine, const Detail&
     const auto [units, full] = detail;
     const Together all = together(a);
     const VariantPage page{a.base, engine, units, look};
-    std::string text = paragraph(answer_first(a), look, 0) +
-                       safety_first(all.core, all.allergens, look, all.many ? ", whichever you make" : "") +
-                       own_records(a.base.overlay, look);
+    std::string text =
+        paragraph(answer_first(a), look, 0) + safety_first(all.core, all.allergens, look) + own_records(a.base.overlay, look);
     for (const auto& line : asked_as_understood(a, engine)) text += paragraph(with_units(line, units), look, 0);
     if (!full) text += presumed_in_brief(a, engine, look);
     text += list_part("These demands cannot all be met", a.conflict, look) + list_part("What would give", a.would_give, look) +

@@ -57,9 +57,9 @@ bool at_the_bench(Property property) {
 std::string safety_first(const std::string& core, const std::vector<AllergenText>& allergens, const Look& look, const std::string& which) {
     std::vector<std::string> names;
     for (const auto& a : allergens) names.push_back(a.sure ? a.allergen : "perhaps " + a.allergen + " (check the packet)");
-    return paragraph("Cook to " + core + " in the middle, measured" + which +
-                         ". Allergens: " + (names.empty() ? "none of the listed ones" : listed(names)) + ".",
-                     look, 0);
+    return paragraph(
+        "Cook to " + core + " in the middle" + which + ". Allergens: " + (names.empty() ? "none of the listed ones" : listed(names)) + ".",
+        look, 0);
 }
 
 std::string own_records(const std::string& folder, const Look& look) {

@@ -109,15 +109,14 @@ std::string predict_text(const Prediction& p, const Detail& detail, const Look& 
     } else if (p.green_life) {
         page += paragraph(with_units(p.green_life->says, detail.units), look);
     }
-    page += read_as_part(p.read_as, look) + allergens_part(p.allergens, look) + cautions_part(p.cautions, look);
+    page += read_as_part(p.read_as, look);
+    page += full ? allergens_part(p.allergens, look) + cautions_part(p.cautions, look) : safety_in_brief(p.allergens, p.cautions, look);
     if (full && !p.label.empty())
         page += heading("Ingredient list, a draft", look) + paragraph(p.label, look) +
                 paragraph("What a label must say is for your own authority to decide.", look);
     if (!p.notes.empty()) page += heading("Where the models are stretched", look);
     for (const auto& note : p.notes) page += bullet(note, look);
-    return page +
-           (full ? ""
-                 : "\n" + paragraph("--full: every number, where it comes from, the label. --why P: what moves one property.", look, 0));
+    return page + (full ? "" : "More: --full. What moves one property: --why P.\n");
 }
 
 }  // namespace standin::cli

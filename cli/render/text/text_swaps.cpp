@@ -86,8 +86,7 @@ std::string swaps_text(const SwapsAnswer& answer, const std::string& title, cons
                        const Look& look) {
     const Together all = together(answer);
     const auto [units, full] = detail_of;
-    std::string page = paragraph(in_short(answer, title, units), look, 0) +
-                       safety_first(all.core, all.allergens, look, all.many ? ", whichever you take" : "") +
+    std::string page = paragraph(in_short(answer, title, units), look, 0) + safety_first(all.core, all.allergens, look) +
                        own_records(answer.overlay, look);
     if (!answer.stand_ins.empty()) page += full ? ranks(answer, units, look) : in_brief(answer, engine, units, look);
     for (std::size_t i = 0; full && i < answer.stand_ins.size(); ++i) page += detail(answer.stand_ins[i], i + 1, engine, units, look);

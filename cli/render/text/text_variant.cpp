@@ -31,15 +31,20 @@ std::string weights_part(const Variant& v, const VariantPage& page) {
     return table.page(page.look);
 }
 
-// What the wants came to, a line each.
+// What the wants came to; of one that asks for several things each is told.
 std::string wants_part(const Variant& v, const Look& look) {
-    std::string out;
+    std::string text, before;
     for (const auto& w : v.wants) {
         std::string says = w.says.substr(0, w.says.find("; "));
         if (const auto unit = says.find(" mmol/kg"); unit != std::string::npos) says.erase(unit);
-        out += paragraph(w.want + ": " + (w.met ? "met" : "not met") + ", chance " + chance(w.chance) + " (" + says + ")", look);
+        const bool again = w.want == before;
+        text += (text.empty() ? ""
+                 : again      ? ", "
+                              : "; ") +
+                (again ? std::string() : w.want + ": ") + (w.met ? "met, " : "not met, ") + chance(w.chance) + " (" + says + ")";
+        before = w.want;
     }
-    return out;
+    return text.empty() ? "" : paragraph(capital(text) + ".", look);
 }
 
 // What would do as well as what an edit brings.
@@ -54,23 +59,41 @@ std::string or_else(const Edit& e, const VariantPage& page) {
     return text.empty() ? "" : text + ".";
 }
 
-std::string why(const Edit& e, const std::string& reason, const VariantPage& page) {
-    std::string text = with_units(in_brief(e, page.engine), page.units) + ": " + reason;
-    if (const auto other = or_else(e, page); !other.empty()) text += (text.back() == '.' ? " " : ". ") + other;
-    return bullet(text, page.look);
-}
-
-// Cautions that the original does not have already.
+// Short titles of what only this variant asks to be minded: the whole of it stands with all the rest.
 std::string new_to_mind(const Variant& v, const VariantPage& page) {
-    std::string out;
+    std::string out, titles;
     if (!v.new_allergens.empty()) out += bullet("Brings a new allergen: " + listed(v.new_allergens) + ".", page.look);
-    for (const auto& c : v.new_cautions) out += bullet("Mind: " + cited(c), page.look);
-    return out;
+    for (const auto& c : v.new_cautions) {
+        std::string title = c.text.substr(0, c.text.find_first_of(":;,"));
+        title = title.substr(0, title.find(". "));
+        std::vector<std::string> foods;
+        for (const auto& id : c.foods) foods.push_back(page.engine.name_of(id));
+        const bool plain = title.size() > 1 && title[0] >= 'A' && title[0] <= 'Z' && title[1] >= 'a' && title[1] <= 'z';
+        if (plain) title.front() = static_cast<char>(title.front() - 'A' + 'a');
+        titles += (titles.empty() ? "" : "; ") + title + (foods.empty() ? "" : " (" + listed(foods) + ")");
+    }
+    return out + (titles.empty() ? "" : bullet("New to mind, in full below: " + titles + ".", page.look));
 }
 
+// Edits that have the same reason and nothing else to tell stand together.
 std::string whys(const Variant& v, const VariantPage& page, bool full) {
+    struct Told {
+        std::string what, why, other;
+    };
+    std::vector<Told> told;
+    for (const auto& e : v.edits) {
+        Told one{with_units(in_brief(e, page.engine), page.units), why_of(e, page.units, full), or_else(e, page)};
+        const auto same = std::find_if(told.begin(), told.end(), [&](const Told& t) { return t.why == one.why; });
+        if (full || same == told.end() || e.kind == EditKind::process) {
+            told.push_back(std::move(one));
+            continue;
+        }
+        same->what += ", " + one.what;
+        if (same->other.empty()) same->other = one.other;
+    }
     std::string out;
-    for (const auto& e : v.edits) out += why(e, why_of(e, page.units, full), page);
+    for (const auto& t : told)
+        out += bullet(t.what + ": " + t.why + (t.other.empty() ? "" : (t.why.back() == '.' ? " " : ". ") + t.other), page.look);
     return v.edits.empty() ? bullet("Change nothing: it is as you want it.", page.look) : out;
 }
 
@@ -108,17 +131,25 @@ std::string variant_in_three_lines(const Variant& v, const VariantPage& page) {
     std::vector<std::string> edits;
     for (const auto& e : v.edits) edits.push_back(in_brief_with_weight(e, page.engine, page.units));
     if (edits.empty()) edits.emplace_back("change nothing");
-    std::string wants;
-    for (const auto& w : v.wants) wants += " " + capital(w.want) + (w.met ? ": met, " : ": not met, ") + chance(w.chance) + ".";
+    const auto least_sure =
+        std::min_element(v.wants.begin(), v.wants.end(), [](const WantResult& a, const WantResult& b) { return a.chance < b.chance; });
+    std::string start = std::to_string(v.rank) + ". " + capital(v.verdict) + " (" + number(v.distance, 1) + ")";
+    if (least_sure != v.wants.end())
+        start += ", " + least_sure->want + (least_sure->met ? " met, " : " not met, ") + chance(least_sure->chance);
+    // What gives way first: the tail of what is tasted, then all of it, then edits.
+    const std::vector<std::string> tails{" " + capital(v.table), " " + capital(v.table.substr(0, v.table.find(". "))) + ".", ""};
     std::vector<std::string> lines;
-    for (std::size_t left_out = 0; left_out <= edits.size(); ++left_out) {
+    const auto fits = [&](std::size_t left_out, const std::string& tail) {
         std::string what;
         for (std::size_t i = 0; i + left_out < edits.size(); ++i) what += (i ? "; " : "") + edits[i];
         if (left_out > 0)
             what += (what.empty() ? "" : "; ") + std::to_string(left_out) + (left_out == 1 ? " change" : " changes") + " more";
-        lines = wrapped(headline(v) + ": " + what + "." + wants + " " + capital(v.table), page.look.width - hang);
-        if (lines.size() <= most_lines) break;
-    }
+        lines = wrapped(start + ": " + what + "." + tail, page.look.width - hang);
+        return lines.size() <= most_lines;
+    };
+    bool done = false;
+    for (const auto& tail : tails) done = done || fits(0, tail);
+    for (std::size_t left_out = 1; !done && left_out <= edits.size(); ++left_out) done = fits(left_out, "");
     std::string out;
     for (std::size_t i = 0; i < lines.size(); ++i) out += (i ? std::string(hang, ' ') : "") + lines[i] + "\n";
     return out;
