@@ -243,7 +243,7 @@ private:
         if (role == Role::binder) return;
         const auto lift = lift_.find(role);
         const double asked = lift == lift_.end() ? 0 : dose_slack * (lift->second - 1);
-        const double share = is_meat(l) ? 1.0 : std::max(easy ? trim_share : raise_share, asked);
+        const double share = is_meat(l) ? 3.0 : std::max(easy ? trim_share : raise_share, asked);
         offer(MoveKind::raise,
               std::min({line.grams.mid * share, room_for_more(l), is_meat(l) ? base_mass_ : most_of_batch(role) * base_mass_}));
     }
@@ -273,7 +273,7 @@ private:
         }
     }
 
-    // A food for a line that is missing comes in one form, the one that can stand for most of it; the partner of a stand-in in two parts is
+    // A food for a line that is missing comes in one form, the plainest; the partner of a stand-in in two parts is
     // a lever of its own here. For a want another form of a food, seeded or roasted, may be the very point.
     std::vector<Candidate> once_each(const std::vector<Candidate>& all, std::size_t l) const {
         std::vector<Candidate> kept;
@@ -282,9 +282,16 @@ private:
             const std::string key = problem_.forced[l] ? candidate.food.ingredient : key_of(candidate.food);
             const auto [place, fresh] = places.try_emplace(key, kept.size());
             if (fresh) kept.push_back(candidate);
-            else if (candidate.share > kept[place->second].share) kept[place->second] = candidate;
+            else if (plainer(candidate, kept[place->second])) kept[place->second] = candidate;
         }
         return kept;
+    }
+
+    // Of two forms of one food the one whose weight carries the dose, the less prepared, the one that can stand for more.
+    static bool plainer(const Candidate& a, const Candidate& b) {
+        if (a.bounded.empty() != b.bounded.empty()) return a.bounded.empty();
+        if (a.food.prepared.size() != b.food.prepared.size()) return a.food.prepared.size() < b.food.prepared.size();
+        return key_of(a.food) == key_of(b.food) && a.share > b.share;
     }
 
     // How many grams take the place of the whole line, and how many are the most. A vegetable is replaced by about its own weight: what
@@ -384,7 +391,8 @@ private:
         const bool meat = ingredient(move.food).meat.has_value();
         double most = std::min(meat ? base_mass_ : most_of_batch(role) * base_mass_, room_by_the_kilo(ingredient(move.food)));
         if (move.into) {
-            most = std::min(most, room_for_more(*move.into));
+            most = std::min(
+                {most, room_for_more(*move.into), is_meat(*move.into) ? base_mass_ : most_of_batch(role_of_line(*move.into)) * base_mass_});
             // More of another herb or spice: no more of it than a taster forgives.
             if (!interchangeable(role_of_line(*move.into))) most = std::min(most, raise_share * lines()[*move.into].grams.mid);
             return most;

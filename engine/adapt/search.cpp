@@ -30,6 +30,12 @@ struct Later {
     bool operator()(const Node& a, const Node& b) const { return a.bound() > b.bound(); }
 };
 
+// A chosen addition leaves no room for another in its role.
+void shut_rivals(const Problem& problem, std::vector<Choice>& choices, std::size_t move) {
+    for (std::size_t m = 0; m < choices.size(); ++m)
+        if (rivals(problem, move, m) && choices[m] == Choice::open) choices[m] = Choice::out;
+}
+
 class Search {
 public:
     Search(const Problem& problem, const Yardstick& yardstick, const Models& middle, const SearchLimits& limits)
@@ -174,6 +180,7 @@ private:
         Node with = node;
         with.choices[move] = Choice::in;
         shut_opposite(with, move);
+        shut_rivals(problem_, with.choices, move);
         if (!too_many(with)) {
             solve(with, node.relaxed.grams);
             keep_open(std::move(with), node.bound());
@@ -239,6 +246,7 @@ private:
     // The relaxed batch's own moves, at full price: a real plan early, so that more can be cut off.
     void try_rounding(const Node& node) {
         Node rounded = node;
+        keep_one_addition(rounded);
         for (std::size_t m = 0; m < rounded.choices.size(); ++m) {
             if (rounded.choices[m] != Choice::open) continue;
             const bool used = node.relaxed.grams[m] > 0.05 * problem_.moves[m].most;
@@ -249,10 +257,23 @@ private:
         if (rounded.relaxed.feasible()) record(rounded);
     }
 
+    // Of what is added in one role the most used.
+    void keep_one_addition(Node& node) const {
+        const auto share = [&](std::size_t m) { return node.relaxed.grams[m] / std::max(problem_.moves[m].most, 1e-12); };
+        for (std::size_t m = 0; m < node.choices.size(); ++m) {
+            if (problem_.moves[m].kind != MoveKind::add || node.choices[m] != Choice::open) continue;
+            for (std::size_t other = 0; other < node.choices.size(); ++other)
+                if (rivals(problem_, m, other) && node.choices[other] != Choice::out && share(other) > share(m))
+                    node.choices[m] = Choice::out;
+            if (node.choices[m] == Choice::open && share(m) > 0.05) shut_rivals(problem_, node.choices, m);
+        }
+    }
+
     // What the plan really uses, at the prices of that alone; once.
     void record(const Node& node) {
         const auto used = used_moves(problem_, node.relaxed.grams);
         if (limits_.changes > 0 && edits(used) > limits_.changes) return;
+        if (!adds_once(problem_, used)) return;
         if (!recorded_.insert(std::make_pair(node.process, used)).second) return;
         Node exact = node;
         exact.relaxed.basins = {};  // what is chosen and not used falls away, with its price
@@ -362,6 +383,17 @@ private:
 };
 
 }  // namespace
+
+bool rivals(const Problem& problem, std::size_t a, std::size_t b) {
+    const Move &first = problem.moves[a], &second = problem.moves[b];
+    return a != b && first.kind == MoveKind::add && second.kind == MoveKind::add && first.role == second.role;
+}
+
+bool adds_once(const Problem& problem, const std::vector<std::size_t>& used) {
+    return std::none_of(used.begin(), used.end(), [&](std::size_t a) {
+        return std::any_of(used.begin(), used.end(), [&](std::size_t b) { return rivals(problem, a, b); });
+    });
+}
 
 std::vector<std::size_t> used_moves(const Problem& problem, const std::vector<double>& grams) {
     std::vector<std::size_t> used;

@@ -56,6 +56,11 @@ struct SearchResult {
 
 SearchResult search_plans(const Problem& problem, const Yardstick& yardstick, const Models& middle, const SearchLimits& limits);
 
+/// Whether both add a food in one role: a cook takes one flour, not a spoon of three.
+bool rivals(const Problem& problem, std::size_t a, std::size_t b);
+/// Whether no two of these moves are rivals, as in every plan.
+bool adds_once(const Problem& problem, const std::vector<std::size_t>& used);
+
 /// The moves a plan really uses.
 std::vector<std::size_t> used_moves(const Problem& problem, const std::vector<double>& grams);
 

@@ -17,6 +17,10 @@ constexpr double simplicity =
 // The least cost of one set of moves, from several starts.
 double value_of(const SmallProblem& small, const Rebalancer& rebalancer, std::size_t set, const ProcessOption& process) {
     const auto& moves = small.problem.moves;
+    std::vector<std::size_t> used;
+    for (std::size_t m = 0; m < moves.size(); ++m)
+        if (set >> m & 1U) used.push_back(m);
+    if (!adds_once(small.problem, used)) return INFINITY;
     std::vector<Choice> choices(moves.size(), Choice::out);
     for (std::size_t m = 0; m < moves.size(); ++m)
         if (set >> m & 1U) choices[m] = Choice::in;
