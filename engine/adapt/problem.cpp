@@ -264,34 +264,14 @@ private:
         const auto may_use = [&](const Ingredient& i) {
             return stock_.can_bring(i) && stock_.may_stand_in(i, line) && (problem_.forced[l] || !brings_a_beast(i));
         };
-        for (const auto& candidate : once_each(candidates_for(problem_.formula, l, graph_, context_.nominal(), may_use).fit, l)) {
+        for (const auto& candidate :
+             once_each(candidates_for(problem_.formula, l, graph_, context_.nominal(), may_use).fit, problem_.forced[l])) {
             if (taken == stand_ins_a_line && !stock_.listed()) break;
             if (taken == 2 * stand_ins_a_line) break;
             if (!offer_stand_in(l, candidate)) continue;
             ++taken;
             if (candidate.partner && problem_.forced[l]) offer_partner(candidate.partner->food, candidate.role);
         }
-    }
-
-    // A food for a line that is missing comes in one form, the plainest; the partner of a stand-in in two parts is
-    // a lever of its own here. For a want another form of a food, seeded or roasted, may be the very point.
-    std::vector<Candidate> once_each(const std::vector<Candidate>& all, std::size_t l) const {
-        std::vector<Candidate> kept;
-        std::map<std::string, std::size_t> places;
-        for (const auto& candidate : all) {
-            const std::string key = problem_.forced[l] ? candidate.food.ingredient : key_of(candidate.food);
-            const auto [place, fresh] = places.try_emplace(key, kept.size());
-            if (fresh) kept.push_back(candidate);
-            else if (plainer(candidate, kept[place->second])) kept[place->second] = candidate;
-        }
-        return kept;
-    }
-
-    // Of two forms of one food the one whose weight carries the dose, the less prepared, the one that can stand for more.
-    static bool plainer(const Candidate& a, const Candidate& b) {
-        if (a.bounded.empty() != b.bounded.empty()) return a.bounded.empty();
-        if (a.food.prepared.size() != b.food.prepared.size()) return a.food.prepared.size() < b.food.prepared.size();
-        return key_of(a.food) == key_of(b.food) && a.share > b.share;
     }
 
     // How many grams take the place of the whole line, and how many are the most. A vegetable is replaced by about its own weight: what

@@ -1,6 +1,7 @@
 #include "substitute/stand_ins.hpp"
 
 #include <algorithm>
+#include <map>
 #include <set>
 #include <string>
 
@@ -130,6 +131,28 @@ std::string key_of(const Line& food) {
     std::string key = food.ingredient;
     for (const auto& step : food.prepared) key += "," + step.preparation;
     return key;
+}
+
+namespace {
+
+// Of two forms of one food the one whose weight carries the dose, the less prepared, the one that can stand for more.
+bool plainer(const Candidate& a, const Candidate& b) {
+    if (a.bounded.empty() != b.bounded.empty()) return a.bounded.empty();
+    if (a.food.prepared.size() != b.food.prepared.size()) return a.food.prepared.size() < b.food.prepared.size();
+    return key_of(a.food) == key_of(b.food) && a.share > b.share;
+}
+
+}  // namespace
+
+std::vector<Candidate> once_each(const std::vector<Candidate>& all, bool one_form) {
+    std::vector<Candidate> kept;
+    std::map<std::string, std::size_t> places;
+    for (const auto& candidate : all) {
+        const auto [place, fresh] = places.try_emplace(one_form ? candidate.food.ingredient : key_of(candidate.food), kept.size());
+        if (fresh) kept.push_back(candidate);
+        else if (plainer(candidate, kept[place->second])) kept[place->second] = candidate;
+    }
+    return kept;
 }
 
 std::size_t index_of(const Knowledge& knowledge, std::string_view id) {

@@ -59,6 +59,10 @@ Material counted_with_partner(const Candidate& candidate, const Line& line, cons
 /// What tells one food from another: the ingredient and its preparations.
 std::string key_of(const Line& food);
 
+/// Each food once, in the order they stand. `one_form`: a food that can be prepared in several ways comes in the one that can stand for
+/// most of the line; else each way is a food of its own.
+std::vector<Candidate> once_each(const std::vector<Candidate>& all, bool one_form);
+
 /// Position of an ingredient in Records::ingredients.
 std::size_t index_of(const Knowledge& knowledge, std::string_view ingredient);
 
