@@ -33,7 +33,8 @@ knowledge = here.parent.parent / "knowledge"
 
 def prints_page(args):
     """Graphs and converted formulas are no pages."""
-    return bool(args) and args[0] != "graph" and not (args[0] == "convert" and "--to" in args)
+    to_output = any(option == "--save" and value == "-" for option, value in zip(args, args[1:]))
+    return bool(args) and args[0] != "graph" and not to_output and not (args[0] == "convert" and "--to" in args)
 
 
 def reports_faults(args):
@@ -93,7 +94,7 @@ def always(case, code, out, err):
         for line in out.splitlines():
             if width(line) > 80:
                 yield f"wider than 80 columns: {line!r}"
-    if code == 0 and args and args[0] in {"predict", "adapt", "compare", "swaps", "sheet"} and "--json" not in args and "--help" not in args:
+    if code == 0 and prints_page(args) and args[0] in {"predict", "adapt", "compare", "swaps", "sheet"} and "--json" not in args and "--help" not in args:
         for word in ("Mind",) if args[0] == "swaps" else ("Mind", "Allergens"):
             if word not in re.sub("\x1b[^m]*m", "", out):
                 yield f"page without the part `{word}`"

@@ -44,7 +44,7 @@ std::string wants_part(const Variant& v, const Look& look) {
                 (again ? std::string() : w.want + ": ") + (w.met ? "met, " : "not met, ") + chance(w.chance) + " (" + says + ")";
         before = w.want;
     }
-    return text.empty() ? "" : paragraph(capital(text) + ".", look);
+    return text.empty() ? "" : paragraph("Wanted: " + text + ".", look);
 }
 
 // What would do as well as what an edit brings.
