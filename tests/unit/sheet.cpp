@@ -68,9 +68,9 @@ TEST_CASE("a batch is scaled to its meat, to all of it, or as far as one line go
     CHECK(meat.prediction.meat_g == Approx(4800));
     CHECK(meat.weights[4].grams == Approx(82.6));
     CHECK(sheet(hedge(), {"", "1413.28 g", "", {}}).factor == Approx(0.5).epsilon(1e-4));
-    CHECK(sheet(hedge(), {"", "", "", {"spinach 450 g"}}).factor == Approx(1.5));
+    CHECK(sheet(hedge(), {"", "", "", {"spinach 450 g"}}).factor == Approx(1.08));  // 450 g as bought, 72 % of it leaf
     CHECK(sheet(hedge(), {"", "", "", {"spinach 450 g", "pork shoulder 1 kg"}}).factor == Approx(0.5));
-    CHECK(sheet(hedge(), {"4.8 kg", "", "", {"spinach 450 g"}}).factor == Approx(1.5));  // the tighter one
+    CHECK(sheet(hedge(), {"4.8 kg", "", "", {"spinach 450 g"}}).factor == Approx(1.08));  // the tighter one
     CHECK(sheet(hedge(), {"1.2 kg", "", "", {"spinach 450 g"}}).factor == Approx(0.5));
     CHECK(sheet(hedge(), {"10 lb 8 oz", "", "", {}}).prediction.meat_g == Approx(10.5 * 453.59237));
 }
