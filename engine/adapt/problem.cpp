@@ -284,6 +284,7 @@ private:
         const auto lift = lift_.find(candidate.role);
         const double most =
             std::min(dose_slack * candidate.food.grams.mid * (lift == lift_.end() ? 1.0 : lift->second), candidate.most_grams);
+        if (is_dried_form(l, candidate.food)) return {equal, most};
         if (!is_bulk(l)) {
             // Of a little of a vegetable too, no crumb and no basketful: the rest of the dose is left to others.
             const Tissue tissue = ingredient(lines()[l]).tissue;
@@ -314,7 +315,7 @@ private:
         move.stands_for.push_back({l, candidate.closeness, whole, candidate.role, candidate.swaps});
         move.into = same;
         move.most = std::min(most, room_for(move, candidate.role));
-        move.least = least_of(l, whole);
+        move.least = is_dried_form(l, candidate.food) ? least_of_stand_in * whole : least_of(l, whole);
         if (move.least > move.most && seasons_or_fills(l)) return false;
         move.least = std::min(move.least, move.most);
         move.price = price_of(move);
@@ -322,6 +323,13 @@ private:
         if (!(move.most > 0)) return false;
         push(std::move(move));
         return true;
+    }
+
+    // Dried, a little does what the fresh line did: the same plant, or any allium.
+    bool is_dried_form(std::size_t l, const Line& food) const {
+        const Ingredient &fresh = ingredient(lines()[l]), &dry = ingredient(food);
+        const bool same = !fresh.latin.empty() && fresh.latin == dry.latin;
+        return dry.tissue == Tissue::dry && (same || role_of_line(l) == Role::allium);
     }
 
     bool seasons_or_fills(std::size_t l) const { return role_of_line(l) == Role::green || role_of_line(l) == Role::allium; }

@@ -40,9 +40,13 @@ void Stock::leave_out(const Formula& formula, const Exclusion& exclusion) {
 void Stock::guard_allergens(const Formula& formula) {
     if (excluded_.empty()) return;
     only_allergens_.emplace();
-    for (const auto& line : formula.lines)
-        if (!left_out_.count(line.ingredient))
-            for (auto& allergen : allergens_held(*knowledge_->ingredient(line.ingredient))) only_allergens_->insert(std::move(allergen));
+    // What is declared; traces of sulphite that no label tells give no leave to bring in a packet that may be full of it.
+    for (const auto& line : formula.lines) {
+        const Ingredient& food = *knowledge_->ingredient(line.ingredient);
+        if (left_out_.count(food.id)) continue;
+        only_allergens_->insert(food.allergens.begin(), food.allergens.end());
+        only_allergens_->insert(food.may_hold.begin(), food.may_hold.end());
+    }
     presumed_.push_back(
         {"", false, false, "no allergen that is not in the formula may come in, since something was named to be left out", ""});
 }

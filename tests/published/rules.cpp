@@ -22,6 +22,7 @@ std::vector<std::string> broken(const Prediction& p, std::string_view code) {
 
 Prediction with_fat(Prediction p, double fat) {
     p.properties[Property::fat_pct] = {fat, fat, fat};
+    p.nominal[Property::fat_pct] = fat;
     return p;
 }
 
@@ -82,6 +83,7 @@ TEST_CASE("Regulation (EU) No 1169/2011, Annex VI part B: minced meat") {
     CHECK(broken(with_fat(mixture({{"beef-chuck", 100}}, "minced beef"), 20.1), "eu") == Ids{"eu-beef-mince-fat", "eu-mince-salt"});
     Prediction pork = with_fat(mixture({{"ground-pork", 100}}, "minced pork"), 30);
     pork.properties[Property::salt_pct] = {0, 0, 0};
+    pork.nominal[Property::salt_pct] = 0;
     CHECK(broken(pork, "eu").empty());
 }
 

@@ -5,6 +5,7 @@
 #include <random>
 #include <set>
 
+#include "formula/line/hazards.hpp"
 #include "knowledge/effects.hpp"
 #include "support/kitchen.hpp"
 
@@ -90,6 +91,11 @@ private:
             if (const auto* p = knowledge().preparation(step);
                 p && chance(0.3) && standin::effect_on(*p, food.tissue) && food.tissue != standin::Tissue::meat)
                 made.prepared.push_back({step, std::nullopt});
+        // What is only safe boiled or toasted is asked about when it is read back as it is: it is made so here.
+        for (const char* step : {"boiled", "toasted"})
+            if (standin::danger_of_food(food.names.front(), made, knowledge()) &&
+                standin::effect_on(*knowledge().preparation(step), food.tissue))
+                made.prepared = {{step, std::nullopt}};
         return made;
     }
 

@@ -114,7 +114,8 @@ TEST_CASE("words that tell nothing new, and names that do") {
     CHECK(good("1 lb hog's liver").ingredient == "pork-liver");
     CHECK(good("serranos x 4").count == 4.0);
     CHECK(has(asked("green chillies x 4"), "may weigh 5 g or 45 g"));
-    CHECK(has(asked("3 lb pork, half lean and half fat"), "unknown word"));
+    CHECK(good("3 lb pork, half lean and half fat").ingredient == "pork-shoulder");
+    REQUIRE(good("3 lb pork, half lean and half fat").fat_pct);
 }
 
 TEST_CASE("one of a thing needs no number, nor does a part need an \"of\"") {

@@ -160,8 +160,8 @@ private:
     void weighed(std::string_view text, const TextLine& line) {
         if (text.empty()) return;
         const Origin origin = origin_of(text, line);
-        auto read = read_line(text, origin, knowledge_);
-        if (!read) read = read_line(without_brackets(text), origin, knowledge_);
+        auto read = read_line(text, origin, knowledge_, {}, true);
+        if (!read) read = read_line(without_brackets(text), origin, knowledge_, {}, true);
         if (auto own = as_the_formula_says(read ? read->line.ingredient : std::string(), text, origin))
             return gatherer_.have(*own, std::string(text));
         if (read) return gatherer_.have(*read, std::string(text));
@@ -204,7 +204,7 @@ private:
             std::string other(text);
             other.replace(static_cast<std::size_t>(name.data() - text.data()), name.size(),
                           knowledge_.ingredient(names->ids.front())->names.front());
-            auto again = read_line(other, origin, knowledge_);
+            auto again = read_line(other, origin, knowledge_, {}, true);
             if (!again || again->line.ingredient != names->ids.front()) return std::nullopt;
             again->line.notes.push_back(names->note);
             return std::move(*again);

@@ -102,13 +102,13 @@ std::optional<Error> danger_in_title(std::string_view title, const Knowledge& kn
     return std::nullopt;
 }
 
-std::optional<Error> danger_of_food(std::string_view text, const Line& line, const Knowledge& knowledge) {
+std::optional<Error> danger_of_food(std::string_view text, const Line& line, const Knowledge& knowledge, bool on_the_shelf) {
     const auto& lexicon = knowledge.records().lexicon;
+    const auto safe = [&](const Hazard& hazard) { return made_safe(hazard, line) || (on_the_shelf && !hazard.needs.empty()); };
     const auto found = hazards_in(hazard_text(text), lexicon);
-    if (const auto* match = worst(found, line.ingredient); match && !made_safe(*match->hazard, line))
-        return error_of(*match->hazard, match->said);
+    if (const auto* match = worst(found, line.ingredient); match && !safe(*match->hazard)) return error_of(*match->hazard, match->said);
     for (const auto& hazard : lexicon.hazards)
-        if (hazard.words.empty() && listed(hazard.of, line.ingredient) && !made_safe(hazard, line)) return error_of(hazard, "");
+        if (hazard.words.empty() && listed(hazard.of, line.ingredient) && !safe(hazard)) return error_of(hazard, "");
     return std::nullopt;
 }
 

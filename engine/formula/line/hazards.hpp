@@ -23,7 +23,8 @@ std::optional<Error> danger_beside(std::string_view text, const Knowledge& knowl
 std::optional<Error> danger_in_title(std::string_view title, const Knowledge& knowledge);
 
 /// Likewise of a line that was read as a food: bitter almonds, green potatoes, raw pulses.
-std::optional<Error> danger_of_food(std::string_view text, const Line& line, const Knowledge& knowledge);
+/// `on_the_shelf`: it is only said to be there, so what makes it safe may still be done.
+std::optional<Error> danger_of_food(std::string_view text, const Line& line, const Knowledge& knowledge, bool on_the_shelf = false);
 
 /// What a line says in passing, against the food it was read as: another animal, another allergen. Allergens that it says it holds go
 /// into `line.declared`. The error has no place yet.

@@ -39,8 +39,8 @@ struct Missed {
 
 class LineReader {
 public:
-    LineReader(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after)
-        : written_(line), line_(line), origin_(origin), knowledge_(knowledge) {
+    LineReader(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after, bool on_the_shelf)
+        : written_(line), line_(line), origin_(origin), knowledge_(knowledge), on_the_shelf_(on_the_shelf) {
         clean_line(line_);
         notes_ = take_notes(line_, knowledge);
         if (after) notes_.weighed_after = after;
@@ -261,7 +261,7 @@ private:
             if (read.share->fraction.low <= 0) return miss(understood, {Trouble::bad_data, "a share must be more than zero", "", {}}, at);
         }
         if (auto wrong = settle_preparations(read.line, {name, amount, notes_, knowledge_})) return miss(understood, std::move(*wrong), at);
-        if (auto danger = danger_of_food(written_, read.line, knowledge_)) return miss(understood, std::move(*danger), at);
+        if (auto danger = danger_of_food(written_, read.line, knowledge_, on_the_shelf_)) return miss(understood, std::move(*danger), at);
         return read;
     }
 
@@ -345,6 +345,7 @@ private:
     std::size_t start_ = 0;
     const Origin& origin_;
     const Knowledge& knowledge_;
+    bool on_the_shelf_;
     LineNotes notes_;
     std::optional<Per> per_;
     Whole whole_ = Whole::unsaid;
@@ -352,8 +353,9 @@ private:
     Missed missed_;
 };
 
-Result<ReadLine> read_english(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after) {
-    LineReader reader(line, origin, knowledge, after);
+Result<ReadLine> read_english(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after,
+                              bool on_the_shelf) {
+    LineReader reader(line, origin, knowledge, after, on_the_shelf);
     auto read = reader.read();
     const auto open = line.find('('), close = line.find(')', open);
     if (read || !reader.found_no_amount() || close == std::string_view::npos) return read;
@@ -361,26 +363,26 @@ Result<ReadLine> read_english(std::string_view line, const Origin& origin, const
     std::string opened(line);
     opened[open] = ',';
     opened[close] = ' ';
-    auto again = LineReader(opened, origin, knowledge, after).read();
+    auto again = LineReader(opened, origin, knowledge, after, on_the_shelf).read();
     return again ? again : read;
 }
 
 }  // namespace
 
-Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after) {
+Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after, bool on_the_shelf) {
     if (line.size() > longest)
         return failure(Trouble::bad_data, "a line of over 2000 letters: expected one ingredient a line", origin.start());
     if (auto danger = danger_in(line, knowledge)) {
         danger->where = origin.start();
         return Failure(std::move(*danger));
     }
-    auto read = read_english(line, origin, knowledge, after);
+    auto read = read_english(line, origin, knowledge, after, on_the_shelf);
     if (read) return read;
     const auto english = in_english(line, knowledge);
     if (!english) return read;
-    auto translated = read_english(*english, origin, knowledge, after);
+    auto translated = read_english(*english, origin, knowledge, after, on_the_shelf);
     if (!translated) return read.error().message.rfind("unknown", 0) == 0 ? translated : read;
-    if (auto danger = danger_of_food(line, translated->line, knowledge)) {
+    if (auto danger = danger_of_food(line, translated->line, knowledge, on_the_shelf)) {
         danger->where = origin.start();
         return Failure(std::move(*danger));
     }

@@ -18,6 +18,7 @@ namespace standin {
 using WeighedAfter = std::optional<bool>;
 
 /// Reads one line. Every word must be known; nothing is guessed.
-Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after = {});
+Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after = {},
+                           bool on_the_shelf = false);
 
 }  // namespace standin
