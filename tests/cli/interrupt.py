@@ -32,7 +32,7 @@ def main():
     process = subprocess.Popen([sys.argv[1], *LONG], stdout=subprocess.PIPE, stderr=theirs)
     os.close(theirs)
     faults = []
-    if not shown_on(ours, b"plans looked at"):
+    if not shown_on(ours, b"the best so far"):
         faults.append("no progress was shown on the terminal")
     start = time.monotonic()
     process.send_signal(signal.SIGINT)
