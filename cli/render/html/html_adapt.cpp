@@ -153,11 +153,8 @@ std::string adapt_html(const AdaptAnswer& a, const Engine& engine, const Detail&
     if (const auto presumed = presumed_sentence(a, engine); !presumed.empty()) lead += el("p", {{"class", "soft"}}, presumed);
     Markup rest = listing("These demands cannot all be met", a.conflict) + listing("What would give", a.would_give) +
                   listing("What can be reached", a.reach);
-    for (const auto& v : a.variants) {
-        rest += VariantCard(v, a, engine, detail).card();
-        if (v.rank == 1) rest += safety_part(cook_line(all), all.allergens, all.cautions);
-    }
-    if (a.variants.empty()) rest += safety_part(cook_line(all), all.allergens, all.cautions);
+    rest += safety_part(cook_line(all), all.allergens, all.cautions);
+    for (const auto& v : a.variants) rest += VariantCard(v, a, engine, detail).card();
     rest += listing("How the formula was read", a.base.read_as);
     rest += listing("Taken for granted", presumed_in_words(a));
     if (a.plans_visited > 0) rest += section("How sure", el("p", how_sure(a)));

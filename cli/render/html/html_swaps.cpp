@@ -84,7 +84,7 @@ private:
 
 std::string swaps_html(const SwapsAnswer& a, const std::string& title, const Engine& engine, const Detail& detail) {
     const Together all = together(a);
-    Markup rest;
+    Markup rest = safety_part(cook_line(all), all.allergens, all.cautions);
     if (!a.stand_ins.empty()) {
         const Markup wheel =
             swap_wheel(a) + el("p", {{"class", "soft"}},
@@ -93,7 +93,7 @@ std::string swaps_html(const SwapsAnswer& a, const std::string& title, const Eng
         rest += section(Markup("Around ") + food(a.name),
                         el("div", {{"class", "beside"}}, el("div", wheel) + el("div", ranks(a, detail.units))));
     }
-    rest += safety_part(cook_line(all), all.allergens, all.cautions) + read_as_list(a.read_as);
+    rest += read_as_list(a.read_as);
     Markup details;
     for (std::size_t i = 0; i < a.stand_ins.size(); ++i) details += el("div", StandInPart(a.stand_ins[i], engine, detail).whole(i + 1));
     if (!details.empty()) rest += section("What each asks for", el("div", {{"class", "two"}}, details));
