@@ -12,7 +12,7 @@ namespace {
 
 constexpr double weight_slack = 1e-6;     // share
 constexpr double condition_slack = 0.05;  // noticeable differences; what rounding to kitchen weights may move
-constexpr double meat_slack = 1e-3;       // share
+constexpr double meat_slack = 5e-3;       // share; what rounding three lines to 5 g takes
 
 bool same_line(const Line& a, const Line& b) {
     return a.ingredient == b.ingredient && a.prepared == b.prepared && a.grams == b.grams && a.weighed_prepared == b.weighed_prepared;

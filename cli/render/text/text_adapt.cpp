@@ -54,7 +54,8 @@ std::string adapt_text(const AdaptAnswer& a, const Engine& engine, const Detail&
         text += full                        ? variant_in_full(v, page)
                 : &v == &a.variants.front() ? variant_part(v, page) + "\n"
                                             : variant_in_three_lines(v, page);
-    if (full) text += search_part(a, look) + list_part("Taken for granted", presumed_in_words(a), look);
+    if (full || !a.proved) text += search_part(a, look);
+    if (full) text += list_part("Taken for granted", presumed_in_words(a), look);
     text += read_as_part(a.base.read_as, look);
     if (!full) text += safety_in_brief(all.allergens, all.cautions, look);
     else text += allergens_part(all.allergens, look) + cautions_part(all.cautions, look);
