@@ -1,6 +1,7 @@
 #!/usr/bin/env python3
 """Runs clang-tidy (.clang-tidy) over the sources of engine and cli that changed since the branch left main, and those that include what
-changed; over all of them with STANDIN_TIDY_ALL=1 or where git does not tell what changed.
+changed; on main itself, in its latest commits;
+over all of them with STANDIN_TIDY_ALL=1.
 
     python3 check_tidy.py CLANG_TIDY BUILD_FOLDER
 
@@ -16,6 +17,8 @@ import re
 import subprocess
 import sys
 
+LATEST = 5  # commits looked at on main itself; all of it is for a run that asks with STANDIN_TIDY_ALL=1
+
 root = pathlib.Path(__file__).resolve().parents[2]
 ours = (root / "engine", root / "cli")
 include_paths = (root / "engine", root / "engine" / "include", root / "cli")
@@ -29,6 +32,22 @@ def commands(build):
             yield file, entry["command"]
 
 
+def as_clang_reads(build, folder):
+    """The compile commands with g++'s precompiled headers, which clang cannot read, as plain headers; written to `folder`."""
+    def plain(match):
+        copy = folder / (hashlib.sha256(match[1].encode()).hexdigest()[:12] + ".hxx")
+        if pathlib.Path(match[1]).is_file():
+            copy.write_bytes(pathlib.Path(match[1]).read_bytes())
+        return f"-include {copy}"
+
+    entries = json.loads((build / "compile_commands.json").read_text())
+    for entry in entries:
+        command = re.sub(r"-include (\S*cmake_pch\.hxx)\b", plain, entry["command"])
+        entry["command"] = command.replace("-Winvalid-pch", "").replace("-fpch-preprocess", "")
+    (folder / "compile_commands.json").write_text(json.dumps(entries))
+    return folder
+
+
 def git(*words):
     try:
         done = subprocess.run(["git", *words], cwd=root, capture_output=True, text=True, check=True)
@@ -38,18 +57,20 @@ def git(*words):
 
 
 def changed():
-    """Files that differ from where the branch left main; None where that is not known: then everything counts."""
+    """Files that differ from where the branch left main, or from a few commits ago; None: everything counts, as was asked."""
     if os.environ.get("STANDIN_TIDY_ALL"):
         return None
     head = git("rev-parse", "HEAD")
     for main in ("origin/main", "main"):
         base = git("merge-base", main, "HEAD")
-        if not base or (base == head and main == "main"):
-            continue  # on main itself nothing has left it
+        if base and base == head:
+            base = git("rev-parse", "--verify", "--quiet", f"HEAD~{LATEST}")  # on main itself nothing has left it
+        if not base:
+            continue
         differs, new = git("diff", "--name-only", base[0]), git("ls-files", "--others", "--exclude-standard")
         if differs is not None and new is not None:
             return {root / name for name in [*differs, *new] if name}
-    return None
+    return set()
 
 
 @functools.cache
@@ -70,6 +91,7 @@ def main():
     tidy, build = sys.argv[1], pathlib.Path(sys.argv[2]).resolve()
     stamps = build / "tidy"
     stamps.mkdir(exist_ok=True)
+    database = as_clang_reads(build, stamps)
     common = hashlib.sha256(subprocess.run([tidy, "--version"], capture_output=True, check=True).stdout)
     common.update((root / ".clang-tidy").read_bytes())
 
@@ -81,7 +103,7 @@ def main():
         stamp = stamps / digest.hexdigest()
         if stamp.exists():
             return ""
-        call = [tidy, "--quiet", "-p", str(build), "--extra-arg=-Wno-unknown-warning-option", str(file)]
+        call = [tidy, "--quiet", "-p", str(database), "--extra-arg=-Wno-unknown-warning-option", str(file)]
         done = subprocess.run(call, capture_output=True, text=True)
         if done.returncode == 0:
             stamp.touch()
