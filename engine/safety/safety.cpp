@@ -11,7 +11,8 @@ namespace standin {
 
 void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge& knowledge, std::string_view rules) {
     prediction.overlay = knowledge.overlay();
-    prediction.core = demanded_core(prediction, knowledge, rules);
+    const CoreTemperature demanded = demanded_core(prediction, knowledge, rules);
+    prediction.core = {demanded.core_c, demanded.hold_s};
     prediction.allergens = allergens_of(prediction, knowledge);
     prediction.cautions = cautions_of(prediction, formula.process, knowledge, rules);
     auto special = broken_promises(formula, knowledge);
