@@ -40,6 +40,10 @@ struct Line {
     std::vector<std::string> notes{};  ///< what the reader took upon itself ("pork" read as pork shoulder); shown with every answer
     std::vector<Declared> declared{};  ///< allergens the line says it holds, beyond those of the ingredient: "contains milk and egg"
     std::optional<Band> fat_pct{};     ///< fat in 100 g of it, where the maker said so: "70 % lean"
+    std::optional<Band> ph{};          ///< of this food, where the maker measured it
+    std::optional<Band> acid_pct{};    ///< acid in 100 g of it, as the label states it: "vinegar, 6 %"
+    std::optional<Band> heat_mg_kg{};  ///< capsaicinoids in a kilo of it as weighed, where the maker knows these pods
+    std::string called{};              ///< what the maker calls a food that is no record and was said to be like `ingredient`
 };
 
 /// What stood among the lines and is no food of the mass: a casing, twine.
