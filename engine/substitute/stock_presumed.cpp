@@ -9,6 +9,8 @@
 namespace standin {
 namespace {
 
+constexpr double enough_share = 0.25;  // of a line's weight (judgement): less of its kin is no sign that the line is not to be had
+
 enum class Shelf { fresh, cellar, butchery, kitchen, tap };
 
 Shelf shelf_of(const Ingredient& ingredient, const Knowledge& knowledge) {
@@ -35,7 +37,7 @@ public:
         for (const auto& line : formula_.lines) {
             if (!mentioned_.insert(line.ingredient).second) continue;
             const Ingredient& ingredient = *knowledge_.ingredient(line.ingredient);
-            Presumption one = have_.complete.value_or(false) ? under_nothing_else(ingredient) : by_kin(ingredient, line.keep);
+            Presumption one = have_.complete.value_or(false) ? under_nothing_else(ingredient) : by_kin(ingredient, line);
             if (one.on_hand && have_.complete.value_or(false) && shelf_of(ingredient, knowledge_) != Shelf::tap)
                 there.push_back(ingredient.names.front());
             presumed_.push_back(std::move(one));
@@ -56,15 +58,30 @@ private:
         return {ingredient.id, there, !there, "", ""};  // the maker's own words; what they leave open is told in one sentence
     }
 
-    Presumption by_kin(const Ingredient& ingredient, bool keep) const {
-        const std::string& name = ingredient.names.front();
+    /// Foods of the list that a missing line could be meant to give way to: fresh kin, no line of the formula themselves, at hand for half
+    /// the weight, and more of them than lines which the list itself says are missing.
+    std::vector<std::string> in_its_place(const Ingredient& ingredient, const Line& line) const {
         std::vector<std::string> named;
+        for (const auto& item : have_.items) {
+            const Ingredient& other = *knowledge_.ingredient(item.ingredient);
+            if (!kin(ingredient, other) || !belongs(other, "fresh", knowledge_) || in_formula(other.id)) continue;
+            if (!item.grams || *item.grams >= enough_share * line.grams.mid) named.push_back(other.names.front());
+        }
+        const auto spoken_for = std::count_if(have_.missing.begin(), have_.missing.end(), [&](const std::string& id) {
+            return in_formula(id) && kin(ingredient, *knowledge_.ingredient(id));
+        });
+        return std::ssize(named) > spoken_for ? named : std::vector<std::string>{};
+    }
+
+    bool in_formula(const std::string& id) const {
+        return std::any_of(formula_.lines.begin(), formula_.lines.end(), [&](const Line& line) { return line.ingredient == id; });
+    }
+
+    Presumption by_kin(const Ingredient& ingredient, const Line& line) const {
+        const std::string& name = ingredient.names.front();
         const bool everything = have_.complete.has_value();
-        if (!everything && !keep && belongs(ingredient, "fresh", knowledge_))
-            for (const auto& item : have_.items) {
-                const Ingredient& other = *knowledge_.ingredient(item.ingredient);
-                if (kin(ingredient, other) && belongs(other, "fresh", knowledge_)) named.push_back(other.names.front());
-            }
+        const bool may_be_missing = !everything && !line.keep && belongs(ingredient, "fresh", knowledge_);
+        const std::vector<std::string> named = may_be_missing ? in_its_place(ingredient, line) : std::vector<std::string>{};
         if (named.empty())
             return {ingredient.id, true, false, everything ? "" : name + " is not on the list: taken to be there", "no " + name};
         return {ingredient.id, false, true,
