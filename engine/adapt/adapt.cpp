@@ -43,7 +43,7 @@ Compared compare(const Formula& base, const Formula& variant, const Nominal& nom
 }
 
 // A plan as weighed out, and what it is at every draw.
-struct Tried {
+struct WeighedPlan {
     Plan plan;
     BuiltVariant built;
     SampledBatch batch;
@@ -60,8 +60,8 @@ public:
           graph_(context.knowledge()),
           base_batch_(formula, context.nominal()),
           base_total_(base_batch_.total()),
-          yardstick_(context, base_total_, base_batch_.state(), std::move(goals)),
-          problem_(make_problem(formula, stock_, graph_, yardstick_, context)),
+          distance_(context, base_total_, base_batch_.state(), std::move(goals)),
+          problem_(make_problem(formula, stock_, graph_, distance_, context)),
           base_drawn_(formula, context.sampled()),
           base_states_(base_drawn_.states()) {}
 
@@ -70,7 +70,7 @@ public:
         answer.base = predicted(formula_, base_drawn_, base_states_);
         answer.presumed = stock_.presumed();
         answer.excluded = stock_.excluded();
-        if (auto opposed = contradiction(yardstick_.goals(), yardstick_.base()); !opposed.empty()) {
+        if (auto opposed = contradiction(distance_.goals(), distance_.base()); !opposed.empty()) {
             for (const auto& want : opposed) answer.conflict.push_back("want " + want);
             answer.would_give = {"giving up one of them"};
             return with_safety(std::move(answer));
@@ -106,7 +106,7 @@ private:
 
     bool kept_lines_missing() const {
         for (std::size_t l = 0; l < formula_.lines.size(); ++l)
-            if (formula_.lines[l].keep && problem_.forced[l]) return true;
+            if (formula_.lines[l].keep && problem_.missing[l]) return true;
         return false;
     }
 
@@ -116,14 +116,14 @@ private:
     };
     Nothing nothing_to_take() const {
         Nothing nothing;
-        for (const auto& goal : yardstick_.goals()) {
-            const double base = yardstick_.base().properties[goal.property];
+        for (const auto& goal : distance_.goals()) {
+            const double base = distance_.base().properties[goal.property];
             const double floor = goal.property == Property::heat_mg_kg         ? context_.constant("advice.floor.heat")
                                  : goal.property == Property::sourness_mmol_kg ? context_.constant("advice.floor.sourness")
                                                                                : 0.0;
             if (goal.condition || goal.kind != Goal::Kind::at_most || !goal.times) continue;
             // Where the whole step asked for is less than what counts as met anyway, there is next to nothing to take away.
-            if (base > floor && shortfall(goal, base, base) > allowed(goal, yardstick_)) continue;
+            if (base > floor && shortfall(goal, base, base) > allowed(goal, distance_)) continue;
             nothing.conflict.push_back("want " + goal.want);
             nothing.would_give.push_back("giving up " + goal.want + ": there is no " + std::string(info(goal.property).name) +
                                          " to taste in it as it is");
@@ -137,23 +137,23 @@ private:
             answer.conflict.push_back("the search was stopped before it found a plan that meets every want");
             return;
         }
-        Conflict conflict = smallest_conflict(formula_, request_, yardstick_.goals(), graph_, context_);
+        Conflict conflict = minimal_infeasible_subset(formula_, request_, distance_.goals(), graph_, context_);
         answer.conflict = std::move(conflict.demands);
         answer.would_give = std::move(conflict.would_give);
         // Each demand can be met alone and all together, but not in the plans found: say that, not nothing.
         if (answer.conflict.empty()) answer.conflict.push_back("no plan within the limits meets every want");
         if (kept_lines_missing()) return let_go(answer);
-        problem_.hard = hard_goals(yardstick_);
+        problem_.hard = hard_goals(distance_);
         const Shown shown = [this](const Plan& plan, const Goal& goal) { return sure_value(weighed_out(plan).states, goal); };
-        answer.reach = reach_of_wants(problem_, yardstick_, context_.nominal().models(), shown, answer.base.properties);
+        answer.reach = reach_of_wants(problem_, distance_, context_.nominal().models(), shown, answer.base.properties);
         if (answer.variants.empty()) best_effort(answer, conflict.wants);
     }
 
     // A kept line that is not to be had in full: the nearest is what can be done with what there is of it.
     void let_go(AdaptAnswer& answer) {
         Formula freed = formula_;
-        for (std::size_t l = 0; l < freed.lines.size(); ++l) freed.lines[l].keep = freed.lines[l].keep && !problem_.forced[l];
-        AdaptAnswer nearest = Adapt(freed, request_, context_, yardstick_.goals(), stock_).answer();
+        for (std::size_t l = 0; l < freed.lines.size(); ++l) freed.lines[l].keep = freed.lines[l].keep && !problem_.missing[l];
+        AdaptAnswer nearest = Adapt(freed, request_, context_, distance_.goals(), stock_).answer();
         answer.variants = std::move(nearest.variants);
         answer.proved = nearest.proved;
         answer.gap = nearest.gap;
@@ -168,12 +168,12 @@ private:
         if (const auto relaxed = best_relaxed())
             if (auto moved = tighter(*relaxed, problem_.hard)) problem_.hard = std::move(*moved);
         const SearchResult found = searched(asked);
-        show(found, yardstick_.goals(), answer);
+        show(found, distance_.goals(), answer);
         if (!stopped_ && !problem_.hard.empty() && answer.variants.empty()) look_further(answer, asked);
     }
 
     SearchResult searched(const std::vector<Goal>& asked) {
-        SearchResult found = search_plans(problem_, yardstick_, context_.nominal().models(), limits());
+        SearchResult found = search_plans(problem_, distance_, context_.nominal().models(), limits());
         stopped_ = found.stopped;
         for (auto& plan : found.plans) ease(plan, asked);
         return found;
@@ -185,11 +185,11 @@ private:
         for (const double further : {0.25, 0.5, 1.0, 2.0}) {
             problem_.hard = asked;
             for (auto& goal : problem_.hard) {
-                const double step = further * yardstick_.unit(goal.property);
+                const double step = further * distance_.unit(goal.property);
                 if (goal.kind == Goal::Kind::at_least) goal.limit += step;
                 if (goal.kind == Goal::Kind::at_most) goal.limit -= step;
             }
-            show(searched(asked), yardstick_.goals(), answer);
+            show(searched(asked), distance_.goals(), answer);
             if (!answer.variants.empty()) break;
         }
         answer.proved = false;
@@ -227,7 +227,7 @@ private:
         for (std::size_t i = 0; i < answer.variants.size(); ++i) answer.variants[i].rank = i + 1;
     }
 
-    Rebalancer rebalancer() const { return {problem_, yardstick_, context_.nominal().models()}; }
+    Rebalancer rebalancer() const { return {problem_, distance_, context_.nominal().models()}; }
 
     // The best batch with every move still open, as if it were a plan.
     std::optional<Plan> best_relaxed() const {
@@ -235,7 +235,7 @@ private:
         if (problem_.hard.empty()) return best;
         for (std::size_t p = 0; p < problem_.processes.size(); ++p) {
             const std::vector<Choice> open(problem_.moves.size(), Choice::open);
-            const Solution s = rebalancer().solve(open, problem_.processes[p], {}, {.thorough = true});
+            const Solution s = rebalancer().solve(open, problem_.processes[p], {}, {.multistart = true});
             if (s.feasible() && (!best || s.cost < best->cost)) best = Plan{p, s.grams, s.cost, s.price};
         }
         return best;
@@ -244,12 +244,12 @@ private:
     // Goals with the limits moved by what the medians of the plan miss; nothing when they keep all of them.
     std::optional<std::vector<Goal>> tighter(const Plan& plan, const std::vector<Goal>& hard) {
         constexpr double margin = 1.2;  // the median moves a little less than the limit
-        const Tried tried = weighed_out(plan);
+        const WeighedPlan tried = weighed_out(plan);
         std::vector<Goal> moved = hard;
         bool any = false;
         for (std::size_t g = 0; g < hard.size(); ++g) {
-            const Goal& asked = yardstick_.goals()[g];
-            const double short_by = missed_by(asked, yardstick_, base_states_, tried.states, request_.sure);
+            const Goal& asked = distance_.goals()[g];
+            const double short_by = missed_by(asked, distance_, base_states_, tried.states, request_.sure);
             if (short_by <= 0 || asked.kind == Goal::Kind::equal) continue;
             moved[g].limit += (asked.kind == Goal::Kind::at_most ? -margin : margin) * short_by;
             any = true;
@@ -274,19 +274,19 @@ private:
         return limits;
     }
 
-    Tried weighed_out(const Plan& plan) {
+    WeighedPlan weighed_out(const Plan& plan) {
         BuiltVariant built = build_variant(problem_, plan, stock_, context_.knowledge());
-        drop_idle_steps(built, formula_.process, yardstick_, context_.nominal());
+        drop_idle_steps(built, formula_.process, distance_, context_.nominal());
         SampledBatch batch(built.formula, context_.sampled());
         auto states = batch.states();
         return {plan, std::move(built), std::move(batch), std::move(states)};
     }
 
-    std::vector<Tried> weighed_out(const std::vector<Plan>& plans, const std::vector<Goal>& goals) {
-        std::vector<Tried> all;
+    std::vector<WeighedPlan> weighed_out(const std::vector<Plan>& plans, const std::vector<Goal>& goals) {
+        std::vector<WeighedPlan> all;
         for (const auto& plan : plans) {
-            Tried tried = weighed_out(plan);
-            const auto faults = faults_of(tried.built.formula, problem_, stock_, goals, yardstick_, context_.nominal());
+            WeighedPlan tried = weighed_out(plan);
+            const auto faults = faults_of(tried.built.formula, problem_, stock_, goals, distance_, context_.nominal());
             if (faults.empty()) all.push_back(std::move(tried));
             else if (context_.options.log)
                 for (const auto& fault : faults) context_.options.log("a plan was dropped: " + fault);
@@ -298,7 +298,7 @@ private:
     void best_effort(AdaptAnswer& answer, const std::vector<std::string>& given_up) {
         std::vector<Goal> kept, kept_hard;
         for (std::size_t g = 0; g < problem_.hard.size(); ++g) {
-            const Goal& goal = yardstick_.goals()[g];
+            const Goal& goal = distance_.goals()[g];
             const bool up = given_up.empty() ? !goal.condition : std::find(given_up.begin(), given_up.end(), goal.want) != given_up.end();
             if (up) continue;
             kept.push_back(goal);
@@ -307,11 +307,11 @@ private:
         problem_.hard = std::move(kept_hard);
         SearchLimits limits = this->limits();
         limits.tighter = nullptr;
-        show(search_plans(problem_, yardstick_, context_.nominal().models(), limits), kept, answer);
+        show(search_plans(problem_, distance_, context_.nominal().models(), limits), kept, answer);
     }
 
     // Meat that comes in may need more heat than the maker's own core temperature gives.
-    std::optional<Edit> cook_through(Tried& tried, const Prediction& base) {
+    std::optional<Edit> cook_through(WeighedPlan& tried, const Prediction& base) {
         Process& process = tried.built.formula.process;
         if (!process.core_c) return std::nullopt;
         const auto demanded = [&](const Prediction& p) { return demanded_core(p, context_.knowledge(), context_.options.rules); };
@@ -365,7 +365,7 @@ private:
         }
     }
 
-    Variant variant_of(Tried tried, const Prediction& base) {
+    Variant variant_of(WeighedPlan tried, const Prediction& base) {
         Variant v;
         const Plan& plan = tried.plan;
         const auto hotter = cook_through(tried, base);
@@ -373,11 +373,11 @@ private:
         count_stand_ins(tried.built, compared);
         count_losses(plan, compared);
         // Of the weights as rounded; what is felt leaves out what is missed of a want, which is told as that.
-        const double square = yardstick_.square(compared.variant, compared.after);
-        v.felt = std::sqrt(std::max(0.0, square - yardstick_.wants_squared(compared.after)));
+        const double square = distance_.square(compared.variant, compared.after);
+        v.felt = std::sqrt(std::max(0.0, square - distance_.wants_squared(compared.after)));
         v.distance = std::sqrt(square + plan.price + lost_square(problem_, plan.grams));
         v.verdict = verdict_of(v.distance, context_);
-        v.table = table_sentence(yardstick_, compared);
+        v.table = table_sentence(distance_, compared);
         v.prediction = predicted(tried.built.formula, tried.batch, tried.states);
         // Reasons quote the medians that stand in the tables, not the middle draw the search works with.
         for_each_property([&](Property p) {
@@ -390,7 +390,7 @@ private:
             for (const auto& casing : word.casings) v.edits.push_back(without_casing(casing, word.word));
         v.new_allergens = new_allergens(base, v.prediction);
         v.new_cautions = new_cautions(base, v.prediction);
-        v.gives_back = what_gives_back(formula_, yardstick_, compared, graph_, stock_, context_);
+        v.gives_back = what_gives_back(formula_, distance_, compared, graph_, stock_, context_);
         v.formula = std::move(tried.built.formula);
         name_variant(v.formula, formula_, v.edits, request_.wants, context_.knowledge());
         v.prediction.title = v.formula.title;
@@ -398,8 +398,8 @@ private:
         v.differences = d.properties;
         v.colour_rested = d.rested;
         v.colour_cooked = d.cooked;
-        for (const auto& goal : yardstick_.goals())
-            v.wants.push_back(judged(goal, yardstick_, base.properties[goal.property].mid, v.prediction.properties[goal.property].mid,
+        for (const auto& goal : distance_.goals())
+            v.wants.push_back(judged(goal, distance_, base.properties[goal.property].mid, v.prediction.properties[goal.property].mid,
                                      base_states_, tried.states, request_.sure));
         return v;
     }
@@ -411,7 +411,7 @@ private:
     SwapGraph graph_;
     NominalBatch base_batch_;
     Material base_total_;
-    Yardstick yardstick_;
+    Distance distance_;
     Problem problem_;
     SampledBatch base_drawn_;
     std::vector<State> base_states_;

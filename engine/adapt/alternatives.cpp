@@ -17,19 +17,19 @@ std::vector<Alternative> alternatives_to(const Plan& plan, const Problem& proble
     const ProcessOption& process = problem.processes[plan.process];
     for (const auto m : used) {
         std::vector<Alternative> found;
-        for (const auto kin : problem.moves[m].kin) {
-            const bool same = problem.moves[kin].food.ingredient == problem.moves[m].food.ingredient &&
-                              problem.moves[kin].food.prepared == problem.moves[m].food.prepared;
-            if (same || !(problem.moves[kin].most > 0) || std::find(used.begin(), used.end(), kin) != used.end()) continue;
+        for (const auto equivalent : problem.moves[m].equivalents) {
+            const bool same = problem.moves[equivalent].food.ingredient == problem.moves[m].food.ingredient &&
+                              problem.moves[equivalent].food.prepared == problem.moves[m].food.prepared;
+            if (same || !(problem.moves[equivalent].most > 0) || std::find(used.begin(), used.end(), equivalent) != used.end()) continue;
             std::vector<Choice> choices(problem.moves.size(), Choice::out);
             std::vector<double> from = plan.grams;
-            for (const auto u : used) choices[u == m ? kin : u] = Choice::in;
-            from[kin] = from[m];
+            for (const auto u : used) choices[u == m ? equivalent : u] = Choice::in;
+            from[equivalent] = from[m];
             const Solution solved = rebalancer.solve(choices, process, from);
             const double distance = std::sqrt(solved.cost + process.price);
-            const bool used_at_all = solved.grams[kin] > 0.01 * problem.moves[kin].most;
+            const bool used_at_all = solved.grams[equivalent] > 0.01 * problem.moves[equivalent].most;
             if (solved.feasible() && used_at_all && distance <= plan.distance() + much_further)
-                found.push_back({m, kin, solved.grams[kin], distance});
+                found.push_back({m, equivalent, solved.grams[equivalent], distance});
         }
         std::stable_sort(found.begin(), found.end(), [](const Alternative& a, const Alternative& b) { return a.distance < b.distance; });
         found.resize(std::min(found.size(), most_for_one));

@@ -1,4 +1,4 @@
-// The foods that would do as well in a plan: kin of those it brings, in their place.
+// The foods that would do as well in a plan: those equivalent to what it brings, in their place.
 #pragma once
 
 #include "adapt/rebalance.hpp"

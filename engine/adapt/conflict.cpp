@@ -125,13 +125,13 @@ private:
     std::optional<double> nearest(const Formula& formula, const Stock& stock, const std::vector<Goal>& goals,
                                   const std::string& ingredient) const {
         const NominalBatch base(formula_, context_.nominal());
-        const Yardstick yardstick(context_, base.total(), base.state(), goals);
-        const Problem problem = make_problem(formula, stock, graph_, yardstick, context_);
-        const Rebalancer rebalancer(problem, yardstick, context_.nominal().models());
+        const Distance distance(context_, base.total(), base.state(), goals);
+        const Problem problem = make_problem(formula, stock, graph_, distance, context_);
+        const Rebalancer rebalancer(problem, distance, context_.nominal().models());
         const std::vector<Choice> all(problem.moves.size(), Choice::open);
         std::optional<Solution> best;
         for (const auto& process : problem.processes) {
-            Solution found = rebalancer.solve(all, process, {}, {.thorough = true});
+            Solution found = rebalancer.solve(all, process, {}, {.multistart = true});
             if (found.feasible() && (!best || better(found, *best))) best = std::move(found);
         }
         if (!best) return std::nullopt;
@@ -207,8 +207,8 @@ private:
 
 }  // namespace
 
-Conflict smallest_conflict(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals, const SwapGraph& graph,
-                           const Context& context) {
+Conflict minimal_infeasible_subset(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals,
+                                   const SwapGraph& graph, const Context& context) {
     return MinimalConflict(formula, request, goals, graph, context).find();
 }
 

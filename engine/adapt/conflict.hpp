@@ -9,14 +9,14 @@
 namespace standin {
 
 struct Conflict {
-    std::vector<std::string> demands;  ///< none of them can be left out of the quarrel
+    std::vector<std::string> demands;  ///< a minimal infeasible subset: leave one out and the rest can be met
     std::vector<std::string> would_give;
     std::vector<std::string> wants;  ///< those of the demands that are wants, as written
 };
 
 /// Drops demands one by one as long as the rest still cannot be met. Wants count as demands by their words, kept lines, exclusions and
 /// the stock on hand each by itself. `request` must be unmeetable as a whole or the answer is empty.
-Conflict smallest_conflict(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals, const SwapGraph& graph,
-                           const Context& context);
+Conflict minimal_infeasible_subset(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals,
+                                   const SwapGraph& graph, const Context& context);
 
 }  // namespace standin

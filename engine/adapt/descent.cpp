@@ -6,32 +6,33 @@
 namespace standin {
 namespace {
 
-constexpr double first_penalty = 100;  // of one unit of breach while looking for the way; more where that does not hold it off
+constexpr double first_penalty = 100;  // of one unit of breach while the direction is sought; more where that does not hold it off
 constexpr double most_penalty = 1e4;
-constexpr double doubt = 3;                                 // how many times its promise a step may gain after all
+constexpr double doubt = 3;                                 // how many times its predicted a step may gain after all
 constexpr double kept = 1e-6, plain = 1e-3, slight = 1e-2;  // a breach that is none, that rounding does not explain, that steps mend
 
 class Descent {
 public:
-    Descent(const Task& task, std::vector<double> y) : task_(task), here_(task.at(std::move(y))), bent_(task.size(), task.size()) {}
+    Descent(const Subproblem& subproblem, std::vector<double> y)
+        : subproblem_(subproblem), here_(subproblem.at(std::move(y))), correction_(subproblem.size(), subproblem.size()) {}
 
-    Trial run(double gain, double enough) && {
+    Iterate run(double gain, double cutoff) && {
         constexpr int most_rounds = 60;
         for (int round = 0; round < most_rounds; ++round) {
-            task_.slopes(here_, rows_, breaches_);
+            subproblem_.slopes(here_, rows_, violations_);
             learn();
             const Step step = best_step();
-            if (here_.violation() <= slight && merit(here_) - doubt * step.promise > enough) break;
-            if (step.promise < gain || hopeless(step)) {
+            if (here_.violation() <= slight && merit(here_) - doubt * step.predicted > cutoff) break;
+            if (step.predicted < gain || stalled(step)) {
                 if (here_.violation() <= kept || penalty_ >= most_penalty) break;
                 penalty_ = most_penalty;
                 continue;
             }
             remember(step);
-            if (!follow(step)) {
+            if (!line_search(step)) {
                 if (damping_ > 1e4) break;
                 damping_ *= 30;
-                bent_ = Matrix(task_.size(), task_.size());
+                correction_ = Matrix(subproblem_.size(), subproblem_.size());
             }
         }
         return std::move(here_);
@@ -39,48 +40,48 @@ public:
 
 private:
     struct Step {
-        std::vector<double> way;
-        double promise = 0;  // what the linear picture says it gains
+        std::vector<double> direction;
+        double predicted = 0;  // what the linear picture says it gains
         std::vector<double> multipliers;
     };
 
-    // Whether the breach stays whatever is done: the linear picture has promised next to nothing of it for some rounds.
-    bool hopeless(const Step& step) {
+    // Whether the breach stays whatever is done: the linear picture has predicted_gain next to nothing of it for some rounds.
+    bool stalled(const Step& step) {
         constexpr double next_to_nothing = 0.02;
         constexpr int rounds = 3;
         const double violation = here_.violation();
-        stalled_ = violation > plain && step.promise < next_to_nothing * penalty_ * violation ? stalled_ + 1 : 0;
+        stalled_ = violation > plain && step.predicted < next_to_nothing * penalty_ * violation ? stalled_ + 1 : 0;
         return stalled_ >= rounds;
     }
 
-    double merit(const Trial& p) const { return p.cost() + penalty_ * cost(p.violation()); }
+    double merit(const Iterate& p) const { return p.cost() + penalty_ * cost(p.violation()); }
     static double cost(double violation) { return violation + violation * violation / 2; }
 
     // What a step gains, as the linear picture has it.
-    double promised(const std::vector<double>& way) const {
+    double predicted_gain(const std::vector<double>& direction) const {
         double square = 0, price = 0, worst = 0, bend = 0;
         for (std::size_t r = 0; r < rows_.rows(); ++r) {
             double value = here_.rows[r];
-            for (std::size_t i = 0; i < way.size(); ++i) value += rows_[r][i] * way[i];
+            for (std::size_t i = 0; i < direction.size(); ++i) value += rows_[r][i] * direction[i];
             square += value * value;
         }
-        for (std::size_t i = 0; i < way.size(); ++i) price += task_.prices()[i] * way[i];
-        for (std::size_t b = 0; b < breaches_.rows(); ++b) {
-            double value = here_.breaches[b];
-            for (std::size_t i = 0; i < way.size(); ++i) value += breaches_[b][i] * way[i];
+        for (std::size_t i = 0; i < direction.size(); ++i) price += subproblem_.prices()[i] * direction[i];
+        for (std::size_t b = 0; b < violations_.rows(); ++b) {
+            double value = here_.violations[b];
+            for (std::size_t i = 0; i < direction.size(); ++i) value += violations_[b][i] * direction[i];
             worst = std::max(worst, value);
         }
-        for (std::size_t i = 0; i < way.size(); ++i)
-            for (std::size_t k = 0; k < way.size(); ++k) bend += way[i] * bent_[i][k] * way[k] / 2;
+        for (std::size_t i = 0; i < direction.size(); ++i)
+            for (std::size_t k = 0; k < direction.size(); ++k) bend += direction[i] * correction_[i][k] * direction[k] / 2;
         return here_.square - square - price - bend + penalty_ * (cost(here_.violation()) - cost(worst));
     }
 
     // Slope of the squared rows plus the limits at the multipliers of the last step.
     std::vector<double> slope_of_whole(const std::vector<double>& multipliers) const {
-        std::vector<double> slope(task_.size(), 0.0);
+        std::vector<double> slope(subproblem_.size(), 0.0);
         for (std::size_t i = 0; i < slope.size(); ++i) {
             for (std::size_t r = 0; r < rows_.rows(); ++r) slope[i] += 2 * rows_[r][i] * here_.rows[r];
-            for (std::size_t b = 0; b < multipliers.size(); ++b) slope[i] += multipliers[b] * breaches_[b][i];
+            for (std::size_t b = 0; b < multipliers.size(); ++b) slope[i] += multipliers[b] * violations_[b][i];
         }
         return slope;
     }
@@ -99,7 +100,7 @@ private:
     // bends upwards is kept, a rank at a time (the symmetric rank one update, on that part alone).
     void learn() {
         if (from_.empty()) return;
-        const std::size_t n = task_.size();
+        const std::size_t n = subproblem_.size();
         std::vector<double> moved(n), left = slope_of_whole(multipliers_);
         double square = 0;
         for (std::size_t i = 0; i < n; ++i) {
@@ -116,7 +117,7 @@ private:
         double seen = 0, expected = 0;
         for (std::size_t i = 0; i < n; ++i) {
             for (std::size_t r = 0; r < rows_.rows(); ++r) left[i] -= 2 * rows_[r][i] * along[r];
-            for (std::size_t k = 0; k < n; ++k) known[i] += bent_[i][k] * moved[k];
+            for (std::size_t k = 0; k < n; ++k) known[i] += correction_[i][k] * moved[k];
             seen += left[i] * moved[i];
             expected += known[i] * moved[i];
         }
@@ -129,14 +130,14 @@ private:
         }
         const bool add = bend > 1e-3 * std::sqrt(square * size);
         for (std::size_t i = 0; i < n; ++i)
-            for (std::size_t k = 0; k < n; ++k) bent_[i][k] = sized * bent_[i][k] + (add ? left[i] * left[k] / bend : 0);
+            for (std::size_t k = 0; k < n; ++k) correction_[i][k] = sized * correction_[i][k] + (add ? left[i] * left[k] / bend : 0);
     }
 
     Step best_step() {
-        const std::size_t n = task_.size();
+        const std::size_t n = subproblem_.size();
         Quadratic q;
         q.curvature = Matrix(n, n);
-        q.slope = task_.prices();
+        q.slope = subproblem_.prices();
         for (std::size_t r = 0; r < rows_.rows(); ++r)
             for (std::size_t i = 0; i < n; ++i) {
                 const double slope = 2 * rows_[r][i];
@@ -145,31 +146,31 @@ private:
                 for (std::size_t k = 0; k <= i; ++k) q.curvature[i][k] += slope * rows_[r][k];
             }
         for (std::size_t i = 0; i < n; ++i) {
-            for (std::size_t k = 0; k < i; ++k) q.curvature[k][i] = q.curvature[i][k] + bent_[k][i];
-            for (std::size_t k = 0; k <= i; ++k) q.curvature[i][k] += bent_[i][k];
+            for (std::size_t k = 0; k < i; ++k) q.curvature[k][i] = q.curvature[i][k] + correction_[k][i];
+            for (std::size_t k = 0; k <= i; ++k) q.curvature[i][k] += correction_[i][k];
             q.curvature[i][i] += damping_;
-            q.low.push_back(task_.least()[i] - here_.y[i]);
+            q.low.push_back(subproblem_.least()[i] - here_.y[i]);
             q.high.push_back(1 - here_.y[i]);
         }
-        q.rows = breaches_;
-        for (const double breach : here_.breaches) q.room.push_back(-breach);
-        q.dear = penalty_;
+        q.rows = violations_;
+        for (const double breach : here_.violations) q.room.push_back(-breach);
+        q.slack_price = penalty_;
         Least least = least_of(q, std::vector<double>(n, 0.0));
-        const double promise = promised(least.at);
-        if (promise > 0) return {std::move(least.at), promise, std::move(least.multipliers)};
-        return {std::vector<double>(n, 0.0), 0, std::vector<double>(breaches_.rows(), 0.0)};
+        const double predicted = predicted_gain(least.at);
+        if (predicted > 0) return {std::move(least.at), predicted, std::move(least.multipliers)};
+        return {std::vector<double>(n, 0.0), 0, std::vector<double>(violations_.rows(), 0.0)};
     }
 
-    // Along the step, shorter and shorter, until it gains a fair part of what was promised.
-    bool follow(const Step& step) {
-        constexpr double fair = 0.05;
+    // Along the step, shorter and shorter, until it gains a sufficient part of what was predicted_gain.
+    bool line_search(const Step& step) {
+        constexpr double sufficient = 0.05;
         const double before = merit(here_);
         double share = 1;
         for (int tries = 0; tries < 5; ++tries, share *= 0.4) {
             std::vector<double> y = here_.y;
-            for (std::size_t i = 0; i < y.size(); ++i) y[i] = std::clamp(y[i] + share * step.way[i], task_.least()[i], 1.0);
-            Trial there = task_.at(std::move(y));
-            if (merit(there) > before - fair * share * step.promise) continue;
+            for (std::size_t i = 0; i < y.size(); ++i) y[i] = std::clamp(y[i] + share * step.direction[i], subproblem_.least()[i], 1.0);
+            Iterate there = subproblem_.at(std::move(y));
+            if (merit(there) > before - sufficient * share * step.predicted) continue;
             here_ = std::move(there);
             damping_ = std::clamp(tries == 0 ? damping_ / 5 : damping_ * 3, 1e-6, 1e4);
             return true;
@@ -177,10 +178,10 @@ private:
         return false;
     }
 
-    const Task& task_;
-    Trial here_;
-    Matrix rows_, breaches_;
-    Matrix bent_;                                            // curvature that the linear rows do not have
+    const Subproblem& subproblem_;
+    Iterate here_;
+    Matrix rows_, violations_;
+    Matrix correction_;                                      // curvature that the linear rows do not have
     std::vector<double> from_, multipliers_, slope_before_;  // of the last step
     double damping_ = 1e-4, penalty_ = first_penalty;
     int stalled_ = 0;
@@ -188,6 +189,8 @@ private:
 
 }  // namespace
 
-Trial descend(const Task& task, std::vector<double> y, double gain, double enough) { return Descent(task, std::move(y)).run(gain, enough); }
+Iterate descend(const Subproblem& subproblem, std::vector<double> y, double gain, double cutoff) {
+    return Descent(subproblem, std::move(y)).run(gain, cutoff);
+}
 
 }  // namespace standin

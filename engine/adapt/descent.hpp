@@ -1,13 +1,14 @@
-// The way down: from one set of grams to the best near it.
+// The best grams near a start: sequential quadratic programming on Gauss-Newton rows.
 #pragma once
 
-#include "adapt/task.hpp"
+#include "adapt/subproblem.hpp"
 
 namespace standin {
 
 /// Minimises the sum of the squared rows plus prices under the limits, from `y`. Each round makes the rows linear and solves the convex
-/// quadratic programme that is left exactly. Steps that do not keep their promise are shortened. Stops when the linear picture promises
-/// less than `gain`, or as soon as it is plain that the least cost stays above `enough`.
-Trial descend(const Task& task, std::vector<double> y, double gain, double enough);
+/// quadratic programme that is left exactly; a backtracking line search shortens steps that gain too little of what was predicted, and a
+/// rank one update learns the curvature that the linear rows do not have. Stops when the predicted gain is less than `gain`, or as soon as
+/// it is plain that the least cost stays above `cutoff`.
+Iterate descend(const Subproblem& subproblem, std::vector<double> y, double gain, double cutoff);
 
 }  // namespace standin

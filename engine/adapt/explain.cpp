@@ -35,7 +35,7 @@ public:
     Reason for_line(const PlainEdit& edit) const {
         const Line& line = problem_.formula.lines[edit.line];
         const Role role = knowledge_.ingredient(line.ingredient)->roles.front();
-        if (problem_.forced[edit.line] && edit.after <= problem_.start[edit.line] && edit.after < edit.before) return missing(edit);
+        if (problem_.missing[edit.line] && edit.after <= problem_.start[edit.line] && edit.after < edit.before) return missing(edit);
         const bool less = edit.after < edit.before;
         switch (role) {
             case Role::acid:

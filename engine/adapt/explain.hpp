@@ -23,10 +23,10 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
                                 const std::vector<Alternative>& alternatives, const Context& context);
 
 /// One sentence: how it will differ at the table, the largest differences first.
-std::string table_sentence(const Yardstick& yardstick, const Compared& compared);
+std::string table_sentence(const Distance& distance, const Compared& compared);
 
 /// What gives back something that the wants cost, such as brightness lost with the acid.
-std::vector<std::string> what_gives_back(const Formula& base, const Yardstick& yardstick, const Compared& compared, const SwapGraph& graph,
+std::vector<std::string> what_gives_back(const Formula& base, const Distance& distance, const Compared& compared, const SwapGraph& graph,
                                          const Stock& stock, const Context& context);
 
 /// "237", "3.4", "0.52": three figures, no exponent.

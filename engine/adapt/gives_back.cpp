@@ -7,12 +7,12 @@
 
 namespace standin {
 
-std::vector<std::string> what_gives_back(const Formula& base, const Yardstick& yardstick, const Compared& c, const SwapGraph& graph,
+std::vector<std::string> what_gives_back(const Formula& base, const Distance& distance, const Compared& c, const SwapGraph& graph,
                                          const Stock& stock, const Context& context) {
     constexpr double worth_saying = 0.5, zesty = 2, hardly_sour = 0.15;
     std::vector<std::string> all;
     const double before = c.before.properties[Property::sourness_mmol_kg], after = c.after.properties[Property::sourness_mmol_kg];
-    const double lost = (before - after) / std::max(yardstick.step(Property::sourness_mmol_kg), 1e-9);
+    const double lost = (before - after) / std::max(distance.step(Property::sourness_mmol_kg), 1e-9);
     if (lost < worth_saying) return all;
     const Knowledge& knowledge = context.knowledge();
     std::vector<std::string> bright;

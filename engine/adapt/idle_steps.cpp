@@ -39,7 +39,7 @@ Process taken_back(Process process, const Process& base, ProcessChange::About ab
 
 }  // namespace
 
-void drop_idle_steps(BuiltVariant& variant, const Process& base, const Yardstick& yardstick, const Nominal& nominal) {
+void drop_idle_steps(BuiltVariant& variant, const Process& base, const Distance& distance, const Nominal& nominal) {
     const auto state_of = [&](const Process& process) {
         Formula made = variant.formula;
         made.process = process;
@@ -50,8 +50,8 @@ void drop_idle_steps(BuiltVariant& variant, const Process& base, const Yardstick
         if (variant.edits[e].kind != EditKind::process) continue;
         const Process without = taken_back(variant.formula.process, base, variant.edits[e].process->about);
         const State with = state_of(variant.formula.process), back = state_of(without);
-        const bool works = std::any_of(yardstick.goals().begin(), yardstick.goals().end(), [&](const Goal& g) {
-            return std::abs(with.properties[g.property] - back.properties[g.property]) >= idle * yardstick.unit(g.property);
+        const bool works = std::any_of(distance.goals().begin(), distance.goals().end(), [&](const Goal& g) {
+            return std::abs(with.properties[g.property] - back.properties[g.property]) >= idle * distance.unit(g.property);
         });
         if (works) continue;
         variant.formula.process = without;

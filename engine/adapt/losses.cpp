@@ -18,9 +18,9 @@ double aroma_of(const Material& m) {
 double share(double part, double whole) { return whole > 0 ? std::clamp(part / whole, 0.0, 1.0) : 0; }
 
 // Whether a want asks to have less of what this role brings.
-bool wanted_less(Role role, const Yardstick& yardstick) {
-    return std::any_of(yardstick.goals().begin(), yardstick.goals().end(), [&](const Goal& goal) {
-        if (goal.kind != Goal::Kind::at_most || !yardstick.wanted(goal.property)) return false;
+bool wanted_less(Role role, const Distance& distance) {
+    return std::any_of(distance.goals().begin(), distance.goals().end(), [&](const Goal& goal) {
+        if (goal.kind != Goal::Kind::at_most || !distance.wanted(goal.property)) return false;
         return (role == Role::heat && goal.property == Property::heat_mg_kg) ||
                (role == Role::acid && (goal.property == Property::sourness_mmol_kg)) ||
                (role == Role::fat && goal.property == Property::fat_pct) || (role == Role::salt && goal.property == Property::salt_pct);
@@ -43,7 +43,7 @@ bool named_in_title(const std::string& title, const Ingredient& ingredient) {
 namespace {
 
 // What each line is to the formula, whatever could stand in for it.
-std::vector<double> characters(const Formula& formula, const Yardstick& yardstick, const Context& context) {
+std::vector<double> characters(const Formula& formula, const Distance& distance, const Context& context) {
     std::vector<Material> brought;
     Material all;
     for (const auto& line : formula.lines) {
@@ -59,7 +59,7 @@ std::vector<double> characters(const Formula& formula, const Yardstick& yardstic
         const Ingredient& ingredient = *context.knowledge().ingredient(formula.lines[l].ingredient);
         const Role role = ingredient.roles.front();
         double loss = weight("identity") + weight("aroma") * share(aroma_of(brought[l]), aroma_of(all));
-        if (!wanted_less(role, yardstick)) loss += weight("dose") * share(dose_of(brought[l], role), dose_of(all, role));
+        if (!wanted_less(role, distance)) loss += weight("dose") * share(dose_of(brought[l], role), dose_of(all, role));
         if (!ingredient.meat) loss += weight("bulk") * share(brought[l][Amount::mass], paste);
         if (named_in_title(formula.title, ingredient)) loss += weight("title");
         losses.push_back(loss);
@@ -68,14 +68,14 @@ std::vector<double> characters(const Formula& formula, const Yardstick& yardstic
 }
 
 // The most that a stand-in at hand costs by itself, what is felt of it included: for the whole of what is missing of the line.
-double worst_stand_in(std::size_t l, const Problem& problem, const Yardstick& yardstick, const Context& context) {
+double worst_stand_in(std::size_t l, const Problem& problem, const Distance& distance, const Context& context) {
     constexpr double acceptable = 0.5;  // of what is missing that it can make up for
     const Models& models = context.nominal().models();
     const ProcessState& process = problem.processes.front().state;
-    const auto square = [&](const Material& m) { return yardstick.square(m, models.state(m, process)); };
+    const auto square = [&](const Material& m) { return distance.square(m, models.state(m, process)); };
     const Line& line = problem.formula.lines[l];
     const double missing = 1 - problem.start[l] / line.grams.mid;
-    Material without = yardstick.base_material();
+    Material without = distance.base_material();
     without.add(context.nominal().unit(line), -missing * line.grams.mid);
     const double lost = square(without);
     double worst = 0;
@@ -93,13 +93,13 @@ double worst_stand_in(std::size_t l, const Problem& problem, const Yardstick& ya
 
 }  // namespace
 
-std::vector<double> losses_in(const Problem& problem, const Yardstick& yardstick, const Context& context) {
-    std::vector<double> losses = characters(problem.formula, yardstick, context);
+std::vector<double> losses_in(const Problem& problem, const Distance& distance, const Context& context) {
+    std::vector<double> losses = characters(problem.formula, distance, context);
     const double margin = context.constant("advice.loss.margin");
     for (std::size_t l = 0; l < losses.size(); ++l) {
         const Ingredient& ingredient = *context.knowledge().ingredient(problem.formula.lines[l].ingredient);
         const Role role = ingredient.roles.front();
-        if (problem.forced[l]) losses[l] += margin * worst_stand_in(l, problem, yardstick, context);
+        if (problem.missing[l]) losses[l] += margin * worst_stand_in(l, problem, distance, context);
         else if (ingredient.meat || role == Role::salt || role == Role::liquid) losses[l] = 0;
     }
     return losses;

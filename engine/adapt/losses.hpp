@@ -16,7 +16,7 @@ namespace standin {
 
 /// The squared cost of losing each line whole, one a line. What a want asks to have less of is not missed as a dose; salt, water and meat
 /// that are there cost nothing here: the properties they make are held. `problem` has its moves and processes already.
-std::vector<double> losses_in(const Problem& problem, const Yardstick& yardstick, const Context& context);
+std::vector<double> losses_in(const Problem& problem, const Distance& distance, const Context& context);
 
 /// Which share of each line is lost after `grams` of every move, 0 where it is made up for.
 std::vector<double> lost_shares(const Problem& problem, const std::vector<double>& grams);

@@ -19,9 +19,9 @@ constexpr double worth_cooling_core_c = 0.5, worth_cooling_rest_c = 1;  // therm
 
 class Making {
 public:
-    Making(const Formula& formula, const Yardstick& yardstick, const Context& context)
+    Making(const Formula& formula, const Distance& distance, const Context& context)
         : formula_(formula),
-          yardstick_(yardstick),
+          distance_(distance),
           context_(context),
           now_(state_of(formula.process)),
           total_(NominalBatch(formula, context.nominal()).total()) {}
@@ -50,8 +50,8 @@ private:
     ProcessState state_of(const Process& process) const { return context_.nominal().process(process); }
 
     bool wanted(Property property, Goal::Kind kind) const {
-        return std::any_of(yardstick_.goals().begin(), yardstick_.goals().end(),
-                           [&](const Goal& g) { return g.property == property && g.kind == kind && yardstick_.wanted(property); });
+        return std::any_of(distance_.goals().begin(), distance_.goals().end(),
+                           [&](const Goal& g) { return g.property == property && g.kind == kind && distance_.wanted(property); });
     }
 
     // The pigment that goes in is not kept by resting cold; the colour that comes out is.
@@ -140,8 +140,8 @@ private:
         lever.set(with, lever.value);
         const Models& models = context_.nominal().models();
         const State before = models.state(total_, state_of(beside)), after = models.state(total_, state_of(with));
-        return std::any_of(yardstick_.goals().begin(), yardstick_.goals().end(), [&](const Goal& g) {
-            return std::abs(after.properties[g.property] - before.properties[g.property]) >= enough * yardstick_.unit(g.property);
+        return std::any_of(distance_.goals().begin(), distance_.goals().end(), [&](const Goal& g) {
+            return std::abs(after.properties[g.property] - before.properties[g.property]) >= enough * distance_.unit(g.property);
         });
     }
 
@@ -160,7 +160,7 @@ private:
     }
 
     const Formula& formula_;
-    const Yardstick& yardstick_;
+    const Distance& distance_;
     const Context& context_;
     ProcessState now_;
     Material total_;  // of the batch as it is, at the middle
@@ -168,8 +168,8 @@ private:
 
 }  // namespace
 
-std::vector<ProcessOption> ways_of_making(const Formula& formula, const Yardstick& yardstick, const Context& context) {
-    return Making(formula, yardstick, context).ways();
+std::vector<ProcessOption> ways_of_making(const Formula& formula, const Distance& distance, const Context& context) {
+    return Making(formula, distance, context).ways();
 }
 
 }  // namespace standin

@@ -9,6 +9,6 @@ namespace standin {
 /// beside it the ways with what a maker would notice: another plate, a shorter rest, where the
 /// models say that it moves what is wanted. Care at its price is never worse by what anyone
 /// could notice, so there is no way without it. At least one way, each with its state at the middle.
-std::vector<ProcessOption> ways_of_making(const Formula& formula, const Yardstick& yardstick, const Context& context);
+std::vector<ProcessOption> ways_of_making(const Formula& formula, const Distance& distance, const Context& context);
 
 }  // namespace standin

@@ -8,15 +8,15 @@
 
 namespace standin {
 
-double allowed(const Goal& goal, const Yardstick& yardstick) {
+double allowed(const Goal& goal, const Distance& distance) {
     // Who asks for a value itself has it as long as nobody can tell the difference.
-    if (goal.kind == Goal::Kind::equal) return yardstick.unit(goal.property);
-    return goal.condition ? 0.002 * std::abs(goal.limit) : met_within * yardstick.unit(goal.property);
+    if (goal.kind == Goal::Kind::equal) return distance.unit(goal.property);
+    return goal.condition ? 0.002 * std::abs(goal.limit) : met_within * distance.unit(goal.property);
 }
 
-double missed_by(const Goal& goal, const Yardstick& yardstick, const std::vector<State>& base, const std::vector<State>& variant,
+double missed_by(const Goal& goal, const Distance& distance, const std::vector<State>& base, const std::vector<State>& variant,
                  double sure) {
-    const double slack = allowed(goal, yardstick);
+    const double slack = allowed(goal, distance);
     std::vector<double> misses;
     for (std::size_t i = 0; i < variant.size(); ++i) {
         const double value = variant[i].properties[goal.property], target = goal.target(base[i].properties[goal.property]);
@@ -29,16 +29,14 @@ double missed_by(const Goal& goal, const Yardstick& yardstick, const std::vector
     return *decides;
 }
 
-WantResult judged(const Goal& goal, const Yardstick& yardstick, double before, double after, const std::vector<State>& base,
+WantResult judged(const Goal& goal, const Distance& distance, double before, double after, const std::vector<State>& base,
                   const std::vector<State>& variant, double sure) {
-    const double slack = allowed(goal, yardstick);
+    const double slack = allowed(goal, distance);
     std::size_t met = 0;
     for (std::size_t i = 0; i < variant.size(); ++i)
         met += shortfall(goal, variant[i].properties[goal.property], base[i].properties[goal.property]) <= slack;
-    WantResult result{goal.want,
-                      missed_by(goal, yardstick, base, variant, sure) <= 0,
-                      static_cast<double>(met) / static_cast<double>(variant.size()),
-                      {}};
+    WantResult result{
+        goal.want, missed_by(goal, distance, base, variant, sure) <= 0, static_cast<double>(met) / static_cast<double>(variant.size()), {}};
     const char* asked = goal.kind == Goal::Kind::at_least ? " or more" : goal.kind == Goal::Kind::at_most ? " or less" : "";
     const std::string unit(info(goal.property).unit);
     result.says = std::string(info(goal.property).name) + " " + figures(before) + " -> " + figures(after) +

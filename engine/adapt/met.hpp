@@ -1,21 +1,21 @@
 // When a goal counts as met, and how likely: judged on the draws, by the share of them that meets it.
 #pragma once
 
-#include "adapt/yardstick.hpp"
+#include "adapt/distance.hpp"
 #include "standin/advice.hpp"
 
 namespace standin {
 
 /// How far from its target a goal still counts as met, in the property's unit: words a little, conditions not at all but for the last
 /// shown figure.
-double allowed(const Goal& goal, const Yardstick& yardstick);
+double allowed(const Goal& goal, const Distance& distance);
 
 /// By how much the goal is missed at the draw that decides: `sure` of all draws miss it by no more. Not positive: it is met.
-double missed_by(const Goal& goal, const Yardstick& yardstick, const std::vector<State>& base, const std::vector<State>& variant,
+double missed_by(const Goal& goal, const Distance& distance, const std::vector<State>& base, const std::vector<State>& variant,
                  double sure);
 
 /// `before` and `after` are what is shown of the goal's property; the states are those of base and variant at the same draws.
-WantResult judged(const Goal& goal, const Yardstick& yardstick, double before, double after, const std::vector<State>& base,
+WantResult judged(const Goal& goal, const Distance& distance, double before, double after, const std::vector<State>& base,
                   const std::vector<State>& variant, double sure);
 
 bool meets_all(const Variant& variant);

@@ -38,22 +38,22 @@ public:
           graph_(context.knowledge()),
           before_(base, context.nominal()),
           after_(plan, context.nominal()),
-          yardstick_(context, before_.total(), before_.state(), {}),
-          problem_(make_problem(base, stock, graph_, yardstick_, context)),
+          distance_(context, before_.total(), before_.state(), {}),
+          problem_(make_problem(base, stock, graph_, distance_, context)),
           material_(after_.total()) {}
 
     DistanceParts parts() && {
         use_stand_ins();
         price_the_rest();
         const State state = context_.nominal().models().state(material_, after_.process());
-        const double square = yardstick_.square(material_, state);
+        const double square = distance_.square(material_, state);
         DistanceParts parts;
         parts.felt = std::sqrt(std::max(0.0, square));
         parts.lost = std::sqrt(lost_square(problem_, grams_));
         parts.trusted = std::sqrt(price_);
         parts.distance = std::sqrt(parts.felt * parts.felt + parts.lost * parts.lost + price_);
         parts.verdict = verdict_of(parts.distance, context_);
-        for (const auto& residual : yardstick_.residuals(material_, state))
+        for (const auto& residual : distance_.residuals(material_, state))
             if (std::abs(residual.value) >= worth_telling) parts.most.push_back({std::string(residual.what), std::abs(residual.value)});
         std::stable_sort(parts.most.begin(), parts.most.end(), [](const auto& a, const auto& b) { return a.second > b.second; });
         return parts;
@@ -101,7 +101,7 @@ private:
     const Context& context_;
     SwapGraph graph_;
     NominalBatch before_, after_;
-    Yardstick yardstick_;
+    Distance distance_;
     Problem problem_;
     Material material_;
     std::vector<double> grams_;

@@ -7,9 +7,9 @@
 #include <map>
 #include <set>
 
-#include "adapt/kin.hpp"
+#include "adapt/constraints.hpp"
+#include "adapt/equivalents.hpp"
 #include "adapt/levers.hpp"
-#include "adapt/limits.hpp"
 #include "adapt/losses.hpp"
 #include "adapt/making.hpp"
 #include "adapt/proportions.hpp"
@@ -38,8 +38,8 @@ bool contains(const std::vector<Role>& roles, Role role) { return std::find(role
 
 class Builder {
 public:
-    Builder(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick, const Context& context)
-        : stock_(stock), graph_(graph), yardstick_(yardstick), context_(context), knowledge_(context.knowledge()) {
+    Builder(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Distance& distance, const Context& context)
+        : stock_(stock), graph_(graph), distance_(distance), context_(context), knowledge_(context.knowledge()) {
         problem_.formula = formula;
         for (const auto& line : formula.lines)
             for (const auto& allergen : ingredient(line).allergens) allergens_.insert(allergen);
@@ -51,11 +51,11 @@ public:
         for (std::size_t l = 0; l < lines().size(); ++l) replace_line(l);
         for (std::size_t l = 0; l < lines().size(); ++l) change_line(l);
         for (const Role role : add_roles_) add_role(role);
-        problem_.limits = limits_of(problem_, stock_, yardstick_, context_);
-        problem_.processes = ways_of_making(problem_.formula, yardstick_, context_);
-        problem_.loss = losses_in(problem_, yardstick_, context_);
-        problem_.hard = hard_goals(yardstick_);
-        relate(problem_, knowledge_);
+        problem_.constraints = constraints_of(problem_, stock_, distance_, context_);
+        problem_.processes = ways_of_making(problem_.formula, distance_, context_);
+        problem_.loss = losses_in(problem_, distance_, context_);
+        problem_.hard = hard_goals(distance_);
+        find_equivalents(problem_, knowledge_);
         return std::move(problem_);
     }
 
@@ -74,7 +74,7 @@ private:
         for (std::size_t l = 0; l < order.size(); ++l) order[l] = l;
         std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return lines()[a].keep > lines()[b].keep; });
         problem_.start.resize(lines().size());
-        problem_.forced.resize(lines().size());
+        problem_.missing.resize(lines().size());
         problem_.excluded.resize(lines().size());
         for (const auto l : order) {
             const Line& line = lines()[l];
@@ -86,7 +86,7 @@ private:
                 rest = std::max(0.0, rest - grams * bought(line));
             }
             problem_.start[l] = grams;
-            problem_.forced[l] = grams < line.grams.mid;
+            problem_.missing[l] = grams < line.grams.mid;
             problem_.excluded[l] = offer.excluded;
         }
         left_ = std::move(left);
@@ -95,7 +95,7 @@ private:
             const Material one = unit(lines()[l]);
             problem_.start_total.add(one, problem_.start[l]);
             // Fat that is not to be had may be rendered fat or oil instead, which is no meat.
-            const bool fat = problem_.forced[l] && role_of_line(l) == Role::fat;
+            const bool fat = problem_.missing[l] && role_of_line(l) == Role::fat;
             meat += one[Amount::meat] * (fat ? problem_.start[l] : lines()[l].grams.mid);
             base_mass_ += one[Amount::mass] * lines()[l].grams.mid;
             base_acid_ += one[Amount::titratable] * lines()[l].grams.mid;
@@ -105,7 +105,7 @@ private:
 
     // What a want or a missing line lets us touch.
     void find_roles() {
-        for (const auto& goal : yardstick_.goals())
+        for (const auto& goal : distance_.goals())
             for (const auto& lever : levers()) {
                 if (lever.property != goal.property) continue;
                 change_roles_.insert(lever.change.begin(), lever.change.end());
@@ -122,7 +122,7 @@ private:
                 dry_binder_stays_ = dry_binder_stays_ || (contains(lever.add, Role::binder) && more != loss);
             }
         for (std::size_t l = 0; l < lines().size(); ++l)
-            if (problem_.forced[l] && sour_vegetable(l)) {
+            if (problem_.missing[l] && sour_vegetable(l)) {
                 change_roles_.insert(Role::acid);
                 add_roles_.insert(Role::acid);
             }
@@ -160,7 +160,7 @@ private:
     // How many times the base's dose a goal may take.
     double lifted(const Goal& goal) const {
         constexpr double next_to_nothing = 1e-6, most_lift = 50;
-        const double base = yardstick_.base().properties[goal.property];
+        const double base = distance_.base().properties[goal.property];
         return base > next_to_nothing ? std::clamp(goal.target(base) / base, 1.0, most_lift) : most_lift;
     }
 
@@ -169,13 +169,13 @@ private:
     double enough_for_goals(const Material& per_gram, Role role) const {
         constexpr double slack = 2;
         double most = std::numeric_limits<double>::infinity();
-        for (const auto& goal : yardstick_.goals()) {
+        for (const auto& goal : distance_.goals()) {
             const bool counted = (role == Role::heat && goal.property == Property::heat_mg_kg) ||
                                  (role == Role::acid && goal.property == Property::sourness_mmol_kg) ||
                                  (role == Role::salt && goal.property == Property::salt_pct) ||
                                  (role == Role::fat && goal.property == Property::fat_pct);
             if (!counted || goal.kind == Goal::Kind::at_most) continue;
-            const double base = yardstick_.base().properties[goal.property];
+            const double base = distance_.base().properties[goal.property];
             const double per = role == Role::salt || role == Role::fat ? 100 : 1000;
             most = std::min(most, slack * std::max(0.0, goal.target(base) - base) * base_mass_ / per / dose_of(per_gram, role));
         }
@@ -204,9 +204,9 @@ private:
         for (const auto& move : problem_.moves)
             if (move.brings_food() && is_salty(move.per_gram, ingredient(move.food).roles.front())) return true;
         for (std::size_t l = 0; l < lines().size(); ++l)
-            if (problem_.forced[l] && role_of_line(l) != Role::salt &&  // much bread takes along what a maker would weigh in again
+            if (problem_.missing[l] && role_of_line(l) != Role::salt &&  // much bread takes along what a maker would weigh in again
                 (lines()[l].grams.mid - problem_.start[l]) * unit(lines()[l])[Amount::salt] >
-                    context_.constant("advice.salt.held") * yardstick_.base_material()[Amount::salt])
+                    context_.constant("advice.salt.held") * distance_.base_material()[Amount::salt])
                 return true;
         return false;
     }
@@ -219,7 +219,7 @@ private:
 
     void change_line(std::size_t l) {
         const Line& line = lines()[l];
-        if (line.keep || problem_.forced[l]) return;
+        if (line.keep || problem_.missing[l]) return;
         const Role role = role_of_line(l);
         const bool wanted = change_roles_.count(role) > 0 || sour_beside(l), follows = !wanted && role == Role::salt && salt_follows();
         if (!wanted && !follows) return;
@@ -259,18 +259,18 @@ private:
 
     void replace_line(std::size_t l) {
         const Line& line = lines()[l];
-        if (line.keep || (!problem_.forced[l] && !replace_roles_.count(role_of_line(l)))) return;
+        if (line.keep || (!problem_.missing[l] && !replace_roles_.count(role_of_line(l)))) return;
         std::size_t taken = 0;
         const auto may_use = [&](const Ingredient& i) {
-            return stock_.can_bring(i) && stock_.may_stand_in(i, line) && (problem_.forced[l] || !brings_a_beast(i));
+            return stock_.can_bring(i) && stock_.may_stand_in(i, line) && (problem_.missing[l] || !brings_a_beast(i));
         };
         for (const auto& candidate :
-             once_each(candidates_for(problem_.formula, l, graph_, context_.nominal(), may_use).fit, problem_.forced[l])) {
+             once_each(candidates_for(problem_.formula, l, graph_, context_.nominal(), may_use).fit, problem_.missing[l])) {
             if (taken == stand_ins_a_line && !stock_.listed()) break;
             if (taken == 2 * stand_ins_a_line) break;
             if (!offer_stand_in(l, candidate)) continue;
             ++taken;
-            if (candidate.partner && problem_.forced[l]) offer_partner(candidate.partner->food, candidate.role);
+            if (candidate.partner && problem_.missing[l]) offer_partner(candidate.partner->food, candidate.role);
         }
     }
 
@@ -338,7 +338,7 @@ private:
     double least_of(std::size_t l, double whole) const {
         constexpr double third = 0.35;
         const double missing = lines()[l].grams.mid - problem_.start[l];
-        if (problem_.forced[l] && seasons_or_fills(l)) return third * missing;
+        if (problem_.missing[l] && seasons_or_fills(l)) return third * missing;
         return least_of_stand_in * whole;
     }
 
@@ -363,7 +363,7 @@ private:
     // A stand-in that is in the formula already, prepared to the same weight, is that line raised.
     std::optional<std::size_t> line_alike(const Line& food) {
         for (std::size_t l = 0; l < lines().size(); ++l) {
-            if (lines()[l].ingredient != food.ingredient || lines()[l].keep || problem_.forced[l]) continue;
+            if (lines()[l].ingredient != food.ingredient || lines()[l].keep || problem_.missing[l]) continue;
             if (std::abs(unit(lines()[l])[Amount::mass] - unit(food)[Amount::mass]) < 1e-9) return l;
         }
         return std::nullopt;
@@ -469,7 +469,7 @@ private:
 
     const Stock& stock_;
     const SwapGraph& graph_;
-    const Yardstick& yardstick_;
+    const Distance& distance_;
     const Context& context_;
     const Knowledge& knowledge_;
     Problem problem_;
@@ -483,16 +483,15 @@ private:
 
 }  // namespace
 
-std::vector<Goal> hard_goals(const Yardstick& yardstick) {
+std::vector<Goal> hard_goals(const Distance& distance) {
     std::vector<Goal> hard;
-    for (const auto& goal : yardstick.goals())
-        hard.push_back(as_condition(goal, yardstick.base().properties[goal.property], aimed_within * yardstick.step(goal.property)));
+    for (const auto& goal : distance.goals())
+        hard.push_back(as_condition(goal, distance.base().properties[goal.property], aimed_within * distance.step(goal.property)));
     return hard;
 }
 
-Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick,
-                     const Context& context) {
-    return Builder(formula, stock, graph, yardstick, context).build();
+Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Distance& distance, const Context& context) {
+    return Builder(formula, stock, graph, distance, context).build();
 }
 
 }  // namespace standin

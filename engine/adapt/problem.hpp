@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "adapt/yardstick.hpp"
+#include "adapt/distance.hpp"
 #include "knowledge/swap_graph.hpp"
 #include "substitute/stock.hpp"
 
@@ -31,17 +31,17 @@ struct Covers {
 
 struct Move {
     MoveKind kind = MoveKind::reduce;
-    std::size_t line = 0;               ///< reduce, raise: the formula's line; stand_in: the line it stands for
-    Line food;                          ///< stand_in, add: what comes in, with its preparations
-    std::vector<StandsFor> stands_for;  ///< stand_in: one
-    Material per_gram;                  ///< of the batch, negative for reduce
-    double most = 0;                    ///< grams
-    double price = 0;                   ///< squared noticeable differences once it is used
-    bool trim = false;                  ///< salt or water following the rest: no edit of its own in a plan's idea
-    Role role = Role::green;            ///< main role of the food or of the line
-    std::vector<std::size_t> kin{};     ///< other moves that would do as well (kin.hpp)
-    double least = 0;                   ///< grams; a move that is used at all moves at least so much
-    std::optional<std::size_t> into{};  ///< stand_in: the line of the formula that is raised to make up for the other
+    std::size_t line = 0;                    ///< reduce, raise: the formula's line; stand_in: the line it stands for
+    Line food;                               ///< stand_in, add: what comes in, with its preparations
+    std::vector<StandsFor> stands_for;       ///< stand_in: one
+    Material per_gram;                       ///< of the batch, negative for reduce
+    double most = 0;                         ///< grams
+    double price = 0;                        ///< squared noticeable differences once it is used
+    bool trim = false;                       ///< salt or water following the rest: no edit of its own in a plan's idea
+    Role role = Role::green;                 ///< main role of the food or of the line
+    std::vector<std::size_t> equivalents{};  ///< other moves that would do as well (equivalents.hpp)
+    double least = 0;                        ///< grams; a move that is used at all moves at least so much
+    std::optional<std::size_t> into{};       ///< stand_in: the line of the formula that is raised to make up for the other
     std::optional<Covers> covers{};
     double remnant = 0;  ///< reduce: of the line's grams, so little is not left
     double bought = 1;   ///< grams as picked or bought behind one gram of it
@@ -51,12 +51,12 @@ struct Move {
 };
 
 /// A linear limit on the grams of the moves: what they use must not be more than the room there is.
-struct Limit {
+struct LinearConstraint {
     std::vector<double> per_gram;  ///< one a move
     double room = 0;
     double scale = 1;  ///< what one unit of breach is
 
-    double breach(const std::vector<double>& grams) const;
+    double violation(const std::vector<double>& grams) const;
 };
 
 /// One change of the making, with what to do in words.
@@ -76,11 +76,11 @@ struct ProcessOption {
 struct Problem {
     Formula formula;
     std::vector<double> start;   ///< grams of each line before any move; less than the formula's where it is not to be had
-    std::vector<bool> forced;    ///< lines whose start is below the formula's
+    std::vector<bool> missing;   ///< lines whose start is below the formula's
     std::vector<bool> excluded;  ///< lines that the maker wants to be without
     Material start_total;
     std::vector<Move> moves;
-    std::vector<Limit> limits;
+    std::vector<LinearConstraint> constraints;
     std::vector<ProcessOption> processes;
     double least_meat = 0;     ///< g
     std::vector<double> loss;  ///< squared noticeable differences for losing each line whole (losses.hpp)
@@ -88,10 +88,9 @@ struct Problem {
 };
 
 /// The goals as limits: conditions as they are, words at their target less the slack within which they count as met.
-std::vector<Goal> hard_goals(const Yardstick& yardstick);
+std::vector<Goal> hard_goals(const Distance& distance);
 
 /// Everything that may be done about `formula`, with every goal as a hard limit. Lines marked keep have no moves.
-Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Yardstick& yardstick,
-                     const Context& context);
+Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Distance& distance, const Context& context);
 
 }  // namespace standin

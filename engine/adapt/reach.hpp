@@ -13,7 +13,7 @@ namespace standin {
 using Shown = std::function<double(const Plan&, const Goal&)>;
 
 /// One sentence a goal. `start` is what the base shows.
-std::vector<std::string> reach_of_wants(const Problem& problem, const Yardstick& yardstick, const Models& middle, const Shown& shown,
+std::vector<std::string> reach_of_wants(const Problem& problem, const Distance& distance, const Models& middle, const Shown& shown,
                                         const PerProperty<Band>& start);
 
 }  // namespace standin

@@ -7,7 +7,7 @@
 #include <limits>
 #include <vector>
 
-#include "adapt/task.hpp"
+#include "adapt/subproblem.hpp"
 
 namespace standin {
 
@@ -26,38 +26,38 @@ struct Solution {
 /// Whether `a` is to be preferred: what keeps the limits, then the nearer; where neither does, what breaks them less.
 bool better(const Solution& a, const Solution& b);
 
-struct Terms {
-    double enough = std::numeric_limits<double>::infinity();  ///< a cost plainly above it need not be told exactly
-    bool thorough = false;                                    ///< look for a batch that keeps the limits from many starts before giving up
+struct SolveOptions {
+    double cutoff = std::numeric_limits<double>::infinity();  ///< a cost plainly above it need not be told exactly
+    bool multistart = false;                                  ///< look for a batch that keeps the limits from many starts before giving up
     const std::vector<Goal>* hard = nullptr;                  ///< goals to keep instead of the problem's own
     Basins basins{};                                          ///< of a solution with fewer choices made: where nothing better can be
 };
 
 class Rebalancer {
 public:
-    Rebalancer(const Problem& problem, const Yardstick& yardstick, const Models& middle)
-        : problem_(problem), yardstick_(yardstick), models_(middle) {}
+    Rebalancer(const Problem& problem, const Distance& distance, const Models& middle)
+        : problem_(problem), distance_(distance), models_(middle) {}
 
     /// Minimises over the grams of all moves that are not out, starting from `from` (one a move; empty: nothing moved). When the answer
     /// breaks a limit, other starts are tried before it is given as it is.
     Solution solve(const std::vector<Choice>& choices, const ProcessOption& process, const std::vector<double>& from,
-                   const Terms& terms = {}) const;
+                   const SolveOptions& options = {}) const;
 
     /// `found` once more from other starts and to the last digit, for what will be shown: the best of them.
     Solution polished(const std::vector<Choice>& choices, const ProcessOption& process, const Solution& found,
-                      const Terms& terms = {}) const;
+                      const SolveOptions& options = {}) const;
 
     /// The batch after `grams` of every move, and what the models say of it.
     Material total(const std::vector<double>& grams) const;
     State state(const Material& total, const ProcessOption& process) const { return models_.state(total, process.state); }
 
 private:
-    Task task(const std::vector<Choice>& choices, const ProcessOption& process, const Terms& terms) const {
-        return {problem_, terms.hard ? *terms.hard : problem_.hard, yardstick_, models_, process, choices};
+    Subproblem subproblem(const std::vector<Choice>& choices, const ProcessOption& process, const SolveOptions& options) const {
+        return {problem_, options.hard ? *options.hard : problem_.hard, distance_, models_, process, choices};
     }
 
     const Problem& problem_;
-    const Yardstick& yardstick_;
+    const Distance& distance_;
     const Models& models_;
 };
 

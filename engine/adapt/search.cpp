@@ -6,17 +6,17 @@
 #include <queue>
 #include <set>
 
-#include "adapt/idea.hpp"
-#include "adapt/other_ideas.hpp"
+#include "adapt/other_signatures.hpp"
+#include "adapt/signature.hpp"
 
 namespace standin {
 namespace {
 
 constexpr double used_share = 0.01;  // of a move's most; below that and below used_grams it is not worth the weighing
 constexpr double used_grams = 1;
-constexpr double worth_adding = 0.2;  // squared differences that one more change must gain to be an idea of its own
-constexpr double scrap_share = 0.15;  // of a line
-constexpr double bound_slack = 1e-3;  // squared differences; solver tolerance
+constexpr double worth_adding = 0.2;    // squared differences that one more change must gain to be an idea of its own
+constexpr double remnant_share = 0.15;  // of a line
+constexpr double bound_slack = 1e-3;    // squared differences; solver tolerance
 
 struct Node {
     std::size_t process = 0;
@@ -31,15 +31,15 @@ struct Later {
 };
 
 // A chosen addition leaves no room for another in its role.
-void shut_rivals(const Problem& problem, std::vector<Choice>& choices, std::size_t move) {
+void shut_excluded(const Problem& problem, std::vector<Choice>& choices, std::size_t move) {
     for (std::size_t m = 0; m < choices.size(); ++m)
-        if (rivals(problem, move, m) && choices[m] == Choice::open) choices[m] = Choice::out;
+        if (mutually_exclusive(problem, move, m) && choices[m] == Choice::open) choices[m] = Choice::out;
 }
 
 class Search {
 public:
-    Search(const Problem& problem, const Yardstick& yardstick, const Models& middle, const SearchLimits& limits)
-        : problem_(problem), rebalancer_(problem, yardstick, middle), limits_(limits) {}
+    Search(const Problem& problem, const Distance& distance, const Models& middle, const SearchLimits& limits)
+        : problem_(problem), rebalancer_(problem, distance, middle), limits_(limits) {}
 
     SearchResult run() && {
         roots();
@@ -48,7 +48,7 @@ public:
             if (result_.visited >= limits_.nodes || stopped()) break;
             Node node = open_.top();
             open_.pop();
-            if (!only_dusts(node)) expand(std::move(node));
+            if (!dominated(node)) expand(std::move(node));
         }
         result_.proved = open_.empty() || (!result_.plans.empty() && open_.top().bound() >= worst_finite() - bound_slack);
         if (!result_.proved) result_.gap = std::max(0.0, std::sqrt(worst_finite()) - std::sqrt(open_.top().bound()));
@@ -82,15 +82,16 @@ private:
             for (const auto& stands : move.stands_for) ++count[stands.line];
         for (std::size_t m = 0; m < grams.size(); ++m)
             for (const auto& stands : problem_.moves[m].stands_for)
-                if (problem_.forced[stands.line])
+                if (problem_.missing[stands.line])
                     grams[m] = std::min(problem_.moves[m].most, grams[m] + stands.equal_grams / static_cast<double>(count[stands.line]));
         return grams;
     }
 
     // Under the problem's own goals, or others that may be tighter.
-    void solve(Node& node, const std::vector<double>& from, const std::vector<Goal>* hard = nullptr, bool thorough = false) {
+    void solve(Node& node, const std::vector<double>& from, const std::vector<Goal>* hard = nullptr, bool multistart = false) {
         const ProcessOption& process = problem_.processes[node.process];
-        node.relaxed = rebalancer_.solve(node.choices, process, from, {worst_kept() - process.price, thorough, hard, node.relaxed.basins});
+        node.relaxed =
+            rebalancer_.solve(node.choices, process, from, {worst_kept() - process.price, multistart, hard, node.relaxed.basins});
         node.relaxed.cost += process.price;
         node.relaxed.price += process.price;
         ++result_.visited;
@@ -111,7 +112,7 @@ private:
         const std::size_t branch = most_fractional(node);
         if (branch == none) {
             record(node);
-            if (only_dusts(node) || leave_to_others(node, worth_adding)) return;
+            if (dominated(node) || leave_to_others(node, worth_adding)) return;
             const std::size_t next = cheapest_open(node);
             if (next != none) split(std::move(node), next);
             return;
@@ -147,15 +148,15 @@ private:
     }
 
     // Where the relaxed batch says no more than a plan that is held and is no nearer than `within`, only the parts of the node that cannot
-    // say the same are worth looking into: those that do without one of the plan's foods and all its kin. Together they hold every other
-    // idea.
+    // say the same are worth looking into: those that do without one of the plan's foods and all its equivalents. Together they hold every
+    // other idea.
     bool leave_to_others(const Node& node, double within) {
-        const Idea mine = idea_of(problem_, used_or_in(node));
+        const Signature mine = signature_of(problem_, used_or_in(node));
         for (const auto& held : result_.plans) {
             if (held.cost > node.bound() + within) continue;
-            const Idea theirs = idea_of(problem_, used_moves(problem_, held.grams));
-            if (likeness(problem_, mine, theirs) == Likeness::different) continue;
-            for (auto& part : parts_with_other_ideas(problem_, node.choices, theirs)) push_part(std::move(part), node);
+            const Signature theirs = signature_of(problem_, used_moves(problem_, held.grams));
+            if (relation(problem_, mine, theirs) == Relation::different) continue;
+            for (auto& part : parts_with_other_signatures(problem_, node.choices, theirs)) push_part(std::move(part), node);
             return true;
         }
         return false;
@@ -180,7 +181,7 @@ private:
         Node with = node;
         with.choices[move] = Choice::in;
         shut_opposite(with, move);
-        shut_rivals(problem_, with.choices, move);
+        shut_excluded(problem_, with.choices, move);
         if (!too_many(with)) {
             solve(with, node.relaxed.grams);
             keep_open(std::move(with), node.bound());
@@ -208,24 +209,24 @@ private:
         }
     }
 
-    // Whether every plan of the node would only dust one that is held, or do the same with other foods of the kind, without gaining
+    // Whether every plan of the node would only add to one that is held, or do the same with other foods of the kind, without gaining
     // enough to stand beside it.
-    bool only_dusts(const Node& node) const {
+    bool dominated(const Node& node) const {
         std::vector<std::size_t> in;
         for (std::size_t m = 0; m < node.choices.size(); ++m)
             if (node.choices[m] == Choice::in) in.push_back(m);
-        const Idea chosen = idea_of(problem_, in);
+        const Signature chosen = signature_of(problem_, in);
         if (chosen.empty()) return false;  // anything may still come of it
         return std::any_of(result_.plans.begin(), result_.plans.end(),
                            [&](const Plan& held) { return says_no_more(chosen, node.bound() + bound_slack, held); });
     }
 
     // Whether an idea at this cost (or more) has no place beside a plan that is held.
-    bool says_no_more(const Idea& mine, double cost, const Plan& held) const {
-        const Idea theirs = idea_of(problem_, used_moves(problem_, held.grams));
-        const Likeness like = likeness(problem_, mine, theirs);
-        if (like == Likeness::different) return false;
-        const bool longer = like == Likeness::dusted && likeness(problem_, theirs, mine) == Likeness::different;
+    bool says_no_more(const Signature& mine, double cost, const Plan& held) const {
+        const Signature theirs = signature_of(problem_, used_moves(problem_, held.grams));
+        const Relation like = relation(problem_, mine, theirs);
+        if (like == Relation::different) return false;
+        const bool longer = like == Relation::includes && relation(problem_, theirs, mine) == Relation::different;
         return cost > held.cost - (longer ? worth_adding : 0);
     }
 
@@ -246,7 +247,7 @@ private:
     // The relaxed batch's own moves, at full price: a real plan early, so that more can be cut off.
     void try_rounding(const Node& node) {
         Node rounded = node;
-        keep_one_addition(rounded);
+        keep_one_of_exclusive(rounded);
         for (std::size_t m = 0; m < rounded.choices.size(); ++m) {
             if (rounded.choices[m] != Choice::open) continue;
             const bool used = node.relaxed.grams[m] > 0.05 * problem_.moves[m].most;
@@ -258,14 +259,14 @@ private:
     }
 
     // Of what is added in one role the most used.
-    void keep_one_addition(Node& node) const {
+    void keep_one_of_exclusive(Node& node) const {
         const auto share = [&](std::size_t m) { return node.relaxed.grams[m] / std::max(problem_.moves[m].most, 1e-12); };
         for (std::size_t m = 0; m < node.choices.size(); ++m) {
             if (problem_.moves[m].kind != MoveKind::add || node.choices[m] != Choice::open) continue;
             for (std::size_t other = 0; other < node.choices.size(); ++other)
-                if (rivals(problem_, m, other) && node.choices[other] != Choice::out && share(other) > share(m))
+                if (mutually_exclusive(problem_, m, other) && node.choices[other] != Choice::out && share(other) > share(m))
                     node.choices[m] = Choice::out;
-            if (node.choices[m] == Choice::open && share(m) > 0.05) shut_rivals(problem_, node.choices, m);
+            if (node.choices[m] == Choice::open && share(m) > 0.05) shut_excluded(problem_, node.choices, m);
         }
     }
 
@@ -273,7 +274,7 @@ private:
     void record(const Node& node) {
         const auto used = used_moves(problem_, node.relaxed.grams);
         if (limits_.changes > 0 && edits(used) > limits_.changes) return;
-        if (!adds_once(problem_, used)) return;
+        if (!keeps_exclusions(problem_, used)) return;
         if (!recorded_.insert(std::make_pair(node.process, used)).second) return;
         Node exact = node;
         exact.relaxed.basins = {};  // what is chosen and not used falls away, with its price
@@ -284,7 +285,7 @@ private:
         for (int round = 0; round < most_rounds; ++round) {
             solve(exact, node.relaxed.grams, &hard);
             if (!exact.relaxed.feasible() || exact.relaxed.cost > worst_kept() || has_no_place(plan_of(exact))) return;
-            leave_no_scraps(exact, hard);
+            leave_no_remnants(exact, hard);
             Plan plan = plan_of(exact);
             if (has_no_place(plan)) return;
             auto tighter = limits_.tighter ? limits_.tighter(plan, hard) : std::nullopt;
@@ -302,19 +303,19 @@ private:
 
     // A few grams left of a line are no kindness to the maker: leave the line out where that costs next to nothing. A remnant that is no
     // weight at all goes whatever it costs.
-    void leave_no_scraps(Node& exact, const std::vector<Goal>& hard) {
+    void leave_no_remnants(Node& exact, const std::vector<Goal>& hard) {
         Node clean = exact;
-        bool scraps = false, remnants = false;
+        bool left_over = false, remnants = false;
         for (std::size_t m = 0; m < clean.choices.size(); ++m) {
             const Move& move = problem_.moves[m];
             if (move.kind != MoveKind::reduce || move.trim || clean.choices[m] == Choice::out) continue;
             const double left = move.most - exact.relaxed.grams[m];
-            if (left <= 0 || left > std::max(scrap_share * move.most, move.remnant)) continue;
+            if (left <= 0 || left > std::max(remnant_share * move.most, move.remnant)) continue;
             clean.choices[m] = Choice::full;
-            scraps = true;
+            left_over = true;
             remnants = remnants || left < move.remnant;
         }
-        if (!scraps) return;
+        if (!left_over) return;
         solve(clean, exact.relaxed.grams, &hard);
         if (clean.relaxed.feasible() && (remnants || clean.relaxed.cost < exact.relaxed.cost + worth_adding)) exact = std::move(clean);
     }
@@ -324,14 +325,14 @@ private:
     }
 
     bool has_no_place(const Plan& plan) const {
-        const Idea mine = idea_of(problem_, used_moves(problem_, plan.grams));
+        const Signature mine = signature_of(problem_, used_moves(problem_, plan.grams));
         return std::any_of(result_.plans.begin(), result_.plans.end(), [&](const Plan& held) {
-            return says_no_more(mine, plan.cost, held) || (plan.cost > held.cost && throws_out(plan, held));
+            return says_no_more(mine, plan.cost, held) || (plan.cost > held.cost && drops_a_stand_in_of(plan, held));
         });
     }
 
     // Whether a plan is one that is held with a stand-in thrown out and nothing in its place.
-    bool throws_out(const Plan& plan, const Plan& held) const {
+    bool drops_a_stand_in_of(const Plan& plan, const Plan& held) const {
         const auto stands_in = [&](const Plan& p) {
             std::set<std::size_t> moves;
             for (const auto m : used_moves(problem_, p.grams))
@@ -345,8 +346,8 @@ private:
     // Of two plans where one says no more than the other, the longer stands only if it gains; of equal ideas the better stays.
     void keep(Plan plan) {
         std::erase_if(result_.plans, [&](const Plan& held) {
-            const bool no_more = says_no_more(idea_of(problem_, used_moves(problem_, held.grams)), held.cost, plan);
-            return no_more || (held.cost > plan.cost && throws_out(held, plan));
+            const bool no_more = says_no_more(signature_of(problem_, used_moves(problem_, held.grams)), held.cost, plan);
+            return no_more || (held.cost > plan.cost && drops_a_stand_in_of(held, plan));
         });
         found_at_ = result_.visited;
         result_.plans.push_back(std::move(plan));
@@ -384,14 +385,14 @@ private:
 
 }  // namespace
 
-bool rivals(const Problem& problem, std::size_t a, std::size_t b) {
+bool mutually_exclusive(const Problem& problem, std::size_t a, std::size_t b) {
     const Move &first = problem.moves[a], &second = problem.moves[b];
     return a != b && first.kind == MoveKind::add && second.kind == MoveKind::add && first.role == second.role;
 }
 
-bool adds_once(const Problem& problem, const std::vector<std::size_t>& used) {
+bool keeps_exclusions(const Problem& problem, const std::vector<std::size_t>& used) {
     return std::none_of(used.begin(), used.end(), [&](std::size_t a) {
-        return std::any_of(used.begin(), used.end(), [&](std::size_t b) { return rivals(problem, a, b); });
+        return std::any_of(used.begin(), used.end(), [&](std::size_t b) { return mutually_exclusive(problem, a, b); });
     });
 }
 
@@ -402,8 +403,8 @@ std::vector<std::size_t> used_moves(const Problem& problem, const std::vector<do
     return used;
 }
 
-SearchResult search_plans(const Problem& problem, const Yardstick& yardstick, const Models& middle, const SearchLimits& limits) {
-    return Search(problem, yardstick, middle, limits).run();
+SearchResult search_plans(const Problem& problem, const Distance& distance, const Models& middle, const SearchLimits& limits) {
+    return Search(problem, distance, middle, limits).run();
 }
 
 }  // namespace standin

@@ -10,11 +10,11 @@
 // one, the models are smooth and nearly linear over these ranges, and tests hold it against exhaustive search. Nodes are taken in the
 // order of their bounds; when the least bound left is no better than the k-th plan, nothing unvisited can be.
 //
-// Plans must be different ideas (idea.hpp). A node all of whose plans say no more than a plan that is held is left out. One whose
+// Plans must be different ideas (signature.hpp). A node all of whose plans say no more than a plan that is held is left out. One whose
 // relaxed batch says no more than a held plan P, no nearer than it, gives way to the parts of it that can say something else: to say no
-// more than P a plan must use each food of P or kin of it, so every other plan does without one of them and all its kin, and lies in the
-// part that shuts those. What is proved is then that no other idea comes nearer than the last plan, and that no plan of a held idea
-// comes nearer by more than `worth_adding`.
+// more than P a plan must use each food of P or an equivalent of it, so every other plan does without one of them and all its equivalents,
+// and lies in the part that shuts those. What is proved is then that no other idea comes nearer than the last plan, and that no plan of a
+// held idea comes nearer by more than `worth_adding`.
 #pragma once
 
 #include <cmath>
@@ -54,12 +54,12 @@ struct SearchResult {
     double least_violation = 0;  ///< of the relaxed problem: above 0 nothing meets the hard limits
 };
 
-SearchResult search_plans(const Problem& problem, const Yardstick& yardstick, const Models& middle, const SearchLimits& limits);
+SearchResult search_plans(const Problem& problem, const Distance& distance, const Models& middle, const SearchLimits& limits);
 
 /// Whether both add a food in one role: a cook takes one flour, not a spoon of three.
-bool rivals(const Problem& problem, std::size_t a, std::size_t b);
-/// Whether no two of these moves are rivals, as in every plan.
-bool adds_once(const Problem& problem, const std::vector<std::size_t>& used);
+bool mutually_exclusive(const Problem& problem, std::size_t a, std::size_t b);
+/// Whether no two of these moves exclude each other, as in every plan.
+bool keeps_exclusions(const Problem& problem, const std::vector<std::size_t>& used);
 
 /// The moves a plan really uses.
 std::vector<std::size_t> used_moves(const Problem& problem, const std::vector<double>& grams);

@@ -5,6 +5,7 @@
 #include <set>
 
 #include "adapt/difference.hpp"
+#include "adapt/distance.hpp"
 #include "adapt/explain.hpp"
 #include "adapt/meat_block.hpp"
 #include "adapt/request.hpp"
@@ -12,7 +13,6 @@
 #include "adapt/variant.hpp"
 #include "adapt/variant_name.hpp"
 #include "adapt/verdict.hpp"
-#include "adapt/yardstick.hpp"
 #include "core/band.hpp"
 #include "evaluate/predict.hpp"
 #include "knowledge/season.hpp"
@@ -34,7 +34,7 @@ public:
           context_(context),
           knowledge_(context.knowledge()),
           nominal_(formula, context.nominal()),
-          yardstick_(context, nominal_.total(), nominal_.state(), {}),
+          distance_(context, nominal_.total(), nominal_.state(), {}),
           drawn_(formula, context.sampled()),
           base_states_(drawn_.states()),
           base_(predict_formula(formula, drawn_, base_states_, context.evaluator)) {
@@ -124,7 +124,7 @@ private:
                                                : hold_meat_block(variant, formula_, line_, candidate.role, candidate.most_grams, context_);
         candidate.food.grams = exactly(variant.lines[line_].grams.mid);
         Trimmed trimmed =
-            trimmed_after(variant, line_, counted_as(candidate, formula_.lines[line_], context_.nominal()), yardstick_, context_);
+            trimmed_after(variant, line_, counted_as(candidate, formula_.lines[line_], context_.nominal()), distance_, context_);
         trimmed.trims.insert(trimmed.trims.begin(), block.begin(), block.end());
         const double distance = std::sqrt(price + trimmed.distance * trimmed.distance);
         const auto& allergens = knowledge_.ingredient(candidate.food.ingredient)->allergens;
@@ -238,7 +238,7 @@ private:
     const Context& context_;
     const Knowledge& knowledge_;
     NominalBatch nominal_;
-    Yardstick yardstick_;
+    Distance distance_;
     SampledBatch drawn_;
     std::vector<State> base_states_;
     Prediction base_;

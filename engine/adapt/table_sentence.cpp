@@ -36,7 +36,7 @@ std::string_view degree(double size) { return size < 0.5 ? "barely" : size < 1 ?
 
 }  // namespace
 
-std::string table_sentence(const Yardstick& yardstick, const Compared& c) {
+std::string table_sentence(const Distance& distance, const Compared& c) {
     struct Told {
         double size;
         std::string text;
@@ -48,11 +48,11 @@ std::string table_sentence(const Yardstick& yardstick, const Compared& c) {
             told.push_back(
                 {std::abs(value), std::string(degree(std::abs(value))) + " " + std::string(value > 0 ? says->more : says->less)});
     };
-    for (const auto& residual : yardstick.residuals(c.variant, c.after)) tell(residual.what, residual.change);
+    for (const auto& residual : distance.residuals(c.variant, c.after)) tell(residual.what, residual.change);
     // What a want moved is left out of the residuals; at the table it is the first thing to be noticed.
-    for (const auto& goal : yardstick.goals()) {
-        if (!yardstick.wanted(goal.property) || !(yardstick.step(goal.property) > 0)) continue;
-        const double moved = (c.after.properties[goal.property] - c.before.properties[goal.property]) / yardstick.step(goal.property);
+    for (const auto& goal : distance.goals()) {
+        if (!distance.wanted(goal.property) || !(distance.step(goal.property) > 0)) continue;
+        const double moved = (c.after.properties[goal.property] - c.before.properties[goal.property]) / distance.step(goal.property);
         const std::string_view what = goal.property == Property::heat_mg_kg         ? "heat"
                                       : goal.property == Property::bind             ? "bind"
                                       : goal.property == Property::firmness         ? "firmness"

@@ -22,12 +22,12 @@ bool may_follow(const Line& line, bool salt_moves, const Context& context) {
     return !line.keep && ((role == Role::salt && salt_moves) || role == Role::acid);
 }
 
-Problem trims_of(const Formula& swapped, std::size_t line, const Material& counted, const Yardstick& yardstick, const Context& context) {
+Problem trims_of(const Formula& swapped, std::size_t line, const Material& counted, const Distance& distance, const Context& context) {
     Problem problem;
     problem.formula = swapped;
     problem.processes.push_back({swapped.process, context.nominal().process(swapped.process), {}, 0});
     const double price = context.constant("advice.price.trim");
-    const double before = yardstick.base_material()[Amount::salt];
+    const double before = distance.base_material()[Amount::salt];
     double after = 0;
     for (std::size_t l = 0; l < swapped.lines.size(); ++l)
         after += (l == line ? counted : context.nominal().unit(swapped.lines[l]))[Amount::salt] * swapped.lines[l].grams.mid;
@@ -52,10 +52,9 @@ Problem trims_of(const Formula& swapped, std::size_t line, const Material& count
 
 }  // namespace
 
-Trimmed trimmed_after(const Formula& swapped, std::size_t line, const Material& counted, const Yardstick& yardstick,
-                      const Context& context) {
-    const Problem problem = trims_of(swapped, line, counted, yardstick, context);
-    const Rebalancer rebalancer(problem, yardstick, context.nominal().models());
+Trimmed trimmed_after(const Formula& swapped, std::size_t line, const Material& counted, const Distance& distance, const Context& context) {
+    const Problem problem = trims_of(swapped, line, counted, distance, context);
+    const Rebalancer rebalancer(problem, distance, context.nominal().models());
     const ProcessOption& process = problem.processes.front();
     const Solution relaxed = rebalancer.solve(std::vector<Choice>(problem.moves.size(), Choice::open), process, {});
     std::vector<Choice> choices(problem.moves.size(), Choice::out);
@@ -82,7 +81,7 @@ Trimmed trimmed_after(const Formula& swapped, std::size_t line, const Material& 
     const Line& stood_in = result.formula.lines[line];
     total.add(context.nominal().unit(stood_in), -stood_in.grams.mid);
     total.add(counted, stood_in.grams.mid);
-    result.distance = std::sqrt(price + yardstick.square(total, context.nominal().models().state(total, batch.process())));
+    result.distance = std::sqrt(price + distance.square(total, context.nominal().models().state(total, batch.process())));
     return result;
 }
 

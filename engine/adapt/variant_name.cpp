@@ -22,7 +22,7 @@ std::string counted(const std::vector<std::string>& all) {
 // A variant of a variant keeps the first part of its name once.
 std::string stem(const Formula& base) { return base.parent.empty() ? base.title : base.parent; }
 
-std::string task(const std::string& food, const std::string& note, const std::vector<std::string>& asks) {
+std::string subproblem(const std::string& food, const std::string& note, const std::vector<std::string>& asks) {
     std::string text;
     for (const auto& ask : asks) text += (text.empty() ? "" : "; ") + ask;
     if (!note.empty()) text += (text.empty() ? "" : ". ") + note;
@@ -39,7 +39,7 @@ void name_variant(Formula& variant, const Formula& base, const std::vector<Edit>
         if (brings) {
             const std::string name = knowledge.ingredient(edit.with)->names.front();
             add_new(in, name);
-            add_new(variant.to_do, task(name, edit.reason.note, edit.reason.asks));
+            add_new(variant.to_do, subproblem(name, edit.reason.note, edit.reason.asks));
         } else if (edit.kind == EditKind::omit) {
             add_new(out, knowledge.ingredient(edit.line)->names.front());
         }
@@ -56,7 +56,7 @@ void name_swapped(Formula& variant, const Formula& base, const StandIn& stand_in
     variant.title = stem(base) + ", with " + stand_in.name + " for " + line;
     variant.parent = base.title;
     variant.date.clear();
-    add_new(variant.to_do, task(stand_in.name, stand_in.note, stand_in.needs));
+    add_new(variant.to_do, subproblem(stand_in.name, stand_in.note, stand_in.needs));
     // What stands beside the stand-in was held while the rest followed it; that mark is not the maker's.
     for (std::size_t l = base.lines.size(); l < variant.lines.size(); ++l) variant.lines[l].keep = false;
 }

@@ -21,7 +21,7 @@ bool same_line(const Line& a, const Line& b) {
 }  // namespace
 
 std::vector<std::string> faults_of(const Formula& variant, const Problem& problem, const Stock& stock, const std::vector<Goal>& goals,
-                                   const Yardstick& yardstick, const Nominal& nominal) {
+                                   const Distance& distance, const Nominal& nominal) {
     std::vector<std::string> faults;
     const Knowledge& knowledge = nominal.knowledge();
     for (const auto& line : problem.formula.lines)
@@ -45,7 +45,7 @@ std::vector<std::string> faults_of(const Formula& variant, const Problem& proble
     const State state = batch.state();
     for (const auto& goal : goals) {
         if (!goal.condition) continue;
-        const double step = yardstick.unit(goal.property);
+        const double step = distance.unit(goal.property);
         if (shortfall(goal, state.properties[goal.property], 0) >
             (goal.kind == Goal::Kind::equal ? 0.1 + condition_slack : condition_slack) * step)
             faults.push_back("the condition " + goal.want + " is broken");

@@ -11,6 +11,6 @@ namespace standin {
 /// Everything wrong with `variant`, in words; empty when it keeps every kept line, the stock, the exclusions, the meat and the
 /// conditions among `goals`.
 std::vector<std::string> faults_of(const Formula& variant, const Problem& problem, const Stock& stock, const std::vector<Goal>& goals,
-                                   const Yardstick& yardstick, const Nominal& nominal);
+                                   const Distance& distance, const Nominal& nominal);
 
 }  // namespace standin

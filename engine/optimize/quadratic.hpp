@@ -1,6 +1,6 @@
 // A convex quadratic programme within a box and under a few rows, solved exactly.
 //
-//   minimise  1/2 d' H d + c' d + dear * (t + t^2 / 2)
+//   minimise  1/2 d' H d + c' d + slack_price * (t + t^2 / 2)
 //   such that low <= d <= high,  row_j' d - t <= room_j,  t >= 0
 //
 // t is one slack for all rows at a price: the programme always has an answer, and t is 0 wherever the rows can be kept. Primal active
@@ -34,7 +34,7 @@ struct Quadratic {
     std::vector<double> slope, low, high;
     Matrix rows;
     std::vector<double> room;
-    double dear = 1;  ///< price of t
+    double slack_price = 1;  ///< price of t
 };
 
 struct Least {

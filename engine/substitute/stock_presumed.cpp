@@ -21,7 +21,9 @@ Shelf shelf_of(const Ingredient& ingredient, const Knowledge& knowledge) {
     return belongs(ingredient, "garden", knowledge) ? Shelf::cellar : Shelf::kitchen;
 }
 
-bool kin(const Ingredient& one, const Ingredient& other) { return one.family == other.family && one.roles.front() == other.roles.front(); }
+bool same_family_and_role(const Ingredient& one, const Ingredient& other) {
+    return one.family == other.family && one.roles.front() == other.roles.front();
+}
 
 class Presuming {
 public:
@@ -64,11 +66,11 @@ private:
         std::vector<std::string> named;
         for (const auto& item : have_.items) {
             const Ingredient& other = *knowledge_.ingredient(item.ingredient);
-            if (!kin(ingredient, other) || !belongs(other, "fresh", knowledge_) || in_formula(other.id)) continue;
+            if (!same_family_and_role(ingredient, other) || !belongs(other, "fresh", knowledge_) || in_formula(other.id)) continue;
             if (!item.grams || *item.grams >= enough_share * line.grams.mid) named.push_back(other.names.front());
         }
         const auto spoken_for = std::count_if(have_.missing.begin(), have_.missing.end(), [&](const std::string& id) {
-            return in_formula(id) && kin(ingredient, *knowledge_.ingredient(id));
+            return in_formula(id) && same_family_and_role(ingredient, *knowledge_.ingredient(id));
         });
         return std::ssize(named) > spoken_for ? named : std::vector<std::string>{};
     }

@@ -51,16 +51,16 @@ public:
         if (make.chance(0.5)) wants.push_back(shifted("salt", Property::salt_pct, "<=", make.between(0.85, 1.05)));
         if (make.chance(0.3)) wants.push_back(shifted("water", Property::water_pct, "<=", make.between(0.97, 1.03)));
         const auto goals = read_wants(wants, nothing_noticed()).value();
-        const Yardstick asking(context, base, state, goals);
+        const Distance asking(context, base, state, goals);
         problem = make_problem(formula_, stock, graph(), asking, context);
         problem.loss.clear();  // what is lost counts by its square
-        yardstick.emplace(context, base, state, std::vector<Goal>{});
+        distance.emplace(context, base, state, std::vector<Goal>{});
     }
 
     const Models& models() const { return evaluator_.nominal().models(); }
 
     Problem problem;
-    std::optional<Yardstick> yardstick;
+    std::optional<Distance> distance;
 
 private:
     static const SwapGraph& graph() {
@@ -120,7 +120,7 @@ double by_glpk(const Problem& p, bool integer) {
         for (int m = 0; m < n; ++m) put(row, m + 1, slope(static_cast<std::size_t>(m)) * p.moves[static_cast<std::size_t>(m)].most);
     };
     for (const auto& goal : p.hard) limit(-past(goal, p.start_total), [&](std::size_t m) { return past(goal, p.moves[m].per_gram); });
-    for (const auto& l : p.limits) limit(l.room, [&](std::size_t m) { return l.per_gram[m]; });
+    for (const auto& l : p.constraints) limit(l.room, [&](std::size_t m) { return l.per_gram[m]; });
     glp_load_matrix(lp.get(), static_cast<int>(values.size()) - 1, rows.data(), columns.data(), values.data());
     glp_term_out(GLP_OFF);
     if (!integer) {
@@ -163,7 +163,7 @@ TEST_CASE("without deviations an open plan costs what GLPK's simplex says") {
     Tally tally;
     for (std::uint64_t number = 0; number < problems; ++number) {
         const Linear linear(number);
-        const Rebalancer rebalancer(linear.problem, *linear.yardstick, linear.models());
+        const Rebalancer rebalancer(linear.problem, *linear.distance, linear.models());
         const std::vector<Choice> open(linear.problem.moves.size(), Choice::open);
         const Solution found = rebalancer.solve(open, linear.problem.processes.front(), {});
         const double way = linear.problem.processes.front().price;
@@ -183,7 +183,7 @@ TEST_CASE("without deviations the best plan costs what GLPK's branch and cut say
         const Linear linear(number);
         SearchLimits limits;
         limits.plans = 1;
-        const SearchResult found = search_plans(linear.problem, *linear.yardstick, linear.models(), limits);
+        const SearchResult found = search_plans(linear.problem, *linear.distance, linear.models(), limits);
         tally.add(number, found.plans.empty() ? INFINITY : found.plans.front().cost, by_glpk(linear.problem, true), simplicity);
     }
     WARN(problems << " problems: " << tally.same << " alike within " << alike << ", " << tally.simpler << " simpler and within "

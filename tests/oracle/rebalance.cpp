@@ -14,16 +14,16 @@ constexpr std::size_t most_moves = 5;
 constexpr double alike_within = 0.02;  // squared noticeable differences; half as much of a distance of one
 constexpr double forbidden = 1e4;      // price of breaking a limit altogether
 
-// The task once more, from its description alone: squares and prices, with everything forbidden made dear.
+// The subproblem once more, from its description alone: squares and prices, with everything forbidden made slack_price.
 class Objective {
 public:
-    explicit Objective(const SmallProblem& small) : small_(small), rebalancer_(small.problem, small.yardstick(), small.models()) {}
+    explicit Objective(const SmallProblem& small) : small_(small), rebalancer_(small.problem, small.distance(), small.models()) {}
 
     double operator()(const std::vector<double>& y) const {
         const Problem& p = small_.problem;
         const Material batch = rebalancer_.total(grams(y));
         const State state = rebalancer_.state(batch, p.processes.front());
-        double value = small_.yardstick().square(batch, state) + lost_square(p, grams(y));
+        double value = small_.distance().square(batch, state) + lost_square(p, grams(y));
         for (const auto& move : p.moves) value += move.price;
         return value + forbidden * violation(y, state);
     }
@@ -41,14 +41,14 @@ public:
         const Problem& p = small_.problem;
         double sum = 0;
         for (const auto& goal : p.hard) {
-            const double unit = small_.yardstick().step(goal.property) > 0 ? small_.yardstick().step(goal.property) : 1;
+            const double unit = small_.distance().step(goal.property) > 0 ? small_.distance().step(goal.property) : 1;
             const double past = (state.properties[goal.property] - goal.limit) / unit;
             const double breach = goal.kind == Goal::Kind::at_most    ? past
                                   : goal.kind == Goal::Kind::at_least ? -past
                                                                       : std::abs(past) - 0.1;
             sum += std::max(0.0, breach - 1e-5);
         }
-        for (const auto& limit : p.limits) sum += std::max(0.0, limit.breach(grams(y)) - 1e-5);
+        for (const auto& limit : p.constraints) sum += std::max(0.0, limit.violation(grams(y)) - 1e-5);
         return sum;
     }
 
@@ -91,7 +91,7 @@ TEST_CASE("no search without derivatives finds a better balance than the solver"
         const SmallProblem small(n, most_moves);
         const std::size_t size = small.problem.moves.size();
         if (size == 0) continue;
-        const Rebalancer rebalancer(small.problem, small.yardstick(), small.models());
+        const Rebalancer rebalancer(small.problem, small.distance(), small.models());
         const Solution solved = rebalancer.solve(std::vector<Choice>(size, Choice::in), small.problem.processes.front(), {});
         const Objective f(small);
         std::mt19937_64 random(n);

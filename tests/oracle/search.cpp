@@ -20,7 +20,7 @@ double value_of(const SmallProblem& small, const Rebalancer& rebalancer, std::si
     std::vector<std::size_t> used;
     for (std::size_t m = 0; m < moves.size(); ++m)
         if (set >> m & 1U) used.push_back(m);
-    if (!adds_once(small.problem, used)) return INFINITY;
+    if (!keeps_exclusions(small.problem, used)) return INFINITY;
     std::vector<Choice> choices(moves.size(), Choice::out);
     for (std::size_t m = 0; m < moves.size(); ++m)
         if (set >> m & 1U) choices[m] = Choice::in;
@@ -41,11 +41,11 @@ struct Compared {
 
 Compared compare(std::uint64_t number) {
     const SmallProblem small(number, most_moves);
-    const Rebalancer rebalancer(small.problem, small.yardstick(), small.models());
+    const Rebalancer rebalancer(small.problem, small.distance(), small.models());
     Compared c;
     SearchLimits limits;
     limits.plans = 3;
-    const SearchResult found = search_plans(small.problem, small.yardstick(), small.models(), limits);
+    const SearchResult found = search_plans(small.problem, small.distance(), small.models(), limits);
     c.proved = found.proved;
     if (!found.plans.empty()) c.search = found.plans.front().cost;
     for (const auto& process : small.problem.processes)

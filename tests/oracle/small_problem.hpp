@@ -18,12 +18,12 @@ public:
         const standin::Context context{evaluator_, options_};
         const auto stock = standin::Stock::of(formula, request, context);
         const standin::NominalBatch batch(formula, evaluator_.nominal());
-        yardstick_.emplace(context, batch.total(), batch.state(), standin::read_wants(request.wants, knowledge()).value());
-        problem = standin::make_problem(formula, *stock, graph(), *yardstick_, context);
+        distance_.emplace(context, batch.total(), batch.state(), standin::read_wants(request.wants, knowledge()).value());
+        problem = standin::make_problem(formula, *stock, graph(), *distance_, context);
         if (moves > 0) cut(moves, make);
     }
 
-    const standin::Yardstick& yardstick() const { return *yardstick_; }
+    const standin::Distance& distance() const { return *distance_; }
     const standin::Models& models() const { return evaluator_.nominal().models(); }
 
     standin::Formula formula;
@@ -43,7 +43,7 @@ private:
         while (kept.size() > most) kept.erase(kept.begin() + static_cast<std::ptrdiff_t>(make.below(kept.size())));
         std::vector<standin::Move> moves;
         for (const auto m : kept) moves.push_back(problem.moves[m]);
-        for (auto& limit : problem.limits) {
+        for (auto& limit : problem.constraints) {
             std::vector<double> still;
             for (const auto m : kept) still.push_back(limit.per_gram[m]);
             limit.per_gram = std::move(still);
@@ -53,5 +53,5 @@ private:
 
     standin::Options options_;
     standin::Evaluator evaluator_;
-    std::optional<standin::Yardstick> yardstick_;
+    std::optional<standin::Distance> distance_;
 };

@@ -17,7 +17,7 @@ struct Said {
     double standin::Lab::*coordinate = nullptr;
 };
 
-/// `error` is positive where the model says more than was measured. Not a number: taste has no yardstick for the quantity.
+/// `error` is positive where the model says more than was measured. Not a number: taste has no distance for the quantity.
 struct Distance {
     double error = 0, width = 0;
 };

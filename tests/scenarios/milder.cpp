@@ -42,7 +42,7 @@ TEST_CASE("milder: with the chiles kept there is no way, and the answer says so"
     request.keep = {"serrano", "jalapeño"};
     const auto told = scenario::tell("milder/formula.txt", "", request);
     REQUIRE_FALSE(told.answer.conflict.empty());
-    // The want and a kept chile are in the quarrel; the salt is not.
+    // The want and a kept chile are in the minimal infeasible subset; the salt is not.
     const auto says = [&](const std::string& word) {
         return std::any_of(told.answer.conflict.begin(), told.answer.conflict.end(),
                            [&](const std::string& demand) { return demand.find(word) != std::string::npos; });

@@ -4,8 +4,8 @@
 #include <string>
 #include <vector>
 
+#include "adapt/distance.hpp"
 #include "adapt/wants.hpp"
-#include "adapt/yardstick.hpp"
 #include "support/kitchen.hpp"
 
 class Advising {
@@ -14,12 +14,12 @@ public:
         : formula_(std::move(formula)),
           evaluator_(known, 16, 1),
           batch_(formula_, evaluator_.nominal()),
-          yardstick_(context(), batch_.total(), batch_.state(), standin::read_wants(wants, known).value()) {}
+          distance_(context(), batch_.total(), batch_.state(), standin::read_wants(wants, known).value()) {}
     Advising(const Advising&) = delete;
     Advising& operator=(const Advising&) = delete;
 
     const standin::Formula& formula() const { return formula_; }
-    const standin::Yardstick& yardstick() const { return yardstick_; }
+    const standin::Distance& distance() const { return distance_; }
     const standin::Models& models() const { return evaluator_.nominal().models(); }
     standin::Context context() { return {evaluator_, options_}; }
 
@@ -28,5 +28,5 @@ private:
     standin::Options options_;
     standin::Evaluator evaluator_;
     standin::NominalBatch batch_;
-    standin::Yardstick yardstick_;
+    standin::Distance distance_;
 };

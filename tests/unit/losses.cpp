@@ -20,7 +20,7 @@ std::vector<double> losses(const std::vector<std::string>& wants = {}) {
     const Context context = advising.context();
     const auto stock = Stock::of(green(), {}, context);
     const SwapGraph graph(knowledge());
-    return make_problem(green(), *stock, graph, advising.yardstick(), context).loss;
+    return make_problem(green(), *stock, graph, advising.distance(), context).loss;
 }
 
 }  // namespace
@@ -41,7 +41,7 @@ TEST_CASE("losses: a part that is lost counts by its square, and what is made up
     Problem p;
     p.formula = formula({line("spinach", 100)});
     p.start = {0};
-    p.forced = {true};
+    p.missing = {true};
     p.loss = {4};
     Move move;
     move.kind = MoveKind::stand_in;

@@ -41,7 +41,7 @@ Process careful() {
 
 std::vector<ProcessOption> ways(const Process& process, const std::vector<std::string>& wants, const Knowledge& known = knowledge()) {
     Advising advising(mass(process), wants, known);
-    return ways_of_making(advising.formula(), advising.yardstick(), advising.context());
+    return ways_of_making(advising.formula(), advising.distance(), advising.context());
 }
 
 }  // namespace
@@ -125,6 +125,6 @@ TEST_CASE("who wants it juicier cooks no hotter than the most demanding meat nee
     poultry.process.core_c = 82;
     poultry.lines.push_back(line("chicken-thigh", 500));
     Advising advising(poultry, {"juicier"});
-    const auto with_poultry = ways_of_making(advising.formula(), advising.yardstick(), advising.context());
+    const auto with_poultry = ways_of_making(advising.formula(), advising.distance(), advising.context());
     CHECK(*with_poultry.front().process.core_c == Approx(73.9).margin(0.2));  // poultry, USDA FSIS
 }

@@ -19,7 +19,7 @@ Formula hot() { return formula({line("pork-shoulder", 1000), line("serrano", 20)
 
 WantResult asked(const std::string& want, double sure) {
     Advising advising(hot(), {want});
-    return judged(advising.yardstick().goals().front(), advising.yardstick(), 5, 5, draws(), draws(), sure);
+    return judged(advising.distance().goals().front(), advising.distance(), 5, 5, draws(), draws(), sure);
 }
 
 }  // namespace
@@ -41,7 +41,7 @@ TEST_CASE("met: who wants to be surer is told no where half would have done") {
 
 TEST_CASE("met: a word moves with its base, draw by draw") {
     Advising advising(hot(), {"milder"});
-    const Goal& goal = advising.yardstick().goals().front();
-    CHECK(missed_by(goal, advising.yardstick(), draws(), draws(0.5), 0.99) <= 0);
-    CHECK(missed_by(goal, advising.yardstick(), draws(), draws(0.9), 0.5) > 0);
+    const Goal& goal = advising.distance().goals().front();
+    CHECK(missed_by(goal, advising.distance(), draws(), draws(0.5), 0.99) <= 0);
+    CHECK(missed_by(goal, advising.distance(), draws(), draws(0.9), 0.5) > 0);
 }

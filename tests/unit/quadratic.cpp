@@ -19,7 +19,7 @@ Quadratic square(std::size_t n, std::size_t rows) {
     q.high.assign(n, 10.0);
     q.rows = Matrix(rows, n);
     q.room.assign(rows, 0.0);
-    q.dear = 1000;
+    q.slack_price = 1000;
     return q;
 }
 
@@ -94,7 +94,7 @@ TEST_CASE("quadratic: random programmes end where nothing pulls any more") {
         if (over > 1e-6) {  // then the price of breaking is paid in full
             double paid = 0;
             for (const double multiplier : least.multipliers) paid += multiplier;
-            CHECK(paid == Approx(q.dear * (1 + over)).epsilon(1e-6));
+            CHECK(paid == Approx(q.slack_price * (1 + over)).epsilon(1e-6));
         }
     }
 }

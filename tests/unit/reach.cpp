@@ -18,17 +18,17 @@ std::vector<std::string> reach(const std::vector<std::string>& wants, bool salt_
     request.have.emplace();  // nothing can be brought in
     const auto stock = Stock::of(made, request, context);
     const SwapGraph graph(knowledge());
-    const Problem problem = make_problem(made, *stock, graph, advising.yardstick(), context);
-    const Rebalancer rebalancer(problem, advising.yardstick(), advising.models());
+    const Problem problem = make_problem(made, *stock, graph, advising.distance(), context);
+    const Rebalancer rebalancer(problem, advising.distance(), advising.models());
     const Shown shown = [&](const Plan& plan, const Goal& goal) {
         return rebalancer.state(rebalancer.total(plan.grams), problem.processes[plan.process]).properties[goal.property];
     };
     PerProperty<Band> start;
     for_each_property([&](Property p) {
-        const double value = advising.yardstick().base().properties[p];
+        const double value = advising.distance().base().properties[p];
         start[p] = {value, value, value};
     });
-    return reach_of_wants(problem, advising.yardstick(), advising.models(), shown, start);
+    return reach_of_wants(problem, advising.distance(), advising.models(), shown, start);
 }
 
 }  // namespace

@@ -16,7 +16,7 @@ Formula base() {
 Trimmed after(const Formula& swapped, std::size_t number) {
     Advising advising(base(), {});
     const Context context = advising.context();
-    return trimmed_after(swapped, number, context.nominal().unit(swapped.lines[number]), advising.yardstick(), context);
+    return trimmed_after(swapped, number, context.nominal().unit(swapped.lines[number]), advising.distance(), context);
 }
 
 }  // namespace
@@ -51,7 +51,7 @@ TEST_CASE("trimming never ends further from the base than leaving it alone") {
         swapped.lines[2] = line(food, 200);
         Advising advising(base(), {});
         const NominalBatch batch(swapped, nominal());
-        const double untouched = advising.yardstick().distance(batch.total(), batch.state());
+        const double untouched = advising.distance().of(batch.total(), batch.state());
         CHECK(after(swapped, 2).distance <= untouched + 0.05);  // weights are rounded to what a scale shows
     }
 }

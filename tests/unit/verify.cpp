@@ -24,11 +24,11 @@ std::string faults_after(Change change, AdaptRequest request = {}, const std::ve
     const auto stock = Stock::of(base(), request, context);
     REQUIRE(stock);
     const SwapGraph graph(knowledge());
-    const Problem problem = make_problem(base(), *stock, graph, advising.yardstick(), context);
+    const Problem problem = make_problem(base(), *stock, graph, advising.distance(), context);
     Formula variant = base();
     change(variant);
     std::string all;
-    for (const auto& fault : faults_of(variant, problem, *stock, advising.yardstick().goals(), advising.yardstick(), context.nominal()))
+    for (const auto& fault : faults_of(variant, problem, *stock, advising.distance().goals(), advising.distance(), context.nominal()))
         all += fault + "\n";
     return all;
 }

@@ -25,20 +25,21 @@ void serve(std::uint64_t number) {
     constexpr std::size_t most_moves = 6;
     const SmallProblem small(number, most_moves);
     const std::vector<Choice> choices(small.problem.moves.size(), Choice::open);
-    const Task task(small.problem, small.problem.hard, small.yardstick(), small.models(), small.problem.processes.front(), choices);
-    const Rebalancer rebalancer(small.problem, small.yardstick(), small.models());
+    const Subproblem subproblem(small.problem, small.problem.hard, small.distance(), small.models(), small.problem.processes.front(),
+                                choices);
+    const Rebalancer rebalancer(small.problem, small.distance(), small.models());
     const ProcessOption& process = small.problem.processes.front();
     const Solution ours = rebalancer.polished(choices, process, rebalancer.solve(choices, process, {}));
-    std::cout << "{\"problem\": " << number << ", \"prices\": " << list_of(task.prices()) << ", \"least\": " << list_of(task.least())
-              << ", \"y\": " << list_of(task.scaled(ours.grams)) << ", \"cost\": " << list_of({ours.cost, ours.violation}) << "}"
-              << std::endl;
+    std::cout << "{\"problem\": " << number << ", \"prices\": " << list_of(subproblem.prices())
+              << ", \"least\": " << list_of(subproblem.least()) << ", \"y\": " << list_of(subproblem.scaled(ours.grams))
+              << ", \"cost\": " << list_of({ours.cost, ours.violation}) << "}" << std::endl;
     for (std::string line; std::getline(std::cin, line) && !line.empty();) {
         std::istringstream in(line);
-        std::vector<double> y(task.size());
+        std::vector<double> y(subproblem.size());
         for (auto& v : y) in >> v;
-        const Trial there = task.at(std::move(y));
+        const Iterate there = subproblem.at(std::move(y));
         std::vector<double> answer{there.square, there.price};
-        answer.insert(answer.end(), there.breaches.begin(), there.breaches.end());
+        answer.insert(answer.end(), there.violations.begin(), there.violations.end());
         std::cout << list_of(answer) << std::endl;
     }
 }

@@ -1,5 +1,5 @@
 // Slopes by the sums of the batch against differences move by move.
-#include "adapt/task.hpp"
+#include "adapt/subproblem.hpp"
 
 #include <cmath>
 
@@ -14,17 +14,18 @@ TEST_CASE("task: the slopes are those of its own values") {
     for (std::uint64_t number = 0; number < 12; ++number) {
         const SmallProblem small(number, 0);
         const std::vector<Choice> open(small.problem.moves.size(), Choice::open);
-        const Task task(small.problem, small.problem.hard, small.yardstick(), small.models(), small.problem.processes.front(), open);
-        if (task.size() == 0) continue;
-        const Trial here = task.at(std::vector<double>(task.size(), 0.03));
-        Matrix rows, breaches;
-        task.slopes(here, rows, breaches);
-        for (std::size_t i = 0; i < task.size(); ++i) {
+        const Subproblem subproblem(small.problem, small.problem.hard, small.distance(), small.models(), small.problem.processes.front(),
+                                    open);
+        if (subproblem.size() == 0) continue;
+        const Iterate here = subproblem.at(std::vector<double>(subproblem.size(), 0.03));
+        Matrix rows, violations;
+        subproblem.slopes(here, rows, violations);
+        for (std::size_t i = 0; i < subproblem.size(); ++i) {
             constexpr double step = 1e-4;
             std::vector<double> up = here.y, down = here.y;
             up[i] += step;
             down[i] -= step;
-            const Trial above = task.at(up), below = task.at(down);
+            const Iterate above = subproblem.at(up), below = subproblem.at(down);
             const auto check = [&](double slope, double after, double before) {
                 const double expected = (after - before) / (2 * step);
                 CAPTURE(number, i);
@@ -32,7 +33,7 @@ TEST_CASE("task: the slopes are those of its own values") {
                 ++compared;
             };
             for (std::size_t r = 0; r < here.rows.size(); ++r) check(rows[r][i], above.rows[r], below.rows[r]);
-            for (std::size_t b = 0; b < here.breaches.size(); ++b) check(breaches[b][i], above.breaches[b], below.breaches[b]);
+            for (std::size_t b = 0; b < here.violations.size(); ++b) check(violations[b][i], above.violations[b], below.violations[b]);
         }
     }
     CHECK(compared > 500);
@@ -43,13 +44,13 @@ TEST_CASE("task: the squares of the rows are what is felt and what is lost") {
         const SmallProblem small(number, 0);
         const std::vector<Choice> open(small.problem.moves.size(), Choice::open);
         const ProcessOption& process = small.problem.processes.front();
-        const Task task(small.problem, small.problem.hard, small.yardstick(), small.models(), process, open);
-        if (task.size() == 0) continue;
-        const Trial here = task.at(std::vector<double>(task.size(), 0.05));
-        const Rebalancer rebalancer(small.problem, small.yardstick(), small.models());
-        const Material total = rebalancer.total(task.grams(here.y));
-        const double felt = small.yardstick().square(total, rebalancer.state(total, process));
-        CHECK(here.square == Approx(felt + lost_square(small.problem, task.grams(here.y))).epsilon(1e-9));
+        const Subproblem subproblem(small.problem, small.problem.hard, small.distance(), small.models(), process, open);
+        if (subproblem.size() == 0) continue;
+        const Iterate here = subproblem.at(std::vector<double>(subproblem.size(), 0.05));
+        const Rebalancer rebalancer(small.problem, small.distance(), small.models());
+        const Material total = rebalancer.total(subproblem.grams(here.y));
+        const double felt = small.distance().square(total, rebalancer.state(total, process));
+        CHECK(here.square == Approx(felt + lost_square(small.problem, subproblem.grams(here.y))).epsilon(1e-9));
     }
 }
 
@@ -61,31 +62,32 @@ TEST_CASE("task: with nothing left to weigh the numbers keep their size, and no 
         if (problem.moves.empty()) continue;
         problem.start_total = Material();
         problem.least_meat = 0;
-        problem.limits.clear();
+        problem.constraints.clear();
         const std::vector<Goal> none;
         const std::vector<Choice> open(problem.moves.size(), Choice::open);
-        const Task task(problem, none, small.yardstick(), small.models(), problem.processes.front(), open);
-        const Trial empty = task.at(std::vector<double>(task.size(), 0.0));
+        const Subproblem subproblem(problem, none, small.distance(), small.models(), problem.processes.front(), open);
+        const Iterate empty = subproblem.at(std::vector<double>(subproblem.size(), 0.0));
         CHECK(empty.empty);
         CHECK(empty.violation() > 0);
-        CHECK(empty.rows.size() >= small.yardstick().row_count());
-        Matrix rows, breaches;
-        task.slopes(empty, rows, breaches);
+        CHECK(empty.rows.size() >= small.distance().row_count());
+        Matrix rows, violations;
+        subproblem.slopes(empty, rows, violations);
         CHECK(rows.rows() == empty.rows.size());
         ++emptied;
     }
     CHECK(emptied > 6);
 }
 
-TEST_CASE("task: the yardstick gives as many rows as it says") {
+TEST_CASE("task: the distance gives as many rows as it says") {
     for (std::uint64_t number = 0; number < 4; ++number) {
         const SmallProblem small(number, number % 3);
         const std::vector<Choice> open(small.problem.moves.size(), Choice::open);
-        const Task task(small.problem, small.problem.hard, small.yardstick(), small.models(), small.problem.processes.front(), open);
-        const Rebalancer rebalancer(small.problem, small.yardstick(), small.models());
-        const Material total = rebalancer.total(task.grams(std::vector<double>(task.size(), 0.05)));
+        const Subproblem subproblem(small.problem, small.problem.hard, small.distance(), small.models(), small.problem.processes.front(),
+                                    open);
+        const Rebalancer rebalancer(small.problem, small.distance(), small.models());
+        const Material total = rebalancer.total(subproblem.grams(std::vector<double>(subproblem.size(), 0.05)));
         std::vector<double> rows;
-        small.yardstick().rows(total, rebalancer.state(total, small.problem.processes.front()), rows);
-        CHECK(rows.size() == small.yardstick().row_count());
+        small.distance().rows(total, rebalancer.state(total, small.problem.processes.front()), rows);
+        CHECK(rows.size() == small.distance().row_count());
     }
 }

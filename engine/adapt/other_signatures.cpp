@@ -1,4 +1,4 @@
-#include "adapt/other_ideas.hpp"
+#include "adapt/other_signatures.hpp"
 
 #include <algorithm>
 #include <optional>
@@ -23,12 +23,12 @@ void append(std::vector<Choices>& parts, std::optional<Choices> part) {
     if (part) parts.push_back(std::move(*part));
 }
 
-std::vector<Choices> without_a_food(const Problem& problem, const Choices& choices, const Idea& idea) {
+std::vector<Choices> without_a_food(const Problem& problem, const Choices& choices, const Signature& signature) {
     std::vector<Choices> parts;
-    for (const auto food : idea.foods) {
-        const auto& kin = problem.moves[food].kin;
+    for (const auto food : signature.foods) {
+        const auto& equivalents = problem.moves[food].equivalents;
         const auto alike = [&](std::size_t m) {
-            return m == food || (!idea.foods.count(m) && std::find(kin.begin(), kin.end(), m) != kin.end());
+            return m == food || (!signature.foods.count(m) && std::find(equivalents.begin(), equivalents.end(), m) != equivalents.end());
         };
         append(parts, without(choices, alike));
     }
@@ -37,11 +37,11 @@ std::vector<Choices> without_a_food(const Problem& problem, const Choices& choic
 
 // Where nothing is done one change or another is; where lines change, one food or another that comes in, or none and the lines do without
 // one of the changes.
-std::vector<Choices> beside_lines_alone(const Problem& problem, Choices rest, const Idea& idea) {
+std::vector<Choices> beside_lines_alone(const Problem& problem, Choices rest, const Signature& signature) {
     std::vector<Choices> parts;
     for (std::size_t m = 0; m < rest.size(); ++m) {
         const Move& move = problem.moves[m];
-        const bool tells = idea.empty() ? !move.trim : move.brings_food();
+        const bool tells = signature.empty() ? !move.trim : move.brings_food();
         if (!tells || !(move.most > 0) || rest[m] == Choice::out) continue;
         Choices with = rest;
         if (with[m] == Choice::open) with[m] = Choice::in;
@@ -49,7 +49,7 @@ std::vector<Choices> beside_lines_alone(const Problem& problem, Choices rest, co
         if (rest[m] != Choice::open) return parts;
         rest[m] = Choice::out;
     }
-    for (const auto& line : idea.lines) {
+    for (const auto& line : signature.lines) {
         const auto same = [&](std::size_t m) {
             const Move& move = problem.moves[m];
             return !move.trim && !move.brings_food() && std::make_pair(move.kind, move.role) == line;
@@ -61,8 +61,8 @@ std::vector<Choices> beside_lines_alone(const Problem& problem, Choices rest, co
 
 }  // namespace
 
-std::vector<Choices> parts_with_other_ideas(const Problem& problem, const Choices& choices, const Idea& idea) {
-    return idea.foods.empty() ? beside_lines_alone(problem, choices, idea) : without_a_food(problem, choices, idea);
+std::vector<Choices> parts_with_other_signatures(const Problem& problem, const Choices& choices, const Signature& signature) {
+    return signature.foods.empty() ? beside_lines_alone(problem, choices, signature) : without_a_food(problem, choices, signature);
 }
 
 }  // namespace standin

@@ -1,4 +1,4 @@
-#include "adapt/yardstick.hpp"
+#include "adapt/distance.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -43,7 +43,7 @@ constexpr Dose doses[] = {
 
 }  // namespace
 
-Yardstick::Yardstick(const Context& context, const Material& base, const State& state, std::vector<Goal> goals)
+Distance::Distance(const Context& context, const Material& base, const State& state, std::vector<Goal> goals)
     : models_(context.nominal().models()),
       base_(base),
       state_(state),
@@ -74,11 +74,11 @@ Yardstick::Yardstick(const Context& context, const Material& base, const State& 
     }
 }
 
-double Yardstick::relative_change(double value, double base, double floor, double step) const {
+double Distance::relative_change(double value, double base, double floor, double step) const {
     return std::log((value + floor) / (base + floor)) / step;
 }
 
-Residuals Yardstick::residuals(const Material& batch, const State& state) const {
+Residuals Distance::residuals(const Material& batch, const State& state) const {
     Residuals r;
     std::size_t n = 0;
     const auto put = [&](std::string_view what, double value) { r[n++] = {what, value, value}; };
@@ -100,7 +100,7 @@ Residuals Yardstick::residuals(const Material& batch, const State& state) const 
     return r;
 }
 
-Yardstick::Aim Yardstick::aim(const Goal& goal, const State& state) const {
+Distance::GoalResidual Distance::aim(const Goal& goal, const State& state) const {
     const double step = unit(goal.property);
     const double value = state.properties[goal.property], base = state_.properties[goal.property];
     // What lies within the slack of a word is met: no more is gained by going the last bit.
@@ -111,24 +111,24 @@ Yardstick::Aim Yardstick::aim(const Goal& goal, const State& state) const {
     return {miss, moved ? std::max(0.0, std::abs(value - goal.target(base)) / step - 1) : 0};
 }
 
-double Yardstick::wants_squared(const State& state) const {
+double Distance::wants_squared(const State& state) const {
     double sum = 0;
     for (const auto& goal : goals_) {
-        const Aim a = aim(goal, state);
+        const GoalResidual a = aim(goal, state);
         sum += a.miss * a.miss + a.over * a.over;
     }
     return sum;
 }
 
-double Yardstick::square(const Material& batch, const State& state) const {
+double Distance::square(const Material& batch, const State& state) const {
     double sum = wants_squared(state);
     for (const auto& residual : residuals(batch, state)) sum += residual.value * residual.value;
     return sum;
 }
 
-double Yardstick::distance(const Material& batch, const State& state) const { return std::sqrt(square(batch, state)); }
+double Distance::of(const Material& batch, const State& state) const { return std::sqrt(square(batch, state)); }
 
-void Yardstick::rows(const Material& batch, const State& state, std::vector<double>& out) const {
+void Distance::rows(const Material& batch, const State& state, std::vector<double>& out) const {
     const Residuals all = residuals(batch, state);
     out.clear();
     for (std::size_t r = 0; r < all.size(); ++r) {
@@ -139,19 +139,19 @@ void Yardstick::rows(const Material& batch, const State& state, std::vector<doub
                 out.push_back(part);
     }
     for (const auto& goal : goals_) {
-        const Aim a = aim(goal, state);
+        const GoalResidual a = aim(goal, state);
         out.push_back(a.miss);
         out.push_back(a.over);
     }
 }
 
-std::size_t Yardstick::row_count() const {
+std::size_t Distance::row_count() const {
     constexpr std::size_t colours = 2, more_parts = 2, a_goal = 2;
     return residual_count + colours * more_parts + a_goal * goals_.size();
 }
 
 // The direction is that of the small steps, the length the true one: near the base the parts are linear in L, a and b.
-std::array<double, 3> Yardstick::ColourFrame::parts(const Lab& to, double size) const {
+std::array<double, 3> Distance::ColourFrame::parts(const Lab& to, double size) const {
     const double l = to.L - from.L, a = to.a - from.a, b = to.b - from.b;
     std::array<double, 3> v{factor[0] * l + factor[1] * a + factor[2] * b, factor[3] * a + factor[4] * b, factor[5] * b};
     const double length = std::sqrt(v[0] * v[0] + v[1] * v[1] + v[2] * v[2]);
@@ -159,7 +159,7 @@ std::array<double, 3> Yardstick::ColourFrame::parts(const Lab& to, double size) 
     return v;
 }
 
-Yardstick::ColourFrame Yardstick::frame_of(const Lab& base) {
+Distance::ColourFrame Distance::frame_of(const Lab& base) {
     constexpr double step = 0.01;  // of L, a, b; far below what can be told apart, far above rounding
     const auto square = [&](double l, double a, double b) {
         const double d = ciede2000(base, {base.L + step * l, base.a + step * a, base.b + step * b}) / step;

@@ -1,5 +1,5 @@
 // The parts of a search that are left for other ideas hold every plan that is one, and none of those that is not.
-#include "adapt/other_ideas.hpp"
+#include "adapt/other_signatures.hpp"
 
 #include <algorithm>
 
@@ -35,10 +35,10 @@ TEST_CASE("every set of moves of another idea lies in a part, and no set that sa
         const std::size_t n = small.problem.moves.size(), sets = std::size_t{1} << n;
         if (std::any_of(small.problem.moves.begin(), small.problem.moves.end(), [](const Move& m) { return !(m.most > 0); })) continue;
         for (std::size_t held = 0; held < sets; held += 5) {
-            const Idea idea = idea_of(small.problem, members(held, n));
-            const auto parts = parts_with_other_ideas(small.problem, std::vector<Choice>(n, Choice::open), idea);
+            const Signature idea = signature_of(small.problem, members(held, n));
+            const auto parts = parts_with_other_signatures(small.problem, std::vector<Choice>(n, Choice::open), idea);
             for (std::size_t set = 0; set < sets; ++set) {
-                const bool different = likeness(small.problem, idea_of(small.problem, members(set, n)), idea) == Likeness::different;
+                const bool different = relation(small.problem, signature_of(small.problem, members(set, n)), idea) == Relation::different;
                 const bool kept = std::any_of(parts.begin(), parts.end(), [&](const auto& part) { return holds(part, set); });
                 CAPTURE(number, held, set);
                 if (different) REQUIRE(kept);

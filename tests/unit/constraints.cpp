@@ -1,5 +1,5 @@
 // What the moves together must keep to.
-#include "adapt/limits.hpp"
+#include "adapt/constraints.hpp"
 
 #include <algorithm>
 
@@ -20,10 +20,11 @@ struct Asked {
         const Context context = advising.context();
         const auto stock = Stock::of(crumbed(), {}, context);
         const SwapGraph graph(knowledge());
-        problem = make_problem(crumbed(), *stock, graph, advising.yardstick(), context);
+        problem = make_problem(crumbed(), *stock, graph, advising.distance(), context);
     }
     bool kept(const std::vector<double>& grams) const {
-        return std::all_of(problem.limits.begin(), problem.limits.end(), [&](const Limit& l) { return l.breach(grams) <= 1e-9; });
+        return std::all_of(problem.constraints.begin(), problem.constraints.end(),
+                           [&](const LinearConstraint& l) { return l.violation(grams) <= 1e-9; });
     }
     Advising advising;
     Problem problem;

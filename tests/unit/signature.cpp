@@ -1,7 +1,7 @@
 // Which plans are one idea.
-#include "adapt/idea.hpp"
+#include "adapt/signature.hpp"
 
-#include "adapt/kin.hpp"
+#include "adapt/equivalents.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 
@@ -29,36 +29,36 @@ Problem problem() {
     p.moves.back().trim = true;
     for (const char* binder : {"potato-flake", "potato-flour", "wheat-flour", "potato-starch"})
         p.moves.push_back(move_of(MoveKind::add, 0, line(binder, 10)));
-    relate(p, knowledge());
+    find_equivalents(p, knowledge());
     return p;
 }
 
-Likeness like(const Problem& p, const std::vector<std::size_t>& more, const std::vector<std::size_t>& less) {
-    return likeness(p, idea_of(p, more), idea_of(p, less));
+Relation like(const Problem& p, const std::vector<std::size_t>& more, const std::vector<std::size_t>& less) {
+    return relation(p, signature_of(p, more), signature_of(p, less));
 }
 
 }  // namespace
 
 TEST_CASE("idea: near cousins are one, others are not") {
     const Problem p = problem();
-    CHECK(like(p, {4}, {3}) == Likeness::kin);     // potato flour for potato flakes
-    CHECK(like(p, {6}, {3}) == Likeness::kin);     // and starch: the same plan with another flour is one idea
-    CHECK(like(p, {4, 0}, {3}) == Likeness::kin);  // whatever lines move beside it
+    CHECK(like(p, {4}, {3}) == Relation::equivalent);     // potato flour for potato flakes
+    CHECK(like(p, {6}, {3}) == Relation::equivalent);     // and starch: the same plan with another flour is one idea
+    CHECK(like(p, {4, 0}, {3}) == Relation::equivalent);  // whatever lines move beside it
 }
 
 TEST_CASE("idea: a food that brings a new allergen is nobody's cousin") {
     const Problem p = problem();
-    for (const auto kin : p.moves[4].kin) CHECK(kin != 5);
-    CHECK(p.moves[5].kin.empty());
+    for (const auto equivalent : p.moves[4].equivalents) CHECK(equivalent != 5);
+    CHECK(p.moves[5].equivalents.empty());
 }
 
 TEST_CASE("idea: more of the same is a dusting, less acid is less acid, and a trim is nothing") {
     const Problem p = problem();
-    CHECK(like(p, {3, 6}, {3}) == Likeness::dusted);
-    CHECK(like(p, {1}, {0}) == Likeness::dusted);
-    CHECK(like(p, {0}, {1}) == Likeness::dusted);
-    CHECK(like(p, {3}, {0}) == Likeness::different);  // bringing something in is another idea than doing without
-    CHECK(like(p, {0}, {3}) == Likeness::different);
-    CHECK(like(p, {0}, {}) == Likeness::different);  // anything beside changing nothing
-    CHECK(idea_of(p, {2}).empty());
+    CHECK(like(p, {3, 6}, {3}) == Relation::includes);
+    CHECK(like(p, {1}, {0}) == Relation::includes);
+    CHECK(like(p, {0}, {1}) == Relation::includes);
+    CHECK(like(p, {3}, {0}) == Relation::different);  // bringing something in is another idea than doing without
+    CHECK(like(p, {0}, {3}) == Relation::different);
+    CHECK(like(p, {0}, {}) == Relation::different);  // anything beside changing nothing
+    CHECK(signature_of(p, {2}).empty());
 }

@@ -19,26 +19,26 @@ namespace standin {
 enum class Choice : unsigned char { out, open, in, full };
 
 /// What the models say at one set of grams.
-struct Trial {
-    std::vector<double> y;         ///< scaled, one a variable
-    std::vector<double> rows;      ///< as Yardstick::rows, then one a line that may be lost
-    std::vector<double> breaches;  ///< one a limit, kept when not positive; noticeable differences or shares
-    double square = 0;             ///< sum of the squared rows
+struct Iterate {
+    std::vector<double> y;           ///< scaled, one a variable
+    std::vector<double> rows;        ///< as Distance::rows, then one a line that may be lost
+    std::vector<double> violations;  ///< one a limit, kept when not positive; noticeable differences or shares
+    double square = 0;               ///< sum of the squared rows
     double price = 0;
     bool empty = false;  ///< nothing is left to weigh: no batch, whatever the limits say
 
     double cost() const { return square + price; }
-    double violation() const;  ///< largest breach, 0 when none
+    double violation() const;  ///< largest violation, 0 when none
 };
 
-class Task {
+class Subproblem {
 public:
-    /// `hard` are the goals to be kept, the problem's own or tighter ones; it must outlive the task, as everything given here.
-    Task(const Problem& problem, const std::vector<Goal>& hard, const Yardstick& yardstick, const Models& middle,
-         const ProcessOption& process, const std::vector<Choice>& choices);
+    /// `hard` are the goals to be kept, the problem's own or tighter ones; it must outlive the subproblem, as everything given here.
+    Subproblem(const Problem& problem, const std::vector<Goal>& hard, const Distance& distance, const Models& middle,
+               const ProcessOption& process, const std::vector<Choice>& choices);
 
     std::size_t size() const { return active_.size(); }
-    std::size_t limits() const { return limit_count_; }
+    std::size_t constraints() const { return constraint_count_; }
     /// Lower bounds of the variables; the upper bounds are 1.
     const std::vector<double>& least() const { return least_; }
     /// Price of a whole move while it is open; 0 once it is chosen.
@@ -57,35 +57,35 @@ public:
     /// Starts with plenty of one binder and nothing of the others, each in turn.
     std::vector<std::vector<double>> with_each_binder(const std::vector<double>& y) const;
 
-    Trial at(std::vector<double> y) const;
-    /// Derivatives of rows and breaches by each variable: a row each, a column a variable.
-    void slopes(const Trial& point, Matrix& rows, Matrix& breaches) const;
+    Iterate at(std::vector<double> y) const;
+    /// Derivatives of rows and violations by each variable: a row each, a column a variable.
+    void slopes(const Iterate& point, Matrix& rows, Matrix& violations) const;
 
 private:
     bool brings_binder(std::size_t variable) const;
     Material total(const std::vector<double>& y) const;
-    void judge(const State& state, std::vector<double>& breaches) const;
-    void add_limits(const std::vector<double>& y, std::vector<double>& breaches) const;
+    void judge(const State& state, std::vector<double>& violations) const;
+    void add_constraints(const std::vector<double>& y, std::vector<double>& violations) const;
     void add_losses(const std::vector<double>& y, std::vector<double>& rows) const;
     double lost(std::size_t row, const std::vector<double>& y) const;
     void list_losses();
 
     const Problem& problem_;
     const std::vector<Goal>& hard_;
-    const Yardstick& yardstick_;
+    const Distance& distance_;
     const Models& models_;
     const ProcessOption& process_;
     std::vector<std::size_t> active_;
     std::vector<double> open_price_, least_;
-    std::vector<std::size_t> moving_;  // sums that some move changes
-    std::vector<double> reach_;        // by how much at most
-    Matrix by_move_;                   // what a whole move adds to each of them
-    Matrix by_limit_;                  // slopes of the limits on the variables
-    std::vector<double> limit_start_;  // their breach where nothing moves
-    Matrix by_loss_;                   // slopes of the rows of lost lines
-    std::vector<double> lost_start_;   // those rows where nothing moves
+    std::vector<std::size_t> moving_;       // sums that some move changes
+    std::vector<double> reach_;             // by how much at most
+    Matrix by_move_;                        // what a whole move adds to each of them
+    Matrix by_constraint_;                  // slopes of the limits on the variables
+    std::vector<double> constraint_start_;  // their violation where nothing moves
+    Matrix by_loss_;                        // slopes of the rows of lost lines
+    std::vector<double> lost_start_;        // those rows where nothing moves
     double fixed_price_ = 0;
-    std::size_t limit_count_ = 0;
+    std::size_t constraint_count_ = 0;
 };
 
 }  // namespace standin

@@ -7,9 +7,9 @@ namespace standin {
 
 /// Stock that several moves draw on, lines raised for several others, the meat, salt per kilo of meat, and caps on the variant's own mass:
 /// binders, strong foods by the kilo, salt, and what the chosen rule set limits. `problem` has its moves already.
-std::vector<Limit> limits_of(const Problem& problem, const Stock& stock, const Yardstick& yardstick, const Context& context);
+std::vector<LinearConstraint> constraints_of(const Problem& problem, const Stock& stock, const Distance& distance, const Context& context);
 
 /// A limit that keeps `of` at least or at most `bound` times `per`: linear, as both are sums over the batch.
-Limit ratio_limit(const Problem& problem, Amount of, Amount per, double bound, bool at_least);
+LinearConstraint ratio_limit(const Problem& problem, Amount of, Amount per, double bound, bool at_least);
 
 }  // namespace standin

@@ -1,4 +1,4 @@
-#include "adapt/kin.hpp"
+#include "adapt/equivalents.hpp"
 
 #include <algorithm>
 #include <map>
@@ -7,26 +7,26 @@
 namespace standin {
 namespace {
 
-constexpr double close_kin = 0.8;  // of a swap either way; judgement
+constexpr double close_swap = 0.8;  // of a swap either way; judgement
 
-class Kinship {
+class Equivalents {
 public:
-    Kinship(Problem& problem, const Knowledge& knowledge) : problem_(problem), knowledge_(knowledge) {
+    Equivalents(Problem& problem, const Knowledge& knowledge) : problem_(problem), knowledge_(knowledge) {
         for (const auto& line : problem.formula.lines)
             for (const auto& allergen : knowledge.ingredient(line.ingredient)->allergens) known_.insert(allergen);
         for (const auto& swap : knowledge.records().swaps)
-            if (swap.closeness >= close_kin) close_.insert(std::minmax(swap.from, swap.to));
+            if (swap.closeness >= close_swap) close_.insert(std::minmax(swap.from, swap.to));
     }
 
-    void relate() {
+    void find() {
         auto& moves = problem_.moves;
         for (auto& move : moves) {
-            move.kin.clear();
+            move.equivalents.clear();
             move.role = knowledge_.ingredient(move.food.ingredient)->roles.front();
         }
         for (std::size_t a = 0; a < moves.size(); ++a)
             for (std::size_t b = 0; b < moves.size(); ++b)
-                if (a != b && alike(moves[a], moves[b])) moves[a].kin.push_back(b);
+                if (a != b && alike(moves[a], moves[b])) moves[a].equivalents.push_back(b);
     }
 
 private:
@@ -64,6 +64,6 @@ private:
 
 }  // namespace
 
-void relate(Problem& problem, const Knowledge& knowledge) { Kinship(problem, knowledge).relate(); }
+void find_equivalents(Problem& problem, const Knowledge& knowledge) { Equivalents(problem, knowledge).find(); }
 
 }  // namespace standin

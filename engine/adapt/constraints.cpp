@@ -1,4 +1,4 @@
-#include "adapt/limits.hpp"
+#include "adapt/constraints.hpp"
 
 #include <algorithm>
 #include <functional>
@@ -15,12 +15,12 @@ namespace {
 
 constexpr double within = 0.998;  // of a cap, so that kitchen weights keep it too
 
-class Limits {
+class Constraints {
 public:
-    Limits(const Problem& problem, const Stock& stock, const Yardstick& yardstick, const Context& context)
-        : problem_(problem), stock_(stock), yardstick_(yardstick), context_(context) {}
+    Constraints(const Problem& problem, const Stock& stock, const Distance& distance, const Context& context)
+        : problem_(problem), stock_(stock), distance_(distance), context_(context) {}
 
-    std::vector<Limit> all() && {
+    std::vector<LinearConstraint> all() && {
         share_stock();
         share_raises();
         cap_binders();
@@ -35,14 +35,14 @@ public:
 private:
     const Ingredient& ingredient(const Line& line) const { return *context_.knowledge().ingredient(line.ingredient); }
     Role role(const Line& line) const { return ingredient(line).roles.front(); }
-    const Material& base() const { return yardstick_.base_material(); }
+    const Material& base() const { return distance_.base_material(); }
 
     using Weight = std::function<double(const Move&)>;
 
     // What some moves weigh together stays within `room`; no limit where there is but one move, which has its own most. A move that weighs
     // nothing is not one of them.
     void share(const Weight& weight, double room) {
-        Limit limit{{}, room, room > 0 ? room : 1};
+        LinearConstraint limit{{}, room, room > 0 ? room : 1};
         for (const auto& move : problem_.moves) limit.per_gram.push_back(weight(move));
         if (std::count_if(limit.per_gram.begin(), limit.per_gram.end(), [](double w) { return w > 0; }) > 1)
             limits_.push_back(std::move(limit));
@@ -88,7 +88,7 @@ private:
             start += one * problem_.start[l];
             before += one * line.grams.mid;
         }
-        Limit limit{{}, std::max(0.0, before) - start, std::max(cap, 0.01) * base()[Amount::mass]};
+        LinearConstraint limit{{}, std::max(0.0, before) - start, std::max(cap, 0.01) * base()[Amount::mass]};
         for (const auto& move : problem_.moves) limit.per_gram.push_back(excess(move.food, move.per_gram));
         limits_.push_back(std::move(limit));
     }
@@ -108,7 +108,7 @@ private:
             if (move.kind != MoveKind::reduce && ingredient(move.food).most_g_per_kg) strong.insert(&ingredient(move.food));
         for (const auto* food : strong) {
             const double most = within * food->most_g_per_kg->band.mid / 1000;
-            Limit limit{{}, 0, std::max(1.0, most * base()[Amount::mass])};
+            LinearConstraint limit{{}, 0, std::max(1.0, most * base()[Amount::mass])};
             double before = -most * base()[Amount::mass], start = -most * problem_.start_total[Amount::mass];
             for (std::size_t l = 0; l < problem_.start.size(); ++l) {
                 const Line& line = problem_.formula.lines[l];
@@ -153,7 +153,7 @@ private:
 
     // However salty it is wanted: beyond this nobody eats it.
     void cap_salt() {
-        if (!yardstick_.wanted(Property::salt_pct)) return;
+        if (!distance_.wanted(Property::salt_pct)) return;
         const double most = std::max(context_.constant("advice.salt.most"), base()[Amount::salt] / base()[Amount::mass]);
         limits_.push_back(ratio_limit(problem_, Amount::salt, Amount::mass, most, false));
     }
@@ -163,7 +163,7 @@ private:
             std::any_of(problem_.moves.begin(), problem_.moves.end(), [](const Move& m) { return m.per_gram[Amount::meat] != 0; });
         const double there = problem_.start_total[Amount::meat];
         if (!moves && there >= problem_.least_meat) return;
-        Limit limit{{}, there - problem_.least_meat, std::max(problem_.least_meat, 1.0)};
+        LinearConstraint limit{{}, there - problem_.least_meat, std::max(problem_.least_meat, 1.0)};
         for (const auto& move : problem_.moves) limit.per_gram.push_back(-move.per_gram[Amount::meat]);
         limits_.push_back(std::move(limit));
     }
@@ -172,7 +172,7 @@ private:
     void hold_salt() {
         const bool moves = std::any_of(problem_.moves.begin(), problem_.moves.end(),
                                        [&](const Move& m) { return !m.brings_food() && m.role == Role::salt; });
-        if (!moves || yardstick_.wanted(Property::salt_pct) || !(base()[Amount::meat] > 0)) return;
+        if (!moves || distance_.wanted(Property::salt_pct) || !(base()[Amount::meat] > 0)) return;
         const double ratio = base()[Amount::salt] / base()[Amount::meat], held = context_.constant("advice.salt.held");
         limits_.push_back(ratio_limit(problem_, Amount::salt, Amount::meat, (1 - held) * ratio, true));
         limits_.push_back(ratio_limit(problem_, Amount::salt, Amount::meat, (1 + held) * ratio, false));
@@ -180,29 +180,29 @@ private:
 
     const Problem& problem_;
     const Stock& stock_;
-    const Yardstick& yardstick_;
+    const Distance& distance_;
     const Context& context_;
-    std::vector<Limit> limits_;
+    std::vector<LinearConstraint> limits_;
 };
 
 }  // namespace
 
-double Limit::breach(const std::vector<double>& grams) const {
+double LinearConstraint::violation(const std::vector<double>& grams) const {
     double used = -room;
     for (std::size_t m = 0; m < grams.size(); ++m) used += per_gram[m] * grams[m];
     return used / scale;
 }
 
-Limit ratio_limit(const Problem& problem, Amount of, Amount per, double bound, bool at_least) {
+LinearConstraint ratio_limit(const Problem& problem, Amount of, Amount per, double bound, bool at_least) {
     const double sign = at_least ? -1 : 1;
     const auto excess = [&](const Material& m) { return sign * (m[of] - bound * m[per]); };
-    Limit limit{{}, -excess(problem.start_total), std::max(bound * problem.start_total[per], 1e-9)};
+    LinearConstraint limit{{}, -excess(problem.start_total), std::max(bound * problem.start_total[per], 1e-9)};
     for (const auto& move : problem.moves) limit.per_gram.push_back(excess(move.per_gram));
     return limit;
 }
 
-std::vector<Limit> limits_of(const Problem& problem, const Stock& stock, const Yardstick& yardstick, const Context& context) {
-    return Limits(problem, stock, yardstick, context).all();
+std::vector<LinearConstraint> constraints_of(const Problem& problem, const Stock& stock, const Distance& distance, const Context& context) {
+    return Constraints(problem, stock, distance, context).all();
 }
 
 }  // namespace standin

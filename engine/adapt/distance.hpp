@@ -1,4 +1,4 @@
-// Distance between a variant and the base, counted in noticeable differences.
+// Distance between a variant and the base, counted in noticeable differences: just noticeable differences (JND) of sensory science.
 //
 // Each held property, the two colours, the aroma, the doses of the roles that no property stands for and the batch weight give one
 // residual: its change over the smallest change a taster picks up. Their squares add up, and so do the squares of everything else that
@@ -26,14 +26,14 @@ struct Residual {
 inline constexpr std::size_t residual_count = 19;
 using Residuals = std::array<Residual, residual_count>;
 
-class Yardstick {
+class Distance {
 public:
     /// The base is measured at the middle; it lends `base` and `process` no longer than this call.
-    Yardstick(const Context& context, const Material& base, const State& state, std::vector<Goal> goals);
+    Distance(const Context& context, const Material& base, const State& state, std::vector<Goal> goals);
 
     Residuals residuals(const Material& batch, const State& state) const;
 
-    /// The same as a vector whose length is `distance`: each colour as three parts instead of one size, so that all of it is smooth where
+    /// The same as a vector whose length is `of`: each colour as three parts instead of one size, so that all of it is smooth where
     /// nothing has moved; after the residuals two entries a goal, what is missed and what goes too far.
     void rows(const Material& batch, const State& state, std::vector<double>& out) const;
     std::size_t row_count() const;  ///< how many entries that has
@@ -44,7 +44,7 @@ public:
     /// The sum of all squares, wants included.
     double square(const Material& batch, const State& state) const;
     /// Its root.
-    double distance(const Material& batch, const State& state) const;
+    double of(const Material& batch, const State& state) const;
 
     /// The smallest noticeable change of a property at the base, in its unit (0: the property has none).
     double step(Property property) const { return steps_[property]; }
@@ -57,7 +57,7 @@ public:
 
 private:
     // What one goal adds: how far it is missed, and how much further than asked a property went.
-    struct Aim {
+    struct GoalResidual {
         double miss, over;
     };
 
@@ -69,7 +69,7 @@ private:
     };
 
     double relative_change(double value, double base, double floor, double step) const;
-    Aim aim(const Goal& goal, const State& state) const;
+    GoalResidual aim(const Goal& goal, const State& state) const;
     static ColourFrame frame_of(const Lab& base);
 
     const Models& models_;

@@ -1,4 +1,4 @@
-#include "adapt/task.hpp"
+#include "adapt/subproblem.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -17,7 +17,7 @@ constexpr double equal_within = 0.1;  // noticeable differences
 // Amounts and notes alike by number, as they stand in a material.
 Amount sum_at(std::size_t i) { return static_cast<Amount>(i); }
 
-// Whether the models run on this sum; aroma and the doses are read off by the yardstick alone.
+// Whether the models run on this sum; aroma and the doses are read off by the distance alone.
 bool moves_state(std::size_t sum) {
     const auto dose = [&](Amount a) { return sum == static_cast<std::size_t>(a); };
     return sum < aroma_offset && !dose(Amount::dose_nut) && !dose(Amount::dose_herb) && !dose(Amount::dose_allium) &&
@@ -26,15 +26,15 @@ bool moves_state(std::size_t sum) {
 
 }  // namespace
 
-double Trial::violation() const {
+double Iterate::violation() const {
     double worst = empty ? no_batch : 0;
-    for (const double breach : breaches) worst = std::max(worst, breach);
+    for (const double violation : violations) worst = std::max(worst, violation);
     return worst;
 }
 
-Task::Task(const Problem& problem, const std::vector<Goal>& hard, const Yardstick& yardstick, const Models& middle,
-           const ProcessOption& process, const std::vector<Choice>& choices)
-    : problem_(problem), hard_(hard), yardstick_(yardstick), models_(middle), process_(process) {
+Subproblem::Subproblem(const Problem& problem, const std::vector<Goal>& hard, const Distance& distance, const Models& middle,
+                       const ProcessOption& process, const std::vector<Choice>& choices)
+    : problem_(problem), hard_(hard), distance_(distance), models_(middle), process_(process) {
     for (std::size_t m = 0; m < choices.size(); ++m) {
         if (choices[m] == Choice::out || !(problem.moves[m].most > 0)) continue;
         active_.push_back(m);
@@ -56,20 +56,20 @@ Task::Task(const Problem& problem, const std::vector<Goal>& hard, const Yardstic
     by_move_ = Matrix(moving_.size(), size());
     for (std::size_t s = 0; s < moving_.size(); ++s)
         for (std::size_t i = 0; i < size(); ++i) by_move_[s][i] = whole(i, moving_[s]);
-    by_limit_ = Matrix(problem.limits.size(), size());
-    for (std::size_t l = 0; l < problem.limits.size(); ++l) {
-        const Limit& limit = problem.limits[l];
-        limit_start_.push_back(-limit.room / limit.scale);
+    by_constraint_ = Matrix(problem.constraints.size(), size());
+    for (std::size_t l = 0; l < problem.constraints.size(); ++l) {
+        const LinearConstraint& limit = problem.constraints[l];
+        constraint_start_.push_back(-limit.room / limit.scale);
         for (std::size_t i = 0; i < size(); ++i)
-            by_limit_[l][i] = limit.per_gram[active_[i]] * problem.moves[active_[i]].most / limit.scale;
+            by_constraint_[l][i] = limit.per_gram[active_[i]] * problem.moves[active_[i]].most / limit.scale;
     }
     list_losses();
-    limit_count_ = problem.limits.size();
-    for (const Goal& goal : hard) limit_count_ += goal.kind == Goal::Kind::equal ? 2 : 1;
+    constraint_count_ = problem.constraints.size();
+    for (const Goal& goal : hard) constraint_count_ += goal.kind == Goal::Kind::equal ? 2 : 1;
 }
 
 // A row for each line that some move touches or that is short from the start: the root of its loss times its lost share.
-void Task::list_losses() {
+void Subproblem::list_losses() {
     if (problem_.loss.empty()) return;
     std::vector<std::size_t> lines;
     const std::vector<double> lost = lost_shares(problem_, {});
@@ -89,25 +89,25 @@ void Task::list_losses() {
     }
 }
 
-std::vector<double> Task::grams(const std::vector<double>& y) const {
+std::vector<double> Subproblem::grams(const std::vector<double>& y) const {
     std::vector<double> all(problem_.moves.size(), 0.0);
     for (std::size_t i = 0; i < size(); ++i) all[active_[i]] = std::clamp(y[i], least_[i], 1.0) * problem_.moves[active_[i]].most;
     return all;
 }
 
-std::vector<double> Task::scaled(const std::vector<double>& grams) const {
+std::vector<double> Subproblem::scaled(const std::vector<double>& grams) const {
     std::vector<double> y = least_;
     for (std::size_t i = 0; i < size() && !grams.empty(); ++i)
         y[i] = std::clamp(grams[active_[i]] / problem_.moves[active_[i]].most, least_[i], 1.0);
     return y;
 }
 
-bool Task::brings_binder(std::size_t i) const {
+bool Subproblem::brings_binder(std::size_t i) const {
     const Move& move = problem_.moves[active_[i]];
     return move.role == Role::binder && move.brings_food();
 }
 
-std::optional<bool> Task::binder_used(const std::vector<double>& y) const {
+std::optional<bool> Subproblem::binder_used(const std::vector<double>& y) const {
     constexpr double unused = 0.02;
     std::optional<bool> used;
     for (std::size_t i = 0; i < size(); ++i) {
@@ -118,7 +118,7 @@ std::optional<bool> Task::binder_used(const std::vector<double>& y) const {
     return used;
 }
 
-std::vector<double> Task::across(std::vector<double> y) const {
+std::vector<double> Subproblem::across(std::vector<double> y) const {
     constexpr double filled = 0.5;
     const bool used = binder_used(y).value_or(false);
     for (std::size_t i = 0; i < size(); ++i)
@@ -126,7 +126,7 @@ std::vector<double> Task::across(std::vector<double> y) const {
     return y;
 }
 
-std::vector<std::vector<double>> Task::with_each_binder(const std::vector<double>& y) const {
+std::vector<std::vector<double>> Subproblem::with_each_binder(const std::vector<double>& y) const {
     constexpr double plenty = 0.8;
     std::vector<std::vector<double>> starts;
     for (std::size_t chosen = 0; chosen < size(); ++chosen) {
@@ -138,94 +138,94 @@ std::vector<std::vector<double>> Task::with_each_binder(const std::vector<double
     return starts;
 }
 
-Material Task::total(const std::vector<double>& y) const {
+Material Subproblem::total(const std::vector<double>& y) const {
     Material sum = problem_.start_total;
     for (std::size_t i = 0; i < size(); ++i) sum.add(problem_.moves[active_[i]].per_gram, y[i] * problem_.moves[active_[i]].most);
     return sum;
 }
 
-void Task::judge(const State& state, std::vector<double>& breaches) const {
-    breaches.clear();
+void Subproblem::judge(const State& state, std::vector<double>& violations) const {
+    violations.clear();
     for (const Goal& goal : hard_) {
-        const double past = (state.properties[goal.property] - goal.limit) / yardstick_.unit(goal.property);
+        const double past = (state.properties[goal.property] - goal.limit) / distance_.unit(goal.property);
         const double slack = goal.kind == Goal::Kind::equal ? equal_within : 0;
-        if (goal.kind != Goal::Kind::at_least) breaches.push_back(past - slack);
-        if (goal.kind != Goal::Kind::at_most) breaches.push_back(-past - slack);
+        if (goal.kind != Goal::Kind::at_least) violations.push_back(past - slack);
+        if (goal.kind != Goal::Kind::at_most) violations.push_back(-past - slack);
     }
 }
 
-void Task::add_limits(const std::vector<double>& y, std::vector<double>& breaches) const {
-    for (std::size_t l = 0; l < by_limit_.rows(); ++l) {
-        double breach = limit_start_[l];
-        for (std::size_t i = 0; i < size(); ++i) breach += by_limit_[l][i] * y[i];
-        breaches.push_back(breach);
+void Subproblem::add_constraints(const std::vector<double>& y, std::vector<double>& violations) const {
+    for (std::size_t l = 0; l < by_constraint_.rows(); ++l) {
+        double violation = constraint_start_[l];
+        for (std::size_t i = 0; i < size(); ++i) violation += by_constraint_[l][i] * y[i];
+        violations.push_back(violation);
     }
 }
 
-void Task::add_losses(const std::vector<double>& y, std::vector<double>& rows) const {
+void Subproblem::add_losses(const std::vector<double>& y, std::vector<double>& rows) const {
     for (std::size_t r = 0; r < by_loss_.rows(); ++r) rows.push_back(std::max(0.0, lost(r, y)));
 }
 
-double Task::lost(std::size_t row, const std::vector<double>& y) const {
+double Subproblem::lost(std::size_t row, const std::vector<double>& y) const {
     double sum = lost_start_[row];
     for (std::size_t i = 0; i < size(); ++i) sum += by_loss_[row][i] * y[i];
     return sum;
 }
 
-Trial Task::at(std::vector<double> y) const {
-    Trial p;
+Iterate Subproblem::at(std::vector<double> y) const {
+    Iterate p;
     p.y = std::move(y);
     const Material batch = total(p.y);
     p.price = fixed_price_;
     for (std::size_t i = 0; i < size(); ++i) p.price += open_price_[i] * p.y[i];
     if (batch[Amount::mass] < least_mass) {
-        const std::size_t rows = yardstick_.row_count() + by_loss_.rows();
+        const std::size_t rows = distance_.row_count() + by_loss_.rows();
         p.rows.assign(rows, no_batch / std::sqrt(static_cast<double>(rows)));
-        p.breaches.assign(limit_count_, no_batch);
+        p.violations.assign(constraint_count_, no_batch);
         p.square = no_batch * no_batch;
         p.empty = true;
         return p;
     }
     const State state = models_.state(batch, process_.state);
-    yardstick_.rows(batch, state, p.rows);
+    distance_.rows(batch, state, p.rows);
     add_losses(p.y, p.rows);
     for (const double row : p.rows) p.square += row * row;
-    judge(state, p.breaches);
-    add_limits(p.y, p.breaches);
+    judge(state, p.violations);
+    add_constraints(p.y, p.violations);
     return p;
 }
 
-void Task::slopes(const Trial& point, Matrix& rows, Matrix& breaches) const {
+void Subproblem::slopes(const Iterate& point, Matrix& rows, Matrix& violations) const {
     if (point.empty) {  // no way leads out of it but another start
         rows = Matrix(point.rows.size(), size());
-        breaches = Matrix(limit_count_, size());
+        violations = Matrix(constraint_count_, size());
         return;
     }
     const Material here = total(point.y);
     const State state = models_.state(here, process_.state);
-    const std::size_t judged = limit_count_ - problem_.limits.size(), felt = point.rows.size() - by_loss_.rows();
+    const std::size_t judged = constraint_count_ - problem_.constraints.size(), felt = point.rows.size() - by_loss_.rows();
     rows = Matrix(point.rows.size(), size());
-    breaches = Matrix(limit_count_, size());
-    std::vector<double> row, breach;
+    violations = Matrix(constraint_count_, size());
+    std::vector<double> row, violation;
     for (std::size_t s = 0; s < moving_.size(); ++s) {
         Material there = here;
         const double bump = step * reach_[s];
         there[sum_at(moving_[s])] += bump;
         const bool runs = moves_state(moving_[s]);
         const State moved = runs ? models_.state(there, process_.state) : state;
-        yardstick_.rows(there, moved, row);
-        judge(moved, breach);
+        distance_.rows(there, moved, row);
+        judge(moved, violation);
         const auto multiply = [&](double slope, double* into) {
             if (slope != 0)
                 for (std::size_t i = 0; i < size(); ++i) into[i] += slope * by_move_[s][i];
         };
         for (std::size_t r = 0; r < row.size(); ++r) multiply((row[r] - point.rows[r]) / bump, rows[r]);
         if (runs)
-            for (std::size_t b = 0; b < judged; ++b) multiply((breach[b] - point.breaches[b]) / bump, breaches[b]);
+            for (std::size_t b = 0; b < judged; ++b) multiply((violation[b] - point.violations[b]) / bump, violations[b]);
     }
     for (std::size_t r = 0; r < by_loss_.rows(); ++r)
         if (lost(r, point.y) > -kink) std::copy_n(by_loss_[r], size(), rows[felt + r]);
-    for (std::size_t l = 0; l < problem_.limits.size(); ++l) std::copy_n(by_limit_[l], size(), breaches[judged + l]);
+    for (std::size_t l = 0; l < problem_.constraints.size(); ++l) std::copy_n(by_constraint_[l], size(), violations[judged + l]);
 }
 
 }  // namespace standin
