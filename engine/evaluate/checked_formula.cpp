@@ -67,6 +67,20 @@ void check_preparations(Faults& faults, const Line& line, const Ingredient& ingr
     }
 }
 
+// Bounds that no food passes; the reader asks for tighter ones of each.
+void check_facts(Faults& faults, const Line& line, const std::string& where) {
+    constexpr double least_ph = 1.5, most_ph = 10, most_acid_pct = 35, most_heat_mg_kg = 300000;  // judgement
+    const auto band = [&](const std::optional<Band>& fact, double low, double high, const std::string& what) {
+        if (!fact) return;
+        for (const double value : {fact->low, fact->mid, fact->high}) faults.within(value, low, high, where + ": " + what);
+        faults.unless(fact->low <= fact->mid && fact->mid <= fact->high, where + ": its " + what + " runs backwards");
+    };
+    band(line.fat_pct, 0, 100, "fat in 100 g");
+    band(line.ph, least_ph, most_ph, "pH");
+    band(line.acid_pct, 0, most_acid_pct, "acid in 100 g");
+    band(line.heat_mg_kg, 0, most_heat_mg_kg, "heat in mg/kg");
+}
+
 void check_line(Faults& faults, const Line& line, std::size_t number, const Knowledge& knowledge) {
     std::string where = "line " + std::to_string(number);
     if (const Ingredient* ingredient = knowledge.ingredient(line.ingredient)) {
@@ -80,10 +94,7 @@ void check_line(Faults& faults, const Line& line, std::size_t number, const Know
     faults.text(line.written, where + ": the amount as written");
     for (const auto& note : line.notes) faults.text(note, where + ": a note");
     for (const auto& told : line.declared) faults.text(told.allergen + " " + told.words, where + ": an allergen it tells of");
-    if (!line.fat_pct) return;
-    for (const double fat : {line.fat_pct->low, line.fat_pct->mid, line.fat_pct->high})
-        faults.within(fat, 0, 100, where + ": fat in 100 g");
-    faults.unless(line.fat_pct->low <= line.fat_pct->mid && line.fat_pct->mid <= line.fat_pct->high, where + ": its fat runs backwards");
+    check_facts(faults, line, where);
 }
 
 void check_process(Faults& faults, const Process& process) {

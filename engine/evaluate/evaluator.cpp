@@ -19,8 +19,8 @@ std::size_t most_sampled(std::size_t draws) { return std::max(fewest_sampled, mo
 std::string key_of(const Line& line, double pods) {
     std::string key = line.ingredient + (line.weighed_prepared ? "|after" : "|");
     for (const auto& step : line.prepared) key += "," + step.preparation + (step.minutes ? exact_text(*step.minutes) : "");
-    if (line.fat_pct)
-        key += "|fat " + exact_text(line.fat_pct->low) + " " + exact_text(line.fat_pct->mid) + " " + exact_text(line.fat_pct->high);
+    for (const auto& fact : {line.fat_pct, line.ph, line.acid_pct, line.heat_mg_kg})
+        key += fact ? "|" + exact_text(fact->low) + " " + exact_text(fact->mid) + " " + exact_text(fact->high) : "|";
     return key + "|" + exact_text(pods);
 }
 
@@ -30,7 +30,7 @@ auto looked_up(const Line& line, const Knowledge& knowledge, Known& known, Make 
     const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
     const double pods = pods_of(line, ingredient);
     return known.get(key_of(line, pods), [&] {
-        return make(Portion{ingredient, line.prepared, line.weighed_prepared, pods, line.fat_pct});
+        return make(Portion{ingredient, line.prepared, line.weighed_prepared, pods, line.fat_pct, line.ph, line.acid_pct, line.heat_mg_kg});
     });
 }
 

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "knowledge/effects.hpp"
+#include "knowledge/plausible.hpp"
 #include "models/heat.hpp"
 
 namespace standin {
@@ -43,11 +44,15 @@ public:
           carbohydrate_(spread(ingredient_.composition.carbohydrate, "carbohydrate", knowledge), name("carbohydrate"), draws),
           ash_(spread(ingredient_.composition.ash, "ash", knowledge), name("ash"), draws),
           chlorophyll_(band_or_nothing(ingredient_.chlorophyll), name("chlorophyll"), draws),
-          capsaicinoids_(band_or_nothing(ingredient_.capsaicinoids), name("capsaicinoids"), draws) {
+          capsaicinoids_(portion.heat_mg_kg.value_or(band_or_nothing(ingredient_.capsaicinoids)),
+                         name(portion.heat_mg_kg && ingredient_.lot_sigma ? "lot" : "capsaicinoids"), draws),
+          lot_is_known_(portion.heat_mg_kg.has_value()),
+          acid_pct_(portion.acid_pct ? portion.acid_pct->mid : ingredient_.composition.acid.mid) {
         if (!ingredient_.pod_sigma || !ingredient_.lot_sigma) return;
         lot_ = &draws.of(name("lot"));
         pods_ = &draws.of(name("pods"));
         pod_sigma_ = pod_sigma_of_blend(ingredient_.pod_sigma->band.mid, portion.pods);
+        if (lot_is_known_) pod_sigma_ *= knowledge.parameter("kitchen.heat.own-pods").mid;
         lot_sigma_ = ingredient_.lot_sigma->band.mid;
     }
 
@@ -64,16 +69,19 @@ public:
         f.protein = protein_(i) / 100 * lean;
         f.carbohydrate = carbohydrate_(i) / 100 * lean;
         f.alcohol = c.alcohol.mid / 100 * lean;
-        f.acid = c.acid.mid / 100 * lean;
+        f.acid = acid_pct_ / 100 * lean;
         f.fibre = c.fibre ? c.fibre->mid / 100 * lean : 0;
         f.sugars = c.sugars ? c.sugars->mid / 100 * lean : 0;
         f.sodium = c.sodium_mg ? c.sodium_mg->mid / 1e5 * lean : 0;
         close(f);
         f.chlorophyll = chlorophyll_(i) / 1000;
-        f.capsaicinoids = (lot_ ? pods_heat(i) : capsaicinoids_(i)) / 1000;
+        f.capsaicinoids = heat(i) / 1000;
         f.denatured = ingredient_.tissue == Tissue::dry;
         return f;
     }
+
+    /// mg/kg of the food as it is, or as it was weighed where the maker knows that.
+    double heat(std::size_t i) const { return lot_ ? pods_heat(i) : capsaicinoids_(i); }
 
 private:
     std::string name(const char* what) const { return ingredient_.id + " " + what; }
@@ -109,11 +117,14 @@ private:
 
     // The lot log-normal about the middle, the pods log-normal about their lot.
     double pods_heat(std::size_t i) const {
-        return ingredient_.capsaicinoids->band.mid * std::exp(lot_sigma_ * (*lot_)[i] + pod_sigma_ * (*pods_)[i]);
+        const double lot = lot_is_known_ ? capsaicinoids_(i) : ingredient_.capsaicinoids->band.mid * std::exp(lot_sigma_ * (*lot_)[i]);
+        return lot * std::exp(pod_sigma_ * (*pods_)[i]);
     }
 
     const Ingredient& ingredient_;
     Uncertain fat_, protein_, carbohydrate_, ash_, chlorophyll_, capsaicinoids_;
+    bool lot_is_known_ = false;
+    double acid_pct_ = 0;
     const std::vector<double>* lot_ = nullptr;
     const std::vector<double>* pods_ = nullptr;
     double pod_sigma_ = 0, lot_sigma_ = 0;
@@ -193,11 +204,13 @@ bool has_role(const Ingredient& i, Role role) { return std::find(i.roles.begin()
 // What the raw gram brings besides composition: acid, buffer, meat, binding, aroma. Shares of it survive the preparations.
 class Bringing {
 public:
-    Bringing(const Ingredient& i, std::span<const AcidParameters> acid, const Draws& draws)
+    Bringing(const Portion& portion, std::span<const AcidParameters> acid, const Draws& draws)
+        : Bringing(portion.ingredient, portion, acid, draws) {}
+    Bringing(const Ingredient& i, const Portion& portion, std::span<const AcidParameters> acid, const Draws& draws)
         : ingredient_(i),
           acid_(acid),
-          ph_(i.acidity && i.acidity->ph ? i.acidity->ph->band : Band{7, 7, 7}, shared_name("ph"), draws),
-          titratable_(titratable_band(), i.id + " titratable", draws),
+          ph_(ph_band(portion), shared_name("ph"), draws),
+          titratable_(titratable_band(portion), i.id + " titratable", draws),
           buffer_(i.acidity && i.acidity->buffer ? i.acidity->buffer->band : Band{}, i.meat ? shared_name("buffer") : i.id + " buffer",
                   draws),
           scale_(i.meat ? i.meat->buffer_scale.band : Band{}, shared_name("buffer scale"), draws),
@@ -234,10 +247,24 @@ private:
         return (ingredient_.meat ? std::string(spelling(ingredient_.meat->species)) : ingredient_.id) + " " + what;
     }
 
-    Band titratable_band() const {
+    Band titratable_band(const Portion& portion) const {
         if (!ingredient_.acidity || !ingredient_.acidity->titratable) return {};
+        constexpr double g_kg_a_percent = 10, mmol_a_mol = 1000;
+        if (const auto acid = main_acid(ingredient_); acid && portion.acid_pct)
+            return scaled(*portion.acid_pct, g_kg_a_percent * mmol_a_mol / molar_mass(*acid) * titrated_protons(*acid));
         const auto& q = *ingredient_.acidity->titratable;
         return scaled(q.band, titratable_mmol_kg(1, q.unit).value_or(0));
+    }
+
+    // A weak acid of another strength has another pH: by half the logarithm of how much stronger it is.
+    Band ph_band(const Portion& portion) const {
+        if (portion.ph) return *portion.ph;
+        if (!ingredient_.acidity || !ingredient_.acidity->ph) return {7, 7, 7};
+        Band ph = ingredient_.acidity->ph->band;
+        const double usual = portion.acid_pct ? titratable_band({ingredient_, {}}).mid : 0;
+        if (usual <= 0) return ph;
+        const double shift = -std::log10(titratable_band(portion).mid / usual) / 2;
+        return {ph.low + shift, ph.mid + shift, ph.high + shift};
     }
 
     void acids(Material& m, const Food& f, std::size_t draw) const {
@@ -306,13 +333,15 @@ Material material_of(const Food& f) {
 std::vector<Material> unit_materials(const Portion& portion, const Knowledge& knowledge, std::span<const AcidParameters> acid,
                                      const Draws& draws) {
     const RawFood raw(portion, knowledge, draws);
-    const Bringing bringing(portion.ingredient, acid, draws);
+    const Bringing bringing(portion, acid, draws);
+    const bool heat_as_prepared = portion.heat_mg_kg && portion.weighed_prepared;
     std::vector<Step> steps;
     for (const auto& prepared : portion.prepared) steps.emplace_back(prepared, portion.ingredient.tissue, knowledge, draws);
     std::vector<Material> units(draws.count());
     for (std::size_t i = 0; i < units.size(); ++i) {
         Food food = raw.draw(i);
         for (const auto& step : steps) step.apply(food, i);
+        if (heat_as_prepared) food.capsaicinoids = raw.heat(i) / 1000 * food.mass;
         Material whole = material_of(food);
         bringing.add(whole, food, i);
         units[i].add(whole, portion.weighed_prepared ? 1 / food.mass : 1);

@@ -21,9 +21,12 @@ namespace standin {
 struct Portion {
     const Ingredient& ingredient;
     std::span<const Prepared> prepared;
-    bool weighed_prepared = false;  ///< the gram is weighed after preparation
-    double pods = 1;                ///< chiles that share out their heat
-    std::optional<Band> fat_pct{};  ///< fat in 100 g, where the maker said so
+    bool weighed_prepared = false;     ///< the gram is weighed after preparation
+    double pods = 1;                   ///< chiles that share out their heat
+    std::optional<Band> fat_pct{};     ///< fat in 100 g, where the maker said so
+    std::optional<Band> ph{};          ///< likewise, as Line has them
+    std::optional<Band> acid_pct{};    ///< g in 100 g, as its main acid
+    std::optional<Band> heat_mg_kg{};  ///< capsaicinoids of the food as it is weighed
 };
 
 /// The material of one gram as weighed, one a draw of `acid` (as many as `draws` has). Every preparation must be known and fit the

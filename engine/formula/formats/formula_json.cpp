@@ -1,5 +1,7 @@
 #include "formula/formats/formula_json.hpp"
 
+#include <array>
+
 #include "core/typed_reader.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/line_beside.hpp"
@@ -21,6 +23,12 @@ public:
     }
 
 private:
+    // What the maker knows of the lot, with the words that a line has about it.
+    struct Fact {
+        const JsonNode* node;
+        std::string_view before, after;
+    };
+
     void take(const JsonNode& root) {
         ObjectReader reader(root, problems_);
         if (const JsonNode* title = reader.child("title", Kind::text, true)) {
@@ -50,10 +58,16 @@ private:
         const JsonNode* amount = words(reader, "amount");
         const auto& prepared = reader.list("prepared");
         const bool keep = reader.flag("keep");
+        const std::array<Fact, 4> facts{{{reader.child("fat", Kind::text), "", " fat"},
+                                         {reader.child("ph", Kind::text), "pH ", ""},
+                                         {reader.child("acid", Kind::text), "", " acidity"},
+                                         {reader.child("heat", Kind::text), "", ""}}};
         auto after = weighed(reader);
         if (!after && !prepared.empty()) after = false;
         if (!ingredient || !amount) return;
         JoinedLine joined(file_, *amount, *ingredient);
+        for (const auto& [node, before, after] : facts)
+            if (node) joined.add_fact(*node, before, after);
         for (const auto& one : prepared)
             if (text(one, "a preparation")) joined.add_preparation(one);
         auto read = joined.read(knowledge_, after);
@@ -132,6 +146,12 @@ void JoinedLine::add(std::string_view between, const JsonNode& node) {
     text_ += between;
     pieces_.emplace_back(text_.size(), node.place);
     for (const char c : node.text) text_ += c == '\n' ? ' ' : c;
+}
+
+void JoinedLine::add_fact(const JsonNode& fact, std::string_view before, std::string_view after) {
+    JsonNode words = fact;
+    words.text = std::string(before) + fact.text + std::string(after);
+    add("\n,", words);
 }
 
 std::string JoinedLine::written() const {

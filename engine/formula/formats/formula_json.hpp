@@ -1,4 +1,4 @@
-// A formula as JSON: title, note, lines (ingredient, amount, prepared, weighed, keep, note), process.
+// A formula as JSON: title, note, lines (ingredient, amount, fat, ph, acid, heat, prepared, weighed, keep, note), process.
 #pragma once
 
 #include <string_view>
@@ -20,6 +20,8 @@ class JoinedLine {
 public:
     JoinedLine(std::string_view file, const JsonNode& amount, const JsonNode& ingredient);
     void add_preparation(const JsonNode& preparation) { add("\n,", preparation); }
+    /// "5.6" with the words that a line has about it: "pH 5.6".
+    void add_fact(const JsonNode& fact, std::string_view before, std::string_view after);
     Result<ReadLine> read(const Knowledge& knowledge, WeighedAfter after) const;
 
     /// As one line of text: "400 g spinach, blanched".

@@ -9,6 +9,7 @@
 #include "formula/line/hazards.hpp"
 #include "formula/line/line_asides.hpp"
 #include "formula/line/line_doubts.hpp"
+#include "formula/line/line_facts.hpp"
 #include "formula/line/line_notes.hpp"
 #include "formula/line/line_phrases.hpp"
 #include "formula/line/line_prepared.hpp"
@@ -39,9 +40,12 @@ struct Missed {
 
 class LineReader {
 public:
-    LineReader(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after, bool on_the_shelf)
+    /// `bare`: "6 %" and "hot" by themselves may be facts of the food.
+    LineReader(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after, bool on_the_shelf,
+               bool bare = false)
         : written_(line), line_(line), origin_(origin), knowledge_(knowledge), on_the_shelf_(on_the_shelf) {
         clean_line(line_);
+        facts_ = take_facts(line_, bare);
         notes_ = take_notes(line_, knowledge);
         if (after) notes_.weighed_after = after;
         take_per();
@@ -237,6 +241,7 @@ private:
         read.line.keep = notes_.keep;
         read.line.written = written_amount(at);
         set_fat(name, read.line);
+        if (auto wrong = set_facts(facts_, *name.ingredient, knowledge_, read.line)) return miss(understood, std::move(*wrong), at);
         if (auto other = hazards_in_passing(name, read.line)) return miss(understood, std::move(*other), at);
         read.doubts = doubts_about_line(name, amount, *weighed, notes_);
         for (const auto& told : read.line.declared)  // counted, not passed over
@@ -347,6 +352,7 @@ private:
     const Knowledge& knowledge_;
     bool on_the_shelf_;
     LineNotes notes_;
+    std::vector<FactText> facts_;
     std::optional<Per> per_;
     Whole whole_ = Whole::unsaid;
     std::string share_text_;
@@ -355,6 +361,8 @@ private:
 
 Result<ReadLine> read_english(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after,
                               bool on_the_shelf) {
+    if (has_bare_fact(line))
+        if (auto told = LineReader(line, origin, knowledge, after, on_the_shelf, true).read()) return told;
     LineReader reader(line, origin, knowledge, after, on_the_shelf);
     auto read = reader.read();
     const auto open = line.find('('), close = line.find(')', open);

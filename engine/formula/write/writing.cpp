@@ -10,6 +10,7 @@
 #include "formula/formats/formula_plain.hpp"
 #include "formula/formats/reading.hpp"
 #include "formula/formats/text_lines.hpp"
+#include "formula/line/line_facts.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/process_text.hpp"
 
@@ -58,7 +59,7 @@ bool reads_back(const std::string& text, const Line& line, const Knowledge& know
     if (!read || read->share) return false;
     const Line& back = read->line;
     return back.ingredient == line.ingredient && back.prepared == line.prepared && back.weighed_prepared == line.weighed_prepared &&
-           back.keep == line.keep && back.declared == line.declared && same_fat(back, line) &&
+           back.keep == line.keep && back.declared == line.declared && same_fat(back, line) && same_facts(back, line) &&
            back.count.has_value() == line.count.has_value() && near(back.grams.low, line.grams.low) &&
            near(back.grams.mid, line.grams.mid) && near(back.grams.high, line.grams.high);
 }
@@ -78,7 +79,12 @@ std::string told_beside(const Line& line) {
     return out + (line.keep ? " [keep]" : "");
 }
 
-std::string fat_of(const Line& line) { return line.fat_pct ? ", " + plain_number(line.fat_pct->mid) + " % fat" : ""; }
+// What is known of this lot: ", 25 % fat, pH 5.6".
+std::string known_of(const Line& line, const Knowledge& knowledge) {
+    const std::string fat = line.fat_pct ? ", " + plain_number(line.fat_pct->mid) + " % fat" : "";
+    const Ingredient* ingredient = knowledge.ingredient(line.ingredient);
+    return ingredient ? fat + facts_text(line, *ingredient, knowledge) : fat;
+}
 
 struct WrittenLine {
     std::string text, amount, name;
@@ -88,12 +94,13 @@ struct WrittenLine {
 std::optional<WrittenLine> line_with(const std::string& amount, const std::string& name, const Line& line, const Knowledge& knowledge) {
     std::string done;
     for (const auto& prepared : line.prepared) done += (done.empty() ? "" : ", ") + written(prepared, knowledge);
-    const std::string after = fat_of(line) + (done.empty() ? "" : ", " + done);
+    const std::string known = known_of(line, knowledge);
+    const std::string after = known + (done.empty() ? "" : ", " + done);
     const std::string weighed = line.prepared.empty() ? "" : line.weighed_prepared ? " [weighed prepared]" : " [weighed first]";
-    for (const auto& form : {line.weighed_prepared ? amount + " " + done + " " + name + fat_of(line) : amount + " " + name + after,
+    for (const auto& form : {line.weighed_prepared ? amount + " " + done + " " + name + known : amount + " " + name + after,
                              amount + " " + name + after + weighed}) {
         std::string text = form + told_beside(line);
-        if (reads_back(text, line, knowledge)) return WrittenLine{std::move(text), amount, name + fat_of(line)};
+        if (reads_back(text, line, knowledge)) return WrittenLine{std::move(text), amount, name + known};
     }
     return std::nullopt;
 }
@@ -119,7 +126,7 @@ WrittenLine written_line(const Line& line, const Knowledge& knowledge, Amounts a
     std::string done;
     for (const auto& prepared : line.prepared) done += ", " + written(prepared, knowledge);
     const std::string weighed = line.prepared.empty() ? "" : line.weighed_prepared ? " [weighed prepared]" : " [weighed first]";
-    const std::string name = spaced(line.ingredient) + fat_of(line);
+    const std::string name = spaced(line.ingredient) + known_of(line, knowledge);
     return {amount_text(line) + " " + name + done + weighed + told_beside(line), amount_text(line), name};
 }
 

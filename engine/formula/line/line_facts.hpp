@@ -1,0 +1,31 @@
+// The facts of the lot that a line tells: its pH, its strength, its heat. Each becomes a narrow band of its own on the line.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "formula/line/fact_text.hpp"
+#include "knowledge/knowledge.hpp"
+#include "standin/formula.hpp"
+#include "standin/result.hpp"
+
+namespace standin {
+
+/// Takes the facts out of `line`, which keeps its length.
+std::vector<FactText> take_facts(std::string& line, bool bare);
+
+/// Whether a line holds what is a fact beside the right food only: "6 %", "hot".
+bool has_bare_fact(std::string_view line);
+
+/// Puts `facts` on `line`, a line of `ingredient`, and what had to be presumed to its notes; or says what is wrong.
+std::optional<Error> set_facts(const std::vector<FactText>& facts, const Ingredient& ingredient, const Knowledge& knowledge, Line& line);
+
+/// The same facts for a line of text: ", pH 5.6, 6 % acidity".
+std::string facts_text(const Line& line, const Ingredient& ingredient, const Knowledge& knowledge);
+
+/// Whether two lines tell the same.
+bool same_facts(const Line& a, const Line& b);
+
+}  // namespace standin
