@@ -30,6 +30,10 @@ bool is_weight(const std::string& written) {
 }
 
 // Puts what was read into one inventory: amounts of the same ingredient add up, plenty swallows them.
+// Of a citrus fruit's weight (judgement; USDA SR28 has 48 g of a lemon of 158 g with its peel, 44 g of a lime of 80 g, 86 g of an orange of
+// 179 g).
+constexpr double juice_share = 0.4;
+
 class Gatherer {
 public:
     Gatherer(const Knowledge& knowledge, const Formula* formula, Troubles& troubles)
@@ -64,6 +68,27 @@ public:
         const double grams = read.line.grams.mid / (is_weight(read.line.written) ? 1 : edible_share(ingredient));
         have(read.line.ingredient, grams, read.where);
         told(written, read.where, ingredient.names.front() + ", " + whole(grams) + " g as picked or bought");
+    }
+
+    /// The same where `names` says that the word means a whole fruit: its juice, and its zest by the piece, or unweighed where none were
+    /// counted.
+    void have_whole(ReadLine read, const StockNames& names, const std::string& written) {
+        if (names.ids.size() < 2 || names.ids.front() != read.line.ingredient) return have(read, written);
+        if (is_weight(read.line.written))
+            read.line.grams = {juice_share * read.line.grams.low, juice_share * read.line.grams.mid, juice_share * read.line.grams.high};
+        read.line.notes = {names.note};
+        have(read, written);
+        for (const auto& id : names.ids) {
+            if (id == read.line.ingredient) continue;
+            const Ingredient& other = *knowledge_.ingredient(id);
+            const auto piece =
+                std::find_if(other.measures.begin(), other.measures.end(), [](const auto& m) { return m.measure == "piece"; });
+            const bool counted = read.line.count && piece != other.measures.end();
+            const auto grams = counted ? std::optional(*read.line.count * piece->grams.mid) : std::nullopt;
+            have(id, grams, read.where);
+            told(written, read.where,
+                 other.names.front() + (grams ? ", " + whole(*grams) + " g" : ", no weight told: as much as it takes"));
+        }
     }
 
     void missing(const StockNames& names, const std::string& where) {
@@ -164,7 +189,7 @@ private:
         if (!read) read = read_line(without_brackets(text), origin, knowledge_, {}, true);
         if (auto own = as_the_formula_says(read ? read->line.ingredient : std::string(), text, origin))
             return gatherer_.have(*own, std::string(text));
-        if (read) return gatherer_.have(*read, std::string(text));
+        if (read) return gatherer_.have_whole(std::move(*read), named_without_amount(text, line), std::string(text));
         const bool digits = text.find_first_of("0123456789") != std::string_view::npos;
         // "Pantry: oats, lentils": what stands before the colon is no food.
         if (const auto colon = text.find(": "); colon != std::string_view::npos && !known_without_amount(text.substr(0, colon)))
@@ -191,6 +216,14 @@ private:
         for (const auto name : without_loose_amount(text))
             if (gatherer_.namer().knows(name)) return name;
         return std::nullopt;
+    }
+
+    // What the words without the amount name; nothing where they name nothing.
+    StockNames named_without_amount(std::string_view text, const TextLine& line) const {
+        const auto name = known_without_amount(text);
+        if (!name) return {};
+        auto names = gatherer_.namer().named(*name, origin_of(*name, line), false);
+        return names ? std::move(*names) : StockNames{};
     }
 
     // "coriander 60 g" is the formula's coriander leaf where it has that and no seed: the line is read again with its name. Nothing

@@ -26,6 +26,13 @@ bool may_be_meant(const std::string& written, const Ingredient& ingredient) {
     });
 }
 
+// A whole fruit read as its juice holds its zest as well. Null: none is known.
+const Ingredient* zest_of(const Ingredient& juice, const Knowledge& knowledge) {
+    for (const auto& fruit : juice.generic)
+        if (juice.names.front() == fruit + " juice") return knowledge.ingredient_named(fruit + " zest");
+    return nullptr;
+}
+
 }  // namespace
 
 bool StockNamer::in_formula(const std::string& id) const {
@@ -82,6 +89,9 @@ Result<StockNames> StockNamer::named(std::string_view text, const Origin& origin
     const std::string folded = fold(text);
     auto read = read_name({text, origin, knowledge_}, Given::things);
     const bool own = read && read->generic.empty();  // the name of one food and no other
+    if (read && !own)
+        if (const Ingredient* zest = zest_of(*read->ingredient, knowledge_))
+            return StockNames{{read->ingredient->id, zest->id}, "\"" + std::string(text) + "\" is taken for its juice and its zest"};
     if (read && in_formula(read->ingredient->id)) return StockNames{{read->ingredient->id}, own ? "" : generic_note(*read)};
     std::vector<std::string> meant = lines_called(folded);
     // A food that the formula has not, called by its own name, is that food; to say of it that it is missing says nothing, so then a line
