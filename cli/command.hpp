@@ -32,6 +32,7 @@ struct Call {
     int season_shift = 0;
     std::size_t draws = 512;
     std::optional<std::string> have;
+    std::optional<std::string> kitchen;  ///< absent: kitchen.txt beside the formula, where there is one; "none": no such
     std::vector<std::string> wants, without, keep, most, least;
     std::vector<UseInstead> use;
     std::size_t changes = 0;         ///< 0: no limit

@@ -83,7 +83,7 @@ Complaint why(Call& call, const std::string& text) {
     return "expected a property: " + known + ", or a key of the JSON answer";
 }
 
-constexpr std::array<OptionRule, 37> rules{{
+constexpr std::array<OptionRule, 38> rules{{
     {"--have", "FILE", "what is on hand, text or JSON: 'spinach 400 g', 'chard plenty', 'no cilantro'", "adapt",
      [](Call& c, const std::string& v) { return filled(c.have.emplace(), v); }},
     {"--want", "W", "a want word or a condition such as 'ph>=5.6'; may be repeated", "adapt",
@@ -134,6 +134,9 @@ constexpr std::array<OptionRule, 37> rules{{
     {"--json", "", "one JSON document with stable keys instead of a page", "", on<&Call::json>},
     {"--knowledge", "DIR", "records that add to or replace the built-in ones", "",
      [](Call& c, const std::string& v) { return filled(c.knowledge, v); }},
+    {"--kitchen", "FILE",
+     "facts of your lots, scale and pan, a line each; kitchen.txt beside the formula is taken by itself; none: no such", "",
+     [](Call& c, const std::string& v) { return filled(c.kitchen.emplace(), v); }},
     {"--rules", "CODE", "rule set for caps and temperatures: us, eu, uk or codex", "",
      [](Call& c, const std::string& v) { return filled(c.rules, v); }},
     {"--seed", "N", "seed of the draws behind the bands (1)", "",

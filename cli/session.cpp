@@ -5,6 +5,7 @@
 #include <filesystem>
 #include <memory>
 
+#include "kitchen_file.hpp"
 #include "log.hpp"
 #include "saved_formula.hpp"
 #include "terminal.hpp"
@@ -108,6 +109,7 @@ int deliver(const Call& call, const Answer& answer, int code) {
     if (files.size() > 1 && files[0].path == files[1].path) return wrong_use("--html and --save name the same file", "give each its own");
     std::vector<std::string> inputs = call.operands;
     if (call.have) inputs.push_back(*call.have);
+    if (const auto kitchen = kitchen_of(call)) inputs.push_back(*kitchen);
     for (const auto& file : files)
         if (const auto harm = would_harm(file.path, inputs, call.knowledge)) return complain(*harm, call.colour);
     for (const auto& file : files)

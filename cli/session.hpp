@@ -12,6 +12,10 @@ namespace standin::cli {
 /// Knowledge, rules, draws and log as the call wants them.
 Options engine_options(const Call& call);
 
+/// The engine for a call, with the facts of its kitchen laid over: those of --kitchen, else of a kitchen.txt beside the formula.
+Result<Engine> open_engine(const Call& call);
+Result<Engine> open_engine(const Call& call, Options options);
+
 /// The whole of a file; "-" is standard input.
 Result<std::string> read_text(const std::string& path);
 

@@ -85,7 +85,7 @@ int run_adapt(const Call& call) {
     Progress progress(call.quiet);
     auto options = engine_options(call);
     options.progress = progress.report();
-    auto engine = Engine::open(std::move(options));
+    auto engine = open_engine(call, std::move(options));
     if (!engine) return complain(engine.error(), call.colour);
     const auto formula = load_formula(*engine, call.operands.front(), call);
     if (!formula) return complain(formula.error(), call.colour);

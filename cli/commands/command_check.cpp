@@ -24,7 +24,7 @@ int code_of(const CheckAnswer& answer) {
 }  // namespace
 
 int run_check(const Call& call) {
-    auto engine = Engine::open(engine_options(call));
+    auto engine = open_engine(call);
     if (!engine) return complain(engine.error(), call.colour);
     const auto answer = engine->check(call.operands);
     return deliver(call.json ? check_json(answer) : check_text(answer, call.verbose, look_for_output(call.colour)), code_of(answer));

@@ -11,7 +11,7 @@ namespace standin::cli {
 int run_compare(const Call& call) {
     if (std::count(call.operands.begin(), call.operands.end(), "-") > 1)
         return complain({Trouble::usage, "only one formula can come from standard input", {}, {}}, call.colour);
-    auto engine = Engine::open(engine_options(call));
+    auto engine = open_engine(call);
     if (!engine) return complain(engine.error(), call.colour);
     std::vector<Formula> formulas;
     for (const auto& path : call.operands) {

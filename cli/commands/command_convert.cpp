@@ -30,7 +30,7 @@ std::string written(const Call& call, const Engine& engine, const Formula& formu
 int run_convert(const Call& call) {
     if (call.json && !call.to.empty() && call.to != "json")
         return complain({Trouble::usage, "--json and --to " + call.to + " contradict each other", {}, {}}, call.colour);
-    const auto engine = Engine::open(engine_options(call));
+    const auto engine = open_engine(call);
     if (!engine) return complain(engine.error(), call.colour);
     if (call.to.empty()) return report(call, *engine);
     const auto formula = load_formula(*engine, call.operands.front(), call);

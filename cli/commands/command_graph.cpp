@@ -4,7 +4,7 @@
 namespace standin::cli {
 
 int run_graph(const Call& call) {
-    auto engine = Engine::open(engine_options(call));
+    auto engine = open_engine(call);
     if (!engine) return complain(engine.error(), call.colour);
     std::string word;
     for (const auto& part : call.operands) word += (word.empty() ? "" : " ") + part;

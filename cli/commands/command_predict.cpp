@@ -7,7 +7,7 @@
 namespace standin::cli {
 
 int run_predict(const Call& call) {
-    auto engine = Engine::open(engine_options(call));
+    auto engine = open_engine(call);
     if (!engine) return complain(engine.error(), call.colour);
     const Look look = look_for_output(call.colour);
     const bool many = call.operands.size() > 1;

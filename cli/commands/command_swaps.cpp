@@ -8,7 +8,7 @@
 namespace standin::cli {
 
 int run_swaps(const Call& call) {
-    auto engine = Engine::open(engine_options(call));
+    auto engine = open_engine(call);
     if (!engine) return complain(engine.error(), call.colour);
     const auto formula = load_formula(*engine, call.operands.front(), call);
     if (!formula) return complain(formula.error(), call.colour);

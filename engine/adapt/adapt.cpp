@@ -100,7 +100,7 @@ private:
 
     Prediction predicted(const Formula& formula, const SampledBatch& batch, const std::vector<State>& states) {
         Prediction p = predict_formula(formula, batch, states, context_.evaluator);
-        mark_safety(p, formula, context_.knowledge(), context_.options.rules);
+        mark_safety(p, formula, context_.evaluator, context_.options.rules);
         return p;
     }
 

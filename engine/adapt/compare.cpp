@@ -17,7 +17,7 @@ CompareAnswer compare_formulas(const std::vector<CheckedFormula>& formulas, cons
         const SampledBatch batch(formula, context.sampled());
         std::vector<State> states = batch.states();
         answer.formulas.push_back(predict_formula(formula, batch, states, context.evaluator));
-        mark_safety(answer.formulas.back(), formula, context.knowledge(), context.options.rules);
+        mark_safety(answer.formulas.back(), formula, context.evaluator, context.options.rules);
         page.add(answer.formulas.back());
         if (first.empty()) first = std::move(states);
         else {

@@ -38,7 +38,7 @@ public:
           drawn_(formula, context.sampled()),
           base_states_(drawn_.states()),
           base_(predict_formula(formula, drawn_, base_states_, context.evaluator)) {
-        mark_safety(base_, formula, knowledge_, context.options.rules);
+        mark_safety(base_, formula, context.evaluator, context.options.rules);
     }
 
     SwapsAnswer answer(std::size_t top) {
@@ -227,7 +227,7 @@ private:
         s.effects = d.properties;
         s.colour_difference = d.rested;
         Prediction there = predict_formula(variant, batch, states, context_.evaluator);
-        mark_safety(there, variant, knowledge_, context_.options.rules);
+        mark_safety(there, variant, context_.evaluator, context_.options.rules);
         s.allergens = there.allergens;
         s.cautions = new_cautions(base_, there);
         on_page_.add(there);

@@ -15,7 +15,7 @@ constexpr double nothing = 0.005;  // g
 class Builder {
 public:
     Builder(const Problem& problem, const Plan& plan, const Stock& stock, const Knowledge& knowledge)
-        : problem_(problem), plan_(plan), stock_(stock), knowledge_(knowledge) {}
+        : problem_(problem), plan_(plan), stock_(stock), knowledge_(knowledge), step_(knowledge.parameter("bench.scale.step").mid) {}
 
     BuiltVariant build() && {
         weigh_lines();
@@ -47,7 +47,7 @@ private:
         for (std::size_t l = 0; l < after_.size(); ++l) {
             const double before = lines()[l].grams.mid;
             const bool moved = std::abs(after_[l] - before) > 0.005 * before;
-            after_[l] = moved ? kitchen_grams(std::max(0.0, after_[l]), short_of(lines()[l].ingredient)) : before;
+            after_[l] = moved ? kitchen_grams(std::max(0.0, after_[l]), short_of(lines()[l].ingredient), step_) : before;
         }
     }
 
@@ -99,7 +99,7 @@ private:
         if (grams >= nothing) built_.edits.push_back({EditKind::add, PlainEdit::none, m, 0, grams, nullptr, 0});
     }
 
-    double weighed(std::size_t m) const { return kitchen_grams(plan_.grams[m], short_of(problem_.moves[m].food.ingredient)); }
+    double weighed(std::size_t m) const { return kitchen_grams(plan_.grams[m], short_of(problem_.moves[m].food.ingredient), step_); }
 
     // What comes in for two lines is one line of the variant; what raises a line is in it already.
     double place(std::size_t m) {
@@ -137,6 +137,7 @@ private:
     const Plan& plan_;
     const Stock& stock_;
     const Knowledge& knowledge_;
+    double step_;
     std::vector<double> after_;
     std::map<std::size_t, std::vector<std::size_t>> assigned_;
     std::map<std::size_t, double> raised_;       // grams that stand in for other lines, by line
@@ -146,8 +147,10 @@ private:
 
 }  // namespace
 
-double kitchen_grams(double grams, bool down) {
-    const double unit = grams >= 100 ? 5 : grams >= 10 ? 1 : grams >= 1 ? 0.1 : 0.01;
+double kitchen_grams(double grams, bool down, double step) {
+    constexpr double heavy_enough = 25;  // steps: half of one is then 2 % of the weight; judgement
+    const double usual = grams >= 100 ? 5 : grams >= 10 ? 1 : grams >= 1 ? 0.1 : 0.01;
+    const double unit = grams >= heavy_enough * step ? std::max(usual, step) : usual;
     const double steps = grams / unit;
     return (down ? std::floor(steps + 1e-6) : std::round(steps)) * unit;
 }

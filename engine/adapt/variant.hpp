@@ -27,6 +27,7 @@ struct BuiltVariant {
 BuiltVariant build_variant(const Problem& problem, const Plan& plan, const Stock& stock, const Knowledge& knowledge);
 
 /// Grams as one weighs them; `down` never rounds up.
-double kitchen_grams(double grams, bool down);
+/// `step` of the scale in the kitchen: coarser ones count for what is heavy enough for them.
+double kitchen_grams(double grams, bool down, double step = 0);
 
 }  // namespace standin

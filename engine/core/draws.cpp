@@ -87,15 +87,20 @@ double normal_quantile(double p) {
     return q < 0 ? -x : x;
 }
 
-Draws::Draws(std::size_t count, std::uint64_t seed, std::string_view held) : Draws(Kind::sampled, count, seed) {
-    if (!held.empty()) known_.try_emplace(std::string(held), count, 0.0);
+Draws::Draws(std::size_t count, std::uint64_t seed, std::string_view held, const Deviates& given)
+    : Draws(Kind::sampled, count, seed, given) {
+    if (held.empty()) return;
+    auto& deviates = known_[std::string(held)];
+    const double middle = deviates.empty() ? 0 : std::accumulate(deviates.begin(), deviates.end(), 0.0) / static_cast<double>(count);
+    deviates.assign(count, middle);
 }
 
-Draws::Draws(Kind kind, std::size_t count, std::uint64_t seed) : count_(count), seed_(seed), kind_(kind), strata_(count) {
+Draws::Draws(Kind kind, std::size_t count, std::uint64_t seed, const Deviates& given)
+    : count_(count), seed_(seed), kind_(kind), strata_(count), known_(given.begin(), given.end()) {
     for (std::size_t i = 0; i < count; ++i) strata_[i] = normal_quantile((static_cast<double>(i) + 0.5) / static_cast<double>(count));
 }
 
-Draws Draws::middle() { return Draws(Kind::middle, 1, 0); }
+Draws Draws::middle(const Deviates& given) { return Draws(Kind::middle, 1, 0, given); }
 
 std::vector<std::string> Draws::names() const {
     std::vector<std::string> all;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
 #include <mutex>
 #include <string>
 #include <string_view>
@@ -14,14 +15,17 @@ namespace standin {
 /// The standard normal deviate below which a share `p` of (0,1) lies. Wichura 1988, Applied Statistics 37:477, AS 241 (PPND16).
 double normal_quantile(double p);
 
+/// Deviates that are known beforehand, by what they are of: a measurement has moved and narrowed them.
+using Deviates = std::map<std::string, std::vector<double>, std::less<>>;
+
 class Draws {
 public:
-    /// `count` draws from `seed`; each name's deviates are a Latin hypercube sample of the standard normal. What is called `held` is taken
-    /// as known: its deviates are all zero. Empty: nothing is.
-    Draws(std::size_t count, std::uint64_t seed, std::string_view held = {});
+    /// `count` draws from `seed`; each name's deviates are a Latin hypercube sample of the standard normal, or those of `given`. What is
+    /// called `held` is taken as known: its deviates are all at their middle. Empty: nothing is.
+    Draws(std::size_t count, std::uint64_t seed, std::string_view held = {}, const Deviates& given = {});
 
-    /// One draw with every deviate at zero: the middle of every band.
-    static Draws middle();
+    /// One draw with every deviate at zero, the middle of every band, or at what `given` has.
+    static Draws middle(const Deviates& given = {});
 
     std::size_t count() const { return count_; }
 
@@ -34,7 +38,7 @@ public:
 
 private:
     enum class Kind { sampled, middle };
-    Draws(Kind kind, std::size_t count, std::uint64_t seed);
+    Draws(Kind kind, std::size_t count, std::uint64_t seed, const Deviates& given);
     std::vector<double> drawn(std::string_view name) const;
 
     std::size_t count_;

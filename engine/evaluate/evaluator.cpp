@@ -45,9 +45,9 @@ double pods_of(const Line& line, const Ingredient& ingredient) {
     return std::max(1.0, std::round(line.grams.mid / piece));
 }
 
-Nominal::Nominal(const Knowledge& knowledge)
+Nominal::Nominal(const Knowledge& knowledge, const Deviates& given)
     : knowledge_(knowledge),
-      middle_(Draws::middle()),
+      middle_(Draws::middle(given)),
       acid_(draw_parameters(knowledge, acid_bindings(), middle_)),
       models_(models_of(knowledge, middle_).front()),
       units_(most_nominal) {}
@@ -59,8 +59,8 @@ Material Nominal::unit(const Line& line) const {
 
 ProcessState Nominal::process(const Process& process) const { return process_states(process, knowledge_, middle_).front(); }
 
-Sampled::Sampled(const Knowledge& knowledge, std::size_t draws, std::uint64_t seed, std::string_view held)
-    : knowledge_(knowledge), seed_(seed), draws_(draws, seed, held), units_(most_sampled(draws)) {
+Sampled::Sampled(const Knowledge& knowledge, std::size_t draws, std::uint64_t seed, std::string_view held, const Deviates& given)
+    : knowledge_(knowledge), seed_(seed), given_(given), draws_(draws, seed, held, given), units_(most_sampled(draws)) {
     acid_ = draw_parameters(knowledge, acid_bindings(), draws_);
     models_ = models_of(knowledge, draws_);
 }

@@ -17,9 +17,14 @@
 
 namespace standin {
 
+/// What measurements of a batch have taught: where the deviates of what is uncertain lie now, over the draws and in the middle.
+struct Learned {
+    Deviates sampled, middle;
+};
+
 class Nominal {
 public:
-    explicit Nominal(const Knowledge& knowledge);
+    explicit Nominal(const Knowledge& knowledge, const Deviates& given = {});
 
     const Knowledge& knowledge() const { return knowledge_; }
     const Models& models() const { return models_; }
@@ -38,11 +43,13 @@ private:
 class Sampled {
 public:
     /// What is called `held` is taken as known: it stays at its middle in every draw. Empty: nothing is.
-    Sampled(const Knowledge& knowledge, std::size_t draws, std::uint64_t seed, std::string_view held = {});
+    Sampled(const Knowledge& knowledge, std::size_t draws, std::uint64_t seed, std::string_view held = {}, const Deviates& given = {});
 
     const Knowledge& knowledge() const { return knowledge_; }
     std::size_t count() const { return draws_.count(); }
     std::uint64_t seed() const { return seed_; }
+    /// What measurements have set beforehand.
+    const Deviates& given() const { return given_; }
     const Models& models(std::size_t draw) const { return models_[draw]; }
     /// The material of one gram of a line's food, one a draw.
     std::shared_ptr<const std::vector<Material>> units(const Line& line) const;
@@ -56,6 +63,7 @@ public:
 private:
     const Knowledge& knowledge_;
     std::uint64_t seed_;
+    Deviates given_;
     Draws draws_;
     std::vector<AcidParameters> acid_;
     std::vector<Models> models_;
@@ -64,15 +72,21 @@ private:
 
 class Evaluator {
 public:
-    Evaluator(const Knowledge& knowledge, std::size_t draws, std::uint64_t seed) : nominal_(knowledge), sampled_(knowledge, draws, seed) {}
+    /// `general`: the evaluator over the general figures, where this one knows better of a kitchen; it must outlive this one.
+    Evaluator(const Knowledge& knowledge, std::size_t draws, std::uint64_t seed, const Learned& learned = {},
+              const Evaluator* general = nullptr)
+        : nominal_(knowledge, learned.middle), sampled_(knowledge, draws, seed, {}, learned.sampled), general_(general) {}
 
     const Knowledge& knowledge() const { return nominal_.knowledge(); }
     const Nominal& nominal() const { return nominal_; }
     const Sampled& sampled() const { return sampled_; }
+    /// What is safe goes by the general figures as well; null where there are no others.
+    const Evaluator* general() const { return general_; }
 
 private:
     Nominal nominal_;
     Sampled sampled_;
+    const Evaluator* general_ = nullptr;
 };
 
 /// How many chiles share out their heat in a line: what was counted, else weight over the weight of one piece, at least one.

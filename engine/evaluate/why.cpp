@@ -5,6 +5,8 @@
 
 #include "core/band.hpp"
 #include "evaluate/batch.hpp"
+#include "evaluate/bind_factors.hpp"
+#include "evaluate/measurements.hpp"
 #include "evaluate/predict.hpp"
 #include "evaluate/unknown_words.hpp"
 
@@ -72,7 +74,8 @@ std::vector<Unknown> unknowns(const Formula& formula, Property property, const S
     std::vector<Unknown> all;
     for (const auto& [share, name] : ranked) {
         const UnknownWords words = words_for(name, sampled.knowledge());
-        const Band known = band_of(over_draws(formula, Sampled(sampled.knowledge(), sampled.count(), sampled.seed(), name), property));
+        const Band known =
+            band_of(over_draws(formula, Sampled(sampled.knowledge(), sampled.count(), sampled.seed(), name, sampled.given()), property));
         if (width(known) < width(band)) all.push_back({words.what, words.advice, words.kitchen, share, known});
     }
     return all;
@@ -83,13 +86,16 @@ std::vector<Unknown> unknowns(const Formula& formula, Property property, const S
 WhyAnswer why_of(const CheckedFormula& checked, Property property, const Evaluator& evaluator) {
     const Formula& formula = checked.formula();
     // A view of its own, so that what other formulas were unsure of is not asked about here.
-    const Sampled sampled(evaluator.knowledge(), evaluator.sampled().count(), evaluator.sampled().seed());
+    const Sampled& shared = evaluator.sampled();
+    const Sampled sampled(evaluator.knowledge(), shared.count(), shared.seed(), {}, shared.given());
     const std::vector<double> base = over_draws(formula, sampled, property);
     WhyAnswer answer;
     answer.property = property;
     answer.band = band_of(std::vector<double>(base));
     answer.lines = levers(formula, property, sampled, base);
     answer.unknowns = unknowns(formula, property, sampled, base);
+    answer.measurements = measurements_for(formula, property, sampled, answer.band);
+    if (property == Property::bind) answer.factors = bind_factors(formula, evaluator.nominal());
     return answer;
 }
 

@@ -6,6 +6,7 @@
 #include "core/words.hpp"
 #include "evaluate/predict.hpp"
 #include "face/inside.hpp"
+#include "face/kitchen_notes.hpp"
 #include "formula/formats/reading.hpp"
 #include "safety/safety.hpp"
 #include "worksheet/scale.hpp"
@@ -38,7 +39,7 @@ Result<Options> Engine::Inside::asked(const Setting& setting) const {
     return own;
 }
 
-Engine::Engine(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
+Engine::Engine(std::shared_ptr<const Inside> inside) : inside_(std::move(inside)) {}
 Engine::Engine(Engine&&) noexcept = default;
 Engine& Engine::operator=(Engine&&) noexcept = default;
 Engine::~Engine() = default;
@@ -51,7 +52,7 @@ Result<Engine> Engine::open(Options options) {
         options.knowledge_folder.empty() ? Result<Knowledge>(embedded_knowledge()) : overlaid_knowledge(options.knowledge_folder);
     if (!knowledge) return Failure(knowledge.error());
     if (auto wrong = fault_in(options, *knowledge)) return Failure(std::move(*wrong));
-    return Engine(std::make_unique<Inside>(std::move(options), std::move(*knowledge)));
+    return Engine(std::make_shared<const Inside>(std::move(options), std::move(*knowledge)));
 }
 
 Result<Formula> Engine::read_formula(std::string_view text, std::string_view file) const {
@@ -75,8 +76,10 @@ Result<Prediction> Engine::predict(const Formula& formula, const Setting& settin
     if (!options) return Failure(options.error());
     const auto checked = CheckedFormula::of(formula, inside_->knowledge);
     if (!checked) return Failure(checked.error());
-    Prediction prediction = predict_formula(checked->formula(), inside_->evaluator);
-    mark_safety(prediction, formula, inside_->knowledge, options->rules);
+    const auto evaluator = inside_->evaluator_for(formula);
+    Prediction prediction = predict_formula(checked->formula(), *evaluator);
+    mark_safety(prediction, formula, *evaluator, options->rules);
+    append(prediction.read_as, kitchen_notes(inside_->kitchen, {&formula}, *evaluator));
     return prediction;
 }
 
@@ -89,7 +92,11 @@ Result<CompareAnswer> Engine::compare(const std::vector<Formula>& formulas, cons
         if (!sound) return Failure(sound.error());
         checked.push_back(std::move(*sound));
     }
-    return compare_formulas(checked, {inside_->evaluator, *options});
+    const auto evaluator = formulas.empty() ? nullptr : inside_->evaluator_for(formulas.front());
+    auto answer = compare_formulas(checked, {evaluator ? *evaluator : inside_->evaluator, *options});
+    for (std::size_t f = 0; f < answer.formulas.size(); ++f)
+        append(answer.formulas[f].read_as, kitchen_notes(inside_->kitchen, {&formulas[f]}, inside_->evaluator));
+    return answer;
 }
 
 Result<SwapsAnswer> Engine::swaps(const Formula& formula, std::string_view line, std::size_t top, const Setting& setting) const {
@@ -97,10 +104,16 @@ Result<SwapsAnswer> Engine::swaps(const Formula& formula, std::string_view line,
     if (!options) return Failure(options.error());
     const auto checked = CheckedFormula::of(formula, inside_->knowledge);
     if (!checked) return Failure(checked.error());
-    auto answer = swaps_for_line(*checked, line, top, {inside_->evaluator, *options});
+    const auto evaluator = inside_->evaluator_for(formula);
+    auto answer = swaps_for_line(*checked, line, top, {*evaluator, *options});
     if (answer) append(answer->read_as, formula.read_as);
     if (answer)
         for (const auto& read : formula.lines) append(answer->read_as, read.notes);
+    if (answer) {
+        std::vector<const Formula*> shown{&formula};
+        for (const auto& one : answer->stand_ins) shown.push_back(&one.formula);
+        append(answer->read_as, kitchen_notes(inside_->kitchen, shown, *evaluator));
+    }
     return answer;
 }
 
@@ -116,8 +129,14 @@ Result<AdaptAnswer> Engine::adapt(const Formula& formula, const AdaptRequest& re
         if (!grams) return Failure(grams.error());
         meat_g = *grams;
     }
-    auto answer = adapt_formula(*checked, request, meat_g, {inside_->evaluator, *options});
+    const auto evaluator = inside_->evaluator_for(formula);
+    auto answer = adapt_formula(*checked, request, meat_g, {*evaluator, *options});
     if (answer && request.have) append(answer->base.read_as, request.have->notes);
+    if (answer) {
+        std::vector<const Formula*> shown{&formula};
+        for (const auto& variant : answer->variants) shown.push_back(&variant.formula);
+        append(answer->base.read_as, kitchen_notes(inside_->kitchen, shown, *evaluator));
+    }
     return answer;
 }
 

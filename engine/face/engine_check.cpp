@@ -5,6 +5,7 @@
 #include "core/files.hpp"
 #include "evaluate/checked_formula.hpp"
 #include "face/inside.hpp"
+#include "formula/formats/kitchen_text.hpp"
 #include "formula/formats/reading.hpp"
 #include "knowledge/check.hpp"
 #include "knowledge/coverage.hpp"
@@ -69,9 +70,22 @@ FileCheck check_knowledge(const std::string& folder, CheckAnswer& answer) {
     return result;
 }
 
+// By its name, so that a fault in one is told as that.
+bool named_kitchen(const std::string& path) {
+    const std::string name = std::filesystem::path(path).filename().string();
+    return name.rfind("kitchen", 0) == 0 || (name.size() > 12 && name.compare(name.size() - 12, 12, "-kitchen.txt") == 0);
+}
+
 // What the process says that must be minded stands as a warning. A list of what is on hand is judged as one.
 FileCheck check_text(const std::string& path, const std::string& text, const Knowledge& knowledge, std::string_view rules) {
     FileCheck result{path, "formula", true, false, {}, {}};
+    if (named_kitchen(path)) {
+        result.kind = "kitchen";
+        if (const auto kitchen = read_kitchen(text, path, knowledge); !kitchen) result.errors.push_back(kitchen.error());
+        else
+            for (const auto& note : kitchen->notes) result.warnings.push_back({"", "", "", note, path, {}});
+        return result;
+    }
     if (looks_like_stock(text, path, knowledge)) {
         result.kind = "inventory";
         if (const auto stock = read_inventory(text, path, knowledge); !stock) result.errors.push_back(stock.error());
@@ -87,6 +101,7 @@ FileCheck check_text(const std::string& path, const std::string& text, const Kno
         }
     }
     if (read_inventory(text, path, knowledge)) return {path, "inventory", true, false, {}, {}};
+    if (looks_like_kitchen(text, path, knowledge)) return {path, "kitchen", true, false, {}, {}};
     if (!formula) result.errors.push_back(formula.error());
     return result;
 }

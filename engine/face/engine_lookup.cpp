@@ -3,6 +3,7 @@
 
 #include "face/inside.hpp"
 #include "formula/line/hazards.hpp"
+#include "knowledge/kitchen_overlay.hpp"
 #include "knowledge/references.hpp"
 #include "knowledge/season.hpp"
 #include "safety/cautions.hpp"
@@ -55,7 +56,9 @@ private:
                 std::move(unit),
                 reference,
                 source ? source->cite : "",
-                source ? std::string(spelling(source->kind)) : ""};
+                is_kitchen_source(reference) ? "kitchen"
+                : source                     ? std::string(spelling(source->kind))
+                                             : ""};
     }
 
     std::vector<Fact> composition() const {

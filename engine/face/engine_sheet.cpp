@@ -1,4 +1,5 @@
 #include "face/inside.hpp"
+#include "face/kitchen_notes.hpp"
 #include "standin/engine.hpp"
 #include "worksheet/sheet.hpp"
 
@@ -10,7 +11,11 @@ Result<Sheet> Engine::sheet(const Formula& formula, const SheetRequest& request,
     const auto checked = CheckedFormula::of(formula, inside_->knowledge);
     if (!checked) return Failure(checked.error());
     if (auto wrong = as_error(faults_in(request), Trouble::usage)) return Failure(std::move(*wrong));
-    return sheet_of(*checked, request, inside_->evaluator, options->rules);
+    const auto evaluator = inside_->evaluator_for(formula);
+    auto sheet = sheet_of(*checked, request, *evaluator, options->rules);
+    if (sheet)
+        for (auto& note : kitchen_notes(inside_->kitchen, {&formula}, *evaluator)) sheet->prediction.read_as.push_back(std::move(note));
+    return sheet;
 }
 
 }  // namespace standin

@@ -9,7 +9,7 @@ Result<WhyAnswer> Engine::why(const Formula& formula, Property property, const S
     if (!prediction) return Failure(prediction.error());
     const auto checked = CheckedFormula::of(formula, inside_->knowledge);
     if (!checked) return Failure(checked.error());
-    WhyAnswer answer = why_of(*checked, property, inside_->evaluator);
+    WhyAnswer answer = why_of(*checked, property, *inside_->evaluator_for(formula));
     answer.prediction = std::move(*prediction);
     return answer;
 }

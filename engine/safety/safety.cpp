@@ -1,5 +1,8 @@
 #include "safety/safety.hpp"
 
+#include <algorithm>
+
+#include "evaluate/predict.hpp"
 #include "safety/allergens.hpp"
 #include "safety/caps.hpp"
 #include "safety/cautions.hpp"
@@ -8,6 +11,36 @@
 #include "safety/promises.hpp"
 
 namespace standin {
+namespace {
+
+// The worse of two ways to say the same stays.
+void keep_cautions(std::vector<CautionText>& cautions, const std::vector<CautionText>& general) {
+    for (const auto& caution : general) {
+        const auto same = std::find_if(cautions.begin(), cautions.end(), [&](const CautionText& c) { return c.id == caution.id; });
+        if (same == cautions.end()) cautions.push_back(caution);
+        else if (same->degree.empty() && !caution.degree.empty()) *same = caution;
+    }
+}
+
+void keep_allergens(std::vector<AllergenText>& allergens, const std::vector<AllergenText>& general) {
+    for (const auto& allergen : general)
+        if (std::none_of(allergens.begin(), allergens.end(), [&](const AllergenText& a) { return a.allergen == allergen.allergen; }))
+            allergens.push_back(allergen);
+}
+
+}  // namespace
+
+void mark_safety(Prediction& prediction, const Formula& formula, const Evaluator& evaluator, std::string_view rules) {
+    mark_safety(prediction, formula, evaluator.knowledge(), rules);
+    if (!evaluator.general()) return;
+    Prediction general = predict_formula(formula, *evaluator.general());
+    mark_safety(general, formula, evaluator.general()->knowledge(), rules);
+    keep_cautions(prediction.cautions, general.cautions);
+    keep_allergens(prediction.allergens, general.allergens);
+    prediction.core = std::max(prediction.core, general.core);
+    prediction.lethality = general.lethality;
+    prediction.warming_h = general.warming_h;
+}
 
 void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge& knowledge, std::string_view rules) {
     prediction.overlay = knowledge.overlay();

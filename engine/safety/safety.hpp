@@ -3,6 +3,7 @@
 
 #include <string_view>
 
+#include "evaluate/evaluator.hpp"
 #include "knowledge/knowledge.hpp"
 #include "standin/prediction.hpp"
 
@@ -12,5 +13,9 @@ namespace standin {
 /// `rules` is the code of the rule set whose caps and cooking rules are held against it; empty: the general ones only. Allergens are
 /// always those of every code.
 void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge& knowledge, std::string_view rules);
+
+/// The same over the evaluator that `prediction` came from. Where that knows better of a kitchen, what the general figures say of safety
+/// stays as well: a kitchen may add a caution and never takes one away.
+void mark_safety(Prediction& prediction, const Formula& formula, const Evaluator& evaluator, std::string_view rules);
 
 }  // namespace standin

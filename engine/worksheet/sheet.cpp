@@ -142,7 +142,7 @@ Result<Sheet> sheet_of(const CheckedFormula& checked, const SheetRequest& reques
     if (!piece) return Failure(piece.error());
     settle_order(sheet, evaluator.nominal());
     sheet.prediction = predict_formula(sheet.formula, evaluator);
-    mark_safety(sheet.prediction, sheet.formula, knowledge, rules);
+    mark_safety(sheet.prediction, sheet.formula, evaluator, rules);
     settle_core(sheet, knowledge, rules);
     sheet.weights = weights_of(sheet.formula, knowledge);
     sheet.buy = purchases_of(sheet.formula, knowledge);

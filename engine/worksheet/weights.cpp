@@ -1,5 +1,6 @@
 #include "worksheet/weights.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "worksheet/parts.hpp"
@@ -8,7 +9,7 @@ namespace standin {
 
 std::vector<SheetWeight> weights_of(const Formula& formula, const Knowledge& knowledge) {
     const double fine_step = knowledge.parameter("bench.scale.fine").mid, fine_below = knowledge.parameter("bench.scale.fine-below").mid;
-    const double worst = knowledge.parameter("bench.scale.worst").mid;
+    const double worst = knowledge.parameter("bench.scale.worst").mid, step = knowledge.parameter("bench.scale.step").mid;
     std::vector<SheetWeight> all;
     for (std::size_t n = 0; n < formula.lines.size(); ++n) {
         const Line& line = formula.lines[n];
@@ -16,10 +17,10 @@ std::vector<SheetWeight> weights_of(const Formula& formula, const Knowledge& kno
         SheetWeight w;
         w.line = n;
         w.grams = line.grams.mid;
-        w.fine = 0.5 > worst * w.grams;  // half a gram is what a scale of 1 g may be off
+        w.fine = step / 2 > worst * w.grams;  // half a step is what a scale may be off
         const bool seasoning =
             part == Part::salt || part == Part::dry || part == Part::soaking || (part == Part::acid && line.grams.mid < fine_below);
-        w.scale_g = w.fine || (seasoning && w.grams < fine_below) ? fine_step : 1;
+        w.scale_g = w.fine || (seasoning && w.grams < fine_below) ? std::min(fine_step, step) : step;
         w.weigh_g = std::round(w.grams / w.scale_g) * w.scale_g;
         if (w.weigh_g <= 0) w.weigh_g = w.grams;  // less than any of these scales shows
         w.after = line.weighed_prepared && !line.prepared.empty();

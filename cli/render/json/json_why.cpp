@@ -24,6 +24,18 @@ std::string why_json(const WhyAnswer& a) {
                                                {"share", num(u.share)},
                                                {"band_if_known", json_of(u.known)}};
                                })},
+         {"measurements", array_of(a.measurements,
+                                   [](const Measurement& m) {
+                                       return Json{{"what", m.what},
+                                                   {"kitchen_line", m.line},
+                                                   {"band_if_measured", json_of(m.known)},
+                                                   {"narrower", num(m.narrower)}};
+                                   })},
+         {"factors", array_of(a.factors,
+                              [](const Factor& f) {
+                                  return Json{{"what", f.what}, {"value", num(f.value)}, {"gives_back", num(f.gives_back)}};
+                              })},
+         {"read_as", a.prediction.read_as},
          {"allergens", json_of(a.prediction.allergens)},
          {"cautions", json_of(a.prediction.cautions)}});
 }

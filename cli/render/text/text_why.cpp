@@ -22,9 +22,10 @@ std::string in_short(const WhyAnswer& a) {
     std::string text = std::string(i.name) + " of " + a.prediction.title + ": " + shown(a.property, a.band);
     if (!i.unit.empty()) text += " " + std::string(i.unit);
     text += ".";
-    const auto measurable = std::find_if(a.unknowns.begin(), a.unknowns.end(), [](const Unknown& u) { return u.kitchen; });
-    if (measurable != a.unknowns.end() && width(measurable->known) < 0.9 * width(a.band))
-        text += " Most worth finding out is " + measurable->what + ": it would leave " + left(measurable->known, a.band) + " of the band.";
+    if (!a.measurements.empty()) {
+        const auto& best = a.measurements.front();
+        text += " Most worth measuring is " + best.what + ": its band would be " + number(100 * best.narrower, 0) + " % narrower.";
+    }
     return text;
 }
 
@@ -37,6 +38,28 @@ std::string lines_part(const WhyAnswer& a, Units units, const Look& look) {
                    signed_band(lever.change, info(a.property).decimals)});
     }
     return heading("What moves it", look) + table.page(look);
+}
+
+// What each factor of bind takes, and what the maker would have back without that.
+std::string factors_part(const WhyAnswer& a, const Look& look) {
+    if (a.factors.empty()) return "";
+    Table table({{"factor", Align::left}, {"times", Align::right}, {"without that loss", Align::right}});
+    for (const auto& factor : a.factors)
+        table.row({factor.what, number(factor.value, 2),
+                   factor.gives_back >= 0.5 ? "+" + number(factor.gives_back, 0)
+                   : factor.gives_back > 0  ? "next to nothing"
+                                            : ""});
+    return heading("What goes into it", look) + table.page(look);
+}
+
+std::string measurements_part(const WhyAnswer& a, const Look& look) {
+    if (a.measurements.empty()) return "";
+    std::string out = heading("What to measure, and the line for kitchen.txt", look);
+    for (const auto& m : a.measurements)
+        out += bullet(capital(m.what) + ": leaves " + shown(a.property, m.known) + ", a band " + number(100 * m.narrower, 0) +
+                          " % narrower. Write, with your own figure: \"" + m.line + "\"",
+                      look);
+    return out;
 }
 
 std::string unknowns_part(const WhyAnswer& a, const Look& look) {
@@ -53,8 +76,9 @@ std::string unknowns_part(const WhyAnswer& a, const Look& look) {
 }  // namespace
 
 std::string why_text(const WhyAnswer& answer, Units units, const Look& look) {
-    return paragraph(in_short(answer), look, 0) + own_records(answer.prediction.overlay, look) + lines_part(answer, units, look) +
-           unknowns_part(answer, look) + allergens_part(answer.prediction.allergens, look) +
+    return paragraph(in_short(answer), look, 0) + own_records(answer.prediction.overlay, look) + factors_part(answer, look) +
+           measurements_part(answer, look) + lines_part(answer, units, look) + unknowns_part(answer, look) +
+           read_as_part(answer.prediction.read_as, look) + allergens_part(answer.prediction.allergens, look) +
            cautions_part(answer.prediction.cautions, look);
 }
 

@@ -11,6 +11,7 @@
 
 #include "standin/advice.hpp"
 #include "standin/formula.hpp"
+#include "standin/kitchen.hpp"
 #include "standin/prediction.hpp"
 #include "standin/reading.hpp"
 #include "standin/result.hpp"
@@ -84,7 +85,7 @@ struct CheckWarning {
 };
 
 struct FileCheck {
-    std::string file, kind;  ///< formula, inventory, knowledge
+    std::string file, kind;  ///< formula, inventory, kitchen, knowledge
     bool ok = true;
     bool laid_over = false;  ///< knowledge that does not stand alone: judged laid over what is built in
     std::vector<Error> errors;
@@ -116,6 +117,12 @@ public:
     Engine(Engine&&) noexcept;
     Engine& operator=(Engine&&) noexcept;
     ~Engine();
+
+    /// The facts of a maker's own kitchen, a line each.
+    Result<Kitchen> read_kitchen(std::string_view text, std::string_view file) const;
+    /// This engine with those facts in place of the general figures. Caps, cautions, allergens and what is said of killing stay those of
+    /// the general figures as well. Everything after, reading of formulas too, should go by that engine.
+    Result<Engine> with_kitchen(const Kitchen& kitchen) const;
 
     /// Text to values; `file` names it in messages.
     Result<Formula> read_formula(std::string_view text, std::string_view file) const;
@@ -152,8 +159,8 @@ public:
 
 private:
     struct Inside;
-    explicit Engine(std::unique_ptr<Inside> inside);
-    std::unique_ptr<Inside> inside_;
+    explicit Engine(std::shared_ptr<const Inside> inside);
+    std::shared_ptr<const Inside> inside_;
 };
 
 }  // namespace standin

@@ -27,7 +27,7 @@ struct SheetWeight {
     std::size_t line = 0;       ///< index into the formula and the prediction
     double grams = 0;           ///< exact
     double weigh_g = 0;         ///< rounded to what the scale shows
-    double scale_g = 1;         ///< the step of that scale: 1 or 0.1
+    double scale_g = 1;         ///< the step of that scale: that of the kitchen, 1 where nothing is said, or 0.1
     bool fine = false;          ///< a scale of 1 g would be too far off
     bool after = false;         ///< weighed after its preparation
     double in_the_batch_g = 0;  ///< after preparation

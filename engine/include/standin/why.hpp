@@ -23,12 +23,29 @@ struct Unknown {
     Band known;            ///< the band that would be left, were it exactly at its middle
 };
 
+/// Something a maker can measure and write into a kitchen file.
+struct Measurement {
+    std::string what;     ///< "the pH of the mixed batch"
+    std::string line;     ///< of the kitchen file, with the usual figure in place of the maker's own: "batch pH: 5.4"
+    Band known;           ///< the band that would be left, were the reading the usual one
+    double narrower = 0;  ///< share of the band's width that it takes away
+};
+
+/// One of the things that multiply into a property.
+struct Factor {
+    std::string what;       ///< "salt", "cold"
+    double value = 1;       ///< 1: nothing is lost by it; of binder: what it adds
+    double gives_back = 0;  ///< how much higher the property would be, were nothing lost by it
+};
+
 struct WhyAnswer {
     Property property = Property::ph;
     Band band;
-    std::vector<LineLever> lines;   ///< what moves it most, first; those that hardly do are left out
-    std::vector<Unknown> unknowns;  ///< what widens it most, first
-    Prediction prediction;          ///< allergens and cautions come with every answer
+    std::vector<LineLever> lines;           ///< what moves it most, first; those that hardly do are left out
+    std::vector<Unknown> unknowns;          ///< what widens it most, first
+    std::vector<Measurement> measurements;  ///< the one that helps most first
+    std::vector<Factor> factors;            ///< of bind: what costs most first; empty of everything else
+    Prediction prediction;                  ///< allergens and cautions come with every answer
 };
 
 }  // namespace standin

@@ -1,0 +1,87 @@
+// What a maker knows of the own kitchen, laid over an engine.
+#include <algorithm>
+#include <cmath>
+
+#include "core/names.hpp"
+#include "evaluate/learn.hpp"
+#include "face/inside.hpp"
+#include "face/kitchen_notes.hpp"
+#include "formula/formats/kitchen_text.hpp"
+#include "knowledge/kitchen_overlay.hpp"
+#include "narrate/kitchen_words.hpp"
+
+namespace standin {
+namespace {
+
+bool is_fried(const Formula& formula, const Evaluator& evaluator) {
+    const Cook cook = evaluator.nominal().process(formula.process).cook;
+    return cook == Cook::pan || cook == Cook::loose;
+}
+
+bool is_of(const KitchenFact& fact, const Formula& formula) { return fact.formula.empty() || fold(fact.formula) == fold(formula.title); }
+
+bool says_itself(const Line& line, KitchenKind kind) {
+    return kind == KitchenKind::fat    ? line.fat_pct.has_value()
+           : kind == KitchenKind::ph   ? line.ph.has_value()
+           : kind == KitchenKind::acid ? line.acid_pct.has_value()
+                                       : kind == KitchenKind::heat && line.heat_mg_kg.has_value();
+}
+
+bool touches(const KitchenFact& fact, const std::vector<const Formula*>& formulas) {
+    return std::any_of(formulas.begin(), formulas.end(), [&](const Formula* formula) {
+        return std::any_of(formula->lines.begin(), formula->lines.end(), [&](const Line& line) {
+            return std::find(fact.foods.begin(), fact.foods.end(), line.ingredient) != fact.foods.end() && !says_itself(line, fact.kind);
+        });
+    });
+}
+
+std::optional<std::string> fault_in(const Kitchen& kitchen, const Knowledge& knowledge) {
+    for (const auto& fact : kitchen.facts) {
+        const auto& v = fact.value;
+        if (!std::isfinite(v.low) || !std::isfinite(v.mid) || !std::isfinite(v.high) || v.low > v.mid || v.mid > v.high || v.low < 0)
+            return "the kitchen: a fact without a sound figure: \"" + fact.written + "\"";
+        for (const auto& food : fact.foods)
+            if (!knowledge.ingredient(food)) return "the kitchen: no ingredient has the id \"" + food + "\"";
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+std::shared_ptr<const Evaluator> Engine::Inside::evaluator_for(const Formula& formula) const {
+    std::vector<Measured> measured;
+    for (const auto& fact : kitchen.facts) {
+        if (!is_of(fact, formula)) continue;
+        if (fact.kind == KitchenKind::batch_ph) measured.push_back({Property::ph, fact.value});
+        if (fact.kind == KitchenKind::pan_loss && is_fried(formula, evaluator)) measured.push_back({Property::cook_loss_pct, fact.value});
+    }
+    if (measured.empty()) return {std::shared_ptr<const void>(), &evaluator};  // the engine outlives its questions
+    return std::make_shared<const Evaluator>(knowledge, options.draws, options.seed,
+                                             learned_from(formula, measured, knowledge, options.draws, options.seed), evaluator.general());
+}
+
+Result<Kitchen> Engine::read_kitchen(std::string_view text, std::string_view file) const {
+    return standin::read_kitchen(text, file, inside_->knowledge);
+}
+
+Result<Engine> Engine::with_kitchen(const Kitchen& kitchen) const {
+    const auto& base = inside_->general ? inside_->general : inside_;
+    if (auto fault = fault_in(kitchen, base->knowledge)) return failure(Trouble::bad_data, std::move(*fault));
+    return Engine(std::make_shared<const Inside>(kitchen, standin::with_kitchen(base->knowledge, kitchen), base));
+}
+
+std::vector<std::string> kitchen_notes(const Kitchen& kitchen, const std::vector<const Formula*>& formulas, const Evaluator& evaluator) {
+    std::vector<std::string> notes;
+    for (const auto& fact : kitchen.facts) {
+        const bool of_food = !fact.foods.empty();
+        const bool of_batch = fact.kind == KitchenKind::pan_loss || fact.kind == KitchenKind::batch_ph;
+        if (formulas.empty() || (of_food && !touches(fact, formulas)) || (of_batch && !is_of(fact, *formulas.front()))) continue;
+        if (fact.kind == KitchenKind::pan_loss && !is_fried(*formulas.front(), evaluator)) notes.push_back(pan_loss_unused(kitchen.file));
+        else notes.push_back(kitchen_words(fact, kitchen.file, evaluator.knowledge()));
+    }
+    if (!notes.empty())
+        for (const auto& note : kitchen.notes) notes.push_back(kitchen.file + ": " + note);
+    return notes;
+}
+
+}  // namespace standin

@@ -1,0 +1,15 @@
+// What the kitchen knows of the foods on a page.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "evaluate/evaluator.hpp"
+#include "standin/kitchen.hpp"
+
+namespace standin {
+
+/// A sentence for each fact that touches one of `formulas`, the first of which a loss in the pan and a batch pH are of.
+std::vector<std::string> kitchen_notes(const Kitchen& kitchen, const std::vector<const Formula*>& formulas, const Evaluator& evaluator);
+
+}  // namespace standin

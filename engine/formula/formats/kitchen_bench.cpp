@@ -1,0 +1,131 @@
+#include "formula/formats/kitchen_bench.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include "core/band.hpp"
+#include "core/names.hpp"
+#include "formula/formats/stock_words.hpp"
+#include "formula/lexer/quantity_text.hpp"
+#include "formula/line/fact_band.hpp"
+#include "standin/number_text.hpp"
+
+namespace standin {
+namespace {
+
+struct Opening {
+    KitchenKind kind;
+    std::string_view words;  // folded
+};
+constexpr std::array openings{
+    Opening{KitchenKind::scale, "scale"},
+    Opening{KitchenKind::scale, "kitchen scale"},
+    Opening{KitchenKind::scale, "scale step"},
+    Opening{KitchenKind::scale, "step of the scale"},
+    Opening{KitchenKind::scale, "scale show"},
+    Opening{KitchenKind::scale, "scale weigh to"},
+    Opening{KitchenKind::scale, "scale read to"},
+    Opening{KitchenKind::pan_loss, "pan loss"},
+    Opening{KitchenKind::pan_loss, "cook loss"},
+    Opening{KitchenKind::pan_loss, "cooking loss"},
+    Opening{KitchenKind::pan_loss, "frying loss"},
+    Opening{KitchenKind::pan_loss, "loss in the pan"},
+    Opening{KitchenKind::pan_loss, "pan lose"},
+    Opening{KitchenKind::pan_loss, "loss when fried"},
+    Opening{KitchenKind::pan_loss, "usual loss"},
+    Opening{KitchenKind::pan_loss, "loss"},
+    Opening{KitchenKind::batch_ph, "batch ph"},
+    Opening{KitchenKind::batch_ph, "ph of the batch"},
+    Opening{KitchenKind::batch_ph, "ph of batch"},
+    Opening{KitchenKind::batch_ph, "mass ph"},
+    Opening{KitchenKind::batch_ph, "ph of the mass"},
+};
+
+// What stands before the figure, folded, without "my", "our" and "the" in front.
+std::string opening_of(std::string_view text) {
+    std::string words = fold(bare(text));
+    for (const std::string_view front : {"my ", "our ", "the "})
+        if (words.rfind(front, 0) == 0) words.erase(0, front.size());
+    return words;
+}
+
+std::optional<KitchenKind> kind_of(const std::string& words) {
+    for (const auto& opening : openings)
+        if (words == opening.words) return opening.kind;
+    return std::nullopt;
+}
+
+Result<KitchenFact> within(KitchenKind kind, const Band& figure, const Band& band, double low, double high, const std::string& what,
+                           const std::string& unit) {
+    if (figure.low < low || figure.high > high)
+        return failure(Trouble::bad_data, what + " of " + exact_text(figure.mid) + unit + " lies beyond what can be: expected " +
+                                              exact_text(low) + " to " + exact_text(high) + unit);
+    KitchenFact fact;
+    fact.kind = kind;
+    fact.value = band;
+    return fact;
+}
+
+Result<KitchenFact> scale_of(std::string_view figure) {
+    constexpr double least = 0.01, most = 100;  // g, judgement: a powder scale and a market scale
+    Cursor cursor(figure);
+    const auto amount = amount_at(cursor);
+    cursor.space();
+    const Unit* unit = amount ? amount->parts.front().unit : nullptr;
+    if (!unit || unit->dimension != Dimension::mass || amount->parts.size() > 1)
+        return failure(Trouble::bad_data, "the step of a scale: expected a weight such as 5 g", "", {"scale: 5 g"});
+    const Band step = exactly(amount->parts.front().number.mid * unit->size.mid);
+    return within(KitchenKind::scale, step, step, least, most, "a step", " g");
+}
+
+Result<KitchenFact> loss_of(std::string_view figure, const Knowledge& knowledge) {
+    constexpr double least = 1, most = 60;  // %, judgement
+    Cursor cursor(figure);
+    const auto number = number_at(cursor, false);
+    cursor.space();
+    if (!number || !(cursor.eat("%") || cursor.eat_any_word({"percent", "pct"})))
+        return failure(Trouble::bad_data, "what the pan takes: expected a share such as 22 %", "", {"pan loss: 22 %"});
+    const Band& off = knowledge.parameter("kitchen.spread.pan-loss");
+    const Band& said = number->band;
+    const Band band = said.low < said.high ? said : Band{said.mid + off.low, said.mid, said.mid + off.high};
+    return within(KitchenKind::pan_loss, said, band, least, most, "a loss", " %");
+}
+
+Result<KitchenFact> ph_of(std::string_view figure, const Knowledge& knowledge) {
+    constexpr double least = 4, most = 7.5;  // judgement: the sourest and the mildest mass that is still a sausage
+    Cursor cursor(figure);
+    cursor.eat_word("ph");
+    cursor.space();
+    const auto number = number_at(cursor, false);
+    if (!number) return failure(Trouble::bad_data, "the pH of the batch: expected a figure such as 5.4", "", {"batch pH: 5.4"});
+    FactText fact;
+    fact.value = number->band;
+    fact.banded = number->band.low < number->band.high;
+    return within(KitchenKind::batch_ph, number->band, fact_spread(fact, knowledge), least, most, "a batch pH", "");
+}
+
+}  // namespace
+
+std::optional<Result<KitchenFact>> bench_fact(std::string_view line, const Knowledge& knowledge) {
+    const auto colon = line.rfind(':');
+    const auto digit = line.find_first_of("0123456789", colon == std::string_view::npos ? 0 : colon);
+    if (digit == std::string_view::npos) return std::nullopt;
+    std::string words = opening_of(line.substr(0, digit));
+    std::string formula;
+    auto kind = kind_of(words);
+    for (const std::string_view of : {" of ", " for "}) {  // "pan loss of hedge link"
+        const auto at = line.find(of);
+        if (kind || at == std::string_view::npos || at > digit) continue;
+        kind = kind_of(opening_of(line.substr(0, at)));
+        if (kind) formula = bare(line.substr(at + of.size(), digit - at - of.size()));
+    }
+    if (!kind) return std::nullopt;
+    const std::string_view figure = line.substr(digit);
+    auto fact = *kind == KitchenKind::scale      ? scale_of(figure)
+                : *kind == KitchenKind::pan_loss ? loss_of(figure, knowledge)
+                                                 : ph_of(figure, knowledge);
+    if (fact) fact->formula = *kind == KitchenKind::scale ? "" : formula;
+    return fact;
+}
+
+}  // namespace standin

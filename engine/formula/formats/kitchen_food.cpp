@@ -1,0 +1,113 @@
+#include "formula/formats/kitchen_food.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include "core/names.hpp"
+#include "formula/lexer/line_words.hpp"
+#include "formula/lexer/measures.hpp"
+#include "formula/lexer/number_text.hpp"
+
+namespace standin {
+namespace {
+
+constexpr std::array<std::string_view, 9> waste{"trim", "trimming", "trimmings", "waste", "wasted", "offcut", "peeling", "loss", "lost"};
+constexpr std::array<std::string_view, 8> kept{"usable", "edible", "kept", "left", "yield", "useable", "good", "used"};
+constexpr std::array<std::string_view, 4> single{"each", "apiece", "piece", "pod"};
+
+bool among(std::string_view word, const auto& words) { return std::find(words.begin(), words.end(), word) != words.end(); }
+
+void blank(std::string& text, std::size_t begin, std::size_t end) {
+    std::fill(text.begin() + static_cast<std::ptrdiff_t>(begin), text.begin() + static_cast<std::ptrdiff_t>(end), ' ');
+}
+
+struct Amount {
+    double value = 0;
+    std::size_t begin = 0, end = 0;
+};
+
+// The last number with such a unit behind it.
+template <class UnitOf>
+std::optional<Amount> last_amount(const std::string& text, UnitOf unit) {
+    std::optional<Amount> found;
+    for (const auto& word : words_of(text)) {
+        Cursor cursor(text, word.begin);
+        const auto number = number_at(cursor, false);
+        const double size = number ? unit(cursor) : 0;
+        if (size > 0) found = Amount{number->band.mid * size, word.begin, cursor.at()};
+    }
+    return found;
+}
+
+double percent(Cursor& cursor) {
+    cursor.space();
+    return cursor.eat("%") || cursor.eat_any_word({"percent", "pct"}) ? 1 : 0;
+}
+
+double mass(Cursor& cursor) {
+    const auto unit = unit_at(cursor);
+    return unit && unit->unit->dimension == Dimension::mass ? unit->unit->size.mid : 0;
+}
+
+}  // namespace
+
+std::optional<FoodShare> take_share(std::string& text) {
+    const auto amount = last_amount(text, percent);
+    if (!amount) return std::nullopt;
+    blank(text, amount->begin, amount->end);
+    bool lost = false, left = false;
+    for (const auto& word : words_of(text)) {
+        const bool is_lost = among(word.folded, waste), is_left = among(word.folded, kept);
+        if (is_lost || is_left) blank(text, word.begin, word.end);
+        lost = lost || is_lost;
+        left = left || is_left;
+    }
+    if (lost == left) return FoodShare{amount->value, false};
+    return FoodShare{lost ? 100 - amount->value : amount->value, true};
+}
+
+std::optional<FoodMeasure> take_measure(std::string& text) {
+    const auto amount = last_amount(text, mass);
+    if (!amount) return std::nullopt;
+    blank(text, amount->begin, amount->end);
+    FoodMeasure measure{"", amount->value};
+    double count = 1;
+    for (const auto& word : words_of(text)) {
+        Cursor cursor(text, word.begin);
+        if (const auto number = number_at(cursor, false); number && number->band.mid > 0) {  // "3 serranos: 20 g"
+            count = number->band.mid;
+            if (measure.word.empty()) measure.word = "piece";
+            blank(text, word.begin, cursor.at());
+            continue;
+        }
+        const Unit* unit = unit_named(word.folded);
+        const bool counts = unit && (unit->dimension == Dimension::count || unit->dimension == Dimension::volume);
+        if (!counts && !among(word.folded, single)) continue;
+        measure.word = counts ? std::string(unit->word) : "piece";
+        blank(text, word.begin, word.end);
+    }
+    if (measure.word.empty()) return std::nullopt;
+    measure.grams /= count;
+    return measure;
+}
+
+PlausibleRange plausible_measure(const std::string& word, const Ingredient& ingredient) {
+    constexpr double times = 5, least = 0.01, most = 5000;  // g, judgement
+    for (const auto& record : ingredient.measures)
+        if (record.measure == word || (word == "piece" && record.measure == "pod"))
+            return {record.grams.mid / times, record.grams.mid * times};
+    return {least, most};
+}
+
+FoodName food_name(const std::string& text) {
+    constexpr std::array<std::string_view, 28> loose{"my",   "our",  "the",    "this", "these",  "year", "of",  "in",    "a",  "an",
+                                                     "lot",  "from", "season", "at",   "about",  "one",  "per", "with",  "to", "on",
+                                                     "crop", "here", "batch",  "for",  "summer", "it",   "its", "bought"};
+    auto words = words_of(text);
+    while (!words.empty() && among(words.front().folded, loose)) words.erase(words.begin());
+    while (!words.empty() && among(words.back().folded, loose)) words.pop_back();
+    if (words.empty()) return {};
+    return {phrase(words, 0, words.size()), words.front().begin};
+}
+
+}  // namespace standin

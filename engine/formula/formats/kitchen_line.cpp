@@ -1,0 +1,227 @@
+#include "formula/formats/kitchen_line.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include "core/band.hpp"
+#include "core/names.hpp"
+#include "formula/formats/kitchen_bench.hpp"
+#include "formula/formats/kitchen_food.hpp"
+#include "formula/formats/stock_words.hpp"
+#include "formula/lexer/line_words.hpp"
+#include "formula/lexer/number_text.hpp"
+#include "formula/line/fact_band.hpp"
+#include "formula/line/hazards.hpp"
+#include "formula/line/lean_share.hpp"
+#include "formula/line/line_facts.hpp"
+#include "formula/line/name_text.hpp"
+#include "knowledge/plausible.hpp"
+#include "standin/number_text.hpp"
+
+namespace standin {
+namespace {
+
+void blank(std::string& text, std::size_t begin, std::size_t end) {
+    std::fill(text.begin() + static_cast<std::ptrdiff_t>(begin), text.begin() + static_cast<std::ptrdiff_t>(end), ' ');
+}
+
+// "are", "is", "has", "weighs" part a food from what is told of it, as a colon does. The text keeps its length.
+void verbs_to_colons(std::string& text) {
+    constexpr std::array<std::string_view, 9> verbs{"are", "is", "has", "have", "weigh", "weighs", "=", "tastes", "taste"};
+    for (const auto& word : words_of(text))
+        if (std::find(verbs.begin(), verbs.end(), word.raw) != verbs.end()) {
+            blank(text, word.begin, word.end);
+            text[word.begin] = ':';
+        }
+    std::replace(text.begin(), text.end(), '=', ':');
+}
+
+// Fat in 100 g: "25 % fat", "75/25", "70 % lean", "fat 25 %".
+std::optional<double> take_fat(std::string& text) {
+    const auto words = words_of(text);
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (const auto share = lean_share(words, i)) {
+            blank(text, words[i].begin, words[share->last - 1].end);
+            return 100 - share->lean;
+        }
+        if (words[i].folded != "fat" || i + 1 >= words.size()) continue;
+        Cursor cursor(text, words[i + 1].begin);
+        const auto number = number_at(cursor, false);
+        cursor.space();
+        if (!number || !cursor.eat("%")) continue;
+        blank(text, words[i].begin, cursor.at());
+        return number->band.mid;
+    }
+    return std::nullopt;
+}
+
+class FoodLine {
+public:
+    FoodLine(const TextLine& line, std::string_view file, const Knowledge& knowledge)
+        : line_(line), text_(line.text), origin_(file, line.place), knowledge_(knowledge) {}
+
+    Result<KitchenLine> read() {
+        verbs_to_colons(text_);
+        const auto facts = take_facts(text_, true);
+        const auto fat = take_fat(text_);
+        std::optional<FoodShare> share;
+        std::optional<FoodMeasure> measure;
+        if (facts.empty() && !fat) {
+            const std::string head = text_.substr(0, text_.find_first_of(":0123456789"));
+            const bool named_so = known_ingredient(food_name(head).name, knowledge_) != nullptr;  // "pork trim" is a food
+            share = take_share(text_);
+            if (share && share->told && named_so && food_name(text_).name != food_name(head).name) {
+                share->told = false;
+                text_ = head;
+            }
+            if (!share) measure = take_measure(text_);
+            if (!share && !measure) return nothing_told();
+        }
+        if (auto wrong = name_food()) return Failure(std::move(*wrong));
+        for (const auto& fact : facts)
+            if (auto wrong = add(fact)) return failed(std::move(*wrong));
+        if (fat)
+            if (auto wrong = add_fat(*fat)) return failed(std::move(*wrong));
+        if (share)
+            if (auto wrong = add_share(*share)) return failed(std::move(*wrong));
+        if (measure)
+            if (auto wrong = add_measure(*measure)) return failed(std::move(*wrong));
+        return std::move(read_);
+    }
+
+private:
+    Failure failed(Error error) const {
+        error.where = origin_.start();
+        return Failure(std::move(error));
+    }
+
+    Failure nothing_told() const {
+        return failed({Trouble::bad_data,
+                       "no fact in this line: expected a food and what is known of it",
+                       "",
+                       {"pork shoulder: 25 % fat", "serranos this year: hot", "bunch of parsley: 60 g", "scale: 5 g"}});
+    }
+
+    // What is left of the line is the food. A beast by itself means all its meat.
+    std::optional<Error> name_food() {
+        const auto [name, at] = food_name(text_);
+        if (name.empty()) return Error{Trouble::bad_data, "no food is named in this line", origin_.start(), {}};
+        if (const auto species = parse_word<Species>(fold(name)))
+            for (const auto& one : knowledge_.records().ingredients)
+                if (one.meat && one.meat->species == *species) beast_.push_back(&one);
+        food_ = known_ingredient(name, knowledge_);
+        if (!food_) food_ = knowledge_.ingredient_meant(name);
+        if (food_ && !knowledge_.ingredient_named(name) && knowledge_.ingredient_meant(name) == food_ && beast_.empty())
+            read_.notes.push_back("\"" + name + "\": taken as " + food_->names.front());
+        if (food_) return std::nullopt;
+        return Error{Trouble::bad_data, "unknown ingredient \"" + name + "\"", origin_.at(at), knowledge_.nearest_ingredients(name)};
+    }
+
+    KitchenFact& put(KitchenKind kind, const Band& value) {
+        KitchenFact fact;
+        fact.kind = kind;
+        fact.foods = {food_->id};
+        fact.value = value;
+        fact.written = line_.text;
+        fact.where = origin_.start();
+        read_.facts.push_back(std::move(fact));
+        return read_.facts.back();
+    }
+
+    std::optional<Error> add(const FactText& fact) {
+        if (fact.bare && !fits_bare(fact, *food_)) {
+            if (fact.kind != FactKind::acid_pct) return Error{Trouble::bad_data, food_->names.front() + " has no heat of chiles", "", {}};
+            return Error{Trouble::bad_data,
+                         exact_text(fact.value.mid) + " % of what: expected fat, trim or usable",
+                         "",
+                         {food_->names.front() + ": " + exact_text(fact.value.mid) + " % " + (food_->meat ? "fat" : "trim")}};
+        }
+        auto band = fact_band(fact, *food_, knowledge_);
+        if (!band) return band.error();
+        if (auto note = fact_note(fact, *food_, *band); !note.empty()) read_.notes.push_back(std::move(note));
+        const auto kind = fact.kind == FactKind::ph         ? KitchenKind::ph
+                          : fact.kind == FactKind::acid_pct ? KitchenKind::acid
+                                                            : KitchenKind::heat;
+        auto& put_down = put(kind, *band);
+        if (kind != KitchenKind::ph || beast_.empty()) return std::nullopt;
+        put_down.foods.clear();
+        for (const auto* one : beast_)
+            if (plausible_ph(*one)) put_down.foods.push_back(one->id);
+        return std::nullopt;
+    }
+
+    std::optional<Error> add_fat(double fat) {
+        const auto range = plausible_fat(*food_);
+        if (!food_->meat)
+            return Error{Trouble::bad_data, "the fat of " + food_->names.front() + " is not set here: expected a cut of meat", "", {}};
+        if (!range.holds(fat))
+            return Error{Trouble::bad_data,
+                         exact_text(fat) + " % fat of " + food_->names.front() + " lies beyond what can be: expected " +
+                             trimmed_text(range.low, 0) + " to " + trimmed_text(range.high, 0) + " %",
+                         "",
+                         {}};
+        const Band& off = knowledge_.parameter("composition.spread.fat-said");
+        put(KitchenKind::fat, {std::max(0.0, fat + off.low), fat, std::min(100.0, fat + off.high)});
+        return std::nullopt;
+    }
+
+    std::optional<Error> add_share(const FoodShare& share) {
+        if (!share.told)
+            return Error{Trouble::bad_data,
+                         exact_text(share.usable_pct) + " % of what: expected fat, acidity, trim or usable",
+                         "",
+                         {food_->names.front() + ": " + exact_text(share.usable_pct) + " % usable"}};
+        constexpr double least = 5, most = 100;  // %, judgement
+        if (share.usable_pct < least || share.usable_pct > most)
+            return Error{Trouble::bad_data,
+                         "what is left of " + food_->names.front() + " lies beyond what can be: expected 5 to 100 % usable",
+                         "",
+                         {}};
+        put(KitchenKind::edible, exactly(share.usable_pct));
+        return std::nullopt;
+    }
+
+    std::optional<Error> add_measure(const FoodMeasure& measure) {
+        const auto range = plausible_measure(measure.word, *food_);
+        if (measure.grams < range.low || measure.grams > range.high)
+            return Error{Trouble::bad_data,
+                         exact_text(measure.grams) + " g for a " + measure.word + " of " + food_->names.front() +
+                             " lies beyond what can be: expected " + figures_text(range.low, 2) + " to " + figures_text(range.high, 2) +
+                             " g",
+                         "",
+                         {}};
+        const Band& off = knowledge_.parameter("kitchen.spread.measure");
+        put(KitchenKind::measure, scaled(off, measure.grams)).measure = measure.word;
+        return std::nullopt;
+    }
+
+    const TextLine& line_;
+    std::string text_;
+    Origin origin_;
+    const Knowledge& knowledge_;
+    const Ingredient* food_ = nullptr;
+    std::vector<const Ingredient*> beast_;
+    KitchenLine read_;
+};
+
+}  // namespace
+
+Result<KitchenLine> read_kitchen_line(const TextLine& line, std::string_view file, const Knowledge& knowledge) {
+    const Origin origin(file, line.place);
+    const auto placed = [&](Error error) {
+        error.where = origin.start();
+        return Failure(std::move(error));
+    };
+    if (auto danger = danger_in(line.text, knowledge)) return placed(std::move(*danger));
+    if (auto bench = bench_fact(line.text, knowledge)) {
+        if (!*bench) return placed(bench->error());
+        KitchenLine read;
+        read.facts.push_back(std::move(**bench));
+        read.facts.back().written = line.text;
+        read.facts.back().where = origin.start();
+        return read;
+    }
+    return FoodLine(line, file, knowledge).read();
+}
+
+}  // namespace standin

@@ -1,0 +1,54 @@
+#include "narrate/kitchen_words.hpp"
+
+#include "narrate/quantity.hpp"
+#include "standin/number_text.hpp"
+
+namespace standin {
+namespace {
+
+std::string with_article(const std::string& word) {
+    const bool vowel = !word.empty() && std::string("aeiou").find(word.front()) != std::string::npos;
+    return (vowel ? "an " : "a ") + word;
+}
+
+std::string food_of(const KitchenFact& fact, const Knowledge& knowledge) {
+    if (fact.foods.empty()) return {};
+    const auto* food = knowledge.ingredient(fact.foods.front());
+    if (fact.foods.size() > 1 && food && food->meat) return std::string(spelling(food->meat->species));
+    return food ? food->names.front() : fact.foods.front();
+}
+
+std::string said(const KitchenFact& fact, const Knowledge& knowledge) {
+    const std::string food = food_of(fact, knowledge), value = exact_text(fact.value.mid);
+    switch (fact.kind) {
+        case KitchenKind::fat:
+            return "this " + food + " has " + value + " % fat";
+        case KitchenKind::ph:
+            return "this " + food + " has pH " + value;
+        case KitchenKind::acid:
+            return "this " + food + " holds " + value + " % acid";
+        case KitchenKind::heat:
+            return "this year's " + food + " holds " + three_figures(fact.value.mid) + " mg/kg of capsaicinoids";
+        case KitchenKind::measure:
+            return with_article(fact.measure) + " of " + food + " weighs " + three_figures(fact.value.mid) + " g";
+        case KitchenKind::edible:
+            return value + " % of " + food + " is left when it is trimmed";
+        case KitchenKind::scale:
+            return "the scale shows steps of " + value + " g";
+        case KitchenKind::pan_loss:
+            return (fact.formula.empty() ? "this sausage" : fact.formula) + " loses " + value + " % in the pan";
+        case KitchenKind::batch_ph:
+            return (fact.formula.empty() ? "the batch as made" : fact.formula) + " has pH " + value;
+    }
+    return {};
+}
+
+}  // namespace
+
+std::string kitchen_words(const KitchenFact& fact, const std::string& file, const Knowledge& knowledge) {
+    return file + ": " + said(fact, knowledge);
+}
+
+std::string pan_loss_unused(const std::string& file) { return file + ": the loss in the pan is not used, as this one is not fried"; }
+
+}  // namespace standin

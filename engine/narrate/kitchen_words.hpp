@@ -1,0 +1,17 @@
+// A fact of the kitchen as a sentence for the pages that it changed.
+#pragma once
+
+#include <string>
+
+#include "knowledge/knowledge.hpp"
+#include "standin/kitchen.hpp"
+
+namespace standin {
+
+/// "kitchen.txt: this pork shoulder has 25 % fat"
+std::string kitchen_words(const KitchenFact& fact, const std::string& file, const Knowledge& knowledge);
+
+/// Where a loss in the pan says nothing of a sausage that is cooked otherwise.
+std::string pan_loss_unused(const std::string& file);
+
+}  // namespace standin
