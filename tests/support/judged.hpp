@@ -29,10 +29,15 @@ inline std::vector<Row> rows(const std::string& file) {
     return all;
 }
 
+/// How something is cut is not judged.
+inline bool is_cut(const std::string& preparation) {
+    return among(preparation, "sliced|chopped|minced|grated|crushed|ground|pureed|washed");
+}
+
 inline std::string prepared_of(const standin::Line& line, bool all) {
     std::string out;
     for (const auto& step : line.prepared)
-        if (all || !changes_nothing(step, *knowledge().ingredient(line.ingredient), knowledge()))
+        if (!is_cut(step.preparation) && (all || !changes_nothing(step, *knowledge().ingredient(line.ingredient), knowledge())))
             out += (out.empty() ? "" : " ") + step.preparation;
     return out;
 }
@@ -45,7 +50,8 @@ inline standin::Confidence confidence_of(const standin::ReadLine& read) {
     return least;
 }
 
-/// Nothing when the line is read as it should be, else what came of it. `known_since`: foods that came to be known after the lines were judged.
+/// Nothing when the line is read as it should be, else what came of it. `known_since`: foods that came to be known after the lines were
+/// judged.
 inline std::string miss(const Row& row, const standin::Result<standin::ReadLine>& read, const std::string& known_since = {}) {
     if (!read) return among("asked", row.ingredient) ? "" : "asked: " + read.error().message;
     if (!known_since.empty() && among(read->line.ingredient, known_since)) return "";

@@ -6,6 +6,7 @@
 #include <unordered_map>
 
 #include "core/names.hpp"
+#include "formula/lexer/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -213,6 +214,17 @@ std::optional<UnitRead> unit_at(Cursor& cursor) {
     }
     if (read.unit) return read;
     cursor.go(before);
+    return std::nullopt;
+}
+
+std::optional<Band> fill_at(Cursor& cursor) {
+    const std::size_t before = cursor.at();
+    for (const auto& [word, factor] : fills)
+        if (cursor.eat_word(word)) {
+            Cursor number = cursor;
+            if (number_at(number, false)) return factor;
+            cursor.go(before);
+        }
     return std::nullopt;
 }
 

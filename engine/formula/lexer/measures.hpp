@@ -31,6 +31,9 @@ struct UnitRead {
 /// Passes the unit; moves nothing when there is none. "T" is a tablespoon, "t" a teaspoon, "#" a pound.
 std::optional<UnitRead> unit_at(Cursor& cursor);
 
+/// How full a measure is, told before its number: "generous 1 tsp". None, and the cursor where it was, when no number follows.
+std::optional<Band> fill_at(Cursor& cursor);
+
 /// "small", "medium" or "large" for a folded size word, else empty.
 std::string_view size_word(std::string_view folded);
 

@@ -167,8 +167,15 @@ std::optional<Per> per_at(Cursor& cursor) {
 }
 
 std::optional<AmountText> amount_at(Cursor& cursor, bool with_unit) {
-    const auto number = number_at(cursor);
+    const std::size_t before = cursor.at();
+    const auto fill = fill_at(cursor);
+    auto number = number_at(cursor);
     if (!number) return with_unit ? single_at(cursor) : std::nullopt;
+    if (fill && !with_unit) {
+        cursor.go(before);
+        return std::nullopt;
+    }
+    if (fill) number->band = times(number->band, *fill);
     AmountText amount;
     amount.unsure_comma = number->unsure_comma;
     amount.unsure_dot = number->unsure_dot;

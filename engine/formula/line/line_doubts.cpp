@@ -67,6 +67,14 @@ std::vector<LineDoubt> with_passed(std::vector<LineDoubt> out, const NameRead& n
     return out;
 }
 
+// So much of a herb by weight is the fresh leaf, whatever else the name may mean.
+bool plainly_fresh(const Ingredient& ingredient, const AmountText& amount) {
+    constexpr double spice_grams = 10;  // judgement
+    const Unit* unit = amount.parts.front().unit;
+    const bool leaf = ingredient.tissue == Tissue::thin_leaf || ingredient.tissue == Tissue::thick_leaf;
+    return leaf && unit && unit->dimension == Dimension::mass && amount.parts.front().number.mid * unit->size.mid >= spice_grams;
+}
+
 }  // namespace
 
 std::string generic_note(const NameRead& name) {
@@ -82,7 +90,7 @@ std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText&
     if (name.presumed)
         out.push_back(
             {Confidence::unsure, "presumed to be " + ingredient.names.front() + ", the usual one by the spoon; say fresh if it is", true});
-    else if (!name.other_form.empty())
+    else if (!name.other_form.empty() && !plainly_fresh(ingredient, amount))
         out.push_back({Confidence::likely, "read as " + ingredient.names.front() + ", not " + name.other_form, true});
     if (name.preserved_in)
         out.push_back(name.preserved_form ? LineDoubt{Confidence::likely, in_container(name) + "read as " + ingredient.names.front(), true}

@@ -159,6 +159,42 @@ void rewrite_phrases(std::string& line) {
     if (!rewrite_part_of(line)) rewrite_done_to_part(line);
 }
 
+namespace {
+
+// "blanching" as "blanched"; empty where that is no preparation.
+std::string done_by(const std::string& gerund, const Knowledge& knowledge) {
+    constexpr std::string_view ending = "ing";
+    if (gerund.size() < 6 || !gerund.ends_with(ending)) return {};
+    const std::string stem = gerund.substr(0, gerund.size() - ending.size());
+    for (const std::string& done : {stem + "ed", stem.back() == 'y' ? stem.substr(0, stem.size() - 1) + "ied" : stem})
+        if (knowledge.preparation_named(done)) return done;
+    return {};
+}
+
+}  // namespace
+
+void rewrite_weighed_after(std::string& line, const Knowledge& knowledge) {
+    const auto words = words_of(line);
+    for (std::size_t i = 0; i + 1 < words.size(); ++i) {
+        if (words[i].folded != "after") continue;
+        std::size_t first = i, last = i + 1;
+        while (first > 0 && (words[first - 1].folded == "weight" || words[first - 1].folded == "weighed" ||
+                             words[first - 1].folded == "net" || words[first - 1].folded == "measured"))
+            --first;
+        std::string done;
+        for (; last < words.size(); ++last) {
+            if (words[last].folded == "and") continue;
+            const std::string one = done_by(words[last].folded, knowledge);
+            if (one.empty()) break;
+            done += (done.empty() ? "" : ", ") + one;
+        }
+        if (done.empty()) continue;
+        line.replace(words[first].begin, words[last - 1].end - words[first].begin, done);
+        line += " [weighed prepared]";
+        return;
+    }
+}
+
 std::string take_extra(std::string& line) {
     constexpr std::array<std::string_view, 3> firsts{"or", "plus", "and"};
     constexpr std::array<std::string_view, 8> nexts{"more", "extra", "as", "additional", "less", "a bit more", "a little more", "so"};

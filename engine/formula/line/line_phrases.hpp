@@ -4,6 +4,8 @@
 
 #include <string>
 
+#include "knowledge/knowledge.hpp"
+
 namespace standin {
 
 /// Blanks of all kinds, leaders ("salt ..... 18 g") and empty tick boxes to spaces. The line keeps its length.
@@ -14,6 +16,9 @@ std::size_t line_start(const std::string& line);
 
 /// Rewrites the phrases above; what stands before them keeps its place.
 void rewrite_phrases(std::string& line);
+
+/// "500 g spinach (weight after blanching)": the preparations, and a mark that the weight is of what came of them.
+void rewrite_weighed_after(std::string& line, const Knowledge& knowledge);
 
 /// Takes what comes on top and has no weight of its own off the end: "or to taste", "plus more for dusting". Empty when nothing does.
 std::string take_extra(std::string& line);

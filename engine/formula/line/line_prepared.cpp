@@ -56,6 +56,11 @@ std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountTex
             "ground chile to some, a mild blend with cumin and salt to others, and one is many times as hot as the other: say which",
             {"cayenne", "chili powder blend"});
     const Unit* unit = amount.parts.front().unit;
+    const bool told_apart = says(name, {"fresh", "leaf", "chopped", "ground", "crushed", "seed", "whole", "toasted", "dried"});
+    if (!unit && named(name, {"pepper"}) && !told_apart)
+        return open_question("peppercorns or sweet peppers: say which", {"bell pepper", "black peppercorns"});
+    if (unit && unit->word == "tbsp" && fold(name.generic) == "coriander" && !told_apart)
+        return open_question("the seed or the leaf of coriander: say which", {"ground coriander", "chopped fresh coriander"});
     if (!unit || unit->dimension != Dimension::mass) return std::nullopt;
     const double grams = amount.parts.front().number.mid * unit->size.mid;
     if ((fold(name.generic) == "coriander" || named(name, {"koriander", "coriandre", "coriandolo"})) &&
@@ -66,7 +71,14 @@ std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountTex
     if (named(name, {"red pepper", "green pepper", "hot pepper", "hot red pepper"}))
         return open_question("so little of it is more likely a dry spice than the fresh pod: say which",
                              {"crushed red pepper", "cayenne", "green peppercorn", "fresh red pepper"});
+    if (name.ingredient->tissue == Tissue::chile_flesh && says(name, {"ground", "crushed", "cracked", "powder"}))
+        return open_question("so little of it ground is more likely the dry spice than the fresh pod minced: say which",
+                             {"cayenne", "crushed red pepper", "minced " + name.ingredient->names.front()});
     if (grams >= spice_grams) return std::nullopt;
+    if (!name.other_form.empty() && name.ingredient->roles.front() == Role::herb && name.ingredient->tissue != Tissue::dry &&
+        says(name, {"cracked", "crushed"}))
+        return open_question("so little of it is more likely " + name.other_form + " than the fresh leaf: say which",
+                             {name.other_form, "fresh " + name.ingredient->names.front()});
     if (named(name, {"celery"}))
         return open_question("so little of it is more likely the seed than the stalk: say which", {"celery seed", "celery stalk"});
     if (name.ingredient->tissue == Tissue::root && !name.other_form.empty())

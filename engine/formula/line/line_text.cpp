@@ -45,6 +45,7 @@ public:
                bool bare = false)
         : written_(line), line_(line), origin_(origin), knowledge_(knowledge), on_the_shelf_(on_the_shelf) {
         clean_line(line_);
+        rewrite_weighed_after(line_, knowledge);
         facts_ = take_facts(line_, bare);
         notes_ = take_notes(line_, knowledge);
         if (after) notes_.weighed_after = after;

@@ -93,8 +93,9 @@ std::size_t segment_end(const std::vector<Word>& words, std::size_t first) {
     return last;
 }
 
-// "pepper, white" is "white pepper" when that is a name, "beef, lean" the trade word "lean beef"; the words leave the line.
-void invert(std::vector<Word>& words, Span& span, const Knowledge& knowledge, bool kinds, const Unit* unit) {
+// "pepper, white" is "white pepper" when that is a name, "beef, lean" the trade word "lean beef"; the words leave the line. False when
+// nothing was.
+bool invert(std::vector<Word>& words, Span& span, const Knowledge& knowledge, bool kinds, const Unit* unit) {
     for (std::size_t first = span.last, last = first; first < words.size(); first = last) {
         last = segment_end(words, first);
         if (words[first].segment <= words[span.first].segment ||
@@ -107,8 +108,10 @@ void invert(std::vector<Word>& words, Span& span, const Knowledge& knowledge, bo
         if (!found && !meant) continue;
         span.ingredient = found ? found : meant;
         span.meant = found ? std::string() : std::move(name);
-        return erase(words, first, last);
+        erase(words, first, last);
+        return true;
     }
+    return false;
 }
 
 // "rice, boiled" where "rice" by itself is nobody's name.
@@ -174,8 +177,9 @@ const Ingredient* dry_kind(const std::vector<Word>& words, const Span& span, std
     while (last > span.first + 1 && (words[last - 1].folded == "leaf" || words[last - 1].folded == "fresh")) --last;
     const std::string name = phrase(words, span.first, last);
     std::vector<std::string> names{"ground " + name, name + " powder", "powdered " + name, "dried " + name, name + " flakes"};
-    if (dry == "rubbed" || dry == "crumbled" || dry == "flaked" || dry == "dried")
+    if (dry == "rubbed" || dry == "crumbled" || dry == "flaked" || dry == "dried" || dry == "dry")
         std::rotate(names.begin(), names.begin() + 3, names.end());
+    if (span.ingredient->tissue == Tissue::paste) names.push_back(words[last - 1].raw + " powder");  // "english mustard powder"
     for (const auto& one : names)
         if (const auto* found = known_ingredient(one, knowledge); found && found != span.ingredient && found->tissue == Tissue::dry)
             return found;
@@ -192,6 +196,9 @@ std::string said_dry(const std::vector<Word>& words, const Span& span, bool kind
         if (i >= span.first && i < span.last) continue;
         const auto& word = words[i].folded;
         if (std::find(dry_words.begin(), dry_words.end(), word) != dry_words.end()) return word;
+        if (tissue == Tissue::paste && (word == "ground" || word == "powder" || word == "dry")) return word;
+        // "Dry ginger"; a dry onion is one with a skin, and "squeezed dry" tells of water.
+        if (word == "dry" && i + 1 == span.first && tissue != Tissue::bulb) return word;
         const bool herb = leaf && span.ingredient->roles.front() == Role::herb;
         if (herb && (word == "ground" || (word == "dried" && kinds))) return word;
     }
@@ -201,11 +208,11 @@ std::string said_dry(const std::vector<Word>& words, const Span& span, bool kind
 // "6 sprigs thyme", "1 tbsp chopped sage", "1 bunch coriander": what is counted by the sprig or chopped is the fresh plant, though the bare
 // name means the dried one. "Chicken thighs, boneless and skinless" are the skinless ones, "ground beef,
 // 85% lean" is that of a name of its own.
-void settle_kind(const std::vector<Word>& words, Span& span, const Unit* unit, const Knowledge& knowledge) {
+void settle_kind(const std::vector<Word>& words, Span& span, const Unit* unit, bool said_kind, const Knowledge& knowledge) {
     const Ingredient* other = nullptr;
     if (span.ingredient->tissue == Tissue::dry) {
         const bool of_plant = is_one_of(unit, {"sprig", "leaf", "bunch", "handful", "stalk"}) && !has_measure(*span.ingredient, unit->word);
-        if (of_plant || was_cut(words)) other = other_kind("fresh", words, span, knowledge);
+        if (of_plant || (was_cut(words) && !said_kind)) other = other_kind("fresh", words, span, knowledge);
         if (!other && is_one_of(unit, {"bulb", "head", "stalk", "root"}))  // "1 bulb of fennel"
             other = known_ingredient(phrase(words, span.first, span.last) + " " + std::string(unit->word), knowledge);
     } else if (const auto share = said_lean(words); share && span.ingredient->meat) {
@@ -226,8 +233,11 @@ void settle_kind(const std::vector<Word>& words, Span& span, const Unit* unit, c
 std::string other_form(const std::vector<Word>& words, const Span& span, const Unit* unit, const Knowledge& knowledge) {
     if (was_cut(words) || any_of(words, {"fresh", "freshly", "dried", "ground", "grated", "powdered", "rubbed"})) return {};
     const Ingredient* other = nullptr;
+    const bool leaf = span.ingredient->tissue == Tissue::thin_leaf || span.ingredient->tissue == Tissue::thick_leaf;
+    const bool weighed = unit && unit->dimension == Dimension::mass;
     if (span.ingredient->tissue == Tissue::dry) other = other_kind("fresh", words, span, knowledge);
-    else if (span.ingredient->tissue == Tissue::root || is_one_of(unit, {"tsp", "tbsp", "dessertspoon", "saltspoon", "pinch", "dash"})) {
+    else if ((leaf && weighed && span.ingredient->roles.front() == Role::herb) || span.ingredient->tissue == Tissue::root ||
+             is_one_of(unit, {"tsp", "tbsp", "dessertspoon", "saltspoon", "pinch", "dash"})) {
         other = other_kind("dried", words, span, knowledge);
         if (!other) other = other_kind("ground", words, span, knowledge);
     }
@@ -344,11 +354,11 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
     if (span.ingredient && span.generic()) find_beside(words, span, context.knowledge);
     if (!span.ingredient) span = find_inverted(words, context.knowledge);
     if (!span.ingredient) return unknown(words, context);
-    invert(words, span, context.knowledge, kinds, unit);
-    settle_kind(words, span, unit, context.knowledge);
+    const bool said_kind = invert(words, span, context.knowledge, kinds, unit);  // "garlic, minced, dried"
+    settle_kind(words, span, unit, said_kind, context.knowledge);
     if (const auto dry = said_dry(words, span, kinds); !dry.empty()) {
         const auto* kind = dry_kind(words, span, dry, context.knowledge);
-        if (!kind && dry != "ground" && dry != "dried" && span.ingredient->tissue != Tissue::paste)
+        if (!kind && dry != "ground" && dry != "dried" && dry != "dry" && span.ingredient->tissue != Tissue::paste)
             return failure(Trouble::bad_data,
                            "\"" + dry + "\" makes " + span.ingredient->names.front() +
                                " a dry spice, several times as strong: no dry form of it is known here",

@@ -58,6 +58,10 @@ private:
         }
         if (after_soaking(i)) return i + 1;
         if (const std::size_t end = into_pieces(i); end > i) return end;
+        if (tells_colour(i)) {
+            said_.passed.push_back(words_[i].raw);
+            return i + 1;
+        }
         if (const std::size_t count = cut_word(words_, i)) return std::min(i + count, last_);
         if (const std::size_t count = passable(words_, i)) return std::min(i + count, last_);
         if (const std::size_t end = same_again(i); end > i) return end;
@@ -118,8 +122,12 @@ private:
         const std::size_t plain = i + 1 + std::max(passable(words_, i + 1), cut_word(words_, i + 1));
         const bool counts = plain < last_ && std::isdigit(static_cast<unsigned char>(words_[plain].raw.front())) != 0;  // "or roughly 6"
         if (plain > i + 1 && !counts) return std::min(plain, last_);
-        for (std::size_t end = std::min(last_, i + 1 + longest_name); end > i + 1; --end)
-            if (names_this(phrase(words_, i + 1, end))) return end;
+        for (std::size_t end = std::min(last_, i + 1 + longest_name); end > i + 1; --end) {
+            const std::string other = phrase(words_, i + 1, end);
+            if (names_this(other)) return end;
+            for (std::size_t own = first_ - std::min<std::size_t>(first_, 3); own < first_; ++own)  // "pork shoulder or butt"
+                if (names_this(words_[own].raw + " " + other)) return end;
+        }
         return i;
     }
 
@@ -199,6 +207,12 @@ private:
                goes_without_saying("lean");
     }
 
+    // "Red jalapeños", "Thai chiles, green": of a pod whose record is of one colour, told and not counted.
+    bool tells_colour(std::size_t i) const {
+        constexpr std::array<std::string_view, 4> colours{"red", "green", "yellow", "orange"};
+        return ingredient_.tissue == Tissue::chile_flesh && std::find(colours.begin(), colours.end(), words_[i].folded) != colours.end();
+    }
+
     // "soaked in water and squeezed": soaking is reckoned with the squeezing.
     bool after_soaking(std::size_t i) const {
         const auto& word = words_[i].folded;
@@ -210,7 +224,7 @@ private:
     bool goes_without_saying(const std::string& word) const {
         constexpr double lean_under = 10, fatty_over = 15, fat_over = 30;  // g in 100 g, judgement
         const double fat = ingredient_.composition.fat.mid;
-        if (word == "dried") return ingredient_.tissue == Tissue::dry;
+        if (word == "dried" || word == "dry") return ingredient_.tissue == Tissue::dry;
         if (ingredient_.meat && first_ > 0 && (word == "roast" || word == "joint" || word == "blade")) return true;  // but not "roast veal"
         if (word == "fat" && ingredient_.tissue == Tissue::bulb) return true;  // a fat clove is a plump one
         if (word == "unsalted") return ingredient_.composition.salt.mid <= 0;
@@ -283,7 +297,8 @@ private:
     bool counts_nothing(const std::string& word) const {
         const bool leaf = ingredient_.tissue == Tissue::thin_leaf || ingredient_.tissue == Tissue::thick_leaf;
         const bool of_leaf = word == "leaf" || word == "green" || word == "flower" || word == "floret" || word == "bud";
-        if (given_ != Given::number && leaf && (of_leaf || word == "stem" || word == "only")) return true;
+        if (given_ != Given::number && leaf && (of_leaf || word == "stem" || word == "stalk" || word == "only")) return true;
+        if (leaf && word == "only" && first_ > 0 && words_[first_ - 1].folded == "leaf") return true;  // "4 ramps, leaves only"
         if (ingredient_.tissue == Tissue::chile_flesh && (word == "pepper" || word == "chile" || word == "chili" || word == "chilli"))
             return true;
         if (ingredient_.meat && (word == "meat" || word == "flesh" || (word == "fillet" && given_ == Given::weight))) return true;
