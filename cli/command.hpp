@@ -39,6 +39,7 @@ struct Call {
     std::size_t sure = 50;           ///< %
     std::optional<std::size_t> top;  ///< absent: as many as the command likes
     std::string to;
+    bool ask = false;  ///< ask the maker about each doubt
     std::optional<Role> role;
     std::optional<Property> why;
     std::string meat, total, piece, casing, link;

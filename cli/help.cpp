@@ -1,3 +1,5 @@
+#include <initializer_list>
+
 #include "options.hpp"
 #include "words.hpp"
 
@@ -49,6 +51,25 @@ std::string help_page() {
                 right) +
             "\n";
     return page + "\nExamples\n" + examples(commands()[2]);
+}
+
+std::string first_page() {
+    std::string page = "standin: what can stand in for what in fresh sausage, and how to rebalance it\n\n";
+    const auto step = [&](std::string_view have, std::initializer_list<std::string_view> next) {
+        page += wrap(have, right) + "\n";
+        for (const auto line : next) page += "  " + std::string(line) + "\n";
+        page += "\n";
+    };
+    step("You have a recipe. Put it into a file, one ingredient a line, such as \"300 g spinach, blanched\":",
+         {"standin convert recipe.txt --ask --save formula.txt    it asks what is not clear",
+          "standin predict formula.txt                            what it will be"});
+    step("You have a garden or a full fridge. One food a line, \"spinach 400 g\" or \"no cilantro\":",
+         {"standin adapt formula.txt --have garden.txt"});
+    step("You want it milder, greener, firmer, without nuts:",
+         {"standin adapt formula.txt --want milder --without nuts",
+          "standin swaps formula.txt spinach                      what can stand in for one line"});
+    step("You are ready to make it:", {"standin sheet formula.txt --meat 5kg"});
+    return page + "All commands: standin --help\n";
 }
 
 std::string help_page(const Command& command) {

@@ -6,6 +6,7 @@
 #include <list>
 
 #include "spelling.hpp"
+#include "terminal.hpp"
 
 namespace standin::cli {
 namespace {
@@ -109,6 +110,7 @@ std::variant<Call, Print, Error> parse(int argc, const char* const* argv) {
     if (line.version) return Print{"standin " STANDIN_VERSION "\n"};
     if (const auto extra = line.app.remaining(true); !extra.empty()) return unknown(extra.front(), command);
     if (!broken.empty()) return complaint(broken, {see(command)});
+    if (!command && argc == 1 && talks_with_terminal()) return Print{first_page()};
     if (!command) return complaint("no command given", {see(nullptr)});
     Call call;
     call.command = command->name;

@@ -32,6 +32,8 @@ struct Print {
 std::variant<Call, Print, Error> parse(int argc, const char* const* argv);
 
 std::string help_page();
+/// For who types the name of the program alone: what to type next.
+std::string first_page();
 std::string help_page(const Command& command);
 
 }  // namespace standin::cli

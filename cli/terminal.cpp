@@ -54,5 +54,6 @@ std::string Look::swatch(std::string_view hex) const {
 Look look_for_output(ColourChoice choice) { return look_for(choice, STDOUT_FILENO); }
 Look look_for_errors(ColourChoice choice) { return look_for(choice, STDERR_FILENO); }
 bool errors_go_to_terminal() { return isatty(STDERR_FILENO); }
+bool talks_with_terminal() { return isatty(STDIN_FILENO) && isatty(STDOUT_FILENO); }
 
 }  // namespace standin::cli

@@ -28,4 +28,7 @@ Look look_for_errors(ColourChoice choice);
 
 bool errors_go_to_terminal();
 
+/// Somebody types and reads.
+bool talks_with_terminal();
+
 }  // namespace standin::cli

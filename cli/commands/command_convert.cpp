@@ -1,6 +1,10 @@
+#include <iostream>
+
+#include "conversation/conversation.hpp"
 #include "render/json/json.hpp"
 #include "render/text/text.hpp"
 #include "session.hpp"
+#include "terminal.hpp"
 
 namespace standin::cli {
 namespace {
@@ -21,8 +25,33 @@ int report(const Call& call, const Engine& engine) {
 }
 
 std::string written(const Call& call, const Engine& engine, const Formula& formula) {
-    if (call.to == "text") return engine.formula_text(formula);
-    return call.to == "jsonld" ? engine.formula_jsonld(formula) : engine.formula_json(formula);
+    std::string text = call.to == "json"     ? engine.formula_json(formula)
+                       : call.to == "jsonld" ? engine.formula_jsonld(formula)
+                                             : engine.formula_text(formula);
+    if (text.empty() || text.back() != '\n') text += '\n';
+    return text;
+}
+
+bool is_json(const std::string& path) { return path.size() > 5 && path.compare(path.size() - 5, 5, ".json") == 0; }
+
+// Questions and answers, then the formula. Answers that end too early leave the page that there is without them.
+int ask(const Call& call, const Engine& engine) {
+    const auto& path = call.operands.front();
+    if (path == "-") return complain({Trouble::usage, "--ask takes its answers from standard input: name a file", {}, {}}, call.colour);
+    const auto text = read_text(path);
+    if (!text) return complain(text.error(), call.colour);
+    const auto talked = talk_over(*text, shown_name(path), engine, std::cin, std::cerr, look_for_errors(call.colour));
+    if (talked.broken_off) {
+        std::cerr << "\n";
+        return report(call, engine);
+    }
+    const auto formula = engine.read_formula(talked.text, shown_name(path));
+    if (!formula) return complain(formula.error(), call.colour);
+    Call as = call;
+    if (as.to.empty() && (call.json || is_json(call.save))) as.to = "json";
+    const std::string out = written(as, engine, *formula);
+    if (call.save.empty()) return deliver(out);
+    return deliver(call, {call.save == "-" ? "" : "Written to " + call.save + ". Next: standin predict " + call.save + "\n", {}, out});
 }
 
 }  // namespace
@@ -32,12 +61,12 @@ int run_convert(const Call& call) {
         return complain({Trouble::usage, "--json and --to " + call.to + " contradict each other", {}, {}}, call.colour);
     const auto engine = open_engine(call);
     if (!engine) return complain(engine.error(), call.colour);
+    if (call.ask) return ask(call, *engine);
+    if (!call.save.empty()) return complain({Trouble::usage, "--save goes with --ask; else write to a file with >", {}, {}}, call.colour);
     if (call.to.empty()) return report(call, *engine);
     const auto formula = load_formula(*engine, call.operands.front(), call);
     if (!formula) return complain(formula.error(), call.colour);
-    std::string text = written(call, *engine, *formula);
-    if (text.empty() || text.back() != '\n') text += '\n';
-    return deliver(text);
+    return deliver(written(call, *engine, *formula));
 }
 
 }  // namespace standin::cli

@@ -84,7 +84,8 @@ constexpr std::array<Command, 9> table{{
      "FILE",
      "how a formula was understood, line by line; and into other forms",
      "Reads plain lines, formula JSON, schema.org recipes and saved pages that hold one. Shows each line as written and as understood, how "
-     "surely and why, and what is asked back (exit code 65 then). With --to it writes the formula instead.",
+     "surely and why, and what is asked back (exit code 65 then). With --to it writes the formula instead, with --ask it "
+     "asks about each doubt first.",
      {"standin convert hedgerow.txt", "standin convert hedgerow.txt --to json"},
      1,
      1,
