@@ -17,7 +17,7 @@ constexpr std::size_t most_nominal = 10000, most_sampled_bytes = std::size_t{40}
 std::size_t most_sampled(std::size_t draws) { return std::max(fewest_sampled, most_sampled_bytes / (draws * sizeof(Material))); }
 
 std::string key_of(const Line& line, double pods) {
-    std::string key = line.ingredient + (line.weighed_prepared ? "|after" : "|");
+    std::string key = line.ingredient + (line.called.empty() ? "" : "~") + (line.weighed_prepared ? "|after" : "|");
     for (const auto& step : line.prepared) key += "," + step.preparation + (step.minutes ? exact_text(*step.minutes) : "");
     for (const auto& fact : {line.fat_pct, line.ph, line.acid_pct, line.heat_mg_kg})
         key += fact ? "|" + exact_text(fact->low) + " " + exact_text(fact->mid) + " " + exact_text(fact->high) : "|";
@@ -30,7 +30,10 @@ auto looked_up(const Line& line, const Knowledge& knowledge, Known& known, Make 
     const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
     const double pods = pods_of(line, ingredient);
     return known.get(key_of(line, pods), [&] {
-        return make(Portion{ingredient, line.prepared, line.weighed_prepared, pods, line.fat_pct, line.ph, line.acid_pct, line.heat_mg_kg});
+        std::optional<Band> likeness;
+        if (!line.called.empty()) likeness = knowledge.parameter("composition.spread.likeness");
+        return make(Portion{ingredient, line.prepared, line.weighed_prepared, pods, line.fat_pct, line.ph, line.acid_pct, line.heat_mg_kg,
+                            likeness});
     });
 }
 

@@ -35,7 +35,7 @@ PredictedLine line_of(const Line& line, const Knowledge& knowledge) {
     const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
     PredictedLine p;
     p.ingredient = ingredient.id;
-    p.name = ingredient.names.front();
+    p.name = line.called.empty() ? ingredient.names.front() : line.called;
     for (const auto& step : line.prepared) p.prepared.push_back(describe(step, knowledge));
     p.weighed_g = line.grams.mid;
     p.grams = line.grams.mid * (line.weighed_prepared ? 1 : preparation_yield(ingredient, line.prepared, knowledge));

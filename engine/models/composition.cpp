@@ -35,16 +35,24 @@ private:
     const std::vector<double>* deviates_;
 };
 
+constexpr double sigmas_to_the_end = 1.645;  // standard normal quantile of 0.95, where bands end
+
+// The record of another food tells less: each band reaches further, one that was exact too.
+Band as_like(const Band& band, const Portion& portion) {
+    return portion.likeness ? Band{band.low * portion.likeness->low, band.mid, band.high * portion.likeness->high} : band;
+}
+
 class RawFood {
 public:
     RawFood(const Portion& portion, const Knowledge& knowledge, const Draws& draws)
         : ingredient_(portion.ingredient),
-          fat_(portion.fat_pct.value_or(fat_spread(ingredient_, knowledge)), name("fat"), draws),
-          protein_(spread(ingredient_.composition.protein, "protein", knowledge), name("protein"), draws),
-          carbohydrate_(spread(ingredient_.composition.carbohydrate, "carbohydrate", knowledge), name("carbohydrate"), draws),
-          ash_(spread(ingredient_.composition.ash, "ash", knowledge), name("ash"), draws),
-          chlorophyll_(band_or_nothing(ingredient_.chlorophyll), name("chlorophyll"), draws),
-          capsaicinoids_(portion.heat_mg_kg.value_or(band_or_nothing(ingredient_.capsaicinoids)),
+          fat_(portion.fat_pct.value_or(as_like(fat_spread(ingredient_, knowledge), portion)), name("fat"), draws),
+          protein_(as_like(spread(ingredient_.composition.protein, "protein", knowledge), portion), name("protein"), draws),
+          carbohydrate_(as_like(spread(ingredient_.composition.carbohydrate, "carbohydrate", knowledge), portion), name("carbohydrate"),
+                        draws),
+          ash_(as_like(spread(ingredient_.composition.ash, "ash", knowledge), portion), name("ash"), draws),
+          chlorophyll_(as_like(band_or_nothing(ingredient_.chlorophyll), portion), name("chlorophyll"), draws),
+          capsaicinoids_(portion.heat_mg_kg.value_or(as_like(band_or_nothing(ingredient_.capsaicinoids), portion)),
                          name(portion.heat_mg_kg && ingredient_.lot_sigma ? "lot" : "capsaicinoids"), draws),
           lot_is_known_(portion.heat_mg_kg.has_value()),
           acid_pct_(portion.acid_pct ? portion.acid_pct->mid : ingredient_.composition.acid.mid) {
@@ -54,6 +62,7 @@ public:
         pod_sigma_ = pod_sigma_of_blend(ingredient_.pod_sigma->band.mid, portion.pods);
         if (lot_is_known_) pod_sigma_ *= knowledge.parameter("kitchen.heat.own-pods").mid;
         lot_sigma_ = ingredient_.lot_sigma->band.mid;
+        if (portion.likeness) lot_sigma_ = std::hypot(lot_sigma_, std::log(portion.likeness->high) / sigmas_to_the_end);
     }
 
     Food draw(std::size_t i) const {
@@ -210,15 +219,15 @@ public:
         : ingredient_(i),
           acid_(acid),
           ph_(ph_band(portion), shared_name("ph"), draws),
-          titratable_(titratable_band(portion), i.id + " titratable", draws),
-          buffer_(i.acidity && i.acidity->buffer ? i.acidity->buffer->band : Band{}, i.meat ? shared_name("buffer") : i.id + " buffer",
-                  draws),
+          titratable_(as_like(titratable_band(portion), portion), i.id + " titratable", draws),
+          buffer_(as_like(i.acidity && i.acidity->buffer ? i.acidity->buffer->band : Band{}, portion),
+                  i.meat ? shared_name("buffer") : i.id + " buffer", draws),
           scale_(i.meat ? i.meat->buffer_scale.band : Band{}, shared_name("buffer scale"), draws),
           bind_(i.meat ? i.meat->bind.band : Band{}, i.id + " bind", draws),
-          held_water_(i.binding ? i.binding->water.band : Band{}, i.id + " binding water", draws),
-          held_fat_(i.binding ? i.binding->fat.band : Band{}, i.id + " binding fat", draws),
-          strength_(i.strength ? i.strength->band : Band{1, 1, 1}, i.id + " strength", draws),
-          pungency_(i.pungency ? i.pungency->band : Band{}, i.id + " pungency", draws),
+          held_water_(as_like(i.binding ? i.binding->water.band : Band{}, portion), i.id + " binding water", draws),
+          held_fat_(as_like(i.binding ? i.binding->fat.band : Band{}, portion), i.id + " binding fat", draws),
+          strength_(as_like(i.strength ? i.strength->band : Band{1, 1, 1}, portion), i.id + " strength", draws),
+          pungency_(as_like(i.pungency ? i.pungency->band : Band{}, portion), i.id + " pungency", draws),
           sulphites_(i.sulphites ? i.sulphites->band : Band{}, i.id + " sulphites", draws) {}
 
     void add(Material& m, const Food& f, std::size_t draw) const {
@@ -261,6 +270,7 @@ private:
         if (portion.ph) return *portion.ph;
         if (!ingredient_.acidity || !ingredient_.acidity->ph) return {7, 7, 7};
         Band ph = ingredient_.acidity->ph->band;
+        if (portion.likeness) ph = {ph.low + std::log10(portion.likeness->low), ph.mid, ph.high + std::log10(portion.likeness->high)};
         const double usual = portion.acid_pct ? titratable_band({ingredient_, {}}).mid : 0;
         if (usual <= 0) return ph;
         const double shift = -std::log10(titratable_band(portion).mid / usual) / 2;

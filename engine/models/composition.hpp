@@ -27,6 +27,7 @@ struct Portion {
     std::optional<Band> ph{};          ///< likewise, as Line has them
     std::optional<Band> acid_pct{};    ///< g in 100 g, as its main acid
     std::optional<Band> heat_mg_kg{};  ///< capsaicinoids of the food as it is weighed
+    std::optional<Band> likeness{};    ///< factors by which the record may be off, where it stands for a food that is only like it
 };
 
 /// The material of one gram as weighed, one a draw of `acid` (as many as `draws` has). Every preparation must be known and fit the

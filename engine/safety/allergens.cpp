@@ -97,7 +97,7 @@ std::vector<AllergenText> allergens_of(const Prediction& prediction, const Knowl
     for (const auto& allergen : classes) {
         AllergenText text{allergen, {}, {}};
         for (const auto& [line, ingredient] : lines)
-            if (brings(*ingredient, allergen)) add_once(text.from, ingredient->names.front());
+            if (brings(*ingredient, allergen)) add_once(text.from, line->name);
         bool said = false;
         for (const auto& one : told)
             if (one.allergen == allergen) {
@@ -113,7 +113,7 @@ std::vector<AllergenText> allergens_of(const Prediction& prediction, const Knowl
         if (std::any_of(all.begin(), all.end(), [&](const AllergenText& sure) { return sure.allergen == allergen; })) continue;
         AllergenText text{allergen, {}, {}, false};
         for (const auto& [line, ingredient] : lines)
-            if (has(ingredient->may_hold, allergen)) add_once(text.from, ingredient->names.front());
+            if (has(ingredient->may_hold, allergen)) add_once(text.from, line->name);
         if (!text.from.empty()) all.push_back(std::move(text));
     }
     return all;

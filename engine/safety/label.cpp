@@ -71,11 +71,13 @@ std::string in_capitals(std::string text) {
     return text;
 }
 
-std::string named(const Ingredient& ingredient, bool with_sulphites, const Knowledge& knowledge) {
+// `called`: the maker's own name for a food that is no record and was said to be like one; what it holds the maker knows.
+std::string named(const Ingredient& ingredient, const std::string& called, bool with_sulphites, const Knowledge& knowledge) {
     auto allergens = ingredient.allergens;
     if (with_sulphites && ingredient.sulphites && ingredient.sulphites->band.high > 0) allergens.emplace_back(sulphite_class);
-    std::string name = common_name(ingredient);
+    std::string name = called.empty() ? common_name(ingredient) : called;
     auto parts = ingredient.label;
+    if (!called.empty()) parts.emplace_back("its own allergens to be declared by the maker");
     for (const auto& id : allergens) {
         const Allergen* known = knowledge.allergen(id);
         const Allergen allergen = known ? *known : Allergen{id, id, {id}};
@@ -93,8 +95,8 @@ std::string label_of(const Prediction& prediction, const Knowledge& knowledge) {
                                        [](const AllergenText& a) { return a.sure && a.allergen == sulphite_class; });
     std::vector<Item> items;
     // Only what reads alike to the last allergen is one ingredient.
-    const auto add = [&](const Ingredient& ingredient, double grams) {
-        const std::string text = named(ingredient, sulphites, knowledge);
+    const auto add = [&](const Ingredient& ingredient, const std::string& called, double grams) {
+        const std::string text = named(ingredient, called, sulphites, knowledge);
         const auto same = std::find_if(items.begin(), items.end(), [&](const Item& item) { return item.text == text; });
         if (same == items.end()) items.push_back({text, grams});
         else same->grams += grams;
@@ -103,8 +105,9 @@ std::string label_of(const Prediction& prediction, const Knowledge& knowledge) {
     for (const auto& [line, ingredient] : present(prediction, knowledge)) {
         // What dry goods soak up goes into the mass as water, and counts as water.
         const bool soaked = water && ingredient->tissue == Tissue::dry && line->grams > line->weighed_g;
-        add(*ingredient, soaked ? line->weighed_g : line->grams);
-        if (soaked) add(*water, line->grams - line->weighed_g);
+        const std::string called = line->name == ingredient->names.front() ? std::string() : line->name;
+        add(*ingredient, called, soaked ? line->weighed_g : line->grams);
+        if (soaked) add(*water, {}, line->grams - line->weighed_g);
     }
     std::stable_sort(items.begin(), items.end(), [](const Item& a, const Item& b) { return a.grams > b.grams; });
     std::vector<std::string> names;

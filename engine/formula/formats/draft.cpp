@@ -146,6 +146,7 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
         if (!line.asked && line.beside.empty()) {
             line.line = *next++;
             line.name = knowledge.ingredient(line.line->ingredient)->names.front();
+            if (!line.line->called.empty()) line.name = line.line->called + ", like " + line.name;
             for (const auto& step : line.line->prepared) line.prepared.push_back(written(step, knowledge));
         }
     reading.errors = draft.troubles.all();

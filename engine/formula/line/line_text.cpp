@@ -7,6 +7,7 @@
 #include "core/names.hpp"
 #include "formula/line/amount.hpp"
 #include "formula/line/hazards.hpp"
+#include "formula/line/likeness.hpp"
 #include "formula/line/line_asides.hpp"
 #include "formula/line/line_doubts.hpp"
 #include "formula/line/line_facts.hpp"
@@ -376,6 +377,24 @@ Result<ReadLine> read_english(std::string_view line, const Origin& origin, const
     return again ? again : read;
 }
 
+// The food it is like, under the maker's name.
+Result<ReadLine> read_likeness(std::string_view line, const Likeness& likeness, const Origin& origin, const Knowledge& knowledge,
+                               WeighedAfter after, bool on_the_shelf) {
+    auto read = read_english(likeness.line, origin, knowledge, after, on_the_shelf);
+    if (!read) return read;
+    const Ingredient& like = *knowledge.ingredient(read->line.ingredient);
+    auto refused = refused_likeness(likeness.called, like, knowledge);
+    if (!refused) refused = danger_of_food(line, read->line, knowledge, on_the_shelf);
+    if (refused) {
+        refused->where = origin.start();
+        return Failure(std::move(*refused));
+    }
+    read->line.called = likeness.called;
+    read->doubts.push_back({Confidence::unsure, likeness_note(likeness.called, like), true});
+    read->line.notes.push_back(read->doubts.back().text);
+    return read;
+}
+
 }  // namespace
 
 Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after, bool on_the_shelf) {
@@ -385,6 +404,7 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
         danger->where = origin.start();
         return Failure(std::move(*danger));
     }
+    if (const auto likeness = likeness_in(line, knowledge)) return read_likeness(line, *likeness, origin, knowledge, after, on_the_shelf);
     auto read = read_english(line, origin, knowledge, after, on_the_shelf);
     if (read) return read;
     const auto english = in_english(line, knowledge);

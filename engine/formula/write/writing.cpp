@@ -35,9 +35,11 @@ std::string amount_text(const Line& line) {
     return mid + (banded ? " (" + band + ")" : "");
 }
 
+std::string like(const Line& line) { return line.called.empty() ? "" : line.called + ", like "; }
+
 std::string name_of(const Line& line, const Knowledge& knowledge) {
     const Ingredient* ingredient = knowledge.ingredient(line.ingredient);
-    return ingredient ? ingredient->names.front() : line.ingredient;
+    return like(line) + (ingredient ? ingredient->names.front() : line.ingredient);
 }
 
 std::string spaced(std::string id) {
@@ -59,8 +61,8 @@ bool reads_back(const std::string& text, const Line& line, const Knowledge& know
     if (!read || read->share) return false;
     const Line& back = read->line;
     return back.ingredient == line.ingredient && back.prepared == line.prepared && back.weighed_prepared == line.weighed_prepared &&
-           back.keep == line.keep && back.declared == line.declared && same_fat(back, line) && same_facts(back, line) &&
-           back.count.has_value() == line.count.has_value() && near(back.grams.low, line.grams.low) &&
+           back.keep == line.keep && back.called == line.called && back.declared == line.declared && same_fat(back, line) &&
+           same_facts(back, line) && back.count.has_value() == line.count.has_value() && near(back.grams.low, line.grams.low) &&
            near(back.grams.mid, line.grams.mid) && near(back.grams.high, line.grams.high);
 }
 
@@ -121,12 +123,12 @@ std::vector<std::string> ways_of(const Line& line, const Knowledge& knowledge, A
 // The way people write it; where those words would be read another way, with a mark or by the id.
 WrittenLine written_line(const Line& line, const Knowledge& knowledge, Amounts amounts) {
     for (const auto& amount : ways_of(line, knowledge, amounts))
-        for (const auto& name : {name_of(line, knowledge), spaced(line.ingredient)})
+        for (const auto& name : {name_of(line, knowledge), like(line) + spaced(line.ingredient)})
             if (auto text = line_with(amount, name, line, knowledge)) return *text;
     std::string done;
     for (const auto& prepared : line.prepared) done += ", " + written(prepared, knowledge);
     const std::string weighed = line.prepared.empty() ? "" : line.weighed_prepared ? " [weighed prepared]" : " [weighed first]";
-    const std::string name = spaced(line.ingredient) + known_of(line, knowledge);
+    const std::string name = like(line) + spaced(line.ingredient) + known_of(line, knowledge);
     return {amount_text(line) + " " + name + done + weighed + told_beside(line), amount_text(line), name};
 }
 

@@ -1,0 +1,119 @@
+#include "formula/line/likeness.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+
+#include "core/names.hpp"
+#include "core/words.hpp"
+#include "formula/lexer/line_words.hpp"
+#include "formula/lexer/quantity_text.hpp"
+#include "formula/line/line_phrases.hpp"
+#include "formula/line/name_text.hpp"
+#include "formula/line/passed_over.hpp"
+#include "formula/line/prepared_text.hpp"
+#include "knowledge/hazard_text.hpp"
+
+namespace standin {
+namespace {
+
+// The first word behind the amount and what is done to the food.
+std::size_t first_of_name(std::string_view line, const std::vector<Word>& words, std::size_t last, const Knowledge& knowledge) {
+    Cursor cursor(line, line_start(std::string(line)));
+    amount_at(cursor);
+    std::size_t first = 0;
+    while (first < last && words[first].begin < cursor.at()) ++first;
+    while (first < last) {
+        const std::size_t end =
+            std::max({preparation_end(words, first, last, knowledge), first + passable(words, first), first + cut_word(words, first)});
+        if (end == first) break;
+        first = std::min(end, last);
+    }
+    return first;
+}
+
+bool is_known(const std::vector<Word>& words, std::size_t first, std::size_t last, const Knowledge& knowledge) {
+    for (std::size_t from = first; from < last; ++from)
+        for (std::size_t end = last; end > from; --end) {
+            const std::string name = phrase(words, from, end);
+            if (known_ingredient(name, knowledge) || knowledge.ingredient_meant(name)) return true;
+        }
+    return false;
+}
+
+// "I like", "something like"
+bool names_nothing(const std::string& folded) {
+    constexpr std::array<std::string_view, 8> words{"i", "you", "we", "something", "anything", "it", "just", "more"};
+    return std::find(words.begin(), words.end(), folded) != words.end();
+}
+
+// Kinds of which each has dangers of its own: parasites, poisons, cures, raw beans.
+bool is_each_its_own(const Ingredient& i) {
+    constexpr std::array<std::string_view, 5> families{"fish-and-shellfish", "mushrooms-and-seaweeds", "salts", "legumes",
+                                                       "proteins-and-fibres"};
+    constexpr double pure_acid = 20;  // g in 100 g, judgement
+    return i.meat || i.tissue == Tissue::fungus || i.composition.acid.mid > pure_acid ||
+           std::find(families.begin(), families.end(), i.family) != families.end();
+}
+
+// A word that is refused, one slip of the pen away.
+std::string near_danger(const std::string& called, const Knowledge& knowledge) {
+    constexpr std::size_t least = 5, long_word = 8;  // letters
+    for (const auto& word : words_of(called)) {
+        const std::string folded = hazard_fold(word.raw);
+        if (folded.size() < least) continue;
+        const std::size_t limit = folded.size() >= long_word ? 2 : 1;
+        for (const auto& hazard : knowledge.records().lexicon.hazards) {
+            if ((hazard.act != HazardAct::refuse && hazard.act != HazardAct::ask) || !hazard.of.empty()) continue;
+            for (const auto& pattern : hazard.words) {
+                std::string bare = pattern;
+                std::erase(bare, '*');
+                if (bare.size() >= least && bare.find(' ') == std::string::npos && edit_distance(folded, bare, limit) <= limit) return bare;
+            }
+        }
+    }
+    return {};
+}
+
+}  // namespace
+
+std::optional<Likeness> likeness_in(std::string_view line, const Knowledge& knowledge) {
+    const auto words = words_of(line);
+    for (std::size_t i = 1; i + 1 < words.size(); ++i) {
+        if (words[i].folded != "like" || std::isdigit(static_cast<unsigned char>(words[i + 1].raw.front())) != 0) continue;
+        const std::size_t first = first_of_name(line, words, i, knowledge);
+        if (first == i || names_nothing(words[i - 1].folded) || words[first].segment != words[i - 1].segment ||
+            is_known(words, first, i, knowledge))
+            return std::nullopt;
+        std::string rest(line);
+        // In brackets: "methi (like dandelion greens)".
+        const auto open = rest.rfind('(', words[i].begin), close = rest.find(')', words[i].begin);
+        const bool bracketed = open != std::string::npos && open >= words[i - 1].end && close != std::string::npos;
+        if (bracketed) rest[close] = ' ';
+        rest.erase(words[first].begin, words[i + 1].begin - words[first].begin);
+        return Likeness{phrase(words, first, i), std::move(rest)};
+    }
+    return std::nullopt;
+}
+
+std::optional<Error> refused_likeness(const std::string& called, const Ingredient& like, const Knowledge& knowledge) {
+    if (const auto danger = near_danger(called, knowledge); !danger.empty())
+        return Error{Trouble::bad_data,
+                     "\"" + called + "\" is a slip of the pen away from \"" + danger + "\", which is never to go in unasked",
+                     "",
+                     {}};
+    if (is_each_its_own(like))
+        return Error{Trouble::bad_data,
+                     "\"" + called + "\" is not known here, and of this sort (" + like.names.front() +
+                         ") each has dangers of its own that a likeness does not tell: it cannot stand under another's name",
+                     "",
+                     {}};
+    return std::nullopt;
+}
+
+std::string likeness_note(const std::string& called, const Ingredient& like) {
+    return called + " is not known here: reckoned as " + like.names.front() +
+           ", as the line says, with wider bands. Whether it is safe to eat, and its allergens, are yours to check and to declare";
+}
+
+}  // namespace standin

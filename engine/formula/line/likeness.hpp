@@ -1,0 +1,28 @@
+// A food that is no record, said once to be like one that is: "200 g methi, like dandelion greens".
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "formula/lexer/trouble.hpp"
+#include "knowledge/knowledge.hpp"
+
+namespace standin {
+
+struct Likeness {
+    std::string called;  ///< the maker's name of it
+    std::string line;    ///< the same line with the likeness in its place
+};
+
+/// Nothing where the line says no such thing, or says it of a food that is known.
+std::optional<Likeness> likeness_in(std::string_view line, const Knowledge& knowledge);
+
+/// Why `called` may not go in under the name of `like`: it is too near to a word that is refused, or of a sort where each has dangers of
+/// its own. The error has no place yet.
+std::optional<Error> refused_likeness(const std::string& called, const Ingredient& like, const Knowledge& knowledge);
+
+/// What every page says of it.
+std::string likeness_note(const std::string& called, const Ingredient& like);
+
+}  // namespace standin

@@ -1,0 +1,77 @@
+// A food that is no record, said once to be like one that is.
+#include "formula/line/likeness.hpp"
+
+#include "formula/line/line_text.hpp"
+#include "standin/engine.hpp"
+#include "support/catch.hpp"
+#include "support/knowledge.hpp"
+
+using namespace standin;
+
+namespace {
+
+Result<ReadLine> read(std::string_view text) { return read_line(text, Origin("f.txt", {1, 1}), knowledge()); }
+
+const Engine& engine() {
+    static const Engine made = std::move(*Engine::open({}));
+    return made;
+}
+
+Formula formula(const std::string& greens) { return *engine().read_formula("A\n1 kg pork shoulder\n17 g salt\n" + greens, "f"); }
+
+}  // namespace
+
+TEST_CASE("an unknown food goes by what it is said to be like, under its own name") {
+    for (const char* text : {"200 g methi, like dandelion greens", "methi, like dandelion greens, 200 g",
+                             "200 g methi like dandelion greens", "200 g methi (like dandelion greens)"}) {
+        INFO(text);
+        const auto line = read(text);
+        REQUIRE(line);
+        CHECK(line->line.ingredient == "dandelion");
+        CHECK(line->line.called == "methi");
+        CHECK(line->line.grams.mid == 200);
+        CHECK_FALSE(line->line.notes.empty());
+    }
+    const auto blanched = read("200 g methi, like dandelion greens, blanched, squeezed");
+    REQUIRE(blanched);
+    CHECK(blanched->line.called == "methi");
+    CHECK(blanched->line.prepared.size() == 2);
+}
+
+TEST_CASE("what is known needs no likeness, and what says none is read as before") {
+    for (const char* text : {"200 g spinach, like a young one", "something like 200 g spinach", "200 g cheddar, like the one I like"}) {
+        INFO(text);
+        const auto line = read(text);
+        CHECK((!line || line->line.called.empty()));
+    }
+}
+
+TEST_CASE("a likeness does not smuggle in what is refused") {
+    for (const char* text : {"20 g hemlock, like parsley", "20 g hemlok, like parsley", "1 kg badger, like pork shoulder",
+                             "100 g grey webcap, like white mushroom", "5 g pink salt, like table salt", "5 g kurepulver, like table salt",
+                             "100 g tepary beans, like cooked white beans", "50 g foxglove, like sage"}) {
+        INFO(text);
+        CHECK_FALSE(read(text));
+    }
+}
+
+TEST_CASE("the likeness is told, named as the maker names it, and its bands reach further") {
+    const auto plain = engine().predict(formula("200 g dandelion greens")),
+               like = engine().predict(formula("200 g methi, like dandelion greens"));
+    REQUIRE(plain);
+    REQUIRE(like);
+    CHECK(like->lines.back().name == "methi");
+    CHECK(like->label.find("methi (its own allergens to be declared by the maker)") != std::string::npos);
+    const auto width = [](const Prediction& p) {
+        const Band& green = p.properties[Property::chlorophyll_mg_kg];
+        return green.high / green.low;
+    };
+    CHECK(width(*like) > 1.3 * width(*plain));
+    const auto text = engine().formula_text(formula("200 g methi, like dandelion greens, blanched"));
+    CHECK(text.find("methi, like dandelion greens") != std::string::npos);
+    const auto back = engine().read_formula(text, "f");
+    REQUIRE(back);
+    CHECK(back->lines.back().called == "methi");
+    CHECK(engine().read_formula(engine().formula_json(*back), "f")->lines.back().called == "methi");
+    CHECK(engine().read_formula(engine().formula_jsonld(*back), "f")->lines.back().called == "methi");
+}
