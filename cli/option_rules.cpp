@@ -113,7 +113,7 @@ constexpr std::array<OptionRule, 38> rules{{
     {"--casing", "D", "stuff it into a casing this wide: 32mm, 1 1/4 in", "sheet",
      [](Call& c, const std::string& v) { return filled(c.casing, v); }},
     {"--link", "L", "length of one link: 12cm, 5 in", "sheet", [](Call& c, const std::string& v) { return filled(c.link, v); }},
-    {"--units", "U", "metric, us or both; else as the formula is written", "predict swaps adapt compare sheet", units},
+    {"--units", "U", "metric, us or both; else as the formula is written", "predict swaps adapt compare sheet lookup", units},
     {"--full", "", "every part of the answer, with the numbers behind it", "predict swaps adapt compare", on<&Call::full>},
     {"--save", "FILE", "write the variant, or the formula with the stand-in taken, as a formula of its own; .json: as JSON",
      "adapt swaps convert", [](Call& c, const std::string& v) { return filled(c.save, v); }},

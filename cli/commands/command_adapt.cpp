@@ -50,7 +50,7 @@ bool meets_all(const Variant& variant) {
 Result<const Variant*> chosen(const Call& call, const AdaptAnswer& answer) {
     const std::size_t number = call.variant.value_or(1), there = answer.variants.size();
     if (there == 0)
-        return failure(Trouble::unmet, "nothing found does what was asked: there is no variant to write out", {}, answer.conflict);
+        return failure(Trouble::unmet, "nothing found does what was asked: there is no variant to write out", {}, in_full(answer.conflict));
     if (number > there)
         return failure(Trouble::usage, "--variant " + std::to_string(number) + ": there " +
                                            (there == 1 ? "is only one" : "are only " + std::to_string(there)));

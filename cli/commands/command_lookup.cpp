@@ -11,7 +11,8 @@ int run_lookup(const Call& call) {
     for (const auto& part : call.operands) word += (word.empty() ? "" : " ") + part;
     const auto answer = engine->lookup(word);
     if (call.json) return deliver(lookup_json(answer), answer.matches.empty() ? unmet : done);
-    if (!answer.matches.empty()) return deliver(lookup_text(answer, *engine, look_for_output(call.colour)));
+    if (!answer.matches.empty())
+        return deliver(lookup_text(answer, *engine, call.units.value_or(Units::metric), look_for_output(call.colour)));
     if (!answer.refused.empty()) return complain({Trouble::unmet, "`" + word + "`: " + answer.refused, {}, {}}, call.colour);
     Error error{Trouble::unmet, "nothing is known of `" + word + "`", {}, {}};
     for (const auto& name : answer.nearest) error.hints.push_back("did you mean `" + name + "`?");

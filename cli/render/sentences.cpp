@@ -87,7 +87,7 @@ std::string in_brief_with_weight(const Edit& e, const Engine& engine, Units unit
     if (e.kind == EditKind::reduce || e.kind == EditKind::raise)
         return after + engine.name_of(e.line) + " (was " + formula_weight(e.grams_before, units) + ")";
     if (e.kind == EditKind::add) return "add " + after + engine.name_of(e.with);
-    return (e.kind == EditKind::replace || e.kind == EditKind::split ? after : "") + with_units(in_brief(e, engine), units);
+    return (e.kind == EditKind::replace || e.kind == EditKind::split ? after : "") + in_brief(e, engine);
 }
 
 std::string in_words(const Edit& e, const Engine& engine, Units units) {
@@ -115,7 +115,7 @@ std::string in_words(const Edit& e, const Engine& engine, Units units) {
 }
 
 std::string why_of(const Edit& e, Units units, bool full) {
-    if (e.reason == Reason{} && !e.why.empty()) return with_units(e.why, units);  // said in words alone
+    if (e.reason == Reason{} && !e.why.empty()) return in_units(e.why, units);  // said in words alone
     return full ? in_full(e.reason, units) : in_brief(e.reason, units);
 }
 
@@ -173,13 +173,15 @@ std::vector<CautionText> shared_cautions(const std::vector<Prediction>& all) {
     std::vector<CautionText> out;
     for (const auto& p : all)
         for (const auto& c : p.cautions)
-            if (std::none_of(out.begin(), out.end(), [&](const CautionText& o) { return o.text == c.text; })) out.push_back(c);
+            if (std::none_of(out.begin(), out.end(), [&](const CautionText& o) { return says_all_of(o, c) && says_all_of(c, o); }))
+                out.push_back(c);
     for (auto& c : out) {
         std::string letters;
         std::size_t n = 0;
         for (std::size_t i = 0; i < all.size(); ++i) {
             const auto& own = all[i].cautions;
-            if (std::none_of(own.begin(), own.end(), [&](const CautionText& o) { return o.text == c.text; })) continue;
+            if (std::none_of(own.begin(), own.end(), [&](const CautionText& o) { return says_all_of(o, c) && says_all_of(c, o); }))
+                continue;
             letters += (letters.empty() ? "" : ", ") + letter(i);
             ++n;
         }

@@ -19,7 +19,7 @@ bool has(const std::vector<AllergenText>& all, const AllergenText& one) {
 }
 
 bool has(const std::vector<CautionText>& all, const CautionText& one) {
-    return std::any_of(all.begin(), all.end(), [&](const CautionText& c) { return c.id == one.id && c.text == one.text; });
+    return std::any_of(all.begin(), all.end(), [&](const CautionText& c) { return is_same(c, one); });
 }
 
 // Numbers of the variants that something is said of.
@@ -29,41 +29,6 @@ std::vector<std::string> said_of(const T& one, const std::vector<Own>& own, cons
     for (std::size_t i = 0; i < own.size(); ++i)
         if (has(*(own[i].*part), one)) numbers.push_back(std::to_string(i + 1));
     return numbers;
-}
-
-constexpr const char* here = " Here: ";
-
-std::string without_foods(const CautionText& c) { return c.text.substr(0, c.text.find(here)); }
-
-bool says_of_it(const std::vector<CautionText>& all, const CautionText& one) {
-    return std::any_of(all.begin(), all.end(),
-                       [&](const CautionText& c) { return c.id == one.id && without_foods(c) == without_foods(one); });
-}
-
-// One caution for all the foods that call for it, whichever batch they are in.
-std::vector<CautionText> with_foods_together(const std::vector<CautionText>& cautions) {
-    std::vector<CautionText> all;
-    for (const auto& c : cautions) {
-        const auto known = std::find_if(all.begin(), all.end(),
-                                        [&](const CautionText& a) { return a.id == c.id && without_foods(a) == without_foods(c); });
-        if (known == all.end()) {
-            all.push_back(c);
-            continue;
-        }
-        const auto at = c.text.find(here);
-        if (at == std::string::npos) continue;
-        std::string_view more = std::string_view(c.text).substr(at + std::string_view(here).size());
-        if (!more.empty() && more.back() == '.') more.remove_suffix(1);
-        while (!more.empty()) {
-            const auto comma = more.find(", ");
-            const std::string food(more.substr(0, comma));
-            more = comma == std::string_view::npos ? std::string_view() : more.substr(comma + 2);
-            if (known->text.find(food, known->text.find(here)) != std::string::npos) continue;
-            if (!known->text.empty() && known->text.back() == '.') known->text.pop_back();
-            known->text += ", " + food + ".";
-        }
-    }
-    return all;
 }
 
 Together marked(const PageSafety& page, const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions,
@@ -77,13 +42,9 @@ Together marked(const PageSafety& page, const std::vector<AllergenText>& allerge
         all.allergens.push_back(std::move(a));
     }
     std::vector<CautionText> of_all;
-    for (auto c : with_foods_together(page.cautions)) {
-        std::vector<std::string> numbers;
-        if (!has(cautions, c))
-            for (std::size_t i = 0; i < own.size(); ++i)
-                if (says_of_it(*own[i].cautions, c)) numbers.push_back(std::to_string(i + 1));
-        const bool of_base = says_of_it(cautions, c);
-        if (numbers.empty() || of_base) {
+    for (auto c : page.cautions) {
+        const auto numbers = has(cautions, c) ? std::vector<std::string>{} : said_of(c, own, &Own::cautions);
+        if (numbers.empty()) {
             of_all.push_back(std::move(c));
             continue;
         }

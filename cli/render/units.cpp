@@ -3,45 +3,20 @@
 #include <cctype>
 #include <cmath>
 #include <initializer_list>
-#include <numeric>
 #include <string_view>
 
 #include "standin/number_text.hpp"
+#include "standin/quantity_text.hpp"
 #include "standin/temperature_text.hpp"
 #include "words.hpp"
 
 namespace standin::cli {
 namespace {
 
-constexpr double ounces_a_pound = 16;
-
 std::string join(std::string metric, std::string us, Units units) {
     if (units == Units::metric) return metric;
     if (units == Units::us) return us;
     return metric + " (" + us + ")";
-}
-
-std::string ounces(double grams) {
-    constexpr double fine_below = 2;
-    const double oz = grams / grams_an_ounce;
-    if (oz < fine_below) return number(oz, 2) + " oz";
-    const double tenths = std::round(oz * 10) / 10;
-    if (tenths < ounces_a_pound) return trimmed_number(tenths, 1) + " oz";
-    const double pounds = std::floor(tenths / ounces_a_pound), rest = tenths - pounds * ounces_a_pound;
-    return number(pounds, 0) + " lb" + (rest >= 0.05 ? " " + trimmed_number(rest, 1) + " oz" : "");
-}
-
-std::string inches(double mm) {
-    constexpr double mm_an_inch = 25.4, parts = 16;
-    const int sixteenths = static_cast<int>(std::lround(mm / mm_an_inch * parts));
-    const int whole = sixteenths / 16, rest = sixteenths % 16;
-    if (sixteenths == 0) return "under 1/16 in";
-    std::string text = whole > 0 ? std::to_string(whole) : "";
-    if (rest > 0) {
-        const int common = std::gcd(rest, 16);
-        text += (text.empty() ? "" : " ") + std::to_string(rest / common) + "/" + std::to_string(16 / common);
-    }
-    return text + " in";
 }
 
 // Whether one of the words stands in the text with no letter at its sides.
@@ -65,21 +40,21 @@ Units units_of(const Formula& formula) {
 }
 
 std::string formula_weight(double value, Units units) {
-    if (units == Units::us) return ounces(value);
-    return join(grams(value), ounces(value), units);
+    if (units == Units::us) return ounces_text(value);
+    return join(grams(value), ounces_text(value), units);
 }
 
 std::string weight(double grams, Units units, double step) {
     constexpr double bare_ounces_from = 50;  // grams
     const int decimals = step >= 1 ? 0 : grams < 0.05 ? 2 : 1;
     const std::string metric = number(grams, decimals) + " g";
-    if (units == Units::us && grams < bare_ounces_from) return ounces(grams) + " (" + metric + ")";
-    return join(metric, ounces(grams), units);
+    if (units == Units::us && grams < bare_ounces_from) return ounces_text(grams) + " (" + metric + ")";
+    return join(metric, ounces_text(grams), units);
 }
 
 std::string about(double grams, Units units) {
     const double step = grams >= 1000 ? 10 : grams >= 100 ? 5 : 1;
-    return join(number(std::round(grams / step) * step, 0) + " g", ounces(grams), units);
+    return join(number(std::round(grams / step) * step, 0) + " g", ounces_text(grams), units);
 }
 
 std::string degrees(double celsius, Units units) {
@@ -99,7 +74,7 @@ std::string core(const CoreAsked& asked) {
            (minutes ? " min" : " s");
 }
 
-std::string length(double mm, Units units) { return join(number(mm, 0) + " mm", inches(mm), units); }
+std::string length(double mm, Units units) { return join(number(mm, 0) + " mm", inches_text(mm), units); }
 
 std::string metres(double m, Units units) {
     constexpr double feet_a_metre = 1 / 0.3048;

@@ -8,17 +8,11 @@
 
 namespace standin::cli {
 
-inline constexpr double grams_an_ounce = 28.349523125;  ///< exact: international pound
-
 /// What the maker weighed in, by the amounts as written: pounds and ounces, or grams.
 Units units_of(const Formula& formula);
 
 /// A weight that stands in a formula: "2400 g", "18.5 g"; "5 lb 4.7 oz".
 std::string formula_weight(double grams, Units units);
-
-/// A finished sentence with its temperatures, plates and weights in the maker's units: "no warmer than 39 F". What stands there in both
-/// already stays.
-std::string with_units(const std::string& sentence, Units units);
 
 /// 1 g from `step` 1 up, 0.1 g with the fine scale; pounds and ounces to 0.1 oz, under 2 oz to 0.01 oz and with the grams beside them, for
 /// few ounce scales are fine enough for salt.

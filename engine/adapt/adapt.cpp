@@ -71,8 +71,8 @@ public:
         answer.presumed = stock_.presumed();
         answer.excluded = stock_.excluded();
         if (auto opposed = contradiction(distance_.goals(), distance_.base()); !opposed.empty()) {
-            for (const auto& want : opposed) answer.conflict.push_back("want " + want);
-            answer.would_give = {"giving up one of them"};
+            for (const auto& want : opposed) answer.conflict.push_back(demand("want", want));
+            answer.would_give = {said("giving up one of them")};
             return with_safety(std::move(answer));
         }
         if (auto nothing = nothing_to_take(); !nothing.conflict.empty()) {
@@ -81,7 +81,7 @@ public:
             return with_safety(std::move(answer));
         }
         if (answer.conflict = ideas_without_weight(request_, problem_, context_.knowledge()); !answer.conflict.empty()) {
-            answer.would_give = {"weighing it yourself, in a formula of its own: compare holds it against this one"};
+            answer.would_give = {said("weighing it yourself, in a formula of its own: compare holds it against this one")};
             return with_safety(std::move(answer));
         }
         if (!kept_lines_missing()) search(answer);
@@ -112,7 +112,7 @@ private:
 
     // A word that asks for less of what nobody tastes anyway is not met by changing nothing: there is nothing to take away.
     struct Nothing {
-        std::vector<std::string> conflict, would_give;
+        std::vector<Reason> conflict, would_give;
     };
     Nothing nothing_to_take() const {
         Nothing nothing;
@@ -124,9 +124,9 @@ private:
             if (goal.condition || goal.kind != Goal::Kind::at_most || !goal.times) continue;
             // Where the whole step asked for is less than what counts as met anyway, there is next to nothing to take away.
             if (base > floor && shortfall(goal, base, base) > allowed(goal, distance_)) continue;
-            nothing.conflict.push_back("want " + goal.want);
-            nothing.would_give.push_back("giving up " + goal.want + ": there is no " + std::string(info(goal.property).name) +
-                                         " to taste in it as it is");
+            nothing.conflict.push_back(demand("want", goal.want));
+            nothing.would_give.push_back(
+                said("giving up " + goal.want + ": there is no " + std::string(info(goal.property).name) + " to taste in it as it is"));
         }
         return nothing;
     }
@@ -134,14 +134,14 @@ private:
     // Nothing does all that was asked: what stands against what, how near each want can be come to, and the nearest that can be done.
     void not_met(AdaptAnswer& answer) {
         if (stopped_) {
-            answer.conflict.push_back("the search was stopped before it found a plan that meets every want");
+            answer.conflict.push_back(said("the search was stopped before it found a plan that meets every want"));
             return;
         }
         Conflict conflict = minimal_infeasible_subset(formula_, request_, distance_.goals(), graph_, context_);
         answer.conflict = std::move(conflict.demands);
         answer.would_give = std::move(conflict.would_give);
         // Each demand can be met alone and all together, but not in the plans found: say that, not nothing.
-        if (answer.conflict.empty()) answer.conflict.push_back("no plan within the limits meets every want");
+        if (answer.conflict.empty()) answer.conflict.push_back(said("no plan within the limits meets every want"));
         if (kept_lines_missing()) return let_go(answer);
         problem_.hard = hard_goals(distance_);
         const Shown shown = [this](const Plan& plan, const Goal& goal) { return sure_value(weighed_out(plan).states, goal); };
@@ -377,7 +377,8 @@ private:
         v.felt = std::sqrt(std::max(0.0, square - distance_.wants_squared(compared.after)));
         v.distance = std::sqrt(square + plan.price + lost_square(problem_, plan.grams));
         v.verdict = verdict_of(v.distance, context_);
-        v.table = table_sentence(distance_, compared);
+        v.table_reason = at_the_table(distance_, compared);
+        v.table = in_full(v.table_reason);
         v.prediction = predicted(tried.built.formula, tried.batch, tried.states);
         // Reasons quote the medians that stand in the tables, not the middle draw the search works with.
         for_each_property([&](Property p) {

@@ -7,7 +7,6 @@
 #include "adapt/variant.hpp"
 #include "core/band.hpp"
 #include "models/as_bought.hpp"
-#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -22,16 +21,17 @@ public:
     }
 
     Result<Sized> run(std::optional<double> meat_g, bool as_much) {
-        if (meat_g && as_much) return failure(Trouble::usage, "--meat and --as-much exclude each other: give one of them");
+        if (meat_g && as_much)
+            return failure(Trouble::usage, "a batch is scaled to so much meat or to what the list makes, not to both: give one of them");
         if (meat_g) {
-            if (meat() <= 0) return failure(Trouble::usage, "--meat: the formula has no meat to scale by");
+            if (meat() <= 0) return failure(Trouble::usage, "the formula has no meat to scale by");
             factor_ = *meat_g / meat();
-            says_ = "made to " + weight(*meat_g) + " of meat, as asked" + whole_batch();
+            says(ReasonKind::scaled_as_asked, {}, {{"meat", {}, *meat_g, "g"}});
         }
         if (as_much) as_the_list_makes();
         down_to_the_meat();
         if (std::abs(factor_ - 1) < slack) return Sized{formula_, std::nullopt};
-        Sized sized{scaled_formula(), Scaled{factor_, meat(), 0, says_}};
+        Sized sized{scaled_formula(), Scaled{factor_, meat(), 0, reason_, in_full(reason_)}};
         for (const auto& line : sized.formula.lines)
             if (is_meat(line)) sized.scaled->meat_after_g += line.grams.mid;
         return sized;
@@ -48,28 +48,30 @@ private:
         return grams;
     }
 
-    static std::string weight(double grams) {
-        constexpr double kilo = 1000;
-        return grams >= kilo ? figures_text(grams / kilo, 3) + " kg" : figures_text(grams, 3) + " g";
+    void says(ReasonKind kind, std::vector<std::string> foods, std::vector<Figure> figures) {
+        reason_.kind = kind;
+        reason_.foods = std::move(foods);
+        reason_.figures = std::move(figures);
+        reason_.figures.push_back({"batch", {}, 100 * factor_, "%"});
     }
-
-    std::string whole_batch() const { return ": the whole batch at " + figures_text(100 * factor_, 2) + " %"; }
 
     // The line of the list that goes least far. What is missing altogether needs a stand-in, whatever the size.
     void as_the_list_makes() {
         std::optional<double> least;
         std::string by;
+        double by_g = 0;
         for (const auto& [id, need] : need_) {
             const Offer offer = stock_.offer(*knowledge_.ingredient(id));
             if (!offer.on_hand || !offer.grams || need <= 0) continue;
             const double share = *offer.grams / need;
             if (least && share >= *least) continue;
             least = share;
-            by = weight(*offer.grams) + " " + knowledge_.ingredient(id)->names.front();
+            by = knowledge_.ingredient(id)->names.front();
+            by_g = *offer.grams;
         }
         if (!least) return;
         factor_ = *least;
-        says_ = "as much as the list makes, up to the end of " + by + whole_batch();
+        says(ReasonKind::scaled_to_list, {by}, {{"on hand", {}, by_g, "g"}});
     }
 
     // Meat of the same role that the list names and the formula has not: it can fill up what is short.
@@ -96,7 +98,7 @@ private:
             const double share = there / asked;
             if (meat.roles.front() == Role::fat && share < context_.constant("advice.batch.fat-least")) continue;
             factor_ *= share;
-            says_ = weight(*offer.grams) + " " + meat.names.front() + " on hand where " + weight(asked) + " is asked" + whole_batch();
+            says(ReasonKind::scaled_to_meat, {meat.names.front()}, {{"on hand", {}, *offer.grams, "g"}, {"asked", {}, asked, "g"}});
         }
     }
 
@@ -117,7 +119,7 @@ private:
     const Knowledge& knowledge_;
     std::map<std::string, double> need_;  // grams as bought
     double factor_ = 1;
-    std::string says_;
+    Reason reason_;
 };
 
 }  // namespace

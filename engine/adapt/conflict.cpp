@@ -15,7 +15,7 @@ namespace {
 struct Demand {
     enum class About { want, line, exclusion, stock } about;
     std::string what;  // the want, the line, what is to be left out
-    std::string words;
+    Reason reason;
     std::function<void(Formula&, AdaptRequest&, std::vector<Goal>&)> drop;
 };
 
@@ -36,7 +36,7 @@ public:
         Conflict conflict;
         for (std::size_t d = 0; d < demands_.size(); ++d) {
             if (dropped[d]) continue;
-            conflict.demands.push_back(demands_[d].words);
+            conflict.demands.push_back(demands_[d].reason);
             if (demands_[d].about == Demand::About::want) conflict.wants.push_back(demands_[d].what);
         }
         conflict.would_give = what_gives(dropped);
@@ -47,44 +47,46 @@ private:
     void list_demands() {
         for (const auto& goal : goals_) {
             const std::string want = goal.want;
-            if (std::any_of(demands_.begin(), demands_.end(), [&](const Demand& d) { return d.words == "want " + want; })) continue;
-            demands_.push_back({Demand::About::want, want, "want " + want, [want](Formula&, AdaptRequest&, std::vector<Goal>& goals) {
+            if (std::any_of(demands_.begin(), demands_.end(),
+                            [&](const Demand& d) { return d.about == Demand::About::want && d.what == want; }))
+                continue;
+            demands_.push_back({Demand::About::want, want, demand("want", want), [want](Formula&, AdaptRequest&, std::vector<Goal>& goals) {
                                     std::erase_if(goals, [&](const Goal& g) { return g.want == want; });
                                 }});
         }
         for (std::size_t l = 0; l < formula_.lines.size(); ++l) {
             if (!formula_.lines[l].keep) continue;
-            demands_.push_back({Demand::About::line, name(formula_.lines[l]), "keep " + name(formula_.lines[l]),
+            demands_.push_back({Demand::About::line, name(formula_.lines[l]), demand("keep", name(formula_.lines[l])),
                                 [l](Formula& f, AdaptRequest&, std::vector<Goal>&) { f.lines[l].keep = false; }});
         }
         for (const auto& word : request_.without)
-            demands_.push_back({Demand::About::exclusion, word, "without " + word,
+            demands_.push_back({Demand::About::exclusion, word, demand("without", word),
                                 [word](Formula&, AdaptRequest& r, std::vector<Goal>&) { std::erase(r.without, word); }});
         if (request_.have)
             demands_.push_back(
-                {Demand::About::stock, "", stock_words(), [](Formula&, AdaptRequest& r, std::vector<Goal>&) { r.have.reset(); }});
+                {Demand::About::stock, "", short_of(), [](Formula&, AdaptRequest& r, std::vector<Goal>&) { r.have.reset(); }});
     }
 
     std::string name(const Line& line) const { return context_.knowledge().ingredient(line.ingredient)->names.front(); }
 
     // The stock is one demand; what it lacks of the formula says more than the word alone.
-    std::string stock_words() const {
+    Reason short_of() const {
+        Reason reason = demand("stock", "");
+        reason.kind = ReasonKind::short_of;
         const auto stock = Stock::of(formula_, request_, context_);
-        std::string words = "what is on hand";
-        if (!stock) return words;
-        std::string short_of;
+        if (!stock) return reason;
         for (const auto& line : formula_.lines) {
             const Offer offer = stock->offer(line);
             const double there = !offer.on_hand ? 0 : offer.grams.value_or(line.grams.mid);
-            if (there < line.grams.mid)
-                short_of += (short_of.empty() ? "" : "; ") + name(line) + ": " + (there > 0 ? figures(there) + " g" : std::string("none")) +
-                            " of " + figures(line.grams.mid) + " g";
+            if (there < line.grams.mid) reason.figures.push_back({name(line), line.grams.mid, there, "g"});
         }
-        return short_of.empty() ? words : words + " (" + short_of + ")";
+        return reason;
     }
 
-    // How much of the batch the meat on hand would make, in words; empty when none of it or all of it.
-    std::string smaller_batch() const {
+    // With how much of the batch the meat on hand would make, unless that is none of it or all of it.
+    Reason more_on_hand() const {
+        Reason reason = demand("stock", "");
+        reason.kind = ReasonKind::more_on_hand;
         const auto stock = Stock::of(formula_, request_, context_);
         double share = 1;
         for (const auto& line : formula_.lines) {
@@ -93,7 +95,8 @@ private:
             const Offer offer = stock->offer(line);
             share = std::min(share, !offer.on_hand ? 0 : offer.grams.value_or(line.grams.mid) / line.grams.mid);
         }
-        return share > 0 && share < 1 ? ", or a batch of " + figures(100 * share) + " % of the size, which the meat on hand makes" : "";
+        if (share > 0 && share < 1) reason.figures.push_back({"batch", {}, 100 * share, "%"});
+        return reason;
     }
 
     // The request without what is dropped.
@@ -146,9 +149,9 @@ private:
     }
 
     // Each thing that is short or missing, were there plenty of it: whether that alone would do, and how much is then used.
-    std::vector<std::string> what_would_do(const std::vector<bool>& dropped) const {
+    std::vector<Reason> what_would_do(const std::vector<bool>& dropped) const {
         constexpr std::size_t most_said = 4;
-        std::vector<std::string> all;
+        std::vector<Reason> all;
         const Asked asked = without(dropped);
         if (!asked.request.have) return all;
         std::set<std::string> tried;
@@ -162,8 +165,11 @@ private:
             if (!stock || !kept_lines_are_there(asked.formula, *stock)) return;
             const auto grams = nearest(asked.formula, *stock, asked.goals, id);
             if (!grams || *grams <= there) return;
-            all.push_back("about " + figures(*grams) + " g " + context_.knowledge().ingredient(id)->names.front() + " on hand" +
-                          (there > 0 ? " in place of " + figures(there) + " g" : ""));
+            Reason reason = demand("stock", "");
+            reason.kind = ReasonKind::so_much_on_hand;
+            reason.foods = {context_.knowledge().ingredient(id)->names.front()};
+            reason.figures = {{"on hand", there, *grams, "g"}};
+            all.push_back(std::move(reason));
         };
         const auto stock = Stock::of(asked.formula, asked.request, context_);
         for (const auto& line : asked.formula.lines) {
@@ -183,15 +189,16 @@ private:
     }
 
     // Every demand of the set, given up, resolves it: that is what minimal means.
-    std::vector<std::string> what_gives(const std::vector<bool>& dropped) const {
-        std::vector<std::string> all;
+    std::vector<Reason> what_gives(const std::vector<bool>& dropped) const {
+        std::vector<Reason> all;
         for (std::size_t d = 0; d < demands_.size(); ++d) {
             if (dropped[d]) continue;
             if (demands_[d].about != Demand::About::stock) {
-                all.push_back("giving up \"" + demands_[d].words + "\"");
+                all.push_back(demands_[d].reason);
+                all.back().kind = ReasonKind::giving_up;
                 continue;
             }
-            all.push_back("more on hand of what is short" + smaller_batch());
+            all.push_back(more_on_hand());
             for (auto& more : what_would_do(dropped)) all.push_back(std::move(more));
         }
         return all;
@@ -206,6 +213,14 @@ private:
 };
 
 }  // namespace
+
+Reason demand(std::string what, std::string about) {
+    Reason reason;
+    reason.kind = ReasonKind::demand;
+    reason.role = std::move(what);
+    reason.about = std::move(about);
+    return reason;
+}
 
 Conflict minimal_infeasible_subset(const Formula& formula, const AdaptRequest& request, const std::vector<Goal>& goals,
                                    const SwapGraph& graph, const Context& context) {

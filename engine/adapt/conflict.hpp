@@ -9,10 +9,13 @@
 namespace standin {
 
 struct Conflict {
-    std::vector<std::string> demands;  ///< a minimal infeasible subset: leave one out and the rest can be met
-    std::vector<std::string> would_give;
+    std::vector<Reason> demands;  ///< a minimal infeasible subset: leave one out and the rest can be met
+    std::vector<Reason> would_give;
     std::vector<std::string> wants;  ///< those of the demands that are wants, as written
 };
+
+/// A demand as the maker put it: "want" and "firmer", "keep" and "salt".
+Reason demand(std::string what, std::string about);
 
 /// Drops demands one by one as long as the rest still cannot be met. Wants count as demands by their words, kept lines, exclusions and
 /// the stock on hand each by itself. `request` must be unmeetable as a whole or the answer is empty.

@@ -22,12 +22,12 @@ struct Compared {
 std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const Compared& compared,
                                 const std::vector<Alternative>& alternatives, const Context& context);
 
-/// One sentence: how it will differ at the table, the largest differences first.
-std::string table_sentence(const Distance& distance, const Compared& compared);
+/// How it will differ at the table.
+Reason at_the_table(const Distance& distance, const Compared& compared);
 
 /// What gives back something that the wants cost, such as brightness lost with the acid.
-std::vector<std::string> what_gives_back(const Formula& base, const Distance& distance, const Compared& compared, const SwapGraph& graph,
-                                         const Stock& stock, const Context& context);
+std::vector<Reason> what_gives_back(const Formula& base, const Distance& distance, const Compared& compared, const SwapGraph& graph,
+                                    const Stock& stock, const Context& context);
 
 /// "237", "3.4", "0.52": three figures, no exponent.
 std::string figures(double value);

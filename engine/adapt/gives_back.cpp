@@ -7,10 +7,10 @@
 
 namespace standin {
 
-std::vector<std::string> what_gives_back(const Formula& base, const Distance& distance, const Compared& c, const SwapGraph& graph,
-                                         const Stock& stock, const Context& context) {
+std::vector<Reason> what_gives_back(const Formula& base, const Distance& distance, const Compared& c, const SwapGraph& graph,
+                                    const Stock& stock, const Context& context) {
     constexpr double worth_saying = 0.5, zesty = 2, hardly_sour = 0.15;
-    std::vector<std::string> all;
+    std::vector<Reason> all;
     const double before = c.before.properties[Property::sourness_mmol_kg], after = c.after.properties[Property::sourness_mmol_kg];
     const double lost = (before - after) / std::max(distance.step(Property::sourness_mmol_kg), 1e-9);
     if (lost < worth_saying) return all;
@@ -30,11 +30,17 @@ std::vector<std::string> what_gives_back(const Formula& base, const Distance& di
                 bright.push_back(to.names.front() + (stock.listed() && stock.can_bring(to) ? " (on hand)" : ""));
         }
     }
-    std::string list;
-    for (std::size_t i = 0; i < std::min<std::size_t>(bright.size(), 3); ++i) list += (i ? ", " : "") + bright[i];
-    if (!list.empty())
-        all.push_back("Some of the sharpness comes back as aroma, without acid in the mass: " + list + ", 2-4 g to the kilogram.");
-    all.push_back("The sharpness itself comes back with the acid left out, brushed on after cooking or served beside it.");
+    constexpr std::size_t most_named = 3;
+    if (bright.size() > most_named) bright.resize(most_named);
+    Reason reason;
+    if (!bright.empty()) {
+        reason.kind = ReasonKind::comes_back_as_aroma;
+        reason.foods = std::move(bright);
+        all.push_back(reason);
+    }
+    reason.kind = ReasonKind::comes_back_outside;
+    reason.foods.clear();
+    all.push_back(std::move(reason));
     return all;
 }
 

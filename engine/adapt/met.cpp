@@ -37,11 +37,14 @@ WantResult judged(const Goal& goal, const Distance& distance, double before, dou
         met += shortfall(goal, variant[i].properties[goal.property], base[i].properties[goal.property]) <= slack;
     WantResult result{
         goal.want, missed_by(goal, distance, base, variant, sure) <= 0, static_cast<double>(met) / static_cast<double>(variant.size()), {}};
-    const char* asked = goal.kind == Goal::Kind::at_least ? " or more" : goal.kind == Goal::Kind::at_most ? " or less" : "";
     const std::string unit(info(goal.property).unit);
-    result.says = std::string(info(goal.property).name) + " " + figures(before) + " -> " + figures(after) +
-                  (unit.empty() ? "" : " " + unit) + "; asked for " + figures(goal.target(before)) + asked;
-    if (!goal.condition) result.says += ", within " + figures(slack) + " counts as met";
+    Reason& why = result.reason;
+    why.kind = ReasonKind::want;
+    why.about = goal.want;
+    why.role = goal.kind == Goal::Kind::at_least ? "at least" : goal.kind == Goal::Kind::at_most ? "at most" : "equal";
+    why.figures = {{std::string(info(goal.property).name), before, after, unit}, {"asked for", {}, goal.target(before), unit}};
+    if (!goal.condition) why.figures.push_back({"slack", {}, slack, unit});
+    result.says = in_full(why);
     return result;
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "adapt/conflict.hpp"
 #include "adapt/request.hpp"
 #include "standin/number_text.hpp"
 
@@ -76,8 +77,8 @@ Result<AdaptRequest> with_own_ideas(AdaptRequest request, const Formula& formula
     return request;
 }
 
-std::vector<std::string> ideas_without_weight(const AdaptRequest& request, const Problem& problem, const Knowledge& knowledge) {
-    std::vector<std::string> all;
+std::vector<Reason> ideas_without_weight(const AdaptRequest& request, const Problem& problem, const Knowledge& knowledge) {
+    std::vector<Reason> all;
     for (const auto& idea : request.use) {
         const auto does = [&](const Move& move) {
             return move.food.ingredient == idea.with &&
@@ -85,8 +86,8 @@ std::vector<std::string> ideas_without_weight(const AdaptRequest& request, const
                                [&](const StandsFor& s) { return problem.formula.lines[s.line].ingredient == idea.line; });
         };
         if (std::none_of(problem.moves.begin(), problem.moves.end(), does))
-            all.push_back("use " + knowledge.ingredient(idea.with)->names.front() + " for " +
-                          knowledge.ingredient(idea.line)->names.front());
+            all.push_back(
+                demand("use", knowledge.ingredient(idea.with)->names.front() + " for " + knowledge.ingredient(idea.line)->names.front()));
     }
     return all;
 }

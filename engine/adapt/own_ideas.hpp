@@ -12,6 +12,6 @@ namespace standin {
 Result<AdaptRequest> with_own_ideas(AdaptRequest request, const Formula& formula, const Knowledge& knowledge);
 
 /// The ideas for which nothing known says how much is to be taken, each as the maker would say it: "use sorrel for tomatillo".
-std::vector<std::string> ideas_without_weight(const AdaptRequest& request, const Problem& problem, const Knowledge& knowledge);
+std::vector<Reason> ideas_without_weight(const AdaptRequest& request, const Problem& problem, const Knowledge& knowledge);
 
 }  // namespace standin

@@ -5,7 +5,6 @@
 
 #include "evaluate/predict.hpp"
 #include "models/colour.hpp"
-#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -24,11 +23,6 @@ double hours_green(const Material& batch, ProcessState process, const Models& mo
     };
     const auto faded = std::partition_point(rests_h.begin(), rests_h.end(), still_green);
     return faded == rests_h.begin() ? 0 : *(faded - 1);
-}
-
-std::string hours_word(double hours) {
-    if (hours <= 0) return "under " + fixed_text(rests_h[1], 0) + " h";
-    return (hours >= rests_h.back() ? "over " : "") + fixed_text(hours, 0) + " h";
 }
 
 bool is_acid(const Line& line, const Knowledge& knowledge) { return knowledge.ingredient(line.ingredient)->roles.front() == Role::acid; }
@@ -51,19 +45,23 @@ std::optional<GreenLife> green_life_of(const Formula& formula, const NominalBatc
     for (std::size_t i = 0; i < hours.size(); ++i) hours[i] = hours_green(sampled.total(i), sampled.process(i), sampled.models(i));
     GreenLife life;
     life.hours = band_around(hours_green(nominal.total(), nominal.process(), models), std::move(hours));
-    life.says = "Raw it stays green for " + hours_word(life.hours.mid) + " of rest (" + hours_word(life.hours.low) + " to " +
-                hours_word(life.hours.high) + "), then turns olive";
+    life.reason.kind = ReasonKind::keeps_green;
+    auto& figures = life.reason.figures;
+    figures = {{"rest", {}, life.hours.mid, "h", life.hours.low, life.hours.high},
+               {"least told", {}, rests_h[1], "h"},
+               {"most told", {}, rests_h.back(), "h"}};
     if (life.hours.mid < rests_h.back()) {
         constexpr double coldest = 0;  // C: as cold as a mass rests without freezing
         ProcessState cold = nominal.process();
         cold.rest_at_c = std::min(cold.rest_at_c, coldest);
-        const double colder = hours_green(nominal.total(), cold, models);
-        if (colder > life.hours.mid) life.says += "; at 0 C " + hours_word(colder);
-        const double milder = hours_without_acid(formula, nominal, evaluator);
-        if (milder > life.hours.mid) life.says += "; with the acid left out until the pan " + hours_word(milder);
-        life.says += ". More leaf holds longer too";
+        if (const double colder = hours_green(nominal.total(), cold, models); colder > life.hours.mid) {
+            figures.push_back({"colder", {}, colder, "h"});
+            figures.push_back({"at", {}, coldest, "C"});
+        }
+        if (const double milder = hours_without_acid(formula, nominal, evaluator); milder > life.hours.mid)
+            figures.push_back({"without acid", {}, milder, "h"});
     }
-    life.says += ".";
+    life.says = in_full(life.reason);
     return life;
 }
 

@@ -7,7 +7,6 @@
 #include "core/band.hpp"
 #include "evaluate/predict.hpp"
 #include "models/lethality.hpp"
-#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -55,13 +54,6 @@ std::vector<CorePoint> given_curve(const Process& process) {
     return curve;
 }
 
-std::string whole(double value) { return fixed_text(value, 0); }
-std::string tenths(double value) { return fixed_text(value, 1); }
-
-std::string time_words(double seconds) {
-    return seconds < 1 ? "under a second" : seconds < 100 ? whole(seconds) + " s" : whole(seconds / 60) + " min";
-}
-
 // The time the table asks for at a steady core of `celsius`.
 std::optional<double> table_time_s(const Table& table, double celsius, const LethalityParameters& p) {
     constexpr double red_meat_logs = 6.5;
@@ -72,23 +64,26 @@ std::optional<double> table_time_s(const Table& table, double celsius, const Let
 
 constexpr double near_cap = 0.05;  // half of the last digit shown
 
-// Words by the middle, the spread in brackets; never "at least" what the low end does not bear.
-std::string logs_in_words(const Band& logs, double cap) {
-    const std::string spread = logs.low < logs.high - near_cap ? " (" + tenths(logs.low) + "-" + tenths(logs.high) + ")" : "";
-    return tenths(logs.mid) + " log reductions of Salmonella" + (logs.mid >= cap - near_cap ? ", where the count stops" : "") + spread;
+Reason told(const CookLethality& l, const Table& table, double core_c, const LethalityParameters& p) {
+    Reason reason;
+    reason.kind = ReasonKind::kills;
+    reason.role = l.measured ? "measured" : "estimated";
+    reason.about = table.name;
+    reason.figures = {{"log reductions", {}, l.logs.mid, "", l.logs.low, l.logs.high},
+                      {"core", {}, core_c, "C"},
+                      {"minutes", {}, l.minutes.mid, "min", l.minutes.low, l.minutes.high},
+                      {"counted up to", {}, p.cap_logs, ""}};
+    if (const auto asked = table_time_s(table, core_c, p)) reason.figures.push_back({"table time", {}, *asked, "s"});
+    else if (table.column && core_c > poultry_table_end_c(*table.column))
+        reason.figures.push_back({"table end", {}, poultry_table_end_c(*table.column), "C"});
+    return reason;
 }
 
-std::string sentence(const CookLethality& l, const Table& table, double core_c, const LethalityParameters& p) {
-    std::string text = l.measured ? "By your core readings"
-                                  : "By an estimate, " + whole(l.minutes.mid) + " minutes (" + whole(l.minutes.low) + "-" +
-                                        whole(l.minutes.high) + ") to a core of " + whole(core_c) + " C";
-    text += ": " + logs_in_words(l.logs, p.cap_logs);
-    const auto asked = table_time_s(table, core_c, p);
-    if (asked) text += "; at a steady " + whole(core_c) + " C the table asks for " + time_words(*asked);
-    else if (table.column && core_c > poultry_table_end_c(*table.column))
-        text += "; the table ends at " + tenths(poultry_table_end_c(*table.column)) + " C, and hotter is counted as that";
-    else text += "; the table has no time for " + whole(core_c) + " C";
-    return text + ". Information, not permission: what counts is the core temperature shown below, measured.";
+Reason no_figure(ReasonKind kind, std::optional<double> table_end_c = {}) {
+    Reason reason;
+    reason.kind = kind;
+    if (table_end_c) reason.figures.push_back({"table end", {}, *table_end_c, "C"});
+    return reason;
 }
 
 // Hours that the core spends between two temperatures.
@@ -145,16 +140,15 @@ CookJudged lethality_of(const Formula& formula, const NominalBatch& nominal, con
     CookJudged judged;
     judged.warming_h = warming_hours(given, nominal, view);
     if (judged.warming_h && *judged.warming_h > parameter("lethality.warming.hours")) {
-        judged.why_not = "The core warms too slowly for any figure of what the cook kills: toxins formed on the way stay";
+        judged.why_not = no_figure(ReasonKind::warms_slowly);
         return judged;
     }
-    judged.why_not = "No published table of cooking times fits this meat and fat: only the core temperature counts";
+    judged.why_not = no_figure(ReasonKind::no_table);
     const auto table = has_no_table(formula, knowledge) ? std::nullopt : table_for(nominal.total());
     const auto middle = table ? cooked(given, nominal.process(), *table, p) : std::nullopt;
     if (!middle) return judged;
     if (table->column && middle->hottest_c > poultry_table_end_c(*table->column) && middle->logs < p.cap_logs - near_cap) {
-        judged.why_not = "The published table of cooking times for poultry as fat as this ends at " +
-                         tenths(poultry_table_end_c(*table->column)) + " C: only the core temperature counts";
+        judged.why_not = no_figure(ReasonKind::table_ends, poultry_table_end_c(*table->column));
         return judged;
     }
     std::vector<double> minutes, logs;
@@ -172,9 +166,10 @@ CookJudged lethality_of(const Formula& formula, const NominalBatch& nominal, con
     result.table = table->name;
     result.minutes = minutes.empty() ? exactly(middle->minutes) : band_around(middle->minutes, std::move(minutes));
     result.logs = logs.empty() ? exactly(middle->logs) : band_around(middle->logs, std::move(logs));
-    result.says = sentence(result, *table, middle->hottest_c, p);
+    result.reason = told(result, *table, middle->hottest_c, p);
+    result.says = in_full(result.reason);
     judged.lethality = std::move(result);
-    judged.why_not.clear();
+    judged.why_not.reset();
     return judged;
 }
 

@@ -11,7 +11,7 @@ namespace standin {
 
 struct CookJudged {
     std::optional<CookLethality> lethality;
-    std::string why_not;              ///< a sentence; empty where there is a figure
+    std::optional<Reason> why_not;    ///< absent where there is a figure
     std::optional<double> warming_h;  ///< of the core between the temperatures at which toxins form, at the slow end; absent: not known
 };
 

@@ -62,13 +62,18 @@ std::vector<Contribution> contributions(const NominalBatch& batch, std::initiali
     return all;
 }
 
-std::vector<std::string> notes_on(const Prediction& p, const NominalBatch& batch, const Validity& validity, const CookJudged& judged) {
+std::vector<Reason> notes_on(const Prediction& p, const NominalBatch& batch, const Validity& validity, const CookJudged& judged) {
     const auto& nominal = p.nominal;
-    std::vector<std::string> notes = validity.notes({nominal[Property::ph], nominal[Property::fat_pct], nominal[Property::salt_pct],
-                                                     batch.process().core_c, nominal[Property::chlorophyll_mg_kg]});
-    if (nominal[Property::chlorophyll_mg_kg] > 0)
-        notes.push_back("How the green keeps in the cold is extrapolated from measurements at 60 C and above");
-    if (!judged.why_not.empty()) notes.push_back(judged.why_not);
+    std::vector<Reason> notes = validity.notes({nominal[Property::ph], nominal[Property::fat_pct], nominal[Property::salt_pct],
+                                                batch.process().core_c, nominal[Property::chlorophyll_mg_kg]});
+    if (nominal[Property::chlorophyll_mg_kg] > 0) {
+        constexpr double measured_from_c = 60;  // of the rates of fading in knowledge/models/colour.json
+        Reason cold;
+        cold.kind = ReasonKind::cold_green;
+        cold.figures = {{"measured from", {}, measured_from_c, "C"}};
+        notes.push_back(std::move(cold));
+    }
+    if (judged.why_not) notes.push_back(*judged.why_not);
     return notes;
 }
 

@@ -4,34 +4,29 @@
 #include <cmath>
 #include <limits>
 
-#include "standin/number_text.hpp"
-
 namespace standin {
 namespace {
 
 constexpr double most_steps = 4;  // beyond, the band says "anything" already; judgement
 
-std::string figures(double value) { return figures_text(value, 3); }
-
 }  // namespace
 
 Validity::Validity(const Knowledge& knowledge) : doubt_(knowledge.parameter("validity.doubt").mid) {
-    const auto limit = [&](double Reach::*of, const std::string& name, std::vector<Property> widens, std::string says) {
+    const auto limit = [&](double Reach::*of, const std::string& name, std::vector<Property> widens, Figure what) {
         const std::string id = "validity." + name;
         const auto end = [&](const char* which, double open) {
             return knowledge.has_parameter(id + which) ? knowledge.parameter(id + which).mid : open;
         };
         constexpr double open = std::numeric_limits<double>::infinity();
         limits_.push_back(
-            {of, id, end(".low", -open), end(".high", open), knowledge.parameter(id + ".step").mid, std::move(widens), std::move(says)});
+            {of, id, end(".low", -open), end(".high", open), knowledge.parameter(id + ".step").mid, std::move(widens), std::move(what)});
     };
-    limit(&Reach::ph, "ph", {Property::bind, Property::firmness, Property::cook_loss_pct},
-          "pH %, made for %: bind, firmness and cook loss are stretched; a sour mass sets by acid instead of binding");
-    limit(&Reach::fat_pct, "fat", {Property::bind, Property::firmness, Property::cook_loss_pct},
-          "% % fat, made for %: bind, firmness and cook loss are stretched");
-    limit(&Reach::salt_pct, "salt", {Property::bind, Property::firmness}, "% % salt, made for %: bind and firmness are stretched");
-    limit(&Reach::core_c, "core", {Property::cook_loss_pct}, "A core of % C, made for %: cook loss is stretched");
-    limit(&Reach::pigment_mg_kg, "pigment", {Property::greenness}, "% mg/kg of leaf pigment, made for %: the colour is stretched");
+    const std::vector<Property> bite{Property::bind, Property::firmness, Property::cook_loss_pct};
+    limit(&Reach::ph, "ph", bite, {"pH", {}, 0, ""});
+    limit(&Reach::fat_pct, "fat", bite, {"fat", {}, 0, "%"});
+    limit(&Reach::salt_pct, "salt", {Property::bind, Property::firmness}, {"salt", {}, 0, "%"});
+    limit(&Reach::core_c, "core", {Property::cook_loss_pct}, {"core", {}, 0, "C"});
+    limit(&Reach::pigment_mg_kg, "pigment", {Property::greenness}, {"leaf pigment", {}, 0, "mg/kg"});
 }
 
 double Validity::steps_outside(const Limit& limit, double value) {
@@ -59,17 +54,20 @@ void Validity::widen(PerProperty<double>& properties, const Reach& reach, const 
     }
 }
 
-std::vector<std::string> Validity::notes(const Reach& reach) const {
-    std::vector<std::string> all;
+std::vector<Reason> Validity::notes(const Reach& reach) const {
+    std::vector<Reason> all;
     for (const auto& limit : limits_) {
         if (steps_outside(limit, reach.*limit.of) <= 0) continue;
-        std::string range = std::isinf(limit.low)    ? "up to " + figures(limit.high)
-                            : std::isinf(limit.high) ? figures(limit.low) + " and more"
-                                                     : figures(limit.low) + "-" + figures(limit.high);
-        std::string text = limit.says;
-        text.replace(text.find('%'), 1, figures(reach.*limit.of));
-        text.replace(text.rfind('%'), 1, range);
-        all.push_back(text + "; its band is widened");
+        Reason reason;
+        reason.kind = ReasonKind::stretched;
+        reason.about = limit.id;
+        Figure figure = limit.of_what;
+        figure.after = reach.*limit.of;
+        if (!std::isinf(limit.low)) figure.low = limit.low;
+        if (!std::isinf(limit.high)) figure.high = limit.high;
+        reason.figures.push_back(std::move(figure));
+        for (const auto property : limit.widens) reason.asks.emplace_back(info(property).name);
+        all.push_back(std::move(reason));
     }
     return all;
 }

@@ -9,6 +9,7 @@
 #include "knowledge/knowledge.hpp"
 #include "standin/lab.hpp"
 #include "standin/property.hpp"
+#include "standin/reason.hpp"
 
 namespace standin {
 
@@ -32,8 +33,8 @@ public:
     /// Spreads what rests on a stretched model; inside all limits nothing changes. Without doubts it stays where it is.
     void widen(PerProperty<double>& properties, const Reach& reach, const Doubts& doubts) const;
 
-    /// A sentence for each limit that `reach` lies beyond.
-    std::vector<std::string> notes(const Reach& reach) const;
+    /// One for each limit that `reach` lies beyond.
+    std::vector<Reason> notes(const Reach& reach) const;
 
 private:
     struct Limit {
@@ -41,7 +42,7 @@ private:
         std::string id;  // "validity.ph"
         double low, high, step;
         std::vector<Property> widens;
-        std::string says;  // what is stretched
+        Figure of_what;  // as it is called, and its unit
     };
     static double steps_outside(const Limit& limit, double value);
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/written_quantity.hpp"
 #include "knowledge/fields.hpp"
 #include "knowledge/reading.hpp"
 #include "standin/number_text.hpp"
@@ -101,15 +102,22 @@ std::vector<When> conditions_of(ObjectReader& reader) {
     return all;
 }
 
-// What stands in braces in a text is filled in for the batch: the words there are.
+// What stands in braces in a text is filled in for the batch: the words there are, and quantities in the maker's units. A quantity outside
+// braces would be told in metric alone.
 void check_braces(ObjectReader& reader, const std::string& text) {
     static const std::vector<std::string_view> known{"core", "cooking", "value", "limit", "foods"};
+    std::string outside = text;
     for (auto open = text.find('{'); open != std::string::npos; open = text.find('{', open + 1)) {
         const auto close = text.find('}', open);
         const std::string word = text.substr(open + 1, close == std::string::npos ? close : close - open - 1);
-        if (close == std::string::npos || std::find(known.begin(), known.end(), word) == known.end())
-            reader.fault("text", "unknown word in braces: \"" + word + "\"", nearest_words(word, known));
+        outside.replace(open, word.size() + 1, word.size() + 1, ' ');
+        if (close != std::string::npos && (marked_quantity(word) || std::find(known.begin(), known.end(), word) != known.end())) continue;
+        reader.fault("text", "neither a word that is filled in nor a quantity such as {60 C}: \"" + word + "\"",
+                     nearest_words(word, known));
     }
+    std::size_t at = 0;
+    if (const auto bare = next_quantity(outside, at))
+        reader.fault("text", "a quantity stands in braces, to be told in any unit: {" + outside.substr(at, bare->end - at) + "}");
 }
 
 // A number to fill in is there only where every condition is about one.
@@ -140,6 +148,7 @@ CapRule cap_of(const JsonNode& node, Problems& problems) {
     cap.names = c.texts("names");
     cap.limit = c.number("limit");
     cap.at_least = c.flag("at_least");
+    check_braces(c, cap.text);
     return cap;
 }
 
@@ -159,6 +168,7 @@ CookRule cook_of(const JsonNode& node, Problems& problems) {
     rule.hold_s = c.number_if("hold_s").value_or(0);
     rule.text = c.text("text");
     rule.source = c.text("source");
+    check_braces(c, rule.text);
     if (!(rule.core_c >= 40 && rule.core_c <= 100)) c.fault("core_c", "a core temperature lies from 40 to 100 C");
     return rule;
 }

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "standin/number_text.hpp"
+#include "standin/quantity_text.hpp"
 
 namespace standin {
 namespace {
@@ -26,10 +27,8 @@ std::string three_figures(double value) {
 }
 
 std::string weight_in(double grams, Units units) {
-    constexpr double grams_an_ounce = 28.349523125;  // exact: international pound
     const std::string metric = trimmed_text(grams, grams >= 100 ? 0 : grams >= 10 ? 1 : 2);
-    const double ounces = grams / grams_an_ounce;
-    return joined(metric + " g", fixed_text(ounces, ounces < 2 ? 2 : 1) + " oz", units);
+    return joined(metric + " g", ounces_text(grams), units);
 }
 
 std::string temperature_in(double celsius, Units units) {

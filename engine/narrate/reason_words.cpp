@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "narrate/quantity.hpp"
+#include "narrate/words.hpp"
 
 namespace standin {
 namespace {
@@ -113,42 +114,137 @@ std::string gist(const Reason& r, Units units) {
             return "what is cooked hotter loses more";
         case ReasonKind::cook_through:
             return "the meat that comes in asks for it";
+        default:
+            return "";
     }
-    return "";
 }
 
+// What is said of a batch or of an answer is said in one way, brief or in full.
+std::string one_way(const Reason& r, Units units) {
+    switch (r.kind) {
+        case ReasonKind::caution:
+            return caution_words(r, units);
+        case ReasonKind::stretched:
+        case ReasonKind::cold_green:
+        case ReasonKind::warms_slowly:
+        case ReasonKind::no_table:
+        case ReasonKind::table_ends:
+            return limit_words(r, units);
+        case ReasonKind::kills:
+            return kills_words(r, units);
+        case ReasonKind::keeps_green:
+            return keeps_green_words(r, units);
+        case ReasonKind::scaled_as_asked:
+        case ReasonKind::scaled_to_list:
+        case ReasonKind::scaled_to_meat:
+        case ReasonKind::presumed_there:
+        case ReasonKind::presumed_missing:
+        case ReasonKind::all_that_is_there:
+        case ReasonKind::only_the_list:
+        case ReasonKind::no_new_allergens:
+            return stock_words(r, units);
+        case ReasonKind::table:
+            return table_words(r);
+        case ReasonKind::said:
+            return in_units(r.note, units);
+        default:
+            return advice_words(r, units);
+    }
+}
+
+bool is_of_an_edit(ReasonKind kind) { return kind <= ReasonKind::cook_through; }
+
 // A sentence of its own: "Earthier, a little saltier; strip the ribs."
-void add_note(std::string& text, const std::string& note) {
+void add_note(std::string& text, const std::string& note, Units units) {
     if (note.empty()) return;
     if (!text.empty() && text.back() != '.') text += ".";
-    text += (text.empty() ? "" : " ") + note;
+    text += (text.empty() ? "" : " ") + in_units(note, units);
 }
 
 }  // namespace
 
 std::string_view word(ReasonKind kind) {
-    constexpr std::array<std::string_view, 21> all{
-        "stands-in", "not-there", "unwanted", "less-acid", "sourness", "heat",  "salt", "fat",       "green", "drier-paste", "balance",
-        "binder",    "addition",  "order",    "mixing",    "cold",     "plate", "rest", "rest-cold", "core",  "cook-through"};
+    constexpr std::array<std::string_view, 47> all{"stands-in",
+                                                   "not-there",
+                                                   "unwanted",
+                                                   "less-acid",
+                                                   "sourness",
+                                                   "heat",
+                                                   "salt",
+                                                   "fat",
+                                                   "green",
+                                                   "drier-paste",
+                                                   "balance",
+                                                   "binder",
+                                                   "addition",
+                                                   "order",
+                                                   "mixing",
+                                                   "cold",
+                                                   "plate",
+                                                   "rest",
+                                                   "rest-cold",
+                                                   "core",
+                                                   "cook-through",
+                                                   "caution",
+                                                   "stretched",
+                                                   "cold-green",
+                                                   "warms-slowly",
+                                                   "no-table",
+                                                   "table-ends",
+                                                   "kills",
+                                                   "keeps-green",
+                                                   "want",
+                                                   "scaled-as-asked",
+                                                   "scaled-to-list",
+                                                   "scaled-to-meat",
+                                                   "presumed-there",
+                                                   "presumed-missing",
+                                                   "all-that-is-there",
+                                                   "only-the-list",
+                                                   "comes-back-as-aroma",
+                                                   "comes-back-outside",
+                                                   "demand",
+                                                   "short-of",
+                                                   "giving-up",
+                                                   "more-on-hand",
+                                                   "so-much-on-hand",
+                                                   "said",
+                                                   "no-new-allergens",
+                                                   "table"};
     return all[static_cast<std::size_t>(kind)];
 }
 
+Reason said(std::string words) {
+    Reason reason;
+    reason.kind = ReasonKind::said;
+    reason.note = std::move(words);
+    return reason;
+}
+
+std::vector<std::string> in_full(const std::vector<Reason>& reasons, Units units) {
+    std::vector<std::string> all;
+    for (const auto& reason : reasons) all.push_back(in_full(reason, units));
+    return all;
+}
+
 std::string in_brief(const Reason& r, Units units) {
+    if (!is_of_an_edit(r.kind)) return one_way(r, units);
     std::string text = gist(r, units);
-    for (const auto& ask : r.asks) say(text, ask);
-    add_note(text, r.note);
+    for (const auto& ask : r.asks) say(text, in_units(ask, units));
+    add_note(text, r.note, units);
     return text.empty() ? "balances the rest" : text;
 }
 
 std::string in_full(const Reason& r, Units units) {
+    if (!is_of_an_edit(r.kind)) return one_way(r, units);
     std::string text = gist(r, units);
     for (const auto& figure : r.figures)
         if (!is_nil(figure) && !(r.kind == ReasonKind::not_there || r.kind == ReasonKind::salt)) say(text, moves(figure, units));
     std::string by_way;
     for (const auto& food : r.by_way) by_way += (by_way.empty() ? "" : ", ") + food;
     if (!by_way.empty()) say(text, "by way of " + by_way);
-    for (const auto& ask : r.asks) say(text, ask);
-    add_note(text, r.note);
+    for (const auto& ask : r.asks) say(text, in_units(ask, units));
+    add_note(text, r.note, units);
     return text.empty() ? "balances the rest" : text;
 }
 

@@ -101,6 +101,16 @@ std::string verdict(const Measured& m, const CapRule& rule) {
     return m.with_liquids > as_shown && m.with_liquids >= rule.limit * (1 - nearly) ? "Just within the limit: " : "";
 }
 
+Reason reason_for(const CapRule& rule, const Measured& m, const std::string& said) {
+    const std::string unit = rule.property == CapProperty::binder_share ? "" : "%";
+    Reason reason;
+    reason.kind = ReasonKind::caution;
+    reason.about = rule.id;
+    reason.figures = {{m.what, {}, m.value.mid, unit, m.value.low, m.value.high}, {"limit", {}, rule.limit, unit}};
+    reason.note = said + amount(m, rule) + rule.text + " (" + rule.clause + ")";
+    return reason;
+}
+
 }  // namespace
 
 std::vector<const CapRule*> caps_for(std::string_view title, const RuleSet& rules) {
@@ -125,8 +135,7 @@ std::vector<CautionText> cap_cautions(const Prediction& prediction, const Knowle
         const auto measured = measure(*rule, prediction, batch, rules);
         if (!measured) continue;
         if (const std::string said = verdict(*measured, *rule); !said.empty())
-            cautions.push_back(
-                {rule->id, said + amount(*measured, *rule) + rule->text + " (" + rule->clause + ")", rule->source, {}, said});
+            cautions.push_back(caution_text(reason_for(*rule, *measured, said), rule->source, {}, said));
     }
     return cautions;
 }

@@ -20,7 +20,7 @@ struct Candidate {
 };
 
 CautionText text_of(const Caution& caution, const Holding& holding) {
-    return {caution.id, filled(caution.text, holding), caution.source, holding.foods};
+    return caution_text(reason_of(caution.id, caution.text, holding), caution.source, holding.foods);
 }
 
 bool is_of_process(const When& when) {
@@ -65,10 +65,13 @@ CautionText core_caution(const Caution& caution, const CoreTemperature& core) {
     std::string text = caution.text;
     put_in(text, "{core}", shown_core(core));
     put_in(text, "{cooking}", (core.foods.empty() ? "" : "For the " + listed(core.foods) + " in it. ") + core.rule->text);
-    return {caution.id, text, core.rule->source, {}, shown_core(core)};
+    Holding asked;
+    asked.value = core.core_c;
+    asked.unit = "C";
+    return caution_text(reason_of(caution.id, text, asked), core.rule->source, {}, shown_core(core));
 }
 
-CautionText said_plainly(const Caution& caution) { return {caution.id, caution.text, caution.source}; }
+CautionText said_plainly(const Caution& caution) { return caution_text(reason_of(caution.id, caution.text, {}), caution.source); }
 
 }  // namespace
 
@@ -109,8 +112,9 @@ std::vector<CautionText> cautions_of(const Prediction& prediction, const Process
     for (const auto& one : held)
         if (is_most_severe(one, held)) (one.of_process ? of_process : of_foods).push_back(one.text);
     if (!knowledge.overlay().empty())
-        always.push_back(
-            {"overlay", "Worked out with your own records (" + knowledge.overlay() + ") laid over the built-in ones.", "judgement"});
+        always.push_back(caution_text(
+            reason_of("overlay", "Worked out with your own records (" + knowledge.overlay() + ") laid over the built-in ones.", {}),
+            "judgement"));
     for (const auto* part : {&of_process, &of_foods, &always}) first.insert(first.end(), part->begin(), part->end());
     return first;
 }

@@ -41,13 +41,21 @@ double grams_in_a_kilo(const Ingredient& ingredient, const Facts& facts) {
     return batch > 0 ? 1000 * grams / batch : 0;
 }
 
-bool put(std::string& text, std::string_view word, const std::string& value) {
-    bool found = false;
-    for (auto at = text.find(word); at != std::string::npos; at = text.find(word, at + value.size())) {
-        text.replace(at, word.size(), value);
-        found = true;
+void put(std::string& text, std::string_view word, const std::string& value) {
+    for (auto at = text.find(word); at != std::string::npos; at = text.find(word, at + value.size())) text.replace(at, word.size(), value);
+}
+
+std::string_view unit_of(ProcessField field) {
+    switch (field) {
+        case ProcessField::plate:
+            return "mm";
+        case ProcessField::mixing:
+            return "min";
+        case ProcessField::rest:
+            return "h";
+        default:
+            return "C";
     }
-    return found;
 }
 
 class Judge {
@@ -74,7 +82,13 @@ public:
         if (when.property == Property::salt_pct_of_meat && facts_.prediction.meat_g <= 0) return std::nullopt;
         const double value = facts_.prediction.nominal[when.property];
         if (when.below ? value >= when.limit : value <= when.limit) return std::nullopt;
-        return Holding{{}, {}, {}, value, when.limit, Threshold{when.property, when.below, when.below ? -when.limit : when.limit}};
+        return Holding{{},
+                       {},
+                       {},
+                       value,
+                       when.limit,
+                       Threshold{when.property, when.below, when.below ? -when.limit : when.limit},
+                       std::string(info(when.property).unit)};
     }
     std::optional<Holding> operator()(const ProcessBeyond& when) const { return stated(when, facts_.process, facts_.knowledge); }
     std::optional<Holding> operator()(CoreBelowRule) const {
@@ -104,7 +118,7 @@ public:
         const auto& hours = facts_.prediction.warming_h;
         const double most = facts_.knowledge.parameter("lethality.warming.hours").mid;
         if (!hours || *hours <= most) return std::nullopt;
-        return Holding{{}, {}, "Here: perhaps " + shown_hours(std::ceil(*hours)) + ".", *hours, most};
+        return Holding{{}, {}, "Here: perhaps " + shown_hours(std::ceil(*hours)) + ".", *hours, most, {}, "h"};
     }
 
 private:
@@ -113,14 +127,19 @@ private:
 
 }  // namespace
 
-std::string filled(std::string text, const Holding& holding) {
-    if (holding.value) put(text, "{value}", shown(*holding.value));
-    if (holding.limit) put(text, "{limit}", shown(*holding.limit));
-    const std::string foods = listed(holding.foods_said);
-    const bool placed = put(text, "{foods}", foods);
-    if (!placed && !foods.empty()) text += " Here: " + foods + ".";
-    if (!holding.here.empty()) text += " " + holding.here;
-    return text;
+Reason reason_of(const std::string& id, std::string text, const Holding& holding) {
+    Reason reason;
+    reason.kind = ReasonKind::caution;
+    reason.about = id;
+    reason.foods = holding.foods_said;
+    for (const auto& [what, number] : {std::pair("value", holding.value), std::pair("limit", holding.limit)}) {
+        if (!number) continue;
+        put(text, "{" + std::string(what) + "}", shown(*number));
+        reason.figures.push_back({what, {}, *number, holding.unit});
+    }
+    reason.note = std::move(text);
+    if (!holding.here.empty()) reason.note += " " + holding.here;
+    return reason;
 }
 
 Facts facts_of(const Prediction& prediction, const Process& process, const Knowledge& knowledge, std::string_view rules) {
@@ -177,7 +196,8 @@ std::optional<Holding> stated(const When& when, const Process& process, const Kn
     if (!beyond) return std::nullopt;
     const auto value = said_of(beyond->field, process, knowledge);
     if (!value || (beyond->below ? *value >= beyond->limit : *value <= beyond->limit)) return std::nullopt;
-    return Holding{{}, {}, "Here: " + shown_field(beyond->field, *value) + ".", *value, beyond->limit};
+    return Holding{
+        {}, {}, "Here: " + shown_field(beyond->field, *value) + ".", *value, beyond->limit, {}, std::string(unit_of(beyond->field))};
 }
 
 std::optional<Holding> holds(const When& when, const Facts& facts) { return std::visit(Judge(facts), when); }

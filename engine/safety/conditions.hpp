@@ -34,11 +34,11 @@ struct Holding {
     std::string here{};                     ///< a sentence with what the process says
     std::optional<double> value{}, limit{};
     std::optional<Threshold> threshold{};
+    std::string unit{};  ///< of value and limit
 };
 
-/// The text of a rule with what stands in braces filled in for the batch; foods and what the process says follow where the text has no
-/// place for them.
-std::string filled(std::string text, const Holding& holding);
+/// A rule that holds, as a reason: its numbers filled in for the batch, and what the process says behind it.
+Reason reason_of(const std::string& id, std::string text, const Holding& holding);
 
 /// Nothing where the condition does not hold.
 std::optional<Holding> holds(const When& when, const Facts& facts);

@@ -6,12 +6,9 @@
 namespace standin {
 namespace {
 
-bool has(const std::vector<std::string>& all, const std::string& one) { return std::find(all.begin(), all.end(), one) != all.end(); }
+constexpr std::string_view core_id = "core-temperature";
 
-bool says_all_of(const CautionText& old, const CautionText& now) {
-    return old.id == now.id && old.degree == now.degree &&
-           std::all_of(now.foods.begin(), now.foods.end(), [&](const std::string& food) { return has(old.foods, food); });
-}
+bool has(const std::vector<std::string>& all, const std::string& one) { return std::find(all.begin(), all.end(), one) != all.end(); }
 
 void add(std::vector<AllergenText>& to, const AllergenText& one) {
     const auto same =
@@ -25,20 +22,36 @@ void add(std::vector<AllergenText>& to, const AllergenText& one) {
         if (!has(same->from, food)) same->from.push_back(food);
 }
 
+// One caution for all the foods that call for it, whichever batch they are in.
+void join(CautionText& to, const CautionText& more) {
+    const bool named = more.foods.size() == more.reason.foods.size();
+    for (std::size_t i = 0; i < more.reason.foods.size(); ++i)
+        if (named ? !has(to.foods, more.foods[i]) : !has(to.reason.foods, more.reason.foods[i]))
+            to.reason.foods.push_back(more.reason.foods[i]);
+    for (const auto& food : more.foods)
+        if (!has(to.foods, food)) to.foods.push_back(food);
+    if (!to.reason.note.empty()) to.text = in_full(to.reason);
+}
+
 }  // namespace
+
+bool is_same(const CautionText& one, const CautionText& other) { return one.id == other.id && one.degree == other.degree; }
+
+bool says_all_of(const CautionText& one, const CautionText& other) {
+    return is_same(one, other) &&
+           std::all_of(other.foods.begin(), other.foods.end(), [&](const std::string& food) { return has(one.foods, food); });
+}
 
 void OnPage::add(const Prediction& prediction) {
     for (const auto& allergen : prediction.allergens) standin::add(safety_.allergens, allergen);
     const bool hotter = prediction.core > safety_.core;
     for (const auto& caution : prediction.cautions) {
-        const bool of_core = caution.id == "core-temperature";
+        const bool of_core = caution.id == core_id;
         const auto same = std::find_if(safety_.cautions.begin(), safety_.cautions.end(),
-                                       [&](const CautionText& c) { return of_core ? c.id == caution.id : says_all_of(c, caution); });
-        if (same == safety_.cautions.end()) {
-            // One that says less of the same gives way to one that says all of it.
-            std::erase_if(safety_.cautions, [&](const CautionText& c) { return !of_core && says_all_of(caution, c); });
-            safety_.cautions.push_back(caution);
-        } else if (of_core && hotter) *same = caution;
+                                       [&](const CautionText& c) { return of_core ? c.id == caution.id : is_same(c, caution); });
+        if (same == safety_.cautions.end()) safety_.cautions.push_back(caution);
+        else if (!of_core) join(*same, caution);
+        else if (hotter) *same = caution;
     }
     safety_.core = std::max(safety_.core, prediction.core);
 }
@@ -46,7 +59,7 @@ void OnPage::add(const Prediction& prediction) {
 std::vector<CautionText> new_cautions(const Prediction& base, const Prediction& variant) {
     std::vector<CautionText> fresh;
     for (const auto& caution : variant.cautions) {
-        if (caution.id == "core-temperature" && !(variant.core > base.core)) continue;
+        if (caution.id == core_id && !(variant.core > base.core)) continue;
         if (std::none_of(base.cautions.begin(), base.cautions.end(), [&](const CautionText& old) { return says_all_of(old, caution); }))
             fresh.push_back(caution);
     }

@@ -39,6 +39,15 @@ std::vector<std::string> breaking(const Formula& formula, const Kind& kind, cons
     return names;
 }
 
+Reason promise_reason(std::string words, std::vector<std::string> foods) {
+    Reason reason;
+    reason.kind = ReasonKind::caution;
+    reason.about = "title-promise";
+    reason.note = std::move(words);
+    reason.foods = std::move(foods);
+    return reason;
+}
+
 }  // namespace
 
 std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge& knowledge) {
@@ -51,12 +60,13 @@ std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge
         if (!promise) continue;
         const auto lines = breaking(formula, kind, knowledge);
         if (!lines.empty())
-            all.push_back({"title-promise",
-                           "The title says \"" + *promise + "\", but the batch has what that takes in, or may: " + listed(lines) +
-                               ". Change the title or the lines.",
-                           kind.source});
+            all.push_back(caution_text(promise_reason("The title says \"" + *promise +
+                                                          "\", but the batch has what that takes in, or may: {foods}. Change the title "
+                                                          "or the lines.",
+                                                      lines),
+                                       kind.source, {}, *promise));
         else if (kind.diet && !kind.note.empty())
-            all.push_back({"title-promise", "The title says \"" + *promise + "\". " + kind.note, kind.source});
+            all.push_back(caution_text(promise_reason("The title says \"" + *promise + "\". " + kind.note, {}), kind.source, {}, *promise));
     }
     return all;
 }

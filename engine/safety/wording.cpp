@@ -6,6 +6,11 @@
 
 namespace standin {
 
+CautionText caution_text(Reason reason, std::string source, std::vector<std::string> foods, std::string degree) {
+    const std::string text = in_full(reason);
+    return {reason.about, text, std::move(source), std::move(foods), std::move(degree), std::move(reason)};
+}
+
 bool has_words(std::string_view text, std::string_view words) {
     if (words.empty()) return false;
     for (auto at = text.find(words); at != std::string_view::npos; at = text.find(words, at + 1)) {

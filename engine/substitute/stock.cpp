@@ -47,8 +47,7 @@ void Stock::guard_allergens(const Formula& formula) {
         only_allergens_->insert(food.allergens.begin(), food.allergens.end());
         only_allergens_->insert(food.may_hold.begin(), food.may_hold.end());
     }
-    presumed_.push_back(
-        {"", false, false, "no allergen that is not in the formula may come in, since something was named to be left out", ""});
+    presumed_.push_back(presumption("", false, false, ReasonKind::no_new_allergens, {}, ""));
 }
 
 void Stock::take_list(const Inventory& have) {
@@ -69,9 +68,7 @@ void Stock::presume(const Formula& formula, const Inventory& have) {
         else if (!one.ingredient.empty()) missing_.insert(one.ingredient);
         if (!one.says.empty()) presumed_.push_back(std::move(one));
     }
-    if (!everything_)
-        presumed_.push_back(
-            {"", false, false, "only what the list names can come in; without a list, and with --without, everything known can", ""});
+    if (!everything_) presumed_.push_back(presumption("", false, false, ReasonKind::only_the_list, {}, ""));
     std::stable_sort(presumed_.begin(), presumed_.end(),
                      [](const Presumption& a, const Presumption& b) { return a.matters && !b.matters; });
 }

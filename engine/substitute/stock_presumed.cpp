@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <set>
 
-#include "core/words.hpp"
 #include "knowledge/kinds.hpp"
 
 namespace standin {
@@ -44,10 +43,7 @@ public:
                 there.push_back(ingredient.names.front());
             presumed_.push_back(std::move(one));
         }
-        if (!there.empty())
-            presumed_.push_back({"", true, true,
-                                 "\"nothing else\" is taken of what the list is about; taken to be there all the same: " + listed(there),
-                                 "no " + there.front()});
+        if (!there.empty()) presumed_.push_back(presumption("", true, true, ReasonKind::all_that_is_there, there, "no " + there.front()));
         return std::move(presumed_);
     }
 
@@ -57,7 +53,7 @@ private:
     Presumption under_nothing_else(const Ingredient& ingredient) const {
         const Shelf shelf = shelf_of(ingredient, knowledge_);
         const bool there = shelf == Shelf::tap || !closed_.count(shelf);
-        return {ingredient.id, there, !there, "", ""};  // the maker's own words; what they leave open is told in one sentence
+        return {ingredient.id, there, !there, {}, "", ""};  // the maker's own words; what they leave open is told in one sentence
     }
 
     /// Foods of the list that a missing line could be meant to give way to: fresh kin, no line of the formula themselves, at hand for half
@@ -83,12 +79,11 @@ private:
         const std::string& name = ingredient.names.front();
         const bool everything = have_.complete.has_value();
         const bool may_be_missing = !everything && !line.keep && belongs(ingredient, "fresh", knowledge_);
-        const std::vector<std::string> named = may_be_missing ? in_its_place(ingredient, line) : std::vector<std::string>{};
-        if (named.empty())
-            return {ingredient.id, true, false, everything ? "" : name + " is not on the list: taken to be there", "no " + name};
-        return {ingredient.id, false, true,
-                name + " is not on the list, but " + listed(named) + (named.size() == 1 ? " is" : " are") + ": taken to be missing",
-                name + " plenty"};
+        std::vector<std::string> named = may_be_missing ? in_its_place(ingredient, line) : std::vector<std::string>{};
+        if (named.empty() && everything) return {ingredient.id, true, false, {}, "", "no " + name};
+        if (named.empty()) return presumption(ingredient.id, true, false, ReasonKind::presumed_there, {name}, "no " + name);
+        named.insert(named.begin(), name);
+        return presumption(ingredient.id, false, true, ReasonKind::presumed_missing, std::move(named), name + " plenty");
     }
 
     const Formula& formula_;
@@ -100,6 +95,15 @@ private:
 };
 
 }  // namespace
+
+Presumption presumption(std::string ingredient, bool on_hand, bool matters, ReasonKind kind, std::vector<std::string> foods,
+                        std::string add) {
+    Reason reason;
+    reason.kind = kind;
+    reason.foods = std::move(foods);
+    std::string says = in_full(reason);
+    return {std::move(ingredient), on_hand, matters, std::move(reason), std::move(says), std::move(add)};
+}
 
 std::vector<Presumption> presumed_of(const Formula& formula, const Inventory& have, const Knowledge& knowledge) {
     return Presuming(formula, have, knowledge).all();

@@ -1,12 +1,17 @@
 // What a list of what is on hand says of a formula's lines that it does not mention.
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "knowledge/knowledge.hpp"
 #include "standin/advice.hpp"
 
 namespace standin {
+
+/// One with its sentence.
+Presumption presumption(std::string ingredient, bool on_hand, bool matters, ReasonKind kind, std::vector<std::string> foods,
+                        std::string add);
 
 /// One for each ingredient of `formula` that the list does not mention.
 ///   "everything else"   all of them are there.

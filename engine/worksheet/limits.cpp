@@ -33,8 +33,8 @@ private:
     }
 
     std::string words(const MakingLimit& limit) const {
-        return filled(limit.rule->text,
-                      Holding{limit.foods, names_of(limit.foods, facts_.knowledge), {}, limit.rule->most, limit.rule->most});
+        const Holding holding{limit.foods, names_of(limit.foods, facts_.knowledge), {}, limit.rule->most, limit.rule->most};
+        return in_full(reason_of(limit.rule->id, limit.rule->text, holding));
     }
 
     void rest() {

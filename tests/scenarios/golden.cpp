@@ -96,7 +96,7 @@ std::string edits_of(const AdaptAnswer& answer) {
             all += " [" + std::string(word(e.kind)) + " " + e.line + " " + std::to_string(e.grams_before) + " -> " +
                    std::to_string(e.grams_after) + " " + e.with + "]";
     }
-    for (const auto& c : answer.conflict) all += "\n  conflict: " + c;
+    for (const auto& c : answer.conflict) all += "\n  conflict: " + in_full(c);
     return all;
 }
 

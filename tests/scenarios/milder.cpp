@@ -45,7 +45,7 @@ TEST_CASE("milder: with the chiles kept there is no way, and the answer says so"
     // The want and a kept chile are in the minimal infeasible subset; the salt is not.
     const auto says = [&](const std::string& word) {
         return std::any_of(told.answer.conflict.begin(), told.answer.conflict.end(),
-                           [&](const std::string& demand) { return demand.find(word) != std::string::npos; });
+                           [&](const Reason& demand) { return in_full(demand).find(word) != std::string::npos; });
     };
     CHECK(says("heat<=0.5"));
     CHECK((says("serrano") || says("jalape")));

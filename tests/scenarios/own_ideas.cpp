@@ -29,7 +29,7 @@ TEST_CASE("own idea: nothing known of how much to take is said, not passed over"
     const auto told = scenario::tell("garden/formula.txt", "", request);
     CHECK(told.answer.variants.empty());
     REQUIRE(told.answer.conflict.size() == 1);
-    CHECK(told.answer.conflict.front() == "use walnut for spinach");
+    CHECK(in_full(told.answer.conflict.front()) == "use walnut for spinach");
     CHECK_FALSE(told.answer.would_give.empty());
 }
 

@@ -72,7 +72,7 @@ std::string all_of(const Engine& engine) {
     const Prediction p = engine.predict(formula).value();
     std::string text = engine.formula_text(formula) + engine.formula_json(formula) + engine.formula_jsonld(formula) + p.label;
     for (const auto& c : p.cautions) text += "\n" + c.id + c.text;
-    for (const auto& n : p.notes) text += "\n" + n;
+    for (const auto& n : p.notes) text += "\n" + in_full(n);
     for (const auto& l : p.lines)
         for (const auto& step : l.prepared) text += "\n" + step;
     text += p.green_life ? p.green_life->says : "";

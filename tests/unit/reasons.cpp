@@ -50,7 +50,7 @@ TEST_CASE("weights and temperatures of a reason follow the maker's units", "[rea
 
 TEST_CASE("every kind of reason has a word of its own and says something", "[reason]") {
     std::vector<std::string> words;
-    for (int k = 0; k <= static_cast<int>(ReasonKind::cook_through); ++k) {
+    for (int k = 0; k <= static_cast<int>(ReasonKind::table); ++k) {
         Reason reason;
         reason.kind = static_cast<ReasonKind>(k);
         reason.role = "green";

@@ -19,7 +19,7 @@ std::string without_bands(const std::string& text) { return std::regex_replace(t
 std::string said_of(const Prediction& p) {
     std::string all = p.heat_word + "|" + p.bind_word + "|" + p.raw.word + "|" + p.rested.word + "|" + p.cooked.word + "|" + p.label;
     for (const auto& word : p.aroma) all += "|" + word;
-    for (const auto& note : p.notes) all += "\n" + note;
+    for (const auto& note : p.notes) all += "\n" + in_full(note);
     for (const auto& caution : p.cautions) all += "\n" + caution.id + ": " + caution.text;
     if (p.green_life) all += "\n" + without_bands(p.green_life->says);
     if (p.lethality) all += "\n" + p.lethality->table + ": " + without_bands(p.lethality->says);

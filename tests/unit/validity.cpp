@@ -10,7 +10,7 @@ namespace {
 
 struct Widened {
     Band bind;
-    std::vector<std::string> notes;
+    std::vector<Reason> notes;
 };
 
 Widened at_reach(const Reach& reach) {
@@ -50,8 +50,8 @@ TEST_CASE("outside, the band widens the further it goes, and the note says what 
     CHECK(a.bind.high > 45);
     CHECK(b.bind.high > a.bind.high);
     REQUIRE(b.notes.size() == 1);
-    CHECK(b.notes.front().find("pH 4.5, made for 4.8-6.6") == 0);
-    CHECK(b.notes.front().find("band is widened") != std::string::npos);
+    CHECK(in_full(b.notes.front()).find("pH 4.5, made for 4.8-6.6") == 0);
+    CHECK(in_full(b.notes.front()).find("bands are widened") != std::string::npos);
 }
 
 TEST_CASE("each limit has its own note") {

@@ -8,6 +8,7 @@
 #include "render/union.hpp"
 #include "render/units.hpp"
 #include "render/weights.hpp"
+#include "standin/narrate.hpp"
 #include "words.hpp"
 
 namespace standin::cli {
@@ -71,11 +72,10 @@ private:
     Markup whys(bool full) const {
         std::vector<Markup> items;
         for (const auto& e : v_.edits)
-            items.push_back(el("strong", capital(with_units(full ? in_words(e, engine_, detail_.units) : in_brief(e, engine_),
-                                                            e.kind == EditKind::process ? detail_.units : Units::metric))) +
+            items.push_back(el("strong", capital(full ? in_words(e, engine_, detail_.units) : in_brief(e, engine_))) +
                             Markup(": " + why_of(e, detail_.units, full) + or_else(e)));
         if (items.empty()) items.emplace_back("Change nothing.");
-        for (const auto& g : v_.gives_back) items.emplace_back(g);
+        for (const auto& g : in_full(v_.gives_back, detail_.units)) items.emplace_back(g);
         return bullets(items);
     }
 
@@ -146,13 +146,14 @@ std::string how_sure(const AdaptAnswer& a) {
 
 }  // namespace
 
-std::string adapt_html(const AdaptAnswer& a, const Engine& engine, const Detail& detail) {
+std::string adapt_html(const AdaptAnswer& answer, const Engine& engine, const Detail& detail) {
+    const AdaptAnswer a = told_in(answer, detail.units);
     const Together all = together(a);
     Markup lead = el("p", {{"class", "lead"}}, answer_first(a)) + in_short(a, engine) + own_records_note(a.base.overlay);
     for (const auto& line : asked_as_understood(a, engine)) lead += el("p", line);
     if (const auto presumed = presumed_sentence(a, engine); !presumed.empty()) lead += el("p", {{"class", "soft"}}, presumed);
-    Markup rest = listing("These demands cannot all be met", a.conflict) + listing("What would give", a.would_give) +
-                  listing("What can be reached", a.reach);
+    Markup rest = listing("These demands cannot all be met", in_full(a.conflict, detail.units)) +
+                  listing("What would give", in_full(a.would_give, detail.units)) + listing("What can be reached", a.reach);
     rest += safety_part(cook_line(all), all.allergens, all.cautions);
     for (const auto& v : a.variants) rest += VariantCard(v, a, engine, detail).card();
     rest += listing("How the formula was read", a.base.read_as);

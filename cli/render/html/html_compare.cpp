@@ -6,6 +6,7 @@
 #include "render/sentences.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
+#include "standin/narrate.hpp"
 #include "words.hpp"
 
 namespace standin::cli {
@@ -40,7 +41,9 @@ Markup lines_part(const std::vector<Prediction>& all, Units units) {
 
 }  // namespace
 
-std::string compare_html(const std::vector<Prediction>& all, const Detail& detail) {
+std::string compare_html(const std::vector<Prediction>& predictions, const Detail& detail) {
+    std::vector<Prediction> all;
+    for (const auto& p : predictions) all.push_back(told_in(p, detail.units));
     std::vector<Shown> shown;
     std::string title;
     CoreAsked hottest;

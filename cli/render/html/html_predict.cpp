@@ -6,6 +6,7 @@
 #include "render/sentences.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
+#include "standin/narrate.hpp"
 #include "words.hpp"
 
 namespace standin::cli {
@@ -35,7 +36,8 @@ Markup lines_part(const Prediction& p, Units units) {
 
 }  // namespace
 
-std::string predict_html(const Prediction& p, const Detail& detail) {
+std::string predict_html(const Prediction& prediction, const Detail& detail) {
+    const Prediction p = told_in(prediction, detail.units);
     const std::vector<Shown> shown{{"likely", &p}};
     Markup colour = swatches(shown);
     if (p.green_life) colour += el("p", p.green_life->says);
@@ -46,7 +48,8 @@ std::string predict_html(const Prediction& p, const Detail& detail) {
     if (!p.aroma.empty()) more += section("Aroma", el("p", "Leading notes: " + listed(p.aroma) + "."));
     if (p.lethality) more += section("What the cook kills", el("p", p.lethality->says + " (" + p.lethality->table + ")"));
     rest += folded("Every number, and where it comes from", more, detail.full) + label_part(p.label);
-    std::vector<Markup> read_as(p.read_as.begin(), p.read_as.end()), notes(p.notes.begin(), p.notes.end());
+    const auto stretched = in_full(p.notes, detail.units);
+    std::vector<Markup> read_as(p.read_as.begin(), p.read_as.end()), notes(stretched.begin(), stretched.end());
     if (!read_as.empty()) rest += section("How the formula was read", bullets(read_as));
     if (!notes.empty()) rest += section("Where the models are stretched", bullets(notes));
     return html_page("prediction", p.title, el("p", {{"class", "lead"}}, in_short(p)) + own_records_note(p.overlay), rest);

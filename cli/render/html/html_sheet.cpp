@@ -6,6 +6,7 @@
 #include "render/sheet_words.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
+#include "standin/narrate.hpp"
 #include "words.hpp"
 
 namespace standin::cli {
@@ -76,7 +77,8 @@ Markup shopping_part(const Sheet& s, Units units) {
 
 }  // namespace
 
-std::string sheet_html(const Sheet& s, Units units) {
+std::string sheet_html(const Sheet& sheet, Units units) {
+    const Sheet s = told_in(sheet, units);
     const Markup lead = el("p", {{"class", "lead"}},
                            "Makes " + pieces(s.makes, units) + ". The batch is " + about(s.makes.batch_g, units) + ", scaled " + s.scaled +
                                "; cooked it weighs " + about(s.makes.cooked_g.mid, units) + ", from " + about(s.makes.cooked_g.low, units) +

@@ -8,6 +8,7 @@
 #include "render/text/text_parts.hpp"
 #include "render/union.hpp"
 #include "render/units.hpp"
+#include "standin/narrate.hpp"
 #include "words.hpp"
 
 namespace standin::cli {
@@ -82,7 +83,8 @@ private:
 
 }  // namespace
 
-std::string swaps_html(const SwapsAnswer& a, const std::string& title, const Engine& engine, const Detail& detail) {
+std::string swaps_html(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Detail& detail) {
+    const SwapsAnswer a = told_in(answer, detail.units);
     const Together all = together(a);
     Markup rest = safety_part(cook_line(all), all.allergens, all.cautions);
     if (!a.stand_ins.empty()) {

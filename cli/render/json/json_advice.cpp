@@ -46,22 +46,6 @@ Json instead_json(const Instead& i) {
     return {{"with", i.with}, {"prepared", i.prepared}, {"grams", num(i.grams)}, {"distance", num(i.distance)}};
 }
 
-Json reason_json(const Reason& r) {
-    return {
-        {"kind", std::string(word(r.kind))},
-        {"role", r.role},
-        {"figures",
-         array_of(
-             r.figures,
-             [](const Figure& f) {
-                 return Json{{"what", f.what}, {"before", f.before ? num(*f.before) : Json()}, {"after", num(f.after)}, {"unit", f.unit}};
-             })},
-        {"asks", r.asks},
-        {"note", r.note},
-        {"by_way", r.by_way},
-        {"says", in_full(r)}};
-}
-
 Json edit_json(const Edit& e) {
     return {{"do", std::string(word(e.kind))},
             {"line", e.line},
@@ -71,11 +55,13 @@ Json edit_json(const Edit& e) {
             {"grams_left", num(e.grams_left)},
             {"grams_after", num(e.grams_after)},
             {"why", e.why},
-            {"reason", reason_json(e.reason)},
+            {"reason", json_of(e.reason)},
             {"alternatives", array_of(e.alternatives, [](const Instead& i) { return instead_json(i); })}};
 }
 
-Json want_json(const WantResult& w) { return {{"want", w.want}, {"met", w.met}, {"chance", num(w.chance)}, {"says", w.says}}; }
+Json want_json(const WantResult& w) {
+    return {{"want", w.want}, {"met", w.met}, {"chance", num(w.chance)}, {"says", w.says}, {"reason", json_of(w.reason)}};
+}
 
 Json variant_json(const Variant& v, const Engine& engine) {
     return {{"rank", v.rank},
@@ -83,6 +69,7 @@ Json variant_json(const Variant& v, const Engine& engine) {
             {"felt", num(v.felt)},
             {"verdict", v.verdict},
             {"table", v.table},
+            {"table_reason", json_of(v.table_reason)},
             {"edits", array_of(v.edits, [](const Edit& e) { return edit_json(e); })},
             {"formula", Json::parse(engine.formula_json(v.formula))},
             {"prediction", json_of(v.prediction)},
@@ -91,7 +78,8 @@ Json variant_json(const Variant& v, const Engine& engine) {
             {"wants", array_of(v.wants, [](const WantResult& w) { return want_json(w); })},
             {"new_allergens", v.new_allergens},
             {"new_cautions", json_of(v.new_cautions)},
-            {"gives_back", v.gives_back},
+            {"gives_back", in_full(v.gives_back)},
+            {"gives_back_reasons", json_of(v.gives_back)},
             {"cautions", json_of(v.prediction.cautions)}};
 }
 
@@ -121,14 +109,17 @@ std::string adapt_json(const AdaptAnswer& a, const Engine& engine) {
          {"gap", num(a.gap)},
          {"plans_visited", a.plans_visited},
          {"variants", array_of(a.variants, [&](const Variant& v) { return variant_json(v, engine); })},
-         {"conflict", a.conflict},
-         {"would_give", a.would_give},
+         {"conflict", in_full(a.conflict)},
+         {"conflict_reasons", json_of(a.conflict)},
+         {"would_give", in_full(a.would_give)},
+         {"would_give_reasons", json_of(a.would_give)},
          {"reach", a.reach},
          {"presumed",
           array_of(a.presumed,
                    [](const Presumption& p) {
                        return Json{
-                           {"ingredient", p.ingredient}, {"on_hand", p.on_hand}, {"matters", p.matters}, {"says", p.says}, {"add", p.add}};
+                           {"ingredient", p.ingredient}, {"on_hand", p.on_hand}, {"matters", p.matters}, {"says", p.says}, {"add", p.add},
+                           {"reason", json_of(p.reason)}};
                    })},
          {"excluded",
           array_of(a.excluded,
@@ -138,7 +129,8 @@ std::string adapt_json(const AdaptAnswer& a, const Engine& engine) {
          {"scaled", a.scaled ? Json{{"factor", num(a.scaled->factor)},
                                     {"meat_before_g", num(a.scaled->meat_before_g)},
                                     {"meat_after_g", num(a.scaled->meat_after_g)},
-                                    {"says", a.scaled->says}}
+                                    {"says", a.scaled->says},
+                                    {"reason", json_of(a.scaled->reason)}}
                              : Json(nullptr)},
          {"cautions", json_of(a.base.cautions)},
          {"on_page", json_of(a.on_page)}});

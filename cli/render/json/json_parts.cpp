@@ -16,8 +16,30 @@ Json json_of(const Band& band) { return {{"low", num(band.low)}, {"mid", num(ban
 
 Json json_of(const std::vector<CautionText>& cautions) {
     return array_of(cautions, [](const CautionText& c) {
-        return Json{{"id", c.id}, {"text", c.text}, {"source", c.source}, {"foods", c.foods}};
+        return Json{{"id", c.id}, {"text", c.text}, {"source", c.source}, {"foods", c.foods}, {"reason", json_of(c.reason)}};
     });
+}
+
+Json json_of(const Reason& r) {
+    const Json figures = array_of(r.figures, [](const Figure& f) {
+        Json json{{"what", f.what}, {"before", f.before ? num(*f.before) : Json()}, {"after", num(f.after)}, {"unit", f.unit}};
+        if (f.low) json["low"] = num(*f.low);
+        if (f.high) json["high"] = num(*f.high);
+        return json;
+    });
+    return {{"kind", std::string(word(r.kind))},
+            {"about", r.about},
+            {"role", r.role},
+            {"foods", r.foods},
+            {"figures", figures},
+            {"asks", r.asks},
+            {"note", in_units(r.note, Units::metric)},
+            {"by_way", r.by_way},
+            {"says", in_full(r)}};
+}
+
+Json json_of(const std::vector<Reason>& reasons) {
+    return array_of(reasons, [](const Reason& r) { return json_of(r); });
 }
 
 Json json_of(const std::vector<AllergenText>& allergens) {

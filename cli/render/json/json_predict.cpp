@@ -32,11 +32,8 @@ Json heat_chances(const Prediction& p) {
 
 Json lethality_json(const std::optional<CookLethality>& l) {
     if (!l) return nullptr;
-    return {{"measured", l->measured},
-            {"minutes", json_of(l->minutes)},
-            {"log_reductions", json_of(l->logs)},
-            {"table", l->table},
-            {"says", l->says}};
+    return {{"measured", l->measured}, {"minutes", json_of(l->minutes)}, {"log_reductions", json_of(l->logs)}, {"table", l->table},
+            {"says", l->says},         {"reason", json_of(l->reason)}};
 }
 
 }  // namespace
@@ -50,7 +47,10 @@ Json json_of(const Prediction& p) {
             {"words", {{"heat", p.heat_word}, {"bind", p.bind_word}, {"colour", p.colour_word}}},
             {"heat_chances", heat_chances(p)},
             {"colour", {{"raw", colour_json(p.raw)}, {"rested", colour_json(p.rested)}, {"cooked", colour_json(p.cooked)}}},
-            {"green_life", p.green_life ? Json{{"hours", json_of(p.green_life->hours)}, {"says", p.green_life->says}} : Json()},
+            {"green_life",
+             p.green_life
+                 ? Json{{"hours", json_of(p.green_life->hours)}, {"says", p.green_life->says}, {"reason", json_of(p.green_life->reason)}}
+                 : Json()},
             {"lethality", lethality_json(p.lethality)},
             {"aroma", p.aroma},
             {"from",
@@ -65,7 +65,8 @@ Json json_of(const Prediction& p) {
             {"knowledge", p.overlay},
             {"label", p.label},
             {"read_as", p.read_as},
-            {"notes", p.notes}};
+            {"notes", in_full(p.notes)},
+            {"note_reasons", json_of(p.notes)}};
 }
 
 std::string predict_json(const Prediction& prediction, Form form) { return printed(json_of(prediction), form); }

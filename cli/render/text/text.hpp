@@ -20,7 +20,7 @@ std::string sheet_text(const Sheet& sheet, Units units, const Look& look);
 std::string reading_text(const FormulaReading& reading, const Look& look);
 /// A list of what is on hand as it was understood, line by line.
 std::string stock_text(const Inventory& stock, const Look& look);
-std::string lookup_text(const LookupAnswer& answer, const Engine& engine, const Look& look);
+std::string lookup_text(const LookupAnswer& answer, const Engine& engine, Units units, const Look& look);
 /// `full` lists every case of a warning.
 std::string check_text(const CheckAnswer& answer, bool full, const Look& look);
 

@@ -6,6 +6,7 @@
 #include "render/text/text_variant.hpp"
 #include "render/union.hpp"
 #include "render/units.hpp"
+#include "standin/narrate.hpp"
 
 namespace standin::cli {
 namespace {
@@ -40,16 +41,17 @@ std::string presumed_in_brief(const AdaptAnswer& a, const Engine& engine, const 
 
 }  // namespace
 
-std::string adapt_text(const AdaptAnswer& a, const Engine& engine, const Detail& detail, const Look& look) {
+std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const Detail& detail, const Look& look) {
     const auto [units, full] = detail;
+    const AdaptAnswer a = told_in(answer, units);
     const Together all = together(a);
     const VariantPage page{a.base, engine, units, look};
     std::string text =
         paragraph(answer_first(a), look, 0) + safety_first(all.core, all.allergens, look) + own_records(a.base.overlay, look);
-    for (const auto& line : asked_as_understood(a, engine)) text += paragraph(with_units(line, units), look, 0);
+    for (const auto& line : asked_as_understood(a, engine)) text += paragraph(line, look, 0);
     if (!full) text += presumed_in_brief(a, engine, look);
-    text += list_part("These demands cannot all be met", a.conflict, look) + list_part("What would give", a.would_give, look) +
-            list_part("What can be reached", a.reach, look);
+    text += list_part("These demands cannot all be met", in_full(a.conflict, units), look) +
+            list_part("What would give", in_full(a.would_give, units), look) + list_part("What can be reached", a.reach, look);
     for (const auto& v : a.variants)
         text += full                        ? variant_in_full(v, page)
                 : &v == &a.variants.front() ? variant_part(v, page) + "\n"

@@ -5,6 +5,7 @@
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
+#include "standin/narrate.hpp"
 
 namespace standin::cli {
 namespace {
@@ -84,7 +85,8 @@ std::string between(const CompareAnswer& answer, bool full, const Look& look) {
 
 }  // namespace
 
-std::string compare_text(const CompareAnswer& answer, const Detail& detail, const Look& look) {
+std::string compare_text(const CompareAnswer& compared, const Detail& detail, const Look& look) {
+    const CompareAnswer answer = told_in(compared, detail.units);
     const auto& predictions = answer.formulas;
     constexpr std::size_t abreast = 3;
     std::string page = in_short(predictions, look) + own_records(predictions.front().overlay, look);

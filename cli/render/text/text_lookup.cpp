@@ -3,6 +3,7 @@
 
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
+#include "standin/narrate.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin::cli {
@@ -85,7 +86,8 @@ std::string ingredient_part(const IngredientFacts& i, const Engine& engine, cons
 
 }  // namespace
 
-std::string lookup_text(const LookupAnswer& answer, const Engine& engine, const Look& look) {
+std::string lookup_text(const LookupAnswer& found, const Engine& engine, Units units, const Look& look) {
+    const LookupAnswer answer = told_in(found, units);
     std::string page;
     for (const auto& match : answer.matches) page += (page.empty() ? "" : "\n\n") + ingredient_part(match, engine, look);
     return page;

@@ -5,6 +5,7 @@
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
+#include "standin/narrate.hpp"
 
 namespace standin::cli {
 namespace {
@@ -98,7 +99,8 @@ std::string origins_part(const Prediction& p, const Look& look) {
 
 }  // namespace
 
-std::string predict_text(const Prediction& p, const Detail& detail, const Look& look) {
+std::string predict_text(const Prediction& prediction, const Detail& detail, const Look& look) {
+    const Prediction p = told_in(prediction, detail.units);
     const bool full = detail.full;
     std::string page = look.bold(wrap(p.title, look.width)) + "\n" + paragraph(in_short(p), look, 0) +
                        safety_first(core(p.core), p.allergens, look) + own_records(p.overlay, look);
@@ -107,7 +109,7 @@ std::string predict_text(const Prediction& p, const Detail& detail, const Look& 
         page += colour_part(p, look) + lethality_part(p, look) + lines_part(p, detail.units, look) + origins_part(p, look);
         if (!p.aroma.empty()) page += heading("Aroma", look) + paragraph("Leading notes: " + listed(p.aroma) + ".", look);
     } else if (p.green_life) {
-        page += paragraph(with_units(p.green_life->says, detail.units), look);
+        page += paragraph(p.green_life->says, look);
     }
     page += read_as_part(p.read_as, look);
     page += full ? allergens_part(p.allergens, look) + cautions_part(p.cautions, look) : safety_in_brief(p.allergens, p.cautions, look);
@@ -115,7 +117,7 @@ std::string predict_text(const Prediction& p, const Detail& detail, const Look& 
         page += heading("Ingredient list, a draft", look) + paragraph(p.label, look) +
                 paragraph("What a label must say is for your own authority to decide.", look);
     if (!p.notes.empty()) page += heading("Where the models are stretched", look);
-    for (const auto& note : p.notes) page += bullet(note, look);
+    for (const auto& note : in_full(p.notes, detail.units)) page += bullet(note, look);
     return page + (full ? "" : "More: --full. What moves one property: --why P.\n");
 }
 

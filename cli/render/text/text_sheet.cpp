@@ -4,6 +4,7 @@
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
+#include "standin/narrate.hpp"
 
 namespace standin::cli {
 namespace {
@@ -69,7 +70,8 @@ std::string shopping_part(const Sheet& s, Units units, const Look& look) {
 
 }  // namespace
 
-std::string sheet_text(const Sheet& s, Units units, const Look& look) {
+std::string sheet_text(const Sheet& sheet, Units units, const Look& look) {
+    const Sheet s = told_in(sheet, units);
     std::string page = in_short(s, units, look) + weights_part(s, units, look);
     if (!s.notes.empty()) page += "\n";
     for (const auto& note : s.notes) page += bullet(note, look);

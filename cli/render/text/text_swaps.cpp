@@ -6,6 +6,7 @@
 #include "render/text/text_parts.hpp"
 #include "render/union.hpp"
 #include "render/units.hpp"
+#include "standin/narrate.hpp"
 
 namespace standin::cli {
 namespace {
@@ -82,10 +83,11 @@ std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, Uni
 
 }  // namespace
 
-std::string swaps_text(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Detail& detail_of,
+std::string swaps_text(const SwapsAnswer& swaps, const std::string& title, const Engine& engine, const Detail& detail_of,
                        const Look& look) {
-    const Together all = together(answer);
     const auto [units, full] = detail_of;
+    const SwapsAnswer answer = told_in(swaps, units);
+    const Together all = together(answer);
     std::string page = paragraph(in_short(answer, title, units), look, 0) + safety_first(all.core, all.allergens, look) +
                        own_records(answer.overlay, look);
     if (!answer.stand_ins.empty()) page += full ? ranks(answer, units, look) : in_brief(answer, engine, units, look);

@@ -82,7 +82,7 @@ std::string whys(const Variant& v, const VariantPage& page, bool full) {
     };
     std::vector<Told> told;
     for (const auto& e : v.edits) {
-        Told one{with_units(in_brief(e, page.engine), page.units), why_of(e, page.units, full), or_else(e, page)};
+        Told one{in_brief(e, page.engine), why_of(e, page.units, full), or_else(e, page)};
         const auto same = std::find_if(told.begin(), told.end(), [&](const Told& t) { return t.why == one.why; });
         if (full || same == told.end() || e.kind == EditKind::process) {
             told.push_back(std::move(one));
@@ -121,7 +121,7 @@ std::string variant_part(const Variant& v, const VariantPage& page) {
     std::string out = "\n" + bold_lines(headline(v), page.look) + weights_part(v, page);
     out += "\n" + paragraph(capital(v.table) + " " + becomes(page.base, v.prediction), page.look) + wants_part(v, page.look);
     out += whys(v, page, false);
-    for (const auto& g : v.gives_back) out += bullet(g, page.look);
+    for (const auto& g : in_full(v.gives_back, page.units)) out += bullet(g, page.look);
     return out + new_to_mind(v, page);
 }
 
@@ -162,7 +162,7 @@ std::string variant_in_full(const Variant& v, const VariantPage& page) {
                          number(v.felt, 1) + " is what the models say will be noticed; the rest is the price of trusting swaps.",
                      page.look);
     out += whys(v, page, true);
-    for (const auto& g : v.gives_back) out += bullet(g, page.look);
+    for (const auto& g : in_full(v.gives_back, page.units)) out += bullet(g, page.look);
     out += new_to_mind(v, page);
     Table table({{"want", Align::left}, {"met", Align::left}, {"chance", Align::right}, {"", Align::left}});
     for (const auto& w : v.wants) table.row({w.want, w.met ? "yes" : "no", chance(w.chance), w.says});

@@ -5,6 +5,7 @@
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
+#include "standin/narrate.hpp"
 
 namespace standin::cli {
 namespace {
@@ -75,7 +76,8 @@ std::string unknowns_part(const WhyAnswer& a, const Look& look) {
 
 }  // namespace
 
-std::string why_text(const WhyAnswer& answer, Units units, const Look& look) {
+std::string why_text(const WhyAnswer& why, Units units, const Look& look) {
+    const WhyAnswer answer = told_in(why, units);
     return paragraph(in_short(answer), look, 0) + own_records(answer.prediction.overlay, look) + factors_part(answer, look) +
            measurements_part(answer, look) + lines_part(answer, units, look) + unknowns_part(answer, look) +
            read_as_part(answer.prediction.read_as, look) + allergens_part(answer.prediction.allergens, look) +

@@ -81,15 +81,17 @@ struct Presumption {
     std::string ingredient;  ///< id; empty: about the list as a whole
     bool on_hand = false;
     bool matters = false;  ///< the answer would be another one were it the other way
-    std::string says;      ///< one sentence
-    std::string add;       ///< the line to add to the list if it is wrong
+    Reason reason{};
+    std::string says;  ///< in words, in metric
+    std::string add;   ///< the line to add to the list if it is wrong
 };
 
 /// The whole formula made larger or smaller before anything else.
 struct Scaled {
     double factor = 1;
     double meat_before_g = 0, meat_after_g = 0;
-    std::string says;  ///< "2800 g pork shoulder on hand where 3000 g is asked: the whole batch at 93 %"
+    Reason reason{};
+    std::string says;  ///< in words, in metric: "2800 g pork shoulder on hand where 3000 g is asked: the whole batch at 93 %"
 };
 
 /// The maker's own idea: this food for that line, by name.
@@ -140,7 +142,8 @@ struct WantResult {
     std::string want;
     bool met = false;
     double chance = 0;  ///< share of the common draws in which it is met
-    std::string says;   ///< "bind 48 -> 66, asked for 63 or more"
+    std::string says;   ///< in words, in metric: "bind 48 -> 66, asked for 63 or more"
+    Reason reason{};
 };
 
 struct Variant {
@@ -149,6 +152,7 @@ struct Variant {
     double felt = 0;      ///< of these, what the models say will be noticed; the rest is the price of trusting swaps
     std::string verdict;  ///< the distance in words: "close", ...
     std::string table;    ///< one sentence: how it will differ at the table
+    Reason table_reason{};
     std::vector<Edit> edits;
     Formula formula;
     Prediction prediction;
@@ -157,7 +161,7 @@ struct Variant {
     std::vector<WantResult> wants;
     std::vector<std::string> new_allergens;
     std::vector<CautionText> new_cautions;  ///< that the base does not call for, or not so far
-    std::vector<std::string> gives_back;    ///< what brings back something the wants cost
+    std::vector<Reason> gives_back;         ///< what brings back something the wants cost
 };
 
 struct AdaptAnswer {
@@ -166,13 +170,13 @@ struct AdaptAnswer {
     double gap = 0;       ///< noticeable differences by which something unvisited could still win
     std::size_t plans_visited = 0;
     std::vector<Variant> variants;
-    std::vector<std::string> conflict;    ///< the smallest set of demands that cannot all be met, when none can
-    std::vector<std::string> would_give;  ///< what would resolve it
-    std::vector<std::string> reach;       ///< then: how near each want can be come to, alone and beside the rest
-    PageSafety on_page;                   ///< over the base and every variant shown
-    std::vector<Presumption> presumed;    ///< what matters first
-    std::vector<Excluded> excluded;       ///< what each word of `without` took in
-    std::optional<Scaled> scaled;         ///< then `base` and all weights are of the formula as scaled
+    std::vector<Reason> conflict;       ///< the smallest set of demands that cannot all be met, when none can
+    std::vector<Reason> would_give;     ///< what would resolve it
+    std::vector<std::string> reach;     ///< then: how near each want can be come to, alone and beside the rest
+    PageSafety on_page;                 ///< over the base and every variant shown
+    std::vector<Presumption> presumed;  ///< what matters first
+    std::vector<Excluded> excluded;     ///< what each word of `without` took in
+    std::optional<Scaled> scaled;       ///< then `base` and all weights are of the formula as scaled
 };
 
 /// How far one formula lies from another by the advisor's measure, in noticeable differences; the parts add up as squares.

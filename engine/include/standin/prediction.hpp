@@ -12,6 +12,7 @@
 #include "standin/formula.hpp"
 #include "standin/lab.hpp"
 #include "standin/property.hpp"
+#include "standin/reason.hpp"
 #include "standin/vocabulary.hpp"
 
 namespace standin {
@@ -41,13 +42,15 @@ struct CookLethality {
     Band minutes;           ///< until the core is where cooking ends
     Band logs;              ///< log10 reductions, never shown above the cap of the tables
     std::string table;      ///< which table
-    std::string says;       ///< one sentence, the table's own time at this core beside it
+    Reason reason{};        ///< the table's own time at this core beside it
+    std::string says;       ///< in words, in metric
 };
 
 /// How long the raw mass stays green, resting as the formula says.
 struct GreenLife {
     Band hours;        ///< of rest; 96 stands for that or longer
-    std::string says;  ///< with what would keep it longer, worked out
+    Reason reason{};   ///< with what would keep it longer, worked out
+    std::string says;  ///< in words, in metric
 };
 
 struct Contribution {
@@ -56,10 +59,16 @@ struct Contribution {
 };
 
 struct CautionText {
-    std::string id, text, source;
+    std::string id, text, source;      ///< the text in metric
     std::vector<std::string> foods{};  ///< ids of the ingredients that call for it; empty: the batch as a whole
     std::string degree{};              ///< how far it goes, where the same caution can be worse: "over", "73.9 C"
+    Reason reason{};
 };
+
+/// Whether both are the same caution and go as far, whichever foods call for them.
+bool is_same(const CautionText& one, const CautionText& other);
+/// Whether `one` tells of everything that `other` tells of: the same caution, no less far, for no fewer foods.
+bool says_all_of(const CautionText& one, const CautionText& other);
 
 /// An allergen with the ingredients that bring it and the codes that want it declared, each in its own words.
 struct AllergenText {
@@ -104,7 +113,7 @@ struct Prediction {
     std::optional<double> warming_h;   ///< of the core between the temperatures at which toxins form; absent: not known
     std::string overlay;               ///< the folder laid over the built-in knowledge; empty: none
     std::string label;                 ///< draft ingredient list
-    std::vector<std::string> notes;    ///< where a model was stretched beyond its validity
+    std::vector<Reason> notes;         ///< where a model was stretched beyond its validity
     std::vector<std::string> read_as;  ///< what the reader of the formula took upon itself
 };
 

@@ -1,4 +1,4 @@
-// Why something is done, as facts; and the sentence that tells it, in the maker's units.
+// What an answer says and why, as facts; and the sentence that tells it, in the maker's units.
 #pragma once
 
 #include <optional>
@@ -32,6 +32,36 @@ enum class ReasonKind {
     rest_cold,     ///< a colder one
     core,          ///< no hotter than needed
     cook_through,  ///< the meat that comes in asks for more heat
+
+    // What is said of a batch. `about` is the id of the record that calls for it, where there is one.
+    caution,       ///< `note` is the rule, `foods` call for it; figures: "value" and "limit" where it compares
+    stretched,     ///< a model beyond what it was made for: `about` names the limit, the figure has the range it was made for
+    cold_green,    ///< the fading of the green in the cold, extrapolated from the figure on
+    warms_slowly,  ///< why no figure of what the cook kills
+    no_table,      ///< likewise
+    table_ends,    ///< likewise; the figure is the hottest row
+    kills,         ///< log reductions by a cook; `role` is "measured" where by the maker's own readings
+    keeps_green,   ///< hours of rest; further figures: what would keep it longer
+
+    // What `adapt` answers.
+    want,                 ///< `about` as asked; the property before and after, then what it was to be and the slack
+    scaled_as_asked,      ///< to this much meat; the share of the batch last
+    scaled_to_list,       ///< up to the end of this much of `foods`
+    scaled_to_meat,       ///< this much of `foods` where so much was asked
+    presumed_there,       ///< `foods` are not on the list
+    presumed_missing,     ///< the first of `foods` is not on the list, the others are
+    all_that_is_there,    ///< "nothing else" was said, and `foods` taken to be there all the same
+    only_the_list,        ///< nothing comes in but what the list names
+    comes_back_as_aroma,  ///< sharpness from `foods`, so much in a kilo
+    comes_back_outside,   ///< sharpness, with acid that is not in the mass
+    demand,               ///< one of the demands that cannot all be met: `about` as the maker put it
+    short_of,             ///< the list is one; figures: each line that is short, what is there against what is asked
+    giving_up,            ///< the demand `about`
+    more_on_hand,         ///< of what is short; the figure is the size of the batch that the meat makes
+    so_much_on_hand,      ///< of `foods`, in place of what there is
+    said,                 ///< in the words of `note` alone
+    no_new_allergens,     ///< none that is not in the formula may come in
+    table,                ///< how it differs at the table: `figures` in noticeable differences, `foods` missed, `note` the least like
 };
 std::string_view word(ReasonKind kind);
 
@@ -40,26 +70,40 @@ struct Figure {
     std::string what;              ///< "pH", "bind factor"
     std::optional<double> before;  ///< absent: there is only the one number
     double after = 0;
-    std::string unit;  ///< as shown; "g" and "C" follow the maker's units
+    std::string unit;                     ///< as shown; "g" and "C" follow the maker's units
+    std::optional<double> low{}, high{};  ///< how far `after` may lie off, or the range it is held against
 
     friend bool operator==(const Figure&, const Figure&) = default;
 };
 
 struct Reason {
     ReasonKind kind = ReasonKind::balance;
-    std::string role;                 ///< what the food is there for, where that matters
-    std::vector<Figure> figures;      ///< the first is what the reason is about
-    std::vector<std::string> asks;    ///< what the maker must see to, a sentence each
-    std::string note;                 ///< of the stand-in, as its record has it
-    std::vector<std::string> by_way;  ///< foods that the stand-in was found by way of
+    std::string role;                  ///< what the food is there for, where that matters
+    std::vector<Figure> figures;       ///< the first is what the reason is about
+    std::vector<std::string> asks;     ///< what the maker must see to, a sentence each
+    std::string note;                  ///< of the stand-in, or the rule, as its record has it: quantities in braces, "{60 C}"
+    std::vector<std::string> by_way;   ///< foods that the stand-in was found by way of
+    std::string about{};               ///< the record or the demand that is spoken of
+    std::vector<std::string> foods{};  ///< as the maker is told of them
 
     friend bool operator==(const Reason&, const Reason&) = default;
 };
+
+/// In words alone, for what has no kind of its own.
+Reason said(std::string words);
 
 /// Short, in the words of a bench; numbers only where a maker goes by them.
 std::string in_brief(const Reason& reason, Units units = Units::metric);
 
 /// The numbers behind it as well.
 std::string in_full(const Reason& reason, Units units = Units::metric);
+
+/// Each in full, in metric.
+std::vector<std::string> in_full(const std::vector<Reason>& reasons, Units units = Units::metric);
+
+/// A sentence that was written in metric, with its temperatures, lengths and weights in the maker's units. What stands in braces
+/// ("{2 C or colder}", "{core 73.9 C}") is a quantity for certain; of the rest a number with a unit behind it is taken for one, but for
+/// shares ("2 g to the kilogram") and what is said in both already.
+std::string in_units(const std::string& sentence, Units units);
 
 }  // namespace standin

@@ -1,0 +1,16 @@
+// Answers with every sentence in the maker's units. As they come from the engine, their sentences are in metric.
+#pragma once
+
+#include "standin/engine.hpp"
+
+namespace standin {
+
+Prediction told_in(Prediction prediction, Units units);
+AdaptAnswer told_in(AdaptAnswer answer, Units units);
+SwapsAnswer told_in(SwapsAnswer answer, Units units);
+CompareAnswer told_in(CompareAnswer answer, Units units);
+WhyAnswer told_in(WhyAnswer answer, Units units);
+Sheet told_in(Sheet sheet, Units units);
+LookupAnswer told_in(LookupAnswer answer, Units units);
+
+}  // namespace standin

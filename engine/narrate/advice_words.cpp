@@ -1,0 +1,65 @@
+// What the wants came to, what stands in their way and what would help.
+#include "core/words.hpp"
+#include "narrate/quantity.hpp"
+#include "narrate/words.hpp"
+
+namespace standin {
+namespace {
+
+std::string bound_word(const std::string& role) { return role == "at least" ? " or more" : role == "at most" ? " or less" : ""; }
+
+std::string want(const Reason& r) {
+    if (r.figures.size() < 2) return r.about;
+    const Figure &moved = r.figures[0], &target = r.figures[1];
+    std::string text = moved.what + " " + (moved.before ? three_figures(*moved.before) + " -> " : "") + three_figures(moved.after) +
+                       (moved.unit.empty() ? "" : " " + moved.unit) + "; asked for " + three_figures(target.after) + bound_word(r.role);
+    if (const Figure* slack = figure(r, "slack")) text += ", within " + three_figures(slack->after) + " counts as met";
+    return text;
+}
+
+std::string demand(const Reason& r) { return r.role + (r.about.empty() ? "" : " " + r.about); }
+
+// "what is on hand (spinach: none of 320 g)"
+std::string short_of(const Reason& r, Units units) {
+    std::string lines;
+    for (const auto& f : r.figures)
+        lines += (lines.empty() ? "" : "; ") + f.what + ": " + (f.after > 0 ? weight_in(f.after, units) : std::string("none")) +
+                 (f.before ? " of " + weight_in(*f.before, units) : "");
+    return "what is on hand" + (lines.empty() ? "" : " (" + lines + ")");
+}
+
+std::string so_much(const Reason& r, Units units) {
+    if (r.figures.empty()) return listed(r.foods) + " on hand";
+    const Figure& f = r.figures.front();
+    return "about " + weight_in(f.after, units) + " " + listed(r.foods) + " on hand" +
+           (f.before && *f.before > 0 ? " in place of " + weight_in(*f.before, units) : "");
+}
+
+}  // namespace
+
+std::string advice_words(const Reason& r, Units units) {
+    switch (r.kind) {
+        case ReasonKind::want:
+            return want(r);
+        case ReasonKind::comes_back_as_aroma:
+            return "Some of the sharpness comes back as aroma, without acid in the mass: " + listed(r.foods) + ", 2-4 g to the kilogram.";
+        case ReasonKind::comes_back_outside:
+            return "The sharpness itself comes back with the acid left out, brushed on after cooking or served beside it.";
+        case ReasonKind::demand:
+            return demand(r);
+        case ReasonKind::short_of:
+            return short_of(r, units);
+        case ReasonKind::giving_up:
+            return "giving up \"" + demand(r) + "\"";
+        case ReasonKind::more_on_hand:
+            return "more on hand of what is short" + (r.figures.empty() ? ""
+                                                                        : ", or a batch of " + three_figures(r.figures.front().after) +
+                                                                              " % of the size, which the meat on hand makes");
+        case ReasonKind::so_much_on_hand:
+            return so_much(r, units);
+        default:
+            return r.note;
+    }
+}
+
+}  // namespace standin

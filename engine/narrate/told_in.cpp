@@ -1,0 +1,111 @@
+#include "standin/narrate.hpp"
+
+namespace standin {
+namespace {
+
+void turn(std::string& sentence, Units units) { sentence = in_units(sentence, units); }
+
+void turn(std::vector<std::string>& sentences, Units units) {
+    for (auto& sentence : sentences) turn(sentence, units);
+}
+
+void turn(std::vector<CautionText>& cautions, Units units) {
+    for (auto& c : cautions)
+        if (!c.reason.note.empty()) c.text = in_full(c.reason, units);
+        else turn(c.text, units);
+}
+
+void turn(PageSafety& page, Units units) { turn(page.cautions, units); }
+
+void turn(Prediction& p, Units units) {
+    if (p.green_life) p.green_life->says = in_full(p.green_life->reason, units);
+    if (p.lethality) p.lethality->says = in_full(p.lethality->reason, units);
+    turn(p.cautions, units);
+    turn(p.read_as, units);
+}
+
+void turn(Edit& e, Units units) {
+    if (e.reason == Reason{} && !e.why.empty()) turn(e.why, units);  // said in words alone
+    else e.why = in_brief(e.reason, units);
+    if (e.kind == EditKind::process) turn(e.with, units);
+}
+
+void turn(Variant& v, Units units) {
+    for (auto& edit : v.edits) turn(edit, units);
+    for (auto& want : v.wants) want.says = in_full(want.reason, units);
+    turn(v.table, units);
+    turn(v.prediction, units);
+    turn(v.new_cautions, units);
+}
+
+void turn(SheetStep& step, Units units) {
+    turn(step.what, units);
+    turn(step.how, units);
+    turn(step.why, units);
+}
+
+}  // namespace
+
+Prediction told_in(Prediction p, Units units) {
+    turn(p, units);
+    return p;
+}
+
+AdaptAnswer told_in(AdaptAnswer a, Units units) {
+    turn(a.base, units);
+    for (auto& variant : a.variants) turn(variant, units);
+    turn(a.on_page, units);
+    for (auto& one : a.presumed) turn(one.says, units);
+    for (auto& one : a.excluded) turn(one.note, units);
+    if (a.scaled) a.scaled->says = in_full(a.scaled->reason, units);
+    turn(a.reach, units);
+    return a;
+}
+
+SwapsAnswer told_in(SwapsAnswer a, Units units) {
+    for (auto& s : a.stand_ins) {
+        turn(s.note, units);
+        turn(s.needs, units);
+        turn(s.cautions, units);
+    }
+    turn(a.left_out, units);
+    turn(a.cautions, units);
+    turn(a.read_as, units);
+    turn(a.on_page, units);
+    return a;
+}
+
+CompareAnswer told_in(CompareAnswer a, Units units) {
+    for (auto& p : a.formulas) turn(p, units);
+    turn(a.on_page, units);
+    return a;
+}
+
+WhyAnswer told_in(WhyAnswer a, Units units) {
+    turn(a.prediction, units);
+    for (auto& unknown : a.unknowns) turn(unknown.advice, units);
+    return a;
+}
+
+Sheet told_in(Sheet s, Units units) {
+    turn(s.prediction, units);
+    turn(s.notes, units);
+    for (auto& step : s.steps) turn(step, units);
+    turn(s.core_rule, units);
+    return s;
+}
+
+LookupAnswer told_in(LookupAnswer a, Units units) {
+    for (auto& food : a.matches) {
+        for (auto* sentence : {&food.note, &food.storage, &food.stand_in}) turn(*sentence, units);
+        turn(food.cautions, units);
+        for (auto* swaps : {&food.swaps_out, &food.swaps_in})
+            for (auto& swap : *swaps) {
+                turn(swap.note, units);
+                turn(swap.needs, units);
+            }
+    }
+    return a;
+}
+
+}  // namespace standin
