@@ -9,6 +9,22 @@ namespace {
 
 constexpr double most_steps = 4;  // beyond, the band says "anything" already; judgement
 
+/// Where a property ends: indices at 100, a loss at all the water and fat there is. Colour coordinates have no end.
+double ceiling_of(Property property, const PerProperty<double>& properties) {
+    if (property == Property::bind || property == Property::firmness) return 100;
+    if (property == Property::cook_loss_pct) return properties[Property::water_pct] + properties[Property::fat_pct];
+    return std::numeric_limits<double>::infinity();
+}
+
+/// Moved on the logit scale between nothing and its ceiling, so that no doubt carries it past either; near nothing, and without a ceiling,
+/// that is a factor.
+double spread(double value, double ceiling, double shift) {
+    if (std::isinf(ceiling)) return value * std::exp(shift);
+    if (value <= 0 || value >= ceiling) return value;
+    const double odds = value / (ceiling - value) * std::exp(shift);
+    return ceiling * odds / (1 + odds);
+}
+
 }  // namespace
 
 Validity::Validity(const Knowledge& knowledge) : doubt_(knowledge.parameter("validity.doubt").mid) {
@@ -44,14 +60,14 @@ std::vector<Doubts> Validity::doubts(const Draws& draws) const {
 }
 
 void Validity::widen(PerProperty<double>& properties, const Reach& reach, const Doubts& doubts) const {
-    constexpr double whole = 100;  // indices and percentages end here
+    PerProperty<double> shift;
     for (std::size_t l = 0; l < limit_count; ++l) {
-        const Limit& limit = limits_[l];
-        const double steps = steps_outside(limit, reach.*limit.of);
-        if (steps <= 0) continue;
-        const double factor = std::exp(doubt_ * steps * doubts[l]);
-        for (const auto property : limit.widens) properties[property] = std::min(whole, properties[property] * factor);
+        const double steps = steps_outside(limits_[l], reach.*limits_[l].of);
+        for (const auto property : limits_[l].widens) shift[property] += doubt_ * steps * doubts[l];
     }
+    for_each_property([&](Property property) {
+        if (shift[property] != 0) properties[property] = spread(properties[property], ceiling_of(property, properties), shift[property]);
+    });
 }
 
 std::vector<Reason> Validity::notes(const Reach& reach) const {

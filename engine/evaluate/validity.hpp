@@ -30,7 +30,8 @@ public:
     /// One a draw.
     std::vector<Doubts> doubts(const Draws& draws) const;
 
-    /// Spreads what rests on a stretched model; inside all limits nothing changes. Without doubts it stays where it is.
+    /// Spreads what rests on a stretched model, within what is physical; inside all limits nothing changes. Without doubts it stays where
+    /// it is.
     void widen(PerProperty<double>& properties, const Reach& reach, const Doubts& doubts) const;
 
     /// One for each limit that `reach` lies beyond.

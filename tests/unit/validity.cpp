@@ -13,18 +13,22 @@ struct Widened {
     std::vector<Reason> notes;
 };
 
-Widened at_reach(const Reach& reach) {
+Widened at_reach(const Reach& reach, double start = 40) {
     Draws draws(256, 1);
     const Validity validity(knowledge());
     const auto doubts = validity.doubts(draws);
     std::vector<double> values;
     for (std::size_t i = 0; i < draws.count(); ++i) {
         PerProperty<double> p;
-        p[Property::bind] = 40;
+        p[Property::bind] = start;
         p[Property::ph] = 5;
+        p[Property::cook_loss_pct] = 60;
+        p[Property::water_pct] = 55;
+        p[Property::fat_pct] = 20;
         validity.widen(p, reach, doubts[i]);
         CHECK(p[Property::ph] == 5);
         CHECK(p[Property::bind] <= 100);
+        CHECK(p[Property::cook_loss_pct] < 75);  // all the water and all the fat
         values.push_back(p[Property::bind]);
     }
     return {band_of(std::move(values)), validity.notes(reach)};
@@ -52,6 +56,16 @@ TEST_CASE("outside, the band widens the further it goes, and the note says what 
     REQUIRE(b.notes.size() == 1);
     CHECK(in_full(b.notes.front()).find("pH 4.5, made for 4.8-6.6") == 0);
     CHECK(in_full(b.notes.front()).find("bands are widened") != std::string::npos);
+}
+
+TEST_CASE("the furthest reach still leaves a band to read, and its middle stays") {
+    const auto low = at_reach({4, 60, 4, 110, 900}, 11), high = at_reach({4, 60, 4, 110, 900}, 90);
+    CHECK(low.bind.mid == Approx(11).epsilon(0.02));
+    CHECK(low.bind.low > 0);
+    CHECK(low.bind.high < 70);
+    CHECK(high.bind.mid == Approx(90).epsilon(0.02));
+    CHECK(high.bind.low > 30);
+    CHECK(high.bind.high < 100);
 }
 
 TEST_CASE("each limit has its own note") {
