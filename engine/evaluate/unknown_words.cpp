@@ -60,6 +60,8 @@ std::string put(std::string_view pattern, const std::string& name) {
 UnknownWords words_for(const std::string& name, const Knowledge& knowledge) {
     for (const auto& making : makings)
         if (making.id == name) return {std::string(making.what), "write it into the formula: \"" + std::string(making.key) + "\"", true};
+    if (name.starts_with("fat.softens."))
+        return {"how soft the fat is", "press a cold piece: does it crack (hard), dent (middling) or smear (soft)?", false};
     if (name.starts_with("validity."))
         return {"how far the models hold outside what they were made for", "only a trial batch tells", false};
     const auto space = name.find(' ');

@@ -58,7 +58,8 @@ MeatRecord meat_of(const JsonNode& node, Problems& problems) {
 BindingRecord binding_of(const JsonNode& node, Problems& problems) {
     ObjectReader r(node, problems);
     BindingRecord b{quantity(r, "water", {"g/g"}), quantity(r, "fat", {"g/g"}), r.text("sets")};
-    if (b.sets != "cold" && b.sets != "hot" && b.sets != "chilled") r.fault("sets", "\"sets\" must be cold, hot or chilled");
+    if (b.sets != "cold" && b.sets != "hot" && b.sets != "chilled" && b.sets != "never")
+        r.fault("sets", "\"sets\" must be cold, hot, chilled or never");
     return b;
 }
 

@@ -83,6 +83,7 @@ AcidConstants prepare(const AcidParameters& p) {
     c.native_ionic = p.native_ionic;
     c.sour_weight = p.sour_weight;
     c.cooking_rise = p.cooking_rise;
+    c.rise = p.rise;
     c.model_error = p.model_error;
     return c;
 }
@@ -96,7 +97,7 @@ BatchAcid batch_acid(const Material& batch, const AcidConstants& c) {
     BatchAcid answer;
     const Mixture mixture(batch, c);
     answer.ph = std::clamp(meeting_ph(mixture) + c.model_error, lowest_ph, highest_ph);
-    answer.cooked_ph = answer.ph + c.cooking_rise;
+    answer.cooked_ph = answer.ph + c.cooking_rise * mean_over_meats(batch, c.rise);
     const double mass = batch[Amount::mass];
     if (!(mass > 0)) return answer;
     const double free_hydrogen = batch[Amount::water] * power_of_ten(-answer.ph) / mixture.activity;

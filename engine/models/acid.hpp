@@ -45,8 +45,9 @@ struct AcidParameters {
     double native_ionic = 0;                        ///< mol/kg water, ions that food brings besides salt
     double equivalents_limit = 0;  ///< protons that an acid may own for each one titrated; the rest of the titration is buffer
     double sour_weight = 0;        ///< of titratable acid in sourness
-    double cooking_rise = 0;       ///< pH
-    double model_error = 0;        ///< pH, added to every predicted pH
+    double cooking_rise = 0;       ///< pH, of pork
+    std::array<double, count_of<Species>> rise{};  ///< by kind of meat, pork 1
+    double model_error = 0;                        ///< pH, added to every predicted pH
 };
 
 std::span<const Binding<AcidParameters>> acid_bindings();
@@ -97,6 +98,7 @@ struct AcidConstants {
     double water = 0;  // ion product
     DaviesParameters davies;
     double native_ionic = 0, sour_weight = 0, cooking_rise = 0, model_error = 0;
+    std::array<double, count_of<Species>> rise{};
 };
 
 AcidConstants prepare(const AcidParameters& parameters);

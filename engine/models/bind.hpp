@@ -1,17 +1,24 @@
 // How well a cooked sausage mass holds together, and how firm it is to the bite.
 //
-//   index    = error * meat * salt * acid * order * cold * mixing * plate * dilution + binder
+//   index    = error * meat * salt * acid * order * cold * mixing * plate * dilution * gum^q + binder
 //   bind     = 100 (1 - exp(-index / scale))
-//   hardness = (protein/15 %)^a / (1 + fat/f0) * (3.5 protein/water)^w * salt^b * exp(-g (pH - 5.7)) * plate * mixing * (1 + c binder) + d
-//   binder, over its scale firmness = 100 hardness / (1 + hardness)
+//   hardness = (protein/15 %)^a / (1 + fat/f0) * (3.5 protein/water)^w * salt^b * exp(-g (pH - 5.7)) * plate * mixing * gum * (1 + c
+//   binder)
+//   + d binder, over its scale; firmness = 100 hardness / (1 + hardness)
 //
 // meat      weighted mean of two readings of the trade's bind indices: per gram of protein and per gram of meat
-// salt      logistic in the ionic strength of the water: myosin dissolves near 0.5-0.6 mol/kg
-// acid      falls from pH 6.1 down towards the isoelectric point of myosin; firmness hardly follows it, so sour masses are firm but crumble
+// salt      logistic in the ionic strength of the water: myosin dissolves near 0.5-0.6 mol/kg. The bite follows it less steeply where
+//           the meat has only its own water, for there the particles are firm by themselves; b grows with the share of foreign water
+// acid      falls from pH 6.1 down towards the isoelectric point of myosin, counted from the pH that the meat usually has, for its index
+//           was found at that; firmness hardly follows it, so sour masses are firm but crumble
 // order     acid that meets unsalted meat keeps protein from dissolving
+// cold      fat that is soft when mixed smears over the meat (by how much fat there is and how hard it is); frozen lean gives no protein
 // dilution  protein share of the batch, with paste water that no binder holds counted again
+// gum       xanthan, guar and locust bean gum hold water but soften the gel round them (Foegeding, Ramsey 1986, J Food Sci 51:33)
 // water     added in place of fat at the same protein softens: protein counts against all the water, beside its share of the batch
-// binder    water held by binders, worth less as paste water beyond their capacity grows
+// binder    water held by binders, worth less as paste water beyond their capacity grows, and by proteins near their isoelectric point
+// fat       oils and rendered fats soften more than the same fat in its cells
+// jelly     served cold, what sets when chilled (gelatin, agar, carrageenan) adds a gel that melts in the heat
 //
 // The structure follows the meat science literature; most magnitudes are judgement (knowledge/models/bind.json tells which).
 // Good for ranking and for differences between versions of one sausage: raw ground masses, 0-3 % salt, pH 4.8-6.5, 5-50 % fat.
@@ -20,6 +27,7 @@
 #include <span>
 #include <string_view>
 
+#include "models/binder.hpp"
 #include "models/material.hpp"
 #include "models/parameters.hpp"
 #include "standin/process.hpp"
@@ -33,19 +41,24 @@ struct BindParameters {
     double salt_floor, salt_middle, salt_width;  // share, mol/kg, mol/kg
     double native_ions;                          // mol/kg in unsalted meat water
     double ph_best, ph_scale, ph_floor;
-    double cold_up_to, cold_half, cold_power;  // C, C, 1
-    double mixing_floor, mixing_time;          // share, min
+    double smear_span, smear_power, smear_fat;  // C below the half, 1, % fat
+    double ice_half, ice_width;                 // C
+    double mixing_floor, mixing_time;           // share, min
     double plate_power;
     double order_cost, order_acid, order_together;         // share, mmol/kg batch, share
     double dilution_protein, dilution_power, paste_extra;  // %, 1, g/g
-    double binder_efficiency, binder_cold;                 // g/g, share
-    double binder_most, binder_water;                      // index, g held water per g batch
-    double binder_thinned;                                 // g binder water that a gram of loose paste water thins
-    double scale;                                          // index
+    BinderParameters binder;
+    double binder_cold;                // share
+    double binder_most, binder_water;  // index, g held water per g batch
+    double binder_thinned;             // g binder water that a gram of loose paste water thins
+    double gum_scale, gum_bind;        // g held water per g batch, power
+    double jelly_most;                 // index
+    double scale;                      // index
 
     double firm_protein, firm_fat;  // 1, %
+    double firm_free_fat;           // g of fat that a gram of free fat counts besides
     double firm_water;              // power of the meat's own water over all water
-    double firm_salt, firm_ph, firm_plate;
+    double firm_salt, firm_salt_wet, firm_ph, firm_plate;
     double firm_mixing, firm_mixing_time;  // share, min
     double firm_binder, firm_binder_own;
     double firm_scale;
@@ -62,23 +75,22 @@ struct MixState {
     Order order = Order::all_together;
 };
 
-/// The two results and what made them; a factor of 1 costs nothing.
+/// The two results and what made them; a factor of 1 costs nothing. That of acid is over 1 where the batch lies above the meat's usual pH.
 struct BatchBind {
     double bind = 0;      ///< 0-100
     double firmness = 0;  ///< 0-100; a well made fresh pork sausage has 50
     double index = 0;     ///< bind before it saturates
     double hardness = 0;  ///< relative to a well made fresh pork sausage
     double meat = 0;      ///< bind index of the batch's meat; bull meat 1
-    double salt_factor = 1, acid_factor = 1, order_factor = 1, cold_factor = 1, mixing_factor = 1, plate_factor = 1, dilution_factor = 1;
-    double binder = 0;          ///< added to the index
-    double ionic_strength = 0;  ///< mol/kg water
-    double loose_water = 0;     ///< g paste water per g batch that no binder holds
+    double salt_factor = 1, acid_factor = 1, order_factor = 1, cold_factor = 1, mixing_factor = 1, plate_factor = 1, dilution_factor = 1,
+           gum_factor = 1;
+    double binder = 0;                                      ///< added to the index
+    double ionic_strength = 0;                              ///< mol/kg water
+    double loose_water = 0;                                 ///< g paste water per g batch that no binder holds
+    double bind_served_cold = 0, firmness_served_cold = 0;  ///< with what sets when chilled
 };
 
 BatchBind batch_bind(const Material& batch, const MixState& mix, const BindParameters& parameters);
-
-/// Water of paste that `capacity` grams of binder water leave loose (g). Smooth, and never more than either side allows.
-double loose_paste_water(double paste_water, double capacity);
 
 /// "crumbly", "loose", "tender", "sliceable" or "firm-bound".
 std::string_view bind_word(double bind);

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <utility>
 
+#include "models/colour_words.hpp"
+
 namespace standin {
 namespace {
 
@@ -147,42 +149,30 @@ BatchColour batch_colour(const Material& batch, double ph, double rest_h, double
     return c;
 }
 
-// By a* first, as on raw sausage; then hue tells the olive of lost chlorophyll and the tan of cooked meat from green and pink.
+// Red meat by what makers call it, for beside fat and leaf nobody calls it the brown of a lone swatch; all else by what people say.
 std::string_view colour_word(const Lab& lab) {
-    const double hue = hue_of(lab), chroma = chroma_of(lab);
-    if (lab.a > 2) {
-        const bool yellowish = hue >= 55 && hue < 180;
-        if (lab.a > 12 && lab.L < 36 + lab.a) return "red";  // the darker, the less a* it takes
-        if (lab.L < 48 && yellowish) return "brown";
-        return !yellowish ? "pink" : hue < 80 ? "tan" : "khaki";
-    }
-    if (lab.a >= -2) return chroma < 14 ? "greyish" : lab.L < 40 ? "brown" : "khaki";
-    if (hue < 95) return "khaki";
-    if (hue < (lab.a < -6 ? 105 : 100)) return "olive";
-    return lab.a < -10 ? "vivid green" : lab.a < -6 ? "green" : "pale green";
+    constexpr double red_from = 8;
+    if (lab.a <= red_from) return surveyed_name(lab).word;
+    const double hue = hue_of(lab);
+    const bool yellowish = hue >= 55 && hue < 180;
+    if (lab.a > 12 && lab.L < 36 + lab.a) return "red";  // the darker, the less a* it takes
+    if (!yellowish) return "pink";
+    return lab.L < 48 ? "brown" : hue < 80 ? "tan" : "khaki";
 }
 
 namespace {
 
 using P = ColourParameters;
 
-// "colour.raw.pork.red" and so on, spelled by the compiler from the list of species.
-constexpr std::array<std::string_view, 3> band_names{"red", "green", "blue"};
-constexpr std::array<double Bands::*, 3> band_fields{&Bands::red, &Bands::green, &Bands::blue};
+template <double Bands::*band>
+double& raw_lean(P& p, std::size_t species) {
+    return p.raw_lean[species].*band;
+}
 
-template <bool cooked, std::size_t s, std::size_t band>
-struct Base {
-    static constexpr auto id = [] {
-        std::array<char, 40> text{};
-        std::size_t n = 0;
-        for (const std::string_view part :
-             {std::string_view(cooked ? "colour.cooked." : "colour.raw."), Words<Species>::all[s], std::string_view("."), band_names[band]})
-            for (const char c : part) text[n++] = c;
-        return std::pair(text, n);
-    }();
-    static double& field(P& p) { return (cooked ? p.cooked : p.raw_lean)[s].*band_fields[band]; }
-    static Binding<P> binding() { return {std::string_view(id.first.data(), id.second), field}; }
-};
+template <double Bands::*band>
+double& cooked(P& p, std::size_t species) {
+    return p.cooked[species].*band;
+}
 
 constexpr std::array own{
     Binding<P>{"colour.k0", [](P& p) -> double& { return p.k0; }},
@@ -228,20 +218,15 @@ constexpr std::array own{
     Binding<P>{"colour.minutes.loose", [](P& p) -> double& { return p.cook_minutes[4]; }},
 };
 
-constexpr std::size_t base_count = 2 * count_of<Species> * 3;
-
-template <std::size_t... i>
-std::array<Binding<P>, own.size() + base_count> all_bindings(std::index_sequence<i...>) {
-    std::array<Binding<P>, own.size() + base_count> all{Base<(i < base_count / 2), i / 3 % count_of<Species>, i % 3>::binding()...};
-    std::copy(own.begin(), own.end(), all.begin() + base_count);
-    return all;
-}
+constexpr auto bindings = joined(BySpecies<"colour.raw.", ".red", P>::bindings<raw_lean<&Bands::red>>(),
+                                 BySpecies<"colour.raw.", ".green", P>::bindings<raw_lean<&Bands::green>>(),
+                                 BySpecies<"colour.raw.", ".blue", P>::bindings<raw_lean<&Bands::blue>>(),
+                                 BySpecies<"colour.cooked.", ".red", P>::bindings<cooked<&Bands::red>>(),
+                                 BySpecies<"colour.cooked.", ".green", P>::bindings<cooked<&Bands::green>>(),
+                                 BySpecies<"colour.cooked.", ".blue", P>::bindings<cooked<&Bands::blue>>(), own);
 
 }  // namespace
 
-std::span<const Binding<ColourParameters>> colour_bindings() {
-    static const auto all = all_bindings(std::make_index_sequence<base_count>{});
-    return all;
-}
+std::span<const Binding<ColourParameters>> colour_bindings() { return bindings; }
 
 }  // namespace standin

@@ -84,7 +84,8 @@ Bands with_pigment(const Bands& base, double chlorophyll, double pheophytin, dou
 BatchColour batch_colour(const Material& batch, double ph, double rest_h, double rest_at_c, Cook method, double core_c,
                          const ColourParameters& p);
 
-/// pink, red, brown, tan, khaki, greyish, olive, pale green, green or vivid green. The limits are judgement.
+/// pink, red, brown, tan, khaki, greyish, olive, pale green or green. Up to a* 8 by survey (colour_words.hpp); redder the limits are
+/// judgement.
 std::string_view colour_word(const Lab& lab);
 
 }  // namespace standin

@@ -6,6 +6,7 @@
 
 #include "knowledge/effects.hpp"
 #include "knowledge/plausible.hpp"
+#include "models/fat.hpp"
 #include "models/heat.hpp"
 
 namespace standin {
@@ -213,11 +214,14 @@ bool has_role(const Ingredient& i, Role role) { return std::find(i.roles.begin()
 // What the raw gram brings besides composition: acid, buffer, meat, binding, aroma. Shares of it survive the preparations.
 class Bringing {
 public:
-    Bringing(const Portion& portion, std::span<const AcidParameters> acid, const Draws& draws)
-        : Bringing(portion.ingredient, portion, acid, draws) {}
-    Bringing(const Ingredient& i, const Portion& portion, std::span<const AcidParameters> acid, const Draws& draws)
+    Bringing(const Portion& portion, const Knowledge& knowledge, std::span<const AcidParameters> acid, const Draws& draws)
+        : Bringing(portion.ingredient, portion, knowledge, acid, draws) {}
+    Bringing(const Ingredient& i, const Portion& portion, const Knowledge& knowledge, std::span<const AcidParameters> acid,
+             const Draws& draws)
         : ingredient_(i),
           acid_(acid),
+          free_fat_(fat_is_free(i, knowledge)),
+          softens_(knowledge.parameter(softening_of(i, knowledge)), softening_of(i, knowledge), draws),
           ph_(ph_band(portion), shared_name("ph"), draws),
           titratable_(as_like(titratable_band(portion), portion), i.id + " titratable", draws),
           buffer_(as_like(i.acidity && i.acidity->buffer ? i.acidity->buffer->band : Band{}, portion),
@@ -235,6 +239,7 @@ public:
         if (ingredient_.meat) meat(m, f, draw);
         else m[Amount::paste_water] = f.water;
         if (ingredient_.binding) binding(m, f, draw);
+        if (ingredient_.meat || free_fat_) soft_fat(m, f, draw);
         if (ingredient_.tint) {
             m[Amount::tint_red] = ingredient_.tint->red;
             m[Amount::tint_green] = ingredient_.tint->green;
@@ -304,19 +309,38 @@ private:
         m[Amount::meat_protein] = f.protein;
         m[Amount::bind_protein] = f.protein * bind_(draw);
         m[Amount::bind_mass] = f.mass * bind_(draw);
+        if (ingredient_.acidity && ingredient_.acidity->ph)
+            m[Amount::bind_ph] = m[Amount::bind_protein] * ingredient_.acidity->ph->band.mid;
         m[ingredient_.meat->species] = f.mass;
     }
 
     void binding(Material& m, const Food& f, std::size_t draw) const {
         const auto& sets = ingredient_.binding->sets;
-        const Amount when = sets == "cold" ? Amount::held_cold : sets == "hot" ? Amount::held_hot : Amount::held_chilled;
+        const Amount when = sets == "cold"    ? Amount::held_cold
+                            : sets == "hot"   ? Amount::held_hot
+                            : sets == "never" ? Amount::held_thick
+                                              : Amount::held_chilled;
         m[when] = held_water_(draw) * f.binding_share;
+        if (when == Amount::held_cold || when == Amount::held_hot) m[Amount::held_protein] = m[when] * protein_of_solids(f);
         m[Amount::held_fat] = held_fat_(draw) * f.binding_share;
+    }
+
+    void soft_fat(Material& m, const Food& f, std::size_t draw) const {
+        m[Amount::soft_fat] = f.fat;
+        m[Amount::fat_softens] = f.fat * softens_(draw);
+        if (free_fat_) m[Amount::free_fat] = f.fat;
+    }
+
+    // Of what could hold the water.
+    static double protein_of_solids(const Food& f) {
+        const double solids = f.protein + f.carbohydrate;
+        return solids > 0 ? f.protein / solids : 0;
     }
 
     const Ingredient& ingredient_;
     std::span<const AcidParameters> acid_;
-    Uncertain ph_, titratable_, buffer_, scale_, bind_, held_water_, held_fat_, strength_, pungency_, sulphites_;
+    bool free_fat_;
+    Uncertain softens_, ph_, titratable_, buffer_, scale_, bind_, held_water_, held_fat_, strength_, pungency_, sulphites_;
 };
 
 Material material_of(const Food& f) {
@@ -343,7 +367,7 @@ Material material_of(const Food& f) {
 std::vector<Material> unit_materials(const Portion& portion, const Knowledge& knowledge, std::span<const AcidParameters> acid,
                                      const Draws& draws) {
     const RawFood raw(portion, knowledge, draws);
-    const Bringing bringing(portion, acid, draws);
+    const Bringing bringing(portion, knowledge, acid, draws);
     const bool heat_as_prepared = portion.heat_mg_kg && portion.weighed_prepared;
     std::vector<Step> steps;
     for (const auto& prepared : portion.prepared) steps.emplace_back(prepared, portion.ingredient.tissue, knowledge, draws);

@@ -4,8 +4,6 @@
 #include <array>
 #include <cmath>
 
-#include "models/bind.hpp"
-
 namespace standin {
 namespace {
 
@@ -21,19 +19,7 @@ double& severity(P& p) {
     return p.severity[static_cast<std::size_t>(method)];
 }
 
-// "cooking.kind.pork" and so on, spelled by the compiler from the list of species.
-template <std::size_t s>
-struct Kind {
-    static constexpr auto id = [] {
-        std::array<char, 32> text{};
-        std::size_t n = 0;
-        for (const std::string_view part : {std::string_view("cooking.kind."), Words<Species>::all[s]})
-            for (const char c : part) text[n++] = c;
-        return std::pair(text, n);
-    }();
-    static double& field(P& p) { return p.kind[s]; }
-    static Binding<P> binding() { return {std::string_view(id.first.data(), id.second), field}; }
-};
+double& kind(P& p, std::size_t species) { return p.kind[species]; }
 
 template <Cook method>
 double& steam(P& p) {
@@ -58,7 +44,10 @@ constexpr std::array own{
     Binding<P>{"cooking.acid.least", [](P& p) -> double& { return p.ph_least; }},
     Binding<P>{"cooking.salt.gain", [](P& p) -> double& { return p.salt_gain; }},
     Binding<P>{"cooking.salt.scale", [](P& p) -> double& { return p.salt_scale; }},
-    Binding<P>{"cooking.binder.efficiency", [](P& p) -> double& { return p.binder_efficiency; }},
+    Binding<P>{"cooking.binder.efficiency", [](P& p) -> double& { return p.binder.efficiency; }},
+    Binding<P>{"bind.isoelectric.ph", [](P& p) -> double& { return p.binder.isoelectric_ph; }},
+    Binding<P>{"bind.isoelectric.width", [](P& p) -> double& { return p.binder.isoelectric_width; }},
+    Binding<P>{"bind.isoelectric.loss", [](P& p) -> double& { return p.binder.isoelectric_loss; }},
     Binding<P>{"cooking.paste.kept", [](P& p) -> double& { return p.paste_kept; }},
     Binding<P>{"cooking.fat.pan", severity<Cook::pan>},
     Binding<P>{"cooking.fat.grill", severity<Cook::grill>},
@@ -67,27 +56,25 @@ constexpr std::array own{
     Binding<P>{"cooking.fat.loose", severity<Cook::loose>},
     Binding<P>{"cooking.fat.half", [](P& p) -> double& { return p.fat_half; }},
     Binding<P>{"cooking.fat.power", [](P& p) -> double& { return p.fat_power; }},
+    Binding<P>{"cooking.fat.free", [](P& p) -> double& { return p.free_fat; }},
     Binding<P>{"cooking.care.water", [](P& p) -> double& { return p.care_water; }},
     Binding<P>{"cooking.care.fat", [](P& p) -> double& { return p.care_fat; }},
 };
 
-template <std::size_t... s>
-auto with_kinds(std::index_sequence<s...>) {
-    std::array<Binding<P>, own.size() + sizeof...(s)> all{};
-    std::copy(own.begin(), own.end(), all.begin());
-    ((all[own.size() + s] = Kind<s>::binding()), ...);
-    return all;
-}
+constexpr auto bindings = joined(own, BySpecies<"cooking.kind.", "", P>::bindings<kind>());
 
 // The reference state that k is stated for, and the core temperatures it reaches.
 constexpr double core_c_reference = 71, core_c_least = 63, core_c_most = 100;
+constexpr double core_turn_c = 2;  // C over which its two slopes meet
 constexpr double ph_reference = 5.7;
 constexpr double salt_pct_reference = 1.5;
 constexpr int bend = 12;  // how tightly water kept follows the straight line up to all the water
 
 double water_per_protein(Cook method, double core_c, const P& p) {
     const double above = std::clamp(core_c, core_c_least, core_c_most) - core_c_reference;
-    return std::max(0.0, p.water_per_protein[static_cast<std::size_t>(method)] - (above > 0 ? p.hotter : p.cooler) * above);
+    const double turned = std::hypot(above, core_turn_c) - core_turn_c;  // one slope bends into the other about the reference
+    const double lost = (p.hotter + p.cooler) / 2 * above + (p.hotter - p.cooler) / 2 * turned;
+    return std::max(0.0, p.water_per_protein[static_cast<std::size_t>(method)] - lost);
 }
 
 /// A straight slope at the reference pH that bends into an upper and a lower end.
@@ -100,7 +87,7 @@ double salt_factor(double salt_pct, const P& p) {
     return 1 + p.salt_gain * (std::exp(-salt_pct_reference / p.salt_scale) - std::exp(-salt_pct / p.salt_scale));
 }
 
-/// `capacity` where water abounds, all the `water` where it does not.
+/// `capacity` where water abounds, all the `water` where it does not; likewise for what fat would run.
 double kept(double capacity, double water) {
     if (capacity <= 0 || water <= 0) return 0;
     const double least = std::min(capacity, water), most = std::max(capacity, water);
@@ -112,21 +99,10 @@ double share_of_fat_lost(Cook method, double fat_pct, const P& p) {
     return p.severity[static_cast<std::size_t>(method)] * x / (1 + x);
 }
 
-/// The mean over the meats in the batch; 1 where it has none.
-double kind_factor(const Material& batch, const P& p) {
-    double sum = 0, meat = 0;
-    for (std::size_t s = 0; s < count_of<Species>; ++s) {
-        const double grams = batch[static_cast<Species>(s)];
-        sum += grams * p.kind[s];
-        meat += grams;
-    }
-    return meat > 0 ? sum / meat : 1;
-}
-
 double water_kept(const Material& batch, const CookState& state, const P& p) {
-    const double meat = water_per_protein(state.method, state.core_c, p) * kind_factor(batch, p) * batch[Amount::meat_protein] *
+    const double meat = water_per_protein(state.method, state.core_c, p) * mean_over_meats(batch, p.kind) * batch[Amount::meat_protein] *
                         acid_factor(state.ph, p) * salt_factor(batch.share(Amount::salt, 100), p) * (1 - p.care_water * (1 - state.making));
-    const double binder = p.binder_efficiency * (batch[Amount::held_cold] + batch[Amount::held_hot]);
+    const double binder = held_in_the_heat(batch, state.ph, p.binder);
     const double paste = p.paste_kept * loose_paste_water(batch[Amount::paste_water], binder);
     const double steam = p.evaporates[static_cast<std::size_t>(state.method)];
     return kept(meat + binder + paste, (1 - steam) * batch[Amount::water]);
@@ -135,17 +111,15 @@ double water_kept(const Material& batch, const CookState& state, const P& p) {
 double fat_lost(const Material& batch, const CookState& state, const P& p) {
     const double fat = batch[Amount::fat];
     if (fat <= 0) return 0;
-    const double free = fat * std::exp(-p.binder_efficiency * batch[Amount::held_fat] / fat);
-    const double share = share_of_fat_lost(state.method, batch.share(Amount::fat, 100), p) * (1 + p.care_fat * (1 - state.making));
-    return free * std::clamp(share, 0.0, 1.0);
+    const double unheld = fat * std::exp(-p.binder.efficiency * batch[Amount::held_fat] / fat);
+    const double share = share_of_fat_lost(state.method, batch.share(Amount::fat, 100), p) * (1 + p.care_fat * (1 - state.making)) *
+                         (1 + p.free_fat * batch[Amount::free_fat] / fat);
+    return kept(unheld * share, unheld);
 }
 
 }  // namespace
 
-std::span<const Binding<CookingParameters>> cooking_bindings() {
-    static const auto all = with_kinds(std::make_index_sequence<count_of<Species>>{});
-    return all;
-}
+std::span<const Binding<CookingParameters>> cooking_bindings() { return bindings; }
 
 BatchCook batch_cook(const Material& batch, const CookState& state, const CookingParameters& p) {
     BatchCook result;

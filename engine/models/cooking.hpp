@@ -2,7 +2,8 @@
 //
 //   water kept = k(method, core) * kind * meat protein * g(pH) * g(salt) * (1 - c (1 - making)) + e * binder water + r * loose paste water,
 //                never over the water that the dry heat of the method leaves
-//   fat lost   = s(method) * F^2 / (F^2 + h^2) * (1 + c (1 - making)) * (fat - e * fat held by binders),  F the fat of the batch in %
+//   fat lost   = s(method) * F^2 / (F^2 + h^2) * (1 + c (1 - making)) * (1 + o * free fat / fat) * (fat - e * fat held by binders),
+//                F the fat of the batch in %, free what no cell encloses; never over all of it
 //
 // kind    by the meat, the mean over what is in the batch: pork keeps less water a gram of protein than beef, turkey a little more
 // making  1 for a mass mixed until tacky, cold and salted before the acid; less where mixing, smear or early acid cost it bind
@@ -18,6 +19,7 @@
 #include <array>
 #include <span>
 
+#include "models/binder.hpp"
 #include "models/material.hpp"
 #include "models/parameters.hpp"
 #include "standin/process.hpp"
@@ -31,11 +33,12 @@ struct CookingParameters {
     double hotter, cooler;                            // g/g lost per C above 71, gained per C below
     double ph_slope, ph_most, ph_least;               // 1/pH, and the ends it bends into as shares of the middle
     double salt_gain, salt_scale;                     // share, % salt
-    double binder_efficiency;                         // g/g
-    double paste_kept;                                // share of loose paste water
-    std::array<double, cook_ways> severity;           // by Cook; share of the curve of microwaved patties
-    double care_water, care_fat;                      // shares lost and gained where nothing binds
-    double fat_half, fat_power;                       // % fat, 1
+    BinderParameters binder;
+    double paste_kept;                       // share of loose paste water
+    std::array<double, cook_ways> severity;  // by Cook; share of the curve of microwaved patties
+    double care_water, care_fat;             // shares lost and gained where nothing binds
+    double fat_half, fat_power;              // % fat, 1
+    double free_fat;                         // share that oils and rendered fats lose besides
 };
 
 std::span<const Binding<CookingParameters>> cooking_bindings();

@@ -38,9 +38,15 @@ enum class Amount : std::size_t {
     meat_protein,
     bind_protein,  // g meat protein times bind index
     bind_mass,     // g meat times bind index
+    bind_ph,       // bind_protein times the pH that the meat usually has
+    soft_fat,      // g fat that mixing can smear: of meat, oils and rendered fats
+    fat_softens,   // the same times the temperature at which half of it smears, C
+    free_fat,      // g fat that no cell encloses: oils and rendered fats
     held_cold,
     held_hot,
-    held_chilled,  // g water that binders hold, by when they set
+    held_chilled,
+    held_thick,    // g water that binders hold, by when they set; what is thick never sets
+    held_protein,  // g of that held cold and hot, by protein
     held_fat,      // g fat that binders hold
     paste_water,   // g water brought by anything but meat
     tint_red,
@@ -82,5 +88,16 @@ public:
 private:
     std::array<double, material_size> amounts_{};
 };
+
+/// The mean over the meats of the batch by weight of a figure by kind; 1 where it has none.
+inline double mean_over_meats(const Material& batch, const std::array<double, count_of<Species>>& figure) {
+    double sum = 0, meat = 0;
+    for (std::size_t s = 0; s < count_of<Species>; ++s) {
+        const double grams = batch[static_cast<Species>(s)];
+        sum += grams * figure[s];
+        meat += grams;
+    }
+    return meat > 0 ? sum / meat : 1;
+}
 
 }  // namespace standin

@@ -22,8 +22,10 @@ double water_activity(const Material& batch, const SaltParameters& p) {
     for (std::size_t j = 0; j < count_of<Acid>; ++j) raoult += batch[static_cast<Acid>(j)] / 1000;
     const double sucrose = p.sucrose_share * batch[Amount::sugars] / sucrose_g_mol;
     const double hexose = (1 - p.sucrose_share) * batch[Amount::sugars] / hexose_g_mol;
-    return std::pow(p.native_aw, meat_water / water) * salt_water_activity(batch[Amount::salt] / sodium_chloride_g_mol * per_kg, p) *
-           norrish(sucrose * per_kg, p.norrish_sucrose) * norrish(hexose * per_kg, p.norrish_hexose) * water_fraction(raoult * per_kg);
+    const double known =
+        std::pow(p.native_aw, meat_water / water) * salt_water_activity(batch[Amount::salt] / sodium_chloride_g_mol * per_kg, p) *
+        norrish(sucrose * per_kg, p.norrish_sucrose) * norrish(hexose * per_kg, p.norrish_hexose) * water_fraction(raoult * per_kg);
+    return std::max(0.0, 1 - p.lowering * (1 - known));
 }
 
 constexpr Binding<SaltParameters> bindings[] = {
@@ -35,6 +37,7 @@ constexpr Binding<SaltParameters> bindings[] = {
     {"salt.chirife.linear", [](SaltParameters& p) -> double& { return p.chirife_linear; }},
     {"salt.chirife.square", [](SaltParameters& p) -> double& { return p.chirife_square; }},
     {"salt.native_aw", [](SaltParameters& p) -> double& { return p.native_aw; }},
+    {"salt.lowering", [](SaltParameters& p) -> double& { return p.lowering; }},
     {"salt.sucrose_share", [](SaltParameters& p) -> double& { return p.sucrose_share; }},
     {"salt.norrish.sucrose", [](SaltParameters& p) -> double& { return p.norrish_sucrose; }},
     {"salt.norrish.hexose", [](SaltParameters& p) -> double& { return p.norrish_hexose; }},

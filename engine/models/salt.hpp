@@ -26,6 +26,7 @@ struct SaltParameters {
     double saturation = 0;  ///< mol NaCl/kg water
     double chirife_linear = 0, chirife_square = 0;
     double native_aw = 0;
+    double lowering = 0;       ///< on 1 - aw, all that salt, sugar and acid do not tell
     double sucrose_share = 0;  ///< of the sugars, by weight; the rest is glucose and fructose
     double norrish_sucrose = 0, norrish_hexose = 0;
 };

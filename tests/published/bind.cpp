@@ -13,7 +13,8 @@ namespace {
 
 BindParameters middle() { return middle_parameters(bind_bindings()); }
 
-Material pork(double grams, double protein, double fat, double water, double index) {
+/// `usual_ph`: of the cut, against which acid counts.
+Material pork(double grams, double protein, double fat, double water, double index, double usual_ph = 5.8) {
     Material m;
     m[Amount::mass] = m[Amount::meat] = grams;
     m[Amount::water] = water / 100 * grams;
@@ -21,6 +22,9 @@ Material pork(double grams, double protein, double fat, double water, double ind
     m[Amount::fat] = m[Amount::meat_fat] = fat / 100 * grams;
     m[Amount::bind_mass] = index * grams;
     m[Amount::bind_protein] = index * protein / 100 * grams;
+    m[Amount::bind_ph] = usual_ph * m[Amount::bind_protein];
+    m[Amount::soft_fat] = m[Amount::fat];
+    m[Amount::fat_softens] = 15 * m[Amount::fat];
     return m;
 }
 

@@ -22,6 +22,9 @@ Material shoulder(double grams) {
     m[Amount::fat] = m[Amount::meat_fat] = 0.21 * grams;
     m[Amount::bind_mass] = 0.8 * grams;
     m[Amount::bind_protein] = 0.8 * 0.169 * grams;
+    m[Amount::bind_ph] = 5.7 * m[Amount::bind_protein];
+    m[Amount::soft_fat] = 0.21 * grams;
+    m[Amount::fat_softens] = 15 * m[Amount::soft_fat];
     return m;
 }
 
@@ -82,12 +85,17 @@ TEST_CASE("factors stay between nothing and one, results between 0 and 100, and 
     for (int i = 0; i < 2000; ++i) {
         Material m;
         for (Amount a : {Amount::mass, Amount::water, Amount::fat, Amount::salt, Amount::titratable, Amount::meat_protein,
-                         Amount::bind_protein, Amount::bind_mass, Amount::held_cold, Amount::held_hot, Amount::paste_water})
+                         Amount::bind_protein, Amount::bind_mass, Amount::soft_fat, Amount::free_fat, Amount::held_cold, Amount::held_hot,
+                         Amount::held_chilled, Amount::held_thick, Amount::paste_water})
             m[a] = unit(random) < 0.3 ? 0 : 500 * unit(random);
+        m[Amount::bind_ph] = (5.4 + 1.2 * unit(random)) * m[Amount::bind_protein];
+        m[Amount::fat_softens] = (-6 + 30 * unit(random)) * m[Amount::soft_fat];
+        m[Amount::held_protein] = unit(random) * (m[Amount::held_cold] + m[Amount::held_hot]);
         const auto order = static_cast<Order>(i % 3);
         const auto b = batch_bind(m, {3 + 6 * unit(random), 30 * unit(random), 20 * unit(random), 20 * unit(random), order}, p);
-        for (double factor : {b.salt_factor, b.acid_factor, b.order_factor, b.cold_factor, b.mixing_factor, b.dilution_factor})
+        for (double factor : {b.salt_factor, b.order_factor, b.cold_factor, b.mixing_factor, b.dilution_factor, b.gum_factor})
             REQUIRE((factor >= 0 && factor <= 1));
+        REQUIRE((b.acid_factor > 0 && b.acid_factor < 2.7));  // over 1 where the batch lies above the usual pH of its meat
         REQUIRE((b.bind >= 0 && b.bind <= 100));
         REQUIRE((b.firmness >= 0 && b.firmness <= 100));
     }
@@ -136,6 +144,95 @@ TEST_CASE("what makers do moves bind the way they know") {
     }
 }
 
+TEST_CASE("acid counts from the pH that the meat has by itself") {
+    const auto p = middle();
+    MixState own = well_made;
+    Material beef = plain_sausage();
+    beef[Amount::bind_ph] = 5.6 * beef[Amount::bind_protein];
+    own.ph = 5.6;
+    CHECK(batch_bind(beef, own, p).acid_factor == Approx(1));
+    CHECK(batch_bind(plain_sausage(), well_made, p).acid_factor == Approx(1));
+    CHECK(batch_bind(beef, own, p).bind == Approx(batch_bind(plain_sausage(), well_made, p).bind));
+    own.ph = 5.3;
+    CHECK(batch_bind(beef, own, p).acid_factor < 0.8);
+}
+
+TEST_CASE("smear needs fat, and soft fat smears first") {
+    const auto p = middle();
+    MixState warm = well_made;
+    warm.temperature_c = 12;
+    const auto kept = [&](double fat, double softens) {
+        Material m = plain_sausage();
+        m[Amount::soft_fat] = fat;
+        m[Amount::fat_softens] = softens * fat;
+        return batch_bind(m, warm, p).cold_factor;
+    };
+    CHECK(kept(0, 15) == Approx(1).margin(0.001));
+    CHECK(kept(30, 15) > kept(100, 15));
+    CHECK(kept(100, 15) > kept(250, 15));
+    double before = 0;
+    for (double softens : {0.0, 7.0, 13.0, 15.0, 17.0, 24.0}) {  // oil, duck, belly, pork, back fat, suet
+        CHECK(kept(200, softens) > before);
+        before = kept(200, softens);
+    }
+}
+
+TEST_CASE("frozen lean gives no protein") {
+    const auto p = middle();
+    const auto at = [&](double temperature_c) {
+        MixState mix = well_made;
+        mix.temperature_c = temperature_c;
+        return batch_bind(plain_sausage(), mix, p).bind;
+    };
+    CHECK(at(0) == Approx(at(3)).margin(1));
+    CHECK(at(-1) > 0.95 * at(3));
+    CHECK(at(-3) < 0.8 * at(3));
+    CHECK(at(-6) < 5);
+}
+
+TEST_CASE("gums hold water and soften the gel") {
+    const auto p = middle();
+    const Material plain = plain_sausage();
+    double bind_before = 101, firm_before = 101;
+    for (double held = 0; held <= 200; held += 20) {
+        Material m = plain;
+        m[Amount::held_thick] = held;
+        const auto b = batch_bind(m, well_made, p);
+        CHECK(b.bind < bind_before);
+        CHECK(b.firmness < firm_before);
+        bind_before = b.bind;
+        firm_before = b.firmness;
+    }
+    Material wet_mass = with_paste(120), thick = wet_mass;
+    thick[Amount::held_thick] = 60;
+    CHECK(batch_bind(thick, well_made, p).loose_water < batch_bind(wet_mass, well_made, p).loose_water);
+}
+
+TEST_CASE("protein binders do least near their isoelectric point, starch does not care") {
+    const auto p = middle();
+    const auto gain = [&](double ph, double by_protein) {
+        MixState mix = well_made;
+        mix.ph = ph;
+        Material m = with_paste(120), bound = m;
+        bound[Amount::held_hot] = 60;
+        bound[Amount::held_protein] = 60 * by_protein;
+        return batch_bind(bound, mix, p).binder;
+    };
+    CHECK(gain(4.7, 0.9) < 0.7 * gain(6, 0.9));
+    CHECK(gain(5.2, 0.9) < gain(6, 0.9));
+    CHECK(gain(4.7, 0) == Approx(gain(6, 0)));
+}
+
+TEST_CASE("oil for fat in its cells is softer and binds less") {
+    const auto p = middle();
+    Material oiled = plain_sausage();
+    oiled[Amount::free_fat] = oiled[Amount::soft_fat] = 200;
+    oiled[Amount::fat_softens] = 0;
+    const auto fat = batch_bind(plain_sausage(), well_made, p), oil = batch_bind(oiled, well_made, p);
+    CHECK(oil.firmness < fat.firmness - 3);
+    CHECK(oil.bind < fat.bind - 5);
+}
+
 TEST_CASE("the order counts only with acid, and salt first is best") {
     const auto p = middle();
     Material m = plain_sausage();
@@ -175,6 +272,9 @@ TEST_CASE("wet paste loosens, binder tightens, gelatin does neither in the heat"
     CHECK(batch_bind(cold, well_made, p).bind > loose.bind);
     CHECK(batch_bind(hot, well_made, p).firmness > loose.firmness);
     CHECK(batch_bind(jelly, well_made, p).bind == loose.bind);
+    CHECK(batch_bind(jelly, well_made, p).bind_served_cold > loose.bind_served_cold + 3);
+    CHECK(batch_bind(jelly, well_made, p).firmness_served_cold > loose.firmness_served_cold);
+    CHECK(loose.bind_served_cold == loose.bind);
 }
 
 TEST_CASE("loose water: none beyond the paste, none below zero, and what is bound fits the binder") {
@@ -194,6 +294,7 @@ TEST_CASE("no corner in any amount") {
         for (int i = 0; i < 400; ++i) {
             Material m = with_paste(120);
             m[a] = 0.5 * (i + 1);
+            m[Amount::bind_ph] = 5.7 * m[Amount::bind_protein];
             const double bind = batch_bind(m, well_made, p).bind;
             const double slope = bind - last;
             if (i > 5) {

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <random>
 
+#include "models/colour_words.hpp"
 #include "support/catch.hpp"
 #include "support/parameters.hpp"
 
@@ -192,18 +193,38 @@ TEST_CASE("fat pales raw meat all the way; the cooked base is held outside its t
     CHECK_FALSE(with_fat(0.15).cooked == with_fat(0.20).cooked);
 }
 
-TEST_CASE("colour words") {
-    CHECK(colour_word({64, 8.6, 11}) == "pink");
-    CHECK(colour_word({64, 5.3, 7.9}) == "tan");
+// What the survey's people say of these swatches, not what the leaf was called before: most say khaki or drab where a* is -3 to -8.
+TEST_CASE("colour words up to a* 8 are those of the survey") {
+    CHECK(colour_word(lab_of_bytes(0x82, 0x7c, 0x57)) == "khaki");
+    CHECK(colour_word(lab_of_bytes(0x81, 0x82, 0x5b)) == "khaki");
     CHECK(colour_word({60, 0, 8}) == "greyish");
-    CHECK(colour_word({57.5, -3.2, 17.2}) == "pale green");
-    CHECK(colour_word({53.6, -7.9, 19.6}) == "green");
-    CHECK(colour_word({45, -12, 22}) == "vivid green");
-    CHECK(colour_word({49.3, -3.4, 23.3}) == "olive");
+    CHECK(colour_word({64, 5.3, 7.9}) == "greyish");
+    CHECK(colour_word({57.5, -3.2, 17.2}) == "khaki");
+    CHECK(colour_word({49.3, -3.4, 23.3}) == "khaki");
     CHECK(colour_word({58.6, -0.3, 25.2}) == "khaki");
-    CHECK(colour_word({50, 25, 25}) == "red");
-    CHECK(colour_word({42, 17, 12}) == "red");  // raw beef
-    CHECK(colour_word({69, 15, 16}) == "pink");
+    CHECK(colour_word({45, -12, 22}) == "green");
+    CHECK(colour_word({40, -15, 25}) == "green");
+    CHECK(colour_word({65, -12, 20}) == "pale green");
     CHECK(colour_word({40, 8, 15}) == "brown");
+    CHECK(colour_word({74, 3, 16}) == "tan");
+}
+
+TEST_CASE("the share of names that say so is a share, and high in the midst of a word") {
+    CHECK(surveyed_name(lab_of_bytes(0x6e, 0x75, 0x0e)).word == "olive");  // what the survey says olive of most
+    for (double L = 30; L < 90; L += 7)
+        for (double a = -25; a <= 8; a += 3)
+            for (double b = 0; b < 40; b += 5) {
+                const ColourName name = surveyed_name({L, a, b});
+                CHECK(name.share >= 0);
+                CHECK(name.share <= 1);
+                CHECK_FALSE(name.word.empty());
+            }
+}
+
+TEST_CASE("words of red meat") {
+    CHECK(colour_word({64, 8.6, 11}) == "pink");
+    CHECK(colour_word({50, 25, 25}) == "red");
+    CHECK(colour_word({42, 19.5, 10.5}) == "red");  // raw beef
+    CHECK(colour_word({69, 15, 16}) == "pink");
     CHECK(colour_word(coloured(pork()).raw) == "pink");
 }

@@ -1,0 +1,21 @@
+// What people call a colour, by an open survey: the names that lie near it vote, each by its distance (CIE94).
+//
+// Source: the colour survey of 2010 with over 200,000 people, its list of 949 names and the colour each was said of most (public domain,
+// CC0 1.0; read from the npm package xkcd-colors 1.0.2, assets/colors.json). The names are cut down to words that a maker says.
+#pragma once
+
+#include <string_view>
+
+#include "models/cielab.hpp"
+
+namespace standin {
+
+struct ColourName {
+    std::string_view word;  ///< "green", "pale green", "olive", "khaki", "greyish", "tan" or "brown"
+    double share = 0;       ///< of the survey's names near this colour, 0-1
+};
+
+/// For colours that are not red meat: a* up to 8.
+ColourName surveyed_name(const Lab& lab);
+
+}  // namespace standin
