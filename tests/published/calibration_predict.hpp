@@ -85,7 +85,7 @@ private:
         const Inputs in(m.inputs);
         if (m.quantity == "kept") return {kept(world, in), {}, nullptr};
         if (m.quantity == "activation") return {world.known.parameter("colour.activation"), {}, nullptr};
-        if (m.quantity == "cooked rise") return {world.known.parameter("acid.cooking_rise"), {}, nullptr};
+        if (m.quantity == "cooked rise") return {cooked_rise(world, in.word("species")), {}, nullptr};
         if (m.quantity == "cooked factor") return {world.known.parameter("colour.cooked-factor"), {}, nullptr};
         if (m.quantity == "buffer") return {buffer(world, in.word("ingredient")), {}, nullptr};
         if (m.quantity == "capsaicinoids") return {capsaicinoids(world, in.word("ingredient")), {}, nullptr};
@@ -109,6 +109,12 @@ private:
     static standin::SampledBatch kilogram_of(Refitted& world, const std::string& ingredient) {
         if (!world.known.ingredient(ingredient)) throw std::out_of_range("no ingredient " + ingredient);
         return {::formula({line(ingredient, 1000)}), world.evaluator.sampled()};
+    }
+
+    static standin::Band cooked_rise(Refitted& world, const std::string& species) {
+        const auto parameters = standin::draw_parameters(world.known, standin::acid_bindings(), world.draws);
+        const auto kind = static_cast<std::size_t>(standin::parse_word<standin::Species>(species).value());
+        return over([&](std::size_t i) { return parameters[i].cooking_rise * parameters[i].rise[kind]; });
     }
 
     // mmol H+/(pH kg) between pH 5.5 and 7.0.
