@@ -338,7 +338,7 @@ private:
 
     // A stand-in counts as the problem has it (counted_as), and the least like of them is named.
     void count_stand_ins(const BuiltVariant& built, Compared& compared) {
-        constexpr double close = 0.7;  // of a swap; judgement
+        constexpr double close = 0.6, much = 0.5;  // of a swap, of a line; judgement
         double least = close;
         for (const auto& edit : built.edits) {
             if (edit.move == PlainEdit::none) continue;
@@ -346,7 +346,7 @@ private:
             compared.variant.add(context_.nominal().unit(move.food), -edit.after);
             compared.variant.add(move.per_gram, edit.after);
             for (const auto& stands : move.stands_for) {
-                if (stands.line != edit.line || stands.closeness >= least) continue;
+                if (stands.line != edit.line || stands.closeness >= least || edit.after < much * stands.equal_grams) continue;
                 least = stands.closeness;
                 const auto name = [&](const Line& line) { return context_.knowledge().ingredient(line.ingredient)->names.front(); };
                 compared.unlike = name(move.food) + " for " + name(formula_.lines[edit.line]);

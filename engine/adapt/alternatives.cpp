@@ -18,9 +18,11 @@ std::vector<Alternative> alternatives_to(const Plan& plan, const Problem& proble
     for (const auto m : used) {
         std::vector<Alternative> found;
         for (const auto equivalent : problem.moves[m].equivalents) {
-            const bool same = problem.moves[equivalent].food.ingredient == problem.moves[m].food.ingredient &&
-                              problem.moves[equivalent].food.prepared == problem.moves[m].food.prepared;
-            if (same || !(problem.moves[equivalent].most > 0) || std::find(used.begin(), used.end(), equivalent) != used.end()) continue;
+            // The same food prepared in another way, or one that comes in already, is nothing to choose from.
+            const bool there = std::any_of(used.begin(), used.end(), [&](std::size_t u) {
+                return problem.moves[u].food.ingredient == problem.moves[equivalent].food.ingredient;
+            });
+            if (there || !(problem.moves[equivalent].most > 0)) continue;
             std::vector<Choice> choices(problem.moves.size(), Choice::out);
             std::vector<double> from = plan.grams;
             for (const auto u : used) choices[u == m ? equivalent : u] = Choice::in;

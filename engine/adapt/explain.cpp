@@ -39,9 +39,10 @@ public:
         const bool less = edit.after < edit.before;
         switch (role) {
             case Role::acid:
-                return less && c_.bind_after.acid_factor > c_.bind_before.acid_factor ? less_acid() : about(ReasonKind::sourness);
+                if (less && c_.bind_after.acid_factor > c_.bind_before.acid_factor) return less_acid();
+                return against(edit, Property::sourness_mmol_kg) ? for_its_part(edit, role) : about(ReasonKind::sourness);
             case Role::heat:
-                return about(ReasonKind::heat);
+                return against(edit, Property::heat_mg_kg) ? for_its_part(edit, role) : about(ReasonKind::heat);
             case Role::salt:
                 return for_salt();
             case Role::liquid:
@@ -102,6 +103,16 @@ private:
     }
 
     Figure loose_water() const { return {"loose water", 100 * c_.bind_before.loose_water, 100 * c_.bind_after.loose_water, "g in 100 g"}; }
+
+    // Whether the line goes up while the whole goes down: it makes up for a part of what others took along.
+    bool against(const PlainEdit& edit, Property property) const {
+        return edit.after > edit.before && c_.after.properties[property] < c_.before.properties[property];
+    }
+
+    Reason for_its_part(const PlainEdit& edit, Role role) const {
+        const double more = dose_of(context_.nominal().unit(problem_.formula.lines[edit.line]), role) * (edit.after - edit.before);
+        return {ReasonKind::addition, std::string(word(role)), {{"brings", {}, more, std::string(dose_unit(role))}}, {}, {}, {}};
+    }
 
     // What the line moves, or holds where it is.
     Reason about(ReasonKind kind) const {
@@ -176,7 +187,8 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
         if (plain.kind == EditKind::process) {
             edit.with = plain.process->what;
             edit.reason = reasons.for_process(*plain.process);
-        } else if (plain.kind == EditKind::add) edit.reason = reasons.for_addition(plain);
+        } else if (plain.kind == EditKind::add || (plain.move != PlainEdit::none && problem.moves[plain.move].kind == MoveKind::add))
+            edit.reason = reasons.for_addition(plain);
         else edit.reason = plain.move != PlainEdit::none ? reasons.for_stand_in(plain) : reasons.for_line(plain);
         edit.why = in_brief(edit.reason);
         edits.push_back(std::move(edit));

@@ -13,7 +13,12 @@ std::vector<Reason> what_gives_back(const Formula& base, const Distance& distanc
     std::vector<Reason> all;
     const double before = c.before.properties[Property::sourness_mmol_kg], after = c.after.properties[Property::sourness_mmol_kg];
     const double lost = (before - after) / std::max(distance.step(Property::sourness_mmol_kg), 1e-9);
-    if (lost < worth_saying) return all;
+    // Acid that is not to be had is not brushed on either.
+    const bool to_be_had = std::any_of(base.lines.begin(), base.lines.end(), [&](const Line& line) {
+        return context.nominal().unit(line)[Amount::titratable] > 0 &&
+               stock.offer(*context.knowledge().ingredient(line.ingredient)).on_hand;
+    });
+    if (lost < worth_saying || !to_be_had || distance.goals().empty()) return all;
     const Knowledge& knowledge = context.knowledge();
     std::vector<std::string> bright;
     for (const auto& line : base.lines) {

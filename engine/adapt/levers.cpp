@@ -2,20 +2,33 @@
 
 namespace standin {
 
+namespace {
+
+constexpr auto up = Change::Way::up, down = Change::Way::down, either = Change::Way::either;
+
+std::vector<Change> tighter() {
+    return {{Role::acid, down}, {Role::green, down}, {Role::liquid, down}, {Role::binder, up}, {Role::lean, up}, {Role::fat, down}};
+}
+
+}  // namespace
+
 const std::vector<Lever>& levers() {
     static const std::vector<Lever> all{
-        {Property::heat_mg_kg, {Role::heat}, {Role::heat}, {Role::heat}},
-        {Property::greenness, {Role::green, Role::herb}, {Role::green}, {Role::green}},
-        {Property::chlorophyll_mg_kg, {Role::green, Role::herb}, {Role::green}, {Role::green}},
-        {Property::sourness_mmol_kg, {Role::acid}, {Role::acid}, {Role::acid}},
-        {Property::ph, {Role::acid}, {Role::acid}, {Role::acid}},
-        {Property::bind, {Role::acid, Role::green, Role::liquid, Role::binder, Role::lean, Role::fat}, {Role::binder}, {Role::binder}},
-        {Property::firmness, {Role::acid, Role::green, Role::liquid, Role::binder, Role::lean, Role::fat}, {Role::binder}, {Role::binder}},
-        {Property::fat_pct, {Role::fat, Role::lean}, {Role::lean, Role::fat}, {Role::fat}},
-        {Property::salt_pct, {Role::salt}, {}, {Role::salt}},
-        {Property::water_pct, {Role::liquid, Role::green}, {}, {}},
-        {Property::protein_pct, {Role::lean, Role::fat}, {Role::lean, Role::fat}, {}},
-        {Property::cook_loss_pct, {Role::liquid, Role::binder, Role::green, Role::acid}, {Role::binder}, {Role::binder}},
+        {Property::heat_mg_kg, {{Role::heat, up}}, {Role::heat}, {Role::heat}},
+        {Property::greenness, {{Role::green, up}, {Role::herb, up}}, {Role::green}, {Role::green}},
+        {Property::chlorophyll_mg_kg, {{Role::green, up}, {Role::herb, up}}, {Role::green}, {Role::green}},
+        {Property::sourness_mmol_kg, {{Role::acid, up}}, {Role::acid}, {Role::acid}},
+        {Property::ph, {{Role::acid, down}}, {Role::acid}, {Role::acid}},
+        {Property::bind, tighter(), {Role::binder}, {Role::binder}},
+        {Property::firmness, tighter(), {Role::binder}, {Role::binder}},
+        {Property::fat_pct, {{Role::fat, up}, {Role::lean, down}}, {Role::lean, Role::fat}, {Role::fat}},
+        {Property::salt_pct, {{Role::salt, up}}, {}, {Role::salt}},
+        {Property::water_pct, {{Role::liquid, up}, {Role::green, up}}, {}, {}},
+        {Property::protein_pct, {{Role::lean, up}, {Role::fat, down}}, {Role::lean, Role::fat}, {}},
+        {Property::cook_loss_pct,
+         {{Role::liquid, either}, {Role::binder, down}, {Role::green, either}, {Role::acid, up}},
+         {Role::binder},
+         {Role::binder}},
     };
     return all;
 }

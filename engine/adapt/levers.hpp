@@ -8,10 +8,19 @@
 
 namespace standin {
 
-/// By roles: whose lines may change their weight, whose lines may be replaced, and what may be added.
+/// A role whose lines may change their weight. Towards more of the property they go up or down; towards less the other way.
+struct Change {
+    enum class Way { down, either, up };
+    Role role;
+    Way more = Way::either;
+};
+
+/// By roles: whose lines may change their weight, whose lines may be replaced, and what may be added. A technologist's directions: who
+/// wants it firmer takes fat out and lean in, not the other way, whatever a model makes of it.
 struct Lever {
     Property property;
-    std::vector<Role> change, replace, add;
+    std::vector<Change> change;
+    std::vector<Role> replace, add;
 };
 
 const std::vector<Lever>& levers();

@@ -17,14 +17,19 @@ double aroma_of(const Material& m) {
 
 double share(double part, double whole) { return whole > 0 ? std::clamp(part / whole, 0.0, 1.0) : 0; }
 
-// Whether a want asks to have less of what this role brings.
-bool wanted_less(Role role, const Distance& distance) {
-    return std::any_of(distance.goals().begin(), distance.goals().end(), [&](const Goal& goal) {
-        if (goal.kind != Goal::Kind::at_most || !distance.wanted(goal.property)) return false;
-        return (role == Role::heat && goal.property == Property::heat_mg_kg) ||
-               (role == Role::acid && (goal.property == Property::sourness_mmol_kg)) ||
-               (role == Role::fat && goal.property == Property::fat_pct) || (role == Role::salt && goal.property == Property::salt_pct);
-    });
+// Which share of what this role brings a want asks to be without: of the heat half, where half is asked for.
+double spared_of(Role role, const Distance& distance) {
+    double spared = 0;
+    for (const Goal& goal : distance.goals()) {
+        const bool of_role = (role == Role::heat && goal.property == Property::heat_mg_kg) ||
+                             (role == Role::acid && goal.property == Property::sourness_mmol_kg) ||
+                             (role == Role::fat && goal.property == Property::fat_pct) ||
+                             (role == Role::salt && goal.property == Property::salt_pct);
+        const double base = distance.base().properties[goal.property];
+        if (!of_role || goal.kind != Goal::Kind::at_most || !distance.wanted(goal.property) || !(base > 0)) continue;
+        spared = std::max(spared, std::clamp(1 - goal.target(base) / base, 0.0, 1.0));
+    }
+    return spared;
 }
 
 }  // namespace
@@ -59,7 +64,7 @@ std::vector<double> characters(const Formula& formula, const Distance& distance,
         const Ingredient& ingredient = *context.knowledge().ingredient(formula.lines[l].ingredient);
         const Role role = ingredient.roles.front();
         double loss = weight("identity") + weight("aroma") * share(aroma_of(brought[l]), aroma_of(all));
-        if (!wanted_less(role, distance)) loss += weight("dose") * share(dose_of(brought[l], role), dose_of(all, role));
+        if (!(spared_of(role, distance) > 0)) loss += weight("dose") * share(dose_of(brought[l], role), dose_of(all, role));
         if (!ingredient.meat) loss += weight("bulk") * share(brought[l][Amount::mass], paste);
         if (named_in_title(formula.title, ingredient)) loss += weight("title");
         losses.push_back(loss);
@@ -100,9 +105,22 @@ std::vector<double> losses_in(const Problem& problem, const Distance& distance, 
         const Ingredient& ingredient = *context.knowledge().ingredient(problem.formula.lines[l].ingredient);
         const Role role = ingredient.roles.front();
         if (problem.missing[l]) losses[l] += margin * worst_stand_in(l, problem, distance, context);
-        else if (ingredient.meat || role == Role::salt || role == Role::liquid) losses[l] = 0;
+        else if (role == Role::salt || (role == Role::liquid && !ingredient.meat)) losses[l] = 0;
     }
     return losses;
+}
+
+std::vector<double> spared_in(const Problem& problem, const Distance& distance, const Knowledge& knowledge) {
+    constexpr double most = 0.95;  // a line that goes altogether is missed in any case
+    std::vector<double> spared;
+    for (const auto& line : problem.formula.lines)
+        spared.push_back(std::min(most, spared_of(knowledge.ingredient(line.ingredient)->roles.front(), distance)));
+    return spared;
+}
+
+double lost_of(const Problem& problem, std::size_t line, double gone) {
+    const double spared = problem.spared.empty() ? 0 : problem.spared[line];
+    return (gone - spared) / (1 - spared);
 }
 
 std::vector<double> lost_shares(const Problem& problem, const std::vector<double>& grams) {
@@ -110,7 +128,7 @@ std::vector<double> lost_shares(const Problem& problem, const std::vector<double
     for (std::size_t l = 0; l < problem.start.size(); ++l) lost.push_back(1 - problem.start[l] / problem.formula.lines[l].grams.mid);
     for (std::size_t m = 0; m < grams.size(); ++m)
         if (const auto& covers = problem.moves[m].covers) lost[covers->line] -= covers->per_gram * grams[m];
-    for (auto& share : lost) share = std::max(0.0, share);
+    for (std::size_t l = 0; l < lost.size(); ++l) lost[l] = std::max(0.0, lost_of(problem, l, lost[l]));
     return lost;
 }
 

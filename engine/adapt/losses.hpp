@@ -14,11 +14,17 @@
 
 namespace standin {
 
-/// The squared cost of losing each line whole, one a line. What a want asks to have less of is not missed as a dose; salt, water and meat
-/// that are there cost nothing here: the properties they make are held. `problem` has its moves and processes already.
+/// The squared cost of losing each line whole, one a line. What a want asks to have less of is not missed as a dose; salt and water that
+/// are there cost nothing here: the properties they make are held. `problem` has its moves and processes already.
 std::vector<double> losses_in(const Problem& problem, const Distance& distance, const Context& context);
 
-/// Which share of each line is lost after `grams` of every move, 0 where it is made up for.
+/// Which share of each line a want asks to be without, and nobody misses: half of a chile where half the heat is asked for.
+std::vector<double> spared_in(const Problem& problem, const Distance& distance, const Knowledge& knowledge);
+
+/// What is lost of a line of which the share `gone` is not made up for: what lies beyond what is spared, of what is not; below 0 nothing.
+double lost_of(const Problem& problem, std::size_t line, double gone);
+
+/// Which share of each line is lost after `grams` of every move, 0 where it is made up for or spared.
 std::vector<double> lost_shares(const Problem& problem, const std::vector<double>& grams);
 
 /// What is lost, squared: by each line the square of its lost share times its loss.

@@ -7,9 +7,10 @@
 #include <map>
 #include <set>
 
+#include "adapt/asked_roles.hpp"
 #include "adapt/constraints.hpp"
 #include "adapt/equivalents.hpp"
-#include "adapt/levers.hpp"
+#include "adapt/exclusive.hpp"
 #include "adapt/losses.hpp"
 #include "adapt/making.hpp"
 #include "adapt/proportions.hpp"
@@ -31,6 +32,7 @@ constexpr double least_of_addition = 0.03;  // of the most
 constexpr double least_of_stand_in = 0.1;   // of what takes the place of the whole line
 constexpr double bodiless = 0.5;            // of a vegetable that juice or powder with all of its dose makes up for
 constexpr double most_times = 2.8;          // the weight of a vegetable that seasons, or one part in so many, stands in for it
+constexpr double third = 0.35;              // of a missing vegetable; who fills less is no part of it
 constexpr std::size_t stand_ins_a_line = 7;
 constexpr std::size_t adds_of_a_kind = 6;
 
@@ -50,12 +52,14 @@ public:
         find_roles();
         for (std::size_t l = 0; l < lines().size(); ++l) replace_line(l);
         for (std::size_t l = 0; l < lines().size(); ++l) change_line(l);
-        for (const Role role : add_roles_) add_role(role);
+        for (const Role role : asked_.add) add_role(role);
         problem_.constraints = constraints_of(problem_, stock_, distance_, context_);
         problem_.processes = ways_of_making(problem_.formula, distance_, context_);
+        problem_.spared = spared_in(problem_, distance_, knowledge_);
         problem_.loss = losses_in(problem_, distance_, context_);
         problem_.hard = hard_goals(distance_);
         find_equivalents(problem_, knowledge_);
+        problem_.exclusive = exclusive_groups(problem_);
         return std::move(problem_);
     }
 
@@ -105,43 +109,15 @@ private:
 
     // What a want or a missing line lets us touch.
     void find_roles() {
-        for (const auto& goal : distance_.goals())
-            for (const auto& lever : levers()) {
-                if (lever.property != goal.property) continue;
-                change_roles_.insert(lever.change.begin(), lever.change.end());
-                const bool more = goal.kind != Goal::Kind::at_most;
-                // Fat that is there is raised before another is bought.
-                const bool own_fat = lever.property == Property::fat_pct && more && has_main_line_of(Role::fat);
-                if (!own_fat) replace_roles_.insert(lever.replace.begin(), lever.replace.end());
-                const bool loss = goal.property == Property::cook_loss_pct;
-                for (const Role role : lever.add)
-                    if (role == Role::binder ? more != loss : more && !own_fat && (role != Role::salt || !has_line_of(role)))
-                        add_roles_.insert(role);
-                const bool by_itself = lever.add == std::vector<Role>{lever.change.front()};  // the role is what the property measures
-                if (by_itself && more) lift_[lever.change.front()] = std::max(lift_[lever.change.front()], lifted(goal));
-                dry_binder_stays_ = dry_binder_stays_ || (contains(lever.add, Role::binder) && more != loss);
-            }
+        asked_ = roles_asked_for(
+            distance_, [&](Role role) { return has_line_of(role); }, [&](Role role) { return has_main_line_of(role); });
         for (std::size_t l = 0; l < lines().size(); ++l)
             if (problem_.missing[l] && sour_vegetable(l)) {
-                change_roles_.insert(Role::acid);
-                add_roles_.insert(Role::acid);
+                asked_.change.insert(Role::acid);
+                asked_.up.insert(Role::acid);
+                asked_.down.insert(Role::acid);
+                asked_.add.insert(Role::acid);
             }
-    }
-
-    static bool is_vegetable(Tissue tissue) {
-        switch (tissue) {
-            case Tissue::thin_leaf:
-            case Tissue::thick_leaf:
-            case Tissue::chile_flesh:
-            case Tissue::fruit:
-            case Tissue::bulb:
-            case Tissue::root:
-            case Tissue::stalk:
-            case Tissue::fungus:
-                return true;
-            default:
-                return false;
-        }
     }
 
     // Whether the line gives the paste its bulk, so that what stands in for it has to.
@@ -155,13 +131,6 @@ private:
     bool sour_vegetable(std::size_t l) {
         const double acid = unit(lines()[l])[Amount::titratable] * lines()[l].grams.mid;
         return is_bulk(l) && acid > partner_share * base_acid_;
-    }
-
-    // How many times the base's dose a goal may take.
-    double lifted(const Goal& goal) const {
-        constexpr double next_to_nothing = 1e-6, most_lift = 50;
-        const double base = distance_.base().properties[goal.property];
-        return base > next_to_nothing ? std::clamp(goal.target(base) / base, 1.0, most_lift) : most_lift;
     }
 
     // Grams of a food that would bring what a goal for more of `role` still asks for, with slack; no bound where the role has no unit a
@@ -214,23 +183,26 @@ private:
     // Wine, sorrel and beer move sourness too, whatever they are there for first.
     bool sour_beside(std::size_t l) {
         constexpr double share = 0.05;  // of the batch's acid
-        return change_roles_.count(Role::acid) > 0 && unit(lines()[l])[Amount::titratable] * lines()[l].grams.mid > share * base_acid_;
+        return asked_.change.count(Role::acid) > 0 && unit(lines()[l])[Amount::titratable] * lines()[l].grams.mid > share * base_acid_;
     }
 
     void change_line(std::size_t l) {
         const Line& line = lines()[l];
         if (line.keep || problem_.missing[l]) return;
         const Role role = role_of_line(l);
-        const bool wanted = change_roles_.count(role) > 0 || sour_beside(l), follows = !wanted && role == Role::salt && salt_follows();
+        const bool wanted = asked_.change.count(role) > 0 || sour_beside(l), follows = !wanted && role == Role::salt && salt_follows();
         if (!wanted && !follows) return;
         const bool plain_water = role == Role::liquid && unit(line)[Amount::titratable] <= 0 && unit(line)[Amount::alcohol] <= 0;
         const bool trim = follows, easy = role == Role::salt || plain_water;
-        const double price = context_.constant(follows ? "advice.price.trim" : "advice.price.change");
+        const bool asked_for = asked_.by_goal.count(role) > 0 || (wanted && asked_.change.count(role) == 0);
+        const double price = context_.constant(follows ? "advice.price.trim" : asked_for ? "advice.price.lever" : "advice.price.change");
         const double least =
             std::max(context_.constant("advice.trim.least") * line.grams.mid, follows ? context_.constant("advice.trim.least_grams") : 0.0);
         const auto offer = [&](MoveKind kind, double most) {
             if (most < least || !(most > 0)) return;
             const bool down = kind == MoveKind::reduce;
+            const Role moved = asked_.change.count(role) > 0 ? role : Role::acid;  // wine goes as acid does
+            if (!follows && (down ? asked_.down : asked_.up).count(moved) == 0) return;
             Move move{kind, l, line, {}, down ? negated(unit(line)) : unit(line), most, price, trim, role};
             move.least = least;
             move.covers = Covers{l, (down ? -1 : 1) / line.grams.mid};
@@ -239,10 +211,10 @@ private:
         };
         // Flour holds the water that makes a paste wet: who wants it to bind is not told to take it out.
         const bool dry_binder = role == Role::binder && ingredient(line).tissue == Tissue::dry;
-        if (!dry_binder || !dry_binder_stays_) offer(MoveKind::reduce, problem_.start[l] - stock_.least_of(line));
+        if (!dry_binder || !asked_.dry_binder_stays) offer(MoveKind::reduce, problem_.start[l] - stock_.least_of(line));
         if (role == Role::binder) return;
-        const auto lift = lift_.find(role);
-        const double asked = lift == lift_.end() ? 0 : dose_slack * (lift->second - 1);
+        const auto lift = asked_.lift.find(role);
+        const double asked = lift == asked_.lift.end() ? 0 : dose_slack * (lift->second - 1);
         const double share = is_meat(l) ? 3.0 : std::max(easy ? trim_share : raise_share, asked);
         offer(MoveKind::raise,
               std::min({line.grams.mid * share, room_for_more(l), is_meat(l) ? base_mass_ : most_of_batch(role) * base_mass_}));
@@ -259,19 +231,47 @@ private:
 
     void replace_line(std::size_t l) {
         const Line& line = lines()[l];
-        if (line.keep || (!problem_.missing[l] && !replace_roles_.count(role_of_line(l)))) return;
+        if (line.keep || (!problem_.missing[l] && !asked_.replace.count(role_of_line(l)))) return;
         std::size_t taken = 0;
         const auto may_use = [&](const Ingredient& i) {
             return stock_.can_bring(i) && stock_.may_stand_in(i, line) && (problem_.missing[l] || !brings_a_beast(i));
         };
-        for (const auto& candidate :
-             once_each(candidates_for(problem_.formula, l, graph_, context_.nominal(), may_use).fit, problem_.missing[l])) {
+        const auto candidates =
+            once_each(candidates_for(problem_.formula, l, graph_, context_.nominal(), may_use).fit, problem_.missing[l]);
+        const std::size_t first = problem_.moves.size();
+        const bool filled =
+            is_bulk(l) && std::any_of(candidates.begin(), candidates.end(), [&](const Candidate& c) { return fills(l, c); });
+        for (const auto& candidate : candidates) {
             if (taken == stand_ins_a_line && !stock_.listed()) break;
             if (taken == 2 * stand_ins_a_line) break;
+            // Juice or powder is no filling where a vegetable is to be had: it comes beside that, as a partner.
+            if (filled && !is_vegetable(ingredient(candidate.food).tissue)) continue;
             if (!offer_stand_in(l, candidate)) continue;
             ++taken;
-            if (candidate.partner && problem_.missing[l]) offer_partner(candidate.partner->food, candidate.role);
+            if (candidate.partner && problem_.missing[l]) offer_partner(l, candidate.partner->food, candidate.role);
         }
+        if (taken == 1 && is_bulk(l) && problem_.missing[l]) fill_alone(l, problem_.moves[first]);
+    }
+
+    // Whether it can fill a fair part of the place of a vegetable.
+    bool fills(std::size_t l, const Candidate& candidate) const {
+        if (!is_vegetable(ingredient(candidate.food).tissue) || seasons_for(l, candidate)) return false;
+        const Offer offer = stock_.offer(candidate.food);
+        return std::min(weights(l, candidate).most, offer.grams.value_or(base_mass_)) >= third * missing_of(l);
+    }
+
+    // The only stand-in of a vegetable holds its bulk.
+    void fill_alone(std::size_t l, Move& move) const {
+        if (!is_vegetable(ingredient(move.food).tissue) || move.covers->per_gram * bodiless * missing_of(l) > 1) return;
+        move.least = std::max(move.least, std::min(move.most, context_.constant("advice.bulk.least") * missing_of(l)));
+    }
+
+    double missing_of(std::size_t l) const { return lines()[l].grams.mid - problem_.start[l]; }
+
+    // Garlic for ramps: it stands for the taste alone, and far less of it is enough.
+    bool seasons_for(std::size_t l, const Candidate& candidate) const {
+        const double equal = candidate.food.grams.mid / candidate.share;
+        return candidate.role == Role::allium && most_times * equal < lines()[l].grams.mid;
     }
 
     // How many grams take the place of the whole line, and how many are the most. A vegetable is replaced by about its own weight: what
@@ -281,10 +281,11 @@ private:
     };
     Weights weights(std::size_t l, const Candidate& candidate) const {
         const double equal = candidate.food.grams.mid / candidate.share, line = lines()[l].grams.mid;
-        const auto lift = lift_.find(candidate.role);
+        const auto lift = asked_.lift.find(candidate.role);
         const double most =
-            std::min(dose_slack * candidate.food.grams.mid * (lift == lift_.end() ? 1.0 : lift->second), candidate.most_grams);
+            std::min(dose_slack * candidate.food.grams.mid * (lift == asked_.lift.end() ? 1.0 : lift->second), candidate.most_grams);
         if (is_dried_form(l, candidate.food)) return {equal, most};
+        if (seasons_for(l, candidate)) return {is_bulk(l) ? equal / bodiless : equal, most};
         if (!is_bulk(l)) {
             // Of a little of a vegetable too, no crumb and no basketful: the rest of the dose is left to others.
             const Tissue tissue = ingredient(lines()[l]).tissue;
@@ -315,7 +316,8 @@ private:
         move.stands_for.push_back({l, candidate.closeness, whole, candidate.role, candidate.swaps});
         move.into = same;
         move.most = std::min(most, room_for(move, candidate.role));
-        move.least = is_dried_form(l, candidate.food) ? least_of_stand_in * whole : least_of(l, whole);
+        const bool little = is_dried_form(l, candidate.food) || seasons_for(l, candidate);
+        move.least = little ? least_of_stand_in * whole : least_of(l, whole);
         if (move.least > move.most && seasons_or_fills(l)) return false;
         move.least = std::min(move.least, move.most);
         move.price = price_of(move);
@@ -336,20 +338,19 @@ private:
 
     // One of several that share a line has its part in it: a third of a vegetable's weight, a tenth of what else there is.
     double least_of(std::size_t l, double whole) const {
-        constexpr double third = 0.35;
-        const double missing = lines()[l].grams.mid - problem_.start[l];
-        if (problem_.missing[l] && seasons_or_fills(l)) return third * missing;
+        if (problem_.missing[l] && seasons_or_fills(l)) return third * missing_of(l);
         return least_of_stand_in * whole;
     }
 
     // The partner of a stand-in in two parts is a lever of its own: a line of the formula that may be raised, or something that comes in.
-    void offer_partner(const Line& food, Role role) {
+    void offer_partner(std::size_t l, const Line& food, Role role) {
         if (in_formula(ingredient(food)) || !partners_.insert(key_of(food)).second) return;
         Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
         move.most = std::min(dose_slack * food.grams.mid, room_by_the_kilo(ingredient(food)));
         if (const Offer offer = stock_.offer(food); offer.grams) move.most = std::min(move.most, *offer.grams);
         move.least = std::min(least_of_stand_in * food.grams.mid, move.most);
         move.price = context_.constant("advice.price.new") + allergen_price(ingredient(food));
+        move.partner_of = l;
         if (move.most > 0) push(std::move(move));
     }
 
@@ -394,8 +395,10 @@ private:
     double price_of(const Move& move) const {
         const double unlike = 1 - move.stands_for.front().closeness;
         const Ingredient& food = ingredient(move.food);
+        const bool asked_for = !problem_.missing[move.line];
         return context_.constant("advice.price.swap") * unlike * unlike +
-               context_.constant(in_formula(food) ? "advice.price.change" : "advice.price.new") + allergen_price(food) +
+               context_.constant(in_formula(food) ? "advice.price.change" : "advice.price.new") +
+               (asked_for ? context_.constant("advice.price.lever") : 0) + allergen_price(food) +
                (brings_a_beast(food) ? context_.constant("advice.price.beast") : 0);
     }
 
@@ -446,7 +449,9 @@ private:
             move.most = std::min({move.most, enough_for_goals(move.per_gram, role), room_by_the_kilo(*foods[f])});
             const Offer offer = stock_.offer(food);
             if (offer.grams) move.most = std::min(move.most, *offer.grams);
-            move.price = context_.constant("advice.price.new") + allergen_price(*foods[f]);
+            const bool asked_for = asked_.by_goal.count(role) > 0;
+            move.price = context_.constant("advice.price.new") + (asked_for ? context_.constant("advice.price.lever") : 0) +
+                         allergen_price(*foods[f]);
             move.least = least_of_addition * move.most;
             if (move.most > 0) push(std::move(move));
         }
@@ -474,11 +479,9 @@ private:
     const Knowledge& knowledge_;
     Problem problem_;
     std::set<std::string> allergens_, partners_;
-    std::set<Role> change_roles_, replace_roles_, add_roles_;
+    AskedRoles asked_;
     std::map<std::string, double> left_;
-    std::map<Role, double> lift_;
     double base_mass_ = 0, base_acid_ = 0;
-    bool dry_binder_stays_ = false;
 };
 
 }  // namespace

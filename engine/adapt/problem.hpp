@@ -31,17 +31,18 @@ struct Covers {
 
 struct Move {
     MoveKind kind = MoveKind::reduce;
-    std::size_t line = 0;                    ///< reduce, raise: the formula's line; stand_in: the line it stands for
-    Line food;                               ///< stand_in, add: what comes in, with its preparations
-    std::vector<StandsFor> stands_for;       ///< stand_in: one
-    Material per_gram;                       ///< of the batch, negative for reduce
-    double most = 0;                         ///< grams
-    double price = 0;                        ///< squared noticeable differences once it is used
-    bool trim = false;                       ///< salt or water following the rest: no edit of its own in a plan's idea
-    Role role = Role::green;                 ///< main role of the food or of the line
-    std::vector<std::size_t> equivalents{};  ///< other moves that would do as well (equivalents.hpp)
-    double least = 0;                        ///< grams; a move that is used at all moves at least so much
-    std::optional<std::size_t> into{};       ///< stand_in: the line of the formula that is raised to make up for the other
+    std::size_t line = 0;                     ///< reduce, raise: the formula's line; stand_in: the line it stands for
+    Line food;                                ///< stand_in, add: what comes in, with its preparations
+    std::vector<StandsFor> stands_for;        ///< stand_in: one
+    Material per_gram;                        ///< of the batch, negative for reduce
+    double most = 0;                          ///< grams
+    double price = 0;                         ///< squared noticeable differences once it is used
+    bool trim = false;                        ///< salt or water following the rest: no edit of its own in a plan's idea
+    Role role = Role::green;                  ///< main role of the food or of the line
+    std::vector<std::size_t> equivalents{};   ///< other moves that would do as well (equivalents.hpp)
+    double least = 0;                         ///< grams; a move that is used at all moves at least so much
+    std::optional<std::size_t> into{};        ///< stand_in: the line of the formula that is raised to make up for the other
+    std::optional<std::size_t> partner_of{};  ///< add: the line whose stand-in it makes up for
     std::optional<Covers> covers{};
     double remnant = 0;  ///< reduce: of the line's grams, so little is not left
     double bought = 1;   ///< grams as picked or bought behind one gram of it
@@ -81,6 +82,8 @@ struct Problem {
     Material start_total;
     std::vector<Move> moves;
     std::vector<LinearConstraint> constraints;
+    std::vector<std::vector<std::size_t>> exclusive;  ///< of each group a plan uses one move at most (exclusive.hpp)
+    std::vector<double> spared;                       ///< share of each line that a want asks to have less of: not missed
     std::vector<ProcessOption> processes;
     double least_meat = 0;     ///< g
     std::vector<double> loss;  ///< squared noticeable differences for losing each line whole (losses.hpp)

@@ -6,6 +6,7 @@
 #include <queue>
 #include <set>
 
+#include "adapt/exclusive.hpp"
 #include "adapt/other_signatures.hpp"
 #include "adapt/signature.hpp"
 
@@ -14,9 +15,11 @@ namespace {
 
 constexpr double used_share = 0.01;  // of a move's most; below that and below used_grams it is not worth the weighing
 constexpr double used_grams = 1;
-constexpr double worth_adding = 0.2;    // squared differences that one more change must gain to be an idea of its own
-constexpr double remnant_share = 0.15;  // of a line
-constexpr double bound_slack = 1e-3;    // squared differences; solver tolerance
+constexpr double rounded_up = 0.05;      // of a move's most; what the relaxed batch uses more of is used in the plan made of it
+constexpr double worth_adding = 0.2;     // squared differences that one more change must gain to be an idea of its own
+constexpr double remnant_share = 0.15;   // of a line
+constexpr std::size_t long_while = 150;  // nodes
+constexpr double bound_slack = 1e-3;     // squared differences; solver tolerance
 
 struct Node {
     std::size_t process = 0;
@@ -30,16 +33,15 @@ struct Later {
     bool operator()(const Node& a, const Node& b) const { return a.bound() > b.bound(); }
 };
 
-// A chosen addition leaves no room for another in its role.
-void shut_excluded(const Problem& problem, std::vector<Choice>& choices, std::size_t move) {
-    for (std::size_t m = 0; m < choices.size(); ++m)
-        if (mutually_exclusive(problem, move, m) && choices[m] == Choice::open) choices[m] = Choice::out;
-}
-
 class Search {
 public:
     Search(const Problem& problem, const Distance& distance, const Models& middle, const SearchLimits& limits)
-        : problem_(problem), rebalancer_(problem, distance, middle), limits_(limits) {}
+        : problem_(problem), rebalancer_(problem, distance, middle), limits_(limits), excluded_by_(problem.moves.size()) {
+        for (const auto& group : problem.exclusive)
+            for (const auto a : group)
+                for (const auto b : group)
+                    if (a != b) excluded_by_[a].push_back(b);
+    }
 
     SearchResult run() && {
         roots();
@@ -56,10 +58,11 @@ public:
     }
 
 private:
-    // Fewer ideas than asked for, those proved, and none other found in a long while: there may be more, but further off.
+    // Nothing better found in a long while: as many ideas as asked for, and what is left open is the proof; or fewer, those proved, and
+    // others may be, but further off.
     bool nothing_new() const {
-        constexpr std::size_t long_while = 250;
-        return !result_.plans.empty() && open_.top().bound() >= worst_finite() - bound_slack && result_.visited > found_at_ + long_while;
+        if (result_.plans.empty() || result_.visited <= found_at_ + long_while) return false;
+        return result_.plans.size() >= limits_.plans || open_.top().bound() >= worst_finite() - bound_slack;
     }
 
     void roots() {
@@ -180,8 +183,7 @@ private:
     void split(Node node, std::size_t move) {
         Node with = node;
         with.choices[move] = Choice::in;
-        shut_opposite(with, move);
-        shut_excluded(problem_, with.choices, move);
+        shut_excluded(with.choices, move);
         if (!too_many(with)) {
             solve(with, node.relaxed.grams);
             keep_open(std::move(with), node.bound());
@@ -197,16 +199,10 @@ private:
         keep_open(std::move(without), parent);
     }
 
-    // A line that goes down does not go up as well: one of the two with fewer grams is the same batch for less.
-    void shut_opposite(Node& node, std::size_t move) const {
-        const Move& chosen = problem_.moves[move];
-        if (chosen.kind != MoveKind::reduce && chosen.kind != MoveKind::raise) return;
-        for (std::size_t m = 0; m < node.choices.size(); ++m) {
-            const Move& other = problem_.moves[m];
-            const bool opposite =
-                other.line == chosen.line && other.kind == (chosen.kind == MoveKind::reduce ? MoveKind::raise : MoveKind::reduce);
-            if (opposite && node.choices[m] == Choice::open) node.choices[m] = Choice::out;
-        }
+    // A chosen move leaves no room for those that it excludes.
+    void shut_excluded(std::vector<Choice>& choices, std::size_t move) const {
+        for (const auto other : excluded_by_[move])
+            if (choices[other] == Choice::open) choices[other] = Choice::out;
     }
 
     // Whether every plan of the node would only add to one that is held, or do the same with other foods of the kind, without gaining
@@ -250,7 +246,7 @@ private:
         keep_one_of_exclusive(rounded);
         for (std::size_t m = 0; m < rounded.choices.size(); ++m) {
             if (rounded.choices[m] != Choice::open) continue;
-            const bool used = node.relaxed.grams[m] > 0.05 * problem_.moves[m].most;
+            const bool used = node.relaxed.grams[m] > rounded_up * problem_.moves[m].most;
             rounded.choices[m] = used ? Choice::in : Choice::out;
         }
         if (too_many(rounded) || !tried_.insert(std::make_pair(rounded.process, rounded.choices)).second) return;
@@ -258,15 +254,15 @@ private:
         if (rounded.relaxed.feasible()) record(rounded);
     }
 
-    // Of what is added in one role the most used.
+    // Of moves that exclude each other the most used.
     void keep_one_of_exclusive(Node& node) const {
         const auto share = [&](std::size_t m) { return node.relaxed.grams[m] / std::max(problem_.moves[m].most, 1e-12); };
         for (std::size_t m = 0; m < node.choices.size(); ++m) {
-            if (problem_.moves[m].kind != MoveKind::add || node.choices[m] != Choice::open) continue;
-            for (std::size_t other = 0; other < node.choices.size(); ++other)
-                if (mutually_exclusive(problem_, m, other) && node.choices[other] != Choice::out && share(other) > share(m))
+            if (node.choices[m] != Choice::open) continue;
+            for (const auto other : excluded_by_[m])
+                if (node.choices[other] == Choice::in || (node.choices[other] == Choice::open && share(other) > share(m)))
                     node.choices[m] = Choice::out;
-            if (node.choices[m] == Choice::open && share(m) > 0.05) shut_excluded(problem_, node.choices, m);
+            if (node.choices[m] == Choice::open && share(m) > rounded_up) shut_excluded(node.choices, m);
         }
     }
 
@@ -379,22 +375,12 @@ private:
     std::priority_queue<Node, std::vector<Node>, Later> open_;
     std::set<std::pair<std::size_t, std::vector<Choice>>> tried_, parts_;
     std::set<std::pair<std::size_t, std::vector<std::size_t>>> recorded_;
-    std::size_t found_at_ = 0;  // nodes solved when the last plan was kept
+    std::vector<std::vector<std::size_t>> excluded_by_;  // one a move
+    std::size_t found_at_ = 0;                           // nodes solved when the last plan was kept
     SearchResult result_;
 };
 
 }  // namespace
-
-bool mutually_exclusive(const Problem& problem, std::size_t a, std::size_t b) {
-    const Move &first = problem.moves[a], &second = problem.moves[b];
-    return a != b && first.kind == MoveKind::add && second.kind == MoveKind::add && first.role == second.role;
-}
-
-bool keeps_exclusions(const Problem& problem, const std::vector<std::size_t>& used) {
-    return std::none_of(used.begin(), used.end(), [&](std::size_t a) {
-        return std::any_of(used.begin(), used.end(), [&](std::size_t b) { return mutually_exclusive(problem, a, b); });
-    });
-}
 
 std::vector<std::size_t> used_moves(const Problem& problem, const std::vector<double>& grams) {
     std::vector<std::size_t> used;

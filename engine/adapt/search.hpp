@@ -10,6 +10,9 @@
 // one, the models are smooth and nearly linear over these ranges, and tests hold it against exhaustive search. Nodes are taken in the
 // order of their bounds; when the least bound left is no better than the k-th plan, nothing unvisited can be.
 //
+// Of moves that exclude each other (exclusive.hpp) a plan uses one. The relaxation holds their shares to one together; where a move is
+// chosen the others are out, so every node keeps the rule by itself or is split on one of them.
+//
 // Plans must be different ideas (signature.hpp). A node all of whose plans say no more than a plan that is held is left out. One whose
 // relaxed batch says no more than a held plan P, no nearer than it, gives way to the parts of it that can say something else: to say no
 // more than P a plan must use each food of P or an equivalent of it, so every other plan does without one of them and all its equivalents,
@@ -55,11 +58,6 @@ struct SearchResult {
 };
 
 SearchResult search_plans(const Problem& problem, const Distance& distance, const Models& middle, const SearchLimits& limits);
-
-/// Whether both add a food in one role: a cook takes one flour, not a spoon of three.
-bool mutually_exclusive(const Problem& problem, std::size_t a, std::size_t b);
-/// Whether no two of these moves exclude each other, as in every plan.
-bool keeps_exclusions(const Problem& problem, const std::vector<std::size_t>& used);
 
 /// The moves a plan really uses.
 std::vector<std::size_t> used_moves(const Problem& problem, const std::vector<double>& grams);

@@ -56,16 +56,33 @@ Subproblem::Subproblem(const Problem& problem, const std::vector<Goal>& hard, co
     by_move_ = Matrix(moving_.size(), size());
     for (std::size_t s = 0; s < moving_.size(); ++s)
         for (std::size_t i = 0; i < size(); ++i) by_move_[s][i] = whole(i, moving_[s]);
-    by_constraint_ = Matrix(problem.constraints.size(), size());
-    for (std::size_t l = 0; l < problem.constraints.size(); ++l) {
-        const LinearConstraint& limit = problem.constraints[l];
+    list_constraints();
+    list_losses();
+    constraint_count_ = by_constraint_.rows();
+    for (const Goal& goal : hard) constraint_count_ += goal.kind == Goal::Kind::equal ? 2 : 1;
+}
+
+// The problem's own, and one for each group of moves that exclude each other: their shares come to one at most.
+void Subproblem::list_constraints() {
+    std::vector<std::vector<std::size_t>> groups;
+    for (const auto& group : problem_.exclusive) {
+        std::vector<std::size_t> active;
+        for (std::size_t i = 0; i < size(); ++i)
+            if (std::find(group.begin(), group.end(), active_[i]) != group.end()) active.push_back(i);
+        if (active.size() > 1) groups.push_back(std::move(active));
+    }
+    const std::size_t own = problem_.constraints.size();
+    by_constraint_ = Matrix(own + groups.size(), size());
+    for (std::size_t l = 0; l < own; ++l) {
+        const LinearConstraint& limit = problem_.constraints[l];
         constraint_start_.push_back(-limit.room / limit.scale);
         for (std::size_t i = 0; i < size(); ++i)
-            by_constraint_[l][i] = limit.per_gram[active_[i]] * problem.moves[active_[i]].most / limit.scale;
+            by_constraint_[l][i] = limit.per_gram[active_[i]] * problem_.moves[active_[i]].most / limit.scale;
     }
-    list_losses();
-    constraint_count_ = problem.constraints.size();
-    for (const Goal& goal : hard) constraint_count_ += goal.kind == Goal::Kind::equal ? 2 : 1;
+    for (std::size_t g = 0; g < groups.size(); ++g) {
+        constraint_start_.push_back(-1);
+        for (const auto i : groups[g]) by_constraint_[own + g][i] = 1;
+    }
 }
 
 // A row for each line that some move touches or that is short from the start: the root of its loss times its lost share.
@@ -81,10 +98,12 @@ void Subproblem::list_losses() {
     by_loss_ = Matrix(lines.size(), size());
     for (std::size_t r = 0; r < lines.size(); ++r) {
         const double root = std::sqrt(problem_.loss[lines[r]]);
-        lost_start_.push_back(root * lost[lines[r]]);
+        const double missed = 1 - (problem_.spared.empty() ? 0 : problem_.spared[lines[r]]);
+        lost_start_.push_back(root *
+                              lost_of(problem_, lines[r], 1 - problem_.start[lines[r]] / problem_.formula.lines[lines[r]].grams.mid));
         for (std::size_t i = 0; i < size(); ++i) {
             const auto& covers = problem_.moves[active_[i]].covers;
-            if (covers && covers->line == lines[r]) by_loss_[r][i] = -root * covers->per_gram * problem_.moves[active_[i]].most;
+            if (covers && covers->line == lines[r]) by_loss_[r][i] = -root / missed * covers->per_gram * problem_.moves[active_[i]].most;
         }
     }
 }
@@ -203,7 +222,7 @@ void Subproblem::slopes(const Iterate& point, Matrix& rows, Matrix& violations) 
     }
     const Material here = total(point.y);
     const State state = models_.state(here, process_.state);
-    const std::size_t judged = constraint_count_ - problem_.constraints.size(), felt = point.rows.size() - by_loss_.rows();
+    const std::size_t judged = constraint_count_ - by_constraint_.rows(), felt = point.rows.size() - by_loss_.rows();
     rows = Matrix(point.rows.size(), size());
     violations = Matrix(constraint_count_, size());
     std::vector<double> row, violation;
@@ -225,7 +244,7 @@ void Subproblem::slopes(const Iterate& point, Matrix& rows, Matrix& violations) 
     }
     for (std::size_t r = 0; r < by_loss_.rows(); ++r)
         if (lost(r, point.y) > -kink) std::copy_n(by_loss_[r], size(), rows[felt + r]);
-    for (std::size_t l = 0; l < problem_.constraints.size(); ++l) std::copy_n(by_constraint_[l], size(), violations[judged + l]);
+    for (std::size_t l = 0; l < by_constraint_.rows(); ++l) std::copy_n(by_constraint_[l], size(), violations[judged + l]);
 }
 
 }  // namespace standin

@@ -68,6 +68,7 @@ private:
     void add_constraints(const std::vector<double>& y, std::vector<double>& violations) const;
     void add_losses(const std::vector<double>& y, std::vector<double>& rows) const;
     double lost(std::size_t row, const std::vector<double>& y) const;
+    void list_constraints();
     void list_losses();
 
     const Problem& problem_;

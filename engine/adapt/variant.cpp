@@ -22,7 +22,7 @@ public:
         assign_stand_ins();
         for (std::size_t l = 0; l < lines().size(); ++l) write_line(l);
         for (const auto m : used_moves(problem_, plan_.grams))
-            if (problem_.moves[m].kind == MoveKind::add) add(m);
+            if (problem_.moves[m].kind == MoveKind::add && !is_partner(m)) add(m);
         write_process();
         return std::move(built_);
     }
@@ -53,10 +53,21 @@ private:
 
     void assign_stand_ins() {
         for (const auto m : used_moves(problem_, plan_.grams))
-            if (problem_.moves[m].kind == MoveKind::stand_in) {
+            if (is_partner(m)) assigned_[*problem_.moves[m].partner_of].push_back(m);
+            else if (problem_.moves[m].kind == MoveKind::stand_in) {
                 assigned_[problem_.moves[m].line].push_back(m);
                 if (const auto into = problem_.moves[m].into) raised_[*into] += weighed(m);
             }
+    }
+
+    // Whether it makes up for what the stand-in of a line lacks, and stands with that.
+    bool is_partner(std::size_t m) const {
+        const auto& line = problem_.moves[m].partner_of;
+        if (!line) return false;
+        const auto used = used_moves(problem_, plan_.grams);
+        return std::any_of(used.begin(), used.end(), [&](std::size_t other) {
+            return problem_.moves[other].kind == MoveKind::stand_in && problem_.moves[other].line == *line;
+        });
     }
 
     void write_line(std::size_t l) {

@@ -51,7 +51,7 @@ std::string table_words(const Reason& r) {
             told.push_back({size, std::string(degree(size)) + " " + std::string(f.after > 0 ? says->more : says->less)});
     }
     std::stable_sort(told.begin(), told.end(), [](const Told& a, const Told& b) { return a.size > b.size; });
-    std::string unlike = r.note.empty() ? "" : "Not a close match: " + r.note + "; taste before you make more.";
+    std::string unlike = r.note.empty() ? "" : "Least alike: " + r.note + "; taste before you make more.";
     if (!r.foods.empty()) unlike = "To be missed: " + r.foods.front() + "." + (unlike.empty() ? "" : " " + unlike);
     if (told.empty()) return unlike.empty() ? "Nobody at the table should notice." : "Much the same in what can be worked out. " + unlike;
     std::string sentence;

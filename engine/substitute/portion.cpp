@@ -203,6 +203,18 @@ std::optional<Portion> Portions::of(const Line& food, const SwapPath& path, Role
     return p;
 }
 
+namespace {
+
+// Husk, shell and stone belong to the plant: what stands in for a husked tomatillo has none.
+bool of_its_plant(const Line& line, const Ingredient& food, const Prepared& step, const Knowledge& knowledge) {
+    if (step.preparation != "husked" && step.preparation != "shelled") return false;
+    const Ingredient& from = *knowledge.ingredient(line.ingredient);
+    const auto genus = [](const Ingredient& i) { return i.latin.substr(0, i.latin.find(' ')); };
+    return from.latin.empty() || genus(from) != genus(food);
+}
+
+}  // namespace
+
 Line prepared_like(const Line& line, const Ingredient& ingredient, const std::vector<std::string>& extra, const Knowledge& knowledge) {
     Line food;
     food.ingredient = ingredient.id;
@@ -214,7 +226,8 @@ Line prepared_like(const Line& line, const Ingredient& ingredient, const std::ve
         if (std::find(already.begin(), already.end(), step.preparation) != already.end()) return;
         if (preparation && !there && effect_on(*preparation, ingredient.tissue)) food.prepared.push_back(step);
     };
-    for (const auto& step : line.prepared) add(step);
+    for (const auto& step : line.prepared)
+        if (!of_its_plant(line, ingredient, step, knowledge)) add(step);
     for (const auto& step : extra) add({step, std::nullopt});
     return food;
 }

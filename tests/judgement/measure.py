@@ -3,7 +3,8 @@
 
     python3 measure.py BINARY [-v]      counts each fault; exit 1 where one is more frequent than `limits` allows
 
-Every formula and garden in `formulas` and `gardens` is made up. A garden FORMULA.N.txt belongs to formulas/FORMULA.txt.
+Every formula and garden in `formulas` and `gardens` is made up. A garden FORMULA.N.txt belongs to formulas/FORMULA.txt. What a maker would
+do with some of them stands in expected.txt, written before the answers were looked at.
 """
 import collections
 import json
@@ -28,6 +29,7 @@ limits = {
     "a want that changes nothing": 0,
     "a stand-in at under a third or over three times the weight": 0,
     "a new species": 0,
+    "not what a maker would do": 3,
 }
 # `presumed` may take fresh things away; these stay unless the garden says no.
 pantry_roles = {"allium", "spice", "salt", "nut", "binder", "lean", "fat", "sweet", "liquid"}
@@ -127,9 +129,45 @@ def judge_garden(binary, book, formula, garden):
         if n and changes(answer["variants"][n]) > changes(answer["variants"][0]) and \
                 all(c[0] == "omit" for c in changes(answer["variants"][n]) - changes(answer["variants"][0])):
             yield "an earlier variant with something thrown out", where
+    for miss in judge_expected(book, garden.stem, answer["base"], answer["variants"][0]):
+        yield "not what a maker would do", miss
     distances = [v["distance"] for v in answer["variants"]]
     if distances != sorted(distances):
         yield "out of order", str(distances)
+
+
+def expectations(garden):
+    for line in (here / "expected.txt").read_text().splitlines():
+        name, _, rest = line.partition(" ")
+        if name == garden:
+            yield rest.strip()
+
+
+def weight_of(book, prediction, name):
+    folded = {name, singular(name)}
+    return sum(line["weighed_g"] for line in prediction["lines"] if folded & ({line["ingredient"].replace("-", " ")} | set(book.of(line["ingredient"]).get("names", []))))
+
+
+def judge_expected(book, garden, base, first):
+    """The first answer against what stands in expected.txt."""
+    for says in expectations(garden):
+        if says.startswith("whole batch at "):
+            low, high = map(float, says.split()[-1].split("-"))
+            share = first["prediction"]["batch_g"] / ask(book.binary, "predict", here / "formulas" / (garden.split(".")[0] + ".txt"), "--json")["batch_g"]
+            if not low <= share <= high:
+                yield f"{says}: {share:.2f}"
+        elif says.endswith(" stays"):
+            food = says[:-len(" stays")]
+            before, after = weight_of(book, base, food), weight_of(book, first["prediction"], food)
+            if before <= 0 or abs(after / before - 1) > 0.06:
+                yield f"{says}: {before:.0f} -> {after:.0f} g"
+        else:
+            food, _, rest = says.partition(" -> ")
+            foods, _, grams = rest.rpartition(" ")
+            low, high = map(float, grams.split("-"))
+            came = {other: weight_of(book, first["prediction"], other) - weight_of(book, base, other) for other in foods.split(", ")}
+            if not any(low * 0.99 <= g <= high * 1.01 for g in came.values()):
+                yield f"{says}: " + ", ".join(f"{g:.0f} g {other}" for other, g in came.items())
 
 
 def stock_is_read(binary, known={}):

@@ -97,7 +97,7 @@ def main():
     print(f"{compared} problems: {alike} alike, {better} better than SciPy found, {len(worse)} worse, {unmet} that neither can meet; "
           f"SciPy ahead by {largest:.2g} at most")
     print("\n".join(worse))
-    return 1 if worse or compared < 70 else 0
+    return 1 if worse or compared < 75 else 0
 
 
 if __name__ == "__main__":

@@ -3,6 +3,7 @@
 
 #include <numeric>
 
+#include "adapt/exclusive.hpp"
 #include "adapt/rebalance.hpp"
 #include "adapt/search.hpp"
 #include "knowledge/swap_graph.hpp"
@@ -49,6 +50,7 @@ private:
             limit.per_gram = std::move(still);
         }
         problem.moves = std::move(moves);
+        problem.exclusive = standin::exclusive_groups(problem);
     }
 
     standin::Options options_;

@@ -25,17 +25,31 @@ std::vector<double> losses(const std::vector<std::string>& wants = {}) {
 
 }  // namespace
 
-TEST_CASE("losses: every line that is no meat, salt or water costs something to lose, the more the more it is the character") {
+TEST_CASE("losses: every line that is no salt or water costs something to lose, the more the more it is the character") {
     const auto all = losses();
-    CHECK(all[0] == 0);
     CHECK(all[1] == 0);
     const double identity = knowledge().parameter("advice.loss.identity").mid;
+    CHECK(all[0] > identity);  // a cut of meat that the maker chose as well
     for (std::size_t l = 2; l < all.size(); ++l) CHECK(all[l] > identity);
     CHECK(all[2] > all[3]);  // the title's spinach before the parsley
     CHECK(all[4] > all[5]);  // the only chile before a pinch of oregano
 }
 
 TEST_CASE("losses: what a want asks less of is missed less") { CHECK(losses({"milder"})[4] < losses()[4]); }
+
+TEST_CASE("losses: the part that a want asks to be without is not missed") {
+    Problem p;
+    p.formula = formula({line("serrano", 50)});
+    p.start = {30};
+    p.missing = {true};
+    p.loss = {4};
+    p.spared = {0.5};  // half the heat
+    CHECK(lost_square(p, {}) == Approx(0).margin(1e-12));
+    p.start = {0};
+    CHECK(lost_square(p, {}) == Approx(4));
+    p.start = {12.5};  // half of what is not spared
+    CHECK(lost_square(p, {}) == Approx(1));
+}
 
 TEST_CASE("losses: a part that is lost counts by its square, and what is made up for is not lost") {
     Problem p;

@@ -1,0 +1,49 @@
+#include "adapt/asked_roles.hpp"
+
+#include <algorithm>
+
+namespace standin {
+namespace {
+
+double lifted(const Goal& goal, const Distance& distance) {
+    constexpr double next_to_nothing = 1e-6, most_lift = 50;
+    const double base = distance.base().properties[goal.property];
+    return base > next_to_nothing ? std::clamp(goal.target(base) / base, 1.0, most_lift) : most_lift;
+}
+
+}  // namespace
+
+void AskedRoles::open(const Change& more, Goal::Kind kind) {
+    change.insert(more.role);
+    by_goal.insert(more.role);
+    const bool any = more.more == Change::Way::either || kind == Goal::Kind::equal;
+    const bool rises = (more.more == Change::Way::up) == (kind == Goal::Kind::at_least);
+    if (any || rises) up.insert(more.role);
+    if (any || !rises) down.insert(more.role);
+}
+
+AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, const HasRole& has_main_line) {
+    AskedRoles asked;
+    for (const auto& goal : distance.goals())
+        for (const auto& lever : levers()) {
+            if (lever.property != goal.property) continue;
+            for (const Change& change : lever.change) asked.open(change, goal.kind);
+            asked.by_goal.insert(lever.add.begin(), lever.add.end());
+            const bool more = goal.kind != Goal::Kind::at_most;
+            // Fat that is there is raised before another is bought.
+            const bool own_fat = lever.property == Property::fat_pct && more && has_main_line(Role::fat);
+            if (!own_fat) asked.replace.insert(lever.replace.begin(), lever.replace.end());
+            const bool loss = goal.property == Property::cook_loss_pct;
+            for (const Role role : lever.add)
+                if (role == Role::binder ? more != loss : more && !own_fat && (role != Role::salt || !has_line(role)))
+                    asked.add.insert(role);
+            const Role first = lever.change.front().role;
+            const bool by_itself = lever.add == std::vector<Role>{first};  // the role is what the property measures
+            if (by_itself && more) asked.lift[first] = std::max(asked.lift[first], lifted(goal, distance));
+            const bool binds = std::find(lever.add.begin(), lever.add.end(), Role::binder) != lever.add.end();
+            asked.dry_binder_stays = asked.dry_binder_stays || (binds && more != loss);
+        }
+    return asked;
+}
+
+}  // namespace standin

@@ -1,0 +1,28 @@
+// What the goals of a request let the advisor touch, by roles.
+#pragma once
+
+#include <functional>
+#include <map>
+#include <set>
+
+#include "adapt/distance.hpp"
+#include "adapt/levers.hpp"
+
+namespace standin {
+
+struct AskedRoles {
+    std::set<Role> change, replace, add;  ///< whose lines move, whose give way to others, of what more may come in
+    std::set<Role> by_goal;               ///< those that a goal moves, not a missing line
+    std::set<Role> up, down;              ///< the ways in which they go
+    std::map<Role, double> lift;          ///< how many times the base's dose a goal may take
+    bool dry_binder_stays = false;        ///< flour holds the water that makes a paste wet
+
+    void open(const Change& change, Goal::Kind kind);
+};
+
+using HasRole = std::function<bool(Role)>;
+
+/// `has_line`: some line has the role; `has_main_line`: some line that may move has it first.
+AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, const HasRole& has_main_line);
+
+}  // namespace standin

@@ -1,0 +1,57 @@
+#include "adapt/exclusive.hpp"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace standin {
+namespace {
+
+using Group = std::vector<std::size_t>;
+
+}  // namespace
+
+std::vector<Group> exclusive_groups(const Problem& problem) {
+    std::map<Role, Group> added;
+    std::map<std::size_t, Group> of_line;                       // the line goes down, goes up
+    std::map<std::pair<std::string, std::size_t>, Group> food;  // one food that comes in for a line, in its forms
+    std::map<std::string, Group> beside;                        // the same food that comes in by itself
+    for (std::size_t m = 0; m < problem.moves.size(); ++m) {
+        const Move& move = problem.moves[m];
+        switch (move.kind) {
+            case MoveKind::add:
+                added[move.role].push_back(m);
+                beside[move.food.ingredient].push_back(m);
+                break;
+            case MoveKind::stand_in:
+                food[{move.food.ingredient, move.line}].push_back(m);
+                break;
+            case MoveKind::reduce:
+            case MoveKind::raise:
+                of_line[move.line].push_back(m);
+                break;
+        }
+    }
+    std::set<Group> groups;
+    const auto keep = [&](Group group) {
+        std::sort(group.begin(), group.end());
+        if (group.size() > 1) groups.insert(std::move(group));
+    };
+    for (const auto& [role, group] : added) keep(group);
+    for (const auto& [line, group] : of_line) keep(group);
+    for (auto& [key, group] : food) {
+        const auto more = beside.find(key.first);
+        if (more != beside.end()) group.insert(group.end(), more->second.begin(), more->second.end());
+        keep(group);
+    }
+    return {groups.begin(), groups.end()};
+}
+
+bool keeps_exclusions(const Problem& problem, const std::vector<std::size_t>& used) {
+    return std::all_of(problem.exclusive.begin(), problem.exclusive.end(), [&](const Group& group) {
+        const auto in = [&](std::size_t m) { return std::find(group.begin(), group.end(), m) != group.end(); };
+        return std::count_if(used.begin(), used.end(), in) <= 1;
+    });
+}
+
+}  // namespace standin
