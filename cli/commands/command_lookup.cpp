@@ -15,7 +15,8 @@ int run_lookup(const Call& call) {
         return deliver(lookup_text(answer, *engine, call.units.value_or(Units::metric), look_for_output(call.colour)));
     if (!answer.refused.empty()) return complain({Trouble::unmet, "`" + word + "`: " + answer.refused, {}, {}}, call.colour);
     Error error{Trouble::unmet, "nothing is known of `" + word + "`", {}, {}};
-    for (const auto& name : answer.nearest) error.hints.push_back("did you mean `" + name + "`?");
+    if (!answer.question.empty()) error.message = "`" + word + "`: " + answer.question;
+    for (const auto& name : answer.nearest) error.hints.push_back(answer.question.empty() ? "did you mean `" + name + "`?" : name);
     return complain(error, call.colour);
 }
 

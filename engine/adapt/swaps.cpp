@@ -22,6 +22,7 @@
 #include "substitute/conditions.hpp"
 #include "substitute/dose.hpp"
 #include "substitute/stand_ins.hpp"
+#include "substitute/standing.hpp"
 
 namespace standin {
 namespace {
@@ -103,17 +104,6 @@ private:
         });
     }
 
-    // By closeness and by what is felt together: what is felt twice as much is not twice as far from being tried. The trade's own swaps
-    // come first among equals, and solid fat before what is melted or poured.
-    double standing(const Candidate& candidate, double felt, double new_allergens) const {
-        const auto constant = [&](std::string_view id) { return context_.constant("stand_ins.order." + std::string(id)); };
-        const auto tissue = [&](const Line& food) { return knowledge_.ingredient(food.ingredient)->tissue; };
-        const auto solid = [&](const Line& food) { return tissue(food) == Tissue::fat_tissue || tissue(food) == Tissue::meat; };
-        const bool melted = candidate.role == Role::fat && solid(formula_.lines[line_]) && !solid(candidate.food);
-        return std::log1p(felt) + constant("closeness") * (1 - candidate.closeness) + constant("allergen") * new_allergens -
-               (candidate.trade ? constant("trade") : 0) + constant("share") * (1 - candidate.share) + (melted ? constant("melted") : 0);
-    }
-
     Ranked balanced(Candidate candidate) const {
         const double unlike = 1 - candidate.closeness;
         double price = context_.constant("advice.price.swap") * unlike * unlike;
@@ -129,7 +119,7 @@ private:
         const double distance = std::sqrt(price + trimmed.distance * trimmed.distance);
         const auto& allergens = knowledge_.ingredient(candidate.food.ingredient)->allergens;
         const auto fresh = std::count_if(allergens.begin(), allergens.end(), [&](const auto& a) { return !known_allergen(a); });
-        const double order = standing(candidate, trimmed.distance, static_cast<double>(fresh));
+        const double order = standing_of(candidate, formula_.lines[line_], trimmed.distance, static_cast<double>(fresh), knowledge_);
         return {std::move(candidate), std::move(trimmed), distance, order};
     }
 

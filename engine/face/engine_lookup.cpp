@@ -3,6 +3,8 @@
 
 #include "face/inside.hpp"
 #include "formula/line/hazards.hpp"
+#include "formula/line/line_text.hpp"
+#include "knowledge/kinds.hpp"
 #include "knowledge/kitchen_overlay.hpp"
 #include "knowledge/references.hpp"
 #include "knowledge/season.hpp"
@@ -119,6 +121,26 @@ private:
     const Options& options_;
 };
 
+// A word of a kind ("cheese", "fish") means all of it.
+void ask_which(LookupAnswer& answer, const Kind& kind, const Knowledge& knowledge) {
+    answer.question = "any of several foods: say which";
+    for (const auto& i : knowledge.records().ingredients)
+        if (belongs(i, kind, knowledge) && !i.names.empty()) answer.nearest.push_back(i.names.front());
+}
+
+// What is no name by itself is read as the line of a formula would be, so that both know the same words.
+void read_as_a_line(LookupAnswer& answer, std::string_view word, const Knowledge& knowledge, const Options& options) {
+    const auto read = read_line("100 g " + std::string(word), Origin("", {1, 1}), knowledge);
+    if (read) {
+        answer.matches.push_back(Facts(*knowledge.ingredient(read->line.ingredient), knowledge, options).all());
+        for (const auto& doubt : read->doubts) answer.read_as += (answer.read_as.empty() ? "" : "; ") + doubt.text;
+        return;
+    }
+    if (const auto* kind = kind_named(word, knowledge)) return ask_which(answer, *kind, knowledge);
+    answer.nearest = read.error().hints;
+    if (read.error().message.rfind("unknown ", 0) != 0) answer.question = read.error().message;
+}
+
 }  // namespace
 
 LookupAnswer Engine::lookup(std::string_view word, const Setting& setting) const {
@@ -130,7 +152,9 @@ LookupAnswer Engine::lookup(std::string_view word, const Setting& setting) const
     const Options options = inside_->asked(setting).value_or(inside_->options);
     if (const auto* found = inside_->knowledge.ingredient_named(word))
         answer.matches.push_back(Facts(*found, inside_->knowledge, options).all());
-    else if (const auto* meant = inside_->knowledge.ingredient_meant(word)) answer.nearest = {meant->names.front()};
+    else read_as_a_line(answer, word, inside_->knowledge, options);
+    if (!answer.matches.empty() || !answer.nearest.empty()) return answer;
+    if (const auto* meant = inside_->knowledge.ingredient_meant(word)) answer.nearest = {meant->names.front()};
     else answer.nearest = inside_->knowledge.nearest_ingredients(word);
     return answer;
 }

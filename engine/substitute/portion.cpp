@@ -66,8 +66,17 @@ bool Portions::flesh_chile(const Line& food) const {
     if (std::find(roles.begin(), roles.end(), Role::heat) == roles.end()) return false;
     const Tissue tissue = ingredient(food).tissue;
     if (tissue != Tissue::chile_flesh && tissue != Tissue::dry) return false;
-    const double heat_mg_kg = 1000 * dose_of(nominal_.unit(food), Role::heat) / std::max(solids(food), next_to_nothing);
-    return heat_mg_kg < constant("stand_ins.flesh.heat");
+    return heat_of_solids(food) < constant(tissue == Tissue::dry ? "stand_ins.colour.heat" : "stand_ins.flesh.heat");
+}
+
+double Portions::heat_of_solids(const Line& food) const {
+    return 1000 * dose_of(nominal_.unit(food), Role::heat) / std::max(solids(food), next_to_nothing);
+}
+
+// Flesh for flesh: a hot chile in the weight of a mild one burns, and in less of it the flesh is gone. Colour that has some heat of its own
+// may give way to a pinch of a hot one.
+bool Portions::burns(const Line& food, const SwapPath& path) const {
+    return flesh_chile(line_) && !flesh_chile(food) && by_dose_alone(path) && heat_of_solids(line_) < constant("stand_ins.flesh.heat");
 }
 
 bool Portions::printed(const SwapPath& path) const {
@@ -114,12 +123,19 @@ bool Portions::pale() const {
 // Weight for weight, but for the water.
 double Portions::by_solids(const Line& food) const { return line_.grams.mid * solids(line_) / std::max(solids(food), next_to_nothing); }
 
+// Flesh and colour by solids; of what is clearly hotter less, half way to the same heat, but no less than half of it.
+double Portions::by_flesh(const Line& food) const {
+    const double even = by_solids(food);
+    const double hotter = heat_of_solids(food) / std::max(heat_of_solids(line_), constant("stand_ins.flesh.mild"));
+    return even / std::clamp(std::sqrt(hotter), 1.0, 2.0);
+}
+
 // Grams of the stand-in for the whole line, following the path swap by swap.
 std::optional<double> Portions::equal_grams(const Line& food, const SwapPath& path, Role role) const {
     const Knowledge& knowledge = nominal_.knowledge();
     const Records& records = knowledge.records();
     if (by_dose_alone(path)) {
-        if (role == Role::heat && flesh_chile(line_)) return by_solids(food);
+        if (role == Role::heat && flesh_chile(line_) && flesh_chile(food)) return by_flesh(food);
         if (role == Role::green && pale()) return by_solids(food);
         return by_dose(line_.grams.mid, line_, food, role);
     }
@@ -148,8 +164,9 @@ Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role r
         b.most = std::numeric_limits<double>::infinity();
     } else if (bulky(food, role)) {
         const bool filled = role == Role::green || role == Role::acid || (role == Role::heat && flesh_chile(line_));
-        // What is stronger still is no filling: it stands in for the taste alone.
-        if (filled && equal * proportion >= line_grams) b.least = constant("stand_ins.bulk.least") * paste * line_grams;
+        // What is that strong is no filling: it stands in for the taste alone.
+        const bool strong = strength_of(nominal_.unit(food)) > 0 || role != Role::green;
+        if (filled && !(strong && equal * proportion < line_grams)) b.least = constant("stand_ins.bulk.least") * paste * line_grams;
         b.most = constant("stand_ins.bulk.most") * paste * line_grams;
         b.even = paste * line_grams;
         b.at_least = "for its bulk no less than " + times(constant("stand_ins.bulk.least")) + " times the weight";
@@ -182,18 +199,21 @@ Portions::Bounds Portions::within_limit(Bounds b, const Line& food) const {
 }
 
 std::optional<Portion> Portions::of(const Line& food, const SwapPath& path, Role role) const {
-    // Flesh for flesh: a hot chile in the weight of a mild one burns, and in less of it the flesh is gone.
-    if (role == Role::heat && flesh_chile(line_) && !flesh_chile(food) && !printed(path)) return std::nullopt;
+    if (role == Role::heat && burns(food, path)) return std::nullopt;
     const auto equal = equal_grams(food, path, role);
     if (!equal || !(*equal > 0)) return std::nullopt;
     const Bounds b = bounds(food, path, role, *equal);
     Portion p;
-    p.grams = std::clamp(*equal, b.least, b.most);
+    const bool same_leaf = ingredient(food).made_of == line_.ingredient || ingredient(line_).made_of == food.ingredient;
+    const bool leaf = role == Role::green && b.even > 0 && b.least > 0 && !pale() && !same_leaf && by_dose_alone(path);
+    // A leaf fills and colours: half way between the same weight and the same green.
+    p.grams = std::clamp(leaf ? std::sqrt(*equal * b.even) : *equal, b.least, b.most);
     p.least = b.least;
     p.most = b.most;
     if (role == Role::acid && b.even > 0 && b.even < *equal) p.even = b.even;
     if (p.grams > *equal) p.bounded = b.at_least;
     if (p.grams < *equal) p.bounded = b.at_most;
+    if (leaf && p.grams > b.least && p.grams < b.most) p.bounded = "half way between the same weight and the same green";
     p.carries = p.grams / *equal;
     p.per_gram = dose_of(nominal_.unit(food), role);
     if (role == Role::acid || role == Role::heat) p.lacking = printed(path) ? 0 : std::max(0.0, dose(role) - p.per_gram * p.grams);

@@ -43,6 +43,9 @@ private:
     std::optional<double> equal_grams(const Line& food, const SwapPath& path, Role role) const;
     std::optional<double> by_dose(double grams, const Line& from, const Line& to, Role role) const;
     double by_solids(const Line& food) const;
+    double by_flesh(const Line& food) const;
+    bool burns(const Line& food, const SwapPath& path) const;
+    double heat_of_solids(const Line& food) const;
     bool pale() const;
     Bounds bounds(const Line& food, const SwapPath& path, Role role, double equal) const;
     Bounds within_limit(Bounds b, const Line& food) const;

@@ -81,9 +81,11 @@ private:
     }
 
     // Marked as such, or printed in a list of substitutions.
-    bool of_the_trade(const Swap& swap) const {
-        const SourceRecord* source = knowledge().source(swap.source);
-        return swap.trade || (source && source->kind == SourceKind::published);
+    bool of_the_trade(const Swap& swap) const { return swap.trade || printed(swap.source) || (swap.ratio && printed(swap.ratio->source)); }
+
+    bool printed(const std::string& id) const {
+        const SourceRecord* source = knowledge().source(id);
+        return source && source->kind == SourceKind::published;
     }
 
     std::string asked(const Swap& swap) const {

@@ -63,6 +63,6 @@ TEST_CASE("extension lists: proposed, among the first, and at their dose") {
                                 << dosed << " at their dose" << misses);
     CHECK(is_proposed >= 0.98 * rows);
     // Nine of ten is the aim for both; what is reached is held here. The dose without a most in a kilo is held in extension.cpp.
-    CHECK(shown >= 0.88 * rows);
-    CHECK(dosed >= 0.82 * rows);
+    CHECK(shown >= 0.92 * rows);
+    CHECK(dosed >= 0.88 * rows);
 }

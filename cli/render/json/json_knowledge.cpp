@@ -81,7 +81,9 @@ Json by_kind(const Counts& from) {
 std::string lookup_json(const LookupAnswer& answer) {
     return printed({{"matches", array_of(answer.matches, [](const IngredientFacts& i) { return ingredient_json(i); })},
                     {"nearest", answer.nearest},
-                    {"refused", answer.refused}});
+                    {"refused", answer.refused},
+                    {"read_as", answer.read_as},
+                    {"question", answer.question}});
 }
 
 std::string graph_json(const std::string& dot) { return printed({{"dot", dot}}); }

@@ -89,6 +89,7 @@ std::string ingredient_part(const IngredientFacts& i, const Engine& engine, cons
 std::string lookup_text(const LookupAnswer& found, const Engine& engine, Units units, const Look& look) {
     const LookupAnswer answer = told_in(found, units);
     std::string page;
+    if (!answer.read_as.empty()) page = wrap(answer.read_as, look.width, 0, 0);
     for (const auto& match : answer.matches) page += (page.empty() ? "" : "\n\n") + ingredient_part(match, engine, look);
     return page;
 }

@@ -72,6 +72,8 @@ struct LookupAnswer {
     std::vector<IngredientFacts> matches;
     std::vector<std::string> nearest;  ///< when nothing matches
     std::string refused{};             ///< why this is never to go into a batch; empty: nothing known against it
+    std::string read_as{};             ///< how a word that leaves the kind open is read in a formula; empty: it is a name
+    std::string question{};            ///< what must be said first: the word means several foods, which stand in `nearest`
 };
 
 /// No error, but worth a second look.
