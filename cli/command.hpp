@@ -31,7 +31,7 @@ struct Call {
     std::optional<int> month;
     int season_shift = 0;
     std::size_t draws = 512;
-    std::optional<std::string> have;
+    std::optional<std::string> have, prices;
     std::optional<std::string> kitchen;  ///< absent: kitchen.txt beside the formula, where there is one; "none": no such
     std::vector<std::string> wants, without, keep, most, least;
     std::vector<UseInstead> use;

@@ -83,7 +83,7 @@ Complaint why(Call& call, const std::string& text) {
     return "expected a property: " + known + ", or a key of the JSON answer";
 }
 
-constexpr std::array<OptionRule, 38> rules{{
+constexpr std::array<OptionRule, 40> rules{{
     {"--have", "FILE", "what is on hand, text or JSON: 'spinach 400 g', 'chard plenty', 'no cilantro'", "adapt",
      [](Call& c, const std::string& v) { return filled(c.have.emplace(), v); }},
     {"--want", "W", "a want word or a condition such as 'ph>=5.6'; may be repeated", "adapt",
@@ -113,6 +113,8 @@ constexpr std::array<OptionRule, 38> rules{{
     {"--casing", "D", "stuff it into a casing this wide: 32mm, 1 1/4 in", "sheet",
      [](Call& c, const std::string& v) { return filled(c.casing, v); }},
     {"--link", "L", "length of one link: 12cm, 5 in", "sheet", [](Call& c, const std::string& v) { return filled(c.link, v); }},
+    {"--prices", "FILE", "what foods cost, a line each: 'pork shoulder 6.50/kg'; else prices.txt beside the formula",
+     "predict swaps adapt compare sheet", [](Call& c, const std::string& v) { return filled(c.prices.emplace(), v); }},
     {"--units", "U", "metric, us or both; else as the formula is written", "predict swaps adapt compare sheet lookup", units},
     {"--full", "", "every part of the answer, with the numbers behind it", "predict swaps adapt compare", on<&Call::full>},
     {"--save", "FILE", "write the variant, or the formula with the stand-in taken, as a formula of its own; .json: as JSON",

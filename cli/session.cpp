@@ -7,6 +7,7 @@
 
 #include "kitchen_file.hpp"
 #include "log.hpp"
+#include "prices.hpp"
 #include "saved_formula.hpp"
 #include "terminal.hpp"
 #include "whole_file.hpp"
@@ -110,6 +111,7 @@ int deliver(const Call& call, const Answer& answer, int code) {
     std::vector<std::string> inputs = call.operands;
     if (call.have) inputs.push_back(*call.have);
     if (const auto kitchen = kitchen_of(call)) inputs.push_back(*kitchen);
+    if (const auto prices = prices_file(call)) inputs.push_back(*prices);
     for (const auto& file : files)
         if (const auto harm = would_harm(file.path, inputs, call.knowledge)) return complain(*harm, call.colour);
     for (const auto& file : files)

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "prices.hpp"
 #include "progress.hpp"
 #include "render/html/html_pages.hpp"
 #include "render/json/json.hpp"
@@ -57,7 +58,7 @@ Result<const Variant*> chosen(const Call& call, const AdaptAnswer& answer) {
     return &answer.variants[number - 1];
 }
 
-Result<Answer> answer_of(const Call& call, const AdaptAnswer& answer, const Detail& detail, Engine& engine) {
+Result<Answer> answer_of(const Call& call, const AdaptAnswer& answer, const Detail& detail, const Prices& prices, Engine& engine) {
     Answer out;
     const Look look = look_for_output(call.colour);
     if (call.sheet || !call.save.empty()) {
@@ -67,13 +68,16 @@ Result<Answer> answer_of(const Call& call, const AdaptAnswer& answer, const Deta
         if (call.sheet) {
             const auto sheet = engine.sheet((*variant)->formula, {});
             if (!sheet) return Failure(sheet.error());
-            if (!call.html.empty()) out.html = sheet_html(*sheet, detail.units);
-            out.page = call.json ? sheet_json(*sheet) : sheet_text(*sheet, detail.units, look);
+            const auto beside = extras_of(engine, sheet->formula, prices, true, sheet->makes);
+            if (!beside) return Failure(beside.error());
+            const Detail of_sheet{detail.units, detail.full, *beside};
+            if (!call.html.empty()) out.html = sheet_html(*sheet, of_sheet);
+            out.page = call.json ? sheet_json(*sheet, *beside) : sheet_text(*sheet, of_sheet, look);
             return out;
         }
     }
     if (!call.html.empty()) out.html = adapt_html(answer, engine, detail);
-    out.page = call.json ? adapt_json(answer, engine) : adapt_text(answer, engine, detail, look);
+    out.page = call.json ? adapt_json(answer, engine, detail.beside) : adapt_text(answer, engine, detail, look);
     return out;
 }
 
@@ -91,13 +95,18 @@ int run_adapt(const Call& call) {
     if (!formula) return complain(formula.error(), call.colour);
     const auto request = request_of(call, *formula, *engine);
     if (!request) return complain(request.error(), call.colour);
+    const auto prices = price_list(call, *engine);
+    if (!prices) return complain(prices.error(), call.colour);
     const auto answer = engine->adapt(*formula, *request);
     if (!answer) return complain(answer.error(), call.colour);
     if (call.variant && call.save.empty() && !call.sheet)
         return complain({Trouble::usage, "--variant says which variant is meant: it needs --save FILE or --sheet", {}, {}}, call.colour);
     const bool met = answer->conflict.empty() && std::any_of(answer->variants.begin(), answer->variants.end(), meets_all);
-    const Detail detail{call.units.value_or(units_of(*formula)), call.full};
-    const auto out = answer_of(call, *answer, detail, *engine);
+    auto beside = extras_of(*engine, *formula, *prices, false);
+    if (!beside) return complain(beside.error(), call.colour);
+    if (request->have) beside->glut = engine->glut(*request->have);
+    const Detail detail{call.units.value_or(units_of(*formula)), call.full, *beside};
+    const auto out = answer_of(call, *answer, detail, *prices, *engine);
     return out ? deliver(call, *out, met ? done : unmet) : complain(out.error(), call.colour);
 }
 

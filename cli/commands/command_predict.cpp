@@ -1,3 +1,4 @@
+#include "prices.hpp"
 #include "render/html/html_pages.hpp"
 #include "render/json/json.hpp"
 #include "render/text/text.hpp"
@@ -14,6 +15,8 @@ int run_predict(const Call& call) {
     if (many && !call.html.empty())
         return complain({Trouble::usage, "--html takes one formula at a time", {}, {"several formulas on one page: standin compare"}},
                         call.colour);
+    const auto prices = price_list(call, *engine);
+    if (!prices) return complain(prices.error(), call.colour);
     std::string pages, html;
     for (const auto& path : call.operands) {
         const auto formula = load_formula(*engine, path, call);
@@ -27,9 +30,11 @@ int run_predict(const Call& call) {
         }
         const auto prediction = engine->predict(*formula);
         if (!prediction) return complain(prediction.error(), call.colour);
-        const Detail detail{call.units.value_or(units_of(*formula)), call.full};
+        const auto beside = extras_of(*engine, *formula, *prices, call.full || call.json || !call.html.empty());
+        if (!beside) return complain(beside.error(), call.colour);
+        const Detail detail{call.units.value_or(units_of(*formula)), call.full, *beside};
         if (!call.html.empty()) html = predict_html(*prediction, detail);
-        if (call.json) pages += predict_json(*prediction, many ? Form::line : Form::document);
+        if (call.json) pages += predict_json(*prediction, many ? Form::line : Form::document, *beside);
         else pages += (pages.empty() ? "" : "\n\n") + predict_text(*prediction, detail, look);
     }
     return deliver(call, {pages, html, {}});

@@ -1,3 +1,4 @@
+#include "prices.hpp"
 #include "render/html/html_pages.hpp"
 #include "render/json/json.hpp"
 #include "render/text/text.hpp"
@@ -11,11 +12,15 @@ int run_sheet(const Call& call) {
     if (!engine) return complain(engine.error(), call.colour);
     const auto formula = load_formula(*engine, call.operands.front(), call);
     if (!formula) return complain(formula.error(), call.colour);
+    const auto prices = price_list(call, *engine);
+    if (!prices) return complain(prices.error(), call.colour);
     const auto sheet = engine->sheet(*formula, {call.meat, call.total, call.piece, call.only, call.casing, call.link});
     if (!sheet) return complain(sheet.error(), call.colour);
-    const Units units = call.units.value_or(units_of(*formula));
-    return deliver(call, {call.json ? sheet_json(*sheet) : sheet_text(*sheet, units, look_for_output(call.colour)),
-                          call.html.empty() ? "" : sheet_html(*sheet, units),
+    const auto beside = extras_of(*engine, sheet->formula, *prices, true, sheet->makes);
+    if (!beside) return complain(beside.error(), call.colour);
+    const Detail detail{call.units.value_or(units_of(*formula)), call.full, *beside};
+    return deliver(call, {call.json ? sheet_json(*sheet, *beside) : sheet_text(*sheet, detail, look_for_output(call.colour)),
+                          call.html.empty() ? "" : sheet_html(*sheet, detail),
                           {}});
 }
 

@@ -1,3 +1,4 @@
+#include "prices.hpp"
 #include "render/html/html_pages.hpp"
 #include "render/json/json.hpp"
 #include "render/text/text.hpp"
@@ -14,6 +15,8 @@ int run_swaps(const Call& call) {
     if (!formula) return complain(formula.error(), call.colour);
     const std::string& line = call.operands[1];
     constexpr std::size_t usual = 12;
+    const auto prices = price_list(call, *engine);
+    if (!prices) return complain(prices.error(), call.colour);
     const auto answer = engine->swaps(*formula, line, call.top.value_or(usual));
     if (!answer) return complain(answer.error(), call.colour);
     if (call.take && call.save.empty())
@@ -25,12 +28,14 @@ int run_swaps(const Call& call) {
             call.colour);
     if (!call.save.empty() && there == 0)
         return complain({Trouble::unmet, "nothing known can stand in for " + answer->name + ": nothing was saved", {}, {}}, call.colour);
-    const Detail detail{call.units.value_or(units_of(*formula)), call.full};
+    const auto beside = extras_of(*engine, *formula, *prices, false);
+    if (!beside) return complain(beside.error(), call.colour);
+    const Detail detail{call.units.value_or(units_of(*formula)), call.full, *beside};
     Answer out;
     if (!call.save.empty()) out.saved = saved_formula(answer->stand_ins[take - 1].formula, detail.units, call.save, *engine);
     if (!call.html.empty()) out.html = swaps_html(*answer, formula->title, *engine, detail);
-    out.page =
-        call.json ? swaps_json(*answer, *engine) : swaps_text(*answer, formula->title, *engine, detail, look_for_output(call.colour));
+    out.page = call.json ? swaps_json(*answer, *engine, *beside)
+                         : swaps_text(*answer, formula->title, *engine, detail, look_for_output(call.colour));
     return deliver(call, out, answer->stand_ins.empty() ? unmet : done);
 }
 

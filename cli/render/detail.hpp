@@ -1,6 +1,7 @@
 // How much of an answer a page tells, and in which units.
 #pragma once
 
+#include "render/extras.hpp"
 #include "standin/reason.hpp"
 
 namespace standin::cli {
@@ -8,6 +9,7 @@ namespace standin::cli {
 struct Detail {
     Units units = Units::metric;
     bool full = false;  ///< the numbers behind it as well
+    Extras beside{};
 };
 
 }  // namespace standin::cli

@@ -1,4 +1,4 @@
-// Is this formula, inventory or knowledge folder sound?
+// Is this formula, inventory, price list or knowledge folder sound?
 #include <filesystem>
 #include <set>
 
@@ -6,6 +6,7 @@
 #include "evaluate/checked_formula.hpp"
 #include "face/inside.hpp"
 #include "formula/formats/kitchen_text.hpp"
+#include "formula/formats/price_list.hpp"
 #include "formula/formats/reading.hpp"
 #include "knowledge/check.hpp"
 #include "knowledge/coverage.hpp"
@@ -76,6 +77,9 @@ bool named_kitchen(const std::string& path) {
     return name.rfind("kitchen", 0) == 0 || (name.size() > 12 && name.compare(name.size() - 12, 12, "-kitchen.txt") == 0);
 }
 
+// By its name: a list that is found beside a formula is called so.
+bool is_price_list(const std::string& path) { return std::filesystem::path(path).filename() == "prices.txt"; }
+
 // What the process says that must be minded stands as a warning. A list of what is on hand is judged as one.
 FileCheck check_text(const std::string& path, const std::string& text, const Knowledge& knowledge, std::string_view rules) {
     FileCheck result{path, "formula", true, false, {}, {}};
@@ -84,6 +88,12 @@ FileCheck check_text(const std::string& path, const std::string& text, const Kno
         if (const auto kitchen = read_kitchen(text, path, knowledge); !kitchen) result.errors.push_back(kitchen.error());
         else
             for (const auto& note : kitchen->notes) result.warnings.push_back({"", "", "", note, path, {}});
+        return result;
+    }
+    const bool prices = is_price_list(path) || (looks_like_prices(text, path) && !read_formula(text, path, knowledge));
+    if (prices) {
+        result.kind = "prices";
+        if (const auto list = read_prices(text, path, knowledge); !list) result.errors.push_back(list.error());
         return result;
     }
     if (looks_like_stock(text, path, knowledge)) {

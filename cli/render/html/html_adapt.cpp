@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "render/cost_words.hpp"
 #include "render/effects.hpp"
 #include "render/html/html_pages.hpp"
 #include "render/html/html_parts.hpp"
@@ -75,6 +76,7 @@ private:
             items.push_back(el("strong", capital(full ? in_words(e, engine_, detail_.units) : in_brief(e, engine_))) +
                             Markup(": " + why_of(e, detail_.units, full) + or_else(e)));
         if (items.empty()) items.emplace_back("Change nothing.");
+        if (const auto change = detail_.beside.change(v_.formula)) items.emplace_back(cost_sentence(*change, detail_.units));
         for (const auto& g : in_full(v_.gives_back, detail_.units)) items.emplace_back(g);
         return bullets(items);
     }
@@ -156,7 +158,7 @@ std::string adapt_html(const AdaptAnswer& answer, const Engine& engine, const De
                   listing("What would give", in_full(a.would_give, detail.units)) + listing("What can be reached", a.reach);
     rest += safety_part(cook_line(all), all.allergens, all.cautions);
     for (const auto& v : a.variants) rest += VariantCard(v, a, engine, detail).card();
-    rest += listing("How the formula was read", a.base.read_as);
+    rest += glut_part(detail.beside) + listing("How the formula was read", a.base.read_as);
     rest += listing("Taken for granted", presumed_in_words(a));
     if (a.plans_visited > 0) rest += section("How sure", el("p", how_sure(a)));
     return html_page("variants", a.base.title, lead, rest);

@@ -15,6 +15,6 @@ std::string predict_html(const Prediction& prediction, const Detail& detail);
 std::string compare_html(const std::vector<Prediction>& predictions, const Detail& detail);
 std::string swaps_html(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Detail& detail);
 std::string adapt_html(const AdaptAnswer& answer, const Engine& engine, const Detail& detail);
-std::string sheet_html(const Sheet& sheet, Units units);
+std::string sheet_html(const Sheet& sheet, const Detail& detail);
 
 }  // namespace standin::cli

@@ -215,12 +215,4 @@ Markup origins(const Prediction& p) {
     return el("div", {{"class", "parts"}}, tables);
 }
 
-Markup label_part(const std::string& label) {
-    if (label.empty()) return {};
-    return section("Ingredient list, a draft",
-                   el("p", {{"class", "label"}}, label) +
-                       el("p", {{"class", "soft"}},
-                          "Heaviest first, allergens in capitals. What a label must say is for your own authority to decide."));
-}
-
 }  // namespace standin::cli

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "render/extras.hpp"
 #include "render/html/html.hpp"
 #include "standin/engine.hpp"
 
@@ -59,6 +60,9 @@ Markup all_properties(const std::vector<Shown>& shown);
 /// Who brings what: green, heat, acid, salt, fat.
 Markup origins(const Prediction& prediction);
 
-Markup label_part(const std::string& label);
+/// The ingredient list; with what goes beside it, the nutrition as a table or in a paragraph.
+Markup label_part(const std::string& label, const Extras& beside, bool table);
+Markup freezing_part(const Extras& beside);
+Markup glut_part(const Extras& beside);
 
 }  // namespace standin::cli

@@ -1,5 +1,6 @@
 #include <array>
 
+#include "render/cost_words.hpp"
 #include "render/html/html_charts.hpp"
 #include "render/html/html_pages.hpp"
 #include "render/html/html_parts.hpp"
@@ -44,10 +45,13 @@ std::string predict_html(const Prediction& prediction, const Detail& detail) {
     Markup rest = section("Colour", colour) +
                   safety_part("Cook to " + core(p.core) + " in the middle, measured.", p.allergens, p.cautions) +
                   section("What it will be", bench_properties(shown)) + heat_part(p);
+    if (const auto& cost = detail.beside.cost)
+        rest += section("What it costs, by " + cost->list, el("p", cost_sentence(*cost, detail.units)));
     Markup more = all_properties(shown) + lines_part(p, detail.units) + section("Where it comes from", origins(p));
     if (!p.aroma.empty()) more += section("Aroma", el("p", "Leading notes: " + listed(p.aroma) + "."));
     if (p.lethality) more += section("What the cook kills", el("p", p.lethality->says + " (" + p.lethality->table + ")"));
-    rest += folded("Every number, and where it comes from", more, detail.full) + label_part(p.label);
+    rest += folded("Every number, and where it comes from", more, detail.full) + label_part(p.label, detail.beside, true) +
+            freezing_part(detail.beside);
     const auto stretched = in_full(p.notes, detail.units);
     std::vector<Markup> read_as(p.read_as.begin(), p.read_as.end()), notes(stretched.begin(), stretched.end());
     if (!read_as.empty()) rest += section("How the formula was read", bullets(read_as));

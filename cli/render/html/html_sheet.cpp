@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 
+#include "render/cost_words.hpp"
 #include "render/html/html_pages.hpp"
 #include "render/html/html_parts.hpp"
 #include "render/sheet_words.hpp"
@@ -62,7 +63,7 @@ Markup step_part(const SheetStep& step, std::size_t n, const Sheet& s, Units uni
     return el("li", content + el("p", {{"class", "how"}}, Markup(step.how + " ") + el("span", {{"class", "soft"}}, step.why)));
 }
 
-Markup shopping_part(const Sheet& s, Units units) {
+Markup shopping_part(const Sheet& s, Units units, const Extras& beside) {
     std::vector<std::vector<Markup>> rows;
     for (const auto& p : s.buy) {
         const auto whole = untrimmed(p, s, units);
@@ -72,12 +73,15 @@ Markup shopping_part(const Sheet& s, Units units) {
     if (s.makes.casing_m)
         rows.push_back({tick(Markup(casing(s.makes, units) + " ") + el("small", casing_needed(s.makes, units))),
                         el("strong", stacked(metres(*s.makes.casing_m, units)))});
-    return section("Buy", html_table("Rounded up to what shops sell; bunches and pieces differ", {{"What", false}, {"buy", true}}, rows));
+    const Markup cost = beside.cost ? el("p", cost_sentence(*beside.cost, units)) : Markup();
+    return section("Buy",
+                   html_table("Rounded up to what shops sell; bunches and pieces differ", {{"What", false}, {"buy", true}}, rows) + cost);
 }
 
 }  // namespace
 
-std::string sheet_html(const Sheet& sheet, Units units) {
+std::string sheet_html(const Sheet& sheet, const Detail& detail) {
+    const Units units = detail.units;
     const Sheet s = told_in(sheet, units);
     const Markup lead = el("p", {{"class", "lead"}},
                            "Makes " + pieces(s.makes, units) + ". The batch is " + about(s.makes.batch_g, units) + ", scaled " + s.scaled +
@@ -91,8 +95,10 @@ std::string sheet_html(const Sheet& sheet, Units units) {
     if (const auto usual = what_usual_means(s); !usual.empty()) work += el("p", {{"class", "soft"}}, usual);
     const Markup rest =
         safety_part("Cook to " + s.core_says + " in the middle. Keep cold.", s.prediction.allergens, s.prediction.cautions) +
-        read_as_list(s.prediction.read_as) + el("div", {{"class", "two"}}, weights_part(s, units) + shopping_part(s, units)) +
-        el("div", {{"class", "flow"}}, section("Work, in this order", work) + label_part(s.prediction.label)) +
+        read_as_list(s.prediction.read_as) +
+        el("div", {{"class", "two"}}, weights_part(s, units) + shopping_part(s, units, detail.beside)) +
+        el("div", {{"class", "flow"}},
+           section("Work, in this order", work) + label_part(s.prediction.label, detail.beside, false) + freezing_part(detail.beside)) +
         el("div", {{"class", "screen"}}, section("Colour", swatches({{"", &s.prediction}})));
     return html_page("bench sheet", s.prediction.title, lead, rest);
 }

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "render/cost_words.hpp"
 #include "render/effects.hpp"
 #include "render/html/html_charts.hpp"
 #include "render/html/html_pages.hpp"
@@ -51,6 +52,7 @@ private:
             trims += (trims.empty() ? "" : ", ") + engine_.name_of(t.line) + " " + formula_weight(t.grams_before, detail_.units) + " to " +
                      formula_weight(t.grams_after, detail_.units);
         if (!trims.empty()) items.emplace_back("with it " + trims);
+        if (const auto change = detail_.beside.change(s_.formula)) items.emplace_back(cost_sentence(*change, detail_.units));
         if (s_.in_season) items.emplace_back(*s_.in_season ? "in season" : "out of season in the month asked for");
         for (const auto& need : s_.needs) items.emplace_back(need);
         if (!s_.note.empty()) items.emplace_back(s_.note);

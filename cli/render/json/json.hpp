@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "render/extras.hpp"
 #include "standin/engine.hpp"
 
 namespace standin::cli {
@@ -13,12 +14,12 @@ enum class Form {
     line       ///< one line, for JSON Lines
 };
 
-std::string predict_json(const Prediction& prediction, Form form);
+std::string predict_json(const Prediction& prediction, Form form, const Extras& beside);
 std::string why_json(const WhyAnswer& answer);
 std::string compare_json(const CompareAnswer& answer);
-std::string swaps_json(const SwapsAnswer& answer, const Engine& engine);
-std::string adapt_json(const AdaptAnswer& answer, const Engine& engine);
-std::string sheet_json(const Sheet& sheet);
+std::string swaps_json(const SwapsAnswer& answer, const Engine& engine, const Extras& beside);
+std::string adapt_json(const AdaptAnswer& answer, const Engine& engine, const Extras& beside);
+std::string sheet_json(const Sheet& sheet, const Extras& beside);
 std::string reading_json(const FormulaReading& reading);
 std::string stock_json(const Inventory& stock);
 std::string lookup_json(const LookupAnswer& answer);

@@ -10,7 +10,7 @@ Json partner_json(const std::optional<Partner>& p) {
     return {{"ingredient", p->ingredient}, {"name", p->name}, {"prepared", p->prepared}, {"grams", num(p->grams)}, {"why", p->why}};
 }
 
-Json stand_in_json(const StandIn& s, const Engine& engine) {
+Json stand_in_json(const StandIn& s, const Engine& engine, const Extras& beside) {
     return {
         {"ingredient", s.ingredient},
         {"name", s.name},
@@ -38,6 +38,7 @@ Json stand_in_json(const StandIn& s, const Engine& engine) {
         {"in_season", s.in_season ? Json(*s.in_season) : Json()},
         {"sources", s.sources},
         {"verdict", s.verdict},
+        {"cost", json_of(beside.change(s.formula))},
         {"allergens", json_of(s.allergens)},
         {"formula", Json::parse(engine.formula_json(s.formula))}};
 }
@@ -63,7 +64,7 @@ Json want_json(const WantResult& w) {
     return {{"want", w.want}, {"met", w.met}, {"chance", num(w.chance)}, {"says", w.says}, {"reason", json_of(w.reason)}};
 }
 
-Json variant_json(const Variant& v, const Engine& engine) {
+Json variant_json(const Variant& v, const Engine& engine, const Extras& beside) {
     return {{"rank", v.rank},
             {"distance", num(v.distance)},
             {"felt", num(v.felt)},
@@ -80,12 +81,13 @@ Json variant_json(const Variant& v, const Engine& engine) {
             {"new_cautions", json_of(v.new_cautions)},
             {"gives_back", in_full(v.gives_back)},
             {"gives_back_reasons", json_of(v.gives_back)},
+            {"cost", json_of(beside.change(v.formula))},
             {"cautions", json_of(v.prediction.cautions)}};
 }
 
 }  // namespace
 
-std::string swaps_json(const SwapsAnswer& a, const Engine& engine) {
+std::string swaps_json(const SwapsAnswer& a, const Engine& engine, const Extras& beside) {
     // The contract names one role; the first is what the line is mainly there for.
     const Json role = a.roles.empty() ? Json() : Json(std::string(word(a.roles.front())));
     return printed({{"line", a.line},
@@ -93,7 +95,7 @@ std::string swaps_json(const SwapsAnswer& a, const Engine& engine) {
                     {"line_grams", num(a.line_grams)},
                     {"role", role},
                     {"roles", json_of(a.roles)},
-                    {"stand_ins", array_of(a.stand_ins, [&](const StandIn& s) { return stand_in_json(s, engine); })},
+                    {"stand_ins", array_of(a.stand_ins, [&](const StandIn& s) { return stand_in_json(s, engine, beside); })},
                     {"left_out", a.left_out},
                     {"allergens", json_of(a.allergens)},
                     {"cautions", json_of(a.cautions)},
@@ -102,13 +104,13 @@ std::string swaps_json(const SwapsAnswer& a, const Engine& engine) {
                     {"read_as", a.read_as}});
 }
 
-std::string adapt_json(const AdaptAnswer& a, const Engine& engine) {
+std::string adapt_json(const AdaptAnswer& a, const Engine& engine, const Extras& beside) {
     return printed(
         {{"base", json_of(a.base)},
          {"proved", a.proved},
          {"gap", num(a.gap)},
          {"plans_visited", a.plans_visited},
-         {"variants", array_of(a.variants, [&](const Variant& v) { return variant_json(v, engine); })},
+         {"variants", array_of(a.variants, [&](const Variant& v) { return variant_json(v, engine, beside); })},
          {"conflict", in_full(a.conflict)},
          {"conflict_reasons", json_of(a.conflict)},
          {"would_give", in_full(a.would_give)},
@@ -132,6 +134,8 @@ std::string adapt_json(const AdaptAnswer& a, const Engine& engine) {
                                     {"says", a.scaled->says},
                                     {"reason", json_of(a.scaled->reason)}}
                              : Json(nullptr)},
+         {"cost", cost_json(beside.cost, a.base)},
+         {"glut", glut_json(beside)},
          {"cautions", json_of(a.base.cautions)},
          {"on_page", json_of(a.on_page)}});
 }

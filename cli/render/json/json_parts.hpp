@@ -23,6 +23,12 @@ Json json_of(const std::vector<AllergenText>& allergens);
 Json json_of(const std::vector<Role>& roles);
 Json json_of(const Prediction& prediction);
 Json json_of(const PerProperty<Band>& properties);
+Json json_of(const std::optional<CostChange>& change);
+/// `lines` are those of the formula it is the cost of.
+Json cost_json(const std::optional<Cost>& cost, const Prediction& prediction);
+Json draft_json(const Extras& beside);
+Json freezing_json(const Extras& beside);
+Json glut_json(const Extras& beside);
 
 /// An array of what `make` makes of each; an empty array of none.
 template <class Items, class Make, class J = Json>  // J only so that this header needs no more than the forward declaration

@@ -69,7 +69,13 @@ Json json_of(const Prediction& p) {
             {"note_reasons", json_of(p.notes)}};
 }
 
-std::string predict_json(const Prediction& prediction, Form form) { return printed(json_of(prediction), form); }
+std::string predict_json(const Prediction& prediction, Form form, const Extras& beside) {
+    Json page = json_of(prediction);
+    page["draft"] = draft_json(beside);
+    page["freezing"] = freezing_json(beside);
+    page["cost"] = cost_json(beside.cost, prediction);
+    return printed(page, form);
+}
 
 Json json_of(const DistanceParts& parts) {
     return {{"distance", num(parts.distance)},

@@ -87,7 +87,7 @@ Json makes_json(const SheetYield& y) {
 
 }  // namespace
 
-std::string sheet_json(const Sheet& s) {
+std::string sheet_json(const Sheet& s, const Extras& beside) {
     Json steps = Json::array();
     for (const auto& step : s.steps) steps.push_back(step_json(step, steps.size() + 1, s));
     return printed(
@@ -106,6 +106,9 @@ std::string sheet_json(const Sheet& s) {
          {"allergens", json_of(s.prediction.allergens)},
          {"cautions", json_of(s.prediction.cautions)},
          {"label", s.prediction.label},
+         {"draft", draft_json(beside)},
+         {"freezing", freezing_json(beside)},
+         {"cost", cost_json(beside.cost, s.prediction)},
          {"prediction", json_of(s.prediction)}});
 }
 

@@ -15,7 +15,7 @@ std::string why_text(const WhyAnswer& answer, Units units, const Look& look);
 std::string compare_text(const CompareAnswer& answer, const Detail& detail, const Look& look);
 std::string swaps_text(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Detail& detail, const Look& look);
 std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const Detail& detail, const Look& look);
-std::string sheet_text(const Sheet& sheet, Units units, const Look& look);
+std::string sheet_text(const Sheet& sheet, const Detail& detail, const Look& look);
 /// Each line as written and as understood, or what is asked back.
 std::string reading_text(const FormulaReading& reading, const Look& look);
 /// A list of what is on hand as it was understood, line by line.

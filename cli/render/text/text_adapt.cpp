@@ -42,10 +42,10 @@ std::string presumed_in_brief(const AdaptAnswer& a, const Engine& engine, const 
 }  // namespace
 
 std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const Detail& detail, const Look& look) {
-    const auto [units, full] = detail;
+    const auto& [units, full, beside] = detail;
     const AdaptAnswer a = told_in(answer, units);
     const Together all = together(a);
-    const VariantPage page{a.base, engine, units, look};
+    const VariantPage page{a.base, engine, units, look, beside};
     std::string text =
         paragraph(answer_first(a), look, 0) + safety_first(all.core, all.allergens, look) + own_records(a.base.overlay, look);
     for (const auto& line : asked_as_understood(a, engine)) text += paragraph(line, look, 0);
@@ -56,6 +56,7 @@ std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const De
         text += full                        ? variant_in_full(v, page)
                 : &v == &a.variants.front() ? variant_part(v, page) + "\n"
                                             : variant_in_three_lines(v, page);
+    text += glut_part(beside, look);
     if (full || !a.proved) text += search_part(a, look);
     if (full) text += list_part("Taken for granted", presumed_in_words(a), look);
     text += read_as_part(a.base.read_as, look);

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "render/cost_words.hpp"
 #include "render/effects.hpp"
 #include "render/sentences.hpp"
 #include "render/text/text.hpp"
@@ -40,6 +41,11 @@ std::string columns(const Group& group, std::size_t first, const Detail& detail,
         if (!detail.full && !at_the_bench(property)) return;
         row(name_with_unit(property), [&](const Prediction& p) { return shown(property, p.properties[property]); });
     });
+    if (std::size_t n = first; detail.beside.costs.size() >= first + group.size())
+        row("cost, a kilo raw", [&](const Prediction&) {
+            const Cost& cost = detail.beside.costs[n++];
+            return cost.lines.empty() ? std::string() : (cost.unpriced.empty() ? "" : "over ") + money(cost.raw_kg.mid, cost.currency);
+        });
     if (!detail.full) return "\n" + table.page(look);
     const auto colour = [&](const PredictedColour& c) { return (look.colour ? look.swatch(c.hex) + " " : "") + c.hex; };
     row("raw", [&](const Prediction& p) { return colour(p.raw); });

@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "render/detail.hpp"
 #include "standin/prediction.hpp"
 #include "table.hpp"
 #include "words.hpp"
@@ -38,6 +39,15 @@ bool at_the_bench(Property property);
 /// "Cook to 71.1 C (160 F) in the middle, measured. Allergens: milk and egg.", which holds for all that the page shows; `which` says so.
 std::string safety_first(const std::string& core, const std::vector<AllergenText>& allergens, const Look& look,
                          const std::string& which = "");
+
+/// What it costs, where a price list is at hand; the full page also tells of what.
+std::string cost_part(const Prediction& prediction, const Detail& detail, const Look& look);
+/// Shares to name, lines to fill in and the nutrition table; short: that table in one paragraph.
+std::string label_part(const std::string& ingredients, const Detail& detail, const Look& look);
+/// What the freezer does to the raw mass.
+std::string freezing_part(const Extras& beside, const Look& look);
+/// What of a glut keeps in the freezer, and how.
+std::string glut_part(const Extras& beside, const Look& look);
 
 /// Names the folder of records laid over the built-in ones; empty where there is none.
 std::string own_records_sentence(const std::string& folder);

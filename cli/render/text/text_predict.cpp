@@ -111,11 +111,9 @@ std::string predict_text(const Prediction& prediction, const Detail& detail, con
     } else if (p.green_life) {
         page += paragraph(p.green_life->says, look);
     }
-    page += read_as_part(p.read_as, look);
+    page += cost_part(p, detail, look) + read_as_part(p.read_as, look);
     page += full ? allergens_part(p.allergens, look) + cautions_part(p.cautions, look) : safety_in_brief(p.allergens, p.cautions, look);
-    if (full && !p.label.empty())
-        page += heading("Ingredient list, a draft", look) + paragraph(p.label, look) +
-                paragraph("What a label must say is for your own authority to decide.", look);
+    if (full) page += label_part(p.label, detail, look) + freezing_part(detail.beside, look);
     if (!p.notes.empty()) page += heading("Where the models are stretched", look);
     for (const auto& note : in_full(p.notes, detail.units)) page += bullet(note, look);
     return page + (full ? "" : "More: --full. What moves one property: --why P.\n");

@@ -70,7 +70,8 @@ std::string shopping_part(const Sheet& s, Units units, const Look& look) {
 
 }  // namespace
 
-std::string sheet_text(const Sheet& sheet, Units units, const Look& look) {
+std::string sheet_text(const Sheet& sheet, const Detail& detail, const Look& look) {
+    const Units units = detail.units;
     const Sheet s = told_in(sheet, units);
     std::string page = in_short(s, units, look) + weights_part(s, units, look);
     if (!s.notes.empty()) page += "\n";
@@ -80,9 +81,9 @@ std::string sheet_text(const Sheet& sheet, Units units, const Look& look) {
     page += "\n" + paragraph("The batch of " + about(s.makes.batch_g, units) + " weighs " + about(s.makes.cooked_g.mid, units) +
                                  " cooked, from " + about(s.makes.cooked_g.low, units) + " to " + about(s.makes.cooked_g.high, units) + ".",
                              look);
-    page += shopping_part(s, units, look) + allergens_part(s.prediction.allergens, look) + cautions_part(s.prediction.cautions, look);
-    return page + heading("Ingredient list, a draft", look) + paragraph(s.prediction.label, look) +
-           paragraph("Allergens in capitals. What a label must say is for your own authority to decide.", look);
+    page += shopping_part(s, units, look) + cost_part(s.prediction, {units, false, detail.beside}, look) +
+            allergens_part(s.prediction.allergens, look) + cautions_part(s.prediction.cautions, look);
+    return page + label_part(s.prediction.label, {units, false, detail.beside}, look) + freezing_part(detail.beside, look);
 }
 
 }  // namespace standin::cli

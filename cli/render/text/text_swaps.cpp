@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "render/cost_words.hpp"
 #include "render/effects.hpp"
 #include "render/sentences.hpp"
 #include "render/text/text.hpp"
@@ -32,25 +33,26 @@ std::string ranks(const SwapsAnswer& a, Units units, const Look& look) {
 }
 
 // What a maker must know of one before taking it.
-std::string to_mind(const StandIn& s, std::size_t rank, const Engine& engine, Units units, const Look& look) {
+std::string to_mind(const StandIn& s, std::size_t rank, const Engine& engine, Units units, const Extras& beside, const Look& look) {
     std::string text;
     const auto say = [&](const std::string& more) { text += (text.empty() ? "" : " ") + more; };
     if (!s.new_allergens.empty()) say("Brings a new allergen: " + listed(s.new_allergens) + ".");
     if (const auto parts = in_parts(s, units); !parts.empty()) say(parts);
     if (const auto trims = trims_of(s, engine, units); !trims.empty()) say("With it " + trims + ".");
+    if (const auto change = beside.change(s.formula)) say(cost_sentence(*change, units));
     if (s.in_season && !*s.in_season) say("Out of season in the month asked for.");
     for (const auto& need : s.needs) say(capital(need) + ".");
     if (!s.note.empty()) say(s.note);
     return text.empty() ? "" : bullet(std::to_string(rank) + " " + s.name + ": " + text, look);
 }
 
-std::string in_brief(const SwapsAnswer& a, const Engine& engine, Units units, const Look& look) {
+std::string in_brief(const SwapsAnswer& a, const Engine& engine, Units units, const Extras& beside, const Look& look) {
     std::string notes;
-    for (std::size_t i = 0; i < a.stand_ins.size(); ++i) notes += to_mind(a.stand_ins[i], i + 1, engine, units, look);
+    for (std::size_t i = 0; i < a.stand_ins.size(); ++i) notes += to_mind(a.stand_ins[i], i + 1, engine, units, beside, look);
     return ranks(a, units, look) + (notes.empty() ? "" : "\n" + notes);
 }
 
-std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, Units units, const Look& look) {
+std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, Units units, const Extras& beside, const Look& look) {
     std::string out = heading(std::to_string(rank) + ". " + formula_weight(s.grams, units) + " " + stand_in_named(s, units), look);
     out += bullet("weight: " + s.dose + "; band " + grams_with_band(s), look);
     out += bullet(s.verdict + ": " + number(s.distance, 1) +
@@ -59,6 +61,7 @@ std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, Uni
                   look);
     if (const auto parts = in_parts(s, units); !parts.empty()) out += bullet(parts, look);
     if (const auto trims = trims_of(s, engine, units); !trims.empty()) out += bullet("with it: " + trims, look);
+    if (const auto change = beside.change(s.formula)) out += bullet(cost_sentence(*change, units), look);
     const auto shown_effects = moved(s.effects);
     constexpr std::size_t most = 5;
     for (std::size_t i = 0; i < std::min(most, shown_effects.size()); ++i)
@@ -85,13 +88,14 @@ std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, Uni
 
 std::string swaps_text(const SwapsAnswer& swaps, const std::string& title, const Engine& engine, const Detail& detail_of,
                        const Look& look) {
-    const auto [units, full] = detail_of;
+    const auto& [units, full, beside] = detail_of;
     const SwapsAnswer answer = told_in(swaps, units);
     const Together all = together(answer);
     std::string page = paragraph(in_short(answer, title, units), look, 0) + safety_first(all.core, all.allergens, look) +
                        own_records(answer.overlay, look);
-    if (!answer.stand_ins.empty()) page += full ? ranks(answer, units, look) : in_brief(answer, engine, units, look);
-    for (std::size_t i = 0; full && i < answer.stand_ins.size(); ++i) page += detail(answer.stand_ins[i], i + 1, engine, units, look);
+    if (!answer.stand_ins.empty()) page += full ? ranks(answer, units, look) : in_brief(answer, engine, units, beside, look);
+    for (std::size_t i = 0; full && i < answer.stand_ins.size(); ++i)
+        page += detail(answer.stand_ins[i], i + 1, engine, units, beside, look);
     if (full && !answer.left_out.empty()) page += heading("Left out, for how this batch is made", look);
     for (const auto& one : answer.left_out)
         if (full) page += bullet(one, look);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/cost_words.hpp"
 #include "render/effects.hpp"
 #include "render/sentences.hpp"
 #include "render/text/text_parts.hpp"
@@ -97,6 +98,11 @@ std::string whys(const Variant& v, const VariantPage& page, bool full) {
     return v.edits.empty() ? bullet("Change nothing: it is as you want it.", page.look) : out;
 }
 
+std::string cost_line(const Variant& v, const VariantPage& page) {
+    const auto change = page.beside.change(v.formula);
+    return change ? paragraph(cost_sentence(*change, page.units), page.look) : "";
+}
+
 std::string bold_lines(const std::string& text, const Look& look) {
     std::string out;
     for (const auto& line : wrapped(text, look.width)) out += look.bold(line) + "\n";
@@ -120,7 +126,7 @@ std::string properties_part(const Variant& v, const VariantPage& page) {
 std::string variant_part(const Variant& v, const VariantPage& page) {
     std::string out = "\n" + bold_lines(headline(v), page.look) + weights_part(v, page);
     out += "\n" + paragraph(capital(v.table) + " " + becomes(page.base, v.prediction), page.look) + wants_part(v, page.look);
-    out += whys(v, page, false);
+    out += cost_line(v, page) + whys(v, page, false);
     for (const auto& g : in_full(v.gives_back, page.units)) out += bullet(g, page.look);
     return out + new_to_mind(v, page);
 }
@@ -161,7 +167,7 @@ std::string variant_in_full(const Variant& v, const VariantPage& page) {
     out += paragraph("Distance in noticeable differences, the smallest change a taster picks up: " + number(v.distance, 1) + ", of which " +
                          number(v.felt, 1) + " is what the models say will be noticed; the rest is the price of trusting swaps.",
                      page.look);
-    out += whys(v, page, true);
+    out += cost_line(v, page) + whys(v, page, true);
     for (const auto& g : in_full(v.gives_back, page.units)) out += bullet(g, page.look);
     out += new_to_mind(v, page);
     Table table({{"want", Align::left}, {"met", Align::left}, {"chance", Align::right}, {"", Align::left}});

@@ -3,6 +3,7 @@
 
 #include <string>
 
+#include "render/extras.hpp"
 #include "standin/engine.hpp"
 #include "terminal.hpp"
 
@@ -14,6 +15,7 @@ struct VariantPage {
     const Engine& engine;
     Units units;
     const Look& look;
+    const Extras& beside;
 };
 
 /// Weights beside the old ones, what changes, why, what is new to mind.

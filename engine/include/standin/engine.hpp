@@ -12,6 +12,7 @@
 #include "standin/advice.hpp"
 #include "standin/formula.hpp"
 #include "standin/kitchen.hpp"
+#include "standin/paper.hpp"
 #include "standin/prediction.hpp"
 #include "standin/reading.hpp"
 #include "standin/result.hpp"
@@ -87,7 +88,7 @@ struct CheckWarning {
 };
 
 struct FileCheck {
-    std::string file, kind;  ///< formula, inventory, kitchen, knowledge
+    std::string file, kind;  ///< formula, inventory, kitchen, prices, knowledge
     bool ok = true;
     bool laid_over = false;  ///< knowledge that does not stand alone: judged laid over what is built in
     std::vector<Error> errors;
@@ -148,6 +149,17 @@ public:
     Result<AdaptAnswer> adapt(const Formula& formula, const AdaptRequest& request, const Setting& setting = {}) const;
 
     Result<Sheet> sheet(const Formula& formula, const SheetRequest& request, const Setting& setting = {}) const;
+
+    /// The rest of the draft label, and what the freezer does to the mass.
+    Result<Paper> paper(const Formula& formula, const Setting& setting = {}) const;
+    /// A line a food and what it costs.
+    Result<PriceList> read_prices(std::string_view text, std::string_view file) const;
+    /// What the batch, a kilo and a link or patty cost; `makes` says how large a piece is, absent: a usual one.
+    Result<Cost> cost(const Formula& formula, const PriceList& prices, const std::optional<SheetYield>& makes = {}) const;
+    /// A kilo of `variant` less a kilo of `base`, raw.
+    Result<CostChange> cost_change(const Formula& base, const Formula& variant, const PriceList& prices) const;
+    /// Of what a list says there is plenty of, what keeps in the freezer and how.
+    std::vector<KeepForLater> glut(const Inventory& stock) const;
 
     LookupAnswer lookup(std::string_view word, const Setting& setting = {}) const;
     CheckAnswer check(const std::vector<std::string>& paths, const Setting& setting = {}) const;

@@ -1,0 +1,56 @@
+#include "worksheet/glut.hpp"
+
+#include <algorithm>
+
+#include "core/words.hpp"
+#include "knowledge/edible.hpp"
+#include "models/composition.hpp"
+#include "standin/number_text.hpp"
+
+namespace standin {
+namespace {
+
+// What is known of the food itself, else of its family: "cold.keep.food.collard", "cold.keep.family.leaf-greens".
+const Parameter* known_of(const char* what, const Ingredient& food, const Knowledge& knowledge) {
+    const std::string start = "cold." + std::string(what) + ".";
+    const auto& all = knowledge.records().parameters;
+    for (const auto& id : {start + "food." + food.id, start + "family." + food.family})
+        if (const auto found = std::find_if(all.begin(), all.end(), [&](const Parameter& p) { return p.id == id; }); found != all.end())
+            return &*found;
+    return nullptr;
+}
+
+// Blanched where that is known, leaves wrung out; else as it is.
+double yield_of(const Ingredient& food, const Knowledge& knowledge) {
+    std::vector<Prepared> steps;
+    if (const Parameter* minutes = known_of("blanch", food, knowledge)) {
+        steps.push_back({"blanched", minutes->quantity.band.mid});
+        if (food.tissue == Tissue::thin_leaf || food.tissue == Tissue::thick_leaf) steps.push_back({"squeezed", std::nullopt});
+    }
+    return edible_share(food) * preparation_yield(food, steps, knowledge);
+}
+
+std::string months_said(const Band& months) {
+    const std::string low = trimmed_text(months.low, 0), high = trimmed_text(months.high, 0);
+    return (low == high ? low : low + " to " + high) + " months";
+}
+
+}  // namespace
+
+std::vector<KeepForLater> glut_of(const Inventory& stock, const Knowledge& knowledge) {
+    constexpr double kilo = 1000, step = 10;  // g
+    std::vector<KeepForLater> all;
+    for (const auto& item : stock.items) {
+        const Ingredient* food = knowledge.ingredient(item.ingredient);
+        if (item.grams || !food || !food->already.empty()) continue;
+        const Parameter* months = known_of("keep", *food, knowledge);
+        if (!months) continue;
+        KeepForLater keep{food->id, food->names.front(), yield_of(*food, knowledge), months->quantity.band, {}, months->quantity.source};
+        keep.says = months->note + " 1 kg as picked gives about " + trimmed_text(std::round(kilo * keep.yield / step) * step, 0) +
+                    " g; it keeps " + months_said(keep.months) + " at -18 C (0 F).";
+        all.push_back(std::move(keep));
+    }
+    return all;
+}
+
+}  // namespace standin

@@ -1,0 +1,108 @@
+#include "worksheet/label_draft.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/names.hpp"
+#include "safety/cap_values.hpp"
+#include "safety/core_temperature.hpp"
+#include "safety/wording.hpp"
+#include "standin/number_text.hpp"
+#include "worksheet/label_rules.hpp"
+#include "worksheet/nutrition.hpp"
+
+namespace standin {
+namespace {
+
+constexpr double percent = 100;
+
+std::string pct_text(double pct, double to) { return (pct < to ? fixed_text(pct, 1) : trimmed_text(std::round(pct / to) * to, 2)) + " %"; }
+
+class Shares {
+public:
+    Shares(const Formula& formula, const Prediction& prediction, const Knowledge& knowledge, std::string_view rules)
+        : title_(fold(formula.title)), batch_(counted(prediction, knowledge)), rules_(knowledge.rules(rules)) {
+        rule_ = named_share_rule(knowledge, rules);
+    }
+
+    const NamedShareRule& rule() const { return rule_; }
+
+    std::vector<NamedShare> all() const {
+        std::vector<NamedShare> out;
+        meats(out);
+        for (const auto& [line, ingredient] : batch_.lines)
+            if (!ingredient->meat && in_title(*ingredient)) add(out, ingredient->names.front(), line->grams, "the title names it");
+        return out;
+    }
+
+private:
+    double share(double grams) const { return percent * grams / batch_.batch_g; }
+
+    NamedShare named(const std::string& name, double pct, std::string why) const {
+        return {name, pct, name + " " + pct_text(pct, rule_.to), std::move(why)};
+    }
+
+    void add(std::vector<NamedShare>& out, const std::string& name, double grams, const char* why) const {
+        const auto same = std::find_if(out.begin(), out.end(), [&](const NamedShare& s) { return s.name == name; });
+        if (same == out.end()) out.push_back(named(name, share(grams), why));
+        else *same = named(name, same->pct + share(grams), why);
+    }
+
+    // Of one animal under its name, fat that the law does not let the word cover apart; of several each as it lies in the bowl.
+    void meats(std::vector<NamedShare>& out) const {
+        std::vector<Species> species;
+        for (const auto& [line, ingredient] : batch_.lines)
+            if (ingredient->meat && std::find(species.begin(), species.end(), ingredient->meat->species) == species.end())
+                species.push_back(ingredient->meat->species);
+        if (species.size() == 1 && rules_ && !rules_->meat_word.empty()) {
+            const std::string name(spelling(species.front()));
+            const double plain = meat_pct(batch_), legal = legal_meat_pct(batch_, rules_->meat_word);
+            out.push_back(named(name, legal, "a meat is always named with its share"));
+            constexpr double worth_naming = 0.5;  // %
+            if (plain - legal >= worth_naming)
+                out.push_back(named(name + " fat", plain - legal, "fat beyond what the word meat covers is named apart"));
+            return;
+        }
+        for (const auto kind : species)
+            for (const auto& [line, ingredient] : batch_.lines)
+                if (ingredient->meat && ingredient->meat->species == kind)
+                    add(out, std::string(spelling(kind)), line->grams, "a meat is named with its share");
+    }
+
+    bool in_title(const Ingredient& ingredient) const {
+        return std::any_of(ingredient.names.begin(), ingredient.names.end(),
+                           [&](const std::string& name) { return has_words(title_, fold(name)); });
+    }
+
+    std::string title_;
+    Counted batch_;
+    const RuleSet* rules_;
+    NamedShareRule rule_;
+};
+
+void put_core(std::string& text, const CoreAsked& core) {
+    constexpr std::string_view word = "{core}";
+    if (const auto at = text.find(word); at != std::string::npos) text.replace(at, word.size(), shown_core(core));
+}
+
+}  // namespace
+
+LabelDraft label_draft(const Formula& formula, const Prediction& prediction, const Evaluator& evaluator, std::string_view rules) {
+    const Knowledge& knowledge = evaluator.knowledge();
+    LabelDraft draft;
+    draft.rules = rules.empty() ? "general" : std::string(rules);
+    const Shares shares(formula, prediction, knowledge, rules);
+    draft.named = shares.all();
+    draft.named_says = shares.rule().text;
+    draft.named_source = shares.rule().source;
+    draft.lines = label_lines(knowledge, rules);
+    const CoreTemperature core = demanded_core(prediction, knowledge, rules);
+    for (auto& line : draft.lines) put_core(line.text, {core.core_c, core.hold_s});
+    const NutritionRule rule = nutrition_rule(knowledge, rules);
+    draft.nutrition = nutrition_of(formula, rule, evaluator);
+    draft.nutrition_says = rule.text;
+    draft.nutrition_source = rule.source;
+    return draft;
+}
+
+}  // namespace standin
