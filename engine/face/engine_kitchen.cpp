@@ -30,6 +30,7 @@ bool says_itself(const Line& line, KitchenKind kind) {
 bool touches(const KitchenFact& fact, const std::vector<const Formula*>& formulas) {
     return std::any_of(formulas.begin(), formulas.end(), [&](const Formula* formula) {
         return std::any_of(formula->lines.begin(), formula->lines.end(), [&](const Line& line) {
+            if (fact.kind == KitchenKind::like) return line.ingredient == own_food_id(fact.called);
             return std::find(fact.foods.begin(), fact.foods.end(), line.ingredient) != fact.foods.end() && !says_itself(line, fact.kind);
         });
     });
@@ -60,14 +61,34 @@ std::shared_ptr<const Evaluator> Engine::Inside::evaluator_for(const Formula& fo
                                              learned_from(formula, measured, knowledge, options.draws, options.seed), evaluator.general());
 }
 
+std::vector<std::string> kitchen_doubts(const Kitchen& kitchen, const Formula& formula, const Prediction& prediction,
+                                        const Evaluator& evaluator) {
+    std::vector<std::string> doubts;
+    for (const auto& fact : kitchen.facts) {
+        const bool loss = fact.kind == KitchenKind::pan_loss && is_fried(formula, evaluator);
+        if (!(loss || fact.kind == KitchenKind::batch_ph) || !is_of(fact, formula)) continue;
+        const Band& foretold = prediction.properties[loss ? Property::cook_loss_pct : Property::ph];
+        if (foretold.low > fact.value.high || foretold.high < fact.value.low) doubts.push_back(contradicts(fact, kitchen.file, foretold));
+    }
+    return doubts;
+}
+
 Result<Kitchen> Engine::read_kitchen(std::string_view text, std::string_view file) const {
     return standin::read_kitchen(text, file, inside_->knowledge);
 }
 
 Result<Engine> Engine::with_kitchen(const Kitchen& kitchen) const {
-    const auto& base = inside_->general ? inside_->general : inside_;
+    std::shared_ptr<const Inside> base = inside_;
+    while (base->general) base = base->general;
     if (auto fault = fault_in(kitchen, base->knowledge)) return failure(Trouble::bad_data, std::move(*fault));
-    return Engine(std::make_shared<const Inside>(kitchen, standin::with_kitchen(base->knowledge, kitchen), base));
+    // Foods known by their likeness alone are there in the general figures too: what is safe goes by those as well.
+    Kitchen likes{kitchen.file, {}, {}}, rest = likes;
+    for (const auto& fact : kitchen.facts) (fact.kind == KitchenKind::like ? likes : rest).facts.push_back(fact);
+    if (!likes.facts.empty()) {
+        auto known = standin::with_kitchen(base->knowledge, likes);
+        base = std::make_shared<const Inside>(std::move(likes), std::move(known), base);
+    }
+    return Engine(std::make_shared<const Inside>(kitchen, standin::with_kitchen(base->knowledge, rest), base));
 }
 
 std::vector<std::string> kitchen_notes(const Kitchen& kitchen, const std::vector<const Formula*>& formulas, const Evaluator& evaluator) {

@@ -6,10 +6,15 @@
 
 #include "evaluate/evaluator.hpp"
 #include "standin/kitchen.hpp"
+#include "standin/prediction.hpp"
 
 namespace standin {
 
 /// A sentence for each fact that touches one of `formulas`, the first of which a loss in the pan and a batch pH are of.
 std::vector<std::string> kitchen_notes(const Kitchen& kitchen, const std::vector<const Formula*>& formulas, const Evaluator& evaluator);
+
+/// A sentence for each measurement of the batch that what is known of such a batch cannot be brought to.
+std::vector<std::string> kitchen_doubts(const Kitchen& kitchen, const Formula& formula, const Prediction& prediction,
+                                        const Evaluator& evaluator);
 
 }  // namespace standin

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/band.hpp"
+#include "core/names.hpp"
 #include "knowledge/plausible.hpp"
 
 namespace standin {
@@ -63,10 +64,11 @@ public:
     explicit Overlay(const Knowledge& base) : base_(base), records_(base.records()) {}
 
     void lay(const KitchenFact& fact, const std::string& file) {
-        const std::string source = std::string(prefix) + std::to_string(++lines_);
+        const std::string source = std::string(prefix) + std::to_string(records_.sources.size() + 1);
         records_.sources.push_back(
             {source, SourceKind::common_practice, file + ", your own: \"" + fact.written + "\"", "laid over the general figure"});
         if (fact.kind == KitchenKind::scale) set_scale(fact.value, source);
+        if (fact.kind == KitchenKind::like) return add_like(fact, source);
         for (const auto& id : fact.foods)
             for (auto& food : records_.ingredients)
                 if (food.id == id) set(food, fact, source);
@@ -101,8 +103,37 @@ private:
             case KitchenKind::scale:
             case KitchenKind::pan_loss:
             case KitchenKind::batch_ph:
-                break;  // of no food
+            case KitchenKind::like:
+                break;  // of no food that is known
         }
+    }
+
+    // A record of its own under the maker's name, with wider bands; allergens and cautions are those of what it is like.
+    void add_like(const KitchenFact& fact, const std::string& source) {
+        const Ingredient* like = fact.foods.empty() ? nullptr : base_.ingredient(fact.foods.front());
+        if (!like) return;
+        Ingredient own = *like;
+        own.id = own_food_id(fact.called);
+        own.names = {fact.called};
+        own.generic.clear();
+        own.latin.clear();
+        own.composition.source = source;
+        own.composition.stand_in = like->names.front();
+        const Band& factor = base_.parameter("composition.spread.likeness");
+        const auto widen = [&](Band& band) { band = {band.low * factor.low, band.mid, band.high * factor.high}; };
+        for (auto* dose : {&own.chlorophyll, &own.capsaicinoids, &own.pungency, &own.strength})
+            if (*dose) widen((*dose)->band);
+        if (own.acidity && own.acidity->titratable) widen(own.acidity->titratable->band);
+        if (own.acidity && own.acidity->buffer) widen(own.acidity->buffer->band);
+        for (Band* part : {&own.composition.protein, &own.composition.carbohydrate, &own.composition.ash}) widen(*part);
+        for (std::size_t s = 0, count = records_.swaps.size(); s < count; ++s) {
+            Swap swap = records_.swaps[s];
+            if (swap.from != like->id && swap.to != like->id) continue;
+            if (swap.from == like->id) swap.from = own.id;
+            if (swap.to == like->id) swap.to = own.id;
+            records_.swaps.push_back(std::move(swap));
+        }
+        records_.ingredients.push_back(std::move(own));
     }
 
     void set_scale(const Band& step, const std::string& source) {
@@ -112,7 +143,6 @@ private:
 
     const Knowledge& base_;
     Records records_;
-    std::size_t lines_ = 0;
 };
 
 }  // namespace
@@ -121,6 +151,12 @@ Knowledge with_kitchen(const Knowledge& base, const Kitchen& kitchen) {
     Overlay overlay(base);
     for (const auto& fact : kitchen.facts) overlay.lay(fact, kitchen.file);
     return std::move(overlay).done();
+}
+
+std::string own_food_id(std::string_view called) {
+    std::string id = "own-" + fold(called);
+    std::replace(id.begin(), id.end(), ' ', '-');
+    return id;
 }
 
 bool is_kitchen_source(std::string_view reference) { return reference.substr(0, prefix.size()) == prefix; }

@@ -39,6 +39,9 @@ std::string said(const KitchenFact& fact, const Knowledge& knowledge) {
             return (fact.formula.empty() ? "this sausage" : fact.formula) + " loses " + value + " % in the pan";
         case KitchenKind::batch_ph:
             return (fact.formula.empty() ? "the batch as made" : fact.formula) + " has pH " + value;
+        case KitchenKind::like:
+            return fact.called + " is not known here: reckoned as " + food +
+                   ", with wider bands. Whether it is safe to eat, and its allergens, are yours to check and to declare";
     }
     return {};
 }
@@ -50,5 +53,12 @@ std::string kitchen_words(const KitchenFact& fact, const std::string& file, cons
 }
 
 std::string pan_loss_unused(const std::string& file) { return file + ": the loss in the pan is not used, as this one is not fried"; }
+
+std::string contradicts(const KitchenFact& fact, const std::string& file, const Band& foretold) {
+    const bool loss = fact.kind == KitchenKind::pan_loss;
+    return file + ": " + (loss ? "a loss of " : "a batch pH of ") + exact_text(fact.value.mid) + (loss ? " %" : "") +
+           " is more than what is known of such a mass allows; the figures here reach " + fixed_text(foretold.low, loss ? 0 : 2) + " to " +
+           fixed_text(foretold.high, loss ? 0 : 2) + (loss ? " %: weigh once more" : ": measure once more");
+}
 
 }  // namespace standin

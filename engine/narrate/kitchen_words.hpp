@@ -14,4 +14,7 @@ std::string kitchen_words(const KitchenFact& fact, const std::string& file, cons
 /// Where a loss in the pan says nothing of a sausage that is cooked otherwise.
 std::string pan_loss_unused(const std::string& file);
 
+/// Where what was measured lies beyond what is known of such a batch: `said` against `foretold`.
+std::string contradicts(const KitchenFact& fact, const std::string& file, const Band& foretold);
+
 }  // namespace standin

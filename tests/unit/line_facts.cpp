@@ -1,13 +1,12 @@
 // What a maker knows of a lot, told on a line: read, refused where it cannot be, written back, obeyed by the models.
 #include "formula/line/line_facts.hpp"
 
-#include <catch2/catch.hpp>
-
 #include "evaluate/evaluator.hpp"
 #include "formula/formats/reading.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/write/writing.hpp"
 #include "knowledge/load.hpp"
+#include "support/catch.hpp"
 
 using namespace standin;
 

@@ -21,6 +21,10 @@ Json line_json(const LineReading& r) {
     out["prepared"] = r.prepared;
     out["weighed"] = r.line->weighed_prepared ? "after" : "before";
     out["keep"] = r.line->keep;
+    if (r.line->fat_pct) out["fat_pct"] = json_of(*r.line->fat_pct);
+    if (r.line->ph) out["ph"] = json_of(*r.line->ph);
+    if (r.line->acid_pct) out["acid_pct"] = json_of(*r.line->acid_pct);
+    if (r.line->heat_mg_kg) out["heat_mg_kg"] = json_of(*r.line->heat_mg_kg);
     out["confidence"] = confidence_words[static_cast<std::size_t>(r.confidence)];
     out["why"] = r.why;
     return out;

@@ -3,6 +3,7 @@
 
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin::cli {
 namespace {
@@ -43,10 +44,23 @@ std::string weight(const Line& line) {
     return grams(g.mid) + (g.low < g.high ? " (" + grams(g.low) + " to " + grams(g.high) + ")" : "");
 }
 
+// What the line tells of this lot.
+std::string known(const Line& line) {
+    std::string text;
+    const auto add = [&](const std::optional<Band>& fact, const char* before, const char* after) {
+        if (fact) text += std::string(", ") + before + trimmed_text(fact->mid, 2) + after;
+    };
+    add(line.fat_pct, "", " % fat");
+    add(line.ph, "pH ", "");
+    add(line.acid_pct, "", " % acid");
+    if (line.heat_mg_kg) text += ", " + number(line.heat_mg_kg->mid, 0) + " mg/kg of capsaicinoids";
+    return text;
+}
+
 std::string understood_part(const LineReading& r, const Look& look) {
     std::string text = weight(*r.line) + "  " + with_preparations(r.name, r.prepared);
     if (!r.prepared.empty()) text += r.line->weighed_prepared ? " (weighed prepared)" : " (weighed first)";
-    if (r.line->keep) text += ", kept";
+    text += known(*r.line) + (r.line->keep ? ", kept" : "");
     text += "; " + std::string(confidence_words[static_cast<std::size_t>(r.confidence)]);
     for (std::size_t i = 0; i < r.why.size(); ++i) text += (i == 0 ? ": " : "; ") + r.why[i];
     return paragraph(text, look, 6);

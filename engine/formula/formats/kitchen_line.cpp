@@ -13,6 +13,7 @@
 #include "formula/line/fact_band.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/lean_share.hpp"
+#include "formula/line/likeness.hpp"
 #include "formula/line/line_facts.hpp"
 #include "formula/line/name_text.hpp"
 #include "knowledge/plausible.hpp"
@@ -204,6 +205,31 @@ private:
     KitchenLine read_;
 };
 
+// "methi, like dandelion greens"
+std::optional<Result<KitchenLine>> like_fact(const TextLine& line, const Origin& origin, const Knowledge& knowledge) {
+    std::string text(line.text);
+    verbs_to_colons(text);
+    const auto likeness = likeness_in(text, knowledge);
+    if (!likeness) return std::nullopt;
+    const std::string name = food_name(likeness->line).name;
+    const auto* food = known_ingredient(name, knowledge);
+    if (!food)
+        return failure(Trouble::bad_data, "unknown ingredient \"" + name + "\"", origin.start(), knowledge.nearest_ingredients(name));
+    if (auto refused = refused_likeness(likeness->called, *food, knowledge)) {
+        refused->where = origin.start();
+        return Failure(std::move(*refused));
+    }
+    KitchenLine read;
+    KitchenFact fact;
+    fact.kind = KitchenKind::like;
+    fact.foods = {food->id};
+    fact.called = likeness->called;
+    fact.written = line.text;
+    fact.where = origin.start();
+    read.facts.push_back(std::move(fact));
+    return read;
+}
+
 }  // namespace
 
 Result<KitchenLine> read_kitchen_line(const TextLine& line, std::string_view file, const Knowledge& knowledge) {
@@ -213,6 +239,7 @@ Result<KitchenLine> read_kitchen_line(const TextLine& line, std::string_view fil
         return Failure(std::move(error));
     };
     if (auto danger = danger_in(line.text, knowledge)) return placed(std::move(*danger));
+    if (auto like = like_fact(line, origin, knowledge)) return std::move(*like);
     if (auto bench = bench_fact(line.text, knowledge)) {
         if (!*bench) return placed(bench->error());
         KitchenLine read;

@@ -14,7 +14,7 @@ namespace {
 
 // What two facts must not both tell.
 std::string subject_of(const KitchenFact& fact, const std::string& food) {
-    return std::to_string(static_cast<int>(fact.kind)) + "|" + food + "|" + fact.measure + "|" + fold(fact.formula);
+    return std::to_string(static_cast<int>(fact.kind)) + "|" + food + "|" + fact.measure + "|" + fold(fact.formula) + fold(fact.called);
 }
 
 class KitchenReader {

@@ -18,6 +18,7 @@ enum class KitchenKind {
     scale,     ///< g, the step that the scale shows
     pan_loss,  ///< % that the sausage loses when fried
     batch_ph,  ///< of the batch as made
+    like,      ///< a food that is no record, said to be like one that is; without a figure
 };
 
 struct KitchenFact {
@@ -25,6 +26,7 @@ struct KitchenFact {
     std::vector<std::string> foods{};  ///< ids; several where a word names a beast; none of scale, pan and batch
     Band value;                        ///< in the unit of its kind
     std::string measure{};             ///< of KitchenKind::measure: "bunch"
+    std::string called{};              ///< of KitchenKind::like: what the maker calls it; `foods` has the one it is like
     std::string formula{};             ///< title of the formula that a pan loss or batch pH was measured on; empty: the one asked about
     std::string written, where;        ///< the line, and its place
 };
