@@ -51,6 +51,8 @@ struct Call {
     bool sheet = false;                        ///< the bench sheet of a variant in place of the answer
     std::optional<std::size_t> variant, take;  ///< which one is meant, from 1
     std::string html;                          ///< where a page goes; empty: none
+    std::vector<std::string> tasted, measured, make;
+    std::string made;
 };
 
 /// Exit codes; those from 64 up as sysexits.h has them.
@@ -69,6 +71,8 @@ std::span<const Command> commands();
 int run_predict(const Call& call);
 int run_swaps(const Call& call);
 int run_adapt(const Call& call);
+int run_mend(const Call& call);
+int run_plan(const Call& call);
 int run_compare(const Call& call);
 int run_sheet(const Call& call);
 int run_lookup(const Call& call);

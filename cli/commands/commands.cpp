@@ -8,7 +8,7 @@ namespace {
 
 constexpr auto any_number = std::numeric_limits<std::size_t>::max();
 
-constexpr std::array<Command, 9> table{{
+constexpr std::array<Command, 11> table{{
     {"predict",
      "FORMULA...",
      "what this batch will be",
@@ -36,6 +36,30 @@ constexpr std::array<Command, 9> table{{
      1,
      1,
      run_adapt},
+    {"mend",
+     "FORMULA",
+     "what to add to a mass that is mixed and whose test patty is not right",
+     "Nothing comes out of a mixed mass again: what may be added, in what amount and how it goes in, or how much plain mass to make and "
+     "fold in. "
+     "Words of the patty such as flat, too sour, too salty, not salty enough, too hot, not hot enough, crumbly, mushy, rubbery, dry, wet, "
+     "greasy, "
+     "not green, bitter. Always of a fried patty, never of the raw mass.",
+     {"standin mend hedgerow.txt --tasted \"too hot, needs salt\" --made 2.5kg",
+      "standin mend hedgerow.txt --tasted crumbly --measured \"pH 5.2\" --save mended.txt"},
+     1,
+     1,
+     run_mend},
+    {"plan",
+     "FORMULA...",
+     "which of these sausages one list makes, and how it is shared among them",
+     "Each formula with what the list has, nearest to its own first; the list shared among them, what is left over, what one thing more "
+     "would "
+     "help most, and what to buy. Never more is asked than there is.",
+     {"standin plan hedgerow.txt with-chard.txt --have fridge.txt",
+      "standin plan hedgerow.txt with-chard.txt --have fridge.txt --make \"1: 2 kg\""},
+     1,
+     any_number,
+     run_plan},
     {"compare",
      "FORMULA FORMULA...",
      "two or more formulas side by side",

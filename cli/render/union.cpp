@@ -67,6 +67,12 @@ Together together(const AdaptAnswer& answer) {
     return marked(answer.on_page, answer.base.allergens, answer.base.cautions, own);
 }
 
+Together together(const MendAnswer& answer) {
+    std::vector<Own> own;
+    for (const auto& way : answer.ways) own.push_back({&way.prediction.allergens, &way.prediction.cautions});
+    return marked(answer.on_page, answer.base.allergens, answer.base.cautions, own);
+}
+
 Together together(const SwapsAnswer& answer) {
     std::vector<Own> own;
     for (const auto& s : answer.stand_ins) own.push_back({&s.allergens, &s.cautions});

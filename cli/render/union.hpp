@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "standin/advice.hpp"
+#include "standin/mend.hpp"
 
 namespace standin::cli {
 
@@ -20,6 +21,9 @@ std::string cook_line(const Together& all);
 
 /// Of the original and every variant shown.
 Together together(const AdaptAnswer& answer);
+
+/// Of the mass as it is and every way to mend it.
+Together together(const MendAnswer& answer);
 
 /// Of the formula as it is and with each of its stand-ins.
 Together together(const SwapsAnswer& answer);

@@ -10,6 +10,14 @@
 
 namespace standin {
 
+/// What a question that is no member asks of an engine: its options as the question has them, and the evaluator for a formula.
+struct AskedEngine {
+    Options options;
+    std::shared_ptr<const Evaluator> evaluator;
+    const Kitchen& kitchen;
+};
+Result<AskedEngine> asked_of(const Engine& engine, const Formula& formula, const Setting& setting);
+
 struct Engine::Inside {
     Inside(Options chosen, Knowledge known)
         : options(std::move(chosen)), knowledge(std::move(known)), evaluator(knowledge, options.draws, options.seed) {}
@@ -28,6 +36,14 @@ struct Engine::Inside {
 
     /// The evaluator for questions about `formula`: what the kitchen has measured of that sausage has moved and narrowed its draws.
     std::shared_ptr<const Evaluator> evaluator_for(const Formula& formula) const;
+
+    static const Inside& of(const Engine& engine) { return *engine.inside_; }
+    friend Result<AskedEngine> asked_of(const Engine& engine, const Formula& formula, const Setting& setting) {
+        const auto& inside = of(engine);
+        auto options = inside.asked(setting);
+        if (!options) return Failure(options.error());
+        return AskedEngine{std::move(*options), inside.evaluator_for(formula), inside.kitchen};
+    }
 
     Options options;
     Knowledge knowledge;

@@ -7,6 +7,7 @@
 #include "core/files.hpp"
 #include "knowledge/check.hpp"
 #include "knowledge/flat.hpp"
+#include "knowledge/mending.hpp"
 
 namespace {
 
@@ -37,17 +38,38 @@ std::string literal(std::string_view text) {
     return out + "\"";
 }
 
-std::string source_of(const FlatKnowledge& flat) {
-    constexpr std::size_t columns = 12, letters = 100;
+// A text in pieces, for compilers that stop at long literals.
+std::string pieces(std::string_view text) {
+    constexpr std::size_t letters = 100;
+    std::string out;
+    for (std::size_t i = 0; i < text.size(); i += letters) out += "\n" + literal(text.substr(i, letters));
+    return text.empty() ? "\"\"" : out;
+}
+
+std::string source_of(const FlatKnowledge& flat, const std::string& mending) {
+    constexpr std::size_t columns = 12;
     std::string out =
         "#include <cstddef>\nnamespace standin::packed {\nextern const double numbers[];\nextern const std::size_t number_count;\nextern "
-        "const char text[];\nextern const std::size_t text_size;\nconst double numbers[] = {";
+        "const char text[];\nextern const std::size_t text_size;\nextern const char mending[];\nextern const std::size_t "
+        "mending_size;\nconst double numbers[] = {";
     for (std::size_t i = 0; i < flat.numbers.size(); ++i) out += (i % columns == 0 ? "\n" : "") + number(flat.numbers[i]) + ",";
-    out += "\n};\nconst std::size_t number_count = " + std::to_string(flat.numbers.size()) + ";\nconst char text[] =";
-    for (std::size_t i = 0; i < flat.text.size(); i += letters) out += "\n" + literal(std::string_view(flat.text).substr(i, letters));
-    out +=
-        (flat.text.empty() ? "\"\"" : "") + std::string(";\nconst std::size_t text_size = ") + std::to_string(flat.text.size()) + ";\n}\n";
-    return out;
+    out += "\n};\nconst std::size_t number_count = " + std::to_string(flat.numbers.size()) + ";\nconst char text[] =" + pieces(flat.text);
+    out += ";\nconst std::size_t text_size = " + std::to_string(flat.text.size()) + ";\nconst char mending[] =" + pieces(mending);
+    return out + ";\nconst std::size_t mending_size = " + std::to_string(mending.size()) + ";\n}\n";
+}
+
+// The words of mending, which go in as they stand.
+std::optional<std::string> mending_of(const std::string& folder, const Records& records) {
+    const std::string file = folder + "/" + std::string(mending_file);
+    auto text = read_file(file);
+    const auto mending = text ? mending_from(*text, file) : Result<Mending>(Failure(text.error()));
+    if (!mending) {
+        print("error", mending.error().where, mending.error().message, mending.error().hints);
+        return std::nullopt;
+    }
+    const auto faults = faults_in(*mending, records);
+    for (const auto& fault : faults) print("error", file, fault, {});
+    return faults.empty() ? std::optional(std::move(*text)) : std::nullopt;
 }
 
 }  // namespace
@@ -66,7 +88,9 @@ int main(int count, char** words) {
         sound = sound && !finding.error;
     }
     if (!sound) return 65;
-    const auto written = write_file(words[2], source_of(flatten(files.records)));
+    const auto mending = mending_of(words[1], files.records);
+    if (!mending) return 65;
+    const auto written = write_file(words[2], source_of(flatten(files.records), *mending));
     if (!written) print("error", words[2], written.error().message, {});
     return written ? 0 : 73;
 }

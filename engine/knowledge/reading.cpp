@@ -22,6 +22,7 @@ Reader reader_of(std::string_view relative) {
     if (relative == "perception.json") return read_perception;
     if (relative == "wants.json") return read_wants;
     if (relative == "kinds.json") return read_kinds;
+    if (relative == "mending.json") return read_mending;
     if (relative == "allergens.json") return read_allergens;
     if (relative == "sources.json") return read_sources;
     return nullptr;
@@ -34,7 +35,7 @@ void read_knowledge_file(std::string_view relative, std::string_view text, const
     if (!reader) {
         into.errors.push_back({Trouble::bad_data,
                                "not a file of the knowledge: expected ingredients/, swaps/, models/, rules/, lexicon/, preparations.json, "
-                               "conditions.json, perception.json, wants.json, allergens.json, kinds.json or sources.json",
+                               "conditions.json, perception.json, wants.json, allergens.json, kinds.json, mending.json or sources.json",
                                file,
                                {}});
         return;

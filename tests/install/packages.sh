@@ -1,8 +1,8 @@
 # Sourced by examples/first-batch.sh and tests/run.sh: the Debian 12 packages, and a function that installs those not there yet.
 
 build_packages=(g++ cmake ninja-build nlohmann-json3-dev libspdlog-dev libboost-dev libexpected-dev libcli11-dev
-    libutfcpp-dev libxml2-dev)
-test_packages=(catch2 libglpk-dev locales python3 python3-jsonschema python3-scipy clang-format clang-tidy graphviz
+    libutfcpp-dev libxml2-dev libglpk-dev)
+test_packages=(catch2 locales python3 python3-jsonschema python3-scipy clang-format clang-tidy graphviz
     chromium chromium-driver python3-selenium)
 command -v npm >/dev/null || test_packages+=(nodejs npm)  # a newer one may be there already
 

@@ -6,6 +6,8 @@
 
 #include "render/extras.hpp"
 #include "standin/engine.hpp"
+#include "standin/mend.hpp"
+#include "standin/plan.hpp"
 
 namespace standin::cli {
 
@@ -17,6 +19,8 @@ enum class Form {
 std::string predict_json(const Prediction& prediction, Form form, const Extras& beside);
 std::string why_json(const WhyAnswer& answer);
 std::string compare_json(const CompareAnswer& answer);
+std::string plan_json(const PlanAnswer& answer, const Engine& engine);
+std::string mend_json(const MendAnswer& answer, const Engine& engine);
 std::string swaps_json(const SwapsAnswer& answer, const Engine& engine, const Extras& beside);
 std::string adapt_json(const AdaptAnswer& answer, const Engine& engine, const Extras& beside);
 std::string sheet_json(const Sheet& sheet, const Extras& beside);

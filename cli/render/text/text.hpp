@@ -6,6 +6,8 @@
 
 #include "render/detail.hpp"
 #include "standin/engine.hpp"
+#include "standin/mend.hpp"
+#include "standin/plan.hpp"
 #include "terminal.hpp"
 
 namespace standin::cli {
@@ -15,6 +17,8 @@ std::string why_text(const WhyAnswer& answer, Units units, const Look& look);
 std::string compare_text(const CompareAnswer& answer, const Detail& detail, const Look& look);
 std::string swaps_text(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Detail& detail, const Look& look);
 std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const Detail& detail, const Look& look);
+std::string plan_text(const PlanAnswer& answer, const Engine& engine, const Detail& detail, const Look& look);
+std::string mend_text(const MendAnswer& answer, const Detail& detail, const Look& look);
 std::string sheet_text(const Sheet& sheet, const Detail& detail, const Look& look);
 /// Each line as written and as understood, or what is asked back.
 std::string reading_text(const FormulaReading& reading, const Look& look);

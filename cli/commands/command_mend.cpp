@@ -1,0 +1,71 @@
+#include <algorithm>
+
+#include "progress.hpp"
+#include "render/html/html_pages.hpp"
+#include "render/json/json.hpp"
+#include "render/text/text.hpp"
+#include "render/units.hpp"
+#include "saved_formula.hpp"
+#include "session.hpp"
+
+namespace standin::cli {
+namespace {
+
+Result<MendRequest> request_of(const Call& call, const Formula& formula, const Engine& engine) {
+    MendRequest request;
+    request.tasted = call.tasted;
+    request.measured = call.measured;
+    request.made = call.made;
+    request.without = call.without;
+    request.top = call.top.value_or(request.top);
+    request.sure = static_cast<double>(call.sure) / 100;
+    if (call.tasted.empty())
+        return failure(Trouble::usage, "mend needs --tasted: what was said of the test patty, such as --tasted \"flat, too sour\"");
+    if (!call.have) return request;
+    const auto text = read_text(*call.have);
+    if (!text) return Failure(text.error());
+    auto have = engine.read_inventory(*text, shown_name(*call.have), &formula);
+    if (!have) return Failure(have.error());
+    request.have = std::move(*have);
+    return request;
+}
+
+Result<std::string> saved(const Call& call, const MendAnswer& answer, Units units, const Engine& engine) {
+    const std::size_t number = call.variant.value_or(1), there = answer.ways.size();
+    if (there == 0) return failure(Trouble::unmet, "nothing found mends this: there is no formula to write out", {}, answer.cannot);
+    if (number > there)
+        return failure(Trouble::usage, "--variant " + std::to_string(number) + ": there " +
+                                           (there == 1 ? "is only one way" : "are only " + std::to_string(there) + " ways"));
+    return saved_formula(answer.ways[number - 1].formula, units, call.save, engine);
+}
+
+}  // namespace
+
+int run_mend(const Call& call) {
+    if (call.have == "-" && call.operands.front() == "-")
+        return complain({Trouble::usage, "formula and inventory cannot both come from standard input", {}, {}}, call.colour);
+    Progress progress(call.quiet);
+    auto options = engine_options(call);
+    options.progress = progress.report();
+    auto engine = open_engine(call, std::move(options));
+    if (!engine) return complain(engine.error(), call.colour);
+    const auto formula = load_formula(*engine, call.operands.front(), call);
+    if (!formula) return complain(formula.error(), call.colour);
+    const auto request = request_of(call, *formula, *engine);
+    if (!request) return complain(request.error(), call.colour);
+    const auto answer = mend(*engine, *formula, *request);
+    if (!answer) return complain(answer.error(), call.colour);
+    const Detail detail{call.units.value_or(units_of(*formula)), call.full};
+    Answer out;
+    if (!call.save.empty()) {
+        auto text = saved(call, *answer, detail.units, *engine);
+        if (!text) return complain(text.error(), call.colour);
+        out.saved = std::move(*text);
+    }
+    if (!call.html.empty()) out.html = mend_html(*answer, detail);
+    out.page = call.json ? mend_json(*answer, *engine) : mend_text(*answer, detail, look_for_output(call.colour));
+    const bool met = std::any_of(answer->ways.begin(), answer->ways.end(), [](const MendWay& w) { return w.met; });
+    return deliver(call, out, met ? done : unmet);
+}
+
+}  // namespace standin::cli

@@ -1,0 +1,63 @@
+#include "render/html/html_pages.hpp"
+#include "render/html/html_parts.hpp"
+#include "render/mend_words.hpp"
+#include "render/text/text_parts.hpp"
+#include "render/union.hpp"
+#include "render/units.hpp"
+#include "words.hpp"
+
+namespace standin::cli {
+namespace {
+
+Markup listing(const std::string& heading, const std::vector<std::string>& items) {
+    return items.empty() ? Markup() : section(heading, bullets({items.begin(), items.end()}));
+}
+
+Markup ingoing_table(const std::string& caption, const std::vector<Ingoing>& all, Units units) {
+    std::vector<std::vector<Markup>> rows;
+    for (const auto& in : all)
+        rows.push_back({food(in.name, in.prepared) + (in.fresh ? " (new)" : ""),
+                        el("span", {{"class", "big"}}, formula_weight(in.grams, units)), how_in(in, units)});
+    return html_table(caption, {{"What", false}, {"weigh", true}, {"how it goes in", false}}, rows);
+}
+
+Markup way_part(const MendWay& way, std::size_t n, const MendAnswer& a, const Detail& detail) {
+    Markup content = el("h2", std::to_string(n) + ". " + heading_of(way));
+    if (!way.plain.empty()) {
+        content += el("p", "Plain mass, " + plain_in_short(way, detail.units));
+        content += ingoing_table("Plain mass of way " + std::to_string(n), way.plain, detail.units);
+    }
+    if (!way.add.empty()) content += ingoing_table("What goes in, way " + std::to_string(n), way.add, detail.units);
+    std::vector<Markup> wants;
+    for (const auto& want : way.wants) wants.emplace_back(want_in_short(want));
+    if (!wants.empty()) content += bullets(wants);
+    if (!way.new_allergens.empty())
+        content += el("p", el("span", {{"class", "new"}}, "Brings a new allergen: " + listed(way.new_allergens) + "."));
+    const auto rows = rows_of(way, detail.full);
+    content += rows.empty() ? el("p", "No property moves by much.")
+                            : properties_table("What way " + std::to_string(n) + " changes", rows,
+                                               {{"as made", &a.base}, {"mended", &way.prediction}}, &way.differences);
+    return el("section", {{"class", "card"}, {"id", "way-" + std::to_string(n)}}, content);
+}
+
+}  // namespace
+
+std::string mend_html(const MendAnswer& a, const Detail& detail) {
+    const Together all = together(a);
+    Markup lead = el("p", {{"class", "lead"}}, answer_first(a, detail.units)) + own_records_note(a.base.overlay);
+    if (!a.discard.empty()) lead += el("p", a.discard);
+    std::vector<std::string> taken, presumed;
+    for (const auto& word : a.words) taken.push_back(as_taken(word));
+    for (const auto& measured : a.measured) taken.push_back(as_measured(measured));
+    for (const auto& p : a.presumed) presumed.push_back(p.says);
+    Markup rest = safety_part(cook_line(all), all.allergens, all.cautions);
+    if (a.discard.empty()) rest += listing("How it was taken", taken);
+    for (std::size_t i = 0; i < a.ways.size(); ++i) rest += way_part(a.ways[i], i + 1, a, detail);
+    rest += listing("What cannot be mended", a.cannot);
+    if (a.discard.empty()) rest += listing("What makers do (practice; no model judges it)", practices(a, detail.units));
+    rest += listing("The plain mass", steps(a.plain, detail.units)) + listing("How to bring it in", steps(a.fold, detail.units));
+    rest += read_as_list(a.base.read_as) + listing("Taken for granted", presumed);
+    return html_page("mending", a.base.title, lead, rest);
+}
+
+}  // namespace standin::cli

@@ -1,0 +1,106 @@
+#include "render/mend_words.hpp"
+
+#include <algorithm>
+
+#include "render/effects.hpp"
+#include "render/text/text_parts.hpp"
+#include "render/units.hpp"
+#include "words.hpp"
+
+namespace standin::cli {
+namespace {
+
+std::string parts(const std::vector<Ingoing>& all, Units units) {
+    std::vector<std::string> texts;
+    for (const auto& in : all) texts.push_back(formula_weight(in.grams, units) + " " + in.name);
+    return listed(texts);
+}
+
+std::string in_short(const MendWay& way, Units units) {
+    std::string text;
+    if (!way.plain.empty()) text = "fold in " + about(way.plain_g, units) + " of plain mass";
+    if (!way.add.empty()) text += (text.empty() ? "add " : ", and add ") + parts(way.add, units);
+    return text;
+}
+
+}  // namespace
+
+std::string answer_first(const MendAnswer& a, Units units) {
+    const std::string mass = a.base.title + ", " + about(a.made_g, units) + " of mass";
+    if (!a.discard.empty()) return mass + ": do not mend it.";
+    if (!a.opposed.empty())
+        return mass + ": \"" + listed(a.opposed) + "\" pull against each other. Fry two more patties and let somebody else taste.";
+    if (a.ways.empty()) return mass + ": nothing that can be weighed out mends this.";
+    std::string text = mass + ": ";
+    for (std::size_t i = 0; i < a.ways.size(); ++i) text += (i ? "; or " : "") + in_short(a.ways[i], units);
+    const bool met = std::any_of(a.ways.begin(), a.ways.end(), [](const MendWay& w) { return w.met; });
+    return text + "." + (met ? "" : " That brings it nearer, but not all the way.");
+}
+
+std::string as_taken(const TastedWord& word) {
+    if (word.there)
+        return word.written + ": by the formula it is so already (" + word.says +
+               "). Check that everything was weighed in, fry another patty, and measure if you can.";
+    return word.written + ": " + word.says + (word.judged ? "." : ". No amount is worked out for that.");
+}
+
+std::string as_measured(const MeasuredValue& m) {
+    const int decimals = info(m.property).decimals;
+    const std::string name(info(m.property).name), unit = info(m.property).unit.empty() ? "" : " " + std::string(info(m.property).unit);
+    const std::string value = number(m.value, std::max(decimals, 1));
+    return name + " " + value + unit + " measured, where the formula says " + band(m.predicted, decimals) + ": what follows goes by " +
+           value + "." + (m.far ? " That is far apart: measure once more, and think what may have been weighed twice or left out." : "");
+}
+
+std::vector<std::string> practices(const MendAnswer& a, Units units) {
+    std::vector<std::string> all;
+    for (const auto& word : a.words)
+        if (!word.practice.empty()) all.push_back(word.written + ": " + in_units(word.practice, units));
+    return all;
+}
+
+std::vector<std::string> steps(const std::vector<std::string>& metric, Units units) {
+    std::vector<std::string> all;
+    for (const auto& step : metric) all.push_back(in_units(step, units));
+    return all;
+}
+
+std::string heading_of(const MendWay& way) {
+    switch (way.kind) {
+        case MendKind::add:
+            return "Add to the mass";
+        case MendKind::blend:
+            return "Make plain mass and fold it in";
+        case MendKind::blend_and_add:
+            return "Make plain mass, fold it in, and add";
+    }
+    return "";
+}
+
+std::string how_in(const Ingoing& in, Units units) {
+    std::string how = in.how;
+    if (in.water_g > 0) {
+        const auto at = how.find("cold water");
+        if (at != std::string::npos) how.insert(at, formula_weight(in.water_g, units) + " ");
+    }
+    return how;
+}
+
+std::string plain_in_short(const MendWay& way, Units units) {
+    return about(way.plain_g, units) + " in all: the formula once more, without " +
+           (way.plain_lacks.empty() ? "changes" : listed(way.plain_lacks)) + ".";
+}
+
+std::string want_in_short(const WantResult& want) {
+    return want.want + (want.met ? ": mended, " : ": not all the way, ") + chance(want.chance) + " (" +
+           want.says.substr(0, want.says.find("; ")) + ")";
+}
+
+std::vector<Property> rows_of(const MendWay& way, bool full) {
+    auto rows = moved(way.differences);
+    if (!full)
+        std::erase_if(rows, [](Property p) { return !at_the_bench(p) && p != Property::sourness_mmol_kg && p != Property::salt_pct; });
+    return rows;
+}
+
+}  // namespace standin::cli

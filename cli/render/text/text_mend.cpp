@@ -1,0 +1,73 @@
+#include <algorithm>
+
+#include "render/mend_words.hpp"
+#include "render/text/text.hpp"
+#include "render/text/text_parts.hpp"
+#include "render/union.hpp"
+#include "render/units.hpp"
+
+namespace standin::cli {
+namespace {
+
+std::string ingoing_table(const std::vector<Ingoing>& all, Units units, const Look& look, bool how) {
+    Table table({{"weigh", Align::right}, {"", Align::left}, {how ? "how it goes in" : "", Align::left}});
+    for (const auto& in : all)
+        table.row({formula_weight(in.grams, units), with_preparations(in.name, in.prepared) + (in.fresh ? " (new)" : ""),
+                   how ? how_in(in, units) : ""});
+    return table.page(look);
+}
+
+std::string changes(const MendWay& way, const MendAnswer& a, bool full, const Look& look) {
+    Table table({{"what it changes", Align::left}, {"as made", Align::right}, {"mended", Align::right}, {"change", Align::right}});
+    for (const auto p : rows_of(way, full))
+        table.row({name_with_unit(p), shown(p, a.base.properties[p]), shown(p, way.prediction.properties[p]),
+                   signed_band(way.differences[p], info(p).decimals)});
+    return table.empty() ? paragraph("No property moves by much.", look) : "\n" + table.page(look);
+}
+
+std::string way_part(const MendWay& way, std::size_t number, const MendAnswer& a, const Detail& detail, const Look& look) {
+    std::string out = heading(std::to_string(number) + ". " + heading_of(way), look);
+    if (!way.plain.empty())
+        out += paragraph("Plain mass, " + plain_in_short(way, detail.units), look) + ingoing_table(way.plain, detail.units, look, false);
+    if (!way.plain.empty() && !way.add.empty()) out += paragraph("Then into all of it:", look);
+    if (!way.add.empty()) out += ingoing_table(way.add, detail.units, look, true);
+    for (const auto& want : way.wants) out += bullet(want_in_short(want), look);
+    out += changes(way, a, detail.full, look);
+    if (!way.new_allergens.empty()) out += bullet("Brings a new allergen: " + listed(way.new_allergens) + ".", look);
+    return out;
+}
+
+std::string list_part(const char* head, const std::vector<std::string>& items, const Look& look) {
+    std::string out = items.empty() ? "" : heading(head, look);
+    for (const auto& item : items) out += bullet(item, look);
+    return out;
+}
+
+}  // namespace
+
+std::string mend_text(const MendAnswer& a, const Detail& detail, const Look& look) {
+    const Together all = together(a);
+    std::string text =
+        paragraph(answer_first(a, detail.units), look, 0) + safety_first(all.core, all.allergens, look) + own_records(a.base.overlay, look);
+    if (!a.discard.empty()) text += "\n" + paragraph(a.discard, look, 0);
+    std::vector<std::string> taken;
+    for (const auto& word : a.words) taken.push_back(as_taken(word));
+    for (const auto& measured : a.measured) taken.push_back(as_measured(measured));
+    if (a.discard.empty()) text += list_part("How it was taken", taken, look);
+    for (std::size_t i = 0; i < a.ways.size(); ++i) text += way_part(a.ways[i], i + 1, a, detail, look);
+    text += list_part("What cannot be mended", a.cannot, look);
+    if (a.discard.empty()) text += list_part("What makers do (practice; no model judges it)", practices(a, detail.units), look);
+    text += list_part("The plain mass", steps(a.plain, detail.units), look) +
+            list_part("How to bring it in", steps(a.fold, detail.units), look);
+    if (detail.full) {
+        std::vector<std::string> presumed;
+        for (const auto& p : a.presumed) presumed.push_back(p.says);
+        text += list_part("Taken for granted", presumed, look);
+    }
+    text += read_as_part(a.base.read_as, look);
+    text += detail.full ? allergens_part(all.allergens, look) + cautions_part(all.cautions, look)
+                        : safety_in_brief(all.allergens, all.cautions, look);
+    return text + (detail.full || a.ways.empty() ? "" : "More: --full. The mended formula: --save FILE (--variant N).\n");
+}
+
+}  // namespace standin::cli

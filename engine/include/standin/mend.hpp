@@ -1,0 +1,88 @@
+// A mass that is mixed and does not taste right: what may still be added, and what plain mass would do.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "standin/engine.hpp"
+
+namespace standin {
+
+struct MendRequest {
+    std::vector<std::string> tasted;    ///< what was said of the test patty: "flat, too sour"
+    std::vector<std::string> measured;  ///< of the mass: "pH 4.9", "salt 2.4 %"
+    std::string made;                   ///< how much of it there is: "9.6 kg"; empty: as the formula says
+    std::optional<Inventory> have;      ///< nothing else may come in
+    std::vector<std::string> without;
+    double sure = 0.5;    ///< a taste counts as mended when at least this share of the draws has it so
+    std::size_t top = 2;  ///< ways of adding to tell at most
+};
+
+/// One word of the maker's, and what was made of it.
+struct TastedWord {
+    std::string written;   ///< as the maker said it
+    std::string id;        ///< of the record
+    std::string says;      ///< how it was taken
+    bool judged = false;   ///< a model or a dose stands behind it; else only what makers do
+    bool there = false;    ///< what it asks for is so already, by the formula
+    std::string practice;  ///< what makers do that no model judges
+    std::string source;    ///< of the record
+};
+
+/// What the maker measured, against what was predicted.
+struct MeasuredValue {
+    Property property = Property::ph;
+    double value = 0;
+    Band predicted;
+    bool far = false;  ///< well outside the band: a second look is due
+};
+
+/// One thing that goes into the mass, or into the plain mass.
+struct Ingoing {
+    std::string ingredient, name;
+    std::vector<std::string> prepared;
+    double grams = 0;    ///< as weighed
+    double water_g = 0;  ///< cold water to dissolve or stir it in
+    std::string how;     ///< so that it spreads
+    bool fresh = false;  ///< the formula has none of it
+};
+
+enum class MendKind { add, blend, blend_and_add };
+std::string_view word(MendKind kind);
+
+/// One way to mend it.
+struct MendWay {
+    MendKind kind = MendKind::add;
+    std::vector<Ingoing> add;              ///< into the mass, or into both together
+    std::vector<Ingoing> plain;            ///< the plain mass, made apart
+    double plain_g = 0;                    ///< of all of it, prepared
+    std::vector<std::string> plain_lacks;  ///< names of the formula's foods that it leaves out
+    std::vector<WantResult> wants;         ///< one a property that was to move
+    bool met = false;                      ///< all of them
+    Formula formula;                       ///< of the mended mass
+    Prediction prediction;
+    PerProperty<Band> differences;  ///< of the mended mass less the mass as it is
+    std::vector<std::string> new_allergens;
+    std::vector<CautionText> new_cautions;
+};
+
+struct MendAnswer {
+    Prediction base;  ///< of the mass as made, by what was measured
+    double made_g = 0;
+    std::vector<TastedWord> words;
+    std::vector<MeasuredValue> measured;
+    std::string discard;               ///< the mass is not to be mended, and why; then there is nothing else
+    std::vector<std::string> opposed;  ///< two words that pull against each other
+    std::vector<MendWay> ways;
+    std::vector<std::string> cannot;       ///< what was asked and is not to be had this way, a sentence each
+    std::vector<std::string> fold, plain;  ///< how, step by step
+    std::vector<Presumption> presumed;
+    std::vector<Excluded> excluded;
+    PageSafety on_page;
+};
+
+/// A usage error names the word that is not understood.
+Result<MendAnswer> mend(const Engine& engine, const Formula& formula, const MendRequest& request, const Setting& setting = {});
+
+}  // namespace standin

@@ -1,0 +1,66 @@
+// Words makers say of a test patty, and how a mass that is mixed already is mended. Only mending reads them, so they are no part of
+// Records.
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "knowledge/records.hpp"
+#include "standin/result.hpp"
+
+namespace standin {
+
+/// When a tasted word is read so: bounds on what the models say of the mass as made, both to be kept.
+struct TasteWhen {
+    std::string property;
+    std::optional<double> below, above;
+};
+
+/// One way to understand a tasted word.
+struct TasteReading {
+    std::string says;             // how it is taken, for the maker
+    std::vector<TasteWhen> when;  // all must hold
+    std::vector<WantMove> moves;  // what must move for it; none: no model tastes it
+    std::optional<Role> more_of, less_of;
+    double by = 1;         // times the dose of that role
+    bool discard = false;  // nothing is mended: `says` tells why
+};
+
+/// A word makers say of a test patty. Of its readings the first that holds counts.
+struct TasteWord {
+    std::string id, practice, source;  // practice: what makers do that no model can judge
+    std::vector<std::string> words, examples;
+    std::vector<TasteReading> readings;
+};
+
+/// How a food is brought into a mass that is mixed already, so that it spreads.
+struct BringIn {
+    std::string id, how, source;
+    std::vector<Role> roles;      // main roles; none: any
+    std::vector<Tissue> tissues;  // of these; none: any
+    double water = 0;             // grams of cold water for a gram of it
+};
+
+struct MendStep {
+    std::string id, text, source;
+};
+
+struct Mending {
+    std::vector<TasteWord> tasted;
+    std::vector<std::string> passed_over, stronger;  // words beside a tasted one: "a bit", "much"
+    std::vector<BringIn> bring;                      // the first that fits counts
+    std::vector<MendStep> fold, plain;               // always, and where plain mass is made
+};
+
+inline constexpr std::string_view mending_file = "mending.json";
+
+/// `text` of a mending file; `file` names it in messages.
+Result<Mending> mending_from(std::string_view text, const std::string& file);
+
+/// What is wrong with it beside the records it goes with: sources that are none, words said twice, examples read otherwise.
+std::vector<std::string> faults_in(const Mending& mending, const Records& records);
+
+}  // namespace standin

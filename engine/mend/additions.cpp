@@ -1,0 +1,172 @@
+#include "mend/additions.hpp"
+
+#include <algorithm>
+#include <limits>
+#include <set>
+
+#include "adapt/constraints.hpp"
+#include "adapt/equivalents.hpp"
+#include "adapt/levers.hpp"
+#include "adapt/proportions.hpp"
+#include "models/as_bought.hpp"
+#include "substitute/stand_ins.hpp"
+
+namespace standin {
+namespace {
+
+constexpr std::size_t foods_a_role = 6;
+constexpr double least_share = 0.02;  // of the most: less is not worth the weighing
+constexpr double slack = 2;           // over what the goal asks of it alone; acid and heat are held back by the rest
+
+class Additions {
+public:
+    Additions(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Context& context)
+        : stock_(stock), distance_(distance), context_(context), knowledge_(context.knowledge()) {
+        problem_.formula = mass;
+        problem_.start_total = start;
+        for (const auto& line : mass.lines) {
+            problem_.start.push_back(line.grams.mid);
+            for (const auto& allergen : ingredient(line).allergens) allergens_.insert(allergen);
+        }
+        problem_.missing.assign(mass.lines.size(), false);
+        problem_.excluded.assign(mass.lines.size(), false);
+    }
+
+    Problem build() && {
+        for (const Role role : roles_that_help()) {
+            for (std::size_t l = 0; l < problem_.start.size(); ++l)
+                if (ingredient(lines()[l]).roles.front() == role) raise(l, role);
+            bring_in(role);
+        }
+        problem_.constraints = constraints_of(problem_, stock_, distance_, context_);
+        problem_.processes = {ProcessOption{problem_.formula.process, context_.nominal().process(problem_.formula.process), {}, 0}};
+        problem_.loss.assign(problem_.start.size(), 0.0);
+        problem_.hard = hard_goals(distance_);
+        find_equivalents(problem_, knowledge_);
+        return std::move(problem_);
+    }
+
+private:
+    const std::vector<Line>& lines() const { return problem_.formula.lines; }
+    const Ingredient& ingredient(const Line& line) const { return *knowledge_.ingredient(line.ingredient); }
+    double mass() const { return problem_.start_total[Amount::mass]; }
+
+    // What can be added for the goals that the mass misses.
+    std::set<Role> roles_that_help() const {
+        std::set<Role> roles;
+        for (const auto& goal : distance_.goals()) {
+            const double base = distance_.base().properties[goal.property];
+            if (shortfall(goal, base, base) <= 0) continue;
+            const bool loss = goal.property == Property::cook_loss_pct;
+            if (goal.kind == Goal::Kind::at_most && !loss) continue;  // nothing added takes it away
+            for (const auto& lever : levers())
+                if (lever.property == goal.property) roles.insert(lever.add.begin(), lever.add.end());
+        }
+        return roles;
+    }
+
+    // Grams that bring what the goals still ask for, with slack; for binders what a kilo may hold.
+    double enough(const Material& per_gram, Role role) const {
+        if (role == Role::binder) return most_of_binder * mass();
+        double most = 0;
+        for (const auto& goal : distance_.goals()) {
+            const double base = distance_.base().properties[goal.property], asked = shortfall(goal, base, base);
+            const double dose = dose_of(per_gram, role);
+            if (asked <= 0 || !(dose > 0)) continue;
+            double grams = most_of_batch(role) * mass();
+            if (role == Role::salt && goal.property == Property::salt_pct) grams = asked * mass() / 100 / dose;
+            if (role == Role::fat && goal.property == Property::fat_pct) grams = asked * mass() / 100 / dose;
+            if (role == Role::heat && goal.property == Property::heat_mg_kg) grams = asked * mass() / 1000 / dose;
+            if (role == Role::acid && goal.property == Property::sourness_mmol_kg) grams = asked * mass() / 1000 / dose;
+            most = std::max(most, slack * grams);
+        }
+        return std::min(most, most_of_batch(role) * mass());
+    }
+
+    double on_hand(const Line& food) const {
+        double grams = std::numeric_limits<double>::infinity();
+        const Ingredient& what = ingredient(food);
+        if (what.most_g_per_kg) grams = what.most_g_per_kg->band.mid * mass() / 1000;
+        const Offer offer = stock_.offer(food);
+        if (!offer.on_hand || offer.excluded) return 0;
+        return offer.grams ? std::min(grams, *offer.grams) : grams;
+    }
+
+    void raise(std::size_t l, Role role) {
+        Move move;
+        move.kind = MoveKind::raise;
+        move.line = l;
+        move.food = lines()[l];
+        move.per_gram = context_.nominal().unit(lines()[l]);
+        move.most = std::min(enough(move.per_gram, role), on_hand(lines()[l]));
+        move.price = context_.constant("advice.price.change");
+        move.role = role;
+        push(std::move(move));
+    }
+
+    void push(Move move) {
+        if (!(move.most > 0) || !(dose_of(move.per_gram, move.role) > 0)) return;
+        move.least = least_share * move.most;
+        move.bought = bought_per_gram(move.food, knowledge_);
+        problem_.moves.push_back(std::move(move));
+    }
+
+    bool in_the_mass(const Ingredient& food) const {
+        return std::any_of(lines().begin(), lines().end(), [&](const Line& line) { return line.ingredient == food.id; });
+    }
+
+    // Meat and fat of the animals that are in already; cold, dry or ground so that it still spreads.
+    bool spreads(const Ingredient& food, Role role) const {
+        const auto same_beast = [&](const Line& line) {
+            const auto& meat = ingredient(line).meat;
+            return meat && food.meat && meat->species == food.meat->species;
+        };
+        if (role == Role::binder) return food.tissue == Tissue::dry;
+        if (role == Role::fat) return food.meat && std::any_of(lines().begin(), lines().end(), same_beast);
+        if (role == Role::salt) return food.tissue == Tissue::dry;
+        return !food.meat;
+    }
+
+    double new_allergens(const Ingredient& food) const {
+        return static_cast<double>(
+            std::count_if(food.allergens.begin(), food.allergens.end(), [&](const auto& a) { return !allergens_.count(a); }));
+    }
+
+    void bring_in(Role role) {
+        std::map<std::string, int> known;  // how often it is named as a stand-in: the usual ones first
+        for (const auto& swap : knowledge_.records().swaps)
+            if (swap.role == role) ++known[swap.to];
+        std::vector<const Ingredient*> foods;
+        for (const auto& food : knowledge_.records().ingredients)
+            if (food.roles.front() == role && !in_the_mass(food) && stock_.can_bring(food) && spreads(food, role) &&
+                (stock_.listed() || new_allergens(food) == 0))
+                foods.push_back(&food);
+        std::stable_sort(foods.begin(), foods.end(), [&](const Ingredient* a, const Ingredient* b) { return known[a->id] > known[b->id]; });
+        if (foods.size() > foods_a_role) foods.resize(foods_a_role);
+        for (const auto* food : foods) {
+            Move move;
+            move.kind = MoveKind::add;
+            move.food = brought_in(*food, role, knowledge_);
+            move.per_gram = context_.nominal().unit(move.food);
+            move.most = std::min(enough(move.per_gram, role), on_hand(move.food));
+            move.price = context_.constant("advice.price.new") + new_allergens(*food) * context_.constant("advice.price.allergen");
+            move.role = role;
+            push(std::move(move));
+        }
+    }
+
+    const Stock& stock_;
+    const Distance& distance_;
+    const Context& context_;
+    const Knowledge& knowledge_;
+    Problem problem_;
+    std::set<std::string> allergens_;
+};
+
+}  // namespace
+
+Problem additions_to(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Context& context) {
+    return Additions(mass, start, stock, distance, context).build();
+}
+
+}  // namespace standin

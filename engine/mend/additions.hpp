@@ -1,0 +1,13 @@
+// A mixed mass as a problem for the search: nothing comes out of it, and how it was made stays as it was.
+#pragma once
+
+#include "adapt/distance.hpp"
+#include "adapt/problem.hpp"
+
+namespace standin {
+
+/// Moves are lines of the formula raised, and foods that come in, where a goal asks for what they bring; the limits are those of any
+/// problem. `distance` measures from the mass itself, and `start` is all there is in it.
+Problem additions_to(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Context& context);
+
+}  // namespace standin

@@ -1,0 +1,61 @@
+#include "mend/bring.hpp"
+
+#include <algorithm>
+
+#include "adapt/variant.hpp"
+#include "core/band.hpp"
+#include "evaluate/predict.hpp"
+
+namespace standin {
+namespace {
+
+constexpr std::string_view water = "water";
+
+template <class T>
+bool fits(const std::vector<T>& words, T word) {
+    return words.empty() || std::find(words.begin(), words.end(), word) != words.end();
+}
+
+void add_to(Formula& mass, const Line& food, double grams) {
+    const auto same = std::find_if(mass.lines.begin(), mass.lines.end(), [&](const Line& line) {
+        return line.ingredient == food.ingredient && line.prepared == food.prepared && line.weighed_prepared == food.weighed_prepared;
+    });
+    if (same == mass.lines.end()) {
+        Line line = food;
+        line.grams = exactly(grams);
+        line.count.reset();
+        line.written.clear();
+        line.notes.clear();
+        line.keep = false;
+        mass.lines.push_back(std::move(line));
+        return;
+    }
+    if (same->count && same->grams.mid > 0) *same->count *= 1 + grams / same->grams.mid;
+    same->grams = {same->grams.low + grams, same->grams.mid + grams, same->grams.high + grams};
+    same->written.clear();
+}
+
+}  // namespace
+
+Ingoing ingoing(const Line& food, double grams, bool fresh, const Mending& mending, const Knowledge& knowledge) {
+    const Ingredient& ingredient = *knowledge.ingredient(food.ingredient);
+    Ingoing in{ingredient.id, ingredient.names.front(), {}, grams, 0, {}, fresh};
+    for (const auto& step : food.prepared) in.prepared.push_back(describe(step, knowledge));
+    for (const auto& way : mending.bring) {
+        if (!fits(way.roles, ingredient.roles.front()) || !fits(way.tissues, ingredient.tissue)) continue;
+        in.how = way.how;
+        in.water_g = kitchen_grams(way.water * grams, false);
+        break;
+    }
+    return in;
+}
+
+void put_in(Formula& mass, const Line& food, const Ingoing& what) {
+    add_to(mass, food, what.grams);
+    if (!(what.water_g > 0)) return;
+    Line wet;
+    wet.ingredient = water;
+    add_to(mass, wet, what.water_g);
+}
+
+}  // namespace standin

@@ -1,0 +1,16 @@
+// How a food goes into a mass that is mixed already.
+#pragma once
+
+#include "knowledge/knowledge.hpp"
+#include "knowledge/mending.hpp"
+#include "standin/mend.hpp"
+
+namespace standin {
+
+/// `grams` of `food` as it goes in: dissolved, stirred, chopped, with the water that takes.
+Ingoing ingoing(const Line& food, double grams, bool fresh, const Mending& mending, const Knowledge& knowledge);
+
+/// `mass` with it: the line of that food heavier, or a line of its own; its water likewise.
+void put_in(Formula& mass, const Line& food, const Ingoing& what);
+
+}  // namespace standin

@@ -1,0 +1,107 @@
+#include "mend/plain.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "adapt/request.hpp"
+#include "adapt/variant.hpp"
+#include "core/band.hpp"
+
+namespace standin {
+namespace {
+
+class Composing {
+public:
+    Composing(const Formula& mass, const std::vector<Meant>& tastes, const MassAsMade& made, const Distance& distance,
+              const Context& context)
+        : mass_(mass), tastes_(tastes), distance_(distance), context_(context), total_(made.total(mass)), batch_(mass, context.nominal()) {}
+
+    std::optional<Plain> compose() {
+        for (const auto& taste : tastes_)
+            for (const auto& goal : taste.goals)
+                if (goal_helped_by_thinning(goal)) goals_.push_back(&goal);
+        bool role = false;
+        for (const auto& taste : tastes_) role = role || taste.reading->less_of;
+        if (goals_.empty() && !role) return std::nullopt;
+        Plain plain;
+        double meat = 0;
+        for (std::size_t l = 0; l < mass_.lines.size(); ++l) {
+            if (left_out(l)) {
+                plain.lacks.push_back(mass_.lines[l].ingredient);
+                plain.without_salt = plain.without_salt || main_role(l) == Role::salt;
+                continue;
+            }
+            plain.lines.push_back(mass_.lines[l]);
+            meat += batch_.part(l)[Amount::meat];
+        }
+        if (meat < 0.5 * total_[Amount::meat] || !(meat > 0)) return std::nullopt;
+        plain.serves = goals_;
+        return plain;
+    }
+
+private:
+    Role main_role(std::size_t l) const { return context_.knowledge().ingredient(mass_.lines[l].ingredient)->roles.front(); }
+
+    // How far `food`, added at its share of the mass, moves the goal's property to where it is wanted; in noticeable differences.
+    double helps(const Goal& goal, const Material& food) const {
+        const double step = context_.constant("mend.plain.step");
+        Material with = total_;
+        with.add(food, step);
+        const Property p = goal.property;
+        const State after = context_.nominal().models().state(with, batch_.process());
+        const double moved = (after.properties[p] - distance_.base().properties[p]) / distance_.unit(p);
+        return goal.kind == Goal::Kind::at_most ? -moved : moved;
+    }
+
+    // Meat with its salt, and all else that does not do harm: whether more of that brings the goal nearer.
+    bool goal_helped_by_thinning(const Goal& goal) const {
+        constexpr double enough = 0.1;
+        Material good;
+        for (std::size_t l = 0; l < batch_.lines(); ++l)
+            if (!wrong(goal, l)) good.add(batch_.part(l), 1);
+        return good[Amount::meat] >= 0.5 * total_[Amount::meat] && helps(goal, good) > enough;
+    }
+
+    bool wrong(const Goal& goal, std::size_t l) const { return helps(goal, batch_.part(l)) < -context_.constant("mend.plain.wrong"); }
+
+    bool left_out(std::size_t l) const {
+        for (const auto& taste : tastes_)
+            if (taste.reading->less_of == main_role(l)) return true;
+        return std::any_of(goals_.begin(), goals_.end(), [&](const Goal* goal) { return wrong(*goal, l); });
+    }
+
+    const Formula& mass_;
+    const std::vector<Meant>& tastes_;
+    const Distance& distance_;
+    const Context& context_;
+    Material total_;
+    NominalBatch batch_;
+    std::vector<const Goal*> goals_;
+};
+
+}  // namespace
+
+std::optional<Plain> plain_for(const Formula& mass, const std::vector<Meant>& tastes, const MassAsMade& made, const Distance& distance,
+                               const Context& context) {
+    return Composing(mass, tastes, made, distance, context).compose();
+}
+
+std::vector<Line> plain_lines(const Plain& plain, double share) {
+    std::vector<Line> lines;
+    for (Line line : plain.lines) {
+        line.grams = exactly(kitchen_grams(share * line.grams.mid, false));
+        line.written.clear();
+        line.notes.clear();
+        if (line.count) line.count = *line.count * share;
+        if (line.grams.mid > 0) lines.push_back(std::move(line));
+    }
+    return lines;
+}
+
+Formula blended(const Formula& mass, const Plain& plain, double share) {
+    Formula both = mass;
+    for (auto& line : plain_lines(plain, share)) both.lines.push_back(std::move(line));
+    return with_equal_lines_merged(std::move(both));
+}
+
+}  // namespace standin

@@ -1,0 +1,32 @@
+// Plain mass: the formula once more without what is at fault, to be folded into the mass that is made.
+#pragma once
+
+#include <optional>
+#include <set>
+#include <vector>
+
+#include "adapt/distance.hpp"
+#include "mend/measured.hpp"
+#include "mend/tastes.hpp"
+
+namespace standin {
+
+struct Plain {
+    std::vector<Line> lines;          ///< at the weights of a batch as large as the mass, less what is left out
+    std::vector<std::string> lacks;   ///< ids of the lines left out
+    std::vector<const Goal*> serves;  ///< goals that it brings nearer
+    bool without_salt = false;
+};
+
+/// Which lines go into it: all but those that move what was tasted the wrong way, and those of a role of which there is too much.
+/// Nothing where no meat would be left in it, or nothing would get better by it.
+std::optional<Plain> plain_for(const Formula& mass, const std::vector<Meant>& tastes, const MassAsMade& made, const Distance& distance,
+                               const Context& context);
+
+/// `mass` with `share` of the plain mass in it, lines of one food together; weights of the plain mass as one weighs them.
+Formula blended(const Formula& mass, const Plain& plain, double share);
+
+/// The plain mass alone.
+std::vector<Line> plain_lines(const Plain& plain, double share);
+
+}  // namespace standin

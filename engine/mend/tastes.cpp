@@ -1,0 +1,176 @@
+#include "mend/tastes.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/names.hpp"
+#include "core/typed_reader.hpp"
+#include "core/words.hpp"
+
+namespace standin {
+namespace {
+
+// What stands between commas, semicolons, strokes, "and" and "but".
+std::vector<std::string> parts_of(const std::string& text) {
+    std::string even = text;
+    for (const std::string_view between : {" and ", " but ", " & ", "\n"})
+        for (auto at = even.find(between); at != std::string::npos; at = even.find(between, at)) even.replace(at, between.size(), ",");
+    std::vector<std::string> parts;
+    std::string part;
+    const auto close = [&] {
+        const auto first = part.find_first_not_of(" \t."), last = part.find_last_not_of(" \t.!");
+        if (first != std::string::npos && last != std::string::npos && first <= last) parts.push_back(part.substr(first, last - first + 1));
+        part.clear();
+    };
+    for (const char c : even) {
+        if (c == ',' || c == ';' || c == '/') close();
+        else part += c;
+    }
+    close();
+    return parts;
+}
+
+const TasteWord* word_for(const std::string& folded, const Mending& known) {
+    for (const auto& word : known.tasted)
+        for (const auto& name : word.words)
+            if (fold(name) == folded) return &word;
+    return nullptr;
+}
+
+// `folded` without one of the words in front or behind; empty where there is none.
+std::string without(const std::string& folded, const std::vector<std::string>& words) {
+    for (const auto& written : words) {
+        const std::string word = fold(written);
+        if (folded.size() <= word.size() + 1) continue;
+        if (folded.compare(0, word.size() + 1, word + " ") == 0) return folded.substr(word.size() + 1);
+        const auto tail = folded.size() - word.size() - 1;
+        if (folded.compare(tail, std::string::npos, " " + word) == 0) return folded.substr(0, tail);
+    }
+    return {};
+}
+
+std::optional<Taste> read_one(const std::string& written, const Mending& known) {
+    Taste taste{written, nullptr, false};
+    for (std::string left = fold(written); !left.empty();) {
+        taste.word = word_for(left, known);
+        if (taste.word) return taste;
+        if (auto shorter = without(left, known.stronger); !shorter.empty()) {
+            taste.strong = true;
+            left = std::move(shorter);
+        } else {
+            left = without(left, known.passed_over);
+        }
+    }
+    return std::nullopt;
+}
+
+Goal goal_of(const std::string& want, const WantMove& move, bool strong) {
+    const double by = !strong ? move.by : move.times ? move.by * move.by : 2 * move.by;
+    const bool rises = move.times ? by > 1 : by > 0;
+    return {want,     *property_of(move.property), rises ? Goal::Kind::at_least : Goal::Kind::at_most, false, 0, move.times, by, move.least,
+            move.most};
+}
+
+bool holds(const TasteReading& reading, const State& mass) {
+    return std::all_of(reading.when.begin(), reading.when.end(), [&](const TasteWhen& when) {
+        const double value = mass.properties[*property_of(when.property)];
+        return (!when.below || value < *when.below) && (!when.above || value > *when.above);
+    });
+}
+
+class Understanding {
+public:
+    explicit Understanding(const State& mass) : mass_(mass) {}
+
+    Meaning of(const std::vector<Taste>& tastes) && {
+        // Words that can mean but one thing come first; the others find their meaning beside them.
+        std::vector<const Taste*> order;
+        for (const auto& taste : tastes) order.push_back(&taste);
+        std::stable_sort(order.begin(), order.end(), [&](const Taste* a, const Taste* b) { return open(*a) < open(*b); });
+        for (const auto* taste : order) understand(*taste);
+        std::stable_sort(meaning_.all.begin(), meaning_.all.end(),
+                         [&](const Meant& a, const Meant& b) { return place(a, tastes) < place(b, tastes); });
+        return std::move(meaning_);
+    }
+
+private:
+    static std::size_t place(const Meant& meant, const std::vector<Taste>& tastes) {
+        const auto found = std::find_if(tastes.begin(), tastes.end(), [&](const Taste& t) { return t.written == meant.taste.written; });
+        return static_cast<std::size_t>(found - tastes.begin());
+    }
+
+    std::size_t open(const Taste& taste) const {
+        const auto& all = taste.word->readings;
+        return static_cast<std::size_t>(std::count_if(all.begin(), all.end(), [&](const TasteReading& r) { return holds(r, mass_); }));
+    }
+
+    void understand(const Taste& taste) {
+        std::optional<Meant> there;
+        std::vector<std::string> against;
+        for (const auto& reading : taste.word->readings) {
+            if (!holds(reading, mass_)) continue;
+            Meant meant{taste, &reading, {}, false};
+            for (const auto& move : reading.moves) meant.goals.push_back(goal_of(taste.written, move, taste.strong));
+            if (against = opposed_by(meant); !against.empty()) continue;
+            const bool asks = std::any_of(meant.goals.begin(), meant.goals.end(), [&](const Goal& goal) {
+                const double base = mass_.properties[goal.property];
+                return shortfall(goal, base, base) > 1e-9 * std::max(1.0, std::abs(base));
+            });
+            if (!meant.goals.empty() && !asks) {
+                meant.there = true;
+                meant.goals.clear();
+                if (!there) there = std::move(meant);
+                continue;
+            }
+            goals_.insert(goals_.end(), meant.goals.begin(), meant.goals.end());
+            meaning_.all.push_back(std::move(meant));
+            return;
+        }
+        if (there) meaning_.all.push_back(std::move(*there));
+        else if (!against.empty()) meaning_.opposed = against;
+    }
+
+    std::vector<std::string> opposed_by(const Meant& meant) const {
+        for (const auto& other : meaning_.all) {
+            const auto &a = *other.reading, &b = *meant.reading;
+            if ((a.more_of && a.more_of == b.less_of) || (a.less_of && a.less_of == b.more_of))
+                return {other.taste.written, meant.taste.written};
+        }
+        std::vector<Goal> together = goals_;
+        together.insert(together.end(), meant.goals.begin(), meant.goals.end());
+        return contradiction(together, mass_);
+    }
+
+    const State& mass_;
+    std::vector<Goal> goals_;
+    Meaning meaning_;
+};
+
+}  // namespace
+
+Result<std::vector<Taste>> read_tastes(const std::vector<std::string>& tasted, const Mending& known) {
+    std::vector<Taste> tastes;
+    for (const auto& text : tasted)
+        for (const auto& part : parts_of(text)) {
+            auto taste = read_one(part, known);
+            if (!taste) {
+                std::vector<std::string> first;
+                std::vector<std::string_view> all;
+                for (const auto& word : known.tasted) {
+                    first.push_back(word.words.front());
+                    all.insert(all.end(), word.words.begin(), word.words.end());
+                }
+                return failure(Trouble::usage,
+                               "--tasted: \"" + part + "\" is no word known of a test patty: expected one of " + listed(first), {},
+                               nearest_words(part, all));
+            }
+            const bool again = std::any_of(tastes.begin(), tastes.end(), [&](const Taste& t) { return t.word == taste->word; });
+            if (!again) tastes.push_back(std::move(*taste));
+        }
+    if (tastes.empty()) return failure(Trouble::usage, "--tasted: say what the test patty tasted like, such as \"flat, too sour\"");
+    return tastes;
+}
+
+Meaning meaning_of(const std::vector<Taste>& tastes, const State& mass) { return Understanding(mass).of(tastes); }
+
+}  // namespace standin

@@ -1,0 +1,35 @@
+// Words said of a test patty, as goals.
+#pragma once
+
+#include "adapt/wants.hpp"
+#include "knowledge/mending.hpp"
+
+namespace standin {
+
+struct Taste {
+    std::string written;
+    const TasteWord* word = nullptr;
+    bool strong = false;  ///< "much too sour": the step twice
+};
+
+/// The words of a list such as "flat, much too sour"; a usage error with the nearest known one for what is not understood.
+Result<std::vector<Taste>> read_tastes(const std::vector<std::string>& tasted, const Mending& known);
+
+/// A taste as it is taken of this mass.
+struct Meant {
+    Taste taste;
+    const TasteReading* reading = nullptr;
+    std::vector<Goal> goals;
+    bool there = false;  ///< what it asks for is so already
+    double by() const { return taste.strong ? reading->by * reading->by : reading->by; }
+};
+
+struct Meaning {
+    std::vector<Meant> all;
+    std::vector<std::string> opposed;  ///< two words that leave no mass that pleases both
+};
+
+/// Of each word the first reading that holds of the mass as made and does not pull against another word.
+Meaning meaning_of(const std::vector<Taste>& tastes, const State& mass);
+
+}  // namespace standin

@@ -1,0 +1,300 @@
+#include "mend/ways.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "adapt/difference.hpp"
+#include "adapt/met.hpp"
+#include "adapt/search.hpp"
+#include "adapt/variant.hpp"
+#include "core/words.hpp"
+#include "mend/additions.hpp"
+#include "mend/bring.hpp"
+#include "safety/allergens.hpp"
+#include "safety/page.hpp"
+#include "standin/number_text.hpp"
+
+namespace standin {
+namespace {
+
+bool thins(const Goal& goal) { return goal.kind == Goal::Kind::at_most && goal.property != Property::cook_loss_pct; }
+
+// A mended mass before it is judged.
+struct Mended {
+    Formula formula;
+    std::vector<Ingoing> add;
+};
+
+class WaysOf {
+public:
+    explicit WaysOf(const Mass& mass)
+        : mass_(mass),
+          total_(mass.made.total(mass.formula)),
+          distance_(mass.context, total_, mass.made.state(mass.formula), goals_of(mass.tastes)) {}
+
+    Ways ways() && {
+        const bool thin = std::any_of(goals().begin(), goals().end(), thins) || any_less();
+        if (!thin) by_additions();
+        by_plain_mass(thin);
+        if (ways_.all.empty() && ways_.cannot.empty()) none_found();
+        return std::move(ways_);
+    }
+
+private:
+    static std::vector<Goal> goals_of(const std::vector<Meant>& tastes) {
+        std::vector<Goal> goals;
+        for (const auto& taste : tastes) goals.insert(goals.end(), taste.goals.begin(), taste.goals.end());
+        return goals;
+    }
+
+    const std::vector<Goal>& goals() const { return distance_.goals(); }
+    const Knowledge& knowledge() const { return mass_.context.knowledge(); }
+    Role main_role(const Line& line) const { return knowledge().ingredient(line.ingredient)->roles.front(); }
+    bool any_less() const {
+        return std::any_of(mass_.tastes.begin(), mass_.tastes.end(), [](const Meant& m) { return m.reading->less_of.has_value(); });
+    }
+
+    bool meets(const std::vector<State>& states, const Goal& goal) const {
+        return missed_by(goal, distance_, mass_.states, states, mass_.request.sure) <= 0;
+    }
+    bool meets_all_of(const Formula& formula) const {
+        const auto states = mass_.made.states(formula);
+        return std::all_of(goals().begin(), goals().end(), [&](const Goal& g) { return meets(states, g); });
+    }
+
+    // More of a role that no property stands for: the share of it in all there is, times what was asked.
+    Mended with_more_of(const Formula& start) {
+        Mended mended{start, {}};
+        const double grown = mass_.made.total(start)[Amount::mass] / total_[Amount::mass];
+        for (const auto& taste : mass_.tastes) {
+            if (!taste.reading->more_of) continue;
+            for (const auto& line : mass_.formula.lines) {
+                if (main_role(line) != *taste.reading->more_of) continue;
+                double there = 0;
+                for (const auto& now : mended.formula.lines)
+                    if (now.ingredient == line.ingredient && now.prepared == line.prepared) there += now.grams.mid;
+                double grams = taste.by() * line.grams.mid * grown - there;
+                const Offer offer = mass_.stock.offer(line);
+                if (offer.grams) grams = std::min(grams, *offer.grams);
+                grams = kitchen_grams(grams, offer.grams.has_value());
+                if (offer.on_hand && grams > 0) bring(mended, line, grams, false);
+            }
+        }
+        return mended;
+    }
+
+    void bring(Mended& mended, const Line& food, double grams, bool fresh) const {
+        Ingoing in = ingoing(food, grams, fresh, mass_.mending, knowledge());
+        put_in(mended.formula, food, in);
+        mended.add.push_back(std::move(in));
+    }
+
+    void by_additions() {
+        const Mended start = with_more_of(mass_.formula);
+        if (goals().empty()) {
+            if (!start.add.empty()) ways_.all.push_back(judged_way(start, nullptr, 0));
+            return;
+        }
+        for (const auto& mended : searched(start, mass_.request.top)) ways_.all.push_back(judged_way(mended, nullptr, 0));
+        keep_the_met();
+    }
+
+    // What does all that was asked stands alone, where there is such a way.
+    void keep_the_met() {
+        if (std::any_of(ways_.all.begin(), ways_.all.end(), [](const MendWay& w) { return w.met; }))
+            std::erase_if(ways_.all, [](const MendWay& w) { return !w.met; });
+    }
+
+    Mended weighed(const Problem& problem, const std::vector<double>& grams, const Mended& start) const {
+        Mended mended = start;
+        for (const auto m : used_moves(problem, grams)) {
+            const Move& move = problem.moves[m];
+            const Ingredient& food = *knowledge().ingredient(move.food.ingredient);
+            const bool short_of = food.most_g_per_kg || move.role == Role::binder || mass_.stock.offer(food).grams;
+            const double weight = kitchen_grams(grams[m], short_of);
+            if (weight > 0) bring(mended, move.food, weight, move.kind == MoveKind::add);
+        }
+        return mended;
+    }
+
+    // The goals with the limits moved by what the draws miss; nothing where they keep them all.
+    std::optional<std::vector<Goal>> tighter(const Formula& formula, std::vector<Goal> hard) const {
+        constexpr double margin = 1.2;
+        const auto states = mass_.made.states(formula);
+        bool any = false;
+        for (std::size_t g = 0; g < goals().size(); ++g) {
+            const double miss = missed_by(goals()[g], distance_, mass_.states, states, mass_.request.sure);
+            if (miss <= 0) continue;
+            hard[g].limit += (goals()[g].kind == Goal::Kind::at_most ? -margin : margin) * miss;
+            any = true;
+        }
+        return any ? std::optional(std::move(hard)) : std::nullopt;
+    }
+
+    // Additions to `start`, which may hold plain mass already: the same search as for a formula, from the mass as it stands.
+    std::vector<Mended> searched(const Mended& start, std::size_t top) const {
+        const Material there = mass_.made.total(start.formula);
+        const State state = mass_.made.state(start.formula);
+        std::vector<Goal> asked;
+        for (const auto& goal : goals())
+            asked.push_back(as_condition(goal, distance_.base().properties[goal.property], 0.15 * distance_.unit(goal.property)));
+        const Distance distance(mass_.context, there, state, asked);
+        const Problem problem = additions_to(start.formula, there, mass_.stock, distance, mass_.context);
+        if (problem.moves.empty()) return {};
+        SearchLimits limits;
+        limits.plans = std::max<std::size_t>(1, top);
+        limits.progress = mass_.context.options.progress;
+        limits.tighter = [&](const Plan& plan, const std::vector<Goal>& hard) {
+            return tighter(weighed(problem, plan.grams, start).formula, hard);
+        };
+        std::vector<Mended> found;
+        for (const auto& plan : search_plans(problem, distance, mass_.context.nominal().models(), limits).plans)
+            found.push_back(weighed(problem, plan.grams, start));
+        return found;
+    }
+
+    // The least share of plain mass by which the draws have `goal`; nothing where the most does not do it.
+    std::optional<double> share_for(const Goal& goal, const Plain& plain) const {
+        constexpr int halvings = 11;
+        double low = 0, high = mass_.context.constant("mend.plain.most");
+        const auto done = [&](double share) { return meets(mass_.made.states(blended(mass_.formula, plain, share)), goal); };
+        if (!done(high)) return std::nullopt;
+        for (int i = 0; i < halvings; ++i) {
+            const double middle = (low + high) / 2;
+            (done(middle) ? high : low) = middle;
+        }
+        return high;
+    }
+
+    std::optional<double> share_of(const Plain& plain, bool thin) {
+        double share = 0;
+        for (const auto* goal : plain.serves) {
+            if (thin && !thins(*goal)) continue;  // additions can do that
+            const auto least = share_for(*goal, plain);
+            if (least) share = std::max(share, *least);
+            else if (thins(*goal)) return too_much(goal->want);
+            else return std::nullopt;
+        }
+        for (const auto& taste : mass_.tastes) {
+            if (!taste.reading->less_of) continue;
+            const double least = 1 / taste.by() - 1;
+            if (least > mass_.context.constant("mend.plain.most")) return too_much(taste.taste.written);
+            share = std::max(share, least);
+        }
+        return share > 0 ? std::optional(share) : std::nullopt;
+    }
+
+    std::nullopt_t too_much(const std::string& want) {
+        ways_.cannot.push_back(
+            want + ": more plain mass would be needed than " + trimmed_text(mass_.context.constant("mend.plain.most"), 1) +
+            " times what there is. That is a new batch: make it without what is at fault, and use this mass as its seasoning");
+        return std::nullopt;
+    }
+
+    void by_plain_mass(bool thin) {
+        auto plain = plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context);
+        const auto served = [&](const Goal& goal) {
+            return plain && std::any_of(plain->serves.begin(), plain->serves.end(),
+                                        [&](const Goal* g) { return g->property == goal.property && g->want == goal.want; });
+        };
+        bool all = true;
+        for (const auto& goal : goals())
+            if (thins(goal) && !served(goal)) {
+                ways_.cannot.push_back(goal.want +
+                                       ": plain mass of this formula does not bring it down, for what is at fault is in its meat");
+                all = false;
+            }
+        if (!plain || !all) return;
+        auto share = share_of(*plain, thin);
+        if (!share || !within_stock(*plain, *share)) return;
+        constexpr int rounds = 6;
+        for (int round = 0; round < rounds; ++round, *share *= 1.05) {
+            Mended start = with_more_of(blended(mass_.formula, *plain, *share));
+            std::vector<Mended> ends{start};
+            if (!goals().empty() && !meets_all_of(start.formula)) {
+                auto found = searched(start, 1);
+                if (!found.empty()) ends = std::move(found);
+            }
+            MendWay way = judged_way(ends.front(), &*plain, *share);
+            if (!way.met && round + 1 < rounds) continue;
+            if (way.met || thin) ways_.all.push_back(std::move(way));
+            return;
+        }
+    }
+
+    // Meat there is too little of ends it; of anything else the plain mass does without.
+    bool within_stock(Plain& plain, double share) {
+        std::vector<Line> there;
+        for (auto& line : plain.lines) {
+            const Offer offer = mass_.stock.offer(line);
+            const double needed = share * line.grams.mid;
+            if (offer.on_hand && (!offer.grams || *offer.grams >= needed)) {
+                there.push_back(std::move(line));
+                continue;
+            }
+            const Ingredient& food = *knowledge().ingredient(line.ingredient);
+            if (food.meat) {
+                ways_.cannot.push_back("Plain mass would take " + figures_text(needed, 3) + " g of " + food.names.front() +
+                                       ", and there is " + (offer.on_hand ? figures_text(*offer.grams, 3) + " g" : std::string("none")));
+                return false;
+            }
+            plain.lacks.push_back(line.ingredient);
+        }
+        plain.lines = std::move(there);
+        return true;
+    }
+
+    MendWay judged_way(const Mended& mended, const Plain* plain, double share) const {
+        MendWay way;
+        way.kind = !plain ? MendKind::add : mended.add.empty() ? MendKind::blend : MendKind::blend_and_add;
+        way.add = mended.add;
+        if (plain) put_plain(way, *plain, share);
+        way.formula = mended.formula;
+        way.formula.title = mass_.formula.title + ", mended";
+        way.formula.parent = mass_.formula.title;
+        const auto states = mass_.made.states(way.formula);
+        way.prediction = mass_.made.predicted(way.formula, states);
+        for (const auto& goal : goals())
+            way.wants.push_back(judged(goal, distance_, mass_.base.properties[goal.property].mid,
+                                       way.prediction.properties[goal.property].mid, mass_.states, states, mass_.request.sure));
+        way.met = std::all_of(way.wants.begin(), way.wants.end(), [](const WantResult& w) { return w.met; });
+        way.differences = differences_between(mass_.states, states).properties;
+        way.new_allergens = new_allergens(mass_.base, way.prediction);
+        way.new_cautions = new_cautions(mass_.base, way.prediction);
+        return way;
+    }
+
+    void put_plain(MendWay& way, const Plain& plain, double share) const {
+        Formula alone = mass_.formula;
+        alone.lines = plain_lines(plain, share);
+        for (const auto& line : alone.lines) way.plain.push_back(ingoing(line, line.grams.mid, false, mass_.mending, knowledge()));
+        for (auto& part : way.plain) part.water_g = 0, part.how.clear();  // it is made as the formula is
+        way.plain_g = NominalBatch(alone, mass_.context.nominal()).total()[Amount::mass];
+        for (const auto& id : plain.lacks) {
+            const std::string& name = knowledge().ingredient(id)->names.front();
+            if (std::find(way.plain_lacks.begin(), way.plain_lacks.end(), name) == way.plain_lacks.end()) way.plain_lacks.push_back(name);
+        }
+    }
+
+    void none_found() {
+        std::vector<std::string> wants;
+        for (const auto& goal : goals())
+            if (std::find(wants.begin(), wants.end(), goal.want) == wants.end()) wants.push_back(goal.want);
+        for (const auto& taste : mass_.tastes)
+            if (taste.reading->more_of) wants.push_back(taste.taste.written);
+        if (!wants.empty())
+            ways_.cannot.push_back(listed(wants) +
+                                   ": nothing that may come in brings it there within what a kilo of sausage may hold of it");
+    }
+
+    const Mass& mass_;
+    Material total_;
+    Distance distance_;  // from the mass as it is
+    Ways ways_;
+};
+
+}  // namespace
+
+Ways ways_to_mend(const Mass& mass) { return WaysOf(mass).ways(); }
+
+}  // namespace standin
