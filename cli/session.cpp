@@ -37,6 +37,13 @@ void close_unless_input(std::FILE* file) {
     if (file && file != stdin) std::fclose(file);
 }
 
+// A part of a question is named as it is asked at the command line: "request.meat:1:1" is "--meat".
+std::string as_typed(const std::string& where) {
+    constexpr std::string_view request = "request.";
+    if (where.rfind(request, 0) != 0) return where;
+    return "--" + where.substr(request.size(), where.find(':') - request.size());
+}
+
 }  // namespace
 
 Options engine_options(const Call& call) {
@@ -81,7 +88,8 @@ Result<Formula> load_formula(const Engine& engine, const std::string& path, cons
 
 int complain(const Error& error, ColourChoice colour) {
     const Look look = look_for_errors(colour);
-    std::string text = look.bold("standin: error:") + " " + (error.where.empty() ? "" : error.where + ": ") + error.message + "\n";
+    const std::string where = as_typed(error.where);
+    std::string text = look.bold("standin: error:") + " " + (where.empty() ? "" : where + ": ") + error.message + "\n";
     for (const auto& hint : error.hints) text += "  " + hint + "\n";
     std::fwrite(text.data(), 1, text.size(), stderr);
     return code_of(error.trouble);

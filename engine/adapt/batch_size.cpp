@@ -22,9 +22,9 @@ public:
 
     Result<Sized> run(std::optional<double> meat_g, bool as_much) {
         if (meat_g && as_much)
-            return failure(Trouble::usage, "a batch is scaled to so much meat or to what the list makes, not to both: give one of them");
+            return failure(Trouble::usage, "a weight of the meat and as much as the list makes exclude each other: give one of them");
         if (meat_g) {
-            if (meat() <= 0) return failure(Trouble::usage, "the formula has no meat to scale by");
+            if (meat() <= 0) return failure(Trouble::usage, "the formula has no meat to scale by", "request.meat");
             factor_ = *meat_g / meat();
             says(ReasonKind::scaled_as_asked, {}, {{"meat", {}, *meat_g, "g"}});
         }

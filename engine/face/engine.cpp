@@ -126,7 +126,7 @@ Result<AdaptAnswer> Engine::adapt(const Formula& formula, const AdaptRequest& re
     if (auto wrong = as_error(faults_in(request, inside_->knowledge), Trouble::usage)) return Failure(std::move(*wrong));
     std::optional<double> meat_g;
     if (!request.meat.empty()) {
-        const auto grams = weight_asked(request.meat, "--meat");
+        const auto grams = weight_asked(request.meat, "request.meat");
         if (!grams) return Failure(grams.error());
         meat_g = *grams;
     }

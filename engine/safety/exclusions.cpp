@@ -60,13 +60,13 @@ Result<Exclusion> exclusion_of(std::string_view word, const Knowledge& knowledge
     for (const auto& folded : {fold(word), bare_exclusion(word)}) {
         if (const Kind* kind = kind_named(folded, knowledge)) return of_kind(word, *kind, knowledge);
         if (const auto reason = refusal_of(folded, knowledge); !reason.empty())
-            return failure(Trouble::usage, "--without \"" + std::string(word) + "\": " + reason);
+            return failure(Trouble::usage, "\"" + std::string(word) + "\": " + reason, "request.without");
         if (const auto* ingredient = knowledge.ingredient_named(folded)) return of_ingredient(word, *ingredient, knowledge);
     }
     return failure(Trouble::usage,
-                   "--without \"" + std::string(word) +
+                   "\"" + std::string(word) +
                        "\": neither a food nor a kind of food that is known here, so nothing was left out; name the foods one by one",
-                   {}, slips_of(bare_exclusion(word), knowledge));
+                   "request.without", slips_of(bare_exclusion(word), knowledge));
 }
 
 std::vector<std::string> casings_excluded(const Formula& formula, const Exclusion& exclusion, const Knowledge& knowledge) {

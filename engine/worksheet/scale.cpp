@@ -37,29 +37,30 @@ double bought_for(const Formula& formula, const std::string& ingredient, const K
 
 // "as far as spinach 400 g goes"
 Result<Scaling> limit_of(const Formula& formula, const std::string& text, const Knowledge& knowledge) {
-    const auto stock = read_inventory(text, "--only", knowledge);
+    const auto stock = read_inventory(text, "request.only", knowledge);
     if (!stock) return Failure(stock.error());
     if (stock->items.size() != 1 || !stock->items.front().grams)
-        return failure(Trouble::usage, "--only: expected one line with its weight, such as 'spinach 400 g', not `" + text + "`");
+        return failure(Trouble::usage, "expected one line with its weight, such as 'spinach 400 g', not `" + text + "`", "request.only");
     const auto& item = stock->items.front();
     const std::string& name = knowledge.ingredient(item.ingredient)->names.front();
     const double needed = bought_for(formula, item.ingredient, knowledge);
-    if (needed <= 0) return failure(Trouble::usage, "--only: the formula has no line of " + name);
+    if (needed <= 0) return failure(Trouble::usage, "the formula has no line of " + name, "request.only");
     return Scaling{*item.grams / needed, "as far as " + text + " goes"};
 }
 
 }  // namespace
 
-Result<double> weight_asked(const std::string& text, const std::string& option) {
-    const auto wrong = [&](const std::string& what) { return failure(Trouble::usage, option + ": " + what + ", not `" + text + "`"); };
+Result<double> weight_asked(const std::string& text, const std::string& where) {
+    const auto wrong = [&](const std::string& what) { return failure(Trouble::usage, what + ", not `" + text + "`", where); };
     Cursor cursor(text);
     const auto amount = amount_at(cursor);
     cursor.space();
     double grams = 0;
     bool weight = amount && amount->of == Whole::none && cursor.done();
     if (weight && !amount->parts.front().unit)
-        return failure(Trouble::usage, option + ": `" + text + "` of what: expected a weight with its unit, such as " + text + " kg, " +
-                                           text + " lb or " + text + " g");
+        return failure(
+            Trouble::usage,
+            "`" + text + "` of what: expected a weight with its unit, such as " + text + " kg, " + text + " lb or " + text + " g", where);
     if (weight)
         for (const auto& part : amount->parts) {
             weight = weight && part.unit->dimension == Dimension::mass;
@@ -72,16 +73,16 @@ Result<double> weight_asked(const std::string& text, const std::string& option) 
 
 Result<Scaling> scaling_of(const Formula& formula, const SheetRequest& request, const Knowledge& knowledge) {
     if (!request.meat.empty() && !request.total.empty())
-        return failure(Trouble::usage, "--meat and --total exclude each other: give one of them");
+        return failure(Trouble::usage, "a weight of the meat and one of the whole batch exclude each other: give one of them");
     const Totals totals = totals_of(formula, knowledge);
     Scaling chosen{1, "as the formula says"};
     if (!request.meat.empty()) {
-        const auto grams = weight_asked(request.meat, "--meat");
+        const auto grams = weight_asked(request.meat, "request.meat");
         if (!grams) return Failure(grams.error());
         chosen = {*grams / totals.meat, "to " + request.meat + " of meat"};
     }
     if (!request.total.empty()) {
-        const auto grams = weight_asked(request.total, "--total");
+        const auto grams = weight_asked(request.total, "request.total");
         if (!grams) return Failure(grams.error());
         chosen = {*grams / totals.all, "to " + request.total + " on the scale in all"};
     }

@@ -15,7 +15,7 @@ struct Scaling {
 };
 
 /// Grams of "5 kg", "11 lb", "2400 g"; a number without its unit is asked back. `option` names it in the error.
-Result<double> weight_asked(const std::string& text, const std::string& option);
+Result<double> weight_asked(const std::string& text, const std::string& where);
 
 /// The factor for all lines. A line named in `only` must be in the formula; of several the tightest decides, and so it does against a
 /// larger weight asked for.

@@ -105,23 +105,27 @@ Result<PieceAsked> piece_asked(const SheetRequest& request, Process& process, co
     if (!request.casing.empty()) {
         const auto mm = length_in(request.casing);
         if (!mm || *mm >= widest)
-            return failure(Trouble::usage, "--casing: expected a width from 5 to less than " + shown(widest) +
-                                               " mm such as 32 mm or 1 1/4 in, not `" + request.casing + "`");
+            return failure(
+                Trouble::usage,
+                "expected a width from 5 to less than " + shown(widest) + " mm such as 32 mm or 1 1/4 in, not `" + request.casing + "`",
+                "request.casing");
         process.diameter_mm = *mm;
     }
     if (!request.piece.empty() && !request.link.empty())
-        return failure(Trouble::usage, "--piece and --link exclude each other: give one of them");
+        return failure(Trouble::usage, "the weight of a piece and the length of a link exclude each other: give one of them");
     if (!request.piece.empty()) {
-        const auto grams = weight_asked(request.piece, "--piece");
+        const auto grams = weight_asked(request.piece, "request.piece");
         if (!grams) return Failure(grams.error());
         asked.grams = *grams;
     }
     if (!request.link.empty()) {
         if (!process.diameter_mm || *process.diameter_mm >= widest)
-            return failure(Trouble::usage, "--link needs a casing: --casing 32mm, or `diameter: 32 mm` in the formula");
+            return failure(Trouble::usage, "a link needs a casing: ask for one of 32 mm, or write `diameter: 32 mm` in the formula",
+                           "request.link");
         const auto mm = length_in(request.link);
         if (!mm)
-            return failure(Trouble::usage, "--link: expected a length from 5 to 250 mm such as 12 cm or 5 in, not `" + request.link + "`");
+            return failure(Trouble::usage, "expected a length from 5 to 250 mm such as 12 cm or 5 in, not `" + request.link + "`",
+                           "request.link");
         asked.link_mm = *mm;
     }
     return asked;

@@ -38,7 +38,7 @@ Sheet sheet(const Formula& f, const SheetRequest& request = {}) {
 std::string refused(const Formula& f, const SheetRequest& request) {
     const auto made = engine().sheet(f, request);
     REQUIRE_FALSE(made);
-    return made.error().message;
+    return made.error().where + ": " + made.error().message;
 }
 
 const SheetStep& step(const Sheet& s, const std::string& id) {
@@ -77,14 +77,14 @@ TEST_CASE("a batch is scaled to its meat, to all of it, or as far as one line go
 
 TEST_CASE("what cannot be scaled is said, not guessed") {
     CHECK(refused(hedge(), {"2 kg", "3 kg", "", {}}).find("exclude each other") != std::string::npos);
-    CHECK(refused(hedge(), {"2 cups", "", "", {}}).find("--meat: expected a weight") != std::string::npos);
-    CHECK(refused(hedge(), {"0 kg", "", "", {}}).find("--meat") != std::string::npos);
-    CHECK(refused(hedge(), {"900 tons", "", "", {}}).find("--meat") != std::string::npos);
+    CHECK(refused(hedge(), {"2 cups", "", "", {}}).find("request.meat: expected a weight") != std::string::npos);
+    CHECK(refused(hedge(), {"0 kg", "", "", {}}).find("request.meat") != std::string::npos);
+    CHECK(refused(hedge(), {"900 tons", "", "", {}}).find("request.meat") != std::string::npos);
     CHECK(refused(hedge(), {"", "", "", {"sorrel 100 g"}}).find("no line of") != std::string::npos);
-    CHECK(refused(hedge(), {"", "", "", {"spinach plenty"}}).find("--only") != std::string::npos);
-    CHECK(refused(hedge(), {"5", "", "", {}}).find("--meat: `5` of what: expected a weight with its unit") == 0);
-    CHECK(refused(hedge(), {"", "5", "", {}}).find("--total: `5` of what") == 0);
-    CHECK(refused(hedge(), {"", "", "110", {}}).find("--piece: `110` of what") == 0);
+    CHECK(refused(hedge(), {"", "", "", {"spinach plenty"}}).find("request.only") != std::string::npos);
+    CHECK(refused(hedge(), {"5", "", "", {}}).find("request.meat: `5` of what: expected a weight with its unit") == 0);
+    CHECK(refused(hedge(), {"", "5", "", {}}).find("request.total: `5` of what") == 0);
+    CHECK(refused(hedge(), {"", "", "110", {}}).find("request.piece: `110` of what") == 0);
     CHECK(refused(hedge(), {"60 g", "", "", {}}).find("too small") != std::string::npos);
 }
 
@@ -398,11 +398,13 @@ TEST_CASE("stuffed, though the formula does not say so, into casing that comes s
     CHECK_FALSE(step(sheet(hedge(), narrow), "shape").said);  // as long as links usually are
     CHECK(sheet(hedge(), narrow).makes.casing == "sheep");
     CHECK_FALSE(has(sheet(hedge()), "casing"));
-    CHECK(refused(hedge(), {"", "", "", {}, "wide", ""}).find("--casing: expected a width from 5 to less than 60 mm") != std::string::npos);
-    CHECK(refused(hedge(), {"", "", "", {}, "90 mm", ""}).find("--casing: expected a width from 5 to less than 60 mm") !=
+    CHECK(refused(hedge(), {"", "", "", {}, "wide", ""}).find("request.casing: expected a width from 5 to less than 60 mm") !=
           std::string::npos);
-    CHECK(refused(hedge(), {"", "", "", {}, "3 m", ""}).find("--casing: expected a width from 5 to less than 60 mm") != std::string::npos);
-    CHECK(refused(hedge(), {"", "", "", {}, "", "12 cm"}).find("--link needs a casing") != std::string::npos);
+    CHECK(refused(hedge(), {"", "", "", {}, "90 mm", ""}).find("request.casing: expected a width from 5 to less than 60 mm") !=
+          std::string::npos);
+    CHECK(refused(hedge(), {"", "", "", {}, "3 m", ""}).find("request.casing: expected a width from 5 to less than 60 mm") !=
+          std::string::npos);
+    CHECK(refused(hedge(), {"", "", "", {}, "", "12 cm"}).find("request.link: a link needs a casing") != std::string::npos);
     CHECK(refused(hedge(), {"", "", "80 g", {}, "32 mm", "12 cm"}).find("exclude each other") != std::string::npos);
 }
 

@@ -19,7 +19,7 @@ enum class Trouble {
 struct Error {
     Trouble trouble = Trouble::bad_data;
     std::string message;             ///< what is wrong and what was expected
-    std::string where;               ///< file:line:column, or empty
+    std::string where;               ///< file:line:column; "request.meat" of a question; or empty
     std::vector<std::string> hints;  ///< nearest names, what to do
 };
 
