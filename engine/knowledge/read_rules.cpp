@@ -112,7 +112,7 @@ void check_braces(ObjectReader& reader, const std::string& text) {
         const std::string word = text.substr(open + 1, close == std::string::npos ? close : close - open - 1);
         outside.replace(open, word.size() + 1, word.size() + 1, ' ');
         if (close != std::string::npos && (marked_quantity(word) || std::find(known.begin(), known.end(), word) != known.end())) continue;
-        reader.fault("text", "neither a word that is filled in nor a quantity such as {60 C}: \"" + word + "\"",
+        reader.fault("text", "in braces stands neither a word that is filled in nor a quantity such as {60 C}: \"" + word + "\"",
                      nearest_words(word, known));
     }
     std::size_t at = 0;
