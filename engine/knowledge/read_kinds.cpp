@@ -1,12 +1,11 @@
 // The kinds of food that somebody may have to be without.
 #include "knowledge/fields.hpp"
-#include "knowledge/reading.hpp"
+#include "knowledge/read_each.hpp"
 
 namespace standin {
 namespace {
 
-Kind kind_of(const JsonNode& node, Problems& problems) {
-    ObjectReader r(node, problems);
+Kind kind_of(ObjectReader& r) {
     Kind k;
     k.id = r.text("id");
     k.takes = r.text("takes");
@@ -33,10 +32,7 @@ Kind kind_of(const JsonNode& node, Problems& problems) {
 void read_kinds(const JsonNode& root, Problems& problems, KnowledgeFiles& into) {
     ObjectReader r(root, problems);
     r.text_or("note");
-    for (const auto& item : r.list("kinds", true)) {
-        into.records.kinds.push_back(kind_of(item, problems));
-        into.places.try_emplace("kind " + into.records.kinds.back().id, describe(problems.file(), item.place));
-    }
+    read_each(r, "kinds", "kind", &Kind::id, kind_of, into.records.kinds, into);
     for (const auto& item : r.list("casings")) {
         ObjectReader c(item, problems);
         into.records.casings.push_back({c.texts("words"), c.texts("kinds"), c.text_or("note")});

@@ -1,5 +1,5 @@
 #include "knowledge/fields.hpp"
-#include "knowledge/reading.hpp"
+#include "knowledge/read_each.hpp"
 
 namespace standin {
 namespace {
@@ -49,8 +49,7 @@ PreparationEffect effect_of(const JsonNode& node, Problems& problems) {
     return e;
 }
 
-Preparation preparation_of(const JsonNode& node, Problems& problems) {
-    ObjectReader r(node, problems);
+Preparation preparation_of(ObjectReader& r) {
     Preparation p;
     p.id = r.text("id");
     p.names = r.texts("names");
@@ -62,7 +61,7 @@ Preparation preparation_of(const JsonNode& node, Problems& problems) {
     p.minutes = r.number_if("minutes");
     p.temperature_c = r.number_if("temperature_c");
     p.denatures = r.flag("denatures");
-    for (const auto& item : r.list("effects", true)) p.effects.push_back(effect_of(item, problems));
+    for (const auto& item : r.list("effects", true)) p.effects.push_back(effect_of(item, r.problems()));
     return p;
 }
 
@@ -71,10 +70,7 @@ Preparation preparation_of(const JsonNode& node, Problems& problems) {
 void read_preparations(const JsonNode& root, Problems& problems, KnowledgeFiles& into) {
     ObjectReader r(root, problems);
     r.text_or("note");
-    for (const auto& item : r.list("preparations", true)) {
-        into.records.preparations.push_back(preparation_of(item, problems));
-        into.places.try_emplace("preparation " + into.records.preparations.back().id, describe(problems.file(), item.place));
-    }
+    read_each(r, "preparations", "preparation", &Preparation::id, preparation_of, into.records.preparations, into);
 }
 
 }  // namespace standin

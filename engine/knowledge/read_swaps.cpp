@@ -1,5 +1,5 @@
 #include "knowledge/fields.hpp"
-#include "knowledge/reading.hpp"
+#include "knowledge/read_each.hpp"
 #include "knowledge/references.hpp"
 
 namespace standin {
@@ -60,6 +60,21 @@ Swap returned(const Swap& swap) {
     return back;
 }
 
+Condition condition_of(ObjectReader& c) {
+    Condition condition;
+    condition.id = c.text("id");
+    condition.says = c.text("says");
+    condition.source = c.text("source");
+    condition.note = c.text_or("note");
+    condition.preparation = c.text_or("preparation");
+    if (c.has("process")) condition.process = enumerated<ProcessField>(c, "process");
+    condition.least = c.number_if("least");
+    condition.most = c.number_if("most");
+    if (condition.process.has_value() != (condition.least || condition.most))
+        c.fault("process", "a condition on the process needs \"process\" and a \"least\" or a \"most\"");
+    return condition;
+}
+
 }  // namespace
 
 void read_swaps(const JsonNode& root, Problems& problems, KnowledgeFiles& into) {
@@ -86,22 +101,7 @@ void read_swaps(const JsonNode& root, Problems& problems, KnowledgeFiles& into) 
 void read_conditions(const JsonNode& root, Problems& problems, KnowledgeFiles& into) {
     ObjectReader r(root, problems);
     r.text_or("note");
-    for (const auto& item : r.list("conditions", true)) {
-        ObjectReader c(item, problems);
-        Condition condition;
-        condition.id = c.text("id");
-        condition.says = c.text("says");
-        condition.source = c.text("source");
-        condition.note = c.text_or("note");
-        condition.preparation = c.text_or("preparation");
-        if (c.has("process")) condition.process = enumerated<ProcessField>(c, "process");
-        condition.least = c.number_if("least");
-        condition.most = c.number_if("most");
-        if (condition.process.has_value() != (condition.least || condition.most))
-            c.fault("process", "a condition on the process needs \"process\" and a \"least\" or a \"most\"");
-        into.places.try_emplace("condition " + condition.id, describe(problems.file(), item.place));
-        into.records.conditions.push_back(std::move(condition));
-    }
+    read_each(r, "conditions", "condition", &Condition::id, condition_of, into.records.conditions, into);
 }
 
 }  // namespace standin

@@ -3,30 +3,14 @@
 #include <algorithm>
 #include <optional>
 
+#include "safety/conditions.hpp"
+
 namespace standin {
 namespace {
 
-std::optional<double> value_of(const Process& process, ProcessField field) {
-    switch (field) {
-        case ProcessField::plate:
-            return process.plate_mm;
-        case ProcessField::mixing:
-            return process.mixing_min;
-        case ProcessField::mixed_at:
-            return process.mixed_at_c;
-        case ProcessField::rest:
-            return process.rest_h;
-        case ProcessField::rest_at:
-            return process.rest_at_c;
-        case ProcessField::core:
-            return process.core_c;
-    }
-    return std::nullopt;
-}
-
 // Nothing where the condition is not about the process, or the maker has not said.
-std::optional<bool> holds(const Condition& condition, const Process& process) {
-    const auto value = condition.process ? value_of(process, *condition.process) : std::nullopt;
+std::optional<bool> holds(const Condition& condition, const Process& process, const Knowledge& knowledge) {
+    const auto value = condition.process ? said_of(*condition.process, process, knowledge) : std::nullopt;
     if (!value) return std::nullopt;
     return (!condition.least || *value >= *condition.least) && (!condition.most || *value <= *condition.most);
 }
@@ -41,7 +25,7 @@ void each_condition(const Swap& swap, const Knowledge& knowledge, Visit visit) {
 
 bool conditions_allow(const Swap& swap, const Process& process, const Knowledge& knowledge) {
     bool allowed = true;
-    each_condition(swap, knowledge, [&](const Condition& c) { allowed = allowed && holds(c, process).value_or(true); });
+    each_condition(swap, knowledge, [&](const Condition& c) { allowed = allowed && holds(c, process, knowledge).value_or(true); });
     return allowed;
 }
 
@@ -56,7 +40,7 @@ std::vector<std::string> conditions_prepare(const Swap& swap, const Knowledge& k
 std::vector<std::string> conditions_ask(const Swap& swap, const Process& process, const Knowledge& knowledge) {
     std::vector<std::string> sentences;
     each_condition(swap, knowledge, [&](const Condition& c) {
-        if (c.preparation.empty() && !holds(c, process).value_or(false)) sentences.push_back(c.says);
+        if (c.preparation.empty() && !holds(c, process, knowledge).value_or(false)) sentences.push_back(c.says);
     });
     return sentences;
 }
