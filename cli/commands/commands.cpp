@@ -55,8 +55,8 @@ constexpr std::array<Command, 11> table{{
      "Each formula with what the list has, nearest to its own first; the list shared among them, what is left over, what one thing more "
      "would "
      "help most, and what to buy. Never more is asked than there is.",
-     {"standin plan hedgerow.txt with-chard.txt --have fridge.txt",
-      "standin plan hedgerow.txt with-chard.txt --have fridge.txt --make \"1: 2 kg\""},
+     {"standin plan hedgerow.txt hedgerow-mild.json --have fridge.txt",
+      "standin plan hedgerow.txt hedgerow-mild.json --have fridge.txt --make \"1: 2 kg\""},
      1,
      any_number,
      run_plan},

@@ -15,7 +15,7 @@ namespace {
 Result<Formula> as_made(const CheckedFormula& formula, const std::string& made, const Context& context) {
     Formula mass = with_equal_lines_merged(formula.formula());
     if (made.empty()) return mass;
-    const auto grams = weight_asked(made, "--made");
+    const auto grams = weight_asked(made, "request.made");
     if (!grams) return Failure(grams.error());
     return scaled(std::move(mass), *grams / NominalBatch(mass, context.nominal()).total()[Amount::mass]);
 }

@@ -10,6 +10,8 @@
 namespace standin {
 namespace {
 
+constexpr const char* part_asked = "request.tasted";
+
 // What stands between commas, semicolons, strokes, "and" and "but".
 std::vector<std::string> parts_of(const std::string& text) {
     std::string even = text;
@@ -160,14 +162,13 @@ Result<std::vector<Taste>> read_tastes(const std::vector<std::string>& tasted, c
                     first.push_back(word.words.front());
                     all.insert(all.end(), word.words.begin(), word.words.end());
                 }
-                return failure(Trouble::usage,
-                               "--tasted: \"" + part + "\" is no word known of a test patty: expected one of " + listed(first), {},
-                               nearest_words(part, all));
+                return failure(Trouble::usage, "\"" + part + "\" is no word known of a test patty: expected one of " + listed(first),
+                               part_asked, nearest_words(part, all));
             }
             const bool again = std::any_of(tastes.begin(), tastes.end(), [&](const Taste& t) { return t.word == taste->word; });
             if (!again) tastes.push_back(std::move(*taste));
         }
-    if (tastes.empty()) return failure(Trouble::usage, "--tasted: say what the test patty tasted like, such as \"flat, too sour\"");
+    if (tastes.empty()) return failure(Trouble::usage, "say what the test patty tasted like, such as \"flat, too sour\"", part_asked);
     return tastes;
 }
 

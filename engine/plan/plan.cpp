@@ -222,7 +222,7 @@ private:
 Result<PlanAnswer> plan_of(const std::vector<CheckedFormula>& formulas, const PlanRequest& request, const Context& context) {
     std::vector<std::optional<double>> asked_g(formulas.size());
     for (const auto& make : request.make) {
-        const auto grams = weight_asked(make.amount, "--make");
+        const auto grams = weight_asked(make.amount, "request.make");
         if (!grams) return Failure(grams.error());
         asked_g[make.formula] = asked_g[make.formula].value_or(0) + *grams;
     }
