@@ -1,0 +1,71 @@
+// In what order a maker would try stand-ins, and how a leaf or a colour chile is weighed.
+#include "substitute/standing.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "support/catch.hpp"
+#include "support/kitchen.hpp"
+
+using namespace standin;
+
+namespace {
+
+Candidate candidate(const std::string& food, double closeness) {
+    Candidate c;
+    c.food = line(food, 100);
+    c.closeness = closeness;
+    return c;
+}
+
+double standing(const Candidate& c, const std::string& for_line, double felt = 1) {
+    return standing_of(c, line(for_line, 100), felt, 0, knowledge());
+}
+
+double grams_for(const Line& one, std::string_view stand_in) {
+    static const SwapGraph graph(knowledge());
+    const Formula batch = formula({one, line("pork-shoulder", 750), line("pork-backfat", 250), line("table-salt", 16)});
+    const auto all = candidates_for(batch, 0, graph, nominal(), [](const Ingredient&) { return true; }).fit;
+    const auto found = std::find_if(all.begin(), all.end(), [&](const Candidate& c) { return c.food.ingredient == stand_in; });
+    REQUIRE(found != all.end());
+    return found->food.grams.mid;
+}
+
+}  // namespace
+
+TEST_CASE("what any shop sells is tried before what must be gathered or ordered, unless the line is such a food itself") {
+    CHECK(standing(candidate("chard", 0.7), "spinach") < standing(candidate("nettle", 0.7), "spinach"));
+    CHECK(standing(candidate("chard", 0.7), "spinach") < standing(candidate("ugu-leaf", 0.7), "spinach"));
+    CHECK(standing(candidate("ugu-leaf", 0.7), "spinach") < standing(candidate("nettle", 0.7), "spinach"));
+    CHECK(standing(candidate("chard", 0.7), "dock") == Approx(standing(candidate("nettle", 0.7), "dock")));
+}
+
+TEST_CASE("the closer, the less felt and the trade's own stand first; part of a line stands back") {
+    CHECK(standing(candidate("chard", 0.8), "spinach") < standing(candidate("chard", 0.7), "spinach"));
+    CHECK(standing(candidate("chard", 0.7), "spinach", 1) < standing(candidate("chard", 0.7), "spinach", 2));
+    Candidate trade = candidate("chard", 0.7), part = trade;
+    trade.trade = true;
+    part.share = 0.3;
+    CHECK(standing(trade, "spinach") < standing(candidate("chard", 0.7), "spinach"));
+    CHECK(standing(candidate("chard", 0.7), "spinach") < standing(part, "spinach"));
+}
+
+TEST_CASE("fat that is cut gives way to solid fat before lard or oil") {
+    CHECK(standing(candidate("beef-suet", 0.6), "pork-backfat") < standing(candidate("lard", 0.6), "pork-backfat"));
+    CHECK(standing(candidate("beef-suet", 0.6), "butter") == Approx(standing(candidate("lard", 0.6), "butter")));
+}
+
+TEST_CASE("a leaf is weighed half way between the same weight and the same green, never as a pinch") {
+    const double kale = grams_for(line("spinach", 200), "kale");
+    const double green =
+        200 * knowledge().ingredient("spinach")->chlorophyll->band.mid / knowledge().ingredient("kale")->chlorophyll->band.mid;
+    CHECK(kale == Approx(std::sqrt(200 * green)).epsilon(0.02));
+    CHECK(grams_for(line("bok-choy", 200), "chard") >= 0.66 * 200);
+}
+
+TEST_CASE("red chiles taken by the spoon give way by the spoon, the hotter ones in less") {
+    CHECK(grams_for(line("gochugaru", 15), "kashmiri-chile-powder") == Approx(15).epsilon(0.1));
+    const double aleppo = grams_for(line("hot-paprika", 8), "aleppo-pepper");
+    CHECK(aleppo >= 0.45 * 8);
+    CHECK(aleppo < 8);
+}
