@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include "render/units.hpp"
+#include "standin/quantity_text.hpp"
 #include "words.hpp"
 
 namespace standin::cli {
