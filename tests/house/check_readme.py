@@ -1,5 +1,6 @@
 #!/usr/bin/env python3
-"""Is what README.md shows what the program prints? `check_readme.py BINARY` compares, `--write` puts the present output in.
+"""Is what README.md and the stories of the examples show what the program prints? `check_readme.py BINARY` compares, `--write` puts the present
+output in.
 
 Words must agree to the letter; numbers within 3 %, or two of the last figure shown, and line breaks anyhow: another processor rounds
 the last bit of a logarithm otherwise, and a solver may then stop a gram away.
@@ -11,7 +12,8 @@ import sys
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
-SAFETY = r"(Allergens|How the formula was read)$"  # from there on a page goes on beyond what README.md shows
+SAFETY = r"(Allergens|How the formula was read)$"  # from there on a page goes on beyond what is shown
+SECOND = r"2\. "  # the next variant
 
 
 def run(binary, *words):
@@ -29,15 +31,17 @@ def until(text, stop):
 
 
 def blocks(binary):
+    """File, mark in it, and what is to stand there."""
     garden = run(binary, "adapt", "examples/garden/formula.txt", "--have", "examples/garden/inventory.txt")
     firmer = run(binary, "adapt", "examples/firmer/formula.txt", "--want", "firmer")
     milder = run(binary, "adapt", "examples/milder/formula.txt", "--want", "milder")
-    yield "GARDEN", f"```\n{until(garden, SAFETY)}\n```"
-    yield "FIRMER", f"```\n{until(firmer, SAFETY)}\n```"
-    yield "MILDER", f"```\n{until(milder, SAFETY)}\n```"
+    yield "README.md", "GARDEN", f"```\n{until(garden, SECOND)}\n```"
+    yield "examples/garden/README.md", "GARDEN", f"```\n{until(garden, SAFETY)}\n```"
+    yield "examples/firmer/README.md", "FIRMER", f"```\n{until(firmer, SAFETY)}\n```"
+    yield "examples/milder/README.md", "MILDER", f"```\n{until(milder, SAFETY)}\n```"
     checked = json.loads(run(binary, "check", "knowledge", "--json"))
     counts, kinds = checked["counts"], checked["by_source_kind"]
-    yield "COUNTS", (
+    yield "README.md", "COUNTS", (
         f"{counts['ingredients']} ingredients under {counts['names']} names, {counts['preparations']} preparations, "
         f"{counts['swaps']} swaps, {counts['rules']} rules and cautions.\nEvery number names its source: {kinds['published']} published, "
         f"{kinds['common-practice']} common practice, {kinds['from-memory']} from memory, {kinds['judgement']} judgement.\n"
@@ -62,21 +66,20 @@ def close(shown, printed):
 
 def main():
     binary, write = sys.argv[1], "--write" in sys.argv
-    readme = ROOT / "README.md"
-    text = readme.read_text(encoding="utf-8")
     stale = []
-    for mark, block in blocks(binary):
+    for file, mark, block in blocks(binary):
+        path = ROOT / file
+        text = path.read_text(encoding="utf-8")
         pattern = re.compile(rf"(<!-- {mark} -->\n).*?(\n<!-- end -->)", re.S)
         found = pattern.search(text)
         if not found:
-            sys.exit(f"README.md has no place marked {mark}")
+            sys.exit(f"{file} has no place marked {mark}")
         if not alike(found.group(0), found.group(1) + block + found.group(2)):
-            stale.append(mark)
-        text = pattern.sub(lambda m, b=block: m.group(1) + b + m.group(2), text)
-    if write:
-        readme.write_text(text, encoding="utf-8")
-    elif stale:
-        sys.exit(f"README.md shows old output: {', '.join(stale)}. Refresh it with check_readme.py {binary} --write")
+            stale.append(f"{mark} of {file}")
+        if write:
+            path.write_text(pattern.sub(lambda m, b=block: m.group(1) + b + m.group(2), text), encoding="utf-8")
+    if stale and not write:
+        sys.exit(f"old output is shown: {', '.join(stale)}. Refresh it with check_readme.py {binary} --write")
 
 
 if __name__ == "__main__":
