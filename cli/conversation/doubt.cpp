@@ -113,6 +113,8 @@ std::vector<std::string> ways(const std::string& line, const std::string& hint, 
 Doubt asked_back(const LineReading& line, const Engine& engine) {
     Doubt doubt{line.asked->message, {}};
     const std::string unknown = has(line.asked->message, "unknown") ? quoted(line.asked->message) : std::string();
+    if (has(line.asked->message, "unknown ingredient"))
+        doubt.question += ". If it is a food of its own, type what it is like: like spinach";
     for (const auto& hint : line.asked->hints)
         for (const auto& way : ways(line.written, hint, unknown)) {
             const bool known = std::any_of(doubt.choices.begin(), doubt.choices.end(), [&](const Choice& one) { return one.line == way; });
@@ -178,6 +180,11 @@ std::optional<Doubt> doubt_of(const LineReading& line, const Engine& engine) {
 
 std::optional<std::string> line_from(const std::string& typed, const std::string& line, const Engine& engine) {
     if (reads(typed, engine)) return typed;
+    if (typed.rfind("like ", 0) == 0) {
+        const Part part = food_part(line);
+        const std::string liked = std::string(line).insert(part.from + part.size, ", " + typed);
+        return reads(liked, engine) ? std::optional(liked) : std::nullopt;
+    }
     const bool number = std::all_of(typed.begin(), typed.end(), [](unsigned char c) { return std::isdigit(c) || c == '.' || c == ','; });
     for (const auto& way : ways(line, number ? typed + " g" : typed, {}))
         if (reads(way, engine)) return way;

@@ -61,13 +61,20 @@ std::string becomes(const Prediction& b, const Prediction& v) {
     return state(b) == state(v) ? "It stays " + state(v) + numbers : "It was " + state(b) + " and is now " + state(v) + numbers;
 }
 
-std::string in_brief(const Edit& e, const Engine& engine) {
-    const std::string line = e.line.empty() ? "" : engine.name_of(e.line);
+std::string Names::of_line(const std::string& id) const {
+    if (formula_)
+        for (const auto& line : formula_->lines)
+            if (line.ingredient == id) return line.name;
+    return engine_.name_of(id);
+}
+
+std::string in_brief(const Edit& e, const Names& names) {
+    const std::string line = e.line.empty() ? "" : names.of_line(e.line);
     switch (e.kind) {
         case EditKind::replace:
-            return engine.name_of(e.with) + " for " + line;
+            return names.of(e.with) + " for " + line;
         case EditKind::split:
-            return engine.name_of(e.with) + " for part of the " + line;
+            return names.of(e.with) + " for part of the " + line;
         case EditKind::reduce:
             return "less " + line;
         case EditKind::raise:
@@ -75,25 +82,25 @@ std::string in_brief(const Edit& e, const Engine& engine) {
         case EditKind::omit:
             return "no " + line;
         case EditKind::add:
-            return "add " + engine.name_of(e.with);
+            return "add " + names.of(e.with);
         case EditKind::process:
             return e.with;
     }
     return "";
 }
 
-std::string in_brief_with_weight(const Edit& e, const Engine& engine, Units units) {
+std::string in_brief_with_weight(const Edit& e, const Names& names, Units units) {
     const std::string after = formula_weight(e.grams_after, units) + " ";
     if (e.kind == EditKind::reduce || e.kind == EditKind::raise)
-        return after + engine.name_of(e.line) + " (was " + formula_weight(e.grams_before, units) + ")";
-    if (e.kind == EditKind::add) return "add " + after + engine.name_of(e.with);
-    return (e.kind == EditKind::replace || e.kind == EditKind::split ? after : "") + in_brief(e, engine);
+        return after + names.of_line(e.line) + " (was " + formula_weight(e.grams_before, units) + ")";
+    if (e.kind == EditKind::add) return "add " + after + names.of(e.with);
+    return (e.kind == EditKind::replace || e.kind == EditKind::split ? after : "") + in_brief(e, names);
 }
 
-std::string in_words(const Edit& e, const Engine& engine, Units units) {
-    const std::string line = e.line.empty() ? "" : engine.name_of(e.line), before = formula_weight(e.grams_before, units),
+std::string in_words(const Edit& e, const Names& names, Units units) {
+    const std::string line = e.line.empty() ? "" : names.of_line(e.line), before = formula_weight(e.grams_before, units),
                       after = formula_weight(e.grams_after, units);
-    const auto with = [&] { return after + " " + with_preparations(engine.name_of(e.with), e.prepared); };
+    const auto with = [&] { return after + " " + with_preparations(names.of(e.with), e.prepared); };
     switch (e.kind) {
         case EditKind::replace:
             return "replace " + before + " " + line + " with " + with();

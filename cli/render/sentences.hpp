@@ -23,12 +23,26 @@ std::string presumed_sentence(const AdaptAnswer& answer, const Engine& engine);
 /// "It stays crumbly and green, ..." or what it turns into.
 std::string becomes(const Prediction& base, const Prediction& variant);
 
+/// Names of foods; with the formula at hand those of its lines as the maker calls them.
+class Names {
+public:
+    Names(const Engine& engine) : engine_(engine) {}  // NOLINT(google-explicit-constructor): an engine alone names all but the maker's own
+    Names(const Engine& engine, const Prediction& formula) : engine_(engine), formula_(&formula) {}
+
+    std::string of(const std::string& id) const { return engine_.name_of(id); }
+    std::string of_line(const std::string& id) const;
+
+private:
+    const Engine& engine_;
+    const Prediction* formula_ = nullptr;
+};
+
 /// "chard for spinach", "less table salt".
-std::string in_brief(const Edit& edit, const Engine& engine);
+std::string in_brief(const Edit& edit, const Names& names);
 /// "260 g chard for spinach", "44 g table salt (was 46 g)".
-std::string in_brief_with_weight(const Edit& edit, const Engine& engine, Units units);
+std::string in_brief_with_weight(const Edit& edit, const Names& names, Units units);
 /// "Replace 320 g spinach with 260 g chard, blanched 2 min".
-std::string in_words(const Edit& edit, const Engine& engine, Units units);
+std::string in_words(const Edit& edit, const Names& names, Units units);
 
 /// Why, in the maker's units; `full` with the numbers behind it.
 std::string why_of(const Edit& edit, Units units, bool full);

@@ -7,6 +7,7 @@
 
 #include "adapt/explain.hpp"
 #include "adapt/request.hpp"
+#include "knowledge/line_name.hpp"
 
 namespace standin {
 namespace {
@@ -67,7 +68,7 @@ private:
                 {Demand::About::stock, "", short_of(), [](Formula&, AdaptRequest& r, std::vector<Goal>&) { r.have.reset(); }});
     }
 
-    std::string name(const Line& line) const { return context_.knowledge().ingredient(line.ingredient)->names.front(); }
+    std::string name(const Line& line) const { return line_name(line, context_.knowledge()); }
 
     // The stock is one demand; what it lacks of the formula says more than the word alone.
     Reason short_of() const {

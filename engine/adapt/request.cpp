@@ -5,13 +5,14 @@
 
 #include "core/names.hpp"
 #include "core/words.hpp"
+#include "knowledge/line_name.hpp"
 
 namespace standin {
 namespace {
 
 std::string lines_there_are(const Formula& formula, const Knowledge& knowledge) {
     std::vector<std::string> names;
-    for (const auto& line : formula.lines) names.push_back(knowledge.ingredient(line.ingredient)->names.front());
+    for (const auto& line : formula.lines) names.push_back(line_name(line, knowledge));
     return listed(names);
 }
 
@@ -25,6 +26,9 @@ Result<std::size_t> line_named(const Formula& formula, std::string_view text, co
         return failure(Trouble::usage,
                        "no line " + std::string(text) + ": the formula has " + std::to_string(formula.lines.size()) + " lines");
     }
+    const auto called = std::find_if(formula.lines.begin(), formula.lines.end(),
+                                     [&](const Line& line) { return !line.called.empty() && fold(line.called) == fold(text); });
+    if (called != formula.lines.end()) return static_cast<std::size_t>(called - formula.lines.begin());
     const Ingredient* ingredient = knowledge.ingredient_named(text);
     const auto found = std::find_if(formula.lines.begin(), formula.lines.end(),
                                     [&](const Line& line) { return ingredient && line.ingredient == ingredient->id; });
@@ -59,7 +63,7 @@ Formula with_equal_lines_merged(Formula formula) {
     for (auto& line : formula.lines) {
         const auto same = std::find_if(merged.begin(), merged.end(), [&](const Line& other) {
             return other.ingredient == line.ingredient && other.prepared == line.prepared &&
-                   other.weighed_prepared == line.weighed_prepared && other.keep == line.keep;
+                   other.weighed_prepared == line.weighed_prepared && other.keep == line.keep && other.called == line.called;
         });
         if (same == merged.end()) {
             merged.push_back(std::move(line));

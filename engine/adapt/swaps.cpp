@@ -15,6 +15,7 @@
 #include "adapt/verdict.hpp"
 #include "core/band.hpp"
 #include "evaluate/predict.hpp"
+#include "knowledge/line_name.hpp"
 #include "knowledge/season.hpp"
 #include "safety/allergens.hpp"
 #include "safety/page.hpp"
@@ -48,7 +49,7 @@ public:
         const SwapGraph graph(knowledge_);
         SwapsAnswer answer;
         answer.line = ingredient.id;
-        answer.name = ingredient.names.front();
+        answer.name = line_name(line, knowledge_);
         answer.line_grams = line.grams.mid;
         answer.roles = ingredient.roles;
         on_page_.add(base_);

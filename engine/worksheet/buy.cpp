@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "knowledge/edible.hpp"
+#include "knowledge/line_name.hpp"
 #include "models/as_bought.hpp"
 #include "worksheet/parts.hpp"
 
@@ -153,7 +154,7 @@ std::vector<Purchase> purchases_of(const Formula& formula, const Knowledge& know
             ready.push_back(0);
             same = std::prev(all.end());
             same->ingredient = ingredient.id;
-            same->name = ingredient.names.front();
+            same->name = line_name(line, knowledge);
             same->from_the_tap = ingredient.id == "water" || ingredient.id == "ice";
         }
         const double raw = raw_grams(line, knowledge), share = edible_share(ingredient);

@@ -39,7 +39,7 @@ public:
 private:
     std::string in_one_sentence() const {
         std::string what;
-        for (const auto& e : v_.edits) what += (what.empty() ? "" : "; ") + in_brief_with_weight(e, engine_, detail_.units);
+        for (const auto& e : v_.edits) what += (what.empty() ? "" : "; ") + in_brief_with_weight(e, {engine_, a_.base}, detail_.units);
         return what.empty() ? "change nothing" : what;
     }
 
@@ -73,7 +73,7 @@ private:
     Markup whys(bool full) const {
         std::vector<Markup> items;
         for (const auto& e : v_.edits)
-            items.push_back(el("strong", capital(full ? in_words(e, engine_, detail_.units) : in_brief(e, engine_))) +
+            items.push_back(el("strong", capital(full ? in_words(e, {engine_, a_.base}, detail_.units) : in_brief(e, {engine_, a_.base}))) +
                             Markup(": " + why_of(e, detail_.units, full) + or_else(e)));
         if (items.empty()) items.emplace_back("Change nothing.");
         if (const auto change = detail_.beside.change(v_.formula)) items.emplace_back(cost_sentence(*change, detail_.units));
@@ -131,7 +131,7 @@ Markup in_short(const AdaptAnswer& a, const Engine& engine) {
     Markup items;
     for (const auto& v : a.variants) {
         std::string what;
-        for (const auto& e : v.edits) what += (what.empty() ? "" : "; ") + in_brief(e, engine);
+        for (const auto& e : v.edits) what += (what.empty() ? "" : "; ") + in_brief(e, {engine, a.base});
         Markup item = el("a", {{"href", "#variant-" + std::to_string(v.rank)}}, capital(v.verdict)) +
                       Markup(": " + (what.empty() ? "change nothing" : what) + ". ");
         if (!v.new_allergens.empty()) item += el("span", {{"class", "new"}}, "Brings a new allergen: " + listed(v.new_allergens) + ".");

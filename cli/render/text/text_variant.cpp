@@ -83,7 +83,7 @@ std::string whys(const Variant& v, const VariantPage& page, bool full) {
     };
     std::vector<Told> told;
     for (const auto& e : v.edits) {
-        Told one{in_brief(e, page.engine), why_of(e, page.units, full), or_else(e, page)};
+        Told one{in_brief(e, {page.engine, page.base}), why_of(e, page.units, full), or_else(e, page)};
         const auto same = std::find_if(told.begin(), told.end(), [&](const Told& t) { return t.why == one.why; });
         if (full || same == told.end() || e.kind == EditKind::process) {
             told.push_back(std::move(one));
@@ -135,7 +135,7 @@ std::string variant_in_three_lines(const Variant& v, const VariantPage& page) {
     constexpr std::size_t most_lines = 3;
     constexpr int hang = 3;
     std::vector<std::string> edits;
-    for (const auto& e : v.edits) edits.push_back(in_brief_with_weight(e, page.engine, page.units));
+    for (const auto& e : v.edits) edits.push_back(in_brief_with_weight(e, {page.engine, page.base}, page.units));
     if (edits.empty()) edits.emplace_back("change nothing");
     const auto least_sure =
         std::min_element(v.wants.begin(), v.wants.end(), [](const WantResult& a, const WantResult& b) { return a.chance < b.chance; });
