@@ -63,6 +63,7 @@ std::string understood_part(const LineReading& r, const Look& look) {
     text += known(*r.line) + (r.line->keep ? ", kept" : "");
     text += "; " + std::string(confidence_words[static_cast<std::size_t>(r.confidence)]);
     for (std::size_t i = 0; i < r.why.size(); ++i) text += (i == 0 ? ": " : "; ") + r.why[i];
+    if (r.confidence == Confidence::unsure) text += ". Is that what is meant?";
     return paragraph(text, look, 6);
 }
 
@@ -76,6 +77,10 @@ std::string reading_text(const FormulaReading& r, const Look& look) {
         if (line.asked) page += asked_part(*line.asked, look);
         else page += line.beside.empty() ? understood_part(line, look) : paragraph("beside the mass: " + line.beside, look, 6);
     }
+    const bool open = std::any_of(r.lines.begin(), r.lines.end(), [](const LineReading& line) {
+        return line.asked || (line.line && line.confidence == Confidence::unsure);
+    });
+    if (open) page += paragraph("`standin convert FILE --ask` asks about each of these in turn.", look, 0);
     if (!r.errors.empty()) page += heading("Not understood besides", look);
     for (const auto& error : r.errors) page += bullet((error.where.empty() ? "" : error.where + ": ") + error.message, look);
     if (!r.note.empty()) page += heading("Note", look) + paragraph(r.note, look);

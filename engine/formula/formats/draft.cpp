@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/words.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
@@ -40,6 +41,19 @@ bool holds(const Formula& formula, Species species, const Knowledge& knowledge) 
         const auto& meat = knowledge.ingredient(line.ingredient)->meat;
         return meat && meat->species == species;
     });
+}
+
+// Words of another tongue are read one by one: told, for a turn of phrase may mean something else.
+void tell_of_tongues(Draft& draft) {
+    std::vector<std::string> lines;
+    for (const auto& line : draft.lines)
+        if (line.read && line.read->translated) lines.push_back("\"" + one_line(line.written) + "\"");
+    if (lines.empty()) return;
+    constexpr std::size_t few = 3;
+    const std::size_t more = lines.size() > few ? lines.size() - few : 0;
+    lines.resize(std::min(lines.size(), few));
+    draft.formula.read_as.push_back("read word for word from another tongue: " + listed(lines) +
+                                    (more > 0 ? " and " + std::to_string(more) + " more" : "") + "; `standin convert` shows how");
 }
 
 void tell_once(std::vector<std::string>& all, std::string text) {
@@ -101,6 +115,7 @@ void look_through_title(Draft& draft, std::string_view title, const std::string&
 }
 
 Result<Formula> finished(Draft draft, const Knowledge& knowledge) {
+    tell_of_tongues(draft);
     std::vector<ReadLine> lines;
     for (auto& line : draft.lines) {
         if (!line.beside.empty()) draft.formula.beside.push_back({line.written, line.beside});
@@ -119,6 +134,7 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
     FormulaReading reading;
     reading.title = draft.formula.title;
     reading.note = draft.formula.note;
+    tell_of_tongues(draft);
     const bool all = std::all_of(draft.lines.begin(), draft.lines.end(), [](const DraftLine& line) { return line.read.has_value(); });
     std::vector<ReadLine> understood;
     for (auto& line : draft.lines) {

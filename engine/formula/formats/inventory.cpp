@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <deque>
 
 #include "core/band.hpp"
 #include "core/names.hpp"
@@ -12,7 +13,9 @@
 #include "formula/formats/stock_words.hpp"
 #include "formula/formats/text_lines.hpp"
 #include "formula/lexer/trouble.hpp"
+#include "formula/line/likeness.hpp"
 #include "formula/line/name_text.hpp"
+#include "formula/line/tongues.hpp"
 #include "knowledge/edible.hpp"
 
 namespace standin {
@@ -123,6 +126,8 @@ public:
         told(std::string(text), origin.start(), what + (on_hand ? ", no weight told: as much as it takes" : ": none on hand"));
     }
 
+    void note(std::string text) { inventory_.notes.push_back(std::move(text)); }
+
     void told(const std::string& written, const std::string& where, std::string as) {
         inventory_.read.push_back({written, where, std::move(as)});
     }
@@ -160,7 +165,8 @@ private:
         return {file_, {line.place.line, line.place.column + static_cast<std::size_t>(text.data() - line.text.data())}};
     }
 
-    void take(const TextLine& line) {
+    void take(const TextLine& written) {
+        const TextLine line = in_known_words(written);
         const StockLine says = stock_line(line.text);
         const std::string where = describe(file_, line.place);
         switch (says.says) {
@@ -179,6 +185,43 @@ private:
             case StockWord::weighed:
                 return weighed(says.names, line);
         }
+    }
+
+    // "methi, like dandelion greens" by its likeness; "kein Bärlauch" in English, where the line names no food in ours.
+    TextLine in_known_words(const TextLine& line) {
+        if (const auto likeness = likeness_in(line.text, knowledge_)) return liked(line, *likeness);
+        if (names_food(line.text) || read_line(line.text, Origin(file_, line.place), knowledge_, {}, true)) return line;
+        auto english = in_english(line.text, knowledge_);
+        if (!english) return line;
+        const StockLine says = stock_line(*english);
+        if (!says.names.empty() && !names_food(*english)) return line;
+        rewritten_.push_back(std::move(*english));
+        return {rewritten_.back(), line.place};
+    }
+
+    TextLine liked(const TextLine& line, const Likeness& likeness) {
+        const auto like = known_without_amount(stock_line(likeness.line).names);
+        const Ingredient* food = like ? known_ingredient(*like, knowledge_) : nullptr;
+        if (!food)
+            if (const auto read = read_line(likeness.line, Origin(file_, line.place), knowledge_, {}, true))
+                food = knowledge_.ingredient(read->line.ingredient);
+        if (!food) return line;
+        if (auto refused = refused_likeness(likeness.called, *food, knowledge_)) {
+            refused->where = describe(file_, line.place);
+            troubles_.add(std::move(*refused));
+        }
+        gatherer_.note(likeness_note(likeness.called, *food));
+        rewritten_.push_back(likeness.line);
+        return {rewritten_.back(), line.place};
+    }
+
+    // Whether every part of a line without a weight is known.
+    bool names_food(std::string_view text) const {
+        const StockLine says = stock_line(text);
+        if (says.names.empty()) return true;
+        const auto parts = parts_of_list(says.names);
+        return known_without_amount(says.names).has_value() ||
+               std::all_of(parts.begin(), parts.end(), [&](auto part) { return known_without_amount(part).has_value(); });
     }
 
     // An amount and a name; where the amount gives no weight, the food is there.
@@ -274,6 +317,7 @@ private:
     std::string_view file_;
     const Knowledge& knowledge_;
     Troubles troubles_;
+    std::deque<std::string> rewritten_;  // lines in other words than the maker's, for views into them
     Gatherer gatherer_;
 };
 

@@ -291,6 +291,7 @@ private:
         if (!said || std::abs(*said - name.ingredient->composition.fat.mid) < same) return;
         const Band& spread = knowledge_.parameter("composition.spread.fat-said");
         line.fat_pct = Band{std::max(0.0, *said + spread.low), *said, std::min(100.0, *said + spread.high)};
+        line.notes.push_back(name.ingredient->names.front() + ": reckoned with " + plain_number(*said) + " % fat, as the line says");
     }
 
     std::optional<Error> hazards_in_passing(const NameRead& name, Line& line) const {
@@ -415,6 +416,8 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
         danger->where = origin.start();
         return Failure(std::move(*danger));
     }
+    translated->translated = true;
+    translated->doubts.push_back({Confidence::likely, "read word for word as \"" + *english + "\"", false});
     return translated;
 }
 

@@ -31,6 +31,7 @@ struct ReadLine {
     std::optional<Share> share;  ///< then `line.grams` is still empty
     std::string where;
     std::vector<LineDoubt> doubts{};
+    bool translated = false;  ///< read word for word from another tongue
 };
 
 /// Weighs the shares and checks the weights: meat first, then shares of meat, then shares of the batch (themselves counted in it).

@@ -56,10 +56,32 @@ bool same_fat(const Line& a, const Line& b) {
            (near(a.fat_pct->low, b.fat_pct->low) && near(a.fat_pct->mid, b.fat_pct->mid) && near(a.fat_pct->high, b.fat_pct->high));
 }
 
-bool reads_back(const std::string& text, const Line& line, const Knowledge& knowledge) {
-    const auto read = read_line(text, Origin("", {1, 1}), knowledge);
-    if (!read || read->share) return false;
-    const Line& back = read->line;
+// What shares are of.
+struct Wholes {
+    Band meat, batch;
+};
+
+Wholes wholes_of(const Formula& formula, const Knowledge& knowledge) {
+    Wholes wholes{{0, 0, 0}, {0, 0, 0}};
+    const auto add = [](Band& to, const Band& grams) { to = {to.low + grams.low, to.mid + grams.mid, to.high + grams.high}; };
+    for (const auto& line : formula.lines) {
+        const Ingredient* ingredient = knowledge.ingredient(line.ingredient);
+        if (ingredient && ingredient->meat) add(wholes.meat, line.grams);
+        add(wholes.batch, line.grams);
+    }
+    return wholes;
+}
+
+bool reads_back(const std::string& text, const Line& line, const Wholes& wholes, const Knowledge& knowledge) {
+    auto read = read_line(text, Origin("", {1, 1}), knowledge);
+    if (!read) return false;
+    Line& back = read->line;
+    if (read->share) {
+        const Band& whole = read->share->of == Whole::meat ? wholes.meat : wholes.batch;
+        const Band& part = read->share->fraction;
+        back.grams = {part.low * whole.low, part.mid * whole.mid, part.high * whole.high};
+        if (read->share->count) back.count = *read->share->count * whole.mid;
+    }
     return back.ingredient == line.ingredient && back.prepared == line.prepared && back.weighed_prepared == line.weighed_prepared &&
            back.keep == line.keep && back.called == line.called && back.declared == line.declared && same_fat(back, line) &&
            same_facts(back, line) && back.count.has_value() == line.count.has_value() && near(back.grams.low, line.grams.low) &&
@@ -93,7 +115,8 @@ struct WrittenLine {
 };
 
 // One way to write a line with its amount in these words, or nothing where it would be read otherwise.
-std::optional<WrittenLine> line_with(const std::string& amount, const std::string& name, const Line& line, const Knowledge& knowledge) {
+std::optional<WrittenLine> line_with(const std::string& amount, const std::string& name, const Line& line, const Wholes& wholes,
+                                     const Knowledge& knowledge) {
     std::string done;
     for (const auto& prepared : line.prepared) done += (done.empty() ? "" : ", ") + written(prepared, knowledge);
     const std::string known = known_of(line, knowledge);
@@ -102,7 +125,7 @@ std::optional<WrittenLine> line_with(const std::string& amount, const std::strin
     for (const auto& form : {line.weighed_prepared ? amount + " " + done + " " + name + known : amount + " " + name + after,
                              amount + " " + name + after + weighed}) {
         std::string text = form + told_beside(line);
-        if (reads_back(text, line, knowledge)) return WrittenLine{std::move(text), amount, name + known};
+        if (reads_back(text, line, wholes, knowledge)) return WrittenLine{std::move(text), amount, name + known};
     }
     return std::nullopt;
 }
@@ -121,10 +144,10 @@ std::vector<std::string> ways_of(const Line& line, const Knowledge& knowledge, A
 }
 
 // The way people write it; where those words would be read another way, with a mark or by the id.
-WrittenLine written_line(const Line& line, const Knowledge& knowledge, Amounts amounts) {
+WrittenLine written_line(const Line& line, const Wholes& wholes, const Knowledge& knowledge, Amounts amounts) {
     for (const auto& amount : ways_of(line, knowledge, amounts))
         for (const auto& name : {name_of(line, knowledge), like(line) + spaced(line.ingredient)})
-            if (auto text = line_with(amount, name, line, knowledge)) return *text;
+            if (auto text = line_with(amount, name, line, wholes, knowledge)) return *text;
     std::string done;
     for (const auto& prepared : line.prepared) done += ", " + written(prepared, knowledge);
     const std::string weighed = line.prepared.empty() ? "" : line.weighed_prepared ? " [weighed prepared]" : " [weighed first]";
@@ -132,8 +155,8 @@ WrittenLine written_line(const Line& line, const Knowledge& knowledge, Amounts a
     return {amount_text(line) + " " + name + done + weighed + told_beside(line), amount_text(line), name};
 }
 
-std::string line_text(const Line& line, const Knowledge& knowledge, Amounts amounts = Amounts::as_written) {
-    return written_line(line, knowledge, amounts).text;
+std::string line_text(const Line& line, const Wholes& wholes, const Knowledge& knowledge, Amounts amounts = Amounts::as_written) {
+    return written_line(line, wholes, knowledge, amounts).text;
 }
 
 std::string one_line(std::string text) {
@@ -158,9 +181,10 @@ std::string formula_json(const Formula& formula, const Knowledge& knowledge) {
     if (!formula.parent.empty()) root["parent"] = formula.parent;
     if (!formula.date.empty()) root["date"] = formula.date;
     root["lines"] = Json::array();
+    const Wholes wholes = wholes_of(formula, knowledge);
     for (const auto& line : formula.lines) {
         Json item;
-        const WrittenLine words = written_line(line, knowledge, Amounts::as_written);
+        const WrittenLine words = written_line(line, wholes, knowledge, Amounts::as_written);
         item["ingredient"] = words.name;
         item["amount"] = words.amount;
         for (const auto& prepared : line.prepared) item["prepared"].push_back(written(prepared, knowledge));
@@ -184,7 +208,8 @@ std::string formula_jsonld(const Formula& formula, const Knowledge& knowledge) {
     root["name"] = formula.title;
     if (!formula.note.empty()) root["description"] = formula.note;
     root["recipeIngredient"] = Json::array();
-    for (const auto& line : formula.lines) root["recipeIngredient"].push_back(line_text(line, knowledge));
+    const Wholes wholes = wholes_of(formula, knowledge);
+    for (const auto& line : formula.lines) root["recipeIngredient"].push_back(line_text(line, wholes, knowledge));
     for (const auto& beside : formula.beside) root["recipeIngredient"].push_back(beside.written);
     for (const auto& [key, value] : process_words(formula.process)) root["recipeInstructions"].push_back(std::string(key) + ": " + value);
     return root.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
@@ -196,7 +221,8 @@ std::string formula_text(const Formula& formula, const Knowledge& knowledge, Amo
     const bool plain = !title.empty() && title.front() != '#' && title.front() != '{' && title.front() != '[' && title.front() != ' ' &&
                        title.find(':') == std::string::npos;
     if (plain && is_title(title, knowledge)) text = title + "\n";
-    for (const auto& line : formula.lines) text += line_text(line, knowledge, amounts) + "\n";
+    const Wholes wholes = wholes_of(formula, knowledge);
+    for (const auto& line : formula.lines) text += line_text(line, wholes, knowledge, amounts) + "\n";
     for (const auto& beside : formula.beside) text += one_line(beside.written) + "\n";
     for (const auto& [key, value] : process_words(formula.process)) text += std::string(key) + ": " + value + "\n";
     for (const auto& task : formula.to_do) text += "do: " + one_line(task) + "\n";
