@@ -19,8 +19,9 @@ std::vector<Factor> bind_factors(const Formula& formula, const Nominal& nominal)
                             {"mixing", b.mixing_factor, 0},
                             {"plate", b.plate_factor, 0},
                             {"dilution by paste and fat", b.dilution_factor, 0}};
+    if (b.gum_factor < 1) all.push_back({"thickening gum", std::pow(b.gum_factor, nominal.knowledge().parameter("bind.gum.bind").mid), 0});
     for (auto& factor : all)
-        if (factor.value > 0) factor.gives_back = bind_of(from_meat / factor.value + b.binder) - b.bind;
+        if (factor.value > 0 && factor.value < 1) factor.gives_back = bind_of(from_meat / factor.value + b.binder) - b.bind;
     std::stable_sort(all.begin(), all.end(), [](const Factor& x, const Factor& y) { return x.gives_back > y.gives_back; });
     all.push_back({"binder, added", b.binder, 0});
     all.insert(all.begin(), {"the meat itself", b.meat, 0});

@@ -62,6 +62,15 @@ std::vector<Contribution> contributions(const NominalBatch& batch, std::initiali
     return all;
 }
 
+// What melts in the pan sets again on the plate: a sausage to be eaten cold is another one.
+std::optional<Reason> served_cold(const NominalBatch& batch) {
+    if (batch.total()[Amount::held_chilled] <= 0) return std::nullopt;
+    const BatchBind bind = batch.bind();
+    const auto instead = [](double cold, double hot) { return fixed_text(cold, 0) + " instead of " + fixed_text(hot, 0); };
+    return said("Gelatin, agar and their like melt in the heat and bind nothing hot. Served cold they set: bind " +
+                instead(bind.bind_served_cold, bind.bind) + ", firmness " + instead(bind.firmness_served_cold, bind.firmness));
+}
+
 std::vector<Reason> notes_on(const Prediction& p, const NominalBatch& batch, const Validity& validity, const CookJudged& judged) {
     const auto& nominal = p.nominal;
     std::vector<Reason> notes = validity.notes({nominal[Property::ph], nominal[Property::fat_pct], nominal[Property::salt_pct],
@@ -73,6 +82,7 @@ std::vector<Reason> notes_on(const Prediction& p, const NominalBatch& batch, con
         cold.figures = {{"measured from", {}, measured_from_c, "C"}};
         notes.push_back(std::move(cold));
     }
+    if (const auto cold = served_cold(batch)) notes.push_back(*cold);
     if (judged.why_not) notes.push_back(*judged.why_not);
     return notes;
 }

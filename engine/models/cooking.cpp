@@ -57,6 +57,8 @@ constexpr std::array own{
     Binding<P>{"cooking.fat.half", [](P& p) -> double& { return p.fat_half; }},
     Binding<P>{"cooking.fat.power", [](P& p) -> double& { return p.fat_power; }},
     Binding<P>{"cooking.fat.free", [](P& p) -> double& { return p.free_fat; }},
+    Binding<P>{"cooking.fat.unsalted", [](P& p) -> double& { return p.unsalted_fat; }},
+    Binding<P>{"cooking.fat.salt-scale", [](P& p) -> double& { return p.fat_salt_scale; }},
     Binding<P>{"cooking.care.water", [](P& p) -> double& { return p.care_water; }},
     Binding<P>{"cooking.care.fat", [](P& p) -> double& { return p.care_fat; }},
 };
@@ -68,7 +70,7 @@ constexpr double core_c_reference = 71, core_c_least = 63, core_c_most = 100;
 constexpr double core_turn_c = 2;  // C over which its two slopes meet
 constexpr double ph_reference = 5.7;
 constexpr double salt_pct_reference = 1.5;
-constexpr int bend = 12;  // how tightly water kept follows the straight line up to all the water
+constexpr int bend = 16;  // how tightly water kept follows the straight line up to all the water
 
 double water_per_protein(Cook method, double core_c, const P& p) {
     const double above = std::clamp(core_c, core_c_least, core_c_most) - core_c_reference;
@@ -83,6 +85,12 @@ double acid_factor(double ph, const P& p) {
     return 1 + room * std::tanh(p.ph_slope * (ph - ph_reference) / room);
 }
 
+/// The pH as if the meat had the reference's by itself: what its own pH does is in the factor of its kind.
+double ph_as_of_reference(const Material& batch, double ph) {
+    const double bind = batch[Amount::bind_protein];
+    return bind > 0 ? ph - batch[Amount::bind_ph] / bind + ph_reference : ph;
+}
+
 double salt_factor(double salt_pct, const P& p) {
     return 1 + p.salt_gain * (std::exp(-salt_pct_reference / p.salt_scale) - std::exp(-salt_pct / p.salt_scale));
 }
@@ -94,14 +102,21 @@ double kept(double capacity, double water) {
     return least / std::pow(1 + std::pow(least / most, bend), 1.0 / bend);
 }
 
-double share_of_fat_lost(Cook method, double fat_pct, const P& p) {
+/// In the pan an unsalted patty lets far more fat run than a salted, bound one.
+double severity_of(Cook method, double salt_pct, const P& p) {
+    const double bound = p.severity[static_cast<std::size_t>(method)];
+    return method == Cook::pan ? bound + (p.unsalted_fat - bound) * std::exp(-salt_pct / p.fat_salt_scale) : bound;
+}
+
+double share_of_fat_lost(Cook method, double fat_pct, double salt_pct, const P& p) {
     const double x = std::pow(fat_pct / p.fat_half, p.fat_power);
-    return p.severity[static_cast<std::size_t>(method)] * x / (1 + x);
+    return severity_of(method, salt_pct, p) * x / (1 + x);
 }
 
 double water_kept(const Material& batch, const CookState& state, const P& p) {
     const double meat = water_per_protein(state.method, state.core_c, p) * mean_over_meats(batch, p.kind) * batch[Amount::meat_protein] *
-                        acid_factor(state.ph, p) * salt_factor(batch.share(Amount::salt, 100), p) * (1 - p.care_water * (1 - state.making));
+                        acid_factor(ph_as_of_reference(batch, state.ph), p) * salt_factor(batch.share(Amount::salt, 100), p) *
+                        (1 - p.care_water * (1 - state.making));
     const double binder = held_in_the_heat(batch, state.ph, p.binder);
     const double paste = p.paste_kept * loose_paste_water(batch[Amount::paste_water], binder);
     const double steam = p.evaporates[static_cast<std::size_t>(state.method)];
@@ -112,8 +127,8 @@ double fat_lost(const Material& batch, const CookState& state, const P& p) {
     const double fat = batch[Amount::fat];
     if (fat <= 0) return 0;
     const double unheld = fat * std::exp(-p.binder.efficiency * batch[Amount::held_fat] / fat);
-    const double share = share_of_fat_lost(state.method, batch.share(Amount::fat, 100), p) * (1 + p.care_fat * (1 - state.making)) *
-                         (1 + p.free_fat * batch[Amount::free_fat] / fat);
+    const double share = share_of_fat_lost(state.method, batch.share(Amount::fat, 100), batch.share(Amount::salt, 100), p) *
+                         (1 + p.care_fat * (1 - state.making)) * (1 + p.free_fat * batch[Amount::free_fat] / fat);
     return kept(unheld * share, unheld);
 }
 

@@ -3,8 +3,10 @@
 //   water kept = k(method, core) * kind * meat protein * g(pH) * g(salt) * (1 - c (1 - making)) + e * binder water + r * loose paste water,
 //                never over the water that the dry heat of the method leaves
 //   fat lost   = s(method) * F^2 / (F^2 + h^2) * (1 + c (1 - making)) * (1 + o * free fat / fat) * (fat - e * fat held by binders),
-//                F the fat of the batch in %, free what no cell encloses; never over all of it
+//                F the fat of the batch in %, free what no cell encloses; in the pan s nears that of an unsalted mass as the salt runs out;
+//                never over all of it
 //
+// g(pH)   counted from the pH that the meat usually has, whose effect is in the factor of its kind
 // kind    by the meat, the mean over what is in the batch: pork keeps less water a gram of protein than beef, turkey a little more
 // making  1 for a mass mixed until tacky, cold and salted before the acid; less where mixing, smear or early acid cost it bind
 //
@@ -39,6 +41,7 @@ struct CookingParameters {
     double care_water, care_fat;             // shares lost and gained where nothing binds
     double fat_half, fat_power;              // % fat, 1
     double free_fat;                         // share that oils and rendered fats lose besides
+    double unsalted_fat, fat_salt_scale;     // severity of the pan on an unsalted mass; % salt that ends it
 };
 
 std::span<const Binding<CookingParameters>> cooking_bindings();
