@@ -233,6 +233,15 @@ bool of_its_plant(const Line& line, const Ingredient& food, const Prepared& step
     return from.latin.empty() || genus(from) != genus(food);
 }
 
+// Leaves are blanched and squeezed; the garlic or the juice that stands in for their taste is not.
+bool of_its_leaves(const Line& line, const Ingredient& food, const Prepared& step, const Knowledge& knowledge) {
+    const auto leaf = [](const Ingredient& i) {
+        return i.tissue == Tissue::thin_leaf || i.tissue == Tissue::thick_leaf || i.tissue == Tissue::stalk;
+    };
+    const bool for_leaves = step.preparation == "blanched" || step.preparation == "squeezed" || step.preparation == "wilted";
+    return for_leaves && leaf(*knowledge.ingredient(line.ingredient)) && !leaf(food);
+}
+
 }  // namespace
 
 Line prepared_like(const Line& line, const Ingredient& ingredient, const std::vector<std::string>& extra, const Knowledge& knowledge) {
@@ -247,7 +256,7 @@ Line prepared_like(const Line& line, const Ingredient& ingredient, const std::ve
         if (preparation && !there && effect_on(*preparation, ingredient.tissue)) food.prepared.push_back(step);
     };
     for (const auto& step : line.prepared)
-        if (!of_its_plant(line, ingredient, step, knowledge)) add(step);
+        if (!of_its_plant(line, ingredient, step, knowledge) && !of_its_leaves(line, ingredient, step, knowledge)) add(step);
     for (const auto& step : extra) add({step, std::nullopt});
     return food;
 }
