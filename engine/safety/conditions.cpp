@@ -14,8 +14,11 @@ std::optional<Holding> by_food(const Facts& facts, Say say) {
     Holding holding;
     for (const auto& [line, ingredient] : facts.lines) {
         if (has(holding.foods, ingredient->id)) continue;
-        const std::string said = say(*ingredient);
+        std::string said = say(*ingredient);
         if (said.empty()) continue;
+        // What the maker calls otherwise goes by that name.
+        if (const auto& name = ingredient->names.front(); line->name != name && said.rfind(name, 0) == 0)
+            said.replace(0, name.size(), line->name);
         holding.foods.push_back(ingredient->id);
         holding.foods_said.push_back(said);
     }

@@ -45,7 +45,7 @@ def answered_from_a_pipe(folder):
     for text in ("pork shoulder", "parsley", "spinach", "core: 71"):
         expect(text in done.stdout, f"the formula lacks {text!r}: {done.stdout}")
     expect("blanched" in done.stdout and "spinahc" not in done.stdout, f"an answer was not taken: {done.stdout}")
-    for text in ("How heavy is it?", "Does it go in raw?", "1  yes: 2 kg pork shoulder"):
+    for text in ("How heavy is it?", "Does it go in raw?", "1 yes: 2 kg pork shoulder"):
         expect(text in done.stderr, f"was not asked: {text!r}: {done.stderr}")
     pathlib.Path(folder, "formula.txt").write_text(done.stdout)
     again = run(["convert", "formula.txt"], "", folder)
@@ -78,9 +78,9 @@ def read_until(terminal, text):
 
 
 def said_to_be_like(folder):
-    pathlib.Path(folder, "methi.txt").write_text("A\n2 kg pork shoulder\n18 g salt\n40 g methi\n")
-    done = run(["convert", "methi.txt", "--ask"], "like dandelion greens\n\n", folder)
-    expect("methi, like dandelion greens" in done.stdout, f"the likeness was not taken: {done.stdout}{done.stderr}")
+    pathlib.Path(folder, "likeness.txt").write_text("A\n2 kg pork shoulder\n18 g salt\n40 g brindleleaf\n")
+    done = run(["convert", "likeness.txt", "--ask"], "like dandelion greens\n\n", folder)
+    expect("brindleleaf, like dandelion greens" in done.stdout, f"the likeness was not taken: {done.stdout}{done.stderr}")
 
 
 def on_a_terminal(folder):

@@ -22,24 +22,25 @@ Formula formula(const std::string& greens) { return *engine().read_formula("A\n1
 }  // namespace
 
 TEST_CASE("an unknown food goes by what it is said to be like, under its own name") {
-    for (const char* text : {"200 g methi, like dandelion greens", "methi, like dandelion greens, 200 g",
-                             "200 g methi like dandelion greens", "200 g methi (like dandelion greens)"}) {
+    for (const char* text : {"200 g brindleleaf, like dandelion greens", "brindleleaf, like dandelion greens, 200 g",
+                             "200 g brindleleaf like dandelion greens", "200 g brindleleaf (like dandelion greens)"}) {
         INFO(text);
         const auto line = read(text);
         REQUIRE(line);
         CHECK(line->line.ingredient == "dandelion");
-        CHECK(line->line.called == "methi");
+        CHECK(line->line.called == "brindleleaf");
         CHECK(line->line.grams.mid == 200);
         CHECK_FALSE(line->line.notes.empty());
     }
-    const auto blanched = read("200 g methi, like dandelion greens, blanched, squeezed");
+    const auto blanched = read("200 g brindleleaf, like dandelion greens, blanched, squeezed");
     REQUIRE(blanched);
-    CHECK(blanched->line.called == "methi");
+    CHECK(blanched->line.called == "brindleleaf");
     CHECK(blanched->line.prepared.size() == 2);
 }
 
 TEST_CASE("what is known needs no likeness, and what says none is read as before") {
-    for (const char* text : {"200 g spinach, like a young one", "something like 200 g spinach", "200 g cheddar, like the one I like"}) {
+    for (const char* text :
+         {"200 g spinach, like a young one", "sobrindleleafng like 200 g spinach", "200 g cheddar, like the one I like"}) {
         INFO(text);
         const auto line = read(text);
         CHECK((!line || line->line.called.empty()));
@@ -57,21 +58,28 @@ TEST_CASE("a likeness does not smuggle in what is refused") {
 
 TEST_CASE("the likeness is told, named as the maker names it, and its bands reach further") {
     const auto plain = engine().predict(formula("200 g dandelion greens")),
-               like = engine().predict(formula("200 g methi, like dandelion greens"));
+               like = engine().predict(formula("200 g brindleleaf, like dandelion greens"));
     REQUIRE(plain);
     REQUIRE(like);
-    CHECK(like->lines.back().name == "methi");
-    CHECK(like->label.find("methi (its own allergens to be declared by the maker)") != std::string::npos);
+    CHECK(like->lines.back().name == "brindleleaf");
+    CHECK(like->label.find("brindleleaf (its own allergens to be declared by the maker)") != std::string::npos);
     const auto width = [](const Prediction& p) {
         const Band& green = p.properties[Property::chlorophyll_mg_kg];
         return green.high / green.low;
     };
     CHECK(width(*like) > 1.3 * width(*plain));
-    const auto text = engine().formula_text(formula("200 g methi, like dandelion greens, blanched"));
-    CHECK(text.find("methi, like dandelion greens") != std::string::npos);
+    const auto text = engine().formula_text(formula("200 g brindleleaf, like dandelion greens, blanched"));
+    CHECK(text.find("brindleleaf, like dandelion greens") != std::string::npos);
     const auto back = engine().read_formula(text, "f");
     REQUIRE(back);
-    CHECK(back->lines.back().called == "methi");
-    CHECK(engine().read_formula(engine().formula_json(*back), "f")->lines.back().called == "methi");
-    CHECK(engine().read_formula(engine().formula_jsonld(*back), "f")->lines.back().called == "methi");
+    CHECK(back->lines.back().called == "brindleleaf");
+    CHECK(engine().read_formula(engine().formula_json(*back), "f")->lines.back().called == "brindleleaf");
+    CHECK(engine().read_formula(engine().formula_jsonld(*back), "f")->lines.back().called == "brindleleaf");
+}
+
+TEST_CASE("a list says by the maker's own name that a food is missing") {
+    const auto own = formula("200 g brindleleaf, like dandelion greens");
+    const auto stock = engine().read_inventory("no brindleleaf\nspinach 400 g", "g", &own);
+    REQUIRE(stock);
+    CHECK(stock->missing == std::vector<std::string>{"dandelion"});
 }

@@ -189,7 +189,8 @@ private:
 
     // "methi, like dandelion greens" by its likeness; "kein Bärlauch" in English, where the line names no food in ours.
     TextLine in_known_words(const TextLine& line) {
-        if (const auto likeness = likeness_in(line.text, knowledge_)) return liked(line, *likeness);
+        if (const auto names = stock_line(line.text).names; !names.empty())
+            if (const auto likeness = likeness_in(names, knowledge_)) return liked(line, names, *likeness);
         if (names_food(line.text) || read_line(line.text, Origin(file_, line.place), knowledge_, {}, true)) return line;
         auto english = in_english(line.text, knowledge_);
         if (!english) return line;
@@ -199,7 +200,8 @@ private:
         return {rewritten_.back(), line.place};
     }
 
-    TextLine liked(const TextLine& line, const Likeness& likeness) {
+    // `names`: the part of the line without "no" or "plenty of".
+    TextLine liked(const TextLine& line, std::string_view names, const Likeness& likeness) {
         const auto like = known_without_amount(stock_line(likeness.line).names);
         const Ingredient* food = like ? known_ingredient(*like, knowledge_) : nullptr;
         if (!food)
@@ -211,7 +213,9 @@ private:
             troubles_.add(std::move(*refused));
         }
         gatherer_.note(likeness_note(likeness.called, *food));
-        rewritten_.push_back(likeness.line);
+        std::string plain(line.text);
+        plain.replace(static_cast<std::size_t>(names.data() - line.text.data()), names.size(), likeness.line);
+        rewritten_.push_back(std::move(plain));
         return {rewritten_.back(), line.place};
     }
 

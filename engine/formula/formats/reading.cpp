@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/names.hpp"
 #include "formula/formats/draft.hpp"
 #include "formula/formats/formula_json.hpp"
 #include "formula/formats/formula_jsonld.hpp"
@@ -69,18 +70,21 @@ bool looks_like_stock(std::string_view text, std::string_view file, const Knowle
     }
     const auto lines = text_lines(*clean);
     const StockNamer namer(knowledge, nullptr);
-    const bool said = std::any_of(lines.begin(), lines.end(), [&](const TextLine& line) {
-        const StockLine says = stock_line(line.text);
-        if (says.says == StockWord::nothing_else || says.says == StockWord::everything_else) return true;
-        if (says.says != StockWord::none && says.says != StockWord::some) return false;
-        const auto names = parts_of_list(says.names);
-        return !names.empty() && namer.knows(names.front());
-    });
-    if (said || lines.empty()) return said;
-    // A formula opens with a title, a list with a food.
+    if (lines.empty() || fold(key_value(lines.front().text).key) == "title") return false;
+    // A formula opens with a title, a list with a food or a heading.
     const auto ways = without_loose_amount(lines.front().text);
     const bool food_first = read_line(lines.front().text, Origin(file, lines.front().place), knowledge).has_value() ||
                             std::any_of(ways.begin(), ways.end(), [&](std::string_view name) { return namer.knows(name); });
+    const bool opens_list = food_first || stock_line(lines.front().text).says != StockWord::weighed;
+    const bool said = std::any_of(lines.begin(), lines.end(), [&](const TextLine& line) {
+        const StockLine says = stock_line(line.text);
+        if (says.says == StockWord::nothing_else || says.says == StockWord::everything_else) return true;
+        if (says.says != StockWord::none && !(says.says == StockWord::some && opens_list))
+            return false;  // "some sage" stands in recipes too
+        const auto names = parts_of_list(says.names);
+        return !names.empty() && namer.knows(names.front());
+    });
+    if (said) return true;
     return food_first && !read_formula(text, file, knowledge);
 }
 

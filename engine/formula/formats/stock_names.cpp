@@ -44,8 +44,8 @@ std::vector<std::string> StockNamer::lines_called(const std::string& folded) con
     if (!formula_ || folded.empty()) return ids;
     for (const auto& line : formula_->lines) {
         const Ingredient& ingredient = *knowledge_.ingredient(line.ingredient);
-        const bool called =
-            std::any_of(ingredient.names.begin(), ingredient.names.end(), [&](const auto& name) { return is_called(fold(name), folded); });
+        const bool called = fold(line.called) == folded || std::any_of(ingredient.names.begin(), ingredient.names.end(),
+                                                                       [&](const auto& name) { return is_called(fold(name), folded); });
         if (called && std::find(ids.begin(), ids.end(), line.ingredient) == ids.end()) ids.push_back(line.ingredient);
     }
     return ids;

@@ -140,7 +140,8 @@ std::optional<Error> means_another(const NameRead& name, const AmountText& amoun
     if (auto open = two_foods_of_one_name(name, amount)) return open;
     if (unit && unit->dimension == Dimension::mass && !name.generic.empty() &&
         fold(ingredient.names.front()) == fold(name.generic) + " juice")
-        return open_question("the juice, the zest or the whole fruit: say which", {ingredient.names.front(), name.generic + " zest"});
+        return open_question("the juice, the zest or the whole fruit: say which",
+                             {ingredient.names.front(), "zest of 1 " + fold(name.generic)});
     if (!unit && bare && name.is_unit_word) return open_question("cloves of garlic, or the spice", {"4 garlic cloves", "4 whole cloves"});
     const bool large_spoon = unit && (unit->word == "tbsp" || unit->word == "dessertspoon");
     if (ingredient.tissue == Tissue::root && large_spoon && bare && !name.other_form.empty())

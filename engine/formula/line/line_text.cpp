@@ -378,6 +378,11 @@ Result<ReadLine> read_english(std::string_view line, const Origin& origin, const
     return again ? again : read;
 }
 
+std::ptrdiff_t passed_over_in(const ReadLine& read) {
+    return std::count_if(read.doubts.begin(), read.doubts.end(),
+                         [](const LineDoubt& doubt) { return doubt.text.find("passed over: ") != std::string::npos; });
+}
+
 // The food it is like, under the maker's name.
 Result<ReadLine> read_likeness(std::string_view line, const Likeness& likeness, const Origin& origin, const Knowledge& knowledge,
                                WeighedAfter after, bool on_the_shelf) {
@@ -407,10 +412,14 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
     }
     if (const auto likeness = likeness_in(line, knowledge)) return read_likeness(line, *likeness, origin, knowledge, after, on_the_shelf);
     auto read = read_english(line, origin, knowledge, after, on_the_shelf);
-    if (read) return read;
+    if (read && passed_over_in(*read) == 0) return read;
     const auto english = in_english(line, knowledge);
     if (!english) return read;
     auto translated = read_english(*english, origin, knowledge, after, on_the_shelf);
+    // "200 g spinaci, lessati": a name that we have too, and behind it words that only that tongue has.
+    const bool tells_more =
+        read && translated && translated->line.ingredient == read->line.ingredient && passed_over_in(*translated) < passed_over_in(*read);
+    if (read && !tells_more) return read;
     if (!translated) return read.error().message.rfind("unknown", 0) == 0 ? translated : read;
     if (auto danger = danger_of_food(line, translated->line, knowledge, on_the_shelf)) {
         danger->where = origin.start();

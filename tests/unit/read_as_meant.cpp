@@ -1,0 +1,97 @@
+// What is presumed in reading, and lists in other tongues.
+#include "standin/engine.hpp"
+#include "support/catch.hpp"
+
+using namespace standin;
+
+namespace {
+
+const Engine& engine() {
+    static const Engine made = std::move(*Engine::open({}));
+    return made;
+}
+
+Formula formula(const std::string& lines) {
+    INFO(lines);
+    auto read = engine().read_formula("title: A\n" + lines, "f");
+    if (!read) FAIL(read.error().message);
+    return std::move(*read);
+}
+
+bool any(const std::vector<std::string>& all, const std::string& part) {
+    return std::any_of(all.begin(), all.end(), [&](const auto& one) { return one.find(part) != std::string::npos; });
+}
+
+}  // namespace
+
+TEST_CASE("a weight after a preparation is that of the prepared food") {
+    for (const char* text :
+         {"500 g spinach (weight after blanching and squeezing)", "500 g spinach, weighed after blanching and squeezing"}) {
+        const auto read = formula(text);
+        CHECK(read.lines.front().weighed_prepared);
+        CHECK(read.lines.front().prepared.size() == 2);
+    }
+}
+
+TEST_CASE("a share of the meat stays one on the way through other forms") {
+    const auto read = formula("2 kg pork shoulder\n1 kg pork belly\nsalt, 1.7 % of meat\nblack pepper 3 g per kg of meat");
+    for (const auto& text : {engine().formula_text(read), engine().formula_json(read), engine().formula_jsonld(read)}) {
+        CHECK(text.find("1.7 % of meat") != std::string::npos);
+        const auto back = engine().read_formula(text, "f");
+        REQUIRE(back);
+        CHECK(back->lines[2].grams.mid == Approx(51));
+        CHECK(back->lines[3].grams.mid == Approx(9));
+    }
+}
+
+TEST_CASE("fat said and lines of another tongue are told") {
+    CHECK(any(formula("1 kg pork shoulder, 20 % fat").lines.front().notes, "20 % fat"));
+    CHECK(any(formula("1 kg Schweinenacken, grob gewolft\n17 g Salz").read_as, "another tongue"));
+    CHECK(formula("1 kg pork neck\n17 g salt").read_as.empty());
+}
+
+TEST_CASE("a fruit by weight may be its juice or itself") {
+    CHECK_FALSE(engine().read_formula("title: A\n1 kg pork belly\n500 g oranges", "f"));
+}
+
+TEST_CASE("lists in other tongues") {
+    const auto missing = [](const char* line, const std::string& id) {
+        INFO(line);
+        const auto stock = engine().read_inventory(line, "g");
+        if (!stock) FAIL(stock.error().message);
+        CHECK(std::find(stock->missing.begin(), stock->missing.end(), id) != stock->missing.end());
+    };
+    missing("kein Bärlauch", "ramps-leaf");
+    missing("keine Walnüsse", "walnut");
+    missing("sin cilantro", "cilantro");
+    missing("pas d'oseille", "sorrel");
+    missing("niente spinaci", "spinach");
+    const auto stock = engine().read_inventory("Spinat 400 g\nHaselnüsse\nviel Mangold\nsonst nichts", "g");
+    REQUIRE(stock);
+    CHECK(stock->items.size() == 3);
+    CHECK(stock->complete == true);
+}
+
+TEST_CASE("a list takes a food by what it is like") {
+    for (const char* line : {"brindleleaf, like dandelion greens, 300 g", "plenty of brindleleaf, like dandelion greens",
+                             "brindleleaf, like dandelion greens"}) {
+        INFO(line);
+        const auto stock = engine().read_inventory(line, "g");
+        REQUIRE(stock);
+        REQUIRE(stock->items.size() == 1);
+        CHECK(stock->items.front().ingredient == "dandelion");
+        CHECK(any(stock->notes, "brindleleaf"));
+    }
+    const auto none = engine().read_inventory("no brindleleaf, like dandelion greens", "g");
+    REQUIRE(none);
+    CHECK(none->items.empty());
+    CHECK(none->missing == std::vector<std::string>{"dandelion"});
+    CHECK_FALSE(engine().read_inventory("hemlok, like parsley", "g"));
+}
+
+TEST_CASE("words of another tongue behind a name that English has are not passed over") {
+    for (const char* text : {"200 g spinaci, lessati e ben strizzati", "200 g espinacas, hervidas y bien exprimidas"}) {
+        INFO(text);
+        CHECK(formula(text).lines.front().prepared.size() == 2);
+    }
+}
