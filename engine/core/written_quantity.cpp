@@ -17,7 +17,7 @@ bool ends_with(std::string_view text, std::string_view end) {
 
 std::optional<double> number_at(std::string_view text, std::size_t& at) {
     std::string_view rest = text.substr(at);
-    if (rest.empty() || !digit(rest.front())) return std::nullopt;
+    if (rest.size() > 1 && rest.front() == '-' ? !digit(rest[1]) : rest.empty() || !digit(rest.front())) return std::nullopt;
     const auto value = take_number(rest);
     at = text.size() - rest.size();
     return value;
@@ -75,7 +75,9 @@ std::optional<WrittenQuantity> quantity_at(std::string_view text, std::size_t at
 
 std::optional<WrittenQuantity> next_quantity(std::string_view text, std::size_t& at) {
     for (; at < text.size(); ++at) {
-        if (!digit(text[at]) || (at > 0 && (digit(text[at - 1]) || text[at - 1] == '.' || letter(text[at - 1])))) continue;
+        const bool first = at == 0 || text[at - 1] == ' ' || text[at - 1] == '(';
+        const bool inside = at > 0 && (digit(text[at - 1]) || text[at - 1] == '.' || text[at - 1] == '-' || letter(text[at - 1]));
+        if (!(digit(text[at]) && !inside) && !(text[at] == '-' && first)) continue;
         if (const auto q = quantity_at(text, at); q && !same_in_any_unit(text, *q, at)) return q;
     }
     return std::nullopt;

@@ -25,6 +25,8 @@ TEST_CASE("what must stay cold is never said warmer, and a core never colder", "
 
 TEST_CASE("a bare number with a unit is turned too, but no share, no difference, nothing said in both and nothing quoted", "[units]") {
     CHECK(in_units("Holds from about 65-70 C; none raw.", Units::us) == "Holds from about 149-158 F; none raw.");
+    CHECK(in_units("months at -18 C, for quality", Units::us) == "months at 0 F, for quality");
+    CHECK(in_units("cold-pressed at 27 C", Units::both) == "cold-pressed at 27 C (81 F)");
     for (const std::string same :
          {"2-4 g to the kilogram", "5 g/kg phosphate", "1.31 g in 100 g, raw", "12 g in a kilo of batch", "warming the water by 80 C",
           "Cook to 71.1 C (160 F)", "\"2400 g pork\": taken as pork shoulder", "add `spinach 400 g`", "pH 5.5"})

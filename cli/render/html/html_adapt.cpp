@@ -158,7 +158,7 @@ std::string adapt_html(const AdaptAnswer& answer, const Engine& engine, const De
                   listing("What would give", in_full(a.would_give, detail.units)) + listing("What can be reached", a.reach);
     rest += safety_part(cook_line(all), all.allergens, all.cautions);
     for (const auto& v : a.variants) rest += VariantCard(v, a, engine, detail).card();
-    rest += glut_part(detail.beside) + listing("How the formula was read", a.base.read_as);
+    rest += glut_part(detail.beside, detail.units) + listing("How the formula was read", a.base.read_as);
     rest += listing("Taken for granted", presumed_in_words(a));
     if (a.plans_visited > 0) rest += section("How sure", el("p", how_sure(a)));
     return html_page("variants", a.base.title, lead, rest);

@@ -33,17 +33,17 @@ Markup label_part(const std::string& label, const Extras& beside, bool table) {
     return section("Label, a draft", content + soft(who_decides));
 }
 
-Markup freezing_part(const Extras& beside) {
+Markup freezing_part(const Extras& beside, Units units) {
     if (!beside.paper || beside.paper->freezing.empty()) return {};
     std::string text;
-    for (const auto& note : beside.paper->freezing) text += (text.empty() ? "" : " ") + note.text;
+    for (const auto& note : beside.paper->freezing) text += (text.empty() ? "" : " ") + in_units(note.text, units);
     return section("If it is to be frozen", el("p", text));
 }
 
-Markup glut_part(const Extras& beside) {
+Markup glut_part(const Extras& beside, Units units) {
     if (beside.glut.empty()) return {};
     std::vector<Markup> items;
-    for (const auto& keep : beside.glut) items.push_back(el("strong", capital(keep.name)) + Markup(": " + keep.says));
+    for (const auto& keep : beside.glut) items.push_back(el("strong", capital(keep.name)) + Markup(": " + in_units(keep.says, units)));
     return section("Plenty of it: for the freezer", bullets(items));
 }
 

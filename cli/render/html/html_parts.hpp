@@ -62,7 +62,7 @@ Markup origins(const Prediction& prediction);
 
 /// The ingredient list; with what goes beside it, the nutrition as a table or in a paragraph.
 Markup label_part(const std::string& label, const Extras& beside, bool table);
-Markup freezing_part(const Extras& beside);
-Markup glut_part(const Extras& beside);
+Markup freezing_part(const Extras& beside, Units units);
+Markup glut_part(const Extras& beside, Units units);
 
 }  // namespace standin::cli

@@ -51,7 +51,7 @@ std::string predict_html(const Prediction& prediction, const Detail& detail) {
     if (!p.aroma.empty()) more += section("Aroma", el("p", "Leading notes: " + listed(p.aroma) + "."));
     if (p.lethality) more += section("What the cook kills", el("p", p.lethality->says + " (" + p.lethality->table + ")"));
     rest += folded("Every number, and where it comes from", more, detail.full) + label_part(p.label, detail.beside, true) +
-            freezing_part(detail.beside);
+            freezing_part(detail.beside, detail.units);
     const auto stretched = in_full(p.notes, detail.units);
     std::vector<Markup> read_as(p.read_as.begin(), p.read_as.end()), notes(stretched.begin(), stretched.end());
     if (!read_as.empty()) rest += section("How the formula was read", bullets(read_as));

@@ -56,7 +56,7 @@ std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const De
         text += full                        ? variant_in_full(v, page)
                 : &v == &a.variants.front() ? variant_part(v, page) + "\n"
                                             : variant_in_three_lines(v, page);
-    text += glut_part(beside, look);
+    text += glut_part(beside, units, look);
     if (full || !a.proved) text += search_part(a, look);
     if (full) text += list_part("Taken for granted", presumed_in_words(a), look);
     text += read_as_part(a.base.read_as, look);

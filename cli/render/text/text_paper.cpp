@@ -28,17 +28,17 @@ std::string label_part(const std::string& ingredients, const Detail& detail, con
     return out + paragraph(who_decides, look);
 }
 
-std::string freezing_part(const Extras& beside, const Look& look) {
+std::string freezing_part(const Extras& beside, Units units, const Look& look) {
     if (!beside.paper || beside.paper->freezing.empty()) return "";
     std::string out = heading("If it is to be frozen", look);
-    for (const auto& note : beside.paper->freezing) out += bullet(note.text + " [" + note.source + "]", look);
+    for (const auto& note : beside.paper->freezing) out += bullet(in_units(note.text, units) + " [" + note.source + "]", look);
     return out;
 }
 
-std::string glut_part(const Extras& beside, const Look& look) {
+std::string glut_part(const Extras& beside, Units units, const Look& look) {
     if (beside.glut.empty()) return "";
     std::string out = heading("Plenty of it: for the freezer", look);
-    for (const auto& keep : beside.glut) out += bullet(keep.name + ": " + keep.says + " [" + keep.source + "]", look);
+    for (const auto& keep : beside.glut) out += bullet(keep.name + ": " + in_units(keep.says, units) + " [" + keep.source + "]", look);
     return out;
 }
 

@@ -45,9 +45,9 @@ std::string cost_part(const Prediction& prediction, const Detail& detail, const 
 /// Shares to name, lines to fill in and the nutrition table; short: that table in one paragraph.
 std::string label_part(const std::string& ingredients, const Detail& detail, const Look& look);
 /// What the freezer does to the raw mass.
-std::string freezing_part(const Extras& beside, const Look& look);
+std::string freezing_part(const Extras& beside, Units units, const Look& look);
 /// What of a glut keeps in the freezer, and how.
-std::string glut_part(const Extras& beside, const Look& look);
+std::string glut_part(const Extras& beside, Units units, const Look& look);
 
 /// Names the folder of records laid over the built-in ones; empty where there is none.
 std::string own_records_sentence(const std::string& folder);

@@ -113,7 +113,7 @@ std::string predict_text(const Prediction& prediction, const Detail& detail, con
     }
     page += cost_part(p, detail, look) + read_as_part(p.read_as, look);
     page += full ? allergens_part(p.allergens, look) + cautions_part(p.cautions, look) : safety_in_brief(p.allergens, p.cautions, look);
-    if (full) page += label_part(p.label, detail, look) + freezing_part(detail.beside, look);
+    if (full) page += label_part(p.label, detail, look) + freezing_part(detail.beside, detail.units, look);
     if (!p.notes.empty()) page += heading("Where the models are stretched", look);
     for (const auto& note : in_full(p.notes, detail.units)) page += bullet(note, look);
     return page + (full ? "" : "More: --full. What moves one property: --why P.\n");

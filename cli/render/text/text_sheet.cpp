@@ -83,7 +83,7 @@ std::string sheet_text(const Sheet& sheet, const Detail& detail, const Look& loo
                              look);
     page += shopping_part(s, units, look) + cost_part(s.prediction, {units, false, detail.beside}, look) +
             allergens_part(s.prediction.allergens, look) + cautions_part(s.prediction.cautions, look);
-    return page + label_part(s.prediction.label, {units, false, detail.beside}, look) + freezing_part(detail.beside, look);
+    return page + label_part(s.prediction.label, {units, false, detail.beside}, look) + freezing_part(detail.beside, units, look);
 }
 
 }  // namespace standin::cli
