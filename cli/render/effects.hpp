@@ -12,9 +12,6 @@ namespace standin::cli {
 /// Which properties differ enough to be worth a line, the largest first.
 std::vector<Property> moved(const PerProperty<Band>& differences);
 
-/// "less acid", "milder".
-std::string direction(Property property, double difference);
-
 /// "less acid: pH +0.12 (+0.05 to +0.20)".
 std::string effect(Property property, const Band& difference);
 

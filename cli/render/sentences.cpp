@@ -6,6 +6,7 @@
 #include "render/effects.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
+#include "standin/narrate.hpp"
 #include "words.hpp"
 
 namespace standin::cli {

@@ -5,6 +5,9 @@
 
 namespace standin {
 
+/// Which way a property went, as it is felt: "less sharp", "richer".
+std::string direction(Property property, double difference);
+
 Prediction told_in(Prediction prediction, Units units);
 AdaptAnswer told_in(AdaptAnswer answer, Units units);
 SwapsAnswer told_in(SwapsAnswer answer, Units units);
