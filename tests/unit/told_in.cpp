@@ -22,7 +22,7 @@ const Engine& engine() {
 
 const char* const sour =
     "Ditch test sausage, invented\n2000 g pork shoulder\n300 g spinach, blanched 2 min\n200 g tomatillo\n60 g lime juice\n"
-    "100 g chicken stock\n6 g nutmeg\n36 g salt\nmixed at: 14 C\nrest: 60 h at 8 C\ncore: 60 C\ndiameter: 90 mm\n";
+    "100 g chicken stock\n6 g nutmeg\n36 g salt\nmixed at: 14 C\nrest: 60 h\nrest at: 8 C\ncore: 60 C\ndiameter: 90 mm\n";
 const char* const plain =
     "Wall test sausage, invented\n1500 g chicken thigh\n200 g chard\n40 g garlic\n26 g salt\nrest: 12 h\ncore: 74 C\n";
 
