@@ -108,4 +108,36 @@ LookupAnswer told_in(LookupAnswer a, Units units) {
     return a;
 }
 
+MendAnswer told_in(MendAnswer a, Units units) {
+    turn(a.base, units);
+    for (auto& word : a.words) {
+        turn(word.says, units);
+        turn(word.practice, units);
+    }
+    turn(a.discard, units);
+    for (auto& way : a.ways) {
+        for (auto* all : {&way.add, &way.plain})
+            for (auto& in : *all) turn(in.how, units);
+        turn(way.prediction, units);
+        turn(way.new_cautions, units);
+    }
+    for (auto* sentences : {&a.cannot, &a.fold, &a.plain}) turn(*sentences, units);
+    for (auto& one : a.presumed) turn(one.says, units);
+    turn(a.on_page, units);
+    return a;
+}
+
+PlanAnswer told_in(PlanAnswer a, Units units) {
+    for (auto& sausage : a.sausages) {
+        turn(sausage.conflict, units);
+        for (auto& edit : sausage.edits) turn(edit, units);
+        turn(sausage.prediction, units);
+    }
+    for (auto& left : a.left) turn(left.storage, units);
+    for (auto& one : a.presumed) turn(one.says, units);
+    turn(a.read_as, units);
+    turn(a.on_page, units);
+    return a;
+}
+
 }  // namespace standin

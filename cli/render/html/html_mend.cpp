@@ -4,6 +4,7 @@
 #include "render/text/text_parts.hpp"
 #include "render/union.hpp"
 #include "render/units.hpp"
+#include "standin/narrate.hpp"
 #include "words.hpp"
 
 namespace standin::cli {
@@ -42,7 +43,8 @@ Markup way_part(const MendWay& way, std::size_t n, const MendAnswer& a, const De
 
 }  // namespace
 
-std::string mend_html(const MendAnswer& a, const Detail& detail) {
+std::string mend_html(const MendAnswer& answer, const Detail& detail) {
+    const MendAnswer a = told_in(answer, detail.units);
     const Together all = together(a);
     Markup lead = el("p", {{"class", "lead"}}, answer_first(a, detail.units)) + own_records_note(a.base.overlay);
     if (!a.discard.empty()) lead += el("p", a.discard);

@@ -3,6 +3,7 @@
 #include "render/plan_words.hpp"
 #include "render/sheet_words.hpp"
 #include "render/units.hpp"
+#include "standin/narrate.hpp"
 #include "words.hpp"
 
 namespace standin::cli {
@@ -41,7 +42,8 @@ Markup shopping(const PlanAnswer& a, Units units) {
 
 }  // namespace
 
-std::string plan_html(const PlanAnswer& a, const Engine& engine, const Detail& detail) {
+std::string plan_html(const PlanAnswer& answer, const Engine& engine, const Detail& detail) {
+    const PlanAnswer a = told_in(answer, detail.units);
     const Units units = detail.units;
     const Markup lead = el("p", {{"class", "lead"}}, answer_first(a, units)) + own_records_note(a.overlay);
     std::vector<std::string> shortfalls, left, helps, presumed;

@@ -5,6 +5,7 @@
 #include "render/text/text_parts.hpp"
 #include "render/union.hpp"
 #include "render/units.hpp"
+#include "standin/narrate.hpp"
 
 namespace standin::cli {
 namespace {
@@ -45,7 +46,8 @@ std::string list_part(const char* head, const std::vector<std::string>& items, c
 
 }  // namespace
 
-std::string mend_text(const MendAnswer& a, const Detail& detail, const Look& look) {
+std::string mend_text(const MendAnswer& answer, const Detail& detail, const Look& look) {
+    const MendAnswer a = told_in(answer, detail.units);
     const Together all = together(a);
     std::string text =
         paragraph(answer_first(a, detail.units), look, 0) + safety_first(all.core, all.allergens, look) + own_records(a.base.overlay, look);

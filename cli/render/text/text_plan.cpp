@@ -3,6 +3,7 @@
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
+#include "standin/narrate.hpp"
 
 namespace standin::cli {
 namespace {
@@ -38,7 +39,8 @@ std::string list_part(const char* head, const std::vector<std::string>& items, c
 
 }  // namespace
 
-std::string plan_text(const PlanAnswer& a, const Engine& engine, const Detail& detail, const Look& look) {
+std::string plan_text(const PlanAnswer& answer, const Engine& engine, const Detail& detail, const Look& look) {
+    const PlanAnswer a = told_in(answer, detail.units);
     const Units units = detail.units;
     std::string text = paragraph(answer_first(a, units), look, 0) +
                        safety_first(core(a.on_page.core), a.on_page.allergens, look, ", whichever you make") +

@@ -2,6 +2,8 @@
 #pragma once
 
 #include "standin/engine.hpp"
+#include "standin/mend.hpp"
+#include "standin/plan.hpp"
 
 namespace standin {
 
@@ -15,5 +17,7 @@ CompareAnswer told_in(CompareAnswer answer, Units units);
 WhyAnswer told_in(WhyAnswer answer, Units units);
 Sheet told_in(Sheet sheet, Units units);
 LookupAnswer told_in(LookupAnswer answer, Units units);
+MendAnswer told_in(MendAnswer answer, Units units);
+PlanAnswer told_in(PlanAnswer answer, Units units);
 
 }  // namespace standin
