@@ -23,6 +23,16 @@ TEST_CASE("what must stay cold is never said warmer, and a core never colder", "
     for (const auto units : {Units::metric, Units::us, Units::both}) CHECK(in_units("{core 73.9 C}", units) == "73.9 C (165 F)");
 }
 
+TEST_CASE("what is told in both is told in both for good", "[units]") {
+    for (const std::string sentence :
+         {"fat smears over {10-12 C}.", "{5 g} is too much", "a batch of 2.4 kg", "a plate of 5 mm", "{4.4 C or colder}"}) {
+        const std::string both = in_units(sentence, Units::both);
+        CHECK(in_units(both, Units::both) == both);
+        const std::string us = in_units(sentence, Units::us);
+        CHECK(in_units(us, Units::us) == us);
+    }
+}
+
 TEST_CASE("a bare number with a unit is turned too, but no share, no difference, nothing said in both and nothing quoted", "[units]") {
     CHECK(in_units("Holds from about 65-70 C; none raw.", Units::us) == "Holds from about 149-158 F; none raw.");
     CHECK(in_units("months at -18 C, for quality", Units::us) == "months at 0 F, for quality");
