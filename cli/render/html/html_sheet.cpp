@@ -98,7 +98,8 @@ std::string sheet_html(const Sheet& sheet, const Detail& detail) {
         read_as_list(s.prediction.read_as) +
         el("div", {{"class", "two"}}, weights_part(s, units) + shopping_part(s, units, detail.beside)) +
         el("div", {{"class", "flow"}},
-           section("Work, in this order", work) + label_part(s.prediction.label, detail.beside, false) + freezing_part(detail.beside, units)) +
+           section("Work, in this order", work) + label_part(s.prediction.label, detail.beside, false) +
+               freezing_part(detail.beside, units)) +
         el("div", {{"class", "screen"}}, section("Colour", swatches({{"", &s.prediction}})));
     return html_page("bench sheet", s.prediction.title, lead, rest);
 }
