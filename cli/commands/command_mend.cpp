@@ -18,7 +18,7 @@ Result<MendRequest> request_of(const Call& call, const Formula& formula, const E
     request.made = call.made;
     request.without = call.without;
     request.top = call.top.value_or(request.top);
-    request.sure = static_cast<double>(call.sure) / 100;
+    request.sure = std::max(request.sure, static_cast<double>(call.sure) / 100);  // what goes in does not come out: never on a toss-up
     if (call.tasted.empty())
         return failure(Trouble::usage, "mend needs --tasted: what was said of the test patty, such as --tasted \"flat, too sour\"");
     if (!call.have) return request;

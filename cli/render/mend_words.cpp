@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "render/effects.hpp"
+#include "render/kilos.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
 #include "words.hpp"
@@ -18,7 +19,7 @@ std::string parts(const std::vector<Ingoing>& all, Units units) {
 
 std::string in_short(const MendWay& way, Units units) {
     std::string text;
-    if (!way.plain.empty()) text = "fold in " + about(way.plain_g, units) + " of plain mass";
+    if (!way.plain.empty()) text = "fold in " + kilos(way.plain_g, units) + " of plain mass";
     if (!way.add.empty()) text += (text.empty() ? "add " : ", and add ") + parts(way.add, units);
     return text;
 }
@@ -26,7 +27,7 @@ std::string in_short(const MendWay& way, Units units) {
 }  // namespace
 
 std::string answer_first(const MendAnswer& a, Units units) {
-    const std::string mass = a.base.title + ", " + about(a.made_g, units) + " of mass";
+    const std::string mass = a.base.title + ", " + kilos(a.made_g, units) + " of mass";
     if (!a.discard.empty()) return mass + ": do not mend it.";
     if (!a.opposed.empty())
         return mass + ": \"" + listed(a.opposed) + "\" pull against each other. Fry two more patties and let somebody else taste.";
@@ -87,8 +88,8 @@ std::string how_in(const Ingoing& in, Units units) {
 }
 
 std::string plain_in_short(const MendWay& way, Units units) {
-    return about(way.plain_g, units) + " in all: the formula once more, without " +
-           (way.plain_lacks.empty() ? "changes" : listed(way.plain_lacks)) + ".";
+    return kilos(way.plain_g, units) + " in all: the formula once more" +
+           (way.plain_lacks.empty() ? std::string() : ", without " + listed(way.plain_lacks)) + ".";
 }
 
 std::string want_in_short(const WantResult& want) {

@@ -1,5 +1,6 @@
 #include "render/plan_words.hpp"
 
+#include "render/kilos.hpp"
 #include "render/sentences.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
@@ -10,7 +11,7 @@ namespace standin::cli {
 std::string answer_first(const PlanAnswer& a, Units units) {
     std::vector<std::string> made, none;
     for (const auto& s : a.sausages)
-        (s.made_g > 0 ? made : none).push_back(s.made_g > 0 ? about(s.made_g, units) + " " + s.title : s.title);
+        (s.made_g > 0 ? made : none).push_back(s.made_g > 0 ? kilos(s.made_g, units) + " " + s.title : s.title);
     if (made.empty()) return "The list makes none of these sausages.";
     return "The list makes " + listed(made) + (none.empty() ? "." : "; nothing is left for " + listed(none) + ".");
 }
@@ -26,7 +27,7 @@ std::string way_of(const PlannedSausage& s, const Engine& engine, Units units) {
 
 std::string ends_with(const PlannedSausage& s, Units units) {
     if (!s.limiting) return "nothing on the list runs out";
-    const std::string much = s.limiting->stock_g > 0 ? about(s.alone_g, units) + ", then the " + s.limiting->name + " is gone"
+    const std::string much = s.limiting->stock_g > 0 ? kilos(s.alone_g, units) + ", then the " + s.limiting->name + " is gone"
                                                      : "none: there is no " + s.limiting->name;
     return much + " (" + about(s.limiting->a_kilo_g, units) + " to the kilo)";
 }
@@ -34,7 +35,7 @@ std::string ends_with(const PlannedSausage& s, Units units) {
 std::string falls_short(const PlannedSausage& s, Units units) {
     constexpr double a_step = 51;  // g; what rounding down may take
     if (!s.asked_g || s.made_g + a_step >= *s.asked_g) return "";
-    return s.title + ": " + about(*s.asked_g, units) + " asked, " + (s.made_g > 0 ? about(s.made_g, units) : std::string("none")) +
+    return s.title + ": " + kilos(*s.asked_g, units) + " asked, " + (s.made_g > 0 ? kilos(s.made_g, units) : std::string("none")) +
            " to be had" + (s.limiting ? ": not enough " + s.limiting->name : std::string()) + ".";
 }
 
@@ -45,8 +46,9 @@ std::string left_over(const LeftOver& left, Units units) {
 
 std::string worth(const WorthBuying& b, Units units) {
     std::string text = about(b.need_g, units) + " " + b.name + " more";
-    if (b.more_g > 0) text += ": " + about(b.more_g, units) + " more sausage in all";
-    else text += ": nearer to what was written";
+    constexpr double worth_telling = 100;  // g
+    if (b.more_g >= worth_telling) text += ": " + kilos(b.more_g, units) + " more sausage in all";
+    else text += ": no more sausage, but nearer to what was written";
     return text + (b.makes.empty() ? "" : ", " + listed(b.makes) + " with it");
 }
 

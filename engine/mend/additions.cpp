@@ -8,6 +8,7 @@
 #include "adapt/equivalents.hpp"
 #include "adapt/levers.hpp"
 #include "adapt/proportions.hpp"
+#include "knowledge/kinds.hpp"
 #include "models/as_bought.hpp"
 #include "substitute/stand_ins.hpp"
 
@@ -16,7 +17,7 @@ namespace {
 
 constexpr std::size_t foods_a_role = 6;
 constexpr double least_share = 0.02;  // of the most: less is not worth the weighing
-constexpr double slack = 2;           // over what the goal asks of it alone; acid and heat are held back by the rest
+constexpr double slack = 5;           // over what the goal asks of it alone: meat takes up most of an acid
 
 class Additions {
 public:
@@ -33,11 +34,11 @@ public:
     }
 
     Problem build() && {
-        for (const Role role : roles_that_help()) {
+        const auto [raised, brought] = roles_that_help();
+        for (const Role role : raised)
             for (std::size_t l = 0; l < problem_.start.size(); ++l)
                 if (ingredient(lines()[l]).roles.front() == role) raise(l, role);
-            bring_in(role);
-        }
+        for (const Role role : brought) bring_in(role);
         problem_.constraints = constraints_of(problem_, stock_, distance_, context_);
         problem_.processes = {ProcessOption{problem_.formula.process, context_.nominal().process(problem_.formula.process), {}, 0}};
         problem_.loss.assign(problem_.start.size(), 0.0);
@@ -51,18 +52,22 @@ private:
     const Ingredient& ingredient(const Line& line) const { return *knowledge_.ingredient(line.ingredient); }
     double mass() const { return problem_.start_total[Amount::mass]; }
 
-    // What can be added for the goals that the mass misses.
-    std::set<Role> roles_that_help() const {
-        std::set<Role> roles;
+    // What can be added for the goals that the mass misses: of which roles lines are raised, and foods come in.
+    std::pair<std::set<Role>, std::set<Role>> roles_that_help() const {
+        std::set<Role> raised, brought;
         for (const auto& goal : distance_.goals()) {
             const double base = distance_.base().properties[goal.property];
             if (shortfall(goal, base, base) <= 0) continue;
             const bool loss = goal.property == Property::cook_loss_pct;
             if (goal.kind == Goal::Kind::at_most && !loss) continue;  // nothing added takes it away
-            for (const auto& lever : levers())
-                if (lever.property == goal.property) roles.insert(lever.add.begin(), lever.add.end());
+            for (const auto& lever : levers()) {
+                if (lever.property != goal.property) continue;
+                raised.insert(lever.add.begin(), lever.add.end());
+                if (goal.property == Property::greenness) raised.insert(Role::herb);  // parsley is green as well
+                brought.insert(lever.add.begin(), lever.add.end());
+            }
         }
-        return roles;
+        return {raised, brought};
     }
 
     // Grams that bring what the goals still ask for, with slack; for binders what a kilo may hold.
@@ -115,6 +120,10 @@ private:
         return std::any_of(lines().begin(), lines().end(), [&](const Line& line) { return line.ingredient == food.id; });
     }
 
+    bool has_line_of(Role role) const {
+        return std::any_of(lines().begin(), lines().end(), [&](const Line& line) { return ingredient(line).roles.front() == role; });
+    }
+
     // Meat and fat of the animals that are in already; cold, dry or ground so that it still spreads.
     bool spreads(const Ingredient& food, Role role) const {
         const auto same_beast = [&](const Line& line) {
@@ -133,7 +142,8 @@ private:
     }
 
     void bring_in(Role role) {
-        std::map<std::string, int> known;  // how often it is named as a stand-in: the usual ones first
+        if (role == Role::salt && has_line_of(role)) return;  // salt is salt
+        std::map<std::string, int> known;                     // how often it is named as a stand-in: the usual ones first
         for (const auto& swap : knowledge_.records().swaps)
             if (swap.role == role) ++known[swap.to];
         std::vector<const Ingredient*> foods;
@@ -141,7 +151,15 @@ private:
             if (food.roles.front() == role && !in_the_mass(food) && stock_.can_bring(food) && spreads(food, role) &&
                 (stock_.listed() || new_allergens(food) == 0))
                 foods.push_back(&food);
-        std::stable_sort(foods.begin(), foods.end(), [&](const Ingredient* a, const Ingredient* b) { return known[a->id] > known[b->id]; });
+        // Gums and fibres too come after what stands in any kitchen.
+        const auto rare = [&](const Ingredient* i) {
+            if (stock_.listed()) return false;
+            return belongs(*i, "seldom-sold", knowledge_) || belongs(*i, "gathered", knowledge_) ||
+                   (role == Role::binder && (i->most_g_per_kg || i->family == "proteins-and-fibres"));
+        };
+        std::stable_sort(foods.begin(), foods.end(), [&](const Ingredient* a, const Ingredient* b) {
+            return rare(a) != rare(b) ? rare(b) : known[a->id] > known[b->id];
+        });
         if (foods.size() > foods_a_role) foods.resize(foods_a_role);
         for (const auto* food : foods) {
             Move move;

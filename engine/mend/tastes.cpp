@@ -1,6 +1,7 @@
 #include "mend/tastes.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "core/names.hpp"
@@ -26,7 +27,7 @@ std::vector<std::string> parts_of(const std::string& text) {
     };
     for (const char c : even) {
         if (c == ',' || c == ';' || c == '/') close();
-        else part += c;
+        else part += std::string_view("!?\"()").find(c) == std::string_view::npos ? c : ' ';
     }
     close();
     return parts;
@@ -51,6 +52,36 @@ std::string without(const std::string& folded, const std::vector<std::string>& w
     return {};
 }
 
+bool has_word(const std::string& folded, std::string_view word) {
+    return (" " + folded + " ").find(" " + std::string(word) + " ") != std::string::npos;
+}
+
+// The longest phrase that stands within what was said: "falls apart in the pan", "a bit too sour for the kids". Nothing where the rest
+// denies it, or makes a food of it.
+std::optional<Taste> read_within(const std::string& written, const Mending& known) {
+    constexpr std::array<std::string_view, 9> denials{"not", "no", "never", "isn", "isnt", "wasn", "less", "without", "hardly"};
+    constexpr std::array<std::string_view, 7> foods{"cream", "milk", "cheese", "sauce", "pepper", "orange", "cherry"};
+    const std::string folded = fold(written);
+    Taste taste{written, nullptr, false};
+    std::string longest;
+    for (const auto& word : known.tasted)
+        for (const auto& name : word.words)
+            if (const std::string phrase = fold(name); phrase.size() > longest.size() && has_word(folded, phrase)) {
+                longest = phrase;
+                taste.word = &word;
+            }
+    if (!taste.word) return std::nullopt;
+    std::string rest = " " + folded + " ";
+    const auto at = rest.find(" " + longest + " ");
+    rest.replace(at, longest.size() + 1, "");
+    const auto stands = [&](std::string_view word) { return has_word(rest, word); };
+    if (std::any_of(denials.begin(), denials.end(), stands)) return std::nullopt;
+    if (std::any_of(foods.begin(), foods.end(), [&](std::string_view food) { return has_word(folded, longest + " " + std::string(food)); }))
+        return std::nullopt;
+    taste.strong = std::any_of(known.stronger.begin(), known.stronger.end(), [&](const std::string& word) { return stands(fold(word)); });
+    return taste;
+}
+
 std::optional<Taste> read_one(const std::string& written, const Mending& known) {
     Taste taste{written, nullptr, false};
     for (std::string left = fold(written); !left.empty();) {
@@ -63,7 +94,7 @@ std::optional<Taste> read_one(const std::string& written, const Mending& known) 
             left = without(left, known.passed_over);
         }
     }
-    return std::nullopt;
+    return read_within(written, known);
 }
 
 Goal goal_of(const std::string& want, const WantMove& move, bool strong) {

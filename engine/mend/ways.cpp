@@ -124,39 +124,107 @@ private:
         bool any = false;
         for (std::size_t g = 0; g < goals().size(); ++g) {
             const double miss = missed_by(goals()[g], distance_, mass_.states, states, mass_.request.sure);
-            if (miss <= 0) continue;
+            if (miss <= 0 || thins(goals()[g])) continue;
             hard[g].limit += (goals()[g].kind == Goal::Kind::at_most ? -margin : margin) * miss;
             any = true;
         }
         return any ? std::optional(std::move(hard)) : std::nullopt;
     }
 
-    // Additions to `start`, which may hold plain mass already: the same search as for a formula, from the mass as it stands.
+    // Additions to `start`, which may hold plain mass already: the same search as for a formula, from the mass as it stands. As few foods
+    // as will do it, what is in the mass already before what is not, the usual before the rare.
     std::vector<Mended> searched(const Mended& start, std::size_t top) const {
         const Material there = mass_.made.total(start.formula);
         const State state = mass_.made.state(start.formula);
-        std::vector<Goal> asked;
-        for (const auto& goal : goals())
-            asked.push_back(as_condition(goal, distance_.base().properties[goal.property], 0.15 * distance_.unit(goal.property)));
-        const Distance distance(mass_.context, there, state, asked);
+        const Distance distance(mass_.context, there, state, asked_of(state));
         const Problem problem = additions_to(start.formula, there, mass_.stock, distance, mass_.context);
-        if (problem.moves.empty()) return {};
+        std::vector<Candidate> found;
+        constexpr std::size_t most_foods = 3;
+        for (std::size_t foods = 1; foods <= most_foods && found.empty(); ++foods)
+            for (const auto& chosen : chosen_moves(problem, foods))
+                if (auto candidate = with_only(only(problem, chosen), chosen, start, distance)) found.push_back(std::move(*candidate));
+        std::stable_sort(found.begin(), found.end(), [](const Candidate& a, const Candidate& b) { return a.rank < b.rank; });
+        std::vector<Mended> best;
+        for (auto& candidate : found)
+            if (best.size() < std::max<std::size_t>(1, top)) best.push_back(std::move(candidate.mended));
+        return best;
+    }
+
+    // What is to hold of the mass with all that goes into it. Plain mass has done for what it thins as much as it shall.
+    std::vector<Goal> asked_of(const State& state) const {
+        constexpr double inside = 0.15, moved = 0.1;  // noticeable differences
+        std::vector<Goal> asked;
+        for (const auto& goal : goals()) {
+            Goal one = as_condition(goal, distance_.base().properties[goal.property], inside * distance_.unit(goal.property));
+            const double value = state.properties[goal.property];
+            if (thins(goal) && value < distance_.base().properties[goal.property])
+                one.limit = std::max(one.limit, value + moved * distance_.unit(goal.property));
+            asked.push_back(std::move(one));
+        }
+        return asked;
+    }
+
+    struct Candidate {
+        Mended mended;
+        std::pair<std::size_t, double> rank;
+    };
+
+    // Every choice of so many moves, no two of one role.
+    static std::vector<std::vector<std::size_t>> chosen_moves(const Problem& problem, std::size_t foods) {
+        constexpr std::size_t enough = 60;
+        std::vector<std::vector<std::size_t>> all{{}};
+        for (std::size_t n = 0; n < foods; ++n) {
+            std::vector<std::vector<std::size_t>> longer;
+            for (const auto& chosen : all)
+                for (std::size_t m = chosen.empty() ? 0 : chosen.back() + 1; m < problem.moves.size() && longer.size() < enough; ++m) {
+                    const bool again = std::any_of(chosen.begin(), chosen.end(),
+                                                   [&](std::size_t c) { return problem.moves[c].role == problem.moves[m].role; });
+                    if (again) continue;
+                    longer.push_back(chosen);
+                    longer.back().push_back(m);
+                }
+            all = std::move(longer);
+        }
+        return all;
+    }
+
+    static Problem only(const Problem& problem, const std::vector<std::size_t>& chosen) {
+        Problem part = problem;
+        part.moves.clear();
+        for (const auto m : chosen) {
+            part.moves.push_back(problem.moves[m]);
+            part.moves.back().equivalents.clear();
+        }
+        for (std::size_t c = 0; c < part.constraints.size(); ++c) {
+            part.constraints[c].per_gram.clear();
+            for (const auto m : chosen) part.constraints[c].per_gram.push_back(problem.constraints[c].per_gram[m]);
+        }
+        return part;
+    }
+
+    std::optional<Candidate> with_only(const Problem& problem, const std::vector<std::size_t>& chosen, const Mended& start,
+                                       const Distance& distance) const {
+        constexpr double rarer = 0.5;  // squared differences for each food that is more usual
         SearchLimits limits;
-        limits.plans = std::max<std::size_t>(1, top);
+        limits.plans = 1;
         limits.progress = mass_.context.options.progress;
         limits.tighter = [&](const Plan& plan, const std::vector<Goal>& hard) {
             return tighter(weighed(problem, plan.grams, start).formula, hard);
         };
-        std::vector<Mended> found;
-        for (const auto& plan : search_plans(problem, distance, mass_.context.nominal().models(), limits).plans)
-            found.push_back(weighed(problem, plan.grams, start));
-        return found;
+        const auto plans = search_plans(problem, distance, mass_.context.nominal().models(), limits).plans;
+        if (plans.empty()) return std::nullopt;
+        Candidate candidate{weighed(problem, plans.front().grams, start), {0, plans.front().cost}};
+        for (const auto m : used_moves(problem, plans.front().grams)) {
+            candidate.rank.first += problem.moves[m].kind == MoveKind::add ? 1 : 0;
+            candidate.rank.second += rarer * static_cast<double>(chosen[m]);
+        }
+        return candidate;
     }
 
     // The least share of plain mass by which the draws have `goal`; nothing where the most does not do it.
     std::optional<double> share_for(const Goal& goal, const Plain& plain) const {
         constexpr int halvings = 11;
-        double low = 0, high = mass_.context.constant("mend.plain.most");
+        double low = 0, high = mass_.context.constant(thins(goal) ? "mend.plain.most" : "mend.plain.beside");
         const auto done = [&](double share) { return meets(mass_.made.states(blended(mass_.formula, plain, share)), goal); };
         if (!done(high)) return std::nullopt;
         for (int i = 0; i < halvings; ++i) {
@@ -181,7 +249,8 @@ private:
             if (least > mass_.context.constant("mend.plain.most")) return too_much(taste.taste.written);
             share = std::max(share, least);
         }
-        return share > 0 ? std::optional(share) : std::nullopt;
+        const double step = mass_.context.constant("mend.plain.round");
+        return share > 0 ? std::optional(std::ceil(share / step) * step) : std::nullopt;
     }
 
     std::nullopt_t too_much(const std::string& want) {

@@ -159,6 +159,41 @@ private:
             }
         answer_.buy = purchases_of(net, knowledge());
         std::erase_if(answer_.buy, [](const Purchase& p) { return p.from_the_tap; });
+        as_whole_fruit();
+    }
+
+    // One lemon gives juice and zest: where both are needed, so many lemons as the one that asks for more.
+    void as_whole_fruit() {
+        constexpr std::string_view juice = " juice", zest = " zest";
+        for (auto& pressed : answer_.buy) {
+            if (!pressed.name.ends_with(juice)) continue;
+            const std::string fruit = pressed.name.substr(0, pressed.name.size() - juice.size());
+            const auto grated = std::find_if(answer_.buy.begin(), answer_.buy.end(),
+                                             [&](const Purchase& p) { return p.name == fruit + std::string(zest); });
+            const auto one_pressed = piece_of(pressed.ingredient);
+            if (grated == answer_.buy.end() || !one_pressed) continue;
+            const auto one_grated = piece_of(grated->ingredient);
+            if (!one_grated) continue;
+            constexpr double nearly = 0.1;  // of a fruit; no second one is bought for a few drops
+            const double count =
+                std::max(std::ceil(pressed.need_g / *one_pressed - nearly), std::ceil(grated->need_g / *one_grated - nearly));
+            pressed.name = fruit + ", for juice and zest";
+            for (auto* sold : {&pressed.metric, &pressed.us}) {
+                sold->count = std::max(1.0, count);
+                sold->unit = "piece";
+                sold->unit_g = *one_pressed;
+                sold->unit_ml = 0;
+                sold->buy_g = *sold->count * *one_pressed;
+            }
+            answer_.buy.erase(grated);
+            return as_whole_fruit();  // the list has moved
+        }
+    }
+
+    std::optional<double> piece_of(const std::string& id) const {
+        for (const auto& measure : knowledge().ingredient(id)->measures)
+            if (measure.measure == "piece" && measure.grams.mid > 0) return measure.grams.mid;
+        return std::nullopt;
     }
 
     // The same once more with plenty of one food of which there is too little.

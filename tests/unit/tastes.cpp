@@ -57,8 +57,24 @@ TEST_CASE("tastes: lists are taken apart, and how strongly it was said counts", 
     CHECK(read[3].word->id == "not-salty");
 }
 
+TEST_CASE("tastes: a known phrase within a sentence is found", "[mend]") {
+    const std::pair<const char*, const char*> said[] = {{"falls apart in the pan", "crumbly"},
+                                                        {"a bit too sour for the kids", "too-sour"},
+                                                        {"way too salty!!", "too-salty"},
+                                                        {"grey inside", "not-green"},
+                                                        {"\"bland\"", "flat"},
+                                                        {"comes out dry at the edges", "dry"}};
+    for (const auto& [words, id] : said) {
+        INFO(words);
+        const auto read = read_tastes({words}, known());
+        REQUIRE(read);
+        CHECK(read->front().word->id == id);
+    }
+    CHECK(read_tastes({"way too salty!!"}, known()).value().front().strong);
+}
+
 TEST_CASE("tastes: what is not known is asked back, a denial as well", "[mend]") {
-    for (const char* words : {"not too sour", "fine", "like summer", "sour cream", "no", "", "not flat"}) {
+    for (const char* words : {"not too sour", "fine", "like summer", "more sour cream", "no", "", "not flat", "never dry"}) {
         INFO(words);
         const auto read = read_tastes({words}, known());
         REQUIRE_FALSE(read);

@@ -1,5 +1,6 @@
 #include "render/html/html_pages.hpp"
 #include "render/html/html_parts.hpp"
+#include "render/kilos.hpp"
 #include "render/plan_words.hpp"
 #include "render/sheet_words.hpp"
 #include "render/units.hpp"
@@ -16,7 +17,7 @@ Markup listing(const std::string& heading, const std::vector<std::string>& items
 Markup ranking(const PlanAnswer& a, const Engine& engine, Units units) {
     std::vector<std::vector<Markup>> rows;
     for (const auto& s : a.sausages)
-        rows.push_back({food(s.title), el("span", {{"class", "big"}}, s.made_g > 0 ? about(s.made_g, units) : std::string("none")),
+        rows.push_back({food(s.title), el("span", {{"class", "big"}}, s.made_g > 0 ? kilos(s.made_g, units) : std::string("none")),
                         way_of(s, engine, units), ends_with(s, units)});
     return section("Which fit the list",
                    html_table("Nearest to its formula first",
@@ -28,7 +29,7 @@ Markup batch_part(const PlannedSausage& s, Units units) {
     for (const auto& line : s.prediction.lines)
         rows.push_back({food(line.name, line.prepared), el("span", {{"class", "big"}}, formula_weight(line.weighed_g, units))});
     return el("section", {{"class", "card"}},
-              el("h2", food(s.title) + Markup(", " + about(s.made_g, units))) +
+              el("h2", food(s.title) + Markup(", " + kilos(s.made_g, units))) +
                   html_table("Weights of " + s.title, {{"Line", false}, {"weigh", true}}, rows));
 }
 

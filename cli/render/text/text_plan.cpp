@@ -1,3 +1,4 @@
+#include "render/kilos.hpp"
 #include "render/plan_words.hpp"
 #include "render/sheet_words.hpp"
 #include "render/text/text.hpp"
@@ -11,7 +12,7 @@ namespace {
 std::string ranking(const PlanAnswer& a, const Engine& engine, Units units, const Look& look) {
     std::string out = heading("Which fit the list, nearest first", look);
     for (const auto& s : a.sausages) {
-        out += paragraph("- " + s.title + ": " + (s.made_g > 0 ? "make " + about(s.made_g, units) : std::string("none")), look, 0);
+        out += paragraph("- " + s.title + ": " + (s.made_g > 0 ? "make " + kilos(s.made_g, units) : std::string("none")), look, 0);
         out += paragraph(way_of(s, engine, units) + ".", look, 4) + paragraph("Alone: " + ends_with(s, units) + ".", look, 4);
     }
     return out;
@@ -21,7 +22,7 @@ std::string batch_part(const PlannedSausage& s, Units units, const Look& look) {
     Table table({{"weigh", Align::right}, {"", Align::left}});
     for (const auto& line : s.prediction.lines)
         table.row({formula_weight(line.weighed_g, units), with_preparations(line.name, line.prepared)});
-    return heading(s.title + ", " + about(s.made_g, units), look) + table.page(look);
+    return heading(s.title + ", " + kilos(s.made_g, units), look) + table.page(look);
 }
 
 std::string shopping(const PlanAnswer& a, Units units, const Look& look) {

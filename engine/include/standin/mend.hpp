@@ -15,7 +15,7 @@ struct MendRequest {
     std::string made;                   ///< how much of it there is: "9.6 kg"; empty: as the formula says
     std::optional<Inventory> have;      ///< nothing else may come in
     std::vector<std::string> without;
-    double sure = 0.5;    ///< a taste counts as mended when at least this share of the draws has it so
+    double sure = 0.7;    ///< a taste counts as mended when at least this share of the draws has it so
     std::size_t top = 2;  ///< ways of adding to tell at most
 };
 
