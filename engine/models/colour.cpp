@@ -149,10 +149,14 @@ BatchColour batch_colour(const Material& batch, double ph, double rest_h, double
     return c;
 }
 
-// Red meat by what makers call it, for beside fat and leaf nobody calls it the brown of a lone swatch; all else by what people say.
+// Red and pink meat by what makers call it, for beside fat and leaf nobody calls it the grey or brown of a lone swatch; all else by what
+// people say.
 std::string_view colour_word(const Lab& lab) {
-    constexpr double red_from = 8;
-    if (lab.a <= red_from) return surveyed_name(lab).word;
+    constexpr double red_from = 8, pink_from = 2;
+    if (lab.a <= red_from) {
+        const std::string_view said = surveyed_name(lab).word;
+        if (lab.a <= pink_from || said != "greyish") return said;
+    }
     const double hue = hue_of(lab);
     const bool yellowish = hue >= 55 && hue < 180;
     if (lab.a > 12 && lab.L < 36 + lab.a) return "red";  // the darker, the less a* it takes

@@ -17,7 +17,7 @@ TEST_CASE("binder: without the vinegar the mass binds, and some brightness comes
         CAPTURE(v.rank);
         CHECK(scenario::line_of(v.formula, "distilled-vinegar") == nullptr);
         CHECK(v.prediction.properties[Property::ph].mid >= 5.39);
-        CHECK(v.prediction.properties[Property::bind].mid >= 48);
+        CHECK(v.prediction.properties[Property::bind].mid >= 47);  // acid counts from the meat's own pH: half a point less than before
         for (const auto& want : v.wants) CHECK(want.met);
     }
     const auto& best = told.answer.variants.front();
