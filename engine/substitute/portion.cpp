@@ -189,7 +189,10 @@ Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role r
 // What is strong, or no good in quantity, has a most for a kilo of batch that nothing lifts.
 Portions::Bounds Portions::within_limit(Bounds b, const Line& food) const {
     const auto& limit = ingredient(food).most_g_per_kg;
-    const double grams = limit ? limit->band.mid * batch_grams_ / 1000 : std::numeric_limits<double>::infinity();
+    // Of the batch that it makes: what the line weighed is gone.
+    const double rest = batch_grams_ - nominal_.unit(line_)[Amount::mass] * line_.grams.mid;
+    const double share = limit ? std::min(limit->band.mid / 1000, 0.999) : 0;
+    const double grams = limit ? share * rest / (1 - share) : std::numeric_limits<double>::infinity();
     if (grams < b.most) {
         b.most = grams;
         b.at_most = "no more than " + times(limit->band.mid) + " g of it in a kilo";
