@@ -121,24 +121,28 @@ private:
     const Options& options_;
 };
 
-// A word of a kind ("cheese", "fish") means all of it.
+// A word of a kind ("cheese", "fish") means all of it, but for the sauces that hold some.
 void ask_which(LookupAnswer& answer, const Kind& kind, const Knowledge& knowledge) {
     answer.question = "any of several foods: say which";
     for (const auto& i : knowledge.records().ingredients)
-        if (belongs(i, kind, knowledge) && !i.names.empty()) answer.nearest.push_back(i.names.front());
+        if (belongs(i, kind, knowledge) && i.family != "condiments" && !i.names.empty()) answer.nearest.push_back(i.names.front());
 }
 
 // What is no name by itself is read as the line of a formula would be, so that both know the same words.
 void read_as_a_line(LookupAnswer& answer, std::string_view word, const Knowledge& knowledge, const Options& options) {
-    const auto read = read_line("100 g " + std::string(word), Origin("", {1, 1}), knowledge);
-    if (read) {
-        answer.matches.push_back(Facts(*knowledge.ingredient(read->line.ingredient), knowledge, options).all());
-        for (const auto& doubt : read->doubts) answer.read_as += (answer.read_as.empty() ? "" : "; ") + doubt.text;
+    const auto read = [&](const char* amount) { return read_line(amount + std::string(word), Origin("", {1, 1}), knowledge); };
+    auto line = read("100 g ");
+    const Error asked = line ? Error{} : line.error();
+    const bool unknown = asked.message.rfind("unknown ", 0) == 0;
+    if (!line && !unknown) line = read("1 ");  // fruit by the piece: its juice, where its weight would leave open what of it is meant
+    if (line) {
+        answer.matches.push_back(Facts(*knowledge.ingredient(line->line.ingredient), knowledge, options).all());
+        for (const auto& doubt : line->doubts) answer.read_as += (answer.read_as.empty() ? "" : "; ") + doubt.text;
         return;
     }
-    if (const auto* kind = kind_named(word, knowledge)) return ask_which(answer, *kind, knowledge);
-    answer.nearest = read.error().hints;
-    if (read.error().message.rfind("unknown ", 0) != 0) answer.question = read.error().message;
+    if (const auto* kind = unknown ? kind_named(word, knowledge) : nullptr) return ask_which(answer, *kind, knowledge);
+    answer.nearest = asked.hints;
+    if (!unknown) answer.question = asked.message;
 }
 
 }  // namespace
