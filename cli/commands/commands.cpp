@@ -97,7 +97,7 @@ constexpr std::array<Command, 11> table{{
      run_graph},
     {"check",
      "FILE...",
-     "is this formula, inventory or knowledge folder sound",
+     "is this formula, inventory, kitchen file, price list or knowledge folder sound",
      "Says what is wrong and where; exit code 65 when anything is. Of a knowledge folder also what deserves a second look, summed up: "
      "with -v or --json every case. A folder that holds only some sorts of records is judged laid over the built-in ones.",
      {"standin check hedgerow.txt fridge.txt", "standin check hedgerow.txt --json"},

@@ -67,11 +67,11 @@ std::string cost_sentence(const CostChange& change, Units units) {
     const Band by = us ? a_pound(change.raw_kg) : change.raw_kg;
     const std::string per = us ? " a pound" : " a kilo";
     std::string text;
-    if (number(std::abs(by.mid), cents) == number(0, cents)) text = "Costs the same" + per;
-    else if (by.mid > 0) text = "Costs " + money(by, change.currency) + " more" + per;
-    else text = "Saves " + money(Band{-by.high, -by.mid, -by.low}, change.currency) + per;
-    if (change.unpriced.empty()) return text + ".";
-    return text + ", not counting what has no price: " + listed(change.unpriced) + ".";
+    if (number(std::abs(by.mid), cents) == number(0, cents)) text = "costs the same" + per;
+    else if (by.mid > 0) text = "costs " + money(by, change.currency) + " more" + per;
+    else text = "saves " + money(Band{-by.high, -by.mid, -by.low}, change.currency) + per;
+    if (change.unpriced.empty()) return capital(text) + ".";
+    return unpriced_sentence(change.unpriced) + ": the rest " + text + ".";
 }
 
 }  // namespace standin::cli

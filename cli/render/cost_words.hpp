@@ -15,7 +15,8 @@ std::string money(const Band& band, const std::string& currency);
 
 /// A kilo or a pound, raw and cooked, a link or a patty, and what has no price.
 std::string cost_sentence(const Cost& cost, Units units);
-/// "Costs 0.35 EUR more a kilo." or "Saves 0.35 EUR a kilo."; what has no price is named.
+/// "Costs 0.35 EUR more a kilo." or "Saves 0.35 EUR a kilo."; where something has no price: "No price for chard: the rest saves 0.35 EUR a
+/// kilo."
 std::string cost_sentence(const CostChange& change, Units units);
 
 }  // namespace standin::cli

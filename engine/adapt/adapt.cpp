@@ -394,6 +394,7 @@ private:
         v.gives_back = what_gives_back(formula_, distance_, compared, graph_, stock_, context_);
         v.formula = std::move(tried.built.formula);
         name_variant(v.formula, formula_, v.edits, request_.wants, context_.knowledge());
+        put_on_the_plate(v.formula, v.gives_back);
         v.prediction.title = v.formula.title;
         const Differences d = differences_between(base_states_, tried.states);
         v.differences = d.properties;

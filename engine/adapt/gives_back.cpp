@@ -6,6 +6,28 @@
 #include "substitute/stand_ins.hpp"
 
 namespace standin {
+namespace {
+
+// The base's own acid that is poured or stirred in, the one that brings most: so much of it gives back the sharpness of a kilo of raw
+// mass, with oil to make it cling. Nothing where all the acid is in fruit or paste.
+std::vector<Figure> at_the_plate(const Formula& base, double lost_mmol_kg, const Context& context) {
+    const Knowledge& knowledge = context.knowledge();
+    const Line* main = nullptr;
+    double most = 0;
+    for (const auto& line : base.lines) {
+        const Ingredient& food = *knowledge.ingredient(line.ingredient);
+        const double acid = dose_of(context.nominal().unit(line), Role::acid);
+        if (food.tissue != Tissue::liquid || acid * line.grams.mid <= most) continue;
+        most = acid * line.grams.mid;
+        main = &line;
+    }
+    if (!main) return {};
+    const double grams = lost_mmol_kg / dose_of(context.nominal().unit(*main), Role::acid);
+    return {{knowledge.ingredient(main->ingredient)->names.front(), std::nullopt, grams, "g"},
+            {"oil", std::nullopt, grams * knowledge.parameter("bench.sauce.oil").mid, "g"}};
+}
+
+}  // namespace
 
 std::vector<Reason> what_gives_back(const Formula& base, const Distance& distance, const Compared& c, const SwapGraph& graph,
                                     const Stock& stock, const Context& context) {
@@ -45,6 +67,7 @@ std::vector<Reason> what_gives_back(const Formula& base, const Distance& distanc
     }
     reason.kind = ReasonKind::comes_back_outside;
     reason.foods.clear();
+    reason.figures = at_the_plate(base, before - after, context);
     all.push_back(std::move(reason));
     return all;
 }

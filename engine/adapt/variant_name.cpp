@@ -52,6 +52,13 @@ void name_variant(Formula& variant, const Formula& base, const std::vector<Edit>
     variant.date.clear();
 }
 
+void put_on_the_plate(Formula& variant, const std::vector<Reason>& gives_back) {
+    const std::string mark = "plate: ";
+    std::erase_if(variant.to_do, [&](const std::string& task) { return task.rfind(mark, 0) == 0; });
+    for (const auto& reason : gives_back)
+        if (reason.kind == ReasonKind::comes_back_outside && !reason.figures.empty()) variant.to_do.push_back(mark + in_full(reason));
+}
+
 void name_swapped(Formula& variant, const Formula& base, const StandIn& stand_in, const std::string& line) {
     variant.title = stem(base) + ", with " + stand_in.name + " for " + line;
     variant.parent = base.title;

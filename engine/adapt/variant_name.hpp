@@ -15,4 +15,7 @@ void name_variant(Formula& variant, const Formula& base, const std::vector<Edit>
 /// The same for one stand-in: `line` is the name of what it stands for.
 void name_swapped(Formula& variant, const Formula& base, const StandIn& stand_in, const std::string& line);
 
+/// What brings the sharpness back at the plate goes with the variant, for its bench sheet: "plate: ...".
+void put_on_the_plate(Formula& variant, const std::vector<Reason>& gives_back);
+
 }  // namespace standin

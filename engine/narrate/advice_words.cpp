@@ -17,6 +17,14 @@ std::string want(const Reason& r) {
     return text;
 }
 
+std::string comes_back_outside(const Reason& r, Units units) {
+    if (r.figures.size() < 2)
+        return "The sharpness itself comes back with the acid left out, brushed on after cooking or served beside it.";
+    const Figure &acid = r.figures[0], &oil = r.figures[1];
+    return "The sharpness itself comes back at the plate: for each kilo of raw mass stir " + weight_in(acid.after, units) + " " +
+           acid.what + " with " + weight_in(oil.after, units) + " " + oil.what + ", brush it on after cooking or serve it beside.";
+}
+
 std::string demand(const Reason& r) { return r.role + (r.about.empty() ? "" : " " + r.about); }
 
 // "what is on hand (spinach: none of 320 g)"
@@ -44,7 +52,7 @@ std::string advice_words(const Reason& r, Units units) {
         case ReasonKind::comes_back_as_aroma:
             return "Some of the sharpness comes back as aroma, without acid in the mass: " + listed(r.foods) + ", 2-4 g to the kilogram.";
         case ReasonKind::comes_back_outside:
-            return "The sharpness itself comes back with the acid left out, brushed on after cooking or served beside it.";
+            return comes_back_outside(r, units);
         case ReasonKind::demand:
             return demand(r);
         case ReasonKind::short_of:

@@ -30,6 +30,15 @@ double yield_of(const Ingredient& food, const Knowledge& knowledge) {
     return edible_share(food) * preparation_yield(food, steps, knowledge);
 }
 
+// Said to be plenty, not only to be there: the list tells how it read each line.
+bool is_plenty(const std::string& name, const Inventory& stock) {
+    constexpr std::string_view mark = ", plenty:";
+    return std::any_of(stock.read.begin(), stock.read.end(), [&](const StockRead& line) {
+        const auto at = line.as.find(mark);
+        return at != std::string::npos && (" " + line.as.substr(0, at) + ",").find(" " + name + ",") != std::string::npos;
+    });
+}
+
 std::string months_said(const Band& months) {
     const std::string low = trimmed_text(months.low, 0), high = trimmed_text(months.high, 0);
     return (low == high ? low : low + " to " + high) + " months";
@@ -42,7 +51,7 @@ std::vector<KeepForLater> glut_of(const Inventory& stock, const Knowledge& knowl
     std::vector<KeepForLater> all;
     for (const auto& item : stock.items) {
         const Ingredient* food = knowledge.ingredient(item.ingredient);
-        if (item.grams || !food || !food->already.empty()) continue;
+        if (item.grams || !food || !food->already.empty() || !is_plenty(food->names.front(), stock)) continue;
         const Parameter* months = known_of("keep", *food, knowledge);
         if (!months) continue;
         KeepForLater keep{food->id, food->names.front(), yield_of(*food, knowledge), months->quantity.band, {}, months->quantity.source};

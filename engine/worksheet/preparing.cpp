@@ -32,6 +32,7 @@ SheetStep trimming(const Sheet& sheet, const Knowledge& knowledge) {
 std::vector<SheetStep> seeing_to_stand_ins(const Sheet& sheet) {
     std::vector<SheetStep> steps;
     for (const auto& task : sheet.formula.to_do) {
+        if (task.rfind("plate: ", 0) == 0) continue;  // comes last
         const auto colon = task.find(": ");
         const std::string food = colon == std::string::npos ? "" : task.substr(0, colon),
                           how = colon == std::string::npos ? task : task.substr(colon + 2);

@@ -120,6 +120,17 @@ SheetStep cooking(const Sheet& sheet, const Knowledge& knowledge) {
     return s;
 }
 
+// What the formula keeps for the plate: "plate: for each kilo of raw mass stir ...".
+std::vector<SheetStep> serving(const Sheet& sheet) {
+    const std::string_view mark = "plate: ";
+    std::vector<SheetStep> steps;
+    for (const auto& task : sheet.formula.to_do)
+        if (task.rfind(mark, 0) == 0)
+            steps.push_back(
+                plain_step("serve", "sauce for the plate", task.c_str() + mark.size(), "Acid that is not in the mass cannot loosen it."));
+    return steps;
+}
+
 }  // namespace
 
 SheetStep plain_step(const char* id, const char* what, const char* how, const char* why) {
@@ -149,6 +160,7 @@ std::vector<SheetStep> making_steps(const Sheet& sheet, const Knowledge& knowled
     steps.push_back(shaping(sheet, knowledge));
     steps.push_back(resting(sheet, knowledge));
     steps.push_back(cooking(sheet, knowledge));
+    for (auto& step : serving(sheet)) steps.push_back(std::move(step));
     return steps;
 }
 

@@ -16,7 +16,7 @@ import time
 
 FILES = pathlib.Path(__file__).resolve().parent / "files"
 DAY = {"SOURCE_DATE_EPOCH": "1777593600", "TZ": "UTC"}  # 2026-05-01
-KILLS = 60
+KILLS = 500
 
 
 class Place:
@@ -98,6 +98,22 @@ def never_over_what_is_read(place):
             done = place.run("adapt", "hedge.txt", "--have", "fridge.txt", option, name)
             if done.returncode < 64 or done.stdout or (formula.read_text(), have.read_text()) != before:
                 yield f"{option} {name}: exit code {done.returncode}, {done.stderr}"
+    for name in ("prices.txt", "kitchen.txt"):
+        (place.folder / name).write_text({"prices.txt": "spinach 2/kg\n", "kitchen.txt": "pork shoulder: 25 % fat\n"}[name])
+    links = {"prices.txt": "prices-link.txt", "kitchen.txt": "kitchen-link.txt"}
+    for name, link in links.items():
+        (place.folder / link).symlink_to(name)
+        was = (place.folder / name).read_text()
+        for way in (name, "below/../" + name, link):
+            for call in (("sheet", "hedge.txt", "--html", way), ("predict", "hedge.txt", "--html", way), ("swaps", "hedge.txt", "spinach", "--save", way),
+                         ("compare", "hedge.txt", "hedge.txt", "--html", way)):
+                done = place.run(*call)
+                if done.returncode < 64 or done.stdout or (place.folder / name).read_text() != was:
+                    yield f"{call}: exit code {done.returncode}, {done.stderr}"
+        (place.folder / name).unlink()
+    for call in (("convert", "hedge.txt", "--to", "json", "--save", "hard.txt"), ("swaps", "hedge.txt", "spinach", "--html", "soft.txt")):
+        if place.run(*call).returncode < 64 or formula.read_text() != before[0]:
+            yield f"{call} overwrites what it reads"
     if place.run("predict", "soft.txt", "--html", "hedge.txt").returncode < 64 or formula.read_text() != before[0]:
         yield "a formula read through a link is overwritten"
     if place.run("adapt", "hedge.txt", "--have", "fridge.txt", "--save", "x.txt", "--html", "x.txt").returncode != 64:
@@ -124,6 +140,21 @@ def no_room(place):
         yield "a full device behind --save is no 74"
 
 
+def a_full_disk(place):
+    """A disk of two pages, where this system lets one be made: what was there stays, and nothing else comes."""
+    script = ("mount -t tmpfs -o size=8k none small && cp hedge.txt small/old.html && "
+              "\"$0\" sheet hedge.txt --html small/old.html; code=$?; cmp hedge.txt small/old.html && ls -A small; exit $code")
+    (place.folder / "small").mkdir()
+    call = ["unshare", "--user", "--map-root-user", "--mount", "sh", "-c", script, place.binary]
+    if not shutil.which("unshare") or subprocess.run(call[:4] + ["sh", "-c", "mount -t tmpfs none small"], cwd=place.folder, capture_output=True,
+                                                     check=False).returncode:
+        print("no disk of our own here: the full disk is left to no_room")
+        return
+    done = subprocess.run(call, cwd=place.folder, env=os.environ | DAY, capture_output=True, text=True, timeout=120, check=False)
+    if done.returncode != 74 or done.stdout.split() != ["old.html"]:
+        yield f"full disk: exit code {done.returncode}, left {done.stdout.split()}, {done.stderr}"
+
+
 def killed(place):
     """Whatever the moment: the old page or the new one, never a part."""
     page = place.folder / "kept.html"
@@ -144,7 +175,7 @@ def killed(place):
 def main():
     binary = str(pathlib.Path(sys.argv[1]).resolve())
     found = []
-    for look in (a_variant_to_paper, in_the_makers_units, one_stand_in, never_over_what_is_read, no_room, killed):
+    for look in (a_variant_to_paper, in_the_makers_units, one_stand_in, never_over_what_is_read, no_room, a_full_disk, killed):
         with tempfile.TemporaryDirectory() as folder:
             found += [f"{look.__name__}: {complaint}" for complaint in look(Place(binary, folder))]
     print("\n".join(found) or "what is written is whole and reads back")

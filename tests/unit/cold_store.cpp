@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "formula/formats/reading.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
@@ -32,10 +33,10 @@ TEST_CASE("freezing notes follow what is in the mass", "[cold]") {
 }
 
 TEST_CASE("a glut is what there is plenty of, each with what is left and how long it keeps", "[cold]") {
-    Inventory stock;
-    stock.items = {{"spinach", std::nullopt},        {"chard", 400.0},         {"serrano", std::nullopt}, {"pork-shoulder", std::nullopt},
-                   {"spinach-frozen", std::nullopt}, {"collard", std::nullopt}};
-    const auto glut = glut_of(stock, knowledge());
+    const auto stock = read_inventory(
+        "spinach plenty\nchard 400 g\nplenty of serranos\nparsley\nlots of frozen spinach\ncollards: too much", "i", knowledge());
+    REQUIRE(stock);
+    const auto glut = glut_of(*stock, knowledge());
     REQUIRE(glut.size() == 3);
     CHECK(glut[0].ingredient == "spinach");
     CHECK(glut[0].yield > 0.2);

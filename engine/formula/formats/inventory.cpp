@@ -1,6 +1,7 @@
 #include "formula/formats/inventory.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <deque>
 
@@ -30,6 +31,15 @@ bool is_weight(const std::string& written) {
     Cursor cursor(written);
     const auto amount = amount_at(cursor);
     return !amount || (amount->parts.front().unit && amount->parts.front().unit->dimension == Dimension::mass);
+}
+
+// More than it takes, and not just some of it.
+bool is_plenty(std::string_view line) {
+    constexpr std::array words{"plenty",           "lot",       "load", "heap", "ton", "mass", "too much", "too many", "glut",
+                               "more than enough", "any amount"};
+    const std::string folded = " " + fold(line) + " ";
+    return std::any_of(words.begin(), words.end(),
+                       [&](const char* word) { return folded.find(" " + std::string(word) + " ") != std::string::npos; });
 }
 
 // Puts what was read into one inventory: amounts of the same ingredient add up, plenty swallows them.
@@ -123,8 +133,13 @@ public:
         std::vector<std::string> shown;
         for (const auto& id : names->ids) shown.push_back(knowledge_.ingredient(id)->names.front());
         const std::string what = shown.size() <= few ? listed(shown) : std::to_string(shown.size()) + " foods of that kind";
-        told(std::string(text), origin.start(), what + (on_hand ? ", no weight told: as much as it takes" : ": none on hand"));
+        told(std::string(text), origin.start(),
+             what + (!on_hand ? ": none on hand"
+                     : plenty ? ", plenty: as much as it takes"
+                              : ", no weight told: as much as it takes"));
     }
+
+    bool plenty = false;  ///< what the line being read says of the names in it
 
     void note(std::string text) { inventory_.notes.push_back(std::move(text)); }
 
@@ -181,7 +196,10 @@ private:
             case StockWord::none:
                 return list(says.names, line, false);
             case StockWord::some:
-                return list(says.names, line, true);
+                gatherer_.plenty = is_plenty(line.text);
+                list(says.names, line, true);
+                gatherer_.plenty = false;
+                return;
             case StockWord::weighed:
                 return weighed(says.names, line);
         }
@@ -354,8 +372,10 @@ private:
         ObjectReader reader(item, problems_);
         const JsonNode* name = reader.child("ingredient", Kind::text, true);
         const JsonNode* amount = reader.child("amount", Kind::text);
-        if (reader.flag("plenty") && amount) reader.fault("plenty", "both \"amount\" and \"plenty\": expected one of them");
+        const bool plenty = reader.flag("plenty");
+        if (plenty && amount) reader.fault("plenty", "both \"amount\" and \"plenty\": expected one of them");
         if (!name) return;
+        gatherer_.plenty = plenty;
         if (!amount || is_some(amount->text)) return gatherer_.name(name->text, origin(*name), true);
         auto line = JoinedLine(file_, *amount, *name).read(knowledge_, {});
         if (line) gatherer_.have(*line, amount->text + " " + name->text);
