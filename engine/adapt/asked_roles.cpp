@@ -1,6 +1,9 @@
 #include "adapt/asked_roles.hpp"
 
 #include <algorithm>
+#include <limits>
+
+#include "substitute/dose.hpp"
 
 namespace standin {
 namespace {
@@ -44,6 +47,22 @@ AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, co
             asked.dry_binder_stays = asked.dry_binder_stays || (binds && more != loss);
         }
     return asked;
+}
+
+double enough_for_goals(const Distance& distance, double base_mass, const Material& per_gram, Role role) {
+    constexpr double slack = 2;
+    double most = std::numeric_limits<double>::infinity();
+    for (const auto& goal : distance.goals()) {
+        const bool counted = (role == Role::heat && goal.property == Property::heat_mg_kg) ||
+                             (role == Role::acid && goal.property == Property::sourness_mmol_kg) ||
+                             (role == Role::salt && goal.property == Property::salt_pct) ||
+                             (role == Role::fat && goal.property == Property::fat_pct);
+        if (!counted || goal.kind == Goal::Kind::at_most) continue;
+        const double base = distance.base().properties[goal.property];
+        const double per = role == Role::salt || role == Role::fat ? 100 : 1000;
+        most = std::min(most, slack * std::max(0.0, goal.target(base) - base) * base_mass / per / dose_of(per_gram, role));
+    }
+    return most;
 }
 
 }  // namespace standin

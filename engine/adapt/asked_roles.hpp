@@ -25,4 +25,8 @@ using HasRole = std::function<bool(Role)>;
 /// `has_line`: some line has the role; `has_main_line`: some line that may move has it first.
 AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, const HasRole& has_main_line);
 
+/// Grams of a food that would bring what a goal for more of `role` still asks for, with slack; no bound where the role has no unit a
+/// property counts in.
+double enough_for_goals(const Distance& distance, double base_mass, const Material& per_gram, Role role);
+
 }  // namespace standin

@@ -34,12 +34,12 @@ private:
         if (!a.brings_food() || !b.brings_food() || fresh_allergens(a) != fresh_allergens(b)) return false;
         if (a.food.ingredient == b.food.ingredient) return true;
         if (!same_place(a, b)) return false;
-        if (a.kind == MoveKind::add && a.role == Role::binder && cereal(a) && cereal(b)) return true;
+        if (a.kind == MoveKind::add && a.role == Role::binder && dry(a) && dry(b)) return true;
         return close_.count(std::minmax(a.food.ingredient, b.food.ingredient)) > 0;
     }
 
-    // Flour, starch, crumbs: another of them is the same idea.
-    bool cereal(const Move& move) const { return knowledge_.ingredient(move.food.ingredient)->family == "starches-and-grains"; }
+    // Flour, starch, crumbs, fibre: another of them is the same idea.
+    bool dry(const Move& move) const { return knowledge_.ingredient(move.food.ingredient)->tissue == Tissue::dry; }
 
     static bool same_place(const Move& a, const Move& b) {
         if (a.kind != b.kind) return false;

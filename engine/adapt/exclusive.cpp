@@ -16,6 +16,7 @@ std::vector<Group> exclusive_groups(const Problem& problem) {
     std::map<std::size_t, Group> of_line;                       // the line goes down, goes up
     std::map<std::pair<std::string, std::size_t>, Group> food;  // one food that comes in for a line, in its forms
     std::map<std::string, Group> beside;                        // the same food that comes in by itself
+    std::map<std::size_t, Group> by_choice;                     // foods for a line that is there: who takes another takes one
     for (std::size_t m = 0; m < problem.moves.size(); ++m) {
         const Move& move = problem.moves[m];
         switch (move.kind) {
@@ -25,6 +26,7 @@ std::vector<Group> exclusive_groups(const Problem& problem) {
                 break;
             case MoveKind::stand_in:
                 food[{move.food.ingredient, move.line}].push_back(m);
+                if (!problem.missing[move.line]) by_choice[move.line].push_back(m);
                 break;
             case MoveKind::reduce:
             case MoveKind::raise:
@@ -39,6 +41,7 @@ std::vector<Group> exclusive_groups(const Problem& problem) {
     };
     for (const auto& [role, group] : added) keep(group);
     for (const auto& [line, group] : of_line) keep(group);
+    for (const auto& [line, group] : by_choice) keep(group);
     for (auto& [key, group] : food) {
         const auto more = beside.find(key.first);
         if (more != beside.end()) group.insert(group.end(), more->second.begin(), more->second.end());

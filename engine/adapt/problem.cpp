@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
 #include <limits>
 #include <map>
 #include <set>
@@ -33,6 +32,7 @@ constexpr double least_of_stand_in = 0.1;   // of what takes the place of the wh
 constexpr double bodiless = 0.5;            // of a vegetable that juice or powder with all of its dose makes up for
 constexpr double most_times = 2.8;          // the weight of a vegetable that seasons, or one part in so many, stands in for it
 constexpr double third = 0.35;              // of a missing vegetable; who fills less is no part of it
+constexpr double twice_more = 2;            // of a leaf that is there already
 constexpr std::size_t stand_ins_a_line = 7;
 constexpr std::size_t adds_of_a_kind = 6;
 
@@ -133,24 +133,6 @@ private:
         return is_bulk(l) && acid > partner_share * base_acid_;
     }
 
-    // Grams of a food that would bring what a goal for more of `role` still asks for, with slack; no bound where the role has no unit a
-    // property counts in.
-    double enough_for_goals(const Material& per_gram, Role role) const {
-        constexpr double slack = 2;
-        double most = std::numeric_limits<double>::infinity();
-        for (const auto& goal : distance_.goals()) {
-            const bool counted = (role == Role::heat && goal.property == Property::heat_mg_kg) ||
-                                 (role == Role::acid && goal.property == Property::sourness_mmol_kg) ||
-                                 (role == Role::salt && goal.property == Property::salt_pct) ||
-                                 (role == Role::fat && goal.property == Property::fat_pct);
-            if (!counted || goal.kind == Goal::Kind::at_most) continue;
-            const double base = distance_.base().properties[goal.property];
-            const double per = role == Role::salt || role == Role::fat ? 100 : 1000;
-            most = std::min(most, slack * std::max(0.0, goal.target(base) - base) * base_mass_ / per / dose_of(per_gram, role));
-        }
-        return most;
-    }
-
     bool has_line_of(Role role) const {
         return std::any_of(lines().begin(), lines().end(), [&](const Line& line) { return contains(ingredient(line).roles, role); });
     }
@@ -215,7 +197,8 @@ private:
         if (role == Role::binder) return;
         const auto lift = asked_.lift.find(role);
         const double asked = lift == asked_.lift.end() ? 0 : dose_slack * (lift->second - 1);
-        const double share = is_meat(l) ? 3.0 : std::max(easy ? trim_share : raise_share, asked);
+        const bool leaf = role == Role::green && asked_.by_goal.count(role) > 0;  // twice the leaf before another leaf
+        const double share = is_meat(l) ? 3.0 : std::max(easy ? trim_share : leaf ? twice_more : raise_share, asked);
         offer(MoveKind::raise,
               std::min({line.grams.mid * share, room_for_more(l), is_meat(l) ? base_mass_ : most_of_batch(role) * base_mass_}));
     }
@@ -427,9 +410,10 @@ private:
     }
 
     void add_role(Role role) {
-        std::map<std::string, int> known;  // how often a food is named as a stand-in: the usual ones first
+        std::map<std::string, double> known;  // how often a food is named as a stand-in: the usual ones first
+        double usual = 1;
         for (const auto& swap : knowledge_.records().swaps)
-            if (swap.role == role) ++known[swap.to];
+            if (swap.role == role) usual = std::max(usual, ++known[swap.to]);
         std::vector<const Ingredient*> foods;
         for (const auto& i : knowledge_.records().ingredients)
             if (i.roles.front() == role && stock_.can_bring(i) && (role != Role::binder || i.tissue == Tissue::dry) && !in_formula(i) &&
@@ -446,12 +430,13 @@ private:
             Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
             if (!(dose_of(move.per_gram, role) > 0)) continue;
             move.most = base_mass_ * (role == Role::binder ? most_of_binder : role == Role::acid ? most_of_acid : most_of_paste / 3);
-            move.most = std::min({move.most, enough_for_goals(move.per_gram, role), room_by_the_kilo(*foods[f])});
+            move.most = std::min({move.most, enough_for_goals(distance_, base_mass_, move.per_gram, role), room_by_the_kilo(*foods[f])});
             const Offer offer = stock_.offer(food);
             if (offer.grams) move.most = std::min(move.most, *offer.grams);
             const bool asked_for = asked_.by_goal.count(role) > 0;
+            const double rare = 1 - known[foods[f]->id] / usual;
             move.price = context_.constant("advice.price.new") + (asked_for ? context_.constant("advice.price.lever") : 0) +
-                         allergen_price(*foods[f]);
+                         context_.constant("advice.price.rare") * rare + allergen_price(*foods[f]);
             move.least = least_of_addition * move.most;
             if (move.most > 0) push(std::move(move));
         }

@@ -16,6 +16,18 @@ Solution solution_of(const Subproblem& subproblem, const Iterate& point) {
     return {subproblem.grams(point.y), point.cost(), point.price, point.violation(), {}};
 }
 
+// Starts in the other basin: where a solution with fewer choices made found its best, if that is still in it; else what the first one did
+// with none of the binders, or with plenty of each in turn. All of them at once would be one start, and a poor one.
+std::vector<std::vector<double>> starts_across(const Subproblem& subproblem, const std::vector<double>& first,
+                                               const std::vector<double>& known, bool with_binder) {
+    if (!known.empty()) {
+        std::vector<double> there = subproblem.scaled(known);
+        if (subproblem.binder_used(there) == with_binder) return {std::move(there)};
+    }
+    if (with_binder) return subproblem.with_each_binder(first);
+    return {subproblem.without_binder(first)};
+}
+
 }  // namespace
 
 bool better(const Solution& a, const Solution& b) {
@@ -31,12 +43,17 @@ Solution Rebalancer::solve(const std::vector<Choice>& choices, const ProcessOpti
     const Iterate first = descend(subproblem, start, gain, options.cutoff);
     Solution best = solution_of(subproblem, first);
     Basins basins = options.basins;
-    // What a descent from within a basin says of it. Given up at the cutoff it says no more than that; where it left the basin, or found
+    // What descents from within a basin say of it. Given up at the cutoff they say no more than that; where all left the basin, or found
     // no batch in it that keeps the limits, there is nothing in it.
-    const auto learn = [&](bool side, const Iterate& end) {
-        const Solution found = solution_of(subproblem, end);
-        const bool stayed = found.feasible() && subproblem.binder_used(end.y) == side;
-        basins[side] = std::max(basins[side], stayed ? std::min(found.cost, options.cutoff) : SolveOptions{}.cutoff);
+    const auto learn = [&](bool side, const std::vector<Iterate>& ends) {
+        double least = SolveOptions{}.cutoff;
+        for (const auto& end : ends) {
+            const Solution found = solution_of(subproblem, end);
+            if (!found.feasible() || subproblem.binder_used(end.y) != side || std::min(found.cost, options.cutoff) >= least) continue;
+            least = std::min(found.cost, options.cutoff);
+            basins.grams[side] = found.grams;
+        }
+        basins.least[side] = std::max(basins.least[side], least);
     };
     bool confirmed = false;  // that the limits cannot be kept: another start came to the same breach
     const auto from_there = [&](std::vector<double> y) {
@@ -47,8 +64,13 @@ Solution Rebalancer::solve(const std::vector<Choice>& choices, const ProcessOpti
         return end;
     };
     if (const auto side = subproblem.binder_used(first.y)) {
-        if (best.feasible()) learn(*side, first);
-        if (!best.feasible() || basins[!*side] < std::min(best.cost, options.cutoff)) learn(!*side, from_there(subproblem.across(first.y)));
+        if (best.feasible()) learn(*side, {first});
+        if (!best.feasible() || basins.least[!*side] < std::min(best.cost, options.cutoff)) {
+            std::vector<Iterate> ends;
+            for (auto& y : starts_across(subproblem, first.y, options.basins.grams[!*side], !*side))
+                ends.push_back(from_there(std::move(y)));
+            learn(!*side, ends);
+        }
     }
     for (const double filled : {0.5, 0.95}) {
         if (best.feasible() || (confirmed && !options.multistart)) break;

@@ -11,15 +11,19 @@
 
 namespace standin {
 
-/// What is known of the two basins of a batch, without binder and with it: the cost in each is no less than this.
-using Basins = std::array<double, 2>;
+/// What is known of the two basins of a batch, without binder and with it: the cost in each is no less than this, and where it was found,
+/// one a move (empty: nowhere yet).
+struct Basins {
+    std::array<double, 2> least{};
+    std::array<std::vector<double>, 2> grams{};
+};
 
 struct Solution {
     std::vector<double> grams;  ///< one a move
     double cost = 0;            ///< squared noticeable differences: what is felt, lost and missed of wants, and prices
     double price = 0;           ///< of these the prices
     double violation = 0;       ///< largest breach of a hard limit, in noticeable differences or shares; 0 when none
-    Basins basins{};            ///< holds with more moves out or in and tighter goals as well
+    Basins basins{};            ///< the least costs hold with more moves out or in and tighter goals as well
     bool feasible() const { return violation < 1e-4; }
 };
 

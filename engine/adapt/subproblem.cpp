@@ -137,11 +137,9 @@ std::optional<bool> Subproblem::binder_used(const std::vector<double>& y) const 
     return used;
 }
 
-std::vector<double> Subproblem::across(std::vector<double> y) const {
-    constexpr double filled = 0.5;
-    const bool used = binder_used(y).value_or(false);
+std::vector<double> Subproblem::without_binder(std::vector<double> y) const {
     for (std::size_t i = 0; i < size(); ++i)
-        if (brings_binder(i)) y[i] = used ? 0 : filled;
+        if (brings_binder(i)) y[i] = least_[i];
     return y;
 }
 

@@ -52,9 +52,9 @@ public:
     /// and slopes do not lead from one into the other. Nothing where there is but one basin: no binder is open to choice, or one is
     /// chosen and used.
     std::optional<bool> binder_used(const std::vector<double>& y) const;
-    /// A start in the other basin.
-    std::vector<double> across(std::vector<double> y) const;
-    /// Starts with plenty of one binder and nothing of the others, each in turn.
+    /// A start in the basin without binder.
+    std::vector<double> without_binder(std::vector<double> y) const;
+    /// Starts in the other: with plenty of one binder and nothing of the others, each in turn.
     std::vector<std::vector<double>> with_each_binder(const std::vector<double>& y) const;
 
     Iterate at(std::vector<double> y) const;

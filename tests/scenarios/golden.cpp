@@ -88,6 +88,11 @@ bool met(const Variant& v) {
     return std::all_of(v.wants.begin(), v.wants.end(), [](const WantResult& w) { return w.met; });
 }
 
+std::size_t lines_touched(const Variant& v) {
+    return static_cast<std::size_t>(
+        std::count_if(v.edits.begin(), v.edits.end(), [](const Edit& e) { return e.kind != EditKind::process; }));
+}
+
 std::string edits_of(const AdaptAnswer& answer) {
     std::string all;
     for (const auto& v : answer.variants) {
@@ -108,7 +113,8 @@ bool holds(const std::string& said, const AdaptAnswer& answer) {
     const auto fits = [&](const Variant& v) { return does(v, what); };
     if (who == "first") return !answer.variants.empty() && fits(answer.variants.front());
     if (who == "some") return std::any_of(answer.variants.begin(), answer.variants.end(), fits);
-    if (who == "never") return std::none_of(answer.variants.begin(), answer.variants.end(), fits);
+    if (who == "never") return !answer.variants.empty() && std::none_of(answer.variants.begin(), answer.variants.end(), fits);
+    if (who == "few") return !answer.variants.empty() && lines_touched(answer.variants.front()) <= std::stoul(what);
     FAIL("golden.txt says \"" + said + "\", which means nothing");
     return false;
 }

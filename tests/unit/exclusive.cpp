@@ -28,6 +28,7 @@ Problem some_moves() {
                move_of(MoveKind::stand_in, 0, "kale", Role::green),      move_of(MoveKind::stand_in, 1, "kale", Role::green),
                move_of(MoveKind::add, 0, "kale", Role::green),           move_of(MoveKind::reduce, 0, "spinach", Role::green),
                move_of(MoveKind::raise, 0, "spinach", Role::green)};
+    p.missing = {true, true};
     p.exclusive = exclusive_groups(p);
     return p;
 }
@@ -43,6 +44,17 @@ TEST_CASE("exclusive: one food added in a role, one food for a line or beside it
     CHECK_FALSE(keeps_exclusions(p, {7, 8}));
     CHECK(keeps_exclusions(p, {0, 2, 3, 5, 7}));  // for two lines it may come in twice
     CHECK(keeps_exclusions(p, {}));
+}
+
+TEST_CASE("exclusive: of foods for a line that is there one is taken") {
+    Problem p;
+    p.missing = {false};
+    p.moves = {move_of(MoveKind::stand_in, 0, "kale", Role::green), move_of(MoveKind::stand_in, 0, "chard", Role::green)};
+    p.exclusive = exclusive_groups(p);
+    CHECK_FALSE(keeps_exclusions(p, {0, 1}));
+    p.missing = {true};
+    p.exclusive = exclusive_groups(p);
+    CHECK(keeps_exclusions(p, {0, 1}));
 }
 
 TEST_CASE("exclusive: every plan of the search keeps the groups, and an open batch holds their shares to one") {

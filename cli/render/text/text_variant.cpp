@@ -17,9 +17,17 @@ std::string headline(const Variant& v) {
     return std::to_string(v.rank) + ". " + capital(v.verdict) + " (" + number(v.distance, 1) + " from your original)";
 }
 
-std::string weights_part(const Variant& v, const VariantPage& page) {
+// What stays as it is stands together below what moves, unless all is to be told.
+std::string weights_part(const Variant& v, const VariantPage& page, bool all) {
+    constexpr std::size_t worth_gathering = 3;
+    std::vector<std::string> stays;
     Table table({{"weigh", Align::right}, {"", Align::left}, {"before", Align::left}});
-    for (const auto& row : weight_rows(page.base, v)) {
+    const auto rows = weight_rows(page.base, v);
+    const auto unmoved = std::count_if(rows.begin(), rows.end(), [&](const auto& row) {
+        return row.now && row.before && formula_weight(row.now->weighed_g, page.units) == formula_weight(row.before->weighed_g, page.units);
+    });
+    const bool gathered = !all && static_cast<std::size_t>(unmoved) >= worth_gathering;
+    for (const auto& row : rows) {
         const auto& line = row.now ? *row.now : *row.before;
         const std::string now = row.now ? formula_weight(row.now->weighed_g, page.units) : "none";
         std::string before = row.before ? formula_weight(row.before->weighed_g, page.units) : "";
@@ -27,9 +35,14 @@ std::string weights_part(const Variant& v, const VariantPage& page) {
         if (row.alone) before = formula_weight(row.instead_of->weighed_g, page.units) + " " + row.instead_of->name;
         else if (row.instead_of) before = "part of the " + row.instead_of->name;
         else if (!row.before) before = "new";
-        table.row({now, with_preparations(line.name, line.prepared) + (line.keep ? " (keep)" : ""), before});
+        const std::string name = with_preparations(line.name, line.prepared) + (line.keep ? " (keep)" : "");
+        if (before == "same" && gathered) stays.push_back(now + " " + name);
+        else table.row({now, name, before});
     }
-    return table.page(page.look);
+    if (stays.empty()) return table.page(page.look);
+    std::string same;
+    for (const auto& line : stays) same += (same.empty() ? "" : "; ") + line;
+    return (table.empty() ? "" : table.page(page.look)) + paragraph("As before: " + same + ".", page.look);
 }
 
 // What the wants came to; of one that asks for several things each is told.
@@ -124,7 +137,7 @@ std::string properties_part(const Variant& v, const VariantPage& page) {
 }  // namespace
 
 std::string variant_part(const Variant& v, const VariantPage& page) {
-    std::string out = "\n" + bold_lines(headline(v), page.look) + weights_part(v, page);
+    std::string out = "\n" + bold_lines(headline(v), page.look) + weights_part(v, page, false);
     out += "\n" + paragraph(capital(v.table) + " " + becomes(page.base, v.prediction), page.look) + wants_part(v, page.look);
     out += cost_line(v, page) + whys(v, page, false);
     for (const auto& g : in_full(v.gives_back, page.units)) out += bullet(g, page.look);
@@ -162,7 +175,7 @@ std::string variant_in_three_lines(const Variant& v, const VariantPage& page) {
 }
 
 std::string variant_in_full(const Variant& v, const VariantPage& page) {
-    std::string out = "\n" + bold_lines(headline(v), page.look) + weights_part(v, page);
+    std::string out = "\n" + bold_lines(headline(v), page.look) + weights_part(v, page, true);
     out += "\n" + paragraph(capital(v.table) + " " + becomes(page.base, v.prediction), page.look);
     out += paragraph("Distance in noticeable differences, the smallest change a taster picks up: " + number(v.distance, 1) + ", of which " +
                          number(v.felt, 1) + " is what the models say will be noticed; the rest is the price of trusting swaps.",
