@@ -7,7 +7,7 @@ namespace standin {
 
 /// Fills in what each move is like: the role of its line, and the moves that are equivalent to it: they bring
 /// the same food prepared in another way, or foods for the same line, or in addition in the same role, that a direct swap calls close, or
-/// cereals and starches that are added to bind; and they differ in no allergen that the formula does not have already.
+/// dry binders that are added; and they differ in no allergen that the formula does not have already.
 void find_equivalents(Problem& problem, const Knowledge& knowledge);
 
 }  // namespace standin
