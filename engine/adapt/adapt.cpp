@@ -175,7 +175,10 @@ private:
     SearchResult searched(const std::vector<Goal>& asked) {
         SearchResult found = search_plans(problem_, distance_, context_.nominal().models(), limits());
         stopped_ = found.stopped;
-        for (auto& plan : found.plans) ease(plan, asked);
+        for (auto& plan : found.plans) {
+            ease(plan, asked);
+            simplify(plan, asked);
+        }
         return found;
     }
 
@@ -213,6 +216,22 @@ private:
                 return;
             }
             hard = std::move(*moved);
+        }
+    }
+
+    // Of plans that are as good as tied the one that touches fewer lines: a line that moves and gains next to nothing stays as it is.
+    void simplify(Plan& plan, const std::vector<Goal>& asked) {
+        constexpr double tie = 0.2;  // squared noticeable differences
+        const auto& process = problem_.processes[plan.process];
+        for (const auto m : used_moves(problem_, plan.grams)) {
+            if (problem_.moves[m].trim || problem_.moves[m].brings_food()) continue;
+            std::vector<Choice> choices(problem_.moves.size(), Choice::out);
+            for (const auto other : used_moves(problem_, plan.grams))
+                choices[other] = plan.grams[other] >= problem_.moves[other].most ? Choice::full : Choice::in;
+            choices[m] = Choice::out;
+            const Solution s = rebalancer().solve(choices, process, plan.grams, {.hard = &asked});
+            const Plan shorter{plan.process, s.grams, s.cost + process.price, s.price + process.price};
+            if (s.feasible() && shorter.cost <= plan.cost + tie && !tighter(shorter, asked)) plan = shorter;
         }
     }
 

@@ -23,6 +23,7 @@ public:
     std::vector<LinearConstraint> all() && {
         share_stock();
         share_raises();
+        swap_meat();
         cap_binders();
         cap_by_the_kilo();
         cap_by_law();
@@ -71,6 +72,23 @@ private:
             const Line& line = problem_.formula.lines[l];
             share([&](const Move& m) { return m.into == l || (m.kind == MoveKind::raise && m.line == l) ? 1.0 : 0.0; },
                   interchangeable(role(line)) ? most_of_batch(role(line)) * base()[Amount::mass] : raise_share * line.grams.mid);
+        }
+    }
+
+    // Meat that is there gives way to other meat gram for gram: what a want brings in for it does not stand beside it.
+    void swap_meat() {
+        for (std::size_t l = 0; l < problem_.start.size(); ++l) {
+            const Line& line = problem_.formula.lines[l];
+            if (!ingredient(line).meat || problem_.missing[l]) continue;
+            LinearConstraint limit{{}, 0, std::max(1.0, line.grams.mid)};
+            bool comes_in = false;
+            for (const auto& move : problem_.moves) {
+                const bool comes = move.kind == MoveKind::stand_in && move.line == l;
+                const bool goes = move.kind == MoveKind::reduce && move.line == l;
+                comes_in = comes_in || comes;
+                limit.per_gram.push_back(comes ? 1 : goes ? -1 : 0);
+            }
+            if (comes_in) limits_.push_back(std::move(limit));
         }
     }
 

@@ -217,7 +217,7 @@ private:
         if (line.keep || (!problem_.missing[l] && !asked_.replace.count(role_of_line(l)))) return;
         std::size_t taken = 0;
         const auto may_use = [&](const Ingredient& i) {
-            return stock_.can_bring(i) && stock_.may_stand_in(i, line) && (problem_.missing[l] || !brings_a_beast(i));
+            return stock_.can_bring(i) && stock_.may_stand_in(i, line) && (problem_.missing[l] || (!brings_a_beast(i) && !cured(i)));
         };
         const auto candidates =
             once_each(candidates_for(problem_.formula, l, graph_, context_.nominal(), may_use).fit, problem_.missing[l]);
@@ -254,7 +254,7 @@ private:
     // Garlic for ramps: it stands for the taste alone, and far less of it is enough.
     bool seasons_for(std::size_t l, const Candidate& candidate) const {
         const double equal = candidate.food.grams.mid / candidate.share;
-        return candidate.role == Role::allium && most_times * equal < lines()[l].grams.mid;
+        return role_of_line(l) == Role::green && candidate.role == Role::allium && most_times * equal < lines()[l].grams.mid;
     }
 
     // How many grams take the place of the whole line, and how many are the most. A vegetable is replaced by about its own weight: what
@@ -361,7 +361,10 @@ private:
     // How much of a food may come in at all.
     double room_for(const Move& move, Role role) const {
         const bool meat = ingredient(move.food).meat.has_value();
-        double most = std::min(meat ? base_mass_ : most_of_batch(role) * base_mass_, room_by_the_kilo(ingredient(move.food)));
+        // Green tomato stands in for the acid of tomatillo, and is a vegetable for all that.
+        const bool fills = is_bulk(move.line) && is_vegetable(ingredient(move.food).tissue);
+        const double share = meat ? 1 : fills ? most_of_paste : most_of_batch(role);
+        double most = std::min(share * base_mass_, room_by_the_kilo(ingredient(move.food)));
         if (move.into) {
             most = std::min(
                 {most, room_for_more(*move.into), is_meat(*move.into) ? base_mass_ : most_of_batch(role_of_line(*move.into)) * base_mass_});
@@ -383,6 +386,13 @@ private:
                context_.constant(in_formula(food) ? "advice.price.change" : "advice.price.new") +
                (asked_for ? context_.constant("advice.price.lever") : 0) + allergen_price(food) +
                (brings_a_beast(food) ? context_.constant("advice.price.beast") : 0);
+    }
+
+    // Bacon, salt pork: nobody who asks for a fresh sausage leaner is given cured meat for it.
+    bool cured(const Ingredient& food) {
+        Line line;
+        line.ingredient = food.id;
+        return food.meat && unit(line)[Amount::salt] >= salty;
     }
 
     // Whether an animal comes in that the formula has not.
