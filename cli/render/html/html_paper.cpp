@@ -20,7 +20,9 @@ Markup nutrition_table(const LabelDraft& draft) {
 
 Markup label_part(const std::string& label, const Extras& beside, bool table) {
     if (label.empty()) return {};
-    Markup content = el("p", {{"class", "label"}}, label) + soft("Heaviest first, allergens in capitals.");
+    const Markup list = el("p", {{"class", "label"}}, label) +
+                        soft("Heaviest first, allergens in capitals. A draft: what a label must say is for your own authority to decide.");
+    Markup content;
     if (beside.paper) {
         const LabelDraft& draft = beside.paper->draft;
         if (!draft.named.empty()) content += el("p", shares_sentence(draft));
@@ -30,7 +32,10 @@ Markup label_part(const std::string& label, const Extras& beside, bool table) {
         content += table ? nutrition_table(draft) : el("p", nutrition_sentence(draft));
         content += soft(draft.nutrition_says);
     }
-    return section("Label, a draft", content + soft(who_decides));
+    if (content.empty()) return section("Label, a draft", list);
+    content += soft(who_decides);
+    // A sheet of paper has room for the list alone.
+    return section("Label, a draft", list + (table ? content : el("div", {{"class", "screen"}}, content)));
 }
 
 Markup freezing_part(const Extras& beside, Units units) {

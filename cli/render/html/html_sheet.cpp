@@ -99,7 +99,7 @@ std::string sheet_html(const Sheet& sheet, const Detail& detail) {
         el("div", {{"class", "two"}}, weights_part(s, units) + shopping_part(s, units, detail.beside)) +
         el("div", {{"class", "flow"}},
            section("Work, in this order", work) + label_part(s.prediction.label, detail.beside, false) +
-               freezing_part(detail.beside, units)) +
+               el("div", {{"class", "screen"}}, freezing_part(detail.beside, units))) +
         el("div", {{"class", "screen"}}, section("Colour", swatches({{"", &s.prediction}})));
     return html_page("bench sheet", s.prediction.title, lead, rest);
 }
