@@ -18,8 +18,9 @@ struct Measured {
     Band value;
 };
 
-/// The deviates that `measured` of a batch of `formula` leaves. They hold for any formula that shares what is uncertain.
+/// The deviates that `measured` of a batch of `formula` leaves, where those of `before` were. They hold for any formula that shares what
+/// is uncertain.
 Learned learned_from(const Formula& formula, const std::vector<Measured>& measured, const Knowledge& knowledge, std::size_t draws,
-                     std::uint64_t seed);
+                     std::uint64_t seed, const Deviates& before = {});
 
 }  // namespace standin

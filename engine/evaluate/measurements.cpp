@@ -15,7 +15,8 @@
 namespace standin {
 namespace {
 
-constexpr double least_gain = 0.05;  // of the band; less is not worth a reading
+constexpr double least_gain = 0.05;    // of the band; less is not worth a reading
+constexpr double known_already = 1.3;  // times the band of a reading; another one tells nothing new
 constexpr std::size_t most_told = 4;
 
 double width(const Band& band) { return band.high - band.low; }
@@ -28,7 +29,7 @@ public:
     std::vector<Measurement> all() && {
         if (!(width(band_) > 0)) return {};
         for (const auto& line : formula_.lines) of_line(line);
-        if (sampled_.given().empty()) of_batch();
+        of_batch();
         std::stable_sort(told_.begin(), told_.end(), [](const Measurement& a, const Measurement& b) { return a.narrower > b.narrower; });
         std::erase_if(told_, [](const Measurement& m) { return m.narrower < least_gain; });
         if (told_.size() > most_told) told_.resize(most_told);
@@ -107,7 +108,8 @@ private:
 
     void learn(const std::string& what, const std::string& line, Property of, const Band& middle, const Band& off) {
         const Band reading{middle.mid + off.low, middle.mid, middle.mid + off.high};
-        const auto learned = learned_from(formula_, {{of, reading}}, knowledge_, sampled_.count(), sampled_.seed());
+        if (width(middle) < known_already * width(reading)) return;
+        const auto learned = learned_from(formula_, {{of, reading}}, knowledge_, sampled_.count(), sampled_.seed(), sampled_.given());
         const Sampled then(knowledge_, sampled_.count(), sampled_.seed(), {}, learned.sampled);
         tell(what, line, band_of(values_of(SampledBatch(formula_, then).states(), property_)));
     }

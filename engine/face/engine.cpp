@@ -79,7 +79,7 @@ Result<Prediction> Engine::predict(const Formula& formula, const Setting& settin
     const auto evaluator = inside_->evaluator_for(formula);
     Prediction prediction = predict_formula(checked->formula(), *evaluator);
     mark_safety(prediction, formula, *evaluator, options->rules);
-    append(prediction.read_as, kitchen_notes(inside_->kitchen, {&formula}, *evaluator));
+    append(prediction.read_as, kitchen_notes(inside_->kitchen, {&formula}, *evaluator, false));
     append(prediction.read_as, kitchen_doubts(inside_->kitchen, formula, prediction, *evaluator));
     return prediction;
 }
@@ -96,7 +96,7 @@ Result<CompareAnswer> Engine::compare(const std::vector<Formula>& formulas, cons
     const auto evaluator = formulas.empty() ? nullptr : inside_->evaluator_for(formulas.front());
     auto answer = compare_formulas(checked, {evaluator ? *evaluator : inside_->evaluator, *options});
     for (std::size_t f = 0; f < answer.formulas.size(); ++f)
-        append(answer.formulas[f].read_as, kitchen_notes(inside_->kitchen, {&formulas[f]}, inside_->evaluator));
+        append(answer.formulas[f].read_as, kitchen_notes(inside_->kitchen, {&formulas[f]}, inside_->evaluator, false));
     return answer;
 }
 

@@ -91,9 +91,11 @@ Result<Engine> Engine::with_kitchen(const Kitchen& kitchen) const {
     return Engine(std::make_shared<const Inside>(kitchen, standin::with_kitchen(base->knowledge, rest), base));
 }
 
-std::vector<std::string> kitchen_notes(const Kitchen& kitchen, const std::vector<const Formula*>& formulas, const Evaluator& evaluator) {
+std::vector<std::string> kitchen_notes(const Kitchen& kitchen, const std::vector<const Formula*>& formulas, const Evaluator& evaluator,
+                                       bool weighed) {
     std::vector<std::string> notes;
     for (const auto& fact : kitchen.facts) {
+        if (fact.kind == KitchenKind::scale && !weighed) continue;
         const bool of_food = !fact.foods.empty();
         const bool of_batch = fact.kind == KitchenKind::pan_loss || fact.kind == KitchenKind::batch_ph;
         if (formulas.empty() || (of_food && !touches(fact, formulas)) || (of_batch && !is_of(fact, *formulas.front()))) continue;

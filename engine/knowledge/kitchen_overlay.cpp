@@ -59,12 +59,19 @@ void set_measure(Ingredient& food, const std::string& word, const Band& grams, c
     if (!known) food.measures.push_back({word, "", grams, source});
 }
 
+// The line of "kitchen.txt:3:1"; of a fact without a place its number.
+std::string line_of(const std::string& where, std::size_t number) {
+    const auto column = where.rfind(':');
+    const auto line = column == std::string::npos || column == 0 ? std::string::npos : where.rfind(':', column - 1);
+    return line == std::string::npos ? "n" + std::to_string(number) : where.substr(line + 1, column - line - 1);
+}
+
 class Overlay {
 public:
     explicit Overlay(const Knowledge& base) : base_(base), records_(base.records()) {}
 
     void lay(const KitchenFact& fact, const std::string& file) {
-        const std::string source = std::string(prefix) + std::to_string(records_.sources.size() + 1);
+        const std::string source = std::string(prefix) + line_of(fact.where, records_.sources.size());
         records_.sources.push_back(
             {source, SourceKind::common_practice, file + ", your own: \"" + fact.written + "\"", "laid over the general figure"});
         if (fact.kind == KitchenKind::scale) set_scale(fact.value, source);

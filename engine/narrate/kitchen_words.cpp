@@ -30,7 +30,7 @@ std::string said(const KitchenFact& fact, const Knowledge& knowledge) {
         case KitchenKind::heat:
             return "this year's " + food + " holds " + three_figures(fact.value.mid) + " mg/kg of capsaicinoids";
         case KitchenKind::measure:
-            return with_article(fact.measure) + " of " + food + " weighs " + three_figures(fact.value.mid) + " g";
+            return with_article(fact.measure) + " of " + food + " weighs " + trimmed_text(fact.value.mid, 1) + " g";
         case KitchenKind::edible:
             return value + " % of " + food + " is left when it is trimmed";
         case KitchenKind::scale:

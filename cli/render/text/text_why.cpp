@@ -54,12 +54,14 @@ std::string factors_part(const WhyAnswer& a, const Look& look) {
 }
 
 std::string measurements_part(const WhyAnswer& a, const Look& look) {
-    if (a.measurements.empty()) return "";
+    if (a.measurements.empty())
+        return heading("What to measure", look) + bullet("no reading at the bench would make this band much narrower", look);
     std::string out = heading("What to measure, and the line for kitchen.txt", look);
     for (const auto& m : a.measurements)
         out += bullet(capital(m.what) + ": leaves " + shown(a.property, m.known) + ", a band " + number(100 * m.narrower, 0) +
-                          " % narrower. Write, with your own figure: \"" + m.line + "\"",
-                      look);
+                          " % narrower. Write, with your own figure:",
+                      look) +
+               "      " + m.line + "\n";
     return out;
 }
 

@@ -18,6 +18,7 @@ struct Opening {
     std::string_view words;  // folded
 };
 constexpr std::array openings{
+    Opening{KitchenKind::pan_loss, "pan take"},
     Opening{KitchenKind::scale, "scale"},
     Opening{KitchenKind::scale, "kitchen scale"},
     Opening{KitchenKind::scale, "scale step"},

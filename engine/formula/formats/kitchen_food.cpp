@@ -11,7 +11,7 @@
 namespace standin {
 namespace {
 
-constexpr std::array<std::string_view, 9> waste{"trim", "trimming", "trimmings", "waste", "wasted", "offcut", "peeling", "loss", "lost"};
+constexpr std::array<std::string_view, 9> waste{"trim", "trimming", "lose", "waste", "wasted", "offcut", "peeling", "loss", "lost"};
 constexpr std::array<std::string_view, 8> kept{"usable", "edible", "kept", "left", "yield", "useable", "good", "used"};
 constexpr std::array<std::string_view, 4> single{"each", "apiece", "piece", "pod"};
 
@@ -66,26 +66,34 @@ std::optional<FoodShare> take_share(std::string& text) {
     return FoodShare{lost ? 100 - amount->value : amount->value, true};
 }
 
-std::optional<FoodMeasure> take_measure(std::string& text) {
+std::optional<FoodMeasure> take_measure(std::string& text, const KnownName& known) {
     const auto amount = last_amount(text, mass);
     if (!amount) return std::nullopt;
     blank(text, amount->begin, amount->end);
     FoodMeasure measure{"", amount->value};
     double count = 1;
+    bool by_number = false;
     for (const auto& word : words_of(text)) {
         Cursor cursor(text, word.begin);
-        if (const auto number = number_at(cursor, false); number && number->band.mid > 0) {  // "3 serranos: 20 g"
-            count = number->band.mid;
-            if (measure.word.empty()) measure.word = "piece";
-            blank(text, word.begin, cursor.at());
-            continue;
-        }
-        const Unit* unit = unit_named(word.folded);
-        const bool counts = unit && (unit->dimension == Dimension::count || unit->dimension == Dimension::volume);
-        if (!counts && !among(word.folded, single)) continue;
-        measure.word = counts ? std::string(unit->word) : "piece";
-        blank(text, word.begin, word.end);
+        const auto number = number_at(cursor, false);
+        const bool counted = number && number->band.mid > 0;  // "3 serranos: 20 g"
+        if (counted) count = number->band.mid;
+        if (!counted && word.folded != "one" && !among(word.folded, single)) continue;
+        by_number = true;
+        blank(text, word.begin, std::max(word.end, cursor.at()));
     }
+    // A word for a measure; in "flat-leaf parsley" one may be part of the name.
+    for (const auto& word : words_of(text)) {
+        const Unit* unit = unit_named(word.folded);
+        if (!unit || (unit->dimension != Dimension::count && unit->dimension != Dimension::volume)) continue;
+        std::string without = text;
+        blank(without, word.begin, word.end);
+        if (!known(food_name(without).name)) continue;
+        text = without;
+        measure.word = unit->word;
+        break;
+    }
+    if (measure.word.empty() && by_number) measure.word = "piece";
     if (measure.word.empty()) return std::nullopt;
     measure.grams /= count;
     return measure;

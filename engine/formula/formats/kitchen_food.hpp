@@ -1,6 +1,7 @@
 // The parts of a kitchen line about a food: the share that is left of it, what a measure of it weighs, its name.
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -22,8 +23,11 @@ struct FoodMeasure {
     double grams = 0;  ///< of one
 };
 
+/// Whether a name is that of a food.
+using KnownName = std::function<bool(const std::string&)>;
+
 /// "bunch of ...: 60 g", "... 6 g each", "3 ...: 20 g"; taken out of `text`.
-std::optional<FoodMeasure> take_measure(std::string& text);
+std::optional<FoodMeasure> take_measure(std::string& text, const KnownName& known);
 
 /// Grams that one such measure can weigh at all.
 PlausibleRange plausible_measure(const std::string& word, const Ingredient& ingredient);

@@ -16,6 +16,7 @@
 #include "formula/line/likeness.hpp"
 #include "formula/line/line_facts.hpp"
 #include "formula/line/name_text.hpp"
+#include "formula/line/tongues.hpp"
 #include "knowledge/plausible.hpp"
 #include "standin/number_text.hpp"
 
@@ -40,20 +41,33 @@ void verbs_to_colons(std::string& text) {
 // Fat in 100 g: "25 % fat", "75/25", "70 % lean", "fat 25 %".
 std::optional<double> take_fat(std::string& text) {
     const auto words = words_of(text);
-    for (std::size_t i = 0; i < words.size(); ++i) {
+    for (std::size_t i = 0; i < words.size(); ++i)
         if (const auto share = lean_share(words, i)) {
             blank(text, words[i].begin, words[share->last - 1].end);
             return 100 - share->lean;
         }
-        if (words[i].folded != "fat" || i + 1 >= words.size()) continue;
+    for (std::size_t i = 0; i + 1 < words.size(); ++i) {
         Cursor cursor(text, words[i + 1].begin);
-        const auto number = number_at(cursor, false);
+        const auto number = words[i].folded == "fat" ? number_at(cursor, false) : std::nullopt;
         cursor.space();
         if (!number || !cursor.eat("%")) continue;
         blank(text, words[i].begin, cursor.at());
         return number->band.mid;
     }
     return std::nullopt;
+}
+
+// "pH of the pork shoulder: 5.7" for "the pork shoulder: pH 5.7".
+void turn_round(std::string& text) {
+    constexpr std::array<std::string_view, 4> leads{"pH of ", "fat of ", "acidity of ", "strength of "};
+    for (const auto lead : leads) {
+        const std::string head = fold(std::string_view(text).substr(0, lead.size()));
+        const auto digit = text.find_first_of("0123456789");
+        if (head != fold(lead) || digit == std::string::npos) continue;
+        text =
+            text.substr(lead.size(), digit - lead.size()) + " " + std::string(lead.substr(0, lead.size() - 4)) + " " + text.substr(digit);
+        return;
+    }
 }
 
 class FoodLine {
@@ -63,19 +77,15 @@ public:
 
     Result<KitchenLine> read() {
         verbs_to_colons(text_);
-        const auto facts = take_facts(text_, true);
+        turn_round(text_);
         const auto fat = take_fat(text_);
-        std::optional<FoodShare> share;
         std::optional<FoodMeasure> measure;
-        if (facts.empty() && !fat) {
-            const std::string head = text_.substr(0, text_.find_first_of(":0123456789"));
-            const bool named_so = known_ingredient(food_name(head).name, knowledge_) != nullptr;  // "pork trim" is a food
+        std::optional<FoodShare> share;
+        if (!fat) share = told_share();
+        const auto facts = share ? std::vector<FactText>{} : take_facts(text_, true);
+        if (facts.empty() && !fat && !share) {
             share = take_share(text_);
-            if (share && share->told && named_so && food_name(text_).name != food_name(head).name) {
-                share->told = false;
-                text_ = head;
-            }
-            if (!share) measure = take_measure(text_);
+            if (!share) measure = take_measure(text_, [&](const std::string& name) { return food_called(name) != nullptr; });
             if (!share && !measure) return nothing_told();
         }
         if (auto wrong = name_food()) return Failure(std::move(*wrong));
@@ -84,13 +94,31 @@ public:
         if (fat)
             if (auto wrong = add_fat(*fat)) return failed(std::move(*wrong));
         if (share)
-            if (auto wrong = add_share(*share)) return failed(std::move(*wrong));
+            if (auto wrong = add_share(share.value_or(FoodShare{}))) return failed(std::move(*wrong));
         if (measure)
             if (auto wrong = add_measure(*measure)) return failed(std::move(*wrong));
         return std::move(read_);
     }
 
 private:
+    // "40 % waste", "60 % usable"; but "pork trim" is a food.
+    std::optional<FoodShare> told_share() {
+        std::string text = text_;
+        const auto share = take_share(text);
+        if (!share || !share->told) return std::nullopt;
+        const std::string head = text_.substr(0, text_.find_first_of(":0123456789"));
+        const std::string name = food_name(head).name;
+        if (known_ingredient(name, knowledge_) && food_name(text).name != name) return std::nullopt;
+        text_ = text;
+        return share;
+    }
+
+    const Ingredient* food_called(const std::string& name) const {
+        if (name.empty()) return nullptr;
+        const auto* food = known_ingredient(name, knowledge_);
+        return food ? food : knowledge_.ingredient_meant(name);
+    }
+
     Failure failed(Error error) const {
         error.where = origin_.start();
         return Failure(std::move(error));
@@ -105,7 +133,13 @@ private:
 
     // What is left of the line is the food. A beast by itself means all its meat.
     std::optional<Error> name_food() {
-        const auto [name, at] = food_name(text_);
+        auto [name, at] = food_name(text_);
+        // "pork shoulder: 18 % fat by the label": what follows the fact is told in passing.
+        const std::string head = food_name(std::string(line_.text.substr(0, line_.text.find_first_of(":=,0123456789")))).name;
+        if (!food_called(name) && food_called(head) && name.rfind(head, 0) == 0) {
+            read_.notes.push_back("passed over: \"" + name.substr(head.size() + 1) + "\"");
+            name = head;
+        }
         if (name.empty()) return Error{Trouble::bad_data, "no food is named in this line", origin_.start(), {}};
         if (const auto species = parse_word<Species>(fold(name)))
             for (const auto& one : knowledge_.records().ingredients)
@@ -196,7 +230,7 @@ private:
         return std::nullopt;
     }
 
-    const TextLine& line_;
+    const TextLine line_;
     std::string text_;
     Origin origin_;
     const Knowledge& knowledge_;
@@ -248,7 +282,14 @@ Result<KitchenLine> read_kitchen_line(const TextLine& line, std::string_view fil
         read.facts.back().where = origin.start();
         return read;
     }
-    return FoodLine(line, file, knowledge).read();
+    auto read = FoodLine(line, file, knowledge).read();
+    if (read) return read;
+    const auto english = in_english(line.text, knowledge);
+    if (!english) return read;
+    auto again = FoodLine({*english, line.place}, file, knowledge).read();
+    if (!again) return read;
+    for (auto& fact : again->facts) fact.written = line.text;
+    return again;
 }
 
 }  // namespace standin

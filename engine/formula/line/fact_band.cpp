@@ -82,7 +82,7 @@ Band fact_spread(const FactText& fact, const Knowledge& knowledge) {
 
 Result<Band> fact_band(const FactText& fact, const Ingredient& ingredient, const Knowledge& knowledge) {
     if (fact.kind == FactKind::heat_word) return heat_of_word(fact.word, ingredient, knowledge);
-    const std::string number = exact_text(fact.value.mid);
+    const std::string number = trimmed_text(fact.value.mid, 2);
     if (fact.kind == FactKind::ph)
         return within(fact, plausible_ph(ingredient), fact_spread(fact, knowledge), ingredient, "pH " + number, "");
     if (fact.kind == FactKind::acid_pct)
