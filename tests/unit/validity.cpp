@@ -51,7 +51,7 @@ TEST_CASE("outside, the band widens the further it goes, and the note says what 
     sourer.ph = 4.5;
     const auto a = at_reach(sour), b = at_reach(sourer);
     CHECK(a.bind.mid == Approx(40).epsilon(0.01));
-    CHECK(a.bind.high > 45);
+    CHECK(a.bind.high > 44);  // half a step, on the logit scale
     CHECK(b.bind.high > a.bind.high);
     REQUIRE(b.notes.size() == 1);
     CHECK(in_full(b.notes.front()).find("pH 4.5, made for 4.8-6.6") == 0);
@@ -60,10 +60,10 @@ TEST_CASE("outside, the band widens the further it goes, and the note says what 
 
 TEST_CASE("the furthest reach still leaves a band to read, and its middle stays") {
     const auto low = at_reach({4, 60, 4, 110, 900}, 11), high = at_reach({4, 60, 4, 110, 900}, 90);
-    CHECK(low.bind.mid == Approx(11).epsilon(0.02));
+    CHECK(low.bind.mid == Approx(11).epsilon(0.1));
     CHECK(low.bind.low > 0);
     CHECK(low.bind.high < 70);
-    CHECK(high.bind.mid == Approx(90).epsilon(0.02));
+    CHECK(high.bind.mid == Approx(90).epsilon(0.1));
     CHECK(high.bind.low > 30);
     CHECK(high.bind.high < 100);
 }
