@@ -26,7 +26,11 @@ std::optional<double> number_at(std::string_view text, std::size_t& at) {
 bool said_in_both(std::string_view after) {
     if (!starts_with(after, " (")) return false;
     after.remove_prefix(2);
-    while (!after.empty() && (digit(after.front()) || after.front() == '.')) after.remove_prefix(1);
+    const auto of_number = [](std::string_view rest) {
+        if (rest.size() > 1 && rest.front() == ' ') return digit(rest[1]);
+        return !rest.empty() && (digit(rest.front()) || rest.front() == '.' || rest.front() == '/');
+    };
+    while (of_number(after)) after.remove_prefix(1);
     constexpr std::array<std::string_view, 5> us{" F", "-", " in", " oz", " lb"};
     return std::any_of(us.begin(), us.end(), [&](std::string_view unit) { return starts_with(after, unit); });
 }
