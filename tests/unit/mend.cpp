@@ -59,7 +59,7 @@ TEST_CASE("mend: too much salt only plain mass without salt takes down", "[mend]
     CHECK(way.met);
     CHECK(grams(way.plain, "table-salt") == 0);
     CHECK(grams(way.plain, "pork-shoulder") > 300);
-    CHECK(way.plain_lacks == std::vector<std::string>{"salt"});
+    CHECK(way.plain_lacks == std::vector<std::string>{"table salt"});
     CHECK(way.prediction.properties[Property::salt_pct].mid < answer.base.properties[Property::salt_pct].mid);
 }
 
