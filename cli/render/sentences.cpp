@@ -146,11 +146,14 @@ std::string closeness_word(double closeness) {
     return closeness >= very ? "very like" : closeness >= close ? "like" : closeness >= fair ? "somewhat like" : "another taste";
 }
 
-std::string grams_with_band(const StandIn& s) {
-    std::string low = grams(s.grams_band.low), high = grams(s.grams_band.high);
-    if (low == high) return grams(s.grams);
+std::string grams_with_band(const StandIn& s, Units units) {
+    const std::string middle = formula_weight(s.grams, units);
+    std::string low = formula_weight(s.grams_band.low, units);
+    const std::string high = formula_weight(s.grams_band.high, units);
+    if (low == high) return middle;
+    if (units != Units::metric) return middle + ", from " + low + " to " + high;
     low.erase(low.size() - 2);  // the unit is said once
-    return grams(s.grams) + " (" + low + "-" + high + ")";
+    return middle + " (" + low + "-" + high + ")";
 }
 
 std::string stand_in_named(const StandIn& s, Units units) {

@@ -51,7 +51,7 @@ std::string why_of(const Edit& edit, Units units, bool full);
 std::string cited(const CautionText& caution);
 
 /// "260 g (210-330 g)".
-std::string grams_with_band(const StandIn& stand_in);
+std::string grams_with_band(const StandIn& stand_in, Units units);
 /// "green tomatoes and 12 g lime juice".
 std::string stand_in_named(const StandIn& stand_in, Units units);
 /// What the partner brings, and how much of the line stays beside a stand-in of which only so much is taken. Empty: neither.

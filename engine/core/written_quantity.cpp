@@ -41,8 +41,8 @@ bool quoted(std::string_view before) {
 }
 
 bool same_in_any_unit(std::string_view text, const WrittenQuantity& q, std::size_t at) {
-    constexpr std::array<std::string_view, 7> of_a_kilo{" to the kilo", " in a kilo", " a kilo", " per kilo",
-                                                        " to a kilo",   " in 100 g",  "/"};
+    constexpr std::array<std::string_view, 8> of_a_kilo{" for each gram", " to the kilo", " in a kilo", " a kilo",
+                                                        " per kilo",      " to a kilo",   " in 100 g",  "/"};
     const std::string_view before = text.substr(0, at), after = text.substr(q.end);
     if (quoted(before) || said_in_both(after)) return true;
     if (q.unit == "C") return ends_with(before, " by ");

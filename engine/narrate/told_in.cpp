@@ -65,6 +65,7 @@ AdaptAnswer told_in(AdaptAnswer a, Units units) {
 SwapsAnswer told_in(SwapsAnswer a, Units units) {
     for (auto& s : a.stand_ins) {
         turn(s.note, units);
+        turn(s.dose, units);
         turn(s.needs, units);
         turn(s.cautions, units);
     }

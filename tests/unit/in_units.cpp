@@ -37,9 +37,9 @@ TEST_CASE("a bare number with a unit is turned too, but no share, no difference,
     CHECK(in_units("Holds from about 65-70 C; none raw.", Units::us) == "Holds from about 149-158 F; none raw.");
     CHECK(in_units("months at -18 C, for quality", Units::us) == "months at 0 F, for quality");
     CHECK(in_units("cold-pressed at 27 C", Units::both) == "cold-pressed at 27 C (81 F)");
-    for (const std::string same :
-         {"2-4 g to the kilogram", "5 g/kg phosphate", "1.31 g in 100 g, raw", "12 g in a kilo of batch", "warming the water by 80 C",
-          "Cook to 71.1 C (160 F)", "\"2400 g pork\": taken as pork shoulder", "add `spinach 400 g`", "pH 5.5"})
+    for (const std::string same : {"2-4 g to the kilogram", "5 g/kg phosphate", "1.31 g in 100 g, raw", "12 g in a kilo of batch",
+                                   "0.87 g for each gram", "warming the water by 80 C", "Cook to 71.1 C (160 F)",
+                                   "\"2400 g pork\": taken as pork shoulder", "add `spinach 400 g`", "pH 5.5"})
         CHECK(in_units(same, Units::us) == same);
 }
 

@@ -61,7 +61,7 @@ private:
 
     std::vector<Markup> numbers() const {
         std::vector<Markup> items;
-        items.emplace_back("weight: " + s_.dose + "; band " + grams_with_band(s_));
+        items.emplace_back("weight: " + s_.dose + "; band " + grams_with_band(s_, detail_.units));
         items.emplace_back(number(s_.distance, 1) + " noticeable differences, the price of swapping included; closeness " +
                            number(s_.closeness, 2) + " (1 when nobody at the table notices)");
         const auto effects = moved(s_.effects);

@@ -54,7 +54,7 @@ std::string in_brief(const SwapsAnswer& a, const Engine& engine, Units units, co
 
 std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, Units units, const Extras& beside, const Look& look) {
     std::string out = heading(std::to_string(rank) + ". " + formula_weight(s.grams, units) + " " + stand_in_named(s, units), look);
-    out += bullet("weight: " + s.dose + "; band " + grams_with_band(s), look);
+    out += bullet("weight: " + s.dose + "; band " + grams_with_band(s, units), look);
     out += bullet(s.verdict + ": " + number(s.distance, 1) +
                       " noticeable differences, the price of swapping and what is trimmed after it included; closeness " +
                       number(s.closeness, 2) + " (1 when nobody at the table notices)",
