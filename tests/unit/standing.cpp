@@ -11,8 +11,9 @@ using namespace standin;
 
 namespace {
 
-Candidate candidate(const std::string& food, double closeness) {
+Candidate candidate(const std::string& food, double closeness, Role role = Role::green) {
     Candidate c;
+    c.role = role;
     c.food = line(food, 100);
     c.closeness = closeness;
     return c;
@@ -51,8 +52,8 @@ TEST_CASE("the closer, the less felt and the trade's own stand first; part of a 
 }
 
 TEST_CASE("fat that is cut gives way to solid fat before lard or oil") {
-    CHECK(standing(candidate("beef-suet", 0.6), "pork-backfat") < standing(candidate("lard", 0.6), "pork-backfat"));
-    CHECK(standing(candidate("beef-suet", 0.6), "butter") == Approx(standing(candidate("lard", 0.6), "butter")));
+    CHECK(standing(candidate("beef-suet", 0.6, Role::fat), "pork-backfat") < standing(candidate("lard", 0.6, Role::fat), "pork-backfat"));
+    CHECK(standing(candidate("beef-suet", 0.6, Role::fat), "butter") == Approx(standing(candidate("lard", 0.6, Role::fat), "butter")));
 }
 
 TEST_CASE("a leaf is weighed half way between the same weight and the same green, never as a pinch") {
