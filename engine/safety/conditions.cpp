@@ -48,19 +48,6 @@ void put(std::string& text, std::string_view word, const std::string& value) {
     for (auto at = text.find(word); at != std::string::npos; at = text.find(word, at + value.size())) text.replace(at, word.size(), value);
 }
 
-std::string_view unit_of(ProcessField field) {
-    switch (field) {
-        case ProcessField::plate:
-            return "mm";
-        case ProcessField::mixing:
-            return "min";
-        case ProcessField::rest:
-            return "h";
-        default:
-            return "C";
-    }
-}
-
 class Judge {
 public:
     explicit Judge(const Facts& facts) : facts_(facts) {}
@@ -191,6 +178,19 @@ std::string shown_field(ProcessField field, double value) {
             return shown_hours(value);
         default:
             return shown(value) + " C";
+    }
+}
+
+std::string_view unit_of(ProcessField field) {
+    switch (field) {
+        case ProcessField::plate:
+            return "mm";
+        case ProcessField::mixing:
+            return "min";
+        case ProcessField::rest:
+            return "h";
+        default:
+            return "C";
     }
 }
 

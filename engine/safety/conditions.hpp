@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "safety/core_temperature.hpp"
@@ -51,6 +52,9 @@ std::optional<double> said_of(ProcessField field, const Process& process, const 
 
 /// "25 C", "120 hours".
 std::string shown_field(ProcessField field, double value);
+
+/// "C", "h"
+std::string_view unit_of(ProcessField field);
 
 /// How hot the core gets as the formula says it: by its last word, or by the end of its readings.
 std::optional<double> core_said(const Process& process);

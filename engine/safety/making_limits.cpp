@@ -32,8 +32,9 @@ std::vector<CautionText> beyond(const Process& process, const Knowledge& knowled
         const auto said = said_of(field, process, knowledge);
         const MakingLimit most = limit(field);
         if (!said || !most.rule || *said <= most.rule->most) continue;
-        const Holding holding{most.foods, names_of(most.foods, knowledge), "Here: " + shown_field(field, *said) + ".", *said,
-                              most.rule->most};
+        const Holding holding{
+            most.foods, names_of(most.foods, knowledge), "Here: " + shown_field(field, *said) + ".", *said, most.rule->most,
+            {},         std::string(unit_of(field))};
         all.push_back(caution_text(reason_of(most.rule->id, most.rule->text, holding), most.rule->source, most.foods));
     }
     return all;
