@@ -232,7 +232,7 @@ def recompute(binary, prediction):
 
 
 def compare(binary, formula):
-    prediction = ask(binary, "predict", str(formula))
+    prediction = ask(binary, "predict", "--kitchen", "none", str(formula))
     mine, faults = recompute(binary, prediction)
     shown = []
     for key, (absolute, relative) in TOLERANCE.items():

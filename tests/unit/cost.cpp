@@ -42,7 +42,7 @@ TEST_CASE("a batch costs what its lines cost", "[cost]") {
 
 TEST_CASE("what is cut away is paid for by weight, not by the bunch", "[cost]") {
     const Formula f = formula({line("pork-shoulder", 1000), line("spinach", 100)});
-    const double share = knowledge().ingredient("spinach")->edible->band.mid;
+    const double share = knowledge().ingredient("spinach")->edible->band.mid / 100;
     CHECK(cost(f, "spinach 5.00/kg").batch.mid == Approx(0.5 / share));
     const Cost bunch = cost(f, "spinach 1.50 a bunch");
     CHECK(bunch.batch.low < bunch.batch.mid);

@@ -174,5 +174,5 @@ TEST_CASE("a food that is no record is known by what the kitchen says it is like
     CHECK(std::any_of(own.read_as.begin(), own.read_as.end(),
                       [](const auto& note) { return note.find("yours to check") != std::string::npos; }));
     CHECK_FALSE(general().read_formula(lines + "100 g zaltia\n", "f"));
-    CHECK_FALSE(general().read_kitchen("oleanda, like oregano\n", "kitchen.txt"));
+    CHECK_FALSE(general().read_kitchen("oleandr, like oregano\n", "kitchen.txt"));
 }

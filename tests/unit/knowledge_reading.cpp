@@ -104,7 +104,7 @@ TEST_CASE("bad ingredients") {
     bad(R"(, "acidity": {"acids": {"citric": "most"}})", "share of an acid");
     bad(R"(, "acidity": {"acids": {"citrik": 1}})", "unknown word", "citric");
     bad(R"(, "binding": {"water": {"value": 3, "unit": "g/g", "source": "s"}, "fat": {"value": 1, "unit": "g/g", "source": "s"}, "sets": "warm"})",
-        "cold, hot or chilled");
+        "cold, hot, chilled or never");
     bad(R"(, "meat": {"species": "porc", "buffer_scale": {"value": 1, "unit": "1", "source": "s"}, "bind": {"value": 1, "unit": "1", "source": "s"}})",
         "unknown word", "pork");
     bad(R"(, "tint": {"red": 1, "green": 1, "source": "s"})", "\"blue\" is missing");

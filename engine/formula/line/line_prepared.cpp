@@ -66,7 +66,7 @@ std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountTex
     if ((fold(name.generic) == "coriander" || named(name, {"koriander", "coriandre", "coriandolo"})) &&
         !says(name, {"fresh", "leaf", "chopped", "ground", "crushed", "seed", "whole", "toasted"}))
         return open_question("the seed or the leaf of coriander: say which", {"coriander seed", "fresh coriander"});
-    if (grams >= pepper_grams || says(name, {"fresh", "freshly", "chopped", "diced", "sliced", "minced", "grated", "peeled"}))
+    if (grams >= pepper_grams || says(name, {"fresh", "freshly", "root", "chopped", "diced", "sliced", "minced", "grated", "peeled"}))
         return std::nullopt;
     if (named(name, {"red pepper", "green pepper", "hot pepper", "hot red pepper"}))
         return open_question("so little of it is more likely a dry spice than the fresh pod: say which",
