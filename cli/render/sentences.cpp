@@ -71,11 +71,13 @@ std::string Names::of_line(const std::string& id) const {
 
 std::string in_brief(const Edit& e, const Names& names) {
     const std::string line = e.line.empty() ? "" : names.of_line(e.line);
+    // The same food made ready otherwise is told by how: "serrano, seeded, for serrano".
+    const auto with = [&] { return e.with == e.line ? with_preparations(names.of(e.with), e.prepared) + "," : names.of(e.with); };
     switch (e.kind) {
         case EditKind::replace:
-            return names.of(e.with) + " for " + line;
+            return with() + " for " + line;
         case EditKind::split:
-            return names.of(e.with) + " for part of the " + line;
+            return with() + " for part of the " + line;
         case EditKind::reduce:
             return "less " + line;
         case EditKind::raise:

@@ -71,7 +71,7 @@ void warn_of_the_scale(Sheet& sheet) {
         if (w.fine) fine.push_back(sheet.prediction.lines[w.line].name);
     if (!fine.empty())
         sheet.notes.push_back("A scale that shows whole grams is too coarse for " + listed(fine) +
-                              ": use one that shows 0.1 g, or weigh a batch of the dry ones ten times as large and take a tenth.");
+                              ": use one that shows tenths of a gram, or weigh a batch of the dry ones ten times as large and take a tenth.");
 }
 
 // A casing is of an animal too.
