@@ -70,8 +70,9 @@ void warn_of_the_scale(Sheet& sheet) {
     for (const auto& w : sheet.weights)
         if (w.fine) fine.push_back(sheet.prediction.lines[w.line].name);
     if (!fine.empty())
-        sheet.notes.push_back("A scale that shows whole grams is too coarse for " + listed(fine) +
-                              ": use one that shows tenths of a gram, or weigh a batch of the dry ones ten times as large and take a tenth.");
+        sheet.notes.push_back(
+            "A scale that shows whole grams is too coarse for " + listed(fine) +
+            ": use one that shows tenths of a gram, or weigh a batch of the dry ones ten times as large and take a tenth.");
 }
 
 // A casing is of an animal too.
