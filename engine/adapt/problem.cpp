@@ -240,7 +240,7 @@ private:
     bool fills(std::size_t l, const Candidate& candidate) const {
         if (!is_vegetable(ingredient(candidate.food).tissue) || seasons_for(l, candidate)) return false;
         const Offer offer = stock_.offer(candidate.food);
-        return std::min(weights(l, candidate).most, offer.grams.value_or(base_mass_)) >= third * missing_of(l);
+        return std::min(weights(l, candidate).most, offer.grams.value_or(base_mass_)) >= third * fairly_missing(l);
     }
 
     // The only stand-in of a vegetable holds its bulk.
@@ -248,6 +248,8 @@ private:
         if (!is_vegetable(ingredient(move.food).tissue) || move.covers->per_gram * bodiless * missing_of(l) > 1) return;
         move.least = std::max(move.least, std::min(move.most, context_.constant("advice.bulk.least") * missing_of(l)));
     }
+
+    double fairly_missing(std::size_t l) const { return std::min(missing_of(l), room_by_the_kilo(ingredient(lines()[l]))); }
 
     double missing_of(std::size_t l) const { return lines()[l].grams.mid - problem_.start[l]; }
 
@@ -273,7 +275,9 @@ private:
             // Of a little of a vegetable too, no crumb and no basketful: the rest of the dose is left to others.
             const Tissue tissue = ingredient(lines()[l]).tissue;
             const bool body = role_of_line(l) == Role::green || role_of_line(l) == Role::allium;
-            if (body && !is_vegetable(ingredient(candidate.food).tissue) && (most_times * equal < line || equal > most_times * line))
+            const bool dry = tissue == Tissue::dry && ingredient(candidate.food).tissue == Tissue::dry;
+            if (body && !dry && !is_vegetable(ingredient(candidate.food).tissue) &&
+                (most_times * equal < line || equal > most_times * line))
                 return {equal, 0};
             if (!is_vegetable(tissue) || !is_vegetable(ingredient(candidate.food).tissue)) return {equal, most};
             return {std::max(equal, line / most_times), std::min(most, most_times * line)};
@@ -301,6 +305,7 @@ private:
         move.most = std::min(most, room_for(move, candidate.role));
         const bool little = is_dried_form(l, candidate.food) || seasons_for(l, candidate);
         move.least = little ? least_of_stand_in * whole : least_of(l, whole);
+        if (candidate.share < 1) move.least = std::min(move.least, candidate.food.grams.mid);
         if (move.least > move.most && seasons_or_fills(l)) return false;
         move.least = std::min(move.least, move.most);
         move.price = price_of(move);
@@ -321,7 +326,7 @@ private:
 
     // One of several that share a line has its part in it: a third of a vegetable's weight, a tenth of what else there is.
     double least_of(std::size_t l, double whole) const {
-        if (problem_.missing[l] && seasons_or_fills(l)) return third * missing_of(l);
+        if (problem_.missing[l] && seasons_or_fills(l)) return third * fairly_missing(l);
         return least_of_stand_in * whole;
     }
 

@@ -201,6 +201,12 @@ Portions::Bounds Portions::within_limit(Bounds b, const Line& food) const {
     return b;
 }
 
+// How much of the line is no more than a kilo takes of it: what is weighed beyond that is no measure for what stands in for it.
+double Portions::fair_share() const {
+    const auto& limit = ingredient(line_).most_g_per_kg;
+    return limit ? std::min(1.0, limit->band.mid / 1000 * batch_grams_ / line_.grams.mid) : 1.0;
+}
+
 std::optional<Portion> Portions::of(const Line& food, const SwapPath& path, Role role) const {
     if (role == Role::heat && burns(food, path)) return std::nullopt;
     const auto equal = equal_grams(food, path, role);
@@ -221,7 +227,9 @@ std::optional<Portion> Portions::of(const Line& food, const SwapPath& path, Role
     p.per_gram = dose_of(nominal_.unit(food), role);
     if (role == Role::acid || role == Role::heat) p.lacking = printed(path) ? 0 : std::max(0.0, dose(role) - p.per_gram * p.grams);
     const bool fills = bulky(food, role) && role == Role::green;
-    if (!fills && p.carries < constant("stand_ins.least.dose"))
+    const double fair = fair_share();
+    if (fair < 1) p.felt = std::min(1.0, p.carries);
+    if (!fills && p.carries < constant("stand_ins.least.dose") * fair)
         p.why = "it would take " + times(*equal / line_.grams.mid) + " times the weight";
     return p;
 }

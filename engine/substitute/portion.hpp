@@ -13,6 +13,7 @@ struct Portion {
     double grams = 0;            ///< for the whole line, as weighed
     double least = 0, most = 0;  ///< what would still be sensible for it
     double carries = 1;          ///< share of the line's dose in `grams`
+    double felt = 1;             ///< the same where the line is over what a kilo takes of it, else 1
     double per_gram = 0;         ///< dose that a gram of it brings
     std::optional<double> even;  ///< grams that fill the line's place and bring less than its dose: right where a partner brings the rest
     double lacking = 0;          ///< dose that is left to a partner, in the unit of the role
@@ -40,6 +41,7 @@ private:
         std::string at_least, at_most;  // why
     };
 
+    double fair_share() const;
     std::optional<double> equal_grams(const Line& food, const SwapPath& path, Role role) const;
     std::optional<double> by_dose(double grams, const Line& from, const Line& to, Role role) const;
     double by_solids(const Line& food) const;

@@ -59,6 +59,7 @@ private:
         c.least_grams = portion->least * c.share;
         c.most_grams = portion->most * c.share;
         c.bounded = portion->bounded;
+        c.felt = portion->felt;
         if (last.partner) {
             if (!may_use_(*knowledge().ingredient(last.partner->ingredient))) return;
             c.partner = partner_named(last, line_.grams.mid * portion->carries);
@@ -119,7 +120,7 @@ Material counted_as(const Candidate& candidate, const Line& line, const Nominal&
     Material unit = nominal.unit(candidate.food);
     const double grams = candidate.food.grams.mid;
     const auto dose = amount_of_dose(candidate.role);
-    if (dose && grams > 0) unit[*dose] = nominal.unit(line)[*dose] * line.grams.mid * candidate.share / grams;
+    if (dose && grams > 0) unit[*dose] = nominal.unit(line)[*dose] * line.grams.mid * candidate.share * candidate.felt / grams;
     return unit;
 }
 
