@@ -13,7 +13,7 @@ import sys
 import numpy
 from scipy.optimize import minimize
 
-PROBLEMS = range(200, 300)
+PROBLEMS = range(200, 320)
 RELATIVE, ABSOLUTE = 1e-6, 1e-6
 KEPT = 1e-8  # what a limit may be broken by
 

@@ -43,7 +43,7 @@ TEST_CASE("firmer: less acid, less wet paste and a binder, found by the search i
     CHECK(best.table.find("less sharp") != std::string::npos);
     REQUIRE(best.gives_back.size() >= 2);
     CHECK(in_full(best.gives_back.front()).find("zest") != std::string::npos);
-    CHECK(in_full(best.gives_back[1]).find("brushed on after cooking") != std::string::npos);
+    CHECK(in_full(best.gives_back[1]).find("brush it on after cooking") != std::string::npos);
 }
 
 TEST_CASE("firmer: what a maker cannot spare is named when it stands in the way") {

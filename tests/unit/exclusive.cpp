@@ -59,7 +59,7 @@ TEST_CASE("exclusive: of foods for a line that is there one is taken") {
 
 TEST_CASE("exclusive: every plan of the search keeps the groups, and an open batch holds their shares to one") {
     std::size_t grouped = 0;
-    for (std::uint64_t number = 400; number < 420; ++number) {
+    for (std::uint64_t number = 400; number < 470; ++number) {
         const SmallProblem small(number, 10);
         grouped += small.problem.exclusive.size();
         SearchLimits limits;
