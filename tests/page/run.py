@@ -55,6 +55,11 @@ def plain(text):
     return re.sub(r"\d+(?:[.]\d+)?", "#", text)
 
 
+def in_celsius(text):
+    """Without the Fahrenheit beside it: the JSON is metric, a page is in the maker's units."""
+    return re.sub(r" [(]-?\d+(?:[.]\d+)? F[)]", "", text)
+
+
 def wrong_facts(name, answer, facts, width):
     none = dict.fromkeys(("jumps", "scripts", "asked", "away", "untitled", "unspoken", "headless"), 0)
     expected = {"lang": "en", "h1": 1, "first": 1, "safety": True, "small": [], **none}
@@ -65,12 +70,12 @@ def wrong_facts(name, answer, facts, width):
         yield f"{facts['wider']} pixels wider than a screen of {width}"
     if facts["pictures"] < 1:
         yield "no picture"
-    text = " ".join(facts["text"].split())
+    text = in_celsius(" ".join(facts["text"].split()))
     base = answer.get("base", answer)
     for prediction in answer.get("formulas", [base]):
         for caution in prediction["cautions"]:
             # A page says a caution once, with the foods of everything on it.
-            says, _, foods = " ".join(caution["text"].split()).partition(" Here: ")
+            says, _, foods = in_celsius(" ".join(caution["text"].split())).partition(" Here: ")
             if says not in text or any(food not in text for food in foods.rstrip(".").split(", ") if food):
                 yield f"caution `{caution['id']}` is not on the page"
         for allergen in prediction["allergens"]:
