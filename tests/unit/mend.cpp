@@ -12,7 +12,7 @@ using namespace standin;
 namespace {
 
 Formula green(double salt = 36, double vinegar = 45, double serrano = 60) {
-    Formula made = formula({line("pork-shoulder", 2000), line("spinach", 200, {"blanched", "squeezed"}), line("flat-leaf-parsley", 60),
+    Formula made = formula({line("pork-shoulder", 2000), line("spinach", 200, {"blanched", "squeezed"}), line("parsley", 60),
                             line("garlic", 20), line("table-salt", salt), line("black-pepper", 5)});
     if (vinegar > 0) made.lines.push_back(line("white-wine-vinegar", vinegar));
     if (serrano > 0) made.lines.push_back(line("serrano", serrano));
