@@ -64,8 +64,7 @@ int run_mend(const Call& call) {
     }
     if (!call.html.empty()) out.html = mend_html(*answer, detail);
     out.page = call.json ? mend_json(*answer, *engine) : mend_text(*answer, detail, look_for_output(call.colour));
-    const bool met = std::any_of(answer->ways.begin(), answer->ways.end(), [](const MendWay& w) { return w.met; });
-    return deliver(call, out, met ? done : unmet);
+    return deliver(call, out, answer->ways.empty() ? unmet : done);  // each way says itself how far it goes
 }
 
 }  // namespace standin::cli

@@ -43,9 +43,10 @@ constexpr std::array<Command, 11> table{{
      "fold in. "
      "Words of the patty such as flat, too sour, too salty, not salty enough, too hot, not hot enough, crumbly, mushy, rubbery, dry, wet, "
      "greasy, "
-     "not green, bitter. Always of a fried patty, never of the raw mass.",
+     "not green, bitter. Always of a fried patty, never of the raw mass. Where nothing goes all the way it shows what comes nearest and "
+     "says so; exit code 1 when nothing helps.",
      {"standin mend hedgerow.txt --tasted \"too hot, needs salt\" --made 2.5kg",
-      "standin mend hedgerow.txt --tasted crumbly --measured \"pH 5.2\" --save mended.txt"},
+      "standin mend hedgerow.txt --tasted crumbly --save mended.txt"},
      1,
      1,
      run_mend},
@@ -56,7 +57,7 @@ constexpr std::array<Command, 11> table{{
      "would "
      "help most, and what to buy. Never more is asked than there is.",
      {"standin plan hedgerow.txt hedgerow-mild.json --have fridge.txt",
-      "standin plan hedgerow.txt hedgerow-mild.json --have fridge.txt --make \"1: 2 kg\""},
+      "standin plan hedgerow.txt --have fridge.txt --make \"hedgerow.txt: 2 kg\""},
      1,
      any_number,
      run_plan},

@@ -130,7 +130,8 @@ private:
             const auto& meat = ingredient(line).meat;
             return meat && food.meat && meat->species == food.meat->species;
         };
-        if (role == Role::binder) return food.tissue == Tissue::dry;
+        if (role == Role::binder && belongs(food, "whole-dry", knowledge_)) return false;
+        if (role == Role::binder) return food.tissue == Tissue::dry || (stock_.listed() && food.tissue == Tissue::egg);
         if (role == Role::fat) return food.meat && std::any_of(lines().begin(), lines().end(), same_beast);
         if (role == Role::salt) return food.tissue == Tissue::dry;
         return !food.meat;

@@ -1,6 +1,7 @@
 #include "mend/ways.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "adapt/difference.hpp"
@@ -36,6 +37,7 @@ public:
         const bool thin = std::any_of(goals().begin(), goals().end(), thins) || any_less();
         if (!thin) by_additions();
         by_plain_mass(thin);
+        if (ways_.all.empty() && !(thin && goals_all_thin())) by_what_comes_nearest();
         if (ways_.all.empty() && ways_.cannot.empty()) none_found();
         return std::move(ways_);
     }
@@ -53,6 +55,8 @@ private:
     bool any_less() const {
         return std::any_of(mass_.tastes.begin(), mass_.tastes.end(), [](const Meant& m) { return m.reading->less_of.has_value(); });
     }
+
+    bool goals_all_thin() const { return std::all_of(goals().begin(), goals().end(), thins); }
 
     bool meets(const std::vector<State>& states, const Goal& goal) const {
         return missed_by(goal, distance_, mass_.states, states, mass_.request.sure) <= 0;
@@ -122,6 +126,7 @@ private:
         constexpr double margin = 1.2;
         const auto states = mass_.made.states(formula);
         bool any = false;
+        if (part_ < 1) return std::nullopt;
         for (std::size_t g = 0; g < goals().size(); ++g) {
             const double miss = missed_by(goals()[g], distance_, mass_.states, states, mass_.request.sure);
             if (miss <= 0 || thins(goals()[g])) continue;
@@ -136,7 +141,7 @@ private:
     std::vector<Mended> searched(const Mended& start, std::size_t top) const {
         const Material there = mass_.made.total(start.formula);
         const State state = mass_.made.state(start.formula);
-        const Distance distance(mass_.context, there, state, asked_of(state));
+        const Distance distance(mass_.context, there, state, asked_in(start.formula, state));
         const Problem problem = additions_to(start.formula, there, mass_.stock, distance, mass_.context);
         std::vector<Candidate> found;
         constexpr std::size_t most_foods = 3;
@@ -150,6 +155,17 @@ private:
         return best;
     }
 
+    // Where the mass itself, of the middle draw, has all that is asked and too few draws have it, the limits move by what those miss.
+    std::vector<Goal> asked_in(const Formula& formula, const State& state) const {
+        std::vector<Goal> asked = asked_of(state);
+        const auto lacks = [&](const Goal& goal) {
+            const double value = state.properties[goal.property];
+            return shortfall(goal, value, value) > 0;
+        };
+        if (!near_ || std::any_of(asked.begin(), asked.end(), lacks)) return asked;
+        return tighter(formula, asked).value_or(asked);
+    }
+
     // What is to hold of the mass with all that goes into it. Plain mass has done for what it thins as much as it shall.
     std::vector<Goal> asked_of(const State& state) const {
         constexpr double inside = 0.15, moved = 0.1;  // noticeable differences
@@ -157,8 +173,9 @@ private:
         for (const auto& goal : goals()) {
             Goal one = as_condition(goal, distance_.base().properties[goal.property], inside * distance_.unit(goal.property));
             const double value = state.properties[goal.property];
-            if (thins(goal) && value < distance_.base().properties[goal.property])
+            if (thins(goal) && (near_ || value < distance_.base().properties[goal.property]))
                 one.limit = std::max(one.limit, value + moved * distance_.unit(goal.property));
+            else if (shortfall(one, value, value) > 0) one.limit = value + part_ * (one.limit - value);
             asked.push_back(std::move(one));
         }
         return asked;
@@ -291,6 +308,59 @@ private:
         }
     }
 
+    // Where nothing does all that was asked: what does most of it, by additions alone and beside as much plain mass as may help.
+    void by_what_comes_nearest() {
+        std::vector<std::pair<double, MendWay>> near;
+        const auto keep = [&](const Mended& mended, const Plain* plain, double share) {
+            MendWay way = judged_way(mended, plain, share);
+            const double done = progress_of(way);
+            if (way.met || done >= mass_.context.constant("mend.nearest.least")) near.emplace_back(way.met ? 1e9 : done, std::move(way));
+        };
+        for (const auto& mended : nearest_to(with_more_of(mass_.formula), 2)) keep(mended, nullptr, 0);
+        const double beside = mass_.context.constant("mend.plain.beside");
+        auto plain = plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context);
+        const auto said = ways_.cannot.size();
+        if (plain && within_stock(*plain, beside)) {
+            const Mended start = with_more_of(blended(mass_.formula, *plain, beside));
+            const auto found = nearest_to(start, 1);
+            keep(found.empty() ? start : found.front(), &*plain, beside);
+        }
+        ways_.cannot.resize(said);  // too little meat for plain mass was told before, if it was asked for
+        std::stable_sort(near.begin(), near.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
+        for (auto& [done, way] : near)
+            if (ways_.all.size() < std::clamp<std::size_t>(mass_.request.top, 1, 2)) ways_.all.push_back(std::move(way));
+        keep_the_met();
+    }
+
+    // Additions that go the largest part of the way that any do.
+    std::vector<Mended> nearest_to(const Mended& start, std::size_t top) {
+        constexpr std::array parts{1.0, 0.8, 0.6, 0.4, 0.2};
+        near_ = true;
+        std::vector<Mended> found;
+        for (const double part : parts) {
+            part_ = part;
+            found = searched(start, top);
+            if (!found.empty()) break;
+        }
+        part_ = 1;
+        near_ = false;
+        return found;
+    }
+
+    // Noticeable differences by which the goals are nearer than in the mass as made; none where one of them got worse.
+    double progress_of(const MendWay& way) const {
+        double nearer = 0;
+        for (const auto& goal : goals()) {
+            const double base = distance_.base().properties[goal.property];
+            const double step = (shortfall(goal, base, base) - shortfall(goal, way.prediction.properties[goal.property].mid, base)) /
+                                distance_.unit(goal.property);
+            constexpr double unfelt = 0.15;
+            if (step < -unfelt) return 0;
+            nearer += step;
+        }
+        return nearer;
+    }
+
     // Meat there is too little of ends it; of anything else the plain mass does without.
     bool within_stock(Plain& plain, double share) {
         std::vector<Line> there;
@@ -360,6 +430,8 @@ private:
     Material total_;
     Distance distance_;  // from the mass as it is
     Ways ways_;
+    double part_ = 1;    // of the way to what was asked; the whole but where that cannot be had
+    bool near_ = false;  // while what comes nearest is looked for
 };
 
 }  // namespace
