@@ -122,11 +122,10 @@ private:
     }
 
     // The goals with the limits moved by what the draws miss; nothing where they keep them all.
-    std::optional<std::vector<Goal>> tighter(const Formula& formula, std::vector<Goal> hard) const {
-        constexpr double margin = 1.2;
+    std::optional<std::vector<Goal>> tighter(const Formula& formula, std::vector<Goal> hard, double margin = 1.2) const {
         const auto states = mass_.made.states(formula);
         bool any = false;
-        if (part_ < 1) return std::nullopt;
+        if (part_ != 1) return std::nullopt;
         for (std::size_t g = 0; g < goals().size(); ++g) {
             const double miss = missed_by(goals()[g], distance_, mass_.states, states, mass_.request.sure);
             if (miss <= 0 || thins(goals()[g])) continue;
@@ -175,7 +174,7 @@ private:
             const double value = state.properties[goal.property];
             if (thins(goal) && (near_ || value < distance_.base().properties[goal.property]))
                 one.limit = std::max(one.limit, value + moved * distance_.unit(goal.property));
-            else if (shortfall(one, value, value) > 0) one.limit = value + part_ * (one.limit - value);
+            else if (shortfall(one, value, value) > 0) one.limit = value + (goal.most ? std::min(1.0, part_) : part_) * (one.limit - value);
             asked.push_back(std::move(one));
         }
         return asked;
@@ -225,8 +224,12 @@ private:
         SearchLimits limits;
         limits.plans = 1;
         limits.progress = mass_.context.options.progress;
-        limits.tighter = [&](const Plan& plan, const std::vector<Goal>& hard) {
-            return tighter(weighed(problem, plan.grams, start).formula, hard);
+        // The draws that decide may gain less than the middle one does, so each time they are not there the step is longer.
+        limits.tighter = [&, margin = 1.2](const Plan& plan, const std::vector<Goal>& hard) mutable {
+            constexpr double longer = 1.4;
+            auto moved = tighter(weighed(problem, plan.grams, start).formula, hard, margin);
+            margin *= longer;
+            return moved;
         };
         const auto plans = search_plans(problem, distance, mass_.context.nominal().models(), limits).plans;
         if (plans.empty()) return std::nullopt;
@@ -332,9 +335,9 @@ private:
         keep_the_met();
     }
 
-    // Additions that go the largest part of the way that any do.
+    // Additions that go the largest part of the way that any do: by the middle draw past it first, as then more of the draws get there.
     std::vector<Mended> nearest_to(const Mended& start, std::size_t top) {
-        constexpr std::array parts{1.0, 0.8, 0.6, 0.4, 0.2};
+        constexpr std::array parts{1.0, 1.6, 1.3, 0.98, 0.9, 0.6, 0.3};
         near_ = true;
         std::vector<Mended> found;
         for (const double part : parts) {
@@ -351,7 +354,7 @@ private:
     double progress_of(const MendWay& way) const {
         double nearer = 0;
         for (const auto& goal : goals()) {
-            const double base = distance_.base().properties[goal.property];
+            const double base = mass_.base.properties[goal.property].mid;
             const double step = (shortfall(goal, base, base) - shortfall(goal, way.prediction.properties[goal.property].mid, base)) /
                                 distance_.unit(goal.property);
             constexpr double unfelt = 0.15;
