@@ -18,7 +18,7 @@ constexpr double used_grams = 1;
 constexpr double rounded_up = 0.05;      // of a move's most; what the relaxed batch uses more of is used in the plan made of it
 constexpr double worth_adding = 0.2;     // squared differences that one more change must gain to be an idea of its own
 constexpr double remnant_share = 0.15;   // of a line
-constexpr std::size_t long_while = 150;  // nodes
+constexpr std::size_t long_while = 300;  // nodes
 constexpr double bound_slack = 1e-3;     // squared differences; solver tolerance
 
 struct Node {
