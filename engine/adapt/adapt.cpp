@@ -165,8 +165,7 @@ private:
     // medians still miss. What the search proves holds as far as the plans it does not visit lie off the middle as that batch does.
     void search(AdaptAnswer& answer) {
         const std::vector<Goal> asked = problem_.hard;
-        if (const auto relaxed = best_relaxed())
-            if (auto moved = tighter(*relaxed, problem_.hard)) problem_.hard = std::move(*moved);
+        problem_.hard = moved_for_all(asked);
         const SearchResult found = searched(asked);
         show(found, distance_.goals(), answer);
         if (!stopped_ && !problem_.hard.empty() && answer.variants.empty()) look_further(answer, asked);
@@ -248,12 +247,34 @@ private:
 
     Rebalancer rebalancer() const { return {problem_, distance_, context_.nominal().models()}; }
 
-    // The best batch with every move still open, as if it were a plan.
-    std::optional<Plan> best_relaxed() const {
+    // What the best relaxed batch misses is asked of every plan. It comes from the models, and is much the same whatever the food; but each
+    // chile has a wide band of its own: heat is asked for only as far as the best batch without that one's new foods misses it too. Else
+    // the bound lies, and a better plan with another chile is passed over.
+    std::vector<Goal> moved_for_all(const std::vector<Goal>& asked) {
+        std::vector<Choice> open(problem_.moves.size(), Choice::open);
+        const auto relaxed = best_relaxed(open);
+        auto moved = relaxed ? tighter(*relaxed, asked) : std::nullopt;
+        if (!moved) return asked;
+        const auto of_heat = [](const Goal& goal) { return goal.property == Property::heat_mg_kg; };
+        if (std::none_of(asked.begin(), asked.end(), of_heat)) return std::move(*moved);
+        for (const auto m : used_moves(problem_, relaxed->grams))
+            if (problem_.moves[m].brings_food()) open[m] = Choice::out;
+        const auto others = best_relaxed(open);
+        if (!others) return std::move(*moved);
+        const std::vector<Goal> less = tighter(*others, asked).value_or(asked);
+        for (std::size_t g = 0; g < asked.size(); ++g) {
+            if (!of_heat(asked[g])) continue;
+            double& limit = (*moved)[g].limit;
+            limit = asked[g].kind == Goal::Kind::at_most ? std::max(limit, less[g].limit) : std::min(limit, less[g].limit);
+        }
+        return std::move(*moved);
+    }
+
+    // The best batch of what is open, as if it were a plan.
+    std::optional<Plan> best_relaxed(const std::vector<Choice>& open) const {
         std::optional<Plan> best;
         if (problem_.hard.empty()) return best;
         for (std::size_t p = 0; p < problem_.processes.size(); ++p) {
-            const std::vector<Choice> open(problem_.moves.size(), Choice::open);
             const Solution s = rebalancer().solve(open, problem_.processes[p], {}, {.multistart = true});
             if (s.feasible() && (!best || s.cost < best->cost)) best = Plan{p, s.grams, s.cost, s.price};
         }
