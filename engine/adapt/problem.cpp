@@ -306,7 +306,8 @@ private:
         const bool little = is_dried_form(l, candidate.food) || seasons_for(l, candidate);
         move.least = little ? least_of_stand_in * whole : least_of(l, whole);
         if (candidate.share < 1) move.least = std::min(move.least, candidate.food.grams.mid);
-        if (move.least > move.most && seasons_or_fills(l)) return false;
+        if (move.least > move.most && seasons_or_fills(l) && !(leaf_allium(l, candidate.food) && move.most >= least_of_stand_in * whole))
+            return false;
         move.least = std::min(move.least, move.most);
         move.price = price_of(move);
         move.covers = Covers{l, 1 / whole};
@@ -322,6 +323,11 @@ private:
         return dry.tissue == Tissue::dry && (same || role_of_line(l) == Role::allium);
     }
 
+    // Chives for ramps: a small bunch of them brings back some of the onion, if not the bulk.
+    bool leaf_allium(std::size_t l, const Line& food) const {
+        const Ingredient &from = ingredient(lines()[l]), &to = ingredient(food);
+        return to.tissue == Tissue::thin_leaf && contains(from.roles, Role::allium) && contains(to.roles, Role::allium);
+    }
     bool seasons_or_fills(std::size_t l) const { return role_of_line(l) == Role::green || role_of_line(l) == Role::allium; }
 
     // One of several that share a line has its part in it: a third of a vegetable's weight, a tenth of what else there is.
@@ -485,13 +491,6 @@ private:
 };
 
 }  // namespace
-
-std::vector<Goal> hard_goals(const Distance& distance) {
-    std::vector<Goal> hard;
-    for (const auto& goal : distance.goals())
-        hard.push_back(as_condition(goal, distance.base().properties[goal.property], aimed_within * distance.step(goal.property)));
-    return hard;
-}
 
 Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Distance& distance, const Context& context) {
     return Builder(formula, stock, graph, distance, context).build();
