@@ -81,7 +81,7 @@ public:
             return with_safety(std::move(answer));
         }
         if (answer.conflict = ideas_without_weight(request_, problem_, context_.knowledge()); !answer.conflict.empty()) {
-            answer.would_give = {said("weighing it yourself, in a formula of its own: compare holds it against this one")};
+            answer.would_give = ideas_by_weight(request_, formula_, context_);
             return with_safety(std::move(answer));
         }
         if (!kept_lines_missing()) search(answer);

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "adapt/conflict.hpp"
+#include "adapt/own_plan.hpp"
 #include "adapt/request.hpp"
 #include "standin/number_text.hpp"
 
@@ -89,6 +90,27 @@ std::vector<Reason> ideas_without_weight(const AdaptRequest& request, const Prob
             all.push_back(
                 demand("use", knowledge.ingredient(idea.with)->names.front() + " for " + knowledge.ingredient(idea.line)->names.front()));
     }
+    return all;
+}
+
+std::vector<Reason> ideas_by_weight(const AdaptRequest& request, const Formula& base, const Context& context) {
+    constexpr int tenths = 1;
+    std::vector<Reason> all;
+    for (const auto& idea : request.use) {
+        Formula plan = base;
+        for (auto& line : plan.lines) {
+            if (line.ingredient != idea.line) continue;
+            Line instead;
+            instead.ingredient = idea.with;
+            instead.grams = line.grams;
+            line = instead;
+        }
+        const DistanceParts apart = distance_of_plan(base, plan, context);
+        const auto name = [&](const std::string& id) { return context.knowledge().ingredient(id)->names.front(); };
+        all.push_back(said("taking " + name(idea.with) + " for " + name(idea.line) + " weight for weight, unbalanced: " + apart.verdict +
+                           " (" + fixed_text(apart.distance, tenths) + " from the original)"));
+    }
+    all.push_back(said("weighing it yourself, in a formula of its own: compare holds it against this one"));
     return all;
 }
 

@@ -14,4 +14,7 @@ Result<AdaptRequest> with_own_ideas(AdaptRequest request, const Formula& formula
 /// The ideas for which nothing known says how much is to be taken, each as the maker would say it: "use sorrel for tomatillo".
 std::vector<Reason> ideas_without_weight(const AdaptRequest& request, const Problem& problem, const Knowledge& knowledge);
 
+/// What each idea costs when it is taken all the same, weight for weight: how far that formula lies from the base.
+std::vector<Reason> ideas_by_weight(const AdaptRequest& request, const Formula& base, const Context& context);
+
 }  // namespace standin
