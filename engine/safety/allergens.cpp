@@ -116,6 +116,9 @@ std::vector<AllergenText> allergens_of(const Prediction& prediction, const Knowl
             if (has(ingredient->may_hold, allergen)) add_once(text.from, line->name);
         if (!text.from.empty()) all.push_back(std::move(text));
     }
+    // A food under a name of the maker's own was said to be like one that is known: what it holds itself nobody here can tell.
+    for (const auto& [line, ingredient] : lines)
+        if (line->name != ingredient->names.front()) all.push_back({"whatever " + line->name + " holds", {line->name}, {}, false});
     return all;
 }
 

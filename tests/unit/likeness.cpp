@@ -62,6 +62,9 @@ TEST_CASE("the likeness is told, named as the maker names it, and its bands reac
     REQUIRE(plain);
     REQUIRE(like);
     CHECK(like->lines.back().name == "brindleleaf");
+    REQUIRE_FALSE(like->allergens.empty());
+    CHECK(like->allergens.back().allergen == "whatever brindleleaf holds");
+    CHECK_FALSE(like->allergens.back().sure);
     CHECK(like->label.find("brindleleaf (its own allergens to be declared by the maker)") != std::string::npos);
     const auto width = [](const Prediction& p) {
         const Band& green = p.properties[Property::chlorophyll_mg_kg];
