@@ -86,6 +86,15 @@ Result<Formula> load_formula(const Engine& engine, const std::string& path, cons
     return engine.read_formula(*text, shown_name(path));
 }
 
+Result<std::optional<Inventory>> list_on_hand(const Call& call, const Engine& engine, const Formula& formula) {
+    if (!call.have) return std::optional<Inventory>();
+    const auto text = read_text(*call.have);
+    if (!text) return Failure(text.error());
+    auto have = engine.read_inventory(*text, shown_name(*call.have), &formula);
+    if (!have) return Failure(have.error());
+    return std::optional(std::move(*have));
+}
+
 int complain(const Error& error, ColourChoice colour) {
     const Look look = look_for_errors(colour);
     const std::string where = as_typed(error.where);

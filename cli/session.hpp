@@ -1,6 +1,7 @@
 // What every command does around its work: open the engine, read files, say what went wrong, hand over the page.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -18,6 +19,9 @@ Result<Engine> open_engine(const Call& call, Options options);
 
 /// The whole of a file; "-" is standard input.
 Result<std::string> read_text(const std::string& path);
+
+/// What --have lists, read for the lines of `formula`; nothing where there is no such option.
+Result<std::optional<Inventory>> list_on_hand(const Call& call, const Engine& engine, const Formula& formula);
 
 /// The name of a file in messages.
 std::string shown_name(const std::string& path);

@@ -34,10 +34,7 @@ Result<AdaptRequest> request_of(const Call& call, const Formula& formula, const 
                                std::string(option) + ": expected one food and its weight, such as spinach 500 g, not `" + text + "`");
             into->push_back(read->items.front());
         }
-    if (!call.have) return request;
-    const auto text = read_text(*call.have);
-    if (!text) return Failure(text.error());
-    auto have = engine.read_inventory(*text, shown_name(*call.have), &formula);
+    auto have = list_on_hand(call, engine, formula);
     if (!have) return Failure(have.error());
     request.have = std::move(*have);
     return request;

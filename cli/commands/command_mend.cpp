@@ -21,10 +21,7 @@ Result<MendRequest> request_of(const Call& call, const Formula& formula, const E
     request.sure = std::max(request.sure, static_cast<double>(call.sure) / 100);  // what goes in does not come out: never on a toss-up
     if (call.tasted.empty())
         return failure(Trouble::usage, "mend needs --tasted: what was said of the test patty, such as --tasted \"flat, too sour\"");
-    if (!call.have) return request;
-    const auto text = read_text(*call.have);
-    if (!text) return Failure(text.error());
-    auto have = engine.read_inventory(*text, shown_name(*call.have), &formula);
+    auto have = list_on_hand(call, engine, formula);
     if (!have) return Failure(have.error());
     request.have = std::move(*have);
     return request;

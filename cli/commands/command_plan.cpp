@@ -47,11 +47,9 @@ Result<PlanRequest> request_of(const Call& call, const Engine& engine) {
         all.lines.insert(all.lines.end(), formula->lines.begin(), formula->lines.end());
         request.formulas.push_back(std::move(*formula));
     }
-    const auto text = read_text(*call.have);
-    if (!text) return Failure(text.error());
-    auto have = engine.read_inventory(*text, shown_name(*call.have), &all);
+    auto have = list_on_hand(call, engine, all);
     if (!have) return Failure(have.error());
-    request.have = std::move(*have);
+    request.have = std::move(**have);
     for (const auto& asked : call.make) {
         const auto make = make_of(asked, call, request.formulas);
         if (!make) return Failure(make.error());

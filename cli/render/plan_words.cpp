@@ -52,4 +52,14 @@ std::string worth(const WorthBuying& b, Units units) {
     return text + (b.makes.empty() ? "" : ", " + listed(b.makes) + " with it");
 }
 
+PlanLists lists_of(const PlanAnswer& a, Units units) {
+    PlanLists lists;
+    for (const auto& s : a.sausages)
+        if (auto says = falls_short(s, units); !says.empty()) lists.shortfalls.push_back(std::move(says));
+    for (const auto& l : a.left) lists.left.push_back(left_over(l, units));
+    for (const auto& b : a.buy_first) lists.helps.push_back(worth(b, units));
+    for (const auto& p : a.presumed) lists.presumed.push_back(p.says);
+    return lists;
+}
+
 }  // namespace standin::cli

@@ -22,4 +22,10 @@ std::string left_over(const LeftOver& left, Units units);
 /// "400 g spinach more: 2.1 kg more sausage in all, and Hedgerow green is made".
 std::string worth(const WorthBuying& buy, Units units);
 
+/// What both kinds of page list, a sentence each.
+struct PlanLists {
+    std::vector<std::string> shortfalls, left, helps, presumed;
+};
+PlanLists lists_of(const PlanAnswer& answer, Units units);
+
 }  // namespace standin::cli

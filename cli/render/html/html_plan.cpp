@@ -47,19 +47,14 @@ std::string plan_html(const PlanAnswer& answer, const Engine& engine, const Deta
     const PlanAnswer a = told_in(answer, detail.units);
     const Units units = detail.units;
     const Markup lead = el("p", {{"class", "lead"}}, answer_first(a, units)) + own_records_note(a.overlay);
-    std::vector<std::string> shortfalls, left, helps, presumed;
-    for (const auto& s : a.sausages)
-        if (auto says = falls_short(s, units); !says.empty()) shortfalls.push_back(std::move(says));
-    for (const auto& l : a.left) left.push_back(left_over(l, units));
-    for (const auto& b : a.buy_first) helps.push_back(worth(b, units));
-    for (const auto& p : a.presumed) presumed.push_back(p.says);
+    const PlanLists lists = lists_of(a, units);
     Markup rest = safety_part("Cook to " + core(a.on_page.core) + " in the middle, measured, whichever you make.", a.on_page.allergens,
                               a.on_page.cautions);
-    rest += ranking(a, engine, units) + listing("Not all that was asked", shortfalls);
+    rest += ranking(a, engine, units) + listing("Not all that was asked", lists.shortfalls);
     for (const auto& s : a.sausages)
         if (s.made_g > 0) rest += batch_part(s, units);
-    rest += listing("Left over", left) + listing("One thing bought that would help", helps) + shopping(a, units);
-    rest += read_as_list(a.read_as) + listing("Taken for granted", presumed);
+    rest += listing("Left over", lists.left) + listing("One thing bought that would help", lists.helps) + shopping(a, units);
+    rest += read_as_list(a.read_as) + listing("Taken for granted", lists.presumed);
     return html_page("plan", "One list, " + std::to_string(a.sausages.size()) + (a.sausages.size() == 1 ? " sausage" : " sausages"), lead,
                      rest);
 }

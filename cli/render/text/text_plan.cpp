@@ -46,17 +46,13 @@ std::string plan_text(const PlanAnswer& answer, const Engine& engine, const Deta
     std::string text = paragraph(answer_first(a, units), look, 0) +
                        safety_first(core(a.on_page.core), a.on_page.allergens, look, ", whichever you make") +
                        own_records(a.overlay, look) + ranking(a, engine, units, look);
-    std::vector<std::string> shortfalls, left, helps, presumed;
-    for (const auto& s : a.sausages)
-        if (auto says = falls_short(s, units); !says.empty()) shortfalls.push_back(std::move(says));
-    for (const auto& l : a.left) left.push_back(left_over(l, units));
-    for (const auto& b : a.buy_first) helps.push_back(worth(b, units));
-    for (const auto& p : a.presumed) presumed.push_back(p.says);
-    text += list_part("Not all that was asked", shortfalls, look);
+    const PlanLists lists = lists_of(a, units);
+    text += list_part("Not all that was asked", lists.shortfalls, look);
     for (const auto& s : a.sausages)
         if (s.made_g > 0) text += batch_part(s, units, look);
-    text += list_part("Left over", left, look) + list_part("One thing bought that would help", helps, look) + shopping(a, units, look);
-    if (detail.full) text += list_part("Taken for granted", presumed, look);
+    text += list_part("Left over", lists.left, look) + list_part("One thing bought that would help", lists.helps, look) +
+            shopping(a, units, look);
+    if (detail.full) text += list_part("Taken for granted", lists.presumed, look);
     text += read_as_part(a.read_as, look);
     text += detail.full ? allergens_part(a.on_page.allergens, look) + cautions_part(a.on_page.cautions, look)
                         : safety_in_brief(a.on_page.allergens, a.on_page.cautions, look);
