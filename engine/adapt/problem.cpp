@@ -15,6 +15,7 @@
 #include "adapt/proportions.hpp"
 #include "adapt/request.hpp"
 #include "core/band.hpp"
+#include "knowledge/tissue.hpp"
 #include "models/as_bought.hpp"
 #include "substitute/dose.hpp"
 #include "substitute/stand_ins.hpp"

@@ -24,23 +24,6 @@ inline double most_of_batch(Role role) {
     }
 }
 
-/// Whether it is a vegetable that gives a paste its body.
-inline bool is_vegetable(Tissue tissue) {
-    switch (tissue) {
-        case Tissue::thin_leaf:
-        case Tissue::thick_leaf:
-        case Tissue::chile_flesh:
-        case Tissue::fruit:
-        case Tissue::bulb:
-        case Tissue::root:
-        case Tissue::stalk:
-        case Tissue::fungus:
-            return true;
-        default:
-            return false;
-    }
-}
-
 /// Whether what one food brings in a role is the same thing in another: more cumin is no mustard.
 inline bool interchangeable(Role role) { return !amount_of_dose(role) && role != Role::sweet; }
 

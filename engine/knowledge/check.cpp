@@ -13,6 +13,7 @@
 #include "knowledge/effects.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/references.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -128,7 +129,7 @@ private:
         double shares = 0;
         for (const auto& share : a->acids) shares += share.share;
         if (std::abs(shares - 1) > 0.011)
-            add("ingredient " + i.id, "the shares of its acids add up to " + std::to_string(shares).substr(0, 5) + ", not to 1");
+            add("ingredient " + i.id, "the shares of its acids add up to " + fixed_text(shares, 3) + ", not to 1");
     }
 
     static bool listed(const std::vector<std::string>& words, const std::string& word) {

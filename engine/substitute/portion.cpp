@@ -5,6 +5,8 @@
 #include <limits>
 
 #include "knowledge/effects.hpp"
+#include "knowledge/tissue.hpp"
+#include "standin/number_text.hpp"
 #include "substitute/conditions.hpp"
 #include "substitute/dose.hpp"
 
@@ -13,11 +15,7 @@ namespace {
 
 constexpr double next_to_nothing = 1e-9;
 
-std::string times(double factor) {
-    const double tenths = std::round(factor * 10) / 10;
-    const std::string text = std::to_string(tenths);
-    return text.substr(0, text.find('.') + (tenths == std::floor(tenths) ? 0 : 2));
-}
+std::string times(double factor) { return trimmed_text(factor, 1); }
 
 // What a strong food carries however it is used, where both bring it: sage for a green leaf is still so much sage.
 double strength_of(const Material& m) { return m[Amount::dose_herb] + m[Amount::dose_allium] + m[Amount::dose_spice]; }
@@ -37,28 +35,7 @@ double Portions::solids(const Line& food) const {
     return unit[Amount::mass] - unit[Amount::water];
 }
 
-bool Portions::vegetable(const Line& food) const {
-    switch (ingredient(food).tissue) {
-        case Tissue::thin_leaf:
-        case Tissue::thick_leaf:
-        case Tissue::chile_flesh:
-        case Tissue::fruit:
-        case Tissue::bulb:
-        case Tissue::root:
-        case Tissue::stalk:
-        case Tissue::fungus:
-            return true;
-        case Tissue::seed:
-        case Tissue::meat:
-        case Tissue::fat_tissue:
-        case Tissue::dry:
-        case Tissue::liquid:
-        case Tissue::paste:
-        case Tissue::egg:
-            return false;
-    }
-    return false;
-}
+bool Portions::vegetable(const Line& food) const { return is_vegetable(ingredient(food).tissue); }
 
 // A chile that is there for its flesh or its colour: with little heat in its solids.
 bool Portions::flesh_chile(const Line& food) const {

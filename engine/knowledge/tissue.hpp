@@ -1,0 +1,25 @@
+// What a food is made of, as far as it sets how foods replace each other.
+#pragma once
+
+#include "knowledge/vocabulary.hpp"
+
+namespace standin {
+
+/// Whether it is a vegetable that gives a paste its body.
+inline bool is_vegetable(Tissue tissue) {
+    switch (tissue) {
+        case Tissue::thin_leaf:
+        case Tissue::thick_leaf:
+        case Tissue::chile_flesh:
+        case Tissue::fruit:
+        case Tissue::bulb:
+        case Tissue::root:
+        case Tissue::stalk:
+        case Tissue::fungus:
+            return true;
+        default:
+            return false;
+    }
+}
+
+}  // namespace standin
