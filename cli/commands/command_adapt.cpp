@@ -13,7 +13,7 @@
 namespace standin::cli {
 namespace {
 
-Result<AdaptRequest> request_of(const Call& call, const Formula& formula, const Engine& engine) {
+Result<AdaptRequest> adapt_request(const Call& call, const Formula& formula, const Engine& engine) {
     AdaptRequest request;
     request.wants = call.wants;
     request.without = call.without;
@@ -90,7 +90,7 @@ int run_adapt(const Call& call) {
     if (!engine) return complain(engine.error(), call.colour);
     const auto formula = load_formula(*engine, call.operands.front(), call);
     if (!formula) return complain(formula.error(), call.colour);
-    const auto request = request_of(call, *formula, *engine);
+    const auto request = adapt_request(call, *formula, *engine);
     if (!request) return complain(request.error(), call.colour);
     const auto prices = price_list(call, *engine);
     if (!prices) return complain(prices.error(), call.colour);

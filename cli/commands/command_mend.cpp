@@ -11,7 +11,7 @@
 namespace standin::cli {
 namespace {
 
-Result<MendRequest> request_of(const Call& call, const Formula& formula, const Engine& engine) {
+Result<MendRequest> mend_request(const Call& call, const Formula& formula, const Engine& engine) {
     MendRequest request;
     request.tasted = call.tasted;
     request.measured = call.measured;
@@ -48,7 +48,7 @@ int run_mend(const Call& call) {
     if (!engine) return complain(engine.error(), call.colour);
     const auto formula = load_formula(*engine, call.operands.front(), call);
     if (!formula) return complain(formula.error(), call.colour);
-    const auto request = request_of(call, *formula, *engine);
+    const auto request = mend_request(call, *formula, *engine);
     if (!request) return complain(request.error(), call.colour);
     const auto answer = mend(*engine, *formula, *request);
     if (!answer) return complain(answer.error(), call.colour);

@@ -36,7 +36,7 @@ Result<PlanMake> make_of(const std::string& text, const Call& call, const std::v
     return failure(Trouble::usage, "--make: no one formula is called \"" + name + "\"", {}, titles);
 }
 
-Result<PlanRequest> request_of(const Call& call, const Engine& engine) {
+Result<PlanRequest> plan_request(const Call& call, const Engine& engine) {
     if (!call.have) return failure(Trouble::usage, "plan needs --have FILE: the list of what there is");
     PlanRequest request;
     request.without = call.without;
@@ -65,7 +65,7 @@ int run_plan(const Call& call) {
     if (from_input > 1) return complain({Trouble::usage, "only one file can come from standard input", {}, {}}, call.colour);
     auto engine = open_engine(call);
     if (!engine) return complain(engine.error(), call.colour);
-    const auto request = request_of(call, *engine);
+    const auto request = plan_request(call, *engine);
     if (!request) return complain(request.error(), call.colour);
     const auto answer = plan(*engine, *request);
     if (!answer) return complain(answer.error(), call.colour);

@@ -14,9 +14,10 @@ namespace {
 
 constexpr double most_of_line = 0.4;  // how far a trim goes, either way; judgement
 
-constexpr double salty = 0.02;  // g NaCl in a gram; judgement
+constexpr double salt_bearing = 0.02;  // g NaCl in a gram; judgement
 
-// Acid may follow a swap, and salt where something salty comes in or goes; water does not: what is absent takes its own water with it.
+// Acid may follow a swap, and salt where something salt_bearing comes in or goes; water does not: what is absent takes its own water with
+// it.
 bool may_follow(const Line& line, bool salt_moves, const Context& context) {
     const Role role = context.knowledge().ingredient(line.ingredient)->roles.front();
     return !line.keep && ((role == Role::salt && salt_moves) || role == Role::acid);
@@ -31,7 +32,8 @@ Problem trims_of(const Formula& swapped, std::size_t line, const Material& count
     double after = 0;
     for (std::size_t l = 0; l < swapped.lines.size(); ++l)
         after += (l == line ? counted : context.nominal().unit(swapped.lines[l]))[Amount::salt] * swapped.lines[l].grams.mid;
-    const bool salt_moves = std::abs(after - before) > salty * swapped.lines[line].grams.mid || counted[Amount::salt] >= salty;
+    const bool salt_moves =
+        std::abs(after - before) > salt_bearing * swapped.lines[line].grams.mid || counted[Amount::salt] >= salt_bearing;
     for (std::size_t l = 0; l < swapped.lines.size(); ++l) {
         const Line& food = swapped.lines[l];
         const Material& unit = l == line ? counted : context.nominal().unit(food);

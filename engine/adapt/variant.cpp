@@ -12,9 +12,9 @@ namespace {
 
 constexpr double nothing = 0.005;  // g
 
-class Builder {
+class VariantBuilder {
 public:
-    Builder(const Problem& problem, const Plan& plan, const Stock& stock, const Knowledge& knowledge)
+    VariantBuilder(const Problem& problem, const Plan& plan, const Stock& stock, const Knowledge& knowledge)
         : problem_(problem), plan_(plan), stock_(stock), knowledge_(knowledge), step_(knowledge.parameter("bench.scale.step").mid) {}
 
     BuiltVariant build() && {
@@ -167,7 +167,7 @@ double kitchen_grams(double grams, bool down, double step) {
 }
 
 BuiltVariant build_variant(const Problem& problem, const Plan& plan, const Stock& stock, const Knowledge& knowledge) {
-    return Builder(problem, plan, stock, knowledge).build();
+    return VariantBuilder(problem, plan, stock, knowledge).build();
 }
 
 }  // namespace standin

@@ -6,17 +6,17 @@
 #include <iostream>
 #include <iterator>
 
+#include "core/text_limit.hpp"
+
 namespace standin {
 namespace {
-
-constexpr std::size_t longest = std::size_t{16} << 20;
 
 Result<std::string> drain(std::istream& in, const std::string& name) {
     std::string text;
     char part[65536];
     while (in.read(part, sizeof part) || in.gcount() > 0) {
         text.append(part, static_cast<std::size_t>(in.gcount()));
-        if (text.size() > longest) return failure(Trouble::bad_data, "longer than 16 MB", name);
+        if (text.size() > longest_text) return failure(Trouble::bad_data, "longer than 16 MB", name);
     }
     return text;
 }

@@ -6,11 +6,12 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "core/text_limit.hpp"
+
 namespace standin {
 namespace {
 
 constexpr std::size_t deepest = 64;
-constexpr std::size_t longest = std::size_t{16} << 20;
 constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 
 // Follows the text in step with the parser's events: each event is one token, and the next token starts after white space, commas
@@ -185,7 +186,7 @@ std::string describe(std::string_view file, Place place) {
 }
 
 Result<JsonNode> read_json(std::string_view text, std::string_view file) {
-    if (text.size() > longest) return failure(Trouble::bad_data, "longer than 16 MB", std::string(file));
+    if (text.size() > longest_text) return failure(Trouble::bad_data, "longer than 16 MB", std::string(file));
     const auto broken = utf8::find_invalid(text.begin(), text.end());
     if (broken != text.end())
         return failure(Trouble::bad_data, "not UTF-8 text", std::string(file) + ": byte " + std::to_string(broken - text.begin() + 1));

@@ -11,10 +11,6 @@ namespace {
 bool digit(char c) { return c >= '0' && c <= '9'; }
 bool letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || static_cast<unsigned char>(c) >= 0x80; }
 bool starts_with(std::string_view text, std::string_view start) { return text.substr(0, start.size()) == start; }
-bool ends_with(std::string_view text, std::string_view end) {
-    return text.size() >= end.size() && text.substr(text.size() - end.size()) == end;
-}
-
 std::optional<double> number_at(std::string_view text, std::size_t& at) {
     std::string_view rest = text.substr(at);
     if (rest.size() > 1 && rest.front() == '-' ? !digit(rest[1]) : rest.empty() || !digit(rest.front())) return std::nullopt;
@@ -45,9 +41,9 @@ bool same_in_any_unit(std::string_view text, const WrittenQuantity& q, std::size
                                                         " per kilo",      " to a kilo",   " in 100 g",  "/"};
     const std::string_view before = text.substr(0, at), after = text.substr(q.end);
     if (quoted(before) || said_in_both(after)) return true;
-    if (q.unit == "C") return ends_with(before, " by ");
+    if (q.unit == "C") return before.ends_with(" by ");
     return std::any_of(of_a_kilo.begin(), of_a_kilo.end(), [&](std::string_view share) { return starts_with(after, share); }) ||
-           (q.unit == "g" && ends_with(before, " in "));
+           (q.unit == "g" && before.ends_with(" in "));
 }
 
 }  // namespace

@@ -13,8 +13,8 @@
 namespace standin {
 namespace {
 
-constexpr double heavier = 0.1;       // a line's share that is added to see what it moves
-constexpr double least_share = 0.03;  // of the variance; below, 512 draws cannot tell it from chance
+constexpr double heavier = 0.1;      // a line's share that is added to see what it moves
+constexpr double least_told = 0.03;  // of the variance; below, 512 draws cannot tell it from chance
 constexpr std::size_t most_unknowns = 6;
 
 // Squared correlation: the share of the variance that goes with a deviate, as long as the property follows it in one direction.
@@ -59,7 +59,7 @@ std::vector<LineLever> levers(const Formula& formula, Property property, const S
     return all;
 }
 
-double width(const Band& band) { return band.high - band.low; }
+double range(const Band& band) { return band.high - band.low; }
 
 // Only what would narrow the band, were it known: near nothing in common with the property can still look like 3 %.
 std::vector<Unknown> unknowns(const Formula& formula, Property property, const Sampled& sampled, const std::vector<double>& base) {
@@ -67,7 +67,7 @@ std::vector<Unknown> unknowns(const Formula& formula, Property property, const S
     std::vector<std::pair<double, std::string>> ranked;
     for (const auto& name : sampled.uncertain()) {
         const double share = share_of(sampled.deviates(name), base);
-        if (share >= least_share) ranked.emplace_back(share, name);
+        if (share >= least_told) ranked.emplace_back(share, name);
     }
     std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
     if (ranked.size() > most_unknowns) ranked.resize(most_unknowns);
@@ -76,7 +76,7 @@ std::vector<Unknown> unknowns(const Formula& formula, Property property, const S
         const UnknownWords words = words_for(name, sampled.knowledge());
         const Band known =
             band_of(over_draws(formula, Sampled(sampled.knowledge(), sampled.count(), sampled.seed(), name, sampled.given()), property));
-        if (width(known) < width(band)) all.push_back({words.what, words.advice, words.kitchen, share, known});
+        if (range(known) < range(band)) all.push_back({words.what, words.advice, words.kitchen, share, known});
     }
     return all;
 }

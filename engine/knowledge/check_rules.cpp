@@ -8,9 +8,9 @@
 namespace standin {
 namespace {
 
-using Words = std::set<std::string>;
+using Names = std::set<std::string>;
 
-std::vector<std::string> nearest_of(const std::string& wanted, const Words& known) {
+std::vector<std::string> nearest_of(const std::string& wanted, const Names& known) {
     return nearest_words(wanted, {known.begin(), known.end()});
 }
 
@@ -71,7 +71,7 @@ private:
 
     const Records& records_;
     const Complain& complain_;
-    Words allergens_, cautions_, species_, borne_;
+    Names allergens_, cautions_, species_, borne_;
 };
 
 }  // namespace

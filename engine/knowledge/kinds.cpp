@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 
 namespace standin {
@@ -10,13 +11,8 @@ namespace {
 
 constexpr std::string_view sulphite = "sulphite";
 
-template <class T>
-bool has(const std::vector<T>& all, const T& one) {
-    return std::find(all.begin(), all.end(), one) != all.end();
-}
-
 bool shares_one(const std::vector<std::string>& all, const std::vector<std::string>& some) {
-    return std::any_of(some.begin(), some.end(), [&](const std::string& one) { return has(all, one); });
+    return std::any_of(some.begin(), some.end(), [&](const std::string& one) { return contains(all, one); });
 }
 
 // "Allium cepa" begins "Allium cepa (Aggregatum Group)" and stands second in "Capsicum frutescens or C. annuum" of no use here.
@@ -26,8 +22,8 @@ bool of_plant(const std::string& latin, const std::string& plant) {
 
 bool of_family(const Ingredient& i, const Kind& kind) {
     if (kind.families.empty() && kind.tissues.empty()) return false;
-    if (!kind.families.empty() && !has(kind.families, i.family)) return false;
-    if (!kind.tissues.empty() && !has(kind.tissues, i.tissue)) return false;
+    if (!kind.families.empty() && !contains(kind.families, i.family)) return false;
+    if (!kind.tissues.empty() && !contains(kind.tissues, i.tissue)) return false;
     return !kind.untreated || i.already.empty();
 }
 
@@ -74,15 +70,15 @@ const Kind* kind_named(std::string_view word, const Knowledge& knowledge) {
 std::vector<std::string> allergens_held(const Ingredient& ingredient) {
     std::vector<std::string> all = ingredient.allergens;
     for (const auto& may : ingredient.may_hold)
-        if (!has(all, may)) all.push_back(may);
-    if (ingredient.sulphites && ingredient.sulphites->band.high > 0 && !has(all, std::string(sulphite))) all.emplace_back(sulphite);
+        if (!contains(all, may)) all.push_back(may);
+    if (ingredient.sulphites && ingredient.sulphites->band.high > 0 && !contains(all, std::string(sulphite))) all.emplace_back(sulphite);
     return all;
 }
 
 bool belongs(const Ingredient& i, const Kind& kind, const Knowledge& knowledge) {
-    if (has(kind.but, i.id)) return false;
-    if (has(kind.foods, i.id) || has(i.kinds, kind.id) || of_family(i, kind)) return true;
-    if (i.meat && has(kind.species, i.meat->species)) return true;
+    if (contains(kind.but, i.id)) return false;
+    if (contains(kind.foods, i.id) || contains(i.kinds, kind.id) || of_family(i, kind)) return true;
+    if (i.meat && contains(kind.species, i.meat->species)) return true;
     if (kind.alcohol && i.composition.alcohol.high > 0) return true;
     if (!kind.allergens.empty() && shares_one(kind.allergens, allergens_held(i))) return true;
     if (std::any_of(kind.plants.begin(), kind.plants.end(), [&](const std::string& plant) { return of_plant(i.latin, plant); }))

@@ -2,12 +2,12 @@
 
 #include <algorithm>
 
+#include "core/contains.hpp"
+
 namespace standin {
 namespace {
 
 using Texts = std::vector<std::string>;
-
-bool has(const Texts& all, const std::string& one) { return std::find(all.begin(), all.end(), one) != all.end(); }
 
 template <class T, class Same>
 const T* find(const std::vector<T>& all, Same same) {
@@ -29,7 +29,7 @@ public:
         if (!base) return;
         record_ = "ingredient " + over.id;
         for (const auto& allergen : base->allergens)
-            if (!has(over.allergens, allergen)) lost("the allergen \"" + allergen + "\"");
+            if (!contains(over.allergens, allergen)) lost("the allergen \"" + allergen + "\"");
         if (base->meat && (!over.meat || over.meat->species != base->meat->species))
             lost("that it is " + std::string(spelling(base->meat->species)));
         if (base->sulphites && over.sulphites && over.sulphites->band.high < base->sulphites->band.high) lost("some of the sulphites");
@@ -102,7 +102,7 @@ private:
         if (cap.at_least ? cap.limit < old.limit : cap.limit > old.limit)
             complain("loosens a built-in limit: a folder may only make safer");
         const bool wider = cap.names.empty() || (!old.names.empty() && std::all_of(old.names.begin(), old.names.end(),
-                                                                                   [&](const auto& n) { return has(cap.names, n); }));
+                                                                                   [&](const auto& n) { return contains(cap.names, n); }));
         if (!wider) complain("leaves out names that the built-in limit is for");
     }
 

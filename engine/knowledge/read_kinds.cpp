@@ -5,7 +5,7 @@
 namespace standin {
 namespace {
 
-Kind kind_of(ObjectReader& r) {
+Kind kind_from(ObjectReader& r) {
     Kind k;
     k.id = r.text("id");
     k.takes = r.text("takes");
@@ -32,7 +32,7 @@ Kind kind_of(ObjectReader& r) {
 void read_kinds(const JsonNode& root, Problems& problems, KnowledgeFiles& into) {
     ObjectReader r(root, problems);
     r.text_or("note");
-    read_each(r, "kinds", "kind", &Kind::id, kind_of, into.records.kinds, into);
+    read_each(r, "kinds", "kind", &Kind::id, kind_from, into.records.kinds, into);
     for (const auto& item : r.list("casings")) {
         ObjectReader c(item, problems);
         into.records.casings.push_back({c.texts("words"), c.texts("kinds"), c.text_or("note")});

@@ -152,7 +152,7 @@ CapRule cap_of(const JsonNode& node, Problems& problems) {
     return cap;
 }
 
-AllergenRule allergen_of(const JsonNode& node, Problems& problems) {
+AllergenRule allergen_rule_of(const JsonNode& node, Problems& problems) {
     ObjectReader a(node, problems);
     AllergenRule rule{a.text("allergen"), a.text("declare"), a.text("source"), a.number_if("from_mg_kg"), a.number_if("over_mg_kg")};
     a.text_or("note");
@@ -207,7 +207,7 @@ void read_rules(const JsonNode& root, Problems& problems, KnowledgeFiles& into) 
         into.places.try_emplace("rules " + rules.code + " " + what, describe(problems.file(), item.place));
     };
     for (const auto& item : r.list("allergens")) {
-        rules.allergens.push_back(allergen_of(item, problems));
+        rules.allergens.push_back(allergen_rule_of(item, problems));
         place("allergen " + rules.allergens.back().allergen, item);
     }
     for (const auto& item : r.list("caps")) {

@@ -8,9 +8,9 @@
 namespace standin {
 namespace {
 
-using Reader = void (*)(const JsonNode&, Problems&, KnowledgeFiles&);
+using ReadFile = void (*)(const JsonNode&, Problems&, KnowledgeFiles&);
 
-Reader reader_of(std::string_view relative) {
+ReadFile reader_of(std::string_view relative) {
     const auto within = [&](std::string_view folder) { return relative.substr(0, folder.size()) == folder; };
     if (within("ingredients/")) return read_ingredients;
     if (within("swaps/")) return read_swaps;
@@ -31,7 +31,7 @@ Reader reader_of(std::string_view relative) {
 }  // namespace
 
 void read_knowledge_file(std::string_view relative, std::string_view text, const std::string& file, KnowledgeFiles& into) {
-    const Reader reader = reader_of(relative);
+    const ReadFile reader = reader_of(relative);
     if (!reader) {
         into.errors.push_back({Trouble::bad_data,
                                "not a file of the knowledge: expected ingredients/, swaps/, models/, rules/, lexicon/, preparations.json, "

@@ -33,7 +33,7 @@ constexpr std::array<Style, role_count> styles{{
 const Style& style(Role role) { return styles[static_cast<std::size_t>(role)]; }
 
 // Text between quotes.
-std::string quoted(std::string_view text) {
+std::string dot_quoted(std::string_view text) {
     std::string out = "\"";
     for (const char c : text) {
         if (c == '"' || c == '\\') out += '\\';
@@ -69,7 +69,7 @@ private:
             "An arrow leads to what can stand in; 1.00 is no difference. Dashed: prepared as it says. Shape and fill: what it is mainly "
             "there for.";
         std::string out = "digraph standin {\n";
-        out += "  graph [label=" + quoted(title) + ", labelloc=t, tooltip=" + quoted(key) +
+        out += "  graph [label=" + dot_quoted(title) + ", labelloc=t, tooltip=" + dot_quoted(key) +
                ", bgcolor=white, fontname=\"sans-serif\", fontsize=18, ";
         // A neighbourhood reads in columns; anything bigger is laid out by springs, which stays quick with thousands of arrows.
         out += centre_ ? "layout=dot, rankdir=LR, nodesep=0.12, ranksep=1.6]\n"
@@ -82,14 +82,14 @@ private:
     }
 
     static std::string node(const Ingredient& i) {
-        return "  " + quoted(i.id) + " [label=" + quoted(i.names.front()) + ", shape=" + look(i) + "]\n";
+        return "  " + dot_quoted(i.id) + " [label=" + dot_quoted(i.names.front()) + ", shape=" + look(i) + "]\n";
     }
 
     static std::string look(const Ingredient& i) {
         std::vector<std::string> roles;
         for (const auto role : i.roles) roles.emplace_back(spelling(role));
         const Style& s = style(i.roles.front());
-        return std::string(s.shape) + ", fillcolor=\"" + std::string(s.fill) + "\", tooltip=" + quoted(i.family + "; " + listed(roles));
+        return std::string(s.shape) + ", fillcolor=\"" + std::string(s.fill) + "\", tooltip=" + dot_quoted(i.family + "; " + listed(roles));
     }
 
     // The same swap the other way round, if it says the same: one arrow with two heads does for both.
@@ -116,9 +116,9 @@ private:
         if (!steps.empty()) label += " " + listed(steps);
         if (!s.needs.empty()) label += " (" + listed(s.needs) + ")";
         const std::string about = std::string(spelling(s.role)) + (s.note.empty() ? "" : ": " + s.note);
-        std::string out = "  " + quoted(s.from) + " -> " + quoted(s.to) + " [label=" + quoted(label) + ", color=\"" +
+        std::string out = "  " + dot_quoted(s.from) + " -> " + dot_quoted(s.to) + " [label=" + dot_quoted(label) + ", color=\"" +
                           std::string(style(s.role).ink) + "\", fontcolor=\"" + std::string(style(s.role).ink);
-        out += "\", penwidth=" + fixed_text(0.4 + 1.8 * s.closeness, 1) + ", tooltip=" + quoted(about);
+        out += "\", penwidth=" + fixed_text(0.4 + 1.8 * s.closeness, 1) + ", tooltip=" + dot_quoted(about);
         if (both) out += ", dir=both";
         if (!steps.empty()) out += ", style=dashed";
         return out + "]\n";

@@ -12,12 +12,12 @@
 namespace standin {
 namespace {
 
-constexpr const char* part_asked = "request.measured";
+constexpr const char* measured_part = "request.measured";
 constexpr double sodium_of_salt = 22.98977 / 58.44277;  // g/g: standard atomic weights
 
 Failure not_read(const std::string& text) {
     return failure(Trouble::usage, "expected \"pH 4.9\" or \"salt 2.4 %\", not `" + text + "`: pH and salt are what a bench measures",
-                   part_asked);
+                   measured_part);
 }
 
 Result<MassReading> read_one(const std::string& text, const Context& context) {
@@ -36,14 +36,14 @@ Result<MassReading> read_one(const std::string& text, const Context& context) {
                            "pH " + rest + " is no raw sausage mass (" + figures_text(least, 2) + " to " + figures_text(most, 2) +
                                "): set the meter with its buffers and measure again; a mass that really is above that is "
                                "spoiling, and one far below it is no fresh sausage",
-                           part_asked);
+                           measured_part);
         return MassReading{Property::ph, *value};
     }
     if (*value < 0 || *value > context.constant("mend.salt.most"))
         return failure(Trouble::usage,
                        "salt " + rest + " % is no fresh sausage: expected 0 to " + figures_text(context.constant("mend.salt.most"), 2) +
                            " % of the mass",
-                       part_asked);
+                       measured_part);
     return MassReading{Property::salt_pct, *value};
 }
 
@@ -69,7 +69,7 @@ Result<std::vector<MassReading>> read_measured(const std::vector<std::string>& m
         if (!reading) return Failure(reading.error());
         const auto same =
             std::any_of(readings.begin(), readings.end(), [&](const MassReading& r) { return r.property == reading->property; });
-        if (same) return failure(Trouble::usage, "the same thing twice; give the mean of what you measured", part_asked);
+        if (same) return failure(Trouble::usage, "the same thing twice; give the mean of what you measured", measured_part);
         readings.push_back(*reading);
     }
     return readings;

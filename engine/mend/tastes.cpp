@@ -11,7 +11,7 @@
 namespace standin {
 namespace {
 
-constexpr const char* part_asked = "request.tasted";
+constexpr const char* tasted_part = "request.tasted";
 
 // What stands between commas, semicolons, strokes, "and" and "but".
 std::vector<std::string> parts_of(const std::string& text) {
@@ -194,12 +194,12 @@ Result<std::vector<Taste>> read_tastes(const std::vector<std::string>& tasted, c
                     all.insert(all.end(), word.words.begin(), word.words.end());
                 }
                 return failure(Trouble::usage, "\"" + part + "\" is no word known of a test patty: expected one of " + listed(first),
-                               part_asked, nearest_words(part, all));
+                               tasted_part, nearest_words(part, all));
             }
             const bool again = std::any_of(tastes.begin(), tastes.end(), [&](const Taste& t) { return t.word == taste->word; });
             if (!again) tastes.push_back(std::move(*taste));
         }
-    if (tastes.empty()) return failure(Trouble::usage, "say what the test patty tasted like, such as \"flat, too sour\"", part_asked);
+    if (tastes.empty()) return failure(Trouble::usage, "say what the test patty tasted like, such as \"flat, too sour\"", tasted_part);
     return tastes;
 }
 

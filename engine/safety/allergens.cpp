@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/contains.hpp"
 #include "safety/wording.hpp"
 
 namespace standin {
@@ -10,10 +11,8 @@ namespace {
 constexpr double rounding = 1e-9;   // so that ten times one is ten
 constexpr double wine_alcohol = 5;  // g in 100 g; what is weaker is beer or cider, with limits of its own
 
-bool has(const std::vector<std::string>& all, std::string_view one) { return std::find(all.begin(), all.end(), one) != all.end(); }
-
 void add_once(std::vector<std::string>& all, const std::string& one) {
-    if (!has(all, one)) all.push_back(one);
+    if (!contains(all, one)) all.push_back(one);
 }
 
 // Every class in a fixed order, so that pages of different batches compare.
@@ -34,7 +33,7 @@ bool holds_sulphites(const Ingredient& ingredient) { return ingredient.sulphites
 
 bool brings(const Ingredient& ingredient, std::string_view allergen) {
     if (allergen == sulphite_class && holds_sulphites(ingredient)) return true;
-    return has(ingredient.allergens, allergen);
+    return contains(ingredient.allergens, allergen);
 }
 
 // What the formula itself says it holds: of its lines and of its notes.
@@ -65,7 +64,7 @@ std::vector<std::pair<std::string, std::string>> declarations(std::string_view a
 
 // A food that itself counts among the sulphites' class brings it whatever the weight.
 bool is_of_class(const std::vector<Present>& lines, std::string_view allergen) {
-    return std::any_of(lines.begin(), lines.end(), [&](const Present& p) { return has(p.ingredient->allergens, allergen); });
+    return std::any_of(lines.begin(), lines.end(), [&](const Present& p) { return contains(p.ingredient->allergens, allergen); });
 }
 
 }  // namespace
@@ -113,7 +112,7 @@ std::vector<AllergenText> allergens_of(const Prediction& prediction, const Knowl
         if (std::any_of(all.begin(), all.end(), [&](const AllergenText& sure) { return sure.allergen == allergen; })) continue;
         AllergenText text{allergen, {}, {}, false};
         for (const auto& [line, ingredient] : lines)
-            if (has(ingredient->may_hold, allergen)) add_once(text.from, line->name);
+            if (contains(ingredient->may_hold, allergen)) add_once(text.from, line->name);
         if (!text.from.empty()) all.push_back(std::move(text));
     }
     // A food under a name of the maker's own was said to be like one that is known: what it holds itself nobody here can tell.

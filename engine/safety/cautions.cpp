@@ -11,8 +11,6 @@ namespace standin {
 namespace {
 
 // The caution that is about the core: it is said first, with the temperature in it.
-constexpr std::string_view core_id = "core-temperature";
-
 struct Candidate {
     CautionText text;
     std::optional<Threshold> threshold;
@@ -105,7 +103,7 @@ std::vector<CautionText> cautions_of(const Prediction& prediction, const Process
     std::vector<Candidate> held;
     for (const RuleSet* set : sets)
         for (const auto& caution : set->cautions) {
-            if (caution.id == core_id && facts.core.rule) first.push_back(core_caution(caution, facts.core));
+            if (caution.id == core_caution_id && facts.core.rule) first.push_back(core_caution(caution, facts.core));
             else if (caution.when.empty()) always.push_back(said_plainly(caution));
             else if (auto one = candidate(caution, facts)) held.push_back(std::move(*one));
         }

@@ -9,6 +9,9 @@
 
 namespace standin {
 
+/// The caution that says how hot the middle must get: its words come from the rule of the meat, not from its record.
+constexpr std::string_view core_caution_id = "core-temperature";
+
 /// How hot the middle must get; then what is special to this batch, the process and the foods first; then what is said of every batch, the
 /// general rules before those of the rule set. The allergens of `prediction` must be filled in.
 std::vector<CautionText> cautions_of(const Prediction& prediction, const Process& process, const Knowledge& knowledge,

@@ -3,17 +3,17 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/contains.hpp"
+
 namespace standin {
 namespace {
-
-bool has(const std::vector<std::string>& all, std::string_view one) { return std::find(all.begin(), all.end(), one) != all.end(); }
 
 // Each food once, with what `say` tells of it; an empty telling leaves it out.
 template <class Say>
 std::optional<Holding> by_food(const Facts& facts, Say say) {
     Holding holding;
     for (const auto& [line, ingredient] : facts.lines) {
-        if (has(holding.foods, ingredient->id)) continue;
+        if (contains(holding.foods, ingredient->id)) continue;
         std::string said = say(*ingredient);
         if (said.empty()) continue;
         // What the maker calls otherwise goes by that name.
@@ -53,7 +53,7 @@ public:
     explicit Judge(const Facts& facts) : facts_(facts) {}
 
     std::optional<Holding> operator()(const IngredientBears& when) const {
-        return by_food(facts_, [&](const Ingredient& i) { return name_if(has(i.cautions, when.word), i); });
+        return by_food(facts_, [&](const Ingredient& i) { return name_if(contains(i.cautions, when.word), i); });
     }
     std::optional<Holding> operator()(const AllergenInside& when) const {
         const auto& all = facts_.prediction.allergens;

@@ -3,12 +3,11 @@
 #include <algorithm>
 #include <string>
 
+#include "core/contains.hpp"
+#include "safety/cautions.hpp"
+
 namespace standin {
 namespace {
-
-constexpr std::string_view core_id = "core-temperature";
-
-bool has(const std::vector<std::string>& all, const std::string& one) { return std::find(all.begin(), all.end(), one) != all.end(); }
 
 void add(std::vector<AllergenText>& to, const AllergenText& one) {
     const auto same =
@@ -19,17 +18,17 @@ void add(std::vector<AllergenText>& to, const AllergenText& one) {
         return;
     }
     for (const auto& food : one.from)
-        if (!has(same->from, food)) same->from.push_back(food);
+        if (!contains(same->from, food)) same->from.push_back(food);
 }
 
 // One caution for all the foods that call for it, whichever batch they are in.
 void join(CautionText& to, const CautionText& more) {
     const bool named = more.foods.size() == more.reason.foods.size();
     for (std::size_t i = 0; i < more.reason.foods.size(); ++i)
-        if (named ? !has(to.foods, more.foods[i]) : !has(to.reason.foods, more.reason.foods[i]))
+        if (named ? !contains(to.foods, more.foods[i]) : !contains(to.reason.foods, more.reason.foods[i]))
             to.reason.foods.push_back(more.reason.foods[i]);
     for (const auto& food : more.foods)
-        if (!has(to.foods, food)) to.foods.push_back(food);
+        if (!contains(to.foods, food)) to.foods.push_back(food);
     if (!to.reason.note.empty()) to.text = in_full(to.reason);
 }
 
@@ -39,14 +38,14 @@ bool is_same(const CautionText& one, const CautionText& other) { return one.id =
 
 bool says_all_of(const CautionText& one, const CautionText& other) {
     return is_same(one, other) &&
-           std::all_of(other.foods.begin(), other.foods.end(), [&](const std::string& food) { return has(one.foods, food); });
+           std::all_of(other.foods.begin(), other.foods.end(), [&](const std::string& food) { return contains(one.foods, food); });
 }
 
 void OnPage::add(const Prediction& prediction) {
     for (const auto& allergen : prediction.allergens) standin::add(safety_.allergens, allergen);
     const bool hotter = prediction.core > safety_.core;
     for (const auto& caution : prediction.cautions) {
-        const bool of_core = caution.id == core_id;
+        const bool of_core = caution.id == core_caution_id;
         const auto same = std::find_if(safety_.cautions.begin(), safety_.cautions.end(),
                                        [&](const CautionText& c) { return of_core ? c.id == caution.id : is_same(c, caution); });
         if (same == safety_.cautions.end()) safety_.cautions.push_back(caution);
@@ -59,7 +58,7 @@ void OnPage::add(const Prediction& prediction) {
 std::vector<CautionText> new_cautions(const Prediction& base, const Prediction& variant) {
     std::vector<CautionText> fresh;
     for (const auto& caution : variant.cautions) {
-        if (caution.id == core_id && !(variant.core > base.core)) continue;
+        if (caution.id == core_caution_id && !(variant.core > base.core)) continue;
         if (std::none_of(base.cautions.begin(), base.cautions.end(), [&](const CautionText& old) { return says_all_of(old, caution); }))
             fresh.push_back(caution);
     }

@@ -14,7 +14,7 @@
 namespace standin {
 namespace {
 
-constexpr double percent = 100;
+constexpr double in_percent = 100;
 
 std::string pct_text(double pct, double to) { return (pct < to ? fixed_text(pct, 1) : trimmed_text(std::round(pct / to) * to, 2)) + " %"; }
 
@@ -36,7 +36,7 @@ public:
     }
 
 private:
-    double share(double grams) const { return percent * grams / batch_.batch_g; }
+    double share(double grams) const { return in_percent * grams / batch_.batch_g; }
 
     NamedShare named(const std::string& name, double pct, std::string why) const {
         return {name, pct, name + " " + pct_text(pct, rule_.to), std::move(why)};

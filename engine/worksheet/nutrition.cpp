@@ -19,12 +19,12 @@ struct Amounts100 {
     double fat = 0, saturates = 0, protein = 0, carbohydrate = 0, fibre = 0, sugars = 0, alcohol = 0, sodium = 0;
 };
 
-struct Shares {
+struct FatShares {
     std::array<double, count_of<Species>> saturates;  // of the fat of each meat
     double other_saturates = 0, alcohol_kept = 0;
 };
 
-Amounts100 raw_amounts(const Material& m, const Shares& shares) {
+Amounts100 raw_amounts(const Material& m, const FatShares& shares) {
     Amounts100 a;
     a.fat = m.share(Amount::fat, per);
     a.protein = m.share(Amount::protein, per);
@@ -87,8 +87,8 @@ std::string unit_of_row(const std::string& id) {
 }
 
 // What the parameters say at every draw.
-std::vector<Shares> shares_of(const Knowledge& knowledge, const Draws& draws) {
-    std::vector<Shares> all(draws.count());
+std::vector<FatShares> shares_of(const Knowledge& knowledge, const Draws& draws) {
+    std::vector<FatShares> all(draws.count());
     const auto put = [&](const std::string& id, auto field) {
         const Spread spread(knowledge.parameter(id));
         const auto& deviates = draws.of(id);
@@ -96,14 +96,14 @@ std::vector<Shares> shares_of(const Knowledge& knowledge, const Draws& draws) {
     };
     for (std::size_t i = 0; i < count_of<Species>; ++i)
         put("nutrition.saturates." + std::string(spelling(static_cast<Species>(i))),
-            [i](Shares& s) -> double& { return s.saturates.at(i); });
-    put("nutrition.saturates.other", [](Shares& s) -> double& { return s.other_saturates; });
-    put("nutrition.alcohol-kept", [](Shares& s) -> double& { return s.alcohol_kept; });
+            [i](FatShares& s) -> double& { return s.saturates.at(i); });
+    put("nutrition.saturates.other", [](FatShares& s) -> double& { return s.other_saturates; });
+    put("nutrition.alcohol-kept", [](FatShares& s) -> double& { return s.alcohol_kept; });
     return all;
 }
 
-Shares middle_shares(const Knowledge& knowledge) {
-    Shares s{};
+FatShares middle_shares(const Knowledge& knowledge) {
+    FatShares s{};
     for (std::size_t i = 0; i < count_of<Species>; ++i)
         s.saturates.at(i) = knowledge.parameter("nutrition.saturates." + std::string(spelling(static_cast<Species>(i)))).mid;
     s.other_saturates = knowledge.parameter("nutrition.saturates.other").mid;
@@ -115,7 +115,7 @@ struct Both {
     Amounts100 raw, cooked;
 };
 
-Both both_of(const Material& total, const State& state, const Shares& shares) {
+Both both_of(const Material& total, const State& state, const FatShares& shares) {
     const Amounts100 raw = raw_amounts(total, shares);
     return {raw, cooked_amounts(raw, state.properties[Property::cook_loss_pct], state.properties[Property::cooked_fat_pct],
                                 shares.alcohol_kept)};

@@ -122,10 +122,6 @@ private:
     const Detail& detail_;
 };
 
-Markup listing(const std::string& heading, const std::vector<std::string>& items) {
-    return items.empty() ? Markup() : section(heading, bullets({items.begin(), items.end()}));
-}
-
 // All variants in a line each, before anything else.
 Markup in_short(const AdaptAnswer& a, const Engine& engine) {
     Markup items;

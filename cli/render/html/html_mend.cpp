@@ -10,10 +10,6 @@
 namespace standin::cli {
 namespace {
 
-Markup listing(const std::string& heading, const std::vector<std::string>& items) {
-    return items.empty() ? Markup() : section(heading, bullets({items.begin(), items.end()}));
-}
-
 Markup ingoing_table(const std::string& caption, const std::vector<Ingoing>& all, Units units) {
     std::vector<std::vector<Markup>> rows;
     for (const auto& in : all)

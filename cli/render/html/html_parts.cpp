@@ -55,6 +55,10 @@ Markup bullets(const std::vector<Markup>& items) {
     return items.empty() ? Markup() : el("ul", list);
 }
 
+Markup listing(const std::string& heading, const std::vector<std::string>& items) {
+    return items.empty() ? Markup() : section(heading, bullets({items.begin(), items.end()}));
+}
+
 Markup html_table(const Markup& caption, const std::vector<HtmlColumn>& columns, const std::vector<std::vector<Markup>>& rows) {
     const auto kind = [&](std::size_t c) { return columns[c].number ? Attributes{{"class", "num"}} : Attributes{}; };
     Markup heads, body;
@@ -142,7 +146,7 @@ std::vector<Property> told(const std::vector<Shown>& shown, bool at_the_table) {
     return all;
 }
 
-std::string in_words(Property p, const std::vector<Shown>& shown) {
+std::string chart_words(Property p, const std::vector<Shown>& shown) {
     std::string text = name_with_unit(p) + ": ";
     for (std::size_t i = 0; i < shown.size(); ++i)
         text += (i ? "; " : "") + (shown.size() > 1 ? shown[i].name + " " : std::string()) +
@@ -191,7 +195,7 @@ Markup properties_table(const std::string& caption, const std::vector<Property>&
         if (!exact) {
             const std::string columns = std::to_string(shown.size() + (differences ? 2 : 1));
             const Axis axis = info(p).unit == "of 100" ? Axis{0, 100} : axis_for(bands);
-            rows += el("tr", el("td", {{"colspan", columns}, {"class", "pic"}}, bands_chart(bands, axis, decimals, in_words(p, shown))));
+            rows += el("tr", el("td", {{"colspan", columns}, {"class", "pic"}}, bands_chart(bands, axis, decimals, chart_words(p, shown))));
         }
         bodies += el("tbody", rows);
     }

@@ -21,6 +21,8 @@ Markup food(const std::string& name, const std::vector<std::string>& prepared = 
 
 Markup section(const Markup& heading, const Markup& content);
 Markup bullets(const std::vector<Markup>& items);
+/// A section of bullets; nothing where there are none.
+Markup listing(const std::string& heading, const std::vector<std::string>& items);
 
 /// A table with a caption and column heads; the first cell of each row heads it. Scrolls sideways where it must.
 struct HtmlColumn {

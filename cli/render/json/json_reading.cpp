@@ -8,11 +8,11 @@ namespace {
 
 constexpr std::array<const char*, 3> confidence_words{"sure", "likely", "unsure"};
 
-Json error_json(const Error& error) { return {{"where", error.where}, {"message", error.message}, {"nearest", error.hints}}; }
+Json asked_json(const Error& error) { return {{"where", error.where}, {"message", error.message}, {"nearest", error.hints}}; }
 
 Json line_json(const LineReading& r) {
     Json out{{"written", r.written}, {"where", r.where}, {"understood", !r.asked.has_value()}};
-    if (r.asked) out["asked"] = error_json(*r.asked);
+    if (r.asked) out["asked"] = asked_json(*r.asked);
     if (!r.beside.empty()) out["beside"] = r.beside;
     if (!r.line) return out;
     out["ingredient"] = r.line->ingredient;
@@ -37,7 +37,7 @@ std::string reading_json(const FormulaReading& r) {
                     {"note", r.note},
                     {"understood", r.formula.has_value()},
                     {"lines", array_of(r.lines, [](const LineReading& line) { return line_json(line); })},
-                    {"errors", array_of(r.errors, [](const Error& error) { return error_json(error); })}});
+                    {"errors", array_of(r.errors, [](const Error& error) { return asked_json(error); })}});
 }
 
 std::string stock_json(const Inventory& stock) {

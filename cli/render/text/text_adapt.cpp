@@ -20,12 +20,6 @@ std::string search_part(const AdaptAnswer& a, const Look& look) {
                                                  look);
 }
 
-std::string list_part(const char* head, const std::vector<std::string>& items, const Look& look) {
-    std::string out = items.empty() ? "" : heading(head, look);
-    for (const auto& item : items) out += bullet(item, look);
-    return out;
-}
-
 std::string presumed_in_brief(const AdaptAnswer& a, const Engine& engine, const Look& look) {
     constexpr std::size_t most = 3;
     std::vector<std::string> lines = wrapped(presumed_sentence(a, engine), look.width);
@@ -50,15 +44,15 @@ std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const De
         paragraph(answer_first(a), look, 0) + safety_first(all.core, all.allergens, look) + own_records(a.base.overlay, look);
     for (const auto& line : asked_as_understood(a, engine)) text += paragraph(line, look, 0);
     if (!full) text += presumed_in_brief(a, engine, look);
-    text += list_part("These demands cannot all be met", in_full(a.conflict, units), look) +
-            list_part("What would give", in_full(a.would_give, units), look) + list_part("What can be reached", a.reach, look);
+    text += bulleted("These demands cannot all be met", in_full(a.conflict, units), look) +
+            bulleted("What would give", in_full(a.would_give, units), look) + bulleted("What can be reached", a.reach, look);
     for (const auto& v : a.variants)
         text += full                        ? variant_in_full(v, page)
                 : &v == &a.variants.front() ? variant_part(v, page) + "\n"
                                             : variant_in_three_lines(v, page);
     text += glut_part(beside, units, look);
     if (full || !a.proved) text += search_part(a, look);
-    if (full) text += list_part("Taken for granted", presumed_in_words(a), look);
+    if (full) text += bulleted("Taken for granted", presumed_in_words(a), look);
     text += read_as_part(a.base.read_as, look);
     if (!full) text += safety_in_brief(all.allergens, all.cautions, look);
     else text += allergens_part(all.allergens, look) + cautions_part(all.cautions, look);

@@ -52,7 +52,7 @@ std::string months(const std::vector<int>& season) {
     return out;
 }
 
-std::string about(const IngredientFacts& i, const Look& look) {
+std::string ingredient_facts(const IngredientFacts& i, const Look& look) {
     std::vector<std::string> roles, names(i.names.begin() + (i.names.empty() ? 0 : 1), i.names.end()), aroma;
     for (const auto role : i.roles) roles.emplace_back(word(role));
     for (const auto& [note, strength] : i.aroma) aroma.push_back(note + " " + plain(strength));
@@ -75,7 +75,7 @@ std::string about(const IngredientFacts& i, const Look& look) {
 }
 
 std::string ingredient_part(const IngredientFacts& i, const Engine& engine, const Look& look) {
-    std::string out = about(i, look) + cautions_part(i.cautions, look) + facts_part("In 100 g", i.composition, look) +
+    std::string out = ingredient_facts(i, look) + cautions_part(i.cautions, look) + facts_part("In 100 g", i.composition, look) +
                       facts_part("What it brings", i.doses, look) + facts_part("Measures", i.measures, look) +
                       swaps_part("What can stand in for it", i.swaps_out, true, engine, look) +
                       swaps_part("What it can stand in for", i.swaps_in, false, engine, look);

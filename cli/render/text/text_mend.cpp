@@ -38,12 +38,6 @@ std::string way_part(const MendWay& way, std::size_t number, const MendAnswer& a
     return out;
 }
 
-std::string list_part(const char* head, const std::vector<std::string>& items, const Look& look) {
-    std::string out = items.empty() ? "" : heading(head, look);
-    for (const auto& item : items) out += bullet(item, look);
-    return out;
-}
-
 }  // namespace
 
 std::string mend_text(const MendAnswer& answer, const Detail& detail, const Look& look) {
@@ -55,16 +49,16 @@ std::string mend_text(const MendAnswer& answer, const Detail& detail, const Look
     std::vector<std::string> taken;
     for (const auto& word : a.words) taken.push_back(as_taken(word));
     for (const auto& measured : a.measured) taken.push_back(as_measured(measured));
-    if (a.discard.empty()) text += list_part("How it was taken", taken, look);
+    if (a.discard.empty()) text += bulleted("How it was taken", taken, look);
     for (std::size_t i = 0; i < a.ways.size(); ++i) text += way_part(a.ways[i], i + 1, a, detail, look);
-    text += list_part("What cannot be mended", a.cannot, look);
-    if (a.discard.empty()) text += list_part("What makers do (practice; no model judges it)", practices(a, detail.units), look);
-    text += list_part("The plain mass", steps(a.plain, detail.units), look) +
-            list_part("How to bring it in", steps(a.fold, detail.units), look);
+    text += bulleted("What cannot be mended", a.cannot, look);
+    if (a.discard.empty()) text += bulleted("What makers do (practice; no model judges it)", practices(a, detail.units), look);
+    text +=
+        bulleted("The plain mass", steps(a.plain, detail.units), look) + bulleted("How to bring it in", steps(a.fold, detail.units), look);
     if (detail.full) {
         std::vector<std::string> presumed;
         for (const auto& p : a.presumed) presumed.push_back(p.says);
-        text += list_part("Taken for granted", presumed, look);
+        text += bulleted("Taken for granted", presumed, look);
     }
     text += read_as_part(a.base.read_as, look);
     text += detail.full ? allergens_part(all.allergens, look) + cautions_part(all.cautions, look)

@@ -14,6 +14,12 @@ std::string bullet(const std::string& text, const Look& look, int indent) {
     return wrap("- " + text, look.width - indent, indent, 2) + "\n";
 }
 
+std::string bulleted(const std::string& head, const std::vector<std::string>& items, const Look& look) {
+    std::string out = items.empty() ? "" : heading(head, look);
+    for (const auto& item : items) out += bullet(item, look);
+    return out;
+}
+
 std::string shown(Property property, const Band& value) { return band(value, info(property).decimals); }
 
 std::string name_with_unit(Property property) {

@@ -16,6 +16,8 @@ std::string heading(const std::string& text, const Look& look);
 std::string paragraph(const std::string& text, const Look& look, int indent = 2);
 /// "- text", wrapped under itself.
 std::string bullet(const std::string& text, const Look& look, int indent = 2);
+/// A heading over bullets; nothing where there are none.
+std::string bulleted(const std::string& head, const std::vector<std::string>& items, const Look& look);
 
 /// "5.31 (5.12-5.52)" in the property's own decimals.
 std::string shown(Property property, const Band& band);

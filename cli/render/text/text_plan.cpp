@@ -32,12 +32,6 @@ std::string shopping(const PlanAnswer& a, Units units, const Look& look) {
     return heading("To buy, less what is on the list", look) + table.page(look);
 }
 
-std::string list_part(const char* head, const std::vector<std::string>& items, const Look& look) {
-    std::string out = items.empty() ? "" : heading(head, look);
-    for (const auto& item : items) out += bullet(item, look);
-    return out;
-}
-
 }  // namespace
 
 std::string plan_text(const PlanAnswer& answer, const Engine& engine, const Detail& detail, const Look& look) {
@@ -47,12 +41,12 @@ std::string plan_text(const PlanAnswer& answer, const Engine& engine, const Deta
                        safety_first(core(a.on_page.core), a.on_page.allergens, look, ", whichever you make") +
                        own_records(a.overlay, look) + ranking(a, engine, units, look);
     const PlanLists lists = lists_of(a, units);
-    text += list_part("Not all that was asked", lists.shortfalls, look);
+    text += bulleted("Not all that was asked", lists.shortfalls, look);
     for (const auto& s : a.sausages)
         if (s.made_g > 0) text += batch_part(s, units, look);
-    text += list_part("Left over", lists.left, look) + list_part("One thing bought that would help", lists.helps, look) +
+    text += bulleted("Left over", lists.left, look) + bulleted("One thing bought that would help", lists.helps, look) +
             shopping(a, units, look);
-    if (detail.full) text += list_part("Taken for granted", lists.presumed, look);
+    if (detail.full) text += bulleted("Taken for granted", lists.presumed, look);
     text += read_as_part(a.read_as, look);
     text += detail.full ? allergens_part(a.on_page.allergens, look) + cautions_part(a.on_page.cautions, look)
                         : safety_in_brief(a.on_page.allergens, a.on_page.cautions, look);

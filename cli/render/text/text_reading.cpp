@@ -39,7 +39,7 @@ std::string asked_part(const Error& error, const Look& look) {
     return paragraph("asked back" + (error.where.empty() ? "" : " (" + error.where + ")") + ": " + error.message + "." + hints, look, 6);
 }
 
-std::string weight(const Line& line) {
+std::string line_weight(const Line& line) {
     const Band& g = line.grams;
     return grams(g.mid) + (g.low < g.high ? " (" + grams(g.low) + " to " + grams(g.high) + ")" : "");
 }
@@ -58,7 +58,7 @@ std::string known(const Line& line) {
 }
 
 std::string understood_part(const LineReading& r, const Look& look) {
-    std::string text = weight(*r.line) + "  " + with_preparations(r.name, r.prepared);
+    std::string text = line_weight(*r.line) + "  " + with_preparations(r.name, r.prepared);
     if (!r.prepared.empty()) text += r.line->weighed_prepared ? " (weighed prepared)" : " (weighed first)";
     text += known(*r.line) + (r.line->keep ? ", kept" : "");
     text += "; " + std::string(confidence_words[static_cast<std::size_t>(r.confidence)]);

@@ -46,7 +46,7 @@ std::string to_mind(const StandIn& s, std::size_t rank, const Engine& engine, Un
     return text.empty() ? "" : bullet(std::to_string(rank) + " " + s.name + ": " + text, look);
 }
 
-std::string in_brief(const SwapsAnswer& a, const Engine& engine, Units units, const Extras& beside, const Look& look) {
+std::string swaps_in_brief(const SwapsAnswer& a, const Engine& engine, Units units, const Extras& beside, const Look& look) {
     std::string notes;
     for (std::size_t i = 0; i < a.stand_ins.size(); ++i) notes += to_mind(a.stand_ins[i], i + 1, engine, units, beside, look);
     return ranks(a, units, look) + (notes.empty() ? "" : "\n" + notes);
@@ -93,7 +93,7 @@ std::string swaps_text(const SwapsAnswer& swaps, const std::string& title, const
     const Together all = together(answer);
     std::string page = paragraph(in_short(answer, title, units), look, 0) + safety_first(all.core, all.allergens, look) +
                        own_records(answer.overlay, look);
-    if (!answer.stand_ins.empty()) page += full ? ranks(answer, units, look) : in_brief(answer, engine, units, beside, look);
+    if (!answer.stand_ins.empty()) page += full ? ranks(answer, units, look) : swaps_in_brief(answer, engine, units, beside, look);
     for (std::size_t i = 0; full && i < answer.stand_ins.size(); ++i)
         page += detail(answer.stand_ins[i], i + 1, engine, units, beside, look);
     if (full && !answer.left_out.empty()) page += heading("Left out, for how this batch is made", look);
