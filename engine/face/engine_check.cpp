@@ -10,6 +10,7 @@
 #include "formula/formats/reading.hpp"
 #include "knowledge/check.hpp"
 #include "knowledge/coverage.hpp"
+#include "knowledge/defaults.hpp"
 #include "knowledge/integrity.hpp"
 #include "safety/cautions.hpp"
 
@@ -41,7 +42,9 @@ bool stands_alone(const Records& r) {
 }
 
 void look_closer(const Records& all, const KnowledgeFiles& files, bool alone, FileCheck& result) {
-    for (const auto& doubt : doubts_about(all)) {
+    Records filled = all;
+    fill_defaults(filled);
+    for (const auto& doubt : doubts_about(filled)) {
         const auto place = files.places.find(doubt.record);
         if (place == files.places.end() && !alone) continue;  // what is built in is not the folder's doing
         result.warnings.push_back({std::string(doubt.kind),
@@ -67,6 +70,7 @@ FileCheck check_knowledge(const std::string& folder, CheckAnswer& answer) {
     if (result.errors.empty()) look_closer(all, files, alone, result);
     answer.coverage = coverage_of(files.records, all.sources);
     answer.by_role = coverage_by_role(files.records, all.sources);
+    for (auto& group : coverage_by_role_of_most_used(files.records, all.sources)) answer.by_role.push_back(std::move(group));
     answer.counts = count(files.records, answer.coverage);
     return result;
 }

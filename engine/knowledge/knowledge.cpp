@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "core/names.hpp"
+#include "knowledge/defaults.hpp"
 #include "knowledge/hazard_text.hpp"
 
 namespace standin {
@@ -55,6 +56,7 @@ bool harmless_hint(const std::string& wanted, const Ingredient& hint) {
 }  // namespace
 
 Knowledge::Knowledge(Records records, std::string overlay) : records_(std::move(records)), overlay_(std::move(overlay)) {
+    fill_defaults(records_);
     index_names(records_.ingredients, ingredients_, ingredient_names_);
     for (std::size_t i = 0; i < records_.ingredients.size(); ++i)
         for (const auto& name : records_.ingredients[i].generic) generic_names_.emplace(fold(name), i);

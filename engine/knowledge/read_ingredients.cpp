@@ -50,14 +50,15 @@ MeatRecord meat_of(const JsonNode& node, Problems& problems) {
     ObjectReader r(node, problems);
     MeatRecord m;
     m.species = enumerated<Species>(r, "species");
-    m.buffer_scale = quantity(r, "buffer_scale", {"1"});
-    m.bind = quantity(r, "bind", {"1"});
+    m.buffer_scale = quantity_if(r, "buffer_scale", {"1"}).value_or(Quantity{});
+    m.bind = quantity_if(r, "bind", {"1"}).value_or(Quantity{});
     return m;
 }
 
 BindingRecord binding_of(const JsonNode& node, Problems& problems) {
     ObjectReader r(node, problems);
-    BindingRecord b{quantity(r, "water", {"g/g"}), quantity(r, "fat", {"g/g"}), r.text("sets")};
+    BindingRecord b{quantity_if(r, "water", {"g/g"}).value_or(Quantity{}), quantity_if(r, "fat", {"g/g"}).value_or(Quantity{}),
+                    r.text("sets")};
     if (b.sets != "cold" && b.sets != "hot" && b.sets != "chilled" && b.sets != "never")
         r.fault("sets", "\"sets\" must be cold, hot, chilled or never");
     return b;

@@ -45,7 +45,6 @@ Swap swap_of(ObjectReader& r, Role role) {
     if (r.has("closeness") && !(s.closeness > 0 && s.closeness <= 1)) r.fault("closeness", "closeness must lie in (0, 1]");
     if (!(s.most_share > 0 && s.most_share <= 1)) r.fault("most_share", "most_share must lie in (0, 1]");
     if (s.ratio && !(s.ratio->band.low > 0)) r.fault("ratio", "a ratio of weights must be above zero");
-    if (s.basis == Basis::weight && !s.ratio) r.fault("basis", "a swap by weight needs a \"ratio\"");
     return s;
 }
 

@@ -10,7 +10,10 @@ public:
     explicit Collector(std::vector<Reference>& all) : all_(all) {}
 
     void record(std::string name) { record_ = std::move(name); }
-    void note(std::string what, const std::string& source) { all_.push_back({record_, std::move(what), source}); }
+    // Without a source nothing stands there: the rule of its kind fills it.
+    void note(std::string what, const std::string& source) {
+        if (!source.empty()) all_.push_back({record_, std::move(what), source});
+    }
     void note(std::string what, const std::optional<Quantity>& q) {
         if (q) note(std::move(what), q->source);
     }

@@ -88,6 +88,21 @@ TEST_CASE("the currency of a role is counted over the ingredients that carry it"
     CHECK(green->published + green->common_practice + green->from_memory + green->judgement == greens);
 }
 
+TEST_CASE("the most used foods are those that the most swaps name") {
+    const auto& records = knowledge().records();
+    const auto total = [](const std::vector<Coverage>& all, std::string_view group) {
+        std::size_t sum = 0;
+        for (const auto& c : all)
+            if (c.group == group) sum += c.published + c.common_practice + c.from_memory + c.judgement;
+        return sum;
+    };
+    const auto used = coverage_by_role_of_most_used(records, records.sources);
+    const auto all = coverage_by_role(records, records.sources);
+    REQUIRE(used.size() == all.size());
+    CHECK(total(used, "most used: green, chlorophyll") > 10);
+    CHECK(total(used, "most used: green, chlorophyll") < total(all, "green, chlorophyll"));
+}
+
 TEST_CASE("an ingredient no swap names, and a role without a stand-in") {
     const auto lonely = [](Records& r) {
         r.swaps.erase(std::remove_if(r.swaps.begin(), r.swaps.end(), [](const Swap& s) { return s.from == "chard" || s.to == "chard"; }),

@@ -163,7 +163,6 @@ TEST_CASE("bad swaps") {
     bad(ends + R"(, "closeness": 0)", "(0, 1]");
     bad(ends + R"(, "closeness": -0.5)", "(0, 1]");
     bad(ends + R"(, "closeness": 1, "clossness": 1)", "unknown key", "closeness");
-    bad(R"("from": "a", "to": "b", "basis": "weight", "closeness": 1, "source": "s")", "needs a \"ratio\"");
     bad(R"("from": "a", "to": "b", "basis": "wait", "closeness": 1, "source": "s")", "unknown word");
     bad(R"("from": "a", "to": "b", "basis": "dose", "closeness": 1)", "\"source\" is missing");
     bad(ends + R"(, "closeness": 1, "prepared": ["raw"], "both_ways": true)", "no way back");

@@ -58,12 +58,17 @@ private:
 };
 
 std::string coverage_part(const CheckAnswer& answer, const Look& look) {
-    KindsTable kinds, roles;
+    KindsTable kinds, roles, used;
     for (const auto& group : answer.coverage) kinds.row(group.group, group);
     kinds.row("all", *answer.counts);
-    for (const auto& group : answer.by_role) roles.row(group.group, group);
+    constexpr std::string_view most_used = "most used: ";
+    for (const auto& group : answer.by_role) {
+        const bool second = group.group.starts_with(most_used);
+        (second ? used : roles).row(second ? group.group.substr(most_used.size()) : group.group, group);
+    }
     return heading("Where its numbers come from", look) + kinds.page(look) +
-           heading("Where the numbers come from that set the doses, by role", look) + roles.page(look);
+           heading("Where the numbers come from that set the doses, by role, of foods with their own", look) + roles.page(look) +
+           heading("The same over the hundred foods that the most swaps name", look) + used.page(look);
 }
 
 std::string counts_part(const KnowledgeCounts& c, const Look& look) {
