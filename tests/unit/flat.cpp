@@ -1,9 +1,8 @@
 #include "knowledge/flat.hpp"
 
-#include "knowledge/defaults.hpp"
-
 #include <stdexcept>
 
+#include "knowledge/defaults.hpp"
 #include "knowledge/reading.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
