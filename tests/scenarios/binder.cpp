@@ -11,7 +11,7 @@ TEST_CASE("binder: without the vinegar the mass binds, and some brightness comes
     const auto told = scenario::tell("binder/formula.txt", "", request);
     REQUIRE_FALSE(told.answer.variants.empty());
     CHECK(told.answer.conflict.empty());
-    CHECK(told.answer.proved);
+    CHECK(told.answer.gap < 0.1);  // proved, or what is left open is nearer by less than a tenth of what a taster can tell
     const auto& base = told.answer.base.properties;
     for (const auto& v : told.answer.variants) {
         CAPTURE(v.rank);
