@@ -25,6 +25,7 @@ struct Solution {
     double violation = 0;       ///< largest breach of a hard limit, in noticeable differences or shares; 0 when none
     Basins basins{};            ///< the least costs hold with more moves out or in and tighter goals as well
     bool feasible() const { return violation < 1e-4; }
+    const std::vector<double>& values() const { return grams; }
 };
 
 /// Whether `a` is to be preferred: what keeps the limits, then the nearer; where neither does, what breaks them less.

@@ -3,15 +3,8 @@
 // A plan is a set of moves that may be used, each at its full price, and a way of making the batch. Its value is
 //   cost = squares of what is felt and lost, at the grams that suit it best, + sum of the prices of its moves,
 // and its distance is the root of that.
-// A node fixes some moves as in or out and leaves the rest open. Its bound prices every open move in proportion to its grams: price *
-// grams / most. A plan of the node pays the whole price of each move it uses, and as grams never exceed most that is no less than the
-// relaxed prices of its own grams; so its value is no less than the relaxed value at its grams, and that is no less than the least
-// relaxed value. The bound holds for every plan of the node, as far as the inner minimum is the least one: the descent finds a local
-// one, the models are smooth and nearly linear over these ranges, and tests hold it against exhaustive search. Nodes are taken in the
-// order of their bounds; when the least bound left is no better than the k-th plan, nothing unvisited can be.
-//
-// Of moves that exclude each other (exclusive.hpp) a plan uses one. The relaxation holds their shares to one together; where a move is
-// chosen the others are out, so every node keeps the rule by itself or is split on one of them.
+// optimize/branch_and_bound.hpp says how and why the bound holds. Here the relaxation is the descent, which finds a local least: the models
+// are smooth and nearly linear over these ranges, and tests hold it against exhaustive search.
 //
 // Plans must be different ideas (signature.hpp). A node all of whose plans say no more than a plan that is held is left out. One whose
 // relaxed batch says no more than a held plan P, no nearer than it, gives way to the parts of it that can say something else: to say no

@@ -10,13 +10,10 @@
 #include <vector>
 
 #include "adapt/problem.hpp"
+#include "optimize/branching.hpp"
 #include "optimize/quadratic.hpp"
 
 namespace standin {
-
-/// How a move enters a plan: not at all; still open, at a price that grows with its grams; chosen, at its full price and with its least
-/// grams or more; or chosen and done to the last gram.
-enum class Choice : unsigned char { out, open, in, full };
 
 /// What the models say at one set of grams.
 struct Iterate {
