@@ -42,6 +42,16 @@ bool ends_with(const std::string& text, std::string_view end) {
 
 }  // namespace
 
+Result<std::size_t> chosen_of(const Call& call, std::size_t there, Error nothing, const std::string& kind) {
+    const std::size_t number = call.variant.value_or(1);
+    if (there == 0) return Failure(std::move(nothing));
+    const std::string one = kind.empty() ? "" : " " + kind, several = kind.empty() ? "" : one + "s";
+    if (number > there)
+        return failure(Trouble::usage, "--variant " + std::to_string(number) + ": there " +
+                                           (there == 1 ? "is only one" + one : "are only " + std::to_string(there) + several));
+    return number - 1;
+}
+
 std::string saved_formula(Formula formula, Units units, const std::string& path, const Engine& engine) {
     formula.date = today();
     if (units == Units::us) in_ounces(formula);

@@ -8,6 +8,10 @@
 
 namespace standin::cli {
 
+/// Which of `there` answers --variant means, from 0: the first where it does not say. `nothing` where there is none; `kind` is what one is
+/// called behind "only one", if anything.
+Result<std::size_t> chosen_of(const Call& call, std::size_t there, Error nothing, const std::string& kind = {});
+
 /// As text, or as JSON where `path` ends so: dated today, in the maker's units.
 std::string saved_formula(Formula formula, Units units, const std::string& path, const Engine& engine);
 

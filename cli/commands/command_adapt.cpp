@@ -44,26 +44,18 @@ bool meets_all(const Variant& variant) {
     return std::all_of(variant.wants.begin(), variant.wants.end(), [](const WantResult& w) { return w.met; });
 }
 
-// The variant that --save and --sheet mean; nothing found is no variant.
-Result<const Variant*> chosen(const Call& call, const AdaptAnswer& answer) {
-    const std::size_t number = call.variant.value_or(1), there = answer.variants.size();
-    if (there == 0)
-        return failure(Trouble::unmet, "nothing found does what was asked: there is no variant to write out", {}, in_full(answer.conflict));
-    if (number > there)
-        return failure(Trouble::usage, "--variant " + std::to_string(number) + ": there " +
-                                           (there == 1 ? "is only one" : "are only " + std::to_string(there)));
-    return &answer.variants[number - 1];
-}
-
 Result<Answer> answer_of(const Call& call, const AdaptAnswer& answer, const Detail& detail, const Prices& prices, Engine& engine) {
     Answer out;
     const Look look = look_for_output(call.colour);
     if (call.sheet || !call.save.empty()) {
-        const auto variant = chosen(call, answer);
-        if (!variant) return Failure(variant.error());
-        if (!call.save.empty()) out.saved = saved_formula((*variant)->formula, detail.units, call.save, engine);
+        const auto number = chosen_of(
+            call, answer.variants.size(),
+            {Trouble::unmet, "nothing found does what was asked: there is no variant to write out", {}, in_full(answer.conflict)});
+        if (!number) return Failure(number.error());
+        const Formula& variant = answer.variants[*number].formula;
+        if (!call.save.empty()) out.saved = saved_formula(variant, detail.units, call.save, engine);
         if (call.sheet) {
-            const auto sheet = engine.sheet((*variant)->formula, {});
+            const auto sheet = engine.sheet(variant, {});
             if (!sheet) return Failure(sheet.error());
             const auto beside = extras_of(engine, sheet->formula, prices, true, sheet->makes);
             if (!beside) return Failure(beside.error());

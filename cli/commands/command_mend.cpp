@@ -28,12 +28,11 @@ Result<MendRequest> mend_request(const Call& call, const Formula& formula, const
 }
 
 Result<std::string> saved(const Call& call, const MendAnswer& answer, Units units, const Engine& engine) {
-    const std::size_t number = call.variant.value_or(1), there = answer.ways.size();
-    if (there == 0) return failure(Trouble::unmet, "nothing found mends this: there is no formula to write out", {}, answer.cannot);
-    if (number > there)
-        return failure(Trouble::usage, "--variant " + std::to_string(number) + ": there " +
-                                           (there == 1 ? "is only one way" : "are only " + std::to_string(there) + " ways"));
-    return saved_formula(answer.ways[number - 1].formula, units, call.save, engine);
+    const auto number =
+        chosen_of(call, answer.ways.size(),
+                  {Trouble::unmet, "nothing found mends this: there is no formula to write out", {}, in_full(answer.cannot)}, "way");
+    if (!number) return Failure(number.error());
+    return saved_formula(answer.ways[*number].formula, units, call.save, engine);
 }
 
 }  // namespace

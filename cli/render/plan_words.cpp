@@ -17,7 +17,7 @@ std::string answer_first(const PlanAnswer& a, Units units) {
 }
 
 std::string way_of(const PlannedSausage& s, const Engine& engine, Units units) {
-    if (!s.fits && !s.conflict.empty()) return "does not go: " + listed(s.conflict);
+    if (!s.fits && !s.conflict.empty()) return "does not go: " + listed(in_full(s.conflict, units));
     if (s.edits.empty()) return s.distance > 0 ? s.verdict : "as written";
     std::string text;
     for (const auto& e : s.edits)

@@ -72,7 +72,7 @@ public:
         answer.excluded = stock_.excluded();
         if (auto opposed = contradiction(distance_.goals(), distance_.base()); !opposed.empty()) {
             for (const auto& want : opposed) answer.conflict.push_back(demand("want", want));
-            answer.would_give = {said("giving up one of them")};
+            answer.would_give = {make_reason(ReasonKind::giving_up_one)};
             return with_safety(std::move(answer));
         }
         if (auto nothing = nothing_to_take(); !nothing.conflict.empty()) {
@@ -125,8 +125,9 @@ private:
             // Where the whole step asked for is less than what counts as met anyway, there is next to nothing to take away.
             if (base > floor && shortfall(goal, base, base) > allowed(goal, distance_)) continue;
             nothing.conflict.push_back(demand("want", goal.want));
-            nothing.would_give.push_back(
-                said("giving up " + goal.want + ": there is no " + std::string(info(goal.property).name) + " to taste in it as it is"));
+            Reason give_up = make_reason(ReasonKind::nothing_to_taste, {}, {std::string(info(goal.property).name)});
+            give_up.about = goal.want;
+            nothing.would_give.push_back(std::move(give_up));
         }
         return nothing;
     }
@@ -134,14 +135,14 @@ private:
     // Nothing does all that was asked: what stands against what, how near each want can be come to, and the nearest that can be done.
     void not_met(AdaptAnswer& answer) {
         if (stopped_) {
-            answer.conflict.push_back(said("the search was stopped before it found a plan that meets every want"));
+            answer.conflict.push_back(make_reason(ReasonKind::stopped_before));
             return;
         }
         Conflict conflict = minimal_infeasible_subset(formula_, request_, distance_.goals(), graph_, context_);
         answer.conflict = std::move(conflict.demands);
         answer.would_give = std::move(conflict.would_give);
         // Each demand can be met alone and all together, but not in the plans found: say that, not nothing.
-        if (answer.conflict.empty()) answer.conflict.push_back(said("no plan within the limits meets every want"));
+        if (answer.conflict.empty()) answer.conflict.push_back(make_reason(ReasonKind::none_within_limits));
         if (kept_lines_missing()) return let_go(answer);
         problem_.hard = hard_goals(distance_);
         const Shown shown = [this](const Plan& plan, const Goal& goal) { return sure_value(weighed_out(plan).states, goal); };
@@ -362,7 +363,8 @@ private:
         tried.states = tried.batch.states();
         Edit edit;
         edit.kind = EditKind::process;
-        edit.with = "cook until the middle reaches " + shown_core(needed) + ", measured";
+        edit.does = make_reason(ReasonKind::cook_through, {{"core", {}, needed.core_c, "C"}, {"kept for", {}, needed.hold_s, "s"}});
+        edit.with = to_do(edit.does);
         edit.reason.kind = ReasonKind::cook_through;
         edit.why = in_brief(edit.reason);
         return edit;
@@ -371,8 +373,11 @@ private:
     static Edit without_casing(const std::string& casing, const std::string& word) {
         Edit edit;
         edit.kind = EditKind::process;
-        edit.with = "leave out the casings (" + casing + "): form patties, or fill casings that hold nothing of it";
-        edit.why = "they are, or may be, what \"" + word + "\" leaves out";
+        edit.does = make_reason(ReasonKind::without_casing, {}, {casing});
+        edit.with = to_do(edit.does);
+        edit.reason = edit.does;
+        edit.reason.about = word;
+        edit.why = in_brief(edit.reason);
         return edit;
     }
 

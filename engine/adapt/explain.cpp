@@ -74,27 +74,28 @@ public:
         return why;
     }
 
-    Reason for_process(const ProcessChange& done) const {
+    Reason for_process(const Reason& done) const {
         const auto factor = [](ReasonKind kind, double before, double after) {
             return Reason{kind, {}, {{"bind factor", before, after, ""}}, {}, {}, {}};
         };
-        switch (done.about) {
-            case ProcessChange::About::order:
+        switch (done.kind) {
+            case ReasonKind::order:
                 return factor(ReasonKind::order, c_.bind_before.order_factor, c_.bind_after.order_factor);
-            case ProcessChange::About::mixing:
+            case ReasonKind::mixing:
                 return factor(ReasonKind::mixing, c_.bind_before.mixing_factor, c_.bind_after.mixing_factor);
-            case ProcessChange::About::cold:
+            case ReasonKind::cold:
                 return factor(ReasonKind::cold, c_.bind_before.cold_factor, c_.bind_after.cold_factor);
-            case ProcessChange::About::plate:
+            case ReasonKind::plate:
                 return factor(ReasonKind::plate, c_.bind_before.plate_factor, c_.bind_after.plate_factor);
-            case ProcessChange::About::rest:
+            case ReasonKind::rest:
                 return {ReasonKind::rest, {}, {figure("green", Property::greenness, "")}, {}, {}, {}};
-            case ProcessChange::About::rest_cold:
+            case ReasonKind::rest_cold:
                 return {ReasonKind::rest_cold, {}, {figure("green", Property::greenness, "")}, {}, {}, {}};
-            case ProcessChange::About::core:
+            case ReasonKind::core:
                 return {ReasonKind::core, {}, {figure("cook loss", Property::cook_loss_pct, "%")}, {}, {}, {}};
+            default:
+                return {};
         }
-        return {};
     }
 
 private:
@@ -185,7 +186,8 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
         edit.grams_after = plain.after;
         edit.grams_left = plain.left;
         if (plain.kind == EditKind::process) {
-            edit.with = plain.process->what;
+            edit.does = *plain.process;
+            edit.with = to_do(edit.does);
             edit.reason = reasons.for_process(*plain.process);
         } else if (plain.kind == EditKind::add || (plain.move != PlainEdit::none && problem.moves[plain.move].kind == MoveKind::add))
             edit.reason = reasons.for_addition(plain);

@@ -10,28 +10,30 @@ namespace {
 
 constexpr double idle = 0.02;  // noticeable differences
 
-Process taken_back(Process process, const Process& base, ProcessChange::About about) {
-    switch (about) {
-        case ProcessChange::About::order:
+Process taken_back(Process process, const Process& base, ReasonKind done) {
+    switch (done) {
+        case ReasonKind::order:
             process.order = base.order;
             break;
-        case ProcessChange::About::mixing:
+        case ReasonKind::mixing:
             process.mixing_min = base.mixing_min;
             break;
-        case ProcessChange::About::cold:
+        case ReasonKind::cold:
             process.mixed_at_c = base.mixed_at_c;
             break;
-        case ProcessChange::About::plate:
+        case ReasonKind::plate:
             process.plate_mm = base.plate_mm;
             break;
-        case ProcessChange::About::rest:
+        case ReasonKind::rest:
             process.rest_h = base.rest_h;
             break;
-        case ProcessChange::About::rest_cold:
+        case ReasonKind::rest_cold:
             process.rest_at_c = base.rest_at_c;
             break;
-        case ProcessChange::About::core:
+        case ReasonKind::core:
             process.core_c = base.core_c;
+            break;
+        default:
             break;
     }
     return process;
@@ -48,7 +50,7 @@ void drop_idle_steps(BuiltVariant& variant, const Process& base, const Distance&
     };
     for (std::size_t e = variant.edits.size(); e-- > 0;) {
         if (variant.edits[e].kind != EditKind::process) continue;
-        const Process without = taken_back(variant.formula.process, base, variant.edits[e].process->about);
+        const Process without = taken_back(variant.formula.process, base, variant.edits[e].process->kind);
         const State with = state_of(variant.formula.process), back = state_of(without);
         const bool works = std::any_of(distance.goals().begin(), distance.goals().end(), [&](const Goal& g) {
             return std::abs(with.properties[g.property] - back.properties[g.property]) >= idle * distance.unit(g.property);

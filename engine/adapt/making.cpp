@@ -3,14 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
-#include "adapt/explain.hpp"
 #include "evaluate/predict.hpp"
 #include "safety/core_temperature.hpp"
 
 namespace standin {
 namespace {
-
-using About = ProcessChange::About;
 
 constexpr double cold_c = 2, tacky_min = 3, short_rest_h = 10;          // common practice
 constexpr double plates_mm[] = {3, 4.5, 6, 8, 10, 13};                  // as they are sold
@@ -42,7 +39,7 @@ public:
 private:
     // One thing that may be done or not, whatever else is done.
     struct Lever {
-        ProcessChange change;
+        Reason change;  // what to do
         void (*set)(Process&, double) = nullptr;
         double value = 0, price = 0;
     };
@@ -60,22 +57,22 @@ private:
     void make_it_bind(ProcessOption& way) const {
         if (now_.order != Order::salt_first) {
             way.process.order = Order::salt_first;
-            way.changes.push_back({About::order, "salt and lean first, mixed until tacky; the paste next; acid cold and last"});
+            way.changes.push_back(make_reason(ReasonKind::order));
         }
         if (now_.mixing_min < tacky_min) {
             way.process.mixing_min = tacky_min;
-            way.changes.push_back({About::mixing, "mix 3 minutes, until it sticks to an upturned palm"});
+            way.changes.push_back(make_reason(ReasonKind::mixing, {{"mixing", now_.mixing_min, tacky_min, "min"}}));
         }
         if (now_.mixed_at_c > cold_c) {
             way.process.mixed_at_c = cold_c;
-            way.changes.push_back({About::cold, "meat and paste at 0-2 C before mixing, no warmer than 4 C after"});
+            way.changes.push_back(make_reason(ReasonKind::cold, {{"mixed at", now_.mixed_at_c, cold_c, "C"}}));
         }
     }
 
     void rest_cold(ProcessOption& way) const {
         if (now_.rest_at_c < cold_c + worth_cooling_rest_c || now_.rest_h <= 0) return;
         way.process.rest_at_c = cold_c;
-        way.changes.push_back({About::rest_cold, "rest the mass at 0-2 C instead of " + figures(now_.rest_at_c) + " C"});
+        way.changes.push_back(make_reason(ReasonKind::rest_cold, {{"rest at", now_.rest_at_c, cold_c, "C"}}));
     }
 
     // Never below what the most demanding meat in it needs.
@@ -83,7 +80,8 @@ private:
         const auto needed = demanded_core(weights_only(formula_, context_.knowledge()), context_.knowledge(), context_.options.rules);
         if (!(needed.core_c > 0) || now_.core_c < needed.core_c + worth_cooling_core_c) return;
         way.process.core_c = needed.core_c;
-        way.changes.push_back({About::core, "take it off when the middle reaches " + shown_core(needed) + ", measured, and no later"});
+        way.changes.push_back(
+            make_reason(ReasonKind::core, {{"core", now_.core_c, needed.core_c, "C"}, {"kept for", {}, needed.hold_s, "s"}}));
     }
 
     // Finer binds more, coarser bites firmer or falls apart sooner: the next plate and the last in use, the search tells which serves.
@@ -94,11 +92,8 @@ private:
         if (!tighter && !looser) return levers;
         const auto set = [](Process& process, double mm) { process.plate_mm = mm; };
         const auto offer = [&](double mm) {
-            levers.push_back({{About::plate, "grind through the " + figures_of_plate(mm) + " mm plate instead of " +
-                                                 figures_of_plate(now_.plate_mm) + " mm"},
-                              set,
-                              mm,
-                              context_.constant("advice.price.plate")});
+            levers.push_back(
+                {make_reason(ReasonKind::plate, {{"plate", now_.plate_mm, mm, "mm"}}), set, mm, context_.constant("advice.price.plate")});
         };
         const auto* coarser = std::find_if(std::begin(plates_mm), std::end(plates_mm), [&](double mm) { return mm > now_.plate_mm; });
         const auto* finer = std::find_if(std::begin(plates_mm), std::end(plates_mm), [&](double mm) { return mm >= now_.plate_mm; });
@@ -117,20 +112,8 @@ private:
     std::vector<Lever> shorter_rest() const {
         if (!green_wanted() || now_.rest_h <= short_rest_h) return {};
         const auto set = [](Process& process, double hours) { process.rest_h = hours; };
-        return {{{About::rest, "cook it within " + figures_of_plate(short_rest_h) + " hours instead of after " + figures(now_.rest_h)},
-                 set,
-                 short_rest_h,
+        return {{make_reason(ReasonKind::rest, {{"rest", now_.rest_h, short_rest_h, "h"}}), set, short_rest_h,
                  context_.constant("advice.price.rest")}};
-    }
-
-    static std::string figures_of_plate(double value) {
-        std::string text = figures(value);
-        while (text.find('.') != std::string::npos && (text.back() == '0' || text.back() == '.')) {
-            const bool point = text.back() == '.';
-            text.pop_back();
-            if (point) break;
-        }
-        return text;
     }
 
     // Whether it moves a property that a want is about by enough to be told, in the batch as it is.

@@ -94,7 +94,6 @@ std::vector<Reason> ideas_without_weight(const AdaptRequest& request, const Prob
 }
 
 std::vector<Reason> ideas_by_weight(const AdaptRequest& request, const Formula& base, const Context& context) {
-    constexpr int tenths = 1;
     std::vector<Reason> all;
     for (const auto& idea : request.use) {
         Formula plan = base;
@@ -107,10 +106,12 @@ std::vector<Reason> ideas_by_weight(const AdaptRequest& request, const Formula& 
         }
         const DistanceParts apart = distance_of_plan(base, plan, context);
         const auto name = [&](const std::string& id) { return context.knowledge().ingredient(id)->names.front(); };
-        all.push_back(said("taking " + name(idea.with) + " for " + name(idea.line) + " weight for weight, unbalanced: " + apart.verdict +
-                           " (" + fixed_text(apart.distance, tenths) + " from the original)"));
+        Reason by_weight = make_reason(ReasonKind::weight_for_weight, {{"distance", {}, apart.distance, "noticeable differences"}},
+                                       {name(idea.with), name(idea.line)});
+        by_weight.note = apart.verdict;
+        all.push_back(std::move(by_weight));
     }
-    all.push_back(said("weighing it yourself, in a formula of its own: compare holds it against this one"));
+    all.push_back(make_reason(ReasonKind::weighing_it_apart));
     return all;
 }
 

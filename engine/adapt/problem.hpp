@@ -60,18 +60,12 @@ struct LinearConstraint {
     double violation(const std::vector<double>& grams) const;
 };
 
-/// One change of the making, with what to do in words.
-struct ProcessChange {
-    enum class About { order, mixing, cold, plate, rest, rest_cold, core } about = About::order;
-    std::string what;
-};
-
 /// A way of making the batch, and what it changes.
 struct ProcessOption {
     Process process;
-    ProcessState state;  // at the middle
-    std::vector<ProcessChange> changes;
-    double price = 0;  ///< squared noticeable differences
+    ProcessState state;           // at the middle
+    std::vector<Reason> changes;  ///< what to do
+    double price = 0;             ///< squared noticeable differences
 };
 
 struct Problem {

@@ -2,7 +2,6 @@
 
 #include <optional>
 
-#include "adapt/explain.hpp"
 #include "adapt/met.hpp"
 
 namespace standin {
@@ -27,9 +26,9 @@ Plan nearest_to(const std::vector<Goal>& hard, const Problem& problem, const Reb
 
 }  // namespace
 
-std::vector<std::string> reach_of_wants(const Problem& problem, const Distance& distance, const Models& middle, const Shown& shown,
-                                        const PerProperty<Band>& start) {
-    std::vector<std::string> all;
+std::vector<Reason> reach_of_wants(const Problem& problem, const Distance& distance, const Models& middle, const Shown& shown,
+                                   const PerProperty<Band>& start) {
+    std::vector<Reason> all;
     if (problem.hard.empty() || problem.processes.empty()) return all;
     const Rebalancer rebalancer(problem, distance, middle);
     const Plan together = nearest_to(problem.hard, problem, rebalancer);
@@ -40,11 +39,16 @@ std::vector<std::string> reach_of_wants(const Problem& problem, const Distance& 
         const double beside = shown(together, goal);
         const auto met = [&](double value) { return shortfall(goal, value, now) <= allowed(goal, distance); };
         const std::string unit(info(goal.property).unit);
-        std::string says = goal.want + ": " + std::string(info(goal.property).name) + " is " + figures(now) + ", asked for " +
-                           figures(goal.target(now)) + (unit.empty() ? "" : " " + unit) + "; by itself " +
-                           (met(alone) ? "it can be met" : "it comes to " + figures(alone) + " at best");
-        if (problem.hard.size() > 1) says += ", beside the rest " + (met(beside) ? std::string("too") : "it comes to " + figures(beside));
-        all.push_back(says + ".");
+        Reason near = make_reason(ReasonKind::within_reach, {{std::string(info(goal.property).name), {}, now, unit},
+                                                             {"asked for", {}, goal.target(now), unit},
+                                                             {"alone", {}, alone, unit}});
+        near.about = goal.want;
+        if (met(alone)) near.role = "alone";
+        if (problem.hard.size() > 1) {
+            near.figures.push_back({"beside", {}, beside, unit});
+            if (met(beside)) near.role += near.role.empty() ? "beside" : ", beside";
+        }
+        all.push_back(std::move(near));
     }
     return all;
 }

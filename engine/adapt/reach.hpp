@@ -2,7 +2,6 @@
 #pragma once
 
 #include <functional>
-#include <string>
 #include <vector>
 
 #include "adapt/search.hpp"
@@ -12,8 +11,8 @@ namespace standin {
 /// What a plan shows of a goal's property, at the draw that decides whether the goal is met.
 using Shown = std::function<double(const Plan&, const Goal&)>;
 
-/// One sentence a goal. `start` is what the base shows.
-std::vector<std::string> reach_of_wants(const Problem& problem, const Distance& distance, const Models& middle, const Shown& shown,
-                                        const PerProperty<Band>& start);
+/// One a goal. `start` is what the base shows.
+std::vector<Reason> reach_of_wants(const Problem& problem, const Distance& distance, const Models& middle, const Shown& shown,
+                                   const PerProperty<Band>& start);
 
 }  // namespace standin

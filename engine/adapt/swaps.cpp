@@ -125,14 +125,14 @@ private:
     }
 
     // The currency of the swap, as the first of the path has it.
-    std::string dose_in_words(const Candidate& candidate) const {
+    Reason dose_reason(const Candidate& candidate) const {
         const auto& swaps = knowledge_.records().swaps;
         const Line& line = formula_.lines[line_];
         if (candidate.swaps.size() == 1 && swaps[candidate.swaps.front()].basis == Basis::weight)
-            return "by weight, " + figures(swaps[candidate.swaps.front()].ratio->band.mid) + " g for each gram";
-        if (!candidate.bounded.empty()) return candidate.bounded;
+            return make_reason(ReasonKind::by_weight, {{"ratio", {}, swaps[candidate.swaps.front()].ratio->band.mid, "g for each gram"}});
+        if (candidate.bounded) return *candidate.bounded;
         const double dose = dose_of(context_.nominal().unit(line), candidate.role) * line.grams.mid * candidate.share;
-        return figures(dose) + " " + std::string(dose_unit(candidate.role)) + ", as the line brings";
+        return make_reason(ReasonKind::same_dose, {{"dose", {}, dose, std::string(dose_unit(candidate.role))}});
     }
 
     bool known_allergen(const std::string& allergen) const {
@@ -156,7 +156,8 @@ private:
         s.closeness = candidate.closeness;
         s.path.push_back(formula_.lines[line_].ingredient);
         for (const auto swap : candidate.swaps) s.path.push_back(records.swaps[swap].to);
-        s.dose = dose_in_words(candidate);
+        s.dose_reason = dose_reason(candidate);
+        s.dose = in_full(s.dose_reason);
         s.trims = ranked.trimmed.trims;
         s.distance = ranked.distance;
         s.verdict = verdict_of(s.distance, context_);
@@ -185,7 +186,8 @@ private:
         p.name = knowledge_.ingredient(p.ingredient)->names.front();
         for (const auto& step : beside.food.prepared) p.prepared.push_back(describe(step, knowledge_));
         p.grams = kitchen_grams(beside.food.grams.mid, false);
-        p.why = beside.why;
+        p.reason = beside.why;
+        p.why = in_full(p.reason);
         return p;
     }
 

@@ -10,11 +10,11 @@ namespace standin {
 /// One edit before it is put into words.
 struct PlainEdit {
     EditKind kind = EditKind::reduce;
-    std::size_t line = none;                 ///< of the base formula
-    std::size_t move = none;                 ///< the stand-in or addition
-    double before = 0, after = 0;            ///< grams as weighed
-    const ProcessChange* process = nullptr;  ///< of the problem
-    double left = 0;                         ///< grams of the line that stay beside a stand-in
+    std::size_t line = none;          ///< of the base formula
+    std::size_t move = none;          ///< the stand-in or addition
+    double before = 0, after = 0;     ///< grams as weighed
+    const Reason* process = nullptr;  ///< what to do about the making; of the problem
+    double left = 0;                  ///< grams of the line that stay beside a stand-in
     static constexpr std::size_t none = static_cast<std::size_t>(-1);
 };
 

@@ -1,5 +1,7 @@
 #include "standin/temperature_text.hpp"
 
+#include <cmath>
+
 #include "standin/number_text.hpp"
 
 namespace standin {
@@ -9,6 +11,14 @@ std::string core_temperature_text(double celsius) {
     // back before rounding up.
     constexpr double given_back = 0.09;
     return trimmed_text(rounded_up(celsius, 1), 1) + " C (" + fixed_text(rounded_up(celsius * 1.8 + 32 - given_back, 0), 0) + " F)";
+}
+
+std::string core_temperature_text(double celsius, double hold_s) {
+    constexpr double minute = 60;
+    if (hold_s <= 0) return core_temperature_text(celsius);
+    const bool minutes = hold_s >= 2 * minute;
+    return core_temperature_text(celsius) + ", kept for " + trimmed_text(std::ceil(minutes ? hold_s / minute : hold_s), 0) +
+           (minutes ? " minutes" : " seconds");
 }
 
 }  // namespace standin

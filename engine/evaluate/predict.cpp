@@ -66,9 +66,8 @@ std::vector<Contribution> contributions(const NominalBatch& batch, std::initiali
 std::optional<Reason> served_cold(const NominalBatch& batch) {
     if (batch.total()[Amount::held_chilled] <= 0) return std::nullopt;
     const BatchBind bind = batch.bind();
-    const auto instead = [](double cold, double hot) { return fixed_text(cold, 0) + " instead of " + fixed_text(hot, 0); };
-    return said("Gelatin, agar and their like melt in the heat and bind nothing hot. Served cold they set: bind " +
-                instead(bind.bind_served_cold, bind.bind) + ", firmness " + instead(bind.firmness_served_cold, bind.firmness));
+    return make_reason(ReasonKind::sets_cold, {{"bind", bind.bind, bind.bind_served_cold, "of 100"},
+                                               {"firmness", bind.firmness, bind.firmness_served_cold, "of 100"}});
 }
 
 std::vector<Reason> notes_on(const Prediction& p, const NominalBatch& batch, const Validity& validity, const CookJudged& judged) {

@@ -46,13 +46,13 @@ std::vector<TastedWord> told(const Meaning& meaning) {
 }
 
 // More or less of what the formula has none of.
-std::vector<std::string> of_nothing(const Meaning& meaning, const Formula& mass, const Knowledge& knowledge) {
-    std::vector<std::string> cannot;
+std::vector<Reason> of_nothing(const Meaning& meaning, const Formula& mass, const Knowledge& knowledge) {
+    std::vector<Reason> cannot;
     for (const auto& meant : meaning.all) {
         const auto role = meant.reading->more_of ? meant.reading->more_of : meant.reading->less_of;
         const auto has = [&](const Line& line) { return knowledge.ingredient(line.ingredient)->roles.front() == role; };
         if (role && std::none_of(mass.lines.begin(), mass.lines.end(), has))
-            cannot.push_back(meant.taste.written + ": the formula has nothing of that kind, so there is no amount to go by");
+            cannot.push_back(cannot_be(ReasonKind::none_of_it, meant.taste.written));
     }
     return cannot;
 }

@@ -205,4 +205,10 @@ Result<std::vector<Taste>> read_tastes(const std::vector<std::string>& tasted, c
 
 Meaning meaning_of(const std::vector<Taste>& tastes, const State& mass) { return Understanding(mass).of(tastes); }
 
+Reason cannot_be(ReasonKind why, std::string tasted, std::vector<Figure> figures) {
+    Reason reason = make_reason(why, std::move(figures));
+    reason.about = std::move(tasted);
+    return reason;
+}
+
 }  // namespace standin

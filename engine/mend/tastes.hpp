@@ -29,6 +29,9 @@ struct Meaning {
     std::vector<std::string> opposed;  ///< two words that leave no mass that pleases both
 };
 
+/// That what was tasted is not to be had, and why.
+Reason cannot_be(ReasonKind why, std::string tasted, std::vector<Figure> figures = {});
+
 /// Of each word the first reading that holds of the mass as made and does not pull against another word.
 Meaning meaning_of(const std::vector<Taste>& tastes, const State& mass);
 

@@ -275,8 +275,7 @@ private:
 
     std::nullopt_t too_much(const std::string& want) {
         ways_.cannot.push_back(
-            want + ": more plain mass would be needed than " + trimmed_text(mass_.context.constant("mend.plain.most"), 1) +
-            " times what there is. That is a new batch: make it without what is at fault, and use this mass as its seasoning");
+            cannot_be(ReasonKind::too_much_plain, want, {{"at most", {}, mass_.context.constant("mend.plain.most"), "times the mass"}}));
         return std::nullopt;
     }
 
@@ -289,8 +288,7 @@ private:
         bool all = true;
         for (const auto& goal : goals())
             if (thins(goal) && !served(goal)) {
-                ways_.cannot.push_back(goal.want +
-                                       ": plain mass of this formula does not bring it down, for what is at fault is in its meat");
+                ways_.cannot.push_back(cannot_be(ReasonKind::fault_in_meat, goal.want));
                 all = false;
             }
         if (!plain || !all) return;
@@ -376,8 +374,9 @@ private:
             }
             const Ingredient& food = *knowledge().ingredient(line.ingredient);
             if (food.meat) {
-                ways_.cannot.push_back("Plain mass would take " + figures_text(needed, 3) + " g of " + food.names.front() +
-                                       ", and there is " + (offer.on_hand ? figures_text(*offer.grams, 3) + " g" : std::string("none")));
+                Reason short_of = make_reason(ReasonKind::short_of_plain, {{"needed", {}, needed, "g"}}, {food.names.front()});
+                if (offer.on_hand) short_of.figures.push_back({"on hand", {}, *offer.grams, "g"});
+                ways_.cannot.push_back(std::move(short_of));
                 return false;
             }
             plain.lacks.push_back(line.ingredient);
@@ -424,9 +423,7 @@ private:
             if (std::find(wants.begin(), wants.end(), goal.want) == wants.end()) wants.push_back(goal.want);
         for (const auto& taste : mass_.tastes)
             if (taste.reading->more_of) wants.push_back(taste.taste.written);
-        if (!wants.empty())
-            ways_.cannot.push_back(listed(wants) +
-                                   ": nothing that may come in brings it there within what a kilo of sausage may hold of it");
+        if (!wants.empty()) ways_.cannot.push_back(cannot_be(ReasonKind::nothing_brings, listed(wants)));
     }
 
     const Mass& mass_;

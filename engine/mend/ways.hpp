@@ -23,7 +23,7 @@ struct Mass {
 
 struct Ways {
     std::vector<MendWay> all;
-    std::vector<std::string> cannot;
+    std::vector<Reason> cannot;
 };
 
 Ways ways_to_mend(const Mass& mass);

@@ -2,6 +2,7 @@
 #include "core/words.hpp"
 #include "narrate/quantity.hpp"
 #include "narrate/words.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -36,6 +37,28 @@ std::string short_of(const Reason& r, Units units) {
     return "what is on hand" + (lines.empty() ? "" : " (" + lines + ")");
 }
 
+// "salt is 1.80 % of batch, asked for 1.50; by itself it can be met, beside the rest it comes to 1.62."
+std::string within_reach(const Reason& r) {
+    const Figure *now = r.figures.empty() ? nullptr : &r.figures.front(), *asked = figure(r, "asked for");
+    if (!now || !asked) return r.about + ": how near it can be come to is not known.";
+    const auto comes_to = [&](std::string_view what) {
+        const Figure* found = figure(r, what);
+        return "it comes to " + three_figures(found ? found->after : now->after);
+    };
+    const auto met = [&](std::string_view where) { return r.role.find(where) != std::string::npos; };
+    std::string text = r.about + ": " + now->what + " is " + three_figures(now->after) + ", asked for " + three_figures(asked->after) +
+                       (now->unit.empty() ? "" : " " + now->unit) + "; by itself " +
+                       (met("alone") ? "it can be met" : comes_to("alone") + " at best");
+    if (figure(r, "beside")) text += ", beside the rest " + (met("beside") ? std::string("too") : comes_to("beside"));
+    return text + ".";
+}
+
+std::string weight_for_weight(const Reason& r) {
+    const std::string with = r.foods.empty() ? "it" : r.foods.front(), of = r.foods.size() < 2 ? "the line" : r.foods[1];
+    return "taking " + with + " for " + of + " weight for weight, unbalanced: " + r.note + " (" +
+           fixed_text(r.figures.empty() ? 0 : r.figures.front().after, 1) + " from the original)";
+}
+
 std::string so_much(const Reason& r, Units units) {
     if (r.figures.empty()) return listed(r.foods) + " on hand";
     const Figure& f = r.figures.front();
@@ -65,6 +88,20 @@ std::string advice_words(const Reason& r, Units units) {
                                                                               " % of the size, which the meat on hand makes");
         case ReasonKind::so_much_on_hand:
             return so_much(r, units);
+        case ReasonKind::within_reach:
+            return within_reach(r);
+        case ReasonKind::stopped_before:
+            return "the search was stopped before it found a plan that meets every want";
+        case ReasonKind::none_within_limits:
+            return "no plan within the limits meets every want";
+        case ReasonKind::nothing_to_taste:
+            return "giving up " + r.about + ": there is no " + listed(r.foods) + " to taste in it as it is";
+        case ReasonKind::giving_up_one:
+            return "giving up one of them";
+        case ReasonKind::weight_for_weight:
+            return weight_for_weight(r);
+        case ReasonKind::weighing_it_apart:
+            return "weighing it yourself, in a formula of its own: compare holds it against this one";
         default:
             return r.note;
     }

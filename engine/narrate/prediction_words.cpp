@@ -120,4 +120,13 @@ std::string keeps_green_words(const Reason& r, Units units) {
     return text + ". More leaf holds longer too.";
 }
 
+std::string sets_cold_words(const Reason& r) {
+    const auto instead = [&](std::string_view what) {
+        const Figure* f = figure(r, what);
+        return f && f->before ? whole(f->after) + " instead of " + whole(*f->before) : std::string("more");
+    };
+    return "Gelatin, agar and their like melt in the heat and bind nothing hot. Served cold they set: bind " + instead("bind") +
+           ", firmness " + instead("firmness");
+}
+
 }  // namespace standin

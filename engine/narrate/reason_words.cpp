@@ -145,10 +145,22 @@ std::string one_way(const Reason& r, Units units) {
             return stock_words(r, units);
         case ReasonKind::table:
             return table_words(r);
+        case ReasonKind::without_casing:
+            return "they are, or may be, what \"" + r.about + "\" leaves out";
+        case ReasonKind::order_costs:
+        case ReasonKind::order_chosen:
+        case ReasonKind::core_raised:
+        case ReasonKind::wet_leaves:
+        case ReasonKind::fine_scale:
+        case ReasonKind::casing_named:
+        case ReasonKind::kept_to_rule:
+            return settled_words(r, units);
+        case ReasonKind::sets_cold:
+            return sets_cold_words(r);
         case ReasonKind::said:
             return in_units(r.note, units);
         default:
-            return advice_words(r, units);
+            return r.kind >= ReasonKind::same_dose ? amount_words(r, units) : advice_words(r, units);
     }
 }
 
@@ -163,55 +175,12 @@ void add_note(std::string& text, const std::string& note, Units units) {
 
 }  // namespace
 
-std::string_view word(ReasonKind kind) {
-    constexpr std::array<std::string_view, 47> all{"stands-in",
-                                                   "not-there",
-                                                   "unwanted",
-                                                   "less-acid",
-                                                   "sourness",
-                                                   "heat",
-                                                   "salt",
-                                                   "fat",
-                                                   "green",
-                                                   "drier-paste",
-                                                   "balance",
-                                                   "binder",
-                                                   "addition",
-                                                   "order",
-                                                   "mixing",
-                                                   "cold",
-                                                   "plate",
-                                                   "rest",
-                                                   "rest-cold",
-                                                   "core",
-                                                   "cook-through",
-                                                   "caution",
-                                                   "stretched",
-                                                   "cold-green",
-                                                   "warms-slowly",
-                                                   "no-table",
-                                                   "table-ends",
-                                                   "kills",
-                                                   "keeps-green",
-                                                   "want",
-                                                   "scaled-as-asked",
-                                                   "scaled-to-list",
-                                                   "scaled-to-meat",
-                                                   "presumed-there",
-                                                   "presumed-missing",
-                                                   "all-that-is-there",
-                                                   "only-the-list",
-                                                   "comes-back-as-aroma",
-                                                   "comes-back-outside",
-                                                   "demand",
-                                                   "short-of",
-                                                   "giving-up",
-                                                   "more-on-hand",
-                                                   "so-much-on-hand",
-                                                   "said",
-                                                   "no-new-allergens",
-                                                   "table"};
-    return all[static_cast<std::size_t>(kind)];
+Reason make_reason(ReasonKind kind, std::vector<Figure> figures, std::vector<std::string> foods) {
+    Reason reason;
+    reason.kind = kind;
+    reason.figures = std::move(figures);
+    reason.foods = std::move(foods);
+    return reason;
 }
 
 Reason said(std::string words) {

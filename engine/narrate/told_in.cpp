@@ -25,9 +25,8 @@ void turn(Prediction& p, Units units) {
 }
 
 void turn(Edit& e, Units units) {
-    if (e.reason == Reason{} && !e.why.empty()) turn(e.why, units);  // said in words alone
-    else e.why = in_brief(e.reason, units);
-    if (e.kind == EditKind::process) turn(e.with, units);
+    e.why = in_brief(e.reason, units);
+    if (e.kind == EditKind::process) e.with = to_do(e.does, units);
 }
 
 void turn(Variant& v, Units units) {
@@ -58,14 +57,14 @@ AdaptAnswer told_in(AdaptAnswer a, Units units) {
     for (auto& one : a.presumed) turn(one.says, units);
     for (auto& one : a.excluded) turn(one.note, units);
     if (a.scaled) a.scaled->says = in_full(a.scaled->reason, units);
-    turn(a.reach, units);
     return a;
 }
 
 SwapsAnswer told_in(SwapsAnswer a, Units units) {
     for (auto& s : a.stand_ins) {
         turn(s.note, units);
-        turn(s.dose, units);
+        s.dose = in_full(s.dose_reason, units);
+        if (s.partner) s.partner->why = in_full(s.partner->reason, units);
         turn(s.needs, units);
         turn(s.cautions, units);
     }
@@ -90,7 +89,6 @@ WhyAnswer told_in(WhyAnswer a, Units units) {
 
 Sheet told_in(Sheet s, Units units) {
     turn(s.prediction, units);
-    turn(s.notes, units);
     for (auto& step : s.steps) turn(step, units);
     turn(s.core_rule, units);
     return s;
@@ -122,7 +120,7 @@ MendAnswer told_in(MendAnswer a, Units units) {
         turn(way.prediction, units);
         turn(way.new_cautions, units);
     }
-    for (auto* sentences : {&a.cannot, &a.fold, &a.plain}) turn(*sentences, units);
+    for (auto* sentences : {&a.fold, &a.plain}) turn(*sentences, units);
     for (auto& one : a.presumed) turn(one.says, units);
     turn(a.on_page, units);
     return a;
@@ -130,7 +128,6 @@ MendAnswer told_in(MendAnswer a, Units units) {
 
 PlanAnswer told_in(PlanAnswer a, Units units) {
     for (auto& sausage : a.sausages) {
-        turn(sausage.conflict, units);
         for (auto& edit : sausage.edits) turn(edit, units);
         turn(sausage.prediction, units);
     }

@@ -19,7 +19,16 @@ std::string limit_words(const Reason& reason, Units units);
 std::string kills_words(const Reason& reason, Units units);
 std::string keeps_green_words(const Reason& reason, Units units);
 
+/// What binds only once it is cold.
+std::string sets_cold_words(const Reason& reason);
+
 std::string table_words(const Reason& reason);
+
+/// What a bench sheet settled.
+std::string settled_words(const Reason& reason, Units units);
+
+/// What decides how much is taken, or stands against it.
+std::string amount_words(const Reason& reason, Units units);
 
 /// What the wants came to, what stands in their way and what would help.
 std::string advice_words(const Reason& reason, Units units);

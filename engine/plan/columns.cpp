@@ -55,7 +55,7 @@ private:
             asked.as_much = as_much;
             const auto answer = adapt_formula(formulas_[f], asked, std::nullopt, context_);
             if (!answer) return Failure(answer.error());
-            if (!answer->conflict.empty() && !as_much) columns_.conflict[f] = in_full(answer->conflict);
+            if (!answer->conflict.empty() && !as_much) columns_.conflict[f] = answer->conflict;
             if (!answer->conflict.empty()) continue;
             for (const auto& variant : answer->variants) push(f, variant.formula, variant.distance, variant.verdict, variant.edits, false);
         }

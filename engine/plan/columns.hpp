@@ -25,7 +25,7 @@ struct Column {
 
 struct Columns {
     std::vector<Column> all;
-    std::vector<std::vector<std::string>> conflict;  ///< one a formula: why there is no way to make it; empty where there is
+    std::vector<std::vector<Reason>> conflict;  ///< one a formula: why there is no way to make it; empty where there is
     std::vector<Presumption> presumed;
     /// Grams of each food that may be used, as picked or bought; a food that is not in it there is plenty of.
     std::map<std::string, double> stock;

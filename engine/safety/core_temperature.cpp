@@ -51,12 +51,6 @@ CoreTemperature demanded_core(const Prediction& prediction, const Knowledge& kno
 
 std::string shown_temperature(double celsius) { return core_temperature_text(celsius); }
 
-std::string shown_core(const CoreAsked& core) {
-    constexpr double minute = 60;
-    if (core.hold_s <= 0) return shown_temperature(core.core_c);
-    const bool minutes = core.hold_s >= 2 * minute;
-    return shown_temperature(core.core_c) + ", kept for " + shown(std::ceil(minutes ? core.hold_s / minute : core.hold_s)) +
-           (minutes ? " minutes" : " seconds");
-}
+std::string shown_core(const CoreAsked& core) { return core_temperature_text(core.core_c, core.hold_s); }
 
 }  // namespace standin

@@ -22,12 +22,6 @@ bool has_words(std::string_view text, std::string_view words) {
 
 std::string shown(double value) { return trimmed_text(value, 2); }
 
-std::string shown_hours(double hours) {
-    constexpr double hour = 60;
-    if (hours < 1 && hours > 0) return shown(std::round(hours * hour)) + " minutes";
-    return shown(hours < 10 ? hours : std::round(hours)) + (hours == 1 ? " hour" : " hours");
-}
-
 std::vector<const RuleSet*> sets_of(const Knowledge& knowledge, std::string_view rules) {
     std::vector<const RuleSet*> sets;
     if (const RuleSet* general = knowledge.rules("general")) sets.push_back(general);

@@ -20,9 +20,6 @@ bool has_words(std::string_view text, std::string_view words);
 /// At most two decimals, none that are zero.
 std::string shown(double value);
 
-/// As people say it: "40 minutes", "120 hours".
-std::string shown_hours(double hours);
-
 /// The general rules, then the rule set `rules`, where it is another.
 std::vector<const RuleSet*> sets_of(const Knowledge& knowledge, std::string_view rules);
 

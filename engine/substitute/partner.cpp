@@ -7,7 +7,11 @@
 namespace standin {
 namespace {
 
-std::string words_for(Role role) { return role == Role::heat ? "brings the rest of the heat" : "brings the rest of the acid"; }
+Reason brings_rest(Role role) {
+    Reason reason = make_reason(ReasonKind::brings_rest);
+    reason.role = word(role);
+    return reason;
+}
 
 }  // namespace
 
@@ -17,7 +21,7 @@ std::optional<PartnerFood> partner_named(const Swap& swap, double line_grams) {
     partner.food.ingredient = swap.partner->ingredient;
     for (const auto& step : swap.partner->prepared) partner.food.prepared.push_back({step, std::nullopt});
     partner.food.grams = exactly(line_grams * swap.partner->ratio.band.mid);
-    partner.why = swap.partner->why;
+    partner.why = said(swap.partner->why);
     return partner;
 }
 
@@ -70,7 +74,7 @@ std::optional<PartnerFood> Partners::bring(double lacking, Role role, const Line
         if (worth <= best_worth) continue;
         best_worth = worth;
         small.grams = exactly(lacking / per_gram);
-        best = PartnerFood{std::move(small), words_for(role)};
+        best = PartnerFood{std::move(small), brings_rest(role)};
     }
     return best;
 }

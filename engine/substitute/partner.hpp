@@ -14,8 +14,8 @@
 namespace standin {
 
 struct PartnerFood {
-    Line food;        ///< at its grams, as weighed
-    std::string why;  ///< "brings the rest of the acid"
+    Line food;   ///< at its grams, as weighed
+    Reason why;  ///< "brings the rest of the acid"
 };
 
 /// The partner that a swap names, for so many grams of the line.

@@ -17,6 +17,12 @@ constexpr double next_to_nothing = 1e-9;
 
 std::string times(double factor) { return trimmed_text(factor, 1); }
 
+Reason for_its_bulk(const char* bound, double times_the_weight) {
+    Reason reason = make_reason(ReasonKind::for_its_bulk, {{bound, {}, times_the_weight, "times the weight"}});
+    reason.role = bound;
+    return reason;
+}
+
 // What a strong food carries however it is used, where both bring it: sage for a green leaf is still so much sage.
 double strength_of(const Material& m) { return m[Amount::dose_herb] + m[Amount::dose_allium] + m[Amount::dose_spice]; }
 
@@ -146,19 +152,19 @@ Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role r
         if (filled && !(strong && equal * proportion < line_grams)) b.least = constant("stand_ins.bulk.least") * paste * line_grams;
         b.most = constant("stand_ins.bulk.most") * paste * line_grams;
         b.even = paste * line_grams;
-        b.at_least = "for its bulk no less than " + times(constant("stand_ins.bulk.least")) + " times the weight";
-        b.at_most = "for its bulk no more than " + times(constant("stand_ins.bulk.most")) + " times the weight";
+        b.at_least = for_its_bulk("at least", constant("stand_ins.bulk.least"));
+        b.at_most = for_its_bulk("at most", constant("stand_ins.bulk.most"));
     } else {
         // What is dry or concentrated gives way to more of what it was made from; one vegetable to another does not.
         const double concentrate = vegetable(line_) ? 1 : std::max(1.0, solids(line_) / std::max(solids(food), next_to_nothing));
         b.most = proportion * concentrate * line_grams;
-        b.at_most = "no more than " + times(proportion * concentrate) + " times the weight";
+        b.at_most = make_reason(ReasonKind::times_weight, {{"at most", {}, proportion * concentrate, "times the weight"}});
     }
     const bool meat = ingredient(food).meat.has_value();
     const double paste_grams = std::max(constant("stand_ins.most.batch") * batch_grams_, line_grams);
     if (!meat && b.most > paste_grams) {
         b.most = paste_grams;
-        b.at_most = "no more than the batch takes of it";
+        b.at_most = make_reason(ReasonKind::as_batch);
     }
     return within_limit(std::move(b), food);
 }
@@ -172,7 +178,7 @@ Portions::Bounds Portions::within_limit(Bounds b, const Line& food) const {
     const double grams = limit ? share * rest / (1 - share) : std::numeric_limits<double>::infinity();
     if (grams < b.most) {
         b.most = grams;
-        b.at_most = "no more than " + times(limit->band.mid) + " g of it in a kilo";
+        b.at_most = make_reason(ReasonKind::in_a_kilo, {{"at most", {}, limit->band.mid, "g in a kilo"}});
     }
     b.least = std::min(b.least, b.most);
     return b;
@@ -199,7 +205,7 @@ std::optional<Portion> Portions::of(const Line& food, const SwapPath& path, Role
     if (role == Role::acid && b.even > 0 && b.even < *equal) p.even = b.even;
     if (p.grams > *equal) p.bounded = b.at_least;
     if (p.grams < *equal) p.bounded = b.at_most;
-    if (leaf && p.grams > b.least && p.grams < b.most) p.bounded = "half way between the same weight and the same green";
+    if (leaf && p.grams > b.least && p.grams < b.most) p.bounded = make_reason(ReasonKind::half_way);
     p.carries = p.grams / *equal;
     p.per_gram = dose_of(nominal_.unit(food), role);
     if (role == Role::acid || role == Role::heat) p.lacking = printed(path) ? 0 : std::max(0.0, dose(role) - p.per_gram * p.grams);

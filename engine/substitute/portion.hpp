@@ -17,7 +17,7 @@ struct Portion {
     double per_gram = 0;         ///< dose that a gram of it brings
     std::optional<double> even;  ///< grams that fill the line's place and bring less than its dose: right where a partner brings the rest
     double lacking = 0;          ///< dose that is left to a partner, in the unit of the role
-    std::string bounded;         ///< why it is not the grams of equal dose; empty: it is
+    std::optional<Reason> bounded;   ///< why it is not the grams of equal dose; nothing: it is
     std::optional<std::string> why;  ///< set: no maker would weigh that much, in words
 };
 
@@ -38,7 +38,7 @@ public:
 private:
     struct Bounds {
         double least = 0, most = 0, even = 0;
-        std::string at_least, at_most;  // why
+        Reason at_least, at_most;  // why
     };
 
     double fair_share() const;

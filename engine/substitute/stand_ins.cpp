@@ -78,7 +78,7 @@ private:
         c.partner = partners_.bring(lacking * c.share, c.role, c.food, paths);
         if (!c.partner || !portion.even) return;
         c.food.grams = exactly(even * c.share);
-        c.bounded = "weight for weight";
+        c.bounded = make_reason(ReasonKind::even_weight);
     }
 
     // Marked as such, or printed in a list of substitutions.
@@ -140,7 +140,7 @@ namespace {
 
 // Of two forms of one food the one whose weight carries the dose, the less prepared, the one that can stand for more.
 bool plainer(const Candidate& a, const Candidate& b) {
-    if (a.bounded.empty() != b.bounded.empty()) return a.bounded.empty();
+    if (a.bounded.has_value() != b.bounded.has_value()) return !a.bounded;
     if (a.food.prepared.size() != b.food.prepared.size()) return a.food.prepared.size() < b.food.prepared.size();
     return key_of(a.food) == key_of(b.food) && a.share > b.share;
 }

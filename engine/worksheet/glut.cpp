@@ -1,11 +1,10 @@
 #include "worksheet/glut.hpp"
 
 #include <algorithm>
+#include <cmath>
 
-#include "core/words.hpp"
 #include "knowledge/edible.hpp"
 #include "models/composition.hpp"
-#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -39,11 +38,6 @@ bool is_plenty(const std::string& name, const Inventory& stock) {
     });
 }
 
-std::string months_said(const Band& months) {
-    const std::string low = trimmed_text(months.low, 0), high = trimmed_text(months.high, 0);
-    return (low == high ? low : low + " to " + high) + " months";
-}
-
 }  // namespace
 
 std::vector<KeepForLater> glut_of(const Inventory& stock, const Knowledge& knowledge) {
@@ -54,9 +48,13 @@ std::vector<KeepForLater> glut_of(const Inventory& stock, const Knowledge& knowl
         if (item.grams || !food || !food->already.empty() || !is_plenty(food->names.front(), stock)) continue;
         const Parameter* months = known_of("keep", *food, knowledge);
         if (!months) continue;
-        KeepForLater keep{food->id, food->names.front(), yield_of(*food, knowledge), months->quantity.band, {}, months->quantity.source};
-        keep.says = months->note + " 1 kg as picked gives about " + trimmed_text(std::round(kilo * keep.yield / step) * step, 0) +
-                    " g; it keeps " + months_said(keep.months) + " at -18 C (0 F).";
+        const Band& band = months->quantity.band;
+        KeepForLater keep{food->id, food->names.front(), yield_of(*food, knowledge), band, {}, {}, months->quantity.source};
+        const double kilo_gives = std::round(kilo * keep.yield / step) * step;
+        keep.reason = make_reason(ReasonKind::keeps_frozen,
+                                  {{"a kilo gives", {}, kilo_gives, "g"}, {"keeps", {}, band.mid, "months", band.low, band.high}});
+        keep.reason.note = months->note;
+        keep.says = in_full(keep.reason);
         all.push_back(std::move(keep));
     }
     return all;

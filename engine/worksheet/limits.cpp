@@ -15,9 +15,8 @@ public:
 
     void keep() {
         if (!frozen()) rest();
-        cold(ProcessField::rest_at, "The formula rests it at ", [](const SheetStep& s) { return s.id == "rest"; });
-        cold(ProcessField::mixed_at, "The formula mixes it up to ",
-             [](const SheetStep& s) { return s.id == "grind" || s.id == "paste" || s.id.rfind("mix", 0) == 0; });
+        cold(ProcessField::rest_at, [](const SheetStep& s) { return s.id == "rest"; });
+        cold(ProcessField::mixed_at, [](const SheetStep& s) { return s.id == "grind" || s.id == "paste" || s.id.rfind("mix", 0) == 0; });
     }
 
 private:
@@ -26,15 +25,21 @@ private:
         return at && *at <= facts_.knowledge.parameter("bench.rest.frozen").mid;
     }
 
-    void override_said(const std::string& formula_does, ProcessField field, const MakingLimit& limit, const std::string& sheet_does) {
+    void override_said(ProcessField field, const MakingLimit& limit) {
         const auto said = said_of(field, sheet_.formula.process, facts_.knowledge);
-        if (!said || *said <= limit.rule->most) return;
-        sheet_.notes.push_back(formula_does + shown_field(field, *said) + "; the sheet " + sheet_does + " instead. " + words(limit));
+        if (said && *said > limit.rule->most) note(field, limit, said);
     }
 
-    std::string words(const MakingLimit& limit) const {
-        const Holding holding{limit.foods, names_of(limit.foods, facts_.knowledge), {}, limit.rule->most, limit.rule->most};
-        return in_full(reason_of(limit.rule->id, limit.rule->text, holding));
+    void note(ProcessField field, const MakingLimit& limit, std::optional<double> said) {
+        const double most = limit.rule->most;
+        const Holding holding{limit.foods, names_of(limit.foods, facts_.knowledge), {}, most, most};
+        Reason kept = reason_of(limit.rule->id, limit.rule->text, holding);
+        kept.kind = ReasonKind::kept_to_rule;
+        kept.role = field == ProcessField::rest ? "rest" : field == ProcessField::rest_at ? "rest at" : "mixed at";
+        const std::string unit(unit_of(field));
+        kept.figures = {{"most", {}, most, unit}};
+        if (said) kept.figures.push_back({"said", {}, *said, unit});
+        sheet_.notes.push_back(std::move(kept));
     }
 
     void rest() {
@@ -44,10 +49,8 @@ private:
         const auto step = std::find_if(sheet_.steps.begin(), sheet_.steps.end(), [](const SheetStep& s) { return s.id == "rest"; });
         if (step == sheet_.steps.end() || !step->minutes || *step->minutes <= minutes_an_hour * limit.rule->most) return;
         const bool none = limit.rule->most <= 0;
-        if (sheet_.formula.process.rest_h)
-            override_said("The formula rests it ", ProcessField::rest, limit,
-                          none ? "has no rest" : "says " + shown_field(ProcessField::rest, limit.rule->most));
-        else sheet_.notes.push_back((none ? "No rest. " : "") + words(limit));
+        if (sheet_.formula.process.rest_h) override_said(ProcessField::rest, limit);
+        else note(ProcessField::rest, limit, std::nullopt);
         if (none) sheet_.steps.erase(step);
         else {
             if (sheet_.formula.process.rest_h)
@@ -58,7 +61,7 @@ private:
     }
 
     template <class Concerned>
-    void cold(ProcessField field, const char* formula_does, Concerned concerned) {
+    void cold(ProcessField field, Concerned concerned) {
         const MakingLimit limit = limit_on(field, facts_, rules_);
         if (!limit.rule) return;
         const double most = limit.rule->most;
@@ -69,7 +72,7 @@ private:
             if (step.temperature_c) step.temperature_c = std::min(*step.temperature_c, most);
             if (step.stop_c) step.stop_c = std::min(*step.stop_c, most);
         }
-        if (there) override_said(formula_does, field, limit, "says no warmer than " + shown_temperature(most));
+        if (there) override_said(field, limit);
     }
 
     Sheet& sheet_;

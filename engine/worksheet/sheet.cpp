@@ -29,16 +29,10 @@ void settle_order(Sheet& sheet, const Nominal& nominal) {
     salted.process.order = Order::salt_first;
     const double as_is = bind_of(sheet.formula, nominal), better = bind_of(salted, nominal);
     if (better - as_is < nominal.knowledge().parameter("bench.mix.gain").mid * as_is) return;
-    const auto tenths = [](double bind) { return shown(std::round(bind * 10) / 10); };
-    const std::string gain = "bind " + tenths(as_is) + " -> " + tenths(better) + " of 100";
-    if (process.order) {
-        const std::string says = process.order == Order::acid_first ? "puts the acid first" : "mixes all together";
-        sheet.notes.push_back("The formula " + says + ". Salt first and acid last would bind better: " + gain + ".");
-        return;
-    }
-    process.order = Order::salt_first;
-    sheet.notes.push_back(
-        "The formula does not say what goes in first; the sheet salts first and adds acid last, which binds better: " + gain + ".");
+    Reason note = make_reason(process.order ? ReasonKind::order_costs : ReasonKind::order_chosen, {{"bind", as_is, better, "of 100"}});
+    if (process.order) note.role = *process.order == Order::acid_first ? "acid first" : "all together";
+    else process.order = Order::salt_first;
+    sheet.notes.push_back(std::move(note));
 }
 
 void settle_core(Sheet& sheet, const Knowledge& knowledge, std::string_view rules) {
@@ -48,8 +42,8 @@ void settle_core(Sheet& sheet, const Knowledge& knowledge, std::string_view rule
     sheet.core_says = shown_core({sheet.core_c, demanded.hold_s});
     if (demanded.rule) sheet.core_rule = demanded.rule->text + " [" + demanded.rule->source + "]";
     if (said && *said < demanded.core_c)
-        sheet.notes.push_back("The formula stops at a core of " + shown_temperature(*said) + "; the sheet says " + sheet.core_says +
-                              ", as the rule does.");
+        sheet.notes.push_back(
+            make_reason(ReasonKind::core_raised, {{"core", *said, sheet.core_c, "C"}, {"kept for", {}, demanded.hold_s, "s"}}));
 }
 
 // Frozen leaves are wet: thawed and wrung out by most, and a formula that means that says so.
@@ -59,9 +53,7 @@ void warn_of_frozen_leaves(Sheet& sheet, const Knowledge& knowledge) {
         const bool leaf = i.tissue == Tissue::thin_leaf || i.tissue == Tissue::thick_leaf;
         const bool frozen = std::find(i.already.begin(), i.already.end(), "frozen-thawed") != i.already.end();
         if (!leaf || !frozen || has_step(line, "squeezed")) continue;
-        sheet.notes.push_back("Thaw the " + i.names.front() +
-                              " in the cold. The formula does not squeeze it, so all its water goes in: if " + "you squeeze it, write `" +
-                              i.names.front() + ", squeezed` there, for the weights and the mass change.");
+        sheet.notes.push_back(make_reason(ReasonKind::wet_leaves, {}, {i.names.front()}));
     }
 }
 
@@ -69,10 +61,7 @@ void warn_of_the_scale(Sheet& sheet) {
     std::vector<std::string> fine;
     for (const auto& w : sheet.weights)
         if (w.fine) fine.push_back(sheet.prediction.lines[w.line].name);
-    if (!fine.empty())
-        sheet.notes.push_back(
-            "A scale that shows whole grams is too coarse for " + listed(fine) +
-            ": use one that shows tenths of a gram, or weigh a batch of the dry ones ten times as large and take a tenth.");
+    if (!fine.empty()) sheet.notes.push_back(make_reason(ReasonKind::fine_scale, {}, fine));
 }
 
 // A casing is of an animal too.
@@ -85,11 +74,11 @@ void warn_of_the_casing(Sheet& sheet, const Knowledge& knowledge) {
             return meat && meat->species == species;
         });
     };
-    std::string note = "A " + casing + " casing is an ingredient: name it on the label.";
-    if (casing == "hog" && !holds(Species::pork))
-        note += " It is pork, which this formula is not: for whoever eats none take collagen or sheep.";
-    if (casing == "beef" && !holds(Species::beef)) note += " It is beef, which this formula is not.";
-    sheet.notes.push_back(note);
+    Reason note = make_reason(ReasonKind::casing_named);
+    note.role = casing;
+    if (casing == "hog" && !holds(Species::pork)) note.about = "pork";
+    if (casing == "beef" && !holds(Species::beef)) note.about = "beef";
+    sheet.notes.push_back(std::move(note));
 }
 
 // Millimetres, where the process takes them for a length; absent otherwise.

@@ -10,7 +10,7 @@ using namespace standin;
 
 namespace {
 
-using About = ProcessChange::About;
+using About = ReasonKind;
 
 Formula mass(const Process& process) {
     Formula made =
@@ -20,7 +20,7 @@ Formula mass(const Process& process) {
 }
 
 bool changes(const ProcessOption& way, About about) {
-    return std::any_of(way.changes.begin(), way.changes.end(), [&](const ProcessChange& c) { return c.about == about; });
+    return std::any_of(way.changes.begin(), way.changes.end(), [&](const Reason& c) { return c.kind == about; });
 }
 
 Process hasty() {

@@ -148,7 +148,7 @@ TEST_CASE("mend: a list holds what may come in", "[mend]") {
     const auto hot = mended(green(), "too hot", request);
     CHECK(hot.ways.empty());
     REQUIRE_FALSE(hot.cannot.empty());
-    CHECK(hot.cannot.front().find("pork shoulder") != std::string::npos);
+    CHECK(in_full(hot.cannot.front()).find("pork shoulder") != std::string::npos);
 }
 
 TEST_CASE("mend: more of a seasoning is a share more of it, without any model", "[mend]") {

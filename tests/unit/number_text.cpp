@@ -85,7 +85,7 @@ std::string all_of(const Engine& engine) {
     const SwapsAnswer swaps = engine.swaps(formula, "spinach", 3).value();
     for (const auto& s : swaps.stand_ins) text += "\n" + s.dose;
     const Sheet sheet = engine.sheet(formula, meat("4.5 kg")).value();
-    for (const auto& n : sheet.notes) text += "\n" + n;
+    for (const auto& n : sheet.notes) text += "\n" + in_full(n);
     return text + "\n" + engine.graph("spinach").value();
 }
 

@@ -96,14 +96,16 @@ TEST_CASE("weights are what the scale can show, and say where whole grams are to
     CHECK_FALSE(s.weights[4].fine);  // half a gram of 41 is 1.2 %
     CHECK(s.weights[5].weigh_g == Approx(5.3));
     CHECK(s.weights[5].fine);  // half a gram of 5.3 is 9 %
-    CHECK(std::any_of(s.notes.begin(), s.notes.end(), [](const std::string& n) { return n.find("black pepper") != std::string::npos; }));
+    CHECK(
+        std::any_of(s.notes.begin(), s.notes.end(), [](const Reason& n) { return in_full(n).find("black pepper") != std::string::npos; }));
 }
 
 TEST_CASE("salt first and acid last where the formula leaves it open and it helps") {
     const Sheet s = sheet(hedge());
     CHECK(place(s, "mix-salt") < place(s, "mix-rest"));
     CHECK(place(s, "mix-rest") < place(s, "mix-acid"));
-    CHECK(std::any_of(s.notes.begin(), s.notes.end(), [](const std::string& n) { return n.find("binds better") != std::string::npos; }));
+    CHECK(
+        std::any_of(s.notes.begin(), s.notes.end(), [](const Reason& n) { return in_full(n).find("binds better") != std::string::npos; }));
     Formula mild = hedge();
     mild.lines.pop_back();  // no acid: nothing to gain
     CHECK(has(sheet(mild), "mix"));
@@ -111,14 +113,14 @@ TEST_CASE("salt first and acid last where the formula leaves it open and it help
     sour.process.order = Order::acid_first;  // said, so kept, and its cost told
     const Sheet kept = sheet(sour);
     CHECK(place(kept, "mix-acid") < place(kept, "mix"));
-    CHECK(
-        std::any_of(kept.notes.begin(), kept.notes.end(), [](const std::string& n) { return n.find("acid first") != std::string::npos; }));
+    CHECK(std::any_of(kept.notes.begin(), kept.notes.end(),
+                      [](const Reason& n) { return in_full(n).find("acid first") != std::string::npos; }));
     sour.process.order = Order::all_together;  // said too
     const Sheet mixed = sheet(sour);
     CHECK(has(mixed, "mix"));
     CHECK_FALSE(has(mixed, "mix-salt"));
     CHECK(std::any_of(mixed.notes.begin(), mixed.notes.end(),
-                      [](const std::string& n) { return n.find("The formula mixes all together") == 0; }));
+                      [](const Reason& n) { return in_full(n).find("The formula mixes all together") == 0; }));
 }
 
 TEST_CASE("all that goes into the bowl is the batch, in whatever order") {
@@ -167,7 +169,7 @@ TEST_CASE("crumbs soak in the liquid there is, and go in dry where there is none
 TEST_CASE("frozen leaves are to be thawed, and squeezed only where the formula is told") {
     const auto told = [](const Formula& f) {
         const Sheet s = sheet(f);
-        return std::any_of(s.notes.begin(), s.notes.end(), [](const auto& n) { return n.find("Thaw the frozen spinach") == 0; });
+        return std::any_of(s.notes.begin(), s.notes.end(), [](const auto& n) { return in_full(n).find("Thaw the frozen spinach") == 0; });
     };
     CHECK(told(formula({line("pork-shoulder", 1000), line("spinach-frozen", 150), line("table-salt", 17)})));
     CHECK_FALSE(told(formula({line("pork-shoulder", 1000), line("spinach-frozen", 150, {"squeezed"}), line("table-salt", 17)})));
@@ -200,7 +202,8 @@ TEST_CASE("the core is the rule's where the formula stops short") {
     const Sheet s = sheet(bird);
     CHECK(s.core_c == Approx(73.9));
     CHECK(*step(s, "cook").temperature_c == Approx(73.9));
-    CHECK(std::any_of(s.notes.begin(), s.notes.end(), [](const std::string& n) { return n.find("stops at a core") != std::string::npos; }));
+    CHECK(std::any_of(s.notes.begin(), s.notes.end(),
+                      [](const Reason& n) { return in_full(n).find("stops at a core") != std::string::npos; }));
     bird.process.core_c = 80;
     CHECK(sheet(bird).core_c == 80);
 }
@@ -216,13 +219,14 @@ TEST_CASE("the sheet rests no longer than raw sausage keeps, and says so") {
     CHECK(s.formula.process.rest_h == 120.0);  // and what is foretold is still what the formula says
     const auto& cautions = s.prediction.cautions;
     CHECK(std::any_of(cautions.begin(), cautions.end(), [](const CautionText& c) { return c.id == "long-rest"; }));
-    CHECK(std::any_of(s.notes.begin(), s.notes.end(), [](const auto& n) { return n.find("the sheet says 48") != std::string::npos; }));
+    CHECK(std::any_of(s.notes.begin(), s.notes.end(),
+                      [](const auto& n) { return in_full(n).find("the sheet says 48") != std::string::npos; }));
 }
 
 namespace {
 
 bool notes(const Sheet& s, const std::string& part) {
-    return std::any_of(s.notes.begin(), s.notes.end(), [&](const std::string& n) { return n.find(part) != std::string::npos; });
+    return std::any_of(s.notes.begin(), s.notes.end(), [&](const Reason& n) { return in_full(n).find(part) != std::string::npos; });
 }
 
 }  // namespace
@@ -419,7 +423,8 @@ TEST_CASE("casing for a pound of links agrees with what sellers reckon") {
 TEST_CASE("a pork casing round other meat is told") {
     const SheetRequest wide{"", "", "", {}, "34 mm", ""};
     const auto told = [](const Sheet& s) {
-        return std::any_of(s.notes.begin(), s.notes.end(), [](const std::string& n) { return n.find("It is pork") != std::string::npos; });
+        return std::any_of(s.notes.begin(), s.notes.end(),
+                           [](const Reason& n) { return in_full(n).find("It is pork") != std::string::npos; });
     };
     CHECK(told(sheet(formula({line("chicken-thigh", 1000), line("table-salt", 17)}), wide)));
     CHECK_FALSE(told(sheet(hedge(), wide)));

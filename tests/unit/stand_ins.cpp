@@ -147,7 +147,8 @@ TEST_CASE("no more of a food comes in than its most for a kilo") {
         if (c.food.ingredient != "chard") continue;
         limited = true;
         CHECK(c.food.grams.mid <= 20.1 * mass / 1000);
-        CHECK(c.bounded.find("20 g") != std::string::npos);
+        REQUIRE(c.bounded);
+        CHECK(in_full(*c.bounded).find("20 g") != std::string::npos);
     }
     CHECK(limited);
 }

@@ -46,7 +46,7 @@ Sentences of(const Prediction& p, Units units) {
 Sentences of(const AdaptAnswer& a, Units units) {
     Sentences all = of(a.base, units);
     for (const auto* reasons : {&a.conflict, &a.would_give}) add(all, in_full(*reasons, units));
-    add(all, a.reach);
+    add(all, in_full(a.reach, units));
     add(all, a.on_page.cautions);
     for (const auto& p : a.presumed) all.push_back(p.says);
     if (a.scaled) all.push_back(a.scaled->says);

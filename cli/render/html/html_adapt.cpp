@@ -151,7 +151,8 @@ std::string adapt_html(const AdaptAnswer& answer, const Engine& engine, const De
     for (const auto& line : asked_as_understood(a, engine)) lead += el("p", line);
     if (const auto presumed = presumed_sentence(a, engine); !presumed.empty()) lead += el("p", {{"class", "soft"}}, presumed);
     Markup rest = listing("These demands cannot all be met", in_full(a.conflict, detail.units)) +
-                  listing("What would give", in_full(a.would_give, detail.units)) + listing("What can be reached", a.reach);
+                  listing("What would give", in_full(a.would_give, detail.units)) +
+                  listing("What can be reached", in_full(a.reach, detail.units));
     rest += safety_part(cook_line(all), all.allergens, all.cautions);
     for (const auto& v : a.variants) rest += VariantCard(v, a, engine, detail).card();
     rest += glut_part(detail.beside, detail.units) + listing("How the formula was read", a.base.read_as);

@@ -51,7 +51,7 @@ std::string mend_html(const MendAnswer& answer, const Detail& detail) {
     Markup rest = safety_part(cook_line(all), all.allergens, all.cautions);
     if (a.discard.empty()) rest += listing("How it was taken", taken);
     for (std::size_t i = 0; i < a.ways.size(); ++i) rest += way_part(a.ways[i], i + 1, a, detail);
-    rest += listing("What cannot be mended", a.cannot);
+    rest += listing("What cannot be mended", in_full(a.cannot, detail.units));
     if (a.discard.empty()) rest += listing("What makers do (practice; no model judges it)", practices(a, detail.units));
     rest += listing("The plain mass", steps(a.plain, detail.units)) + listing("How to bring it in", steps(a.fold, detail.units));
     rest += read_as_list(a.base.read_as) + listing("Taken for granted", presumed);

@@ -46,7 +46,8 @@ Markup weights_part(const Sheet& s, Units units) {
         rows.push_back({tick(el("span", {{"class", "big"}}, food(line.name)) + when(w, line)),
                         el("span", {{"class", "big"}}, stacked(weight(w.weigh_g, units, w.scale_g))), number(100 * line.share, 1) + " %"});
     }
-    std::vector<Markup> notes(s.notes.begin(), s.notes.end());
+    const auto said = in_full(s.notes, units);
+    const std::vector<Markup> notes(said.begin(), said.end());
     return section("Weigh", html_table("On the scale, raw unless it says otherwise; " + s.scaled,
                                        {{"Line", false}, {"weigh", true}, {"share", true}}, rows) +
                                 bullets(notes));

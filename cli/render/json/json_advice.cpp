@@ -7,7 +7,8 @@ namespace {
 
 Json partner_json(const std::optional<Partner>& p) {
     if (!p) return {};
-    return {{"ingredient", p->ingredient}, {"name", p->name}, {"prepared", p->prepared}, {"grams", num(p->grams)}, {"why", p->why}};
+    return {{"ingredient", p->ingredient}, {"name", p->name}, {"prepared", p->prepared},
+            {"grams", num(p->grams)},      {"why", p->why},   {"reason", json_of(p->reason)}};
 }
 
 Json stand_in_json(const StandIn& s, const Engine& engine, const Extras& beside) {
@@ -22,6 +23,7 @@ Json stand_in_json(const StandIn& s, const Engine& engine, const Extras& beside)
         {"line_left", num(s.line_left)},
         {"trade", s.trade},
         {"dose", s.dose},
+        {"dose_reason", json_of(s.dose_reason)},
         {"closeness", num(s.closeness)},
         {"trims", array_of(s.trims,
                            [](const Trim& t) {
@@ -57,6 +59,7 @@ Json edit_json(const Edit& e) {
             {"grams_after", num(e.grams_after)},
             {"why", e.why},
             {"reason", json_of(e.reason)},
+            {"does", e.kind == EditKind::process ? json_of(e.does) : Json()},
             {"alternatives", array_of(e.alternatives, [](const Instead& i) { return instead_json(i); })}};
 }
 
@@ -115,14 +118,9 @@ std::string adapt_json(const AdaptAnswer& a, const Engine& engine, const Extras&
          {"conflict_reasons", json_of(a.conflict)},
          {"would_give", in_full(a.would_give)},
          {"would_give_reasons", json_of(a.would_give)},
-         {"reach", a.reach},
-         {"presumed",
-          array_of(a.presumed,
-                   [](const Presumption& p) {
-                       return Json{
-                           {"ingredient", p.ingredient}, {"on_hand", p.on_hand}, {"matters", p.matters}, {"says", p.says}, {"add", p.add},
-                           {"reason", json_of(p.reason)}};
-                   })},
+         {"reach", in_full(a.reach)},
+         {"reach_reasons", json_of(a.reach)},
+         {"presumed", json_of(a.presumed)},
          {"excluded",
           array_of(a.excluded,
                    [](const Excluded& e) {

@@ -15,55 +15,55 @@ Json ingoing_list(const std::vector<Ingoing>& all) {
 }
 
 Json way_json(const MendWay& way, const Engine& engine) {
-    return {{"do", std::string(word(way.kind))},
-            {"add", ingoing_list(way.add)},
-            {"plain", ingoing_list(way.plain)},
-            {"plain_g", num(way.plain_g)},
-            {"plain_lacks", way.plain_lacks},
-            {"met", way.met},
-            {"wants", array_of(way.wants,
-                               [](const WantResult& w) {
-                                   return Json{{"want", w.want}, {"met", w.met}, {"chance", num(w.chance)}, {"says", w.says}};
-                               })},
-            {"formula", Json::parse(engine.formula_json(way.formula))},
-            {"prediction", json_of(way.prediction)},
-            {"differences", json_of(way.differences)},
-            {"new_allergens", way.new_allergens},
-            {"new_cautions", json_of(way.new_cautions)}};
+    return {
+        {"do", std::string(word(way.kind))},
+        {"add", ingoing_list(way.add)},
+        {"plain", ingoing_list(way.plain)},
+        {"plain_g", num(way.plain_g)},
+        {"plain_lacks", way.plain_lacks},
+        {"met", way.met},
+        {"wants",
+         array_of(
+             way.wants,
+             [](const WantResult& w) {
+                 return Json{{"want", w.want}, {"met", w.met}, {"chance", num(w.chance)}, {"says", w.says}, {"reason", json_of(w.reason)}};
+             })},
+        {"formula", Json::parse(engine.formula_json(way.formula))},
+        {"prediction", json_of(way.prediction)},
+        {"differences", json_of(way.differences)},
+        {"new_allergens", way.new_allergens},
+        {"new_cautions", json_of(way.new_cautions)}};
 }
 
 }  // namespace
 
 std::string mend_json(const MendAnswer& a, const Engine& engine) {
-    return printed(
-        {{"base", json_of(a.base)},
-         {"made_g", num(a.made_g)},
-         {"words", array_of(a.words,
-                            [](const TastedWord& w) {
-                                return Json{{"written", w.written}, {"id", w.id},       {"says", w.says},
-                                            {"judged", w.judged},   {"there", w.there}, {"practice", w.practice},
-                                            {"source", w.source}};
-                            })},
-         {"measured", array_of(a.measured,
-                               [](const MeasuredValue& m) {
-                                   return Json{{"property", std::string(info(m.property).key)},
-                                               {"value", num(m.value)},
-                                               {"predicted", json_of(m.predicted)},
-                                               {"far", m.far}};
-                               })},
-         {"discard", a.discard},
-         {"opposed", a.opposed},
-         {"variants", array_of(a.ways, [&](const MendWay& way) { return way_json(way, engine); })},
-         {"cannot", a.cannot},
-         {"fold", a.fold},
-         {"plain", a.plain},
-         {"presumed", array_of(a.presumed,
-                               [](const Presumption& p) {
-                                   return Json{{"ingredient", p.ingredient}, {"on_hand", p.on_hand}, {"says", p.says}, {"add", p.add}};
-                               })},
-         {"allergens", json_of(a.on_page.allergens)},
-         {"cautions", json_of(a.on_page.cautions)},
-         {"on_page", json_of(a.on_page)}});
+    return printed({{"base", json_of(a.base)},
+                    {"made_g", num(a.made_g)},
+                    {"words", array_of(a.words,
+                                       [](const TastedWord& w) {
+                                           return Json{{"written", w.written}, {"id", w.id},       {"says", w.says},
+                                                       {"judged", w.judged},   {"there", w.there}, {"practice", w.practice},
+                                                       {"source", w.source}};
+                                       })},
+                    {"measured", array_of(a.measured,
+                                          [](const MeasuredValue& m) {
+                                              return Json{{"property", std::string(info(m.property).key)},
+                                                          {"value", num(m.value)},
+                                                          {"predicted", json_of(m.predicted)},
+                                                          {"far", m.far}};
+                                          })},
+                    {"discard", a.discard},
+                    {"opposed", a.opposed},
+                    {"variants", array_of(a.ways, [&](const MendWay& way) { return way_json(way, engine); })},
+                    {"cannot", in_full(a.cannot)},
+                    {"cannot_reasons", json_of(a.cannot)},
+                    {"fold", a.fold},
+                    {"plain", a.plain},
+                    {"presumed", json_of(a.presumed)},
+                    {"allergens", json_of(a.on_page.allergens)},
+                    {"cautions", json_of(a.on_page.cautions)},
+                    {"on_page", json_of(a.on_page)}});
 }
 
 }  // namespace standin::cli

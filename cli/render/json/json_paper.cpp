@@ -42,7 +42,8 @@ Json freezing_json(const Extras& beside) {
 Json glut_json(const Extras& beside) {
     return array_of(beside.glut, [](const KeepForLater& k) {
         return Json{{"ingredient", k.ingredient},  {"name", k.name}, {"yield", num(k.yield)},
-                    {"months", json_of(k.months)}, {"says", k.says}, {"source", k.source}};
+                    {"months", json_of(k.months)}, {"says", k.says}, {"reason", json_of(k.reason)},
+                    {"source", k.source}};
     });
 }
 

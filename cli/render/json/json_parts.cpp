@@ -38,6 +38,13 @@ Json json_of(const Reason& r) {
             {"says", in_full(r)}};
 }
 
+Json json_of(const std::vector<Presumption>& presumed) {
+    return array_of(presumed, [](const Presumption& p) {
+        return Json{{"ingredient", p.ingredient}, {"on_hand", p.on_hand}, {"matters", p.matters}, {"says", p.says}, {"add", p.add},
+                    {"reason", json_of(p.reason)}};
+    });
+}
+
 Json json_of(const std::vector<Reason>& reasons) {
     return array_of(reasons, [](const Reason& r) { return json_of(r); });
 }

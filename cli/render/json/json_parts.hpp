@@ -17,6 +17,7 @@ Json json_of(const std::vector<CautionText>& cautions);
 /// The facts and, beside them, their words in metric.
 Json json_of(const Reason& reason);
 Json json_of(const std::vector<Reason>& reasons);
+Json json_of(const std::vector<Presumption>& presumed);
 Json json_of(const CoreAsked& core);
 Json json_of(const PageSafety& safety);
 Json json_of(const std::vector<AllergenText>& allergens);

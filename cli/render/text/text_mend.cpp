@@ -51,7 +51,7 @@ std::string mend_text(const MendAnswer& answer, const Detail& detail, const Look
     for (const auto& measured : a.measured) taken.push_back(as_measured(measured));
     if (a.discard.empty()) text += bulleted("How it was taken", taken, look);
     for (std::size_t i = 0; i < a.ways.size(); ++i) text += way_part(a.ways[i], i + 1, a, detail, look);
-    text += bulleted("What cannot be mended", a.cannot, look);
+    text += bulleted("What cannot be mended", in_full(a.cannot, detail.units), look);
     if (a.discard.empty()) text += bulleted("What makers do (practice; no model judges it)", practices(a, detail.units), look);
     text +=
         bulleted("The plain mass", steps(a.plain, detail.units), look) + bulleted("How to bring it in", steps(a.fold, detail.units), look);

@@ -75,7 +75,7 @@ std::string sheet_text(const Sheet& sheet, const Detail& detail, const Look& loo
     const Sheet s = told_in(sheet, units);
     std::string page = in_short(s, units, look) + weights_part(s, units, look);
     if (!s.notes.empty()) page += "\n";
-    for (const auto& note : s.notes) page += bullet(note, look);
+    for (const auto& note : in_full(s.notes, units)) page += bullet(note, look);
     page += read_as_part(s.prediction.read_as, look);
     page += work_part(s, units, look);
     page += "\n" + paragraph("The batch of " + about(s.makes.batch_g, units) + " weighs " + about(s.makes.cooked_g.mid, units) +

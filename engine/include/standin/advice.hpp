@@ -23,7 +23,8 @@ struct Partner {
     std::string ingredient, name;
     std::vector<std::string> prepared;
     double grams = 0;  ///< as weighed
-    std::string why;   ///< "brings the rest of the acid"
+    Reason reason{};
+    std::string why;  ///< in words: "brings the rest of the acid"
 };
 
 /// One stand-in for one line of one formula, the rest of the formula trimmed after it.
@@ -36,7 +37,8 @@ struct StandIn {
     std::optional<Partner> partner;
     double line_left = 0;           ///< grams of the line that stay: of a strong stand-in only so much is taken
     bool trade = false;             ///< what makers take without asking
-    std::string dose;               ///< what decides the weight: "213 mg chlorophyll, as the line brings"
+    Reason dose_reason{};           ///< what decides the weight
+    std::string dose;               ///< the same in words, in metric: "213 mg chlorophyll, as the line brings"
     double closeness = 0;           ///< product along the path
     std::vector<Trim> trims;        ///< lines of the formula that move with it
     std::vector<std::string> path;  ///< ids from the line's ingredient to the stand-in
@@ -135,6 +137,7 @@ struct Edit {
     double grams_left = 0;  ///< of the line, where something else is taken for a part of it
     Reason reason;
     std::string why;                    ///< the reason in brief, in metric
+    Reason does{};                      ///< process: what to do, of which `with` is the sentence in metric
     std::vector<Instead> alternatives;  ///< nearest first
 };
 
@@ -172,7 +175,7 @@ struct AdaptAnswer {
     std::vector<Variant> variants;
     std::vector<Reason> conflict;       ///< the smallest set of demands that cannot all be met, when none can
     std::vector<Reason> would_give;     ///< what would resolve it
-    std::vector<std::string> reach;     ///< then: how near each want can be come to, alone and beside the rest
+    std::vector<Reason> reach;          ///< then: how near each want can be come to, alone and beside the rest
     PageSafety on_page;                 ///< over the base and every variant shown
     std::vector<Presumption> presumed;  ///< what matters first
     std::vector<Excluded> excluded;     ///< what each word of `without` took in

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "standin/band.hpp"
+#include "standin/reason.hpp"
 
 namespace standin {
 
@@ -17,7 +18,9 @@ struct KeepForLater {
     std::string ingredient, name;
     double yield = 1;  ///< g in the freezer for each g as picked
     Band months;       ///< at -18 C, for quality
-    std::string says, source;
+    Reason reason{};
+    std::string says;  ///< in words, in metric
+    std::string source;
 };
 
 }  // namespace standin

@@ -75,7 +75,7 @@ struct MendAnswer {
     std::string discard;               ///< the mass is not to be mended, and why; then there is nothing else
     std::vector<std::string> opposed;  ///< two words that pull against each other
     std::vector<MendWay> ways;
-    std::vector<std::string> cannot;       ///< what was asked and is not to be had this way, a sentence each
+    std::vector<Reason> cannot;            ///< what was asked and is not to be had this way
     std::vector<std::string> fold, plain;  ///< how, step by step
     std::vector<Presumption> presumed;
     std::vector<Excluded> excluded;

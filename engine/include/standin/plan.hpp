@@ -33,9 +33,9 @@ struct Limiting {
 struct PlannedSausage {
     std::size_t formula = 0;  ///< which of the request
     std::string title;
-    bool fits = false;                  ///< there is a way to make it from the list
-    std::vector<std::string> conflict;  ///< else what stands against it
-    double distance = 0;                ///< noticeable differences from the formula
+    bool fits = false;             ///< there is a way to make it from the list
+    std::vector<Reason> conflict;  ///< else what stands against it
+    double distance = 0;           ///< noticeable differences from the formula
     std::string verdict;
     std::vector<Edit> edits;
     double alone_g = 0;                ///< what the list would make of it were it the only one

@@ -61,7 +61,47 @@ enum class ReasonKind {
     so_much_on_hand,      ///< of `foods`, in place of what there is
     said,                 ///< in the words of `note` alone
     no_new_allergens,     ///< none that is not in the formula may come in
-    table,                ///< how it differs at the table: `figures` in noticeable differences, `foods` missed, `note` the least like
+    within_reach,         ///< how near the want `about` can be come to; figures: now, asked for, alone, beside; `role`: where it is met
+    stopped_before,       ///< the search was stopped before it found a plan
+    none_within_limits,   ///< no plan meets every want
+    nothing_to_taste,     ///< giving up the want `about`: the batch has none of the first of `foods`
+    giving_up_one,        ///< of the demands
+    weight_for_weight,    ///< the maker's own idea, unbalanced: `foods` for each other; `note` is the verdict
+    weighing_it_apart,    ///< in a formula of the maker's own
+
+    // What to do about the making that is no figure of it.
+    without_casing,  ///< `foods` are the casings, `about` the word that leaves them out
+
+    // What decides the weight of a stand-in; the first figure is the dose of the line, or the bound.
+    same_dose,     ///< as the line brings
+    by_weight,     ///< so much for each gram of the line, as the swap says
+    for_its_bulk,  ///< `role` "at least" or "at most": so many times the weight
+    times_weight,  ///< no more than so many times
+    as_batch,      ///< no more than the batch takes of it
+    in_a_kilo,     ///< no more than so much
+    half_way,      ///< between the same weight and the same green
+    even_weight,   ///< weight for weight
+    brings_rest,   ///< a partner, of what the stand-in lacks in the dose of `role`
+
+    // What a sheet settled.
+    order_costs,   ///< the formula's order, `role`, against salt first; the bind of both
+    order_chosen,  ///< the formula says none
+    core_raised,   ///< from the formula's to the rule's
+    wet_leaves,    ///< `foods` are thawed and not squeezed
+    fine_scale,    ///< `foods` ask for one
+    casing_named,  ///< the casing `role` is an ingredient; `about`: the animal that the formula does not hold
+    kept_to_rule,  ///< the field `about` of the making; the formula's figure, then the most; `note` is the rule
+
+    // What mending cannot do: `about` is what was tasted.
+    too_much_plain,  ///< more plain mass than so many times what there is
+    fault_in_meat,   ///< plain mass does not bring it down
+    short_of_plain,  ///< so much of `foods`, against what there is
+    nothing_brings,  ///< nothing that may come in
+    none_of_it,      ///< the formula has nothing of that kind
+
+    sets_cold,     ///< what binds only once it is cold; figures: bind and firmness, in the heat and served cold
+    keeps_frozen,  ///< `note` is how; figures: grams that a kilo as picked gives, months
+    table,         ///< how it differs at the table: `figures` in noticeable differences, `foods` missed, `note` the least like
 };
 std::string_view word(ReasonKind kind);
 
@@ -89,6 +129,9 @@ struct Reason {
     friend bool operator==(const Reason&, const Reason&) = default;
 };
 
+/// Of this kind, with these figures and foods, everything else empty.
+Reason make_reason(ReasonKind kind, std::vector<Figure> figures = {}, std::vector<std::string> foods = {});
+
 /// In words alone, for what has no kind of its own.
 Reason said(std::string words);
 
@@ -97,6 +140,9 @@ std::string in_brief(const Reason& reason, Units units = Units::metric);
 
 /// The numbers behind it as well.
 std::string in_full(const Reason& reason, Units units = Units::metric);
+
+/// What to do about the making, told from the kind and the figures of `Edit::does`: "rest the mass at 0-2 C instead of 8 C".
+std::string to_do(const Reason& reason, Units units = Units::metric);
 
 /// Each in full, in metric.
 std::vector<std::string> in_full(const std::vector<Reason>& reasons, Units units = Units::metric);

@@ -104,10 +104,10 @@ struct Sheet {
     std::vector<SheetStep> steps;
     std::vector<Purchase> buy;
     SheetYield makes;
-    double core_c = 0;               ///< to cook to
-    std::string core_says;           ///< the same in words, with the time it must be kept
-    std::string core_rule;           ///< its words and source
-    std::vector<std::string> notes;  ///< what the sheet decided that the formula did not say
+    double core_c = 0;          ///< to cook to
+    std::string core_says;      ///< the same in words, with the time it must be kept
+    std::string core_rule;      ///< its words and source
+    std::vector<Reason> notes;  ///< what the sheet decided that the formula did not say
 };
 
 }  // namespace standin

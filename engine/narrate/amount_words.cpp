@@ -1,0 +1,81 @@
+// What decides how much is taken: of a stand-in, of plain mass, of a glut.
+#include <cmath>
+
+#include "core/words.hpp"
+#include "narrate/quantity.hpp"
+#include "narrate/words.hpp"
+#include "standin/number_text.hpp"
+
+namespace standin {
+namespace {
+
+double number(const Reason& r, std::size_t which = 0) { return which < r.figures.size() ? r.figures[which].after : 0; }
+
+std::string times(const Reason& r) { return trimmed_text(number(r), 1); }
+
+std::string dose_said(const Reason& r) {
+    const std::string unit = r.figures.empty() ? "" : " " + r.figures.front().unit;
+    return three_figures(number(r)) + unit + ", as the line brings";
+}
+
+std::string short_of_plain(const Reason& r) {
+    const Figure* there = figure(r, "on hand");
+    return "Plain mass would take " + figures_text(number(r), 3) + " g of " + listed(r.foods) + ", and there is " +
+           (there ? figures_text(there->after, 3) + " g" : std::string("none"));
+}
+
+std::string months_said(const Figure& months) {
+    const std::string low = trimmed_text(months.low.value_or(months.after), 0), high = trimmed_text(months.high.value_or(months.after), 0);
+    return (low == high ? low : low + " to " + high) + " months";
+}
+
+std::string keeps_frozen(const Reason& r) {
+    const Figure *kilo = figure(r, "a kilo gives"), *months = figure(r, "keeps");
+    if (!kilo || !months) return r.note;
+    return r.note + " 1 kg as picked gives about " + trimmed_text(kilo->after, 0) + " g; it keeps " + months_said(*months) +
+           " at -18 C (0 F).";
+}
+
+std::string amount_said(const Reason& r) {
+    switch (r.kind) {
+        case ReasonKind::same_dose:
+            return dose_said(r);
+        case ReasonKind::by_weight:
+            return "by weight, " + three_figures(number(r)) + " g for each gram";
+        case ReasonKind::for_its_bulk:
+            return "for its bulk no " + std::string(r.role == "at least" ? "less" : "more") + " than " + times(r) + " times the weight";
+        case ReasonKind::times_weight:
+            return "no more than " + times(r) + " times the weight";
+        case ReasonKind::as_batch:
+            return "no more than the batch takes of it";
+        case ReasonKind::in_a_kilo:
+            return "no more than " + times(r) + " g of it in a kilo";
+        case ReasonKind::half_way:
+            return "half way between the same weight and the same green";
+        case ReasonKind::even_weight:
+            return "weight for weight";
+        case ReasonKind::brings_rest:
+            return "brings the rest of the " + r.role;
+        case ReasonKind::too_much_plain:
+            return r.about + ": more plain mass would be needed than " + trimmed_text(number(r), 1) +
+                   " times what there is. That is a new batch: make it without what is at fault, and use this mass as its seasoning";
+        case ReasonKind::fault_in_meat:
+            return r.about + ": plain mass of this formula does not bring it down, for what is at fault is in its meat";
+        case ReasonKind::short_of_plain:
+            return short_of_plain(r);
+        case ReasonKind::nothing_brings:
+            return r.about + ": nothing that may come in brings it there within what a kilo of sausage may hold of it";
+        case ReasonKind::none_of_it:
+            return r.about + ": the formula has nothing of that kind, so there is no amount to go by";
+        case ReasonKind::keeps_frozen:
+            return keeps_frozen(r);
+        default:
+            return r.note;
+    }
+}
+
+}  // namespace
+
+std::string amount_words(const Reason& reason, Units units) { return in_units(amount_said(reason), units); }
+
+}  // namespace standin

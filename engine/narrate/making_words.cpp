@@ -1,0 +1,59 @@
+// What to do about the making.
+#include "core/words.hpp"
+#include "narrate/quantity.hpp"
+#include "narrate/words.hpp"
+#include "standin/number_text.hpp"
+#include "standin/temperature_text.hpp"
+
+namespace standin {
+namespace {
+
+// "8", "4.5"
+std::string short_number(double value) { return trimmed_text(value, 2); }
+
+std::string before(const Reason& r) {
+    return r.figures.empty() || !r.figures.front().before ? "?" : three_figures(*r.figures.front().before);
+}
+
+double after(const Reason& r) { return r.figures.empty() ? 0 : r.figures.front().after; }
+
+std::string core(const Reason& r) {
+    const Figure* hold = figure(r, "kept for");
+    return core_temperature_text(after(r), hold ? hold->after : 0);
+}
+
+std::string plate(const Reason& r) {
+    const double was = r.figures.empty() ? 0 : r.figures.front().before.value_or(0);
+    return "grind through the " + short_number(after(r)) + " mm plate instead of " + short_number(was) + " mm";
+}
+
+std::string making_said(const Reason& r) {
+    switch (r.kind) {
+        case ReasonKind::order:
+            return "salt and lean first, mixed until tacky; the paste next; acid cold and last";
+        case ReasonKind::mixing:
+            return "mix " + short_number(after(r)) + " minutes, until it sticks to an upturned palm";
+        case ReasonKind::cold:
+            return "meat and paste at 0-2 C before mixing, no warmer than 4 C after";
+        case ReasonKind::plate:
+            return plate(r);
+        case ReasonKind::rest:
+            return "cook it within " + short_number(after(r)) + " hours instead of after " + before(r);
+        case ReasonKind::rest_cold:
+            return "rest the mass at 0-2 C instead of " + before(r) + " C";
+        case ReasonKind::core:
+            return "take it off when the middle reaches " + core(r) + ", measured, and no later";
+        case ReasonKind::cook_through:
+            return "cook until the middle reaches " + core(r) + ", measured";
+        case ReasonKind::without_casing:
+            return "leave out the casings (" + listed(r.foods) + "): form patties, or fill casings that hold nothing of it";
+        default:
+            return r.note;
+    }
+}
+
+}  // namespace
+
+std::string to_do(const Reason& reason, Units units) { return in_units(making_said(reason), units); }
+
+}  // namespace standin
