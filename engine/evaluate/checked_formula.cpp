@@ -1,47 +1,19 @@
 #include "evaluate/checked_formula.hpp"
 
-#include <utf8.h>
-
 #include <algorithm>
 #include <cmath>
 
 #include "core/process_bounds.hpp"
+#include "evaluate/faults.hpp"
 #include "knowledge/effects.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
 
-constexpr double least_grams = 0.001, most_grams = 1e6;  // a crumb on the finest scale, and a tonne: a slip beyond; judgement
-constexpr double most_minutes = 30 * 24 * 60;            // of a preparation: a month; judgement
+constexpr double most_minutes = 30 * 24 * 60;  // of a preparation: a month; judgement
 constexpr double most_pieces = 1e6;
-constexpr std::size_t most_lines = 500, longest_text = 10000, most_variants = 100;
-
-class Faults {
-public:
-    void add(const std::string& fault) {
-        if (all_.size() < most_said) all_.push_back(fault);
-    }
-    void unless(bool sound, const std::string& fault) {
-        if (!sound) add(fault);
-    }
-    void text(const std::string& value, const std::string& what) {
-        unless(utf8::is_valid(value.begin(), value.end()), what + " is not UTF-8 text");
-        unless(value.size() <= longest_text, what + " is longer than " + std::to_string(longest_text) + " bytes");
-    }
-    void within(double value, double low, double high, const std::string& what) {
-        unless(std::isfinite(value) && value >= low && value <= high,
-               what + ": expected a number from " + exact_text(low) + " to " + exact_text(high) + ", not " + exact_text(value));
-    }
-    std::vector<std::string> all() && { return std::move(all_); }
-
-private:
-    static constexpr std::size_t most_said = 50;
-    std::vector<std::string> all_;
-};
-
-// An unknown id may be anything: shown only where it is text.
-std::string quoted(const std::string& id) { return utf8::is_valid(id.begin(), id.end()) ? "\"" + id.substr(0, 80) + "\"" : "(no text)"; }
+constexpr std::size_t most_lines = 500;
 
 void check_grams(Faults& faults, const Band& grams, const std::string& line) {
     const bool numbers = std::isfinite(grams.low) && std::isfinite(grams.mid) && std::isfinite(grams.high);
@@ -103,7 +75,7 @@ void check_process(Faults& faults, const Process& process) {
     if (process.order) faults.unless(*process.order >= Order::salt_first && *process.order <= Order::acid_first, "order: no such order");
     if (process.cook) faults.unless(static_cast<std::size_t>(*process.cook) < cook_ways, "cook: no such way to cook");
     const auto& curve = process.core_curve;
-    faults.unless(curve.size() != 1 && curve.size() <= longest_text, "core curve: expected at least two readings, or none");
+    faults.unless(curve.size() != 1 && curve.size() <= Faults::longest_text, "core curve: expected at least two readings, or none");
     for (std::size_t i = 0; i < curve.size(); ++i) {
         const bool timed = std::isfinite(curve[i].minutes) && curve[i].minutes >= 0 && curve[i].minutes <= most_minutes;
         if (!timed || (i > 0 && curve[i].minutes <= curve[i - 1].minutes))
@@ -141,39 +113,6 @@ std::vector<std::string> faults_in(const Formula& formula, const Knowledge& know
         faults.text(beside.written, "what stands beside the lines");
         faults.text(beside.what, "what stands beside the lines");
     }
-    return std::move(faults).all();
-}
-
-std::vector<std::string> faults_in(const Inventory& inventory, const Knowledge& knowledge) {
-    Faults faults;
-    const auto known = [&](const std::string& id) {
-        faults.unless(knowledge.ingredient(id), "on hand: no ingredient has the id " + quoted(id));
-    };
-    for (const auto& item : inventory.items) {
-        known(item.ingredient);
-        if (item.grams) faults.within(*item.grams, 0, most_grams, "on hand: grams of " + quoted(item.ingredient));
-    }
-    for (const auto& id : inventory.missing) known(id);
-    for (const auto& note : inventory.notes) faults.text(note, "on hand: a note");
-    return std::move(faults).all();
-}
-
-std::vector<std::string> faults_in(const AdaptRequest& request, const Knowledge& knowledge) {
-    Faults faults;
-    if (request.have)
-        for (const auto& fault : faults_in(*request.have, knowledge)) faults.add(fault);
-    for (const auto* words : {&request.wants, &request.without, &request.keep})
-        for (const auto& word : *words) faults.text(word, "what is asked for");
-    faults.text(request.meat, "what is asked for");
-    faults.unless(request.top <= most_variants, "no more than " + std::to_string(most_variants) + " variants can be asked for");
-    return std::move(faults).all();
-}
-
-std::vector<std::string> faults_in(const SheetRequest& request) {
-    Faults faults;
-    for (const auto* text : {&request.meat, &request.total, &request.piece, &request.casing, &request.link})
-        faults.text(*text, "what is asked for");
-    for (const auto& word : request.only) faults.text(word, "what is asked for");
     return std::move(faults).all();
 }
 

@@ -1,12 +1,12 @@
-// The one door for formulas and requests that a program may have put together by hand. What has come through it has known ids, numbers
-// that are numbers and in order, and text that is text: the rooms below rely on that and do not look again.
+// The one door for formulas that a program may have put together by hand (requests: checked_request.hpp). What has come through it has
+// known ids, numbers that are numbers and in order, and text that is text: the rooms below rely on that and do not look again.
 #pragma once
 
 #include <vector>
 
 #include "knowledge/knowledge.hpp"
-#include "standin/advice.hpp"
-#include "standin/sheet.hpp"
+#include "standin/formula.hpp"
+#include "standin/result.hpp"
 
 namespace standin {
 
@@ -28,11 +28,8 @@ private:
     std::vector<const Ingredient*> ingredients_;
 };
 
-/// Everything wrong with these, empty when they are sound.
+/// Everything wrong with it, empty when it is sound.
 std::vector<std::string> faults_in(const Formula& formula, const Knowledge& knowledge);
-std::vector<std::string> faults_in(const Inventory& inventory, const Knowledge& knowledge);
-std::vector<std::string> faults_in(const AdaptRequest& request, const Knowledge& knowledge);
-std::vector<std::string> faults_in(const SheetRequest& request);
 
 /// The faults as one error: the first as its message, the others as hints. Nothing where there are none.
 std::optional<Error> as_error(const std::vector<std::string>& faults, Trouble trouble);

@@ -4,6 +4,7 @@
 #include "adapt/compare.hpp"
 #include "adapt/swaps.hpp"
 #include "core/words.hpp"
+#include "evaluate/checked_request.hpp"
 #include "evaluate/predict.hpp"
 #include "face/inside.hpp"
 #include "face/kitchen_notes.hpp"
@@ -62,6 +63,8 @@ Result<FormulaReading> Engine::read_closely(std::string_view text, std::string_v
     return standin::read_closely(text, file, inside_->knowledge);
 }
 Result<Inventory> Engine::read_inventory(std::string_view text, std::string_view file, const Formula* formula) const {
+    if (formula)
+        if (auto wrong = as_error(faults_in(*formula, inside_->knowledge), Trouble::bad_data)) return Failure(std::move(*wrong));
     return standin::read_inventory(text, file, inside_->knowledge, formula);
 }
 bool Engine::is_stock(std::string_view text, std::string_view file) const { return looks_like_stock(text, file, inside_->knowledge); }

@@ -1,5 +1,6 @@
 #include <stdexcept>
 
+#include "evaluate/checked_request.hpp"
 #include "face/inside.hpp"
 #include "face/kitchen_notes.hpp"
 #include "mend/mend.hpp"
@@ -31,8 +32,7 @@ Result<MendAnswer> mend(const Engine& engine, const Formula& formula, const Mend
     const Knowledge& knowledge = asked->evaluator->knowledge();
     const auto checked = CheckedFormula::of(formula, knowledge);
     if (!checked) return Failure(checked.error());
-    if (request.have)
-        if (auto wrong = as_error(faults_in(*request.have, knowledge), Trouble::usage)) return Failure(std::move(*wrong));
+    if (auto wrong = as_error(faults_in(request, knowledge), Trouble::usage)) return Failure(std::move(*wrong));
     auto answer = mend_formula(*checked, request, built_in(), {*asked->evaluator, asked->options});
     if (!answer) return answer;
     const auto tell = [&](const std::vector<std::string>& notes) {

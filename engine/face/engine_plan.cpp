@@ -1,3 +1,4 @@
+#include "evaluate/checked_request.hpp"
 #include "face/inside.hpp"
 #include "face/kitchen_notes.hpp"
 #include "plan/plan.hpp"
@@ -17,9 +18,7 @@ Result<PlanAnswer> plan(const Engine& engine, const PlanRequest& request, const 
         formulas.push_back(std::move(*checked));
         told.push_back(&formula);
     }
-    if (auto wrong = as_error(faults_in(request.have, knowledge), Trouble::usage)) return Failure(std::move(*wrong));
-    for (const auto& make : request.make)
-        if (make.formula >= formulas.size()) return failure(Trouble::usage, "a weight was asked of no formula");
+    if (auto wrong = as_error(faults_in(request, knowledge), Trouble::usage)) return Failure(std::move(*wrong));
     auto answer = plan_of(formulas, request, {*asked->evaluator, asked->options});
     if (!answer) return answer;
     const auto notes = kitchen_notes(asked->kitchen, told, *asked->evaluator);

@@ -1,3 +1,4 @@
+#include "evaluate/checked_request.hpp"
 #include "face/inside.hpp"
 #include "face/kitchen_notes.hpp"
 #include "standin/engine.hpp"

@@ -5,6 +5,7 @@
 namespace standin {
 
 Result<WhyAnswer> Engine::why(const Formula& formula, Property property, const Setting& setting) const {
+    if (static_cast<std::size_t>(property) >= property_count) return failure(Trouble::usage, "no such property");
     auto prediction = predict(formula, setting);
     if (!prediction) return Failure(prediction.error());
     const auto checked = CheckedFormula::of(formula, inside_->knowledge);
