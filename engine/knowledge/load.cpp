@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <set>
 #include <unordered_map>
 
+#include "core/names.hpp"
 #include "knowledge/check.hpp"
 #include "knowledge/flat.hpp"
 #include "knowledge/mending.hpp"
@@ -57,6 +59,36 @@ void widen_kinds(std::vector<Kind>& base, const std::vector<Kind>& over) {
         join(same->species, kind.species);
         same->takes = kind.takes;
         if (!kind.note.empty()) same->note = kind.note;
+    }
+}
+
+// An allergen that is added can be left out by its name: it is a kind of food, with what else is called so.
+void add_kinds_of_allergens(Records& all, const std::vector<Allergen>& added) {
+    for (const auto& allergen : added) {
+        std::vector<std::string> names{allergen.name, allergen.id};
+        names.insert(names.end(), allergen.words.begin(), allergen.words.end());
+        Kind own;
+        own.id = "allergen-" + allergen.id;
+        own.takes = "foods that hold or may hold " + allergen.name;
+        own.source = "judgement";
+        own.allergens = {allergen.id};
+        std::set<std::string> seen;
+        for (const auto& name : names) {
+            const std::string folded = fold(name);
+            const auto called_so = [&](const auto& record) {
+                return std::any_of(record.names.begin(), record.names.end(), [&](const std::string& n) { return fold(n) == folded; });
+            };
+            if (folded.empty() || !seen.insert(folded).second) continue;
+            if (const auto kind = std::find_if(all.kinds.begin(), all.kinds.end(), called_so); kind != all.kinds.end()) {
+                kind->allergens.push_back(allergen.id);
+                continue;
+            }
+            if (std::any_of(all.refused.begin(), all.refused.end(), called_so)) continue;
+            own.names.push_back(name);
+            for (const auto& food : all.ingredients)
+                if (called_so(food)) own.foods.push_back(food.id);
+        }
+        if (!own.names.empty()) all.kinds.push_back(std::move(own));
     }
 }
 
@@ -127,6 +159,7 @@ Records laid_over_embedded(const Records& over) {
     lay_over(all.allergens, over.allergens, [](const auto& r) { return r.id; });
     lay_over_rules(all.rules, over.rules);
     widen_kinds(all.kinds, over.kinds);
+    add_kinds_of_allergens(all, over.allergens);
     all.casings.insert(all.casings.begin(), over.casings.begin(), over.casings.end());
     all.refused.insert(all.refused.end(), over.refused.begin(), over.refused.end());
     // A folder of one's own may add words of danger and of other tongues; it takes none away.

@@ -5,6 +5,7 @@
 #include <fstream>
 
 #include "knowledge/load.hpp"
+#include "safety/exclusions.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
@@ -253,4 +254,22 @@ TEST_CASE("a kitchen's own allergen is obeyed: on the list of the batch and in c
     REQUIRE(prediction->allergens.size() == 1);
     CHECK(prediction->allergens.front().allergen == "nettle");
     CHECK(prediction->label.find("hedge leaf (NETTLE)") != std::string::npos);
+}
+
+TEST_CASE("a kitchen's own allergen can be left out by its name, with the food that is called so") {
+    Overlay overlay;
+    overlay.put("sources.json", own_source);
+    overlay.put("allergens.json", R"({"allergens": [{"id": "nettle", "name": "nettle", "words": ["stinging leaf"]}]})");
+    std::string own = food("hedge-leaf", "hedge leaf", 91);
+    own.replace(own.find("\"roles\""), 7, "\"allergens\": [\"nettle\"], \"roles\"");
+    overlay.put("ingredients/b.json", own);
+    const auto laid = overlaid_knowledge(overlay.folder());
+    if (!laid) FAIL(laid.error().message);
+    for (const char* word : {"nettle", "stinging leaf"}) {
+        const auto out = exclusion_of(word, *laid);
+        REQUIRE(out);
+        CHECK(out->foods.count("hedge-leaf") == 1);
+        CHECK(out->foods.count(knowledge().ingredient_named("nettle")->id) == 1);
+        CHECK(out->foods.count("spinach") == 0);
+    }
 }
