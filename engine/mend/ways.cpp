@@ -6,11 +6,10 @@
 
 #include "adapt/difference.hpp"
 #include "adapt/met.hpp"
-#include "adapt/search.hpp"
-#include "adapt/variant.hpp"
 #include "core/words.hpp"
-#include "mend/additions.hpp"
+#include "mend/added.hpp"
 #include "mend/bring.hpp"
+#include "mend/plain.hpp"
 #include "safety/allergens.hpp"
 #include "safety/page.hpp"
 #include "standin/number_text.hpp"
@@ -18,20 +17,13 @@
 namespace standin {
 namespace {
 
-bool thins(const Goal& goal) { return goal.kind == Goal::Kind::at_most && goal.property != Property::cook_loss_pct; }
-
-// A mended mass before it is judged.
-struct Mended {
-    Formula formula;
-    std::vector<Ingoing> add;
-};
-
 class WaysOf {
 public:
     explicit WaysOf(const Mass& mass)
         : mass_(mass),
           total_(mass.made.total(mass.formula)),
-          distance_(mass.context, total_, mass.made.state(mass.formula), goals_of(mass.tastes)) {}
+          distance_(mass.context, total_, mass.made.state(mass.formula), goals_of(mass.tastes)),
+          additions_(mass, distance_, total_) {}
 
     Ways ways() && {
         const bool thin = std::any_of(goals().begin(), goals().end(), thins) || any_less();
@@ -51,7 +43,6 @@ private:
 
     const std::vector<Goal>& goals() const { return distance_.goals(); }
     const Knowledge& knowledge() const { return mass_.context.knowledge(); }
-    Role main_role(const Line& line) const { return knowledge().ingredient(line.ingredient)->roles.front(); }
     bool any_less() const {
         return std::any_of(mass_.tastes.begin(), mass_.tastes.end(), [](const Meant& m) { return m.reading->less_of.has_value(); });
     }
@@ -66,40 +57,13 @@ private:
         return std::all_of(goals().begin(), goals().end(), [&](const Goal& g) { return meets(states, g); });
     }
 
-    // More of a role that no property stands for: the share of it in all there is, times what was asked.
-    Mended with_more_of(const Formula& start) {
-        Mended mended{start, {}};
-        const double grown = mass_.made.total(start)[Amount::mass] / total_[Amount::mass];
-        for (const auto& taste : mass_.tastes) {
-            if (!taste.reading->more_of) continue;
-            for (const auto& line : mass_.formula.lines) {
-                if (main_role(line) != *taste.reading->more_of) continue;
-                double there = 0;
-                for (const auto& now : mended.formula.lines)
-                    if (now.ingredient == line.ingredient && now.prepared == line.prepared) there += now.grams.mid;
-                double grams = taste.by() * line.grams.mid * grown - there;
-                const Offer offer = mass_.stock.offer(line);
-                if (offer.grams) grams = std::min(grams, *offer.grams);
-                grams = kitchen_grams(grams, offer.grams.has_value());
-                if (offer.on_hand && grams > 0) bring(mended, line, grams, false);
-            }
-        }
-        return mended;
-    }
-
-    void bring(Mended& mended, const Line& food, double grams, bool fresh) const {
-        Ingoing in = ingoing(food, grams, fresh, mass_.mending, knowledge());
-        put_in(mended.formula, food, in);
-        mended.add.push_back(std::move(in));
-    }
-
     void by_additions() {
-        const Mended start = with_more_of(mass_.formula);
+        const Mended start = additions_.with_more_of(mass_.formula);
         if (goals().empty()) {
             if (!start.add.empty()) ways_.all.push_back(judged_way(start, nullptr, 0));
             return;
         }
-        for (const auto& mended : searched(start, mass_.request.top)) ways_.all.push_back(judged_way(mended, nullptr, 0));
+        for (const auto& mended : additions_.searched(start, mass_.request.top)) ways_.all.push_back(judged_way(mended, nullptr, 0));
         keep_the_met();
     }
 
@@ -107,138 +71,6 @@ private:
     void keep_the_met() {
         if (std::any_of(ways_.all.begin(), ways_.all.end(), [](const MendWay& w) { return w.met; }))
             std::erase_if(ways_.all, [](const MendWay& w) { return !w.met; });
-    }
-
-    Mended weighed(const Problem& problem, const std::vector<double>& grams, const Mended& start) const {
-        Mended mended = start;
-        for (const auto m : used_moves(problem, grams)) {
-            const Move& move = problem.moves[m];
-            const Ingredient& food = *knowledge().ingredient(move.food.ingredient);
-            const bool short_of = food.most_g_per_kg || move.role == Role::binder || mass_.stock.offer(food).grams;
-            const double weight = kitchen_grams(grams[m], short_of);
-            if (weight > 0) bring(mended, move.food, weight, move.kind == MoveKind::add);
-        }
-        return mended;
-    }
-
-    // The goals with the limits moved by what the draws miss; nothing where they keep them all.
-    std::optional<std::vector<Goal>> tighter(const Formula& formula, std::vector<Goal> hard, double margin = 1.2) const {
-        const auto states = mass_.made.states(formula);
-        bool any = false;
-        if (part_ != 1) return std::nullopt;
-        for (std::size_t g = 0; g < goals().size(); ++g) {
-            const double miss = missed_by(goals()[g], distance_, mass_.states, states, mass_.request.sure);
-            if (miss <= 0 || thins(goals()[g])) continue;
-            hard[g].limit += (goals()[g].kind == Goal::Kind::at_most ? -margin : margin) * miss;
-            any = true;
-        }
-        return any ? std::optional(std::move(hard)) : std::nullopt;
-    }
-
-    // Additions to `start`, which may hold plain mass already: the same search as for a formula, from the mass as it stands. As few foods
-    // as will do it, what is in the mass already before what is not, the usual before the rare.
-    std::vector<Mended> searched(const Mended& start, std::size_t top) const {
-        const Material there = mass_.made.total(start.formula);
-        const State state = mass_.made.state(start.formula);
-        const Distance distance(mass_.context, there, state, asked_in(start.formula, state));
-        const Problem problem = additions_to(start.formula, there, mass_.stock, distance, mass_.context);
-        std::vector<Candidate> found;
-        constexpr std::size_t most_foods = 3;
-        for (std::size_t foods = 1; foods <= most_foods && found.empty(); ++foods)
-            for (const auto& chosen : chosen_moves(problem, foods))
-                if (auto candidate = with_only(only(problem, chosen), chosen, start, distance)) found.push_back(std::move(*candidate));
-        std::stable_sort(found.begin(), found.end(), [](const Candidate& a, const Candidate& b) { return a.rank < b.rank; });
-        std::vector<Mended> best;
-        for (auto& candidate : found)
-            if (best.size() < std::max<std::size_t>(1, top)) best.push_back(std::move(candidate.mended));
-        return best;
-    }
-
-    // Where the mass itself, of the middle draw, has all that is asked and too few draws have it, the limits move by what those miss.
-    std::vector<Goal> asked_in(const Formula& formula, const State& state) const {
-        std::vector<Goal> asked = asked_of(state);
-        const auto lacks = [&](const Goal& goal) {
-            const double value = state.properties[goal.property];
-            return shortfall(goal, value, value) > 0;
-        };
-        if (!near_ || std::any_of(asked.begin(), asked.end(), lacks)) return asked;
-        return tighter(formula, asked).value_or(asked);
-    }
-
-    // What is to hold of the mass with all that goes into it. Plain mass has done for what it thins as much as it shall.
-    std::vector<Goal> asked_of(const State& state) const {
-        constexpr double inside = 0.15, moved = 0.1;  // noticeable differences
-        std::vector<Goal> asked;
-        for (const auto& goal : goals()) {
-            Goal one = as_condition(goal, distance_.base().properties[goal.property], inside * distance_.unit(goal.property));
-            const double value = state.properties[goal.property];
-            if (thins(goal) && (near_ || value < distance_.base().properties[goal.property]))
-                one.limit = std::max(one.limit, value + moved * distance_.unit(goal.property));
-            else if (shortfall(one, value, value) > 0) one.limit = value + (goal.most ? std::min(1.0, part_) : part_) * (one.limit - value);
-            asked.push_back(std::move(one));
-        }
-        return asked;
-    }
-
-    struct Candidate {
-        Mended mended;
-        std::pair<std::size_t, double> rank;
-    };
-
-    // Every choice of so many moves, no two of one role.
-    static std::vector<std::vector<std::size_t>> chosen_moves(const Problem& problem, std::size_t foods) {
-        constexpr std::size_t enough = 60;
-        std::vector<std::vector<std::size_t>> all{{}};
-        for (std::size_t n = 0; n < foods; ++n) {
-            std::vector<std::vector<std::size_t>> longer;
-            for (const auto& chosen : all)
-                for (std::size_t m = chosen.empty() ? 0 : chosen.back() + 1; m < problem.moves.size() && longer.size() < enough; ++m) {
-                    const bool again = std::any_of(chosen.begin(), chosen.end(),
-                                                   [&](std::size_t c) { return problem.moves[c].role == problem.moves[m].role; });
-                    if (again) continue;
-                    longer.push_back(chosen);
-                    longer.back().push_back(m);
-                }
-            all = std::move(longer);
-        }
-        return all;
-    }
-
-    static Problem only(const Problem& problem, const std::vector<std::size_t>& chosen) {
-        Problem part = problem;
-        part.moves.clear();
-        for (const auto m : chosen) {
-            part.moves.push_back(problem.moves[m]);
-            part.moves.back().equivalents.clear();
-        }
-        for (std::size_t c = 0; c < part.constraints.size(); ++c) {
-            part.constraints[c].per_gram.clear();
-            for (const auto m : chosen) part.constraints[c].per_gram.push_back(problem.constraints[c].per_gram[m]);
-        }
-        return part;
-    }
-
-    std::optional<Candidate> with_only(const Problem& problem, const std::vector<std::size_t>& chosen, const Mended& start,
-                                       const Distance& distance) const {
-        constexpr double rarer = 0.5;  // squared differences for each food that is more usual
-        SearchLimits limits;
-        limits.plans = 1;
-        limits.progress = mass_.context.options.progress;
-        // The draws that decide may gain less than the middle one does, so each time they are not there the step is longer.
-        limits.tighter = [&, margin = 1.2](const Plan& plan, const std::vector<Goal>& hard) mutable {
-            constexpr double longer = 1.4;
-            auto moved = tighter(weighed(problem, plan.grams, start).formula, hard, margin);
-            margin *= longer;
-            return moved;
-        };
-        const auto plans = search_plans(problem, distance, mass_.context.nominal().models(), limits).plans;
-        if (plans.empty()) return std::nullopt;
-        Candidate candidate{weighed(problem, plans.front().grams, start), {0, plans.front().cost}};
-        for (const auto m : used_moves(problem, plans.front().grams)) {
-            candidate.rank.first += problem.moves[m].kind == MoveKind::add ? 1 : 0;
-            candidate.rank.second += rarer * static_cast<double>(chosen[m]);
-        }
-        return candidate;
     }
 
     // The least share of plain mass by which the draws have `goal`; nothing where the most does not do it.
@@ -296,10 +128,10 @@ private:
         if (!share || !within_stock(*plain, *share)) return;
         constexpr int rounds = 6;
         for (int round = 0; round < rounds; ++round, *share *= 1.05) {
-            Mended start = with_more_of(blended(mass_.formula, *plain, *share));
+            Mended start = additions_.with_more_of(blended(mass_.formula, *plain, *share));
             std::vector<Mended> ends{start};
             if (!goals().empty() && !meets_all_of(start.formula)) {
-                auto found = searched(start, 1);
+                auto found = additions_.searched(start, 1);
                 if (!found.empty()) ends = std::move(found);
             }
             MendWay way = judged_way(ends.front(), &*plain, *share);
@@ -317,12 +149,12 @@ private:
             const double done = progress_of(way);
             if (way.met || done >= mass_.context.constant("mend.nearest.least")) near.emplace_back(way.met ? 1e9 : done, std::move(way));
         };
-        for (const auto& mended : nearest_to(with_more_of(mass_.formula), 2)) keep(mended, nullptr, 0);
+        for (const auto& mended : nearest_to(additions_.with_more_of(mass_.formula), 2)) keep(mended, nullptr, 0);
         const double beside = mass_.context.constant("mend.plain.beside");
         auto plain = plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context);
         const auto said = ways_.cannot.size();
         if (plain && within_stock(*plain, beside)) {
-            const Mended start = with_more_of(blended(mass_.formula, *plain, beside));
+            const Mended start = additions_.with_more_of(blended(mass_.formula, *plain, beside));
             const auto found = nearest_to(start, 1);
             keep(found.empty() ? start : found.front(), &*plain, beside);
         }
@@ -334,17 +166,13 @@ private:
     }
 
     // Additions that go the largest part of the way that any do: by the middle draw past it first, as then more of the draws get there.
-    std::vector<Mended> nearest_to(const Mended& start, std::size_t top) {
+    std::vector<Mended> nearest_to(const Mended& start, std::size_t top) const {
         constexpr std::array parts{1.0, 1.6, 1.3, 0.98, 0.9, 0.6, 0.3};
-        near_ = true;
         std::vector<Mended> found;
         for (const double part : parts) {
-            part_ = part;
-            found = searched(start, top);
+            found = additions_.searched(start, top, {part, true});
             if (!found.empty()) break;
         }
-        part_ = 1;
-        near_ = false;
         return found;
     }
 
@@ -429,9 +257,8 @@ private:
     const Mass& mass_;
     Material total_;
     Distance distance_;  // from the mass as it is
+    Additions additions_;
     Ways ways_;
-    double part_ = 1;    // of the way to what was asked; the whole but where that cannot be had
-    bool near_ = false;  // while what comes nearest is looked for
 };
 
 }  // namespace

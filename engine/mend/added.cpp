@@ -1,0 +1,170 @@
+#include "mend/added.hpp"
+
+#include <algorithm>
+
+#include "adapt/met.hpp"
+#include "adapt/search.hpp"
+#include "adapt/variant.hpp"
+#include "mend/additions.hpp"
+#include "mend/bring.hpp"
+
+namespace standin {
+namespace {
+
+// Every choice of so many moves, no two of one role.
+std::vector<std::vector<std::size_t>> chosen_moves(const Problem& problem, std::size_t foods) {
+    constexpr std::size_t enough = 60;
+    std::vector<std::vector<std::size_t>> all{{}};
+    for (std::size_t n = 0; n < foods; ++n) {
+        std::vector<std::vector<std::size_t>> longer;
+        for (const auto& chosen : all)
+            for (std::size_t m = chosen.empty() ? 0 : chosen.back() + 1; m < problem.moves.size() && longer.size() < enough; ++m) {
+                const bool again = std::any_of(chosen.begin(), chosen.end(),
+                                               [&](std::size_t c) { return problem.moves[c].role == problem.moves[m].role; });
+                if (again) continue;
+                longer.push_back(chosen);
+                longer.back().push_back(m);
+            }
+        all = std::move(longer);
+    }
+    return all;
+}
+
+Problem only(const Problem& problem, const std::vector<std::size_t>& chosen) {
+    Problem part = problem;
+    part.moves.clear();
+    for (const auto m : chosen) {
+        part.moves.push_back(problem.moves[m]);
+        part.moves.back().equivalents.clear();
+    }
+    for (std::size_t c = 0; c < part.constraints.size(); ++c) {
+        part.constraints[c].per_gram.clear();
+        for (const auto m : chosen) part.constraints[c].per_gram.push_back(problem.constraints[c].per_gram[m]);
+    }
+    return part;
+}
+
+}  // namespace
+
+bool thins(const Goal& goal) { return goal.kind == Goal::Kind::at_most && goal.property != Property::cook_loss_pct; }
+
+Mended Additions::with_more_of(const Formula& start) const {
+    Mended mended{start, {}};
+    const double grown = mass_.made.total(start)[Amount::mass] / total_[Amount::mass];
+    for (const auto& taste : mass_.tastes) {
+        if (!taste.reading->more_of) continue;
+        for (const auto& line : mass_.formula.lines) {
+            if (main_role(line) != *taste.reading->more_of) continue;
+            double there = 0;
+            for (const auto& now : mended.formula.lines)
+                if (now.ingredient == line.ingredient && now.prepared == line.prepared) there += now.grams.mid;
+            double grams = taste.by() * line.grams.mid * grown - there;
+            const Offer offer = mass_.stock.offer(line);
+            if (offer.grams) grams = std::min(grams, *offer.grams);
+            grams = kitchen_grams(grams, offer.grams.has_value());
+            if (offer.on_hand && grams > 0) bring(mended, line, grams, false);
+        }
+    }
+    return mended;
+}
+
+void Additions::bring(Mended& mended, const Line& food, double grams, bool fresh) const {
+    Ingoing in = ingoing(food, grams, fresh, mass_.mending, knowledge());
+    put_in(mended.formula, food, in);
+    mended.add.push_back(std::move(in));
+}
+
+Mended Additions::weighed(const Problem& problem, const std::vector<double>& grams, const Mended& start) const {
+    Mended mended = start;
+    for (const auto m : used_moves(problem, grams)) {
+        const Move& move = problem.moves[m];
+        const Ingredient& food = *knowledge().ingredient(move.food.ingredient);
+        const bool short_of = food.most_g_per_kg || move.role == Role::binder || mass_.stock.offer(food).grams;
+        const double weight = kitchen_grams(grams[m], short_of);
+        if (weight > 0) bring(mended, move.food, weight, move.kind == MoveKind::add);
+    }
+    return mended;
+}
+
+// The goals with the limits moved by what the draws miss; nothing where they keep them all.
+std::optional<std::vector<Goal>> Additions::tighter(const Formula& formula, std::vector<Goal> hard, const Aim& aim, double margin) const {
+    const auto states = mass_.made.states(formula);
+    bool any = false;
+    if (aim.part != 1) return std::nullopt;
+    for (std::size_t g = 0; g < goals().size(); ++g) {
+        const double miss = missed_by(goals()[g], distance_, mass_.states, states, mass_.request.sure);
+        if (miss <= 0 || thins(goals()[g])) continue;
+        hard[g].limit += (goals()[g].kind == Goal::Kind::at_most ? -margin : margin) * miss;
+        any = true;
+    }
+    return any ? std::optional(std::move(hard)) : std::nullopt;
+}
+
+std::vector<Mended> Additions::searched(const Mended& start, std::size_t top, const Aim& aim) const {
+    const Material there = mass_.made.total(start.formula);
+    const State state = mass_.made.state(start.formula);
+    const Distance distance(mass_.context, there, state, asked_in(start.formula, state, aim));
+    const Problem problem = additions_to(start.formula, there, mass_.stock, distance, mass_.context);
+    std::vector<Candidate> found;
+    constexpr std::size_t most_foods = 3;
+    for (std::size_t foods = 1; foods <= most_foods && found.empty(); ++foods)
+        for (const auto& chosen : chosen_moves(problem, foods))
+            if (auto candidate = with_only(only(problem, chosen), chosen, start, distance, aim)) found.push_back(std::move(*candidate));
+    std::stable_sort(found.begin(), found.end(), [](const Candidate& a, const Candidate& b) { return a.rank < b.rank; });
+    std::vector<Mended> best;
+    for (auto& candidate : found)
+        if (best.size() < std::max<std::size_t>(1, top)) best.push_back(std::move(candidate.mended));
+    return best;
+}
+
+// Where the mass itself, of the middle draw, has all that is asked and too few draws have it, the limits move by what those miss.
+std::vector<Goal> Additions::asked_in(const Formula& formula, const State& state, const Aim& aim) const {
+    std::vector<Goal> asked = asked_of(state, aim);
+    const auto lacks = [&](const Goal& goal) {
+        const double value = state.properties[goal.property];
+        return shortfall(goal, value, value) > 0;
+    };
+    if (!aim.nearest || std::any_of(asked.begin(), asked.end(), lacks)) return asked;
+    return tighter(formula, asked, aim).value_or(asked);
+}
+
+// What is to hold of the mass with all that goes into it. Plain mass has done for what it thins as much as it shall.
+std::vector<Goal> Additions::asked_of(const State& state, const Aim& aim) const {
+    constexpr double inside = 0.15, moved = 0.1;  // noticeable differences
+    std::vector<Goal> asked;
+    for (const auto& goal : goals()) {
+        Goal one = as_condition(goal, distance_.base().properties[goal.property], inside * distance_.unit(goal.property));
+        const double value = state.properties[goal.property];
+        if (thins(goal) && (aim.nearest || value < distance_.base().properties[goal.property]))
+            one.limit = std::max(one.limit, value + moved * distance_.unit(goal.property));
+        else if (shortfall(one, value, value) > 0)
+            one.limit = value + (goal.most ? std::min(1.0, aim.part) : aim.part) * (one.limit - value);
+        asked.push_back(std::move(one));
+    }
+    return asked;
+}
+
+std::optional<Additions::Candidate> Additions::with_only(const Problem& problem, const std::vector<std::size_t>& chosen,
+                                                         const Mended& start, const Distance& distance, const Aim& aim) const {
+    constexpr double rarer = 0.5;  // squared differences for each food that is more usual
+    SearchLimits limits;
+    limits.plans = 1;
+    limits.progress = mass_.context.options.progress;
+    // The draws that decide may gain less than the middle one does, so each time they are not there the step is longer.
+    limits.tighter = [&, margin = 1.2](const Plan& plan, const std::vector<Goal>& hard) mutable {
+        constexpr double longer = 1.4;
+        auto moved = tighter(weighed(problem, plan.grams, start).formula, hard, aim, margin);
+        margin *= longer;
+        return moved;
+    };
+    const auto plans = search_plans(problem, distance, mass_.context.nominal().models(), limits).plans;
+    if (plans.empty()) return std::nullopt;
+    Candidate candidate{weighed(problem, plans.front().grams, start), {0, plans.front().cost}};
+    for (const auto m : used_moves(problem, plans.front().grams)) {
+        candidate.rank.first += problem.moves[m].kind == MoveKind::add ? 1 : 0;
+        candidate.rank.second += rarer * static_cast<double>(chosen[m]);
+    }
+    return candidate;
+}
+
+}  // namespace standin

@@ -1,0 +1,27 @@
+// One mass that is to be mended.
+#pragma once
+
+#include "knowledge/mending.hpp"
+#include "mend/measured.hpp"
+#include "mend/tastes.hpp"
+#include "substitute/stock.hpp"
+
+namespace standin {
+
+/// What stays the same while ways are looked for. The references must outlive the ways.
+struct Mass {
+    const Formula& formula;
+    const std::vector<Meant>& tastes;
+    const MassAsMade& made;
+    const Mending& mending;
+    const Stock& stock;
+    const Context& context;
+    const MendRequest& request;
+    const Prediction& base;
+    const std::vector<State>& states;  ///< of the mass, at every draw
+};
+
+/// Whether a goal asks for less of something: only plain mass brings that.
+bool thins(const Goal& goal);
+
+}  // namespace standin
