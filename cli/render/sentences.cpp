@@ -142,12 +142,6 @@ std::string in_words(const PerProperty<Band>& effects, std::size_t most) {
     return text.empty() ? "much the same" : text;
 }
 
-std::string closeness_word(double closeness) {
-    // A choice of words for the 0 to 1 of the swaps; nothing is computed from it.
-    constexpr double very = 0.85, close = 0.7, fair = 0.5;
-    return closeness >= very ? "very like" : closeness >= close ? "like" : closeness >= fair ? "somewhat like" : "another taste";
-}
-
 std::string grams_with_band(const StandIn& s, Units units) {
     const std::string middle = formula_weight(s.grams, units);
     std::string low = formula_weight(s.grams_band.low, units);

@@ -59,8 +59,6 @@ std::string in_parts(const StandIn& stand_in, Units units);
 std::string in_short(const SwapsAnswer& answer, const std::string& title, Units units);
 /// What changes with a stand-in, in words, the most first.
 std::string in_words(const PerProperty<Band>& effects, std::size_t most);
-/// How like the line a stand-in is.
-std::string closeness_word(double closeness);
 
 /// A, B, ... for formulas side by side.
 std::string letter(std::size_t i);
