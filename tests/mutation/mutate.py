@@ -1,146 +1,195 @@
 #!/usr/bin/env python3
-"""Would the tests notice? Changes the engine in one small place at a time (a sign, a constant, a comparison, a minimum, a negation), builds
-what hangs on that file, runs the tests, and tells which changes nobody noticed. Not part of ctest: 200 mutants take an hour or more of a
-machine's idle time (one job, lowest priority). Give it a checkout and a build folder of its own.
+"""Would the tests notice? Changes the engine in one small place at a time (a sign, a constant, a comparison, a minimum, a negation, half of
+an `and`), runs the tests that come by the place, and tells which changes nobody noticed. Not part of ctest; 200 mutants take half an hour of
+a machine's idle time.
 
-    python3 mutate.py BUILD_FOLDER [--count 200] [--seed 1] [--rooms models safety adapt optimize] [--tests unit published property]
-                      [--only FILE[:LINE] ...]
+    python3 mutate.py FOLDER [--count 200] [--seed 1] [--rooms models safety adapt optimize] [--tests unit published property]
+                      [--only FILE[:LINE] ...] [--build 'cmake --build {build} --target {targets}']
 
-The unit tests that include the header of the changed file come first, then all the rest of each program in turn, until one fails. The file
-is put back after each mutant, whatever happens. What survived stands at the end, to be read: a test is missing there, or the place does not
-matter (then it may be simpler), or the change is none (x <= limit for x < limit of a real number).
+FOLDER gets a copy of the checkout in which all the mutants stand beside each other (schema.py), built once; an environment variable chooses
+one (mutant.hpp). A first run tells which tests come by which place and how long each takes: of those the quickest run first, and a mutant
+is killed by the first that fails. One that survives them runs against all the tests of every program, as a value that is kept from one test
+to the next hides who comes by. What survived stands at the end, to be read: a test is missing there, or the place does not matter (then it
+may be simpler), or the change is none (x <= limit for x < limit of a real number).
 """
 import argparse
 import os
 import pathlib
 import random
 import re
+import shutil
 import subprocess
 import sys
 import time
 
+import schema
+
 root = pathlib.Path(__file__).resolve().parents[2]
-SKIPPED = []  # test cases left out of the long run, as Catch2 wants them
-SLOWEST = 900  # s for one test program; a mutant that hangs counts as killed
-
-# What is looked for in code, and what stands there instead. Templates, arrows, shifts and increments are no comparisons or signs.
-KINDS = [
-    ("comparison", re.compile(r"(?<=[\w)\]] )(<=|>=|<|>)(?= [\w(*-])"), {"<": ["<=", ">"], ">": [">=", "<"], "<=": ["<", ">"], ">=": [">", "<"]}),
-    ("equality", re.compile(r"(?<=[\w)\]] )(==|!=)(?= )"), {"==": ["!="], "!=": ["=="]}),
-    ("sign", re.compile(r"(?<=[\w)\]] )([+-])(?= [\w(*])"), {"+": ["-"], "-": ["+"]}),
-    ("product", re.compile(r"(?<=[\w)\]] )([*/])(?= [\w(])"), {"*": ["/"], "/": ["*"]}),
-    ("logic", re.compile(r"(&&|\|\|)"), {"&&": ["||"], "||": ["&&"]}),
-    ("extreme", re.compile(r"\bstd::(min|max)\b"), {"min": ["max"], "max": ["min"]}),
-    ("truth", re.compile(r"\breturn (true|false)\b"), {"true": ["false"], "false": ["true"]}),
-    ("negation", re.compile(r"(?<=[( ])(!)(?=[a-z])"), {"!": [""]}),
-    ("constant", re.compile(r"(?<![\w.])(\d+\.\d+|[1-9]\d*)(?![\w.])"), None),
-]
+PARTS = ("CMakeLists.txt", "cli", "engine", "examples", "knowledge", "tests")
+SLOWEST = 900  # s for one run of tests; a mutant that hangs counts as killed
 
 
-def blanked(text):
-    """The text with comments, strings and preprocessor lines blanked out, every other place where it was."""
-    parts = re.compile(r'//[^\n]*|/\*.*?\*/|"(?:\\.|[^"\\\n])*"|\'(?:\\.|[^\'\\\n])*\'|^[ \t]*#[^\n]*', re.S | re.M)
-    return parts.sub(lambda m: re.sub(r"[^\n]", " ", m[0]), text)
+class Mutant:
+    def __init__(self, number, file, place, text):
+        line = text.count("\n", 0, place.start)
+        self.number, self.file, self.place, self.line = number, file, place, line + 1
+        self.code = text.splitlines()[line].strip()
+        self.was = text[place.start : place.end]
+
+    def __str__(self):
+        becomes = {"logic": "left side alone", "truth": "the other", "negation": "as it is", "extreme": "the other end"}
+        return f"{self.file}:{self.line} {self.place.kind} `{self.was}` -> {self.place.new or becomes[self.place.kind]}: {self.code}"
 
 
-def instead_of(found, table):
-    if table is not None:
-        return table[found]
-    return [str(float(found) * 1.25)] if "." in found else [str(int(found) + 1)]
+def chosen_mutants(asked):
+    lines = {}
+    for name, _, number in (only.partition(":") for only in asked.only):
+        lines.setdefault(name, set()).update([int(number)] if number else [])
+    names = list(lines) or sorted(str(f.relative_to(root)) for room in asked.rooms for f in (root / "engine" / room).glob("*.cpp"))
+    every = []
+    for name in names:
+        text = (root / name).read_text()
+        for place in schema.places_in(text):
+            mutant = Mutant(0, name, place, text)
+            if not lines.get(name) or mutant.line in lines[name]:
+                every.append(mutant)
+    random.Random(asked.seed).shuffle(every)
+    chosen, spots = [], set()
+    for mutant in every:
+        if len(chosen) < asked.count and (mutant.file, mutant.place.start) not in spots:
+            spots.add((mutant.file, mutant.place.start))
+            mutant.number = len(chosen) + 1
+            chosen.append(mutant)
+    return chosen, len(every)
 
 
-def mutants_of(file):
-    text = file.read_text()
-    for kind, pattern, table in KINDS:
-        for match in pattern.finditer(blanked(text)):
-            for new in instead_of(match[1], table):
-                yield file, match.start(1), match.end(1), new, kind
+def copied(folder, left_out):
+    for part in PARTS:
+        target = folder / part
+        if target.is_dir():
+            shutil.rmtree(target)
+        copy = shutil.copytree if (root / part).is_dir() else shutil.copy2
+        copy(root / part, target)
+    for header in ("mutant.hpp", "hits.hpp"):
+        (folder / "engine" / "mutation").mkdir(exist_ok=True)
+        shutil.copy2(root / "tests" / "mutation" / header, folder / "engine" / "mutation" / header)
+    main = folder / "tests" / "support" / "main.cpp"
+    main.write_text(main.read_text() + '#include "../../engine/mutation/hits.hpp"\n')
+    for pattern in left_out:
+        for path in (folder / "tests").glob(pattern):
+            path.unlink()
+    hits = folder / "engine" / "mutation" / "hits.hpp"
+    hits.write_text(hits.read_text().replace('"mutation/mutant.hpp"', '"mutant.hpp"'))
 
 
-def line_of(mutant):
-    return mutant[0].read_text().count("\n", 0, mutant[1]) + 1
+def write_mutants(folder, mutants):
+    for file in {m.file for m in mutants} | {str(p.relative_to(folder)) for p in (folder / "engine").rglob("*.cpp") if "mutant_" in p.read_text()}:
+        text = (root / file).read_text()
+        mine = {m.number: m.place for m in mutants if m.file == file}
+        new = schema.written(text, mine) if mine else text
+        if (folder / file).read_text() != new:
+            (folder / file).write_text(new)
 
 
-def build(folder, test):
-    command = ["cmake", "--build", str(folder), "--target", f"{test}_tests", "--", "-j1"]
-    return subprocess.run(command, cwd=root, capture_output=True, text=True).returncode == 0
+def build(folder, asked):
+    targets = [f"{test}_tests" for test in asked.tests]
+    command = asked.build.format(folder=folder, build=folder / "build", targets=" ".join(targets))
+    return subprocess.run(command, shell=True, cwd=folder, capture_output=True, text=True)
 
 
-def likely(file):
-    """The unit test files that are about this one: they include its header, or are called like it."""
-    header = f'#include "{file.parent.name}/{file.stem}.hpp"'
-    about = [t for t in sorted((root / "tests" / "unit").glob("*.cpp")) if t.stem == file.stem or header in t.read_text()]
-    return ",".join(f"[#{t.stem}]" for t in about)
+def built(folder, asked, mutants):
+    """The mutants that compile; a line that the compiler refuses loses its own."""
+    for _ in range(12):
+        write_mutants(folder, mutants)
+        done = build(folder, asked)
+        if done.returncode == 0:
+            return mutants
+        faults = {(m[1], int(m[2])) for m in re.finditer(r"(engine/\w+/\w+\.cpp):(\d+):\d+: error", done.stdout + done.stderr)}
+        faults |= {(m[1], int(m[2])) for m in re.finditer(r"(engine/\w+/\w+\.cpp):(\d+):\d+:   required from", done.stdout + done.stderr)}
+        refused = [m for m in mutants if any(m.file == file and abs(m.line - line) <= 1 for file, line in faults)]
+        if not refused:
+            sys.exit("does not build:\n" + (done.stdout + done.stderr)[-4000:])
+        for mutant in refused:
+            print(f"does not build: {mutant}", flush=True)
+        mutants = [m for m in mutants if m not in refused]
+    sys.exit("does not build")
 
 
-def fails(folder, test, which=""):
-    command = [folder / "tests" / f"{test}_tests", "--abort", *(["-#", which] if which else [])]
-    command += [] if which else SKIPPED
+def program(folder, test):
+    return folder / "build" / "tests" / f"{test}_tests"
+
+
+def run(folder, test, number, names=None):
+    """Whether the tests fail; all of a program where no names are given."""
+    command = [program(folder, test), "--abort"]
+    if names is not None:
+        listed = folder / "names.txt"
+        listed.write_text("".join(f'"{name}"\n' for name in names))
+        command += ["--input-file", listed]
     try:
-        return subprocess.run(command, cwd=folder, capture_output=True, timeout=SLOWEST).returncode != 0
+        return subprocess.run(command, cwd=folder, capture_output=True, timeout=SLOWEST, env={**os.environ, "STANDIN_MUTANT": str(number)}).returncode != 0
     except subprocess.TimeoutExpired:
         return True
 
 
-def verdict(folder, tests, file=None):
+def who_comes_by(folder, tests):
+    """place: [(seconds, program, test)], the quickest first."""
+    visits = {}
     for test in tests:
-        if not build(folder, test):
-            return "does not build"
-        if file and test == "unit" and likely(file) and fails(folder, test, likely(file)):
-            return "killed by its own tests"
-        if fails(folder, test):
-            return f"killed by {test}"
-    return "SURVIVED"
+        hits = folder / f"hits.{test}.txt"
+        hits.unlink(missing_ok=True)
+        if subprocess.run([program(folder, test)], cwd=folder, capture_output=True, env={**os.environ, "STANDIN_MUTANT_HITS": str(hits)}).returncode:
+            sys.exit(f"the {test} tests must pass before anything is changed")
+        for line in hits.read_text().splitlines():
+            seconds, name, *places = line.split("\t")
+            for place in places:
+                visits.setdefault(int(place), []).append((float(seconds), test, name))
+    return {place: sorted(all) for place, all in visits.items()}
 
 
-def try_out(mutant, folder, tests):
-    file, start, end, new, kind = mutant
-    before = file.read_bytes()
-    text = before.decode()
-    line = text.count("\n", 0, start)
-    was, becomes = text.splitlines()[line].strip(), (text[:start] + new + text[end:]).splitlines()[line].strip()
-    began = time.monotonic()
-    try:
-        file.write_text(text[:start] + new + text[end:])
-        result = verdict(folder, tests, file)
-    finally:
-        file.write_bytes(before)
-    print(f"{result:24} {file.relative_to(root)}:{line + 1} {kind}: {was}  ->  {becomes}  [{time.monotonic() - began:.0f} s]", flush=True)
-    return result
+def verdict(folder, asked, mutant, visits):
+    mine = visits.get(mutant.number, [])
+    if not mine:
+        return "NO TEST COMES BY"
+    for few in (mine[:6], mine[6:40], mine[40:]):
+        for test in asked.tests:
+            names = [name for _, program_, name in few if program_ == test]
+            if names and run(folder, test, mutant.number, names):
+                return f"killed by {test}"
+    return "killed by all" if any(run(folder, test, mutant.number) for test in asked.tests) else "SURVIVED"
 
 
 def main():
     arguments = argparse.ArgumentParser()
-    arguments.add_argument("build", type=pathlib.Path)
+    arguments.add_argument("folder", type=pathlib.Path)
     arguments.add_argument("--count", type=int, default=200)
     arguments.add_argument("--seed", type=int, default=1)
     arguments.add_argument("--rooms", nargs="+", default=["models", "safety", "adapt", "optimize"])
     arguments.add_argument("--tests", nargs="+", default=["unit", "published", "property"])
     arguments.add_argument("--only", nargs="+", default=[], help="FILE or FILE:LINE: mutants of these alone")
-    arguments.add_argument("--skip", nargs="+", default=[], help="names of test cases that are slow and tell nothing here")
+    arguments.add_argument("--build", default="cmake -S {folder} -B {build} -G Ninja && cmake --build {build} --target {targets}")
+    arguments.add_argument("--leave-out", nargs="+", default=[], help="files of tests not to build, such as unit/reading*.cpp")
     asked = arguments.parse_args()
-    SKIPPED.extend(f"~{name}" for name in asked.skip)
-    folder = asked.build.resolve()
-
+    folder = asked.folder.resolve()
+    folder.mkdir(parents=True, exist_ok=True)
     os.nice(19)
 
-    lines = {}
-    for name, _, number in (only.partition(":") for only in asked.only):
-        lines.setdefault(root / name, []).extend([int(number)] if number else [])
-    files = list(lines) or sorted(f for room in asked.rooms for f in (root / "engine" / room).glob("*.cpp"))
-    changed = subprocess.run(["git", "status", "--porcelain", *map(str, files)], cwd=root, capture_output=True, text=True).stdout
-    if changed:
-        sys.exit("commit first, so that nothing is lost:\n" + changed)
-    if verdict(folder, asked.tests) != "SURVIVED":
-        sys.exit("the tests must pass before anything is changed")
-    mutants = [m for file in files for m in mutants_of(file) if not lines.get(file) or line_of(m) in lines[file]]
-    random.Random(asked.seed).shuffle(mutants)
-    results = [try_out(mutant, folder, asked.tests) for mutant in mutants[: asked.count]]
-    for test in asked.tests:
-        build(folder, test)
-    counted = [r for r in results if r != "does not build"]
-    killed = sum(r != "SURVIVED" for r in counted)
-    print(f"{killed} of {len(counted)} killed ({len(results) - len(counted)} did not build); {len(mutants)} places in all")
+    mutants, places = chosen_mutants(asked)
+    copied(folder, asked.leave_out)
+    chosen = len(mutants)
+    mutants = built(folder, asked, mutants)
+    visits = who_comes_by(folder, asked.tests)
+    killed, left = 0, []
+    for mutant in mutants:
+        began = time.monotonic()
+        result = verdict(folder, asked, mutant, visits)
+        killed += result.startswith("killed")
+        if not result.startswith("killed"):
+            left.append((result, mutant))
+        print(f"{result:18} {mutant}  [{time.monotonic() - began:.0f} s]", flush=True)
+    print(f"\n{killed} of {len(mutants)} killed ({chosen - len(mutants)} did not build); {places} places in all")
+    for result, mutant in left:
+        print(f"{result}: {mutant}")
 
 
 if __name__ == "__main__":
