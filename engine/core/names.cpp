@@ -122,8 +122,8 @@ std::size_t edit_distance(std::string_view a, std::string_view b, std::size_t li
             least = std::min(least, row[i]);
         }
         if (least > limit) return limit + 1;
-        before = last;
-        last = row;
+        std::swap(before, last);
+        std::swap(last, row);
     }
     return std::min(last[a.size()], limit + 1);
 }

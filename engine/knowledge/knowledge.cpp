@@ -18,13 +18,28 @@ const T* find(const std::vector<T>& all, const Index& index, const std::string& 
     return found == index.end() ? nullptr : &all[found->second];
 }
 
+// Whether a name is worth a closer look: about as long as what was written, or with a word of it.
+bool comparable(std::string_view folded, std::string_view name) {
+    constexpr std::size_t shortest_told = 3;  // as `nearest` has it
+    const std::size_t size = folded.size();
+    if (name.size() <= size + size / 3 + 1 && size <= name.size() + size / 3 + 1) return true;
+    for (std::size_t start = 0; start < size;) {
+        const std::size_t end = std::min(folded.find(' ', start), size);
+        if (end - start > shortest_told && name.find(folded.substr(start, end - start)) != std::string_view::npos) return true;
+        start = end + 1;
+    }
+    return false;
+}
+
 template <class T>
 std::vector<std::string> nearest_names(std::string_view wanted, const std::vector<T>& all, const Index& names) {
+    const std::string folded = fold(wanted);
     std::vector<std::string_view> known;
-    for (const auto& [name, place] : names) known.push_back(name);
+    for (const auto& [name, place] : names)
+        if (comparable(folded, name)) known.push_back(name);
     std::sort(known.begin(), known.end());
     std::vector<std::string> best;
-    for (const auto i : nearest(fold(wanted), known, 8)) {
+    for (const auto i : nearest(folded, known, 8)) {
         const std::string& shown = all[names.at(std::string(known[i]))].names.front();
         if (best.size() < 3 && std::find(best.begin(), best.end(), shown) == best.end()) best.push_back(shown);
     }
