@@ -25,6 +25,12 @@ bool is_plant(Tissue t) {
     }
 }
 
+// Milk with its sugar: curd and whey protein hold more.
+bool is_milk(const Ingredient& i) {
+    const Composition& c = i.composition;
+    return i.allergens == std::vector<std::string>{"milk"} && 2 * c.protein.mid < 100 - c.water.mid - c.fat.mid;
+}
+
 class Defaults {
 public:
     explicit Defaults(const std::vector<Parameter>& parameters) : parameters_(parameters) {}
@@ -36,6 +42,7 @@ public:
         buffer(i);
         if (i.meat) meat(i);
         if (i.binding) binding(i);
+        strength(i);
         pods(i);
         tablespoon(i);
     }
@@ -93,13 +100,22 @@ private:
     void binding(Ingredient& i) const {
         const Composition& c = i.composition;
         const double solids = std::max(0.0, 100 - c.water.mid - c.fat.mid) / 100, protein = c.protein.mid / 100;
-        const Quantity* water = rule("bind.held.water");
+        const Quantity* water = rule(is_milk(i) ? "bind.held.milk" : "bind.held.water");
         if (water && i.binding->water.source.empty()) i.binding->water = {scaled(water->band, solids), "g/g", water->source};
         const Quantity* fat = rule("bind.held.fat");
         const Quantity* by_protein = rule("bind.held.fat-by-protein");
         if (!fat || !by_protein || !i.binding->fat.source.empty()) return;
         const auto held = [&](double Band::*end) { return fat->band.*end * solids + by_protein->band.*end * protein; };
         i.binding->fat = Quantity{{held(&Band::low), held(&Band::mid), held(&Band::high)}, "g/g", fat->source};
+    }
+
+    // What is dried has a strength of its own or none: no two lose alike.
+    void strength(Ingredient& i) const {
+        if (i.strength || i.tissue == Tissue::dry || i.tissue == Tissue::seed) return;
+        const auto smells = [](Role r) { return r == Role::herb || r == Role::allium || r == Role::spice; };
+        if (std::none_of(i.roles.begin(), i.roles.end(), smells)) return;
+        const bool jar = i.tissue == Tissue::paste || i.tissue == Tissue::liquid;
+        if (const Quantity* usual = rule(jar ? "aroma.strength.jar" : "aroma.strength.fresh")) i.strength = *usual;
     }
 
     // Only what is sold by the pod differs from pod to pod: a ground powder is a blend of many.

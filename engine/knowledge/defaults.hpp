@@ -7,8 +7,9 @@
 namespace standin {
 
 /// Fills what records leave open, from rules in knowledge/models: pH by tissue or animal, buffering by protein and ash or by animal, what a
-/// binder holds by its solids, the green of a leaf, the spread of pods and lots of chiles, a tablespoon of three teaspoons, weight for
-/// weight. What stands on record is kept. The source of each such figure is that of its rule; a rule that is not there fills nothing.
+/// binder holds by its solids, the green of a leaf, the strength of what is fresh, the spread of pods and lots of chiles, a tablespoon of
+/// three teaspoons, weight for weight. What stands on record is kept. The source of each such figure is that of its rule; a rule that is
+/// not there fills nothing.
 void fill_defaults(Records& records);
 
 }  // namespace standin

@@ -72,12 +72,13 @@ TEST_CASE("an acid source keeps its titration and gets no second buffer", "[defa
 
 TEST_CASE("meat takes pH, buffering and bind by its animal, fat tissue by what it is", "[defaults]") {
     const Ingredient& venison = food("venison");
-    CHECK(venison.acidity->ph->band == knowledge().parameter("acid.ph.game"));
+    CHECK(venison.acidity->ph->source == "deer-ph");
+    CHECK(food("elk").acidity->ph->band == knowledge().parameter("acid.ph.game"));
     CHECK(venison.meat->buffer_scale.band == knowledge().parameter("acid.scale.other"));
     CHECK(venison.meat->bind.band == knowledge().parameter("bind.index.lean"));
     CHECK(food("pork-backfat").meat->buffer_scale.band == knowledge().parameter("acid.scale.fat-tissue"));
     CHECK_FALSE(food("venison").acidity->buffer);
-    CHECK(food("pork-shoulder").acidity->ph->source == "pork-ph-cuts");
+    CHECK(food("pork-shoulder").acidity->ph->source == "pork-butt-ph");
 }
 
 TEST_CASE("every meat and every binder has all its figures, with a source that is known", "[defaults]") {
@@ -117,4 +118,20 @@ TEST_CASE("pods spread by the rule, powders do not; weight goes for weight", "[d
         INFO(s.from << " > " << s.to);
         if (s.basis == Basis::weight) CHECK(s.ratio);
     }
+}
+
+TEST_CASE("milk holds by its solids, curd by its own figure", "[defaults]") {
+    const Ingredient& milk = food("whole-milk");
+    const double solids = (100 - milk.composition.water.mid - milk.composition.fat.mid) / 100;
+    CHECK(milk.binding->water.band.mid == Approx(constant("bind.held.milk") * solids));
+    CHECK(food("whey-protein-isolate").binding->water.band.mid > food("milk-powder").binding->water.band.mid);
+    CHECK(food("ricotta").binding->water.source == "binding-by-dry-matter");
+}
+
+TEST_CASE("a fresh herb is its own measure, a jar nearly, what is dried only by its own figure", "[defaults]") {
+    CHECK(food("parsley").strength->band == Band{1, 1, 1});
+    CHECK(food("prepared-mustard").strength->band == knowledge().parameter("aroma.strength.jar"));
+    CHECK(food("dried-thyme").strength->band.mid > 1);
+    CHECK_FALSE(food("cayenne-powder").strength);
+    CHECK_FALSE(food("pork-shoulder").strength);
 }
