@@ -19,9 +19,9 @@ constexpr std::size_t foods_a_role = 14;
 constexpr double least_share = 0.02;  // of the most: less is not worth the weighing
 constexpr double slack = 5;           // over what the goal asks of it alone: meat takes up most of an acid
 
-class Additions {
+class AdditionsBuilder {
 public:
-    Additions(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Context& context)
+    AdditionsBuilder(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Context& context)
         : stock_(stock), distance_(distance), context_(context), knowledge_(context.knowledge()) {
         problem_.formula = mass;
         problem_.start_total = start;
@@ -185,7 +185,7 @@ private:
 }  // namespace
 
 Problem additions_to(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Context& context) {
-    return Additions(mass, start, stock, distance, context).build();
+    return AdditionsBuilder(mass, start, stock, distance, context).build();
 }
 
 }  // namespace standin
