@@ -61,8 +61,6 @@ double aroma_distance(const Material& a, const Material& b, const AromaParameter
     return weight * kind_distance(first, second, p.faint) + (1 - weight) * strength_distance(total(first), total(second), p.faint);
 }
 
-double aroma_strength(const Material& batch) { return total(notes_of(batch)); }
-
 LeadingNotes aroma_words(const Material& batch, const AromaParameters& p) {
     Notes notes = notes_of(batch);
     LeadingNotes leading;

@@ -26,9 +26,6 @@ std::span<const Binding<AromaParameters>> aroma_bindings();
 
 double aroma_distance(const Material& a, const Material& b, const AromaParameters& parameters);
 
-/// Total intensity of all notes per 100 g.
-double aroma_strength(const Material& batch);
-
 /// The leading notes, strongest first; none where the blend is faint.
 struct LeadingNotes {
     std::array<AromaNote, 3> notes{};

@@ -10,7 +10,6 @@ namespace {
 constexpr double knee = 6.0 / 29.0;  // where CIELAB's cube root turns into a line
 constexpr Xyz white{0.95047, 1.0, 1.08883};
 constexpr double pow25_7 = 6103515625.0;
-constexpr double gamut_slack = 1e-4;  // four-digit matrices leave white itself a little outside
 
 double compress(double t) { return t > knee * knee * knee ? std::cbrt(t) : t / (3 * knee * knee) + 4.0 / 29.0; }
 double expand(double f) { return f > knee ? f * f * f : 3 * knee * knee * (f - 4.0 / 29.0); }
@@ -72,12 +71,6 @@ std::array<int, 3> srgb_bytes(const Lab& lab) {
 }
 
 Lab lab_of_bytes(int red, int green, int blue) { return lab_of(Bands{decode(red / 255.0), decode(green / 255.0), decode(blue / 255.0)}); }
-
-bool displayable(const Lab& lab) {
-    const Bands c = linear_rgb(lab);
-    const auto inside = [](double u) { return u >= -gamut_slack && u <= 1 + gamut_slack; };
-    return inside(c.red) && inside(c.green) && inside(c.blue);
-}
 
 std::string hex_of(const Lab& lab) {
     constexpr char digits[] = "0123456789abcdef";

@@ -40,9 +40,6 @@ Bands linear_rgb(const Lab& lab);
 std::array<int, 3> srgb_bytes(const Lab& lab);
 Lab lab_of_bytes(int red, int green, int blue);
 
-/// Can sRGB show it without clipping?
-bool displayable(const Lab& lab);
-
 /// "#rrggbb", clipped to the gamut.
 std::string hex_of(const Lab& lab);
 

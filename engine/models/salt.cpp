@@ -9,7 +9,7 @@ namespace standin {
 namespace {
 
 constexpr double water_kg_mol = 0.0180153;
-constexpr double sodium_g_mol = 22.990, sucrose_g_mol = 342.30, hexose_g_mol = 180.16, ethanol_g_mol = 46.07;
+constexpr double sucrose_g_mol = 342.30, hexose_g_mol = 180.16, ethanol_g_mol = 46.07;
 constexpr double trace_of_water_g = 1e-6;  // keeps a dry batch defined
 
 double water_fraction(double molality) { return 1 / (1 + water_kg_mol * molality); }
@@ -34,8 +34,6 @@ constexpr Binding<SaltParameters> bindings[] = {
     {"salt.pitzer.b1", [](SaltParameters& p) -> double& { return p.pitzer.b1; }},
     {"salt.pitzer.c", [](SaltParameters& p) -> double& { return p.pitzer.c; }},
     {"salt.saturation", [](SaltParameters& p) -> double& { return p.saturation; }},
-    {"salt.chirife.linear", [](SaltParameters& p) -> double& { return p.chirife_linear; }},
-    {"salt.chirife.square", [](SaltParameters& p) -> double& { return p.chirife_square; }},
     {"salt.native_aw", [](SaltParameters& p) -> double& { return p.native_aw; }},
     {"salt.lowering", [](SaltParameters& p) -> double& { return p.lowering; }},
     {"salt.sucrose_share", [](SaltParameters& p) -> double& { return p.sucrose_share; }},
@@ -57,8 +55,6 @@ double salt_water_activity(double molality, const SaltParameters& p) {
     return std::exp(-2 * water_kg_mol * dissolved * osmotic_coefficient(dissolved, p.pitzer));
 }
 
-double chirife_resnik(double salt_pct, const SaltParameters& p) { return 1 - salt_pct * (p.chirife_linear + salt_pct * p.chirife_square); }
-
 double norrish(double molality, double k) {
     const double solvent = water_fraction(molality), solute = 1 - solvent;
     return solvent * std::exp(-k * solute * solute);
@@ -72,7 +68,6 @@ BatchSalt batch_salt(const Material& batch, const SaltParameters& p) {
     if (batch[Amount::meat] > 0) answer.salt_pct_of_meat = 100 * salt / batch[Amount::meat];
     answer.water_phase_salt_pct = 100 * salt / (salt + batch[Amount::water] + trace_of_water_g);
     answer.water_activity = water_activity(batch, p);
-    answer.sodium_as_salt_pct = batch.share(Amount::sodium, 100) * sodium_chloride_g_mol / sodium_g_mol;
     return answer;
 }
 

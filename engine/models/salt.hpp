@@ -24,7 +24,6 @@ struct PitzerParameters {
 struct SaltParameters {
     PitzerParameters pitzer;
     double saturation = 0;  ///< mol NaCl/kg water
-    double chirife_linear = 0, chirife_square = 0;
     double native_aw = 0;
     double lowering = 0;       ///< on 1 - aw, all that salt, sugar and acid do not tell
     double sucrose_share = 0;  ///< of the sugars, by weight; the rest is glucose and fructose
@@ -39,10 +38,6 @@ double osmotic_coefficient(double molality, const PitzerParameters& pitzer);
 /// Water activity of NaCl alone at `molality` mol/kg water; stays at its value at saturation beyond it.
 double salt_water_activity(double molality, const SaltParameters& parameters);
 
-/// The same after Chirife and Resnik from water-phase salt in percent: for up to 10 % only. The batch uses Pitzer throughout;
-/// this one is kept to check it by.
-double chirife_resnik(double water_phase_salt_pct, const SaltParameters& parameters);
-
 /// Water activity of one sugar: `molality` mol/kg water, Norrish constant `k`.
 double norrish(double molality, double k);
 
@@ -51,7 +46,6 @@ struct BatchSalt {
     double salt_pct_of_meat = 0;      ///< salt put in, % of meat block; 0 without meat
     double water_phase_salt_pct = 0;  ///< 100 salt / (salt + water)
     double water_activity = 1;
-    double sodium_as_salt_pct = 0;  ///< all sodium counted as NaCl, % of batch
 };
 
 BatchSalt batch_salt(const Material& batch, const SaltParameters& parameters);

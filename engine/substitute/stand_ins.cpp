@@ -124,12 +124,6 @@ Material counted_as(const Candidate& candidate, const Line& line, const Nominal&
     return unit;
 }
 
-Material counted_with_partner(const Candidate& candidate, const Line& line, const Nominal& nominal) {
-    Material unit = counted_as(candidate, line, nominal);
-    if (candidate.partner) unit.add(nominal.unit(candidate.partner->food), candidate.partner->food.grams.mid / candidate.food.grams.mid);
-    return unit;
-}
-
 std::string key_of(const Line& food) {
     std::string key = food.ingredient;
     for (const auto& step : food.prepared) key += "," + step.preparation;

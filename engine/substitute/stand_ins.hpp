@@ -54,9 +54,6 @@ Line brought_in(const Ingredient& food, Role role, const Knowledge& knowledge);
 /// equal dose carry the line's dose.
 Material counted_as(const Candidate& candidate, const Line& line, const Nominal& nominal);
 
-/// The same with its share of the partner: a gram of the stand-in and what is weighed in beside it.
-Material counted_with_partner(const Candidate& candidate, const Line& line, const Nominal& nominal);
-
 /// What tells one food from another: the ingredient and its preparations.
 std::string key_of(const Line& food);
 

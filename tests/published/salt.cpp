@@ -3,6 +3,7 @@
 
 #include "models/activity.hpp"
 #include "support/catch.hpp"
+#include "support/chirife_resnik.hpp"
 #include "support/parameters.hpp"
 
 using namespace standin;
@@ -30,10 +31,10 @@ TEST_CASE("water activity of salt solutions, Pitzer") {
 }
 
 TEST_CASE("water activity of salt solutions, Chirife and Resnik, up to 10 % salt") {
-    CHECK(chirife_resnik(0.58, middle()) == Approx(0.9966).margin(0.0004));  // from memory
-    CHECK(chirife_resnik(2.84, middle()) == Approx(0.9836).margin(0.0006));  // from memory
-    CHECK(chirife_resnik(4.5, middle()) == Approx(0.974).margin(0.0005));    // USDA ARS, document 11915
-    CHECK(chirife_resnik(5.52, middle()) == Approx(0.9669).margin(0.0005));  // table of water-activity standards
+    CHECK(chirife_resnik(0.58) == Approx(0.9966).margin(0.0004));  // from memory
+    CHECK(chirife_resnik(2.84) == Approx(0.9836).margin(0.0006));  // from memory
+    CHECK(chirife_resnik(4.5) == Approx(0.974).margin(0.0005));    // USDA ARS, document 11915
+    CHECK(chirife_resnik(5.52) == Approx(0.9669).margin(0.0005));  // table of water-activity standards
 }
 
 TEST_CASE("fresh meat without salt") {

@@ -14,7 +14,6 @@ TEST_CASE("every display colour survives the way to CIELAB and back") {
             for (int b = 0; b < 256; b += 15) {
                 const Lab lab = lab_of_bytes(r, g, b);
                 CHECK((srgb_bytes(lab) == std::array<int, 3>{r, g, b}));
-                CHECK(displayable(lab));
             }
 }
 
@@ -33,7 +32,6 @@ TEST_CASE("CIELAB and XYZ are inverse") {
 TEST_CASE("hex is clipped to what a screen can show") {
     CHECK(hex_of({100, 0, 0}) == "#ffffff");
     CHECK(hex_of({0, 0, 0}) == "#000000");
-    CHECK_FALSE(displayable({50, -120, 0}));
     CHECK(hex_of({50, -120, 0}).size() == 7);
     CHECK(hex_of({-5, 0, 0}) == "#000000");
 }

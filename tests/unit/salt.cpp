@@ -5,6 +5,7 @@
 
 #include "models/activity.hpp"
 #include "support/catch.hpp"
+#include "support/chirife_resnik.hpp"
 #include "support/parameters.hpp"
 
 using namespace standin;
@@ -34,7 +35,6 @@ TEST_CASE("salt in percent of batch, of meat, and of the water") {
     CHECK(s.salt_pct_of_meat == Approx(2.0));
     CHECK(s.water_phase_salt_pct == Approx(3.35).margin(0.005));
     CHECK(batch_salt(sausage(18, 600), middle()).water_phase_salt_pct == Approx(2.91).margin(0.005));
-    CHECK(s.sodium_as_salt_pct == Approx(1.8 + 0.127).margin(0.001));
 }
 
 TEST_CASE("water activity of sausage") {
@@ -71,7 +71,7 @@ TEST_CASE("sugars and alcohol lower water activity") {
 TEST_CASE("both salt equations agree up to 10 % in the water") {
     for (double m = 0; m <= 1.9; m += 0.1) {
         const double wps = 100 * m * sodium_chloride_g_mol / (1000 + m * sodium_chloride_g_mol);
-        CHECK(salt_water_activity(m, middle()) == Approx(chirife_resnik(wps, middle())).margin(0.0007));
+        CHECK(salt_water_activity(m, middle()) == Approx(chirife_resnik(wps)).margin(0.0007));
     }
 }
 
