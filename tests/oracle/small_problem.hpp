@@ -1,6 +1,7 @@
 // Small problems cut out of real requests: a few moves of a random case, with everything the advisor works with around them.
 #pragma once
 
+#include <algorithm>
 #include <numeric>
 
 #include "adapt/exclusive.hpp"
@@ -44,6 +45,15 @@ private:
         while (kept.size() > most) kept.erase(kept.begin() + static_cast<std::ptrdiff_t>(make.below(kept.size())));
         std::vector<standin::Move> moves;
         for (const auto m : kept) moves.push_back(problem.moves[m]);
+        // What stands for the same is named by its place, and the places are others now.
+        for (auto& move : moves) {
+            std::vector<std::size_t> still;
+            for (const auto m : move.equivalents) {
+                const auto place = std::find(kept.begin(), kept.end(), m);
+                if (place != kept.end()) still.push_back(static_cast<std::size_t>(place - kept.begin()));
+            }
+            move.equivalents = std::move(still);
+        }
         for (auto& limit : problem.constraints) {
             std::vector<double> still;
             for (const auto m : kept) still.push_back(limit.per_gram[m]);
