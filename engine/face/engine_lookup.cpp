@@ -128,6 +128,8 @@ void ask_which(LookupAnswer& answer, const Kind& kind, const Knowledge& knowledg
         if (belongs(i, kind, knowledge) && i.family != "condiments" && !i.names.empty()) answer.nearest.push_back(i.names.front());
 }
 
+constexpr std::size_t most_shown = 3;  // foods one word may mean and still be shown together
+
 // What is no name by itself is read as the line of a formula would be, so that both know the same words.
 void read_as_a_line(LookupAnswer& answer, std::string_view word, const Knowledge& knowledge, const Options& options) {
     const auto read = [&](const char* amount) { return read_line(amount + std::string(word), Origin("", {1, 1}), knowledge); };
@@ -142,7 +144,17 @@ void read_as_a_line(LookupAnswer& answer, std::string_view word, const Knowledge
     }
     if (const auto* kind = unknown ? kind_named(word, knowledge) : nullptr) return ask_which(answer, *kind, knowledge);
     answer.nearest = asked.hints;
-    if (!unknown) answer.question = asked.message;
+    if (unknown) return;
+    // Where a formula must say which, whoever looks it up sees them all.
+    std::vector<const Ingredient*> meant;
+    for (const auto& hint : asked.hints)
+        if (const auto* food = knowledge.ingredient_named(hint)) meant.push_back(food);
+    if (meant.empty() || meant.size() > most_shown) {
+        answer.question = asked.message;
+        return;
+    }
+    for (const auto* food : meant) answer.matches.push_back(Facts(*food, knowledge, options).all());
+    answer.read_as = asked.message + " in a formula";
 }
 
 }  // namespace

@@ -140,8 +140,11 @@ private:
         const std::string key = swap_key(swap);
         for (const auto& end : {swap.from, swap.to}) {
             const auto found = ingredients_.find(end);
+            // By weight it takes the place as it is; a dose is in the currency of the role, which both must have.
+            const bool needs_dose = end == swap.from || swap.basis == Basis::dose;
             if (found == ingredients_.end()) add(key, "no ingredient \"" + end + "\"", nearest_id(end, ingredients_));
-            else if (const auto& roles = found->second->roles; std::find(roles.begin(), roles.end(), swap.role) == roles.end())
+            else if (const auto& roles = found->second->roles;
+                     needs_dose && std::find(roles.begin(), roles.end(), swap.role) == roles.end())
                 add(key, end + " does not carry the role " + std::string(spelling(swap.role)), {}, false);
         }
         if (swap.partner && !ingredients_.count(swap.partner->ingredient))
