@@ -58,6 +58,7 @@ public:
         for (auto& candidate : candidates.fit) ranked.push_back(balanced(std::move(candidate)));
         std::stable_sort(ranked.begin(), ranked.end(), [](const Ranked& a, const Ranked& b) { return a.standing < b.standing; });
         once_each(ranked);
+        not_one_animal_alone(ranked);
         for (std::size_t i = 0; i < std::min(top, ranked.size()); ++i) answer.stand_ins.push_back(stand_in(ranked[i]));
         for (const auto& refused : candidates.refused)
             if (refused.by == Refusal::By::process)
@@ -103,6 +104,23 @@ private:
             const Candidate& c = r.candidate;
             return !seen.insert(c.food.ingredient + (c.partner ? "+" + c.partner->food.ingredient : "")).second;
         });
+    }
+
+    void not_one_animal_alone(std::vector<Ranked>& ranked) const {
+        const auto animal = [&](const std::string& id) {
+            const auto& meat = knowledge_.ingredient(id)->meat;
+            return meat ? std::optional(meat->species) : std::nullopt;
+        };
+        std::vector<double> standings;
+        std::vector<std::optional<Species>> animals;
+        for (const auto& r : ranked) {
+            standings.push_back(r.standing);
+            animals.push_back(animal(r.candidate.food.ingredient));
+        }
+        std::vector<Ranked> ordered;
+        for (const auto i : order_of(standings, animals, animal(formula_.lines[line_].ingredient), knowledge_))
+            ordered.push_back(std::move(ranked[i]));
+        ranked = std::move(ordered);
     }
 
     Ranked balanced(Candidate candidate) const {

@@ -26,6 +26,22 @@ Reason for_its_bulk(const char* bound, double times_the_weight) {
 // What a strong food carries however it is used, where both bring it: sage for a green leaf is still so much sage.
 double strength_of(const Material& m) { return m[Amount::dose_herb] + m[Amount::dose_allium] + m[Amount::dose_spice]; }
 
+// What is there for its taste: the batch has little room for more of it, whatever the dose.
+bool seasons(Role role) {
+    switch (role) {
+        case Role::heat:
+        case Role::acid:
+        case Role::herb:
+        case Role::allium:
+        case Role::spice:
+        case Role::salt:
+        case Role::sweet:
+            return true;
+        default:
+            return false;
+    }
+}
+
 }  // namespace
 
 Portions::Portions(const Formula& formula, std::size_t line, const Nominal& nominal) : line_(formula.lines[line]), nominal_(nominal) {
@@ -57,9 +73,21 @@ double Portions::heat_of_solids(const Line& food) const {
 }
 
 // Flesh for flesh: a hot chile in the weight of a mild one burns, and in less of it the flesh is gone. Colour that has some heat of its own
-// may give way to a pinch of a hot one.
+// may give way to a pinch of a hot one; what is sweet gives way to nothing hot.
 bool Portions::burns(const Line& food, const SwapPath& path) const {
-    return flesh_chile(line_) && !flesh_chile(food) && by_dose_alone(path) && heat_of_solids(line_) < constant("stand_ins.flesh.heat");
+    if (!flesh_chile(line_)) return false;
+    const double heat = heat_of_solids(line_), hot = constant("stand_ins.flesh.heat");
+    Line with_seeds;  // seeding takes most of the heat, and no maker trusts it to be all
+    with_seeds.ingredient = food.ingredient;
+    if (heat < constant("stand_ins.flesh.sweet") && heat_of_solids(with_seeds) >= hot) return true;
+    return !flesh_chile(food) && by_dose_alone(path) && heat < hot;
+}
+
+// Pepper sauce for vinegar, curry paste for curry powder: heat that the line has not and nobody asked for.
+bool Portions::heats(const Line& food, double grams, Role role) const {
+    if (role == Role::heat) return false;
+    const double brought = nominal_.unit(food)[Amount::capsaicinoids] * grams - dose(Role::heat);
+    return 1000 * brought / batch_grams_ > constant("stand_ins.heat.unasked");
 }
 
 bool Portions::printed(const SwapPath& path) const {
@@ -160,13 +188,25 @@ Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role r
         b.most = proportion * concentrate * line_grams;
         b.at_most = make_reason(ReasonKind::times_weight, {{"at most", {}, proportion * concentrate, "times the weight"}});
     }
+    if (role == Role::fat && !printed(path)) hold_fat(b, food);
     const bool meat = ingredient(food).meat.has_value();
-    const double paste_grams = std::max(constant("stand_ins.most.batch") * batch_grams_, line_grams);
+    double paste_grams = std::max(constant("stand_ins.most.batch") * batch_grams_, line_grams);
+    if (seasons(role)) paste_grams = std::min(paste_grams, line_grams + constant("stand_ins.most.seasoning") * batch_grams_);
     if (!meat && b.most > paste_grams) {
         b.most = paste_grams;
         b.at_most = make_reason(ReasonKind::as_batch);
     }
     return within_limit(std::move(b), food);
+}
+
+// Lean that comes with the fat, or water: more of it is another sausage.
+void Portions::hold_fat(Bounds& b, const Line& food) const {
+    const Material& unit = nominal_.unit(food);
+    const bool wet = !ingredient(food).meat && unit[Amount::water] > 0.5 * unit[Amount::mass];
+    const double times_weight = constant(wet ? "stand_ins.most.wet-fat" : "stand_ins.most.fat");
+    if (times_weight * line_.grams.mid >= b.most) return;
+    b.most = times_weight * line_.grams.mid;
+    b.at_most = "no more than " + times(times_weight) + " times the weight";
 }
 
 // What is strong, or no good in quantity, has a most for a kilo of batch that nothing lifts.
@@ -203,6 +243,9 @@ std::optional<Portion> Portions::of(const Line& food, const SwapPath& path, Role
     p.least = b.least;
     p.most = b.most;
     if (role == Role::acid && b.even > 0 && b.even < *equal) p.even = b.even;
+    // A pinch does not fill the place of a food with body.
+    if (role != Role::heat && !printed(path) && p.grams < constant("stand_ins.least.times") * line_.grams.mid) return std::nullopt;
+    if (heats(food, p.grams, role)) return std::nullopt;
     if (p.grams > *equal) p.bounded = b.at_least;
     if (p.grams < *equal) p.bounded = b.at_most;
     if (leaf && p.grams > b.least && p.grams < b.most) p.bounded = make_reason(ReasonKind::half_way);

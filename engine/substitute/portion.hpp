@@ -47,9 +47,11 @@ private:
     double by_solids(const Line& food) const;
     double by_flesh(const Line& food) const;
     bool burns(const Line& food, const SwapPath& path) const;
+    bool heats(const Line& food, double grams, Role role) const;
     double heat_of_solids(const Line& food) const;
     bool pale() const;
     Bounds bounds(const Line& food, const SwapPath& path, Role role, double equal) const;
+    void hold_fat(Bounds& b, const Line& food) const;
     Bounds within_limit(Bounds b, const Line& food) const;
     bool printed(const SwapPath& path) const;
     bool by_dose_alone(const SwapPath& path) const;

@@ -1,6 +1,8 @@
 #include "substitute/standing.hpp"
 
+#include <algorithm>
 #include <cmath>
+#include <map>
 #include <string>
 
 #include "knowledge/kinds.hpp"
@@ -19,6 +21,30 @@ double standing_of(const Candidate& candidate, const Line& line, double felt, do
     if (harder_to_get("gathered")) back += constant("gathered");
     else if (harder_to_get("seldom-sold")) back += constant("seldom");
     return back;
+}
+
+std::vector<std::size_t> order_of(const std::vector<double>& standings, const std::vector<std::optional<Species>>& animals,
+                                  std::optional<Species> own, const Knowledge& knowledge) {
+    const auto constant = [&](std::string_view id) { return knowledge.parameter("stand_ins.order." + std::string(id)).mid; };
+    const double of_own = constant("crowd"), of_others = constant("crowd-other"), first = constant("crowd-from"),
+                 most = constant("crowd-most");
+    std::map<Species, double> before;  // cuts of an animal that stand already
+    const auto stands_at = [&](std::size_t i) {
+        if (!animals[i]) return standings[i];
+        const auto found = before.find(*animals[i]);
+        const double seen = found == before.end() ? 0 : found->second;
+        return standings[i] + (animals[i] == own ? of_own * std::max(0.0, seen - first + 1) : of_others * std::min(seen, most));
+    };
+    std::vector<std::size_t> left(standings.size()), order;
+    for (std::size_t i = 0; i < left.size(); ++i) left[i] = i;
+    while (!left.empty()) {
+        const auto next =
+            std::min_element(left.begin(), left.end(), [&](std::size_t a, std::size_t b) { return stands_at(a) < stands_at(b); });
+        order.push_back(*next);
+        if (animals[*next]) before[*animals[*next]] += 1;
+        left.erase(next);
+    }
+    return order;
 }
 
 }  // namespace standin

@@ -1,6 +1,9 @@
 // In what order a maker would try stand-ins for a line.
 #pragma once
 
+#include <optional>
+#include <vector>
+
 #include "substitute/stand_ins.hpp"
 
 namespace standin {
@@ -9,5 +12,10 @@ namespace standin {
 /// trade's own swaps come forward, solid fat stands before what is melted or poured, and what any shop sells before what must be gathered
 /// or ordered, unless the line itself had to be.
 double standing_of(const Candidate& candidate, const Line& line, double felt, double new_allergens, const Knowledge& knowledge);
+
+/// The order in which to try them, as places in `standings`: the least first, but of one animal (`animals`; nothing: no meat) each further
+/// cut stands back, so that other animals are seen beside the cuts of the line's own.
+std::vector<std::size_t> order_of(const std::vector<double>& standings, const std::vector<std::optional<Species>>& animals,
+                                  std::optional<Species> own, const Knowledge& knowledge);
 
 }  // namespace standin

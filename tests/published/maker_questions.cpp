@@ -29,12 +29,15 @@ Met met(const std::string& line, const std::string& stand_in, double grams, doub
     return met;
 }
 
-}  // namespace
+struct Share {
+    double proposed, shown, weighed;
+};
 
-TEST_CASE("a practised maker's questions: proposed, among the first, and at a maker's weight") {
+// Every pair of a table, the shares that must be met, and in words what is missed.
+void ask(const char* what, const char* table, const Share& least) {
     double rows = 0, is_proposed = 0, shown = 0, weighed = 0;
     std::string misses;
-    for (const auto& row : published_rows("maker_questions.csv", word_columns)) {
+    for (const auto& row : published_rows(table, word_columns)) {
         const std::string &line = row.words[line_column], &stand_in = row.words[stand_in_column];
         CAPTURE(line, stand_in);
         const Met m = met(line, stand_in, row.values[0], row.values[1]);
@@ -47,9 +50,19 @@ TEST_CASE("a practised maker's questions: proposed, among the first, and at a ma
                       (!m.proposed ? ": not proposed"
                                    : std::string(m.shown ? "" : ": not among the first") + (m.weighed ? "" : ": another weight"));
     }
-    WARN("maker's questions: of " << rows << " pairs " << is_proposed << " proposed, " << shown << " among the first " << first << ", "
-                                  << weighed << " at about the weight" << misses);
-    CHECK(is_proposed >= 0.97 * rows);
-    CHECK(shown >= 0.94 * rows);
-    CHECK(weighed >= 0.9 * rows);
+    WARN(what << ": of " << rows << " pairs " << is_proposed << " proposed, " << shown << " among the first " << first << ", " << weighed
+              << " at about the weight" << misses);
+    CHECK(is_proposed >= least.proposed * rows);
+    CHECK(shown >= least.shown * rows);
+    CHECK(weighed >= least.weighed * rows);
+}
+
+}  // namespace
+
+TEST_CASE("a practised maker's questions: proposed, among the first, and at a maker's weight") {
+    ask("maker's questions", "maker_questions.csv", {0.97, 0.94, 0.9});
+}
+
+TEST_CASE("a second list of a maker's questions: proposed, among the first, and at a maker's weight") {
+    ask("second list", "second_questions.csv", {0.97, 0.9, 0.9});
 }

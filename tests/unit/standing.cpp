@@ -70,3 +70,18 @@ TEST_CASE("red chiles taken by the spoon give way by the spoon, the hotter ones 
     CHECK(aleppo >= 0.45 * 8);
     CHECK(aleppo < 8);
 }
+
+TEST_CASE("after the first cuts of the line's own animal others are seen beside them") {
+    const auto pork = Species::pork, beef = Species::beef;
+    const std::vector<double> standings{0.0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 1.1, 1.2};
+    const std::vector<std::optional<Species>> animals{pork, pork, pork, pork, pork, pork, pork, beef, beef};
+    const auto order = order_of(standings, animals, pork, knowledge());
+    REQUIRE(order.size() == standings.size());
+    const auto place = [&](std::size_t i) { return std::find(order.begin(), order.end(), i) - order.begin(); };
+    for (std::size_t i = 0; i + 1 < 4; ++i) CHECK(place(i) < place(i + 1));
+    CHECK(place(7) < place(6));  // the first beef before the last pork
+    CHECK(place(8) > place(6));  // the second beef after it
+    const std::vector<std::optional<Species>> none(standings.size());
+    const auto plain = order_of(standings, none, std::nullopt, knowledge());
+    CHECK(std::is_sorted(plain.begin(), plain.end()));
+}
