@@ -6,6 +6,7 @@
 #include "render/effects.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
+#include "standin/colour_names.hpp"
 #include "standin/narrate.hpp"
 #include "words.hpp"
 
@@ -30,6 +31,14 @@ std::string in_short(const Prediction& p) {
     return capital(a_or_an(p.bind_word)) + " mass, " + colour + ", with " + heat_phrase(p.heat_word) + " (chance " + chance_of_heat(p) +
            "). Salt is " + number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat, pH " + number(q[Property::ph].mid, 2) +
            ", and it loses " + number(q[Property::cook_loss_pct].mid, 0) + " % of its weight on cooking.";
+}
+
+std::string said_words(const PredictedColour& colour) {
+    constexpr double worth_telling = 0.1;
+    std::string text;
+    for (const auto& said : said_of(colour))
+        if (said.share >= worth_telling) text += (text.empty() ? "" : ", ") + said.word + ' ' + number(100 * said.share, 0) + " %";
+    return text;
 }
 
 std::string answer_first(const AdaptAnswer& a) {

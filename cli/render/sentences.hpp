@@ -11,6 +11,9 @@ namespace standin::cli {
 /// What it will be, in two sentences.
 std::string in_short(const Prediction& prediction);
 
+/// "khaki 48 %, olive 26 %, green 22 %": what at least one in ten would say of the swatch. Empty: the survey has no names for it.
+std::string said_words(const PredictedColour& colour);
+
 std::string answer_first(const AdaptAnswer& answer);
 
 /// What comes before the variants: how the batch was scaled, what each word of --without took in.

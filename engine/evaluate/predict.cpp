@@ -25,9 +25,9 @@ PredictedColour colour_over(const std::vector<State>& states, const State& nomin
     c.L = band_over(states, [&](const State& s) { return (s.*which).L; });
     c.a = band_over(states, [&](const State& s) { return (s.*which).a; });
     c.b = band_over(states, [&](const State& s) { return (s.*which).b; });
-    c.lab = {c.L.mid, c.a.mid, c.b.mid};
+    c.lab = nominal.*which;
     c.hex = hex_of(c.lab);
-    c.word = colour_word(nominal.*which);
+    c.word = colour_word(c.lab);
     return c;
 }
 

@@ -151,12 +151,13 @@ BatchColour batch_colour(const Material& batch, double ph, double rest_h, double
 
 // Red and pink meat by what makers call it, for beside fat and leaf nobody calls it the grey or brown of a lone swatch; all else by what
 // people say.
-std::string_view colour_word(const Lab& lab) {
+bool colour_is_surveyed(const Lab& lab) {
     constexpr double red_from = 8, pink_from = 2;
-    if (lab.a <= red_from) {
-        const std::string_view said = surveyed_name(lab).word;
-        if (lab.a <= pink_from || said != "greyish") return said;
-    }
+    return lab.a <= red_from && (lab.a <= pink_from || surveyed_name(lab).word != "greyish");
+}
+
+std::string_view colour_word(const Lab& lab) {
+    if (colour_is_surveyed(lab)) return surveyed_name(lab).word;
     const double hue = hue_of(lab);
     const bool yellowish = hue >= 55 && hue < 180;
     if (lab.a > 12 && lab.L < 36 + lab.a) return "red";  // the darker, the less a* it takes

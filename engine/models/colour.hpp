@@ -88,4 +88,7 @@ BatchColour batch_colour(const Material& batch, double ph, double rest_h, double
 /// judgement.
 std::string_view colour_word(const Lab& lab);
 
+/// Whether the survey names it, rather than what makers call red and pink meat.
+bool colour_is_surveyed(const Lab& lab);
+
 }  // namespace standin

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <cstdint>
+#include <numeric>
 
 namespace standin {
 namespace {
@@ -178,19 +179,38 @@ double& of(Votes& votes, Said said) { return votes[static_cast<std::size_t>(said
 
 }  // namespace
 
-ColourName surveyed_name(const Lab& lab) {
+std::vector<ColourName> surveyed_names(const Lab& lab) {
     Votes votes = votes_on(lab);
-    double all = 0;
-    for (const double vote : votes) all += vote;
-    if (!(all > 0)) return {"brown", 0};  // darker or redder than any name here
+    const double all = std::accumulate(votes.begin(), votes.end(), 0.0);
+    if (!(all > 0)) return {};  // darker or redder than any name here
     // Pale green is green first, and pale second.
-    const bool pale = of(votes, Said::pale_green) > of(votes, Said::green);
-    of(votes, Said::green) += of(votes, Said::pale_green);
-    of(votes, Said::pale_green) = 0;
-    const auto most = std::max_element(votes.begin(), votes.end());
-    auto word = static_cast<std::size_t>(most - votes.begin());
-    if (word == static_cast<std::size_t>(Said::green) && pale) word = static_cast<std::size_t>(Said::pale_green);
-    return {words[word], *most / all};
+    double &green = of(votes, Said::green), &pale = of(votes, Said::pale_green);
+    double& both = pale > green ? pale : green;
+    const double sum = green + pale;
+    green = pale = 0;
+    both = sum;
+    std::vector<ColourName> said;
+    for (std::size_t i = 0; i < words.size(); ++i)
+        if (votes[i] > 0) said.push_back({words[i], votes[i] / all});
+    std::stable_sort(said.begin(), said.end(), [](const ColourName& one, const ColourName& other) { return one.share > other.share; });
+    return said;
+}
+
+ColourName surveyed_name(const Lab& lab) {
+    const auto said = surveyed_names(lab);
+    if (said.empty()) return {"brown", 0};
+    const auto one_of = [](Said first, Said second) {
+        return [=](const ColourName& name) {
+            return name.word == words[static_cast<std::size_t>(first)] || name.word == words[static_cast<std::size_t>(second)];
+        };
+    };
+    const auto drab = one_of(Said::olive, Said::khaki);
+    if (!one_of(Said::green, Said::pale_green)(said.front())) return said.front();
+    double drabs = 0;
+    for (const auto& name : said)
+        if (drab(name)) drabs += name.share;
+    constexpr double clearly = 1.2;
+    return drabs > clearly * said.front().share ? *std::find_if(said.begin(), said.end(), drab) : said.front();
 }
 
 }  // namespace standin

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <string_view>
+#include <vector>
 
 #include "models/cielab.hpp"
 
@@ -12,10 +13,15 @@ namespace standin {
 
 struct ColourName {
     std::string_view word;  ///< "green", "pale green", "olive", "khaki", "greyish", "tan" or "brown"
-    double share = 0;       ///< of the survey's names near this colour, 0-1
+    double share = 0;       ///< of the survey's names near this colour, 0-1: how many people would say so, as near as the list can tell
 };
 
-/// For colours that are not red meat: a* up to 8.
+/// What is said of a colour, most first, shares that add up to 1; empty where the survey has no name near it. For colours that are not red
+/// meat: a* up to 8.
+std::vector<ColourName> surveyed_names(const Lab& lab);
+
+/// The one word for it. People who say olive and people who say khaki agree that it is no green, so it is not called green where clearly
+/// more say one of the two.
 ColourName surveyed_name(const Lab& lab);
 
 }  // namespace standin

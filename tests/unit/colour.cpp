@@ -197,6 +197,11 @@ TEST_CASE("fat pales raw meat all the way; the cooked base is held outside its t
 TEST_CASE("colour words up to a* 8 are those of the survey") {
     CHECK(colour_word(lab_of_bytes(0x82, 0x7c, 0x57)) == "khaki");
     CHECK(colour_word(lab_of_bytes(0x81, 0x82, 0x5b)) == "khaki");
+    CHECK(colour_word(lab_of_bytes(0x81, 0x83, 0x5b)) == "khaki");
+    CHECK(colour_word(lab_of_bytes(0x5a, 0x5a, 0x3c)) == "khaki");  // green of two in five, olive or khaki of half
+    CHECK(colour_word(lab_of_bytes(0x6b, 0x6e, 0x37)) == "olive");
+    CHECK(colour_word(lab_of_bytes(0x5f, 0x70, 0x49)) == "green");
+    CHECK(colour_word(lab_of_bytes(0x66, 0x4e, 0x33)) == "brown");
     CHECK(colour_word({60, 0, 8}) == "greyish");
     CHECK(colour_word({57.5, -3.2, 17.2}) == "khaki");
     CHECK(colour_word({49.3, -3.4, 23.3}) == "khaki");
@@ -217,6 +222,12 @@ TEST_CASE("the share of names that say so is a share, and high in the midst of a
                 CHECK(name.share >= 0);
                 CHECK(name.share <= 1);
                 CHECK_FALSE(name.word.empty());
+                double all = 0, before = 1;
+                for (const auto& said : surveyed_names({L, a, b})) {
+                    CHECK(said.share <= before);
+                    all += before = said.share;
+                }
+                CHECK(all == Approx(1));
             }
 }
 

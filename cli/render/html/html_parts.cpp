@@ -5,6 +5,7 @@
 
 #include "render/html/html_charts.hpp"
 #include "render/html/html_style.hpp"
+#include "render/sentences.hpp"
 #include "render/text/text_parts.hpp"
 #include "words.hpp"
 
@@ -122,6 +123,8 @@ Markup swatches(const std::vector<Shown>& shown) {
             const std::string name = shown.size() > 1 ? shown[i].name + ": " : "";
             patches += swatch(c.hex, name + when + ", " + c.word + ", " + c.hex);
             texts += void_el("br", {}) + (shown.size() > 1 ? mark_of(i) : Markup()) + Markup(name + c.word + " " + c.hex);
+            if (const auto said = said_words(c); !said.empty() && shown.size() == 1)
+                texts += void_el("br", {}) + el("small", "people say: " + said);
         }
         figures += el("figure", el("div", {{"class", "pair"}}, patches) + el("figcaption", el("strong", capital(when)) + texts));
     }

@@ -2,6 +2,7 @@
 #include <nlohmann/json.hpp>
 
 #include "render/json/json_parts.hpp"
+#include "standin/colour_names.hpp"
 
 namespace standin::cli {
 namespace {
@@ -12,8 +13,16 @@ Json line_json(const PredictedLine& line) {
 }
 
 Json colour_json(const PredictedColour& c) {
-    return {{"L", num(c.lab.L)}, {"a", num(c.lab.a)}, {"b", num(c.lab.b)},
-            {"hex", c.hex},      {"word", c.word},    {"bands", {{"L", json_of(c.L)}, {"a", json_of(c.a)}, {"b", json_of(c.b)}}}};
+    return {{"L", num(c.lab.L)},
+            {"a", num(c.lab.a)},
+            {"b", num(c.lab.b)},
+            {"hex", c.hex},
+            {"word", c.word},
+            {"said", array_of(said_of(c),
+                              [](const SaidOfColour& s) {
+                                  return Json{{"word", s.word}, {"share", num(s.share)}};
+                              })},
+            {"bands", {{"L", json_of(c.L)}, {"a", json_of(c.a)}, {"b", json_of(c.b)}}}};
 }
 
 Json from(const std::vector<Contribution>& parts, const Prediction& p) {

@@ -43,6 +43,15 @@ std::string heat_part(const Prediction& p, bool full, const Look& look) {
     return out;
 }
 
+std::string said_of(const Prediction& p) {
+    constexpr std::array<std::pair<const char*, PredictedColour Prediction::*>, 3> states{
+        {{"raw", &Prediction::raw}, {"rested", &Prediction::rested}, {"cooked", &Prediction::cooked}}};
+    std::string text;
+    for (const auto& [when, which] : states)
+        if (const auto words = said_words(p.*which); !words.empty()) text += (text.empty() ? "" : "; ") + std::string(when) + ' ' + words;
+    return text.empty() ? "" : "What people would say of the swatch, by a survey of colour names: " + text + ".";
+}
+
 std::string colour_part(const Prediction& p, const Look& look) {
     Table table({{"", Align::left},
                  {"", Align::left},
@@ -57,7 +66,9 @@ std::string colour_part(const Prediction& p, const Look& look) {
     row("raw", p.raw);
     row("rested", p.rested);
     row("cooked", p.cooked);
-    return heading("Colour", look) + table.page(look) + (p.green_life ? paragraph(p.green_life->says, look) : "");
+    const std::string said = said_of(p);
+    return heading("Colour", look) + table.page(look) + (said.empty() ? "" : paragraph(said, look)) +
+           (p.green_life ? paragraph(p.green_life->says, look) : "");
 }
 
 std::string lethality_part(const Prediction& p, const Look& look) {
