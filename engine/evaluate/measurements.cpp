@@ -101,9 +101,10 @@ private:
         const Band ph = middle_of(Property::ph), loss = middle_of(Property::cook_loss_pct);
         learn("the pH of the mixed batch", "batch pH: " + fixed_text(ph.mid, 1), Property::ph, ph, parameter("kitchen.spread.ph"));
         const Cook cook = sampled_.processes(formula_.process).front().cook;
-        if (cook == Cook::pan || cook == Cook::loose)
-            learn("what a patty loses in the pan, weighed before and after", "pan loss: " + fixed_text(loss.mid, 0) + " %",
-                  Property::cook_loss_pct, loss, parameter("kitchen.spread.pan-loss"));
+        const bool fried = cook == Cook::pan || cook == Cook::loose;
+        learn(fried ? "what a patty loses in the pan, weighed before and after" : "what one loses on cooking, weighed before and after",
+              (fried ? "pan loss: " : "cook loss: ") + fixed_text(loss.mid, 0) + " %", Property::cook_loss_pct, loss,
+              parameter("kitchen.spread.pan-loss"));
     }
 
     void learn(const std::string& what, const std::string& line, Property of, const Band& middle, const Band& off) {

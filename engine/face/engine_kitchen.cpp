@@ -18,6 +18,11 @@ bool is_fried(const Formula& formula, const Evaluator& evaluator) {
     return cook == Cook::pan || cook == Cook::loose;
 }
 
+/// Whether it tells what this one loses, cooked as its formula says.
+bool tells_loss_of(const KitchenFact& fact, const Formula& formula, const Evaluator& evaluator) {
+    return fact.kind == KitchenKind::pan_loss && (is_fried(formula, evaluator) || !loss_in_the_pan(fact));
+}
+
 bool is_of(const KitchenFact& fact, const Formula& formula) { return fact.formula.empty() || fold(fact.formula) == fold(formula.title); }
 
 bool says_itself(const Line& line, KitchenKind kind) {
@@ -54,7 +59,7 @@ std::shared_ptr<const Evaluator> Engine::Inside::evaluator_for(const Formula& fo
     for (const auto& fact : kitchen.facts) {
         if (!is_of(fact, formula)) continue;
         if (fact.kind == KitchenKind::batch_ph) measured.push_back({Property::ph, fact.value});
-        if (fact.kind == KitchenKind::pan_loss && is_fried(formula, evaluator)) measured.push_back({Property::cook_loss_pct, fact.value});
+        if (tells_loss_of(fact, formula, evaluator)) measured.push_back({Property::cook_loss_pct, fact.value});
     }
     if (measured.empty()) return {std::shared_ptr<const void>(), &evaluator};  // the engine outlives its questions
     return std::make_shared<const Evaluator>(knowledge, options.draws, options.seed,
@@ -65,7 +70,7 @@ std::vector<std::string> kitchen_doubts(const Kitchen& kitchen, const Formula& f
                                         const Evaluator& evaluator) {
     std::vector<std::string> doubts;
     for (const auto& fact : kitchen.facts) {
-        const bool loss = fact.kind == KitchenKind::pan_loss && is_fried(formula, evaluator);
+        const bool loss = tells_loss_of(fact, formula, evaluator);
         if (!(loss || fact.kind == KitchenKind::batch_ph) || !is_of(fact, formula)) continue;
         const Band& foretold = prediction.properties[loss ? Property::cook_loss_pct : Property::ph];
         if (foretold.low > fact.value.high || foretold.high < fact.value.low) doubts.push_back(contradicts(fact, kitchen.file, foretold));
@@ -99,7 +104,8 @@ std::vector<std::string> kitchen_notes(const Kitchen& kitchen, const std::vector
         const bool of_food = !fact.foods.empty();
         const bool of_batch = fact.kind == KitchenKind::pan_loss || fact.kind == KitchenKind::batch_ph;
         if (formulas.empty() || (of_food && !touches(fact, formulas)) || (of_batch && !is_of(fact, *formulas.front()))) continue;
-        if (fact.kind == KitchenKind::pan_loss && !is_fried(*formulas.front(), evaluator)) notes.push_back(pan_loss_unused(kitchen.file));
+        if (fact.kind == KitchenKind::pan_loss && !tells_loss_of(fact, *formulas.front(), evaluator))
+            notes.push_back(pan_loss_unused(kitchen.file));
         else notes.push_back(kitchen_words(fact, kitchen.file, evaluator.knowledge()));
     }
     if (!notes.empty())

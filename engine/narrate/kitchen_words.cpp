@@ -1,9 +1,20 @@
 #include "narrate/kitchen_words.hpp"
 
+#include <algorithm>
+#include <array>
+
+#include "core/names.hpp"
 #include "narrate/quantity.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {
+
+bool loss_in_the_pan(const KitchenFact& fact) {
+    const std::string written = fold(fact.written);
+    constexpr std::array ways{"pan loss", "pan lose", "pan take", "in the pan", "frying", "fried"};
+    return std::any_of(ways.begin(), ways.end(), [&](const char* way) { return written.find(way) != std::string::npos; });
+}
+
 namespace {
 
 std::string with_article(const std::string& word) {
@@ -36,7 +47,8 @@ std::string said(const KitchenFact& fact, const Knowledge& knowledge) {
         case KitchenKind::scale:
             return "the scale shows steps of " + value + " g";
         case KitchenKind::pan_loss:
-            return (fact.formula.empty() ? "this sausage" : fact.formula) + " loses " + value + " % in the pan";
+            return (fact.formula.empty() ? "this sausage" : fact.formula) + " loses " + value +
+                   (loss_in_the_pan(fact) ? " % in the pan" : " % on cooking");
         case KitchenKind::batch_ph:
             return (fact.formula.empty() ? "the batch as made" : fact.formula) + " has pH " + value;
         case KitchenKind::like:

@@ -90,6 +90,15 @@ TEST_CASE("a kitchen that says the general middle moves no median beyond roundin
     }
 }
 
+TEST_CASE("a loss in the pan tells nothing of the grill, a loss on cooking does", "[kitchen]") {
+    const std::string grilled = hedge.substr(0, hedge.find("cook:")) + "cook: grill\n";
+    const auto loss = [&](const Engine& engine) { return predicted(engine, grilled).properties[Property::cook_loss_pct]; };
+    const Band before = loss(general());
+    CHECK(loss(with("pan loss: 26 %\n")).low == Approx(before.low));
+    CHECK(loss(with("cook loss: 26 %\n")).mid == Approx(26).margin(0.8));
+    CHECK(loss(with("cook loss: 26 %\n")).high - loss(with("cook loss: 26 %\n")).low < 0.5 * (before.high - before.low));
+}
+
 TEST_CASE("a kitchen takes away no caution and no allergen", "[kitchen]") {
     const std::vector<std::string> kitchens{"pork shoulder: 5 % fat\npork back fat: 70 % fat\n",
                                             "serranos: very mild this year\n",
