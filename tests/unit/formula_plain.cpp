@@ -57,6 +57,23 @@ TEST_CASE("the same ingredient may stand twice") {
     CHECK(formula->lines.size() == 2);
 }
 
+TEST_CASE("other words for the ways of cooking are read as the nearest one; a braise ends hot") {
+    const auto read = [](const std::string& said) {
+        return read_formula("Plain\n1 kg pork shoulder\n18 g salt\n" + said + "\n", "f.txt", knowledge()).value().process;
+    };
+    CHECK(read("cook: pan-fried").cook == Cook::pan);
+    CHECK(read("cook: broiled").cook == Cook::grill);
+    CHECK(read("cook: Roasted").cook == Cook::oven);
+    CHECK(read("cook: simmered").cook == Cook::poach);
+    CHECK_FALSE(read("cook: simmered").core_c);
+    CHECK(read("cook: crumbles").cook == Cook::loose);
+    CHECK(read("cook: braised").cook == Cook::poach);
+    CHECK(read("cook: braised").core_c > 85);
+    CHECK(read("core: 75 C\ncook: braised").core_c == Approx(75));
+    CHECK(read("cook: braised\ncore: 75 C").core_c == Approx(75));
+    CHECK_FALSE(read_formula("Plain\n1 kg pork shoulder\ncook: sunlight\n", "f.txt", knowledge()));
+}
+
 TEST_CASE("order and cook are unsaid until said, and what is said is written back") {
     const auto silent = read_formula("Plain\n1 kg pork shoulder\n18 g salt\n", "f.txt", knowledge());
     REQUIRE(silent);

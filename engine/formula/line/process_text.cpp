@@ -25,6 +25,19 @@ constexpr std::array<std::pair<std::string_view, Order>, 3> orders{
 constexpr std::array<std::pair<std::string_view, Cook>, 5> cooks{
     {{"pan", Cook::pan}, {"grill", Cook::grill}, {"oven", Cook::oven}, {"poach", Cook::poach}, {"loose", Cook::loose}}};
 
+constexpr double simmered_until_tender_c = 92;  // where the core of a braise or a stew ends up, whatever was asked for; judgement
+
+// What else people say for them.
+constexpr std::pair<std::string_view, Cook> cook_synonyms[] = {
+    {"fry", Cook::pan},           {"fried", Cook::pan},      {"pan-fry", Cook::pan},    {"pan-fried", Cook::pan},  {"pan-broil", Cook::pan},
+    {"pan-broiled", Cook::pan},   {"skillet", Cook::pan},    {"griddle", Cook::pan},    {"broil", Cook::grill},    {"broiled", Cook::grill},
+    {"grilled", Cook::grill},     {"barbecue", Cook::grill}, {"roast", Cook::oven},     {"roasted", Cook::oven},   {"bake", Cook::oven},
+    {"baked", Cook::oven},        {"poached", Cook::poach},  {"simmer", Cook::poach},   {"simmered", Cook::poach}, {"boil", Cook::poach},
+    {"boiled", Cook::poach},      {"steam", Cook::poach},    {"steamed", Cook::poach},  {"braise", Cook::poach},   {"braised", Cook::poach},
+    {"stew", Cook::poach},        {"stewed", Cook::poach},   {"crumbles", Cook::loose}, {"crumbled", Cook::loose}, {"browned", Cook::loose},
+    {"pan-browned", Cook::loose},
+};
+
 std::optional<double> temperature(Cursor& cursor) {
     const auto number = number_at(cursor, false);
     if (!number) return std::nullopt;
@@ -136,9 +149,9 @@ std::optional<Error> set_word(std::optional<E>& field, const std::array<std::pai
 }
 
 template <class E, std::size_t N>
-std::string word_of(E value, const std::array<std::pair<std::string_view, E>, N>& words) {
+std::string_view word_of(E value, const std::array<std::pair<std::string_view, E>, N>& words) {
     for (const auto& [word, meaning] : words)
-        if (meaning == value) return std::string(word);
+        if (meaning == value) return word;
     return {};
 }
 
@@ -153,7 +166,16 @@ const std::vector<std::string_view>& process_keys() {
 std::optional<Error> set_process(Process& process, std::string_view key, std::string_view value) {
     const std::string folded = fold(key);
     if (folded == "order") return set_word(process.order, orders, folded, value);
-    if (folded == "cook") return set_word(process.cook, cooks, folded, value);
+    if (folded == "cook") {
+        for (const auto& [word, meaning] : cook_synonyms) {
+            if (fold(value) != fold(word)) continue;
+            const bool until_tender = word.starts_with("brais") || word.starts_with("stew");
+            if (until_tender && !process.core_c) process.core_c = simmered_until_tender_c;
+            value = word_of(meaning, cooks);
+            break;
+        }
+        return set_word(process.cook, cooks, folded, value);
+    }
     if (folded == "core curve") return set_core_curve(process, value);
     for (const auto& entry : process_bounds)
         if (entry.key == folded) return set_measured(process, entry, value);
