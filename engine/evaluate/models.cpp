@@ -31,7 +31,7 @@ State Models::state(const Material& batch, const ProcessState& process) const {
     const BatchColour colour = this->colour(batch, acid.ph, process);
     const BatchHeat heat = batch_heat(batch, constants_.heat);
     const BatchBind bind = batch_bind(batch, mix_state(acid.ph, process), constants_.bind);
-    const BatchCook cook = batch_cook(batch, {acid.ph, process.cook, process.core_c, making_of(bind)}, constants_.cooking);
+    BatchCook cook = batch_cook(batch, {acid.ph, process.cook, process.core_c, making_of(bind)}, constants_.cooking);
 
     p[Property::salt_pct] = salt.salt_pct;
     p[Property::salt_pct_of_meat] = salt.salt_pct_of_meat;
@@ -53,13 +53,15 @@ State Models::state(const Material& batch, const ProcessState& process) const {
     p[Property::bind] = bind.bind;
     p[Property::firmness] = bind.firmness;
     p[Property::cook_loss_pct] = cook.loss_pct;
+    const double pigment =
+        batch.share(Amount::chlorophyll_live, 1000) + batch.share(Amount::chlorophyll_set, 1000) + batch.share(Amount::pheophytin, 1000);
+    validity_->widen(p, {acid.ph, p[Property::fat_pct], p[Property::salt_pct], process.core_c, pigment}, constants_.doubts);
+    // What is doubted of the loss is doubted of what stays.
+    if (p[Property::cook_loss_pct] != cook.loss_pct) cook = with_loss(batch, cook, p[Property::cook_loss_pct]);
     p[Property::cooked_water_pct] = cook.cooked_water_pct;
     p[Property::cooked_fat_pct] = cook.cooked_fat_pct;
     p[Property::cooked_protein_pct] = cook.cooked_protein_pct;
     p[Property::cooked_salt_pct] = cook.cooked_salt_pct;
-    const double pigment =
-        batch.share(Amount::chlorophyll_live, 1000) + batch.share(Amount::chlorophyll_set, 1000) + batch.share(Amount::pheophytin, 1000);
-    validity_->widen(p, {acid.ph, p[Property::fat_pct], p[Property::salt_pct], process.core_c, pigment}, constants_.doubts);
     s.raw = colour.raw;
     s.rested = colour.rested;
     s.cooked = colour.cooked;

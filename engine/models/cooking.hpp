@@ -1,21 +1,26 @@
 // What cooking takes out of a raw mass and what stays: a water stream and a fat stream, each balanced on its own.
 //
-//   water kept = k(method, core) * kind * meat protein * g(pH) * g(salt) * (1 - c (1 - making)) + e * binder water + r * loose paste water,
+//   water kept = k(method, core) * kind * own * lot * meat protein * g(pH) * g(salt) * making + e * binder water + r * loose paste water,
 //                never over the water that the dry heat of the method leaves
+//   poached:   water kept = (1 - drip) * lot * g(pH) * making * (1 - u(core) * exp(-salt/scale) - v(core)) * water + e * binder water,
+//              never over k(poach) * kind * meat protein + e * binder water + r * loose paste water
 //   fat lost   = s(method) * F^2 / (F^2 + h^2) * (1 + c (1 - making)) * (1 + o * free fat / fat) * (fat - e * fat held by binders),
 //                F the fat of the batch in %, free what no cell encloses; in the pan s nears that of an unsalted mass as the salt runs out;
 //                never over all of it
 //
 // g(pH)   counted from the pH that the meat usually has, whose effect is in the factor of its kind
 // kind    by the meat, the mean over what is in the batch: pork keeps less water a gram of protein than beef, turkey a little more
+// own     (the meat's own water over its protein, over 3.5)^w: young and dark meat holds more water and keeps more
+// lot     how one lot and one pan differ from the next; plain meat more than a salted mass
 // making  1 for a mass mixed until tacky, cold and salted before the acid; less where mixing, smear or early acid cost it bind
+// u, v    what unsalted meat lets go in hot water, and any meat as it gets hotter than 71 C
 //
 // Cooked water in proportion to protein, and how fat loss rises with fat: worked out from the tables of Jeong, Lim, Kim 2016 (ground pork,
 // 11-26 % fat, microwave) and of USDA SR28 (ground beef pan-fried, broiled and baked, 10-30 % fat), which share one curve. A link poached
-// in its casing keeps far more of both: it cannot evaporate, and a salted, well mixed mass holds added water. Fried loose, a mass keeps
-// less water than as patties: beef crumbles against beef patties of SR28, and pork crumbles less again.
-// Binder water here counts what holds in the heat; gelatin melts out. Salt, protein and all other solids are taken to stay, so cooked
-// salt is an upper end. Valid for cores of 63-100 C and 5-50 % fat.
+// in its casing keeps far more of both: it cannot evaporate, and a salted, well mixed mass holds added water, so its loss follows its
+// water, not its protein. Fried loose, a mass keeps less water than as patties: beef crumbles against beef patties of SR28, pork less
+// again. Binder water here counts what holds in the heat; gelatin melts out. Salt,
+// protein and all other solids are taken to stay, so cooked salt is an upper end. Valid for cores of 63-100 C and 5-50 % fat.
 #pragma once
 
 #include <array>
@@ -29,7 +34,12 @@
 namespace standin {
 
 struct CookingParameters {
-    std::array<double, cook_ways> water_per_protein;  // by Cook; g/g at 71 C core, pH 5.7, 1.5 % salt
+    std::array<double, cook_ways> water_per_protein;  // by Cook; g/g at 71 C core, pH 5.7, 1.5 % salt; poached the most it can hold
+    double own_water;                                 // power of the meat's own water a gram of protein over the usual
+    double lot, lot_plain;                            // factor of this lot and pan; how much more an unsalted one strays
+    double drip;                                      // share of its water that a salted mass loses in water at 71 C
+    double drip_unsalted;                             // share that it loses besides without salt
+    double drip_hotter, drip_hotter_unsalted;         // shares a C above 71
     std::array<double, count_of<Species>> kind;       // water kept a gram of protein, beef 1
     std::array<double, cook_ways> evaporates;         // by Cook; share of the water that leaves as steam whatever holds it
     double hotter, cooler;                            // g/g lost per C above 71, gained per C below
@@ -63,5 +73,8 @@ struct CookState {
 };
 
 BatchCook batch_cook(const Material& batch, const CookState& state, const CookingParameters& parameters);
+
+/// The same cook had it lost so much in all: water and fat in the same proportion, each no more than there is.
+BatchCook with_loss(const Material& batch, const BatchCook& cook, double loss_pct);
 
 }  // namespace standin

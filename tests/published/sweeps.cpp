@@ -40,6 +40,11 @@ Formula made_as(Formula f, std::optional<double> Process::*part, double value) {
     return f;
 }
 
+Formula poached(Formula f) {
+    f.process.cook = Cook::poach;
+    return f;
+}
+
 struct Lever {
     double from, to;
     std::function<Formula(const Base&, double)> at;
@@ -58,6 +63,10 @@ const std::map<std::string, Lever>& levers() {
         {"mixing", {0, 12, [](const Base& b, double x) { return made_as(sausage(b), &Process::mixing_min, x); }}},
         {"temperature", {-6, 25, [](const Base& b, double x) { return made_as(sausage(b), &Process::mixed_at_c, x); }}},
         {"core", {63, 95, [](const Base& b, double x) { return made_as(sausage(b), &Process::core_c, x); }}},
+        {"poached core", {63, 95, [](const Base& b, double x) { return poached(made_as(sausage(b), &Process::core_c, x)); }}},
+        {"poached salt", {0, 3, [](const Base& b, double x) { return poached(sausage(b, 0.25, 1000 * x / (100 - x))); }}},
+        {"poached vinegar", {0, 10, [](const Base& b, double x) { return poached(with(sausage(b), "distilled-vinegar", 10 * x)); }}},
+        {"poached binder", {0, 5, [](const Base& b, double x) { return poached(with(sausage(b), "soy-protein-isolate", 10 * x)); }}},
         {"rest",
          {0, 72,
           [](const Base& b, double x) {

@@ -116,3 +116,50 @@ TEST_CASE("no corner where the water runs out") {
         last_slope = slope;
     }
 }
+
+TEST_CASE("in water the loss follows the water and the salt, and grows as the core gets hotter") {
+    const Material m = sausage();
+    Material bland = m;
+    bland[Amount::salt] = 0;
+    CHECK(loss(bland, Cook::poach) > loss(m, Cook::poach) + 5);
+    for (double core = 63; core < 95; core += 2) CHECK(loss(m, Cook::poach, core + 2) > loss(m, Cook::poach, core));
+    // A braise: plain meat loses more than half as much again as at 71 C.
+    CHECK(loss(bland, Cook::poach, 92) > 1.5 * loss(bland, Cook::poach, 71));
+    Material sour = m;
+    CHECK(batch_cook(sour, {5.2, Cook::poach, 71}, middle()).loss_pct > loss(m, Cook::poach));
+    Material bound = m;
+    bound[Amount::held_hot] = 45;
+    CHECK(loss(bound, Cook::poach) < loss(m, Cook::poach));
+}
+
+TEST_CASE("a lot that keeps less keeps less plain still, and meat with more water of its own keeps more") {
+    auto dry = middle();
+    dry.lot = 0.92;
+    Material m = sausage(), bland = sausage();
+    bland[Amount::salt] = 0;
+    const auto more = [&](const Material& batch) {
+        return batch_cook(batch, {5.7, Cook::pan, 71}, dry).water_lost_pct -
+               batch_cook(batch, {5.7, Cook::pan, 71}, middle()).water_lost_pct;
+    };
+    CHECK(more(m) > 0);
+    CHECK(more(bland) > more(m));
+    Material young = m;
+    young[Amount::water] += 40;
+    young[Amount::fat] -= 40;
+    CHECK(batch_cook(young, {5.7, Cook::pan, 71}, middle()).cooked_water_pct >
+          batch_cook(m, {5.7, Cook::pan, 71}, middle()).cooked_water_pct);
+}
+
+TEST_CASE("another loss is shared between water and fat, neither beyond what there is") {
+    const Material m = sausage();
+    const auto cook = batch_cook(m, {5.7, Cook::pan, 71}, middle());
+    for (const double loss : {1.0, 10.0, 30.0, 60.0, 75.0, 80.0}) {
+        const auto other = with_loss(m, cook, loss);
+        CAPTURE(loss);
+        CHECK(other.loss_pct == Approx(loss));
+        CHECK(other.water_lost_pct <= m.share(Amount::water, 100) + 1e-9);
+        CHECK(other.fat_lost_pct <= m.share(Amount::fat, 100) + 1e-9);
+        CHECK(other.fat_lost_pct >= 0);
+        CHECK(other.cooked_water_pct + other.cooked_fat_pct + other.cooked_protein_pct + other.cooked_salt_pct <= 100 + 1e-9);
+    }
+}
