@@ -48,8 +48,7 @@ public:
     RawFood(const Portion& portion, const Knowledge& knowledge, const Draws& draws)
         : ingredient_(portion.ingredient),
           fat_(portion.fat_pct.value_or(as_like(fat_spread(ingredient_, knowledge), portion)), name("fat"), draws),
-          protein_(as_like(spread(ingredient_.composition.protein, ingredient_.meat ? "meat-protein" : "protein", knowledge), portion),
-                   name("protein"), draws),
+          protein_(as_like(spread(ingredient_.composition.protein, "protein", knowledge), portion), name("protein"), draws),
           carbohydrate_(as_like(spread(ingredient_.composition.carbohydrate, "carbohydrate", knowledge), portion), name("carbohydrate"),
                         draws),
           ash_(as_like(spread(ingredient_.composition.ash, "ash", knowledge), portion), name("ash"), draws),

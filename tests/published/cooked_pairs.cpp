@@ -25,12 +25,19 @@ struct Pair {
     double loss() const { return 100 * (1 - protein / cooked_protein); }
 };
 
+const std::map<std::string, Cook> ways{
+    {"pan", Cook::pan}, {"grill", Cook::grill}, {"oven", Cook::oven}, {"poach", Cook::poach}, {"loose", Cook::loose}};
+
+std::string name_of(Cook way) {
+    return std::find_if(ways.begin(), ways.end(), [&](const auto& named) { return named.second == way; })->first;
+}
+
 std::vector<Pair> pairs() {
     std::vector<Pair> all;
     for (const auto& c : calibration::cells_of("cooked_pairs.csv")) {
         const auto number = [&](std::size_t i) { return std::stod(c.at(i)); };
-        all.push_back({parse_word<Species>(c.at(0)).value(), parse_word<Cook>(c.at(1)).value(), number(2), number(4), c.at(3), c.at(5),
-                       c.at(6), number(7), number(8), number(9), number(10), number(11), number(12)});
+        all.push_back({parse_word<Species>(c.at(0)).value(), ways.at(c.at(1)), number(2), number(4), c.at(3), c.at(5), c.at(6), number(7),
+                       number(8), number(9), number(10), number(11), number(12)});
     }
     return all;
 }
@@ -107,7 +114,7 @@ std::map<std::string, Total> totals() {
         const auto water = judge(cooks, &BatchCook::cooked_water_pct, p.cooked_water, "water_pct");
         const auto fat = judge(cooks, &BatchCook::cooked_fat_pct, p.cooked_fat, "fat_pct");
         for (const std::string& key :
-             {std::string("all"), "kind " + std::string(spelling(p.kind)), "cook " + std::string(spelling(p.method)), "make " + p.make}) {
+             {std::string("all"), "kind " + std::string(spelling(p.kind)), "cook " + name_of(p.method), "make " + p.make}) {
             all[key].loss.push_back(loss);
             all[key].water.push_back(water);
             all[key].fat.push_back(fat);

@@ -31,9 +31,11 @@ TEST_CASE("microwaved pork patties, 11-26 % fat (Jeong, Lim, Kim 2016, Tables 1 
     own.severity[oven] = 1;              // the curve is theirs
     own.water_per_protein[oven] = 2.40;  // their patties at 75 C, inside the band of the parameter times that of pork
     own.kind[static_cast<std::size_t>(Species::pork)] = 1;
+    own.own_water = 0;  // one meat: its own water is in that figure
     auto general = own;
     general.water_per_protein = middle().water_per_protein;
     general.kind = middle().kind;
+    general.own_water = middle().own_water;
     for (const auto& row : published_rows("microwaved_patties.csv", 0)) {
         const auto& v = row.values;
         const Material m = raw(v[1], v[0], v[2], 1.5);
