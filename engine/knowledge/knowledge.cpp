@@ -6,6 +6,7 @@
 #include "core/names.hpp"
 #include "knowledge/defaults.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/word_lists.hpp"
 
 namespace standin {
 namespace {
@@ -77,8 +78,9 @@ Knowledge::Knowledge(Records records, std::string overlay) : records_(std::move(
         for (const auto& name : records_.ingredients[i].generic) generic_names_.emplace(fold(name), i);
     index_names(records_.preparations, preparations_, preparation_names_);
     for (const auto& word : records_.lexicon.tongue) {
-        if (tongues_.empty() || tongues_.back() != word.language) tongues_.push_back(word.language);
-        english_[word.language + " " + hazard_fold(word.word)] = word.english;
+        const bool listed = word.language.starts_with(list_prefix);
+        if (!listed && std::find(tongues_.begin(), tongues_.end(), word.language) == tongues_.end()) tongues_.push_back(word.language);
+        english_[word.language + " " + (listed ? fold(word.word) : hazard_fold(word.word))] = word.english;
     }
     for (std::size_t i = 0; i < records_.sources.size(); ++i) sources_.emplace(records_.sources[i].id, i);
     for (std::size_t i = 0; i < records_.perception.size(); ++i) differences_.emplace(records_.perception[i].property, i);

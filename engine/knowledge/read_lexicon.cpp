@@ -1,6 +1,7 @@
 // knowledge/lexicon: hazards, poisons and words of other tongues.
 #include "knowledge/fields.hpp"
 #include "knowledge/reading.hpp"
+#include "knowledge/word_lists.hpp"
 
 namespace standin {
 namespace {
@@ -69,6 +70,19 @@ void tongue_words_of(const JsonNode& node, Problems& problems, KnowledgeFiles& i
     }
 }
 
+// {"id": "cut", "words": ["chopped"], "try": {...}}: words that the reader treats alike; `try` is for the tests.
+void word_list_of(const JsonNode& node, Problems& problems, KnowledgeFiles& into) {
+    ObjectReader r(node, problems);
+    const std::string list = std::string(list_prefix) + r.text("id");
+    r.text("tells");
+    for (const auto& word : r.texts("words")) into.records.lexicon.tongue.push_back({list, word, {}});
+    if (const JsonNode* one = r.child("try", Kind::object, true)) {
+        ObjectReader t(*one, problems);
+        t.text("line");
+        t.text("becomes");
+    }
+}
+
 }  // namespace
 
 void read_lexicon(const JsonNode& root, Problems& problems, KnowledgeFiles& into) {
@@ -85,6 +99,7 @@ void read_lexicon(const JsonNode& root, Problems& problems, KnowledgeFiles& into
     }
     if (const auto holds = r.texts("holds"); !holds.empty()) lexicon.holds = holds;
     if (const auto joins = r.texts("joins"); !joins.empty()) lexicon.joins = joins;
+    for (const auto& item : r.list("lists")) word_list_of(item, problems, into);
     for (const auto& item : r.list("tongues")) tongue_words_of(item, problems, into);
 }
 

@@ -28,13 +28,13 @@ TEST_CASE("casings and kitchen goods are no food of the mass") {
           "3 m sausage skins, soaked", "One 6 oz / 170 g package of natural 30 mm sheep casings", "1 m beef middles", "kitchen twine",
           "2 cups wood chips"}) {
         INFO(text);
-        CHECK_FALSE(beside_the_mass(text).empty());
+        CHECK_FALSE(beside_the_mass(text, knowledge()).empty());
     }
     for (const char* text :
          {"1 lb Italian sausage, casings removed", "500 g sausages in their casings", "2 kg pork shoulder for 4 m of casings",
           "1 kg pork belly, tied with string", "100 g pork skin", "hog jowl 300 g", "1 lb beef"}) {
         INFO(text);
-        CHECK(beside_the_mass(text).empty());
+        CHECK(beside_the_mass(text, knowledge()).empty());
     }
 }
 

@@ -90,8 +90,8 @@ TEST_CASE("an inventory notes its trade words") {
 }
 
 TEST_CASE("a share is unsure while a line is not understood") {
-    const auto part = closely("Salt\n2 kg pork shoulder\n300 g spinch\nsalt, 1.8 % of meat\n");
+    const auto part = closely("Green\n2 kg pork shoulder\n300 g spinch\nsalt, 1.8 % of meat\n");
     CHECK(part.lines[2].confidence == Confidence::unsure);
     CHECK(part.lines[2].line->grams.mid == Approx(36));
-    CHECK(closely("Salt\n2 kg pork shoulder\nsalt, 1.8 % of meat\n").lines[1].confidence == Confidence::sure);
+    CHECK(closely("Green\n2 kg pork shoulder\nsalt, 1.8 % of meat\n").lines[1].confidence == Confidence::sure);
 }

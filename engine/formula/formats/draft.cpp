@@ -6,6 +6,7 @@
 #include "formula/line/hazards.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
+#include "formula/line/tongues.hpp"
 #include "formula/write/writing.hpp"
 
 namespace standin {
@@ -82,12 +83,49 @@ bool Draft::hopeless() const {
 }
 
 void take_ingredient_line(Draft& draft, std::string_view text, const std::string& where, const Origin& origin, const Knowledge& knowledge) {
-    if (auto beside = beside_the_mass(text); !beside.empty()) {
+    auto beside = beside_the_mass(text, knowledge);
+    if (beside.empty())
+        for (const auto& english : in_english(text, knowledge))
+            if (beside = beside_the_mass(english, knowledge); !beside.empty()) break;
+    if (!beside.empty()) {
         look_through(draft, text, where, knowledge);
-        return draft.lines.push_back({std::string(text), where, ReadLine{}, std::move(beside)});
+        return draft.lines.push_back({std::string(text), where, ReadLine{}, std::move(beside), origin});
     }
     if (is_heading(text, knowledge)) return look_through(draft, text, where, knowledge);
-    draft.lines.push_back({std::string(text), where, read_line(text, origin, knowledge), {}});
+    draft.lines.push_back({std::string(text), where, read_line(text, origin, knowledge), {}, origin});
+}
+
+void judge_by_share(Draft& draft, const Knowledge& knowledge) {
+    constexpr double most_share = 0.05;    // of the batch: what a herb or a root for its taste may be. Judgement
+    constexpr double small_share = 0.01;   // likewise a spice
+    constexpr double tiny_share = 0.0025;  // likewise: among so little of anything the next is a spice too
+    double batch = 0;
+    const auto counts = [](const DraftLine& line) { return line.beside.empty() && line.read && !line.read->share; };
+    for (const auto& line : draft.lines)
+        if (counts(line)) batch += line.read->line.grams.mid;
+    if (batch <= 0) return;
+    const auto under = [&](const DraftLine& line, double share) { return counts(line) && line.read->line.grams.mid < share * batch; };
+    const auto is_spice = [&](std::size_t i) {
+        if (i >= draft.lines.size() || !under(draft.lines[i], small_share)) return false;
+        const auto& line = draft.lines[i].read->line;
+        const auto& food = *knowledge.ingredient(line.ingredient);
+        const bool dry = food.tissue == Tissue::dry && food.roles.front() != Role::binder;
+        return dry || line.grams.mid < tiny_share * batch;
+    };
+    std::vector<std::size_t> again;
+    for (std::size_t i = 0; i < draft.lines.size(); ++i)
+        if (draft.lines[i].origin && draft.lines[i].beside.empty() && (!draft.lines[i].read || under(draft.lines[i], most_share)))
+            again.push_back(i);
+    std::vector<bool> spices(draft.lines.size());
+    for (const auto i : again) spices[i] = (i == 0 || is_spice(i - 1)) && is_spice(i + 1);
+    const bool meat = std::any_of(draft.lines.begin(), draft.lines.end(), [&](const DraftLine& line) {
+        return counts(line) && knowledge.ingredient(line.read->line.ingredient)->meat;
+    });
+    for (const auto i : again) {
+        auto& line = draft.lines[i];
+        auto read = read_line(line.written, *line.origin, knowledge, {}, false, {batch, meat, spices[i]});
+        if (read || line.read) line.read = std::move(read);
+    }
 }
 
 void look_through(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge, bool lost) {

@@ -1,6 +1,7 @@
 // A formula while it is read: lines understood and lines not, side by side.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -14,7 +15,8 @@ namespace standin {
 struct DraftLine {
     std::string written, where;
     Result<ReadLine> read;
-    std::string beside{};  ///< what it is, where it is no food of the mass; then `read` says nothing
+    std::string beside{};            ///< what it is, where it is no food of the mass; then `read` says nothing
+    std::optional<Origin> origin{};  ///< of a line in words
 };
 
 struct Draft {
@@ -30,6 +32,9 @@ struct Draft {
 
 /// Reads one line of an ingredient list into `draft`; headings leave no trace.
 void take_ingredient_line(Draft& draft, std::string_view text, const std::string& where, const Origin& origin, const Knowledge& knowledge);
+
+/// Reads bare names again where it tells how much of them the batch holds and what stands beside them: "3 g ginger" in 5 kg.
+void judge_by_share(Draft& draft, const Knowledge& knowledge);
 
 /// Looks through a text that is no ingredient line (title, note, comment, instruction) for what can hurt; nothing of it is lost.
 /// `lost`: the text stands in no field of the formula, so what names an allergen or a meat is kept as a note.

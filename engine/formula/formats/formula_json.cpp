@@ -92,7 +92,7 @@ private:
 
     void beside(const JsonNode& item) {
         if (!text(item, "a thing beside the mass")) return;
-        auto what = beside_the_mass(item.text);
+        auto what = beside_the_mass(item.text, knowledge_);
         look(&item);
         if (what.empty())
             problems_.add(item.place, "\"" + item.text + "\" may be food: expected a casing or the like, or a line of its own");

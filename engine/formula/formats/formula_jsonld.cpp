@@ -158,10 +158,19 @@ private:
         const JsonNode& told = amount && amount->kind == Kind::object ? *amount : node;
         if (amount && amount->kind != Kind::object) add(amount);
         for (const auto* key : {"value", "unitText", "unit"}) add(told.member(key));
+        if (const JsonNode* code = told.member("unitCode"); code && code->kind == Kind::text) add_unit(code->text, line.text);
         const JsonNode* name = node.member("name") ? node.member("name") : node.member("item");
         if (!name) return JsonNode{};
         add(name);
         return line;
+    }
+
+    // The units of UN/CEFACT Recommendation 20, as schema.org writes them.
+    static void add_unit(const std::string& code, std::string& line) {
+        constexpr std::array<std::array<std::string_view, 2>, 6> codes{
+            {{"GRM", "g"}, {"KGM", "kg"}, {"MLT", "ml"}, {"LTR", "l"}, {"ONZ", "oz"}, {"LBR", "lb"}}};
+        for (const auto& [name, unit] : codes)
+            if (code == name) line += " " + std::string(unit);
     }
 
     // Some sites put the whole list into one string, a line each.

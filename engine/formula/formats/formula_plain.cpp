@@ -11,6 +11,7 @@
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/process_text.hpp"
+#include "knowledge/word_lists.hpp"
 
 namespace standin {
 namespace {
@@ -46,8 +47,17 @@ bool tells_an_amount(std::string_view text) {
 }
 
 // A title may well be "Sheep casing banger"; with an amount it is a line.
-bool names_a_casing(std::string_view text) {
-    return text.find_first_of("0123456789") != std::string_view::npos && !beside_the_mass(text).empty();
+bool names_a_casing(std::string_view text, const Knowledge& knowledge) {
+    return text.find_first_of("0123456789") != std::string_view::npos && !beside_the_mass(text, knowledge).empty();
+}
+
+// "Salt" above the lines is more likely one that lost its amount; an animal by itself ("Venison") may well be a title.
+bool names_one_food(std::string_view text, const Knowledge& knowledge) {
+    const auto* food = knowledge.ingredient_named(text);
+    if (!food) food = knowledge.ingredient_meant(text);
+    if (!food || !food->meat) return food != nullptr;
+    const std::string folded = fold(text);
+    return in_list(knowledge, "cut-of-meat", folded.substr(folded.rfind(' ') + 1));
 }
 
 class PlainReader {
@@ -95,13 +105,11 @@ private:
 
     // What follows a line that says "Method" is left out, but for the process in our own words; so is a paragraph anywhere.
     bool method(const TextLine& line) {
-        constexpr std::array<std::string_view, 7> heads{"method",    "instruction", "direction",     "step",
-                                                        "procedure", "what to do",  "how to make it"};
         const auto [key, value] = key_value(line.text);
         constexpr std::array<std::string_view, 5> own{"note", "title", "parent", "date", "do"};
         if (is_process(key) || std::find(own.begin(), own.end(), fold(key)) != own.end()) return false;
         const std::string folded = fold(line.text);
-        const bool head = std::find(heads.begin(), heads.end(), folded) != heads.end();
+        const bool head = in_list(knowledge_, "method-heading", folded);
         in_method_ = in_method_ || head;
         if (!in_method_ && !is_paragraph(line.text)) return false;
         look(line, true);
@@ -167,8 +175,8 @@ private:
 
 bool is_title(std::string_view line, const Knowledge& knowledge) {
     const auto key = key_value(line).key;
-    return fold(key) != "title" && !is_process(key) && !starts_with_weight(line) && !tells_an_amount(line) && !names_a_casing(line) &&
-           !read_line(line, Origin("", {1, 1}), knowledge);
+    return fold(key) != "title" && !is_process(key) && !starts_with_weight(line) && !tells_an_amount(line) &&
+           !names_a_casing(line, knowledge) && !names_one_food(line, knowledge) && !read_line(line, Origin("", {1, 1}), knowledge);
 }
 
 Draft read_plain_formula(std::string_view text, std::string_view file, const Knowledge& knowledge) {

@@ -1,7 +1,6 @@
 #include "formula/formats/inventory.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <deque>
 
@@ -13,11 +12,13 @@
 #include "formula/formats/stock_names.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/formats/text_lines.hpp"
+#include "formula/lexer/line_words.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/likeness.hpp"
 #include "formula/line/name_text.hpp"
 #include "formula/line/tongues.hpp"
 #include "knowledge/edible.hpp"
+#include "knowledge/word_lists.hpp"
 
 namespace standin {
 namespace {
@@ -34,12 +35,12 @@ bool is_weight(const std::string& written) {
 }
 
 // More than it takes, and not just some of it.
-bool is_plenty(std::string_view line) {
-    constexpr std::array words{"plenty",           "lot",       "load", "heap", "ton", "mass", "too much", "too many", "glut",
-                               "more than enough", "any amount"};
-    const std::string folded = " " + fold(line) + " ";
-    return std::any_of(words.begin(), words.end(),
-                       [&](const char* word) { return folded.find(" " + std::string(word) + " ") != std::string::npos; });
+bool is_plenty(std::string_view line, const Knowledge& knowledge) {
+    const auto words = words_of(line);
+    for (std::size_t first = 0; first < words.size(); ++first)
+        for (std::size_t last = std::min(words.size(), first + 3); last > first; --last)
+            if (in_list(knowledge, "stock-plenty", fold(phrase(words, first, last)))) return true;
+    return false;
 }
 
 // Puts what was read into one inventory: amounts of the same ingredient add up, plenty swallows them.
@@ -182,7 +183,7 @@ private:
 
     void take(const TextLine& written) {
         const TextLine line = in_known_words(written);
-        const StockLine says = stock_line(line.text);
+        const StockLine says = stock_line(line.text, knowledge_);
         const std::string where = describe(file_, line.place);
         switch (says.says) {
             case StockWord::nothing_else:
@@ -196,7 +197,7 @@ private:
             case StockWord::none:
                 return list(says.names, line, false);
             case StockWord::some:
-                gatherer_.plenty = is_plenty(line.text);
+                gatherer_.plenty = is_plenty(line.text, knowledge_);
                 list(says.names, line, true);
                 gatherer_.plenty = false;
                 return;
@@ -207,20 +208,21 @@ private:
 
     // "methi, like dandelion greens" by its likeness; "kein Bärlauch" in English, where the line names no food in ours.
     TextLine in_known_words(const TextLine& line) {
-        if (const auto names = stock_line(line.text).names; !names.empty())
+        if (const auto names = stock_line(line.text, knowledge_).names; !names.empty())
             if (const auto likeness = likeness_in(names, knowledge_)) return liked(line, names, *likeness);
         if (names_food(line.text) || read_line(line.text, Origin(file_, line.place), knowledge_, {}, true)) return line;
-        auto english = in_english(line.text, knowledge_);
-        if (!english) return line;
-        const StockLine says = stock_line(*english);
-        if (!says.names.empty() && !names_food(*english)) return line;
-        rewritten_.push_back(std::move(*english));
-        return {rewritten_.back(), line.place};
+        for (auto& english : in_english(line.text, knowledge_)) {
+            const StockLine says = stock_line(english, knowledge_);
+            if (!says.names.empty() && !names_food(english)) continue;
+            rewritten_.push_back(std::move(english));
+            return {rewritten_.back(), line.place};
+        }
+        return line;
     }
 
     // `names`: the part of the line without "no" or "plenty of".
     TextLine liked(const TextLine& line, std::string_view names, const Likeness& likeness) {
-        const auto like = known_without_amount(stock_line(likeness.line).names);
+        const auto like = known_without_amount(stock_line(likeness.line, knowledge_).names);
         const Ingredient* food = like ? known_ingredient(*like, knowledge_) : nullptr;
         if (!food)
             if (const auto read = read_line(likeness.line, Origin(file_, line.place), knowledge_, {}, true))
@@ -239,7 +241,7 @@ private:
 
     // Whether every part of a line without a weight is known.
     bool names_food(std::string_view text) const {
-        const StockLine says = stock_line(text);
+        const StockLine says = stock_line(text, knowledge_);
         if (says.names.empty()) return true;
         const auto parts = parts_of_list(says.names);
         return known_without_amount(says.names).has_value() ||
@@ -278,7 +280,7 @@ private:
     }
 
     std::optional<std::string_view> known_without_amount(std::string_view text) const {
-        for (const auto name : without_loose_amount(text))
+        for (const auto name : without_loose_amount(text, knowledge_))
             if (gatherer_.namer().knows(name)) return name;
         return std::nullopt;
     }
@@ -294,7 +296,7 @@ private:
     // "coriander 60 g" is the formula's coriander leaf where it has that and no seed: the line is read again with its name. Nothing
     // where the formula says no other than what was read.
     std::optional<ReadLine> as_the_formula_says(const std::string& read, std::string_view text, const Origin& origin) const {
-        for (auto name : without_loose_amount(text)) {
+        for (auto name : without_loose_amount(text, knowledge_)) {
             while (!name.empty() && !gatherer_.namer().knows(name)) name = without_weight(name);
             if (name.empty()) continue;
             const auto names = gatherer_.namer().named(name, origin, false);
@@ -327,7 +329,7 @@ private:
     void list(std::string_view names, const TextLine& line, bool on_hand) {
         if (gatherer_.namer().knows(names)) return gatherer_.name(names, origin_of(names, line), on_hand);
         for (const auto part : parts_of_list(names)) {
-            const StockLine again = stock_line(part);
+            const StockLine again = stock_line(part, knowledge_);
             const bool there = again.says == StockWord::none ? false : again.says == StockWord::some ? true : on_hand;
             const auto known = known_without_amount(again.names);
             const auto bracket = again.names.find(" (");
@@ -385,10 +387,10 @@ private:
     Origin origin(const JsonNode& node) const { return Origin::joined(file_, {{0, node.place}}); }
 
     // "some", "2 cans": an amount without a weight.
-    static bool is_some(const std::string& amount) {
+    bool is_some(const std::string& amount) const {
         const std::string line = amount + " food";
-        const auto ways = without_loose_amount(line);
-        return stock_line(line).says == StockWord::some || std::find(ways.begin(), ways.end(), "food") != ways.end();
+        const auto ways = without_loose_amount(line, knowledge_);
+        return stock_line(line, knowledge_).says == StockWord::some || std::find(ways.begin(), ways.end(), "food") != ways.end();
     }
 
     std::string_view file_;

@@ -285,8 +285,8 @@ Result<KitchenLine> read_kitchen_line(const TextLine& line, std::string_view fil
     auto read = FoodLine(line, file, knowledge).read();
     if (read) return read;
     const auto english = in_english(line.text, knowledge);
-    if (!english) return read;
-    auto again = FoodLine({*english, line.place}, file, knowledge).read();
+    if (english.empty()) return read;
+    auto again = FoodLine({english.front(), line.place}, file, knowledge).read();
     if (!again) return read;
     for (auto& fact : again->facts) fact.written = line.text;
     return again;

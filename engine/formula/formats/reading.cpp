@@ -27,7 +27,7 @@ bool looks_like_json(std::string_view text) {
     return next == std::string_view::npos || text[next] == '{' || text[next] == ']' || text[next] == '"' || text[next] == '[';
 }
 
-Result<Draft> draft_of(std::string_view text, std::string_view file, const Knowledge& knowledge) {
+Result<Draft> draft_as_written(std::string_view text, std::string_view file, const Knowledge& knowledge) {
     const auto clean = readable(text, file);
     if (!clean) return Failure(clean.error());
     if (looks_like_html(*clean)) return read_page(*clean, file, knowledge);
@@ -36,6 +36,12 @@ Result<Draft> draft_of(std::string_view text, std::string_view file, const Knowl
     if (!root) return Failure(root.error());
     if (is_json_ld(*root)) return read_json_ld(*root, file, knowledge);
     return read_json_formula(*root, file, knowledge);
+}
+
+Result<Draft> draft_of(std::string_view text, std::string_view file, const Knowledge& knowledge) {
+    auto draft = draft_as_written(text, file, knowledge);
+    if (draft) judge_by_share(*draft, knowledge);
+    return draft;
 }
 
 }  // namespace
@@ -72,12 +78,12 @@ bool looks_like_stock(std::string_view text, std::string_view file, const Knowle
     const StockNamer namer(knowledge, nullptr);
     if (lines.empty() || fold(key_value(lines.front().text).key) == "title") return false;
     // A formula opens with a title, a list with a food or a heading.
-    const auto ways = without_loose_amount(lines.front().text);
+    const auto ways = without_loose_amount(lines.front().text, knowledge);
     const bool food_first = read_line(lines.front().text, Origin(file, lines.front().place), knowledge).has_value() ||
                             std::any_of(ways.begin(), ways.end(), [&](std::string_view name) { return namer.knows(name); });
-    const bool opens_list = food_first || stock_line(lines.front().text).says != StockWord::weighed;
+    const bool opens_list = food_first || stock_line(lines.front().text, knowledge).says != StockWord::weighed;
     const bool said = std::any_of(lines.begin(), lines.end(), [&](const TextLine& line) {
-        const StockLine says = stock_line(line.text);
+        const StockLine says = stock_line(line.text, knowledge);
         if (says.says == StockWord::nothing_else || says.says == StockWord::everything_else) return true;
         if (says.says != StockWord::none && !(says.says == StockWord::some && opens_list))
             return false;  // "some sage" stands in recipes too
@@ -85,7 +91,8 @@ bool looks_like_stock(std::string_view text, std::string_view file, const Knowle
         return !names.empty() && namer.knows(names.front());
     });
     if (said) return true;
-    return food_first && !read_formula(text, file, knowledge);
+    // What can be read neither as a formula nor as a list is more likely a formula with a slip in it.
+    return food_first && !read_formula(text, file, knowledge) && read_inventory(text, file, knowledge);
 }
 
 }  // namespace standin

@@ -6,6 +6,8 @@
 #include <string_view>
 #include <vector>
 
+#include "knowledge/knowledge.hpp"
+
 namespace standin {
 
 /// What a line says beside the names in it.
@@ -17,11 +19,11 @@ struct StockLine {
 };
 
 /// `weighed`: the line says nothing of the kind; `names` is then all of it.
-StockLine stock_line(std::string_view text);
+StockLine stock_line(std::string_view text, const Knowledge& knowledge);
 
 /// Every way to read `text` as a loose amount and a name, the longest name first: "curry leaves 1 bunch" gives "curry leaves 1 bunch",
 /// "curry leaves 1", "curry leaves". A part that is no amount is never dropped, and a weight (g, kg, oz, lb) never either.
-std::vector<std::string_view> without_loose_amount(std::string_view text);
+std::vector<std::string_view> without_loose_amount(std::string_view text, const Knowledge& knowledge);
 
 /// Names apart by commas, semicolons, "and", "or", "&" and "+", as views of `names`.
 std::vector<std::string_view> parts_of_list(std::string_view names);

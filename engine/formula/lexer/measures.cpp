@@ -228,6 +228,15 @@ std::optional<Band> fill_at(Cursor& cursor) {
     return std::nullopt;
 }
 
+std::optional<Band> fill_word(std::string_view folded) {
+    if (folded == "rounding") folded = "rounded";
+    for (const std::string_view told : {"heaped", "heaping", "rounded", "scant", "level"})
+        if (folded == told)
+            for (const auto& [word, factor] : fills)
+                if (word == told) return factor;
+    return std::nullopt;
+}
+
 std::string_view size_word(std::string_view folded) {
     if (folded == "small" || folded == "little" || folded == "sm") return "small";
     if (folded == "medium" || folded == "med") return "medium";

@@ -34,6 +34,9 @@ std::optional<UnitRead> unit_at(Cursor& cursor);
 /// How full a measure is, told before its number: "generous 1 tsp". None, and the cursor where it was, when no number follows.
 std::optional<Band> fill_at(Cursor& cursor);
 
+/// How full a measure is, by a word that stands behind the name: "2 tsp salt, heaped". None for any other word.
+std::optional<Band> fill_word(std::string_view folded);
+
 /// "small", "medium" or "large" for a folded size word, else empty.
 std::string_view size_word(std::string_view folded);
 

@@ -133,14 +133,23 @@ std::optional<AmountText> single_at(Cursor& cursor) {
 
 Whole share_of(Cursor& cursor, bool needs_of = true) {
     const std::size_t before = cursor.at();
-    if (!cursor.eat_any_word({"of", "on"}) && needs_of) return Whole::unsaid;
-    cursor.eat_any_word({"the", "total"});
+    if (cursor.eat_word("by")) cursor.eat_any_word({"weight", "mass"});  // "10 % by weight of meat"
+    if (!cursor.eat_any_word({"of", "on"}) && needs_of) {
+        cursor.go(before);
+        return Whole::unsaid;
+    }
+    cursor.eat_word("the");
+    const bool total = cursor.eat_any_word({"total", "whole", "entire"});
     if (cursor.eat_any_word({"meat", "lean"})) {
         cursor.eat_any_word({"block", "weight", "mass"});
         return Whole::meat;
     }
     if (cursor.eat_any_word({"batch", "mix", "mixture", "mass", "sausage", "farce", "forcemeat", "everything", "total"})) {
         cursor.eat_any_word({"weight", "mass"});
+        return Whole::batch;
+    }
+    if (total) {
+        cursor.eat_word("weight");
         return Whole::batch;
     }
     cursor.go(before);
@@ -185,6 +194,7 @@ std::optional<AmountText> amount_at(Cursor& cursor, bool with_unit) {
     if (!unit) return amount;
     AmountPart& part = amount.parts.front();
     part = {times(number->band, unit->factor), unit->unit};
+    amount.filled = fill.has_value() || unit->factor.low < unit->factor.high;
     amount.size = unit->size;
     amount.packed = unit->packed;
     if (is_length(*unit->unit)) eat_piece(cursor);

@@ -26,6 +26,7 @@ struct AmountText {
     bool unsure_comma = false, unsure_dot = false;
     const Unit* container = nullptr;  ///< what a weight was written to stand in: "2 x 400 g cans"
     bool packed = false;              ///< "2 packed cups"
+    bool filled = false;              ///< "2 heaped tsp": counted in already
 };
 
 /// Passes an amount; moves nothing when there is none. `with_unit` false: the number only.

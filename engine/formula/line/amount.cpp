@@ -17,6 +17,8 @@ constexpr double least_grams = 0.001, most_grams = 1e6;
 // A small or large piece against the middling one: ratios of the USDA SR28 portions of onion, tomato, carrot and potato, their ends as
 // band.
 constexpr Band small_ratio{0.64, 0.75, 0.87}, large_ratio{1.15, 1.36, 1.73};
+// A bunch is no measure: what one shop calls large is the only bunch of the next, so the band holds the plain bunch. Judgement.
+constexpr Band small_bunch{0.4, 0.7, 1.1}, large_bunch{0.9, 1.5, 2.4};
 // Plain "salt" by the spoon may be a coarser salt: 14.1 g a tablespoon in published sheets against 18 g of table salt.
 constexpr double coarse_salt = 14.1 / 18;
 // Leaves pressed into a measure, over the loose leaves that the knowledge has a cup of. Judgement: kitchen tables give 40 to 60 g of
@@ -100,6 +102,8 @@ std::optional<Band> density(const Ingredient& ingredient, double ml, const std::
         }
     }
     if (best) return scaled(spread(best->grams, spread_of_volume(ingredient)), 1 / unit_of(*best)->size.mid);
+    constexpr double all_fat = 95;  // g in 100 g: ghee, lard and tallow fill a spoon as oil does. Judgement
+    if (ingredient.composition.fat.mid > all_fat) return oily;
     if (ingredient.tissue == Tissue::liquid)
         return ingredient.composition.fat.mid > 50 ? oily : scaled(watery, mixed(ingredient.composition));
     return std::nullopt;
@@ -175,14 +179,20 @@ Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredien
         if (const auto* whole = whole_measure(ingredient)) record = pick(ingredient, whole->measure, words);
     if (!record && part.unit && part.unit->word == "piece") record = pick(ingredient, "leaf", words);
     if (record) {
-        // A large bunch is still a bunch as it is sold.
-        const Band grams = times(part.number, resized(*record, record->measure == "bunch" ? std::string_view() : size));
+        const bool bound =
+            record->measure == "bunch" && !size.empty() && size != "medium" && fold(record->note).find(size) == std::string::npos;
+        const Band grams =
+            times(part.number, bound ? times(record->grams, size == "small" ? small_bunch : large_bunch) : resized(*record, size));
         const bool single = record->measure != "bunch" && record->measure != "handful" && !(part.unit && part.unit->size.mid > 0);
         return Weighed{grams, single ? std::optional<double>(part.number.mid) : std::nullopt};
     }
     // A handful of coriander is leaves, never the seed that the word may stand for.
     const bool of_leaves = part.unit && part.unit->word == "handful" && ingredient.tissue == Tissue::dry;
-    if (part.unit && part.unit->size.mid > 0 && !of_leaves) return volume_part(part, ingredient, words);
+    if (part.unit && part.unit->size.mid > 0 && !of_leaves) {
+        AmountPart sized = part;  // "a small handful"
+        if (!size.empty() && size != "medium") sized.number = times(sized.number, size == "small" ? small_bunch : large_bunch);
+        return volume_part(sized, ingredient, words);
+    }
     return no_such_measure(ingredient, part.unit ? "a " + std::string(part.unit->word) : "one piece");
 }
 

@@ -24,8 +24,8 @@ std::size_t first_of_name(std::string_view line, const std::vector<Word>& words,
     std::size_t first = 0;
     while (first < last && words[first].begin < cursor.at()) ++first;
     while (first < last) {
-        const std::size_t end =
-            std::max({preparation_end(words, first, last, knowledge), first + passable(words, first), first + cut_word(words, first)});
+        const std::size_t end = std::max({preparation_end(words, first, last, knowledge), first + passable(words, first, knowledge),
+                                          first + cut_word(words, first, knowledge)});
         if (end == first) break;
         first = std::min(end, last);
     }

@@ -90,6 +90,9 @@ std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText&
     if (name.presumed)
         out.push_back(
             {Confidence::unsure, "presumed to be " + ingredient.names.front() + ", the usual one by the spoon; say fresh if it is", true});
+    else if (name.by_share)
+        out.push_back({Confidence::unsure,
+                       "read as " + ingredient.names.front() + ", for there is too little of it in the batch to be the fresh one", true});
     else if (!name.other_form.empty() && !plainly_fresh(ingredient, amount))
         out.push_back({Confidence::likely, "read as " + ingredient.names.front() + ", not " + name.other_form, true});
     if (name.preserved_in)

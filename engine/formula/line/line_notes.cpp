@@ -1,6 +1,7 @@
 #include "formula/line/line_notes.hpp"
 
 #include <algorithm>
+#include <cctype>
 
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
@@ -62,11 +63,11 @@ Clause clause_at(const std::vector<Word>& words, std::size_t first, const Knowle
     while (clause.last < words.size() && words[clause.last].segment == words[first].segment) ++clause.last;
     while (clause.known < clause.last) {
         const std::size_t at = clause.known;
-        std::size_t end = std::max(preparation_end(words, at, clause.last, knowledge), at + cut_word(words, at));
+        std::size_t end = std::max(preparation_end(words, at, clause.last, knowledge), at + cut_word(words, at, knowledge));
         if (const auto share = lean_share(words, at)) end = std::max(end, share->last);
         clause.tells = clause.tells || end > at;
         if (words[at].folded == "or" && at > first) end = std::max(end, at + 1);
-        end = std::max(end, at + passable(words, at));
+        end = std::max(end, at + passable(words, at, knowledge));
         if (end == at) break;
         clause.known = std::min(end, clause.last);
     }
@@ -85,9 +86,9 @@ bool keep_what_belongs(std::string& inside, const Knowledge& knowledge, LineNote
     for (std::size_t i = 0; i < words.size();) {
         const Clause clause = clause_at(words, i, knowledge);
         // "bone in", "lean", "smoked for depth": not to be passed over
-        const bool alone =
-            (clause.known == i && ((changes_food(words[i].folded) && clause.last - i < 3) || names_a_kind(words[i].folded))) ||
-            tells_of_absence(words, i, clause.last);
+        const bool alone = (clause.known == i && ((changes_food(words[i].folded, knowledge) && clause.last - i < 3) ||
+                                                  names_a_kind(words[i].folded, knowledge))) ||
+                           tells_of_absence(words, i, clause.last);
         const bool weight = clause.tells && clause.known + 1 == clause.last && words[clause.known].folded == "weight";
         if (weight) notes.weighed_after = true;
         const bool other = clause.tells && !weight && names_food(words, clause.known, clause.last, knowledge);
@@ -106,11 +107,30 @@ bool keep_what_belongs(std::string& inside, const Knowledge& knowledge, LineNote
     return true;
 }
 
+// "350 g, 200 g drained", "drained weight 240 g": that of the food counts.
+bool take_drained(std::string_view inside, LineNotes& notes) {
+    const auto words = words_of(inside);
+    const auto drained = std::find_if(words.begin(), words.end(), [](const Word& word) { return word.folded == "drained"; });
+    if (drained == words.end() || inside.find_first_of("0123456789") == std::string_view::npos) return false;
+    const auto weight_from = [&](std::size_t at) {
+        Cursor cursor(inside, at);
+        const auto grams = mass_at(cursor);
+        if (grams) notes.grams = grams, notes.drained = true;
+        return grams.has_value();
+    };
+    for (auto word = drained + 1; word != words.end(); ++word)
+        if (std::isdigit(static_cast<unsigned char>(word->raw.front())) != 0) return weight_from(word->begin);
+    for (auto word = drained; word != words.begin(); --word)  // the nearest before it
+        if (std::isdigit(static_cast<unsigned char>((word - 1)->raw.front())) != 0) return weight_from((word - 1)->begin);
+    return false;
+}
+
 void read_bracket(std::string& line, std::size_t open, std::size_t close, const Knowledge& knowledge, LineNotes& notes) {
     std::string inside = line.substr(open + 1, close - open - 1);
     const auto blank = [&] {
         std::fill(line.begin() + static_cast<std::ptrdiff_t>(open), line.begin() + static_cast<std::ptrdiff_t>(close) + 1, ' ');
     };
+    if (take_drained(inside, notes)) return blank();
     // "907 g; boneless and skinless": a weight, then words.
     if (const auto stop = inside.find_first_of(";,"); stop != std::string::npos && !notes.grams) {
         LineNotes whole = notes;

@@ -18,6 +18,7 @@ struct LineNotes {
     bool range_only = false;            ///< "(20 to 30 g)": `grams` gives the ends, the middle stands before the bracket
     bool about = false;                 ///< "(about 300 g)"
     bool each = false;                  ///< "(400 g each)"
+    bool drained = false;               ///< `grams` are of the drained food: "(350 g, 200 g drained)"
     bool column = false;                ///< `grams` stood behind the words, in no bracket
     std::optional<double> count;        ///< "(4)"
     std::vector<std::string> passed;    ///< brackets that say nothing the reader needs

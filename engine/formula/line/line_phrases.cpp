@@ -49,7 +49,7 @@ std::size_t past_numbering(const std::string& line, std::size_t at) {
 }
 
 // "finely grated zest of 2 lemons", "juice 1/2 lemon", "leaves from 6 sprigs thyme"
-bool rewrite_part_of(std::string& line) {
+bool rewrite_part_of(std::string& line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     for (std::size_t i = 0; i + 2 < words.size(); ++i) {
         const bool of = words[i + 1].folded == "of" || words[i + 1].folded == "from";
@@ -60,7 +60,8 @@ bool rewrite_part_of(std::string& line) {
         const bool leaves = of && counted && words[i].folded == "leaf";
         if (!(is_part(words[i].folded) && (of || counted)) && !leaves) {
             const auto& word = words[i].folded;
-            if (passable(words, i) == 0 && cut_word(words, i) == 0 && word != "squeezed" && word != "egg") return false;
+            if (passable(words, i, knowledge) == 0 && cut_word(words, i, knowledge) == 0 && word != "squeezed" && word != "egg")
+                return false;
             continue;
         }
         const std::string said = leaves ? ", leaves only" : " " + words[i].raw;
@@ -147,16 +148,26 @@ void take_ice_or_water(std::string& line) {
     }
 }
 
+// "2x bunches of coriander"
+void take_times_sign(std::string& line) {
+    Cursor cursor(line, line_start(line));
+    if (!number_at(cursor, false)) return;
+    const std::size_t at = cursor.at();
+    const auto letter = [&](std::size_t i) { return i < line.size() && std::isalpha(static_cast<unsigned char>(line[i])) != 0; };
+    if (at + 2 < line.size() && line[at] == 'x' && line[at + 1] == ' ' && letter(at + 2)) line[at] = ' ';
+}
+
 }  // namespace
 
-void rewrite_phrases(std::string& line) {
+void rewrite_phrases(std::string& line, const Knowledge& knowledge) {
+    take_times_sign(line);
     take_ice_or_water(line);
     const auto words = words_of(line);
-    if (words.size() > 2 && words[words.size() - 2].folded == "x") {  // "green chiles x 4"
-        Cursor cursor(line, words.back().begin);
-        if (number_at(cursor, false)) blank(line, words[words.size() - 2].begin, words.back().begin);
+    for (std::size_t i = 1; i + 1 < words.size(); ++i) {  // "green chiles x 4", "garlic x 5 cloves"
+        Cursor behind(line, words[i + 1].begin), before(line, words[i - 1].begin);
+        if (words[i].folded == "x" && number_at(behind, false) && !number_at(before, false)) line[words[i].begin] = ',';
     }
-    if (!rewrite_part_of(line)) rewrite_done_to_part(line);
+    if (!rewrite_part_of(line, knowledge)) rewrite_done_to_part(line);
 }
 
 namespace {

@@ -15,7 +15,7 @@ void clean_line(std::string& line);
 std::size_t line_start(const std::string& line);
 
 /// Rewrites the phrases above; what stands before them keeps its place.
-void rewrite_phrases(std::string& line);
+void rewrite_phrases(std::string& line, const Knowledge& knowledge);
 
 /// "500 g spinach (weight after blanching)": the preparations, and a mark that the weight is of what came of them.
 void rewrite_weighed_after(std::string& line, const Knowledge& knowledge);

@@ -1,9 +1,11 @@
 #include "formula/line/line_prepared.hpp"
 
 #include <algorithm>
+#include <array>
 #include <initializer_list>
 
 #include "core/names.hpp"
+#include "formula/line/tinned.hpp"
 
 namespace standin {
 namespace {
@@ -55,6 +57,8 @@ std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountTex
         return open_question(
             "ground chile to some, a mild blend with cumin and salt to others, and one is many times as hot as the other: say which",
             {"cayenne", "chili powder blend"});
+    if (named(name, {"tomato puree", "tomato purée"}) && !says(name, {"thin", "double", "concentrated", "concentrate"}))
+        return open_question("thin sieved tomato to some, a paste four times as strong to others: say which", {"passata", "tomato paste"});
     const Unit* unit = amount.parts.front().unit;
     const bool told_apart = says(name, {"fresh", "leaf", "chopped", "ground", "crushed", "seed", "whole", "toasted", "dried"});
     if (!unit && named(name, {"pepper"}) && !told_apart)
@@ -75,6 +79,11 @@ std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountTex
         return open_question("so little of it ground is more likely the dry spice than the fresh pod minced: say which",
                              {"cayenne", "crushed red pepper", "minced " + name.ingredient->names.front()});
     if (grams >= spice_grams) return std::nullopt;
+    constexpr std::array juicy{Tissue::root, Tissue::fungus, Tissue::fruit, Tissue::stalk};
+    const bool is_juicy = std::find(juicy.begin(), juicy.end(), name.ingredient->tissue) != juicy.end();
+    if (is_juicy && name.other_form.empty() && says(name, {"ground", "powdered", "powder"}))
+        return open_question("so little of it ground is more likely a dry powder than the fresh one: say which",
+                             {"minced fresh " + name.ingredient->names.front()});
     if (!name.other_form.empty() && name.ingredient->roles.front() == Role::herb && name.ingredient->tissue != Tissue::dry &&
         says(name, {"cracked", "crushed"}))
         return open_question("so little of it is more likely " + name.other_form + " than the fresh leaf: say which",
@@ -85,6 +94,24 @@ std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountTex
         return open_question("so little of it is more likely " + name.other_form + " than the fresh root: say which",
                              {name.other_form, "fresh " + name.ingredient->names.front()});
     return std::nullopt;
+}
+
+// "Roasted, peeled and seeded": the skin is off with the charring, as the knowledge has it in one.
+void join_roasting_and_peeling(std::vector<Prepared>& steps, const Ingredient& ingredient, const Knowledge& knowledge) {
+    const auto* both = knowledge.preparation("roasted-peeled");
+    if (!both || ingredient.tissue != Tissue::chile_flesh) return;
+    for (std::size_t i = 0; i + 1 < steps.size(); ++i) {
+        if (steps[i].preparation != "roasted" || steps[i + 1].preparation != "peeled") continue;
+        steps[i].preparation = both->id;
+        steps.erase(steps.begin() + static_cast<std::ptrdiff_t>(i) + 1);
+    }
+}
+
+// "8 g leek, dried" is bought dried; a kilo of tomatoes may well be dried at home.
+bool bought_dried(const Line& line, const AmountText& amount) {
+    constexpr double most_grams = 30;  // judgement
+    const auto& part = amount.parts.front();
+    return among(line.prepared, "dried") && part.unit->dimension == Dimension::mass && part.number.mid * part.unit->size.mid <= most_grams;
 }
 
 }  // namespace
@@ -105,13 +132,14 @@ std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
     const auto& after = name.after.prepared;
     line.prepared = before;
     line.prepared.insert(line.prepared.end(), after.begin(), after.end());
+    join_roasting_and_peeling(line.prepared, *name.ingredient, knowledge);
     if (notes.weighed_after) {
         line.weighed_prepared = *notes.weighed_after && !line.prepared.empty();
         return std::nullopt;
     }
     const Unit* unit = amount.parts.front().unit;
     const bool contained = amount.container || (unit && is_container(*unit) && notes.grams);
-    if (contained && among(line.prepared, "drained"))
+    if (contained && among(line.prepared, "drained") && !notes.drained && !lies_in_water(*name.ingredient))
         return open_question("what a tin says is its weight before draining: expected the drained weight",
                              {"240 g white beans", "240 g drained white beans"});
     const bool by_measure = !notes.grams && !by_weight(amount);
@@ -123,6 +151,8 @@ std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
     if (whole && among(before, "dried"))
         return open_question("how much one dried piece of " + name.ingredient->names.front() + " weighs is not known: expected grams");
     line.weighed_prepared = !before.empty() && !whole && !changed_after;
+    if (by_weight(amount) && !notes.grams && after.size() == 1 && before.empty() && bought_dried(line, amount))
+        line.weighed_prepared = true;
     if (std::any_of(line.prepared.begin(), line.prepared.end(), done_already)) {
         if (changed_before || changed_after) std::erase_if(line.prepared, done_already);
         else line.weighed_prepared = true;
@@ -131,6 +161,12 @@ std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
         return open_question("weighed between two preparations: say which weight this is",
                              {"put all preparations behind a comma and weigh first", "add [weighed prepared]"});
     return unknown_volume(food, changed_before);
+}
+
+std::optional<Error> seasoned_already(const NameRead& name, std::string_view written) {
+    if (fold(name.generic) != "sausage meat" || fold(written).find("pork") != std::string::npos) return std::nullopt;
+    return open_question("bought sausage meat is salted and spiced already, and often holds rusk (wheat): say what meat is meant",
+                         {"ground pork", "pork shoulder"});
 }
 
 std::optional<Error> means_another(const NameRead& name, const AmountText& amount) {

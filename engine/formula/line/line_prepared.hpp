@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string_view>
 
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/line_notes.hpp"
@@ -24,6 +25,9 @@ bool by_weight(const AmountText& amount);
 
 /// Fills `prepared` and `weighed_prepared`, or says why the words leave open what was measured. The error has no place yet.
 std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food);
+
+/// Says so of a food that is bought with salt and more in it. `written`: the line.
+std::optional<Error> seasoned_already(const NameRead& name, std::string_view written);
 
 /// Says so where an amount like this is more likely of another food: "4 cloves" of garlic, a teaspoon of a ground spice.
 std::optional<Error> means_another(const NameRead& name, const AmountText& amount);

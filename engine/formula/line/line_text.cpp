@@ -6,6 +6,7 @@
 #include "core/band.hpp"
 #include "core/names.hpp"
 #include "formula/line/amount.hpp"
+#include "formula/line/by_share.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
 #include "formula/line/line_asides.hpp"
@@ -19,6 +20,7 @@
 #include "formula/line/passed_over.hpp"
 #include "formula/line/prepared_text.hpp"
 #include "formula/line/process_text.hpp"
+#include "formula/line/tinned.hpp"
 #include "formula/line/tongues.hpp"
 
 namespace standin {
@@ -39,20 +41,33 @@ struct Missed {
     Error error;
 };
 
+// Where a line stands, and what is known of it apart from its words.
+struct Setting {
+    const Origin& origin;
+    const Knowledge& knowledge;
+    WeighedAfter after;
+    bool on_the_shelf;
+    const Around& around;
+};
+
 class LineReader {
 public:
     /// `bare`: "6 %" and "hot" by themselves may be facts of the food.
-    LineReader(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after, bool on_the_shelf,
-               bool bare = false)
-        : written_(line), line_(line), origin_(origin), knowledge_(knowledge), on_the_shelf_(on_the_shelf) {
+    LineReader(std::string_view line, const Setting& setting, bool bare = false)
+        : written_(line),
+          line_(line),
+          origin_(setting.origin),
+          knowledge_(setting.knowledge),
+          around_(setting.around),
+          on_the_shelf_(setting.on_the_shelf) {
         clean_line(line_);
-        rewrite_weighed_after(line_, knowledge);
+        rewrite_weighed_after(line_, knowledge_);
         facts_ = take_facts(line_, bare);
-        notes_ = take_notes(line_, knowledge);
-        if (after) notes_.weighed_after = after;
+        notes_ = take_notes(line_, knowledge_);
+        if (setting.after) notes_.weighed_after = setting.after;
         take_per();
         take_whole();
-        rewrite_phrases(line_);
+        rewrite_phrases(line_, knowledge_);
         if (auto extra = take_extra(line_); !extra.empty()) notes_.passed.push_back(std::move(extra));
         start_ = line_start(line_);
         std::fill(line_.begin(), line_.begin() + static_cast<std::ptrdiff_t>(start_), ' ');
@@ -64,10 +79,10 @@ public:
             auto line = attempt(candidate);
             if (line || missed_.depth >= understood) return line;
         }
-        const auto vague = vague_amount(line_);
+        const auto vague = vague_amount(line_, knowledge_);
         if (!vague.empty() && missed_.depth <= 3 && (missed_.depth < 0 || vague == "to taste" || (vague != "optional" && !measured())))
-            return failure(Trouble::bad_data, "\"" + std::string(vague) + "\" is no amount: expected a weight or a measure",
-                           origin_.start(), {"18 g", "1 tsp", "1.8 % of meat"});
+            return failure(Trouble::bad_data, "\"" + vague + "\" is no amount: expected a weight or a measure", origin_.start(),
+                           {"18 g", "1 tsp", "1.8 % of meat"});
         if (missed_.depth <= 3 && names_two_parts(line_))
             return failure(Trouble::bad_data, "two ingredients in one line: expected one", origin_.start(),
                            {"zest of 1 lemon", "juice of 1 lemon"});
@@ -136,7 +151,9 @@ private:
         for (std::size_t i = first; i < line_.size() && out.size() < 8; ++i) {
             if (i > first && (fresh_word || fresh_segment)) add_trailing(out, i, fresh_segment);
             const char c = line_[i];
-            fresh_segment = c == ',' || c == ':' || (fresh_segment && c == ' ');
+            const bool dash =
+                c == '-' && i > first && line_[i - 1] == ' ' && i + 1 < line_.size() && line_[i + 1] == ' ';  // "mint - a bunch"
+            fresh_segment = c == ',' || c == ':' || dash || (fresh_segment && c == ' ');
             fresh_word = c == ' ' || fresh_segment;
         }
         return out;
@@ -193,6 +210,8 @@ private:
             amount.per_grams = per_->grams;
             amount.of = per_->of;
         }
+        fill_measure(amount, *name);
+        take_kind_in_brackets(*name);
         if (auto other = other_food_in_brackets(*name); !other.empty())
             return miss(
                 understood,
@@ -205,8 +224,36 @@ private:
                          "",
                          {"1000 g pork trim 50/50"}},
                         candidate.begin);
-        if (auto doubtful = means_another(*name, candidate.amount)) return miss(understood, std::move(*doubtful), candidate.begin);
+        if (auto ready = seasoned_already(*name, written_)) return miss(understood, std::move(*ready), candidate.begin);
+        if (auto open = settle_by_share(*name, amount, around_, knowledge_)) return miss(understood, std::move(*open), candidate.begin);
+        if (auto doubtful = name->by_share ? std::nullopt : means_another(*name, candidate.amount))
+            return miss(understood, std::move(*doubtful), candidate.begin);
         return weigh_line(*name, amount, candidate.begin);
+    }
+
+    // "2 tsp salt, heaped"
+    static void fill_measure(AmountText& amount, const NameRead& name) {
+        AmountPart& part = amount.parts.front();
+        if (!part.unit || part.unit->dimension != Dimension::volume || amount.filled) return;
+        for (const auto& word : name.after.words)
+            if (const auto factor = fill_word(word)) {
+                part.number = {part.number.low * factor->low, part.number.mid * factor->mid, part.number.high * factor->high};
+                return;
+            }
+    }
+
+    // "Paprika (hot)", "salt (kosher)": what stands in brackets names the kind.
+    void take_kind_in_brackets(NameRead& name) {
+        std::string own;
+        for (const auto& word : name.words) own += " " + word;
+        for (auto passed = notes_.passed.begin(); passed != notes_.passed.end(); ++passed) {
+            const auto* kind = known_ingredient(*passed + own, knowledge_);
+            if (!kind || kind->family != name.ingredient->family || kind->tissue != name.ingredient->tissue) continue;
+            name.ingredient = kind;
+            name.generic.clear();
+            notes_.passed.erase(passed);
+            return;
+        }
     }
 
     // "Tomato sauce (ketchup)": the bracket does not say the same. Within a family it only says it more closely.
@@ -251,13 +298,16 @@ private:
                 if (doubt.text == name.ingredient->names.front() + ": passed over: \"" + told.words + "\"")
                     doubt.text = name.ingredient->names.front() + ": counted among the allergens: \"" + told.words + "\"";
         for (auto& told : told_hazards(written_, read.line, knowledge_)) read.doubts.push_back({Confidence::unsure, std::move(told), true});
-        if (auto purpose = outside_purpose(written_); !purpose.empty())
+        if (auto purpose = outside_purpose(written_, knowledge_); !purpose.empty())
             read.doubts.push_back({Confidence::unsure, purpose + ": counted into the mass; take the line out if it stays outside", true});
         if ((" " + fold(written_) + " ").find(" optional ") != std::string::npos)
             read.doubts.push_back({Confidence::likely, name.ingredient->names.front() + ", optional: counted in", true});
         for (const auto& doubt : read.doubts)
             if (doubt.always) read.line.notes.push_back(doubt.text);
         if (auto wrong = noted_weight(amount, *weighed, read.doubts)) return miss(understood, std::move(*wrong), at);
+        const auto told_before = static_cast<std::ptrdiff_t>(read.doubts.size());
+        drain_tin({name, amount, notes_, knowledge_}, *weighed, read.doubts);
+        for (auto doubt = read.doubts.begin() + told_before; doubt != read.doubts.end(); ++doubt) read.line.notes.push_back(doubt->text);
         if (amount.of == Whole::none) {
             read.line.grams = weighed->grams;
             read.line.count = notes_.count ? notes_.count : weighed->count;
@@ -353,6 +403,7 @@ private:
     std::size_t start_ = 0;
     const Origin& origin_;
     const Knowledge& knowledge_;
+    const Around& around_;
     bool on_the_shelf_;
     LineNotes notes_;
     std::vector<FactText> facts_;
@@ -362,11 +413,20 @@ private:
     Missed missed_;
 };
 
-Result<ReadLine> read_english(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after,
-                              bool on_the_shelf) {
+std::ptrdiff_t passed_over_in(const ReadLine& read) {
+    return std::count_if(read.doubts.begin(), read.doubts.end(),
+                         [](const LineDoubt& doubt) { return doubt.text.find("passed over: ") != std::string::npos; });
+}
+
+Result<ReadLine> read_english(std::string_view line, const Setting& setting) {
     if (has_bare_fact(line))
-        if (auto told = LineReader(line, origin, knowledge, after, on_the_shelf, true).read()) return told;
-    LineReader reader(line, origin, knowledge, after, on_the_shelf);
+        if (auto told = LineReader(line, setting, true).read()) {
+            if (!told->line.heat_mg_kg) return told;
+            auto kind = LineReader(line, setting).read();  // "paprika, hot" is a kind, "serrano, hot" a pod
+            const bool names_it = kind && kind->line.ingredient != told->line.ingredient && passed_over_in(*kind) == 0;
+            return names_it ? kind : told;
+        }
+    LineReader reader(line, setting);
     auto read = reader.read();
     const auto open = line.find('('), close = line.find(')', open);
     if (read || !reader.found_no_amount() || close == std::string_view::npos) return read;
@@ -374,25 +434,20 @@ Result<ReadLine> read_english(std::string_view line, const Origin& origin, const
     std::string opened(line);
     opened[open] = ',';
     opened[close] = ' ';
-    auto again = LineReader(opened, origin, knowledge, after, on_the_shelf).read();
+    auto again = LineReader(opened, setting).read();
     return again ? again : read;
 }
 
-std::ptrdiff_t passed_over_in(const ReadLine& read) {
-    return std::count_if(read.doubts.begin(), read.doubts.end(),
-                         [](const LineDoubt& doubt) { return doubt.text.find("passed over: ") != std::string::npos; });
-}
-
 // The food it is like, under the maker's name.
-Result<ReadLine> read_likeness(std::string_view line, const Likeness& likeness, const Origin& origin, const Knowledge& knowledge,
-                               WeighedAfter after, bool on_the_shelf) {
-    auto read = read_english(likeness.line, origin, knowledge, after, on_the_shelf);
+Result<ReadLine> read_likeness(std::string_view line, const Likeness& likeness, const Setting& setting) {
+    const Knowledge& knowledge = setting.knowledge;
+    auto read = read_english(likeness.line, setting);
     if (!read) return read;
     const Ingredient& like = *knowledge.ingredient(read->line.ingredient);
     auto refused = refused_likeness(likeness.called, like, knowledge);
-    if (!refused) refused = danger_of_food(line, read->line, knowledge, on_the_shelf);
+    if (!refused) refused = danger_of_food(line, read->line, knowledge, setting.on_the_shelf);
     if (refused) {
-        refused->where = origin.start();
+        refused->where = setting.origin.start();
         return Failure(std::move(*refused));
     }
     read->line.called = likeness.called;
@@ -403,31 +458,38 @@ Result<ReadLine> read_likeness(std::string_view line, const Likeness& likeness, 
 
 }  // namespace
 
-Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after, bool on_the_shelf) {
+Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after, bool on_the_shelf,
+                           const Around& around) {
     if (line.size() > longest)
         return failure(Trouble::bad_data, "a line of over 2000 letters: expected one ingredient a line", origin.start());
     if (auto danger = danger_in(line, knowledge)) {
         danger->where = origin.start();
         return Failure(std::move(*danger));
     }
-    if (const auto likeness = likeness_in(line, knowledge)) return read_likeness(line, *likeness, origin, knowledge, after, on_the_shelf);
-    auto read = read_english(line, origin, knowledge, after, on_the_shelf);
+    const Setting setting{origin, knowledge, after, on_the_shelf, around};
+    if (const auto likeness = likeness_in(line, knowledge)) return read_likeness(line, *likeness, setting);
+    auto read = read_english(line, setting);
     if (read && passed_over_in(*read) == 0) return read;
-    const auto english = in_english(line, knowledge);
-    if (!english) return read;
-    auto translated = read_english(*english, origin, knowledge, after, on_the_shelf);
-    // "200 g spinaci, lessati": a name that we have too, and behind it words that only that tongue has.
-    const bool tells_more =
-        read && translated && translated->line.ingredient == read->line.ingredient && passed_over_in(*translated) < passed_over_in(*read);
-    if (read && !tells_more) return read;
-    if (!translated) return read.error().message.rfind("unknown", 0) == 0 ? translated : read;
-    if (auto danger = danger_of_food(line, translated->line, knowledge, on_the_shelf)) {
-        danger->where = origin.start();
-        return Failure(std::move(*danger));
+    std::optional<Result<ReadLine>> first_miss;
+    for (const auto& english : in_english(line, knowledge)) {
+        auto translated = read_english(english, setting);
+        // "200 g spinaci, lessati": a name that we have too, and behind it words that only that tongue has.
+        const bool tells_more = read && translated && translated->line.ingredient == read->line.ingredient &&
+                                passed_over_in(*translated) < passed_over_in(*read);
+        if (read && !tells_more) return read;
+        if (!translated) {
+            if (!first_miss && read.error().message.rfind("unknown", 0) == 0) first_miss = std::move(translated);
+            continue;
+        }
+        if (auto danger = danger_of_food(line, translated->line, knowledge, on_the_shelf)) {
+            danger->where = origin.start();
+            return Failure(std::move(*danger));
+        }
+        translated->translated = true;
+        translated->doubts.push_back({Confidence::likely, "read word for word as \"" + english + "\"", false});
+        return translated;
     }
-    translated->translated = true;
-    translated->doubts.push_back({Confidence::likely, "read word for word as \"" + *english + "\"", false});
-    return translated;
+    return first_miss ? std::move(*first_miss) : std::move(read);
 }
 
 }  // namespace standin

@@ -8,6 +8,7 @@
 #include <string_view>
 
 #include "formula/lexer/trouble.hpp"
+#include "formula/line/by_share.hpp"
 #include "formula/line/shares.hpp"
 #include "knowledge/knowledge.hpp"
 #include "standin/result.hpp"
@@ -17,8 +18,8 @@ namespace standin {
 /// Whether the amount is of the prepared food, where that is said apart from the words of the line.
 using WeighedAfter = std::optional<bool>;
 
-/// Reads one line. Every word must be known; nothing is guessed.
+/// Reads one line. Every word must be known; nothing is guessed. `around`: the rest of the formula, once it is known.
 Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after = {},
-                           bool on_the_shelf = false);
+                           bool on_the_shelf = false, const Around& around = {});
 
 }  // namespace standin

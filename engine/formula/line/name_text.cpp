@@ -10,6 +10,7 @@
 #include "formula/line/passed_over.hpp"
 #include "formula/line/process_text.hpp"
 #include "knowledge/effects.hpp"
+#include "knowledge/word_lists.hpp"
 
 namespace standin {
 namespace {
@@ -26,11 +27,12 @@ struct Span {
 };
 
 // "lean fresh pork" as "lean pork": words that say nothing about the kind may stand inside a name. Empty when there are none.
-std::string without_fillers(const std::vector<Word>& words, std::size_t first, std::size_t last) {
+std::string without_fillers(const std::vector<Word>& words, std::size_t first, std::size_t last, const Knowledge& knowledge) {
     std::string out;
     bool shorter = false;
     for (std::size_t i = first; i < last; ++i) {
-        const bool filler = i > first && i + 1 < last && passable(words, i) > 0 && words[i].folded.size() > 3;  // not "of", "and", "the"
+        const bool filler =
+            i > first && i + 1 < last && passable(words, i, knowledge) > 0 && words[i].folded.size() > 3;  // not "of", "and", "the"
         shorter = shorter || filler;
         if (!filler) out += (out.empty() ? "" : " ") + words[i].raw;
     }
@@ -45,7 +47,7 @@ Span find(const std::vector<Word>& words, const Knowledge& knowledge) {
         for (std::size_t last = std::min(words.size(), first + longest_name); last > first; --last) {
             const std::size_t length = last - first;
             // "minced pork shoulder": what is minced is the shoulder.
-            const bool only_cut = best.ingredient && first < best.last && cut_word(words, best.first) > 0;
+            const bool only_cut = best.ingredient && first < best.last && cut_word(words, best.first, knowledge) > 0;
             if (best.ingredient && (length < best.length() || (length == best.length() && !best.generic() && !only_cut))) break;
             // Over a comma only to the end of what stands behind it: "lean pork, leg", but not "pork, fat and lean".
             const bool cut_off = last < words.size() && words[last].segment == words[last - 1].segment;
@@ -55,7 +57,7 @@ Span find(const std::vector<Word>& words, const Knowledge& knowledge) {
             std::string name = phrase(words, first, last);
             const auto* found = known_ingredient(name, knowledge);
             if (!found && !knowledge.ingredient_meant(name))
-                if (auto shorter = without_fillers(words, first, last); !shorter.empty())
+                if (auto shorter = without_fillers(words, first, last, knowledge); !shorter.empty())
                     found = known_ingredient(name = std::move(shorter), knowledge);
             if (found) best = {found, first, last, {}};
             else if (const auto* meant = knowledge.ingredient_meant(name); meant && (!best.ingredient || length > best.length()))
@@ -93,25 +95,39 @@ std::size_t segment_end(const std::vector<Word>& words, std::size_t first) {
     return last;
 }
 
-// "pepper, white" is "white pepper" when that is a name, "beef, lean" the trade word "lean beef"; the words leave the line. False when
-// nothing was.
+// One turn of `invert`: the words from `first` to `last` stand before `name`. Null `ingredient` where that is nobody's name.
+Span turned(const std::vector<Word>& words, std::size_t first, std::size_t last, const Span& span, const std::string& name,
+            const Knowledge& knowledge) {
+    std::string turned_name = phrase(words, first, last) + " " + name;
+    if (const auto* found = known_ingredient(turned_name, knowledge)) return {found, span.first, span.last, {}};
+    if (!span.generic())  // "Spanish smoked paprika, hot"
+        for (const auto& other : span.ingredient->names)
+            if (const auto* found = known_ingredient(phrase(words, first, last) + " " + other, knowledge))
+                return {found, span.first, span.last, {}};
+    const std::string kind = fold(phrase(words, first, last));
+    const auto* meant = span.generic() || kind == "lean" || kind == "dried" ? knowledge.ingredient_meant(turned_name) : nullptr;
+    return meant ? Span{meant, span.first, span.last, std::move(turned_name)} : Span{};
+}
+
+// "pepper, white" is "white pepper" when that is a name, "paprika, smoked, hot" hot smoked paprika, "beef, lean" the trade word "lean
+// beef", "pork ground" ground pork; the words leave the line. False when nothing was.
 bool invert(std::vector<Word>& words, Span& span, const Knowledge& knowledge, bool kinds, const Unit* unit) {
+    std::string name = phrase(words, span.first, span.last);
+    bool any = false;
     for (std::size_t first = span.last, last = first; first < words.size(); first = last) {
         last = segment_end(words, first);
-        if (words[first].segment <= words[span.first].segment ||
-            is_preparation(words, first, last, *span.ingredient, knowledge, kinds, unit))
-            continue;
-        std::string name = phrase(words, first, last) + " " + phrase(words, span.first, span.last);
-        const auto* found = known_ingredient(name, knowledge);
-        const bool leaner = fold(phrase(words, first, last)) == "lean";
-        const auto* meant = !found && (span.generic() || leaner) ? knowledge.ingredient_meant(name) : nullptr;
-        if (!found && !meant) continue;
-        span.ingredient = found ? found : meant;
-        span.meant = found ? std::string() : std::move(name);
+        const bool beside = words[first].segment == words[span.first].segment;
+        if (beside && last > first + 1) continue;
+        if (is_preparation(words, first, last, *span.ingredient, knowledge, kinds, unit)) continue;
+        auto next = turned(words, first, last, span, name, knowledge);
+        if (!next.ingredient || (beside && next.ingredient == span.ingredient)) continue;
+        name = phrase(words, first, last) + " " + name;
+        span = std::move(next);
         erase(words, first, last);
-        return true;
+        last = first;
+        any = true;
     }
-    return false;
+    return any;
 }
 
 // "rice, boiled" where "rice" by itself is nobody's name.
@@ -169,12 +185,13 @@ std::optional<LeanShare> said_lean(const std::vector<Word>& words) {
     return std::nullopt;
 }
 
-constexpr std::array<std::string_view, 5> dry_words{"rubbed", "powdered", "crumbled", "flaked", "granulated"};
-
 // "sage leaf, rubbed", "thyme, ground", "jalapeño, powdered": a fresh name with a word that makes it dry. Null where no dry form is known.
 const Ingredient* dry_kind(const std::vector<Word>& words, const Span& span, std::string_view dry, const Knowledge& knowledge) {
     std::size_t last = span.last;
     while (last > span.first + 1 && (words[last - 1].folded == "leaf" || words[last - 1].folded == "fresh")) --last;
+    if (known_ingredient(phrase(words, span.first, last), knowledge) != span.ingredient &&
+        !knowledge.ingredient_named("fresh " + phrase(words, span.first, last)))
+        last = span.last;  // without its leaf "curry leaf" is another food
     const std::string name = phrase(words, span.first, last);
     std::vector<std::string> names{"ground " + name, name + " powder", "powdered " + name, "dried " + name, name + " flakes"};
     if (dry == "rubbed" || dry == "crumbled" || dry == "flaked" || dry == "dried" || dry == "dry")
@@ -186,16 +203,16 @@ const Ingredient* dry_kind(const std::vector<Word>& words, const Span& span, std
     return nullptr;
 }
 
-std::string said_dry(const std::vector<Word>& words, const Span& span, bool kinds) {
+std::string said_dry(const std::vector<Word>& words, const Span& span, bool kinds, const Knowledge& knowledge) {
     const Tissue tissue = span.ingredient->tissue;
     const bool leaf = tissue == Tissue::thin_leaf || tissue == Tissue::thick_leaf;
     const bool fresh = leaf || tissue == Tissue::fungus || tissue == Tissue::chile_flesh || tissue == Tissue::bulb ||
-                       tissue == Tissue::root || tissue == Tissue::paste;
+                       tissue == Tissue::root || tissue == Tissue::paste || tissue == Tissue::fruit || tissue == Tissue::stalk;
     if (!fresh || !span.ingredient->already.empty() || any_of(words, {"fresh", "freshly"})) return {};
     for (std::size_t i = 0; i < words.size(); ++i) {
         if (i >= span.first && i < span.last) continue;
         const auto& word = words[i].folded;
-        if (std::find(dry_words.begin(), dry_words.end(), word) != dry_words.end()) return word;
+        if (in_list(knowledge, "dry-form", word)) return word;
         if (tissue == Tissue::paste && (word == "ground" || word == "powder" || word == "dry")) return word;
         // "Dry ginger"; a dry onion is one with a skin, and "squeezed dry" tells of water.
         if (word == "dry" && i + 1 == span.first && tissue != Tissue::bulb) return word;
@@ -275,6 +292,19 @@ void settle_container(NameRead& name, const std::vector<Word>& words, Span& span
         }
 }
 
+// "Tinned sweetcorn": the word of the container beside the name, which then leaves the line. Null where there is none.
+const Unit* take_tinned(std::vector<Word>& words, Span& span) {
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        const auto& word = words[i].folded;
+        const bool tin = word == "tinned" || word == "canned", jar = word == "jarred" || word == "bottled";
+        if ((!tin && !jar) || (i >= span.first && i < span.last)) continue;
+        erase(words, i, i + 1);
+        if (i < span.first) --span.first, --span.last;
+        return unit_named(tin ? "can" : "jar");
+    }
+    return nullptr;
+}
+
 // The words that are neither a preparation nor passed over: what must be the name, though nobody knows it.
 struct Unknown {
     std::string name;
@@ -284,7 +314,8 @@ struct Unknown {
 Unknown unknown_name(const std::vector<Word>& words, const Knowledge& knowledge) {
     std::size_t first = words.size(), last = 0;
     for (std::size_t i = 0; i < words.size();) {
-        std::size_t end = std::max({preparation_end(words, i, words.size(), knowledge), i + passable(words, i), i + cut_word(words, i)});
+        std::size_t end = std::max(
+            {preparation_end(words, i, words.size(), knowledge), i + passable(words, i, knowledge), i + cut_word(words, i, knowledge)});
         if (end == i) {
             if (first < words.size() && words[i].segment != words[first].segment) break;
             first = std::min(first, i);
@@ -356,7 +387,7 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
     if (!span.ingredient) return unknown(words, context);
     const bool said_kind = invert(words, span, context.knowledge, kinds, unit);  // "garlic, minced, dried"
     settle_kind(words, span, unit, said_kind, context.knowledge);
-    if (const auto dry = said_dry(words, span, kinds); !dry.empty()) {
+    if (const auto dry = said_dry(words, span, kinds, context.knowledge); !dry.empty()) {
         const auto* kind = dry_kind(words, span, dry, context.knowledge);
         if (!kind && dry != "ground" && dry != "dried" && dry != "dry" && span.ingredient->tissue != Tissue::paste)
             return failure(Trouble::bad_data,
@@ -370,6 +401,7 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
     }
     NameRead name;
     name.presumed = presume_ground(words, span, unit, context.knowledge);
+    if (!container) container = take_tinned(words, span);
     settle_container(name, words, span, container, context.knowledge);
     name.ingredient = span.ingredient;
     for (std::size_t i = span.first; i < span.last; ++i) name.words.push_back(words[i].folded);

@@ -6,16 +6,17 @@
 #include <vector>
 
 #include "formula/lexer/line_words.hpp"
+#include "knowledge/knowledge.hpp"
 
 namespace standin {
 
 /// How many words from `first` on make a phrase that can be passed over: "fresh", "finely", "skin on". Zero when it is no such.
-std::size_t passable(const std::vector<Word>& words, std::size_t first);
+std::size_t passable(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge);
 
 /// Likewise for words that tell how finely something is cut, which changes no weight: "chopped", "ground", "grated".
-std::size_t cut_word(const std::vector<Word>& words, std::size_t first);
+std::size_t cut_word(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge);
 
 /// The phrase in `line` that stands where an amount should: "to taste", "a little", "some". Empty when there is none.
-std::string_view vague_amount(std::string_view line);
+std::string vague_amount(std::string_view line, const Knowledge& knowledge);
 
 }  // namespace standin

@@ -13,6 +13,7 @@
 #include "formula/line/passed_over.hpp"
 #include "formula/line/process_text.hpp"
 #include "knowledge/effects.hpp"
+#include "knowledge/word_lists.hpp"
 
 namespace standin {
 namespace {
@@ -48,8 +49,9 @@ private:
         if (is_another_form(words_[i].folded)) return i;
         if (is_pressed_clove(i)) return i + 1;
         if (const std::size_t end = fried_in(i); end > i) return end;
-        if (half_cut(i) || (words_[i].folded == "up" && i > 0 && cut_word(words_, i - 1) > 0)) return i + 1;  // "ground up"
-        const std::size_t plain = i + passable(words_, i);  // "raw milk" of a cheese: longer than the preparation "raw"
+        if (half_cut(i) || (words_[i].folded == "up" && i > 0 && cut_word(words_, i - 1, context_.knowledge) > 0))
+            return i + 1;                                                       // "ground up"
+        const std::size_t plain = i + passable(words_, i, context_.knowledge);  // "raw milk" of a cheese: longer than the preparation "raw"
         if (plain > i + 1 && plain <= last_ && plain > preparation_end(words_, i, last_, context_.knowledge)) return plain;
         if (const std::size_t end = preparation(i); end > i) return end;
         if (const auto share = fat_share(i); share && (!share->most || agrees(*share))) {
@@ -62,8 +64,8 @@ private:
             said_.passed.push_back(words_[i].raw);
             return i + 1;
         }
-        if (const std::size_t count = cut_word(words_, i)) return std::min(i + count, last_);
-        if (const std::size_t count = passable(words_, i)) return std::min(i + count, last_);
+        if (const std::size_t count = cut_word(words_, i, context_.knowledge)) return std::min(i + count, last_);
+        if (const std::size_t count = passable(words_, i, context_.knowledge)) return std::min(i + count, last_);
         if (const std::size_t end = same_again(i); end > i) return end;
         const auto& word = words_[i].folded;
         return counts_nothing(word) || names_it_again(word) || goes_without_saying(word) ? i + 1 : i;
@@ -82,7 +84,7 @@ private:
     bool half_cut(std::size_t i) const {
         if (words_[i].folded != "half" || i + 1 >= last_) return false;
         const std::size_t end = preparation_end(words_, i + 1, last_, context_.knowledge);
-        if (end == i + 1) return cut_word(words_, i + 1) > 0;
+        if (end == i + 1) return cut_word(words_, i + 1, context_.knowledge) > 0;
         const auto& id = context_.knowledge.preparation_named(phrase(words_, i + 1, end))->id;
         return id == "sliced" || id == "chopped" || id == "minced" || id == "grated";
     }
@@ -119,7 +121,8 @@ private:
         if (i + 1 >= last_) return i;
         if (is_pressed_clove(i + 1)) return i + 2;
         if (!another_ingredient(i + 1, true).empty()) return i;  // "or ground pork" is another food
-        const std::size_t plain = i + 1 + std::max(passable(words_, i + 1), cut_word(words_, i + 1));
+        const std::size_t plain =
+            i + 1 + std::max(passable(words_, i + 1, context_.knowledge), cut_word(words_, i + 1, context_.knowledge));
         const bool counts = plain < last_ && std::isdigit(static_cast<unsigned char>(words_[plain].raw.front())) != 0;  // "or roughly 6"
         if (plain > i + 1 && !counts) return std::min(plain, last_);
         for (std::size_t end = std::min(last_, i + 1 + longest_name); end > i + 1; --end) {
@@ -134,20 +137,20 @@ private:
     // What a later clause tells in passing: "from about 3 oranges", "preferably wild". No preparation, no word that changes weight, fat or
     // salt, and, unless the clause is opened by a word for it, no other food, no number and no slip in a preparation's name stand in it.
     std::size_t aside(std::size_t i) const {
-        const bool opened = opens_aside(words_, i);
+        const bool opened = opens_aside(words_, i, context_.knowledge);
         const bool later = first_ > 0 && words_[i].segment > words_[first_ - 1].segment;
         const bool another_way = words_[i].folded == "or" && i > first_ && words_[i].segment == words_[i - 1].segment &&
-                                 cut_word(words_, i - 1) > 0;  // "minced or run through a press"
+                                 cut_word(words_, i - 1, context_.knowledge) > 0;  // "minced or run through a press"
         if (first_ == 0 || (!opened && !later)) return i;
         const bool removed = tells_of_removal(i);
         std::size_t end = i + 1;
         for (std::size_t at = another_way ? i + 1 : i; at < last_ && words_[at].segment == words_[i].segment; end = ++at) {
-            if (const std::size_t plain = passable(words_, at)) {
+            if (const std::size_t plain = passable(words_, at, context_.knowledge)) {
                 at += plain - 1;
                 continue;
             }
             const bool digit = std::isdigit(static_cast<unsigned char>(words_[at].raw.front())) != 0;
-            if (changes_mass(at) || (changes_food(words_[at].folded) && !is_verb_can(at))) return i;
+            if (changes_mass(at) || (changes_food(words_[at].folded, context_.knowledge) && !is_verb_can(at))) return i;
             if (opened && (digit || words_[i].folded != "or")) continue;
             if (!is_measure(words_[at].folded) && !another_ingredient(at, true).empty()) return i;
             if (opened) continue;
@@ -185,18 +188,12 @@ private:
 
     // "into 1-inch cubes", "in thin strips"
     std::size_t into_pieces(std::size_t i) const {
-        constexpr std::array<std::string_view, 15> shapes{"cube",  "chunk", "dice",    "strip",      "piece", "slice",  "square", "round",
-                                                          "baton", "half",  "quarter", "matchstick", "wedge", "ribbon", "lump"};
-        constexpr std::array<std::string_view, 19> sizes{"inch",  "cm",   "mm",   "in",   "large", "small",  "thin",
-                                                         "thick", "size", "wide", "long", "big",   "medium", "fine",
-                                                         "rough", "even", "bite", "tiny", "little"};
         if (words_[i].folded != "into" && words_[i].folded != "in") return i;
         std::size_t end = i;
         for (std::size_t at = i + 1; at < last_ && words_[at].segment == words_[i].segment; ++at) {
             const auto& word = words_[at].folded;
-            if (std::find(shapes.begin(), shapes.end(), word) != shapes.end()) end = at + 1;
-            else if (std::find(sizes.begin(), sizes.end(), word) == sizes.end() && !std::isdigit(static_cast<unsigned char>(word.front())))
-                break;
+            if (in_list(context_.knowledge, "piece-shape", word)) end = at + 1;
+            else if (!in_list(context_.knowledge, "piece-size", word) && !std::isdigit(static_cast<unsigned char>(word.front()))) break;
         }
         return end;
     }
@@ -209,8 +206,7 @@ private:
 
     // "Red jalapeños", "Thai chiles, green": of a pod whose record is of one colour, told and not counted.
     bool tells_colour(std::size_t i) const {
-        constexpr std::array<std::string_view, 4> colours{"red", "green", "yellow", "orange"};
-        return ingredient_.tissue == Tissue::chile_flesh && std::find(colours.begin(), colours.end(), words_[i].folded) != colours.end();
+        return ingredient_.tissue == Tissue::chile_flesh && in_list(context_.knowledge, "pod-colour", words_[i].folded);
     }
 
     // "soaked in water and squeezed": soaking is reckoned with the squeezing.
@@ -288,11 +284,7 @@ private:
                !is_cut_of_meat(fold(ingredient_.names.front()));
     }
 
-    static bool is_cut_of_meat(const std::string& word) {
-        constexpr std::array<std::string_view, 10> cuts{"shoulder", "leg",    "haunch", "saddle", "loin",
-                                                        "neck",     "breast", "thigh",  "trim",   "trimming"};
-        return std::find(cuts.begin(), cuts.end(), word) != cuts.end();
-    }
+    bool is_cut_of_meat(const std::string& word) const { return in_list(context_.knowledge, "cut-of-meat", word); }
 
     bool counts_nothing(const std::string& word) const {
         const bool leaf = ingredient_.tissue == Tissue::thin_leaf || ingredient_.tissue == Tissue::thick_leaf;

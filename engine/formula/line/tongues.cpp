@@ -58,21 +58,32 @@ std::size_t telling(const std::vector<Found>& all) {
 
 }  // namespace
 
-std::optional<std::string> in_english(std::string_view line, const Knowledge& knowledge) {
+std::vector<std::string> in_english(std::string_view line, const Knowledge& knowledge) {
     const std::string split = without_elision(line);
     const auto words = words_of(split);
-    std::vector<Found> best;
-    for (const auto& tongue : knowledge.tongues())
-        if (auto found = words_in(tongue, words, knowledge); telling(found) > telling(best)) best = std::move(found);
-    const bool any = std::any_of(best.begin(), best.end(), [](const Found& found) { return tells_something(*found.english); });
-    if (!any) return std::nullopt;
-    std::string out = split;
-    for (auto found = best.rbegin(); found != best.rend(); ++found) {
-        const std::size_t begin = words[found->first].begin, end = words[found->last - 1].end;
-        const bool stopped = end < out.size() && out[end] == '.';  // "1 c. à s. d'huile"
-        out.replace(begin, end - begin + (stopped ? 1 : 0), *found->english);
+    std::vector<std::vector<Found>> tongues;
+    for (const auto& tongue : knowledge.tongues()) {
+        auto found = words_in(tongue, words, knowledge);
+        // In English itself a word that says nothing is worth leaving out; in another tongue it may be a chance likeness.
+        constexpr std::size_t no_chance = 6;  // letters
+        const bool own = std::any_of(found.begin(), found.end(), [&](const Found& one) {
+            return tongue == "en" || words[one.last - 1].end - words[one.first].begin > no_chance;
+        });
+        if (own || std::any_of(found.begin(), found.end(), [](const Found& one) { return tells_something(*one.english); }))
+            tongues.push_back(std::move(found));
     }
-    return out;
+    std::stable_sort(tongues.begin(), tongues.end(), [](const auto& a, const auto& b) { return telling(a) > telling(b); });
+    std::vector<std::string> all;
+    for (const auto& tongue : tongues) {
+        std::string out = split;
+        for (auto found = tongue.rbegin(); found != tongue.rend(); ++found) {
+            const std::size_t begin = words[found->first].begin, end = words[found->last - 1].end;
+            const bool stopped = end < out.size() && out[end] == '.';  // "1 c. à s. d'huile"
+            out.replace(begin, end - begin + (stopped ? 1 : 0), *found->english);
+        }
+        all.push_back(std::move(out));
+    }
+    return all;
 }
 
 }  // namespace standin

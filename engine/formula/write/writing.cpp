@@ -37,10 +37,12 @@ std::string amount_text(const Line& line) {
 
 std::string like(const Line& line) { return line.called.empty() ? "" : line.called + ", like "; }
 
-std::string name_of(const Line& line, const Knowledge& knowledge) {
+std::string plain_name(const Line& line, const Knowledge& knowledge) {
     const Ingredient* ingredient = knowledge.ingredient(line.ingredient);
-    return like(line) + (ingredient ? ingredient->names.front() : line.ingredient);
+    return ingredient ? ingredient->names.front() : line.ingredient;
 }
+
+std::string name_of(const Line& line, const Knowledge& knowledge) { return like(line) + plain_name(line, knowledge); }
 
 std::string spaced(std::string id) {
     for (auto& c : id)
@@ -72,8 +74,8 @@ Wholes wholes_of(const Formula& formula, const Knowledge& knowledge) {
     return wholes;
 }
 
-bool reads_back(const std::string& text, const Line& line, const Wholes& wholes, const Knowledge& knowledge) {
-    auto read = read_line(text, Origin("", {1, 1}), knowledge);
+bool reads_back_among(const Around& around, const std::string& text, const Line& line, const Wholes& wholes, const Knowledge& knowledge) {
+    auto read = read_line(text, Origin("", {1, 1}), knowledge, {}, false, around);
     if (!read) return false;
     Line& back = read->line;
     if (read->share) {
@@ -86,6 +88,15 @@ bool reads_back(const std::string& text, const Line& line, const Wholes& wholes,
            back.keep == line.keep && back.called == line.called && back.declared == line.declared && same_fat(back, line) &&
            same_facts(back, line) && back.count.has_value() == line.count.has_value() && near(back.grams.low, line.grams.low) &&
            near(back.grams.mid, line.grams.mid) && near(back.grams.high, line.grams.high);
+}
+
+// By itself, and beside the other lines, whichever of them stand next to it.
+bool reads_back(const std::string& text, const Line& line, const Wholes& wholes, const Knowledge& knowledge) {
+    if (!reads_back_among({}, text, line, wholes, knowledge)) return false;
+    const bool meat = wholes.meat.mid > 0;
+    for (const bool spices : {false, true})
+        if (!reads_back_among({wholes.batch.mid, meat, spices}, text, line, wholes, knowledge)) return false;
+    return true;
 }
 
 // Once each, though they may tell of several allergens.
@@ -146,7 +157,8 @@ std::vector<std::string> ways_of(const Line& line, const Knowledge& knowledge, A
 // The way people write it; where those words would be read another way, with a mark or by the id.
 WrittenLine written_line(const Line& line, const Wholes& wholes, const Knowledge& knowledge, Amounts amounts) {
     for (const auto& amount : ways_of(line, knowledge, amounts))
-        for (const auto& name : {name_of(line, knowledge), like(line) + spaced(line.ingredient)})
+        for (const auto& name :
+             {name_of(line, knowledge), like(line) + "fresh " + plain_name(line, knowledge), like(line) + spaced(line.ingredient)})
             if (auto text = line_with(amount, name, line, wholes, knowledge)) return *text;
     std::string done;
     for (const auto& prepared : line.prepared) done += ", " + written(prepared, knowledge);

@@ -1,0 +1,75 @@
+#include "formula/line/by_share.hpp"
+
+#include <algorithm>
+
+#include "core/names.hpp"
+#include "formula/lexer/trouble.hpp"
+#include "knowledge/word_lists.hpp"
+
+namespace standin {
+namespace {
+
+// Words that say whether a food is fresh or dried.
+bool tells_form(const NameRead& name, const Knowledge& knowledge) {
+    const auto told = [&](const std::vector<std::string>& all) {
+        return std::any_of(all.begin(), all.end(), [&](const std::string& word) { return in_list(knowledge, "tells-form", word); });
+    };
+    return told(name.words) || told(name.before.words) || told(name.after.words) || !name.before.prepared.empty() ||
+           !name.after.prepared.empty();
+}
+
+std::string own_name(const NameRead& name) {
+    std::string out;
+    for (const auto& word : name.words) out += (out.empty() ? "" : " ") + word;
+    return out;
+}
+
+// The dried form of a fresh leaf or root.
+const Ingredient* dry_form(const NameRead& name, const Knowledge& knowledge) {
+    const Tissue tissue = name.ingredient->tissue;
+    const bool leaf = tissue == Tissue::thin_leaf || tissue == Tissue::thick_leaf;
+    if ((!leaf && tissue != Tissue::root) || !name.ingredient->already.empty()) return nullptr;
+    const std::string own = own_name(name);
+    for (const std::string& one : {"dried " + own, "ground " + own}) {
+        const auto* found = known_ingredient(one, knowledge);
+        if (found && found != name.ingredient && found->tissue == Tissue::dry) return found;
+    }
+    return nullptr;
+}
+
+Error open(std::string message, std::vector<std::string> hints) { return {Trouble::bad_data, std::move(message), "", std::move(hints)}; }
+
+}  // namespace
+
+std::optional<Error> settle_by_share(NameRead& name, const AmountText& amount, const Around& around, const Knowledge& knowledge) {
+    const Unit* unit = amount.parts.front().unit;
+    if (around.grams <= 0 || !unit || unit->dimension != Dimension::mass || amount.per_grams > 0 || tells_form(name, knowledge))
+        return std::nullopt;
+    const double per_kilo = 1000 * amount.parts.front().number.mid * unit->size.mid / around.grams;
+    const auto bound = [&](std::string_view id) { return knowledge.parameter("reading." + std::string(id)).mid; };
+    const std::string own = own_name(name);
+    const bool little = per_kilo < bound(around.among_spices ? "fresh-least-among-spices" : "fresh-least");
+    const auto turn = [&](const Ingredient& dry) {
+        name.ingredient = &dry;
+        name.generic.clear();
+        name.other_form.clear();
+        name.by_share = true;
+    };
+    if (own == "coriander" || own == "koriander" || own == "coriandre") {
+        if (const auto* seed = known_ingredient("coriander seed", knowledge); little && seed) turn(*seed);
+        return std::nullopt;
+    }
+    if (around.meat && name.ingredient->tissue == Tissue::dry && own == "fennel" && per_kilo > bound("seed-most"))
+        return open("so much of it may be the bulb and not the seed: say which", {"fennel bulb", "fennel seed"});
+    if (!name.generic.empty() && own == "mustard" && little)
+        return open("so little of it is more likely the powder or the seed than made mustard: say which",
+                    {"mustard powder", "mustard seed", "prepared mustard"});
+    if (around.meat && name.ingredient->tissue == Tissue::dry && !name.other_form.empty() && per_kilo > bound("dry-most"))
+        return open("so much of it is more likely " + name.other_form + " than the dried one, which is several times as strong: say which",
+                    {name.other_form, name.ingredient->names.front()});
+    const auto* dry = dry_form(name, knowledge);
+    if (dry && little) turn(*dry);
+    return std::nullopt;
+}
+
+}  // namespace standin

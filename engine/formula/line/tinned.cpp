@@ -1,0 +1,55 @@
+#include "formula/line/tinned.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/band.hpp"
+#include "core/names.hpp"
+#include "formula/line/process_text.hpp"
+
+namespace standin {
+namespace {
+
+// The can or jar whose own weight the line tells; null where it tells none.
+const Unit* labelled(const MeasuredFood& food) {
+    const Unit* unit = food.amount.parts.front().unit;
+    const Unit* held = food.amount.container ? food.amount.container : food.notes.grams && unit && is_container(*unit) ? unit : nullptr;
+    return held && preserves(*held) ? held : nullptr;
+}
+
+bool says(const SaidOf& said, std::string_view wanted) {
+    return std::find(said.words.begin(), said.words.end(), wanted) != said.words.end();
+}
+
+Band times(const Band& a, const Band& b) { return {a.low * b.low, a.mid * b.mid, a.high * b.high}; }
+
+// Olives, capers, pickles, anchovies; sauces and liquids are used whole.
+bool lies_in_brine(const Ingredient& ingredient) {
+    constexpr double salted = 1;  // g in 100 g, judgement
+    const bool whole = ingredient.tissue == Tissue::liquid || ingredient.tissue == Tissue::paste || ingredient.tissue == Tissue::dry;
+    return !whole && ingredient.composition.salt.mid >= salted;
+}
+
+}  // namespace
+
+bool lies_in_water(const Ingredient& ingredient) {
+    const auto& already = ingredient.already;
+    return ingredient.family == "legumes" && std::find(already.begin(), already.end(), "boiled") != already.end();
+}
+
+void drain_tin(const MeasuredFood& food, Weighed& weighed, std::vector<LineDoubt>& doubts) {
+    const Unit* held = labelled(food);
+    const auto told = [&](std::string_view word) { return says(food.name.before, word) || says(food.name.after, word); };
+    if (!held || food.notes.drained || told("undrained")) return;
+    const std::string a = "a " + std::string(held->word);
+    if (lies_in_water(*food.name.ingredient)) {
+        weighed.grams = times(weighed.grams, food.knowledge.parameter("reading.drained-share"));
+        doubts.push_back({told("drained") ? Confidence::likely : Confidence::unsure,
+                          a + " tells its weight with the water: reckoned drained, " + plain_number(std::round(weighed.grams.mid)) + " g",
+                          true});
+    } else if (held->word == "jar" && lies_in_brine(*food.name.ingredient)) {
+        doubts.push_back({Confidence::unsure, a + " often tells its weight with the brine: taken as the drained weight", true});
+    }
+}
+
+}  // namespace standin

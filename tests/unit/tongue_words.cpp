@@ -1,0 +1,47 @@
+// Words of other tongues: each that names a food is tried in a line.
+#include <set>
+
+#include "formula/line/line_text.hpp"
+#include "formula/line/tongues.hpp"
+#include "support/catch.hpp"
+#include "support/knowledge.hpp"
+
+using namespace standin;
+
+namespace {
+
+std::string read_as(const std::string& line) {
+    const auto read = read_line(line, Origin("", {1, 1}), knowledge());
+    return read ? read->line.ingredient : "";
+}
+
+// A name that the records have themselves is read as it stands.
+bool named_already(const std::string& word) {
+    return knowledge().ingredient_named(word) != nullptr || knowledge().ingredient_meant(word) != nullptr;
+}
+
+}  // namespace
+
+TEST_CASE("a word of another tongue that names a food is read as that food") {
+    std::size_t foods = 0;
+    std::string missed;
+    std::set<std::string> languages;
+    for (const auto& word : knowledge().records().lexicon.tongue) {
+        const bool listed = word.language.find(':') != std::string::npos;
+        if (listed || !knowledge().ingredient_named(word.english) || named_already(word.word)) continue;
+        const std::string own = read_as("100 g " + word.english), other = read_as("100 g " + word.word);
+        if (own.empty()) continue;  // asked back in English too
+        ++foods;
+        languages.insert(word.language);
+        if (other != own) missed += "\n  " + word.language + ": " + word.word + ": " + other + ", not " + own;
+    }
+    INFO(missed);
+    CHECK(missed.empty());
+    CHECK(foods > 500);
+    CHECK(languages.size() >= 5);
+}
+
+TEST_CASE("no tongue is asked twice") {
+    const auto& all = knowledge().tongues();
+    CHECK(std::set<std::string>(all.begin(), all.end()).size() == all.size());
+}

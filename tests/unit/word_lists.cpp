@@ -1,0 +1,89 @@
+// Every word of every list is tried in the line that its list gives.
+#include "knowledge/word_lists.hpp"
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <nlohmann/json.hpp>
+
+#include "core/names.hpp"
+#include "formula/formats/reading.hpp"
+#include "formula/line/line_beside.hpp"
+#include "formula/line/line_text.hpp"
+#include "support/catch.hpp"
+#include "support/knowledge.hpp"
+#include "support/places.hpp"
+
+using namespace standin;
+
+namespace {
+
+nlohmann::json lists() {
+    std::ifstream file(std::filesystem::path(knowledge_folder()) / "lexicon/lists.json");
+    return nlohmann::json::parse(file).at("lists");
+}
+
+std::string with_word(std::string line, const std::string& word) {
+    const std::string place = "{word}";
+    return line.replace(line.find(place), place.size(), word);
+}
+
+bool any_doubt(const ReadLine& read, const std::string& words) {
+    return std::any_of(read.doubts.begin(), read.doubts.end(),
+                       [&](const LineDoubt& doubt) { return doubt.text.find(words) != std::string::npos; });
+}
+
+// As a line of a formula.
+std::string became_line(const std::string& line, const std::string& wanted) {
+    const Origin origin("", {1, 1});
+    if (wanted == "beside") return beside_the_mass(line, knowledge()).empty() ? "no casing" : wanted;
+    if (wanted == "heading") return is_heading(line, knowledge()) ? wanted : "no heading";
+    if (wanted == "method") {
+        const auto read = read_closely("Test\n1 kg pork shoulder\n" + line + "\nStir in one direction for two minutes.\n", "", knowledge());
+        return read && read->formula ? wanted : "asked";
+    }
+    if (wanted == "told") {
+        const auto read = read_line(line, origin, knowledge(), {}, false, {3000, true, false});
+        return !read || !any_doubt(*read, "too little of it") ? wanted : "by its share";
+    }
+    const auto read = read_line(line, origin, knowledge());
+    if (wanted == "kept") return !read || !any_doubt(*read, "passed over") ? wanted : "passed over";
+    if (!read) return "asked";
+    if (wanted == "unsure") return any_doubt(*read, "counted into the mass") ? wanted : "sure";
+    return read->line.ingredient;
+}
+
+// As a line of a list of what is on hand that has basil besides.
+std::string became_stock(const std::string& line) {
+    const auto read = read_inventory("basil 10 g\n" + line + "\n", "", knowledge());
+    if (!read) return "asked: " + read.error().message;
+    if (read->complete) return *read->complete ? "closed" : "open";
+    if (!read->missing.empty()) return "none";
+    return read->items.size() > 1 ? "some" : "nothing";
+}
+
+}  // namespace
+
+TEST_CASE("every word of a list does in a line what its list says") {
+    std::size_t words = 0;
+    std::string missed;
+    for (const auto& list : lists()) {
+        const std::string id = list.at("id"), wanted = list.at("try").at("becomes");
+        for (const std::string word : list.at("words")) {
+            const std::string line = with_word(list.at("try").at("line"), word);
+            const std::string became = id.starts_with("stock-") ? became_stock(line) : became_line(line, wanted);
+            ++words;
+            if (became != wanted) missed += "\n  " + id + ": " + line + ": " + became;
+            CHECK(in_list(knowledge(), id, fold(word)));
+        }
+    }
+    INFO(missed);
+    CHECK(missed.empty());
+    CHECK(words > 700);
+}
+
+TEST_CASE("a word that no list holds is in none") {
+    CHECK_FALSE(in_list(knowledge(), "cut", "flambeed"));
+    CHECK_FALSE(in_list(knowledge(), "no such list", "chopped"));
+    for (const auto& tongue : knowledge().tongues()) CHECK(tongue.find(':') == std::string::npos);
+}
