@@ -28,7 +28,8 @@ std::string own_name(const NameRead& name) {
 const Ingredient* dry_form(const NameRead& name, const Knowledge& knowledge) {
     const Tissue tissue = name.ingredient->tissue;
     const bool leaf = tissue == Tissue::thin_leaf || tissue == Tissue::thick_leaf;
-    if ((!leaf && tissue != Tissue::root) || !name.ingredient->already.empty()) return nullptr;
+    const bool herb = leaf && (name.ingredient->family == "herbs" || name.ingredient->family == "alliums");
+    if ((!herb && tissue != Tissue::root) || !name.ingredient->already.empty()) return nullptr;
     const std::string own = own_name(name);
     for (const std::string& one : {"dried " + own, "ground " + own}) {
         const auto* found = known_ingredient(one, knowledge);
@@ -64,7 +65,8 @@ std::optional<Error> settle_by_share(NameRead& name, const AmountText& amount, c
     if (!name.generic.empty() && own == "mustard" && little)
         return open("so little of it is more likely the powder or the seed than made mustard: say which",
                     {"mustard powder", "mustard seed", "prepared mustard"});
-    if (around.meat && name.ingredient->tissue == Tissue::dry && !name.other_form.empty() && per_kilo > bound("dry-most"))
+    const bool dried_herb = name.ingredient->tissue == Tissue::dry && name.ingredient->roles.front() == Role::herb;
+    if (around.meat && dried_herb && !name.other_form.empty() && per_kilo > bound("dry-most"))
         return open("so much of it is more likely " + name.other_form + " than the dried one, which is several times as strong: say which",
                     {name.other_form, name.ingredient->names.front()});
     const auto* dry = dry_form(name, knowledge);
