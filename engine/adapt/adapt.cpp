@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
 #include <optional>
 
 #include "adapt/alternatives.hpp"
@@ -17,6 +16,7 @@
 #include "adapt/reach.hpp"
 #include "adapt/request.hpp"
 #include "adapt/search.hpp"
+#include "adapt/variant_list.hpp"
 #include "adapt/variant_name.hpp"
 #include "adapt/verdict.hpp"
 #include "adapt/verify.hpp"
@@ -146,8 +146,11 @@ private:
         if (kept_lines_missing()) return let_go(answer);
         problem_.hard = hard_goals(distance_);
         const Shown shown = [this](const Plan& plan, const Goal& goal) { return sure_value(weighed_out(plan).states, goal); };
-        answer.reach = reach_of_wants(problem_, distance_, context_.nominal().models(), shown, answer.base.properties);
+        const Problem asked = problem_;
         if (answer.variants.empty()) best_effort(answer, conflict.wants);
+        answer.reach = reach_of_wants(asked, distance_, context_.nominal().models(), shown, answer.base.properties,
+                                      answer.variants.empty() ? nullptr : &answer.variants.front().prediction.properties);
+        clear_conflict_if_met(answer);
     }
 
     // A kept line that is not to be had in full: the nearest is what can be done with what there is of it.
@@ -200,39 +203,39 @@ private:
     }
 
     // The shift of the relaxed batch may ask more of a plan than its own medians need: balance it once more from the limits as asked.
-    void ease(Plan& plan, std::vector<Goal> hard) {
-        constexpr int rounds = 4;
+    void ease(Plan& plan, const std::vector<Goal>& hard) {
         std::vector<Choice> choices(problem_.moves.size(), Choice::out);
         for (const auto m : used_moves(problem_, plan.grams))
             choices[m] = plan.grams[m] >= problem_.moves[m].most ? Choice::full : Choice::in;
-        const auto& process = problem_.processes[plan.process];
-        for (int round = 0; round < rounds; ++round) {
-            const Solution s = rebalancer().solve(choices, process, plan.grams, {.hard = &hard});
-            if (!s.feasible() || s.cost + process.price >= plan.cost) return;
-            const Plan nearer{plan.process, s.grams, s.cost + process.price, s.price + process.price};
-            auto moved = tighter(nearer, hard);
-            if (!moved) {
-                plan = nearer;
-                return;
-            }
-            hard = std::move(*moved);
-        }
+        if (const auto nearer = kept_within(choices, plan, hard); nearer && nearer->cost < plan.cost) plan = *nearer;
     }
 
     // Of plans that are as good as tied the one that touches fewer lines: a line that moves and gains next to nothing stays as it is.
     void simplify(Plan& plan, const std::vector<Goal>& asked) {
         constexpr double tie = 0.2;  // squared noticeable differences
-        const auto& process = problem_.processes[plan.process];
         for (const auto m : used_moves(problem_, plan.grams)) {
             if (problem_.moves[m].trim || problem_.moves[m].brings_food()) continue;
             std::vector<Choice> choices(problem_.moves.size(), Choice::out);
             for (const auto other : used_moves(problem_, plan.grams))
                 choices[other] = plan.grams[other] >= problem_.moves[other].most ? Choice::full : Choice::in;
             choices[m] = Choice::out;
-            const Solution s = rebalancer().solve(choices, process, plan.grams, {.hard = &asked});
-            const Plan shorter{plan.process, s.grams, s.cost + process.price, s.price + process.price};
-            if (s.feasible() && shorter.cost <= plan.cost + tie && !tighter(shorter, asked)) plan = shorter;
+            if (const auto shorter = kept_within(choices, plan, asked); shorter && shorter->cost <= plan.cost + tie) plan = *shorter;
         }
+    }
+
+    // The best grams of these moves whose medians keep what was asked.
+    std::optional<Plan> kept_within(const std::vector<Choice>& choices, const Plan& from, std::vector<Goal> hard) {
+        constexpr int rounds = 4;
+        const auto& process = problem_.processes[from.process];
+        for (int round = 0; round < rounds; ++round) {
+            const Solution s = rebalancer().solve(choices, process, from.grams, {.hard = &hard});
+            if (!s.feasible()) break;
+            Plan plan{from.process, s.grams, s.cost + process.price, s.price + process.price};
+            auto moved = tighter(plan, hard);
+            if (!moved) return plan;
+            hard = std::move(*moved);
+        }
+        return std::nullopt;
     }
 
     void show(const SearchResult& found, const std::vector<Goal>& goals, AdaptAnswer& answer) {
@@ -240,10 +243,7 @@ private:
         answer.proved = found.proved;
         answer.gap = found.gap;
         for (auto& tried : weighed_out(found.plans, goals)) answer.variants.push_back(variant_of(std::move(tried), answer.base));
-        std::stable_sort(answer.variants.begin(), answer.variants.end(),
-                         [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
-        if (std::any_of(answer.variants.begin(), answer.variants.end(), meets_all)) std::erase_if(answer.variants, std::not_fn(meets_all));
-        for (std::size_t i = 0; i < answer.variants.size(); ++i) answer.variants[i].rank = i + 1;
+        put_in_order(answer.variants);
     }
 
     Rebalancer rebalancer() const { return {problem_, distance_, context_.nominal().models()}; }
@@ -446,7 +446,7 @@ private:
         v.colour_rested = d.rested;
         v.colour_cooked = d.cooked;
         for (const auto& goal : distance_.goals())
-            v.wants.push_back(judged(goal, distance_, base.properties[goal.property].mid, v.prediction.properties[goal.property].mid,
+            v.wants.push_back(judged(goal, distance_, base.properties[goal.property].mid, v.prediction.properties[goal.property],
                                      base_states_, tried.states, request_.sure));
         return v;
     }

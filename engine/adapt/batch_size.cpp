@@ -55,6 +55,12 @@ private:
         reason_.figures.push_back({"batch", {}, 100 * factor_, "%"});
     }
 
+    // Meat, leaves and what holds them make the mass; a pinch that runs out early has a stand-in or is done without.
+    static bool carries(const Ingredient& food) {
+        const Role role = food.roles.front();
+        return food.meat || role == Role::fat || role == Role::green || role == Role::liquid || role == Role::binder;
+    }
+
     // The line of the list that goes least far. What is missing altogether needs a stand-in, whatever the size.
     void as_the_list_makes() {
         std::optional<double> least;
@@ -62,7 +68,7 @@ private:
         double by_g = 0;
         for (const auto& [id, need] : need_) {
             const Offer offer = stock_.offer(*knowledge_.ingredient(id));
-            if (!offer.on_hand || !offer.grams || need <= 0) continue;
+            if (!offer.on_hand || !offer.grams || need <= 0 || !carries(*knowledge_.ingredient(id))) continue;
             const double share = *offer.grams / need;
             if (least && share >= *least) continue;
             least = share;

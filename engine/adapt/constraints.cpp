@@ -184,6 +184,15 @@ private:
         LinearConstraint limit{{}, there - problem_.least_meat, std::max(problem_.least_meat, 1.0)};
         for (const auto& move : problem_.moves) limit.per_gram.push_back(-move.per_gram[Amount::meat]);
         limits_.push_back(std::move(limit));
+        if (moves && std::none_of(problem_.missing.begin(), problem_.missing.end(), [](bool missing) { return missing; })) hold_block();
+    }
+
+    // A want that moves the meat changes one for the other: nobody who asks for a firmer sausage has more meat by him.
+    void hold_block() {
+        const double most = context_.constant("advice.meat.most") * base()[Amount::meat];
+        LinearConstraint limit{{}, most - problem_.start_total[Amount::meat], std::max(most, 1.0)};
+        for (const auto& move : problem_.moves) limit.per_gram.push_back(move.per_gram[Amount::meat]);
+        limits_.push_back(std::move(limit));
     }
 
     // Salt per kilo of meat stays where the maker has it, unless a want is about it or the salt itself is not to be had.
@@ -191,7 +200,9 @@ private:
         const bool moves = std::any_of(problem_.moves.begin(), problem_.moves.end(),
                                        [&](const Move& m) { return !m.brings_food() && m.role == Role::salt; });
         if (!moves || distance_.wanted(Property::salt_pct) || !(base()[Amount::meat] > 0)) return;
-        const double ratio = base()[Amount::salt] / base()[Amount::meat], held = context_.constant("advice.salt.held");
+        const double ratio = base()[Amount::salt] / base()[Amount::meat];
+        // The least trim is no finer: half of it may lie to either side.
+        const double held = std::max(context_.constant("advice.salt.held"), context_.constant("advice.trim.least") / 2);
         limits_.push_back(ratio_limit(problem_, Amount::salt, Amount::meat, (1 - held) * ratio, true));
         limits_.push_back(ratio_limit(problem_, Amount::salt, Amount::meat, (1 + held) * ratio, false));
     }

@@ -51,11 +51,17 @@ Distance::Distance(const Context& context, const Material& base, const State& st
       rested_(frame_of(state.rested)),
       cooked_(frame_of(state.cooked)) {
     const auto step_of = [&](std::string_view record) { return context.knowledge().difference(record); };
+    // A share of next to nothing is no step: where no acid or salt is tasted, the first that is tasted counts as one.
+    const auto least = [&](Property property) {
+        if (property == Property::sourness_mmol_kg) return context.constant("advice.floor.sourness");
+        if (property == Property::salt_pct || property == Property::water_phase_salt_pct) return context.constant("advice.floor.salt");
+        return 0.0;
+    };
     for (const auto& h : held) {
         const Difference* d = step_of(h.record);
-        if (d)
-            steps_[h.property] =
-                d->relative ? d->step.band.mid * std::max(std::abs(state.properties[h.property]), least_base) : d->step.band.mid;
+        if (!d) continue;
+        const double now = std::max(std::abs(state.properties[h.property]), least_base);
+        steps_[h.property] = d->relative ? std::max(d->step.band.mid * now, least(h.property)) : d->step.band.mid;
     }
     const auto value = [&](std::string_view record) { return step_of(record) ? step_of(record)->step.band.mid : 1.0; };
     colour_step_ = value("colour");
@@ -72,6 +78,8 @@ Distance::Distance(const Context& context, const Material& base, const State& st
         const double now = state.properties[goal.property];
         wanted_[goal.property] = wanted_[goal.property] || !goal.condition || shortfall(goal, now, now) > 0;
     }
+    ph_serves_ =
+        wanted_[Property::bind] || wanted_[Property::firmness] || wanted_[Property::sourness_mmol_kg] || wanted_[Property::greenness];
 }
 
 double Distance::relative_change(double value, double base, double floor, double step) const {
@@ -83,7 +91,8 @@ Residuals Distance::residuals(const Material& batch, const State& state) const {
     std::size_t n = 0;
     const auto put = [&](std::string_view what, double value) { r[n++] = {what, value, value}; };
     for (const auto& h : held) {
-        const bool free = wanted_[h.property] || (h.property == Property::water_phase_salt_pct && wanted_[Property::salt_pct]);
+        const bool free = wanted_[h.property] || (h.property == Property::water_phase_salt_pct && wanted_[Property::salt_pct]) ||
+                          (h.property == Property::ph && ph_serves_);
         const bool counted = steps_[h.property] > 0 && !free;
         put(h.what, counted ? (state.properties[h.property] - state_.properties[h.property]) / steps_[h.property] : 0);
         if (h.better * r[n - 1].value > 0) r[n - 1].value = 0;

@@ -28,8 +28,11 @@ std::vector<Group> exclusive_groups(const Problem& problem) {
                 food[{move.food.ingredient, move.line}].push_back(m);
                 if (!problem.missing[move.line]) by_choice[move.line].push_back(m);
                 break;
-            case MoveKind::reduce:
             case MoveKind::raise:
+                // More of the maker's own binder, or another: not both.
+                if (move.role == Role::binder) added[move.role].push_back(m);
+                [[fallthrough]];
+            case MoveKind::reduce:
                 of_line[move.line].push_back(m);
                 break;
         }

@@ -27,6 +27,7 @@ double spared_of(Role role, const Distance& distance) {
                              (role == Role::salt && goal.property == Property::salt_pct);
         const double base = distance.base().properties[goal.property];
         if (!of_role || goal.kind != Goal::Kind::at_most || !distance.wanted(goal.property) || !(base > 0)) continue;
+        if (role == Role::fat) return 1;  // lean takes its place in the mass
         spared = std::max(spared, std::clamp(1 - goal.target(base) / base, 0.0, 1.0));
     }
     return spared;
@@ -110,11 +111,22 @@ std::vector<double> losses_in(const Problem& problem, const Distance& distance, 
     return losses;
 }
 
-std::vector<double> spared_in(const Problem& problem, const Distance& distance, const Knowledge& knowledge) {
+std::vector<double> spared_in(const Problem& problem, const Distance& distance, const Context& context) {
     constexpr double most = 0.95;  // a line that goes altogether is missed in any case
+    const auto role_of = [&](const Line& line) { return context.knowledge().ingredient(line.ingredient)->roles.front(); };
+    const auto heat_of = [&](const Line& line) { return dose_of(context.nominal().unit(line), Role::heat); };
+    double heat = 0, grams = 0;
+    for (const auto& line : problem.formula.lines) {
+        if (role_of(line) != Role::heat) continue;
+        heat += heat_of(line) * line.grams.mid;
+        grams += line.grams.mid;
+    }
     std::vector<double> spared;
-    for (const auto& line : problem.formula.lines)
-        spared.push_back(std::min(most, spared_of(knowledge.ingredient(line.ingredient)->roles.front(), distance)));
+    for (const auto& line : problem.formula.lines) {
+        // Of several chiles the hotter give way: the mild ones are there for their flesh.
+        const bool flesh = role_of(line) == Role::heat && heat_of(line) * grams < heat * (1 - 1e-9);
+        spared.push_back(flesh ? 0 : std::min(most, spared_of(role_of(line), distance)));
+    }
     return spared;
 }
 

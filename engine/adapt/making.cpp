@@ -9,10 +9,10 @@
 namespace standin {
 namespace {
 
-constexpr double cold_c = 2, tacky_min = 3, short_rest_h = 10;          // common practice
-constexpr double plates_mm[] = {3, 4.5, 6, 8, 10, 13};                  // as they are sold
-constexpr double finest_mm = 4.5, coarsest_mm = 10;                     // of a coarse sausage; common practice
-constexpr double worth_cooling_core_c = 0.5, worth_cooling_rest_c = 1;  // thermometers read no finer
+constexpr double cold_c = 2, tacky_min = 3, brief_min = 1, short_rest_h = 10;  // common practice
+constexpr double plates_mm[] = {3, 4.5, 6, 8, 10, 13};                         // as they are sold
+constexpr double finest_mm = 4.5, coarsest_mm = 10;                            // of a coarse sausage; common practice
+constexpr double worth_cooling_core_c = 0.5, worth_cooling_rest_c = 1;         // thermometers read no finer
 
 class Making {
 public:
@@ -26,6 +26,7 @@ public:
     std::vector<ProcessOption> ways() const {
         ProcessOption careful{formula_.process, {}, {}, 0};
         if (wanted(Property::bind, Goal::Kind::at_least) || wanted(Property::firmness, Goal::Kind::at_least)) make_it_bind(careful);
+        if (wanted(Property::bind, Goal::Kind::at_most) || wanted(Property::firmness, Goal::Kind::at_most)) mix_less(careful);
         if (green_wanted()) rest_cold(careful);
         if (wanted(Property::cook_loss_pct, Goal::Kind::at_most)) cook_no_hotter(careful);
         if (!careful.changes.empty()) careful.price = context_.constant("advice.price.process");
@@ -67,6 +68,12 @@ private:
             way.process.mixed_at_c = cold_c;
             way.changes.push_back(make_reason(ReasonKind::cold, {{"mixed at", now_.mixed_at_c, cold_c, "C"}}));
         }
+    }
+
+    void mix_less(ProcessOption& way) const {
+        if (now_.mixing_min <= brief_min) return;
+        way.process.mixing_min = brief_min;
+        way.changes.push_back(make_reason(ReasonKind::mixing, {{"mixing", now_.mixing_min, brief_min, "min"}}));
     }
 
     void rest_cold(ProcessOption& way) const {

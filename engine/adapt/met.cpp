@@ -29,7 +29,7 @@ double missed_by(const Goal& goal, const Distance& distance, const std::vector<S
     return *decides;
 }
 
-WantResult judged(const Goal& goal, const Distance& distance, double before, double after, const std::vector<State>& base,
+WantResult judged(const Goal& goal, const Distance& distance, double before, const Band& after, const std::vector<State>& base,
                   const std::vector<State>& variant, double sure) {
     const double slack = allowed(goal, distance);
     std::size_t met = 0;
@@ -42,7 +42,8 @@ WantResult judged(const Goal& goal, const Distance& distance, double before, dou
     why.kind = ReasonKind::want;
     why.about = goal.want;
     why.role = goal.kind == Goal::Kind::at_least ? "at least" : goal.kind == Goal::Kind::at_most ? "at most" : "equal";
-    why.figures = {{std::string(info(goal.property).name), before, after, unit}, {"asked for", {}, goal.target(before), unit}};
+    why.figures = {{std::string(info(goal.property).name), before, after.mid, unit, after.low, after.high},
+                   {"asked for", {}, goal.target(before), unit}};
     if (!goal.condition) why.figures.push_back({"slack", {}, slack, unit});
     result.says = in_full(why);
     return result;

@@ -15,7 +15,7 @@ double missed_by(const Goal& goal, const Distance& distance, const std::vector<S
                  double sure);
 
 /// `before` and `after` are what is shown of the goal's property; the states are those of base and variant at the same draws.
-WantResult judged(const Goal& goal, const Distance& distance, double before, double after, const std::vector<State>& base,
+WantResult judged(const Goal& goal, const Distance& distance, double before, const Band& after, const std::vector<State>& base,
                   const std::vector<State>& variant, double sure);
 
 bool meets_all(const Variant& variant);

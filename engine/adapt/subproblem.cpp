@@ -123,7 +123,7 @@ std::vector<double> Subproblem::scaled(const std::vector<double>& grams) const {
 
 bool Subproblem::brings_binder(std::size_t i) const {
     const Move& move = problem_.moves[active_[i]];
-    return move.role == Role::binder && move.brings_food();
+    return move.role == Role::binder && move.kind != MoveKind::reduce;
 }
 
 std::optional<bool> Subproblem::binder_used(const std::vector<double>& y) const {

@@ -11,7 +11,7 @@ std::string verdict_of(double distance, const Context& context) {
                                                                         {"advice.verdict.another", "another sausage, still good"}}};
     for (const auto& [limit, words] : up_to)
         if (distance <= context.constant(limit)) return words;
-    return "no longer this sausage";
+    return no_longer_this;
 }
 
 }  // namespace standin

@@ -224,8 +224,8 @@ private:
         const auto states = mass_.made.states(way.formula);
         way.prediction = mass_.made.predicted(way.formula, states);
         for (const auto& goal : goals())
-            way.wants.push_back(judged(goal, distance_, mass_.base.properties[goal.property].mid,
-                                       way.prediction.properties[goal.property].mid, mass_.states, states, mass_.request.sure));
+            way.wants.push_back(judged(goal, distance_, mass_.base.properties[goal.property].mid, way.prediction.properties[goal.property],
+                                       mass_.states, states, mass_.request.sure));
         way.met = std::all_of(way.wants.begin(), way.wants.end(), [](const WantResult& w) { return w.met; });
         way.differences = differences_between(mass_.states, states).properties;
         way.new_allergens = new_allergens(mass_.base, way.prediction);

@@ -13,7 +13,9 @@ std::string want(const Reason& r) {
     if (r.figures.size() < 2) return r.about;
     const Figure &moved = r.figures[0], &target = r.figures[1];
     std::string text = moved.what + " " + (moved.before ? three_figures(*moved.before) + " -> " : "") + three_figures(moved.after) +
-                       (moved.unit.empty() ? "" : " " + moved.unit) + "; asked for " + three_figures(target.after) + bound_word(r.role);
+                       (moved.unit.empty() ? "" : " " + moved.unit) +
+                       (moved.low && moved.high ? ", likely " + three_figures(*moved.low) + " to " + three_figures(*moved.high) : "") +
+                       "; asked for " + three_figures(target.after) + bound_word(r.role);
     if (const Figure* slack = figure(r, "slack")) text += ", within " + three_figures(slack->after) + " counts as met";
     return text;
 }

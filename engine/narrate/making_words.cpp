@@ -32,7 +32,7 @@ std::string making_said(const Reason& r) {
         case ReasonKind::order:
             return "salt and lean first, mixed until tacky; the paste next; acid cold and last";
         case ReasonKind::mixing:
-            return "mix " + short_number(after(r)) + " minutes, until it sticks to an upturned palm";
+            return mixed(r);
         case ReasonKind::cold:
             return "meat and paste at 0-2 C before mixing, no warmer than 4 C after";
         case ReasonKind::plate:
@@ -50,6 +50,13 @@ std::string making_said(const Reason& r) {
         default:
             return r.note;
     }
+}
+
+// Until it is tacky; or, where it is to stay loose, no longer than it must.
+std::string mixed(const Reason& r) {
+    const bool less = !r.figures.empty() && r.figures.front().before && r.figures.front().after < *r.figures.front().before;
+    if (less) return "mix no longer than it takes to hold together, about " + short_number(after(r)) + " min";
+    return "mix " + short_number(after(r)) + " minutes, until it sticks to an upturned palm";
 }
 
 }  // namespace

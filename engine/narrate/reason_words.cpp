@@ -69,6 +69,8 @@ std::string salt(const Reason& r, Units units) {
                     : moves(r.figures.front(), units);
 }
 
+constexpr const char* glue = "dissolved protein is the glue";
+
 // Without numbers, asks and notes.
 std::string gist(const Reason& r, Units units) {
     switch (r.kind) {
@@ -101,7 +103,7 @@ std::string gist(const Reason& r, Units units) {
         case ReasonKind::order:
             return "acid that meets unsalted meat keeps its protein from dissolving";
         case ReasonKind::mixing:
-            return "dissolved protein is the glue";
+            return moved(r, glue, glue, "less protein is dissolved, and that is the glue");
         case ReasonKind::cold:
             return "cold fat does not smear";
         case ReasonKind::plate:

@@ -117,7 +117,8 @@ def judge_garden(binary, book, formula, garden):
                 yield "pantry taken away", f"{where}: {edit['do']} {edit['line']}"
             if edit["do"] in ("replace", "split") and roles[:1] and roles[0] in vegetable_roles and edit["grams_before"]:
                 gone = edit["grams_before"] - edit.get("grams_left", 0)
-                if gone > 0 and not 1 / 3 <= edit["grams_after"] / gone <= 3 and edit["with"] not in book.by_weight(edit["line"]):
+                together = sum(e["grams_after"] for e in variant["edits"] if e["line"] == edit["line"] and e["do"] == edit["do"])
+                if gone > 0 and not 1 / 3 <= together / gone <= 3 and edit["with"] not in book.by_weight(edit["line"]):
                     yield "a stand-in at under a third or over three times the weight", \
                         f"{where}: {gone:.0f} g {edit['line']} -> {edit['grams_after']:.0f} g {edit['with']}"
         before, after = salt_of_meat(answer["base"]), salt_of_meat(variant["prediction"])

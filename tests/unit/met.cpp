@@ -1,6 +1,7 @@
 // Met is judged on the draws.
 #include "adapt/met.hpp"
 
+#include "core/band.hpp"
 #include "support/advising.hpp"
 #include "support/catch.hpp"
 
@@ -19,7 +20,7 @@ Formula hot() { return formula({line("pork-shoulder", 1000), line("serrano", 20)
 
 WantResult asked(const std::string& want, double sure) {
     Advising advising(hot(), {want});
-    return judged(advising.distance().goals().front(), advising.distance(), 5, 5, draws(), draws(), sure);
+    return judged(advising.distance().goals().front(), advising.distance(), 5, exactly(5), draws(), draws(), sure);
 }
 
 }  // namespace

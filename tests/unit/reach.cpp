@@ -28,7 +28,7 @@ std::vector<std::string> reach(const std::vector<std::string>& wants, bool salt_
         const double value = advising.distance().base().properties[p];
         start[p] = {value, value, value};
     });
-    return in_full(reach_of_wants(problem, advising.distance(), advising.models(), shown, start));
+    return in_full(reach_of_wants(problem, advising.distance(), advising.models(), shown, start, nullptr));
 }
 
 }  // namespace

@@ -1,0 +1,53 @@
+#include "adapt/food_price.hpp"
+
+#include <algorithm>
+
+#include "knowledge/kinds.hpp"
+
+namespace standin {
+
+FoodPrice::FoodPrice(const Formula& formula, const Stock& stock, const Context& context)
+    : formula_(formula), stock_(stock), context_(context) {
+    for (const auto& line : formula.lines)
+        for (const auto& allergen : context.knowledge().ingredient(line.ingredient)->allergens) allergens_.insert(allergen);
+}
+
+bool FoodPrice::in_formula(const Ingredient& food) const {
+    return std::any_of(formula_.lines.begin(), formula_.lines.end(), [&](const Line& line) { return line.ingredient == food.id; });
+}
+
+bool FoodPrice::brings_a_beast(const Ingredient& food) const {
+    return food.meat && std::none_of(formula_.lines.begin(), formula_.lines.end(), [&](const Line& line) {
+               const auto& meat = context_.knowledge().ingredient(line.ingredient)->meat;
+               return meat && meat->species == food.meat->species;
+           });
+}
+
+double FoodPrice::of_allergens(const Ingredient& food) const {
+    const auto fresh = std::count_if(food.allergens.begin(), food.allergens.end(), [&](const auto& a) { return !allergens_.count(a); });
+    return static_cast<double>(fresh) * context_.constant("advice.price.allergen");
+}
+
+double FoodPrice::of_finding(const Ingredient& food) const {
+    if (in_formula(food) || stock_.names(food.id)) return 0;
+    if (belongs(food, "gathered", context_.knowledge())) return context_.constant("advice.price.gathered");
+    const bool gum = food.roles.front() == Role::binder && food.tissue == Tissue::dry && food.most_g_per_kg &&
+                     food.most_g_per_kg->band.mid <= context_.constant("advice.gum.most");
+    if (gum || belongs(food, "seldom-sold", context_.knowledge())) return context_.constant("advice.price.seldom");
+    return 0;
+}
+
+double FoodPrice::of_stand_in(const Ingredient& food, double closeness, bool asked_for) const {
+    const double unlike = 1 - closeness;
+    return context_.constant("advice.price.swap") * unlike * unlike +
+           context_.constant(in_formula(food) || stock_.names(food.id) ? "advice.price.change" : "advice.price.new") +
+           (asked_for ? context_.constant("advice.price.lever") : 0) + of_allergens(food) + of_finding(food) +
+           (brings_a_beast(food) ? context_.constant("advice.price.beast") : 0);
+}
+
+double FoodPrice::of_addition(const Ingredient& food, bool asked_for, double rare) const {
+    return context_.constant("advice.price.new") + (asked_for ? context_.constant("advice.price.lever") : 0) +
+           context_.constant("advice.price.rare") * rare + of_allergens(food) + of_finding(food);
+}
+
+}  // namespace standin

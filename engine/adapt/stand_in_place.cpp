@@ -1,0 +1,104 @@
+#include "adapt/stand_in_place.hpp"
+
+#include <algorithm>
+#include <limits>
+
+#include "knowledge/tissue.hpp"
+
+namespace standin {
+namespace {
+
+constexpr double slack = 1.15;            // over the equal dose; judgement, as the rest
+constexpr double vegetable_share = 0.02;  // of the batch; below that a vegetable is a seasoning, and its bulk is nothing
+constexpr double bodiless = 0.5;          // of a vegetable that juice or powder with all of its dose makes up for
+constexpr double most_times = 2.8;        // the weight of a vegetable that seasons, or one part in so many, stands in for it
+constexpr double third = 0.35;            // of what is missing; who makes up for less has no part in it
+constexpr double pinch = 0.1;             // of what takes the place of the whole line: what is strong, or hardly there
+constexpr double by_choice = 0.3;         // of a line that is there: who changes it for the sake of a want changes it to be seen
+constexpr double weighed = 0.75;          // of the weight that those who use it give
+
+bool contains(const std::vector<Role>& roles, Role role) { return std::find(roles.begin(), roles.end(), role) != roles.end(); }
+
+}  // namespace
+
+double StandInPlace::room_by_the_kilo(const Ingredient& food) const {
+    return food.most_g_per_kg ? food.most_g_per_kg->band.mid * base_mass_ / 1000 : std::numeric_limits<double>::infinity();
+}
+
+double StandInPlace::fairly_missing(std::size_t l) const { return std::min(missing_of(l), room_by_the_kilo(ingredient(lines()[l]))); }
+
+bool StandInPlace::is_bulk(std::size_t l) const {
+    const Role role = role_of_line(l);
+    const bool seasoning = role == Role::herb || role == Role::spice || role == Role::allium;
+    return is_vegetable(ingredient(lines()[l]).tissue) && !seasoning && lines()[l].grams.mid >= vegetable_share * base_mass_;
+}
+
+// Garlic for ramps: it stands for the taste alone, and far less of it is enough.
+bool StandInPlace::seasons_for(std::size_t l, const Candidate& candidate) const {
+    const double equal = candidate.food.grams.mid / candidate.share;
+    return role_of_line(l) == Role::green && candidate.role == Role::allium && most_times * equal < lines()[l].grams.mid;
+}
+
+// Dried, a little does what the fresh line did: the same plant, or any allium.
+bool StandInPlace::is_dried_form(std::size_t l, const Line& food) const {
+    const Ingredient &fresh = ingredient(lines()[l]), &dry = ingredient(food);
+    const bool same = !fresh.latin.empty() && fresh.latin == dry.latin;
+    return dry.tissue == Tissue::dry && (same || role_of_line(l) == Role::allium);
+}
+
+// Makers weigh it against the line: a printed ratio, no equal dose.
+bool StandInPlace::by_weight(const Candidate& candidate) const {
+    const auto& swaps = context_.knowledge().records().swaps;
+    return !candidate.swaps.empty() &&
+           std::all_of(candidate.swaps.begin(), candidate.swaps.end(), [&](std::size_t s) { return swaps[s].basis == Basis::weight; });
+}
+
+StandInPlace::Weights StandInPlace::weights(std::size_t l, const Candidate& candidate) const {
+    const double equal = candidate.food.grams.mid / candidate.share, line = lines()[l].grams.mid;
+    const auto lift = asked_.lift.find(candidate.role);
+    const double most = std::min(slack * candidate.food.grams.mid * (lift == asked_.lift.end() ? 1.0 : lift->second), candidate.most_grams);
+    if (is_dried_form(l, candidate.food)) return {equal, most};
+    if (seasons_for(l, candidate)) return {is_bulk(l) ? equal / bodiless : equal, most};
+    if (!is_bulk(l)) {
+        // Of a little of a vegetable too, no crumb and no basketful: the rest of the dose is left to others.
+        const Tissue tissue = ingredient(lines()[l]).tissue;
+        const bool dry = tissue == Tissue::dry && ingredient(candidate.food).tissue == Tissue::dry;
+        const bool no_vegetable = !is_vegetable(ingredient(candidate.food).tissue);
+        if (has_body(l) && !dry && no_vegetable && (most_times * equal < line || equal > most_times * line)) return {equal, 0};
+        if (!is_vegetable(tissue) || no_vegetable) return {equal, most};
+        return {std::max(equal, line / most_times), std::min(most, most_times * line)};
+    }
+    if (!is_vegetable(ingredient(candidate.food).tissue)) return {equal / bodiless, most};
+    return {std::clamp(equal, context_.constant("advice.bulk.least") * line, line),
+            std::min(most, context_.constant("advice.bulk.most") * line)};
+}
+
+double StandInPlace::least(std::size_t l, const Candidate& candidate, double whole) const {
+    double grams = third * whole * missing_of(l) / lines()[l].grams.mid;
+    if (is_dried_form(l, candidate.food) || seasons_for(l, candidate)) grams = pinch * whole;
+    else if (!problem_.missing[l]) grams = by_choice * whole;
+    else if (has_body(l)) grams = third * fairly_missing(l);
+    else if (by_weight(candidate)) grams *= weighed / third;
+    return candidate.share < 1 ? std::min(grams, candidate.food.grams.mid) : grams;
+}
+
+// Chives for ramps: a small bunch of them brings back some of the onion, if not the bulk.
+bool StandInPlace::little_will_do(std::size_t l, const Candidate& candidate, double most) const {
+    if (!has_body(l)) return true;
+    const Ingredient &from = ingredient(lines()[l]), &to = ingredient(candidate.food);
+    const bool leaf = to.tissue == Tissue::thin_leaf && contains(from.roles, Role::allium) && contains(to.roles, Role::allium);
+    return leaf && most >= pinch * weights(l, candidate).whole;
+}
+
+bool StandInPlace::fills(std::size_t l, const Candidate& candidate, double most) const {
+    if (!is_vegetable(ingredient(candidate.food).tissue) || seasons_for(l, candidate)) return false;
+    return std::min(weights(l, candidate).most, most) >= third * fairly_missing(l);
+}
+
+std::optional<double> StandInPlace::alone(const Move& move) const {
+    const double missing = missing_of(move.line);
+    if (!is_vegetable(ingredient(move.food).tissue) || move.covers->per_gram * bodiless * missing > 1) return std::nullopt;
+    return std::min(move.most, context_.constant("advice.bulk.least") * missing);
+}
+
+}  // namespace standin

@@ -1,0 +1,52 @@
+#include "adapt/variant_list.hpp"
+
+#include <algorithm>
+#include <functional>
+
+#include "adapt/met.hpp"
+#include "adapt/verdict.hpp"
+
+namespace standin {
+namespace {
+
+bool some_meet_all(const std::vector<Variant>& variants) { return std::any_of(variants.begin(), variants.end(), meets_all); }
+
+bool reads_the_same(const Variant& a, const Variant& b) {
+    return std::equal(a.edits.begin(), a.edits.end(), b.edits.begin(), b.edits.end(), [](const Edit& x, const Edit& y) {
+        return x.kind == y.kind && x.line == y.line && x.with == y.with && x.grams_after == y.grams_after;
+    });
+}
+
+// Plans that differ by less than a scale shows are one.
+void once_each(std::vector<Variant>& variants) {
+    for (std::size_t i = 0; i < variants.size(); ++i)
+        for (std::size_t k = variants.size(); k-- > i + 1;)
+            if (reads_the_same(variants[i], variants[k])) variants.erase(variants.begin() + static_cast<std::ptrdiff_t>(k));
+}
+
+// Beside an answer that is still this sausage, one that no longer is helps nobody.
+void leave_out_hopeless(std::vector<Variant>& variants) {
+    if (variants.empty() || variants.front().verdict == no_longer_this) return;
+    std::erase_if(variants, [](const Variant& v) { return v.verdict == no_longer_this; });
+}
+
+}  // namespace
+
+void put_in_order(std::vector<Variant>& variants) {
+    std::stable_sort(variants.begin(), variants.end(), [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
+    if (some_meet_all(variants)) std::erase_if(variants, std::not_fn(meets_all));
+    once_each(variants);
+    leave_out_hopeless(variants);
+    for (std::size_t i = 0; i < variants.size(); ++i) variants[i].rank = i + 1;
+}
+
+void clear_conflict_if_met(AdaptAnswer& answer) {
+    if (!some_meet_all(answer.variants)) return;
+    put_in_order(answer.variants);
+    answer.conflict.clear();
+    answer.would_give.clear();
+    answer.reach.clear();
+    answer.proved = false;
+}
+
+}  // namespace standin

@@ -1,0 +1,15 @@
+// Variants as a list that is shown: in order, each once, only those that meet what was asked where some do.
+#pragma once
+
+#include <vector>
+
+#include "standin/advice.hpp"
+
+namespace standin {
+
+void put_in_order(std::vector<Variant>& variants);
+
+/// What was looked for with the wants as aims only may meet them after all: then nothing stands against them.
+void clear_conflict_if_met(AdaptAnswer& answer);
+
+}  // namespace standin
