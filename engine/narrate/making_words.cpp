@@ -27,6 +27,13 @@ std::string plate(const Reason& r) {
     return "grind through the " + short_number(after(r)) + " mm plate instead of " + short_number(was) + " mm";
 }
 
+// Until it is tacky; or, where it is to stay loose, no longer than it must.
+std::string mixed(const Reason& r) {
+    const bool less = !r.figures.empty() && r.figures.front().before && r.figures.front().after < *r.figures.front().before;
+    if (less) return "mix no longer than it takes to hold together, about " + short_number(after(r)) + " min";
+    return "mix " + short_number(after(r)) + " minutes, until it sticks to an upturned palm";
+}
+
 std::string making_said(const Reason& r) {
     switch (r.kind) {
         case ReasonKind::order:
@@ -50,13 +57,6 @@ std::string making_said(const Reason& r) {
         default:
             return r.note;
     }
-}
-
-// Until it is tacky; or, where it is to stay loose, no longer than it must.
-std::string mixed(const Reason& r) {
-    const bool less = !r.figures.empty() && r.figures.front().before && r.figures.front().after < *r.figures.front().before;
-    if (less) return "mix no longer than it takes to hold together, about " + short_number(after(r)) + " min";
-    return "mix " + short_number(after(r)) + " minutes, until it sticks to an upturned palm";
 }
 
 }  // namespace
