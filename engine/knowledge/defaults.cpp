@@ -109,13 +109,14 @@ private:
         i.binding->fat = Quantity{{held(&Band::low), held(&Band::mid), held(&Band::high)}, "g/g", fat->source};
     }
 
-    // What is dried has a strength of its own or none: no two lose alike.
+    // What is dried has a strength of its own, but for leaves: they lose alike.
     void strength(Ingredient& i) const {
-        if (i.strength || i.tissue == Tissue::dry || i.tissue == Tissue::seed) return;
         const auto smells = [](Role r) { return r == Role::herb || r == Role::allium || r == Role::spice; };
-        if (std::none_of(i.roles.begin(), i.roles.end(), smells)) return;
-        const bool jar = i.tissue == Tissue::paste || i.tissue == Tissue::liquid;
-        if (const Quantity* usual = rule(jar ? "aroma.strength.jar" : "aroma.strength.fresh")) i.strength = *usual;
+        if (i.strength || i.tissue == Tissue::seed || std::none_of(i.roles.begin(), i.roles.end(), smells)) return;
+        const bool dry = i.tissue == Tissue::dry, jar = i.tissue == Tissue::paste || i.tissue == Tissue::liquid;
+        if (dry && i.roles.front() != Role::herb) return;
+        const Quantity* usual = rule(dry ? "aroma.strength.dried-leaf" : jar ? "aroma.strength.jar" : "aroma.strength.fresh");
+        if (usual) i.strength = *usual;
     }
 
     // Only what is sold by the pod differs from pod to pod: a ground powder is a blend of many.

@@ -128,10 +128,11 @@ TEST_CASE("milk holds by its solids, curd by its own figure", "[defaults]") {
     CHECK(food("ricotta").binding->water.source == "binding-by-dry-matter");
 }
 
-TEST_CASE("a fresh herb is its own measure, a jar nearly, what is dried only by its own figure", "[defaults]") {
+TEST_CASE("a fresh herb is its own measure, a jar nearly, a dried leaf by the rule of spoons", "[defaults]") {
     CHECK(food("parsley").strength->band == Band{1, 1, 1});
     CHECK(food("prepared-mustard").strength->band == knowledge().parameter("aroma.strength.jar"));
-    CHECK(food("dried-thyme").strength->band.mid > 1);
+    CHECK(food("dried-oregano").strength->band == knowledge().parameter("aroma.strength.dried-leaf"));
+    CHECK(food("dried-thyme").strength->source == "herb-dry-and-spoon");
     CHECK_FALSE(food("cayenne-powder").strength);
     CHECK_FALSE(food("pork-shoulder").strength);
 }
