@@ -206,7 +206,7 @@ void Portions::hold_fat(Bounds& b, const Line& food) const {
     const double times_weight = constant(wet ? "stand_ins.most.wet-fat" : "stand_ins.most.fat");
     if (times_weight * line_.grams.mid >= b.most) return;
     b.most = times_weight * line_.grams.mid;
-    b.at_most = "no more than " + times(times_weight) + " times the weight";
+    b.at_most = make_reason(ReasonKind::times_weight, {{"at most", {}, times_weight, "times the weight"}});
 }
 
 // What is strong, or no good in quantity, has a most for a kilo of batch that nothing lifts.
