@@ -7,7 +7,7 @@ need_packages "${build_packages[@]}"
 
 export CMAKE_BUILD_PARALLEL_LEVEL=${CMAKE_BUILD_PARALLEL_LEVEL:-$(nproc)} CMAKE_GENERATOR=${CMAKE_GENERATOR:-Ninja}
 echo "Building"
-cmake -S "$root" -B "$root/build" --log-level=WARNING -DCMAKE_BUILD_TYPE=Release -DSTANDIN_TESTS=OFF >/dev/null
+cmake -S "$root" -B "$root/build" --log-level=WARNING -DCMAKE_BUILD_TYPE=Release -DSTANDIN_TESTS=OFF -DSTANDIN_TOGETHER=ON >/dev/null
 cmake --build "$root/build" --target standin -- --quiet
 
 cd "$root/examples/garden"

@@ -12,6 +12,11 @@ constexpr Band exactly(double value) { return {value, value, value}; }
 
 constexpr Band scaled(const Band& band, double factor) { return {band.low * factor, band.mid * factor, band.high * factor}; }
 
+/// End by end, for positive bands.
+constexpr Band product(const Band& a, const Band& b) { return {a.low * b.low, a.mid * b.mid, a.high * b.high}; }
+
+constexpr double width(const Band& band) { return band.high - band.low; }
+
 /// A band made ready for many draws.
 class Spread {
 public:

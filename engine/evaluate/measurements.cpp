@@ -19,8 +19,6 @@ constexpr double least_gain = 0.05;    // of the band; less is not worth a readi
 constexpr double known_already = 1.3;  // times the band of a reading; another one tells nothing new
 constexpr std::size_t most_told = 4;
 
-double width(const Band& band) { return band.high - band.low; }
-
 class Tried {
 public:
     Tried(const Formula& formula, Property property, const Sampled& sampled, const Band& band)

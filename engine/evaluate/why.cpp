@@ -59,8 +59,6 @@ std::vector<LineLever> levers(const Formula& formula, Property property, const S
     return all;
 }
 
-double range(const Band& band) { return band.high - band.low; }
-
 // Only what would narrow the band, were it known: near nothing in common with the property can still look like 3 %.
 std::vector<Unknown> unknowns(const Formula& formula, Property property, const Sampled& sampled, const std::vector<double>& base) {
     const Band band = band_of(std::vector<double>(base));
@@ -76,7 +74,7 @@ std::vector<Unknown> unknowns(const Formula& formula, Property property, const S
         const UnknownWords words = words_for(name, sampled.knowledge());
         const Band known =
             band_of(over_draws(formula, Sampled(sampled.knowledge(), sampled.count(), sampled.seed(), name, sampled.given()), property));
-        if (range(known) < range(band)) all.push_back({words.what, words.advice, words.kitchen, share, known});
+        if (width(known) < width(band)) all.push_back({words.what, words.advice, words.kitchen, share, known});
     }
     return all;
 }

@@ -6,7 +6,7 @@
 namespace standin {
 namespace {
 
-using Kind = JsonNode::Kind;
+using Node = JsonNode::Kind;
 
 HazardAct act_of(ObjectReader& r) {
     const std::string act = r.text("does");
@@ -20,12 +20,12 @@ HazardAct act_of(ObjectReader& r) {
 // {"en": ["nitrite"], "de": ["nitrit*"]}: the language tells the next person whom to ask, the reader looks for all of them.
 std::vector<std::string> words_by_language(ObjectReader& r, std::string_view key, Problems& problems) {
     std::vector<std::string> all;
-    const JsonNode* object = r.child(key, Kind::object);
+    const JsonNode* object = r.child(key, Node::object);
     if (!object) return all;
     for (const auto& [language, words] : object->members) {
-        if (words.kind != Kind::list) problems.add(words.place, "expected a list of words");
+        if (words.kind != Node::list) problems.add(words.place, "expected a list of words");
         for (const auto& word : words.items)
-            if (word.kind == Kind::text && !word.text.empty()) all.push_back(word.text);
+            if (word.kind == Node::text && !word.text.empty()) all.push_back(word.text);
             else problems.add(word.place, "expected a word");
     }
     return all;
@@ -61,10 +61,10 @@ Hazard hazard_of(const JsonNode& node, Problems& problems) {
 void tongue_words_of(const JsonNode& node, Problems& problems, KnowledgeFiles& into) {
     ObjectReader r(node, problems);
     const std::string language = r.text("language");
-    const JsonNode* words = r.child("words", Kind::object, true);
+    const JsonNode* words = r.child("words", Node::object, true);
     if (!words) return;
     for (const auto& [word, english] : words->members) {
-        if (english.kind != Kind::text) problems.add(english.place, "expected the English word");
+        if (english.kind != Node::text) problems.add(english.place, "expected the English word");
         into.records.lexicon.tongue.push_back({language, word, english.text});
         into.places.try_emplace("word " + word, describe(problems.file(), english.place));
     }
@@ -76,7 +76,7 @@ void word_list_of(const JsonNode& node, Problems& problems, KnowledgeFiles& into
     const std::string list = std::string(list_prefix) + r.text("id");
     r.text("tells");
     for (const auto& word : r.texts("words")) into.records.lexicon.tongue.push_back({list, word, {}});
-    if (const JsonNode* one = r.child("try", Kind::object, true)) {
+    if (const JsonNode* one = r.child("try", Node::object, true)) {
         ObjectReader t(*one, problems);
         t.text("line");
         t.text("becomes");

@@ -12,7 +12,7 @@
 
 using namespace standin;
 
-namespace {
+namespace linear_test {
 
 constexpr std::uint64_t problems = 40;
 constexpr double weightless = 1e300;  // a difference that nobody would ever notice
@@ -162,8 +162,6 @@ struct Tally {
     }
 };
 
-}  // namespace
-
 TEST_CASE("without deviations an open plan costs what GLPK's simplex says") {
     Tally tally;
     for (std::uint64_t number = 0; number < problems; ++number) {
@@ -198,3 +196,5 @@ TEST_CASE("without deviations the best plan costs what GLPK's branch and cut say
     CHECK(tally.better == 0);
     CHECK(tally.worse == 0);
 }
+
+}  // namespace linear_test

@@ -11,7 +11,7 @@
 
 using namespace standin;
 
-namespace {
+namespace mixed_integer_test {
 
 constexpr double close_enough = 1e-6;
 
@@ -83,8 +83,6 @@ std::optional<double> enumerated(const MixedInteger& programme) {
     return best;
 }
 
-}  // namespace
-
 TEST_CASE("oracle: the mixed integer solver finds what enumeration finds") {
     std::size_t solved = 0, none = 0;
     for (std::uint64_t seed = 1; seed <= 300; ++seed) {
@@ -105,3 +103,5 @@ TEST_CASE("oracle: the mixed integer solver finds what enumeration finds") {
     CHECK(solved > 150);
     CHECK(none > 5);
 }
+
+}  // namespace mixed_integer_test

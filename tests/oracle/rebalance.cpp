@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace rebalance_test {
 
 constexpr std::uint64_t problems = 40;
 constexpr std::size_t most_moves = 5;
@@ -81,8 +81,6 @@ double compass(const Objective& f, std::vector<double> y, std::mt19937_64& rando
     return best;
 }
 
-}  // namespace
-
 TEST_CASE("no search without derivatives finds a better balance than the solver") {
     std::size_t compared = 0, alike = 0, solver_better = 0, worse = 0;
     double worst = 0;
@@ -120,3 +118,5 @@ TEST_CASE("no search without derivatives finds a better balance than the solver"
     CHECK(compared >= 15);
     CHECK(worse == 0);
 }
+
+}  // namespace rebalance_test

@@ -6,7 +6,7 @@
 
 using namespace standin;
 
-namespace {
+namespace search_test {
 
 constexpr std::uint64_t problems = 40;
 constexpr std::size_t most_moves = 7;
@@ -54,8 +54,6 @@ Compared compare(std::uint64_t number) {
     return c;
 }
 
-}  // namespace
-
 TEST_CASE("the best plan of the search is the best of all sets of moves") {
     std::size_t same = 0, simpler = 0, worse = 0, better = 0, none = 0;
     std::string cases;
@@ -80,3 +78,5 @@ TEST_CASE("the best plan of the search is the best of all sets of moves") {
                   << " without a plan in either, " << worse << " worse" << cases);
     CHECK(worse == 0);
 }
+
+}  // namespace search_test

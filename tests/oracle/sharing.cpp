@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace sharing_test {
 
 struct Garden {
     Columns columns;
@@ -133,8 +133,6 @@ double enumerated(const Garden& g, const Worth& worth) {
     return best;
 }
 
-}  // namespace
-
 TEST_CASE("oracle: a list is shared as well as by trying everything") {
     const Worth worth;
     std::size_t several = 0;
@@ -156,3 +154,5 @@ TEST_CASE("oracle: a list is shared as well as by trying everything") {
     }
     CHECK(several > 30);
 }
+
+}  // namespace sharing_test

@@ -11,7 +11,7 @@
 
 using namespace standin;
 
-namespace {
+namespace adapt_test {
 
 constexpr std::uint64_t cases = 60;
 constexpr double rounding = 0.03;   // noticeable differences that weights rounded to the scale may cost
@@ -122,8 +122,6 @@ std::string edits_of(const Variant& v) {
                std::to_string(e.grams_after) + "; ";
     return all;
 }
-
-}  // namespace
 
 TEST_CASE("adapt: every answer has a variant or says what stands against it") {
     std::size_t variants = 0, conflicts = 0, unproved = 0;
@@ -308,15 +306,11 @@ TEST_CASE("adapt: the order of the lines does not matter") {
     }
 }
 
-namespace {
-
 std::set<std::string> foods_in(const Variant& v) {
     std::set<std::string> foods;
     for (const auto& l : v.formula.lines) foods.insert(l.ingredient);
     return foods;
 }
-
-}  // namespace
 
 TEST_CASE("adapt: half of everything gives half of every weight") {
     for (std::uint64_t n = 0; n < 12; ++n) {
@@ -461,3 +455,5 @@ TEST_CASE("adapt: more stand-ins on hand never give a worse best variant") {
     }
     CHECK(compared > 5);
 }
+
+}  // namespace adapt_test

@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace bind_of_foods_test {
 
 Formula sausage(std::vector<Line> lines, double mixed_at_c = 4) {
     Formula f = formula(std::move(lines));
@@ -25,8 +25,6 @@ PerProperty<double> bound(const char* binder, double grams) {
 }
 
 double bind_record(const char* id) { return knowledge().ingredient(id)->meat->bind.band.mid; }
-
-}  // namespace
 
 TEST_CASE("a cut that the trade rates higher does not bind less for its pH") {
     CHECK(bind_record("beef-chuck") > bind_record("pork-leg"));
@@ -83,3 +81,5 @@ TEST_CASE("what sets when chilled binds nothing hot and slices cold, and the pag
         CHECK(b.bind_served_cold > b.bind + 5);
     }
 }
+
+}  // namespace bind_of_foods_test

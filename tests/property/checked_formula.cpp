@@ -10,7 +10,7 @@
 
 using namespace standin;
 
-namespace {
+namespace checked_formula_test {
 
 class Breaker {
 public:
@@ -87,8 +87,6 @@ private:
 
 bool finite(const Band& b) { return std::isfinite(b.low) && std::isfinite(b.mid) && std::isfinite(b.high); }
 
-}  // namespace
-
 TEST_CASE("a formula broken at random gives an answer in numbers, or an error in words") {
     const Engine engine = opened(16);
     std::size_t answered = 0, refused = 0;
@@ -113,3 +111,5 @@ TEST_CASE("a formula broken at random gives an answer in numbers, or an error in
     CHECK(answered > 50);
     CHECK(refused > 50);
 }
+
+}  // namespace checked_formula_test

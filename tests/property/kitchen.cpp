@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace kitchen_test {
 
 constexpr std::uint64_t cases = 12;
 
@@ -53,8 +53,6 @@ Kitchen kitchen_of(const Formula& formula, double times) {
     return kitchen;
 }
 
-}  // namespace
-
 TEST_CASE("random formulas: a kitchen that says the general middle leaves the middle where it is", "[kitchen]") {
     for (std::uint64_t n = 0; n < cases; ++n) {
         CAPTURE(n);
@@ -90,3 +88,5 @@ TEST_CASE("random formulas: no kitchen takes away a caution, an allergen or heat
             CHECK(after.core >= before.core);
         }
 }
+
+}  // namespace kitchen_test

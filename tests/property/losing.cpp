@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace losing_test {
 
 constexpr std::uint64_t gardens = 40;
 
@@ -74,8 +74,6 @@ std::string edits_of(const AdaptAnswer& answer) {
     return all;
 }
 
-}  // namespace
-
 TEST_CASE("losing: the emptier the garden, the more stand-ins, never the fewer", "[losing]") {
     std::size_t asked = 0, lost = 0;
     std::string which;
@@ -121,3 +119,5 @@ TEST_CASE("losing: a weight split among two lines changes no plan", "[losing]") 
         CHECK(halves.variants.front().distance == Approx(whole.variants.front().distance).epsilon(1e-6));
     }
 }
+
+}  // namespace losing_test

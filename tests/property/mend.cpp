@@ -11,7 +11,7 @@
 
 using namespace standin;
 
-namespace {
+namespace mend_test {
 
 constexpr std::uint64_t cases = 40;
 constexpr double gram = 1e-6;
@@ -52,8 +52,6 @@ std::map<std::string, double> by_food(const Formula& formula) {
     for (const auto& line : formula.lines) grams[line.ingredient] += line.grams.mid;
     return grams;
 }
-
-}  // namespace
 
 TEST_CASE("mend: nothing is ever taken out, and the making stays as it was") {
     for (const auto& [mass, request, answer] : all())
@@ -111,3 +109,5 @@ TEST_CASE("mend: what may be in a kilo is kept, and what the list does not have 
         }
     }
 }
+
+}  // namespace mend_test

@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace models_test {
 
 constexpr std::uint64_t cases = 60;
 
@@ -30,8 +30,6 @@ double value(const Made& m, Property property, void (*change)(ProcessState&)) {
     change(process);
     return state(m.total, process).properties[property];
 }
-
-}  // namespace
 
 TEST_CASE("no property of any batch is negative but the colour coordinates") {
     for (std::uint64_t n = 0; n < cases; ++n) {
@@ -106,3 +104,5 @@ TEST_CASE("a hotter core never loses less, and a longer or warmer rest never lea
         CHECK(greenness([](ProcessState& p) { p.rest_at_c = 10; }) <= greenness([](ProcessState& p) { p.rest_at_c = 1; }) + 1e-9);
     }
 }
+
+}  // namespace models_test

@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace predict_test {
 
 constexpr std::uint64_t cases = 40;
 
@@ -19,8 +19,6 @@ Engine& engine() {
     }();
     return opened;
 }
-
-}  // namespace
 
 TEST_CASE("random formulas: bands are ordered and finite, chances add up, shares too") {
     for (std::uint64_t n = 0; n < cases; ++n) {
@@ -116,3 +114,5 @@ TEST_CASE("random formulas: more salt never means less, more vinegar never a hig
         CHECK(with("water", 100).properties[Property::water_pct] > before.properties[Property::water_pct]);
     }
 }
+
+}  // namespace predict_test

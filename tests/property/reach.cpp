@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace reach_test {
 
 constexpr std::uint64_t formulas = 30;
 
@@ -36,8 +36,6 @@ bool met(const Formula& f, const std::string& want) {
            std::all_of(answer.variants.front().wants.begin(), answer.variants.front().wants.end(),
                        [](const WantResult& w) { return w.met; });
 }
-
-}  // namespace
 
 TEST_CASE("reach: whatever is met at a threshold is met at every easier one", "[reach]") {
     const std::vector<Scale> scales{{Property::firmness, "firmness>=", {4, 9, 14, 20, 28}},
@@ -72,3 +70,5 @@ TEST_CASE("reach: whatever is met at a threshold is met at every easier one", "[
     CHECK(static_cast<double>(holed) <= 0.02 * static_cast<double>(asked));
     CHECK(asked > 80);
 }
+
+}  // namespace reach_test

@@ -12,7 +12,7 @@
 
 using namespace standin;
 
-namespace {
+namespace reading_test {
 
 class Maker {
 public:
@@ -113,8 +113,6 @@ std::string difference(const Formula& a, const Formula& b) {
     return {};
 }
 
-}  // namespace
-
 TEST_CASE("a printed formula reads back the same, in every form") {
     Maker maker(7);
     for (int i = 0; i < 150; ++i) {
@@ -185,3 +183,5 @@ TEST_CASE("lines with slips in them are read the same way by all readers, and wh
     }
     CHECK(understood > 200);
 }
+
+}  // namespace reading_test

@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace sheet_test {
 
 Engine& engine() {
     static Engine opened = [] {
@@ -64,8 +64,6 @@ void check(Formula formula) {
 
 Formula with(Line line) { return formula({::line("pork-shoulder", 1000), ::line("table-salt", 18), std::move(line)}); }
 
-}  // namespace
-
 TEST_CASE("every ingredient finds its place on the sheet") {
     for (const auto& ingredient : knowledge().records().ingredients) {
         CAPTURE(ingredient.id);
@@ -86,3 +84,5 @@ TEST_CASE("every preparation of every tissue does, weighed before it or after") 
         }
     CHECK(seen.size() > 200);
 }
+
+}  // namespace sheet_test

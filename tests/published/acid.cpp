@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace acid_test {
 
 const AcidParameters& middle() {
     static const AcidParameters parameters = middle_parameters(acid_bindings());
@@ -25,8 +25,6 @@ double solution(std::span<const double> constants, double mol, double strong, bo
     const Dissolved only[] = {{constants, mol}};
     return solve_solution(only, strong, middle(), ideal).ph;
 }
-
-}  // namespace
 
 TEST_CASE("pH standards at 25 C") {
     // Not food acids; constants from minteq.v4.dat of PHREEQC 3 (US Geological Survey).
@@ -107,3 +105,5 @@ TEST_CASE("share of acid molecules that still hold a proton") {
     CHECK(share(Acid::acetic, 4.0) == Approx(0.851).margin(0.001));
     CHECK(share(Acid::tartaric, 4.0) == Approx(0.720).margin(0.001));
 }
+
+}  // namespace acid_test

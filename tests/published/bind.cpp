@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace bind_test {
 
 BindParameters middle() { return middle_parameters(bind_bindings()); }
 
@@ -39,8 +39,6 @@ BatchBind low_fat_model(double salt_g, double isolate_g) {
     m[Amount::mass] += 280 + salt_g + isolate_g;
     return batch_bind(m, {6.38, 4, 3, 3, Order::salt_first}, middle());
 }
-
-}  // namespace
 
 TEST_CASE("more salt makes a low-fat pork sausage harder and more cohesive (Kim, Chin 2024, Table 5)") {
     const auto low = low_fat_model(10, 0), high = low_fat_model(15, 0);
@@ -107,3 +105,5 @@ TEST_CASE("salt 3 to 0.5 % lowers hardness and cohesion (Huang 2011)") {
         before = b;
     }
 }
+
+}  // namespace bind_test

@@ -14,7 +14,7 @@
 
 using namespace standin;
 
-namespace {
+namespace blind_lines_test {
 
 std::string text_of(const BlindFormula& formula) {
     if (formula.kind == "jsonld") {
@@ -89,8 +89,6 @@ void check(const Measured& got, double least) {
     CHECK(sure(Confidence::likely).share() >= 0.97);
 }
 
-}  // namespace
-
 TEST_CASE("lines judged before they were read, the first set") {
     const auto got = measured("blind_lines_1.txt");
     REQUIRE(got.all.all > 500);
@@ -108,3 +106,5 @@ TEST_CASE("lines judged before they were read, the third set") {
     REQUIRE(got.all.all > 150);
     check(got, 0.96);
 }
+
+}  // namespace blind_lines_test

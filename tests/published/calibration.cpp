@@ -12,7 +12,7 @@
 
 using namespace calibration;
 
-namespace {
+namespace calibration_test {
 
 struct Judged {
     Measured measured;
@@ -140,8 +140,6 @@ bool everything(const Measured&) { return true; }
 bool good(const Measured& m) { return m.support == "good"; }
 bool kept_aside(const Measured& m) { return m.set == "kept aside"; }
 
-}  // namespace
-
 TEST_CASE("calibration: published measurements against the bands", "[calibration]") {
     std::string table = cell("what", 33) + cell("quantity", 18) + cell("measured", 8) + cell("low", 6, true) + cell("mid", 7, true) +
                         cell("high", 7, true) + "     error  width support, set (noticeable differences)\n";
@@ -183,3 +181,5 @@ TEST_CASE("calibration: no constant rests on a row that it is judged by", "[cali
         CHECK(rests_on.find(j.measured.source.substr(0, j.measured.source.find(','))) == std::string::npos);
     }
 }
+
+}  // namespace calibration_test

@@ -10,7 +10,7 @@
 
 using namespace standin;
 
-namespace {
+namespace colour_test {
 
 ColourParameters middle() { return middle_parameters(colour_bindings()); }
 
@@ -33,8 +33,6 @@ Material pork(double fat_percent) {
     m[Amount::meat_fat] = 10 * fat_percent;
     return m;
 }
-
-}  // namespace
 
 TEST_CASE("broccoli juice loses 90 % of its chlorophyll in 37 min at 100 C (Van Loey et al. 1998)") {
     CHECK(lost(100, 37, 6.3, 1, of_juice()) == Approx(0.90).margin(0.005));  // its rate comes from this line
@@ -151,3 +149,5 @@ TEST_CASE("worked examples: 10 % spinach, 15 % spinach, 10 % parsley, 10 % kale"
     // the base of the model at 30 % fat is another fit of the same patties
     CHECK(ciede2000(lab_of_k_over_s(raw_base(pork(30), p)), lab_of_k_over_s(base)) < 2);
 }
+
+}  // namespace colour_test

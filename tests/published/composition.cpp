@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace composition_test {
 
 constexpr std::string_view table = "usda-sr28#";
 constexpr double printed = 0.006;  // the table has two decimals
@@ -31,8 +31,6 @@ std::vector<double> values_of(const Composition& c) {
 }
 
 bool same(double a, double b) { return std::isnan(a) ? std::isnan(b) : std::abs(a - b) <= printed; }
-
-}  // namespace
 
 TEST_CASE("every ingredient taken from USDA SR28 equals its row") {
     constexpr const char* columns[] = {"water", "protein", "fat", "carbohydrate", "fibre", "sugars", "ash", "sodium", "potassium"};
@@ -85,3 +83,5 @@ TEST_CASE("what stands in for a food that the table lacks is said so") {
     WARN(shared << " rows serve several ingredients; " << unsaid << " of them without a word on it:" << names);
     CHECK(unsaid <= shared);
 }
+
+}  // namespace composition_test

@@ -13,7 +13,7 @@
 
 using namespace standin;
 
-namespace {
+namespace cooked_pairs_test {
 
 struct Pair {
     Species kind{};
@@ -133,8 +133,6 @@ void print(const std::map<std::string, Total>& all) {
     }
 }
 
-}  // namespace
-
 TEST_CASE("cooked meats with the composition known: coverage, bias and width by kind and method (USDA SR28)", "[pairs]") {
     const auto all = totals();
     print(all);
@@ -152,3 +150,5 @@ TEST_CASE("cooked meats with the composition known: coverage, bias and width by 
         if (t.loss.size() >= 8) CHECK(std::abs(bias(t.loss)) <= wanted_bias);
     }
 }
+
+}  // namespace cooked_pairs_test

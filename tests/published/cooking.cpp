@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace cooking_test {
 
 CookingParameters middle() { return middle_parameters(cooking_bindings()); }
 
@@ -22,8 +22,6 @@ Material raw(double protein, double fat, double water, double salt) {
     m[Amount::salt] = salt;
     return m;
 }
-
-}  // namespace
 
 TEST_CASE("microwaved pork patties, 11-26 % fat (Jeong, Lim, Kim 2016, Tables 1 and 2)") {
     auto own = middle();
@@ -135,3 +133,5 @@ TEST_CASE("binder at field size: a point or so from 1 % soy isolate in a bound m
     CHECK(gain > 0.5);
     CHECK(gain < 3.2);  // coarse fresh sausage has more water to lose than that emulsion
 }
+
+}  // namespace cooking_test

@@ -11,7 +11,7 @@
 
 using namespace standin;
 
-namespace {
+namespace extension_test {
 
 constexpr double factor = 1.5;  // how far a dose may lie from the published one
 constexpr double least = 0.9;   // share of the rows to meet, those that contradict each other included
@@ -81,8 +81,6 @@ bool contradicted(const Verdict& verdict, const std::vector<Verdict>& all) {
     });
 }
 
-}  // namespace
-
 TEST_CASE("the advisor proposes what extension services print, at their dose") {
     const SwapGraph graph(knowledge());
     std::vector<Verdict> all;
@@ -114,3 +112,5 @@ TEST_CASE("the advisor proposes what extension services print, at their dose") {
     CHECK(met >= least * static_cast<double>(all.size()));
     CHECK(met_read >= least * (met_read + missed_read));
 }
+
+}  // namespace extension_test

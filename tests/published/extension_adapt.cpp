@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace extension_adapt_test {
 
 constexpr std::size_t from_column = 7, to_column = 8, word_columns = 9;
 constexpr double factor = 1.5;  // how far a weight may lie from the published one
@@ -52,8 +52,6 @@ Used used(const Engine& engine, const std::string& missing, const std::vector<st
     return u;
 }
 
-}  // namespace
-
 TEST_CASE("extension lists: the first variant takes what is on hand, at the published ratio") {
     const Engine engine = opened(32);
     double rows = 0, any = 0, right = 0;
@@ -70,3 +68,5 @@ TEST_CASE("extension lists: the first variant takes what is on hand, at the publ
     WARN("extension lists: of " << rows << " rows the first variant uses " << any << ", at the published ratio " << right << misses);
     CHECK(any >= 0.9 * rows);
 }
+
+}  // namespace extension_adapt_test

@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace extension_first_test {
 
 constexpr std::size_t from_column = 7, to_column = 8, word_columns = 9;
 constexpr std::size_t first = 12;
@@ -42,8 +42,6 @@ Met met(const PublishedRow& row) {
     return met;
 }
 
-}  // namespace
-
 TEST_CASE("extension lists: proposed, among the first, and at their dose") {
     double rows = 0, is_proposed = 0, shown = 0, dosed = 0;
     std::string misses;
@@ -66,3 +64,5 @@ TEST_CASE("extension lists: proposed, among the first, and at their dose") {
     CHECK(shown >= 0.92 * rows);
     CHECK(dosed >= 0.88 * rows);
 }
+
+}  // namespace extension_first_test

@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace formula_lines_test {
 
 constexpr double wanted = 0.97;  // share of the lines to be right
 
@@ -53,8 +53,6 @@ std::string miss(const Row& row) {
     return right ? "" : "read as " + as;
 }
 
-}  // namespace
-
 TEST_CASE("ingredient lines of published formulas") {
     struct Count {
         double right = 0, all = 0;
@@ -82,3 +80,5 @@ TEST_CASE("ingredient lines of published formulas") {
     CHECK(total.share() >= wanted);
     CHECK(weighed.share() >= wanted);
 }
+
+}  // namespace formula_lines_test

@@ -11,7 +11,7 @@
 
 using namespace standin;
 
-namespace {
+namespace heat_test {
 
 HeatParameters middle() { return middle_parameters(heat_bindings()); }
 
@@ -23,8 +23,6 @@ double shu_of(double mg_kg) {
     chile[Amount::capsaicinoids] = mg_kg;
     return batch_heat(chile, p).heat_shu;
 }
-
-}  // namespace
 
 TEST_CASE("capsaicinoids and Scoville heat units as printed") {
     for (const auto& row : published_rows("chile_shu.csv", 1)) {
@@ -79,3 +77,5 @@ TEST_CASE("worked: 3 % jalapeno of five pods is mild with about three chances in
     // people differ in what they call mild: less sure
     CHECK(word_chances(draws, p.boundaries, p.person_sd)[2] == Approx(0.68).margin(0.02));
 }
+
+}  // namespace heat_test

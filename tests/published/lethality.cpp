@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace lethality_test {
 
 LethalityParameters middle() { return middle_parameters(lethality_bindings()); }
 
@@ -21,8 +21,6 @@ double table_logs(double fahrenheit, double seconds) {
     const double c = celsius(fahrenheit);
     return f70_s(std::array<CorePoint, 2>{{{0, c}, {seconds, c}}}, p.z_c, 0) / p.d70_s;
 }
-
-}  // namespace
 
 TEST_CASE("USDA-FSIS Appendix A: 6.5 and 7 logs, every row from 130 to 157 F") {
     const auto rows = published_rows("appendix_a.csv", 0);
@@ -56,3 +54,5 @@ TEST_CASE("71 C reached slowly at the core is far past 7 logs, margin and all") 
     const auto p = middle();
     CHECK(log_reductions(std::array<CorePoint, 2>{{{0, 54.4}, {501, 71.1}}}, p) == p.cap_logs);  // 2 C a minute
 }
+
+}  // namespace lethality_test

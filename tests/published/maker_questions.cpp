@@ -5,7 +5,7 @@
 
 using namespace standin;
 
-namespace {
+namespace maker_questions_test {
 
 constexpr std::size_t line_column = 1, stand_in_column = 2, word_columns = 3;
 constexpr std::size_t first = 12;
@@ -57,8 +57,6 @@ void ask(const char* what, const char* table, const Share& least) {
     CHECK(weighed >= least.weighed * rows);
 }
 
-}  // namespace
-
 TEST_CASE("a practised maker's questions: proposed, among the first, and at a maker's weight") {
     ask("maker's questions", "maker_questions.csv", {0.97, 0.94, 0.9});
 }
@@ -66,3 +64,5 @@ TEST_CASE("a practised maker's questions: proposed, among the first, and at a ma
 TEST_CASE("a second list of a maker's questions: proposed, among the first, and at a maker's weight") {
     ask("second list", "second_questions.csv", {0.97, 0.9, 0.9});
 }
+
+}  // namespace maker_questions_test

@@ -6,7 +6,7 @@
 
 using namespace standin;
 
-namespace {
+namespace pearson_test {
 
 // Two trims of any fat: copies of pork shoulder whose other parts keep their proportion.
 Ingredient trim(const Records& records, const std::string& id, double fat) {
@@ -42,8 +42,6 @@ Blend blend(double fatter, double fatter_g, double leaner, double leaner_g, doub
 }
 
 double square(double target, double high, double low) { return (target - low) / (high - low); }
-
-}  // namespace
 
 TEST_CASE("Pearson's square, worked examples") {
     // Trade worked example (common practice): belly of 30 % and beef of 12 % to 20 %: 8 parts to 10.
@@ -112,3 +110,5 @@ TEST_CASE("water follows protein in the ground meats of the food table") {
         CHECK(c.water.mid == Approx(3.65 * (99 - c.fat.mid) / 4.65).margin(2.5));
     }
 }
+
+}  // namespace pearson_test

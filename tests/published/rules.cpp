@@ -10,7 +10,7 @@
 
 using namespace standin;
 
-namespace {
+namespace rules_test {
 
 // Ids of the caps that a batch breaks, however it is counted.
 std::vector<std::string> broken(const Prediction& p, std::string_view code) {
@@ -27,8 +27,6 @@ Prediction with_fat(Prediction p, double fat) {
 }
 
 using Ids = std::vector<std::string>;
-
-}  // namespace
 
 TEST_CASE("9 CFR 319.141: fresh pork sausage") {
     const auto sausage = [](double water) {
@@ -149,3 +147,5 @@ TEST_CASE("minced fish is held at its temperature for 17 seconds, anything in th
     CHECK(shown_core(demanded_core(mixture({{"pork-shoulder", 100}}), knowledge(), "uk")) == "75 C (167 F), kept for 30 seconds");
     CHECK(shown_core(demanded_core(mixture({{"pork-shoulder", 100}}), knowledge(), "us")) == "71.1 C (160 F)");
 }
+
+}  // namespace rules_test

@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace salt_test {
 
 const SaltParameters& middle() {
     static const SaltParameters parameters = middle_parameters(salt_bindings());
@@ -16,8 +16,6 @@ const SaltParameters& middle() {
 }
 
 double molality(double water_phase_salt_pct) { return 1000 * water_phase_salt_pct / (100 - water_phase_salt_pct) / sodium_chloride_g_mol; }
-
-}  // namespace
 
 TEST_CASE("water activity of salt solutions, Pitzer") {
     CHECK(salt_water_activity(0.1, middle()) == Approx(0.9966).margin(0.0002));          // from memory
@@ -53,3 +51,5 @@ TEST_CASE("acetic acid alone, by Raoult") {
     m[Acid::acetic] = 25 / 0.06005;
     CHECK(batch_salt(m, middle()).water_activity == Approx(0.9926).margin(0.0001));
 }
+
+}  // namespace salt_test

@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace sweeps_test {
 
 using Make = std::function<Formula(double)>;
 
@@ -162,8 +162,6 @@ void check_sweep(const std::string& lever, const std::function<Formula(double)>&
     }
 }
 
-}  // namespace
-
 TEST_CASE("sweeps of one thing: signs, corners and limits", "[sweeps]") {
     for (const auto& base : bases)
         for (const auto& [name, lever] : levers()) {
@@ -185,3 +183,5 @@ TEST_CASE("each binder from nothing to 5 %, by when it sets", "[sweeps]") {
         check_sweep(ingredient.binding->sets + " binder", at, 0, 5);
     }
 }
+
+}  // namespace sweeps_test

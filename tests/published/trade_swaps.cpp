@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace trade_swaps_test {
 
 constexpr std::size_t first = 12;  // what the command shows unless asked for more
 constexpr double least = 0.85;     // share of the rows among them
@@ -25,8 +25,6 @@ std::size_t rank_of(const std::vector<StandIn>& all, const std::string& food) {
     }
     return 0;
 }
-
-}  // namespace
 
 TEST_CASE("the trade's own swaps stand among the first") {
     struct Count {
@@ -52,3 +50,5 @@ TEST_CASE("the trade's own swaps stand among the first") {
     WARN("trade swaps: " << all.shown << " of " << all.rows << " among the first " << first << ";" << roles << "\nmissed:" << misses);
     CHECK(static_cast<double>(all.shown) >= least * static_cast<double>(all.rows));
 }
+
+}  // namespace trade_swaps_test

@@ -6,15 +6,13 @@
 
 using namespace standin;
 
-namespace {
+namespace allergy_test {
 
 std::set<std::string> allergens_of(const Prediction& p) {
     std::set<std::string> all;
     for (const auto& a : p.allergens) all.insert(a.allergen);
     return all;
 }
-
-}  // namespace
 
 TEST_CASE("allergy: no nuts, no milk, no gluten, and no other allergen in their place") {
     AdaptRequest request;
@@ -37,3 +35,5 @@ TEST_CASE("allergy: no nuts, no milk, no gluten, and no other allergen in their 
     CHECK(scenario::has_edit(best, EditKind::replace, "walnut"));
     CHECK(best.differences[Property::bind].mid > -8);
 }
+
+}  // namespace allergy_test

@@ -10,7 +10,7 @@
 
 using namespace standin;
 
-namespace {
+namespace gardens_test {
 
 const std::map<std::string, std::string>& formulas() {
     static const std::map<std::string, std::string> all{
@@ -123,8 +123,6 @@ bool is_gone(const Answered& a, const std::string& id) {
                        [&](const auto& p) { return p.ingredient == id && !p.on_hand; }) ||
            std::find(a.garden.gone.begin(), a.garden.gone.end(), id) != a.garden.gone.end();
 }
-
-}  // namespace
 
 TEST_CASE("gardens: every list has an answer, without what is gone and with what is given") {
     for (const auto& a : answers()) {
@@ -260,3 +258,5 @@ TEST_CASE("gardens: the batch is made to the meat asked for, or to what the list
     request.meat = "a fair bit";
     CHECK_FALSE(engine().adapt(formula, request));
 }
+
+}  // namespace gardens_test

@@ -10,7 +10,7 @@
 
 using namespace standin;
 
-namespace {
+namespace golden_test {
 
 struct Truth {
     std::string formula, want;
@@ -119,8 +119,6 @@ bool holds(const std::string& said, const AdaptAnswer& answer) {
     return false;
 }
 
-}  // namespace
-
 TEST_CASE("golden: what a technologist would say to a want", "[golden]") {
     auto engine = scenario::expect(Engine::open({}));
     const Book all = book();
@@ -138,3 +136,5 @@ TEST_CASE("golden: what a technologist would say to a want", "[golden]") {
     }
     for (const char* want : {"milder", "greener", "richer", "leaner", "juicier", "firmer"}) CHECK(cases[want] >= 12);
 }
+
+}  // namespace golden_test

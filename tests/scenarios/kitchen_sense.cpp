@@ -8,7 +8,7 @@
 using namespace standin;
 using namespace scenario;
 
-namespace {
+namespace kitchen_sense_test {
 
 AdaptAnswer with(const std::string& formula, const std::string& inventory, AdaptRequest request = {}) {
     auto engine = expect(Engine::open({}));
@@ -23,8 +23,6 @@ double grams_of(const Formula& formula, const std::string& ingredient) {
         if (line.ingredient == ingredient) sum += line.grams.mid;
     return sum;
 }
-
-}  // namespace
 
 TEST_CASE("wine does not drown the sausage that lacks its vinegar") {
     const auto answer = with("firmer/formula.txt", "no cider vinegar\nno tomatillo\n");
@@ -96,3 +94,5 @@ TEST_CASE("nobody is told that leek for garlic goes unnoticed") {
     for (const auto& v : answer.variants)
         if (grams_of(v.formula, "leek") > 0) CHECK(v.table.find("Least alike") != std::string::npos);
 }
+
+}  // namespace kitchen_sense_test

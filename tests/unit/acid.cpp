@@ -11,7 +11,7 @@
 
 using namespace standin;
 
-namespace {
+namespace acid_test {
 
 const AcidParameters& middle() {
     static const AcidParameters parameters = middle_parameters(acid_bindings());
@@ -73,8 +73,6 @@ Material random_mix(std::mt19937_64& random) {
     }
     return m;
 }
-
-}  // namespace
 
 TEST_CASE("lean alone has its own pH, salted or not") {
     for (const double ph : {5.4, 5.7, 6.2}) {
@@ -193,3 +191,5 @@ TEST_CASE("pH moves smoothly as vinegar goes in") {
         before = ph;
     }
 }
+
+}  // namespace acid_test

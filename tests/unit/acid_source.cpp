@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace acid_source_test {
 
 const AcidParameters& middle() {
     static const AcidParameters parameters = middle_parameters(acid_bindings());
@@ -15,8 +15,6 @@ const AcidParameters& middle() {
 }
 
 double ph_of(const Material& m) { return batch_acid(m, middle()).ph; }
-
-}  // namespace
 
 TEST_CASE("clear acids and the ideal buffer") {
     const auto ph = [](Acid acid, double mol, double strong, bool ideal) {
@@ -83,3 +81,5 @@ TEST_CASE("fermented milk is not taken for lactate: protein and phosphate are bu
     const std::array<AcidShare, 1> citric{{{Acid::citric, 1}}};
     CHECK(decompose(3.87, 192.1, citric, middle()).buffer == Approx(0).margin(1e-6));
 }
+
+}  // namespace acid_source_test

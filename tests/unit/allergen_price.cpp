@@ -6,7 +6,7 @@
 
 using namespace standin;
 
-namespace {
+namespace allergen_price_test {
 
 constexpr const char* price_id = "advice.price.allergen";
 
@@ -38,8 +38,6 @@ std::size_t fresh(const std::string& key) {
     for (const auto& allergen : food->allergens) n += !there.count(allergen);
     return n;
 }
-
-}  // namespace
 
 TEST_CASE("a new allergen has its price, one a class, and a known one none", "[price]") {
     Records records = knowledge().records();
@@ -73,3 +71,5 @@ TEST_CASE("sulphites are declared from so much, or over so much, and not a hair 
     CHECK_FALSE(declares(over, 10));
     CHECK(declares(always, 0));
 }
+
+}  // namespace allergen_price_test

@@ -11,7 +11,7 @@
 
 using namespace standin;
 
-namespace {
+namespace allergens_test {
 
 const AllergenText* find(const std::vector<AllergenText>& all, std::string_view allergen) {
     const auto found = std::find_if(all.begin(), all.end(), [&](const AllergenText& text) { return text.allergen == allergen; });
@@ -45,8 +45,6 @@ bool carries_named(const std::string& id, std::string_view what) {
 }
 
 using Texts = std::vector<std::string>;
-
-}  // namespace
 
 TEST_CASE("every line that brings an allergen is named, once") {
     const auto all = allergens_of(mixture({{"pork-shoulder", 800}, {"milk-powder", 20}, {"feta", 40}, {"milk-powder", 5}}), knowledge());
@@ -182,3 +180,5 @@ TEST_CASE("what a bought food often holds is told as not sure, after what is sur
     const auto fresh = new_cautions(base, p);
     REQUIRE(std::any_of(fresh.begin(), fresh.end(), [](const CautionText& c) { return c.id == "check-label"; }));
 }
+
+}  // namespace allergens_test

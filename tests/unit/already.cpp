@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace already_test {
 
 // Whether the words a maker reads ("blanched 2 min") name this preparation.
 bool names(const std::string& words, const std::string& preparation) {
@@ -37,8 +37,6 @@ std::size_t check(const Line& line) {
     return ready;
 }
 
-}  // namespace
-
 TEST_CASE("what stands in ready is not blanched, charred, peeled, toasted or ground once more") {
     CHECK(check(line("spinach", 300, {"washed", "stemmed", "blanched", "squeezed"})) > 0);
     CHECK(check(line("poblano", 280, {"roasted-peeled"})) > 0);
@@ -46,3 +44,5 @@ TEST_CASE("what stands in ready is not blanched, charred, peeled, toasted or gro
     CHECK(check(line("tomato", 100, {"peeled", "seeded"})) > 0);
     CHECK(check(line("walnut", 70, {"shelled", "toasted", "ground"})) > 0);
 }
+
+}  // namespace already_test

@@ -4,7 +4,7 @@
 
 using namespace standin;
 
-namespace {
+namespace amount_test {
 
 Band exact(double grams) { return {grams, grams, grams}; }
 
@@ -24,8 +24,6 @@ Result<Weighed> weighed(std::string_view text, const Ingredient& ingredient, con
     Cursor cursor(text);
     return weigh(*amount_at(cursor), ingredient, words);
 }
-
-}  // namespace
 
 TEST_CASE("mass needs no knowledge and is exact") {
     CHECK(weighed("300 g", herb())->grams == exact(300));
@@ -91,3 +89,5 @@ TEST_CASE("weights nobody means") {
     CHECK_FALSE(absurd(exact(0.0005)).empty());
     CHECK_FALSE(absurd(exact(1.1e6)).empty());
 }
+
+}  // namespace amount_test

@@ -11,7 +11,7 @@
 
 using namespace standin;
 
-namespace {
+namespace aroma_test {
 
 AromaParameters middle() { return middle_parameters(aroma_bindings()); }
 
@@ -21,8 +21,6 @@ Material blend(std::initializer_list<std::pair<AromaNote, double>> notes, double
     for (const auto& [note, amount] : notes) m[note] = amount;
     return m;
 }
-
-}  // namespace
 
 TEST_CASE("distance: zero to itself, symmetric, between 0 and 1") {
     std::mt19937_64 random(5);
@@ -90,3 +88,5 @@ TEST_CASE("the leading notes come strongest first; a faint blend has none") {
     const auto many = blend({{AromaNote::minty, 50}, {AromaNote::warm, 50}, {AromaNote::citrus, 50}, {AromaNote::woody, 50}});
     CHECK(aroma_words(many, p).count == 3);
 }
+
+}  // namespace aroma_test

@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace at_the_plate_test {
 
 Engine& engine() {
     static Engine one = opened(64);
@@ -19,8 +19,6 @@ const Reason* outside(const Variant& v) {
         std::find_if(v.gives_back.begin(), v.gives_back.end(), [](const Reason& r) { return r.kind == ReasonKind::comes_back_outside; });
     return found == v.gives_back.end() ? nullptr : &*found;
 }
-
-}  // namespace
 
 TEST_CASE("so much vinegar a kilo as the firmer variant leaves out", "[plate]") {
     Formula sour = formula({line("pork-shoulder", 2000), line("spinach", 200), line("table-salt", 36), line("white-wine-vinegar", 160)});
@@ -54,3 +52,5 @@ TEST_CASE("where nothing sour is poured in, the sauce is told without weights", 
     reason.kind = ReasonKind::comes_back_outside;
     CHECK(in_full(reason).find("brushed on after cooking") != std::string::npos);
 }
+
+}  // namespace at_the_plate_test

@@ -5,13 +5,11 @@
 
 using namespace standin;
 
-namespace {
+namespace band_test {
 
 constexpr double z95 = 1.6448536269514722;
 
 const Band bands[] = {{1, 2, 3}, {90, 100, 120}, {-1, 0, 2}, {0, 0.5, 1}, {0.5, 0.5, 4}, {2, 8, 8}, {5.45, 5.7, 6.05}, {1, 10, 1000}};
-
-}  // namespace
 
 TEST_CASE("a band's own numbers are met at its percentiles") {
     for (const auto& band : bands) {
@@ -63,3 +61,5 @@ TEST_CASE("exact and scaled bands") {
     CHECK(exactly(3) == Band{3, 3, 3});
     CHECK(scaled({1, 2, 3}, 2) == Band{2, 4, 6});
 }
+
+}  // namespace band_test

@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace bench_order_test {
 
 std::vector<std::string> words(const std::vector<Job>& jobs, const std::vector<Chain>& chains) {
     std::vector<std::string> all;
@@ -23,8 +23,6 @@ std::vector<std::string> order_of(const std::vector<Line>& lines) {
     const auto chains = chains_of(formula(lines), knowledge());
     return words(jobs_of(chains, knowledge()), chains);
 }
-
-}  // namespace
 
 TEST_CASE("leaves that are blanched alike are blanched together, though one has to be stemmed first") {
     CHECK(order_of({line("spinach", 300, {"blanched", "squeezed"}), line("chard", 200, {"stemmed", "blanched", "squeezed"})}) ==
@@ -71,3 +69,5 @@ TEST_CASE("what the grinder or the blender does anyway is no step of its own") {
     CHECK(order_of({line("pork-shoulder", 1000, {"chilled", "ground"}), line("spinach", 100, {"raw"}), line("sorrel", 80, {"pureed"})})
               .empty());
 }
+
+}  // namespace bench_order_test

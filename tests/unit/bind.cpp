@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace bind_test {
 
 BindParameters middle() { return middle_parameters(bind_bindings()); }
 
@@ -54,8 +54,6 @@ Material with_paste(double grams) {
 }
 
 const MixState well_made{5.7, 4, 3, 5, Order::all_together};
-
-}  // namespace
 
 TEST_CASE("a well made fresh pork sausage sits where the scale was set") {
     const auto b = batch_bind(plain_sausage(), well_made, middle());
@@ -313,3 +311,5 @@ TEST_CASE("words of bind") {
     CHECK(bind_word(75) == "sliceable");
     CHECK(bind_word(95) == "firm-bound");
 }
+
+}  // namespace bind_test

@@ -10,7 +10,7 @@
 
 using namespace standin;
 
-namespace {
+namespace branch_and_bound_test {
 
 constexpr std::size_t rows = 3;
 constexpr double zero = 1e-6;
@@ -152,8 +152,6 @@ void compare(const LeastSquares& problem, std::size_t answers) {
     for (std::size_t a = 0; a < found.answers.size(); ++a) CHECK(found.answers[a].cost == Approx(all[a].cost).margin(1e-5));
 }
 
-}  // namespace
-
 TEST_CASE("the best answers of a fixed-charge problem are those of trying every set") {
     for (std::uint32_t seed = 0; seed < 60; ++seed) {
         INFO("seed " << seed);
@@ -234,3 +232,5 @@ TEST_CASE("a node is split on the variable whose price is furthest from paid, an
     CHECK(branching.cheapest_open(choices) == 0);
     CHECK(branching.cheapest_open(Choices(4, Choice::in)) == std::nullopt);
 }
+
+}  // namespace branch_and_bound_test

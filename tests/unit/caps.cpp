@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace caps_test {
 
 std::vector<std::string> ids(std::string_view title, std::string_view code) {
     std::vector<std::string> all;
@@ -27,8 +27,6 @@ const CautionText* said(const std::vector<CautionText>& all, std::string_view id
 bool starts(const CautionText* text, std::string_view words) { return text && text->text.rfind(words, 0) == 0; }
 
 Counted of(const Prediction& p) { return counted(p, knowledge()); }
-
-}  // namespace
 
 TEST_CASE("caps with a name hold only where the title says it, the longest name first") {
     const auto plain = ids("Green sausage", "us");
@@ -136,3 +134,5 @@ TEST_CASE("every property that a cap names is measured") {
             CHECK((said(cap_cautions(p, knowledge(), rules), cap.id) != nullptr) == !no_phosphate_known);
         }
 }
+
+}  // namespace caps_test

@@ -14,7 +14,7 @@
 
 using namespace standin;
 
-namespace {
+namespace cautions_test {
 
 const std::vector<std::pair<std::string, double>> plain{{"pork-shoulder", 980}, {"table-salt", 16}};
 
@@ -37,8 +37,6 @@ std::vector<CautionText> with(const char* ingredient) {
 double core(const std::vector<std::pair<std::string, double>>& lines, std::string_view rules = "") {
     return demanded_core(mixture(lines), knowledge(), rules).core_c;
 }
-
-}  // namespace
 
 TEST_CASE("what is always said is always said, each with a source that is known, and a plain batch reads short") {
     const auto all = of(mixture(plain));
@@ -382,3 +380,5 @@ TEST_CASE("whatever a bought food may hold stands among the allergens and in a c
             CHECK(std::any_of(p.allergens.begin(), p.allergens.end(), [&](const AllergenText& a) { return a.allergen == allergen; }));
     }
 }
+
+}  // namespace cautions_test

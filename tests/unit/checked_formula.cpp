@@ -10,7 +10,7 @@
 
 using namespace standin;
 
-namespace {
+namespace checked_formula_test {
 
 constexpr double no_number = std::numeric_limits<double>::quiet_NaN(), infinite = std::numeric_limits<double>::infinity();
 
@@ -61,8 +61,6 @@ std::size_t refusals(const Formula& made) {
     ask(engine().sheet(made, {}));
     return count;
 }
-
-}  // namespace
 
 TEST_CASE("a sound formula has no fault and its foods are at hand") {
     CHECK(faults_in(sound(), knowledge()).empty());
@@ -165,3 +163,5 @@ TEST_CASE("a question may set its own rules, month and season, and is refused wh
     REQUIRE(engine().adapt(sound(), greener, watched));
     CHECK(told > 0);
 }
+
+}  // namespace checked_formula_test

@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace checked_request_test {
 
 constexpr double no_number = std::numeric_limits<double>::quiet_NaN();
 
@@ -40,8 +40,6 @@ PlanRequest one_batch() {
     request.formulas = {sound()};
     return request;
 }
-
-}  // namespace
 
 TEST_CASE("most and least of a food that nobody knows, and of no number") {
     const auto adapt = [](auto change) { return fault_after(AdaptRequest{}, change); };
@@ -106,3 +104,5 @@ TEST_CASE("a list is read for a sound formula alone, and no property is beyond t
     broken.process.cook = static_cast<Cook>(9);
     CHECK(has(engine().formula_text(broken), "moonstone"));
 }
+
+}  // namespace checked_request_test

@@ -12,14 +12,12 @@
 
 using namespace standin;
 
-namespace {
+namespace cold_store_test {
 
 bool tells(const Formula& f, const std::string& id) {
     const auto notes = freezing_of(weights_only(f, knowledge()), knowledge());
     return std::any_of(notes.begin(), notes.end(), [&](const FreezingNote& n) { return n.id.find(id) != std::string::npos; });
 }
-
-}  // namespace
 
 TEST_CASE("freezing notes follow what is in the mass", "[cold]") {
     const Formula plain = formula({line("pork-shoulder", 1000), line("table-salt", 18)});
@@ -57,3 +55,5 @@ TEST_CASE("every freezer record is about a food or a family that there is", "[co
         CHECK((p.quantity.unit == "months" || p.quantity.unit == "min"));
     }
 }
+
+}  // namespace cold_store_test

@@ -11,7 +11,7 @@
 
 using namespace standin;
 
-namespace {
+namespace colour_test {
 
 ColourParameters middle() { return middle_parameters(colour_bindings()); }
 
@@ -34,8 +34,6 @@ bool finite(const Lab& c) { return std::isfinite(c.L) && std::isfinite(c.a) && s
 double moved(const BatchColour& x, const BatchColour& y) {
     return std::max({ciede2000(x.raw, y.raw), ciede2000(x.rested, y.rested), ciede2000(x.cooked, y.cooked)});
 }
-
-}  // namespace
 
 TEST_CASE("Kubelka-Munk there and back") {
     for (double r = 0.01; r <= 1; r += 0.01) CHECK(reflectance(k_over_s(r)) == Approx(r));
@@ -240,3 +238,5 @@ TEST_CASE("words of red meat") {
     CHECK(colour_word({69, 15, 16}) == "pink");
     CHECK(colour_word(coloured(pork()).raw) == "pink");
 }
+
+}  // namespace colour_test

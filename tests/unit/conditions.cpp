@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace conditions_test {
 
 Swap swap_that_needs(std::vector<std::string> needs) {
     Swap swap;
@@ -33,8 +33,6 @@ const Candidate* find(const std::vector<Candidate>& all, std::string_view ingred
     const auto found = std::find_if(all.begin(), all.end(), [&](const Candidate& c) { return c.food.ingredient == ingredient; });
     return found == all.end() ? nullptr : &*found;
 }
-
-}  // namespace
 
 TEST_CASE("a condition on the process rules a swap out only where the maker says otherwise") {
     const Swap soft_fat = swap_that_needs({"kept-cold"});
@@ -70,3 +68,5 @@ TEST_CASE("stand-ins whose condition the process goes against are not proposed")
     CHECK_FALSE(find(stand_ins(line("lard", 100), mixed_at(10)), "duck-fat"));
     CHECK(find(stand_ins(line("lard", 100), mixed_at(10)), "beef-tallow"));
 }
+
+}  // namespace conditions_test

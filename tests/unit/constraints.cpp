@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace constraints_test {
 
 Formula crumbed() {
     return formula({line("pork-shoulder", 1800), line("table-salt", 36), line("breadcrumb", 60), line("spinach", 200, {"blanched"}),
@@ -29,8 +29,6 @@ struct Asked {
     Advising advising;
     Problem problem;
 };
-
-}  // namespace
 
 TEST_CASE("limits: nothing moved keeps all of them") {
     for (const char* want : {"firmer", "milder", "greener", "saltier", "leaner"}) {
@@ -73,3 +71,5 @@ TEST_CASE("limits: salt has a ceiling however salty it is wanted") {
         }
     CHECK(tried);
 }
+
+}  // namespace constraints_test

@@ -10,7 +10,7 @@
 
 using namespace standin;
 
-namespace {
+namespace cooking_test {
 
 CookingParameters middle() { return middle_parameters(cooking_bindings()); }
 
@@ -32,8 +32,6 @@ Material sausage(double paste = 0) {
 double loss(const Material& m, Cook method = Cook::pan, double core = 71, double ph = 5.7) {
     return batch_cook(m, {ph, method, core}, middle()).loss_pct;
 }
-
-}  // namespace
 
 TEST_CASE("mass, water, fat and protein are conserved over random batches") {
     std::mt19937_64 random(11);
@@ -163,3 +161,5 @@ TEST_CASE("another loss is shared between water and fat, neither beyond what the
         CHECK(other.cooked_water_pct + other.cooked_fat_pct + other.cooked_protein_pct + other.cooked_salt_pct <= 100 + 1e-9);
     }
 }
+
+}  // namespace cooking_test

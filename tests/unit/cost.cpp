@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace cost_test {
 
 Engine& engine() {
     static Engine one = opened(64);
@@ -25,8 +25,6 @@ Cost cost(const Formula& f, const std::string& prices) {
     REQUIRE(made);
     return *made;
 }
-
-}  // namespace
 
 TEST_CASE("a batch costs what its lines cost", "[cost]") {
     const Formula f = formula({line("pork-shoulder", 1000), line("table-salt", 18), line("water", 30)});
@@ -72,3 +70,5 @@ TEST_CASE("cost does not care how large the batch is", "[cost]") {
     CHECK(cost(one, prices).raw_kg.mid == Approx(cost(ten, prices).raw_kg.mid));
     CHECK(cost(ten, prices).batch.mid == Approx(10 * cost(one, prices).batch.mid));
 }
+
+}  // namespace cost_test

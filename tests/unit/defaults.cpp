@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace defaults_test {
 
 const Ingredient& food(const char* id) { return *knowledge().ingredient(id); }
 
@@ -33,8 +33,6 @@ Records with_rules(Ingredient i) {
 }
 
 double constant(const char* id) { return knowledge().parameter(id).mid; }
-
-}  // namespace
 
 TEST_CASE("a leaf takes its green, its pH and its buffering from the rules of its kind", "[defaults]") {
     const Records filled = with_rules(plain_leaf());
@@ -136,3 +134,5 @@ TEST_CASE("a fresh herb is its own measure, a jar nearly, a dried leaf by the ru
     CHECK_FALSE(food("cayenne-powder").strength);
     CHECK_FALSE(food("pork-shoulder").strength);
 }
+
+}  // namespace defaults_test

@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace dose_limits_test {
 
 std::vector<Candidate> fit(const Line& one) {
     static const SwapGraph graph(knowledge());
@@ -27,8 +27,6 @@ double most_grams(const Line& one, const std::string& stand_in) {
         if (c.food.ingredient == stand_in) most = std::max(most, c.food.grams.mid);
     return most;
 }
-
-}  // namespace
 
 TEST_CASE("nothing hot stands in for a sweet pepper") {
     for (const char* sweet : {"bell-red", "bell-green", "bell-yellow", "pimiento", "cubanelle", "banana-pepper"})
@@ -65,3 +63,5 @@ TEST_CASE("fat that brings much lean or water is not piled up") {
     for (const char* stand_in : {"pork-trim-50", "duck-skin-on", "pork-belly"})
         CHECK(most_grams(line("pork-jowl", 200), stand_in) <= 440.5);
 }
+
+}  // namespace dose_limits_test

@@ -8,14 +8,12 @@
 
 using namespace standin;
 
-namespace {
+namespace draws_test {
 
 double correlation(const std::vector<double>& a, const std::vector<double>& b) {
     const auto dot = [](const auto& x, const auto& y) { return std::inner_product(x.begin(), x.end(), y.begin(), 0.0); };
     return dot(a, b) / std::sqrt(dot(a, a) * dot(b, b));  // both have mean zero
 }
-
-}  // namespace
 
 TEST_CASE("normal quantiles") {
     // The three test values that Wichura prints with AS 241.
@@ -82,3 +80,5 @@ TEST_CASE("the middle is one draw of nothing") {
     CHECK(middle.count() == 1);
     CHECK(middle.of("anything") == std::vector<double>{0});
 }
+
+}  // namespace draws_test

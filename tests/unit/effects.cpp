@@ -4,7 +4,7 @@
 
 using namespace standin;
 
-namespace {
+namespace effects_test {
 
 PreparationEffect effect(std::vector<Tissue> tissues, double yield) {
     PreparationEffect e;
@@ -20,8 +20,6 @@ void check_band(const Band& got, const Band& expected) {
     CHECK(got.mid == Approx(expected.mid));
     CHECK(got.high == Approx(expected.high));
 }
-
-}  // namespace
 
 TEST_CASE("the effect for a tissue comes before the one for every tissue") {
     Preparation p;
@@ -54,3 +52,5 @@ TEST_CASE("what an effect does not speak of is kept whole") {
     check_band(kept_share(e, Kept::chlorophyll, 3), {0.4, 0.5, 0.6});
     check_band(kept_share(e, Kept::fat, 3), {1, 1, 1});
 }
+
+}  // namespace effects_test

@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace exclusive_test {
 
 Move move_of(MoveKind kind, std::size_t line, const char* food, Role role) {
     Move move;
@@ -32,8 +32,6 @@ Problem some_moves() {
     p.exclusive = exclusive_groups(p);
     return p;
 }
-
-}  // namespace
 
 TEST_CASE("exclusive: one food added in a role, one food for a line or beside it, a line down or up") {
     const Problem p = some_moves();
@@ -77,3 +75,5 @@ TEST_CASE("exclusive: every plan of the search keeps the groups, and an open bat
     }
     CHECK(grouped > 20);  // else nothing was tried
 }
+
+}  // namespace exclusive_test

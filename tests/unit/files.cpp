@@ -10,7 +10,7 @@
 using namespace standin;
 namespace fs = std::filesystem;
 
-namespace {
+namespace files_test {
 
 // A folder of its own that goes away again.
 struct Folder {
@@ -19,8 +19,6 @@ struct Folder {
     ~Folder() { fs::remove_all(path); }
     std::string operator/(const char* name) const { return (path / name).string(); }
 };
-
-}  // namespace
 
 TEST_CASE("what is written is read back, every byte") {
     const Folder folder;
@@ -62,3 +60,5 @@ TEST_CASE("what cannot be written says so and leaves nothing") {
     CHECK(fs::is_empty(folder.path));
     CHECK_FALSE(fs::exists(folder.path.string() + ".part"));
 }
+
+}  // namespace files_test

@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace formula_json_test {
 
 constexpr const char* hedgerow = R"({"title": "Hedgerow green",
  "lines": [
@@ -48,8 +48,6 @@ void same(const Formula& a, const Formula& b) {
     CHECK(a.process.rest_h == b.process.rest_h);
     CHECK(a.process.core_c.value_or(0) == Approx(b.process.core_c.value_or(0)));
 }
-
-}  // namespace
 
 TEST_CASE("a formula in JSON") {
     const auto formula = read_formula(hedgerow, "f.json", knowledge());
@@ -130,3 +128,5 @@ TEST_CASE("a document that is no formula") {
             R"({"title": "x", "lines": [{"ingredient": "pork shoulder", "amount": "800 kg"}, {"ingredient": "pork shoulder", "amount": "800 kg"}]})"),
         "the batch is over 1000 kg"));
 }
+
+}  // namespace formula_json_test

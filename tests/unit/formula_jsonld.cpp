@@ -6,7 +6,7 @@
 
 using namespace standin;
 
-namespace {
+namespace formula_jsonld_test {
 
 Formula good(const std::string& text) {
     INFO(text);
@@ -29,8 +29,6 @@ const std::string recipe =
 std::string page(const std::string& script) {
     return "<!DOCTYPE html>\n<html><head>\n<script type=\"application/ld+json\">" + script + "</script></head><body>1 < 2</body></html>";
 }
-
-}  // namespace
 
 TEST_CASE("a recipe wherever JSON-LD may keep it") {
     for (const auto& text :
@@ -98,3 +96,5 @@ TEST_CASE("pages as they come") {
     for (int i = 0; i < 5000; ++i) many += "<script type=\"application/ld+json\">{broken</script>";
     CHECK(has(trouble(many), "JSON"));
 }
+
+}  // namespace formula_jsonld_test

@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace formula_plain_test {
 
 std::string trouble(const std::string& text) {
     const auto formula = read_formula(text, "f.txt", knowledge());
@@ -18,8 +18,6 @@ std::string trouble(const std::string& text) {
 }
 
 bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
-
-}  // namespace
 
 TEST_CASE("a formula in plain lines") {
     const auto formula = read_formula(
@@ -137,3 +135,5 @@ TEST_CASE("core readings are read and written in the order of time") {
     for (const std::string bad : {"71 C", "0 min 4 C", "8 min 55 C, 2 min 71 C", "0 min 4 C, 5 min 900 C", "0 min, 4 C"})
         CHECK_FALSE(read_formula("Curve\n1 kg pork shoulder\ncore curve: " + bad + "\n", "f.txt", knowledge()));
 }
+
+}  // namespace formula_plain_test

@@ -5,7 +5,7 @@
 
 using namespace standin;
 
-namespace {
+namespace green_life_test {
 
 std::optional<GreenLife> life(double vinegar, double rest_at_c, double spinach = 300) {
     static const Evaluator evaluator(knowledge(), 256, 1);
@@ -15,8 +15,6 @@ std::optional<GreenLife> life(double vinegar, double rest_at_c, double spinach =
     made.process.rest_at_c = rest_at_c;
     return green_life_of(made, NominalBatch(made, evaluator.nominal()), SampledBatch(made, evaluator.sampled()), evaluator);
 }
-
-}  // namespace
 
 TEST_CASE("acid and warmth shorten the time that a mass stays green") {
     const auto mild = life(0, 3), sour = life(90, 3), warm = life(90, 12);
@@ -31,3 +29,5 @@ TEST_CASE("acid and warmth shorten the time that a mass stays green") {
 }
 
 TEST_CASE("what is not green to begin with has no such time") { CHECK_FALSE(life(40, 3, 0)); }
+
+}  // namespace green_life_test

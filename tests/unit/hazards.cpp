@@ -13,7 +13,7 @@
 
 using namespace standin;
 
-namespace {
+namespace hazards_test {
 
 using Json = nlohmann::ordered_json;
 
@@ -88,8 +88,6 @@ bool right(const std::string& must, const Result<Formula>& read) {
     return (what == "allergen" || what == "allergenorstopped") && has_allergen(*read, about);
 }
 
-}  // namespace
-
 TEST_CASE("every wording that could hurt comes to what it must, in every form") {
     const auto rows = line_rows("unit/hazard_wordings.csv");
     REQUIRE(rows.size() >= 300);
@@ -159,3 +157,5 @@ TEST_CASE("no hint offers what is dangerous, or an allergen for what only sounds
     for (const char* word : {"halal", "kosher", "vegan", "diet"})
         for (const auto& hint : knowledge().nearest_ingredients(word)) CHECK(hint.find("salt") == std::string::npos);
 }
+
+}  // namespace hazards_test

@@ -11,7 +11,7 @@
 
 using namespace standin;
 
-namespace {
+namespace heat_test {
 
 HeatParameters middle() { return middle_parameters(heat_bindings()); }
 
@@ -22,8 +22,6 @@ Material hot(double capsaicinoids_mg, double fat_g = 250) {
     m[Amount::capsaicinoids] = capsaicinoids_mg;
     return m;
 }
-
-}  // namespace
 
 TEST_CASE("heat is mg per kg as eaten, and SHU by the stated factor") {
     const auto p = middle();
@@ -96,3 +94,5 @@ TEST_CASE("more pods, less luck; a part of a pod is no surer than one") {
     CHECK(pod_sigma_of_blend(0.8, 0.3) == Approx(0.8));
     CHECK(pod_sigma_of_blend(0, 5) == 0);
 }
+
+}  // namespace heat_test

@@ -12,7 +12,7 @@
 
 using namespace standin;
 
-namespace {
+namespace integrity_test {
 
 Ingredient& ingredient(Records& records, std::string_view id) {
     return *std::find_if(records.ingredients.begin(), records.ingredients.end(), [&](const Ingredient& i) { return i.id == id; });
@@ -39,8 +39,6 @@ std::set<std::string> new_after(std::string_view kind, const std::function<void(
 using Keys = std::set<std::string>;
 
 Quantity guessed(double low, double mid, double high, const char* unit) { return {{low, mid, high}, unit, "judgement"}; }
-
-}  // namespace
 
 TEST_CASE("the real knowledge raises only doubts that its README explains") {
     std::map<std::string_view, std::vector<std::string>> kinds;
@@ -200,3 +198,5 @@ TEST_CASE("coverage puts every reference in one group") {
     }
     CHECK(sum == references_in(records).size());
 }
+
+}  // namespace integrity_test

@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace inventory_test {
 
 Inventory good(const std::string& text) {
     auto inventory = read_inventory(text, "i.txt", knowledge());
@@ -23,8 +23,6 @@ std::string trouble(const std::string& text) {
 }
 
 bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
-
-}  // namespace
 
 TEST_CASE("an inventory in lines") {
     const Inventory inventory = good(
@@ -166,3 +164,5 @@ TEST_CASE("no name is offered that is another food") {
         }
     }
 }
+
+}  // namespace inventory_test

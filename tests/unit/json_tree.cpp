@@ -4,7 +4,7 @@
 
 using namespace standin;
 
-namespace {
+namespace json_tree_test {
 
 std::string where(const JsonNode& node) { return std::to_string(node.place.line) + ":" + std::to_string(node.place.column); }
 
@@ -20,8 +20,6 @@ Error broken(std::string_view text) {
     CHECK(tree.error().trouble == Trouble::bad_data);
     return tree.error();
 }
-
-}  // namespace
 
 TEST_CASE("every node knows its line and column") {
     const JsonNode root = read("{\"a\": 1,\n  \"b\": [true, null,\n\t\"x\"],\n \"c\": {\"d\" : -2.5e1}}\n");
@@ -131,3 +129,5 @@ TEST_CASE("a file with a byte order mark gives the places of errors as those of 
 TEST_CASE("text beyond 16 MB is refused") {
     CHECK(broken(std::string((std::size_t{16} << 20) + 1, ' ')).message.find("16 MB") != std::string::npos);
 }
+
+}  // namespace json_tree_test

@@ -10,7 +10,7 @@
 
 using namespace standin;
 
-namespace {
+namespace kinds_test {
 
 Exclusion taken(const std::string& word) {
     auto found = exclusion_of(word, knowledge());
@@ -23,8 +23,6 @@ std::string refused(const std::string& word) {
     if (found) FAIL(word + " was understood as " + found->takes);
     return found.error().message;
 }
-
-}  // namespace
 
 TEST_CASE("kinds: the records are sound") { CHECK(faults_of_kinds(knowledge().records()).empty()); }
 
@@ -148,3 +146,5 @@ TEST_CASE("kinds: casings count") {
     with.beside = {{"cellulose casings", "a casing"}};
     CHECK(casings_excluded(with, taken("vegetarian"), knowledge()).empty());
 }
+
+}  // namespace kinds_test

@@ -6,7 +6,7 @@
 
 using namespace standin;
 
-namespace {
+namespace kitchen_test {
 
 const Engine& general() {
     static const Engine engine = [] {
@@ -45,8 +45,6 @@ double left(const Prediction& before, const Prediction& after, Property property
 const std::string hedge =
     "Hedge link\n2 kg pork shoulder\n400 g pork back fat\n12 serranos\n60 g cider vinegar\n2 bunches parsley\n300 g chard, blanched\n36 g "
     "salt\ncook: pan\n";
-
-}  // namespace
 
 TEST_CASE("kitchen facts halve the bands that they are about", "[kitchen]") {
     const Prediction before = predicted(general(), hedge);
@@ -185,3 +183,5 @@ TEST_CASE("a food that is no record is known by what the kitchen says it is like
     CHECK_FALSE(general().read_formula(lines + "100 g zaltia\n", "f"));
     CHECK_FALSE(general().read_kitchen("oleandr, like oregano\n", "kitchen.txt"));
 }
+
+}  // namespace kitchen_test

@@ -6,7 +6,7 @@
 
 using namespace standin;
 
-namespace {
+namespace kitchen_text_test {
 
 const Knowledge& known() {
     static const Knowledge all = embedded_knowledge();
@@ -36,8 +36,6 @@ Error refused(const std::string& text) {
     REQUIRE_FALSE(kitchen);
     return kitchen.error();
 }
-
-}  // namespace
 
 TEST_CASE("a kitchen file is read as a maker writes it", "[kitchen]") {
     for (const auto* line : {"pork shoulder: 25 % fat", "pork shoulder 25% fat", "our pork shoulder has 25 % fat", "pork shoulder: 75/25",
@@ -113,3 +111,5 @@ TEST_CASE("a kitchen file that cannot be is refused with place and range, and no
     CHECK(refused("scale: 5 g\nscale: 1 g\n").message.find("told already") != std::string::npos);
     CHECK(refused("scale\n: 5\nnonsense\n").message.find("kitchen.txt:3") != std::string::npos);  // every fault is told
 }
+
+}  // namespace kitchen_text_test

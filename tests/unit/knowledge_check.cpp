@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace knowledge_check_test {
 
 // The findings after a change of the real knowledge; places as if each record had stood at "here".
 std::vector<Finding> findings_after(const std::function<void(Records&)>& change, const std::string& record) {
@@ -48,8 +48,6 @@ Swap spinach_for_chard() {
     s.closeness = 0.5;
     return s;
 }
-
-}  // namespace
 
 TEST_CASE("what is sold canned, jarred, frozen, cooked, dried or ground says so, so that nobody is told to do it again") {
     const auto expect = [](std::string_view word, std::string_view step, const std::function<bool(const Ingredient&)>& concerns) {
@@ -233,3 +231,5 @@ TEST_CASE("a trade word that is somebody's name") {
         spinach(r).generic = {"green", "greens"};
     });
 }
+
+}  // namespace knowledge_check_test

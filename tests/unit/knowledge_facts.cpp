@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace knowledge_facts_test {
 
 bool has_role(const Ingredient& i, Role role) { return std::find(i.roles.begin(), i.roles.end(), role) != i.roles.end(); }
 
@@ -22,8 +22,6 @@ const Ingredient& food(std::string_view id) {
 }
 
 bool holds(const std::vector<std::string>& all, const std::string& one) { return std::find(all.begin(), all.end(), one) != all.end(); }
-
-}  // namespace
 
 TEST_CASE("what is dry and seasons has a most for a kilo, and so have gums and salted pastes") {
     constexpr double salted_paste = 5;  // g salt in 100 g
@@ -71,3 +69,5 @@ TEST_CASE("bought foods that often hold an allergen say which") {
     CHECK(holds(food("surimi").allergens, "egg"));
     CHECK(holds(food("shredded-suet").allergens, "wheat"));
 }
+
+}  // namespace knowledge_facts_test

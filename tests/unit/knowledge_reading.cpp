@@ -6,7 +6,7 @@
 
 using namespace standin;
 
-namespace {
+namespace knowledge_reading_test {
 
 KnowledgeFiles read(std::string_view relative, std::string_view text) {
     KnowledgeFiles files;
@@ -44,8 +44,6 @@ std::string swap(const std::string& members) { return "{\"role\": \"green\", \"s
 std::string preparation(const std::string& effect) {
     return "{\"preparations\": [{\"id\": \"p\", \"order\": 1, \"effects\": [\n" + effect + "]}]}";
 }
-
-}  // namespace
 
 TEST_CASE("what a bought food may hold and the most of it in a kilo are read") {
     const auto files = read("ingredients/f.json", ingredient(R"(, "may_hold": ["wheat", "celery"],
@@ -288,3 +286,5 @@ TEST_CASE("the knowledge as it stands reads without a fault") {
     CHECK(files.records.preparations.size() >= 14);
     CHECK(files.records.swaps.size() >= 200);
 }
+
+}  // namespace knowledge_reading_test

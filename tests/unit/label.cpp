@@ -7,15 +7,13 @@
 
 using namespace standin;
 
-namespace {
+namespace label_test {
 
 std::string label(const std::vector<std::pair<std::string, double>>& lines) {
     Prediction p = mixture(lines);
     p.allergens = allergens_of(p, knowledge());
     return label_of(p, knowledge());
 }
-
-}  // namespace
 
 TEST_CASE("heaviest first, compound ingredients with their parts") {
     CHECK(label({{"table-salt", 18},
@@ -128,3 +126,5 @@ TEST_CASE("a word that only begins like an allergen does not say it") {
     p.allergens = allergens_of(p, own);
     CHECK(label_of(p, own) == "eggplant and oatcake spread (EGG)");
 }
+
+}  // namespace label_test

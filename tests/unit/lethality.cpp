@@ -10,11 +10,9 @@
 
 using namespace standin;
 
-namespace {
+namespace lethality_test {
 
 LethalityParameters middle() { return middle_parameters(lethality_bindings()); }
-
-}  // namespace
 
 TEST_CASE("straight ramps: the closed form") {
     constexpr double z = 5.562;
@@ -109,3 +107,5 @@ TEST_CASE("the estimated core rises from its start to its end, slower in a thick
     CHECK(estimated_core_curve(32, 4, 85, Cook::poach, p).empty());
     CHECK(cylinder_core_c(0, 32, 4, Cook::oven, p) == Approx(4));
 }
+
+}  // namespace lethality_test

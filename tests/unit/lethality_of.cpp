@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace lethality_of_test {
 
 Prediction cooked(const std::string& meat, const Process& process) {
     static const Evaluator evaluator(knowledge(), 128, 1);
@@ -22,8 +22,6 @@ Process core(double celsius) {
     process.diameter_mm = 32;
     return process;
 }
-
-}  // namespace
 
 TEST_CASE("a hotter core kills more, up to the cap of the tables") {
     const auto warm = cooked("pork-shoulder", core(60)).lethality, hot = cooked("pork-shoulder", core(71)).lethality;
@@ -109,3 +107,5 @@ TEST_CASE("no more is promised than the low end of the band bears") {
         if (found->logs.low < 6.9 && found->logs.high >= 6.95) CHECK(found->says.find("-7.0)") != std::string::npos);
     }
 }
+
+}  // namespace lethality_of_test

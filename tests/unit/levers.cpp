@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace levers_test {
 
 Formula whole() {
     return formula({line("pork-shoulder", 2000), line("pork-backfat", 300), line("table-salt", 38), line("spinach", 300, {"blanched"}),
@@ -25,8 +25,6 @@ bool goes(const std::string& want, std::size_t number, MoveKind way) {
     const Problem problem = make_problem(whole(), *stock, graph, advising.distance(), context);
     return std::any_of(problem.moves.begin(), problem.moves.end(), [&](const Move& m) { return m.kind == way && m.line == number; });
 }
-
-}  // namespace
 
 TEST_CASE("levers: who wants it firmer takes fat and acid out, and puts lean in") {
     CHECK(goes("firmer", 1, MoveKind::reduce));
@@ -55,3 +53,5 @@ TEST_CASE("levers: two wants open the ways of both") {
     for (const MoveKind way : {MoveKind::reduce, MoveKind::raise})
         CHECK(std::any_of(problem.moves.begin(), problem.moves.end(), [&](const Move& m) { return m.kind == way && m.line == 3; }));
 }
+
+}  // namespace levers_test

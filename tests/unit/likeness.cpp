@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace likeness_test {
 
 Result<ReadLine> read(std::string_view text) { return read_line(text, Origin("f.txt", {1, 1}), knowledge()); }
 
@@ -18,8 +18,6 @@ const Engine& engine() {
 }
 
 Formula formula(const std::string& greens) { return *engine().read_formula("A\n1 kg pork shoulder\n17 g salt\n" + greens, "f"); }
-
-}  // namespace
 
 TEST_CASE("an unknown food goes by what it is said to be like, under its own name") {
     for (const char* text : {"200 g brindleleaf, like dandelion greens", "brindleleaf, like dandelion greens, 200 g",
@@ -86,3 +84,5 @@ TEST_CASE("a list says by the maker's own name that a food is missing") {
     REQUIRE(stock);
     CHECK(stock->missing == std::vector<std::string>{"dandelion"});
 }
+
+}  // namespace likeness_test

@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace line_beside_test {
 
 bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
@@ -18,8 +18,6 @@ std::string asked(std::string_view text) {
     REQUIRE_FALSE(line);
     return line.error().message;
 }
-
-}  // namespace
 
 TEST_CASE("casings and kitchen goods are no food of the mass") {
     for (const char* text :
@@ -102,3 +100,5 @@ TEST_CASE("headings within the list") {
         CHECK_FALSE(is_heading(text, knowledge()));
     }
 }
+
+}  // namespace line_beside_test

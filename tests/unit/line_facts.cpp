@@ -10,7 +10,7 @@
 
 using namespace standin;
 
-namespace {
+namespace line_facts_test {
 
 const Knowledge& known() {
     static const Knowledge all = embedded_knowledge();
@@ -37,8 +37,6 @@ void near(const std::optional<Band>& band, double low, double mid, double high) 
     CHECK(band->mid == Approx(mid).epsilon(0.01));
     CHECK(band->high == Approx(high).epsilon(0.01));
 }
-
-}  // namespace
 
 TEST_CASE("a line tells the pH of its food", "[facts]") {
     for (const auto* text : {"1 kg pork shoulder, pH 5.6", "1 kg pork shoulder (pH 5.6)", "pork shoulder, 1 kg, measured pH 5,6",
@@ -151,3 +149,5 @@ TEST_CASE("the models obey what a line tells", "[facts]") {
     CHECK(unit("100 g roasted serranos, 300 mg/kg")[Amount::capsaicinoids] == Approx(0.3));
     CHECK(unit("1 kg pork shoulder, pH 5.5")[Amount::meat_protons] > unit("1 kg pork shoulder, pH 6.2")[Amount::meat_protons]);
 }
+
+}  // namespace line_facts_test

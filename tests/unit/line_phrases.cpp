@@ -6,7 +6,7 @@
 
 using namespace standin;
 
-namespace {
+namespace line_phrases_test {
 
 Result<ReadLine> read(std::string_view text) { return read_line(text, Origin("f.txt", {1, 1}), knowledge()); }
 
@@ -25,8 +25,6 @@ std::string asked(std::string_view text) {
 }
 
 bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
-
-}  // namespace
 
 TEST_CASE("bullets, numbering, leaders and tick boxes say nothing") {
     for (const char* text : {"• 18 g salt", "- [ ] 18 g salt", "☐ 18 g salt", "1. 18 g salt", "2) 18 g salt", "(3) 18 g salt",
@@ -127,3 +125,5 @@ TEST_CASE("one of a thing needs no number, nor does a part need an \"of\"") {
     CHECK(good("2 bunches scallions, white and light green parts only, sliced").ingredient == "scallion");
     CHECK(good("2 g clove powder").ingredient == "clove");
 }
+
+}  // namespace line_phrases_test

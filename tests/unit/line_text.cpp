@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace line_text_test {
 
 Result<ReadLine> read(std::string_view text) { return read_line(text, Origin("f.txt", {7, 3}), knowledge()); }
 
@@ -25,8 +25,6 @@ void bad(std::string_view text, const std::string& where, const std::string& par
     CHECK(line.error().where == where);
     CHECK(line.error().message.find(part) != std::string::npos);
 }
-
-}  // namespace
 
 TEST_CASE("amount first, name first, amount behind") {
     for (const char* text : {"18 g salt", "salt, 18 g", "salt: 18 g", "salt - 18 g", "salt 18 g", "• 18 g salt", "- 18 g of salt"}) {
@@ -227,3 +225,5 @@ TEST_CASE("nothing is guessed") {
     bad("10 oz (400 g) spinach", "f.txt:7:3", "the same weight twice");
     bad(std::string(5000, '('), "f.txt:7:3", "2000 letters");
 }
+
+}  // namespace line_text_test

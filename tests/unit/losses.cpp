@@ -6,7 +6,7 @@
 
 using namespace standin;
 
-namespace {
+namespace losses_test {
 
 Formula green() {
     Formula f = formula({line("pork-shoulder", 2000), line("table-salt", 36), line("spinach", 300, {"blanched"}), line("parsley", 60),
@@ -22,8 +22,6 @@ std::vector<double> losses(const std::vector<std::string>& wants = {}) {
     const SwapGraph graph(knowledge());
     return make_problem(green(), *stock, graph, advising.distance(), context).loss;
 }
-
-}  // namespace
 
 TEST_CASE("losses: every line that is no salt or water costs something to lose, the more the more it is the character") {
     const auto all = losses();
@@ -72,3 +70,5 @@ TEST_CASE("losses: the title names a food by any of its names") {
     CHECK(named_in_title("Lamb with Spinach (invented)", *knowledge().ingredient("spinach")));
     CHECK_FALSE(named_in_title("Green morning", *knowledge().ingredient("spinach")));
 }
+
+}  // namespace losses_test

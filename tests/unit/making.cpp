@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace making_test {
 
 using About = ReasonKind;
 
@@ -43,8 +43,6 @@ std::vector<ProcessOption> ways(const Process& process, const std::vector<std::s
     Advising advising(mass(process), wants, known);
     return ways_of_making(advising.formula(), advising.distance(), advising.context());
 }
-
-}  // namespace
 
 TEST_CASE("without a want the batch is made as it was, at no price") {
     const auto all = ways(hasty(), {});
@@ -128,3 +126,5 @@ TEST_CASE("who wants it juicier cooks no hotter than the most demanding meat nee
     const auto with_poultry = ways_of_making(advising.formula(), advising.distance(), advising.context());
     CHECK(*with_poultry.front().process.core_c == Approx(73.9).margin(0.2));  // poultry, USDA FSIS
 }
+
+}  // namespace making_test

@@ -4,7 +4,7 @@
 
 using namespace standin;
 
-namespace {
+namespace measures_test {
 
 double size(std::string_view words) {
     const Unit* unit = unit_named(words);
@@ -16,8 +16,6 @@ std::string_view read(std::string_view text) {
     const auto unit = unit_at(cursor);
     return unit ? unit->unit->word : std::string_view{};
 }
-
-}  // namespace
 
 TEST_CASE("units have their defined sizes") {
     CHECK(size("lb") == Approx(453.59237).epsilon(1e-12));
@@ -59,3 +57,5 @@ TEST_CASE("a unit tells how full and how large it is") {
     CHECK_FALSE(unit_at(none));
     CHECK(none.at() == 0);
 }
+
+}  // namespace measures_test

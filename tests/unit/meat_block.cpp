@@ -6,7 +6,7 @@
 
 using namespace standin;
 
-namespace {
+namespace meat_block_test {
 
 Formula base() { return formula({line("pork-shoulder", 1500), line("pork-backfat", 500), line("table-salt", 34)}); }
 
@@ -20,8 +20,6 @@ Formula swapped(std::size_t place, const std::string& food, Role role, std::vect
     trims = hold_meat_block(variant, base(), place, role, most, advising.context());
     return variant;
 }
-
-}  // namespace
 
 TEST_CASE("leaner meat comes with more fat, and the block keeps its weight and its fat") {
     std::vector<Trim> trims;
@@ -55,3 +53,5 @@ TEST_CASE("what is no meat, a kept line or too much of it moves nothing") {
     variant.lines[1].ingredient = "pork-belly";
     CHECK(hold_meat_block(variant, kept, 1, Role::fat, 1e9, advising.context()).empty());
 }
+
+}  // namespace meat_block_test

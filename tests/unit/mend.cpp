@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace mend_test {
 
 Formula green(double salt = 36, double vinegar = 45, double serrano = 60) {
     Formula made = formula({line("pork-shoulder", 2000), line("spinach", 200, {"blanched", "squeezed"}), line("parsley", 60),
@@ -34,8 +34,6 @@ double grams(const std::vector<Ingoing>& all, const std::string& id) {
     for (const auto& in : all) sum += in.ingredient == id ? in.grams : 0;
     return sum;
 }
-
-}  // namespace
 
 TEST_CASE("mend: salt that is lacking goes in dissolved", "[mend]") {
     const auto answer = mended(green(24), "needs salt");
@@ -159,3 +157,5 @@ TEST_CASE("mend: more of a seasoning is a share more of it, without any model", 
     CHECK(std::abs(answer.ways[0].add[0].grams - 7) < 0.6);
     CHECK_FALSE(mended(formula({line("pork-shoulder", 1000), line("table-salt", 18)}), "needs garlic").cannot.empty());
 }
+
+}  // namespace mend_test

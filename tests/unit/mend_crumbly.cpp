@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace mend_crumbly_test {
 
 const Engine& engine() {
     static const Engine opened_once = opened(128);
@@ -24,8 +24,6 @@ MendAnswer crumbly(const Formula& mass, MendRequest request = {}) {
     request.tasted = {"crumbly"};
     return mend(engine(), mass, request).value();
 }
-
-}  // namespace
 
 TEST_CASE("mend: what crumbles is held by an ordinary dry binder, with no water to it", "[mend]") {
     const auto answer = crumbly(loose(30));
@@ -75,3 +73,5 @@ TEST_CASE("mend: crumbs that stand on the list may come in, and their allergen i
     const auto& brings = answer.ways.front().new_allergens;
     CHECK(std::find(brings.begin(), brings.end(), "wheat") != brings.end());
 }
+
+}  // namespace mend_crumbly_test

@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace met_test {
 
 // Ten draws of a batch whose heat is 1, 2, ... 10.
 std::vector<State> draws(double times = 1) {
@@ -22,8 +22,6 @@ WantResult asked(const std::string& want, double sure) {
     Advising advising(hot(), {want});
     return judged(advising.distance().goals().front(), advising.distance(), 5, exactly(5), draws(), draws(), sure);
 }
-
-}  // namespace
 
 TEST_CASE("met: yes beside less than an even chance does not exist") {
     for (const char* want : {"heat<=3", "heat<=5", "heat<=8", "heat>=2", "heat>=6", "heat>=9"})
@@ -46,3 +44,5 @@ TEST_CASE("met: a word moves with its base, draw by draw") {
     CHECK(missed_by(goal, advising.distance(), draws(), draws(0.5), 0.99) <= 0);
     CHECK(missed_by(goal, advising.distance(), draws(), draws(0.9), 0.5) > 0);
 }
+
+}  // namespace met_test

@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace names_test {
 
 // The textbook recursion with swaps of neighbours, each letter moved once at most.
 std::size_t plain_distance(const std::string& a, const std::string& b) {
@@ -23,8 +23,6 @@ std::size_t plain_distance(const std::string& a, const std::string& b) {
         }
     return d[a.size()][b.size()];
 }
-
-}  // namespace
 
 TEST_CASE("names fold alike whatever case, accents, hyphens and number they come in") {
     CHECK(fold("Jalape\xC3\xB1os") == fold("jalapeno"));
@@ -109,3 +107,5 @@ TEST_CASE("nearest names: few edits first, shared words after") {
     CHECK(nearest("spinach", known, 0).empty());
     CHECK(nearest("spinach", {}).empty());
 }
+
+}  // namespace names_test

@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace nothing_lost_test {
 
 Result<Formula> linked(const std::string& ingredients) {
     return read_formula(R"({"@context": "https://schema.org", "@type": "Recipe", "name": "Test", "recipeIngredient": )" + ingredients + "}",
@@ -23,8 +23,6 @@ bool has(const std::string& text, const std::string& part) { return text.find(pa
 bool tells(const std::vector<std::string>& notes, const std::string& part) {
     return std::any_of(notes.begin(), notes.end(), [&](const std::string& note) { return has(note, part); });
 }
-
-}  // namespace
 
 TEST_CASE("JSON-LD: every value of the list is read or refused with its place") {
     const auto read = linked(
@@ -111,3 +109,5 @@ TEST_CASE("other tongues are read where English is not") {
     CHECK_FALSE(line("200 g lima beans"));
     CHECK_FALSE(line("300 g schwarze Bohnen, roh"));
 }
+
+}  // namespace nothing_lost_test

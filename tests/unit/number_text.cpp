@@ -15,7 +15,7 @@
 
 using namespace standin;
 
-namespace {
+namespace number_text_test {
 
 // Decimal commas and dots between thousands for C++ streams, and for C's functions where the system has such a locale.
 class CommaLocale {
@@ -88,8 +88,6 @@ std::string all_of(const Engine& engine) {
     for (const auto& n : sheet.notes) text += "\n" + in_full(n);
     return text + "\n" + engine.graph("spinach").value();
 }
-
-}  // namespace
 
 TEST_CASE("a number is all of its text, or none") {
     CHECK(number_in("5.5") == 5.5);
@@ -170,3 +168,5 @@ TEST_CASE("a program with decimal commas gets the same answers, word for word") 
     CHECK(number_in("5.5") == 5.5);
     CHECK(fixed_text(5.5, 1) == "5.5");
 }
+
+}  // namespace number_text_test

@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace nutrition_test {
 
 std::string said(double value, const std::string& row, const std::string& unit, const std::string& rules) {
     return rounded_as(value, row, unit, nutrition_rule(knowledge(), rules));
@@ -33,8 +33,6 @@ const NutritionRow& row(const LabelDraft& d, const std::string& id) {
     REQUIRE(found != d.nutrition.end());
     return *found;
 }
-
-}  // namespace
 
 TEST_CASE("EU rounding on its edges", "[nutrition]") {
     CHECK(said(0.5, "fat_g", "g", "eu") == "0 g");
@@ -114,3 +112,5 @@ TEST_CASE("the meat and what the title names are told with their share", "[nutri
     CHECK(named[0].says == "pork 82 %");
     CHECK(named[1].says == "spinach 10 %");
 }
+
+}  // namespace nutrition_test

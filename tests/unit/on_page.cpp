@@ -5,7 +5,7 @@
 
 using namespace standin;
 
-namespace {
+namespace on_page_test {
 
 CautionText caution(const std::string& id, const std::string& text, std::vector<std::string> foods, std::string degree = {}) {
     Reason reason;
@@ -22,8 +22,6 @@ Prediction with(std::vector<CautionText> cautions, double core_c = 71.1) {
     p.cautions = std::move(cautions);
     return p;
 }
-
-}  // namespace
 
 TEST_CASE("one caution stands for all the foods that call for it, whichever batch they are in", "[page]") {
     OnPage page;
@@ -61,3 +59,5 @@ TEST_CASE("a caution is new when it is another one, goes further, or is for a fo
     CHECK(new_cautions(with({}, 71.1), with({caution("core-temperature", "", {}, "73.9")}, 73.9)).size() == 1);
     CHECK(new_cautions(with({}, 73.9), with({caution("core-temperature", "", {}, "71.1")}, 71.1)).empty());
 }
+
+}  // namespace on_page_test

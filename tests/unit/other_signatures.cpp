@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace other_signatures_test {
 
 std::vector<std::size_t> members(std::size_t set, std::size_t moves) {
     std::vector<std::size_t> in;
@@ -24,8 +24,6 @@ bool holds(const std::vector<Choice>& part, std::size_t set) {
     }
     return true;
 }
-
-}  // namespace
 
 TEST_CASE("every set of moves of another idea lies in a part, and no set that says no more than a plan that brings foods") {
     constexpr std::size_t most_moves = 7;
@@ -50,3 +48,5 @@ TEST_CASE("every set of moves of another idea lies in a part, and no set that sa
     CHECK(others > 1000);
     CHECK(alike > 1000);
 }
+
+}  // namespace other_signatures_test

@@ -13,7 +13,7 @@
 using namespace standin;
 namespace fs = std::filesystem;
 
-namespace {
+namespace overlay_test {
 
 class Overlay {
 public:
@@ -39,8 +39,6 @@ std::string food(const std::string& id, const std::string& name, double water) {
 }
 
 const std::string own_source = R"({"sources": [{"id": "my-bench", "kind": "judgement", "cite": "own bench"}]})";
-
-}  // namespace
 
 TEST_CASE("a folder without a record is the wrong folder, and said to be") {
     Overlay overlay;
@@ -154,8 +152,6 @@ TEST_CASE("an engine with an overlay reckons with it") {
     CHECK(more / less == Approx(1234 / knowledge().ingredient("spinach")->chlorophyll->band.mid).epsilon(0.1));
 }
 
-namespace {
-
 // What an overlay of one file is refused for, with its place; fails where it is taken.
 Error refused(const std::string& relative, const std::string& text) {
     Overlay overlay;
@@ -179,8 +175,6 @@ std::string own_caution(const std::string& id, const std::string& when) {
 std::string cook(const std::string& species, const std::string& celsius) {
     return "\"cooking\": [{\"species\": [\"" + species + "\"], \"core_c\": " + celsius + ", \"text\": \"own\", \"source\": \"my-bench\"}]";
 }
-
-}  // namespace
 
 TEST_CASE("an overlay that would make anything less safe is refused with its place") {
     CHECK(refused("ingredients/a.json", food("parmesan", "parmesan", 91)).message.find("leaves out the allergen \"milk\"") !=
@@ -273,3 +267,5 @@ TEST_CASE("a kitchen's own allergen can be left out by its name, with the food t
         CHECK(out->foods.count("spinach") == 0);
     }
 }
+
+}  // namespace overlay_test

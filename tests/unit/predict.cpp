@@ -12,7 +12,7 @@
 
 using namespace standin;
 
-namespace {
+namespace predict_test {
 
 constexpr Amount parts[] = {Amount::water, Amount::protein, Amount::fat, Amount::carbohydrate, Amount::ash, Amount::alcohol, Amount::salt};
 constexpr Amount solids[] = {Amount::protein, Amount::fat, Amount::carbohydrate, Amount::ash};
@@ -61,8 +61,6 @@ void check_same(const Prediction& a, const Prediction& b, double epsilon = 1e-9)
     CHECK(a.rested.lab.a == Approx(b.rested.lab.a).margin(1e-6));
     CHECK(a.cooked.lab.L == Approx(b.cooked.lab.L).margin(1e-6));
 }
-
-}  // namespace
 
 TEST_CASE("the parts of a gram add up to it, whatever is done to it, and none is below nothing") {
     Draws draws(64, 3);
@@ -226,3 +224,5 @@ TEST_CASE("a formula that is no sausage is refused") {
     CHECK_FALSE(one.predict(formula({line("spinach", 1000), line("pork-shoulder", 100)})));
     CHECK(one.predict(formula({line("pork-shoulder", 100)})));
 }
+
+}  // namespace predict_test

@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace prices_test {
 
 PriceList good(const std::string& text) {
     auto list = read_prices(text, "prices.txt", knowledge());
@@ -36,8 +36,6 @@ double a_kilo(const std::string& line, const std::string& id) {
 }
 
 bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
-
-}  // namespace
 
 TEST_CASE("a price by weight, however it is written", "[prices]") {
     CHECK(a_kilo("pork shoulder 6.50/kg", "pork-shoulder") == Approx(6.5));
@@ -93,3 +91,5 @@ TEST_CASE("prices are told from formulas and lists of what is on hand", "[prices
     CHECK_FALSE(looks_like_prices("Green\n2 kg pork shoulder\nsalt 18 g/kg\n300 g spinach", "x"));
     CHECK_FALSE(looks_like_prices("spinach 400 g\nparsley 2 bunches\nchard plenty", "x"));
 }
+
+}  // namespace prices_test

@@ -6,7 +6,7 @@
 
 using namespace standin;
 
-namespace {
+namespace promises_test {
 
 std::vector<CautionText> cautions(const std::string& title, std::vector<std::string> foods, const std::string& casing = {}) {
     Formula made;
@@ -15,8 +15,6 @@ std::vector<CautionText> cautions(const std::string& title, std::vector<std::str
     if (!casing.empty()) made.beside.push_back({casing, "a casing: it holds the mass"});
     return broken_promises(made, knowledge());
 }
-
-}  // namespace
 
 TEST_CASE("promises: a broken one is told with the lines that break it") {
     for (const auto* title :
@@ -46,3 +44,5 @@ TEST_CASE("promises: what no record can vouch for is said") {
     CHECK(told.front().text.find("slaughtered") != std::string::npos);
     CHECK(cautions("Halal merguez", {"lamb-shoulder", "white-wine"}).front().text.find("white wine") != std::string::npos);
 }
+
+}  // namespace promises_test

@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace quadratic_test {
 
 Quadratic square(std::size_t n, std::size_t rows) {
     Quadratic q;
@@ -22,8 +22,6 @@ Quadratic square(std::size_t n, std::size_t rows) {
     q.slack_price = 1000;
     return q;
 }
-
-}  // namespace
 
 TEST_CASE("quadratic: the foot of a perpendicular, with its multiplier") {
     Quadratic q = square(2, 1);
@@ -98,3 +96,5 @@ TEST_CASE("quadratic: random programmes end where nothing pulls any more") {
         }
     }
 }
+
+}  // namespace quadratic_test

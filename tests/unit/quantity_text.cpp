@@ -4,7 +4,7 @@
 
 using namespace standin;
 
-namespace {
+namespace quantity_text_test {
 
 double number(std::string_view text) {
     Cursor cursor(text);
@@ -22,8 +22,6 @@ double grams(std::string_view text) {
     for (const auto& part : amount(text).parts) total += part.unit ? part.number.mid * part.unit->size.mid : -1e9;
     return total;
 }
-
-}  // namespace
 
 TEST_CASE("numbers the way people write them") {
     CHECK(number("1 1/2 cups") == 1.5);
@@ -101,3 +99,5 @@ TEST_CASE("durations") {
     CHECK(minutes("90 seconds") == 1.5);
     CHECK(minutes("3 cups") == -1);
 }
+
+}  // namespace quantity_text_test

@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace reach_test {
 
 std::vector<std::string> reach(const std::vector<std::string>& wants, bool salt_may_move) {
     Formula made = formula({line("pork-shoulder", 2000), line("table-salt", 36), line("serrano", 20)});
@@ -31,8 +31,6 @@ std::vector<std::string> reach(const std::vector<std::string>& wants, bool salt_
     return in_full(reach_of_wants(problem, advising.distance(), advising.models(), shown, start, nullptr));
 }
 
-}  // namespace
-
 TEST_CASE("a want that can be met says so, by itself and beside the rest") {
     const auto all = reach({"less-salty"}, true);
     REQUIRE(all.size() == 1);
@@ -54,3 +52,5 @@ TEST_CASE("with two wants each tells how it fares beside the other") {
 }
 
 TEST_CASE("without wants there is nothing to reach") { CHECK(reach({}, true).empty()); }
+
+}  // namespace reach_test

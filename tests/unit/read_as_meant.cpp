@@ -4,7 +4,7 @@
 
 using namespace standin;
 
-namespace {
+namespace read_as_meant_test {
 
 const Engine& engine() {
     static const Engine made = std::move(*Engine::open({}));
@@ -21,8 +21,6 @@ Formula formula(const std::string& lines) {
 bool any(const std::vector<std::string>& all, const std::string& part) {
     return std::any_of(all.begin(), all.end(), [&](const auto& one) { return one.find(part) != std::string::npos; });
 }
-
-}  // namespace
 
 TEST_CASE("a weight after a preparation is that of the prepared food") {
     for (const char* text :
@@ -95,3 +93,5 @@ TEST_CASE("words of another tongue behind a name that English has are not passed
         CHECK(formula(text).lines.front().prepared.size() == 2);
     }
 }
+
+}  // namespace read_as_meant_test

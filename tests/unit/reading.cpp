@@ -5,7 +5,7 @@
 
 using namespace standin;
 
-namespace {
+namespace reading_test {
 
 FormulaReading closely(const std::string& text) {
     auto reading = read_closely(text, "f.txt", knowledge());
@@ -14,8 +14,6 @@ FormulaReading closely(const std::string& text) {
 }
 
 bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
-
-}  // namespace
 
 TEST_CASE("every line is told as written and as understood") {
     const auto r =
@@ -95,3 +93,5 @@ TEST_CASE("a share is unsure while a line is not understood") {
     CHECK(part.lines[2].line->grams.mid == Approx(36));
     CHECK(closely("Green\n2 kg pork shoulder\nsalt, 1.8 % of meat\n").lines[1].confidence == Confidence::sure);
 }
+
+}  // namespace reading_test

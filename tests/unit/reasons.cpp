@@ -5,7 +5,7 @@
 
 using namespace standin;
 
-namespace {
+namespace reasons_test {
 
 Reason about(ReasonKind kind, std::vector<Figure> figures, std::string role = {}) {
     Reason reason;
@@ -14,8 +14,6 @@ Reason about(ReasonKind kind, std::vector<Figure> figures, std::string role = {}
     reason.figures = std::move(figures);
     return reason;
 }
-
-}  // namespace
 
 TEST_CASE("a reason in brief has the words of a bench, in full the numbers behind it", "[reason]") {
     auto chard = about(ReasonKind::stands_in, {{"green", 213.0, 219.0, "mg chlorophyll"}, {"closeness", {}, 0.88, ""}}, "green");
@@ -66,3 +64,5 @@ TEST_CASE("every kind of reason has a word of its own and says something", "[rea
         words.emplace_back(word(reason.kind));
     }
 }
+
+}  // namespace reasons_test

@@ -10,7 +10,7 @@
 
 using namespace standin;
 
-namespace {
+namespace salt_test {
 
 const SaltParameters& middle() {
     static const SaltParameters parameters = middle_parameters(salt_bindings());
@@ -26,8 +26,6 @@ Material sausage(double salt, double water) {
     m[Amount::water] = water;
     return m;
 }
-
-}  // namespace
 
 TEST_CASE("salt in percent of batch, of meat, and of the water") {
     const BatchSalt s = batch_salt(sausage(18, 520), middle());
@@ -113,3 +111,5 @@ TEST_CASE("water activity stays in (0, 1] and falls with each solute") {
     CHECK(out == 0);
     CHECK(rising == 0);
 }
+
+}  // namespace salt_test

@@ -6,7 +6,7 @@
 
 using namespace standin;
 
-namespace {
+namespace season_test {
 
 Ingredient with_season(std::vector<int> months) {
     Ingredient made;
@@ -26,8 +26,6 @@ AdaptAnswer spinachless(std::optional<int> month, int shift, std::optional<Inven
     request.have = std::move(have);
     return engine.adapt(formula, request).value();
 }
-
-}  // namespace
 
 TEST_CASE("seasons move with the place") {
     CHECK(season_of(with_season({7, 8, 12}), 6) == std::vector<int>{1, 2, 6});
@@ -50,3 +48,5 @@ TEST_CASE("adapt brings in only what is in season, or what is on hand all the sa
                 }
     }
 }
+
+}  // namespace season_test

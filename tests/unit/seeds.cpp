@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace seeds_test {
 
 constexpr std::uint64_t seeds = 20, formulas = 30;
 
@@ -27,8 +27,6 @@ std::string said_of(const Prediction& p) {
         for (const auto& part : *from) all += "\n" + std::to_string(part.line) + " " + std::to_string(part.share);
     return all;
 }
-
-}  // namespace
 
 TEST_CASE("every word, table, note and caution is the same over 20 seeds") {
     std::vector<Formula> all;
@@ -52,3 +50,5 @@ TEST_CASE("every word, table, note and caution is the same over 20 seeds") {
         }
     }
 }
+
+}  // namespace seeds_test

@@ -11,7 +11,7 @@
 
 using namespace standin;
 
-namespace {
+namespace sheet_test {
 
 Engine& engine() {
     static Engine opened = [] {
@@ -58,8 +58,6 @@ const Purchase& bought(const Sheet& s, const std::string& id) {
     REQUIRE(found != s.buy.end());
     return *found;
 }
-
-}  // namespace
 
 TEST_CASE("a batch is scaled to its meat, to all of it, or as far as one line goes") {
     CHECK(sheet(hedge()).factor == 1);
@@ -223,13 +221,9 @@ TEST_CASE("the sheet rests no longer than raw sausage keeps, and says so") {
                       [](const auto& n) { return in_full(n).find("the sheet says 48") != std::string::npos; }));
 }
 
-namespace {
-
 bool notes(const Sheet& s, const std::string& part) {
     return std::any_of(s.notes.begin(), s.notes.end(), [&](const Reason& n) { return in_full(n).find(part) != std::string::npos; });
 }
-
-}  // namespace
 
 TEST_CASE("the sheet orders no warm rest and no warm mixing, and says that it overrides the formula") {
     Formula f = hedge();
@@ -436,3 +430,5 @@ TEST_CASE("safety stands on the sheet like on every page") {
     REQUIRE(s.prediction.allergens.size() == 1);
     CHECK(s.prediction.label.find("WALNUT") != std::string::npos);
 }
+
+}  // namespace sheet_test

@@ -7,7 +7,7 @@
 
 using namespace standin;
 
-namespace {
+namespace signature_test {
 
 Move move_of(MoveKind kind, std::size_t line_number, Line food) {
     Move move;
@@ -37,8 +37,6 @@ Relation like(const Problem& p, const std::vector<std::size_t>& more, const std:
     return relation(p, signature_of(p, more), signature_of(p, less));
 }
 
-}  // namespace
-
 TEST_CASE("idea: near cousins are one, others are not") {
     const Problem p = problem();
     CHECK(like(p, {4}, {3}) == Relation::equivalent);     // potato flour for potato flakes
@@ -62,3 +60,5 @@ TEST_CASE("idea: more of the same is a dusting, less acid is less acid, and a tr
     CHECK(like(p, {0}, {}) == Relation::different);  // anything beside changing nothing
     CHECK(signature_of(p, {2}).empty());
 }
+
+}  // namespace signature_test

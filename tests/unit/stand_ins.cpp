@@ -10,7 +10,7 @@
 
 using namespace standin;
 
-namespace {
+namespace stand_ins_test {
 
 // A line in a kilo of pork, with what else the batch has.
 Formula batch(const Line& one, std::vector<Line> others = {}) {
@@ -32,8 +32,6 @@ std::vector<Candidate> of(const std::vector<Candidate>& all, std::string_view in
 }
 
 double dose(const Line& food, Role role) { return dose_of(nominal().unit(food), role) * food.grams.mid; }
-
-}  // namespace
 
 TEST_CASE("a vegetable's stand-in keeps to its bulk, and a partner brings what is lacking of the acid") {
     const Line tomatillo = line("tomatillo", 300);
@@ -165,3 +163,5 @@ TEST_CASE("what would take too much is handed back with the reason") {
     for (const auto& r : all) CHECK_FALSE(r.why.empty());
     CHECK(std::any_of(all.begin(), all.end(), [](const Refusal& r) { return r.by == Refusal::By::weight; }));
 }
+
+}  // namespace stand_ins_test

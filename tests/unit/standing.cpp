@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace standing_test {
 
 Candidate candidate(const std::string& food, double closeness, Role role = Role::green) {
     Candidate c;
@@ -31,8 +31,6 @@ double grams_for(const Line& one, std::string_view stand_in) {
     REQUIRE(found != all.end());
     return found->food.grams.mid;
 }
-
-}  // namespace
 
 TEST_CASE("what any shop sells is tried before what must be gathered or ordered, unless the line is such a food itself") {
     CHECK(standing(candidate("chard", 0.7), "spinach") < standing(candidate("nettle", 0.7), "spinach"));
@@ -85,3 +83,5 @@ TEST_CASE("after the first cuts of the line's own animal others are seen beside 
     const auto plain = order_of(standings, none, std::nullopt, knowledge());
     CHECK(std::is_sorted(plain.begin(), plain.end()));
 }
+
+}  // namespace standing_test

@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace stock_test {
 
 Formula green() {
     return formula({line("pork-shoulder", 1500), line("pork-backfat", 300), line("spinach", 300), line("parsley", 80), line("serrano", 30),
@@ -38,8 +38,6 @@ const Presumption* presumed(const Stock& stock, const std::string& id) {
         if (one.ingredient == id) return &one;
     return nullptr;
 }
-
-}  // namespace
 
 TEST_CASE("stock: only what is fresh is presumed missing, and only because its kin is listed") {
     const Stock stock =
@@ -114,3 +112,5 @@ TEST_CASE("stock: what is excluded is told, and nothing with a new allergen come
     }
     CHECK(stock.can_bring(*knowledge().ingredient("wheat-flour")));  // breadcrumbs hold wheat already
 }
+
+}  // namespace stock_test

@@ -6,7 +6,7 @@
 
 using namespace standin;
 
-namespace {
+namespace swap_dot_test {
 
 Ingredient food(const char* id, const char* name, Role role) {
     Ingredient i;
@@ -38,8 +38,6 @@ Records four() {
 }
 
 bool has(const std::string& text, std::string_view part) { return text.find(part) != std::string::npos; }
-
-}  // namespace
 
 TEST_CASE("the whole graph names every swap, its closeness, and no ingredient without one") {
     Records r = four();
@@ -111,3 +109,5 @@ TEST_CASE("an engine draws what a word means, or says what is near") {
     REQUIRE_FALSE(unknown.error().hints.empty());
     CHECK_FALSE(engine->graph("spinach", Role::lean));
 }
+
+}  // namespace swap_dot_test

@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace swap_graph_test {
 
 using Food = std::pair<std::string, std::vector<std::string>>;  // the stand-in and how it is prepared
 
@@ -30,8 +30,6 @@ std::map<Food, double> by_hand(const std::vector<Swap>& swaps, Role role, const 
 }
 
 const Records& records() { return knowledge().records(); }
-
-}  // namespace
 
 TEST_CASE("the graph finds what trying all chains of one and two swaps finds, for every ingredient and role") {
     const SwapGraph graph(knowledge());
@@ -94,8 +92,6 @@ TEST_CASE("every path is a chain of at most two swaps of the role, nearest first
         }
 }
 
-namespace {
-
 // A small graph of one's own: enough of an ingredient for the graph to stand on.
 Knowledge made_of(const std::vector<Swap>& swaps) {
     Records r;
@@ -133,8 +129,6 @@ std::map<Food, double> found(const std::vector<Swap>& swaps, const char* from) {
     return all;
 }
 
-}  // namespace
-
 TEST_CASE("two close swaps beat one that is further") {
     const auto all = found({edge("a", "c", 0.4), edge("a", "b", 0.9), edge("b", "c", 0.9)}, "a");
     CHECK(all.at({"c", {}}) == Approx(0.81));
@@ -156,3 +150,5 @@ TEST_CASE("each way of preparing a stand-in counts once, reached by one swap or 
     CHECK(two.count({"c", {}}) == 1);
     CHECK(two.count({"c", {"dried"}}) == 1);
 }
+
+}  // namespace swap_graph_test

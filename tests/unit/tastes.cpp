@@ -10,7 +10,7 @@
 
 using namespace standin;
 
-namespace {
+namespace tastes_test {
 
 const Mending& known() {
     static const Mending mending = [] {
@@ -28,8 +28,6 @@ Formula green(double salt, double vinegar) {
 Meaning meant(const std::vector<std::string>& words, const Formula& mass) {
     return meaning_of(read_tastes(words, known()).value(), nominal_state(mass, nominal()));
 }
-
-}  // namespace
 
 TEST_CASE("tastes: every example of the records is read as its word", "[mend]") {
     for (const auto& word : known().tasted) {
@@ -116,3 +114,5 @@ TEST_CASE("tastes: what the formula has plenty of already is said to be there", 
     CHECK(salty.all[0].there);
     CHECK(salty.all[0].goals.empty());
 }
+
+}  // namespace tastes_test

@@ -6,7 +6,7 @@
 
 using namespace standin;
 
-namespace {
+namespace told_in_test {
 
 using Sentences = std::vector<std::string>;
 
@@ -83,8 +83,6 @@ AdaptRequest request(const char* wants) {
     return request;
 }
 
-}  // namespace
-
 TEST_CASE("a prediction is told in US units throughout", "[units]") {
     for (const auto* text : {sour, plain}) {
         const auto prediction = engine().predict(read(text)).value();
@@ -124,3 +122,5 @@ TEST_CASE("notes on foods are told in US units", "[units]") {
         for (const auto& match : found.matches) check_turned({match.note, match.storage, match.stand_in});
     }
 }
+
+}  // namespace told_in_test

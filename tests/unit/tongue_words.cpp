@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace tongue_words_test {
 
 std::string read_as(const std::string& line) {
     const auto read = read_line(line, Origin("", {1, 1}), knowledge());
@@ -19,8 +19,6 @@ std::string read_as(const std::string& line) {
 bool named_already(const std::string& word) {
     return knowledge().ingredient_named(word) != nullptr || knowledge().ingredient_meant(word) != nullptr;
 }
-
-}  // namespace
 
 TEST_CASE("a word of another tongue that names a food is read as that food") {
     std::size_t foods = 0;
@@ -45,3 +43,5 @@ TEST_CASE("no tongue is asked twice") {
     const auto& all = knowledge().tongues();
     CHECK(std::set<std::string>(all.begin(), all.end()).size() == all.size());
 }
+
+}  // namespace tongue_words_test

@@ -6,7 +6,7 @@
 
 using namespace standin;
 
-namespace {
+namespace trims_test {
 
 Formula base() {
     return formula({line("pork-shoulder", 2000), line("table-salt", 36), line("spinach", 300, {"blanched"}), line("cider-vinegar", 60),
@@ -18,8 +18,6 @@ Trimmed after(const Formula& swapped, std::size_t number) {
     const Context context = advising.context();
     return trimmed_after(swapped, number, context.nominal().unit(swapped.lines[number]), advising.distance(), context);
 }
-
-}  // namespace
 
 TEST_CASE("where nothing was swapped nothing follows") {
     const Trimmed same = after(base(), 2);
@@ -62,3 +60,5 @@ TEST_CASE("a kept line does not follow") {
     swapped.lines[2] = line("soy-sauce", 150);
     for (const auto& trim : after(swapped, 2).trims) CHECK(trim.line != "table-salt");
 }
+
+}  // namespace trims_test

@@ -4,7 +4,7 @@
 
 using namespace standin;
 
-namespace {
+namespace typed_reader_test {
 
 // Reads an object with `use` and gives back what was wrong with it.
 template <class F>
@@ -25,8 +25,6 @@ Error only_fault(std::string_view text, F use) {
     REQUIRE(all.size() == 1);
     return all.front();
 }
-
-}  // namespace
 
 TEST_CASE("what is there and of the right type is read without a fault") {
     const auto all =
@@ -119,3 +117,5 @@ TEST_CASE("one reading shows all faults, in order, and they join into one error"
           "(did you mean \"sources\"?)");
     CHECK(join({all[0]}).where == "t.json:1:7");
 }
+
+}  // namespace typed_reader_test

@@ -6,7 +6,7 @@
 
 using namespace standin;
 
-namespace {
+namespace validity_test {
 
 struct Widened {
     Band bind;
@@ -35,8 +35,6 @@ Widened at_reach(const Reach& reach, double start = 40) {
 }
 
 constexpr Reach usual{5.7, 20, 1.5, 71, 100};
-
-}  // namespace
 
 TEST_CASE("inside what the models were made for nothing changes") {
     const auto w = at_reach(usual);
@@ -72,3 +70,5 @@ TEST_CASE("each limit has its own note") {
     CHECK(at_reach({4, 60, 4, 110, 900}).notes.size() == 5);
     CHECK(at_reach({7, 1, 1, 50, 0}).notes.size() == 3);
 }
+
+}  // namespace validity_test

@@ -8,7 +8,7 @@
 
 using namespace standin;
 
-namespace {
+namespace verify_test {
 
 Formula base() {
     Formula made = formula({line("pork-shoulder", 2000), line("spinach", 300, {"blanched"}), line("almond", 60), line("table-salt", 36)});
@@ -51,8 +51,6 @@ AdaptRequest having(std::vector<InventoryItem> items, std::vector<std::string> m
     request.have->complete = false;
     return request;
 }
-
-}  // namespace
 
 TEST_CASE("a variant without fault has none") { CHECK(faults_after(nothing).empty()); }
 
@@ -97,3 +95,5 @@ TEST_CASE("a condition that is broken is named; a word want is no condition") {
     CHECK(has(faults_after(nothing, {}, {"fat<=5"}), "fat<=5 is broken"));
     CHECK(faults_after(nothing, {}, {"firmer"}).empty());
 }
+
+}  // namespace verify_test

@@ -9,7 +9,7 @@
 
 using namespace standin;
 
-namespace {
+namespace why_test {
 
 Formula sour() {
     return formula({line("pork-shoulder", 2000), line("spinach", 200, {"blanched"}), line("cider-vinegar", 60), line("table-salt", 34),
@@ -27,8 +27,6 @@ const LineLever* lever_of(const WhyAnswer& a, std::size_t line) {
 }
 
 double width(const Band& b) { return b.high - b.low; }
-
-}  // namespace
 
 TEST_CASE("acid lowers the pH, meat holds it up, and the meat's own pH is what makes the band wide") {
     const auto a = why(Property::ph);
@@ -90,3 +88,5 @@ TEST_CASE("every uncertain quantity of a formula has words of its own") {
     }
     CHECK(seen > 1000);
 }
+
+}  // namespace why_test

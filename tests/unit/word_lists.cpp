@@ -16,7 +16,7 @@
 
 using namespace standin;
 
-namespace {
+namespace word_lists_test {
 
 nlohmann::json lists() {
     std::ifstream file(std::filesystem::path(knowledge_folder()) / "lexicon/lists.json");
@@ -62,8 +62,6 @@ std::string became_stock(const std::string& line) {
     return read->items.size() > 1 ? "some" : "nothing";
 }
 
-}  // namespace
-
 TEST_CASE("every word of a list does in a line what its list says") {
     std::size_t words = 0;
     std::string missed;
@@ -87,3 +85,5 @@ TEST_CASE("a word that no list holds is in none") {
     CHECK_FALSE(in_list(knowledge(), "no such list", "chopped"));
     for (const auto& tongue : knowledge().tongues()) CHECK(tongue.find(':') == std::string::npos);
 }
+
+}  // namespace word_lists_test

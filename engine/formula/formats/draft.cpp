@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/words.hpp"
+#include "formula/lexer/spaces.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
@@ -18,13 +19,6 @@ Confidence least(const std::vector<LineDoubt>& doubts) {
     Confidence confidence = Confidence::sure;
     for (const auto& doubt : doubts) confidence = std::max(confidence, doubt.confidence);
     return confidence;
-}
-
-std::string one_line(std::string_view text) {
-    std::string out(text);
-    std::replace_if(
-        out.begin(), out.end(), [](char c) { return c == '\n' || c == '\r' || c == '\t'; }, ' ');
-    return out;
 }
 
 bool brings(const Formula& formula, const std::string& allergen, const Knowledge& knowledge) {

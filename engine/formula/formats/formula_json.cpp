@@ -10,7 +10,7 @@
 namespace standin {
 namespace {
 
-using Kind = JsonNode::Kind;
+using Node = JsonNode::Kind;
 
 class JsonFormula {
 public:
@@ -31,7 +31,7 @@ private:
 
     void take(const JsonNode& root) {
         ObjectReader reader(root, problems_);
-        if (const JsonNode* title = reader.child("title", Kind::text, true)) {
+        if (const JsonNode* title = reader.child("title", Node::text, true)) {
             draft_.formula.title = title->text;
             look_through_title(draft_, title->text, describe(file_, title->place), knowledge_);
         }
@@ -41,13 +41,13 @@ private:
         draft_.formula.date = reader.text_or("date");
         for (const auto& item : reader.list("do"))
             if (text(item, "what to do")) draft_.formula.to_do.push_back(item.text);
-        if (const JsonNode* lines = reader.child("lines", Kind::list, true)) {
+        if (const JsonNode* lines = reader.child("lines", Node::list, true)) {
             if (lines->items.empty()) reader.fault("lines", "no lines: expected at least one ingredient");
             for (const auto& item : lines->items)
                 if (!draft_.hopeless()) line(item);
         }
         for (const auto& item : reader.list("beside")) beside(item);
-        if (const JsonNode* object = reader.child("process", Kind::object)) process(*object);
+        if (const JsonNode* object = reader.child("process", Node::object)) process(*object);
     }
 
     void line(const JsonNode& item) {
@@ -58,10 +58,10 @@ private:
         const JsonNode* amount = words(reader, "amount");
         const auto& prepared = reader.list("prepared");
         const bool keep = reader.flag("keep");
-        const std::array<Fact, 4> facts{{{reader.child("fat", Kind::text), "", " fat"},
-                                         {reader.child("ph", Kind::text), "pH ", ""},
-                                         {reader.child("acid", Kind::text), "", " acidity"},
-                                         {reader.child("heat", Kind::text), "", ""}}};
+        const std::array<Fact, 4> facts{{{reader.child("fat", Node::text), "", " fat"},
+                                         {reader.child("ph", Node::text), "pH ", ""},
+                                         {reader.child("acid", Node::text), "", " acidity"},
+                                         {reader.child("heat", Node::text), "", ""}}};
         auto after = weighed(reader);
         if (!after && !prepared.empty()) after = false;
         if (!ingredient || !amount) return;
@@ -80,7 +80,7 @@ private:
     }
 
     void look(const JsonNode* node) {
-        if (node && node->kind == Kind::text) look_through(draft_, node->text, describe(file_, node->place), knowledge_);
+        if (node && node->kind == Node::text) look_through(draft_, node->text, describe(file_, node->place), knowledge_);
     }
 
     // A line's note is of its food: "bitter" beside almonds says what kind they are.
@@ -101,19 +101,19 @@ private:
 
     // A needed text with something in it.
     const JsonNode* words(ObjectReader& reader, std::string_view key) {
-        const JsonNode* node = reader.child(key, Kind::text, true);
+        const JsonNode* node = reader.child(key, Node::text, true);
         if (!node || node->text.find_first_not_of(" \t\r\n") != std::string::npos) return node;
         reader.fault(key, "\"" + std::string(key) + "\" is empty");
         return nullptr;
     }
 
     bool text(const JsonNode& node, const std::string& what) {
-        if (node.kind != Kind::text) problems_.add(node.place, what + " must be text, not " + std::string(kind_name(node.kind)));
-        return node.kind == Kind::text;
+        if (node.kind != Node::text) problems_.add(node.place, what + " must be text, not " + std::string(kind_name(node.kind)));
+        return node.kind == Node::text;
     }
 
     static WeighedAfter weighed(ObjectReader& reader) {
-        const JsonNode* node = reader.child("weighed", Kind::text);
+        const JsonNode* node = reader.child("weighed", Node::text);
         if (!node) return std::nullopt;
         if (node->text != "before" && node->text != "after")
             reader.fault("weighed", "\"weighed\" must be \"before\" or \"after\", not \"" + node->text + "\"");

@@ -6,12 +6,13 @@
 #include "core/typed_reader.hpp"
 #include "formula/formats/html_text.hpp"
 #include "formula/formats/text_lines.hpp"
+#include "formula/lexer/spaces.hpp"
 #include "formula/line/process_text.hpp"
 
 namespace standin {
 namespace {
 
-using Kind = JsonNode::Kind;
+using Node = JsonNode::Kind;
 
 constexpr std::size_t most_scripts = 50;  // no page of one recipe has more
 
@@ -24,16 +25,16 @@ bool names_recipe(const std::string& type) {
 bool is_recipe(const JsonNode& node) {
     const JsonNode* type = node.member("@type");
     if (!type) return false;
-    if (type->kind == Kind::text) return names_recipe(type->text);
+    if (type->kind == Node::text) return names_recipe(type->text);
     return std::any_of(type->items.begin(), type->items.end(),
-                       [](const JsonNode& one) { return one.kind == Kind::text && names_recipe(one.text); });
+                       [](const JsonNode& one) { return one.kind == Node::text && names_recipe(one.text); });
 }
 
 // The strings under a node, each with its place; of an object its text or name.
 void texts_in(const JsonNode& node, std::vector<const JsonNode*>& out) {
-    if (node.kind == Kind::text) out.push_back(&node);
+    if (node.kind == Node::text) out.push_back(&node);
     for (const auto& item : node.items) texts_in(item, out);
-    if (node.kind != Kind::object) return;
+    if (node.kind != Node::object) return;
     for (const auto* key : {"@value", "@list", "text", "name"})
         if (const JsonNode* inner = node.member(key)) return texts_in(*inner, out);
 }
@@ -61,19 +62,13 @@ bool same_ingredients(const JsonNode& a, const JsonNode& b) {
     return std::equal(x.begin(), x.end(), y.begin(), y.end(), [](const JsonNode* l, const JsonNode* r) { return l->text == r->text; });
 }
 
-std::string one_line(std::string text) {
-    std::replace_if(
-        text.begin(), text.end(), [](char c) { return c == '\n' || c == '\r' || c == '\t'; }, ' ');
-    return text;
-}
-
 std::string shown_text(const JsonNode& node) { return one_line(without_markup(node.text)); }
 
 // "12 links", 12, or a list of them: the longest says most.
 std::string yield_of(const JsonNode& recipe) {
     const JsonNode* node = recipe.member("recipeYield");
     if (!node) return {};
-    if (node->kind == Kind::number) return plain_number(node->number);
+    if (node->kind == Node::number) return plain_number(node->number);
     std::string best;
     std::vector<const JsonNode*> texts;
     texts_in(*node, texts);
@@ -112,12 +107,12 @@ private:
     }
 
     void title(const JsonNode& node) {
-        if (node.kind == Kind::text) look_through_title(draft_, without_markup(node.text), describe(file_, node.place), knowledge_);
+        if (node.kind == Node::text) look_through_title(draft_, without_markup(node.text), describe(file_, node.place), knowledge_);
     }
 
     // Every text of the recipe beside its lines, however deep; addresses of pages and pictures are none.
     void look(const JsonNode& node, bool lost) {
-        if (node.kind == Kind::text && node.text.find("://") == std::string::npos)
+        if (node.kind == Node::text && node.text.find("://") == std::string::npos)
             look_through(draft_, without_markup(node.text), describe(file_, node.place), knowledge_, lost);
         for (const auto& item : node.items) look(item, lost);
         for (const auto& member : node.members)
@@ -126,12 +121,12 @@ private:
 
     // Every value of the list is read or refused with its place.
     void values(const JsonNode& node) {
-        if (node.kind == Kind::list) {
+        if (node.kind == Node::list) {
             for (const auto& item : node.items) values(item);
             return;
         }
-        if (node.kind == Kind::text) return lines(node);
-        if (node.kind == Kind::object) {
+        if (node.kind == Node::text) return lines(node);
+        if (node.kind == Node::object) {
             for (const auto* key : {"@value", "text"})
                 if (const JsonNode* inner = node.member(key)) return values(*inner);
             if (const JsonNode* inner = node.member("@list")) return values(*inner);
@@ -139,7 +134,7 @@ private:
         }
         draft_.troubles.add({Trouble::bad_data,
                              "an ingredient line must be text, not " + std::string(kind_name(node.kind)) +
-                                 (node.kind == Kind::object ? " without \"@value\", \"text\" or \"name\"" : ""),
+                                 (node.kind == Node::object ? " without \"@value\", \"text\" or \"name\"" : ""),
                              describe(file_, node.place),
                              {}});
     }
@@ -147,18 +142,18 @@ private:
     // {"name": "almonds", "value": 40, "unitText": "g"}, or an amount as an object of its own.
     static JsonNode amount_and_name(const JsonNode& node) {
         JsonNode line;
-        line.kind = Kind::text;
+        line.kind = Node::text;
         line.place = node.place;
         const auto add = [&](const JsonNode* part) {
             if (!part) return;
-            const std::string words = part->kind == Kind::number ? plain_number(part->number) : part->kind == Kind::text ? part->text : "";
+            const std::string words = part->kind == Node::number ? plain_number(part->number) : part->kind == Node::text ? part->text : "";
             if (!words.empty()) line.text += (line.text.empty() ? "" : " ") + words;
         };
         const JsonNode* amount = node.member("amount") ? node.member("amount") : node.member("requiredQuantity");
-        const JsonNode& told = amount && amount->kind == Kind::object ? *amount : node;
-        if (amount && amount->kind != Kind::object) add(amount);
+        const JsonNode& told = amount && amount->kind == Node::object ? *amount : node;
+        if (amount && amount->kind != Node::object) add(amount);
         for (const auto* key : {"value", "unitText", "unit"}) add(told.member(key));
-        if (const JsonNode* code = told.member("unitCode"); code && code->kind == Kind::text) add_unit(code->text, line.text);
+        if (const JsonNode* code = told.member("unitCode"); code && code->kind == Node::text) add_unit(code->text, line.text);
         const JsonNode* name = node.member("name") ? node.member("name") : node.member("item");
         if (!name) return JsonNode{};
         add(name);

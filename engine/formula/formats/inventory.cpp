@@ -23,7 +23,7 @@
 namespace standin {
 namespace {
 
-using Kind = JsonNode::Kind;
+using Node = JsonNode::Kind;
 
 bool has(const std::vector<std::string>& ids, const std::string& id) { return std::find(ids.begin(), ids.end(), id) != ids.end(); }
 
@@ -363,17 +363,17 @@ private:
         reader.text_or("note");
         for (const auto& item : reader.list("have", true)) have(item);
         for (const auto& item : reader.list("not")) {
-            if (item.kind != Kind::text)
+            if (item.kind != Node::text)
                 problems_.add(item.place, "what is not on hand must be text, not " + std::string(kind_name(item.kind)));
             else gatherer_.name(item.text, origin(item), false);
         }
-        if (const JsonNode* flag = reader.child("complete", Kind::boolean)) gatherer_.complete(flag->boolean, describe(file_, flag->place));
+        if (const JsonNode* flag = reader.child("complete", Node::boolean)) gatherer_.complete(flag->boolean, describe(file_, flag->place));
     }
 
     void have(const JsonNode& item) {
         ObjectReader reader(item, problems_);
-        const JsonNode* name = reader.child("ingredient", Kind::text, true);
-        const JsonNode* amount = reader.child("amount", Kind::text);
+        const JsonNode* name = reader.child("ingredient", Node::text, true);
+        const JsonNode* amount = reader.child("amount", Node::text);
         const bool plenty = reader.flag("plenty");
         if (plenty && amount) reader.fault("plenty", "both \"amount\" and \"plenty\": expected one of them");
         if (!name) return;

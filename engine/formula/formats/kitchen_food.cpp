@@ -7,6 +7,7 @@
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
+#include "formula/lexer/spaces.hpp"
 
 namespace standin {
 namespace {
@@ -16,10 +17,6 @@ constexpr std::array<std::string_view, 8> kept{"usable", "edible", "kept", "left
 constexpr std::array<std::string_view, 4> single{"each", "apiece", "piece", "pod"};
 
 bool among(std::string_view word, const auto& words) { return std::find(words.begin(), words.end(), word) != words.end(); }
-
-void blank(std::string& text, std::size_t begin, std::size_t end) {
-    std::fill(text.begin() + static_cast<std::ptrdiff_t>(begin), text.begin() + static_cast<std::ptrdiff_t>(end), ' ');
-}
 
 struct Amount {
     double value = 0;

@@ -10,6 +10,7 @@
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/number_text.hpp"
+#include "formula/lexer/spaces.hpp"
 #include "formula/line/fact_band.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/lean_share.hpp"
@@ -22,10 +23,6 @@
 
 namespace standin {
 namespace {
-
-void blank(std::string& text, std::size_t begin, std::size_t end) {
-    std::fill(text.begin() + static_cast<std::ptrdiff_t>(begin), text.begin() + static_cast<std::ptrdiff_t>(end), ' ');
-}
 
 // "are", "is", "has", "weighs" part a food from what is told of it, as a colon does. The text keeps its length.
 void verbs_to_colons(std::string& text) {

@@ -14,7 +14,7 @@ namespace standin {
 namespace {
 
 bool digit(char c) { return c >= '0' && c <= '9'; }
-bool blank(char c) { return c == ' ' || c == '\t'; }
+bool is_space(char c) { return c == ' ' || c == '\t'; }
 
 // What can stand between a price and what one gets for it.
 constexpr std::array<std::string_view, 7> per_words{"per", "a", "an", "for", "the", "/", "@"};
@@ -36,7 +36,7 @@ std::vector<Token> tokens_of(std::string_view line) {
     enum class Of { blank, number, word, slash };
     const auto kind = [&](std::size_t i) {
         const char c = line[i];
-        if (blank(c) || c == ';' || c == '=' || c == '(' || c == ')') return Of::blank;
+        if (is_space(c) || c == ';' || c == '=' || c == '(' || c == ')') return Of::blank;
         if (c == '/' || c == '@') return Of::slash;
         const bool inside = i > 0 && i + 1 < line.size() && digit(line[i - 1]) && digit(line[i + 1]);
         if (digit(c) || ((c == '.' || c == ',') && inside)) return Of::number;
@@ -190,7 +190,7 @@ std::string plain_currency(std::string_view word) {
 
 std::optional<PriceText> price_text(std::string_view line) {
     for (const std::string_view free : {"free", "for nothing"})
-        if (line.size() > free.size() && line.substr(line.size() - free.size()) == free && blank(line[line.size() - free.size() - 1])) {
+        if (line.size() > free.size() && line.substr(line.size() - free.size()) == free && is_space(line[line.size() - free.size() - 1])) {
             PriceText p;
             p.amount = "1 kg";
             p.food = bare(line.substr(0, line.size() - free.size()));

@@ -30,7 +30,6 @@ constexpr Band watery{0.97, 1.0, 1.04}, oily{0.91, 0.92, 0.93};
 // mL a gram in solution, from memory: sugar 1.59 g/mL, protein 1.35, salts 2.2, alcohol 0.789 (pure; it takes a little less room in water).
 constexpr double of_sugar = 1 / 1.59, of_protein = 1 / 1.35, of_ash = 1 / 2.2, of_alcohol = 1 / 0.789, of_fat = 1 / 0.92;
 
-Band times(const Band& a, const Band& b) { return {a.low * b.low, a.mid * b.mid, a.high * b.high}; }
 Band plus(const Band& a, const Band& b) { return {a.low + b.low, a.mid + b.mid, a.high + b.high}; }
 Band spread(const Band& band, double share) {
     return band.low < band.high ? band : Band{band.mid * (1 - share), band.mid, band.mid * (1 + share)};
@@ -143,16 +142,16 @@ Result<Weighed> volume_part(const AmountPart& part, const Ingredient& ingredient
     Band grams;
     const Unit& unit = *part.unit;
     const auto* record = pick(ingredient, unit.word, words);
-    if (record) grams = times(part.number, spread(record->grams, spread_of_volume(ingredient)));
+    if (record) grams = product(part.number, spread(record->grams, spread_of_volume(ingredient)));
     else {
         const auto per_ml = density(ingredient, unit.size.mid, words);
         if (!per_ml) return no_such_measure(ingredient, "a " + std::string(unit.word));
-        grams = times(part.number, times(*per_ml, unit.size));
+        grams = product(part.number, product(*per_ml, unit.size));
     }
     if (plain_salt(ingredient)) grams.low = std::min(grams.low, grams.mid * coarse_salt);
     if (!pressed(ingredient, words)) return Weighed{grams, std::nullopt};
     const bool cut = of_cut_leaves(record), said_cut = cut && mentions(words, fold(record->note));
-    return Weighed{times(grams, said_cut ? pressed_cut : cut ? pressed_over_cut : pressed_leaves), std::nullopt, true};
+    return Weighed{product(grams, said_cut ? pressed_cut : cut ? pressed_over_cut : pressed_leaves), std::nullopt, true};
 }
 
 // Words for the same thing on different plants.
@@ -169,7 +168,7 @@ Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredien
         if (size.empty() && says(words, told)) size = told;
     if (!size.empty()) words.emplace_back(size);
     if (part.unit && part.unit->word == "knob" && ingredient.tissue == Tissue::root)  // a lump is about as heavy as water
-        return Weighed{times(part.number, part.unit->size), std::nullopt};
+        return Weighed{product(part.number, part.unit->size), std::nullopt};
     const MeasureRecord* record = nullptr;
     if (part.unit) record = pick(ingredient, part.unit->word, words);
     if (!record && part.unit) record = pick(ingredient, another_word(part.unit->word), words);
@@ -182,7 +181,7 @@ Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredien
         const bool bound =
             record->measure == "bunch" && !size.empty() && size != "medium" && fold(record->note).find(size) == std::string::npos;
         const Band grams =
-            times(part.number, bound ? times(record->grams, size == "small" ? small_bunch : large_bunch) : resized(*record, size));
+            product(part.number, bound ? product(record->grams, size == "small" ? small_bunch : large_bunch) : resized(*record, size));
         const bool single = record->measure != "bunch" && record->measure != "handful" && !(part.unit && part.unit->size.mid > 0);
         return Weighed{grams, single ? std::optional<double>(part.number.mid) : std::nullopt};
     }
@@ -190,7 +189,7 @@ Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredien
     const bool of_leaves = part.unit && part.unit->word == "handful" && ingredient.tissue == Tissue::dry;
     if (part.unit && part.unit->size.mid > 0 && !of_leaves) {
         AmountPart sized = part;  // "a small handful"
-        if (!size.empty() && size != "medium") sized.number = times(sized.number, size == "small" ? small_bunch : large_bunch);
+        if (!size.empty() && size != "medium") sized.number = product(sized.number, size == "small" ? small_bunch : large_bunch);
         return volume_part(sized, ingredient, words);
     }
     return no_such_measure(ingredient, part.unit ? "a " + std::string(part.unit->word) : "one piece");
@@ -200,7 +199,7 @@ Result<Weighed> weigh_part(const AmountPart& part, const AmountText& amount, con
                            const std::vector<std::string>& words) {
     if (!part.unit || part.unit->dimension == Dimension::count) return counted_part(part, ingredient, amount.size, words);
     if (part.unit->dimension == Dimension::percent) return Weighed{part.number, std::nullopt};  // of what is settled with the other lines
-    if (part.unit->dimension == Dimension::mass) return Weighed{times(part.number, part.unit->size), std::nullopt};
+    if (part.unit->dimension == Dimension::mass) return Weighed{product(part.number, part.unit->size), std::nullopt};
     return volume_part(part, ingredient, words);
 }
 

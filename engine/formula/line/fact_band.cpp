@@ -35,13 +35,13 @@ Band rounded(const Band& band) {
     return {cut(band.low), cut(band.mid), cut(band.high)};
 }
 
-bool is_fresh(const Ingredient& ingredient) { return ingredient.tissue == Tissue::chile_flesh; }
+bool is_pod(const Ingredient& ingredient) { return ingredient.tissue == Tissue::chile_flesh; }
 
 // mg/kg of the pod as it is for one SHU.
 double mg_kg_a_shu(const FactText& fact, const Ingredient& ingredient, const Knowledge& knowledge) {
     const double solids = 1 - ingredient.composition.water.mid / 100;
     const double a_shu = 1 / knowledge.parameter("heat.shu-factor").mid;
-    return is_fresh(ingredient) && fact.of != HeatOf::fresh ? a_shu * solids : a_shu;
+    return is_pod(ingredient) && fact.of != HeatOf::fresh ? a_shu * solids : a_shu;
 }
 
 Result<Band> heat_of_word(HeatWord word, const Ingredient& ingredient, const Knowledge& knowledge) {
@@ -103,7 +103,7 @@ bool fits_bare(const FactText& fact, const Ingredient& ingredient) {
 }
 
 std::string fact_note(const FactText& fact, const Ingredient& ingredient, const Band& band) {
-    if (fact.kind != FactKind::heat_shu || !is_fresh(ingredient) || fact.of == HeatOf::fresh) return {};
+    if (fact.kind != FactKind::heat_shu || !is_pod(ingredient) || fact.of == HeatOf::fresh) return {};
     return ingredient.names.front() + ": " + exact_text(fact.value.mid) +
            " SHU taken as of the dried pod, as laboratories tell it: " + figures_text(band.mid, 2) +
            " mg/kg in the fresh one (write \"SHU fresh\" if it was that)";

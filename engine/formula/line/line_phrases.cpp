@@ -8,6 +8,7 @@
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/number_text.hpp"
+#include "formula/lexer/spaces.hpp"
 #include "formula/line/passed_over.hpp"
 
 namespace standin {
@@ -15,10 +16,6 @@ namespace {
 
 constexpr std::array<std::string_view, 14> bullets{"*", "•", "·", "‣", "▪", "●", "◦", "□", "☐", "▢", "✓", "+", "–", "—"};
 constexpr std::array<std::string_view, 6> parts{"juice", "zest", "rind", "peel", "yolk", "white"};
-
-void blank(std::string& line, std::size_t from, std::size_t to) {
-    std::fill(line.begin() + static_cast<std::ptrdiff_t>(from), line.begin() + static_cast<std::ptrdiff_t>(std::min(to, line.size())), ' ');
-}
 
 void blank_all(std::string& line, std::string_view what) {
     for (std::size_t i = line.find(what); i != std::string::npos; i = line.find(what, i)) blank(line, i, i + what.size());

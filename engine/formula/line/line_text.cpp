@@ -26,10 +26,10 @@
 namespace standin {
 namespace {
 
-constexpr int understood = 4;          // how far a reading came when every word had its meaning
-constexpr std::size_t longest = 2000;  // bytes
-constexpr double same_weight = 0.14;   // judgement: "1 oz (25 g)" and "1 lb (500 g)" still mean one weight
-constexpr double rounding = 0.03;      // judgement: "2 lb (900 g)" is one weight, rounded
+constexpr int understood = 4;               // how far a reading came when every word had its meaning
+constexpr std::size_t longest_line = 2000;  // bytes
+constexpr double same_weight = 0.14;        // judgement: "1 oz (25 g)" and "1 lb (500 g)" still mean one weight
+constexpr double rounding = 0.03;           // judgement: "2 lb (900 g)" is one weight, rounded
 
 struct Candidate {
     AmountText amount;
@@ -460,7 +460,7 @@ Result<ReadLine> read_likeness(std::string_view line, const Likeness& likeness, 
 
 Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after, bool on_the_shelf,
                            const Around& around) {
-    if (line.size() > longest)
+    if (line.size() > longest_line)
         return failure(Trouble::bad_data, "a line of over 2000 letters: expected one ingredient a line", origin.start());
     if (auto danger = danger_in(line, knowledge)) {
         danger->where = origin.start();

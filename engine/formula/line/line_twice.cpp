@@ -5,13 +5,10 @@
 
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/quantity_text.hpp"
+#include "formula/lexer/spaces.hpp"
 
 namespace standin {
 namespace {
-
-void blank(std::string& line, std::size_t from, std::size_t to) {
-    std::fill(line.begin() + static_cast<std::ptrdiff_t>(from), line.begin() + static_cast<std::ptrdiff_t>(to), ' ');
-}
 
 struct Told {
     std::size_t begin = 0, end = 0;

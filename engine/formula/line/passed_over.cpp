@@ -8,7 +8,7 @@
 namespace standin {
 namespace {
 
-std::size_t longest(const std::vector<Word>& words, std::size_t first, std::string_view list, const Knowledge& knowledge) {
+std::size_t longest_of(const std::vector<Word>& words, std::size_t first, std::string_view list, const Knowledge& knowledge) {
     std::string joined;
     std::size_t best = 0;
     for (std::size_t count = 1; count <= 6 && first + count <= words.size(); ++count) {
@@ -23,11 +23,11 @@ std::size_t longest(const std::vector<Word>& words, std::size_t first, std::stri
 }  // namespace
 
 std::size_t passable(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge) {
-    return longest(words, first, "passed-over", knowledge);
+    return longest_of(words, first, "passed-over", knowledge);
 }
 
 std::size_t cut_word(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge) {
-    return longest(words, first, "cut", knowledge);
+    return longest_of(words, first, "cut", knowledge);
 }
 
 std::string vague_amount(std::string_view line, const Knowledge& knowledge) {

@@ -18,7 +18,7 @@
 namespace standin {
 namespace {
 
-constexpr std::size_t longest_name = 5;  // words
+constexpr std::size_t longest_step = 5;  // words
 constexpr double mostly_fat = 70;        // g in 100 g, judgement: what things are fried in
 constexpr double unchanged = 0.97;       // yields from here on count as no change of mass
 
@@ -98,7 +98,7 @@ private:
         while (from < last_ && (words_[from].folded == "a" || words_[from].folded == "little" || words_[from].folded == "some" ||
                                 words_[from].folded == "the"))
             ++from;
-        for (std::size_t end = std::min(last_, from + longest_name); end > from; --end) {
+        for (std::size_t end = std::min(last_, from + longest_step); end > from; --end) {
             const std::string name = phrase(words_, from, end);
             const auto* fat = context_.knowledge.ingredient_named(name);
             if (!fat) fat = context_.knowledge.ingredient_meant(name);
@@ -125,7 +125,7 @@ private:
             i + 1 + std::max(passable(words_, i + 1, context_.knowledge), cut_word(words_, i + 1, context_.knowledge));
         const bool counts = plain < last_ && std::isdigit(static_cast<unsigned char>(words_[plain].raw.front())) != 0;  // "or roughly 6"
         if (plain > i + 1 && !counts) return std::min(plain, last_);
-        for (std::size_t end = std::min(last_, i + 1 + longest_name); end > i + 1; --end) {
+        for (std::size_t end = std::min(last_, i + 1 + longest_step); end > i + 1; --end) {
             const std::string other = phrase(words_, i + 1, end);
             if (names_this(other)) return end;
             for (std::size_t own = first_ - std::min<std::size_t>(first_, 3); own < first_; ++own)  // "pork shoulder or butt"
@@ -329,7 +329,7 @@ private:
         const bool beyond =
             words_[i].folded == "in" || words_[i].folded == "with" || std::isdigit(static_cast<unsigned char>(words_[i].raw.front()));
         for (std::size_t first = i; first < (beyond ? last_ : i + 1); ++first)
-            for (std::size_t end = std::min(last_, first + longest_name); end > first; --end)
+            for (std::size_t end = std::min(last_, first + longest_step); end > first; --end)
                 if (auto other = phrase(words_, first, end); knowledge.ingredient_named(other) || knowledge.ingredient_meant(other)) {
                     if (but_this && names_this(other)) break;
                     return other;
@@ -394,7 +394,7 @@ bool changes_nothing(const Prepared& prepared, const Ingredient& ingredient, con
 }
 
 std::size_t preparation_end(const std::vector<Word>& words, std::size_t first, std::size_t last, const Knowledge& knowledge) {
-    for (std::size_t end = std::min(last, first + longest_name); end > first; --end)
+    for (std::size_t end = std::min(last, first + longest_step); end > first; --end)
         if (words[end - 1].segment == words[first].segment && knowledge.preparation_named(phrase(words, first, end))) return end;
     return first;
 }

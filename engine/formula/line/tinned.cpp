@@ -21,8 +21,6 @@ bool says(const SaidOf& said, std::string_view wanted) {
     return std::find(said.words.begin(), said.words.end(), wanted) != said.words.end();
 }
 
-Band times(const Band& a, const Band& b) { return {a.low * b.low, a.mid * b.mid, a.high * b.high}; }
-
 // Olives, capers, pickles, anchovies; sauces and liquids are used whole.
 bool lies_in_brine(const Ingredient& ingredient) {
     constexpr double salted = 1;  // g in 100 g, judgement
@@ -43,7 +41,7 @@ void drain_tin(const MeasuredFood& food, Weighed& weighed, std::vector<LineDoubt
     if (!held || food.notes.drained || told("undrained")) return;
     const std::string a = "a " + std::string(held->word);
     if (lies_in_water(*food.name.ingredient)) {
-        weighed.grams = times(weighed.grams, food.knowledge.parameter("reading.drained-share"));
+        weighed.grams = product(weighed.grams, food.knowledge.parameter("reading.drained-share"));
         doubts.push_back({told("drained") ? Confidence::likely : Confidence::unsure,
                           a + " tells its weight with the water: reckoned drained, " + plain_number(std::round(weighed.grams.mid)) + " g",
                           true});

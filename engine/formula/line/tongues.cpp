@@ -10,7 +10,7 @@
 namespace standin {
 namespace {
 
-constexpr std::size_t longest = 5;  // words
+constexpr std::size_t longest_phrase = 5;  // words
 
 // "d'ail", "l’oignon", "dell'olio": the short word before the apostrophe stands by itself.
 std::string without_elision(std::string_view line) {
@@ -39,7 +39,7 @@ struct Found {
 std::vector<Found> words_in(std::string_view tongue, const std::vector<Word>& words, const Knowledge& knowledge) {
     std::vector<Found> all;
     for (std::size_t first = 0; first < words.size(); ++first)
-        for (std::size_t last = std::min(words.size(), first + longest); last > first; --last)
+        for (std::size_t last = std::min(words.size(), first + longest_phrase); last > first; --last)
             if (const auto* english = knowledge.english(tongue, hazard_fold(phrase(words, first, last)))) {
                 all.push_back({first, last, english});
                 first = last - 1;

@@ -10,6 +10,7 @@
 #include "formula/formats/formula_plain.hpp"
 #include "formula/formats/reading.hpp"
 #include "formula/formats/text_lines.hpp"
+#include "formula/lexer/spaces.hpp"
 #include "formula/line/line_facts.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/process_text.hpp"
@@ -169,12 +170,6 @@ WrittenLine written_line(const Line& line, const Wholes& wholes, const Knowledge
 
 std::string line_text(const Line& line, const Wholes& wholes, const Knowledge& knowledge, Amounts amounts = Amounts::as_written) {
     return written_line(line, wholes, knowledge, amounts).text;
-}
-
-std::string one_line(std::string text) {
-    for (auto& c : text)
-        if (c == '\n' || c == '\r') c = ' ';
-    return text;
 }
 
 }  // namespace
