@@ -19,7 +19,7 @@ Inventory& list_of(AdaptRequest& request) {
     return *request.have;
 }
 
-bool listed(const Inventory& have, const std::string& food) {
+bool has_food(const Inventory& have, const std::string& food) {
     return std::any_of(have.items.begin(), have.items.end(), [&](const InventoryItem& item) { return item.ingredient == food; });
 }
 
@@ -36,7 +36,7 @@ std::optional<Error> use_instead(AdaptRequest& request, UseInstead& idea, const 
     std::erase_if(have.items, [&](const InventoryItem& item) { return item.ingredient == idea.line; });
     std::erase(have.missing, idea.with);
     if (std::find(have.missing.begin(), have.missing.end(), idea.line) == have.missing.end()) have.missing.push_back(idea.line);
-    if (!listed(have, idea.with)) have.items.push_back({idea.with, std::nullopt});
+    if (!has_food(have, idea.with)) have.items.push_back({idea.with, std::nullopt});
     return std::nullopt;
 }
 
@@ -44,7 +44,7 @@ void use_no_more(AdaptRequest& request, const InventoryItem& most) {
     if (!most.grams) return;
     Inventory& have = list_of(request);
     double there = 0;
-    bool plenty = !listed(have, most.ingredient);
+    bool plenty = !has_food(have, most.ingredient);
     for (const auto& item : have.items)
         if (item.ingredient == most.ingredient) {
             plenty = plenty || !item.grams;

@@ -17,6 +17,7 @@
 #include "adapt/request.hpp"
 #include "adapt/stand_in_place.hpp"
 #include "core/band.hpp"
+#include "core/contains.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 #include "models/as_bought.hpp"
@@ -35,8 +36,6 @@ constexpr double least_of_stand_in = 0.1;   // of what takes the place of the wh
 constexpr double twice_more = 2.5;          // of a leaf that is there already
 constexpr std::size_t stand_ins_a_line = 7;
 constexpr std::size_t adds_of_a_kind = 6;
-
-bool contains(const std::vector<Role>& roles, Role role) { return std::find(roles.begin(), roles.end(), role) != roles.end(); }
 
 class Builder {
 public:

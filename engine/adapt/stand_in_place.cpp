@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <limits>
 
+#include "core/contains.hpp"
 #include "knowledge/tissue.hpp"
 
 namespace standin {
@@ -16,8 +17,6 @@ constexpr double third = 0.35;            // of what is missing; who makes up fo
 constexpr double pinch = 0.1;             // of what takes the place of the whole line: what is strong, or hardly there
 constexpr double by_choice = 0.3;         // of a line that is there: who changes it for the sake of a want changes it to be seen
 constexpr double weighed = 0.75;          // of the weight that those who use it give
-
-bool contains(const std::vector<Role>& roles, Role role) { return std::find(roles.begin(), roles.end(), role) != roles.end(); }
 
 }  // namespace
 

@@ -26,8 +26,6 @@ const LineLever* lever_of(const WhyAnswer& a, std::size_t line) {
     return found == a.lines.end() ? nullptr : &*found;
 }
 
-double width(const Band& b) { return b.high - b.low; }
-
 TEST_CASE("acid lowers the pH, meat holds it up, and the meat's own pH is what makes the band wide") {
     const auto a = why(Property::ph);
     REQUIRE(lever_of(a, 2));
