@@ -59,7 +59,7 @@ Distance::Distance(const Context& context, const Material& base, const State& st
     };
     for (const auto& h : held) {
         const Difference* d = step_of(h.record);
-        if (!d) continue;
+        if (!d || !(d->step.band.mid > 0)) continue;
         const double now = std::max(std::abs(state.properties[h.property]), least_base);
         steps_[h.property] = d->relative ? std::max(d->step.band.mid * now, least(h.property)) : d->step.band.mid;
     }
