@@ -284,7 +284,8 @@ private:
 
     // Goals with the limits moved by what the medians of the plan miss; nothing when they keep all of them.
     std::optional<std::vector<Goal>> tighter(const Plan& plan, const std::vector<Goal>& hard) {
-        constexpr double margin = 1.2;  // the median moves a little less than the limit
+        constexpr double margin = 1.2;        // the median moves a little less than the limit
+        constexpr double least_shift = 0.02;  // of a noticeable difference: less is lost in the rounding of the weights
         const WeighedPlan tried = weighed_out(plan);
         std::vector<Goal> moved = hard;
         bool any = false;
@@ -292,7 +293,8 @@ private:
             const Goal& asked = distance_.goals()[g];
             const double short_by = missed_by(asked, distance_, base_states_, tried.states, request_.sure);
             if (short_by <= 0 || asked.kind == Goal::Kind::equal) continue;
-            moved[g].limit += (asked.kind == Goal::Kind::at_most ? -margin : margin) * short_by;
+            const double shift = std::max(margin * short_by, least_shift * distance_.unit(asked.property));
+            moved[g].limit += asked.kind == Goal::Kind::at_most ? -shift : shift;
             any = true;
         }
         return any ? std::optional(std::move(moved)) : std::nullopt;
