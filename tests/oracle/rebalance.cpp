@@ -48,6 +48,11 @@ public:
                                                                       : std::abs(past) - 0.1;
             sum += std::max(0.0, breach - 1e-5);
         }
+        for (const auto& group : p.exclusive) {  // all are chosen here: their shares come to one
+            double shares = 0;
+            for (const auto m : group) shares += y[m];
+            sum += std::max(0.0, shares - 1 - 1e-5);
+        }
         for (const auto& limit : p.constraints) sum += std::max(0.0, limit.violation(grams(y)) - 1e-5);
         return sum;
     }
