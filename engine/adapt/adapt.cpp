@@ -212,14 +212,15 @@ private:
 
     // Of plans that are as good as tied the one that touches fewer lines: a line that moves and gains next to nothing stays as it is.
     void simplify(Plan& plan, const std::vector<Goal>& asked) {
-        constexpr double tie = 0.2;  // squared noticeable differences
+        constexpr double tie = 0.1;             // squared noticeable differences
+        const double enough = plan.cost + tie;  // of all that is left out together
         for (const auto m : used_moves(problem_, plan.grams)) {
             if (problem_.moves[m].trim || problem_.moves[m].brings_food()) continue;
             std::vector<Choice> choices(problem_.moves.size(), Choice::out);
             for (const auto other : used_moves(problem_, plan.grams))
                 choices[other] = plan.grams[other] >= problem_.moves[other].most ? Choice::full : Choice::in;
             choices[m] = Choice::out;
-            if (const auto shorter = kept_within(choices, plan, asked); shorter && shorter->cost <= plan.cost + tie) plan = *shorter;
+            if (const auto shorter = kept_within(choices, plan, asked); shorter && shorter->cost <= enough) plan = *shorter;
         }
     }
 

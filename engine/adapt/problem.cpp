@@ -318,7 +318,8 @@ private:
         const bool meat = ingredient(move.food).meat.has_value();
         // Green tomato stands in for the acid of tomatillo, and is a vegetable for all that.
         const bool fills = place_.is_bulk(move.line) && is_vegetable(ingredient(move.food).tissue);
-        const bool moist = role == Role::binder && ingredient(move.food).tissue != Tissue::dry;  // boiled rice is mostly water
+        // Boiled rice is mostly water: for flour that is not to be had it comes in by more than flour may.
+        const bool moist = role == Role::binder && ingredient(move.food).tissue != Tissue::dry && problem_.missing[move.line];
         const double share = meat ? 1 : fills || moist ? most_of_paste : most_of_batch(role);
         // Juice or stock for wine: as much as there was of that.
         const double poured = role == Role::liquid ? lines()[move.line].grams.mid : 0;
