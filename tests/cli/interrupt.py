@@ -6,6 +6,7 @@
 import os
 import pathlib
 import pty
+import re
 import select
 import signal
 import subprocess
@@ -13,8 +14,9 @@ import sys
 import time
 
 formula = pathlib.Path(__file__).resolve().parents[1] / "bench/data/twenty_lines.txt"
-LONG = ["adapt", str(formula), "--want", "firmer", "--want", "milder", "--want", "greener", "--want", "leaner", "--top", "12"]
+LONG = ["adapt", str(formula), "--want", "milder", "--want", "greener", "--want", "leaner", "--top", "99"]
 PATIENCE = 60  # s, until progress shows
+ITS_END = 1400  # plans; left alone it stops somewhat later, and well after the first progress
 
 
 def shown_on(terminal, text):
@@ -43,6 +45,9 @@ def main():
     for text in ("Not proved", "1. ", "Mind"):
         if text not in page:
             faults.append(f"the page lacks {text!r}")
+    looked = re.search(r"(\d+) plans looked at", page)
+    if not looked or int(looked[1]) >= ITS_END:
+        faults.append(f"it was to stop before {ITS_END} plans: {looked and looked[0]}")
     print("\n".join(faults) or f"the best so far came {late:.2f} s after the interrupt")
     return 1 if faults else 0
 

@@ -32,6 +32,16 @@ def commands(build):
             yield file, entry["command"]
 
 
+def one_by_one(build):
+    """The build folder, or one configured beside it where the build compiles files together: clang-tidy looks at each alone."""
+    if "STANDIN_TOGETHER:BOOL=ON" not in (build / "CMakeCache.txt").read_text():
+        return build
+    alone = build / "one_by_one"
+    call = ["cmake", "-S", root, "-B", alone, "-G", "Ninja", "-DCMAKE_BUILD_TYPE=Release", "-DSTANDIN_TESTS=OFF", "-DSTANDIN_TOGETHER=OFF"]
+    subprocess.run(call, capture_output=True, check=True)
+    return alone
+
+
 def as_clang_reads(build, folder):
     """The compile commands with g++'s precompiled headers, which clang cannot read, as plain headers; written to `folder`."""
     def plain(match):
@@ -88,7 +98,7 @@ def included(file):
 
 
 def main():
-    tidy, build = sys.argv[1], pathlib.Path(sys.argv[2]).resolve()
+    tidy, build = sys.argv[1], one_by_one(pathlib.Path(sys.argv[2]).resolve())
     stamps = build / "tidy"
     stamps.mkdir(exist_ok=True)
     database = as_clang_reads(build, stamps)
