@@ -123,6 +123,10 @@ private:
                 asked_.up.insert(Role::acid);
                 asked_.down.insert(Role::acid);
                 asked_.add.insert(Role::acid);
+            } else if (problem_.missing[l] && garlicky_leaf(l)) {
+                asked_.change.insert(Role::allium);
+                asked_.up.insert(Role::allium);
+                asked_.add.insert(Role::allium);
             }
     }
 
@@ -130,6 +134,12 @@ private:
     bool sour_vegetable(std::size_t l) {
         const double acid = unit(lines()[l])[Amount::titratable] * lines()[l].grams.mid;
         return place_.is_bulk(l) && acid > partner_share * base_acid_;
+    }
+
+    // Ramps: a leaf that stands in for their bulk may need garlic or onion for their taste.
+    bool garlicky_leaf(std::size_t l) {
+        const double taste = unit(lines()[l])[Amount::dose_allium] * lines()[l].grams.mid;
+        return role_of_line(l) == Role::green && taste > partner_share * distance_.base_material()[Amount::dose_allium];
     }
 
     bool has_line_of(Role role) const {
@@ -164,6 +174,8 @@ private:
     // Wine, sorrel and beer move sourness too, whatever they are there for first.
     bool sour_beside(std::size_t l) {
         constexpr double share = 0.05;  // of the batch's acid
+        const Role role = role_of_line(l);
+        if (role == Role::spice || role == Role::herb || role == Role::allium) return false;  // mustard is there for itself
         return asked_.change.count(Role::acid) > 0 && unit(lines()[l])[Amount::titratable] * lines()[l].grams.mid > share * base_acid_;
     }
 
