@@ -43,8 +43,8 @@ public:
             add(record, "no rule set lists the allergen \"" + h.allergen + "\"");
     }
 
-    void word(const TongueWord& w) {
-        if (hazard_fold(w.word).empty()) add("word " + w.word, "no word that could stand in a line");
+    void word(const std::string& w) {
+        if (hazard_fold(w).empty()) add("word " + w, "no word that could stand in a line");
     }
 
 private:
@@ -79,7 +79,8 @@ void check_lexicon(const Records& records, const Places& places, std::vector<Fin
     if (records.ingredients.empty() || records.rules.empty()) return;
     LexiconCheck check(places, findings, known_in(records));
     for (const auto& hazard : records.lexicon.hazards) check.hazard(hazard);
-    for (const auto& word : records.lexicon.tongue) check.word(word);
+    for (const auto& word : records.lexicon.tongue) check.word(word.word);
+    for (const auto& word : records.lexicon.listed) check.word(word.word);
 }
 
 }  // namespace standin

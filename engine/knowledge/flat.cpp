@@ -207,8 +207,12 @@ void layout(A& a, TongueWord& r) {
     a(r.language, r.word, r.english);
 }
 template <class A>
+void layout(A& a, ListedWord& r) {
+    a(r.list, r.word);
+}
+template <class A>
 void layout(A& a, Lexicon& r) {
-    a(r.hazards, r.denials, r.holds, r.joins, r.tongue);
+    a(r.hazards, r.denials, r.holds, r.joins, r.tongue, r.listed);
 }
 template <class A>
 void layout(A& a, Records& r) {

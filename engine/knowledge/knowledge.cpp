@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "knowledge/defaults.hpp"
 #include "knowledge/hazard_text.hpp"
-#include "knowledge/word_lists.hpp"
 
 namespace standin {
 namespace {
@@ -78,10 +78,10 @@ Knowledge::Knowledge(Records records, std::string overlay) : records_(std::move(
         for (const auto& name : records_.ingredients[i].generic) generic_names_.emplace(fold(name), i);
     index_names(records_.preparations, preparations_, preparation_names_);
     for (const auto& word : records_.lexicon.tongue) {
-        const bool listed = word.language.starts_with(list_prefix);
-        if (!listed && std::find(tongues_.begin(), tongues_.end(), word.language) == tongues_.end()) tongues_.push_back(word.language);
-        english_[word.language + " " + (listed ? fold(word.word) : hazard_fold(word.word))] = word.english;
+        if (!contains(tongues_, word.language)) tongues_.push_back(word.language);
+        english_[word.language + " " + hazard_fold(word.word)] = word.english;
     }
+    for (const auto& word : records_.lexicon.listed) listed_[word.list].insert(fold(word.word));
     for (std::size_t i = 0; i < records_.sources.size(); ++i) sources_.emplace(records_.sources[i].id, i);
     for (std::size_t i = 0; i < records_.perception.size(); ++i) differences_.emplace(records_.perception[i].property, i);
     for (std::size_t i = 0; i < records_.parameters.size(); ++i) parameters_.emplace(records_.parameters[i].id, i);
@@ -127,6 +127,11 @@ const Preparation* Knowledge::preparation_named(std::string_view name) const {
 const std::string* Knowledge::english(std::string_view tongue, const std::string& folded) const {
     const auto found = english_.find(std::string(tongue) + " " + folded);
     return found == english_.end() ? nullptr : &found->second;
+}
+
+bool Knowledge::in_list(std::string_view list, std::string_view folded) const {
+    const auto found = listed_.find(std::string(list));
+    return found != listed_.end() && found->second.contains(std::string(folded));
 }
 
 std::vector<std::string> Knowledge::nearest_ingredients(std::string_view name) const {

@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 #include <unordered_map>
+#include <unordered_set>
 #include <vector>
 
 #include "knowledge/records.hpp"
@@ -39,6 +40,8 @@ public:
     /// The tongues of the lexicon, and the English of a word of one of them, as hazard_fold writes it; null when unknown.
     const std::vector<std::string>& tongues() const { return tongues_; }
     const std::string* english(std::string_view tongue, const std::string& folded) const;
+    /// Whether a list of the lexicon holds a word or a turn of phrase, folded.
+    bool in_list(std::string_view list, std::string_view folded) const;
 
     /// Up to three known names nearest to what was written, best first.
     std::vector<std::string> nearest_ingredients(std::string_view name) const;
@@ -54,7 +57,8 @@ private:
     Records records_;
     std::string overlay_;
     std::vector<std::string> tongues_;
-    std::unordered_map<std::string, std::string> english_;  // by "tongue word"
+    std::unordered_map<std::string, std::string> english_;                     // by "tongue word"
+    std::unordered_map<std::string, std::unordered_set<std::string>> listed_;  // by list
     Index ingredients_, ingredient_names_, generic_names_, preparations_, preparation_names_, sources_, differences_, parameters_;
 };
 

@@ -1,4 +1,4 @@
-// Words that carry a danger, whatever they stand beside, and words of other tongues, as records of knowledge/lexicon.
+// Words that carry a danger, words of other tongues, and lists of English words, as records of knowledge/lexicon.
 #pragma once
 
 #include <optional>
@@ -45,12 +45,18 @@ struct TongueWord {
     std::string language, word, english;
 };
 
+/// An English word or turn of phrase, and the list of those that the reader treats alike: {"cut", "chopped"}.
+struct ListedWord {
+    std::string list, word;
+};
+
 struct Lexicon {
     std::vector<Hazard> hazards;
     Denials denials;
     std::vector<std::string> holds;  ///< "contains", "traces": what follows is in it
     std::vector<std::string> joins;  ///< "with", "in": so it is beside a food
     std::vector<TongueWord> tongue;
+    std::vector<ListedWord> listed;
 };
 
 }  // namespace standin

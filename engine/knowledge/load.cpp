@@ -139,7 +139,7 @@ void lay_over_rules(std::vector<RuleSet>& base, const std::vector<RuleSet>& over
 bool holds_nothing(const Records& r) {
     return r.sources.empty() && r.ingredients.empty() && r.preparations.empty() && r.swaps.empty() && r.conditions.empty() &&
            r.parameters.empty() && r.perception.empty() && r.wants.empty() && r.allergens.empty() && r.rules.empty() && r.kinds.empty() &&
-           r.lexicon.hazards.empty() && r.lexicon.tongue.empty();
+           r.lexicon.hazards.empty() && r.lexicon.tongue.empty() && r.lexicon.listed.empty();
 }
 
 }  // namespace
@@ -166,6 +166,7 @@ Records laid_over_embedded(const Records& over) {
     const auto append = [](auto& base, const auto& more) { base.insert(base.end(), more.begin(), more.end()); };
     append(all.lexicon.hazards, over.lexicon.hazards);
     append(all.lexicon.tongue, over.lexicon.tongue);
+    append(all.lexicon.listed, over.lexicon.listed);
     return all;
 }
 

@@ -1,7 +1,6 @@
 // knowledge/lexicon: hazards, poisons and words of other tongues.
 #include "knowledge/fields.hpp"
 #include "knowledge/reading.hpp"
-#include "knowledge/word_lists.hpp"
 
 namespace standin {
 namespace {
@@ -73,9 +72,9 @@ void tongue_words_of(const JsonNode& node, Problems& problems, KnowledgeFiles& i
 // {"id": "cut", "words": ["chopped"], "try": {...}}: words that the reader treats alike; `try` is for the tests.
 void word_list_of(const JsonNode& node, Problems& problems, KnowledgeFiles& into) {
     ObjectReader r(node, problems);
-    const std::string list = std::string(list_prefix) + r.text("id");
+    const std::string list = r.text("id");
     r.text("tells");
-    for (const auto& word : r.texts("words")) into.records.lexicon.tongue.push_back({list, word, {}});
+    for (const auto& word : r.texts("words")) into.records.lexicon.listed.push_back({list, word});
     if (const JsonNode* one = r.child("try", Node::object, true)) {
         ObjectReader t(*one, problems);
         t.text("line");

@@ -1,6 +1,4 @@
 // Every word of every list is tried in the line that its list gives.
-#include "knowledge/word_lists.hpp"
-
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
@@ -72,7 +70,7 @@ TEST_CASE("every word of a list does in a line what its list says") {
             const std::string became = id.starts_with("stock-") ? became_stock(line) : became_line(line, wanted);
             ++words;
             if (became != wanted) missed += "\n  " + id + ": " + line + ": " + became;
-            CHECK(in_list(knowledge(), id, fold(word)));
+            CHECK(knowledge().in_list(id, fold(word)));
         }
     }
     INFO(missed);
@@ -81,8 +79,8 @@ TEST_CASE("every word of a list does in a line what its list says") {
 }
 
 TEST_CASE("a word that no list holds is in none") {
-    CHECK_FALSE(in_list(knowledge(), "cut", "flambeed"));
-    CHECK_FALSE(in_list(knowledge(), "no such list", "chopped"));
+    CHECK_FALSE(knowledge().in_list("cut", "flambeed"));
+    CHECK_FALSE(knowledge().in_list("no such list", "chopped"));
     for (const auto& tongue : knowledge().tongues()) CHECK(tongue.find(':') == std::string::npos);
 }
 

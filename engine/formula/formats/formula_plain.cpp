@@ -11,7 +11,6 @@
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/process_text.hpp"
-#include "knowledge/word_lists.hpp"
 
 namespace standin {
 namespace {
@@ -57,7 +56,7 @@ bool names_one_food(std::string_view text, const Knowledge& knowledge) {
     if (!food) food = knowledge.ingredient_meant(text);
     if (!food || !food->meat) return food != nullptr;
     const std::string folded = fold(text);
-    return in_list(knowledge, "cut-of-meat", folded.substr(folded.rfind(' ') + 1));
+    return knowledge.in_list("cut-of-meat", folded.substr(folded.rfind(' ') + 1));
 }
 
 class PlainReader {
@@ -109,7 +108,7 @@ private:
         constexpr std::array<std::string_view, 5> own{"note", "title", "parent", "date", "do"};
         if (is_process(key) || std::find(own.begin(), own.end(), fold(key)) != own.end()) return false;
         const std::string folded = fold(line.text);
-        const bool head = in_list(knowledge_, "method-heading", folded);
+        const bool head = knowledge_.in_list("method-heading", folded);
         in_method_ = in_method_ || head;
         if (!in_method_ && !is_paragraph(line.text)) return false;
         look(line, true);

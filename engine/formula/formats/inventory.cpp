@@ -18,7 +18,6 @@
 #include "formula/line/name_text.hpp"
 #include "formula/line/tongues.hpp"
 #include "knowledge/edible.hpp"
-#include "knowledge/word_lists.hpp"
 
 namespace standin {
 namespace {
@@ -39,7 +38,7 @@ bool is_plenty(std::string_view line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     for (std::size_t first = 0; first < words.size(); ++first)
         for (std::size_t last = std::min(words.size(), first + 3); last > first; --last)
-            if (in_list(knowledge, "stock-plenty", fold(phrase(words, first, last)))) return true;
+            if (knowledge.in_list("stock-plenty", fold(phrase(words, first, last)))) return true;
     return false;
 }
 

@@ -6,7 +6,6 @@
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
-#include "knowledge/word_lists.hpp"
 
 namespace standin {
 namespace {
@@ -22,14 +21,14 @@ bool same(Text a, Text b) {
 Text rest_after(Text text, Text list, const Knowledge& knowledge) {
     Text best;
     for (std::size_t cut = text.find_first_of(" :"); cut != Text::npos; cut = text.find_first_of(" :", cut + 1))
-        if (in_list(knowledge, list, fold(text.substr(0, cut)))) best = bare(text.substr(cut));
+        if (knowledge.in_list(list, fold(text.substr(0, cut)))) best = bare(text.substr(cut));
     return best;
 }
 
 /// Likewise at its end.
 Text rest_before(Text text, Text list, const Knowledge& knowledge) {
     for (std::size_t cut = text.find_first_of(" :("); cut != Text::npos; cut = text.find_first_of(" :(", cut + 1))
-        if (in_list(knowledge, list, fold(bare(text.substr(cut))))) return bare(text.substr(0, cut));
+        if (knowledge.in_list(list, fold(bare(text.substr(cut))))) return bare(text.substr(0, cut));
     return {};
 }
 
@@ -40,7 +39,7 @@ bool is_number(const Word& word) {
 }
 
 bool is_loose(const Word& word, const Knowledge& knowledge) {
-    if (in_list(knowledge, "stock-loose", word.folded) || word.raw == "x" || word.raw == "~") return true;
+    if (knowledge.in_list("stock-loose", word.folded) || word.raw == "x" || word.raw == "~") return true;
     if (is_number(word)) {
         const auto letters = word.folded.find_first_not_of("0123456789./- ");
         return letters == std::string::npos;  // "400g" is a weight
@@ -61,8 +60,8 @@ StockLine stock_line(std::string_view text, const Knowledge& knowledge) {
     const bool ends_in_colon = !text.empty() && text.back() == ':';
     text = bare(text);
     const std::string folded = fold(text);
-    if (in_list(knowledge, "stock-closing", folded)) return {StockWord::nothing_else, {}};
-    if (in_list(knowledge, "stock-opening", folded)) return {StockWord::everything_else, {}};
+    if (knowledge.in_list("stock-closing", folded)) return {StockWord::nothing_else, {}};
+    if (knowledge.in_list("stock-opening", folded)) return {StockWord::everything_else, {}};
     if (ends_in_colon) return {StockWord::heading, {}};
     if (const auto names = rest_after(text, "stock-none", knowledge); !names.empty()) return {StockWord::none, names};
     if (const auto names = rest_before(text, "stock-none-after", knowledge); !names.empty()) return {StockWord::none, names};

@@ -4,7 +4,6 @@
 
 #include "core/names.hpp"
 #include "formula/lexer/trouble.hpp"
-#include "knowledge/word_lists.hpp"
 
 namespace standin {
 namespace {
@@ -12,7 +11,7 @@ namespace {
 // Words that say whether a food is fresh or dried.
 bool tells_form(const NameRead& name, const Knowledge& knowledge) {
     const auto told = [&](const std::vector<std::string>& all) {
-        return std::any_of(all.begin(), all.end(), [&](const std::string& word) { return in_list(knowledge, "tells-form", word); });
+        return std::any_of(all.begin(), all.end(), [&](const std::string& word) { return knowledge.in_list("tells-form", word); });
     };
     return told(name.words) || told(name.before.words) || told(name.after.words) || !name.before.prepared.empty() ||
            !name.after.prepared.empty();

@@ -2,13 +2,11 @@
 
 #include <algorithm>
 
-#include "knowledge/word_lists.hpp"
-
 namespace standin {
 
 bool opens_aside(const std::vector<Word>& words, std::size_t i, const Knowledge& knowledge) {
     const auto& word = words[i].folded;
-    if (in_list(knowledge, "aside", word)) return true;
+    if (knowledge.in_list("aside", word)) return true;
     const auto next = [&](std::string_view wanted) { return i + 1 < words.size() && words[i + 1].folded == wanted; };
     return (word == "such" && next("as")) ||
            (word == "or" && (next("about") || next("roughly") || next("approximately") || next("to") || next("more") || next("less") ||
@@ -16,7 +14,7 @@ bool opens_aside(const std::vector<Word>& words, std::size_t i, const Knowledge&
            (word == "to" && (next("taste") || next("your") || next("keep") || next("help") || next("give") || next("bind") || next("add")));
 }
 
-bool changes_food(std::string_view folded, const Knowledge& knowledge) { return in_list(knowledge, "changes-food", folded); }
+bool changes_food(std::string_view folded, const Knowledge& knowledge) { return knowledge.in_list("changes-food", folded); }
 
 bool tells_of_absence(const std::vector<Word>& words, std::size_t first, std::size_t last) {
     for (std::size_t i = first + 1; i < last; ++i)
@@ -24,14 +22,14 @@ bool tells_of_absence(const std::vector<Word>& words, std::size_t first, std::si
     return false;
 }
 
-bool names_a_kind(std::string_view folded, const Knowledge& knowledge) { return in_list(knowledge, "names-kind", folded); }
+bool names_a_kind(std::string_view folded, const Knowledge& knowledge) { return knowledge.in_list("names-kind", folded); }
 
 std::string outside_purpose(std::string_view line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     for (std::size_t i = 0; i < words.size(); ++i) {
         if (words[i].folded != "for") continue;
         for (std::size_t at = i + 1; at < std::min(words.size(), i + 5) && words[at].segment == words[i].segment; ++at)
-            if (in_list(knowledge, "outside-purpose", words[at].folded)) return "\"" + phrase(words, i, at + 1) + "\"";
+            if (knowledge.in_list("outside-purpose", words[at].folded)) return "\"" + phrase(words, i, at + 1) + "\"";
     }
     return {};
 }

@@ -7,7 +7,6 @@
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
-#include "knowledge/word_lists.hpp"
 
 namespace standin {
 namespace {
@@ -23,7 +22,7 @@ bool has_digit(Text text) { return text.find_first_of("0123456789") != Text::npo
 
 bool may_stand_before_casing(const Word& word, const Knowledge& knowledge) {
     const Unit* unit = unit_named(word.folded);
-    return in_list(knowledge, "casing-beside", word.folded) || std::isdigit(static_cast<unsigned char>(word.raw.front())) != 0 ||
+    return knowledge.in_list("casing-beside", word.folded) || std::isdigit(static_cast<unsigned char>(word.raw.front())) != 0 ||
            word.folded.find_first_not_of("/%. ") == std::string::npos ||
            (unit && (unit->dimension == Dimension::mass || is_container(*unit)));
 }
@@ -63,7 +62,7 @@ bool is_casing(const std::vector<Word>& words, const Knowledge& knowledge) {
 bool is_kitchen_goods(const std::vector<Word>& words, const Knowledge& knowledge) {
     for (std::size_t i = 0; i < words.size() && words[i].segment == 0; ++i)
         for (std::size_t end = i + 1; end <= std::min(words.size(), i + 2); ++end)
-            if (in_list(knowledge, "kitchen-goods", fold(phrase(words, i, end)))) return true;
+            if (knowledge.in_list("kitchen-goods", fold(phrase(words, i, end)))) return true;
     return false;
 }
 
@@ -88,7 +87,7 @@ bool is_heading(std::string_view line, const Knowledge& knowledge) {
     if (words.empty() || words.back().segment > 0) return false;
     const bool for_the = words.size() > 2 && words.size() < 7 && words[0].folded == "for" && words[1].folded == "the";
     return colon || for_the ||
-           std::all_of(words.begin(), words.end(), [&](const Word& word) { return in_list(knowledge, "heading", word.folded); });
+           std::all_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list("heading", word.folded); });
 }
 
 }  // namespace standin

@@ -10,7 +10,6 @@
 #include "formula/line/passed_over.hpp"
 #include "formula/line/process_text.hpp"
 #include "knowledge/effects.hpp"
-#include "knowledge/word_lists.hpp"
 
 namespace standin {
 namespace {
@@ -212,7 +211,7 @@ std::string said_dry(const std::vector<Word>& words, const Span& span, bool kind
     for (std::size_t i = 0; i < words.size(); ++i) {
         if (i >= span.first && i < span.last) continue;
         const auto& word = words[i].folded;
-        if (in_list(knowledge, "dry-form", word)) return word;
+        if (knowledge.in_list("dry-form", word)) return word;
         if (tissue == Tissue::paste && (word == "ground" || word == "powder" || word == "dry")) return word;
         // "Dry ginger"; a dry onion is one with a skin, and "squeezed dry" tells of water.
         if (word == "dry" && i + 1 == span.first && tissue != Tissue::bulb) return word;

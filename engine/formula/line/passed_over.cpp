@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "core/names.hpp"
-#include "knowledge/word_lists.hpp"
 
 namespace standin {
 namespace {
@@ -15,7 +14,7 @@ std::size_t longest_of(const std::vector<Word>& words, std::size_t first, std::s
         if (words[first + count - 1].segment != words[first].segment) break;
         if (count > 1) joined += ' ';
         joined += words[first + count - 1].folded;
-        if (in_list(knowledge, list, joined)) best = count;
+        if (knowledge.in_list(list, joined)) best = count;
     }
     return best;
 }
@@ -34,7 +33,7 @@ std::string vague_amount(std::string_view line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     for (std::size_t first = 0; first < words.size(); ++first)
         for (std::size_t last = std::min(words.size(), first + 3); last > first; --last)
-            if (std::string told = fold(phrase(words, first, last)); in_list(knowledge, "vague", told)) return told;
+            if (std::string told = fold(phrase(words, first, last)); knowledge.in_list("vague", told)) return told;
     return {};
 }
 

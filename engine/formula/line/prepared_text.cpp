@@ -13,7 +13,6 @@
 #include "formula/line/passed_over.hpp"
 #include "formula/line/process_text.hpp"
 #include "knowledge/effects.hpp"
-#include "knowledge/word_lists.hpp"
 
 namespace standin {
 namespace {
@@ -192,8 +191,8 @@ private:
         std::size_t end = i;
         for (std::size_t at = i + 1; at < last_ && words_[at].segment == words_[i].segment; ++at) {
             const auto& word = words_[at].folded;
-            if (in_list(context_.knowledge, "piece-shape", word)) end = at + 1;
-            else if (!in_list(context_.knowledge, "piece-size", word) && !std::isdigit(static_cast<unsigned char>(word.front()))) break;
+            if (context_.knowledge.in_list("piece-shape", word)) end = at + 1;
+            else if (!context_.knowledge.in_list("piece-size", word) && !std::isdigit(static_cast<unsigned char>(word.front()))) break;
         }
         return end;
     }
@@ -206,7 +205,7 @@ private:
 
     // "Red jalapeños", "Thai chiles, green": of a pod whose record is of one colour, told and not counted.
     bool tells_colour(std::size_t i) const {
-        return ingredient_.tissue == Tissue::chile_flesh && in_list(context_.knowledge, "pod-colour", words_[i].folded);
+        return ingredient_.tissue == Tissue::chile_flesh && context_.knowledge.in_list("pod-colour", words_[i].folded);
     }
 
     // "soaked in water and squeezed": soaking is reckoned with the squeezing.
@@ -284,7 +283,7 @@ private:
                !is_cut_of_meat(fold(ingredient_.names.front()));
     }
 
-    bool is_cut_of_meat(const std::string& word) const { return in_list(context_.knowledge, "cut-of-meat", word); }
+    bool is_cut_of_meat(const std::string& word) const { return context_.knowledge.in_list("cut-of-meat", word); }
 
     bool counts_nothing(const std::string& word) const {
         const bool leaf = ingredient_.tissue == Tissue::thin_leaf || ingredient_.tissue == Tissue::thick_leaf;
