@@ -5,6 +5,7 @@
 #include <map>
 #include <set>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "core/typed_reader.hpp"
 #include "knowledge/check_lexicon.hpp"
@@ -132,10 +133,6 @@ private:
             add("ingredient " + i.id, "the shares of its acids add up to " + fixed_text(shares, 3) + ", not to 1");
     }
 
-    static bool listed(const std::vector<std::string>& words, const std::string& word) {
-        return std::find(words.begin(), words.end(), word) != words.end();
-    }
-
     void ends(const Swap& swap) {
         const std::string key = swap_key(swap);
         for (const auto& end : {swap.from, swap.to}) {
@@ -158,7 +155,7 @@ private:
             if (found == preparations_.end()) add(key, "no preparation \"" + step + "\"", nearest_id(step, preparations_));
             else if (to != ingredients_.end() && !effect_on(*found->second, to->second->tissue))
                 add(key, step + " does not fit " + swap.to);
-            else if (to != ingredients_.end() && listed(to->second->already, step))
+            else if (to != ingredients_.end() && contains(to->second->already, step))
                 add(key, swap.to + " is sold " + step + ", so it is not asked for again");
         }
     }

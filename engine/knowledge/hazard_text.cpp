@@ -6,6 +6,7 @@
 #include <bitset>
 #include <cstdint>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 
 namespace standin {
@@ -130,13 +131,11 @@ bool covered(const std::vector<std::string>& patterns, const std::vector<std::st
     return false;
 }
 
-bool listed(const std::vector<std::string>& all, const std::string& word) { return std::find(all.begin(), all.end(), word) != all.end(); }
-
 // "no nitrite", "without any added cure", "nitrite-free", "leaves removed". What stands between must say nothing by itself.
 bool denied(const std::vector<std::string>& words, std::size_t first, std::size_t last, const Denials& denials) {
-    if (last < words.size() && listed(denials.after, words[last])) return true;
+    if (last < words.size() && contains(denials.after, words[last])) return true;
     std::size_t at = first;
-    while (at > 0 && listed(denials.between, words[at - 1])) --at;
+    while (at > 0 && contains(denials.between, words[at - 1])) --at;
     for (const auto& denial : denials.before) {
         const auto length = static_cast<std::size_t>(std::count(denial.begin(), denial.end(), ' ')) + 1;
         if (at >= length && fits_at(denial, words, at - length) == length) return true;

@@ -4,14 +4,13 @@
 #include <map>
 #include <set>
 
+#include "core/contains.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/references.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
-
-bool has_role(const Ingredient& i, Role role) { return std::find(i.roles.begin(), i.roles.end(), role) != i.roles.end(); }
 
 class Integrity {
 public:
@@ -129,7 +128,7 @@ private:
             const bool titrated = a && a->titratable;
             if (titrated && !a->ph) odd("titratable acid without a pH");
             if (titrated && a->acids.empty()) odd("titratable acid without the acids it is made of");
-            if (!titrated && has_role(i, Role::acid)) odd("there for its acid, without titratable acid");
+            if (!titrated && contains(i.roles, Role::acid)) odd("there for its acid, without titratable acid");
             if (titrated && a->ph && a->titratable->unit == "mmol/kg" && a->titratable->band.mid > souring && a->ph->band.mid > mild_ph)
                 odd("much acid at a pH that is hardly sour");
         }

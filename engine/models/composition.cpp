@@ -4,6 +4,7 @@
 #include <cmath>
 #include <string>
 
+#include "core/contains.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/plausible.hpp"
 #include "models/fat.hpp"
@@ -209,8 +210,6 @@ private:
     bool sugars_with_solids_ = true, salt_with_solids_ = true;
 };
 
-bool has_role(const Ingredient& i, Role role) { return std::find(i.roles.begin(), i.roles.end(), role) != i.roles.end(); }
-
 // What the raw gram brings besides composition: acid, buffer, meat, binding, aroma. Shares of it survive the preparations.
 class Bringing {
 public:
@@ -248,10 +247,10 @@ public:
         m[Amount::pungency] = pungency_(draw) / 1000 * f.aroma_share;
         m[Amount::sulphite] = sulphites_(draw) / 1000;
         const double fresh = strength_(draw) * f.aroma_share;
-        if (has_role(ingredient_, Role::nut)) m[Amount::dose_nut] = f.mass - f.water;
-        if (has_role(ingredient_, Role::herb)) m[Amount::dose_herb] = fresh;
-        if (has_role(ingredient_, Role::allium)) m[Amount::dose_allium] = fresh;
-        if (has_role(ingredient_, Role::spice)) m[Amount::dose_spice] = fresh;
+        if (contains(ingredient_.roles, Role::nut)) m[Amount::dose_nut] = f.mass - f.water;
+        if (contains(ingredient_.roles, Role::herb)) m[Amount::dose_herb] = fresh;
+        if (contains(ingredient_.roles, Role::allium)) m[Amount::dose_allium] = fresh;
+        if (contains(ingredient_.roles, Role::spice)) m[Amount::dose_spice] = fresh;
         for (const auto& share : ingredient_.aroma) m[share.note] = share.intensity * fresh;
     }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 
 namespace standin {
@@ -15,14 +16,12 @@ double share_of(const Counted& batch, Which which) {
     return batch.batch_g > 0 ? 100 * grams / batch.batch_g : 0;
 }
 
-bool contains(const std::vector<std::string>& words, std::string_view word) {
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
-bool has_role(const Ingredient& i, Role role) { return std::find(i.roles.begin(), i.roles.end(), role) != i.roles.end(); }
 bool binds_first(const Ingredient& i) { return !i.roles.empty() && i.roles.front() == Role::binder; }
 bool is_isolate(const Ingredient& i) { return i.id == "soy-protein-isolate"; }
 
-bool is_liquid(const Ingredient& i) { return i.tissue == Tissue::liquid && has_role(i, Role::liquid) && i.roles.front() != Role::fat; }
+bool is_liquid(const Ingredient& i) {
+    return i.tissue == Tissue::liquid && contains(i.roles, Role::liquid) && i.roles.front() != Role::fat;
+}
 bool is_water(const Ingredient& i) { return is_liquid(i) && i.composition.water.mid >= 99; }
 
 bool is_named_binder(const Ingredient& i) {

@@ -4,6 +4,7 @@
 #include <array>
 #include <span>
 
+#include "core/contains.hpp"
 #include "models/composition.hpp"
 
 namespace standin {
@@ -11,13 +12,6 @@ namespace {
 
 constexpr std::array<std::string_view, 6> cuts{"sliced", "chopped", "minced", "grated", "crushed", "ground"};
 constexpr std::array<std::string_view, 3> at_the_grinder{"ground", "minced", "chilled"};
-
-template <std::size_t n>
-bool one_of(std::string_view word, const std::array<std::string_view, n>& words) {
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
-
-bool has_role(const Ingredient& i, Role role) { return std::find(i.roles.begin(), i.roles.end(), role) != i.roles.end(); }
 
 Part of_meat(const Line& line) {
     const bool bought =
@@ -27,7 +21,8 @@ Part of_meat(const Line& line) {
 }
 
 Part of_wet(const Line& line, const Ingredient& i) {
-    const bool cut = std::any_of(line.prepared.begin(), line.prepared.end(), [](const Prepared& p) { return one_of(p.preparation, cuts); });
+    const bool cut =
+        std::any_of(line.prepared.begin(), line.prepared.end(), [](const Prepared& p) { return contains(cuts, p.preparation); });
     const Role main = i.roles.front();
     const bool plain = i.tissue == Tissue::egg || main == Role::fat || main == Role::binder;
     return cut || plain ? Part::folded : Part::paste;
@@ -41,7 +36,7 @@ Part of_dry(const Ingredient& i) {
 
 bool left_to_later(const Prepared& step, Part part) {
     if (step.preparation == "raw") return true;
-    if (part == Part::meat || part == Part::minced) return one_of(step.preparation, at_the_grinder);
+    if (part == Part::meat || part == Part::minced) return contains(at_the_grinder, step.preparation);
     return part == Part::paste && step.preparation == "pureed";
 }
 
@@ -74,7 +69,7 @@ Part part_of(const Line& line, const Knowledge& knowledge) {
     const Ingredient& i = *knowledge.ingredient(line.ingredient);
     if (i.meat) return of_meat(line);
     if (i.roles.front() == Role::salt) return Part::salt;
-    if (i.tissue == Tissue::liquid) return has_role(i, Role::acid) ? Part::acid : Part::liquid;
+    if (i.tissue == Tissue::liquid) return contains(i.roles, Role::acid) ? Part::acid : Part::liquid;
     const bool soaked = has_step(line, "soaked") || has_step(line, "rehydrated");
     if (i.tissue == Tissue::dry && !soaked) return of_dry(i);
     return of_wet(line, i);

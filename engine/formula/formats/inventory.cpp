@@ -5,6 +5,7 @@
 #include <deque>
 
 #include "core/band.hpp"
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "core/typed_reader.hpp"
 #include "core/words.hpp"
@@ -23,8 +24,6 @@ namespace standin {
 namespace {
 
 using Node = JsonNode::Kind;
-
-bool has(const std::vector<std::string>& ids, const std::string& id) { return std::find(ids.begin(), ids.end(), id) != ids.end(); }
 
 // Whether an amount as written is weighed, and not counted or measured by volume.
 bool is_weight(const std::string& written) {
@@ -55,11 +54,11 @@ public:
     const StockNamer& namer() const { return namer_; }
 
     void have(const std::string& id, std::optional<double> grams, const std::string& where) {
-        if (has(by_word_, id)) {  // a food by its own name says more than its kind
+        if (contains(by_word_, id)) {  // a food by its own name says more than its kind
             std::erase(by_word_, id);
             std::erase(inventory_.missing, id);
         }
-        if (has(inventory_.missing, id)) return contradicts(id, where);
+        if (contains(inventory_.missing, id)) return contradicts(id, where);
         for (auto& item : inventory_.items)
             if (item.ingredient == id) {
                 item.grams = item.grams && grams ? std::optional(*item.grams + *grams) : std::nullopt;
@@ -109,7 +108,7 @@ public:
             const bool listed =
                 std::any_of(inventory_.items.begin(), inventory_.items.end(), [&](const auto& item) { return item.ingredient == id; });
             if (listed && !names.loose) return contradicts(id, where);
-            if (listed || has(inventory_.missing, id)) continue;
+            if (listed || contains(inventory_.missing, id)) continue;
             inventory_.missing.push_back(id);
             if (names.loose) by_word_.push_back(id);
         }

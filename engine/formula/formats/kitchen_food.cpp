@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
@@ -15,8 +16,6 @@ namespace {
 constexpr std::array<std::string_view, 9> waste{"trim", "trimming", "lose", "waste", "wasted", "offcut", "peeling", "loss", "lost"};
 constexpr std::array<std::string_view, 8> kept{"usable", "edible", "kept", "left", "yield", "useable", "good", "used"};
 constexpr std::array<std::string_view, 4> single{"each", "apiece", "piece", "pod"};
-
-bool among(std::string_view word, const auto& words) { return std::find(words.begin(), words.end(), word) != words.end(); }
 
 struct Amount {
     double value = 0;
@@ -54,7 +53,7 @@ std::optional<FoodShare> take_share(std::string& text) {
     blank(text, amount->begin, amount->end);
     bool lost = false, left = false;
     for (const auto& word : words_of(text)) {
-        const bool is_lost = among(word.folded, waste), is_left = among(word.folded, kept);
+        const bool is_lost = contains(waste, word.folded), is_left = contains(kept, word.folded);
         if (is_lost || is_left) blank(text, word.begin, word.end);
         lost = lost || is_lost;
         left = left || is_left;
@@ -75,7 +74,7 @@ std::optional<FoodMeasure> take_measure(std::string& text, const KnownName& know
         const auto number = number_at(cursor, false);
         const bool counted = number && number->band.mid > 0;  // "3 serranos: 20 g"
         if (counted) count = number->band.mid;
-        if (!counted && word.folded != "one" && !among(word.folded, single)) continue;
+        if (!counted && word.folded != "one" && !contains(single, word.folded)) continue;
         by_number = true;
         blank(text, word.begin, std::max(word.end, cursor.at()));
     }
@@ -109,8 +108,8 @@ FoodName food_name(const std::string& text) {
                                                      "lot",  "from", "season", "at",   "about",  "one",  "per", "with",  "to", "on",
                                                      "crop", "here", "batch",  "for",  "summer", "it",   "its", "bought"};
     auto words = words_of(text);
-    while (!words.empty() && among(words.front().folded, loose)) words.erase(words.begin());
-    while (!words.empty() && among(words.back().folded, loose)) words.pop_back();
+    while (!words.empty() && contains(loose, words.front().folded)) words.erase(words.begin());
+    while (!words.empty() && contains(loose, words.back().folded)) words.pop_back();
     if (words.empty()) return {};
     return {phrase(words, 0, words.size()), words.front().begin};
 }

@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/measures.hpp"
@@ -20,11 +21,6 @@ bool is_space(char c) { return c == ' ' || c == '\t'; }
 constexpr std::array<std::string_view, 7> per_words{"per", "a", "an", "for", "the", "/", "@"};
 // The price of one piece.
 constexpr std::array<std::string_view, 4> each_words{"each", "apiece", "ea", "a piece"};
-
-template <std::size_t n>
-bool among(std::string_view word, const std::array<std::string_view, n>& words) {
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
 
 struct Token {
     std::size_t at = 0;
@@ -129,8 +125,8 @@ private:
 
     bool may_follow_as_currency(const Token& t) const {
         const std::string folded = fold(t.text);
-        return !is_number(t) && !among(t.text, per_words) && !among(std::string_view(folded), per_words) &&
-               !among(std::string_view(folded), each_words) && !is_unit(t.text) && t.text != "%" && t.text != "x";
+        return !is_number(t) && !contains(per_words, t.text) && !contains(per_words, folded) && !contains(each_words, folded) &&
+               !is_unit(t.text) && t.text != "%" && t.text != "x";
     }
 
     // "500 g salt 0.60": without a currency only where the text before starts with an amount.
@@ -140,8 +136,8 @@ private:
     bool amount(std::size_t& next, PriceText& p) const {
         const Token* t = token(next);
         if (!t) return false;
-        if (among(std::string_view(fold(t->text)), each_words)) return taken(next, 1, "1", t->at, p);
-        if (!among(t->text, per_words) && !among(std::string_view(fold(t->text)), per_words)) return false;
+        if (contains(each_words, fold(t->text))) return taken(next, 1, "1", t->at, p);
+        if (!contains(per_words, t->text) && !contains(per_words, fold(t->text))) return false;
         std::size_t k = next + 1;
         t = token(k);
         if (!t) return false;

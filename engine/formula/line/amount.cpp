@@ -5,6 +5,7 @@
 #include <limits>
 
 #include "core/band.hpp"
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/trouble.hpp"
 
@@ -124,13 +125,9 @@ Failure no_such_measure(const Ingredient& ingredient, const std::string& what) {
                    "no weight is known for " + what + " of " + ingredient.names.front() + ": expected one of " + measures_of(ingredient));
 }
 
-bool says(const std::vector<std::string>& words, std::string_view word) {
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
-
 bool pressed(const Ingredient& i, const std::vector<std::string>& words) {
     const bool leaf = i.already.empty() && (i.tissue == Tissue::thin_leaf || i.tissue == Tissue::thick_leaf);
-    return leaf && says(words, "packed") && !says(words, "loosely") && !says(words, "lightly");
+    return leaf && contains(words, "packed") && !contains(words, "loosely") && !contains(words, "lightly");
 }
 
 bool of_cut_leaves(const MeasureRecord* record) {
@@ -165,7 +162,7 @@ std::string_view another_word(std::string_view word) {
 
 Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredient, std::string_view size, std::vector<std::string> words) {
     for (const std::string_view told : {"small", "large"})
-        if (size.empty() && says(words, told)) size = told;
+        if (size.empty() && contains(words, told)) size = told;
     if (!size.empty()) words.emplace_back(size);
     if (part.unit && part.unit->word == "knob" && ingredient.tissue == Tissue::root)  // a lump is about as heavy as water
         return Weighed{product(part.number, part.unit->size), std::nullopt};

@@ -2,14 +2,13 @@
 
 #include <algorithm>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "knowledge/hazard_text.hpp"
 
 namespace standin {
 namespace {
-
-bool listed(const std::vector<std::string>& all, std::string_view one) { return std::find(all.begin(), all.end(), one) != all.end(); }
 
 Error error_of(const Hazard& hazard, const std::string& said) {
     const std::string what = said.empty() ? hazard.reason : "\"" + said + "\": " + hazard.reason;
@@ -23,7 +22,7 @@ const HazardMatch* worst(const std::vector<HazardMatch>& found, const std::strin
         const auto act = match.hazard->act;
         if (!but_kind.empty() && match.hazard->kind == but_kind) continue;
         if (act != HazardAct::refuse && act != HazardAct::ask) continue;
-        if (ingredient.empty() ? !match.hazard->of.empty() : !listed(match.hazard->of, ingredient)) continue;
+        if (ingredient.empty() ? !match.hazard->of.empty() : !contains(match.hazard->of, ingredient)) continue;
         if (!best || (act == HazardAct::refuse && best->hazard->act == HazardAct::ask)) best = &match;
     }
     return best;
@@ -31,12 +30,12 @@ const HazardMatch* worst(const std::vector<HazardMatch>& found, const std::strin
 
 bool made_safe(const Hazard& hazard, const Line& line) {
     return std::any_of(line.prepared.begin(), line.prepared.end(), [&](const Prepared& step) {
-        return listed(hazard.needs, step.preparation) && (!hazard.least_min || !step.minutes || *step.minutes >= *hazard.least_min);
+        return contains(hazard.needs, step.preparation) && (!hazard.least_min || !step.minutes || *step.minutes >= *hazard.least_min);
     });
 }
 
 bool brings(const Ingredient& ingredient, const Hazard& hazard) {
-    if (listed(ingredient.allergens, hazard.allergen)) return true;
+    if (contains(ingredient.allergens, hazard.allergen)) return true;
     if (hazard.allergen == "sulphite") return ingredient.sulphites.has_value();
     return false;
 }
@@ -44,13 +43,13 @@ bool brings(const Ingredient& ingredient, const Hazard& hazard) {
 // A word that says what follows is in it stands before: "contains", "traces of"; beside a food "with" is enough.
 bool says_it_holds(const HazardText& text, std::size_t before, const Lexicon& lexicon, bool beside_food) {
     return std::any_of(text.words.begin(), text.words.begin() + static_cast<std::ptrdiff_t>(before),
-                       [&](const auto& word) { return listed(lexicon.holds, word) || (beside_food && listed(lexicon.joins, word)); });
+                       [&](const auto& word) { return contains(lexicon.holds, word) || (beside_food && contains(lexicon.joins, word)); });
 }
 
 // Rules and risks of its own, though of the same animal: liver, other offal, game.
 bool is_special_meat(const Ingredient& other, const Ingredient& own) {
     return std::any_of(other.cautions.begin(), other.cautions.end(), [&](const auto& caution) {
-        return (caution == "offal" || caution == "liver" || caution == "game-parasite") && !listed(own.cautions, caution);
+        return (caution == "offal" || caution == "liver" || caution == "game-parasite") && !contains(own.cautions, caution);
     });
 }
 
@@ -75,7 +74,7 @@ const Ingredient* other_food(std::string_view passed, const Ingredient& own, con
             if (found->meat && own.meat && is_special_meat(*found, own)) return found;
             if (found->meat && (!own.meat || found->meat->species != own.meat->species)) return found;
             if (std::any_of(found->allergens.begin(), found->allergens.end(),
-                            [&](const auto& allergen) { return !listed(own.allergens, allergen); }))
+                            [&](const auto& allergen) { return !contains(own.allergens, allergen); }))
                 return found;
             break;
         }
@@ -108,7 +107,7 @@ std::optional<Error> danger_of_food(std::string_view text, const Line& line, con
     const auto found = hazards_in(hazard_text(text), lexicon);
     if (const auto* match = worst(found, line.ingredient); match && !safe(*match->hazard)) return error_of(*match->hazard, match->said);
     for (const auto& hazard : lexicon.hazards)
-        if (hazard.words.empty() && listed(hazard.of, line.ingredient) && !safe(hazard)) return error_of(hazard, "");
+        if (hazard.words.empty() && contains(hazard.of, line.ingredient) && !safe(hazard)) return error_of(hazard, "");
     return std::nullopt;
 }
 
@@ -129,7 +128,7 @@ std::optional<Error> other_food_in_passing(std::string_view passed, Line& line, 
         declared = true;
     }
     if (declared) return std::nullopt;
-    if (const auto offal = offal_in(passed); !offal.empty() && !listed(own.cautions, "offal") && !listed(own.cautions, "liver"))
+    if (const auto offal = offal_in(passed); !offal.empty() && !contains(own.cautions, "offal") && !contains(own.cautions, "liver"))
         return Error{Trouble::bad_data,
                      "\"" + offal + "\" beside " + own.names.front() + " is another food, with risks of its own: give it a line",
                      "",
@@ -148,7 +147,7 @@ std::vector<std::string> told_hazards(std::string_view text, const Knowledge& kn
 std::vector<std::string> told_hazards(std::string_view text, const Line& line, const Knowledge& knowledge) {
     std::vector<std::string> told;
     for (const auto& match : hazards_in(hazard_text(text), knowledge.records().lexicon))
-        if (match.hazard->act == HazardAct::tell && (match.hazard->of.empty() || listed(match.hazard->of, line.ingredient)))
+        if (match.hazard->act == HazardAct::tell && (match.hazard->of.empty() || contains(match.hazard->of, line.ingredient)))
             told.push_back("\"" + match.said + "\": " + match.hazard->reason);
     return told;
 }

@@ -4,6 +4,7 @@
 #include <array>
 #include <vector>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
@@ -12,11 +13,6 @@ namespace standin {
 namespace {
 
 using Text = std::string_view;
-
-template <std::size_t N>
-bool among(const std::array<Text, N>& list, Text word) {
-    return std::find(list.begin(), list.end(), word) != list.end();
-}
 
 bool has_digit(Text text) { return text.find_first_of("0123456789") != Text::npos; }
 
@@ -32,7 +28,7 @@ bool tells_length(const std::vector<Word>& words) {
     constexpr std::array lengths{Text{"m"}, Text{"metre"}, Text{"meter"}, Text{"foot"}, Text{"feet"}, Text{"ft"}, Text{"yard"}, Text{"yd"}};
     return std::any_of(words.begin(), words.end(), [&](const Word& word) {
         const auto unit = word.folded.find_first_not_of("0123456789.,/");
-        return unit != std::string::npos && among(lengths, Text(word.folded).substr(unit));
+        return unit != std::string::npos && contains(lengths, Text(word.folded).substr(unit));
     });
 }
 
