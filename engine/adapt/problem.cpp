@@ -119,15 +119,14 @@ private:
             distance_, [&](Role role) { return has_line_of(role); }, [&](Role role) { return has_main_line_of(role); });
         for (std::size_t l = 0; l < lines().size(); ++l)
             if (problem_.missing[l] && sour_vegetable(l)) {
-                asked_.change.insert(Role::acid);
-                asked_.up.insert(Role::acid);
+                make_up_for(Role::acid);
                 asked_.down.insert(Role::acid);
-                asked_.add.insert(Role::acid);
-            } else if (problem_.missing[l] && garlicky_leaf(l)) {
-                asked_.change.insert(Role::allium);
-                asked_.up.insert(Role::allium);
-                asked_.add.insert(Role::allium);
-            }
+            } else if (problem_.missing[l] && garlicky_leaf(l)) make_up_for(Role::allium);
+    }
+
+    // A stand-in for the bulk leaves some of the dose to others.
+    void make_up_for(Role role) {
+        for (auto* roles : {&asked_.change, &asked_.up, &asked_.add}) roles->insert(role);
     }
 
     // Tomatillo, sorrel: what stands in for its bulk may need a partner for its acid.
