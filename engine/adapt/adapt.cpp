@@ -150,7 +150,7 @@ private:
         if (answer.variants.empty()) best_effort(answer, conflict.wants);
         answer.reach = reach_of_wants(asked, distance_, context_.nominal().models(), shown, answer.base.properties,
                                       answer.variants.empty() ? nullptr : &answer.variants.front().prediction.properties);
-        std::erase_if(answer.variants, [](const Variant& v) { return v.edits.empty() && !meets_all(v); });
+        leave_out_idle(answer.variants);
         clear_conflict_if_met(answer);
     }
 

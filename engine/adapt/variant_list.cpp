@@ -30,6 +30,10 @@ void leave_out_hopeless(std::vector<Variant>& variants) {
     std::erase_if(variants, [](const Variant& v) { return v.verdict == no_longer_this; });
 }
 
+void number(std::vector<Variant>& variants) {
+    for (std::size_t i = 0; i < variants.size(); ++i) variants[i].rank = i + 1;
+}
+
 }  // namespace
 
 void put_in_order(std::vector<Variant>& variants) {
@@ -37,7 +41,12 @@ void put_in_order(std::vector<Variant>& variants) {
     if (some_meet_all(variants)) std::erase_if(variants, std::not_fn(meets_all));
     once_each(variants);
     leave_out_hopeless(variants);
-    for (std::size_t i = 0; i < variants.size(); ++i) variants[i].rank = i + 1;
+    number(variants);
+}
+
+void leave_out_idle(std::vector<Variant>& variants) {
+    std::erase_if(variants, [](const Variant& v) { return v.edits.empty() && !meets_all(v); });
+    number(variants);
 }
 
 void clear_conflict_if_met(AdaptAnswer& answer) {

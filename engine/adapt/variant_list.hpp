@@ -9,6 +9,9 @@ namespace standin {
 
 void put_in_order(std::vector<Variant>& variants);
 
+/// A plan that changes nothing is no answer to wants that are not met.
+void leave_out_idle(std::vector<Variant>& variants);
+
 /// What was looked for with the wants as aims only may meet them after all: then nothing stands against them.
 void clear_conflict_if_met(AdaptAnswer& answer);
 
