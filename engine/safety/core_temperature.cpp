@@ -49,8 +49,6 @@ CoreTemperature demanded_core(const Prediction& prediction, const Knowledge& kno
     return core;
 }
 
-std::string shown_temperature(double celsius) { return core_temperature_text(celsius); }
-
 std::string shown_core(const CoreAsked& core) { return core_temperature_text(core.core_c, core.hold_s); }
 
 }  // namespace standin

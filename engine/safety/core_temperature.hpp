@@ -21,10 +21,7 @@ std::vector<Species> species_of(const Prediction& prediction, const Knowledge& k
 /// The general rules, and those of the rule set `rules` where they ask for more. Of a mass without meat: the highest of the general ones.
 CoreTemperature demanded_core(const Prediction& prediction, const Knowledge& knowledge, std::string_view rules);
 
-/// "71.1 C (160 F)", neither number below what was asked.
-std::string shown_temperature(double celsius);
-
-/// The same with the time it must be kept, where there is one: "68.3 C (155 F), kept for 17 seconds".
+/// "71.1 C (160 F)", or with the time it must be kept, where there is one: "68.3 C (155 F), kept for 17 seconds".
 std::string shown_core(const CoreAsked& core);
 
 }  // namespace standin

@@ -5,6 +5,7 @@
 #include "safety/cap_values.hpp"
 #include "safety/caps.hpp"
 #include "safety/core_temperature.hpp"
+#include "standin/temperature_text.hpp"
 #include "support/catch.hpp"
 #include "support/mixture.hpp"
 
@@ -124,7 +125,7 @@ TEST_CASE("sulphites: 50 g of wine with 200 mg/L in a kilogram make 10.1 mg/kg")
 
 TEST_CASE("consumer chart: red meat 160 F, poultry 165 F, and poultry decides a mixture") {
     const auto core = [](const std::vector<std::pair<std::string, double>>& lines) {
-        return shown_temperature(demanded_core(mixture(lines), knowledge(), "us").core_c);
+        return core_temperature_text(demanded_core(mixture(lines), knowledge(), "us").core_c);
     };
     CHECK(core({{"pork-shoulder", 100}}) == "71.1 C (160 F)");
     CHECK(core({{"beef-chuck", 100}}) == "71.1 C (160 F)");

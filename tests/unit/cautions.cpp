@@ -9,6 +9,7 @@
 #include "safety/making_limits.hpp"
 #include "safety/page.hpp"
 #include "safety/safety.hpp"
+#include "standin/temperature_text.hpp"
 #include "support/catch.hpp"
 #include "support/mixture.hpp"
 
@@ -295,12 +296,12 @@ TEST_CASE("the most demanding meat decides the core temperature, a rule set only
 }
 
 TEST_CASE("a temperature is never rounded down") {
-    CHECK(shown_temperature(71.1) == "71.1 C (160 F)");
-    CHECK(shown_temperature(73.9) == "73.9 C (165 F)");
-    CHECK(shown_temperature(68.3) == "68.3 C (155 F)");
-    CHECK(shown_temperature(75) == "75 C (167 F)");
-    CHECK(shown_temperature(71.11) == "71.2 C (160 F)");
-    CHECK(shown_temperature(70) == "70 C (158 F)");
+    CHECK(core_temperature_text(71.1) == "71.1 C (160 F)");
+    CHECK(core_temperature_text(73.9) == "73.9 C (165 F)");
+    CHECK(core_temperature_text(68.3) == "68.3 C (155 F)");
+    CHECK(core_temperature_text(75) == "75 C (167 F)");
+    CHECK(core_temperature_text(71.11) == "71.2 C (160 F)");
+    CHECK(core_temperature_text(70) == "70 C (158 F)");
 }
 
 // Everything at once: each food, each property far out, a process that goes wrong everywhere. A new record that nothing can trigger, or
