@@ -17,7 +17,8 @@ Result<Formula> as_made(const CheckedFormula& formula, const std::string& made, 
     if (made.empty()) return mass;
     const auto grams = weight_asked(made, "request.made");
     if (!grams) return Failure(grams.error());
-    return scaled(std::move(mass), *grams / NominalBatch(mass, context.nominal()).total()[Amount::mass]);
+    const double factor = *grams / NominalBatch(mass, context.nominal()).total()[Amount::mass];
+    return scaled(std::move(mass), factor);
 }
 
 std::vector<MeasuredValue> against(const std::vector<MassReading>& readings, const Formula& mass, const Context& context) {
