@@ -1,6 +1,9 @@
 #include "standin/property.hpp"
 
 #include <algorithm>
+#include <string>
+
+#include "core/names.hpp"
 
 namespace standin {
 namespace {
@@ -37,10 +40,12 @@ constexpr std::array<PropertyInfo, property_count> table{{
 const PropertyInfo& info(Property property) { return table[static_cast<std::size_t>(property)]; }
 
 std::optional<Property> property_of(std::string_view text) {
-    const auto found = std::find_if(table.begin(), table.end(),
-                                    [&](const PropertyInfo& i) { return i.key == text || (!i.word.empty() && i.word == text); });
-    if (found == table.end()) return std::nullopt;
-    return static_cast<Property>(found - table.begin());
+    const std::string wanted = fold(text);
+    // "heat" is a word of one and the name of another: what conditions call it goes first.
+    for (const auto called : {&PropertyInfo::key, &PropertyInfo::word, &PropertyInfo::name})
+        for (std::size_t p = 0; p < table.size(); ++p)
+            if (!wanted.empty() && fold(table[p].*called) == wanted) return static_cast<Property>(p);
+    return std::nullopt;
 }
 
 }  // namespace standin

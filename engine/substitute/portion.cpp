@@ -255,8 +255,9 @@ std::optional<Portion> Portions::of(const Line& food, const SwapPath& path, Role
     const bool fills = bulky(food, role) && role == Role::green;
     const double fair = fair_share();
     if (fair < 1) p.felt = std::min(1.0, p.carries);
-    if (!fills && p.carries < constant("stand_ins.least.dose") * fair)
-        p.why = "it would take " + times(*equal / line_.grams.mid) + " times the weight";
+    // A milder chile is a milder sausage, and better than none.
+    const double least = constant(role == Role::heat ? "stand_ins.least.heat" : "stand_ins.least.dose");
+    if (!fills && p.carries < least * fair) p.why = "it would take " + times(*equal / line_.grams.mid) + " times the weight";
     return p;
 }
 

@@ -59,6 +59,7 @@ private:
         c.least_grams = portion->least * c.share;
         c.most_grams = portion->most * c.share;
         c.bounded = portion->bounded;
+        c.carries = portion->carries;
         c.felt = portion->felt;
         if (last.partner) {
             if (!may_use_(*knowledge().ingredient(last.partner->ingredient))) return;

@@ -24,6 +24,7 @@ struct Candidate {
     double share = 1;                    ///< of the line it may stand for; the rest of the line stays, or is left to others
     double least_grams = 0;              ///< less of it for its share would leave a hole in the paste
     double most_grams = 0;               ///< more of it no maker would weigh; infinity where nothing bounds it
+    double carries = 1;                  ///< of the equal dose, at `food.grams`
     double felt = 1;  ///< of its share's dose; less where the line is over what a kilo takes of it, and the stand-in may not follow
     std::optional<Reason> bounded;  ///< why its grams are not those of equal dose; nothing: they are
     bool trade = false;             ///< what makers take without asking

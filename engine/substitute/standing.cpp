@@ -17,6 +17,8 @@ double standing_of(const Candidate& candidate, const Line& line, double felt, do
     double back = std::log1p(felt) + constant("closeness") * (1 - candidate.closeness) + constant("allergen") * new_allergens +
                   constant("share") * (1 - candidate.share);
     if (candidate.trade) back -= constant("trade");
+    const bool weak = candidate.carries < knowledge.parameter("stand_ins.least.dose").mid && !candidate.partner;
+    if (candidate.role == Role::heat && weak) back += constant("weak");
     if (candidate.role == Role::fat && solid(from) && !solid(to)) back += constant("melted");
     if (harder_to_get("gathered")) back += constant("gathered");
     else if (harder_to_get("seldom-sold")) back += constant("seldom");

@@ -80,7 +80,7 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
     auto beside = beside_the_mass(text, knowledge);
     if (beside.empty())
         for (const auto& english : in_english(text, knowledge))
-            if (beside = beside_the_mass(english, knowledge); !beside.empty()) break;
+            if (beside = beside_the_mass(english.text, knowledge); !beside.empty()) break;
     if (!beside.empty()) {
         look_through(draft, text, where, knowledge);
         return draft.lines.push_back({std::string(text), where, ReadLine{}, std::move(beside), origin});

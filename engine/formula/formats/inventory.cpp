@@ -209,7 +209,7 @@ private:
         if (const auto names = stock_line(line.text, knowledge_).names; !names.empty())
             if (const auto likeness = likeness_in(names, knowledge_)) return liked(line, names, *likeness);
         if (names_food(line.text) || read_line(line.text, Origin(file_, line.place), knowledge_, {}, true)) return line;
-        for (auto& english : in_english(line.text, knowledge_)) {
+        for (auto& [english, foreign] : in_english(line.text, knowledge_)) {
             const StockLine says = stock_line(english, knowledge_);
             if (!says.names.empty() && !names_food(english)) continue;
             rewritten_.push_back(std::move(english));

@@ -283,7 +283,7 @@ Result<KitchenLine> read_kitchen_line(const TextLine& line, std::string_view fil
     if (read) return read;
     const auto english = in_english(line.text, knowledge);
     if (english.empty()) return read;
-    auto again = FoodLine({english.front(), line.place}, file, knowledge).read();
+    auto again = FoodLine({english.front().text, line.place}, file, knowledge).read();
     if (!again) return read;
     for (auto& fact : again->facts) fact.written = line.text;
     return again;

@@ -471,7 +471,7 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
     auto read = read_english(line, setting);
     if (read && passed_over_in(*read) == 0) return read;
     std::optional<Result<ReadLine>> first_miss;
-    for (const auto& english : in_english(line, knowledge)) {
+    for (const auto& [english, foreign] : in_english(line, knowledge)) {
         auto translated = read_english(english, setting);
         // "200 g spinaci, lessati": a name that we have too, and behind it words that only that tongue has.
         const bool tells_more = read && translated && translated->line.ingredient == read->line.ingredient &&
@@ -485,8 +485,9 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
             danger->where = origin.start();
             return Failure(std::move(*danger));
         }
-        translated->translated = true;
-        translated->doubts.push_back({Confidence::likely, "read word for word as \"" + english + "\"", false});
+        translated->translated = foreign;
+        translated->doubts.push_back(
+            {Confidence::likely, std::string(foreign ? "read word for word as" : "read as") + " \"" + english + "\"", false});
         return translated;
     }
     return first_miss ? std::move(*first_miss) : std::move(read);

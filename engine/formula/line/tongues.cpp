@@ -58,10 +58,14 @@ std::size_t telling(const std::vector<Found>& all) {
 
 }  // namespace
 
-std::vector<std::string> in_english(std::string_view line, const Knowledge& knowledge) {
+std::vector<Rewording> in_english(std::string_view line, const Knowledge& knowledge) {
     const std::string split = without_elision(line);
     const auto words = words_of(split);
-    std::vector<std::vector<Found>> tongues;
+    struct Heard {
+        bool foreign;
+        std::vector<Found> found;
+    };
+    std::vector<Heard> tongues;
     for (const auto& tongue : knowledge.tongues()) {
         auto found = words_in(tongue, words, knowledge);
         // In English itself a word that says nothing is worth leaving out; in another tongue it may be a chance likeness.
@@ -70,18 +74,18 @@ std::vector<std::string> in_english(std::string_view line, const Knowledge& know
             return tongue == "en" || words[one.last - 1].end - words[one.first].begin > no_chance;
         });
         if (own || std::any_of(found.begin(), found.end(), [](const Found& one) { return tells_something(*one.english); }))
-            tongues.push_back(std::move(found));
+            tongues.push_back({tongue != "en", std::move(found)});
     }
-    std::stable_sort(tongues.begin(), tongues.end(), [](const auto& a, const auto& b) { return telling(a) > telling(b); });
-    std::vector<std::string> all;
+    std::stable_sort(tongues.begin(), tongues.end(), [](const Heard& a, const Heard& b) { return telling(a.found) > telling(b.found); });
+    std::vector<Rewording> all;
     for (const auto& tongue : tongues) {
         std::string out = split;
-        for (auto found = tongue.rbegin(); found != tongue.rend(); ++found) {
+        for (auto found = tongue.found.rbegin(); found != tongue.found.rend(); ++found) {
             const std::size_t begin = words[found->first].begin, end = words[found->last - 1].end;
             const bool stopped = end < out.size() && out[end] == '.';  // "1 c. à s. d'huile"
             out.replace(begin, end - begin + (stopped ? 1 : 0), *found->english);
         }
-        all.push_back(std::move(out));
+        all.push_back({std::move(out), tongue.foreign});
     }
     return all;
 }

@@ -9,7 +9,12 @@
 
 namespace standin {
 
+struct Rewording {
+    std::string text;
+    bool foreign = true;  ///< from another tongue; else other words for the same in English
+};
+
 /// In each tongue that knows a word of it that tells something; first the one that knows most.
-std::vector<std::string> in_english(std::string_view line, const Knowledge& knowledge);
+std::vector<Rewording> in_english(std::string_view line, const Knowledge& knowledge);
 
 }  // namespace standin

@@ -48,7 +48,7 @@ struct PropertyInfo {
 
 const PropertyInfo& info(Property property);
 
-/// By key or by condition word.
+/// By key, by condition word or by the name on screens, in capitals or not.
 std::optional<Property> property_of(std::string_view text);
 
 /// One value a property.
