@@ -95,4 +95,17 @@ TEST_CASE("nobody is told that leek for garlic goes unnoticed") {
         if (grams_of(v.formula, "leek") > 0) CHECK(v.table.find("Least alike") != std::string::npos);
 }
 
+TEST_CASE("a milder chile comes in for a hot one that is missing, as far as a maker would go with it") {
+    auto engine = expect(Engine::open({}));
+    const auto formula =
+        expect(engine.read_formula("Invented\n2 kg pork shoulder\n300 g pork backfat\n38 g salt\n20 g habanero\n", "formula"));
+    AdaptRequest request;
+    request.have = expect(engine.read_inventory("no habanero\n6 jalapeños\n", "inventory"));
+    const auto answer = expect(engine.adapt(formula, request));
+    REQUIRE_FALSE(answer.variants.empty());
+    const double grams = grams_of(answer.variants.front().formula, "jalapeno");
+    CHECK(grams >= 40);
+    CHECK(grams <= 100);
+}
+
 }  // namespace kitchen_sense_test

@@ -43,4 +43,19 @@ TEST_CASE("no tongue is asked twice") {
     CHECK(std::set<std::string>(all.begin(), all.end()).size() == all.size());
 }
 
+TEST_CASE("only what came from another tongue is told so") {
+    const auto read = [](const std::string& line) { return read_line(line, Origin("", {1, 1}), knowledge()).value(); };
+    CHECK(read("2 gousses d'ail").translated);
+    std::size_t reworded = 0;
+    for (const auto& word : knowledge().records().lexicon.tongue) {
+        if (word.language != "en" || word.english.empty()) continue;
+        const auto line = read_line("100 g spinach, " + word.word, Origin("", {1, 1}), knowledge());
+        if (!line) continue;
+        ++reworded;
+        INFO(word.word);
+        CHECK_FALSE(line->translated);
+    }
+    CHECK(reworded > 5);
+}
+
 }  // namespace tongue_words_test
