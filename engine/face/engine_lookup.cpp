@@ -135,7 +135,7 @@ void read_as_a_line(LookupAnswer& answer, std::string_view word, const Knowledge
     const auto read = [&](const char* amount) { return read_line(amount + std::string(word), Origin("", {1, 1}), knowledge); };
     auto line = read("100 g ");
     const Error asked = line ? Error{} : line.error();
-    const bool unknown = asked.message.rfind("unknown ", 0) == 0;
+    const bool unknown = asked.not_known != NotKnown::nothing;
     if (!line && !unknown) line = read("1 ");  // fruit by the piece: its juice, where its weight would leave open what of it is meant
     if (line) {
         answer.matches.push_back(Facts(*knowledge.ingredient(line->line.ingredient), knowledge, options).all());

@@ -146,7 +146,8 @@ private:
         if (food_ && !knowledge_.ingredient_named(name) && knowledge_.ingredient_meant(name) == food_ && beast_.empty())
             read_.notes.push_back("\"" + name + "\": taken as " + food_->names.front());
         if (food_) return std::nullopt;
-        return Error{Trouble::bad_data, "unknown ingredient \"" + name + "\"", origin_.at(at), knowledge_.nearest_ingredients(name)};
+        return Error{Trouble::bad_data, "unknown ingredient \"" + name + "\"", origin_.at(at), knowledge_.nearest_ingredients(name),
+                     NotKnown::food};
     }
 
     KitchenFact& put(KitchenKind kind, const Band& value) {

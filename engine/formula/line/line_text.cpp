@@ -271,7 +271,7 @@ private:
         return unit ? Given::things : Given::number;
     }
 
-    static int name_depth(const Error& error) { return error.message.rfind("unknown ingredient", 0) == 0 ? 1 : 3; }
+    static int name_depth(const Error& error) { return error.not_known == NotKnown::food ? 1 : 3; }
 
     Result<ReadLine> weigh_line(const NameRead& name, const AmountText& amount, std::size_t at) {
         std::vector<std::string> words = name.before.words;
@@ -478,7 +478,7 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
                                 passed_over_in(*translated) < passed_over_in(*read);
         if (read && !tells_more) return read;
         if (!translated) {
-            if (!first_miss && read.error().message.rfind("unknown", 0) == 0) first_miss = std::move(translated);
+            if (!first_miss && read.error().not_known != NotKnown::nothing) first_miss = std::move(translated);
             continue;
         }
         if (auto danger = danger_of_food(line, translated->line, knowledge, on_the_shelf)) {

@@ -328,8 +328,8 @@ Unknown unknown_name(const std::vector<Word>& words, const Knowledge& knowledge)
 Failure unknown(const std::vector<Word>& words, const LineContext& context) {
     const auto [name, first] = unknown_name(words, context.knowledge);
     if (name.empty()) return failure(Trouble::bad_data, "no ingredient is named in this line", context.origin.start());
-    return failure(Trouble::bad_data, "unknown ingredient \"" + name + "\"", context.origin.at(words[first].begin),
-                   context.knowledge.nearest_ingredients(name));
+    return Failure(Error{Trouble::bad_data, "unknown ingredient \"" + name + "\"", context.origin.at(words[first].begin),
+                         context.knowledge.nearest_ingredients(name), NotKnown::food});
 }
 
 // "Shoulder pork" and "lean shoulder of pork" for "lean pork shoulder".
@@ -415,7 +415,7 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
         name.measure = counted(words[after++], *span.ingredient);
     // A word beside a trade word is more likely part of a name that is not known: "pork shouder".
     const auto missed = [&](Error error) {
-        const bool slip = span.generic() && error.message.rfind("unknown word", 0) == 0 &&
+        const bool slip = span.generic() && error.not_known == NotKnown::word &&
                           fold(name.generic).find(fold(unknown_name(words, context.knowledge).name)) == std::string::npos;
         return slip ? unknown(words, context) : Failure(std::move(error));
     };

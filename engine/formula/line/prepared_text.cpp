@@ -355,9 +355,9 @@ private:
         auto hints = knowledge.nearest_preparations(words_[i].raw);
         for (auto& name : knowledge.nearest_ingredients(words_[i].raw + " " + ingredient_.names.front()))
             if (hints.size() < 5) hints.push_back(std::move(name));
-        return failure(Trouble::bad_data,
-                       "unknown word \"" + words_[i].raw + "\" beside " + ingredient_.names.front() + ": expected a preparation", where,
-                       std::move(hints));
+        return Failure(Error{Trouble::bad_data,
+                             "unknown word \"" + words_[i].raw + "\" beside " + ingredient_.names.front() + ": expected a preparation",
+                             where, std::move(hints), NotKnown::word});
     }
 
     std::vector<std::string> fitting() const {

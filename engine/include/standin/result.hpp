@@ -16,11 +16,15 @@ enum class Trouble {
     unwritable  ///< cannot create or write
 };
 
+/// What of a text nothing known is called by.
+enum class NotKnown { nothing, food, word };
+
 struct Error {
     Trouble trouble = Trouble::bad_data;
     std::string message;             ///< what is wrong and what was expected
     std::string where;               ///< file:line:column; "request.meat" of a question; or empty
     std::vector<std::string> hints;  ///< nearest names, what to do
+    NotKnown not_known = NotKnown::nothing;
 };
 
 template <class T>
