@@ -42,6 +42,9 @@ Compared compare(const Formula& base, const Formula& variant, const Nominal& nom
     return c;
 }
 
+// Which idea comes first is not to hang on how many are shown: so many are held beside each other while one is looked for.
+constexpr std::size_t least_ideas = 3;
+
 // A plan as weighed out, and what it is at every draw.
 struct WeighedPlan {
     Plan plan;
@@ -246,6 +249,7 @@ private:
         answer.gap = found.gap;
         for (auto& tried : weighed_out(found.plans, goals)) answer.variants.push_back(variant_of(std::move(tried), answer.base));
         put_in_order(answer.variants);
+        answer.variants.resize(std::min(answer.variants.size(), std::max<std::size_t>(1, request_.top)));
     }
 
     Rebalancer rebalancer() const { return {problem_, distance_, context_.nominal().models()}; }
@@ -312,7 +316,7 @@ private:
 
     SearchLimits limits() {
         SearchLimits limits;
-        limits.plans = std::max<std::size_t>(1, request_.top);
+        limits.plans = std::max(least_ideas, request_.top);
         limits.changes = request_.changes;
         limits.progress = context_.options.progress;
         limits.tighter = [this](const Plan& plan, const std::vector<Goal>& hard) { return tighter(plan, hard); };

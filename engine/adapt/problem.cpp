@@ -157,17 +157,30 @@ private:
 
     // Salt follows only where something salty comes in or goes; water never by itself: what is absent takes its own water with it.
     bool salt_follows() {
-        const auto is_salty = [&](const Material& m, Role role) {
-            return role != Role::salt && m[Amount::salt] >= salty * m[Amount::mass];
+        const auto is_salty = [&](const Move& m) {
+            return !plain_salt(ingredient(m.food)) && m.per_gram[Amount::salt] >= salty * m.per_gram[Amount::mass];
         };
         for (const auto& move : problem_.moves)
-            if (move.brings_food() && is_salty(move.per_gram, ingredient(move.food).roles.front())) return true;
-        for (std::size_t l = 0; l < lines().size(); ++l)
-            if (problem_.missing[l] && role_of_line(l) != Role::salt &&  // much bread takes along what a maker would weigh in again
-                (lines()[l].grams.mid - problem_.start[l]) * unit(lines()[l])[Amount::salt] >
-                    context_.constant("advice.salt.held") * distance_.base_material()[Amount::salt])
-                return true;
+            if (move.brings_food() && is_salty(move)) return true;
+        for (std::size_t l = 0; l < lines().size(); ++l)  // much bread takes along what a maker would weigh in again
+            if (salt_gone(l) > context_.constant("advice.salt.held") * distance_.base_material()[Amount::salt]) return true;
         return false;
+    }
+
+    // Capers and salted fish are no salt: what they bring is made up for by the salt that is.
+    bool plain_salt(const Ingredient& food) const { return belongs(food, "salt", knowledge_); }
+
+    // Grams of salt that are missing with the line, other than the salt itself.
+    double salt_gone(std::size_t l) {
+        if (!problem_.missing[l] || plain_salt(ingredient(lines()[l]))) return 0;
+        return (lines()[l].grams.mid - problem_.start[l]) * unit(lines()[l])[Amount::salt];
+    }
+
+    // What the salt may be raised by: as far as a maker trims it, or as far as what is gone was salty.
+    double salt_share(std::size_t l) {
+        double gone = 0;
+        for (std::size_t other = 0; other < lines().size(); ++other) gone += salt_gone(other);
+        return std::max(trim_share, dose_slack * gone / std::max(unit(lines()[l])[Amount::salt] * lines()[l].grams.mid, 1e-9));
     }
 
     // Wine, sorrel and beer move sourness too, whatever they are there for first.
@@ -182,7 +195,8 @@ private:
         const Line& line = lines()[l];
         if (line.keep || problem_.missing[l]) return;
         const Role role = role_of_line(l);
-        const bool wanted = asked_.change.count(role) > 0 || sour_beside(l), follows = !wanted && role == Role::salt && salt_follows();
+        const bool wanted = asked_.change.count(role) > 0 || sour_beside(l),
+                   follows = !wanted && plain_salt(ingredient(line)) && salt_follows();
         if (!wanted && !follows) return;
         const bool plain_water = role == Role::liquid && unit(line)[Amount::titratable] <= 0 && unit(line)[Amount::alcohol] <= 0;
         const bool trim = follows, easy = role == Role::salt || plain_water;
@@ -210,7 +224,12 @@ private:
         const auto lift = asked_.lift.find(role);
         const double asked = lift == asked_.lift.end() ? 0 : dose_slack * (lift->second - 1);
         const bool leaf = role == Role::green && asked_.by_goal.count(role) > 0;  // twice the leaf before another leaf
-        const double share = is_meat(l) ? 3.0 : std::max(easy ? trim_share : leaf ? twice_more : raise_share, asked);
+        const double share = is_meat(l) ? 3.0
+                                        : std::max(follows ? salt_share(l)
+                                                   : easy  ? trim_share
+                                                   : leaf  ? twice_more
+                                                           : raise_share,
+                                                   asked);
         offer(MoveKind::raise,
               std::min({line.grams.mid * share, room_for_more(l), is_meat(l) ? base_mass_ : most_of_batch(role) * base_mass_}));
     }

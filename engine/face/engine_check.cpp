@@ -102,7 +102,11 @@ FileCheck check_text(const std::string& path, const std::string& text, const Kno
     }
     if (looks_like_stock(text, path, knowledge)) {
         result.kind = "inventory";
-        if (const auto stock = read_inventory(text, path, knowledge); !stock) result.errors.push_back(stock.error());
+        const auto stock = read_inventory(text, path, knowledge);
+        if (!stock) result.errors.push_back(stock.error());
+        else
+            for (const auto& name : stock->aside)
+                result.warnings.push_back({"", "", "", "\"" + name + "\" is not known here, and would be set aside", path, {}});
         return result;
     }
     const auto formula = read_formula(text, path, knowledge);
@@ -114,7 +118,8 @@ FileCheck check_text(const std::string& path, const std::string& text, const Kno
             return result;
         }
     }
-    if (read_inventory(text, path, knowledge)) return {path, "inventory", true, false, {}, {}};
+    if (const auto stock = read_inventory(text, path, knowledge); stock && stock->aside.empty())
+        return {path, "inventory", true, false, {}, {}};
     if (looks_like_kitchen(text, path, knowledge)) return {path, "kitchen", true, false, {}, {}};
     if (!formula) result.errors.push_back(formula.error());
     return result;

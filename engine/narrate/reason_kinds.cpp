@@ -6,7 +6,7 @@
 namespace standin {
 
 std::string_view word(ReasonKind kind) {
-    constexpr std::array<std::string_view, 78> all{"stands-in",
+    constexpr std::array<std::string_view, 79> all{"stands-in",
                                                    "not-there",
                                                    "unwanted",
                                                    "less-acid",
@@ -51,6 +51,7 @@ std::string_view word(ReasonKind kind) {
                                                    "more-on-hand",
                                                    "so-much-on-hand",
                                                    "said",
+                                                   "not-known-here",
                                                    "no-new-allergens",
                                                    "within-reach",
                                                    "stopped-before",

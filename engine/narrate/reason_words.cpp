@@ -143,6 +143,7 @@ std::string one_way(const Reason& r, Units units) {
         case ReasonKind::presumed_missing:
         case ReasonKind::all_that_is_there:
         case ReasonKind::only_the_list:
+        case ReasonKind::not_known_here:
         case ReasonKind::no_new_allergens:
             return stock_words(r, units);
         case ReasonKind::table:

@@ -40,6 +40,8 @@ std::string stock_words(const Reason& r, Units units) {
             return "\"nothing else\" is taken of what the list is about; taken to be there all the same: " + listed(r.foods);
         case ReasonKind::only_the_list:
             return "only what the list names can come in; without a list everything known can, and what is to be left out can be said";
+        case ReasonKind::not_known_here:
+            return "not known here, and set aside: " + listed(r.foods);
         case ReasonKind::no_new_allergens:
             return "no allergen that is not in the formula may come in, since something was named to be left out";
         default:

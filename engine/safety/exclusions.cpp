@@ -24,15 +24,24 @@ std::vector<std::string> slips_of(const std::string& folded, const Knowledge& kn
     return near;
 }
 
+bool names_allergens(const Kind& kind, const Knowledge& knowledge) {
+    if (kind.diet) return false;
+    const auto& all = knowledge.records().kinds;
+    return !kind.allergens.empty() || std::any_of(kind.kinds.begin(), kind.kinds.end(), [&](const std::string& id) {
+        const auto part = std::find_if(all.begin(), all.end(), [&](const Kind& one) { return one.id == id; });
+        return part != all.end() && names_allergens(*part, knowledge);
+    });
+}
+
 Exclusion of_kind(std::string_view word, const Kind& kind, const Knowledge& knowledge) {
-    Exclusion found{std::string(word), kind.takes, kind.note, &kind, {}};
+    Exclusion found{std::string(word), kind.takes, kind.note, &kind, {}, names_allergens(kind, knowledge)};
     for (const auto& ingredient : knowledge.records().ingredients)
         if (belongs(ingredient, kind, knowledge)) found.foods.insert(ingredient.id);
     return found;
 }
 
 Exclusion of_ingredient(std::string_view word, const Ingredient& named, const Knowledge& knowledge) {
-    Exclusion found{std::string(word), {}, {}, nullptr, {}};
+    Exclusion found{std::string(word), {}, {}, nullptr, {}, false};
     std::vector<std::string> names;
     for (const auto& ingredient : knowledge.records().ingredients) {
         if (ingredient.id != named.id && !same_plant(named, ingredient)) continue;

@@ -16,6 +16,7 @@ struct Exclusion {
     std::string takes, note;  ///< in words
     const Kind* kind = nullptr;
     std::set<std::string> foods;  ///< ids of all it takes in
+    bool allergy = false;         ///< by an allergen, and not for the sake of a diet: nuts, milk, gluten
 };
 
 /// What `word` means: "nuts", "gluten-free", "casein", "halal", "parsley". A word that is none, or that no list of foods can answer, is a

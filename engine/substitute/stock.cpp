@@ -19,7 +19,7 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
         if (!exclusion) return Failure(exclusion.error());
         stock.leave_out(formula, *exclusion);
     }
-    stock.guard_allergens(formula);
+    if (stock.allergy_) stock.guard_allergens(formula);
     for (const auto& idea : request.use) stock.only_for_[idea.line].insert(idea.with);
     for (const auto& least : request.least) stock.least_[least.ingredient] = least.grams.value_or(0);
     if (!request.have) return stock;
@@ -29,6 +29,7 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
 }
 
 void Stock::leave_out(const Formula& formula, const Exclusion& exclusion) {
+    allergy_ = allergy_ || exclusion.allergy;
     left_out_.insert(exclusion.foods.begin(), exclusion.foods.end());
     Excluded told{exclusion.word, exclusion.takes, exclusion.note, {}, casings_excluded(formula, exclusion, *knowledge_)};
     for (const auto& line : formula.lines)
@@ -37,8 +38,8 @@ void Stock::leave_out(const Formula& formula, const Exclusion& exclusion) {
     excluded_.push_back(std::move(told));
 }
 
+// Who cooks for one allergy is not told of a new one; what the maker's own list names may come in, and is told.
 void Stock::guard_allergens(const Formula& formula) {
-    if (excluded_.empty()) return;
     only_allergens_.emplace();
     // What is declared; traces of sulphite that no label tells give no leave to bring in a packet that may be full of it.
     for (const auto& line : formula.lines) {
@@ -68,6 +69,7 @@ void Stock::presume(const Formula& formula, const Inventory& have) {
         else if (!one.ingredient.empty()) missing_.insert(one.ingredient);
         if (!one.says.empty()) presumed_.push_back(std::move(one));
     }
+    if (!have.aside.empty()) presumed_.push_back(presumption("", true, true, ReasonKind::not_known_here, have.aside, ""));
     if (!everything_) presumed_.push_back(presumption("", false, false, ReasonKind::only_the_list, {}, ""));
     std::stable_sort(presumed_.begin(), presumed_.end(),
                      [](const Presumption& a, const Presumption& b) { return a.matters && !b.matters; });
@@ -95,7 +97,7 @@ bool Stock::can_bring(const Ingredient& ingredient) const {
     if (!offer(ingredient).on_hand) return false;
     if (month_ && !have_.count(ingredient.id) && !in_season(ingredient, *month_, season_shift_).value_or(true)) return false;
     const auto held = allergens_held(ingredient);
-    return !only_allergens_ ||
+    return names(ingredient.id) || !only_allergens_ ||
            std::all_of(held.begin(), held.end(), [&](const std::string& allergen) { return only_allergens_->count(allergen) > 0; });
 }
 

@@ -101,16 +101,53 @@ TEST_CASE("stock: weights are as picked, and a line gets what is left when it is
     CHECK(*bunches.offer(line("parsley", 80)).grams == Approx(*grams.offer(line("parsley", 80)).grams));
 }
 
-TEST_CASE("stock: what is excluded is told, and nothing with a new allergen comes in") {
+TEST_CASE("stock: dried sage on the list means that the fresh is missing, and dried sage for a dried line means nothing") {
+    Formula sage = green();
+    sage.lines.push_back(line("fresh-sage", 12));
+    CHECK_FALSE(there(stock_of(sage, "dried sage"), "fresh-sage"));
+    CHECK(there(stock_of(sage, "dried sage\nfresh sage 1 bunch"), "fresh-sage"));
+    CHECK(there(stock_of(green(), "oregano 1 bunch"), "dried-oregano"));
+}
+
+TEST_CASE("stock: what is not known here is set aside and told, and a slip of the pen is asked about") {
+    const Stock stock = stock_of(green(), "chard 400 g\nkale 200 g\ncherimoya 2\na jar of umeboshi");
+    CHECK(there(stock, "chard"));
+    const auto& said = stock.presumed().front();
+    CHECK(said.says.find("cherimoya 2") != std::string::npos);
+    CHECK(said.says.find("umeboshi") != std::string::npos);
+    const Formula made = green();
+    CHECK_FALSE(read_inventory("chard 400 g\nspinch 300 g\nkale 200 g", "list", knowledge(), &made));
+    CHECK_FALSE(read_inventory("no cherimoya\nchard 400 g\nkale 200 g", "list", knowledge(), &made));
+    CHECK_FALSE(read_inventory("cherimoya\numeboshi", "list", knowledge(), &made));
+}
+
+TEST_CASE("stock: another word for what is said to be missing is that food on hand") {
+    Formula wine = green();
+    wine.lines.push_back(line("habanero", 10));
+    CHECK(there(stock_of(wine, "no habanero\nscotch bonnet 3"), "habanero"));
+    CHECK(there(stock_of(wine, "scotch bonnet 3\nno habanero"), "habanero"));
+    CHECK_FALSE(read_inventory("no habanero\nhabanero 3", "list", knowledge(), &wine));
+}
+
+TEST_CASE("stock: for the sake of a taste or a diet anything else may come in, and be told") {
     const Stock stock = stock_of(green(), "", {"chiles"});
     REQUIRE(stock.excluded().size() == 1);
     CHECK(stock.excluded().front().lines == std::vector<std::string>{"serrano"});
     CHECK_FALSE(there(stock, "jalapeno"));
+    CHECK(stock.can_bring(*knowledge().ingredient("pistachio")));
+    CHECK(stock_of(green(), "", {"pork"}).can_bring(*knowledge().ingredient("beef-suet")));
+}
+
+TEST_CASE("stock: where an allergen is left out no new one comes in, but by the maker's own list") {
+    const Stock stock = stock_of(green(), "", {"peanut"});
     for (const auto* id : {"pistachio", "peanut", "celery", "shrimp", "mustard-greens"}) {
         CAPTURE(id);
         CHECK_FALSE(stock.can_bring(*knowledge().ingredient(id)));
     }
     CHECK(stock.can_bring(*knowledge().ingredient("wheat-flour")));  // breadcrumbs hold wheat already
+    const Stock listed = stock_of(green(), "pistachios 100 g", {"peanut"});
+    CHECK(listed.can_bring(*knowledge().ingredient("pistachio")));
+    CHECK_FALSE(listed.can_bring(*knowledge().ingredient("shrimp")));
 }
 
 }  // namespace stock_test

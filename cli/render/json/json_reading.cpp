@@ -52,6 +52,7 @@ std::string stock_json(const Inventory& stock) {
                             [](const StockRead& line) {
                                 return Json{{"written", line.written}, {"where", line.where}, {"as", line.as}};
                             })},
+         {"set_aside", stock.aside},
          {"notes", stock.notes}});
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <deque>
+#include <map>
 
 #include "core/band.hpp"
 #include "core/contains.hpp"
@@ -53,12 +54,17 @@ public:
 
     const StockNamer& namer() const { return namer_; }
 
-    void have(const std::string& id, std::optional<double> grams, const std::string& where) {
+    void have(const std::string& id, std::optional<double> grams, const std::string& where, std::string_view written) {
         if (contains(by_word_, id)) {  // a food by its own name says more than its kind
             std::erase(by_word_, id);
             std::erase(inventory_.missing, id);
         }
-        if (contains(inventory_.missing, id)) return contradicts(id, where);
+        on_hand_as_[id] = fold(written);
+        if (const auto word = missing_as_.find(id); word != missing_as_.end() && contains(inventory_.missing, id)) {
+            if (says(on_hand_as_[id], word->second)) return contradicts(id, where);
+            std::erase(inventory_.missing, id);
+            there_all_the_same(id);
+        }
         for (auto& item : inventory_.items)
             if (item.ingredient == id) {
                 item.grams = item.grams && grams ? std::optional(*item.grams + *grams) : std::nullopt;
@@ -78,7 +84,7 @@ public:
                     {Trouble::bad_data, "what is on hand is counted as bought, not \"" + prepared.preparation + "\"", read.where, {}});
         inventory_.notes.insert(inventory_.notes.end(), read.line.notes.begin(), read.line.notes.end());
         const double grams = read.line.grams.mid / (is_weight(read.line.written) ? 1 : edible_share(ingredient));
-        have(read.line.ingredient, grams, read.where);
+        have(read.line.ingredient, grams, read.where, written);
         told(written, read.where, ingredient.names.front() + ", " + whole(grams) + " g as picked or bought");
     }
 
@@ -97,17 +103,21 @@ public:
                 std::find_if(other.measures.begin(), other.measures.end(), [](const auto& m) { return m.measure == "piece"; });
             const bool counted = read.line.count && piece != other.measures.end();
             const auto grams = counted ? std::optional(*read.line.count * piece->grams.mid) : std::nullopt;
-            have(id, grams, read.where);
+            have(id, grams, read.where, written);
             told(written, read.where,
                  other.names.front() + (grams ? ", " + whole(*grams) + " g" : ", no weight told: as much as it takes"));
         }
     }
 
-    void missing(const StockNames& names, const std::string& where) {
+    void missing(const StockNames& names, const std::string& where, std::string_view word) {
         for (const auto& id : names.ids) {
             const bool listed =
                 std::any_of(inventory_.items.begin(), inventory_.items.end(), [&](const auto& item) { return item.ingredient == id; });
-            if (listed && !names.loose) return contradicts(id, where);
+            missing_as_[id] = fold(word);
+            if (listed && !names.loose) {
+                if (says(on_hand_as_[id], missing_as_[id])) return contradicts(id, where);
+                there_all_the_same(id);
+            }
             if (listed || contains(inventory_.missing, id)) continue;
             inventory_.missing.push_back(id);
             if (names.loose) by_word_.push_back(id);
@@ -123,11 +133,11 @@ public:
     /// A name by itself, on hand without a weight or not on hand.
     void name(std::string_view text, const Origin& origin, bool on_hand) {
         const auto names = namer_.named(text, origin, !on_hand);
-        if (!names) return troubles_.add(names.error());
+        if (!names) return not_read(names.error(), text, on_hand);
         if (!names->note.empty()) inventory_.notes.push_back(names->note);
         if (on_hand)
-            for (const auto& id : names->ids) have(id, std::nullopt, origin.start());
-        else missing(*names, origin.start());
+            for (const auto& id : names->ids) have(id, std::nullopt, origin.start(), text);
+        else missing(*names, origin.start(), text);
         constexpr std::size_t few = 4;
         std::vector<std::string> shown;
         for (const auto& id : names->ids) shown.push_back(knowledge_.ingredient(id)->names.front());
@@ -146,10 +156,41 @@ public:
         inventory_.read.push_back({written, where, std::move(as)});
     }
 
-    Inventory take() { return std::move(inventory_); }
+    /// Something on hand that is not known here is set aside and told, unless its name is a slip of the pen for one that is: what cannot
+    /// be used hurts nobody, and the rest of the list is worth reading.
+    void not_read(Error error, std::string_view written, bool on_hand) {
+        if (!on_hand || error.not_known == NotKnown::nothing || slip_of_the_pen(error, written)) return troubles_.add(std::move(error));
+        told(std::string(written), error.where, error.message + ": set aside");
+        inventory_.aside.push_back(std::string(written));
+        set_aside_.push_back(std::move(error));
+    }
+
+    /// A list of which most is not known is no list.
+    Inventory take() {
+        if (2 * set_aside_.size() > inventory_.read.size()) troubles_.add(set_aside_);
+        return std::move(inventory_);
+    }
 
 private:
     static std::string whole(double grams) { return std::to_string(static_cast<long long>(std::llround(grams))); }
+
+    // Whether `line` says `word`: "cognac" is not what was meant by "no brandy", though both are one food here.
+    static bool says(const std::string& line, const std::string& word) {
+        return (" " + line + " ").find(" " + word + " ") != std::string::npos ||
+               (" " + word + " ").find(" " + line + " ") != std::string::npos;
+    }
+
+    void there_all_the_same(const std::string& id) {
+        note("\"no " + missing_as_[id] + "\" beside \"" + on_hand_as_[id] + "\": both are " + knowledge_.ingredient(id)->names.front() +
+             " here, taken to be on hand");
+    }
+
+    static bool slip_of_the_pen(const Error& error, std::string_view written) {
+        const std::string folded = fold(written);
+        const std::size_t limit = folded.size() >= 8 ? 2 : 1;
+        return std::any_of(error.hints.begin(), error.hints.end(),
+                           [&](const std::string& hint) { return edit_distance(folded, fold(hint), limit) <= limit; });
+    }
 
     void contradicts(const std::string& id, const std::string& where) {
         troubles_.add({Trouble::bad_data, knowledge_.ingredient(id)->names.front() + " is said to be on hand and not on hand", where, {}});
@@ -159,7 +200,9 @@ private:
     StockNamer namer_;
     Troubles& troubles_;
     Inventory inventory_;
-    std::vector<std::string> by_word_;  // missing by a word that is not the food's own name
+    std::vector<std::string> by_word_;                            // missing by a word that is not the food's own name
+    std::map<std::string, std::string> on_hand_as_, missing_as_;  // by ingredient: the words, folded
+    std::vector<Error> set_aside_;
 };
 
 class PlainInventory {
@@ -170,8 +213,9 @@ public:
     Result<Inventory> read(const std::vector<TextLine>& lines) {
         for (const auto& line : lines)
             if (!troubles_.full()) take(line);
+        Inventory all = gatherer_.take();
         if (troubles_.any()) return troubles_.failure();
-        return gatherer_.take();
+        return all;
     }
 
 private:
@@ -266,7 +310,7 @@ private:
         }
         if (const auto name = known_without_amount(text)) return gatherer_.name(*name, origin_of(*name, line), true);
         if (!digits) return list(text, line, true);
-        troubles_.add(std::move(read.error()));
+        gatherer_.not_read(std::move(read.error()), text, true);
     }
 
     // "spinach (500 g)" says a weight; elsewhere a bracket is not needed. The text keeps its length.
@@ -351,8 +395,9 @@ public:
     Result<Inventory> read(const JsonNode& root) {
         take(root);
         troubles_.add(problems_.errors());
+        Inventory all = gatherer_.take();
         if (troubles_.any()) return troubles_.failure();
-        return gatherer_.take();
+        return all;
     }
 
 private:
@@ -379,7 +424,7 @@ private:
         if (!amount || is_some(amount->text)) return gatherer_.name(name->text, origin(*name), true);
         auto line = JoinedLine(file_, *amount, *name).read(knowledge_, {});
         if (line) gatherer_.have(*line, amount->text + " " + name->text);
-        else troubles_.add(std::move(line.error()));
+        else gatherer_.not_read(std::move(line.error()), name->text, true);
     }
 
     Origin origin(const JsonNode& node) const { return Origin::joined(file_, {{0, node.place}}); }

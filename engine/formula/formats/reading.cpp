@@ -92,7 +92,9 @@ bool looks_like_stock(std::string_view text, std::string_view file, const Knowle
     });
     if (said) return true;
     // What can be read neither as a formula nor as a list is more likely a formula with a slip in it.
-    return food_first && !read_formula(text, file, knowledge) && read_inventory(text, file, knowledge);
+    if (!food_first || read_formula(text, file, knowledge)) return false;
+    const auto stock = read_inventory(text, file, knowledge);
+    return stock && stock->aside.empty();
 }
 
 }  // namespace standin

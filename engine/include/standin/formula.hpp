@@ -80,6 +80,7 @@ struct Inventory {
     std::vector<std::string> notes;    ///< what the reader took upon itself
     std::optional<bool> complete;      ///< true: nothing else is on hand; false: everything else is; absent: not said
     std::vector<StockRead> read{};     ///< line by line
+    std::vector<std::string> aside{};  ///< what is on hand and not known here, as written
 };
 
 }  // namespace standin

@@ -60,6 +60,7 @@ enum class ReasonKind {
     more_on_hand,         ///< of what is short; the figure is the size of the batch that the meat makes
     so_much_on_hand,      ///< of `foods`, in place of what there is
     said,                 ///< in the words of `note` alone
+    not_known_here,       ///< on hand, and set aside
     no_new_allergens,     ///< none that is not in the formula may come in
     within_reach,         ///< how near the want `about` can be come to; figures: now, asked for, alone, beside; `role`: where it is met
     stopped_before,       ///< the search was stopped before it found a plan
