@@ -112,9 +112,10 @@ TEST_CASE("stock: dried sage on the list means that the fresh is missing, and dr
 TEST_CASE("stock: what is not known here is set aside and told, and a slip of the pen is asked about") {
     const Stock stock = stock_of(green(), "chard 400 g\nkale 200 g\ncherimoya 2\na jar of umeboshi");
     CHECK(there(stock, "chard"));
-    const auto& said = stock.presumed().front();
-    CHECK(said.says.find("cherimoya 2") != std::string::npos);
-    CHECK(said.says.find("umeboshi") != std::string::npos);
+    const bool told = std::any_of(stock.presumed().begin(), stock.presumed().end(), [](const Presumption& one) {
+        return one.matters && one.says.find("cherimoya 2") != std::string::npos && one.says.find("umeboshi") != std::string::npos;
+    });
+    CHECK(told);
     const Formula made = green();
     CHECK_FALSE(read_inventory("chard 400 g\nspinch 300 g\nkale 200 g", "list", knowledge(), &made));
     CHECK_FALSE(read_inventory("no cherimoya\nchard 400 g\nkale 200 g", "list", knowledge(), &made));
