@@ -488,6 +488,7 @@ Result<AdaptAnswer> adapt_formula(const CheckedFormula& formula, const AdaptRequ
     if (!stock) return Failure(stock.error());
     const auto sized = at_size(merged, meat_g, request.as_much, *stock, context);
     if (!sized) return Failure(sized.error());
+    leave_out_what_is_there(*goals, NominalBatch(sized->formula, context.nominal()).state());
     AdaptAnswer answer = Adapt(sized->formula, *asked, context, std::move(*goals), std::move(*stock)).answer();
     answer.scaled = sized->scaled;
     return answer;

@@ -24,6 +24,7 @@ public:
         share_stock();
         share_raises();
         swap_meat();
+        fattest_goes_first();
         cap_binders();
         cap_by_the_kilo();
         cap_by_law();
@@ -90,6 +91,28 @@ private:
             }
             if (comes_in) limits_.push_back(std::move(limit));
         }
+    }
+
+    // Who wants it leaner takes out the back fat before the belly: of no line a larger share than of a clearly fatter one.
+    void fattest_goes_first() {
+        const bool leaner = std::any_of(distance_.goals().begin(), distance_.goals().end(), [](const Goal& goal) {
+            return (goal.property == Property::fat_pct || goal.property == Property::fat_pct_of_meat) && goal.kind == Goal::Kind::at_most;
+        });
+        const auto goes = [&](const Move& move) { return move.kind == MoveKind::reduce && ingredient(move.food).meat; };
+        const auto fat = [&](const Move& move) { return context_.nominal().unit(move.food)[Amount::fat]; };
+        for (std::size_t a = 0; leaner && a < problem_.moves.size(); ++a)
+            for (std::size_t b = 0; b < problem_.moves.size(); ++b) {
+                const Move &leaner_line = problem_.moves[a], &fatter = problem_.moves[b];
+                if (!goes(leaner_line) || !goes(fatter) || fat(fatter) < context_.constant("advice.meat.fatter") * fat(leaner_line))
+                    continue;
+                LinearConstraint limit{std::vector<double>(problem_.moves.size(), 0.0), 0, 1};
+                for (std::size_t m = 0; m < problem_.moves.size(); ++m)  // a leaner cut in its place is nothing taken out
+                    if (problem_.moves[m].kind == MoveKind::stand_in && problem_.moves[m].line == leaner_line.line)
+                        limit.per_gram[m] = -1 / problem_.formula.lines[leaner_line.line].grams.mid;
+                limit.per_gram[a] = 1 / problem_.formula.lines[leaner_line.line].grams.mid;
+                limit.per_gram[b] = -1 / problem_.formula.lines[fatter.line].grams.mid;
+                limits_.push_back(std::move(limit));
+            }
     }
 
     // How much of a mass counts against a cap, by the food it is of.

@@ -123,16 +123,20 @@ private:
                  context_.constant("advice.price.rest")}};
     }
 
-    // Whether it moves a property that a want is about by enough to be told, in the batch as it is.
+    // Whether it brings a want nearer by enough to be told, in the batch as it is, and takes no other one back.
     bool matters(const Lever& lever, const Process& beside) const {
         constexpr double enough = 0.25;  // noticeable differences
         Process with = beside;
         lever.set(with, lever.value);
         const Models& models = context_.nominal().models();
         const State before = models.state(total_, state_of(beside)), after = models.state(total_, state_of(with));
-        return std::any_of(distance_.goals().begin(), distance_.goals().end(), [&](const Goal& g) {
-            return std::abs(after.properties[g.property] - before.properties[g.property]) >= enough * distance_.unit(g.property);
-        });
+        const auto nearer = [&](const Goal& g) {  // in noticeable differences
+            const double rise = (after.properties[g.property] - before.properties[g.property]) / distance_.unit(g.property);
+            return g.kind == Goal::Kind::at_most ? -rise : g.kind == Goal::Kind::at_least ? rise : std::abs(rise);
+        };
+        const auto& goals = distance_.goals();
+        return std::any_of(goals.begin(), goals.end(), [&](const Goal& g) { return nearer(g) >= enough; }) &&
+               std::none_of(goals.begin(), goals.end(), [&](const Goal& g) { return nearer(g) <= -enough / 2; });
     }
 
     // Every way so far with one of the levers as well.

@@ -33,6 +33,7 @@ constexpr double salty = 0.005;             // g NaCl in a gram; what brings tha
 constexpr double partner_share = 0.15;      // of the batch's acid; who brings less is not missed as sour
 constexpr double least_of_addition = 0.03;  // of the most
 constexpr double least_of_stand_in = 0.1;   // of what takes the place of the whole line
+constexpr double crumb_share = 0.08;        // of a line; what is left of it is not worth keeping
 constexpr double twice_more = 2.5;          // of a leaf that is there already
 constexpr std::size_t stand_ins_a_line = 7;
 constexpr std::size_t adds_of_a_kind = 6;
@@ -242,13 +243,13 @@ private:
         return green < some * dose_of(distance_.base_material(), Role::green);
     }
 
-    // Less than one pod, or a hundredth of a line, is no weight to write down.
+    // Less than one pod, or a twelfth of a line, is no weight to write down.
     double remnant_of(std::size_t l) const {
-        const double hundredth = 0.01 * lines()[l].grams.mid;
-        if (role_of_line(l) != Role::heat || ingredient(lines()[l]).tissue != Tissue::chile_flesh) return hundredth;
+        const double crumb = crumb_share * lines()[l].grams.mid;
+        if (role_of_line(l) != Role::heat || ingredient(lines()[l]).tissue != Tissue::chile_flesh) return crumb;
         for (const auto& measure : ingredient(lines()[l]).measures)
-            if (measure.measure == "piece") return std::max(hundredth, std::min(measure.grams.mid, 0.5 * lines()[l].grams.mid));
-        return hundredth;
+            if (measure.measure == "piece") return std::max(crumb, std::min(measure.grams.mid, 0.5 * lines()[l].grams.mid));
+        return crumb;
     }
 
     void replace_line(std::size_t l) {

@@ -90,6 +90,18 @@ Result<std::vector<Goal>> read_wants(const std::vector<std::string>& wants, cons
     return goals;
 }
 
+void leave_out_what_is_there(std::vector<Goal>& goals, const State& base) {
+    const auto about = [&](Property property) {
+        return std::count_if(goals.begin(), goals.end(), [&](const Goal& g) { return g.property == property; });
+    };
+    std::vector<Goal> kept;
+    for (const auto& goal : goals) {
+        const bool step_towards = !goal.condition && goal.kind == Goal::Kind::at_least && goal.most;
+        if (!step_towards || (base.properties[goal.property] < *goal.most && about(goal.property) == 1)) kept.push_back(goal);
+    }
+    goals = std::move(kept);
+}
+
 std::vector<std::string> contradiction(const std::vector<Goal>& goals, const State& base) {
     for (std::size_t i = 0; i < goals.size(); ++i) {
         for (std::size_t j = i + 1; j < goals.size(); ++j) {

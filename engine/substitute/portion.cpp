@@ -5,6 +5,7 @@
 #include <limits>
 
 #include "knowledge/effects.hpp"
+#include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 #include "standin/number_text.hpp"
 #include "substitute/conditions.hpp"
@@ -280,6 +281,17 @@ bool of_its_leaves(const Line& line, const Ingredient& food, const Prepared& ste
     return for_leaves && leaf(*knowledge.ingredient(line.ingredient)) && !leaf(food);
 }
 
+// Kale for basil: what is tough or stings raw is blanched, though the herb that it stands for is not.
+bool to_blanch_first(const Line& line, const Ingredient& ingredient, const Line& food, const Knowledge& knowledge) {
+    constexpr std::string_view tough = "blanch-first";
+    const Ingredient* from = knowledge.ingredient(line.ingredient);
+    if (!belongs(ingredient, tough, knowledge) || (from && from->family == ingredient.family)) return false;
+    return std::none_of(food.prepared.begin(), food.prepared.end(), [&](const Prepared& step) {
+        const Preparation* preparation = knowledge.preparation(step.preparation);
+        return preparation && preparation->denatures;
+    });
+}
+
 }  // namespace
 
 Line prepared_like(const Line& line, const Ingredient& ingredient, const std::vector<std::string>& extra, const Knowledge& knowledge) {
@@ -296,6 +308,8 @@ Line prepared_like(const Line& line, const Ingredient& ingredient, const std::ve
     for (const auto& step : line.prepared)
         if (!of_its_plant(line, ingredient, step, knowledge) && !of_its_leaves(line, ingredient, step, knowledge)) add(step);
     for (const auto& step : extra) add({step, std::nullopt});
+    if (to_blanch_first(line, ingredient, food, knowledge))
+        for (const char* step : {"blanched", "squeezed"}) add({step, std::nullopt});
     return food;
 }
 
