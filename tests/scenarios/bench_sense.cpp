@@ -1,0 +1,113 @@
+// What a maker expects of an answer before reading any number in it, on small invented formulas.
+#include <algorithm>
+#include <cmath>
+
+#include "support/catch.hpp"
+#include "support/scenario.hpp"
+
+using namespace standin;
+using namespace scenario;
+
+namespace bench_sense_test {
+
+AdaptAnswer asked(const std::string& formula, const std::string& inventory, AdaptRequest request = {}) {
+    static const Engine engine = expect(Engine::open({}));
+    const auto read = expect(engine.read_formula(formula, "formula"));
+    if (!inventory.empty()) request.have = expect(engine.read_inventory(inventory, "list", &read));
+    return expect(engine.adapt(read, request));
+}
+
+AdaptRequest wanting(const std::string& want) {
+    AdaptRequest request;
+    request.wants = {want};
+    return request;
+}
+
+double grams_in(const Variant& variant, const std::string& ingredient) {
+    const Line* line = line_of(variant.formula, ingredient);
+    return line ? line->grams.mid : 0;
+}
+
+TEST_CASE("bench: back fat and salt stand in for salt pork") {
+    const auto answer = asked("Smoky (invented)\n2 kg pork shoulder\n400 g salt pork\n40 g parsley\n20 g garlic\n20 g salt\n",
+                              "no salt pork\npork backfat 1 kg\nparsley 1 bunch\n");
+    REQUIRE_FALSE(answer.variants.empty());
+    const Variant& v = answer.variants.front();
+    CHECK(grams_in(v, "pork-backfat") > 250);
+    CHECK(v.prediction.properties[Property::salt_pct_of_meat].mid ==
+          Approx(answer.base.properties[Property::salt_pct_of_meat].mid).epsilon(0.04));
+}
+
+TEST_CASE("bench: salt that goes with the capers is weighed in again") {
+    const auto answer = asked("Caper lamb (invented)\n2 kg lamb shoulder\n300 g lamb fat\n60 g capers\n100 g green olives\n24 g salt\n",
+                              "no capers\nno green olives\nblack olives, a jar\n");
+    REQUIRE_FALSE(answer.variants.empty());
+    CHECK(answer.variants.front().prediction.properties[Property::salt_pct_of_meat].mid ==
+          Approx(answer.base.properties[Property::salt_pct_of_meat].mid).epsilon(0.05));
+}
+
+TEST_CASE("bench: what comes first does not hang on how many ways are shown") {
+    const std::string formula =
+        "Verde (invented)\n3 kg pork shoulder\n600 g pork backfat\n250 g poblano, roasted and peeled\n200 g tomatillo\n100 g cilantro\n"
+        "60 g serrano\n60 g distilled vinegar\n30 g garlic\n62 g salt\n";
+    const std::string list = "no poblanos\nno tomatillos\nno serranos\n10 jalapeños\n2 kg green tomatoes\n5 limes\nanaheim chiles 400 g\n";
+    std::vector<std::string> first;
+    for (const std::size_t top : {1, 2, 3}) {
+        AdaptRequest request;
+        request.top = top;
+        const auto answer = asked(formula, list, request);
+        REQUIRE_FALSE(answer.variants.empty());
+        CHECK(answer.variants.size() <= top);
+        std::string edits;
+        for (const auto& edit : answer.variants.front().edits)
+            edits += edit.line + ">" + edit.with + " " + std::to_string(std::lround(edit.grams_after)) + "; ";
+        first.push_back(edits);
+    }
+    CHECK(first[1] == first[0]);
+    CHECK(first[2] == first[0]);
+}
+
+TEST_CASE("bench: beef suet from the maker's own list comes in for pork fat that is left out") {
+    AdaptRequest request;
+    request.without = {"pork"};
+    const auto answer = asked("Two meats (invented)\n1.5 kg beef chuck\n400 g pork backfat\n30 g salt\n10 g garlic\n",
+                              "beef chuck 2 kg\nbeef suet 1 kg\n", request);
+    REQUIRE_FALSE(answer.variants.empty());
+    CHECK(grams_in(answer.variants.front(), "beef-suet") > 200);
+}
+
+TEST_CASE("bench: as much lemon as is asked for goes into a mass without acid") {
+    const auto answer = asked("Plain (invented)\n2 kg pork shoulder\n400 g pork belly\n38 g salt\n15 g garlic\n", "", wanting("sharper"));
+    REQUIRE_FALSE(answer.variants.empty());
+    CHECK(answer.variants.front().wants.front().met);
+}
+
+TEST_CASE("bench: a tough leaf that comes in for its green is blanched") {
+    AdaptRequest request = wanting("greener");
+    const auto answer = asked("Basil hill (invented)\n1.8 kg pork shoulder\n200 g pork belly\n150 g basil\n60 g olive oil\n28 g salt\n",
+                              "kale 400 g\nbasil 150 g\n", request);
+    REQUIRE_FALSE(answer.variants.empty());
+    std::size_t leaves = 0;
+    for (const auto& v : answer.variants)
+        if (const Line* kale = line_of(v.formula, "kale")) {
+            ++leaves;
+            CHECK(std::any_of(kale->prepared.begin(), kale->prepared.end(), [](const Prepared& p) { return p.preparation == "blanched"; }));
+        }
+    CHECK(leaves > 0);
+}
+
+TEST_CASE("bench: the back fat goes before the belly") {
+    const auto answer = asked("Ridge (invented)\n1.2 kg pork shoulder\n600 g pork belly\n200 g pork backfat\n32 g salt\n10 g garlic\n", "",
+                              wanting("leaner"));
+    REQUIRE_FALSE(answer.variants.empty());
+    const Variant& v = answer.variants.front();
+    CHECK(grams_in(v, "pork-backfat") / 200 <= grams_in(v, "pork-belly") / 600 + 0.02);
+}
+
+TEST_CASE("bench: a lean mass is made juicier by fat as well") {
+    const auto answer = asked("Glen (invented)\n2 kg venison\n150 g pork backfat\n30 g salt\n12 g garlic\n", "", wanting("juicier"));
+    REQUIRE_FALSE(answer.variants.empty());
+    CHECK(answer.variants.front().prediction.properties[Property::fat_pct].mid > answer.base.properties[Property::fat_pct].mid + 2);
+}
+
+}  // namespace bench_sense_test
