@@ -13,6 +13,8 @@ public:
 
     std::vector<WeightRow> all() {
         for (const auto& line : base_.lines) kept_.push_back(take(line.ingredient, line.prepared));
+        for (std::size_t l = 0; l < kept_.size(); ++l)
+            if (!kept_[l]) kept_[l] = take_otherwise(base_.lines[l].ingredient);
         for (std::size_t l = 0; l < base_.lines.size(); ++l) {
             const PredictedLine& line = base_.lines[l];
             const auto instead = stand_ins_of(line);
@@ -33,6 +35,18 @@ private:
             used_[i] = true;
             return &lines[i];
         }
+        return nullptr;
+    }
+
+    // The line itself, prepared in another way: blanched for a shorter time.
+    const PredictedLine* take_otherwise(const std::string& ingredient) {
+        const auto brought = [&](const PredictedLine& line) {
+            return std::any_of(variant_.edits.begin(), variant_.edits.end(),
+                               [&](const Edit& e) { return brings(e) && e.with == line.ingredient && e.prepared == line.prepared; });
+        };
+        const auto& lines = variant_.prediction.lines;
+        for (std::size_t i = 0; i < lines.size(); ++i)
+            if (!used_[i] && lines[i].ingredient == ingredient && !brought(lines[i])) return take(ingredient, lines[i].prepared);
         return nullptr;
     }
 

@@ -6,6 +6,7 @@
 
 #include "adapt/alternatives.hpp"
 #include "adapt/batch_size.hpp"
+#include "adapt/care.hpp"
 #include "adapt/conflict.hpp"
 #include "adapt/difference.hpp"
 #include "adapt/explain.hpp"
@@ -64,7 +65,7 @@ public:
           base_batch_(formula, context.nominal()),
           base_total_(base_batch_.total()),
           distance_(context, base_total_, base_batch_.state(), std::move(goals)),
-          problem_(make_problem(formula, stock_, graph_, distance_, context)),
+          problem_(make_careful_problem()),
           base_drawn_(formula, context.sampled()),
           base_states_(base_drawn_.states()) {}
 
@@ -93,6 +94,14 @@ public:
     }
 
 private:
+    // Care with the leaves costs nothing and comes before anything is bought.
+    Problem make_careful_problem() const {
+        const Care care = prepared_with_care(formula_, distance_, context_);
+        Problem problem = make_problem(care.formula, stock_, graph_, distance_, context_);
+        for (auto& way : problem.processes) way.changes.insert(way.changes.begin(), care.done.begin(), care.done.end());
+        return problem;
+    }
+
     static AdaptAnswer with_safety(AdaptAnswer answer) {
         OnPage page;
         page.add(answer.base);

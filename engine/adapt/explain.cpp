@@ -91,6 +91,10 @@ public:
                 return {ReasonKind::rest, {}, {figure("green", Property::greenness, "")}, {}, {}, {}};
             case ReasonKind::rest_cold:
                 return {ReasonKind::rest_cold, {}, {figure("green", Property::greenness, "")}, {}, {}, {}};
+            case ReasonKind::short_blanch:
+                return {ReasonKind::short_blanch, {}, {figure("green", Property::greenness, "")}, {}, {}, {}};
+            case ReasonKind::squeeze:
+                return {ReasonKind::squeeze, {}, {loose_water()}, {}, {}, {}};
             case ReasonKind::core:
                 return {ReasonKind::core, {}, {figure("cook loss", Property::cook_loss_pct, "%")}, {}, {}, {}};
             default:

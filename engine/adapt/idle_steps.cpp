@@ -39,6 +39,9 @@ Process taken_back(Process process, const Process& base, ReasonKind done) {
     return process;
 }
 
+// What is done to a line before it goes into the mass is no step of the making, and was weighed before it was proposed.
+bool of_the_process(ReasonKind done) { return done != ReasonKind::short_blanch && done != ReasonKind::squeeze; }
+
 }  // namespace
 
 void drop_idle_steps(BuiltVariant& variant, const Process& base, const Distance& distance, const Nominal& nominal) {
@@ -49,7 +52,7 @@ void drop_idle_steps(BuiltVariant& variant, const Process& base, const Distance&
         return nominal.models().state(batch.total(), batch.process());
     };
     for (std::size_t e = variant.edits.size(); e-- > 0;) {
-        if (variant.edits[e].kind != EditKind::process) continue;
+        if (variant.edits[e].kind != EditKind::process || !of_the_process(variant.edits[e].process->kind)) continue;
         const Process without = taken_back(variant.formula.process, base, variant.edits[e].process->kind);
         const State with = state_of(variant.formula.process), back = state_of(without);
         const bool works = std::any_of(distance.goals().begin(), distance.goals().end(), [&](const Goal& g) {

@@ -50,6 +50,11 @@ std::string making_said(const Reason& r) {
             return "rest the mass at 0-2 C instead of " + before(r) + " C";
         case ReasonKind::core:
             return "take it off when the middle reaches " + core(r) + ", measured, and no later";
+        case ReasonKind::short_blanch:
+            return "blanch the " + listed(r.foods) + " " + short_number(after(r)) + " minutes instead of " +
+                   short_number(r.figures.empty() ? 0 : r.figures.front().before.value_or(0));
+        case ReasonKind::squeeze:
+            return "squeeze the " + listed(r.foods) + " hard after blanching";
         case ReasonKind::cook_through:
             return "cook until the middle reaches " + core(r) + ", measured";
         case ReasonKind::without_casing:

@@ -6,7 +6,7 @@
 namespace standin {
 
 std::string_view word(ReasonKind kind) {
-    constexpr std::array<std::string_view, 79> all{"stands-in",
+    constexpr std::array<std::string_view, 81> all{"stands-in",
                                                    "not-there",
                                                    "unwanted",
                                                    "less-acid",
@@ -26,6 +26,8 @@ std::string_view word(ReasonKind kind) {
                                                    "rest",
                                                    "rest-cold",
                                                    "core",
+                                                   "short-blanch",
+                                                   "squeeze",
                                                    "cook-through",
                                                    "caution",
                                                    "stretched",

@@ -114,6 +114,10 @@ std::string gist(const Reason& r, Units units) {
             return "the colder, the slower acid turns leaf green to olive";
         case ReasonKind::core:
             return "what is cooked hotter loses more";
+        case ReasonKind::short_blanch:
+            return "each minute in the pot takes green away";
+        case ReasonKind::squeeze:
+            return "less wet paste, so the meat's protein is less diluted";
         case ReasonKind::cook_through:
             return "the meat that comes in asks for it";
         default:

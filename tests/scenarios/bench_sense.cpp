@@ -110,4 +110,37 @@ TEST_CASE("bench: a lean mass is made juicier by fat as well") {
     CHECK(answer.variants.front().prediction.properties[Property::fat_pct].mid > answer.base.properties[Property::fat_pct].mid + 2);
 }
 
+const Prepared* step_of(const Variant& variant, const std::string& food, const std::string& step) {
+    const Line* line = line_of(variant.formula, food);
+    if (!line) return nullptr;
+    const auto found = std::find_if(line->prepared.begin(), line->prepared.end(), [&](const Prepared& p) { return p.preparation == step; });
+    return found == line->prepared.end() ? nullptr : &*found;
+}
+
+TEST_CASE("bench: greener shortens a blanch that is too long before it buys a leaf") {
+    const auto answer =
+        asked("Mill lane (invented)\n1.8 kg pork shoulder\n300 g spinach, blanched 5 min, squeezed\n40 g lemon juice\n30 g salt\n", "",
+              wanting("greener"));
+    REQUIRE_FALSE(answer.variants.empty());
+    for (const auto& v : answer.variants) {
+        const Prepared* blanch = step_of(v, "spinach", "blanched");
+        if (!blanch) continue;
+        CHECK(blanch->minutes == 2);
+        CHECK(std::count_if(v.edits.begin(), v.edits.end(), [](const Edit& e) { return e.does.kind == ReasonKind::short_blanch; }) == 1);
+    }
+    CHECK(step_of(answer.variants.front(), "spinach", "blanched") != nullptr);
+}
+
+TEST_CASE("bench: firmer squeezes a wet leaf; what is kept and what is fine already stay as they are") {
+    const std::string mass =
+        "Brook (invented)\n1.8 kg pork shoulder\n300 g pork backfat\n500 g spinach, blanched 2 min\n30 g lime juice\n36 g salt\n";
+    const auto answer = asked(mass, "", wanting("firmer"));
+    REQUIRE_FALSE(answer.variants.empty());
+    CHECK(step_of(answer.variants.front(), "spinach", "squeezed") != nullptr);
+    AdaptRequest keeping = wanting("firmer");
+    keeping.keep = {"spinach"};
+    for (const auto& v : asked(mass, "", keeping).variants) CHECK(step_of(v, "spinach", "squeezed") == nullptr);
+    for (const auto& v : asked(mass, "", wanting("milder")).variants) CHECK(step_of(v, "spinach", "squeezed") == nullptr);
+}
+
 }  // namespace bench_sense_test

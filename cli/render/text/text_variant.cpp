@@ -24,14 +24,17 @@ std::string weights_part(const Variant& v, const VariantPage& page, bool all) {
     Table table({{"weigh", Align::right}, {"", Align::left}, {"before", Align::left}});
     const auto rows = weight_rows(page.base, v);
     const auto unmoved = std::count_if(rows.begin(), rows.end(), [&](const auto& row) {
-        return row.now && row.before && formula_weight(row.now->weighed_g, page.units) == formula_weight(row.before->weighed_g, page.units);
+        return row.now && row.before && row.now->prepared == row.before->prepared &&
+               formula_weight(row.now->weighed_g, page.units) == formula_weight(row.before->weighed_g, page.units);
     });
     const bool gathered = !all && static_cast<std::size_t>(unmoved) >= worth_gathering;
     for (const auto& row : rows) {
         const auto& line = row.now ? *row.now : *row.before;
         const std::string now = row.now ? formula_weight(row.now->weighed_g, page.units) : "none";
         std::string before = row.before ? formula_weight(row.before->weighed_g, page.units) : "";
-        if (row.now && row.before && now == before) before = "same";
+        const bool otherwise = row.now && row.before && row.now->prepared != row.before->prepared;
+        if (otherwise) before = with_preparations(before, row.before->prepared);
+        else if (row.now && row.before && now == before) before = "same";
         if (row.alone) before = formula_weight(row.instead_of->weighed_g, page.units) + " " + row.instead_of->name;
         else if (row.instead_of) before = "part of the " + row.instead_of->name;
         else if (!row.before) before = "new";

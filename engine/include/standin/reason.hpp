@@ -31,6 +31,8 @@ enum class ReasonKind {
     rest,          ///< a shorter rest
     rest_cold,     ///< a colder one
     core,          ///< no hotter than needed
+    short_blanch,  ///< of `foods`, for fewer minutes
+    squeeze,       ///< `foods`, after blanching
     cook_through,  ///< the meat that comes in asks for more heat
 
     // What is said of a batch. `about` is the id of the record that calls for it, where there is one.
