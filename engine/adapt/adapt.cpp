@@ -13,6 +13,7 @@
 #include "adapt/idle_steps.hpp"
 #include "adapt/losses.hpp"
 #include "adapt/met.hpp"
+#include "adapt/nothing_to_take.hpp"
 #include "adapt/own_ideas.hpp"
 #include "adapt/reach.hpp"
 #include "adapt/request.hpp"
@@ -79,7 +80,7 @@ public:
             answer.would_give = {make_reason(ReasonKind::giving_up_one)};
             return with_safety(std::move(answer));
         }
-        if (auto nothing = nothing_to_take(); !nothing.conflict.empty()) {
+        if (auto nothing = nothing_to_take(distance_, context_); !nothing.conflict.empty()) {
             answer.conflict = std::move(nothing.conflict);
             answer.would_give = std::move(nothing.would_give);
             return with_safety(std::move(answer));
@@ -120,28 +121,6 @@ private:
         for (std::size_t l = 0; l < formula_.lines.size(); ++l)
             if (formula_.lines[l].keep && problem_.missing[l]) return true;
         return false;
-    }
-
-    // A word that asks for less of what nobody tastes anyway is not met by changing nothing: there is nothing to take away.
-    struct Nothing {
-        std::vector<Reason> conflict, would_give;
-    };
-    Nothing nothing_to_take() const {
-        Nothing nothing;
-        for (const auto& goal : distance_.goals()) {
-            const double base = distance_.base().properties[goal.property];
-            const double floor = goal.property == Property::heat_mg_kg         ? context_.constant("advice.floor.heat")
-                                 : goal.property == Property::sourness_mmol_kg ? context_.constant("advice.floor.sourness")
-                                                                               : 0.0;
-            if (goal.condition || goal.kind != Goal::Kind::at_most || !goal.times) continue;
-            // Where the whole step asked for is less than what counts as met anyway, there is next to nothing to take away.
-            if (base > floor && shortfall(goal, base, base) > allowed(goal, distance_)) continue;
-            nothing.conflict.push_back(demand("want", goal.want));
-            Reason give_up = make_reason(ReasonKind::nothing_to_taste, {}, {std::string(info(goal.property).name)});
-            give_up.about = goal.want;
-            nothing.would_give.push_back(std::move(give_up));
-        }
-        return nothing;
     }
 
     // Nothing does all that was asked: what stands against what, how near each want can be come to, and the nearest that can be done.
