@@ -146,9 +146,9 @@ private:
     Reason dose_reason(const Candidate& candidate) const {
         const auto& swaps = knowledge_.records().swaps;
         const Line& line = formula_.lines[line_];
+        if (candidate.bounded) return *candidate.bounded;
         if (candidate.swaps.size() == 1 && swaps[candidate.swaps.front()].basis == Basis::weight)
             return make_reason(ReasonKind::by_weight, {{"ratio", {}, swaps[candidate.swaps.front()].ratio->band.mid, "g for each gram"}});
-        if (candidate.bounded) return *candidate.bounded;
         const double dose = dose_of(context_.nominal().unit(line), candidate.role) * line.grams.mid * candidate.share;
         return make_reason(ReasonKind::same_dose, {{"dose", {}, dose, std::string(dose_unit(candidate.role))}});
     }

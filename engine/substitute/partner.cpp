@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "knowledge/kinds.hpp"
 #include "substitute/dose.hpp"
 
 namespace standin {
@@ -64,7 +65,7 @@ std::optional<PartnerFood> Partners::bring(double lacking, Role role, const Line
         const Ingredient& food = knowledge.records().ingredients[path.to];
         if (food.id == beside.ingredient || food.id == line_.ingredient || food.roles.front() != role || !may_use_(food)) continue;
         const Swap& last = knowledge.records().swaps[path.swaps.back()];
-        if (last.partner || last.most_share < 1 || !food.allergens.empty()) continue;
+        if (last.partner || last.most_share < 1 || !food.allergens.empty() || belongs(food, "seldom-sold", knowledge)) continue;
         Line small = prepared_like({}, food, preparations_of(last, knowledge), knowledge);
         const double per_gram = dose_of(nominal_.unit(small), role);
         if (!(per_gram > 0) || lacking / per_gram > most || (role == Role::acid && portions_.vegetable(small))) continue;

@@ -76,7 +76,8 @@ double Portions::heat_of_solids(const Line& food) const {
 // Flesh for flesh: a hot chile in the weight of a mild one burns, and in less of it the flesh is gone. Colour that has some heat of its own
 // may give way to a pinch of a hot one; what is sweet gives way to nothing hot.
 bool Portions::burns(const Line& food, const SwapPath& path) const {
-    if (!flesh_chile(line_)) return false;
+    const bool flesh_beside = nominal_.knowledge().records().swaps[path.swaps.back()].partner.has_value();
+    if (!flesh_chile(line_) || flesh_beside) return false;
     const double heat = heat_of_solids(line_), hot = constant("stand_ins.flesh.heat");
     Line with_seeds;  // seeding takes most of the heat, and no maker trusts it to be all
     with_seeds.ingredient = food.ingredient;
@@ -99,6 +100,12 @@ bool Portions::printed(const SwapPath& path) const {
         const SourceRecord* source = nominal_.knowledge().source(swap.ratio->source);
         return source && source->kind == SourceKind::published;
     });
+}
+
+// A swap that says itself that a pinch is meant: asafoetida for onion.
+bool Portions::a_pinch(const SwapPath& path) const {
+    const Swap& only = nominal_.knowledge().records().swaps[path.swaps.front()];
+    return path.swaps.size() == 1 && only.basis == Basis::weight && only.ratio->band.mid < constant("stand_ins.least.times");
 }
 
 bool Portions::by_dose_alone(const SwapPath& path) const {
@@ -168,7 +175,8 @@ std::optional<double> Portions::equal_grams(const Line& food, const SwapPath& pa
 
 Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role role, double equal) const {
     const double line_grams = line_.grams.mid;
-    if (role == Role::lean) return within_limit({0, std::numeric_limits<double>::infinity(), 0, {}, {}}, food);
+    if (role == Role::lean)
+        return within_limit({0, std::numeric_limits<double>::infinity(), 0, {}, {}}, food, most_share(path, nominal_.knowledge()));
     Bounds b;
     const double paste = nominal_.unit(line_)[Amount::mass] / std::max(nominal_.unit(food)[Amount::mass], next_to_nothing);
     const double proportion = constant("stand_ins.most.times");
@@ -178,7 +186,8 @@ Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role r
         const bool filled = role == Role::green || role == Role::acid || (role == Role::heat && flesh_chile(line_));
         // What is that strong is no filling: it stands in for the taste alone.
         const bool strong = strength_of(nominal_.unit(food)) > 0 || role != Role::green;
-        if (filled && !(strong && equal * proportion < line_grams)) b.least = constant("stand_ins.bulk.least") * paste * line_grams;
+        if (filled && by_dose_alone(path) && !(strong && equal * proportion < line_grams))
+            b.least = constant("stand_ins.bulk.least") * paste * line_grams;
         b.most = constant("stand_ins.bulk.most") * paste * line_grams;
         b.even = paste * line_grams;
         b.at_least = for_its_bulk("at least", constant("stand_ins.bulk.least"));
@@ -193,11 +202,12 @@ Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role r
     const bool meat = ingredient(food).meat.has_value();
     double paste_grams = std::max(constant("stand_ins.most.batch") * batch_grams_, line_grams);
     if (seasons(role)) paste_grams = std::min(paste_grams, line_grams + constant("stand_ins.most.seasoning") * batch_grams_);
+    paste_grams /= most_share(path, nominal_.knowledge());
     if (!meat && b.most > paste_grams) {
         b.most = paste_grams;
         b.at_most = make_reason(ReasonKind::as_batch);
     }
-    return within_limit(std::move(b), food);
+    return within_limit(std::move(b), food, most_share(path, nominal_.knowledge()));
 }
 
 // Lean that comes with the fat, or water: more of it is another sausage.
@@ -211,12 +221,13 @@ void Portions::hold_fat(Bounds& b, const Line& food) const {
 }
 
 // What is strong, or no good in quantity, has a most for a kilo of batch that nothing lifts.
-Portions::Bounds Portions::within_limit(Bounds b, const Line& food) const {
+Portions::Bounds Portions::within_limit(Bounds b, const Line& food, double line_share) const {
     const auto& limit = ingredient(food).most_g_per_kg;
     // Of the batch that it makes: what the line weighed is gone.
     const double rest = batch_grams_ - nominal_.unit(line_)[Amount::mass] * line_.grams.mid;
     const double share = limit ? std::min(limit->band.mid / 1000, 0.999) : 0;
-    const double grams = limit ? share * rest / (1 - share) : std::numeric_limits<double>::infinity();
+    // Of a stand-in for a part of the line only that part is weighed.
+    const double grams = limit ? share * rest / (1 - share) / line_share : std::numeric_limits<double>::infinity();
     if (grams < b.most) {
         b.most = grams;
         b.at_most = make_reason(ReasonKind::in_a_kilo, {{"at most", {}, limit->band.mid, "g in a kilo"}});
@@ -245,7 +256,8 @@ std::optional<Portion> Portions::of(const Line& food, const SwapPath& path, Role
     p.most = b.most;
     if (role == Role::acid && b.even > 0 && b.even < *equal) p.even = b.even;
     // A pinch does not fill the place of a food with body.
-    if (role != Role::heat && !printed(path) && p.grams < constant("stand_ins.least.times") * line_.grams.mid) return std::nullopt;
+    if (role != Role::heat && !printed(path) && !a_pinch(path) && p.grams < constant("stand_ins.least.times") * line_.grams.mid)
+        return std::nullopt;
     if (heats(food, p.grams, role)) return std::nullopt;
     if (p.grams > *equal) p.bounded = b.at_least;
     if (p.grams < *equal) p.bounded = b.at_most;
@@ -311,6 +323,12 @@ Line prepared_like(const Line& line, const Ingredient& ingredient, const std::ve
     if (to_blanch_first(line, ingredient, food, knowledge))
         for (const char* step : {"blanched", "squeezed"}) add({step, std::nullopt});
     return food;
+}
+
+double most_share(const SwapPath& path, const Knowledge& knowledge) {
+    double share = 1;
+    for (const auto s : path.swaps) share = std::min(share, knowledge.records().swaps[s].most_share);
+    return share;
 }
 
 std::vector<std::string> preparations_of(const Swap& swap, const Knowledge& knowledge) {

@@ -52,8 +52,9 @@ private:
     bool pale() const;
     Bounds bounds(const Line& food, const SwapPath& path, Role role, double equal) const;
     void hold_fat(Bounds& b, const Line& food) const;
-    Bounds within_limit(Bounds b, const Line& food) const;
+    Bounds within_limit(Bounds b, const Line& food, double line_share) const;
     bool printed(const SwapPath& path) const;
+    bool a_pinch(const SwapPath& path) const;
     bool by_dose_alone(const SwapPath& path) const;
     bool bulky(const Line& food, Role role) const;
     bool flesh_chile(const Line& food) const;
@@ -68,6 +69,9 @@ private:
 
 /// `food` with the preparations of `line` that fit it and those in `extra`, but for what it already went through.
 Line prepared_like(const Line& line, const Ingredient& food, const std::vector<std::string>& extra, const Knowledge& knowledge);
+
+/// The largest part of what is replaced that the last of the path may stand for.
+double most_share(const SwapPath& path, const Knowledge& knowledge);
 
 /// The preparations a swap asks of its stand-in, its conditions' included.
 std::vector<std::string> preparations_of(const Swap& swap, const Knowledge& knowledge);

@@ -53,7 +53,7 @@ private:
         c.role = role;
         c.closeness = path.closeness;
         c.swaps = path.swaps;
-        c.share = last.most_share;
+        c.share = most_share(path, knowledge());
         c.trade = std::all_of(path.swaps.begin(), path.swaps.end(), [&](std::size_t s) { return of_the_trade(records().swaps[s]); });
         c.food.grams = exactly(portion->grams * c.share);
         c.least_grams = portion->least * c.share;
@@ -73,13 +73,21 @@ private:
 
     // With a partner it takes the line's place weight for weight; alone it carries as much of the dose as its bulk allows.
     void bring_partner(Candidate& c, const Portion& portion, const std::vector<SwapPath>& paths) {
-        if (c.food.ingredient == line_.ingredient) return;
+        if (c.food.ingredient == line_.ingredient || seeded_for_it(c.food)) return;
         const double even = portion.even.value_or(portion.grams);
         const double lacking = portion.even ? portions_.dose(c.role) - even * portion.per_gram : portion.lacking;
         c.partner = partners_.bring(lacking * c.share, c.role, c.food, paths);
         if (!c.partner || !portion.even) return;
         c.food.grams = exactly(even * c.share);
         c.bounded = make_reason(ReasonKind::even_weight);
+    }
+
+    // Seeds come out to have less heat: nothing hot is then weighed in beside it.
+    bool seeded_for_it(const Line& food) const {
+        const auto seeded = [](const Line& line) {
+            return std::any_of(line.prepared.begin(), line.prepared.end(), [](const Prepared& p) { return p.preparation == "seeded"; });
+        };
+        return seeded(food) && !seeded(line_);
     }
 
     // Marked as such, or printed in a list of substitutions.

@@ -16,6 +16,7 @@ double standing_of(const Candidate& candidate, const Line& line, double felt, do
     const auto harder_to_get = [&](std::string_view kind) { return belongs(to, kind, knowledge) && !belongs(from, kind, knowledge); };
     double back = std::log1p(felt) + constant("closeness") * (1 - candidate.closeness) + constant("allergen") * new_allergens +
                   constant("share") * (1 - candidate.share);
+    if (to.id == from.id) back += constant("own");
     if (candidate.trade) back -= constant("trade");
     const bool weak = candidate.carries < knowledge.parameter("stand_ins.least.dose").mid && !candidate.partner;
     if (candidate.role == Role::heat && weak) back += constant("weak");
