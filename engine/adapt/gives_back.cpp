@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "adapt/explain.hpp"
+#include "knowledge/kinds.hpp"
 #include "substitute/dose.hpp"
 #include "substitute/stand_ins.hpp"
 
@@ -29,10 +30,30 @@ std::vector<Figure> at_the_plate(const Formula& base, double lost_mmol_kg, const
 
 }  // namespace
 
+namespace {
+
+constexpr double worth_saying = 0.5;  // noticeable differences
+
+// Who has no chile has pepper, ginger or horseradish: half of what a kilo takes at the most.
+void as_bite(std::vector<Reason>& all, const Distance& distance, const Compared& c, const Stock& stock, const Context& context) {
+    const double before = c.before.properties[Property::heat_mg_kg], after = c.after.properties[Property::heat_mg_kg];
+    const double floor = context.constant("advice.floor.heat");
+    if (before <= floor || after > floor || distance.wanted(Property::heat_mg_kg)) return;
+    Reason reason = make_reason(ReasonKind::comes_back_as_bite);
+    for (const auto& food : context.knowledge().records().ingredients) {
+        if (!belongs(food, "bites", context.knowledge()) || !food.most_g_per_kg || stock.offer(food).excluded) continue;
+        reason.figures.push_back({food.names.front(), std::nullopt, food.most_g_per_kg->band.mid / 2, "g"});
+    }
+    if (!reason.figures.empty()) all.push_back(std::move(reason));
+}
+
+}  // namespace
+
 std::vector<Reason> what_gives_back(const Formula& base, const Distance& distance, const Compared& c, const SwapGraph& graph,
                                     const Stock& stock, const Context& context) {
-    constexpr double worth_saying = 0.5, zesty = 2, hardly_sour = 0.15;
+    constexpr double zesty = 2, hardly_sour = 0.15;
     std::vector<Reason> all;
+    as_bite(all, distance, c, stock, context);
     const double before = c.before.properties[Property::sourness_mmol_kg], after = c.after.properties[Property::sourness_mmol_kg];
     const double lost = (before - after) / std::max(distance.step(Property::sourness_mmol_kg), 1e-9);
     // Acid that is not to be had is not brushed on either.
@@ -54,7 +75,7 @@ std::vector<Reason> what_gives_back(const Formula& base, const Distance& distanc
             const bool aroma_only = unit[AromaNote::citrus] >= zesty && unit[Amount::titratable] < hardly_sour * acid;
             const bool welcome = !stock.offer(to).excluded;
             if (aroma_only && welcome && std::find(bright.begin(), bright.end(), to.names.front()) == bright.end())
-                bright.push_back(to.names.front() + (stock.listed() && stock.can_bring(to) ? " (on hand)" : ""));
+                bright.push_back(to.names.front() + (stock.names(to.id) ? " (on hand)" : ""));
         }
     }
     constexpr std::size_t most_named = 3;

@@ -20,6 +20,12 @@ std::string want(const Reason& r) {
     return text;
 }
 
+std::string comes_back_as_bite(const Reason& r, Units units) {
+    std::vector<std::string> foods;
+    for (const auto& food : r.figures) foods.push_back(weight_in(food.after, units) + " " + food.what);
+    return "Some bite comes back without chile, by one of these to the kilogram: " + listed(foods) + ". Each has a taste of its own.";
+}
+
 std::string comes_back_outside(const Reason& r, Units units) {
     if (r.figures.size() < 2)
         return "The sharpness itself comes back with the acid left out, brushed on after cooking or served beside it.";
@@ -76,6 +82,8 @@ std::string advice_words(const Reason& r, Units units) {
             return want(r);
         case ReasonKind::comes_back_as_aroma:
             return "Some of the sharpness comes back as aroma, without acid in the mass: " + listed(r.foods) + ", 2-4 g to the kilogram.";
+        case ReasonKind::comes_back_as_bite:
+            return comes_back_as_bite(r, units);
         case ReasonKind::comes_back_outside:
             return comes_back_outside(r, units);
         case ReasonKind::demand:

@@ -6,7 +6,7 @@
 namespace standin {
 
 std::string_view word(ReasonKind kind) {
-    constexpr std::array<std::string_view, 81> all{"stands-in",
+    constexpr std::array<std::string_view, 82> all{"stands-in",
                                                    "not-there",
                                                    "unwanted",
                                                    "less-acid",
@@ -46,6 +46,7 @@ std::string_view word(ReasonKind kind) {
                                                    "all-that-is-there",
                                                    "only-the-list",
                                                    "comes-back-as-aroma",
+                                                   "comes-back-as-bite",
                                                    "comes-back-outside",
                                                    "demand",
                                                    "short-of",

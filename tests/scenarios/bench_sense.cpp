@@ -143,4 +143,14 @@ TEST_CASE("bench: firmer squeezes a wet leaf; what is kept and what is fine alre
     for (const auto& v : asked(mass, "", wanting("milder")).variants) CHECK(step_of(v, "spinach", "squeezed") == nullptr);
 }
 
+TEST_CASE("bench: who leaves out every chile is told what bites without one") {
+    AdaptRequest request;
+    request.without = {"chiles"};
+    const auto answer = asked("Hill (invented)\n2 kg pork shoulder\n300 g pork backfat\n40 g serrano\n34 g salt\n", "", request);
+    REQUIRE_FALSE(answer.variants.empty());
+    const auto& back = answer.variants.front().gives_back;
+    CHECK(std::any_of(back.begin(), back.end(),
+                      [](const Reason& r) { return r.kind == ReasonKind::comes_back_as_bite && !r.figures.empty(); }));
+}
+
 }  // namespace bench_sense_test
