@@ -121,7 +121,11 @@ private:
     // What counts stays within `cap` of the variant's own mass, or above it; a formula that is beyond it already goes no further.
     void cap(const Counts& counts, double cap, bool at_least = false) {
         const double sign = at_least ? -1 : 1;
-        const auto excess = [&](const Line& food, const Material& m) { return sign * (counts(ingredient(food)) - cap) * m[Amount::mass]; };
+        // What counts is weighed dry: the water that soaked oats take up is none of it.
+        const auto excess = [&](const Line& food, const Material& m) {
+            const double weighed = m[Amount::mass] < 0 ? -1 : 1;
+            return sign * (counts(ingredient(food)) * weighed - cap * m[Amount::mass]);
+        };
         double start = 0, before = 0;
         for (std::size_t l = 0; l < problem_.start.size(); ++l) {
             const Line& line = problem_.formula.lines[l];

@@ -16,6 +16,7 @@ constexpr double most_times = 2.8;        // the weight of a vegetable that seas
 constexpr double third = 0.35;            // of what is missing; who makes up for less has no part in it
 constexpr double pinch = 0.1;             // of what takes the place of the whole line: what is strong, or hardly there
 constexpr double by_choice = 0.3;         // of a line that is there: who changes it for the sake of a want changes it to be seen
+constexpr double clear_of_cap = 0.95;     // of the most; the batch it is a share of is smaller once the line is gone
 constexpr double weighed = 0.75;          // of the weight that those who use it give
 
 }  // namespace
@@ -81,12 +82,12 @@ double StandInPlace::least(std::size_t l, const Candidate& candidate, double who
     return candidate.share < 1 ? std::min(grams, candidate.food.grams.mid) : grams;
 }
 
-// Chives for ramps: a small bunch of them brings back some of the onion, if not the bulk.
+// Chives for ramps, culantro for coriander: a small bunch of them brings back some of the taste, if not the bulk.
 bool StandInPlace::little_will_do(std::size_t l, const Candidate& candidate, double most) const {
     if (!has_body(l)) return true;
     const Ingredient &from = ingredient(lines()[l]), &to = ingredient(candidate.food);
-    const bool leaf = to.tissue == Tissue::thin_leaf && contains(from.roles, Role::allium) && contains(to.roles, Role::allium);
-    return leaf && most >= pinch * weights(l, candidate).whole;
+    const auto both = [&](Role role) { return contains(from.roles, role) && contains(to.roles, role); };
+    return to.tissue == Tissue::thin_leaf && (both(Role::allium) || both(Role::herb)) && most >= pinch * weights(l, candidate).whole;
 }
 
 bool StandInPlace::fills(std::size_t l, const Candidate& candidate, double most) const {
@@ -97,7 +98,7 @@ bool StandInPlace::fills(std::size_t l, const Candidate& candidate, double most)
 std::optional<double> StandInPlace::alone(const Move& move) const {
     const double missing = missing_of(move.line);
     if (!is_vegetable(ingredient(move.food).tissue) || move.covers->per_gram * bodiless * missing > 1) return std::nullopt;
-    return std::min(move.most, context_.constant("advice.bulk.least") * missing);
+    return std::min(clear_of_cap * move.most, context_.constant("advice.bulk.least") * missing);
 }
 
 }  // namespace standin

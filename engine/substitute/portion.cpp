@@ -293,11 +293,11 @@ bool of_its_leaves(const Line& line, const Ingredient& food, const Prepared& ste
     return for_leaves && leaf(*knowledge.ingredient(line.ingredient)) && !leaf(food);
 }
 
-// Kale for basil: what is tough or stings raw is blanched, though the herb that it stands for is not.
+// Kale for sorrel: what is tough or stings raw is blanched, though the leaf that it stands for is not.
 bool to_blanch_first(const Line& line, const Ingredient& ingredient, const Line& food, const Knowledge& knowledge) {
     constexpr std::string_view tough = "blanch-first";
     const Ingredient* from = knowledge.ingredient(line.ingredient);
-    if (!belongs(ingredient, tough, knowledge) || (from && from->family == ingredient.family)) return false;
+    if (!belongs(ingredient, tough, knowledge) || (from && belongs(*from, tough, knowledge))) return false;
     return std::none_of(food.prepared.begin(), food.prepared.end(), [&](const Prepared& step) {
         const Preparation* preparation = knowledge.preparation(step.preparation);
         return preparation && preparation->denatures;
