@@ -141,12 +141,15 @@ std::string why_of(const Edit& e, Units units, bool full) {
 std::string cited(const CautionText& c) { return c.text + (c.source.empty() ? "" : " [" + c.source + "]"); }
 
 std::string in_words(const PerProperty<Band>& effects, std::size_t most) {
+    constexpr double least_leaf_green = 1;  // mg/kg: a choice of this page, nothing is computed from it
     std::string text;
     std::size_t told = 0;
     for (const auto p : moved(effects)) {
         if (p == Property::ph || p == Property::water_pct || p == Property::protein_pct) continue;  // nobody tastes them by themselves
         if (told++ == most) break;
-        text += (text.empty() ? "" : ", ") + direction(p, effects[p].mid);
+        // With no leaf green coming or going it is the red that moved.
+        const bool of_red = p == Property::greenness && std::abs(effects[Property::chlorophyll_mg_kg].mid) < least_leaf_green;
+        text += (text.empty() ? "" : ", ") + (of_red ? (effects[p].mid < 0 ? "redder" : "less red") : direction(p, effects[p].mid));
     }
     return text.empty() ? "much the same" : text;
 }
