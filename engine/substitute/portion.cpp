@@ -102,10 +102,15 @@ bool Portions::printed(const SwapPath& path) const {
     });
 }
 
+// One swap with its own ratio, and no chain.
+bool Portions::says_how_much(const SwapPath& path) const {
+    return path.swaps.size() == 1 && nominal_.knowledge().records().swaps[path.swaps.front()].basis == Basis::weight;
+}
+
 // A swap that says itself that a pinch is meant: asafoetida for onion.
 bool Portions::a_pinch(const SwapPath& path) const {
-    const Swap& only = nominal_.knowledge().records().swaps[path.swaps.front()];
-    return path.swaps.size() == 1 && only.basis == Basis::weight && only.ratio->band.mid < constant("stand_ins.least.times");
+    const Swap& first = nominal_.knowledge().records().swaps[path.swaps.front()];
+    return says_how_much(path) && first.ratio->band.mid < constant("stand_ins.least.times");
 }
 
 bool Portions::by_dose_alone(const SwapPath& path) const {
@@ -186,7 +191,7 @@ Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role r
         const bool filled = role == Role::green || role == Role::acid || (role == Role::heat && flesh_chile(line_));
         // What is that strong is no filling: it stands in for the taste alone.
         const bool strong = strength_of(nominal_.unit(food)) > 0 || role != Role::green;
-        if (filled && by_dose_alone(path) && !(strong && equal * proportion < line_grams))
+        if (filled && !says_how_much(path) && !(strong && equal * proportion < line_grams))
             b.least = constant("stand_ins.bulk.least") * paste * line_grams;
         b.most = constant("stand_ins.bulk.most") * paste * line_grams;
         b.even = paste * line_grams;

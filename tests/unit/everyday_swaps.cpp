@@ -1,5 +1,6 @@
 // Swaps of every kitchen, each against bounds that a practised hand would keep.
 #include <algorithm>
+#include <cctype>
 #include <string>
 #include <vector>
 
@@ -89,6 +90,34 @@ TEST_CASE("a sweet red powder gives way to a hot one only beside what brings the
         REQUIRE(c.partner);
         CHECK(c.partner->food.ingredient == "paprika");
         CHECK(c.food.grams.mid < 3.1);
+    }
+}
+
+// "Lemon juice: fruit smell" beside vinegar: what stands before the colon is the stand-in.
+TEST_CASE("no note of a swap is about the food that goes") {
+    const auto named = [](const std::string& id, const std::string& name) {
+        const auto* food = knowledge().ingredient_named(name);
+        return food && food->id == id;
+    };
+    std::size_t headed = 0;
+    for (const auto& swap : knowledge().records().swaps) {
+        const auto colon = swap.note.find(':');
+        if (colon == std::string::npos) continue;
+        std::string head = swap.note.substr(0, colon);
+        head.front() = static_cast<char>(std::tolower(static_cast<unsigned char>(head.front())));
+        CAPTURE(swap.from, swap.to, swap.note);
+        CHECK_FALSE((named(swap.from, head) && swap.from != swap.to));
+        if (named(swap.to, head)) ++headed;
+    }
+    CHECK(headed > 100);
+}
+
+TEST_CASE("a spirit, a sherry and a vermouth keep their own names") {
+    for (const char* name : {"gin", "rum", "bourbon", "dry sherry", "dry vermouth"}) {
+        const auto* food = knowledge().ingredient_named(name);
+        REQUIRE(food != nullptr);
+        CHECK(food->names.front() != "plain spirit");
+        CHECK(food->names.front() != "fortified wine");
     }
 }
 
