@@ -30,11 +30,12 @@ double FoodPrice::of_allergens(const Ingredient& food) const {
 
 double FoodPrice::of_finding(const Ingredient& food) const {
     if (in_formula(food) || stock_.names(food.id)) return 0;
-    if (belongs(food, "gathered", context_.knowledge())) return context_.constant("advice.price.gathered");
+    const double unlisted = stock_.listed() ? context_.constant("advice.price.unlisted") : 0;
+    if (belongs(food, "gathered", context_.knowledge())) return unlisted + context_.constant("advice.price.gathered");
     const bool gum = food.roles.front() == Role::binder && food.tissue == Tissue::dry && food.most_g_per_kg &&
                      food.most_g_per_kg->band.mid <= context_.constant("advice.gum.most");
-    if (gum || belongs(food, "seldom-sold", context_.knowledge())) return context_.constant("advice.price.seldom");
-    return 0;
+    if (gum || belongs(food, "seldom-sold", context_.knowledge())) return unlisted + context_.constant("advice.price.seldom");
+    return unlisted;
 }
 
 double FoodPrice::of_stand_in(const Ingredient& food, double closeness, bool asked_for) const {

@@ -162,10 +162,15 @@ private:
             return !plain_salt(ingredient(m.food)) && m.per_gram[Amount::salt] >= salty * m.per_gram[Amount::mass];
         };
         for (const auto& move : problem_.moves)
-            if (move.brings_food() && is_salty(move)) return true;
+            if (move.brings_food() && (is_salty(move) || replaces_meat(move))) return true;
         for (std::size_t l = 0; l < lines().size(); ++l)  // much bread takes along what a maker would weigh in again
             if (salt_gone(l) > context_.constant("advice.salt.held") * distance_.base_material()[Amount::salt]) return true;
         return false;
+    }
+
+    // Other meat for what is missing weighs more or less than that, and the salt is weighed to it.
+    bool replaces_meat(const Move& move) const {
+        return move.kind == MoveKind::stand_in && problem_.missing[move.line] && (move.per_gram[Amount::meat] != 0 || is_meat(move.line));
     }
 
     // Capers and salted fish are no salt: what they bring is made up for by the salt that is.

@@ -30,7 +30,7 @@ public:
         : formula_(formula), have_(have), knowledge_(knowledge) {
         for (const auto& item : have.items) mention(item.ingredient);
         for (const auto& id : have.missing) mention(id);
-        for (const auto& item : have.items) closed_.insert(shelf_of(*knowledge.ingredient(item.ingredient), knowledge));
+        for (const auto& item : have.items) close(*knowledge.ingredient(item.ingredient));
     }
 
     std::vector<Presumption> all() && {
@@ -49,6 +49,13 @@ public:
 
 private:
     void mention(const std::string& id) { mentioned_.insert(id); }
+
+    // Who lists cabbage and lemons has looked in the garden; who lists leaves has said nothing of the garlic. Neither speaks of the pepper.
+    void close(const Ingredient& listed) {
+        const Shelf shelf = belongs(listed, "citrus", knowledge_) ? Shelf::cellar : shelf_of(listed, knowledge_);
+        closed_.insert(shelf);
+        if (shelf == Shelf::cellar) closed_.insert(Shelf::fresh);
+    }
 
     Presumption under_nothing_else(const Ingredient& ingredient) const {
         const Shelf shelf = shelf_of(ingredient, knowledge_);

@@ -153,4 +153,26 @@ TEST_CASE("bench: who leaves out every chile is told what bites without one") {
                       [](const Reason& r) { return r.kind == ReasonKind::comes_back_as_bite && !r.figures.empty(); }));
 }
 
+TEST_CASE("bench: salt is weighed to the meat that came in") {
+    const auto answer = asked("Ridge venison (invented)\n2 kg venison\n700 g pork backfat\n47 g salt\n8 g black pepper\n",
+                              "no pork backfat\npork belly 2.5 kg\n");
+    REQUIRE_FALSE(answer.variants.empty());
+    CHECK(answer.variants.front().prediction.properties[Property::salt_pct_of_meat].mid ==
+          Approx(answer.base.properties[Property::salt_pct_of_meat].mid).epsilon(0.035));
+}
+
+TEST_CASE("bench: soaked oats are counted dry, and bind as much as the crumbs did") {
+    const auto answer = asked("Crumb (invented)\n750 g pork shoulder\n250 g pork backfat\n16 g salt\n40 g water\n40 g dry breadcrumbs\n",
+                              "no dry breadcrumbs\nrolled oats plenty\n");
+    REQUIRE_FALSE(answer.variants.empty());
+    CHECK(grams_in(answer.variants.front(), "rolled-oat") > 22);
+}
+
+TEST_CASE("bench: a strong herb comes in as far as it goes where there is no other") {
+    const auto answer =
+        asked("Leaf (invented)\n750 g pork shoulder\n250 g pork backfat\n16 g salt\n60 g cilantro\n", "no cilantro\nculantro plenty\n");
+    REQUIRE_FALSE(answer.variants.empty());
+    CHECK(grams_in(answer.variants.front(), "culantro") > 15);
+}
+
 }  // namespace bench_sense_test

@@ -151,4 +151,18 @@ TEST_CASE("stock: where an allergen is left out no new one comes in, but by the 
     CHECK_FALSE(listed.can_bring(*knowledge().ingredient("shrimp")));
 }
 
+TEST_CASE("stock: cabbage and lemons with nothing else close the garden and not the kitchen") {
+    const Stock stock = stock_of(green(), "cabbage 2\ncarrots\n1 lemon\nnothing else");
+    for (const auto* id : {"spinach", "parsley", "serrano"}) CHECK_FALSE(there(stock, id));
+    for (const auto* id : {"black-pepper", "dried-oregano", "breadcrumb", "table-salt", "pork-shoulder"}) CHECK(there(stock, id));
+}
+
+TEST_CASE("stock: another form is not another word, and a word of form names no food") {
+    Formula ginger = green();
+    ginger.lines.push_back(line("turmeric", 4));
+    CHECK_FALSE(read_inventory("no fresh turmeric\nground turmeric", "list", knowledge(), &ginger));
+    const Stock stock = stock_of(green(), "marjoram, dried\nno dried oregano");
+    CHECK_FALSE(there(stock, "dried-oregano"));
+}
+
 }  // namespace stock_test

@@ -61,7 +61,7 @@ public:
         }
         on_hand_as_[id] = fold(written);
         if (const auto word = missing_as_.find(id); word != missing_as_.end() && contains(inventory_.missing, id)) {
-            if (says(on_hand_as_[id], word->second)) return contradicts(id, where);
+            if (says(on_hand_as_[id], word->second) || tells_form(word->second)) return contradicts(id, where);
             std::erase(inventory_.missing, id);
             there_all_the_same(id);
         }
@@ -115,7 +115,7 @@ public:
                 std::any_of(inventory_.items.begin(), inventory_.items.end(), [&](const auto& item) { return item.ingredient == id; });
             missing_as_[id] = fold(word);
             if (listed && !names.loose) {
-                if (says(on_hand_as_[id], missing_as_[id])) return contradicts(id, where);
+                if (says(on_hand_as_[id], missing_as_[id]) || tells_form(missing_as_[id])) return contradicts(id, where);
                 there_all_the_same(id);
             }
             if (listed || contains(inventory_.missing, id)) continue;
@@ -178,6 +178,13 @@ private:
     static bool says(const std::string& line, const std::string& word) {
         return (" " + line + " ").find(" " + word + " ") != std::string::npos ||
                (" " + word + " ").find(" " + line + " ") != std::string::npos;
+    }
+
+    // "no fresh turmeric" beside the ground one is another form, and not another word.
+    bool tells_form(const std::string& word) const {
+        const auto words = words_of(word);
+        return words.size() > 1 &&
+               std::any_of(words.begin(), words.end(), [&](const Word& one) { return knowledge_.in_list("tells-form", one.folded); });
     }
 
     void there_all_the_same(const std::string& id) {
@@ -308,6 +315,8 @@ private:
         // "Pantry: oats, lentils": what stands before the colon is no food.
         if (const auto colon = text.find(": "); colon != std::string_view::npos && !known_without_amount(text.substr(0, colon)))
             return weighed(bare(text.substr(colon + 1)), line);
+        if (const Ingredient* one = digits ? nullptr : one_food(text))
+            return gatherer_.name(one->names.front(), origin_of(text, line), true);
         const auto parts = parts_of_list(text);
         if (parts.size() > 1 && !gatherer_.namer().knows(text) && (digits || !known_without_amount(text))) {
             for (const auto part : parts) weighed(part, line);
@@ -372,9 +381,19 @@ private:
         return {};
     }
 
+    // "marjoram, dried": what stands behind the comma tells of the food before it, and is none itself.
+    const Ingredient* one_food(std::string_view names) const {
+        const auto parts = parts_of_list(names);
+        const bool several = std::all_of(parts.begin(), parts.end(), [&](auto part) { return known_without_amount(part).has_value(); });
+        if (parts.size() < 2 || several) return nullptr;
+        const auto read = read_line("10 g " + std::string(names), Origin(file_, {1, 1}), knowledge_, {}, true);
+        return read ? knowledge_.ingredient(read->line.ingredient) : nullptr;
+    }
+
     // One name that has "and" or a comma in it stays whole; each of several may say again that it is there or not.
     void list(std::string_view names, const TextLine& line, bool on_hand) {
         if (gatherer_.namer().knows(names)) return gatherer_.name(names, origin_of(names, line), on_hand);
+        if (const Ingredient* one = one_food(names)) return gatherer_.name(one->names.front(), origin_of(names, line), on_hand);
         for (const auto part : parts_of_list(names)) {
             const StockLine again = stock_line(part, knowledge_);
             const bool there = again.says == StockWord::none ? false : again.says == StockWord::some ? true : on_hand;

@@ -41,7 +41,7 @@ bool StockNamer::in_formula(const std::string& id) const {
 
 std::vector<std::string> StockNamer::lines_called(const std::string& folded) const {
     std::vector<std::string> ids;
-    if (!formula_ || folded.empty()) return ids;
+    if (!formula_ || folded.empty() || knowledge_.in_list("tells-form", folded)) return ids;
     for (const auto& line : formula_->lines) {
         const Ingredient& ingredient = *knowledge_.ingredient(line.ingredient);
         const bool called = fold(line.called) == folded || std::any_of(ingredient.names.begin(), ingredient.names.end(),
