@@ -171,6 +171,7 @@ private:
         constexpr int most_rounds = 4;
         for (int round = 0; round < most_rounds; ++round) {
             solve(exact, from, &hard);
+            if (!exact.relaxed.feasible()) solve(exact, from, &hard, true);  // from one start it may end where no way leads on
             if (!exact.relaxed.feasible() || exact.relaxed.cost > worst_kept() || has_no_place(plan_of(exact))) return std::nullopt;
             leave_no_remnants(exact, hard);
             Plan plan = plan_of(exact);

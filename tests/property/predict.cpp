@@ -37,7 +37,8 @@ TEST_CASE("random formulas: bands are ordered and finite, chances add up, shares
             CHECK(p.properties[property].low >= 0);
         for (const Property property : {Property::bind, Property::firmness, Property::cook_loss_pct})
             CHECK(p.properties[property].high <= 100);
-        CHECK((p.properties[Property::ph].low > 3 && p.properties[Property::ph].high < 8));
+        CAPTURE(p.properties[Property::ph].low, p.properties[Property::ph].high);
+        CHECK((p.properties[Property::ph].low > 2.5 && p.properties[Property::ph].high < 8));
         CHECK((p.properties[Property::water_activity].low > 0.8 && p.properties[Property::water_activity].high <= 1));
         double chances = 0, shares = 0;
         for (const double c : p.heat_chances) chances += c;
