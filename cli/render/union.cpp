@@ -8,75 +8,167 @@
 namespace standin::cli {
 namespace {
 
-// What one of the batches adds to the first.
+// What one of the batches asks to be minded.
 struct Own {
     const std::vector<AllergenText>* allergens;
     const std::vector<CautionText>* cautions;
 };
 
-bool has(const std::vector<AllergenText>& all, const AllergenText& one) {
-    return std::any_of(all.begin(), all.end(), [&](const AllergenText& a) { return a.allergen == one.allergen && a.sure == one.sure; });
+// All that a variant asks, or only what it asks beyond the original.
+enum class Told { all, new_only };
+
+const AllergenText* found(const std::vector<AllergenText>& all, const AllergenText& one) {
+    const auto at =
+        std::find_if(all.begin(), all.end(), [&](const AllergenText& a) { return a.allergen == one.allergen && a.sure == one.sure; });
+    return at == all.end() ? nullptr : &*at;
 }
 
-bool has(const std::vector<CautionText>& all, const CautionText& one) {
-    return std::any_of(all.begin(), all.end(), [&](const CautionText& c) { return is_same(c, one); });
+const CautionText* found(const std::vector<CautionText>& all, const CautionText& one) {
+    const auto at = std::find_if(all.begin(), all.end(), [&](const CautionText& c) { return is_same(c, one); });
+    return at == all.end() ? nullptr : &*at;
 }
 
-// Numbers of the variants that something is said of.
+// Numbers of the variants that something is said of, or not said of.
 template <class T>
-std::vector<std::string> said_of(const T& one, const std::vector<Own>& own, const std::vector<T>* Own::*part) {
-    std::vector<std::string> numbers;
+std::vector<std::string> numbers(const T& one, const std::vector<Own>& own, const std::vector<T>* Own::*part, bool said) {
+    std::vector<std::string> all;
     for (std::size_t i = 0; i < own.size(); ++i)
-        if (has(*(own[i].*part), one)) numbers.push_back(std::to_string(i + 1));
-    return numbers;
+        if ((found(*(own[i].*part), one) != nullptr) == said) all.push_back(std::to_string(i + 1));
+    return all;
 }
 
-Together marked(const PageSafety& page, const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions,
-                const std::vector<Own>& own) {
+// "in 1 and 3" where the original has it not, "not in 2" where all have it but one; empty: the original and all have it.
+template <class T>
+std::string mark_of(const T& one, const Own& before, const std::vector<Own>& own, const std::vector<T>* Own::*part, Told told,
+                    const std::string& in) {
+    if (!found(*(before.*part), one)) {
+        const auto said = numbers(one, own, part, true);
+        return said.empty() ? "" : in + listed(said);
+    }
+    if (told == Told::new_only) return "";
+    const auto unsaid = numbers(one, own, part, false);
+    return unsaid.empty() || unsaid.size() == own.size() ? "" : "not " + in + listed(unsaid);
+}
+
+bool is_in_words(const std::string& text) {
+    return text.size() > 1 && text[0] >= 'A' && text[0] <= 'Z' && text[1] >= 'a' && text[1] <= 'z';
+}
+
+std::string small(std::string text) {
+    if (is_in_words(text)) text.front() = static_cast<char>(text.front() - 'A' + 'a');
+    return text;
+}
+
+// A limit that the original passes too, with another figure.
+bool is_still_over(const CautionText& now, const CautionText* before) {
+    if (!before) return false;
+    const auto value = [](const CautionText& c) {
+        const auto& figures = c.reason.figures;
+        const auto at = std::find_if(figures.begin(), figures.end(), [](const Figure& f) { return f.what == "value"; });
+        return at == figures.end() ? std::optional<double>() : at->after;
+    };
+    if (value(now) && value(*before)) return *value(now) != *value(*before);
+    return now.id == "over-most" && now.reason.foods != before->reason.foods && says_all_of(*before, now);
+}
+
+Together marked(const PageSafety& page, const Own& before, const std::vector<Own>& own, Told told = Told::all) {
     Together all;
     all.many = own.size() > 1;
     all.core = core(page.core);
     for (auto a : page.allergens) {
-        const auto numbers = has(allergens, a) ? std::vector<std::string>{} : said_of(a, own, &Own::allergens);
-        if (!numbers.empty()) a.allergen += " (in " + listed(numbers) + ")";
+        const auto mark = mark_of(a, before, own, &Own::allergens, told, "in ");
+        if (!mark.empty()) a.allergen += " (" + mark + ")";
         all.allergens.push_back(std::move(a));
     }
     std::vector<CautionText> of_all;
     for (auto c : page.cautions) {
-        const auto numbers = has(cautions, c) ? std::vector<std::string>{} : said_of(c, own, &Own::cautions);
-        if (numbers.empty()) {
-            of_all.push_back(std::move(c));
-            continue;
-        }
-        c.text = "(" + listed(numbers) + ") " + c.text;
-        all.cautions.push_back(std::move(c));
+        const CautionText* old = found(*before.cautions, c);
+        if (is_still_over(c, old)) c.text = "Still " + small(c.text);
+        const auto mark = mark_of(c, before, own, &Own::cautions, told, "");
+        if (!mark.empty()) c.text = "(" + mark + ") " + c.text;
+        (old || mark.empty() ? of_all : all.cautions).push_back(std::move(c));
     }
     all.cautions.insert(all.cautions.end(), of_all.begin(), of_all.end());
+    return all;
+}
+
+// What is offered first; what only the batch as it was asks for, apart.
+Together marked(const PageSafety& page, const PageSafety& offered, const Prediction& base, const std::vector<Own>& own,
+                const std::string& name) {
+    const Own before{&base.allergens, &base.cautions};
+    if (own.empty()) return marked(page, before, own);
+    Together all = marked(offered, before, own);
+    all.only_of = name;
+    if (base.core > offered.core) all.core_before = core(base.core);
+    for (const auto& a : base.allergens)
+        if (!found(offered.allergens, a)) all.allergens_before.push_back(a);
+    for (const auto& c : base.cautions)
+        if (!found(offered.cautions, c) && c.id != "core-temperature") all.cautions_before.push_back(c);
     return all;
 }
 
 }  // namespace
 
 std::string cook_line(const Together& all) {
-    return "Cook to " + all.core + " in the middle, measured" + (all.many ? ", whichever you make." : ".");
+    return "Cook to " + all.core + " in the middle, measured" + (all.many ? ", whichever you make" : "") +
+           (all.core_before.empty() ? "" : "; " + all.only_of + " to " + all.core_before) + ".";
 }
 
 Together together(const AdaptAnswer& answer) {
     std::vector<Own> own;
     for (const auto& v : answer.variants) own.push_back({&v.prediction.allergens, &v.prediction.cautions});
-    return marked(answer.on_page, answer.base.allergens, answer.base.cautions, own);
+    return marked(answer.on_page, answer.of_variants, answer.base, own, "your original");
 }
 
 Together together(const MendAnswer& answer) {
     std::vector<Own> own;
     for (const auto& way : answer.ways) own.push_back({&way.prediction.allergens, &way.prediction.cautions});
-    return marked(answer.on_page, answer.base.allergens, answer.base.cautions, own);
+    return marked(answer.on_page, answer.of_variants, answer.base, own, "the mass as it is");
 }
 
 Together together(const SwapsAnswer& answer) {
     std::vector<Own> own;
     for (const auto& s : answer.stand_ins) own.push_back({&s.allergens, &s.cautions});
-    return marked(answer.on_page, answer.allergens, answer.cautions, own);
+    return marked(answer.on_page, {&answer.allergens, &answer.cautions}, own, Told::new_only);
+}
+
+std::string allergens_before_in_short(const Together& all) {
+    std::vector<std::string> names;
+    for (const auto& a : all.allergens_before) names.push_back((a.sure ? "" : "perhaps ") + a.allergen);
+    return names.empty() ? "" : "Only in " + all.only_of + ": " + listed(names) + ".";
+}
+
+std::string cautions_before_in_short(const Together& all) {
+    std::string titles;
+    for (const auto& c : all.cautions_before) titles += (titles.empty() ? "" : "; ") + title_of(c);
+    return titles.empty() ? "" : "Only for " + all.only_of + ": " + titles + ".";
+}
+
+std::vector<CautionText> all_cautions(const Together& all) {
+    auto cautions = all.cautions;
+    for (auto c : all.cautions_before) {
+        c.text = "(only for " + all.only_of + ") " + c.text;
+        cautions.push_back(std::move(c));
+    }
+    return cautions;
+}
+
+std::vector<AllergenText> all_allergens(const Together& all) {
+    auto allergens = all.allergens;
+    for (auto a : all.allergens_before) {
+        a.allergen += " (only in " + all.only_of + ")";
+        allergens.push_back(std::move(a));
+    }
+    return allergens;
+}
+
+std::string title_of(const CautionText& caution) {
+    std::string title = caution.text.substr(0, caution.text.find_first_of(":;,"));
+    title = small(title.substr(0, title.find(". ")));
+    std::vector<std::string> foods;
+    if (!caution.foods.empty())
+        for (const auto& said : caution.reason.foods) foods.push_back(said.substr(0, said.find(" (")));
+    return title + (foods.empty() ? "" : " (" + listed(foods) + ")");
 }
 
 }  // namespace standin::cli

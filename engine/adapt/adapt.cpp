@@ -104,10 +104,14 @@ private:
     }
 
     static AdaptAnswer with_safety(AdaptAnswer answer) {
-        OnPage page;
+        OnPage page, of_variants;
         page.add(answer.base);
-        for (const auto& variant : answer.variants) page.add(variant.prediction);
+        for (const auto& variant : answer.variants) {
+            page.add(variant.prediction);
+            of_variants.add(variant.prediction);
+        }
         answer.on_page = page.safety();
+        answer.of_variants = of_variants.safety();
         return answer;
     }
 

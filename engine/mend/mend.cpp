@@ -63,10 +63,14 @@ void texts_of(const std::vector<MendStep>& steps, std::vector<std::string>& into
 }
 
 void finish(MendAnswer& answer, const Mending& mending) {
-    OnPage page;
+    OnPage page, of_ways;
     page.add(answer.base);
-    for (const auto& way : answer.ways) page.add(way.prediction);
+    for (const auto& way : answer.ways) {
+        page.add(way.prediction);
+        of_ways.add(way.prediction);
+    }
     answer.on_page = page.safety();
+    answer.of_variants = of_ways.safety();
     if (answer.ways.empty()) return;
     texts_of(mending.fold, answer.fold);
     if (std::any_of(answer.ways.begin(), answer.ways.end(), [](const MendWay& way) { return !way.plain.empty(); }))

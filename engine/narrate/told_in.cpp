@@ -54,6 +54,7 @@ AdaptAnswer told_in(AdaptAnswer a, Units units) {
     turn(a.base, units);
     for (auto& variant : a.variants) turn(variant, units);
     turn(a.on_page, units);
+    turn(a.of_variants, units);
     for (auto& one : a.presumed) turn(one.says, units);
     for (auto& one : a.excluded) turn(one.note, units);
     if (a.scaled) a.scaled->says = in_full(a.scaled->reason, units);
@@ -123,6 +124,7 @@ MendAnswer told_in(MendAnswer a, Units units) {
     for (auto* sentences : {&a.fold, &a.plain}) turn(*sentences, units);
     for (auto& one : a.presumed) turn(one.says, units);
     turn(a.on_page, units);
+    turn(a.of_variants, units);
     return a;
 }
 

@@ -153,7 +153,7 @@ std::string adapt_html(const AdaptAnswer& answer, const Engine& engine, const De
     Markup rest = listing("These demands cannot all be met", in_full(a.conflict, detail.units)) +
                   listing("What would give", in_full(a.would_give, detail.units)) +
                   listing("What can be reached", in_full(a.reach, detail.units));
-    rest += safety_part(cook_line(all), all.allergens, all.cautions);
+    rest += safety_part(cook_line(all), all_allergens(all), all_cautions(all));
     for (const auto& v : a.variants) rest += VariantCard(v, a, engine, detail).card();
     rest += glut_part(detail.beside, detail.units) + listing("How the formula was read", a.base.read_as);
     rest += listing("Taken for granted", presumed_in_words(a));

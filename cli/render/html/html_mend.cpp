@@ -48,7 +48,7 @@ std::string mend_html(const MendAnswer& answer, const Detail& detail) {
     for (const auto& word : a.words) taken.push_back(as_taken(word));
     for (const auto& measured : a.measured) taken.push_back(as_measured(measured));
     for (const auto& p : a.presumed) presumed.push_back(p.says);
-    Markup rest = safety_part(cook_line(all), all.allergens, all.cautions);
+    Markup rest = safety_part(cook_line(all), all_allergens(all), all_cautions(all));
     if (a.discard.empty()) rest += listing("How it was taken", taken);
     for (std::size_t i = 0; i < a.ways.size(); ++i) rest += way_part(a.ways[i], i + 1, a, detail);
     rest += listing("What cannot be mended", in_full(a.cannot, detail.units));

@@ -135,7 +135,8 @@ std::string adapt_json(const AdaptAnswer& a, const Engine& engine, const Extras&
          {"cost", cost_json(beside.cost, a.base)},
          {"glut", glut_json(beside)},
          {"cautions", json_of(a.base.cautions)},
-         {"on_page", json_of(a.on_page)}});
+         {"on_page", json_of(a.on_page)},
+         {"of_variants", json_of(a.of_variants)}});
 }
 
 }  // namespace standin::cli

@@ -63,7 +63,8 @@ std::string mend_json(const MendAnswer& a, const Engine& engine) {
                     {"presumed", json_of(a.presumed)},
                     {"allergens", json_of(a.on_page.allergens)},
                     {"cautions", json_of(a.on_page.cautions)},
-                    {"on_page", json_of(a.on_page)}});
+                    {"on_page", json_of(a.on_page)},
+                    {"of_variants", json_of(a.of_variants)}});
 }
 
 }  // namespace standin::cli

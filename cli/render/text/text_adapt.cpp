@@ -40,8 +40,7 @@ std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const De
     const AdaptAnswer a = told_in(answer, units);
     const Together all = together(a);
     const VariantPage page{a.base, engine, units, look, beside};
-    std::string text =
-        paragraph(answer_first(a), look, 0) + safety_first(all.core, all.allergens, look) + own_records(a.base.overlay, look);
+    std::string text = paragraph(answer_first(a), look, 0) + safety_first(all, look) + own_records(a.base.overlay, look);
     for (const auto& line : asked_as_understood(a, engine)) text += paragraph(line, look, 0);
     if (!full) text += presumed_in_brief(a, engine, look);
     text += bulleted("These demands cannot all be met", in_full(a.conflict, units), look) +
@@ -55,8 +54,8 @@ std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const De
     if (full || !a.proved) text += search_part(a, look);
     if (full) text += bulleted("Taken for granted", presumed_in_words(a), look);
     text += read_as_part(a.base.read_as, look);
-    if (!full) text += safety_in_brief(all.allergens, all.cautions, look);
-    else text += allergens_part(all.allergens, look) + cautions_part(all.cautions, look);
+    if (!full) text += safety_in_brief(all, look);
+    else text += safety_in_full(all, look);
     return text + (full || a.variants.empty() ? "" : "More: --full. To paper: --save FILE, --sheet (--variant N).\n");
 }
 

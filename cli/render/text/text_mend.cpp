@@ -43,8 +43,7 @@ std::string way_part(const MendWay& way, std::size_t number, const MendAnswer& a
 std::string mend_text(const MendAnswer& answer, const Detail& detail, const Look& look) {
     const MendAnswer a = told_in(answer, detail.units);
     const Together all = together(a);
-    std::string text =
-        paragraph(answer_first(a, detail.units), look, 0) + safety_first(all.core, all.allergens, look) + own_records(a.base.overlay, look);
+    std::string text = paragraph(answer_first(a, detail.units), look, 0) + safety_first(all, look) + own_records(a.base.overlay, look);
     if (!a.discard.empty()) text += "\n" + paragraph(a.discard, look, 0);
     std::vector<std::string> taken;
     for (const auto& word : a.words) taken.push_back(as_taken(word));
@@ -61,8 +60,7 @@ std::string mend_text(const MendAnswer& answer, const Detail& detail, const Look
         text += bulleted("Taken for granted", presumed, look);
     }
     text += read_as_part(a.base.read_as, look);
-    text += detail.full ? allergens_part(all.allergens, look) + cautions_part(all.cautions, look)
-                        : safety_in_brief(all.allergens, all.cautions, look);
+    text += detail.full ? safety_in_full(all, look) : safety_in_brief(all, look);
     return text + (detail.full || a.ways.empty() ? "" : "More: --full. The mended formula: --save FILE (--variant N).\n");
 }
 

@@ -60,12 +60,26 @@ bool at_the_bench(Property property) {
     return std::find(all.begin(), all.end(), property) != all.end();
 }
 
-std::string safety_first(const std::string& core, const std::vector<AllergenText>& allergens, const Look& look, const std::string& which) {
+namespace {
+
+std::string first_of_all(const std::string& core, const std::vector<AllergenText>& allergens, const std::string& which) {
     std::vector<std::string> names;
     for (const auto& a : allergens) names.push_back(a.sure ? a.allergen : "perhaps " + a.allergen + " (check the packet)");
-    return paragraph(
-        "Cook to " + core + " in the middle" + which + ". Allergens: " + (names.empty() ? "none of the listed ones" : listed(names)) + ".",
-        look, 0);
+    return "Cook to " + core + " in the middle" + which + ". Allergens: " + (names.empty() ? "none of the listed ones" : listed(names)) +
+           ".";
+}
+
+}  // namespace
+
+std::string safety_first(const std::string& core, const std::vector<AllergenText>& allergens, const Look& look, const std::string& which) {
+    return paragraph(first_of_all(core, allergens, which), look, 0);
+}
+
+std::string safety_first(const Together& all, const Look& look) {
+    const std::string before = allergens_before_in_short(all);
+    return paragraph(first_of_all(all.core, all.allergens, all.core_before.empty() ? "" : "; " + all.only_of + " to " + all.core_before) +
+                         (before.empty() ? "" : " " + before),
+                     look, 0);
 }
 
 std::string own_records(const std::string& folder, const Look& look) {
@@ -80,8 +94,11 @@ std::string read_as_part(const std::vector<std::string>& notes, const Look& look
     return out;
 }
 
-std::string safety_in_brief(const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions, const Look& look) {
-    constexpr std::array<std::string_view, 4> of_every_batch{"core-temperature", "keep-cold", "vulnerable", "defer"};
+namespace {
+
+std::string in_brief(const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions, const std::string& before,
+                     const Look& look) {
+    constexpr std::array<std::string_view, 5> of_every_batch{"core-temperature", "keep-cold", "hands", "vulnerable", "defer"};
     std::string out, always;
     if (!allergens.empty()) out += heading("Allergens", look);
     for (const auto& a : allergens)
@@ -93,7 +110,22 @@ std::string safety_in_brief(const std::vector<AllergenText>& allergens, const st
         if (folded) always += (always.empty() ? "" : " ") + c.text;
         else out += bullet(c.text, look);
     }
+    if (!before.empty()) out += bullet(before, look);
     return out + (always.empty() ? "" : bullet(always, look));
+}
+
+}  // namespace
+
+std::string safety_in_brief(const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions, const Look& look) {
+    return in_brief(allergens, cautions, "", look);
+}
+
+std::string safety_in_brief(const Together& all, const Look& look) {
+    return in_brief(all.allergens, all.cautions, cautions_before_in_short(all), look);
+}
+
+std::string safety_in_full(const Together& all, const Look& look) {
+    return allergens_part(all_allergens(all), look) + cautions_part(all_cautions(all), look);
 }
 
 std::string allergens_part(const std::vector<AllergenText>& allergens, const Look& look) {

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "render/detail.hpp"
+#include "render/union.hpp"
 #include "standin/prediction.hpp"
 #include "table.hpp"
 #include "words.hpp"
@@ -61,5 +62,11 @@ std::string read_as_part(const std::vector<std::string>& notes, const Look& look
 std::string safety_in_brief(const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions, const Look& look);
 std::string allergens_part(const std::vector<AllergenText>& allergens, const Look& look);
 std::string cautions_part(const std::vector<CautionText>& cautions, const Look& look);
+
+/// The same over several batches: what only the original asks for stands short behind it.
+std::string safety_first(const Together& all, const Look& look);
+std::string safety_in_brief(const Together& all, const Look& look);
+/// Each in full.
+std::string safety_in_full(const Together& all, const Look& look);
 
 }  // namespace standin::cli

@@ -91,8 +91,7 @@ std::string swaps_text(const SwapsAnswer& swaps, const std::string& title, const
     const auto& [units, full, beside] = detail_of;
     const SwapsAnswer answer = told_in(swaps, units);
     const Together all = together(answer);
-    std::string page = paragraph(in_short(answer, title, units), look, 0) + safety_first(all.core, all.allergens, look) +
-                       own_records(answer.overlay, look);
+    std::string page = paragraph(in_short(answer, title, units), look, 0) + safety_first(all, look) + own_records(answer.overlay, look);
     if (!answer.stand_ins.empty()) page += full ? ranks(answer, units, look) : swaps_in_brief(answer, engine, units, beside, look);
     for (std::size_t i = 0; full && i < answer.stand_ins.size(); ++i)
         page += detail(answer.stand_ins[i], i + 1, engine, units, beside, look);
@@ -100,8 +99,8 @@ std::string swaps_text(const SwapsAnswer& swaps, const std::string& title, const
     for (const auto& one : answer.left_out)
         if (full) page += bullet(one, look);
     page += read_as_part(answer.read_as, look);
-    if (!full) page += safety_in_brief(all.allergens, all.cautions, look);
-    else page += allergens_part(all.allergens, look) + cautions_part(all.cautions, look);
+    if (!full) page += safety_in_brief(all, look);
+    else page += safety_in_full(all, look);
     return page + (full || answer.stand_ins.empty() ? "" : "More: --full. The formula with one of them: --take N --save FILE.\n");
 }
 

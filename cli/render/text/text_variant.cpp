@@ -7,6 +7,7 @@
 #include "render/effects.hpp"
 #include "render/sentences.hpp"
 #include "render/text/text_parts.hpp"
+#include "render/union.hpp"
 #include "render/units.hpp"
 #include "render/weights.hpp"
 
@@ -80,15 +81,7 @@ std::string or_else(const Edit& e, const VariantPage& page) {
 std::string new_to_mind(const Variant& v, const VariantPage& page) {
     std::string out, titles;
     if (!v.new_allergens.empty()) out += bullet("Brings a new allergen: " + listed(v.new_allergens) + ".", page.look);
-    for (const auto& c : v.new_cautions) {
-        std::string title = c.text.substr(0, c.text.find_first_of(":;,"));
-        title = title.substr(0, title.find(". "));
-        std::vector<std::string> foods;
-        for (const auto& id : c.foods) foods.push_back(page.engine.name_of(id));
-        const bool plain = title.size() > 1 && title[0] >= 'A' && title[0] <= 'Z' && title[1] >= 'a' && title[1] <= 'z';
-        if (plain) title.front() = static_cast<char>(title.front() - 'A' + 'a');
-        titles += (titles.empty() ? "" : "; ") + title + (foods.empty() ? "" : " (" + listed(foods) + ")");
-    }
+    for (const auto& c : v.new_cautions) titles += (titles.empty() ? "" : "; ") + title_of(c);
     return out + (titles.empty() ? "" : bullet("New to mind, in full below: " + titles + ".", page.look));
 }
 

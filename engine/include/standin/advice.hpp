@@ -177,6 +177,7 @@ struct AdaptAnswer {
     std::vector<Reason> would_give;     ///< what would resolve it
     std::vector<Reason> reach;          ///< then: how near each want can be come to, alone and beside the rest
     PageSafety on_page;                 ///< over the base and every variant shown
+    PageSafety of_variants;             ///< over the variants alone: what is on the page besides is only of the base
     std::vector<Presumption> presumed;  ///< what matters first
     std::vector<Excluded> excluded;     ///< what each word of `without` took in
     std::optional<Scaled> scaled;       ///< then `base` and all weights are of the formula as scaled

@@ -79,7 +79,8 @@ struct MendAnswer {
     std::vector<std::string> fold, plain;  ///< how, step by step
     std::vector<Presumption> presumed;
     std::vector<Excluded> excluded;
-    PageSafety on_page;
+    PageSafety on_page;      ///< over the mass as it is and every way to mend it
+    PageSafety of_variants;  ///< over the ways alone
 };
 
 /// A usage error names the word that is not understood.
