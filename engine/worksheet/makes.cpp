@@ -31,6 +31,7 @@ SheetYield makes_of(const Formula& formula, const Prediction& prediction, const 
         const double radius = *y.diameter_mm / 2;
         const double grams_a_mm = parameter("bench.mass.density") * std::numbers::pi * radius * radius / mm3_a_ml;
         y.length_mm = asked.grams ? *asked.grams / grams_a_mm : asked.link_mm.value_or(parameter("bench.link.length"));
+        y.length_said = asked.grams || asked.link_mm;
         y.piece_g = *y.length_mm * grams_a_mm;
         y.casing = casing_for(*y.diameter_mm, knowledge);
         y.casing_g_a_metre = 1000 * grams_a_mm;

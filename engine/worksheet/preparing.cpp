@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/words.hpp"
 #include "models/composition.hpp"
 #include "worksheet/order.hpp"
 #include "worksheet/steps.hpp"
@@ -8,12 +9,19 @@
 namespace standin {
 namespace {
 
+// Pods that burn the skin.
+std::string gloves(const Sheet& sheet) {
+    const auto& all = sheet.prediction.cautions;
+    const auto pods = std::find_if(all.begin(), all.end(), [](const CautionText& c) { return c.id == "hot-pod"; });
+    return pods == all.end() ? "" : " Gloves on for the " + listed(pods->reason.foods) + ".";
+}
+
 // Everything that loses something between the shop and the scale.
 SheetStep trimming(const Sheet& sheet, const Knowledge& knowledge) {
     SheetStep step;
     step.id = "weigh";
     step.what = "trim and weigh out";
-    step.how = "Cut away what is damaged, wash and dry the leaves; weigh every line and tick it off.";
+    step.how = "Cut away what is damaged, wash and dry the leaves; weigh every line and tick it off." + gloves(sheet);
     step.why = "The weights are of what goes in.";
     step.source = "common-practice";
     for (const auto& bought : sheet.buy) {

@@ -15,6 +15,10 @@ SheetStep chilling(const Sheet& sheet, const Knowledge& knowledge) {
     s.temperature_c = knowledge.parameter("bench.chill.meat").mid;
     s.temperature = TemperatureIs::at_most;
     s.said = false;
+    s.how += " Raw meat has a board of its own; after it wash hands, board and knife in hot, soapy water.";
+    const auto& said = sheet.prediction.cautions;
+    if (std::any_of(said.begin(), said.end(), [](const CautionText& c) { return c.id == "poultry-raw"; }))
+        s.how += " Do not rinse raw poultry.";
     take_in(s, sheet, knowledge, {Part::meat, Part::minced});
     return s;
 }
@@ -42,12 +46,16 @@ SheetStep grinding(const Sheet& sheet, const Knowledge& knowledge) {
 
 SheetStep pasting(const Sheet& sheet, const Knowledge& knowledge) {
     SheetStep s = plain_step("paste", "blend the paste",
-                             "Seeds and nuts first, then the rest, as fine as you like the colour spread. No more liquid "
-                             "than the blade needs, taken from the formula's own. Back into the cold.",
+                             "As fine as you like the colour spread. No more liquid than the blade needs, taken from the formula's own. "
+                             "Back into the cold.",
                              "Blended just before mixing it keeps its green; warm it would warm the meat.");
     s.temperature_c = knowledge.parameter("bind.cold.up-to").mid;
     s.temperature = TemperatureIs::at_most;
     take_in(s, sheet, knowledge, {Part::paste});
+    const bool seeds = std::any_of(s.parts.begin(), s.parts.end(), [&](const StepPart& part) {
+        return knowledge.ingredient(sheet.formula.lines[part.line].ingredient)->tissue == Tissue::seed;
+    });
+    if (seeds && s.parts.size() > 1) s.how = "Seeds and nuts first, then the rest. " + s.how;
     return s;
 }
 
@@ -62,7 +70,7 @@ SheetStep tasting(const Sheet& sheet, const Knowledge& knowledge) {
     return s;
 }
 
-SheetStep shaping(const Sheet& sheet, const Knowledge& knowledge) {
+SheetStep shaping(const Sheet& sheet) {
     const bool link = sheet.makes.shape == "link";
     SheetStep s = link ? plain_step("shape", "stuff", "Fill the casings firmly, without air, twist off and prick the bubbles.",
                                     "Air pockets hold fat and juice and burst in the pan.")
@@ -72,7 +80,7 @@ SheetStep shaping(const Sheet& sheet, const Knowledge& knowledge) {
                                     "Even pieces reach their core together.");
     s.grams_in = s.grams_out = sheet.makes.batch_g;
     s.link_mm = sheet.makes.length_mm;
-    s.said = !link || *s.link_mm != knowledge.parameter("bench.link.length").mid;  // the usual length, where nobody asked for another
+    s.said = !link || sheet.makes.length_said;
     return s;
 }
 
@@ -157,7 +165,7 @@ std::vector<SheetStep> making_steps(const Sheet& sheet, const Knowledge& knowled
     if (sheet.makes.casing_m) steps.insert(steps.begin(), soaking_casing(sheet, knowledge));
     for (auto& step : mixing_steps(sheet, knowledge)) steps.push_back(std::move(step));
     steps.push_back(tasting(sheet, knowledge));
-    steps.push_back(shaping(sheet, knowledge));
+    steps.push_back(shaping(sheet));
     steps.push_back(resting(sheet, knowledge));
     steps.push_back(cooking(sheet, knowledge));
     for (auto& step : serving(sheet)) steps.push_back(std::move(step));

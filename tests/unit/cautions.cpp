@@ -43,7 +43,7 @@ TEST_CASE("what is always said is always said, each with a source that is known,
     const auto all = of(mixture(plain));
     REQUIRE(!all.empty());
     CHECK(all.front().id == "core-temperature");
-    for (const auto* id : {"core-temperature", "keep-cold", "vulnerable", "defer"}) {
+    for (const auto* id : {"core-temperature", "keep-cold", "hands", "vulnerable", "defer"}) {
         INFO(id);
         CHECK(said(all, id) != nullptr);
     }
@@ -51,7 +51,7 @@ TEST_CASE("what is always said is always said, each with a source that is known,
         INFO(caution.id);
         CHECK(knowledge().source(caution.source) != nullptr);
     }
-    CHECK(all.size() == 4);
+    CHECK(all.size() == 5);
 }
 
 TEST_CASE("the core is said once, and nobody is told to taste it raw") {
@@ -131,7 +131,7 @@ TEST_CASE("cautions of a variant are new by what they are: the kind, how far it 
     CHECK(new_cautions(base, base).empty());
     CHECK(ids(new_cautions(base, marked({{"pork-shoulder", 900}, {"spinach", 50}, {"chard", 50}}))).count("nitrate-leaf") == 1);
     CHECK(ids(new_cautions(base, marked({{"pork-shoulder", 800}, {"chicken-thigh", 100}, {"spinach", 100}}))) ==
-          std::set<std::string>{"core-temperature", "poultry-core"});
+          std::set<std::string>{"core-temperature", "poultry-core", "poultry-raw"});
     CHECK(new_cautions(marked({{"chicken-thigh", 900}}), marked({{"pork-shoulder", 900}})).empty());
 }
 
@@ -194,6 +194,36 @@ TEST_CASE("species bring their cautions") {
     CHECK(said(with("venison"), "game-source") != nullptr);
     CHECK(said(with("shrimp"), "raw-fish") != nullptr);
     CHECK(said(of(mixture(plain)), "poultry-core") == nullptr);
+}
+
+TEST_CASE("raw meat is kept off hands and boards, and raw poultry is not rinsed") {
+    CHECK(said(of(mixture(plain)), "hands")->text.find("wash hands, boards, knives") != std::string::npos);
+    CHECK(said(of(mixture(plain)), "poultry-raw") == nullptr);
+    for (const auto* bird : {"chicken-thigh", "ground-turkey"}) {
+        REQUIRE(said(with(bird), "poultry-raw") != nullptr);
+        CHECK(said(with(bird), "poultry-raw")->text.find("Do not rinse raw poultry") == 0);
+    }
+}
+
+TEST_CASE("the liver of poultry is warned of for what it carries, the liver of pigs for what that carries") {
+    REQUIRE(said(with("chicken-liver"), "poultry-liver") != nullptr);
+    for (const auto* word : {"Campylobacter", "Salmonella", "73.9 C", "pink", "pregnant"})
+        CHECK(said(with("chicken-liver"), "poultry-liver")->text.find(word) != std::string::npos);
+    CHECK(said(with("chicken-liver"), "liver") == nullptr);  // hepatitis E is not of poultry
+    CHECK(said(with("chicken-liver"), "offal") != nullptr);
+    CHECK(said(with("pork-liver"), "liver") != nullptr);
+    CHECK(said(with("pork-liver"), "poultry-liver") == nullptr);
+}
+
+TEST_CASE("pods that burn the skin ask for gloves, and sprouts for the heat") {
+    for (const auto* pod : {"habanero", "thai-bird-chile", "piquin"}) {
+        REQUIRE(said(with(pod), "hot-pod") != nullptr);
+        CHECK(said(with(pod), "hot-pod")->text.find("gloves") != std::string::npos);
+    }
+    CHECK(said(with("jalapeno"), "hot-pod") == nullptr);
+    REQUIRE(said(with("bean-sprout"), "sprout") != nullptr);
+    CHECK(said(with("bean-sprout"), "sprout")->text.find("cook them through") != std::string::npos);
+    CHECK(said(with("brussels-sprout"), "sprout") == nullptr);
 }
 
 TEST_CASE("of several thresholds of one property only the worst is said") {

@@ -91,6 +91,7 @@ struct SheetYield {
     double pieces = 0;  ///< whole ones, the test patty taken off
     Band piece_cooked_g;
     std::optional<double> diameter_mm, length_mm, casing_m;
+    bool length_said = false;                ///< of a link: by the maker, by its weight or its length
     std::string casing;                      ///< the kind that comes so wide: sheep, hog or beef; empty: no link
     std::optional<double> casing_g_a_metre;  ///< of raw mass in a metre filled full
 };
