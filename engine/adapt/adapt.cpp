@@ -104,14 +104,11 @@ private:
     }
 
     static AdaptAnswer with_safety(AdaptAnswer answer) {
-        OnPage page, of_variants;
+        OnPage page;
         page.add(answer.base);
-        for (const auto& variant : answer.variants) {
-            page.add(variant.prediction);
-            of_variants.add(variant.prediction);
-        }
+        for (const auto& variant : answer.variants) page.offer(variant.prediction);
         answer.on_page = page.safety();
-        answer.of_variants = of_variants.safety();
+        answer.of_variants = page.offered();
         return answer;
     }
 

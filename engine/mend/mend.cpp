@@ -63,14 +63,11 @@ void texts_of(const std::vector<MendStep>& steps, std::vector<std::string>& into
 }
 
 void finish(MendAnswer& answer, const Mending& mending) {
-    OnPage page, of_ways;
+    OnPage page;
     page.add(answer.base);
-    for (const auto& way : answer.ways) {
-        page.add(way.prediction);
-        of_ways.add(way.prediction);
-    }
+    for (const auto& way : answer.ways) page.offer(way.prediction);
     answer.on_page = page.safety();
-    answer.of_variants = of_ways.safety();
+    answer.of_variants = page.offered();
     if (answer.ways.empty()) return;
     texts_of(mending.fold, answer.fold);
     if (std::any_of(answer.ways.begin(), answer.ways.end(), [](const MendWay& way) { return !way.plain.empty(); }))

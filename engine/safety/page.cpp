@@ -32,6 +32,20 @@ void join(CautionText& to, const CautionText& more) {
     if (!to.reason.note.empty()) to.text = in_full(to.reason);
 }
 
+void gather(PageSafety& page, const Prediction& prediction) {
+    for (const auto& allergen : prediction.allergens) add(page.allergens, allergen);
+    const bool hotter = prediction.core > page.core;
+    for (const auto& caution : prediction.cautions) {
+        const bool of_core = caution.id == core_caution_id;
+        const auto same = std::find_if(page.cautions.begin(), page.cautions.end(),
+                                       [&](const CautionText& c) { return of_core ? c.id == caution.id : is_same(c, caution); });
+        if (same == page.cautions.end()) page.cautions.push_back(caution);
+        else if (!of_core) join(*same, caution);
+        else if (hotter) *same = caution;
+    }
+    page.core = std::max(page.core, prediction.core);
+}
+
 }  // namespace
 
 bool is_same(const CautionText& one, const CautionText& other) { return one.id == other.id && one.degree == other.degree; }
@@ -41,18 +55,11 @@ bool says_all_of(const CautionText& one, const CautionText& other) {
            std::all_of(other.foods.begin(), other.foods.end(), [&](const std::string& food) { return contains(one.foods, food); });
 }
 
-void OnPage::add(const Prediction& prediction) {
-    for (const auto& allergen : prediction.allergens) standin::add(safety_.allergens, allergen);
-    const bool hotter = prediction.core > safety_.core;
-    for (const auto& caution : prediction.cautions) {
-        const bool of_core = caution.id == core_caution_id;
-        const auto same = std::find_if(safety_.cautions.begin(), safety_.cautions.end(),
-                                       [&](const CautionText& c) { return of_core ? c.id == caution.id : is_same(c, caution); });
-        if (same == safety_.cautions.end()) safety_.cautions.push_back(caution);
-        else if (!of_core) join(*same, caution);
-        else if (hotter) *same = caution;
-    }
-    safety_.core = std::max(safety_.core, prediction.core);
+void OnPage::add(const Prediction& prediction) { gather(safety_, prediction); }
+
+void OnPage::offer(const Prediction& prediction) {
+    gather(safety_, prediction);
+    gather(offered_, prediction);
 }
 
 std::vector<CautionText> new_cautions(const Prediction& base, const Prediction& variant) {

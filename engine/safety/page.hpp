@@ -13,8 +13,12 @@ public:
     void add(const Prediction& prediction);
     const PageSafety& safety() const { return safety_; }
 
+    /// Adds what is offered in place of the others: that is gathered by itself as well.
+    void offer(const Prediction& prediction);
+    const PageSafety& offered() const { return offered_; }
+
 private:
-    PageSafety safety_;
+    PageSafety safety_, offered_;
 };
 
 /// Cautions of `variant` that `base` has not: of another kind, of a further degree, or because of a food that is not in the base's own.

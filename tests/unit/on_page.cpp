@@ -49,6 +49,18 @@ TEST_CASE("the core is that of the most demanding batch", "[page]") {
     CHECK(page.safety().core.core_c == 73.9);
 }
 
+TEST_CASE("what is offered is gathered by itself too, with the figures of the first of them") {
+    OnPage page;
+    page.add(
+        with({caution("wine", "Wine.", {"red-wine"}), caution("oxalate", "Much oxalate.", {"sorrel"}), caution("salt", "3.4 %.", {})}));
+    page.offer(with({caution("oxalate", "Much oxalate.", {"chard"}), caution("salt", "2.7 %.", {})}));
+    page.offer(with({caution("oxalate", "Much oxalate.", {"spinach"}), caution("salt", "2.6 %.", {})}));
+    CHECK(page.safety().cautions.size() == 3);
+    REQUIRE(page.offered().cautions.size() == 2);
+    CHECK(page.offered().cautions.front().text == "Much oxalate. Here: chard, spinach.");
+    CHECK(page.offered().cautions.back().text == "2.7 %.");
+}
+
 TEST_CASE("a caution is new when it is another one, goes further, or is for a food that the base has not", "[page]") {
     const auto base = with({caution("oxalate", "Much oxalate.", {"sorrel", "chard"}), caution("salty", "Salt.", {}, "high")});
     CHECK(new_cautions(base, with({caution("oxalate", "Much oxalate.", {"chard"})})).empty());
