@@ -44,9 +44,21 @@ std::string said_words(const PredictedColour& colour) {
 std::string answer_first(const AdaptAnswer& a) {
     const std::string name = a.base.title + ": ";
     if (a.variants.empty()) return name + "nothing found does what was asked.";
-    if (!a.conflict.empty()) return name + "nothing found does all that was asked; what comes nearest is below.";
+    if (!a.conflict.empty())
+        return name + "nothing found does " + (a.conflict.size() > 1 ? "all that" : "what") + " was asked; what comes nearest is below.";
     const auto n = a.variants.size();
     return name + (n == 1 ? "one way to do it." : std::to_string(n) + " ways to do it, the nearest first.");
+}
+
+std::string conflict_heading(const AdaptAnswer& a) {
+    return a.conflict.size() > 1 ? "These demands cannot all be met" : "This cannot be met";
+}
+
+std::vector<Reason> what_would_give(const AdaptAnswer& a) {
+    auto all = a.would_give;
+    const bool lone = a.conflict.size() == 1 && a.variants.size() + a.reach.size() > 0;
+    if (lone) std::erase_if(all, [](const Reason& r) { return r.kind == ReasonKind::giving_up; });
+    return all;
 }
 
 std::string presumed_sentence(const AdaptAnswer& a, const Engine& engine) {
@@ -63,12 +75,28 @@ std::string presumed_sentence(const AdaptAnswer& a, const Engine& engine) {
     return text;
 }
 
-std::string becomes(const Prediction& b, const Prediction& v) {
-    const auto state = [](const Prediction& p) { return p.bind_word + ", " + p.rested.word + ", " + heat_phrase(p.heat_word); };
+std::string becomes(const Prediction& b, const Variant& variant) {
+    const Prediction& v = variant.prediction;
+    // A word that turns at a border is no change where nobody would notice one.
+    constexpr double noticed = 0.9;
+    const auto turned = [&](std::string_view what) {
+        const auto& figures = variant.table_reason.figures;
+        return std::any_of(figures.begin(), figures.end(), [&](const Figure& f) { return f.what == what && std::abs(f.after) >= noticed; });
+    };
+    const auto told = [](bool noticed_change, const std::string& before, const std::string& after) {
+        return noticed_change ? after : before;
+    };
+    const auto state = [](const std::string& bind, const std::string& colour, const std::string& heat) {
+        return bind + ", " + colour + ", " + heat_phrase(heat);
+    };
+    const std::string before = state(b.bind_word, b.rested.word, b.heat_word),
+                      after = state(told(turned("bind") || turned("firmness"), b.bind_word, v.bind_word),
+                                    told(turned("colour, rested") || turned("green"), b.rested.word, v.rested.word),
+                                    told(turned("heat"), b.heat_word, v.heat_word));
     const auto& q = v.properties;
     const std::string numbers =
         "; salt " + number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat, pH " + number(q[Property::ph].mid, 1) + ".";
-    return state(b) == state(v) ? "It stays " + state(v) + numbers : "It was " + state(b) + " and is now " + state(v) + numbers;
+    return before == after ? "It stays " + after + numbers : "It was " + before + " and is now " + after + numbers;
 }
 
 std::string Names::of_line(const std::string& id) const {

@@ -16,6 +16,11 @@ std::string said_words(const PredictedColour& colour);
 
 std::string answer_first(const AdaptAnswer& answer);
 
+/// Over the demands that cannot all be met, or the one that cannot be met at all.
+std::string conflict_heading(const AdaptAnswer& answer);
+/// What would resolve it; to give up all that was asked is no help.
+std::vector<Reason> what_would_give(const AdaptAnswer& answer);
+
 /// What comes before the variants: how the batch was scaled, what each word of --without took in.
 std::vector<std::string> asked_as_understood(const AdaptAnswer& answer, const Engine& engine);
 /// What was taken for granted, with the line to add to the list where that is wrong.
@@ -24,7 +29,7 @@ std::vector<std::string> presumed_in_words(const AdaptAnswer& answer);
 /// The same in a sentence or two, what matters first.
 std::string presumed_sentence(const AdaptAnswer& answer, const Engine& engine);
 /// "It stays crumbly and green, ..." or what it turns into.
-std::string becomes(const Prediction& base, const Prediction& variant);
+std::string becomes(const Prediction& base, const Variant& variant);
 
 /// Names of foods; with the formula at hand those of its lines as the maker calls them.
 class Names {

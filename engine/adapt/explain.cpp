@@ -39,18 +39,19 @@ public:
         const bool less = edit.after < edit.before;
         switch (role) {
             case Role::acid:
-                if (less && c_.bind_after.acid_factor > c_.bind_before.acid_factor) return less_acid();
+                if (less && acid_loosened()) return less_acid();
                 return against(edit, Property::sourness_mmol_kg) ? for_its_part(edit, role) : about(ReasonKind::sourness);
             case Role::heat:
                 return against(edit, Property::heat_mg_kg) ? for_its_part(edit, role) : about(ReasonKind::heat);
             case Role::salt:
                 return for_salt();
             case Role::liquid:
+                if (less && acid_loosened() && context_.nominal().unit(line)[Amount::titratable] > 0) return less_acid();
                 if (context_.nominal().unit(line)[Amount::titratable] > 0) return about(ReasonKind::sourness);
                 break;
             case Role::fat:
             case Role::lean:
-                return about(ReasonKind::fat);
+                return for_fat();
             default:
                 break;
         }
@@ -117,6 +118,25 @@ private:
     Reason for_its_part(const PlainEdit& edit, Role role) const {
         const double more = dose_of(context_.nominal().unit(problem_.formula.lines[edit.line]), role) * (edit.after - edit.before);
         return {ReasonKind::addition, std::string(word(role)), {{"brings", {}, more, std::string(dose_unit(role))}}, {}, {}, {}};
+    }
+
+    bool wants(Property property) const {
+        return std::any_of(problem_.hard.begin(), problem_.hard.end(), [&](const Goal& goal) { return goal.property == property; });
+    }
+
+    // Less acid is told for its bind, but not to who asked for less sharpness and nothing of the bind.
+    bool acid_loosened() const {
+        const bool for_the_taste = wants(Property::sourness_mmol_kg) && !wants(Property::bind) && !wants(Property::firmness);
+        return !for_the_taste && c_.bind_after.acid_factor > c_.bind_before.acid_factor;
+    }
+
+    // Meat and fat moved for the bite are told for it.
+    Reason for_fat() const {
+        Reason why = about(ReasonKind::fat);
+        const bool bite = wants(Property::firmness) || wants(Property::bind);
+        if (bite && !wants(Property::fat_pct) && c_.after.properties[Property::firmness] > c_.before.properties[Property::firmness])
+            why.role = "firmness";
+        return why;
     }
 
     // What the line moves, or holds where it is.

@@ -32,7 +32,7 @@ std::vector<Figure> at_the_plate(const Formula& base, double lost_mmol_kg, const
 
 namespace {
 
-constexpr double worth_saying = 0.5;  // noticeable differences
+constexpr double worth_saying = 1;  // noticeable differences
 
 // Who has no chile has pepper, ginger or horseradish: half of what a kilo takes at the most.
 void as_bite(std::vector<Reason>& all, const Distance& distance, const Compared& c, const Stock& stock, const Context& context) {
@@ -61,7 +61,9 @@ std::vector<Reason> what_gives_back(const Formula& base, const Distance& distanc
         return context.nominal().unit(line)[Amount::titratable] > 0 &&
                stock.offer(*context.knowledge().ingredient(line.ingredient)).on_hand;
     });
-    if (lost < worth_saying || !to_be_had || distance.goals().empty()) return all;
+    // Nor where less sharpness is what was asked for.
+    const bool asked_away = distance.wanted(Property::sourness_mmol_kg);
+    if (lost < worth_saying || !to_be_had || asked_away || distance.goals().empty()) return all;
     const Knowledge& knowledge = context.knowledge();
     std::vector<std::string> bright;
     for (const auto& line : base.lines) {

@@ -45,7 +45,7 @@ std::string short_of(const Reason& r, Units units) {
     return "what is on hand" + (lines.empty() ? "" : " (" + lines + ")");
 }
 
-// "salt is 1.80 % of batch, asked for 1.50; by itself it can be met, beside the rest it comes to 1.62."
+// "salt is 1.80 % of batch, asked for 1.50; by itself it can be met, with all that is asked it comes to 1.62."
 std::string within_reach(const Reason& r) {
     const Figure *now = r.figures.empty() ? nullptr : &r.figures.front(), *asked = figure(r, "asked for");
     if (!now || !asked) return r.about + ": how near it can be come to is not known.";
@@ -55,9 +55,11 @@ std::string within_reach(const Reason& r) {
     };
     const auto met = [&](std::string_view where) { return r.role.find(where) != std::string::npos; };
     std::string text = r.about + ": " + now->what + " is " + three_figures(now->after) + ", asked for " + three_figures(asked->after) +
-                       (now->unit.empty() ? "" : " " + now->unit) + "; by itself " +
-                       (met("alone") ? "it can be met" : comes_to("alone") + " at best");
-    if (figure(r, "beside")) text += ", beside the rest " + (met("beside") ? std::string("too") : comes_to("beside"));
+                       (now->unit.empty() ? "" : " " + now->unit) + "; ";
+    const bool only = !figure(r, "beside");
+    text += only ? met("alone") ? "met at the middle of the bands, but not surely enough" : comes_to("alone") + " at best"
+                 : "by itself " + (met("alone") ? std::string("it can be met") : comes_to("alone") + " at best");
+    if (!only) text += ", with all that is asked " + (met("beside") ? std::string("too") : comes_to("beside"));
     return text + ".";
 }
 

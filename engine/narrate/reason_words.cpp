@@ -89,7 +89,8 @@ std::string gist(const Reason& r, Units units) {
         case ReasonKind::salt:
             return salt(r, units);
         case ReasonKind::fat:
-            return moved(r, "keeps it as rich as it was", "makes it richer", "makes it leaner");
+            return moved(r, "keeps it as rich as it was", "makes it richer",
+                         r.role == "firmness" ? "lean sets firm, fat stays soft" : "makes it leaner");
         case ReasonKind::green:
             return moved(r, "keeps it as green as it was", "makes it greener", "makes it less green");
         case ReasonKind::drier_paste:

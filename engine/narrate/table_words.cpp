@@ -9,7 +9,10 @@
 namespace standin {
 namespace {
 
-std::string_view degree(double size) { return size < 0.5 ? "barely" : size < 1 ? "a little" : size < 2 ? "noticeably" : "clearly"; }
+// A want of one noticeable step is met a hair before it: that hair is no reason to call it little.
+constexpr double one_step = 0.9;
+
+std::string_view degree(double size) { return size < 0.5 ? "barely" : size < one_step ? "a little" : size < 2 ? "noticeably" : "clearly"; }
 
 }  // namespace
 

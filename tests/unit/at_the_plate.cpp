@@ -47,6 +47,19 @@ TEST_CASE("so much vinegar a kilo as the firmer variant leaves out", "[plate]") 
     CHECK(again->to_do == v.formula.to_do);
 }
 
+TEST_CASE("sharpness that was not wanted does not come back", "[plate]") {
+    AdaptRequest rounder;
+    rounder.wants = {"rounder"};
+    const Formula sour = formula({line("pork-shoulder", 2000), line("lime-juice", 150), line("table-salt", 36), line("garlic", 10)});
+    const auto milder = engine().adapt(sour, rounder);
+    REQUIRE(milder);
+    REQUIRE_FALSE(milder->variants.empty());
+    for (const auto& v : milder->variants) CHECK(v.gives_back.empty());
+    // Less acid for the taste is told as that, not as a help to the bind.
+    for (const auto& edit : milder->variants.front().edits)
+        if (edit.line == "lime-juice" && edit.kind == EditKind::reduce) CHECK(edit.reason.kind == ReasonKind::sourness);
+}
+
 TEST_CASE("where nothing sour is poured in, the sauce is told without weights", "[plate]") {
     Reason reason;
     reason.kind = ReasonKind::comes_back_outside;

@@ -27,6 +27,19 @@ TEST_CASE("a reason in brief has the words of a bench, in full the numbers behin
     CHECK(in_full(about(ReasonKind::less_acid, {{"pH", 5.03, 5.44, ""}})) == "less acid lets the meat bind; pH 5.03 -> 5.44");
 }
 
+TEST_CASE("lean and fat moved for the bite are told for the bite", "[reason]") {
+    const std::vector<Figure> leaner{{"fat", 20.0, 15.0, "% of batch"}};
+    CHECK(in_brief(about(ReasonKind::fat, leaner)) == "makes it leaner");
+    CHECK(in_brief(about(ReasonKind::fat, leaner, "firmness")) == "lean sets firm, fat stays soft");
+}
+
+TEST_CASE("a want of one step that is met a hair before it is noticed", "[reason]") {
+    const auto told = [](double differences) { return in_brief(about(ReasonKind::table, {{"salt", {}, differences, ""}})); };
+    CHECK(told(-0.97) == "noticeably less salty.");
+    CHECK(told(-0.7) == "a little less salty.");
+    CHECK(told(-2.4) == "clearly less salty.");
+}
+
 TEST_CASE("an effect that is nil is not told as a change", "[reason]") {
     CHECK(in_full(about(ReasonKind::order, {{"bind factor", 1.0, 1.0, ""}})).find("->") == std::string::npos);
     CHECK(in_brief(about(ReasonKind::sourness, {{"sourness", 12.8, 12.8, "mmol/kg"}})) == "keeps it as sharp as it was");

@@ -26,11 +26,11 @@ public:
         Markup content = el("h2", std::to_string(v_.rank) + ". " + capital(v_.verdict)) +
                          el("p", {{"class", "soft"}}, number(v_.distance, 1) + " from your original");
         if (first) {
-            content += weights() + el("p", capital(v_.table) + " " + becomes(a_.base, v_.prediction)) + wants() + el("h3", "Why") +
-                       whys(false) + new_to_mind() + colour() + folded("The numbers behind it", numbers(), detail_.full);
+            content += weights() + el("p", capital(v_.table) + " " + becomes(a_.base, v_)) + wants() + el("h3", "Why") + whys(false) +
+                       new_to_mind() + colour() + folded("The numbers behind it", numbers(), detail_.full);
         } else {
-            content += el("p", capital(in_one_sentence()) + ".") + el("p", capital(v_.table) + " " + becomes(a_.base, v_.prediction)) +
-                       wants() + new_to_mind() +
+            content += el("p", capital(in_one_sentence()) + ".") + el("p", capital(v_.table) + " " + becomes(a_.base, v_)) + wants() +
+                       new_to_mind() +
                        folded("Weights and why", weights() + el("h3", "Why") + whys(false) + colour() + numbers(), detail_.full);
         }
         return el("section", {{"class", "card"}, {"id", "variant-" + std::to_string(v_.rank)}}, content);
@@ -150,8 +150,8 @@ std::string adapt_html(const AdaptAnswer& answer, const Engine& engine, const De
     Markup lead = el("p", {{"class", "lead"}}, answer_first(a)) + in_short(a, engine) + own_records_note(a.base.overlay);
     for (const auto& line : asked_as_understood(a, engine)) lead += el("p", line);
     if (const auto presumed = presumed_sentence(a, engine); !presumed.empty()) lead += el("p", {{"class", "soft"}}, presumed);
-    Markup rest = listing("These demands cannot all be met", in_full(a.conflict, detail.units)) +
-                  listing("What would give", in_full(a.would_give, detail.units)) +
+    Markup rest = listing(conflict_heading(a), in_full(a.conflict, detail.units)) +
+                  listing("What would give", in_full(what_would_give(a), detail.units)) +
                   listing("What can be reached", in_full(a.reach, detail.units));
     rest += safety_part(cook_line(all), all_allergens(all), all_cautions(all));
     for (const auto& v : a.variants) rest += VariantCard(v, a, engine, detail).card();

@@ -43,8 +43,8 @@ std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const De
     std::string text = paragraph(answer_first(a), look, 0) + safety_first(all, look) + own_records(a.base.overlay, look);
     for (const auto& line : asked_as_understood(a, engine)) text += paragraph(line, look, 0);
     if (!full) text += presumed_in_brief(a, engine, look);
-    text += bulleted("These demands cannot all be met", in_full(a.conflict, units), look) +
-            bulleted("What would give", in_full(a.would_give, units), look) +
+    text += bulleted(conflict_heading(a), in_full(a.conflict, units), look) +
+            bulleted("What would give", in_full(what_would_give(a), units), look) +
             bulleted("What can be reached", in_full(a.reach, units), look);
     for (const auto& v : a.variants)
         text += full                        ? variant_in_full(v, page)

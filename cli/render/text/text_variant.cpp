@@ -107,6 +107,17 @@ std::string whys(const Variant& v, const VariantPage& page, bool full) {
     return v.edits.empty() ? bullet("Change nothing: it is as you want it.", page.look) : out;
 }
 
+// Each want once, by what it asks that is least sure.
+std::vector<WantResult> least_sure(const std::vector<WantResult>& wants) {
+    std::vector<WantResult> all;
+    for (const auto& want : wants) {
+        const auto same = std::find_if(all.begin(), all.end(), [&](const WantResult& one) { return one.want == want.want; });
+        if (same == all.end()) all.push_back(want);
+        else if (want.chance < same->chance) *same = want;
+    }
+    return all;
+}
+
 std::string cost_line(const Variant& v, const VariantPage& page) {
     const auto change = page.beside.change(v.formula);
     return change ? paragraph(cost_sentence(*change, page.units), page.look) : "";
@@ -134,7 +145,7 @@ std::string properties_part(const Variant& v, const VariantPage& page) {
 
 std::string variant_part(const Variant& v, const VariantPage& page) {
     std::string out = "\n" + bold_lines(headline(v), page.look) + weights_part(v, page, false);
-    out += "\n" + paragraph(capital(v.table) + " " + becomes(page.base, v.prediction), page.look) + wants_part(v, page.look);
+    out += "\n" + paragraph(capital(v.table) + " " + becomes(page.base, v), page.look) + wants_part(v, page.look);
     out += cost_line(v, page) + whys(v, page, false);
     for (const auto& g : in_full(v.gives_back, page.units)) out += bullet(g, page.look);
     return out + new_to_mind(v, page);
@@ -146,11 +157,8 @@ std::string variant_in_three_lines(const Variant& v, const VariantPage& page) {
     std::vector<std::string> edits;
     for (const auto& e : v.edits) edits.push_back(in_brief_with_weight(e, {page.engine, page.base}, page.units));
     if (edits.empty()) edits.emplace_back("change nothing");
-    const auto least_sure =
-        std::min_element(v.wants.begin(), v.wants.end(), [](const WantResult& a, const WantResult& b) { return a.chance < b.chance; });
     std::string start = std::to_string(v.rank) + ". " + capital(v.verdict) + " (" + number(v.distance, 1) + ")";
-    if (least_sure != v.wants.end())
-        start += ", " + least_sure->want + (least_sure->met ? " met, " : " not met, ") + chance(least_sure->chance);
+    for (const auto& want : least_sure(v.wants)) start += ", " + want.want + (want.met ? " met, " : " not met, ") + chance(want.chance);
     // What gives way first: the tail of what is tasted, then all of it, then edits.
     const std::vector<std::string> tails{" " + capital(v.table), " " + capital(v.table.substr(0, v.table.find(". "))) + ".", ""};
     std::vector<std::string> lines;
@@ -172,7 +180,7 @@ std::string variant_in_three_lines(const Variant& v, const VariantPage& page) {
 
 std::string variant_in_full(const Variant& v, const VariantPage& page) {
     std::string out = "\n" + bold_lines(headline(v), page.look) + weights_part(v, page, true);
-    out += "\n" + paragraph(capital(v.table) + " " + becomes(page.base, v.prediction), page.look);
+    out += "\n" + paragraph(capital(v.table) + " " + becomes(page.base, v), page.look);
     out += paragraph("Distance in noticeable differences, the smallest change a taster picks up: " + number(v.distance, 1) + ", of which " +
                          number(v.felt, 1) + " is what the models say will be noticed; the rest is the price of trusting swaps.",
                      page.look);
