@@ -1,6 +1,8 @@
 // What a maker knows of a lot, told on a line: read, refused where it cannot be, written back, obeyed by the models.
 #include "formula/line/line_facts.hpp"
 
+#include <algorithm>
+
 #include "evaluate/evaluator.hpp"
 #include "formula/formats/reading.hpp"
 #include "formula/line/line_text.hpp"
@@ -85,7 +87,7 @@ TEST_CASE("Scoville units are of the dried pod unless a line says fresh", "[fact
     REQUIRE(line.heat_mg_kg);
     CHECK(line.heat_mg_kg->mid == Approx(20000 / factor * solids).epsilon(0.01));
     REQUIRE(line.notes.size() >= 1);
-    CHECK(line.notes.back().find("dried pod") != std::string::npos);
+    CHECK(std::any_of(line.notes.begin(), line.notes.end(), [](const auto& n) { return n.find("dried pod") != std::string::npos; }));
     CHECK(good("4 serranos, 8000 SHU fresh").heat_mg_kg->mid == Approx(8000 / factor).epsilon(0.01));
 }
 
@@ -138,6 +140,21 @@ TEST_CASE("a formula in JSON tells facts by keys of their own", "[facts]") {
         read_formula(R"({"title": "x", "lines": [{"ingredient": "pork shoulder", "amount": "1 kg", "ph": "14"}]})", "f", known());
     REQUIRE_FALSE(wrong);
     CHECK(wrong.error().message.find("4.8 to 7.5") != std::string::npos);
+}
+
+TEST_CASE("what a line tells of its lot is told to be reckoned with, and so is the skin that it leaves open", "[facts]") {
+    const auto notes = [](const std::string& text) {
+        std::string all;
+        for (const auto& note : good(text).notes) all += note + "\n";
+        return all;
+    };
+    CHECK(notes("1 kg pork shoulder, pH 5.6") == "pork shoulder: reckoned with pH 5.6, as the line says\n");
+    CHECK(notes("60 g white wine vinegar, 6 %").find("reckoned with 6 % acidity") != std::string::npos);
+    CHECK(notes("80 g serrano, 300 mg/kg").find("reckoned with 300 mg/kg") != std::string::npos);
+    CHECK(notes("2 kg chicken thigh").find("% fat; write \"skinless\" where it is without") != std::string::npos);
+    for (const auto* said :
+         {"2 kg skinless chicken thigh", "2 kg skin-on chicken thigh", "2 kg chicken breast", "2 kg chicken thigh, 9 % fat"})
+        CHECK(notes(said).find("taken with its skin") == std::string::npos);
 }
 
 TEST_CASE("the models obey what a line tells", "[facts]") {

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/band.hpp"
+#include "core/names.hpp"
 #include "formula/line/fact_band.hpp"
 #include "standin/number_text.hpp"
 
@@ -86,7 +87,17 @@ std::optional<Error> set_facts(const std::vector<FactText>& facts, const Ingredi
         place = *band;
         if (auto note = fact_note(fact, ingredient, *band); !note.empty()) line.notes.push_back(std::move(note));
     }
+    if (const auto told = facts_text(line, ingredient, knowledge); !facts.empty() && !told.empty())
+        line.notes.push_back(ingredient.names.front() + ": reckoned with " + told.substr(2) + ", as the line says");
     return std::nullopt;
+}
+
+void tell_of_skin(const Ingredient& ingredient, std::string_view written, Line& line) {
+    const std::string& name = ingredient.names.front();
+    if (line.fat_pct || std::find(ingredient.names.begin(), ingredient.names.end(), "skin-on " + name) == ingredient.names.end()) return;
+    if (fold(written).find("skin") != std::string::npos) return;
+    line.notes.push_back(name + " taken with its skin, " + trimmed_text(std::round(ingredient.composition.fat.mid), 0) +
+                         " % fat; write \"skinless\" where it is without");
 }
 
 std::string facts_text(const Line& line, const Ingredient& ingredient, const Knowledge& knowledge) {
