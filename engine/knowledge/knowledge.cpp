@@ -69,6 +69,14 @@ bool harmless_hint(const std::string& wanted, const Ingredient& hint) {
     return hint.allergens.empty() && !salt;
 }
 
+void add_words(const std::string& folded, std::unordered_set<std::string>& words) {
+    for (std::size_t first = 0; first < folded.size();) {
+        const std::size_t last = std::min(folded.find(' ', first), folded.size());
+        if (last > first) words.insert(folded.substr(first, last - first));
+        first = last + 1;
+    }
+}
+
 }  // namespace
 
 Knowledge::Knowledge(Records records, std::string overlay) : records_(std::move(records)), overlay_(std::move(overlay)) {
@@ -82,6 +90,11 @@ Knowledge::Knowledge(Records records, std::string overlay) : records_(std::move(
         english_[word.language + " " + hazard_fold(word.word)] = word.english;
     }
     for (const auto& word : records_.lexicon.listed) listed_[word.list].insert(fold(word.word));
+    for (const auto* names : {&ingredient_names_, &generic_names_, &preparation_names_})
+        for (const auto& [name, at] : *names) add_words(name, vocabulary_);
+    for (const auto* list : {"passed-over", "cut", "piece-shape", "piece-size"})
+        if (const auto listed = listed_.find(list); listed != listed_.end())
+            for (const auto& said : listed->second) add_words(said, vocabulary_);
     for (std::size_t i = 0; i < records_.sources.size(); ++i) sources_.emplace(records_.sources[i].id, i);
     for (std::size_t i = 0; i < records_.perception.size(); ++i) differences_.emplace(records_.perception[i].property, i);
     for (std::size_t i = 0; i < records_.parameters.size(); ++i) parameters_.emplace(records_.parameters[i].id, i);
@@ -143,6 +156,15 @@ std::vector<std::string> Knowledge::nearest_ingredients(std::string_view name) c
 }
 std::vector<std::string> Knowledge::nearest_preparations(std::string_view name) const {
     return nearest_names(name, records_.preparations, preparation_names_);
+}
+
+std::vector<std::string> Knowledge::words_near(const std::string& folded, std::size_t limit) const {
+    std::vector<std::string> near;
+    for (const auto& word : vocabulary_)
+        if (word.size() + limit >= folded.size() && word.size() <= folded.size() + limit && edit_distance(folded, word, limit) <= limit)
+            near.push_back(word);
+    std::sort(near.begin(), near.end());
+    return near;
 }
 
 const Band& Knowledge::parameter(std::string_view id) const {

@@ -47,6 +47,11 @@ public:
     std::vector<std::string> nearest_ingredients(std::string_view name) const;
     std::vector<std::string> nearest_preparations(std::string_view name) const;
 
+    /// Single words out of all known names and lists that lie within `limit` edits of a word, all folded, each once.
+    std::vector<std::string> words_near(const std::string& folded, std::size_t limit) const;
+    /// Whether a word stands in any known name, preparation or list.
+    bool knows_word(const std::string& folded) const { return vocabulary_.contains(folded); }
+
     /// Throws std::out_of_range for an id that is not in knowledge/models: a fault of the program, not of the user.
     const Band& parameter(std::string_view id) const;
     bool has_parameter(std::string_view id) const;
@@ -59,6 +64,7 @@ private:
     std::vector<std::string> tongues_;
     std::unordered_map<std::string, std::string> english_;                     // by "tongue word"
     std::unordered_map<std::string, std::unordered_set<std::string>> listed_;  // by list
+    std::unordered_set<std::string> vocabulary_;                               // words of names, preparations and lists
     Index ingredients_, ingredient_names_, generic_names_, preparations_, preparation_names_, sources_, differences_, parameters_;
 };
 

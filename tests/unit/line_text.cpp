@@ -203,10 +203,10 @@ TEST_CASE("shares are kept for later") {
 }
 
 TEST_CASE("nothing is guessed") {
-    bad("300 g spinch", "f.txt:7:9", "unknown ingredient \"spinch\"");
-    CHECK(read("300 g spinch").error().hints.front() == "spinach");
-    bad("300 g spinach, blnched", "f.txt:7:18", "unknown word \"blnched\"");
-    CHECK(read("300 g spinach, blnched").error().hints.front() == "blanched");
+    bad("300 g spnch", "f.txt:7:9", "unknown ingredient \"spnch\"");
+    CHECK(read("300 g spinch")->doubts.back().text == "\"spinch\" taken for \"spinach\"");  // one letter off, and nothing else near
+    bad("300 g spinach, blnchd", "f.txt:7:18", "unknown word \"blnchd\"");
+    CHECK(read("300 g spinach, blnchd").error().hints.front() == "blanched");
     bad("300 g wilder spinach", "f.txt:7:9", "unknown word");
     bad("300 g spinach, seeded", "f.txt:7:18", "not done to spinach");
     bad("300 g spinach and garlic", "f.txt:7:21", "two ingredients");

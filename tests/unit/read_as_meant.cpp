@@ -48,6 +48,67 @@ TEST_CASE("fat said and lines of another tongue are told") {
     CHECK(formula("1 kg pork neck\n17 g salt").read_as.empty());
 }
 
+Line line_of(const std::string& text) { return formula("2 kg pork shoulder\n" + text).lines.back(); }
+
+bool asked(const std::string& text) { return !engine().read_formula("title: A\n2 kg pork shoulder\n" + text, "f"); }
+
+TEST_CASE("no figure of fat is passed over") {
+    for (const char* text : {"1 kg lamb shoulder (at least 30 % fat)", "1 kg lamb shoulder (70:30)", "1 kg lamb shoulder (28-32 % fat)",
+                             "1 kg d'épaule d'agneau (30 % de gras)", "1 kg lamb shoulder, minimum 30 % fat"}) {
+        INFO(text);
+        REQUIRE(line_of(text).fat_pct);
+        CHECK(line_of(text).fat_pct->mid == Approx(30));
+    }
+    CHECK(asked("1 kg lamb shoulder (fat: 3 of 10 parts, 30 %)"));
+}
+
+TEST_CASE("a share that does not say of what is one of the meat, and told") {
+    for (const char* text : {"salt 1.8 %", "1.8 % salt", "salt (1.8 %)", "salt 18 g/kg"}) {
+        INFO(text);
+        CHECK(line_of(text).grams.mid == Approx(36));
+        CHECK(any(line_of(text).notes, "of meat, the usual base"));
+    }
+    CHECK(line_of("10 % ice of batch\nsalt 1.8 %").grams.mid == Approx(0.018 * 2000 / (1 - 0.1 - 0.018)));
+    CHECK(asked("white vinegar 5 %"));  // its strength, or a share
+    CHECK(asked("double cream 40 %"));
+    CHECK(formula("70 % pork shoulder (7 kg)\nsalt 2 %").lines.front().grams.mid == Approx(7000));
+}
+
+TEST_CASE("a slip of the pen is mended where only one known word is near, and told") {
+    CHECK(line_of("300 g spinnach").ingredient == "spinach");
+    CHECK(any(line_of("300 g spinnach").notes, "taken for"));
+    CHECK(line_of("3 clvoes garlic").ingredient == "garlic");
+    for (const char* text : {"300 g bear", "300 g mung beans, sprouted", "30 g curing slat", "30 g nitrtie"}) {
+        INFO(text);
+        CHECK(asked(text));
+    }
+}
+
+TEST_CASE("a word that can only describe a food is passed over, and told") {
+    CHECK(any(line_of("40 g Oakville kosher salt").notes, "Oakville"));
+    for (const char* text :
+         {"40 g Zorbal butter", "40 ml Zorbal milk", "40 ml Zorbal juice", "40 g carrot, fermented", "40 g beans, Zorbal"}) {
+        INFO(text);
+        CHECK(asked(text));
+    }
+}
+
+TEST_CASE("what tells only what to do is left out, and said to be") {
+    const auto read = formula("2 kg pork shoulder\n36 g salt\nGrind through the coarse plate, mix 3 min.\nAlles gut vermengen");
+    CHECK(read.lines.size() == 2);
+    CHECK(any(read.read_as, "Grind through"));
+    CHECK(asked("Mix with 20 g sugar well"));
+    CHECK(asked("Season with salt and pepper"));
+    CHECK(engine().read_formula("Sausage for 4 kg meat\n4 kg pork shoulder", "f")->title == "Sausage for 4 kg meat");
+}
+
+TEST_CASE("leaves by the cup are whole unless they are cut, and so much of a herb is fresh") {
+    CHECK(line_of("1 cup loosely packed parsley leaves").grams.mid < 40);
+    CHECK(line_of("1 cup chopped parsley").grams.mid == Approx(60));
+    CHECK(line_of("20 g thyme").ingredient == "fresh-thyme");
+    CHECK(line_of("300 g d'épinards, blanchis et pressés").prepared.back().preparation == "squeezed");
+}
+
 TEST_CASE("a fruit by weight may be its juice or itself") {
     CHECK_FALSE(engine().read_formula("title: A\n1 kg pork belly\n500 g oranges", "f"));
 }

@@ -17,7 +17,7 @@ bool has(const std::string& text, const std::string& part) { return text.find(pa
 
 TEST_CASE("every line is told as written and as understood") {
     const auto r =
-        closely("Hedge\n2 kg pork shoulder\n300 g spinach, blanched 3 min\n1 cup parsley\n1 lb pork\nsalt to taste\n300 g spinch\n");
+        closely("Hedge\n2 kg pork shoulder\n300 g spinach, blanched 3 min\n1 cup parsley\n1 lb pork\nsalt to taste\n300 g spnch\n");
     REQUIRE(r.lines.size() == 6);
     CHECK(r.title == "Hedge");
     CHECK_FALSE(r.formula);
@@ -26,13 +26,12 @@ TEST_CASE("every line is told as written and as understood") {
     CHECK(r.lines[1].prepared == std::vector<std::string>{"blanched 3 min"});
     CHECK(r.lines[1].name == "spinach");
     CHECK(r.lines[1].where == "f.txt:3:1");
-    CHECK(r.lines[2].confidence == Confidence::likely);
+    CHECK(r.lines[2].confidence == Confidence::unsure);  // whole leaves or chopped
     CHECK(r.lines[3].confidence == Confidence::unsure);
     CHECK(has(r.lines[3].why.front(), "\"pork\" read as pork shoulder"));
     REQUIRE(r.lines[4].asked);
     REQUIRE(r.lines[5].asked);
-    CHECK(r.lines[5].asked->hints.front() == "spinach");
-    CHECK(r.lines[5].written == "300 g spinch");
+    CHECK(r.lines[5].written == "300 g spnch");
 }
 
 TEST_CASE("what is understood wholly is the formula that strict reading gives") {
@@ -65,7 +64,7 @@ TEST_CASE("troubles beside the lines are told too") {
 }
 
 TEST_CASE("a slip in the first line is no title") {
-    const auto r = closely("300 g spinch\n2 kg pork shoulder\n");
+    const auto r = closely("300 g spnch\n2 kg pork shoulder\n");
     CHECK(r.title.empty());
     REQUIRE(r.lines.size() == 2);
     CHECK(r.lines[0].asked);
@@ -73,7 +72,9 @@ TEST_CASE("a slip in the first line is no title") {
 
 TEST_CASE("real names go before trade words, and slips are no trade words") {
     const auto r = closely("Names\n2 kg pork shouder\n5 g white pepper\n5 g pepper, white\n1 kg pork fat\n");
-    CHECK(has(r.lines[0].asked->message, "unknown ingredient \"pork shouder\""));
+    CHECK(r.lines[0].line->ingredient == "pork-shoulder");
+    CHECK(has(r.lines[0].why.back(), "\"shouder\" taken for \"shoulder\""));
+    CHECK(r.lines[0].confidence == Confidence::unsure);
     CHECK(r.lines[1].line->notes.empty());
     CHECK(r.lines[2].line->ingredient == "white-pepper");
     CHECK(r.lines[2].line->notes.empty());
@@ -88,7 +89,7 @@ TEST_CASE("an inventory notes its trade words") {
 }
 
 TEST_CASE("a share is unsure while a line is not understood") {
-    const auto part = closely("Green\n2 kg pork shoulder\n300 g spinch\nsalt, 1.8 % of meat\n");
+    const auto part = closely("Green\n2 kg pork shoulder\n300 g spnch\nsalt, 1.8 % of meat\n");
     CHECK(part.lines[2].confidence == Confidence::unsure);
     CHECK(part.lines[2].line->grams.mid == Approx(36));
     CHECK(closely("Green\n2 kg pork shoulder\nsalt, 1.8 % of meat\n").lines[1].confidence == Confidence::sure);

@@ -70,6 +70,18 @@ void tell_what_no_line_has(Draft& draft, const Knowledge& knowledge) {
                                            "line, for the core temperature too");
 }
 
+// Makers reckon shares on the meat; where the other shares are of the batch, so is one that does not say. Of both: ask.
+Whole usual_whole(const Draft& draft, bool meat) {
+    const auto says = [&](Whole whole) {
+        return std::any_of(draft.lines.begin(), draft.lines.end(), [&](const DraftLine& line) {
+            return line.beside.empty() && line.read && line.read->share && line.read->share->of == whole;
+        });
+    };
+    const bool of_meat = says(Whole::meat), of_batch = says(Whole::batch);
+    if (of_batch) return of_meat ? Whole::none : Whole::batch;
+    return meat ? Whole::meat : Whole::none;
+}
+
 }  // namespace
 
 bool Draft::hopeless() const {
@@ -86,7 +98,12 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         return draft.lines.push_back({std::string(text), where, ReadLine{}, std::move(beside), origin});
     }
     if (is_heading(text, knowledge)) return look_through(draft, text, where, knowledge);
-    draft.lines.push_back({std::string(text), where, read_line(text, origin, knowledge), {}, origin});
+    auto read = read_line(text, origin, knowledge);
+    if (!read && is_method_line(text, knowledge)) {
+        look_through(draft, text, where, knowledge, true);
+        return draft.formula.read_as.push_back("left out, as part of the method: \"" + std::string(text) + "\"");
+    }
+    draft.lines.push_back({std::string(text), where, std::move(read), {}, origin});
 }
 
 void judge_by_share(Draft& draft, const Knowledge& knowledge) {
@@ -115,9 +132,10 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge) {
     const bool meat = std::any_of(draft.lines.begin(), draft.lines.end(), [&](const DraftLine& line) {
         return counts(line) && knowledge.ingredient(line.read->line.ingredient)->meat;
     });
+    const Whole whole = usual_whole(draft, meat);
     for (const auto i : again) {
         auto& line = draft.lines[i];
-        auto read = read_line(line.written, *line.origin, knowledge, {}, false, {batch, meat, spices[i]});
+        auto read = read_line(line.written, *line.origin, knowledge, {}, false, {batch, meat, spices[i], whole});
         if (read || line.read) line.read = std::move(read);
     }
 }
@@ -193,6 +211,12 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
     for (auto& line : reading.lines)
         if (!line.asked && line.beside.empty()) {
             line.line = *next++;
+            if (line.line->grams.mid <= 0) {
+                line.asked = Error{Trouble::bad_data, "a share of what was not understood: no weight can be told yet", line.where, {}};
+                line.line.reset();
+                line.why.clear();
+                continue;
+            }
             line.name = knowledge.ingredient(line.line->ingredient)->names.front();
             if (!line.line->called.empty()) line.name = line.line->called + ", like " + line.name;
             for (const auto& step : line.line->prepared) line.prepared.push_back(written(step, knowledge));

@@ -4,9 +4,11 @@
 #include <array>
 #include <cctype>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "core/typed_reader.hpp"
 #include "formula/formats/text_lines.hpp"
+#include "formula/lexer/line_words.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
@@ -41,6 +43,29 @@ bool tells_an_amount(std::string_view text) {
         if (unit && (unit->unit->dimension == Dimension::mass || unit->unit->dimension == Dimension::volume ||
                      unit->unit->dimension == Dimension::percent))
             return true;
+    }
+    return false;
+}
+
+// "Chile verde links, 25 lb batch", "Sausage for 4 kg meat": one weight, and words that say it is of the whole.
+bool tells_batch_size(std::string_view text, const Knowledge& knowledge) {
+    constexpr std::array<std::string_view, 10> behind{"batch", "meat",   "mix",   "mass", "sausage",
+                                                      "farce", "recipe", "total", "link", "block"};
+    constexpr std::array<std::string_view, 6> before{"for", "makes", "make", "yields", "yield", "per"};
+    const auto words = words_of(text);
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        Cursor cursor(text, words[i].begin);
+        if (!number_at(cursor, false)) continue;
+        const auto unit = unit_at(cursor);
+        if (!unit || unit->unit->dimension != Dimension::mass || text.find_first_of("0123456789%", cursor.at()) != std::string_view::npos)
+            return false;
+        std::size_t next = i;
+        while (next < words.size() && words[next].begin < cursor.at()) ++next;
+        if (next < words.size() && words[next].folded == "of") ++next;
+        const bool led = contains(before, words[i - 1].folded), told = next < words.size() && contains(behind, words[next].folded);
+        const std::size_t last = led ? i - 1 : i;
+        const std::string name = phrase(words, 0, last);
+        return (led || told) && !knowledge.ingredient_named(name) && !knowledge.ingredient_meant(name);
     }
     return false;
 }
@@ -174,8 +199,9 @@ private:
 
 bool is_title(std::string_view line, const Knowledge& knowledge) {
     const auto key = key_value(line).key;
-    return fold(key) != "title" && !is_process(key) && !starts_with_weight(line) && !tells_an_amount(line) &&
-           !names_a_casing(line, knowledge) && !names_one_food(line, knowledge) && !read_line(line, Origin("", {1, 1}), knowledge);
+    return fold(key) != "title" && !is_process(key) && !starts_with_weight(line) &&
+           (!tells_an_amount(line) || tells_batch_size(line, knowledge)) && !names_a_casing(line, knowledge) &&
+           !names_one_food(line, knowledge) && !read_line(line, Origin("", {1, 1}), knowledge);
 }
 
 Draft read_plain_formula(std::string_view text, std::string_view file, const Knowledge& knowledge) {

@@ -34,18 +34,19 @@ constexpr Unit count(std::string_view word) { return {word, Dimension::count, ex
 constexpr Unit loose(std::string_view word, Band ml) { return {word, Dimension::count, ml}; }
 
 constexpr std::array units{
-    Spelled{"g|gm|gr|gram|gramme", mass("g", 1)},
+    Spelled{"g|gm|gr|gram|gramme|gram weight|g wt|grs", mass("g", 1)},
     Spelled{"kg|kilo|kilogram|kilogramme", mass("kg", 1000)},
     Spelled{"mg|milligram|milligramme", mass("mg", 0.001)},
-    Spelled{"lb|pound|lbs|#", mass("lb", pound)},
-    Spelled{"oz|ounce|avoirdupois ounce", mass("oz", ounce)},
+    Spelled{"lb|pound|lbs|#|lb wt|lb weight", mass("lb", pound)},
+    Spelled{"oz|ounce|avoirdupois ounce|oz wt|oz weight|ounce weight|wt oz|weight ounce|oz by weight|ounce by weight", mass("oz", ounce)},
     Spelled{"stone", mass("stone", 14 * pound)},
     Spelled{"ml|milliliter|millilitre|cc", volume("ml", 1)},
     Spelled{"cl|centiliter|centilitre", volume("cl", 10)},
     Spelled{"dl|deciliter|decilitre", volume("dl", 100)},
     Spelled{"l|lt|ltr|liter|litre", volume("l", 1000)},
-    Spelled{"tsp|ts|tspn|teaspoon|tea spoon|teaspoonful|us tsp|us teaspoon|small spoon", volume("tsp", teaspoon)},
-    Spelled{"tbsp|tbs|tb|tbl|tbls|tblsp|tbspn|tablespoon|table spoon|tablespoonful|us tbsp|us tablespoon", volume("tbsp", tablespoon)},
+    Spelled{"tsp|ts|tspn|teasp|teaspn|teas|teaspoon|tea spoon|teaspoonful|us tsp|us teaspoon|small spoon", volume("tsp", teaspoon)},
+    Spelled{"tbsp|tbs|tbsn|tablesp|tablespn|tb|tbl|tbls|tblsp|tbspn|tablespoon|table spoon|tablespoonful|us tbsp|us tablespoon",
+            volume("tbsp", tablespoon)},
     Spelled{"cup|c|cupful|us cup", volume("cup", cup)},
     Spelled{"fl oz|floz|fluid ounce|fluid oz|oz fl|us fl oz|us fluid ounce", volume("fl-oz", fluid_ounce)},
     Spelled{"pint|pt", Unit{"pint", Dimension::volume, either(8)}},
@@ -83,7 +84,7 @@ constexpr std::array units{
     Spelled{"breakfastcup|breakfast cup|breakfastcupful", loose("breakfastcup", {225, 284, 300})},
     Spelled{"glass|glassful", loose("glass", {90, 125, 200})},
     // Judgement: cut or poured by eye.
-    Spelled{"knob|walnut", loose("knob", {8, 15, 30})},
+    Spelled{"knob|walnut|thumb", loose("knob", {8, 15, 30})},
     Spelled{"glug|drizzle", loose("glug", {5, 12, 25})},
     Spelled{"piece|pc|each|ea|item|fruit", count("piece")},
     Spelled{"inch", count("inch")},  // of a root, by length

@@ -1,6 +1,7 @@
 #include "formula/line/amount.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 
@@ -26,6 +27,9 @@ constexpr double coarse_salt = 14.1 / 18;
 // spinach for a packed cup and 30 g for a loose one. Cut leaves lie closer already; whole ones pressed are about as heavy as cut ones left
 // loose.
 constexpr Band pressed_leaves{1.1, 1.5, 2.0}, pressed_cut{1.0, 1.2, 1.5}, pressed_over_cut{0.6, 1.0, 1.3};
+// Whole herb leaves in a cup over the cut ones that the knowledge has a cup of: said to be leaves or loose, or not said. Judgement: kitchen
+// tables give 15 to 25 g of parsley leaves for a loose cup and 55 to 60 g chopped.
+constexpr Band loose_whole{0.25, 0.42, 0.65}, perhaps_whole{0.3, 0.6, 1.05};
 // Liquids without a measure, g/mL: oil where most of it is fat, else by what is in it. Judgement.
 constexpr Band watery{0.97, 1.0, 1.04}, oily{0.91, 0.92, 0.93};
 // mL a gram in solution, from memory: sugar 1.59 g/mL, protein 1.35, salts 2.2, alcohol 0.789 (pure; it takes a little less room in water).
@@ -87,12 +91,12 @@ double mixed(const Composition& c) {
 
 // Grams a mL, from the volume measure that fits the words best, then the nearest in size; none where the ingredient has no volume measure
 // and is no liquid.
-std::optional<Band> density(const Ingredient& ingredient, double ml, const std::vector<std::string>& words) {
+std::optional<Band> density(const Ingredient& ingredient, double ml, const std::vector<std::string>& words, bool not_whole) {
     const MeasureRecord* best = nullptr;
     double best_distance = std::numeric_limits<double>::infinity();
     for (const auto& record : ingredient.measures) {
         const Unit* unit = unit_of(record);
-        if (!unit || unit->dimension != Dimension::volume) continue;
+        if (!unit || unit->dimension != Dimension::volume || (not_whole && record.note.find("whole") != std::string::npos)) continue;
         const std::string note = fold(record.note);
         const double liking = mentions(words, note) ? 200 : note.empty() ? 100 : 0;
         const double distance = std::abs(std::log(unit->size.mid / ml)) - liking;
@@ -135,18 +139,38 @@ bool of_cut_leaves(const MeasureRecord* record) {
     return record && (has("chopped") || has("shredded") || has("sliced"));
 }
 
+bool says_cut(const std::vector<std::string>& words) {
+    constexpr std::array<std::string_view, 10> cut{"chopped", "minced", "sliced", "shredded", "snipped",
+                                                   "diced",   "grated", "pureed", "ground",   "crushed"};
+    return std::any_of(cut.begin(), cut.end(), [&](std::string_view word) { return contains(words, word); });
+}
+
+// A spoon holds cut leaves whatever is said; a cup may hold them whole.
+bool herb_by_the_cup(const Ingredient& i, const Unit& unit) {
+    constexpr double spoon = 30;  // mL
+    return i.already.empty() && i.family == "herbs" && (i.tissue == Tissue::thin_leaf || i.tissue == Tissue::thick_leaf) &&
+           unit.size.mid > spoon;
+}
+
 Result<Weighed> volume_part(const AmountPart& part, const Ingredient& ingredient, const std::vector<std::string>& words) {
     Band grams;
     const Unit& unit = *part.unit;
+    const bool herb = herb_by_the_cup(ingredient, unit), cut_said = says_cut(words);
     const auto* record = pick(ingredient, unit.word, words);
+    if (herb && cut_said && record && record->note.find("whole") != std::string::npos) record = nullptr;
     if (record) grams = product(part.number, spread(record->grams, spread_of_volume(ingredient)));
     else {
-        const auto per_ml = density(ingredient, unit.size.mid, words);
+        const auto per_ml = density(ingredient, unit.size.mid, words, herb && cut_said);
         if (!per_ml) return no_such_measure(ingredient, "a " + std::string(unit.word));
         grams = product(part.number, product(*per_ml, unit.size));
     }
     if (plain_salt(ingredient)) grams.low = std::min(grams.low, grams.mid * coarse_salt);
-    if (!pressed(ingredient, words)) return Weighed{grams, std::nullopt};
+    if (!pressed(ingredient, words)) {
+        const bool of_whole = record && !of_cut_leaves(record);
+        if (!herb || cut_said || of_whole) return Weighed{grams, std::nullopt};
+        const bool loose = contains(words, "loosely") || contains(words, "lightly") || contains(words, "leaf") || contains(words, "loose");
+        return Weighed{product(grams, loose ? loose_whole : perhaps_whole), std::nullopt};
+    }
     const bool cut = of_cut_leaves(record), said_cut = cut && mentions(words, fold(record->note));
     return Weighed{product(grams, said_cut ? pressed_cut : cut ? pressed_over_cut : pressed_leaves), std::nullopt, true};
 }

@@ -64,7 +64,18 @@ std::optional<Error> settle_by_share(NameRead& name, const AmountText& amount, c
     if (!name.generic.empty() && own == "mustard" && little)
         return open("so little of it is more likely the powder or the seed than made mustard: say which",
                     {"mustard powder", "mustard seed", "prepared mustard"});
+    const auto take_fresh = [&](const Ingredient& fresh) {
+        name.ingredient = &fresh;
+        name.generic.clear();
+        name.other_form.clear();
+        name.fresh_by_share = true;
+    };
     const bool dried_herb = name.ingredient->tissue == Tissue::dry && name.ingredient->roles.front() == Role::herb;
+    if (around.meat && dried_herb && !name.other_form.empty() && per_kilo >= bound("fresh-only"))
+        if (const auto* fresh = known_ingredient(name.other_form, knowledge)) {
+            take_fresh(*fresh);
+            return std::nullopt;
+        }
     if (around.meat && dried_herb && !name.other_form.empty() && per_kilo > bound("dry-most"))
         return open("so much of it is more likely " + name.other_form + " than the dried one, which is several times as strong: say which",
                     {name.other_form, name.ingredient->names.front()});

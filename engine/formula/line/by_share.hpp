@@ -13,6 +13,7 @@ struct Around {
     double grams = 0;           ///< of all of them; 0: not known
     bool meat = false;          ///< some of them are meat, so they are most of the batch
     bool among_spices = false;  ///< the lines above and below are dry spices by weight
+    Whole share = Whole::none;  ///< what a share is of that does not say: the meat, or what the other shares say; none: ask
 };
 
 /// Turns `name` to the form that so little of it must be, or says what is open. Nothing where the line tells the form or the batch is

@@ -47,6 +47,8 @@ bool names_nothing(const std::string& folded) {
     return std::find(words.begin(), words.end(), folded) != words.end();
 }
 
+}  // namespace
+
 // Kinds of which each has dangers of its own: parasites, poisons, cures, raw beans.
 bool is_each_its_own(const Ingredient& i) {
     constexpr std::array<std::string_view, 5> families{"fish-and-shellfish", "mushrooms-and-seaweeds", "salts", "legumes",
@@ -74,8 +76,6 @@ std::string near_danger(const std::string& called, const Knowledge& knowledge) {
     }
     return {};
 }
-
-}  // namespace
 
 std::optional<Likeness> likeness_in(std::string_view line, const Knowledge& knowledge) {
     const auto words = words_of(line);

@@ -22,6 +22,12 @@ std::optional<Likeness> likeness_in(std::string_view line, const Knowledge& know
 /// its own. The error has no place yet.
 std::optional<Error> refused_likeness(const std::string& called, const Ingredient& like, const Knowledge& knowledge);
 
+/// A word that is refused, one slip of the pen away from a word of `called`; empty where there is none.
+std::string near_danger(const std::string& called, const Knowledge& knowledge);
+
+/// A sort of which each has dangers of its own: meats, fish, fungi, salts, beans, pure acids.
+bool is_each_its_own(const Ingredient& ingredient);
+
 /// What every page says of it.
 std::string likeness_note(const std::string& called, const Ingredient& like);
 

@@ -8,6 +8,7 @@
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
+#include "formula/lexer/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -84,6 +85,48 @@ bool is_heading(std::string_view line, const Knowledge& knowledge) {
     const bool for_the = words.size() > 2 && words.size() < 7 && words[0].folded == "for" && words[1].folded == "the";
     return colon || for_the ||
            std::all_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list("heading", word.folded); });
+}
+
+namespace {
+
+bool says_in_list(const std::vector<Word>& words, std::size_t first, Text list, const Knowledge& knowledge) {
+    for (std::size_t last = first + 1; last <= std::min(words.size(), first + 2); ++last)
+        if (knowledge.in_list(list, fold(phrase(words, first, last)))) return true;
+    return false;
+}
+
+// Water for soaking and ice for chilling say nothing of what is in the mass.
+bool names_a_food(const std::vector<Word>& words, const Knowledge& knowledge) {
+    for (std::size_t first = 0; first < words.size(); ++first)
+        for (std::size_t last = first + 1; last <= std::min(words.size(), first + 3); ++last) {
+            const auto* food = knowledge.ingredient_named(phrase(words, first, last));
+            if (food && food->id != "water" && food->id != "ice") return true;
+        }
+    return false;
+}
+
+bool weighs_something(const std::vector<Word>& words, Text line) {
+    return std::any_of(words.begin(), words.end(), [&](const Word& word) {
+        Cursor cursor(line, word.begin);
+        if (!number_at(cursor, false)) return false;
+        cursor.space();
+        if (cursor.eat("%")) return true;
+        if (cursor.eat("°")) return false;
+        const auto unit = unit_at(cursor);
+        return unit && unit->unit->dimension != Dimension::count;
+    });
+}
+
+}  // namespace
+
+bool is_method_line(std::string_view line, const Knowledge& knowledge) {
+    constexpr std::size_t fewest = 3;  // words
+    const auto words = words_of(line);
+    if (words.size() < fewest || names_a_food(words, knowledge) || weighs_something(words, line)) return false;
+    if (says_in_list(words, 0, "method-verb", knowledge)) return true;
+    for (std::size_t i = 0; i < words.size(); ++i)
+        if (says_in_list(words, i, "method-word", knowledge)) return true;
+    return false;
 }
 
 }  // namespace standin

@@ -14,4 +14,7 @@ std::string beside_the_mass(std::string_view line, const Knowledge& knowledge);
 /// "For the spice mix:", "Seasoning"; never a line with a digit or a line that is itself a food's name.
 bool is_heading(std::string_view line, const Knowledge& knowledge);
 
+/// "Grind through the coarse plate", "alles gut vermengen": tells what to do, and names no food and no amount of one.
+bool is_method_line(std::string_view line, const Knowledge& knowledge);
+
 }  // namespace standin

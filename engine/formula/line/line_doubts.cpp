@@ -60,6 +60,10 @@ bool same_name(const Ingredient& ingredient, const std::string& passed) {
 }
 
 std::vector<LineDoubt> with_passed(std::vector<LineDoubt> out, const NameRead& name, const LineNotes& notes) {
+    for (const auto* said : {&name.before, &name.after})
+        for (const auto& word : said->unknown)
+            out.push_back(
+                {Confidence::unsure, name.ingredient->names.front() + ": not known here and passed over: \"" + word + "\"", true});
     for (const auto* all : {&notes.passed, &name.before.passed, &name.after.passed})
         for (const auto& passed : *all)
             if (!same_name(*name.ingredient, passed))
@@ -93,6 +97,10 @@ std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText&
     else if (name.by_share)
         out.push_back({Confidence::unsure,
                        "read as " + ingredient.names.front() + ", for there is too little of it in the batch to be the fresh one", true});
+    else if (name.fresh_by_share)
+        out.push_back({Confidence::likely,
+                       "read as " + ingredient.names.front() + ", for so much of the dried one would be several times the usual dose",
+                       true});
     else if (!name.other_form.empty() && !plainly_fresh(ingredient, amount))
         out.push_back({Confidence::likely, "read as " + ingredient.names.front() + ", not " + name.other_form, true});
     if (name.preserved_in)

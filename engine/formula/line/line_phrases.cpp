@@ -5,8 +5,10 @@
 #include <cctype>
 #include <string_view>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
+#include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/spaces.hpp"
 #include "formula/line/passed_over.hpp"
@@ -109,6 +111,15 @@ void take_temperatures(std::string& line) {
     }
 }
 
+// "70:30" as "70/30": lean to fat, where both make a hundred.
+void write_lean_to_fat(std::string& line) {
+    const auto digit = [&](std::size_t i) { return i < line.size() && line[i] >= '0' && line[i] <= '9'; };
+    for (std::size_t i = line.find(':'); i != std::string::npos; i = line.find(':', i + 1)) {
+        if (i < 2 || !digit(i - 1) || !digit(i - 2) || !digit(i + 1) || !digit(i + 2) || digit(i + 3) || (i > 2 && digit(i - 3))) continue;
+        if (std::stoi(line.substr(i - 2, 2)) + std::stoi(line.substr(i + 1, 2)) == 100) line[i] = '/';
+    }
+}
+
 }  // namespace
 
 void clean_line(std::string& line) {
@@ -119,6 +130,7 @@ void clean_line(std::string& line) {
         blank(line, i, end);
     }
     take_temperatures(line);
+    write_lean_to_fat(line);
 }
 
 std::size_t line_start(const std::string& line) {
@@ -220,6 +232,61 @@ std::string take_extra(std::string& line) {
         return taken;
     }
     return {};
+}
+
+std::string take_of_another_line(std::string& line, const Knowledge& knowledge) {
+    constexpr std::array<std::string_view, 2> firsts{"with", "using"};
+    constexpr std::array<std::string_view, 9> parts_of{"a", "little", "some", "pinch", "bit", "half", "part", "most", "few"};
+    const auto words = words_of(line);
+    for (std::size_t i = 1; i + 2 < words.size(); ++i) {
+        std::size_t at = i + 1;
+        if (words[i].folded == "in") {  // "boiled in the wine"
+            const auto& other = words[at + 1].raw;
+            if (words[at].folded != "the" || (!knowledge.ingredient_named(other) && !knowledge.ingredient_meant(other))) continue;
+        } else {
+            if (!contains(firsts, words[i].folded)) continue;
+            while (at < words.size() && contains(parts_of, words[at].folded)) ++at;
+            const bool of_the =
+                at + 2 < words.size() && words[at].folded == "of" && (words[at + 1].folded == "the" || words[at + 1].folded == "your");
+            if (at == i + 1 || !of_the) continue;
+        }
+        std::size_t last = at + 1;
+        while (last + 1 < words.size() && words[last + 1].segment == words[at].segment) ++last;
+        std::string taken = line.substr(words[i].begin, words[last].end - words[i].begin);
+        blank(line, words[i].begin, words[last].end);
+        return taken;
+    }
+    return {};
+}
+
+void take_idle_start(std::string& line) {
+    constexpr std::array<std::string_view, 4> idle{"some", "enough", "about", "approx"};
+    const auto words = words_of(line);
+    if (words.size() < 3 || !contains(idle, words[0].folded) || std::isdigit(static_cast<unsigned char>(words[1].raw.front())) != 0) return;
+    for (std::size_t i = 2; i < words.size(); ++i) {
+        Cursor cursor(line, words[i].begin);
+        if (words[i].segment == words[0].segment || !number_at(cursor, false)) continue;
+        const auto unit = unit_at(cursor);
+        if (unit && unit->unit->dimension == Dimension::mass) return blank(line, words[0].begin, words[0].end);
+    }
+}
+
+void turn_unit_first(std::string& line) {
+    const std::size_t start = line_start(line);
+    Cursor cursor(line, start);
+    if (number_at(cursor, false)) return;
+    cursor.go(start);
+    const auto unit = unit_at(cursor);
+    if (!unit || (unit->unit->dimension != Dimension::mass && unit->unit->dimension != Dimension::volume)) return;
+    const std::size_t number = cursor.at();
+    Cursor behind(line, number);
+    behind.eat(".");
+    behind.space();
+    const std::size_t digits = behind.at();
+    if (!number_at(behind, false) || line.find_first_of("0123456789", behind.at()) != std::string::npos) return;
+    if (!behind.done() && behind.rest().front() != ' ') return;
+    const std::string said = line.substr(start, number - start), count = line.substr(digits, behind.at() - digits);
+    line.replace(start, behind.at() - start, count + " " + said);
 }
 
 bool names_two_parts(const std::string& line) {

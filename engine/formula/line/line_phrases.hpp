@@ -23,6 +23,15 @@ void rewrite_weighed_after(std::string& line, const Knowledge& knowledge);
 /// Takes what comes on top and has no weight of its own off the end: "or to taste", "plus more for dusting". Empty when nothing does.
 std::string take_extra(std::string& line);
 
+/// Takes "with a little of the salt", "in the wine": what has a line of its own and is only named here. Empty when nothing is.
+std::string take_of_another_line(std::string& line, const Knowledge& knowledge);
+
+/// Blanks "some" and the like before a name where an amount follows: "some pork, about 2 kg".
+void take_idle_start(std::string& line);
+
+/// "Kg 2 di spalla", "tsp 1 cumin": the number behind its unit, turned.
+void turn_unit_first(std::string& line);
+
 /// "zest and juice of 1 lemon"
 bool names_two_parts(const std::string& line);
 

@@ -44,6 +44,24 @@ void take(std::string& line, const std::vector<Told>& again, LineNotes& notes) {
     blank(line, again.front().begin, line.size());
 }
 
+// "75 g salt, about 1/4 cup plus a teaspoon": behind a weight a last clause that is a measure and nothing else.
+void take_measure_clause(std::string& line, std::size_t from) {
+    for (std::size_t comma = line.find_first_of(",;", from); comma != std::string::npos; comma = line.find_first_of(",;", comma + 1)) {
+        Cursor cursor(line, comma + 1);
+        const bool about = cursor.eat_any_word({"about", "approx", "approximately", "roughly", "around", "or", "ca", "circa", "some"});
+        cursor.eat_any_word({"about", "roughly", "approximately"});
+        auto again = amount_at(cursor);
+        const Unit* unit = again ? again->parts.front().unit : nullptr;
+        if (!unit || unit->dimension == Dimension::mass || unit->dimension == Dimension::percent) continue;
+        if (!about && unit->dimension != Dimension::volume) continue;
+        while (cursor.eat_any_word({"plus", "and", "less", "minus", "scant", "heaped", "generous"}))
+            if (!amount_at(cursor)) break;
+        cursor.space();
+        if (!cursor.done()) continue;
+        return blank(line, comma, line.size());
+    }
+}
+
 // "1 small onion, chopped 30 g 2 tbsp", "pork 500 g 1.10 lb": the weights of a table behind the words.
 void take_columns(std::string& line, std::size_t start, LineNotes& notes) {
     Cursor cursor(line, start), number(line, start);
@@ -67,6 +85,7 @@ void take_second_amount(std::string& line, std::size_t start, LineNotes& notes) 
     Cursor cursor(line, start);
     const auto first = amount_at(cursor);
     if (!first || !first->parts.front().unit) return take_columns(line, start, notes);
+    if (first->parts.front().unit->dimension == Dimension::mass) take_measure_clause(line, cursor.at());
     const std::size_t from = cursor.at();
     cursor.space();
     const bool comma = cursor.eat(",");

@@ -45,6 +45,7 @@ Span find(const std::vector<Word>& words, const Knowledge& knowledge) {
         if (best.ingredient && words[first].segment > words[best.first].segment) break;
         for (std::size_t last = std::min(words.size(), first + longest_name); last > first; --last) {
             const std::size_t length = last - first;
+            if (passable(words, first, knowledge) > length) break;  // "ice cold milk" names no ice
             // "minced pork shoulder": what is minced is the shoulder.
             const bool only_cut = best.ingredient && first < best.last && cut_word(words, best.first, knowledge) > 0;
             if (best.ingredient && (length < best.length() || (length == best.length() && !best.generic() && !only_cut))) break;

@@ -8,6 +8,7 @@
 #include "core/names.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
+#include "formula/line/harmless.hpp"
 #include "formula/line/lean_share.hpp"
 #include "formula/line/line_asides.hpp"
 #include "formula/line/passed_over.hpp"
@@ -33,6 +34,10 @@ public:
             if (const std::size_t told = end == i ? aside(i) : i; told > i) {
                 said_.passed.push_back(phrase(words_, i, told));
                 i = told;
+                continue;
+            }
+            if (end == i && context_.lenient && is_harmless(words_, i, first_, last_, context_, ingredient_)) {
+                said_.unknown.push_back(words_[i++].raw);
                 continue;
             }
             if (end == i) return trouble(i);
@@ -90,9 +95,9 @@ private:
 
     // "Sautéed in a little butter": how much of it stays is not known, so it is told and not counted.
     std::size_t fried_in(std::size_t i) {
-        const bool fried = !said_.prepared.empty() &&
-                           (said_.prepared.back().preparation == "cooked" || said_.prepared.back().preparation == "caramelised");
-        if (words_[i].folded != "in" || !fried) return i;
+        const auto is_frying = [](std::string_view id) { return id == "cooked" || id == "caramelised"; };
+        const bool fried = !said_.prepared.empty() && is_frying(said_.prepared.back().preparation);
+        if (words_[i].folded != "in") return i;
         std::size_t from = i + 1;
         while (from < last_ && (words_[from].folded == "a" || words_[from].folded == "little" || words_[from].folded == "some" ||
                                 words_[from].folded == "the"))
@@ -102,6 +107,8 @@ private:
             const auto* fat = context_.knowledge.ingredient_named(name);
             if (!fat) fat = context_.knowledge.ingredient_meant(name);
             if (!fat || fat->composition.fat.mid < mostly_fat) continue;
+            const std::size_t done = preparation_end(words_, end, last_, context_.knowledge);  // "in lard sweated", out of another tongue
+            if (!fried && (done == end || !is_frying(context_.knowledge.preparation_named(phrase(words_, end, done))->id))) continue;
             said_.passed.push_back(phrase(words_, i, end));
             return end;
         }
@@ -187,6 +194,8 @@ private:
 
     // "into 1-inch cubes", "in thin strips"
     std::size_t into_pieces(std::size_t i) const {
+        const bool digit = std::isdigit(static_cast<unsigned char>(words_[i].raw.front())) != 0;
+        if (digit && i + 1 < last_ && words_[i + 1].folded == "mesh") return i + 2;  // of a sieve: "black pepper, 16 mesh"
         if (words_[i].folded != "into" && words_[i].folded != "in") return i;
         std::size_t end = i;
         for (std::size_t at = i + 1; at < last_ && words_[at].segment == words_[i].segment; ++at) {
@@ -236,19 +245,10 @@ private:
 
     // "not over 15 % fat", "80% lean", "80/20" of a meat.
     std::optional<FatShare> fat_share(std::size_t i) const {
-        FatShare share;
-        std::size_t at = i;
-        for (; at < last_; ++at) {
-            const auto& word = words_[at].folded;
-            if (word == "over" || word == "more" || word == "most" || word == "max" || word == "maximum" || word == "up") share.most = true;
-            else if (word != "not" && word != "no" && word != "than" && word != "at" && word != "to" && word != "about") break;
-        }
-        const auto said = ingredient_.meat ? lean_share(words_, at) : std::nullopt;
+        const auto said = ingredient_.meat ? lean_share(words_, i) : std::nullopt;
         const bool into_name = said && first_ == 0 && said->last == last_ + 1;  // "93 % lean ground turkey", known as lean ground turkey
         if (!said || (said->last > last_ && !into_name)) return std::nullopt;
-        share.fat = 100 - said->lean;
-        share.end = std::min(said->last, last_);
-        return share;
+        return FatShare{100 - said->lean, said->most_fat, std::min(said->last, last_)};
     }
 
     bool agrees(const FatShare& share) const {
@@ -296,7 +296,8 @@ private:
         if (ingredient_.meat && is_whole_animal() && is_cut_of_meat(word)) return true;
         if (word == "nut" || word == "kernel") return ingredient_.roles.front() == Role::nut;
         if (word == "cheese") return ingredient_.family == "dairy-and-egg";
-        if (word == "powder" || word == "leaf" || word == "berry" || word == "seed") return ingredient_.tissue == Tissue::dry;
+        if (word == "leaf") return ingredient_.tissue == Tissue::dry && ingredient_.family == "herbs";  // "cassia leaf" is no cinnamon
+        if (word == "powder" || word == "berry" || word == "seed") return ingredient_.tissue == Tissue::dry;
         const Unit* unit = given_ == Given::weight ? unit_named(word) : nullptr;
         return unit &&
                (is_container(*unit) || unit->word == "piece" || unit->word == "leaf" || unit->word == "slice" || unit->word == "strip");

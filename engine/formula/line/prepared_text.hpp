@@ -16,9 +16,10 @@ namespace standin {
 /// What the words around an ingredient's name said.
 struct SaidOf {
     std::vector<Prepared> prepared;
-    std::vector<std::string> words;   ///< folded, all that describe how it was cut, sized or packed
-    std::vector<std::string> passed;  ///< as written, what was told in passing: "preferably Greek"
-    std::optional<double> fat_pct{};  ///< fat in 100 g that the words tell
+    std::vector<std::string> words;      ///< folded, all that describe how it was cut, sized or packed
+    std::vector<std::string> passed;     ///< as written, what was told in passing: "preferably Greek"
+    std::vector<std::string> unknown{};  ///< words that nobody knows and that were passed over as harmless
+    std::optional<double> fat_pct{};     ///< fat in 100 g that the words tell
 };
 
 /// What a line is read against.
@@ -26,6 +27,7 @@ struct LineContext {
     std::string_view line;
     const Origin& origin;
     const Knowledge& knowledge;
+    bool lenient = false;  ///< a word that is not known may be passed over where it can do no harm
 };
 
 /// What kind of amount the line gives: a bare number, a number of things ("2 bunches"), or a weight or volume.

@@ -14,7 +14,7 @@ constexpr std::size_t longest_phrase = 5;  // words
 
 // "d'ail", "l’oignon", "dell'olio": the short word before the apostrophe stands by itself.
 std::string without_elision(std::string_view line) {
-    constexpr std::array<std::string_view, 6> shorts{"d", "l", "dell", "dall", "nell", "all"};
+    constexpr std::array<std::string_view, 7> shorts{"un", "d", "l", "dell", "dall", "nell", "all"};
     std::string out(line);
     for (const std::string_view sign : {"'", "’"})
         for (std::size_t i = out.find(sign); i != std::string::npos; i = out.find(sign, i + 1)) {

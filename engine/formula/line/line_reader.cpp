@@ -1,0 +1,473 @@
+#include "formula/line/line_reader.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/band.hpp"
+#include "core/contains.hpp"
+#include "core/names.hpp"
+#include "formula/line/amount.hpp"
+#include "formula/line/by_share.hpp"
+#include "formula/line/hazards.hpp"
+#include "formula/line/lean_share.hpp"
+#include "formula/line/line_asides.hpp"
+#include "formula/line/line_doubts.hpp"
+#include "formula/line/line_facts.hpp"
+#include "formula/line/line_notes.hpp"
+#include "formula/line/line_phrases.hpp"
+#include "formula/line/line_prepared.hpp"
+#include "formula/line/line_twice.hpp"
+#include "formula/line/name_text.hpp"
+#include "formula/line/passed_over.hpp"
+#include "formula/line/prepared_text.hpp"
+#include "formula/line/process_text.hpp"
+#include "formula/line/tinned.hpp"
+
+namespace standin {
+namespace {
+
+constexpr int understood = 4;         // how far a reading came when every word had its meaning
+constexpr double same_weight = 0.14;  // judgement: "1 oz (25 g)" and "1 lb (500 g)" still mean one weight
+constexpr double rounding = 0.03;     // judgement: "2 lb (900 g)" is one weight, rounded
+
+struct Candidate {
+    AmountText amount;
+    std::size_t begin = 0, end = 0;
+};
+
+struct Missed {
+    int depth = -1;  // how far the reading came; the error of the farthest is shown
+    Error error;
+};
+
+class LineReader {
+public:
+    /// `bare`: "6 %" and "hot" by themselves may be facts of the food.
+    LineReader(std::string_view line, const LineSetting& setting, bool bare = false)
+        : written_(line),
+          line_(line),
+          origin_(setting.origin),
+          knowledge_(setting.knowledge),
+          around_(setting.around),
+          on_the_shelf_(setting.on_the_shelf),
+          lenient_(setting.lenient) {
+        clean_line(line_);
+        turn_unit_first(line_);
+        take_idle_start(line_);
+        rewrite_weighed_after(line_, knowledge_);
+        facts_ = take_facts(line_, bare);
+        notes_ = take_notes(line_, knowledge_);
+        if (setting.after) notes_.weighed_after = setting.after;
+        take_per();
+        take_whole();
+        rewrite_phrases(line_, knowledge_);
+        if (auto other = take_of_another_line(line_, knowledge_); !other.empty()) notes_.passed.push_back(std::move(other));
+        if (auto extra = take_extra(line_); !extra.empty()) notes_.passed.push_back(std::move(extra));
+        start_ = line_start(line_);
+        std::fill(line_.begin(), line_.begin() + static_cast<std::ptrdiff_t>(start_), ' ');
+        take_second_amount(line_, start_, notes_);
+    }
+
+    Result<ReadLine> read() {
+        for (const auto& candidate : candidates()) {
+            auto line = attempt(candidate);
+            if (line || missed_.depth >= understood) return line;
+        }
+        const auto vague = vague_amount(line_, knowledge_);
+        if (!vague.empty() && missed_.depth <= 3 && (missed_.depth < 0 || vague == "to taste" || (vague != "optional" && !measured())))
+            return failure(Trouble::bad_data, "\"" + vague + "\" is no amount: expected a weight or a measure", origin_.start(),
+                           {"18 g", "1 tsp", "1.8 % of meat"});
+        if (missed_.depth <= 3 && names_two_parts(line_))
+            return failure(Trouble::bad_data, "two ingredients in one line: expected one", origin_.start(),
+                           {"zest of 1 lemon", "juice of 1 lemon"});
+        if (missed_.depth < 0)
+            return failure(Trouble::bad_data, "no amount in this line: expected one such as \"300 g spinach\" or \"salt, 18 g\"",
+                           origin_.start());
+        return Failure(std::move(missed_.error));
+    }
+
+    // A weight or a volume leads the line, so "part", "optional" and the like in it tell of something else.
+    bool measured() const {
+        Cursor cursor(line_, start_);
+        const auto amount = amount_at(cursor);
+        const Unit* unit = amount ? amount->parts.front().unit : nullptr;
+        return unit && unit->dimension != Dimension::count;
+    }
+
+    bool found_no_amount() const { return missed_.depth < 0; }
+
+private:
+    bool digit_near(std::size_t at, bool behind) const {
+        if (!behind) return at > 0 && line_[at - 1] >= '0' && line_[at - 1] <= '9';
+        Cursor cursor(line_, at + 1);
+        cursor.space();
+        return number_at(cursor, false).has_value();
+    }
+
+    // "per kg of meat" may stand anywhere in the line.
+    void take_per() {
+        for (std::size_t i = 1; i < line_.size() && !per_; ++i) {
+            if (line_[i] != '/' && !(line_[i - 1] == ' ' && line_.compare(i, 4, "per ") == 0)) continue;
+            if (line_[i] == '/' && (digit_near(i, false) || digit_near(i, true))) continue;  // a fraction, or an amount told twice
+            Cursor cursor(line_, i);
+            per_ = per_at(cursor);
+            if (!per_) continue;
+            share_text_ = " " + line_.substr(i, cursor.at() - i);
+            std::fill(line_.begin() + static_cast<std::ptrdiff_t>(i), line_.begin() + static_cast<std::ptrdiff_t>(cursor.at()), ' ');
+        }
+    }
+
+    // So may the "of meat" of a percentage.
+    void take_whole() {
+        if (line_.find('%') == std::string::npos && !(per_ && per_->of == Whole::unsaid)) return;
+        const auto next = [&](std::size_t from) { return std::min(line_.find(" of ", from), line_.find(" on ", from)); };
+        for (std::size_t i = next(0); i != std::string::npos && whole_ == Whole::unsaid; i = next(i + 1)) {
+            Cursor cursor(line_, i);
+            whole_ = whole_at(cursor);
+            if (whole_ == Whole::unsaid) continue;
+            share_text_ = line_.substr(i, cursor.at() - i);
+            std::fill(line_.begin() + static_cast<std::ptrdiff_t>(i), line_.begin() + static_cast<std::ptrdiff_t>(cursor.at()), ' ');
+        }
+    }
+
+    void add(std::vector<Candidate>& out, std::size_t at, bool with_unit) const {
+        Cursor cursor(line_, at);
+        if (auto amount = amount_at(cursor, with_unit)) out.push_back({std::move(*amount), at, cursor.at()});
+    }
+
+    std::vector<Candidate> candidates() {
+        std::vector<Candidate> out;
+        const std::size_t first = start_;
+        add(out, first, true);
+        const bool leading = !out.empty();
+        if (leading && out.front().amount.parts.front().unit) add(out, first, false);
+        bool fresh_word = false, fresh_segment = false;
+        for (std::size_t i = first; i < line_.size() && out.size() < 8; ++i) {
+            if (i > first && (fresh_word || fresh_segment)) add_trailing(out, i, fresh_segment);
+            const char c = line_[i];
+            const bool dash =
+                c == '-' && i > first && line_[i - 1] == ' ' && i + 1 < line_.size() && line_[i + 1] == ' ';  // "mint - a bunch"
+            fresh_segment = c == ',' || c == ':' || dash || (fresh_segment && c == ' ');
+            fresh_word = c == ' ' || fresh_segment;
+        }
+        return out;
+    }
+
+    // An amount behind the name: digits anywhere, words ("a pinch") behind a comma; with a unit, or nothing after it.
+    void add_trailing(std::vector<Candidate>& out, std::size_t at, bool words) const {
+        Cursor cursor(line_, at);
+        if (!words && !number_at(cursor, false)) {
+            Cursor unit(line_, at);
+            const auto single = unit_at(unit);
+            if (!single || single->unit->size.mid <= 0 || single->unit->dimension != Dimension::count) return;
+        }
+        cursor.go(at);
+        auto amount = amount_at(cursor);
+        if (!amount) return;
+        std::size_t end = cursor.at();
+        cursor.space();
+        if (amount->parts.front().unit) return out.push_back({std::move(*amount), at, end});
+        // "onion, 1 medium"
+        const auto size = cursor.word();
+        if (amount->size = size_word(fold(size)); !amount->size.empty()) cursor.go(end = cursor.at() + size.size());
+        cursor.space();
+        if (cursor.done() || cursor.rest().front() == ',') out.push_back({std::move(*amount), at, end});
+    }
+
+    Failure miss(int depth, Error error, std::size_t at) {
+        if (error.where.empty()) error.where = origin_.at(at);
+        if (depth > missed_.depth) missed_ = {depth, error};
+        return Failure(std::move(error));
+    }
+
+    // "50 lean pork trimmings, 1000 g": a number that counts nothing before the name, and a weight behind it.
+    bool two_amounts(const NameRead& name, const AmountText& amount) const {
+        constexpr double most_counted = 12;  // judgement
+        return notes_.column && !amount.parts.front().unit && amount.parts.front().number.mid > most_counted &&
+               !whole_measure(*name.ingredient);
+    }
+
+    Result<ReadLine> attempt(const Candidate& candidate) {
+        std::string line = line_;
+        std::fill(line.begin() + static_cast<std::ptrdiff_t>(candidate.begin), line.begin() + static_cast<std::ptrdiff_t>(candidate.end),
+                  ' ');
+        if (candidate.begin > start_) line[candidate.begin] = ',';
+        const LineContext context{line, origin_, knowledge_, lenient_};
+        const Unit* unit = candidate.amount.parts.front().unit;
+        const Unit* container = unit && is_container(*unit) ? unit : candidate.amount.container;
+        auto name = read_name(context, given(candidate.amount), !notes_.weighed_after, unit, container);
+        if (!name) return miss(name.error().where.empty() ? 0 : name_depth(name.error()), std::move(name.error()), candidate.begin);
+        AmountText amount = candidate.amount;
+        if (!amount.parts.front().unit) amount.parts.front().unit = name->measure;
+        if (amount.of == Whole::unsaid) amount.of = whole_;
+        if (per_) {
+            amount.per_grams = per_->grams;
+            amount.of = per_->of == Whole::unsaid ? whole_ : per_->of;
+        }
+        settle_whole(amount, *name->ingredient);
+        fill_measure(amount, *name);
+        take_kind_in_brackets(*name);
+        if (auto other = other_food_in_brackets(*name); !other.empty())
+            return miss(
+                understood,
+                {Trouble::bad_data, "two foods are named, " + name->ingredient->names.front() + " and " + other, "", {"name one of them"}},
+                candidate.begin);
+        if (two_amounts(*name, candidate.amount))
+            return miss(understood,
+                        {Trouble::bad_data,
+                         "a number stands before the name and a weight behind it: which is the amount, and what does the other tell",
+                         "",
+                         {"1000 g pork trim 50/50"}},
+                        candidate.begin);
+        if (auto ready = seasoned_already(*name, written_)) return miss(understood, std::move(*ready), candidate.begin);
+        if (auto open = settle_by_share(*name, amount, around_, knowledge_)) return miss(understood, std::move(*open), candidate.begin);
+        if (auto doubtful = name->by_share || name->fresh_by_share ? std::nullopt : means_another(*name, candidate.amount))
+            return miss(understood, std::move(*doubtful), candidate.begin);
+        return weigh_line(*name, amount, candidate.begin);
+    }
+
+    // "70 % pork shoulder (7 kg)" is the weight; "salt 1.8 %" a share of what the shares of such a formula are of.
+    void settle_whole(AmountText& amount, const Ingredient& ingredient) {
+        presumed_whole_ = Whole::none;
+        if (amount.of != Whole::unsaid) return;
+        if (notes_.grams && amount.per_grams <= 0) {
+            amount.parts = {{*notes_.grams, unit_named("g")}};
+            amount.of = Whole::none;
+        } else if (around_.share != Whole::none && !ingredient.meat && (amount.per_grams > 0 || !figure_may_describe(ingredient))) {
+            amount.of = presumed_whole_ = around_.share;
+        }
+    }
+
+    // "Vinegar 5 %", "beer 5 %" and "cream 30 %" may tell of the food.
+    bool figure_may_describe(const Ingredient& ingredient) const {
+        constexpr double least_acid = 1, least_alcohol = 1, least_fat = 1;  // g in 100 g, judgement
+        const bool strength_told =
+            std::any_of(facts_.begin(), facts_.end(), [](const FactText& fact) { return fact.kind == FactKind::acid_pct; });
+        const auto& c = ingredient.composition;
+        const bool milky = ingredient.family == "dairy-and-egg" && c.fat.mid >= least_fat;
+        return !strength_told &&
+               (milky || c.alcohol.mid >= least_alcohol || (c.acid.mid >= least_acid && ingredient.tissue == Tissue::liquid));
+    }
+
+    void tell_presumed_whole(const AmountText& amount, const Ingredient& ingredient, std::vector<LineDoubt>& doubts) const {
+        if (presumed_whole_ == Whole::none) return;
+        const bool meat = presumed_whole_ == Whole::meat;
+        const auto of = shares_of_own(amount);
+        doubts.push_back({ingredient.roles.front() == Role::salt ? Confidence::unsure : Confidence::likely,
+                          ingredient.names.front() + ": taken as " + of[meat ? 0 : 1] +
+                              (meat ? ", the usual base" : ", as the other shares are") + "; write \"" + of[meat ? 1 : 0] +
+                              "\" if it is of that",
+                          true});
+    }
+
+    // "2 tsp salt, heaped"
+    static void fill_measure(AmountText& amount, const NameRead& name) {
+        AmountPart& part = amount.parts.front();
+        if (!part.unit || part.unit->dimension != Dimension::volume || amount.filled) return;
+        for (const auto& word : name.after.words)
+            if (const auto factor = fill_word(word)) {
+                part.number = {part.number.low * factor->low, part.number.mid * factor->mid, part.number.high * factor->high};
+                return;
+            }
+    }
+
+    // "Paprika (hot)", "salt (kosher)": what stands in brackets names the kind.
+    void take_kind_in_brackets(NameRead& name) {
+        std::string own;
+        for (const auto& word : name.words) own += " " + word;
+        for (auto passed = notes_.passed.begin(); passed != notes_.passed.end(); ++passed) {
+            const auto* kind = known_ingredient(*passed + own, knowledge_);
+            if (!kind || kind->family != name.ingredient->family || kind->tissue != name.ingredient->tissue) continue;
+            name.ingredient = kind;
+            name.generic.clear();
+            notes_.passed.erase(passed);
+            return;
+        }
+    }
+
+    // "Tomato sauce (ketchup)": the bracket does not say the same. Within a family it only says it more closely.
+    std::string other_food_in_brackets(const NameRead& name) const {
+        for (const auto& passed : notes_.passed)
+            if (const auto* other = knowledge_.ingredient_named(passed);
+                other && other->family != name.ingredient->family && written_.find("(" + passed + ")") != std::string_view::npos)
+                return other->names.front();
+        return {};
+    }
+
+    Given given(const AmountText& amount) const {
+        const Unit* unit = amount.parts.front().unit;
+        if ((unit && unit->dimension != Dimension::count) || notes_.grams) return Given::weight;
+        return unit ? Given::things : Given::number;
+    }
+
+    static int name_depth(const Error& error) { return error.not_known == NotKnown::food ? 1 : 3; }
+
+    Result<ReadLine> weigh_line(const NameRead& name, const AmountText& amount, std::size_t at) {
+        std::vector<std::string> words = name.before.words;
+        words.insert(words.end(), name.after.words.begin(), name.after.words.end());
+        words.insert(words.end(), name.words.begin(), name.words.end());
+        auto weighed = notes_.grams && !notes_.range_only && counts(amount) ? Result<Weighed>(Weighed{{0, 0, 0}, {}})
+                                                                            : weigh(amount, *name.ingredient, words);
+        if (!weighed) return miss(2, std::move(weighed.error()), at);
+        if (amount.of == Whole::unsaid)
+            return miss(understood, {Trouble::bad_data, "a share of what: expected \"of meat\" or \"of batch\"", "", shares_of_own(amount)},
+                        at);
+        if (auto open = chile_of_any_size(name, amount)) return miss(understood, std::move(*open), at);
+        ReadLine read;
+        read.where = origin_.at(at);
+        read.line.ingredient = name.ingredient->id;
+        read.line.keep = notes_.keep;
+        read.line.written = written_amount(at);
+        set_fat(name, read.line);
+        tell_of_skin(*name.ingredient, written_, read.line);
+        if (auto wrong = set_facts(facts_, *name.ingredient, knowledge_, read.line)) return miss(understood, std::move(*wrong), at);
+        if (auto other = hazards_in_passing(name, read.line)) return miss(understood, std::move(*other), at);
+        read.doubts = doubts_about_line(name, amount, *weighed, notes_);
+        tell_presumed_whole(amount, *name.ingredient, read.doubts);
+        for (const auto& told : read.line.declared)  // counted, not passed over
+            for (auto& doubt : read.doubts)
+                if (doubt.text == name.ingredient->names.front() + ": passed over: \"" + told.words + "\"")
+                    doubt.text = name.ingredient->names.front() + ": counted among the allergens: \"" + told.words + "\"";
+        for (auto& told : told_hazards(written_, read.line, knowledge_)) read.doubts.push_back({Confidence::unsure, std::move(told), true});
+        if (auto purpose = outside_purpose(written_, knowledge_); !purpose.empty())
+            read.doubts.push_back({Confidence::unsure, purpose + ": counted into the mass; take the line out if it stays outside", true});
+        if ((" " + fold(written_) + " ").find(" optional ") != std::string::npos)
+            read.doubts.push_back({Confidence::likely, name.ingredient->names.front() + ", optional: counted in", true});
+        for (const auto& doubt : read.doubts)
+            if (doubt.always) read.line.notes.push_back(doubt.text);
+        if (auto wrong = noted_weight(amount, *weighed, read.doubts)) return miss(understood, std::move(*wrong), at);
+        const auto told_before = static_cast<std::ptrdiff_t>(read.doubts.size());
+        drain_tin({name, amount, notes_, knowledge_}, *weighed, read.doubts);
+        for (auto doubt = read.doubts.begin() + told_before; doubt != read.doubts.end(); ++doubt) read.line.notes.push_back(doubt->text);
+        if (amount.of == Whole::none) {
+            read.line.grams = weighed->grams;
+            read.line.count = notes_.count ? notes_.count : weighed->count;
+            if (auto wrong = absurd(read.line.grams); !wrong.empty())
+                return miss(understood, {Trouble::bad_data, std::move(wrong), "", {}}, at);
+        } else {
+            read.share = share(amount, *weighed);
+            if (read.share->fraction.low <= 0) return miss(understood, {Trouble::bad_data, "a share must be more than zero", "", {}}, at);
+        }
+        if (auto wrong = settle_preparations(read.line, {name, amount, notes_, knowledge_})) return miss(understood, std::move(*wrong), at);
+        if (auto danger = danger_of_food(written_, read.line, knowledge_, on_the_shelf_)) return miss(understood, std::move(*danger), at);
+        return read;
+    }
+
+    // A "green chile" is a finger of 5 g to one cook and a pod of 45 g to another: nine times the heat.
+    std::optional<Error> chile_of_any_size(const NameRead& name, const AmountText& amount) const {
+        const auto& id = name.ingredient->id;
+        if (!counts(amount) || notes_.grams) return std::nullopt;
+        if (id == "anaheim" && contains(name.words, "long"))
+            return Error{Trouble::bad_data,
+                         "a long green chile by the piece may be a hot one of 15 g or a mild Anaheim of 70 g: expected grams, or the kind",
+                         "",
+                         {"green finger chilli", "anaheim chile", "2 long green chiles (30 g)"}};
+        if (id != "green-chile" && id != "red-chile") return std::nullopt;
+        const Unit* unit = amount.parts.front().unit;
+        if (unit && unit->word != "piece" && unit->word != "pod") return std::nullopt;
+        return Error{Trouble::bad_data,
+                     "a " + name.ingredient->names.front() + " by the piece may weigh 5 g or 45 g: expected grams, or the kind",
+                     "",
+                     {"jalapeño", "serrano", "thai bird chile", "2 " + name.ingredient->names.front() + " (24 g)"}};
+    }
+
+    // Fat said is fat set; where the record holds as much already it says nothing new.
+    void set_fat(const NameRead& name, Line& line) const {
+        constexpr double same = 0.5;  // g in 100 g, judgement
+        const auto said = name.after.fat_pct ? name.after.fat_pct : name.before.fat_pct;
+        if (!said || std::abs(*said - name.ingredient->composition.fat.mid) < same) return;
+        const Band& spread = knowledge_.parameter("composition.spread.fat-said");
+        line.fat_pct = Band{std::max(0.0, *said + spread.low), *said, std::min(100.0, *said + spread.high)};
+        line.notes.push_back(name.ingredient->names.front() + ": reckoned with " + plain_number(*said) + " % fat, as the line says");
+    }
+
+    std::optional<Error> hazards_in_passing(const NameRead& name, Line& line) const {
+        for (const auto* all : {&notes_.passed, &name.before.passed, &name.after.passed})
+            for (const auto& passed : *all) {
+                if (auto other = other_food_in_passing(passed, line, knowledge_)) return other;
+                if (tells_fat_figure(passed))
+                    return Error{Trouble::bad_data,
+                                 "\"" + passed + "\" tells how fat " + name.ingredient->names.front() + " is, in a way not understood here",
+                                 "",
+                                 {"30 % fat", "70/30", "70 % lean"}};
+            }
+        return std::nullopt;
+    }
+
+    // With the maker's own figure.
+    static std::vector<std::string> shares_of_own(const AmountText& amount) {
+        if (amount.per_grams > 0) {
+            const auto& part = amount.parts.front();
+            const bool of_kilo = part.unit && part.unit->dimension == Dimension::mass && part.unit->word == "g" && amount.per_grams == 1000;
+            const std::string own = of_kilo ? plain_number(part.number.mid) : "18";
+            return {own + " g per kg of meat", own + " g per kg of batch"};
+        }
+        const std::string figure = plain_number(amount.parts.front().number.mid) + " %";
+        return {figure + " of meat", figure + " of batch"};
+    }
+
+    static Share share(const AmountText& amount, const Weighed& weighed) {
+        if (amount.per_grams <= 0) return {amount.of, scaled(amount.parts.front().number, 0.01), std::nullopt};
+        Share out{amount.of, scaled(weighed.grams, 1 / amount.per_grams), std::nullopt};
+        if (weighed.count) out.count = *weighed.count / amount.per_grams;
+        return out;
+    }
+
+    // A weight in brackets settles a count or a volume, and must agree with a weight.
+    std::optional<Error> noted_weight(const AmountText& amount, Weighed& weighed, std::vector<LineDoubt>& doubts) const {
+        if (!notes_.grams || amount.of != Whole::none) return std::nullopt;
+        const Unit* unit = amount.parts.front().unit;
+        Band noted = *notes_.grams;
+        if (notes_.each) noted = scaled(noted, amount.parts.front().number.mid);
+        else if (unit && is_container(*unit) && amount.parts.front().number.mid > 1)
+            return Error{Trouble::bad_data, "is the weight in brackets that of one or of all", "", {"2 x 400 g", "2 cans (400 g each)"}};
+        if (unit && unit->dimension == Dimension::mass) {
+            if (notes_.range_only) noted.mid = weighed.grams.mid;
+            if (std::abs(noted.mid - weighed.grams.mid) > same_weight * weighed.grams.mid)
+                return Error{Trouble::bad_data, "the weight in brackets is another one: expected the same weight twice", "", {}};
+            if (!notes_.about && std::abs(noted.mid - weighed.grams.mid) > rounding * weighed.grams.mid) {
+                weighed.grams = {std::min(noted.low, weighed.grams.low), weighed.grams.mid, std::max(noted.high, weighed.grams.high)};
+                doubts.push_back({Confidence::likely, "two weights are told that differ: the first is taken, the band spans both", false});
+            } else if (!notes_.about && noted.low < noted.high && noted.low <= weighed.grams.mid && noted.high >= weighed.grams.mid)
+                weighed.grams = {noted.low, weighed.grams.mid, noted.high};
+            return std::nullopt;
+        }
+        const bool single = counts(amount) && !(unit && (is_container(*unit) || unit->size.mid > 0 || unit->word == "bunch"));
+        weighed = {noted, single ? std::optional<double>(amount.parts.front().number.mid) : std::nullopt};
+        return std::nullopt;
+    }
+
+    std::string written_amount(std::size_t at) const {
+        Cursor cursor(line_, at);
+        amount_at(cursor);
+        std::string out(std::string_view(line_).substr(at, cursor.at() - at));
+        out.erase(0, out.find_first_not_of(" \n"));
+        while (!out.empty() && out.back() == ' ') out.pop_back();
+        return out + share_text_;
+    }
+
+    std::string_view written_;
+    std::string line_;
+    std::size_t start_ = 0;
+    const Origin& origin_;
+    const Knowledge& knowledge_;
+    const Around& around_;
+    bool on_the_shelf_, lenient_;
+    LineNotes notes_;
+    std::vector<FactText> facts_;
+    std::optional<Per> per_;
+    Whole whole_ = Whole::unsaid;
+    Whole presumed_whole_ = Whole::none;
+    std::string share_text_;
+    Missed missed_;
+};
+
+}  // namespace
+
+OneReading read_once(std::string_view line, const LineSetting& setting, bool bare) {
+    LineReader reader(line, setting, bare);
+    auto read = reader.read();
+    return {std::move(read), reader.found_no_amount()};
+}
+
+}  // namespace standin
