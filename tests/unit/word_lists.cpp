@@ -35,6 +35,7 @@ bool any_doubt(const ReadLine& read, const std::string& words) {
 std::string became_line(const std::string& line, const std::string& wanted) {
     const Origin origin("", {1, 1});
     if (wanted == "beside") return beside_the_mass(line, knowledge()).empty() ? "no casing" : wanted;
+    if (wanted == "left out") return is_method_line(line, knowledge()) ? wanted : "asked";
     if (wanted == "heading") return is_heading(line, knowledge()) ? wanted : "no heading";
     if (wanted == "method") {
         const auto read = read_closely("Test\n1 kg pork shoulder\n" + line + "\nStir in one direction for two minutes.\n", "", knowledge());
