@@ -131,6 +131,7 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
     if (const auto likeness = likeness_in(line, knowledge)) return read_likeness(line, *likeness, setting);
     auto read = read_any_tongue(line, setting);
     if (read || read.error().not_known == NotKnown::nothing) return read;
+    if (on_the_shelf) return read;  // a list asks: what is taken for there would be counted on
     if (auto mended = read_without_slips(line, setting)) return std::move(*mended);
     const LineSetting lenient{origin, knowledge, after, on_the_shelf, around, true};
     auto passed = read_any_tongue(line, lenient);
