@@ -1,6 +1,7 @@
 // A rebalancing problem served over a pipe, so that solvers elsewhere can work on the very same models. Called with numbers of random
 // problems. For each it prints one line of JSON: prices, lower bounds (upper bounds are 1), and our own optimum. Then it reads one
 // vector of scaled grams a line and answers with a line "square price breach...", until an empty line leads to the next problem.
+#include <cmath>
 #include <cstdio>
 #include <iostream>
 #include <sstream>
@@ -14,7 +15,8 @@ std::string list_of(const std::vector<double>& values) {
     std::string text;
     char number[40];
     for (const double v : values) {
-        std::snprintf(number, sizeof number, "%.17g", v);
+        if (std::isfinite(v)) std::snprintf(number, sizeof number, "%.17g", v);
+        else std::snprintf(number, sizeof number, "NaN");  // far outside its bounds a solver may ask for no batch at all
         text += (text.empty() ? "" : ", ") + std::string(number);
     }
     return "[" + text + "]";
