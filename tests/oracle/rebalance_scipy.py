@@ -55,10 +55,8 @@ def best_of_scipy(served, least, count):
             found = minimize(lambda y: served.at(y)[0] + served.at(y)[1], start, bounds=bounds, constraints=constraints, **options)
             y = numpy.clip(found.x, least, 1.0)
             there = served.at(y)
-            if not numpy.all(numpy.isfinite(y)):
+            if not numpy.all(numpy.isfinite(there)):  # nothing of what is measured is left in such a batch
                 continue
-            if not numpy.all(numpy.isfinite(there)):
-                sys.exit(f"no number at {y.tolist()}")
             if max(there[2:], default=0.0) > KEPT:
                 continue
             if best is None or there[0] + there[1] < best:
