@@ -71,8 +71,9 @@ def wrong_facts(name, answer, facts, width):
     if facts["pictures"] < 1:
         yield "no picture"
     text = in_celsius(" ".join(facts["text"].split()))
-    base = answer.get("base", answer)
-    for prediction in answer.get("formulas", [base]):
+    # Of an answer with variants what they are is on the page; what only the original holds is told by its own heading.
+    shown = answer.get("formulas") or [v["prediction"] for v in answer.get("variants", []) if "prediction" in v] or [answer.get("base", answer)]
+    for prediction in shown:
         for caution in prediction["cautions"]:
             # A page says a caution once, with the foods of everything on it.
             says, _, foods = in_celsius(" ".join(caution["text"].split())).partition(" Here: ")
