@@ -57,7 +57,7 @@ struct WeighedPlan {
 
 class Adapt {
 public:
-    Adapt(const Formula& formula, const AdaptRequest& request, const Context& context, std::vector<Goal> goals, Stock stock)
+    Adapt(const Formula& formula, const AdaptRequest& request, const Context& context, const std::vector<Goal>& goals, Stock stock)
         : formula_(formula),
           request_(request),
           context_(context),
@@ -65,7 +65,7 @@ public:
           graph_(context.knowledge()),
           base_batch_(formula, context.nominal()),
           base_total_(base_batch_.total()),
-          distance_(context, base_total_, base_batch_.state(), std::move(goals)),
+          distance_(context, base_total_, base_batch_.state(), without_what_is_there(goals, base_batch_.state())),
           problem_(make_careful_problem()),
           base_drawn_(formula, context.sampled()),
           base_states_(base_drawn_.states()) {}
@@ -477,8 +477,7 @@ Result<AdaptAnswer> adapt_formula(const CheckedFormula& formula, const AdaptRequ
     if (!stock) return Failure(stock.error());
     const auto sized = at_size(merged, meat_g, request.as_much, *stock, context);
     if (!sized) return Failure(sized.error());
-    leave_out_what_is_there(*goals, NominalBatch(sized->formula, context.nominal()).state());
-    AdaptAnswer answer = Adapt(sized->formula, *asked, context, std::move(*goals), std::move(*stock)).answer();
+    AdaptAnswer answer = Adapt(sized->formula, *asked, context, *goals, std::move(*stock)).answer();
     answer.scaled = sized->scaled;
     return answer;
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "adapt/met.hpp"
 #include "core/contains.hpp"
 #include "evaluate/predict.hpp"
 #include "knowledge/effects.hpp"
@@ -66,11 +67,9 @@ private:
 
     bool squeeze(Line& line) const {
         const Ingredient& leaf = *knowledge_.ingredient(line.ingredient);
-        const auto done = [&](std::string_view step) {
-            return std::any_of(line.prepared.begin(), line.prepared.end(), [&](const Prepared& p) { return p.preparation == step; });
-        };
         const Preparation* squeezed = knowledge_.preparation("squeezed");
-        if (!done("blanched") || done("squeezed") || contains(leaf.already, std::string("squeezed"))) return false;
+        if (!has_step(line.prepared, "blanched") || has_step(line.prepared, "squeezed") || contains(leaf.already, std::string("squeezed")))
+            return false;
         if (!squeezed || !effect_on(*squeezed, leaf.tissue)) return false;
         if (context_.nominal().unit(line)[Amount::mass] * line.grams.mid < some * distance_.base_material()[Amount::mass]) return false;
         line.prepared.push_back({"squeezed", std::nullopt});
@@ -80,10 +79,8 @@ private:
     bool brings_nearer(const Formula& better) const {
         const State before = NominalBatch(care_.formula, context_.nominal()).state(),
                     after = NominalBatch(better, context_.nominal()).state();
-        return std::any_of(distance_.goals().begin(), distance_.goals().end(), [&](const Goal& g) {
-            const double rise = (after.properties[g.property] - before.properties[g.property]) / distance_.unit(g.property);
-            return (g.kind == Goal::Kind::at_most ? -rise : rise) >= enough && g.kind != Goal::Kind::equal;
-        });
+        return std::any_of(distance_.goals().begin(), distance_.goals().end(),
+                           [&](const Goal& g) { return g.kind != Goal::Kind::equal && nearer_by(g, distance_, before, after) >= enough; });
     }
 
     Care care_;

@@ -98,13 +98,13 @@ private:
         const bool leaner = std::any_of(distance_.goals().begin(), distance_.goals().end(), [](const Goal& goal) {
             return (goal.property == Property::fat_pct || goal.property == Property::fat_pct_of_meat) && goal.kind == Goal::Kind::at_most;
         });
+        const double clearly = context_.constant("advice.meat.fatter");
         const auto goes = [&](const Move& move) { return move.kind == MoveKind::reduce && ingredient(move.food).meat; };
         const auto fat = [&](const Move& move) { return context_.nominal().unit(move.food)[Amount::fat]; };
         for (std::size_t a = 0; leaner && a < problem_.moves.size(); ++a)
             for (std::size_t b = 0; b < problem_.moves.size(); ++b) {
                 const Move &leaner_line = problem_.moves[a], &fatter = problem_.moves[b];
-                if (!goes(leaner_line) || !goes(fatter) || fat(fatter) < context_.constant("advice.meat.fatter") * fat(leaner_line))
-                    continue;
+                if (!goes(leaner_line) || !goes(fatter) || fat(fatter) < clearly * fat(leaner_line)) continue;
                 LinearConstraint limit{std::vector<double>(problem_.moves.size(), 0.0), 0, 1};
                 for (std::size_t m = 0; m < problem_.moves.size(); ++m)  // a leaner cut in its place is nothing taken out
                     if (problem_.moves[m].kind == MoveKind::stand_in && problem_.moves[m].line == leaner_line.line)

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "adapt/met.hpp"
 #include "evaluate/predict.hpp"
 #include "safety/core_temperature.hpp"
 
@@ -130,10 +131,7 @@ private:
         lever.set(with, lever.value);
         const Models& models = context_.nominal().models();
         const State before = models.state(total_, state_of(beside)), after = models.state(total_, state_of(with));
-        const auto nearer = [&](const Goal& g) {  // in noticeable differences
-            const double rise = (after.properties[g.property] - before.properties[g.property]) / distance_.unit(g.property);
-            return g.kind == Goal::Kind::at_most ? -rise : g.kind == Goal::Kind::at_least ? rise : std::abs(rise);
-        };
+        const auto nearer = [&](const Goal& g) { return nearer_by(g, distance_, before, after); };
         const auto& goals = distance_.goals();
         return std::any_of(goals.begin(), goals.end(), [&](const Goal& g) { return nearer(g) >= enough; }) &&
                std::none_of(goals.begin(), goals.end(), [&](const Goal& g) { return nearer(g) <= -enough / 2; });

@@ -14,6 +14,11 @@ double allowed(const Goal& goal, const Distance& distance) {
     return goal.condition ? 0.002 * std::abs(goal.limit) : met_within * distance.unit(goal.property);
 }
 
+double nearer_by(const Goal& goal, const Distance& distance, const State& before, const State& after) {
+    const double rise = (after.properties[goal.property] - before.properties[goal.property]) / distance.unit(goal.property);
+    return goal.kind == Goal::Kind::at_most ? -rise : goal.kind == Goal::Kind::at_least ? rise : std::abs(rise);
+}
+
 double missed_by(const Goal& goal, const Distance& distance, const std::vector<State>& base, const std::vector<State>& variant,
                  double sure) {
     const double slack = allowed(goal, distance);

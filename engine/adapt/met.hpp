@@ -10,6 +10,9 @@ namespace standin {
 /// shown figure.
 double allowed(const Goal& goal, const Distance& distance);
 
+/// How far a step takes a batch in the direction of the goal, in noticeable differences; of a value to be hit, how far it moves at all.
+double nearer_by(const Goal& goal, const Distance& distance, const State& before, const State& after);
+
 /// By how much the goal is missed at the draw that decides: `sure` of all draws miss it by no more. Not positive: it is met.
 double missed_by(const Goal& goal, const Distance& distance, const std::vector<State>& base, const std::vector<State>& variant,
                  double sure);

@@ -90,7 +90,7 @@ Result<std::vector<Goal>> read_wants(const std::vector<std::string>& wants, cons
     return goals;
 }
 
-void leave_out_what_is_there(std::vector<Goal>& goals, const State& base) {
+std::vector<Goal> without_what_is_there(const std::vector<Goal>& goals, const State& base) {
     const auto about = [&](Property property) {
         return std::count_if(goals.begin(), goals.end(), [&](const Goal& g) { return g.property == property; });
     };
@@ -99,7 +99,7 @@ void leave_out_what_is_there(std::vector<Goal>& goals, const State& base) {
         const bool step_towards = !goal.condition && goal.kind == Goal::Kind::at_least && goal.most;
         if (!step_towards || (base.properties[goal.property] < *goal.most && about(goal.property) == 1)) kept.push_back(goal);
     }
-    goals = std::move(kept);
+    return kept;
 }
 
 std::vector<std::string> contradiction(const std::vector<Goal>& goals, const State& base) {

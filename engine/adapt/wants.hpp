@@ -28,8 +28,8 @@ struct Goal {
 /// Every want as goals, in order. usage error with the nearest word for what is not understood.
 Result<std::vector<Goal>> read_wants(const std::vector<std::string>& wants, const Knowledge& knowledge);
 
-/// Drops steps towards a value ("more fat, up to 12 %") where the base lies beyond it or something else is asked of the same property.
-void leave_out_what_is_there(std::vector<Goal>& goals, const State& base);
+/// Without steps towards a value ("more fat, up to 12 %") where the base lies beyond it or something else is asked of the same property.
+std::vector<Goal> without_what_is_there(const std::vector<Goal>& goals, const State& base);
 
 /// Two wants that pull one property in opposite directions or leave no value for it: their words. Empty when there are none.
 std::vector<std::string> contradiction(const std::vector<Goal>& goals, const State& base);

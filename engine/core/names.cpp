@@ -128,6 +128,11 @@ std::size_t edit_distance(std::string_view a, std::string_view b, std::size_t li
     return std::min(last[a.size()], limit + 1);
 }
 
+std::size_t slip_limit(std::string_view folded) {
+    constexpr std::size_t long_name = 8;  // letters
+    return folded.size() >= long_name ? 2 : 1;
+}
+
 std::vector<std::size_t> nearest(std::string_view wanted, const std::vector<std::string_view>& known, std::size_t most) {
     struct Match {
         std::size_t cost, index;

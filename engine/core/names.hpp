@@ -14,6 +14,9 @@ std::string fold(std::string_view text);
 /// Edits (insert, delete, replace, swap of neighbours) between two folded names, or `limit + 1` when there are more.
 std::size_t edit_distance(std::string_view a, std::string_view b, std::size_t limit);
 
+/// Edits that a slip of the pen may make in a folded name: one letter, two in a long one.
+std::size_t slip_limit(std::string_view folded);
+
 /// Up to `most` of `known` (folded) nearest to `wanted` (folded), best first: few edits, or sharing whole words. Indexes into `known`.
 std::vector<std::size_t> nearest(std::string_view wanted, const std::vector<std::string_view>& known, std::size_t most = 3);
 

@@ -4,6 +4,10 @@
 
 namespace standin {
 
+bool has_step(const std::vector<Prepared>& steps, std::string_view preparation) {
+    return std::any_of(steps.begin(), steps.end(), [&](const Prepared& step) { return step.preparation == preparation; });
+}
+
 const PreparationEffect* effect_on(const Preparation& preparation, Tissue tissue) {
     const PreparationEffect* fallback = nullptr;
     for (const auto& effect : preparation.effects) {

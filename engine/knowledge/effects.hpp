@@ -2,10 +2,16 @@
 #pragma once
 
 #include <optional>
+#include <string_view>
+#include <vector>
 
 #include "knowledge/records.hpp"
+#include "standin/formula.hpp"
 
 namespace standin {
+
+/// Whether `preparation` is one of the steps.
+bool has_step(const std::vector<Prepared>& steps, std::string_view preparation);
 
 /// The effect for `tissue`, else the one for every tissue, else null: the preparation does not fit.
 const PreparationEffect* effect_on(const Preparation& preparation, Tissue tissue);

@@ -27,12 +27,6 @@ bool of_family(const Ingredient& i, const Kind& kind) {
     return !kind.untreated || i.already.empty();
 }
 
-const Kind* kind_of(std::string_view id, const Knowledge& knowledge) {
-    const auto& all = knowledge.records().kinds;
-    const auto found = std::find_if(all.begin(), all.end(), [&](const Kind& k) { return k.id == id; });
-    return found == all.end() ? nullptr : &*found;
-}
-
 bool named(const std::vector<std::string>& names, const std::string& folded) {
     return std::any_of(names.begin(), names.end(), [&](const std::string& name) { return fold(name) == folded; });
 }
@@ -58,6 +52,12 @@ bool holds_kind(const Kind& kind, const std::string& other, const Knowledge& kno
 }
 
 }  // namespace
+
+const Kind* kind_of(std::string_view id, const Knowledge& knowledge) {
+    const auto& all = knowledge.records().kinds;
+    const auto found = std::find_if(all.begin(), all.end(), [&](const Kind& k) { return k.id == id; });
+    return found == all.end() ? nullptr : &*found;
+}
 
 const Kind* kind_named(std::string_view word, const Knowledge& knowledge) {
     const std::string folded = fold(word);

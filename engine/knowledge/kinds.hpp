@@ -13,6 +13,9 @@ namespace standin {
 /// By any of its names, folded; null when no kind is called so.
 const Kind* kind_named(std::string_view word, const Knowledge& knowledge);
 
+/// By its id; null when no kind has it.
+const Kind* kind_of(std::string_view id, const Knowledge& knowledge);
+
 /// Whether a food belongs to a kind, by its plant, beast, allergens, family or name in the list. What a food may hold counts.
 bool belongs(const Ingredient& ingredient, const Kind& kind, const Knowledge& knowledge);
 bool belongs(const Ingredient& ingredient, std::string_view kind, const Knowledge& knowledge);

@@ -11,8 +11,8 @@ namespace {
 
 // Names so near that the word may be a slip of the pen: one letter off, two in a long word.
 std::vector<std::string> slips_of(const std::string& folded, const Knowledge& knowledge) {
-    constexpr std::size_t long_word = 8, most = 3;
-    const std::size_t limit = folded.size() >= long_word ? 2 : 1;
+    constexpr std::size_t most = 3;
+    const std::size_t limit = slip_limit(folded);
     std::vector<std::string> near;
     const auto look = [&](const std::string& name) {
         if (near.size() < most && edit_distance(folded, fold(name), limit) <= limit) near.push_back(name);
@@ -26,10 +26,9 @@ std::vector<std::string> slips_of(const std::string& folded, const Knowledge& kn
 
 bool names_allergens(const Kind& kind, const Knowledge& knowledge) {
     if (kind.diet) return false;
-    const auto& all = knowledge.records().kinds;
     return !kind.allergens.empty() || std::any_of(kind.kinds.begin(), kind.kinds.end(), [&](const std::string& id) {
-        const auto part = std::find_if(all.begin(), all.end(), [&](const Kind& one) { return one.id == id; });
-        return part != all.end() && names_allergens(*part, knowledge);
+        const Kind* part = kind_of(id, knowledge);
+        return part && names_allergens(*part, knowledge);
     });
 }
 

@@ -316,8 +316,7 @@ Line prepared_like(const Line& line, const Ingredient& ingredient, const std::ve
     food.ingredient = ingredient.id;
     const auto add = [&](const Prepared& step) {
         const Preparation* preparation = knowledge.preparation(step.preparation);
-        const bool there =
-            std::any_of(food.prepared.begin(), food.prepared.end(), [&](const Prepared& p) { return p.preparation == step.preparation; });
+        const bool there = has_step(food.prepared, step.preparation);
         const auto& already = ingredient.already;
         if (std::find(already.begin(), already.end(), step.preparation) != already.end()) return;
         if (preparation && !there && effect_on(*preparation, ingredient.tissue)) food.prepared.push_back(step);

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "core/band.hpp"
+#include "knowledge/effects.hpp"
 #include "substitute/conditions.hpp"
 #include "substitute/dose.hpp"
 #include "substitute/portion.hpp"
@@ -83,12 +84,7 @@ private:
     }
 
     // Seeds come out to have less heat: nothing hot is then weighed in beside it.
-    bool seeded_for_it(const Line& food) const {
-        const auto seeded = [](const Line& line) {
-            return std::any_of(line.prepared.begin(), line.prepared.end(), [](const Prepared& p) { return p.preparation == "seeded"; });
-        };
-        return seeded(food) && !seeded(line_);
-    }
+    bool seeded_for_it(const Line& food) const { return has_step(food.prepared, "seeded") && !has_step(line_.prepared, "seeded"); }
 
     // Marked as such, or printed in a list of substitutions.
     bool of_the_trade(const Swap& swap) const { return swap.trade || printed(swap.source) || (swap.ratio && printed(swap.ratio->source)); }

@@ -14,12 +14,14 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
     stock.knowledge_ = &context.knowledge();
     stock.month_ = context.options.month;
     stock.season_shift_ = context.options.season_shift;
+    bool allergy = false;
     for (const auto& written : request.without) {
         const auto exclusion = exclusion_of(written, context.knowledge());
         if (!exclusion) return Failure(exclusion.error());
         stock.leave_out(formula, *exclusion);
+        allergy = allergy || exclusion->allergy;
     }
-    if (stock.allergy_) stock.guard_allergens(formula);
+    if (allergy) stock.guard_allergens(formula);
     for (const auto& idea : request.use) stock.only_for_[idea.line].insert(idea.with);
     for (const auto& least : request.least) stock.least_[least.ingredient] = least.grams.value_or(0);
     if (!request.have) return stock;
@@ -29,7 +31,6 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
 }
 
 void Stock::leave_out(const Formula& formula, const Exclusion& exclusion) {
-    allergy_ = allergy_ || exclusion.allergy;
     left_out_.insert(exclusion.foods.begin(), exclusion.foods.end());
     Excluded told{exclusion.word, exclusion.takes, exclusion.note, {}, casings_excluded(formula, exclusion, *knowledge_)};
     for (const auto& line : formula.lines)
@@ -96,9 +97,9 @@ Offer Stock::offer(const Line& line) const {
 bool Stock::can_bring(const Ingredient& ingredient) const {
     if (!offer(ingredient).on_hand) return false;
     if (month_ && !have_.count(ingredient.id) && !in_season(ingredient, *month_, season_shift_).value_or(true)) return false;
+    if (!only_allergens_ || names(ingredient.id)) return true;
     const auto held = allergens_held(ingredient);
-    return names(ingredient.id) || !only_allergens_ ||
-           std::all_of(held.begin(), held.end(), [&](const std::string& allergen) { return only_allergens_->count(allergen) > 0; });
+    return std::all_of(held.begin(), held.end(), [&](const std::string& allergen) { return only_allergens_->count(allergen) > 0; });
 }
 
 bool Stock::may_stand_in(const Ingredient& ingredient, const Line& line) const {

@@ -61,7 +61,6 @@ private:
     std::optional<int> month_;
     int season_shift_ = 0;
     bool listed_ = false;
-    bool allergy_ = false;  ///< something was left out by its allergen
     bool everything_ = false;
 };
 

@@ -5,6 +5,7 @@
 #include <span>
 
 #include "core/contains.hpp"
+#include "knowledge/effects.hpp"
 #include "models/composition.hpp"
 
 namespace standin {
@@ -14,9 +15,9 @@ constexpr std::array<std::string_view, 6> cuts{"sliced", "chopped", "minced", "g
 constexpr std::array<std::string_view, 3> at_the_grinder{"ground", "minced", "chilled"};
 
 Part of_meat(const Line& line) {
-    const bool bought =
-        line.ingredient.rfind("ground-", 0) == 0 || (line.weighed_prepared && (has_step(line, "ground") || has_step(line, "minced")));
-    const bool by_hand = has_step(line, "chopped") || has_step(line, "sliced");
+    const bool bought = line.ingredient.rfind("ground-", 0) == 0 ||
+                        (line.weighed_prepared && (has_step(line.prepared, "ground") || has_step(line.prepared, "minced")));
+    const bool by_hand = has_step(line.prepared, "chopped") || has_step(line.prepared, "sliced");
     return bought || by_hand ? Part::minced : Part::meat;
 }
 
@@ -61,16 +62,12 @@ std::string_view ready_by(const Ingredient& i) {
     }
 }
 
-bool has_step(const Line& line, std::string_view preparation) {
-    return std::any_of(line.prepared.begin(), line.prepared.end(), [&](const Prepared& p) { return p.preparation == preparation; });
-}
-
 Part part_of(const Line& line, const Knowledge& knowledge) {
     const Ingredient& i = *knowledge.ingredient(line.ingredient);
     if (i.meat) return of_meat(line);
     if (i.roles.front() == Role::salt) return Part::salt;
     if (i.tissue == Tissue::liquid) return contains(i.roles, Role::acid) ? Part::acid : Part::liquid;
-    const bool soaked = has_step(line, "soaked") || has_step(line, "rehydrated");
+    const bool soaked = has_step(line.prepared, "soaked") || has_step(line.prepared, "rehydrated");
     if (i.tissue == Tissue::dry && !soaked) return of_dry(i);
     return of_wet(line, i);
 }

@@ -34,6 +34,4 @@ double raw_grams(const Line& line, const Knowledge& knowledge);
 /// Grams of the line after all of them.
 double ready_grams(const Line& line, const Knowledge& knowledge);
 
-bool has_step(const Line& line, std::string_view preparation);
-
 }  // namespace standin

@@ -5,6 +5,7 @@
 
 #include "evaluate/predict.hpp"
 #include "formula/line/process_text.hpp"
+#include "knowledge/effects.hpp"
 #include "safety/conditions.hpp"
 #include "safety/safety.hpp"
 #include "safety/wording.hpp"
@@ -52,7 +53,7 @@ void warn_of_frozen_leaves(Sheet& sheet, const Knowledge& knowledge) {
         const Ingredient& i = *knowledge.ingredient(line.ingredient);
         const bool leaf = i.tissue == Tissue::thin_leaf || i.tissue == Tissue::thick_leaf;
         const bool frozen = std::find(i.already.begin(), i.already.end(), "frozen-thawed") != i.already.end();
-        if (!leaf || !frozen || has_step(line, "squeezed")) continue;
+        if (!leaf || !frozen || has_step(line.prepared, "squeezed")) continue;
         sheet.notes.push_back(make_reason(ReasonKind::wet_leaves, {}, {i.names.front()}));
     }
 }

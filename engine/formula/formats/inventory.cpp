@@ -193,11 +193,10 @@ private:
     }
 
     static bool slip_of_the_pen(const Error& error, std::string_view written) {
-        constexpr std::size_t long_name = 8;
         const auto words = words_of(written);
         return std::any_of(error.hints.begin(), error.hints.end(), [&](const std::string& hint) {
             const std::string name = fold(hint);
-            const std::size_t limit = name.size() >= long_name ? 2 : 1, count = words_of(name).size();
+            const std::size_t limit = slip_limit(name), count = words_of(name).size();
             for (std::size_t first = 0; first + count <= words.size(); ++first)
                 if (edit_distance(fold(phrase(words, first, first + count)), name, limit) <= limit) return true;
             return false;

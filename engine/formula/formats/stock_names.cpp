@@ -18,7 +18,7 @@ bool is_called(const std::string& folded, const std::string& word) {
 
 // A slip of the pen, or a name with the same last word: "parsly", "curled parsley". Butter beans are no peanut butter.
 bool may_be_meant(const std::string& written, const Ingredient& ingredient) {
-    const std::size_t limit = written.size() >= 8 ? 2 : 1;
+    const std::size_t limit = slip_limit(written);
     const auto head = [](const std::string& text) { return text.substr(text.rfind(' ') == std::string::npos ? 0 : text.rfind(' ') + 1); };
     return std::any_of(ingredient.names.begin(), ingredient.names.end(), [&](const std::string& name) {
         const std::string folded = fold(name);

@@ -60,11 +60,11 @@ bool is_each_its_own(const Ingredient& i) {
 
 // A word that is refused, one slip of the pen away.
 std::string near_danger(const std::string& called, const Knowledge& knowledge) {
-    constexpr std::size_t least = 5, long_word = 8;  // letters
+    constexpr std::size_t least = 5;  // letters
     for (const auto& word : words_of(called)) {
         const std::string folded = hazard_fold(word.raw);
         if (folded.size() < least) continue;
-        const std::size_t limit = folded.size() >= long_word ? 2 : 1;
+        const std::size_t limit = slip_limit(folded);
         for (const auto& hazard : knowledge.records().lexicon.hazards) {
             if ((hazard.act != HazardAct::refuse && hazard.act != HazardAct::ask) || !hazard.of.empty()) continue;
             for (const auto& pattern : hazard.words) {

@@ -6,16 +6,13 @@
 
 #include "core/names.hpp"
 #include "formula/line/tinned.hpp"
+#include "knowledge/effects.hpp"
 
 namespace standin {
 namespace {
 
 Error open_question(std::string message, std::vector<std::string> hints = {}) {
     return {Trouble::bad_data, std::move(message), "", std::move(hints)};
-}
-
-bool among(const std::vector<Prepared>& all, std::string_view preparation) {
-    return std::any_of(all.begin(), all.end(), [&](const Prepared& p) { return p.preparation == preparation; });
 }
 
 // The measures of the knowledge are of the edible part: a clove of garlic is weighed without its skin. A potato has no part that is always
@@ -29,7 +26,7 @@ bool measured_without(const Prepared& prepared, const Ingredient& ingredient) {
 // A volume of something that shrinks or swells on the way has no known weight.
 std::optional<Error> unknown_volume(const MeasuredFood& food, bool changed_before) {
     const bool by_volume = !food.notes.grams && !counts(food.amount) && !by_weight(food.amount);
-    if (by_volume && among(food.name.after.prepared, "dried")) return open_question("measured before drying or after: expected grams");
+    if (by_volume && has_step(food.name.after.prepared, "dried")) return open_question("measured before drying or after: expected grams");
     if (by_volume && changed_before)
         return open_question("a " + std::string(food.amount.parts.front().unit->word) + " of " + food.name.ingredient->names.front() +
                              " prepared so has no known weight: expected grams");
@@ -111,7 +108,8 @@ void join_roasting_and_peeling(std::vector<Prepared>& steps, const Ingredient& i
 bool bought_dried(const Line& line, const AmountText& amount) {
     constexpr double most_grams = 30;  // judgement
     const auto& part = amount.parts.front();
-    return among(line.prepared, "dried") && part.unit->dimension == Dimension::mass && part.number.mid * part.unit->size.mid <= most_grams;
+    return has_step(line.prepared, "dried") && part.unit->dimension == Dimension::mass &&
+           part.number.mid * part.unit->size.mid <= most_grams;
 }
 
 }  // namespace
@@ -139,7 +137,7 @@ std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
     }
     const Unit* unit = amount.parts.front().unit;
     const bool contained = amount.container || (unit && is_container(*unit) && notes.grams);
-    if (contained && among(line.prepared, "drained") && !notes.drained && !lies_in_water(*name.ingredient))
+    if (contained && has_step(line.prepared, "drained") && !notes.drained && !lies_in_water(*name.ingredient))
         return open_question("what a tin says is its weight before draining: expected the drained weight",
                              {"240 g white beans", "240 g drained white beans"});
     const bool by_measure = !notes.grams && !by_weight(amount);
@@ -148,7 +146,7 @@ std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
     const bool changed_before = std::any_of(before.begin(), before.end(), changes),
                changed_after = std::any_of(after.begin(), after.end(), changes);
     const bool whole = counts(amount) && !notes.grams;
-    if (whole && among(before, "dried"))
+    if (whole && has_step(before, "dried"))
         return open_question("how much one dried piece of " + name.ingredient->names.front() + " weighs is not known: expected grams");
     line.weighed_prepared = !before.empty() && !whole && !changed_after;
     if (by_weight(amount) && !notes.grams && after.size() == 1 && before.empty() && bought_dried(line, amount))
