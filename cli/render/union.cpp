@@ -51,7 +51,8 @@ std::string mark_of(const T& one, const Own& before, const std::vector<Own>& own
 }
 
 bool is_in_words(const std::string& text) {
-    return text.size() > 1 && text[0] >= 'A' && text[0] <= 'Z' && text[1] >= 'a' && text[1] <= 'z';
+    const bool article = text.starts_with("A ");  // "A near relative of celery"
+    return article || (text.size() > 1 && text[0] >= 'A' && text[0] <= 'Z' && text[1] >= 'a' && text[1] <= 'z');
 }
 
 std::string small(std::string text) {

@@ -70,4 +70,17 @@ TEST_CASE("bought foods that often hold an allergen say which") {
     CHECK(holds(food("shredded-suet").allergens, "wheat"));
 }
 
+TEST_CASE("every fresh leaf that is there for its taste warns of what raw leaves carry") {
+    std::size_t leaves = 0;
+    for (const auto& food : knowledge().records().ingredients) {
+        const bool leaf = food.tissue == Tissue::thin_leaf || food.tissue == Tissue::thick_leaf;
+        const bool taste = food.roles.front() == Role::herb || food.roles.front() == Role::allium;
+        if (!leaf || !taste || !food.already.empty()) continue;
+        ++leaves;
+        CAPTURE(food.id);
+        CHECK(std::find(food.cautions.begin(), food.cautions.end(), "raw-produce") != food.cautions.end());
+    }
+    CHECK(leaves > 30);
+}
+
 }  // namespace knowledge_facts_test
