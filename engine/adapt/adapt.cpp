@@ -380,12 +380,13 @@ private:
 
     // A stand-in counts as the problem has it (counted_as), and the least like of them is named.
     void count_stand_ins(const BuiltVariant& built, Compared& compared) {
-        constexpr double close = 0.6, much = 0.5;  // of a swap, of a line; judgement
+        constexpr double close = 0.7, much = 0.5;  // of a swap, of a line; judgement
         double least = close;
         for (const auto& edit : built.edits) {
             if (edit.move == PlainEdit::none) continue;
             const Move& move = problem_.moves[edit.move];
-            compared.variant.add(context_.nominal().unit(move.food), -edit.after);
+            compared.variant.add(context_.nominal().unit(edit.second ? move.second->food : move.food), -edit.after);
+            if (edit.second) continue;  // counted with the first
             compared.variant.add(move.per_gram, edit.after);
             for (const auto& stands : move.stands_for) {
                 if (stands.line != edit.line || stands.closeness >= least || edit.after < much * stands.equal_grams) continue;

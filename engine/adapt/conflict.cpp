@@ -143,8 +143,8 @@ private:
         for (std::size_t l = 0; l < formula.lines.size(); ++l)
             if (formula.lines[l].ingredient == ingredient) grams += problem.start[l];
         for (std::size_t m = 0; m < problem.moves.size(); ++m) {
-            if (problem.moves[m].food.ingredient != ingredient) continue;
-            grams += problem.moves[m].kind == MoveKind::reduce ? -best->grams[m] : best->grams[m];
+            const Move& move = problem.moves[m];
+            grams += (move.kind == MoveKind::reduce ? -1 : 1) * move.brings(ingredient) * best->grams[m];
         }
         return grams;
     }

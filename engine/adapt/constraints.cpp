@@ -55,15 +55,18 @@ private:
         std::map<std::string, double> stocked;
         for (const auto& move : problem_.moves) {
             if (move.kind == MoveKind::reduce) continue;
-            if (const Offer offer = stock_.offer(ingredient(move.food)); offer.grams) stocked[move.food.ingredient] = *offer.grams;
+            const auto note = [&](const Line& food) {
+                if (const Offer offer = stock_.offer(ingredient(food)); offer.grams) stocked[food.ingredient] = *offer.grams;
+            };
+            note(move.food);
+            if (move.second) note(move.second->food);
         }
         for (auto& [id, grams] : stocked) {
             for (std::size_t l = 0; l < problem_.start.size(); ++l) {
                 const Line& line = problem_.formula.lines[l];
                 if (line.ingredient == id) grams -= problem_.start[l] * bought_per_gram(line, context_.knowledge());
             }
-            share([&, &name = id](const Move& m) { return m.kind != MoveKind::reduce && m.food.ingredient == name ? m.bought : 0.0; },
-                  std::max(0.0, grams));
+            share([&, &name = id](const Move& m) { return m.kind != MoveKind::reduce ? m.brings(name, true) : 0.0; }, std::max(0.0, grams));
         }
     }
 
@@ -71,8 +74,11 @@ private:
     void share_raises() {
         for (std::size_t l = 0; l < problem_.start.size(); ++l) {
             const Line& line = problem_.formula.lines[l];
-            share([&](const Move& m) { return m.into == l || (m.kind == MoveKind::raise && m.line == l) ? 1.0 : 0.0; },
-                  interchangeable(role(line)) ? most_of_batch(role(line)) * base()[Amount::mass] : raise_share * line.grams.mid);
+            const auto raises = [&](const Move& m) {
+                const double first = m.into == l || (m.kind == MoveKind::raise && m.line == l) ? 1 : 0;
+                return first + (m.second && m.second->into == l ? m.second->per_gram : 0);
+            };
+            share(raises, interchangeable(role(line)) ? most_of_batch(role(line)) * base()[Amount::mass] : raise_share * line.grams.mid);
         }
     }
 
@@ -134,7 +140,10 @@ private:
             before += one * line.grams.mid;
         }
         LinearConstraint limit{{}, std::max(0.0, before) - start, std::max(cap, 0.01) * base()[Amount::mass]};
-        for (const auto& move : problem_.moves) limit.per_gram.push_back(excess(move.food, move.per_gram));
+        for (const auto& move : problem_.moves) {
+            const double beside = move.second ? sign * counts(ingredient(move.second->food)) * move.second->per_gram : 0;
+            limit.per_gram.push_back(excess(move.food, move.per_gram) + beside);
+        }
         limits_.push_back(std::move(limit));
     }
 
@@ -149,8 +158,10 @@ private:
     // Strong foods, gums and the like: as weighed, in a kilo.
     void cap_by_the_kilo() {
         std::set<const Ingredient*> strong;
-        for (const auto& move : problem_.moves)
+        for (const auto& move : problem_.moves) {
             if (move.kind != MoveKind::reduce && ingredient(move.food).most_g_per_kg) strong.insert(&ingredient(move.food));
+            if (move.second && ingredient(move.second->food).most_g_per_kg) strong.insert(&ingredient(move.second->food));
+        }
         for (const auto* food : strong) {
             const double most = within * food->most_g_per_kg->band.mid / 1000;
             LinearConstraint limit{{}, 0, std::max(1.0, most * base()[Amount::mass])};
@@ -163,8 +174,8 @@ private:
             }
             limit.room = std::max(0.0, before) - start;
             for (const auto& move : problem_.moves) {
-                const bool same = move.food.ingredient == food->id;
-                limit.per_gram.push_back((same ? (move.kind == MoveKind::reduce ? -1 : 1) : 0) - most * move.per_gram[Amount::mass]);
+                const double weighed = (move.kind == MoveKind::reduce ? -1 : 1) * move.brings(food->id);
+                limit.per_gram.push_back(weighed - most * move.per_gram[Amount::mass]);
             }
             limits_.push_back(std::move(limit));
         }
@@ -193,7 +204,9 @@ private:
     }
 
     bool moved(const Counts& counts) const {
-        return std::any_of(problem_.moves.begin(), problem_.moves.end(), [&](const Move& m) { return counts(ingredient(m.food)) > 0; });
+        return std::any_of(problem_.moves.begin(), problem_.moves.end(), [&](const Move& m) {
+            return counts(ingredient(m.food)) > 0 || (m.second && counts(ingredient(m.second->food)) > 0);
+        });
     }
 
     // However salty it is wanted: beyond this nobody eats it.

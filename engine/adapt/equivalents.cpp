@@ -33,7 +33,7 @@ private:
     bool alike(const Move& a, const Move& b) const {
         if (!a.brings_food() || !b.brings_food() || fresh_allergens(a) != fresh_allergens(b)) return false;
         if (a.food.ingredient == b.food.ingredient) return true;
-        if (!same_place(a, b)) return false;
+        if (!same_place(a, b) || a.second || b.second) return false;
         if (a.kind == MoveKind::add && a.role == Role::binder && dry(a) && dry(b)) return true;
         return close_.count(std::minmax(a.food.ingredient, b.food.ingredient)) > 0;
     }
@@ -51,8 +51,12 @@ private:
 
     std::set<std::string> fresh_allergens(const Move& move) const {
         std::set<std::string> fresh;
-        for (const auto& allergen : knowledge_.ingredient(move.food.ingredient)->allergens)
-            if (!known_.count(allergen)) fresh.insert(allergen);
+        const auto note = [&](const Line& food) {
+            for (const auto& allergen : knowledge_.ingredient(food.ingredient)->allergens)
+                if (!known_.count(allergen)) fresh.insert(allergen);
+        };
+        note(move.food);
+        if (move.second) note(move.second->food);
         return fresh;
     }
 

@@ -196,11 +196,12 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
         edit.kind = plain.kind;
         if (plain.line != PlainEdit::none) edit.line = problem.formula.lines[plain.line].ingredient;
         if (plain.move != PlainEdit::none) {
-            const Line& food = problem.moves[plain.move].food;
+            const Move& move = problem.moves[plain.move];
+            const Line& food = plain.second ? move.second->food : move.food;
             edit.with = food.ingredient;
             edit.prepared = described(food, context.knowledge());
             for (const auto& other : alternatives) {
-                if (other.move != plain.move) continue;
+                if (other.move != plain.move || plain.second) continue;
                 const Line& instead = problem.moves[other.instead].food;
                 edit.alternatives.push_back(
                     {instead.ingredient, described(instead, context.knowledge()), kitchen_grams(other.grams, true), other.distance});
@@ -213,7 +214,8 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
             edit.does = *plain.process;
             edit.with = to_do(edit.does);
             edit.reason = reasons.for_process(*plain.process);
-        } else if (plain.kind == EditKind::add || (plain.move != PlainEdit::none && problem.moves[plain.move].kind == MoveKind::add))
+        } else if (plain.second) edit.reason = problem.moves[plain.move].second->why;
+        else if (plain.kind == EditKind::add || (plain.move != PlainEdit::none && problem.moves[plain.move].kind == MoveKind::add))
             edit.reason = reasons.for_addition(plain);
         else edit.reason = plain.move != PlainEdit::none ? reasons.for_stand_in(plain) : reasons.for_line(plain);
         edit.why = in_brief(edit.reason);

@@ -46,6 +46,11 @@ double FoodPrice::of_stand_in(const Ingredient& food, double closeness, bool ask
            (brings_a_beast(food) ? context_.constant("advice.price.beast") : 0);
 }
 
+double FoodPrice::of_second_part(const Ingredient& food) const {
+    return context_.constant(in_formula(food) || stock_.names(food.id) ? "advice.price.second" : "advice.price.new") + of_allergens(food) +
+           of_finding(food);
+}
+
 double FoodPrice::of_addition(const Ingredient& food, bool asked_for, double rare) const {
     return context_.constant("advice.price.new") + (asked_for ? context_.constant("advice.price.lever") : 0) +
            context_.constant("advice.price.rare") * rare + of_allergens(food) + of_finding(food);

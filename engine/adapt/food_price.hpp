@@ -25,6 +25,8 @@ public:
 
     /// A stand-in of that closeness; `asked_for` by a want, in place of a line that is there. What the list names is there to be used.
     double of_stand_in(const Ingredient& food, double closeness, bool asked_for) const;
+    /// What comes in beside a stand-in, of which the two make one.
+    double of_second_part(const Ingredient& food) const;
     /// A food by itself. `rare`: 0 where stand-ins of its role name it most, 1 where they never do.
     double of_addition(const Ingredient& food, bool asked_for, double rare) const;
 

@@ -70,7 +70,7 @@ private:
             std::optional<std::size_t> best;
             for (std::size_t m = 0; m < problem_.moves.size(); ++m) {
                 const Move& move = problem_.moves[m];
-                if (move.kind != MoveKind::stand_in || move.food.ingredient != line.ingredient) continue;
+                if (move.kind != MoveKind::stand_in || move.second || move.food.ingredient != line.ingredient) continue;
                 if (!best || move.price < problem_.moves[*best].price) best = m;
             }
             if (!best) {

@@ -278,7 +278,8 @@ private:
             if (filled && !is_vegetable(ingredient(candidate.food).tissue)) continue;
             if (!offer_stand_in(l, candidate)) continue;
             ++taken;
-            if (candidate.partner && problem_.missing[l]) offer_partner(l, candidate.partner->food, candidate.role);
+            if (candidate.partner && !in_two_parts(candidate) && problem_.missing[l])
+                offer_partner(l, candidate.partner->food, candidate.role);
         }
         // The only stand-in of a vegetable holds its bulk.
         if (taken != 1 || !place_.is_bulk(l) || !problem_.missing[l]) return;
@@ -305,17 +306,38 @@ private:
         move.stands_for.push_back({l, candidate.closeness, whole, candidate.role, candidate.swaps});
         move.into = same;
         move.most = std::min(most, room_for(move, candidate.role));
+        if (in_two_parts(candidate) && !add_second_part(move, candidate)) return false;
         move.least = place_.least(l, candidate, whole);
         if (move.least > move.most && !place_.little_will_do(l, candidate, move.most)) return false;
         move.least = std::min(move.least, move.most);
         move.price = price_.of_stand_in(ingredient(move.food), candidate.closeness, !problem_.missing[l]);
+        if (move.second) move.price += price_.of_second_part(ingredient(move.second->food));
         move.covers = Covers{l, 1 / whole};
         if (!(move.most > 0)) return false;
         push(std::move(move));
         return true;
     }
 
-    // The partner of a stand-in in two parts is a lever of its own: a line of the formula that may be raised, or something that comes in.
+    static bool in_two_parts(const Candidate& candidate) { return candidate.partner && candidate.partner->named; }
+
+    // Where a swap names two foods they come in together, in its proportion; the first is counted with what both bring of the role.
+    bool add_second_part(Move& move, const Candidate& candidate) {
+        const PartnerFood& partner = *candidate.partner;
+        SecondPart second{partner.food, partner.why, partner.food.grams.mid / candidate.food.grams.mid, line_alike(partner.food),
+                          bought(partner.food)};
+        if (!second.into && kept_as_it_is(second.food)) return false;
+        Material beside = unit(second.food);
+        if (const auto dose = amount_of_dose(candidate.role)) beside[*dose] = 0;
+        move.per_gram.add(beside, second.per_gram);
+        double room = second.into ? room_for_more(*second.into) : place_.room_by_the_kilo(ingredient(second.food));
+        if (const Offer offer = stock_.offer(second.food); !second.into && offer.grams) room = std::min(room, *offer.grams);
+        move.most = std::min(move.most, room / second.per_gram);
+        move.second = std::move(second);
+        return true;
+    }
+
+    // What makes up for the dose that a stand-in lacks is a lever of its own: a line of the formula that may be raised, or something that
+    // comes in.
     void offer_partner(std::size_t l, const Line& food, Role role) {
         if (price_.in_formula(ingredient(food)) || !partners_.insert(key_of(food)).second) return;
         Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
@@ -461,6 +483,12 @@ private:
 };
 
 }  // namespace
+
+double Move::brings(std::string_view ingredient, bool as_bought) const {
+    double grams = food.ingredient == ingredient ? (as_bought ? bought : 1) : 0;
+    if (second && second->food.ingredient == ingredient) grams += second->per_gram * (as_bought ? second->bought : 1);
+    return grams;
+}
 
 Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Distance& distance, const Context& context) {
     return Builder(formula, stock, graph, distance, context).build();

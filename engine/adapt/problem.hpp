@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "adapt/distance.hpp"
@@ -29,6 +30,15 @@ struct Covers {
     double per_gram = 0;  ///< share of the line as the formula has it
 };
 
+/// What comes in with each gram of a stand-in in two parts: cinnamon with clove for allspice.
+struct SecondPart {
+    Line food;
+    Reason why;  ///< "softens the clove"
+    double per_gram = 0;
+    std::optional<std::size_t> into{};  ///< the line of the formula that is raised by it
+    double bought = 1;                  ///< grams as picked or bought behind one gram of it
+};
+
 struct Move {
     MoveKind kind = MoveKind::reduce;
     std::size_t line = 0;                     ///< reduce, raise: the formula's line; stand_in: the line it stands for
@@ -44,8 +54,12 @@ struct Move {
     std::optional<std::size_t> into{};        ///< stand_in: the line of the formula that is raised to make up for the other
     std::optional<std::size_t> partner_of{};  ///< add: the line whose stand-in it makes up for
     std::optional<Covers> covers{};
-    double remnant = 0;  ///< reduce: of the line's grams, so little is not left
-    double bought = 1;   ///< grams as picked or bought behind one gram of it
+    double remnant = 0;                  ///< reduce: of the line's grams, so little is not left
+    double bought = 1;                   ///< grams as picked or bought behind one gram of it
+    std::optional<SecondPart> second{};  ///< stand_in
+
+    /// Grams of an ingredient that a gram of it brings; as bought where `as_bought` says so.
+    double brings(std::string_view ingredient, bool as_bought = false) const;
 
     /// Whether a food comes in by it; the other moves change lines that are there.
     bool brings_food() const { return kind == MoveKind::stand_in || kind == MoveKind::add; }

@@ -57,6 +57,8 @@ private:
             else if (problem_.moves[m].kind == MoveKind::stand_in) {
                 assigned_[problem_.moves[m].line].push_back(m);
                 if (const auto into = problem_.moves[m].into) raised_[*into] += weighed(m);
+                const auto& second = problem_.moves[m].second;
+                if (second && second->into) raised_[*second->into] += second_weighed(m);
             }
     }
 
@@ -92,7 +94,8 @@ private:
             built_.edits.push_back({kind, l, PlainEdit::none, line.grams.mid, after_[l], nullptr, 0});
         }
         if (found == assigned_.end()) return;
-        const EditKind kind = gone && found->second.size() == 1 ? EditKind::replace : EditKind::split;
+        const bool one_food = found->second.size() == 1 && !problem_.moves[found->second.front()].second;
+        const EditKind kind = gone && one_food ? EditKind::replace : EditKind::split;
         for (const auto m : found->second) {
             if (stands_for_it) bring(m, kind, l);
             else add(m);  // it stands beside the line, not for it
@@ -100,23 +103,30 @@ private:
     }
 
     void bring(std::size_t m, EditKind kind, std::size_t l) {
-        const double grams = place(m);
-        if (grams >= nothing)
-            built_.edits.push_back({kind, l, m, lines()[l].grams.mid, grams, nullptr, after_[l] < nothing ? 0 : after_[l]});
+        const double left = after_[l] < nothing ? 0 : after_[l];
+        const auto told = [&](double grams, bool second) {
+            if (grams >= nothing) built_.edits.push_back({kind, l, m, lines()[l].grams.mid, grams, nullptr, left, second});
+        };
+        const Move& move = problem_.moves[m];
+        told(place(move.food, weighed(m), move.into.has_value()), false);
+        if (move.second) told(place(move.second->food, second_weighed(m), move.second->into.has_value()), true);
     }
 
     void add(std::size_t m) {
-        const double grams = place(m);
+        const double grams = place(problem_.moves[m].food, weighed(m), problem_.moves[m].into.has_value());
         if (grams >= nothing) built_.edits.push_back({EditKind::add, PlainEdit::none, m, 0, grams, nullptr, 0});
     }
 
     double weighed(std::size_t m) const { return kitchen_grams(plan_.grams[m], short_of(problem_.moves[m].food.ingredient), step_); }
 
+    double second_weighed(std::size_t m) const {
+        const SecondPart& second = *problem_.moves[m].second;
+        return kitchen_grams(plan_.grams[m] * second.per_gram, short_of(second.food.ingredient), step_);
+    }
+
     // What comes in for two lines is one line of the variant; what raises a line is in it already.
-    double place(std::size_t m) {
-        Line food = problem_.moves[m].food;
-        const double grams = weighed(m);
-        if (grams < nothing || problem_.moves[m].into) return grams;
+    double place(Line food, double grams, bool raises_a_line) {
+        if (grams < nothing || raises_a_line) return grams;
         const auto [place, fresh] = placed_.try_emplace(key_of(food), built_.formula.lines.size());
         if (!fresh) {
             Line& there = built_.formula.lines[place->second];

@@ -15,6 +15,7 @@ struct PlainEdit {
     double before = 0, after = 0;     ///< grams as weighed
     const Reason* process = nullptr;  ///< what to do about the making; of the problem
     double left = 0;                  ///< grams of the line that stay beside a stand-in
+    bool second = false;              ///< the second part of the stand-in
     static constexpr std::size_t none = static_cast<std::size_t>(-1);
 };
 

@@ -23,6 +23,7 @@ std::optional<PartnerFood> partner_named(const Swap& swap, double line_grams) {
     for (const auto& step : swap.partner->prepared) partner.food.prepared.push_back({step, std::nullopt});
     partner.food.grams = exactly(line_grams * swap.partner->ratio.band.mid);
     partner.why = said(swap.partner->why);
+    partner.named = true;
     return partner;
 }
 

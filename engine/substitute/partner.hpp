@@ -14,8 +14,9 @@
 namespace standin {
 
 struct PartnerFood {
-    Line food;   ///< at its grams, as weighed
-    Reason why;  ///< "brings the rest of the acid"
+    Line food;           ///< at its grams, as weighed
+    Reason why;          ///< "brings the rest of the acid"
+    bool named = false;  ///< by the swap: the two are one stand-in, in a fixed proportion
 };
 
 /// The partner that a swap names, for so many grams of the line.

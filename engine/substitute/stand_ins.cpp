@@ -150,7 +150,9 @@ std::vector<Candidate> once_each(const std::vector<Candidate>& all, bool one_for
     std::vector<Candidate> kept;
     std::map<std::string, std::size_t> places;
     for (const auto& candidate : all) {
-        const auto [place, fresh] = places.try_emplace(one_form ? candidate.food.ingredient : key_of(candidate.food), kept.size());
+        std::string key = one_form ? candidate.food.ingredient : key_of(candidate.food);
+        if (candidate.partner && candidate.partner->named) key += "+" + candidate.partner->food.ingredient;
+        const auto [place, fresh] = places.try_emplace(key, kept.size());
         if (fresh) kept.push_back(candidate);
         else if (plainer(candidate, kept[place->second])) kept[place->second] = candidate;
     }

@@ -58,8 +58,8 @@ Material counted_as(const Candidate& candidate, const Line& line, const Nominal&
 /// What tells one food from another: the ingredient and its preparations.
 std::string key_of(const Line& food);
 
-/// Each food once, in the order they stand. `one_form`: a food that can be prepared in several ways comes in the one that can stand for
-/// most of the line; else each way is a food of its own.
+/// Each food once (and once with each partner that a swap names), in the order they stand. `one_form`: a food that can be prepared in
+/// several ways comes in the one that can stand for most of the line; else each way is a food of its own.
 std::vector<Candidate> once_each(const std::vector<Candidate>& all, bool one_form);
 
 /// Position of an ingredient in Records::ingredients.

@@ -10,14 +10,16 @@ namespace {
 
 constexpr double enough_share = 0.25;  // of a line's weight (judgement): less of its kin is no sign that the line is not to be had
 
-enum class Shelf { fresh, cellar, butchery, kitchen, tap };
+enum class Shelf { fresh, cellar, butchery, kitchen, spices, tap };
 
 Shelf shelf_of(const Ingredient& ingredient, const Knowledge& knowledge) {
     if (ingredient.id == "water" || ingredient.id == "ice") return Shelf::tap;
     if (belongs(ingredient, "salt", knowledge)) return Shelf::tap;
     if (ingredient.meat || ingredient.tissue == Tissue::fat_tissue) return Shelf::butchery;
     if (belongs(ingredient, "fresh", knowledge)) return Shelf::fresh;
-    return belongs(ingredient, "garden", knowledge) ? Shelf::cellar : Shelf::kitchen;
+    if (belongs(ingredient, "garden", knowledge)) return Shelf::cellar;
+    const Role role = ingredient.roles.front();
+    return role == Role::spice || role == Role::herb || role == Role::heat ? Shelf::spices : Shelf::kitchen;
 }
 
 bool same_family_and_role(const Ingredient& one, const Ingredient& other) {
@@ -50,7 +52,8 @@ public:
 private:
     void mention(const std::string& id) { mentioned_.insert(id); }
 
-    // Who lists cabbage and lemons has looked in the garden; who lists leaves has said nothing of the garlic. Neither speaks of the pepper.
+    // Who lists cabbage and lemons has looked in the garden; who lists leaves has said nothing of the garlic. Neither speaks of the pepper,
+    // nor does who lists cream and flour.
     void close(const Ingredient& listed) {
         const Shelf shelf = belongs(listed, "citrus", knowledge_) ? Shelf::cellar : shelf_of(listed, knowledge_);
         closed_.insert(shelf);

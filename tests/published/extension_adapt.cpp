@@ -1,5 +1,6 @@
 // The substitution lists of extension services, with what they name on hand and what it replaces missing: is it used, at their ratio?
 #include <algorithm>
+#include <cmath>
 
 #include "published/proposed.hpp"
 #include "published/rows.hpp"
@@ -20,8 +21,11 @@ double grams_of(const Formula& formula, const std::string& food) {
     return sum;
 }
 
+std::string whole(double number) { return std::to_string(std::lround(number)); }
+
 struct Used {
     bool any = false, right = false;
+    std::string weights;  // found and published, in tenths of a gram
 };
 
 // The first answer where only these foods may come in. What the batch has of them already does not count.
@@ -46,6 +50,7 @@ Used used(const Engine& engine, const std::string& missing, const std::vector<st
     for (std::size_t f = 0; f < foods.size(); ++f) {
         const double weighed = grams_of(answer->variants.front().formula, foods[f]) - grams_of(base, foods[f]);
         u.any = u.any || weighed > 0;
+        u.weights += " " + whole(10 * weighed) + " for " + whole(10 * ratios[f] * grams);
         right += weighed <= factor * ratios[f] * grams && weighed >= ratios[f] * grams / factor;
     }
     u.right = right > 0 && right + 1 >= foods.size();  // of several one may be seasoning that the batch does not miss
@@ -63,7 +68,7 @@ TEST_CASE("extension lists: the first variant takes what is on hand, at the publ
         ++rows;
         any += u.any;
         right += u.right;
-        if (!u.right) misses += "\n  " + missing + " -> " + row.words[to_column] + (u.any ? ": another weight" : ": not used");
+        if (!u.right) misses += "\n  " + missing + " -> " + row.words[to_column] + (u.any ? ":" + u.weights + " dg" : ": not used");
     }
     WARN("extension lists: of " << rows << " rows the first variant uses " << any << ", at the published ratio " << right << misses);
     CHECK(any >= 0.9 * rows);

@@ -41,8 +41,8 @@ inline const std::vector<standin::StandIn>& proposed(const std::string& food, do
     return held->second = answer->stand_ins;
 }
 
-/// As much of a food as a kilo of sausage holds.
-inline double sausage_grams(const standin::Ingredient& food) {
+/// As much of its kind as a kilo of sausage holds.
+inline double usual_grams(const standin::Ingredient& food) {
     const bool strong = food.tissue == standin::Tissue::dry || food.tissue == standin::Tissue::seed;
     switch (food.roles.front()) {
         case standin::Role::lean:
@@ -57,9 +57,17 @@ inline double sausage_grams(const standin::Ingredient& food) {
             return strong ? 4 : 30;
         case standin::Role::salt:
             return 16;
+        case standin::Role::binder:
+            return strong ? 15 : 40;  // of two grams of flour for one of starch, both within the legal cap
         default:
             return 40;
     }
+}
+
+/// As much of a food as a kilo of sausage holds: of what is strong half of the most, so that what stands in for it has room as well.
+inline double sausage_grams(const standin::Ingredient& food) {
+    constexpr double half = 0.5;
+    return food.most_g_per_kg ? std::min(usual_grams(food), half * food.most_g_per_kg->band.mid) : usual_grams(food);
 }
 
 /// The foods of a substitute that is several, joined by a plus.
