@@ -53,11 +53,12 @@ private:
     void mention(const std::string& id) { mentioned_.insert(id); }
 
     // Who lists cabbage and lemons has looked in the garden; who lists leaves has said nothing of the garlic. Neither speaks of the pepper,
-    // nor does who lists cream and flour.
+    // nor does who lists cream and flour; who lists the pepper has gone through the kitchen.
     void close(const Ingredient& listed) {
         const Shelf shelf = belongs(listed, "citrus", knowledge_) ? Shelf::cellar : shelf_of(listed, knowledge_);
         closed_.insert(shelf);
         if (shelf == Shelf::cellar) closed_.insert(Shelf::fresh);
+        if (shelf == Shelf::spices) closed_.insert(Shelf::kitchen);
     }
 
     Presumption under_nothing_else(const Ingredient& ingredient) const {

@@ -76,6 +76,9 @@ TEST_CASE("stock: nothing else closes what the list is about") {
     const Stock larder = stock_of(green(), "spinach 400 g\npork shoulder 2 kg\nblack pepper plenty\nnothing else");
     for (const auto* id : {"pork-backfat", "parsley", "dried-oregano", "breadcrumb"}) CHECK_FALSE(there(larder, id));
     for (const auto* id : {"pork-shoulder", "table-salt", "water", "black-pepper"}) CHECK(there(larder, id));
+    const Stock cold = stock_of(green(), "sour cream\nnothing else");
+    CHECK(there(cold, "black-pepper"));
+    CHECK_FALSE(there(cold, "breadcrumb"));
 }
 
 TEST_CASE("stock: everything else is everything else") {
