@@ -13,6 +13,7 @@
 #include "adapt/idle_steps.hpp"
 #include "adapt/losses.hpp"
 #include "adapt/met.hpp"
+#include "adapt/missing_salt.hpp"
 #include "adapt/nothing_to_take.hpp"
 #include "adapt/own_ideas.hpp"
 #include "adapt/reach.hpp"
@@ -90,15 +91,19 @@ public:
             return with_safety(std::move(answer));
         }
         if (!kept_lines_missing()) search(answer);
+        if (!kept_lines_missing() && !stopped_ && !distance_.goals().empty() && answer.variants.empty()) {
+            problem_ = make_careful_problem(Leeway::all);
+            search(answer);
+        }
         if (std::none_of(answer.variants.begin(), answer.variants.end(), meets_all)) not_met(answer);
         return with_safety(std::move(answer));
     }
 
 private:
     // Care with the leaves costs nothing and comes before anything is bought.
-    Problem make_careful_problem() const {
+    Problem make_careful_problem(Leeway leeway = Leeway::usual) const {
         const Care care = prepared_with_care(formula_, distance_, context_);
-        Problem problem = make_problem(care.formula, stock_, graph_, distance_, context_);
+        Problem problem = make_problem(care.formula, stock_, graph_, distance_, context_, leeway);
         for (auto& way : problem.processes) way.changes.insert(way.changes.begin(), care.done.begin(), care.done.end());
         return problem;
     }
@@ -138,7 +143,8 @@ private:
         if (kept_lines_missing()) return let_go(answer);
         problem_.hard = hard_goals(distance_);
         const Shown shown = [this](const Plan& plan, const Goal& goal) { return sure_value(weighed_out(plan).states, goal); };
-        const Problem asked = problem_;
+        const Problem asked = problem_;  // with all the leeway there is
+        problem_ = make_careful_problem();
         if (answer.variants.empty()) best_effort(answer, conflict.wants);
         answer.reach = reach_of_wants(asked, distance_, context_.nominal().models(), shown, answer.base.properties,
                                       answer.variants.empty() ? nullptr : &answer.variants.front().prediction.properties);
@@ -435,6 +441,7 @@ private:
         v.new_allergens = new_allergens(base, v.prediction);
         v.new_cautions = new_cautions(base, v.prediction);
         v.gives_back = what_gives_back(formula_, distance_, compared, graph_, stock_, context_);
+        if (auto salt = salt_would_bind(formula_, distance_, context_)) v.gives_back.insert(v.gives_back.begin(), std::move(*salt));
         v.formula = std::move(tried.built.formula);
         name_variant(v.formula, formula_, v.edits, request_.wants, context_.knowledge());
         put_on_the_plate(v.formula, v.gives_back);

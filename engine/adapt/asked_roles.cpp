@@ -8,8 +8,9 @@
 namespace standin {
 namespace {
 
-double lifted(const Goal& goal, const Distance& distance) {
+double lifted(const Goal& goal, const Distance& distance, Leeway leeway) {
     constexpr double next_to_nothing = 1e-6, most_lift = 50;
+    if (leeway == Leeway::all) return most_lift;
     const double base = distance.base().properties[goal.property];
     return base > next_to_nothing ? std::clamp(goal.target(base) / base, 1.0, most_lift) : most_lift;
 }
@@ -25,12 +26,17 @@ void AskedRoles::open(const Change& more, Goal::Kind kind) {
     if (any || !rises) down.insert(more.role);
 }
 
-AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, const HasRole& has_main_line) {
+AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, const HasRole& has_main_line, Leeway leeway) {
     AskedRoles asked;
+    const double fat = distance.base().properties[Property::fat_pct];
     for (const auto& goal : distance.goals())
         for (const auto& lever : levers()) {
             if (lever.property != goal.property) continue;
-            for (const Change& change : lever.change) asked.open(change, goal.kind);
+            for (const Change& change : lever.change) {
+                if (fat < change.fat_from) continue;
+                asked.open(change, goal.kind);
+                if (!of_the_whole_mass(goal.property)) asked.direct.insert(change.role);
+            }
             asked.by_goal.insert(lever.add.begin(), lever.add.end());
             const bool more = goal.kind != Goal::Kind::at_most;
             // Fat that is there is raised before another is bought.
@@ -42,7 +48,7 @@ AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, co
                     asked.add.insert(role);
             const Role first = lever.change.front().role;
             const bool by_itself = lever.add == std::vector<Role>{first};  // the role is what the property measures
-            if (by_itself && more) asked.lift[first] = std::max(asked.lift[first], lifted(goal, distance));
+            if (by_itself && more) asked.lift[first] = std::max(asked.lift[first], lifted(goal, distance, leeway));
             const bool binds = std::find(lever.add.begin(), lever.add.end(), Role::binder) != lever.add.end();
             asked.dry_binder_stays = asked.dry_binder_stays || (binds && more != loss);
         }

@@ -13,6 +13,7 @@ namespace standin {
 struct AskedRoles {
     std::set<Role> change, replace, add;  ///< whose lines move, whose give way to others, of what more may come in
     std::set<Role> by_goal;               ///< those that a goal moves, not a missing line
+    std::set<Role> direct;                ///< those of which a goal is, not of the whole mass
     std::set<Role> up, down;              ///< the ways in which they go
     std::map<Role, double> lift;          ///< how many times the base's dose a goal may take
     bool dry_binder_stays = false;        ///< flour holds the water that makes a paste wet
@@ -22,8 +23,11 @@ struct AskedRoles {
 
 using HasRole = std::function<bool(Role)>;
 
+/// How far a goal may move what the batch is made of: as far as a maker would, or as far as it goes at all, to tell what can be reached.
+enum class Leeway { usual, all };
+
 /// `has_line`: some line has the role; `has_main_line`: some line that may move has it first.
-AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, const HasRole& has_main_line);
+AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, const HasRole& has_main_line, Leeway leeway);
 
 /// Grams of a food that would bring what a goal for more of `role` still asks for, with slack; no bound where the role has no unit a
 /// property counts in.

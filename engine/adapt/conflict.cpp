@@ -130,7 +130,7 @@ private:
                                   const std::string& ingredient) const {
         const NominalBatch base(formula_, context_.nominal());
         const Distance distance(context_, base.total(), base.state(), goals);
-        const Problem problem = make_problem(formula, stock, graph_, distance, context_);
+        const Problem problem = make_problem(formula, stock, graph_, distance, context_, Leeway::all);
         const Rebalancer rebalancer(problem, distance, context_.nominal().models());
         const std::vector<Choice> all(problem.moves.size(), Choice::open);
         std::optional<Solution> best;

@@ -6,6 +6,8 @@ namespace {
 
 constexpr auto up = Change::Way::up, down = Change::Way::down, either = Change::Way::either;
 
+constexpr double runs_out_from = 30;  // % fat of the batch: what a fatter one loses in the pan is fat; judgement
+
 std::vector<Change> tighter() {
     return {{Role::acid, down}, {Role::green, down}, {Role::liquid, down}, {Role::binder, up}, {Role::lean, up}, {Role::fat, down}};
 }
@@ -26,11 +28,20 @@ const std::vector<Lever>& levers() {
         {Property::water_pct, {{Role::liquid, up}, {Role::green, up}}, {}, {}},
         {Property::protein_pct, {{Role::lean, either}, {Role::fat, down}}, {Role::lean, Role::fat}, {}},
         {Property::cook_loss_pct,
-         {{Role::liquid, either}, {Role::binder, down}, {Role::green, either}, {Role::acid, up}},
+         {{Role::liquid, either},
+          {Role::binder, down},
+          {Role::green, either},
+          {Role::acid, up},
+          {Role::fat, up, runs_out_from},
+          {Role::lean, down, runs_out_from}},
          {Role::binder},
          {Role::binder}},
     };
     return all;
+}
+
+bool of_the_whole_mass(Property property) {
+    return property == Property::bind || property == Property::firmness || property == Property::cook_loss_pct;
 }
 
 }  // namespace standin

@@ -13,6 +13,7 @@ struct Change {
     enum class Way { down, either, up };
     Role role;
     Way more = Way::either;
+    double fat_from = 0;  ///< % of the batch; a leaner one is not moved by it
 };
 
 /// By roles: whose lines may change their weight, whose lines may be replaced, and what may be added. A technologist's directions: who
@@ -24,5 +25,8 @@ struct Lever {
 };
 
 const std::vector<Lever>& levers();
+
+/// Bind, firmness and cook loss come out of all that is in the mass; the other properties are those of some of its lines.
+bool of_the_whole_mass(Property property);
 
 }  // namespace standin

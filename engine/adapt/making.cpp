@@ -26,10 +26,13 @@ public:
 
     std::vector<ProcessOption> ways() const {
         ProcessOption careful{formula_.process, {}, {}, 0};
+        const bool loses_less = wanted(Property::cook_loss_pct, Goal::Kind::at_most);
         if (wanted(Property::bind, Goal::Kind::at_least) || wanted(Property::firmness, Goal::Kind::at_least)) make_it_bind(careful);
+        else if (loses_less && !wanted(Property::bind, Goal::Kind::at_most) && !wanted(Property::firmness, Goal::Kind::at_most))
+            make_it_bind(careful);  // what is bound keeps its water and fat
         if (wanted(Property::bind, Goal::Kind::at_most) || wanted(Property::firmness, Goal::Kind::at_most)) mix_less(careful);
         if (green_wanted()) rest_cold(careful);
-        if (wanted(Property::cook_loss_pct, Goal::Kind::at_most)) cook_no_hotter(careful);
+        if (loses_less) cook_no_hotter(careful);
         if (!careful.changes.empty()) careful.price = context_.constant("advice.price.process");
         std::vector<ProcessOption> all{careful};
         add_beside(all, other_plate());

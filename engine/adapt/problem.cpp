@@ -6,6 +6,7 @@
 #include <map>
 #include <set>
 
+#include "adapt/additions.hpp"
 #include "adapt/asked_roles.hpp"
 #include "adapt/constraints.hpp"
 #include "adapt/equivalents.hpp"
@@ -40,12 +41,14 @@ constexpr std::size_t adds_of_a_kind = 6;
 
 class Builder {
 public:
-    Builder(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Distance& distance, const Context& context)
+    Builder(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Distance& distance, const Context& context,
+            Leeway leeway)
         : stock_(stock),
           graph_(graph),
           distance_(distance),
           context_(context),
           knowledge_(context.knowledge()),
+          leeway_(leeway),
           price_(formula, stock, context),
           place_(problem_, base_mass_, asked_, context) {
         problem_.formula = formula;
@@ -117,7 +120,7 @@ private:
     // What a want or a missing line lets us touch.
     void find_roles() {
         asked_ = roles_asked_for(
-            distance_, [&](Role role) { return has_line_of(role); }, [&](Role role) { return has_main_line_of(role); });
+            distance_, [&](Role role) { return has_line_of(role); }, [&](Role role) { return has_main_line_of(role); }, leeway_);
         for (std::size_t l = 0; l < lines().size(); ++l)
             if (problem_.missing[l] && sour_vegetable(l)) {
                 make_up_for(Role::acid);
@@ -224,7 +227,9 @@ private:
         };
         // Flour holds the water that makes a paste wet: who wants it to bind is not told to take it out.
         const bool dry_binder = role == Role::binder && ingredient(line).tissue == Tissue::dry;
-        if (!dry_binder || !asked_.dry_binder_stays) offer(MoveKind::reduce, problem_.start[l] - stock_.least_of(line));
+        if (!dry_binder || !asked_.dry_binder_stays)
+            offer(MoveKind::reduce,
+                  std::min((plain_water ? 1 : most_share_out(role)) * line.grams.mid, problem_.start[l] - stock_.least_of(line)));
         if (role == Role::binder && !dry_binder) return;
         if (brings_no_green(l)) return;
         const auto lift = asked_.lift.find(role);
@@ -238,6 +243,13 @@ private:
                                                    asked);
         offer(MoveKind::raise,
               std::min({line.grams.mid * share, room_for_more(l), is_meat(l) ? base_mass_ : most_of_batch(role) * base_mass_}));
+    }
+
+    // For the sake of the whole mass no more than half of the leaves, the sour, the wine and the fat is given up: they are what it is.
+    double most_share_out(Role role) const {
+        constexpr double half = 0.5;
+        const bool character = role == Role::green || role == Role::acid || role == Role::liquid || role == Role::fat;
+        return character && leeway_ == Leeway::usual && asked_.by_goal.count(role) && !asked_.direct.count(role) ? half : 1;
     }
 
     // More oregano makes nothing greener.
@@ -341,7 +353,9 @@ private:
     void offer_partner(std::size_t l, const Line& food, Role role) {
         if (price_.in_formula(ingredient(food)) || !partners_.insert(key_of(food)).second) return;
         Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
-        move.most = std::min(dose_slack * food.grams.mid, place_.room_by_the_kilo(ingredient(food)));
+        const auto lift = asked_.lift.find(role);
+        move.most = std::min(dose_slack * food.grams.mid * (lift == asked_.lift.end() ? 1.0 : lift->second),
+                             place_.room_by_the_kilo(ingredient(food)));
         if (const Offer offer = stock_.offer(food); offer.grams) move.most = std::min(move.most, *offer.grams);
         move.least = std::min(least_of_stand_in * food.grams.mid, move.most);
         move.price = price_.of_addition(ingredient(food), false, 0);
@@ -404,16 +418,6 @@ private:
         return food.meat && unit(line)[Amount::salt] >= salty;
     }
 
-    // Fat that may be added: of the animals that are in already, as it is ground; in a mass without such fat, oil.
-    bool may_add(const Ingredient& food, Role role) const {
-        if (role != Role::fat) return !price_.brings_a_beast(food);
-        const bool beasts = std::any_of(lines().begin(), lines().end(), [&](const Line& line) {
-            const auto& meat = ingredient(line).meat;
-            return meat && meat->species != Species::fish && meat->species != Species::crustacean;
-        });
-        return beasts ? food.meat && !price_.brings_a_beast(food) : food.tissue == Tissue::liquid && food.allergens.empty();
-    }
-
     // A leaf that comes in is blanched and squeezed as those that are there.
     Line added(const Ingredient& food, Role role) {
         const Line plain = brought_in(food, role, knowledge_);
@@ -425,33 +429,19 @@ private:
     }
 
     void add_role(Role role) {
-        std::map<std::string, double> known;  // how often a food is named as a stand-in: the usual ones first
-        double usual = 1;
-        for (const auto& swap : knowledge_.records().swaps)
-            if (swap.role == role) usual = std::max(usual, ++known[swap.to]);
-        std::vector<const Ingredient*> foods;
-        for (const auto& i : knowledge_.records().ingredients)
-            if (i.roles.front() == role && stock_.can_bring(i) && (role != Role::binder || i.tissue == Tissue::dry) &&
-                !price_.in_formula(i) && may_add(i, role))
-                foods.push_back(&i);
-        // The same with a new allergen is no other idea.
-        const bool safe = std::any_of(foods.begin(), foods.end(), [&](const Ingredient* i) { return price_.of_allergens(*i) == 0; });
-        if (safe && role == Role::binder) std::erase_if(foods, [&](const Ingredient* i) { return price_.of_allergens(*i) > 0; });
-        const auto worth = [&](const Ingredient* i) { return known[i->id] - (i->allergens.empty() ? 0 : 10) - 10 * price_.of_finding(*i); };
-        std::stable_sort(foods.begin(), foods.end(), [&](const Ingredient* a, const Ingredient* b) { return worth(a) > worth(b); });
-        for (std::size_t f = 0; f < std::min(foods.size(), adds_of_a_kind); ++f) {
-            const Line food = added(*foods[f], role);
+        const auto usual = usual_additions(role, problem_.formula, stock_, price_, knowledge_);
+        for (std::size_t f = 0; f < std::min(usual.size(), adds_of_a_kind); ++f) {
+            const Ingredient& ingredient = *usual[f].food;
+            const Line food = added(ingredient, role);
             if (partners_.count(key_of(food))) continue;
             Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
             if (!(dose_of(move.per_gram, role) > 0)) continue;
-            move.most = base_mass_ * (role == Role::binder ? most_of_binder : role == Role::acid ? most_of_acid : most_of_paste / 3);
-            move.most =
-                std::min({move.most, enough_for_goals(distance_, base_mass_, move.per_gram, role), place_.room_by_the_kilo(*foods[f])});
+            move.most = std::min(base_mass_ * most_added(role), place_.room_by_the_kilo(ingredient));
+            if (leeway_ == Leeway::usual) move.most = std::min(move.most, enough_for_goals(distance_, base_mass_, move.per_gram, role));
             const Offer offer = stock_.offer(food);
             if (offer.grams) move.most = std::min(move.most, *offer.grams);
             const bool asked_for = asked_.by_goal.count(role) > 0;
-            const double rare = 1 - known[foods[f]->id] / usual;
-            move.price = price_.of_addition(*foods[f], asked_for, rare);
+            move.price = price_.of_addition(ingredient, asked_for, usual[f].rare);
             move.least = least_of_addition * move.most;
             if (move.most > 0) push(std::move(move));
         }
@@ -473,6 +463,7 @@ private:
     const Distance& distance_;
     const Context& context_;
     const Knowledge& knowledge_;
+    Leeway leeway_;
     FoodPrice price_;
     Problem problem_;
     std::set<std::string> partners_;
@@ -490,8 +481,9 @@ double Move::brings(std::string_view ingredient, bool as_bought) const {
     return grams;
 }
 
-Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Distance& distance, const Context& context) {
-    return Builder(formula, stock, graph, distance, context).build();
+Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Distance& distance, const Context& context,
+                     Leeway leeway) {
+    return Builder(formula, stock, graph, distance, context, leeway).build();
 }
 
 }  // namespace standin

@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "adapt/asked_roles.hpp"
 #include "adapt/distance.hpp"
 #include "knowledge/swap_graph.hpp"
 #include "substitute/stock.hpp"
@@ -102,6 +103,7 @@ struct Problem {
 std::vector<Goal> hard_goals(const Distance& distance);
 
 /// Everything that may be done about `formula`, with every goal as a hard limit. Lines marked keep have no moves.
-Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Distance& distance, const Context& context);
+Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Distance& distance, const Context& context,
+                     Leeway leeway = Leeway::usual);
 
 }  // namespace standin

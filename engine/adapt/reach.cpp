@@ -7,6 +7,14 @@
 namespace standin {
 namespace {
 
+// As far as it goes, however much is asked: else what can be reached would hang on the question.
+Goal as_far_as_it_goes(Goal goal) {
+    constexpr double beyond = 1e4;  // of any property, in its own unit
+    if (goal.kind == Goal::Kind::at_least) goal.limit = beyond;
+    if (goal.kind == Goal::Kind::at_most) goal.limit = -beyond;
+    return goal;
+}
+
 // The batch that breaks `hard` the least, and among those that break nothing the nearest.
 Plan nearest_to(const std::vector<Goal>& hard, const Problem& problem, const Rebalancer& rebalancer) {
     std::optional<Solution> best;
@@ -35,7 +43,7 @@ std::vector<Reason> reach_of_wants(const Problem& problem, const Distance& dista
     for (std::size_t g = 0; g < problem.hard.size(); ++g) {
         const Goal& goal = distance.goals()[g];
         const double now = start[goal.property].mid;
-        const double alone = shown(nearest_to({problem.hard[g]}, problem, rebalancer), goal);
+        const double alone = shown(nearest_to({as_far_as_it_goes(problem.hard[g])}, problem, rebalancer), goal);
         const double beside = nearest ? (*nearest)[goal.property].mid : shown(together, goal);
         const auto met = [&](double value) { return shortfall(goal, value, now) <= allowed(goal, distance); };
         const std::string unit(info(goal.property).unit);

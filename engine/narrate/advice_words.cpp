@@ -26,6 +26,16 @@ std::string comes_back_as_bite(const Reason& r, Units units) {
     return "Some bite comes back without chile, by one of these to the kilogram: " + listed(foods) + ". Each has a taste of its own.";
 }
 
+std::string salt_would_bind(const Reason& r, Units units) {
+    if (r.figures.size() < 4) return "Salt would bind more than all of this.";
+    const Figure &salt = r.figures[0], &more = r.figures[1], &bind = r.figures[2], &loss = r.figures[3];
+    return "What it lacks first is salt: at " + fixed_text(salt.before.value_or(0), 1) +
+           " % of the meat little protein dissolves, and that is the glue. " + weight_in(more.after, units) + " more " + more.what + " (" +
+           fixed_text(salt.after, 1) + " % of the meat) would by itself bring bind from " + fixed_text(bind.before.value_or(0), 0) +
+           " to " + fixed_text(bind.after, 0) + " of 100 and cook loss from " + fixed_text(loss.before.value_or(0), 0) + " to " +
+           fixed_text(loss.after, 0) + " %. Salt moves only where it is asked for: want saltier.";
+}
+
 std::string comes_back_outside(const Reason& r, Units units) {
     if (r.figures.size() < 2)
         return "The sharpness itself comes back with the acid left out, brushed on after cooking or served beside it.";
@@ -86,6 +96,8 @@ std::string advice_words(const Reason& r, Units units) {
             return "Some of the sharpness comes back as aroma, without acid in the mass: " + listed(r.foods) + ", 2-4 g to the kilogram.";
         case ReasonKind::comes_back_as_bite:
             return comes_back_as_bite(r, units);
+        case ReasonKind::salt_would_bind:
+            return salt_would_bind(r, units);
         case ReasonKind::comes_back_outside:
             return comes_back_outside(r, units);
         case ReasonKind::demand:

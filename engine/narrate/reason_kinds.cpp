@@ -7,7 +7,7 @@ namespace standin {
 
 namespace {
 
-constexpr std::array<std::string_view, 82> words_of_kinds{"stands-in",
+constexpr std::array<std::string_view, 83> words_of_kinds{"stands-in",
                                                           "not-there",
                                                           "unwanted",
                                                           "less-acid",
@@ -48,6 +48,7 @@ constexpr std::array<std::string_view, 82> words_of_kinds{"stands-in",
                                                           "only-the-list",
                                                           "comes-back-as-aroma",
                                                           "comes-back-as-bite",
+                                                          "salt-would-bind",
                                                           "comes-back-outside",
                                                           "demand",
                                                           "short-of",

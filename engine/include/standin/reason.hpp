@@ -56,6 +56,7 @@ enum class ReasonKind {
     only_the_list,        ///< nothing comes in but what the list names
     comes_back_as_aroma,  ///< sharpness from `foods`, so much in a kilo
     comes_back_as_bite,   ///< heat without chile; a figure for each food, grams in a kilo
+    salt_would_bind,      ///< so little salt that nothing else binds as well; figures: salt, the salt to add, bind and cook loss with it
     comes_back_outside,   ///< sharpness, with acid that is not in the mass
     demand,               ///< one of the demands that cannot all be met: `about` as the maker put it
     short_of,             ///< the list is one; figures: each line that is short, what is there against what is asked

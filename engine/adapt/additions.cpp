@@ -1,0 +1,43 @@
+#include "adapt/additions.hpp"
+
+#include <algorithm>
+#include <map>
+#include <string>
+
+namespace standin {
+namespace {
+
+// Fat that may be added: of the animals that are in already, as it is ground; in a mass without such fat, oil.
+bool may_add(const Ingredient& food, Role role, const Formula& formula, const FoodPrice& price, const Knowledge& knowledge) {
+    if (role != Role::fat) return !price.brings_a_beast(food);
+    const bool beasts = std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
+        const auto& meat = knowledge.ingredient(line.ingredient)->meat;
+        return meat && meat->species != Species::fish && meat->species != Species::crustacean;
+    });
+    return beasts ? food.meat && !price.brings_a_beast(food) : food.tissue == Tissue::liquid && food.allergens.empty();
+}
+
+}  // namespace
+
+std::vector<Addition> usual_additions(Role role, const Formula& formula, const Stock& stock, const FoodPrice& price,
+                                      const Knowledge& knowledge) {
+    std::map<std::string, double> known;  // how often a food is named as a stand-in
+    double most = 1;
+    for (const auto& swap : knowledge.records().swaps)
+        if (swap.role == role) most = std::max(most, ++known[swap.to]);
+    std::vector<Addition> all;
+    for (const auto& i : knowledge.records().ingredients)
+        if (i.roles.front() == role && stock.can_bring(i) && (role != Role::binder || i.tissue == Tissue::dry) && !price.in_formula(i) &&
+            may_add(i, role, formula, price, knowledge))
+            all.push_back({&i, 1 - known[i.id] / most});
+    // The same with a new allergen is no other idea.
+    const bool safe = std::any_of(all.begin(), all.end(), [&](const Addition& a) { return price.of_allergens(*a.food) == 0; });
+    if (safe && role == Role::binder) std::erase_if(all, [&](const Addition& a) { return price.of_allergens(*a.food) > 0; });
+    const auto worth = [&](const Addition& a) {
+        return known[a.food->id] - (a.food->allergens.empty() ? 0 : 10) - 10 * price.of_finding(*a.food);
+    };
+    std::stable_sort(all.begin(), all.end(), [&](const Addition& a, const Addition& b) { return worth(a) > worth(b); });
+    return all;
+}
+
+}  // namespace standin

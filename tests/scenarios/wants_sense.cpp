@@ -1,0 +1,106 @@
+// What a technologist expects of a want: care first, the cause named, no limit that hangs on the question. Formulas are invented.
+#include "core/contains.hpp"
+#include "support/catch.hpp"
+#include "support/scenario.hpp"
+
+using namespace standin;
+using namespace scenario;
+
+namespace wants_sense_test {
+
+AdaptAnswer asked(const std::string& formula, const std::string& want, const std::string& inventory = "") {
+    static const Engine engine = expect(Engine::open({}));
+    const auto read = expect(engine.read_formula(formula, "formula"));
+    AdaptRequest request;
+    request.wants = {want};
+    if (!inventory.empty()) request.have = expect(engine.read_inventory(inventory, "list", &read));
+    return expect(engine.adapt(read, request));
+}
+
+bool met(const Variant& v) {
+    return std::all_of(v.wants.begin(), v.wants.end(), [](const WantResult& w) { return w.met; });
+}
+
+double grams_in(const Variant& variant, const std::string& ingredient) {
+    const Line* line = line_of(variant.formula, ingredient);
+    return line ? line->grams.mid : 0;
+}
+
+const std::string careful = "plate: 8 mm\nmixing: 4 min\nmixed at: 2 C\nrest: 12 h\norder: salt first\ncook: grill\ncore: 71.1 C\n";
+const std::string fat = "Fat (invented)\n1000 g pork shoulder\n1000 g pork backfat\n60 g parsley\n34 g salt\n" + careful;
+
+TEST_CASE("wants: what can be had at one limit can be had at every easier one") {
+    for (const char* want : {"loss<=28", "loss<=26", "loss<=24", "loss<=22"}) {
+        CAPTURE(want);
+        const auto answer = asked(fat, want);
+        REQUIRE_FALSE(answer.variants.empty());
+        CHECK(met(answer.variants.front()));
+        CHECK(grams_in(answer.variants.front(), "pork-backfat") < 1000);  // what a fat mass loses is fat
+    }
+}
+
+TEST_CASE("wants: how near it can be come to does not hang on how much is asked") {
+    std::vector<double> best;
+    for (const char* want : {"loss<=8", "loss<=5", "loss<=2"}) {
+        const auto answer = asked(fat, want);
+        REQUIRE(answer.reach.size() == 1);
+        for (const auto& figure : answer.reach.front().figures)
+            if (figure.what == "alone") best.push_back(figure.after);
+    }
+    REQUIRE(best.size() == 3);
+    CHECK(best[1] == Approx(best[0]).epsilon(0.02));
+    CHECK(best[2] == Approx(best[0]).epsilon(0.02));
+}
+
+TEST_CASE("wants: lean meat is made fat by fat, as far as is asked") {
+    const auto answer = asked("Lean (invented)\n2000 g pork loin\n100 g parsley\n34 g salt\n15 g garlic\n" + careful, "fat>=24");
+    REQUIRE_FALSE(answer.variants.empty());
+    CHECK(met(answer.variants.front()));
+}
+
+TEST_CASE("wants: a warm mass is cooled before anything is bought to hold its juice") {
+    const auto answer = asked(
+        "Warm (invented)\n1500 g pork shoulder\n500 g pork backfat\n36 g salt\n20 g garlic\nmixing: 10 min\n"
+        "mixed at: 16 C\norder: salt first\ncook: pan\ncore: 71.1 C\n",
+        "loss<=24");
+    REQUIRE_FALSE(answer.variants.empty());
+    const Variant& v = answer.variants.front();
+    CHECK(met(v));
+    CHECK(v.formula.process.mixed_at_c.value() <= 4);
+    CHECK(v.formula.lines.size() == 4);
+}
+
+TEST_CASE("wants: where salt is what is lacking, that is said") {
+    const std::string plain = "Plain (invented)\n1700 g pork shoulder\n300 g pork backfat\n80 g parsley\n" + careful;
+    const auto named = [](const AdaptAnswer& answer) {
+        REQUIRE_FALSE(answer.variants.empty());
+        const auto& all = answer.variants.front().gives_back;
+        return std::any_of(all.begin(), all.end(), [](const Reason& r) { return r.kind == ReasonKind::salt_would_bind; });
+    };
+    for (const char* want : {"firmer", "juicier", "bind>=45"}) CHECK(named(asked(plain, want)));
+    CHECK_FALSE(named(asked(plain, "greener")));
+    CHECK_FALSE(named(asked(plain + "36 g salt\n", "firmer")));
+}
+
+TEST_CASE("wants: a hotter powder beside a milder pod is weighed as far as is asked") {
+    const auto answer = asked("Hot (invented)\n2 kg pork shoulder\n400 g pork backfat\n60 g serranos\n80 g parsley\n36 g salt\n", "hotter",
+                              "cayenne 50 g\npoblanos 400 g\nparsley 2 bunches\nno serranos\n");
+    REQUIRE_FALSE(answer.variants.empty());
+    CHECK(met(answer.variants.front()));
+}
+
+TEST_CASE("wants: for the bite no more than half of the leaves, the sour and the fat is given up") {
+    const std::string formula =
+        "Verde (invented)\n2 kg pork shoulder\n400 g pork backfat\n300 g spinach, blanched\n150 g tomatillo\n60 g cider vinegar\n40 g "
+        "salt\n";
+    const auto answer = asked(formula + careful, "firmer");
+    REQUIRE_FALSE(answer.variants.empty());
+    const Variant& v = answer.variants.front();
+    CHECK(met(v));
+    CHECK(grams_in(v, "spinach") >= 150);
+    CHECK(grams_in(v, "tomatillo") >= 75);
+    CHECK(grams_in(v, "cider-vinegar") >= 30);
+    CHECK(grams_in(v, "pork-backfat") >= 200);
+}
+
+}  // namespace wants_sense_test
