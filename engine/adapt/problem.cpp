@@ -227,7 +227,7 @@ private:
         };
         // Flour holds the water that makes a paste wet: who wants it to bind is not told to take it out.
         const bool dry_binder = role == Role::binder && ingredient(line).tissue == Tissue::dry;
-        if (!dry_binder || !asked_.dry_binder_stays)
+        if (!stays(l))
             offer(MoveKind::reduce,
                   std::min((plain_water ? 1 : most_share_out(role)) * line.grams.mid, problem_.start[l] - stock_.least_of(line)));
         if (role == Role::binder && !dry_binder) return;
@@ -252,6 +252,10 @@ private:
         return character && leeway_ == Leeway::usual && asked_.by_goal.count(role) && !asked_.direct.count(role) ? half : 1;
     }
 
+    bool stays(std::size_t l) const {
+        return asked_.dry_binder_stays && role_of_line(l) == Role::binder && ingredient(lines()[l]).tissue == Tissue::dry;
+    }
+
     // More oregano makes nothing greener.
     bool brings_no_green(std::size_t l) {
         constexpr double some = 0.03;  // of the green of the batch
@@ -271,7 +275,7 @@ private:
 
     void replace_line(std::size_t l) {
         const Line& line = lines()[l];
-        if (line.keep || (!problem_.missing[l] && !asked_.replace.count(role_of_line(l)))) return;
+        if (line.keep || (!problem_.missing[l] && (!asked_.replace.count(role_of_line(l)) || stays(l)))) return;
         std::size_t taken = 0;
         const auto may_use = [&](const Ingredient& i) {
             if (hard_grain(i) && !stock_.names(i.id)) return false;
