@@ -119,7 +119,7 @@ std::string advice_words(const Reason& r, Units units) {
         case ReasonKind::none_within_limits:
             return "no plan within the limits meets every want";
         case ReasonKind::nothing_to_taste:
-            return "giving up " + r.about + ": there is no " + listed(r.foods) + " to taste in it as it is";
+            return "giving up " + r.about + ": there is next to no " + listed(r.foods) + " in it as it is";
         case ReasonKind::giving_up_one:
             return "giving up one of them";
         case ReasonKind::weight_for_weight:

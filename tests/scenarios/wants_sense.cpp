@@ -103,4 +103,13 @@ TEST_CASE("wants: for the bite no more than half of the leaves, the sour and the
     CHECK(grams_in(v, "pork-backfat") >= 200);
 }
 
+TEST_CASE("wants: what crumbles already is not made looser") {
+    const auto answer =
+        asked("Sour (invented)\n1500 g pork shoulder\n400 g tomatillo\n300 g spinach, blanched\n100 g water\n30 g salt\n", "looser");
+    CHECK(answer.variants.empty());
+    REQUIRE_FALSE(answer.conflict.empty());
+    REQUIRE_FALSE(answer.would_give.empty());
+    CHECK(answer.would_give.front().kind == ReasonKind::nothing_to_taste);
+}
+
 }  // namespace wants_sense_test
