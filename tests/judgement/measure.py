@@ -129,7 +129,7 @@ def judge_garden(binary, book, formula, garden):
         species = [{book.of(m).get("family") for m in group} for group in meats]
         if species[1] - species[0]:
             yield "a new species", f"{where}: {species[1] - species[0]}"
-        yield from strong(book, variant, where)
+        yield from strong(book, answer["base"], variant["prediction"], where)
         yield from asked_too_much(binary, stock, variant, where)
         if n and changes(answer["variants"][n]) > changes(answer["variants"][0]) and \
                 all(c[0] == "omit" for c in changes(answer["variants"][n]) - changes(answer["variants"][0])):
@@ -184,11 +184,13 @@ def stock_is_read(binary, known={}):
     return known["yes"]
 
 
-def strong(book, variant, where):
-    batch = variant["prediction"]["batch_g"]
-    for line in variant["prediction"]["lines"]:
+def strong(book, base, variant, where):
+    """Over its most, and over what the maker has of it."""
+    batch = variant["batch_g"]
+    own = {line["ingredient"]: line["weighed_g"] / base["batch_g"] for line in base["lines"]}
+    for line in variant["lines"]:
         most = book.of(line["ingredient"]).get("doses", {}).get("most_g_per_kg", {}).get("value")
-        if most and line["weighed_g"] > most * batch / 1000 * 1.001:
+        if most and line["weighed_g"] / batch > max(most / 1000, own.get(line["ingredient"], 0)) * 1.001:
             yield "strong food over its most", f"{where}: {line['weighed_g']:.1f} g {line['ingredient']}, most {most * batch / 1000:.1f} g"
 
 
