@@ -11,6 +11,7 @@
 #include "core/typed_reader.hpp"
 #include "core/words.hpp"
 #include "formula/formats/formula_json.hpp"
+#include "formula/formats/stock_leaves.hpp"
 #include "formula/formats/stock_names.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/formats/text_lines.hpp"
@@ -135,6 +136,8 @@ public:
         const auto names = namer_.named(text, origin, !on_hand);
         if (!names) return not_read(names.error(), text, on_hand);
         if (!names->note.empty()) inventory_.notes.push_back(names->note);
+        if (const Ingredient* one = on_hand && names->ids.size() == 1 ? knowledge_.ingredient(names->ids.front()) : nullptr)
+            if (const auto leaf = leaf_called(text, *one, knowledge_)) inventory_.notes.push_back(taken_as_dried(*one, *leaf));
         if (on_hand)
             for (const auto& id : names->ids) have(id, std::nullopt, origin.start(), text);
         else missing(*names, origin.start(), text);
@@ -307,6 +310,8 @@ private:
         const Origin origin = origin_of(text, line);
         auto read = read_line(text, origin, knowledge_, {}, true);
         if (!read) read = read_line(without_brackets(text), origin, knowledge_, {}, true);
+        if (read)
+            if (auto leaf = as_leaf(*read, text, origin)) read = std::move(*leaf);
         if (auto own = as_the_formula_says(read ? read->line.ingredient : std::string(), text, origin))
             return gatherer_.have(*own, std::string(text));
         if (read) return gatherer_.have_whole(std::move(*read), named_without_amount(text, line), std::string(text));
@@ -365,6 +370,21 @@ private:
             return std::move(*again);
         }
         return std::nullopt;
+    }
+
+    // "sage 20 g" are leaves, for so much dried sage would be called dried: the line is read again so.
+    std::optional<ReadLine> as_leaf(const ReadLine& read, std::string_view text, const Origin& origin) const {
+        const Ingredient& taken = *knowledge_.ingredient(read.line.ingredient);
+        const std::string_view name = without_weight(text);
+        if (name.empty() || !is_weight(read.line.written) || !so_much_is_fresh(read.line.grams.mid, knowledge_)) return std::nullopt;
+        const auto leaf = leaf_called(name, taken, knowledge_);
+        if (!leaf) return std::nullopt;
+        std::string other(text);
+        other.replace(static_cast<std::size_t>(name.data() - text.data()), name.size(), *leaf);
+        auto again = read_line(other, origin, knowledge_, {}, true);
+        if (!again) return std::nullopt;
+        again->line.notes = {"read as " + *leaf + ", not " + taken.names.front()};
+        return std::move(*again);
     }
 
     // The text without a weight at its head or tail; empty where there is none.

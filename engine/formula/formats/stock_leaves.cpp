@@ -1,0 +1,23 @@
+#include "formula/formats/stock_leaves.hpp"
+
+#include "core/names.hpp"
+#include "formula/line/name_text.hpp"
+
+namespace standin {
+
+std::optional<std::string> leaf_called(std::string_view name, const Ingredient& taken, const Knowledge& knowledge) {
+    if (taken.tissue != Tissue::dry || taken.roles.front() != Role::herb) return std::nullopt;
+    const std::string bare = fold(name);
+    if (const auto* same = known_ingredient(bare, knowledge); same != &taken) return std::nullopt;
+    const auto* fresh = known_ingredient("fresh " + bare, knowledge);
+    if (!fresh || fresh == &taken || fresh->tissue == Tissue::dry) return std::nullopt;
+    return "fresh " + bare;
+}
+
+bool so_much_is_fresh(double grams, const Knowledge& knowledge) { return grams >= knowledge.parameter("reading.stock-fresh-least").mid; }
+
+std::string taken_as_dried(const Ingredient& taken, const std::string& leaf) {
+    return "read as " + taken.names.front() + "; if it is the leaf, write \"" + leaf + "\"";
+}
+
+}  // namespace standin
