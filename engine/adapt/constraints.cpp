@@ -5,7 +5,9 @@
 #include <map>
 #include <set>
 
+#include "adapt/fair_moves.hpp"
 #include "adapt/proportions.hpp"
+#include "knowledge/tissue.hpp"
 #include "models/as_bought.hpp"
 #include "safety/cap_values.hpp"
 #include "safety/caps.hpp"
@@ -24,6 +26,7 @@ public:
         share_stock();
         share_raises();
         swap_meat();
+        fill_the_place();
         fattest_goes_first();
         cap_binders();
         cap_by_the_kilo();
@@ -96,6 +99,24 @@ private:
                 limit.per_gram.push_back(comes ? 1 : goes ? -1 : 0);
             }
             if (comes_in) limits_.push_back(std::move(limit));
+        }
+    }
+
+    // Vegetables that come in together for one fill its place once: the acid or the green that is then short is told.
+    void fill_the_place() {
+        const auto vegetable = [&](const Line& food) { return is_vegetable(ingredient(food).tissue); };
+        for (std::size_t l = 0; l < problem_.start.size(); ++l) {
+            const Line& line = problem_.formula.lines[l];
+            if (!vegetable(line) || !problem_.missing[l]) continue;
+            const double mass = context_.nominal().unit(line)[Amount::mass], missing = line.grams.mid - problem_.start[l];
+            const auto fills = [&](const Move& m) {
+                const bool one = m.kind == MoveKind::stand_in && m.line == l && vegetable(m.food);
+                return one ? m.per_gram[Amount::mass] / mass : 0.0;
+            };
+            double room = context_.constant("advice.bulk.together") * missing;
+            for (const auto& move : problem_.moves)  // what takes more by itself may have it
+                if (fills(move) > 0) room = std::max(room, fills(move) * missing / line.grams.mid / move.covers->per_gram);
+            share(fills, room);
         }
     }
 
@@ -224,12 +245,36 @@ private:
         LinearConstraint limit{{}, there - problem_.least_meat, std::max(problem_.least_meat, 1.0)};
         for (const auto& move : problem_.moves) limit.per_gram.push_back(-move.per_gram[Amount::meat]);
         limits_.push_back(std::move(limit));
-        if (moves && std::none_of(problem_.missing.begin(), problem_.missing.end(), [](bool missing) { return missing; })) hold_block();
+        if (!moves) return;
+        const bool any_missing = std::any_of(problem_.missing.begin(), problem_.missing.end(), [](bool missing) { return missing; });
+        if (!any_missing) return hold_block(context_.constant("advice.meat.most"));
+        lean_follows();
+        if (distance_.goals().empty() && meat_can_be_held()) hold_block(1);
+    }
+
+    // Lean goes only as far as it comes in with the fat.
+    void lean_follows() {
+        LinearConstraint limit{{}, 0, std::max(1.0, base()[Amount::meat])};
+        bool follows = false;
+        for (const auto& move : problem_.moves) {
+            const bool goes = takes_lean_off(problem_, move);
+            follows = follows || goes;
+            limit.per_gram.push_back(goes ? 1 : -lean_brought(problem_, move, context_));
+        }
+        if (follows) limits_.push_back(std::move(limit));
+    }
+
+    // A cut with less fat than the line outweighs it, unless lean may go for it.
+    bool meat_can_be_held() const {
+        const auto goes = [&](const Move& m) { return takes_lean_off(problem_, m); };
+        const auto brings_lean = [&](const Move& m) { return lean_brought(problem_, m, context_) > 0; };
+        return std::any_of(problem_.moves.begin(), problem_.moves.end(), goes) ||
+               std::none_of(problem_.moves.begin(), problem_.moves.end(), brings_lean);
     }
 
     // A want that moves the meat changes one for the other: nobody who asks for a firmer sausage has more meat by him.
-    void hold_block() {
-        const double most = context_.constant("advice.meat.most") * base()[Amount::meat];
+    void hold_block(double share_of_base) {
+        const double most = share_of_base * base()[Amount::meat];
         LinearConstraint limit{{}, most - problem_.start_total[Amount::meat], std::max(most, 1.0)};
         for (const auto& move : problem_.moves) limit.per_gram.push_back(move.per_gram[Amount::meat]);
         limits_.push_back(std::move(limit));

@@ -26,6 +26,7 @@ std::vector<Group> exclusive_groups(const Problem& problem) {
                 break;
             case MoveKind::stand_in:
                 food[{move.food.ingredient, move.line}].push_back(m);
+                if (move.second) food[{move.second->food.ingredient, move.line}].push_back(m);
                 if (!problem.missing[move.line]) by_choice[move.line].push_back(m);
                 break;
             case MoveKind::raise:

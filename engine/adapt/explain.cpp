@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "adapt/fair_moves.hpp"
 #include "evaluate/predict.hpp"
 #include "substitute/conditions.hpp"
 #include "substitute/dose.hpp"
@@ -22,11 +23,15 @@ public:
         if (stands == move.stands_for.end()) return why;
         const Line& line = problem_.formula.lines[edit.line];
         why.role = word(stands->role);
-        why.figures.push_back({why.role, dose_of(context_.nominal().unit(line), stands->role) * line.grams.mid,
-                               dose_of(move.per_gram, stands->role) * edit.after, std::string(dose_unit(stands->role))});
+        // Where no common unit tells the dose, weight for weight is a custom: of what is far from it no share is claimed.
+        constexpr double near_enough = 0.5;  // closeness; judgement
+        const Swap& last = knowledge_.records().swaps[stands->swaps.back()];
+        const bool custom = amount_of_dose(stands->role) && stands->closeness < near_enough && !last.note.empty();
+        if (!custom)
+            why.figures.push_back({why.role, dose_of(context_.nominal().unit(line), stands->role) * line.grams.mid,
+                                   dose_of(move.per_gram, stands->role) * edit.after, std::string(dose_unit(stands->role))});
         why.figures.push_back({"closeness", {}, stands->closeness, ""});
         if (stands->swaps.size() > 1) why.by_way.push_back(name(knowledge_.records().swaps[stands->swaps.front()].to));
-        const Swap& last = knowledge_.records().swaps[stands->swaps.back()];
         why.asks = conditions_ask(last, problem_.formula.process, knowledge_);
         why.note = last.note;
         return why;
@@ -51,6 +56,7 @@ public:
                 break;
             case Role::fat:
             case Role::lean:
+                if (less && lean_comes_in()) return said("as much lean comes in with the fat");
                 return for_fat();
             default:
                 break;
@@ -128,6 +134,10 @@ private:
     bool acid_loosened() const {
         const bool for_the_taste = wants(Property::sourness_mmol_kg) && !wants(Property::bind) && !wants(Property::firmness);
         return !for_the_taste && c_.bind_after.acid_factor > c_.bind_before.acid_factor;
+    }
+
+    bool lean_comes_in() const {
+        return std::any_of(problem_.moves.begin(), problem_.moves.end(), [&](const Move& m) { return takes_lean_off(problem_, m); });
     }
 
     // Meat and fat moved for the bite are told for it.

@@ -47,6 +47,7 @@ double FoodPrice::of_stand_in(const Ingredient& food, double closeness, bool ask
 }
 
 double FoodPrice::of_second_part(const Ingredient& food) const {
+    if (from_the_tap(food.id)) return 0;
     return context_.constant(in_formula(food) || stock_.names(food.id) ? "advice.price.second" : "advice.price.new") + of_allergens(food) +
            of_finding(food);
 }

@@ -11,6 +11,7 @@
 #include "adapt/constraints.hpp"
 #include "adapt/equivalents.hpp"
 #include "adapt/exclusive.hpp"
+#include "adapt/fair_moves.hpp"
 #include "adapt/food_price.hpp"
 #include "adapt/losses.hpp"
 #include "adapt/making.hpp"
@@ -58,7 +59,9 @@ public:
         start();
         find_roles();
         for (std::size_t l = 0; l < lines().size(); ++l) replace_line(l);
+        hold_to_what_is_missing(problem_, !distance_.goals().empty(), stock_, price_, context_);
         for (std::size_t l = 0; l < lines().size(); ++l) change_line(l);
+        take_lean_off(problem_, context_);
         for (const Role role : asked_.add) add_role(role);
         problem_.constraints = constraints_of(problem_, stock_, distance_, context_);
         problem_.processes = ways_of_making(problem_.formula, distance_, context_);
@@ -433,7 +436,10 @@ private:
     }
 
     void add_role(Role role) {
-        const auto usual = usual_additions(role, problem_.formula, stock_, price_, knowledge_);
+        auto usual = usual_additions(role, problem_.formula, stock_, price_, knowledge_);
+        // More fruit beside what stands in for a sour vegetable would fill its place twice.
+        if (role == Role::acid && asked_.by_goal.count(role) == 0)
+            std::erase_if(usual, [](const Addition& addition) { return is_vegetable(addition.food->tissue); });
         for (std::size_t f = 0; f < std::min(usual.size(), adds_of_a_kind); ++f) {
             const Ingredient& ingredient = *usual[f].food;
             const Line food = added(ingredient, role);
@@ -449,12 +455,6 @@ private:
             move.least = least_of_addition * move.most;
             if (move.most > 0) push(std::move(move));
         }
-    }
-
-    static Material negated(const Material& m) {
-        Material minus;
-        minus.add(m, -1);
-        return minus;
     }
 
     void push(Move move) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <optional>
 
 #include "core/band.hpp"
 #include "substitute/stand_ins.hpp"
@@ -10,7 +11,9 @@
 namespace standin {
 namespace {
 
-constexpr double nothing = 0.005;  // g
+constexpr double nothing = 0.005;         // g
+constexpr double next_to = 0.03;          // of the line's weight; judgement
+constexpr double next_to_round = 0.0125;  // of the weight; likewise
 
 class VariantBuilder {
 public:
@@ -117,7 +120,32 @@ private:
         if (grams >= nothing) built_.edits.push_back({EditKind::add, PlainEdit::none, m, 0, grams, nullptr, 0});
     }
 
-    double weighed(std::size_t m) const { return kitchen_grams(plan_.grams[m], short_of(problem_.moves[m].food.ingredient), step_); }
+    double weighed(std::size_t m) const {
+        if (const auto plain = plain_weight(m)) return *plain;
+        return kitchen_grams(plan_.grams[m], short_of(problem_.moves[m].food.ingredient), step_);
+    }
+
+    // What lies next to the weight of the line, or to a round one, is that: nobody weighs 99 g for 100 g. A goal may hang on each gram.
+    std::optional<double> plain_weight(std::size_t m) const {
+        const Move& move = problem_.moves[m];
+        const double grams = plan_.grams[m];
+        if (!problem_.hard.empty() || move.kind != MoveKind::stand_in) return std::nullopt;
+        const auto may_be = [&](double weight) { return weight <= grams || (weight <= move.most && draws_alone(move)); };
+        const double gone = lines()[move.line].grams.mid - after_[move.line];
+        if (std::abs(grams - gone) <= next_to * gone && may_be(gone)) return gone;
+        const double unit = grams >= 100 ? 50 : grams >= 10 ? 5 : 1;
+        const double round = std::round(grams / unit) * unit;
+        if (std::abs(grams - round) <= next_to_round * grams && may_be(round)) return round;
+        return std::nullopt;
+    }
+
+    // Whether nothing else in the variant is of its food, so that what there is of it is its own.
+    bool draws_alone(const Move& move) const {
+        const auto used = used_moves(problem_, plan_.grams);
+        const auto brings = [&](std::size_t m) { return problem_.moves[m].brings(move.food.ingredient) > 0; };
+        return std::count_if(used.begin(), used.end(), brings) == 1 &&
+               std::none_of(lines().begin(), lines().end(), [&](const Line& line) { return line.ingredient == move.food.ingredient; });
+    }
 
     double second_weighed(std::size_t m) const {
         const SecondPart& second = *problem_.moves[m].second;

@@ -127,6 +127,10 @@ bool Portions::bulky(const Line& food, Role role) const {
     return (role == Role::herb || role == Role::allium) && share >= constant("stand_ins.bulk.from");
 }
 
+bool Portions::fruit_for_juice(const Line& food, Role role) const {
+    return role == Role::acid && ingredient(line_).tissue == Tissue::liquid && vegetable(food);
+}
+
 std::optional<double> Portions::by_dose(double grams, const Line& from, const Line& to, Role role) const {
     const Material &have = nominal_.unit(from), &take = nominal_.unit(to);
     const double given = dose_of(have, role), taken = dose_of(take, role);
@@ -196,6 +200,10 @@ Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role r
         b.most = constant("stand_ins.bulk.most") * paste * line_grams;
         b.even = paste * line_grams;
         b.at_least = for_its_bulk("at least", constant("stand_ins.bulk.least"));
+        b.at_most = for_its_bulk("at most", constant("stand_ins.bulk.most"));
+    } else if (fruit_for_juice(food, role) && !says_how_much(path)) {
+        // Fruit for vinegar or juice: a basketful of apple is no spoon of vinegar.
+        b.most = constant("stand_ins.bulk.most") * line_grams;
         b.at_most = for_its_bulk("at most", constant("stand_ins.bulk.most"));
     } else {
         // What is dry or concentrated gives way to more of what it was made from; one vegetable to another does not.
@@ -274,7 +282,9 @@ std::optional<Portion> Portions::of(const Line& food, const SwapPath& path, Role
     const double fair = fair_share();
     if (fair < 1) p.felt = std::min(1.0, p.carries);
     // A milder chile is a milder sausage, and better than none.
-    const double least = constant(role == Role::heat ? "stand_ins.least.heat" : "stand_ins.least.dose");
+    const double least = constant(role == Role::heat            ? "stand_ins.least.heat"
+                                  : fruit_for_juice(food, role) ? "stand_ins.least.fruit"
+                                                                : "stand_ins.least.dose");
     if (!fills && p.carries < least * fair) p.why = "it would take " + times(*equal / line_.grams.mid) + " times the weight";
     return p;
 }

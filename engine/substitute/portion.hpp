@@ -58,6 +58,7 @@ private:
     bool a_pinch(const SwapPath& path) const;
     bool by_dose_alone(const SwapPath& path) const;
     bool bulky(const Line& food, Role role) const;
+    bool fruit_for_juice(const Line& food, Role role) const;
     bool flesh_chile(const Line& food) const;
     double solids(const Line& food) const;
     const Ingredient& ingredient(const Line& food) const;

@@ -67,6 +67,7 @@ private:
             c.partner = partner_named(last, line_.grams.mid * portion->carries);
         } else {
             bring_partner(c, *portion, paths);
+            if (!c.partner) bring_water(c);
         }
         if (portion->why && !c.partner) return refuse(c.food, Refusal::By::weight, *portion->why);
         if (fit_.insert(key_of(c.food) + (last.partner ? "+" + last.partner->ingredient : "")).second) all_.fit.push_back(std::move(c));
@@ -81,6 +82,27 @@ private:
         if (!c.partner || !portion.even) return;
         c.food.grams = exactly(even * c.share);
         c.bounded = make_reason(ReasonKind::even_weight);
+    }
+
+    // Lemon juice for wine, a cube for stock: the water that the line brought is weighed in beside it.
+    void bring_water(Candidate& c) const {
+        const bool pours =
+            ingredient().tissue == Tissue::liquid && (c.role == Role::acid || c.role == Role::liquid || c.role == Role::salt);
+        const Ingredient& food = *knowledge().ingredient(c.food.ingredient);
+        const bool zest =
+            food.roles.front() == Role::spice || food.roles.front() == Role::herb;  // brings a smell, and no liquid is made of it
+        if (!pours || zest) return;
+        const auto constant = [&](std::string_view id) { return knowledge().parameter(id).mid; };
+        const double grams = line_.grams.mid * c.share;
+        const double lacking = nominal_.unit(line_)[Amount::water] * grams - nominal_.unit(c.food)[Amount::water] * c.food.grams.mid;
+        if (lacking < constant("stand_ins.water.least") * grams) return;
+        if (lacking < constant("stand_ins.water.batch") * portions_.batch_grams()) return;
+        PartnerFood water;
+        water.food.ingredient = "water";
+        water.food.grams = exactly(lacking);
+        water.why = said("makes up the liquid");
+        water.named = true;
+        c.partner = std::move(water);
     }
 
     // Seeds come out to have less heat: nothing hot is then weighed in beside it.
@@ -125,6 +147,9 @@ Material counted_as(const Candidate& candidate, const Line& line, const Nominal&
     Material unit = nominal.unit(candidate.food);
     const double grams = candidate.food.grams.mid;
     const auto dose = amount_of_dose(candidate.role);
+    // What stands for a herb counts as that, and not as a spice beside it.
+    for (const Role other : {Role::herb, Role::allium, Role::spice, Role::nut})
+        if (dose && other != candidate.role && nominal.unit(line)[*amount_of_dose(other)] <= 0) unit[*amount_of_dose(other)] = 0;
     if (dose && grams > 0) unit[*dose] = nominal.unit(line)[*dose] * line.grams.mid * candidate.share * candidate.felt / grams;
     return unit;
 }

@@ -83,7 +83,7 @@ Offer Stock::offer(const Ingredient& ingredient) const {
     if (!listed_) return offer;
     const auto held = have_.find(ingredient.id);
     if (held != have_.end()) offer.grams = held->second;
-    else if (everything_) return offer;
+    else if (everything_ || from_the_tap(ingredient.id)) return offer;
     offer.on_hand = offer.on_hand && held != have_.end() && (!held->second || *held->second > 0);
     return offer;
 }
@@ -96,6 +96,7 @@ Offer Stock::offer(const Line& line) const {
 
 bool Stock::can_bring(const Ingredient& ingredient) const {
     if (!offer(ingredient).on_hand) return false;
+    if (listed_ && !everything_ && !have_.count(ingredient.id)) return false;  // water by itself stands for nothing
     if (month_ && !have_.count(ingredient.id) && !in_season(ingredient, *month_, season_shift_).value_or(true)) return false;
     if (!only_allergens_ || names(ingredient.id)) return true;
     const auto held = allergens_held(ingredient);

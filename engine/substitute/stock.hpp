@@ -5,12 +5,16 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "safety/exclusions.hpp"
 #include "substitute/context.hpp"
 
 namespace standin {
+
+/// Water is there without being listed.
+inline bool from_the_tap(std::string_view ingredient) { return ingredient == "water"; }
 
 /// What one ingredient offers.
 struct Offer {

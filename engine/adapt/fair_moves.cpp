@@ -1,0 +1,132 @@
+#include "adapt/fair_moves.hpp"
+
+#include <algorithm>
+#include <optional>
+
+#include "knowledge/kinds.hpp"
+#include "substitute/dose.hpp"
+
+namespace standin {
+namespace {
+
+constexpr double all_but = 0.95;  // of what is missing; judgement, as the rest
+constexpr double far_off = 0.3;   // closeness of what is nearly another food
+constexpr double clearly_nearer = 0.25;
+constexpr double nearly_same = 0.8;    // closeness of near kin, which takes the place in full
+constexpr double the_whole = 0.98;     // of that place
+constexpr double over_missing = 1.15;  // times what is missing
+constexpr double more_fat = 0.15;      // g fat in a gram, by which one meat is clearly fatter
+
+double missing_share(const Problem& problem, std::size_t l) { return 1 - problem.start[l] / problem.formula.lines[l].grams.mid; }
+
+bool stands_in(const Problem& problem, const Move& move) { return move.kind == MoveKind::stand_in && problem.missing[move.line]; }
+
+// What the list names, brings no new allergen and carries all that is missing is taken before more of a line that is there, and before
+// what hardly resembles the line. What comes in beside another food for the line does not come in for it by itself as well.
+void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& price, const Context& context) {
+    const auto closeness = [](const Move& move) { return move.stands_for.front().closeness; };
+    const auto carries_all = [&](const Move& move) {
+        return !move.into && stock.names(move.food.ingredient) &&
+               move.most * move.covers->per_gram >= all_but * missing_share(problem, move.line) &&
+               price.of_allergens(*context.knowledge().ingredient(move.food.ingredient)) <= 0;
+    };
+    const auto goes_before = [&](const Move& other, const Move& move) {
+        if (!stands_in(problem, other) || other.line != move.line) return false;
+        if (other.second && !move.second && other.second->food.ingredient == move.food.ingredient) return true;
+        const bool bystander = move.into && closeness(other) >= closeness(move);
+        const bool far = closeness(move) < far_off && closeness(other) >= closeness(move) + clearly_nearer;
+        return (bystander || far) && carries_all(other);
+    };
+    const std::vector<Move> all = problem.moves;
+    std::erase_if(problem.moves, [&](const Move& move) {
+        return stands_in(problem, move) && std::any_of(all.begin(), all.end(), [&](const Move& other) { return goes_before(other, move); });
+    });
+}
+
+Material unit_of(const Line& line, const Context& context) { return context.nominal().unit(line); }
+
+bool of_fat(const Problem& problem, const Move& move, const Context& context) {
+    const Line& line = problem.formula.lines[move.line];
+    return stands_in(problem, move) && context.knowledge().ingredient(line.ingredient)->roles.front() == Role::fat &&
+           unit_of(line, context)[Amount::meat] > 0;
+}
+
+// The biggest line that is clearly leaner than what comes in.
+std::optional<std::size_t> lean_line(const Problem& problem, double fat, const Context& context) {
+    std::optional<std::size_t> biggest;
+    for (std::size_t l = 0; l < problem.formula.lines.size(); ++l) {
+        const Line& line = problem.formula.lines[l];
+        const Material unit = unit_of(line, context);
+        const bool lean = context.knowledge().ingredient(line.ingredient)->roles.front() == Role::lean && unit[Amount::meat] > 0;
+        if (!lean || line.keep || problem.missing[l] || unit[Amount::fat] + more_fat > fat) continue;
+        if (!biggest || line.grams.mid > problem.formula.lines[*biggest].grams.mid) biggest = l;
+    }
+    return biggest;
+}
+
+bool is_over_its_most(const Problem& problem, const Line& line, const Context& context) {
+    const auto& limit = context.knowledge().ingredient(line.ingredient)->most_g_per_kg;
+    double batch = 0;
+    for (const auto& one : problem.formula.lines) batch += unit_of(one, context)[Amount::mass] * one.grams.mid;
+    return limit && 1000 * line.grams.mid > limit->band.mid * batch;
+}
+
+// Near kin, the same plant, a liquid made up with water, and fat that brings no lean: nobody weighs three quarters of them.
+bool takes_the_whole_place(const Problem& problem, const Move& move, const Context& context) {
+    const Line& line = problem.formula.lines[move.line];
+    const bool fat =
+        context.knowledge().ingredient(line.ingredient)->roles.front() == Role::fat && move.stands_for.front().role == Role::fat;
+    const bool pure = fat && lean_brought(problem, move, context) <= 0;
+    const bool own = amount_of_dose(move.stands_for.front().role) &&
+                     same_plant(*context.knowledge().ingredient(line.ingredient), *context.knowledge().ingredient(move.food.ingredient));
+    const bool watered = move.second && from_the_tap(move.second->food.ingredient);
+    return (pure || own || watered || move.stands_for.front().closeness >= nearly_same) && !is_over_its_most(problem, line, context);
+}
+
+}  // namespace
+
+void hold_to_what_is_missing(Problem& problem, bool asked, const Stock& stock, const FoodPrice& price, const Context& context) {
+    take_the_nearer(problem, stock, price, context);
+    if (asked) return;
+    for (auto& move : problem.moves) {
+        if (!stands_in(problem, move)) continue;
+        const double missing = missing_share(problem, move.line) / move.covers->per_gram;
+        move.most = std::min(move.most, std::max(over_missing * missing, move.least));
+        if (takes_the_whole_place(problem, move, context)) move.least = std::max(move.least, std::min(move.most, the_whole * missing));
+    }
+}
+
+double lean_brought(const Problem& problem, const Move& move, const Context& context) {
+    if (!of_fat(problem, move, context) || !(move.per_gram[Amount::meat] > 0)) return 0;
+    const double was = unit_of(problem.formula.lines[move.line], context)[Amount::fat], comes = move.per_gram[Amount::fat];
+    return comes + more_fat > was ? 0 : 1 - comes / was;
+}
+
+void take_lean_off(Problem& problem, const Context& context) {
+    double fat = 0;  // of the leanest cut that brings lean along
+    for (const auto& move : problem.moves)
+        if (lean_brought(problem, move, context) > 0)
+            fat = fat > 0 ? std::min(fat, move.per_gram[Amount::fat]) : move.per_gram[Amount::fat];
+    const auto l = fat > 0 ? lean_line(problem, fat, context) : std::nullopt;
+    const bool moves_already = l && std::any_of(problem.moves.begin(), problem.moves.end(),
+                                                [&](const Move& move) { return move.kind == MoveKind::reduce && move.line == *l; });
+    if (!l || moves_already) return;
+    const Line& line = problem.formula.lines[*l];
+    Move move;
+    move.kind = MoveKind::reduce;
+    move.line = *l;
+    move.food = line;
+    move.per_gram = negated(unit_of(line, context));
+    move.most = context.constant("stand_ins.meat.most") * line.grams.mid;
+    move.least = std::min(move.most, context.constant("advice.trim.least") * line.grams.mid);
+    move.price = context.constant("advice.price.trim");
+    move.trim = true;
+    move.role = Role::lean;
+    problem.moves.push_back(std::move(move));
+}
+
+bool takes_lean_off(const Problem& problem, const Move& move) {
+    return move.kind == MoveKind::reduce && move.trim && move.role == Role::lean && !problem.missing[move.line];
+}
+
+}  // namespace standin
