@@ -81,6 +81,7 @@ private:
         const bool moved = after_[l] != line.grams.mid;
         if (!gone) {
             Line kept = line;
+            stock_.tell(kept);
             const double grams = after_[l] + (raised_.count(l) ? raised_[l] : 0);
             if (grams != line.grams.mid) {
                 kept.grams = exactly(grams);
@@ -162,6 +163,7 @@ private:
             return grams;
         }
         food.grams = exactly(grams);
+        stock_.tell(food);
         built_.formula.lines.push_back(std::move(food));
         return grams;
     }

@@ -5,6 +5,7 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
+#include "knowledge/hazard_text.hpp"
 
 namespace standin {
 namespace {
@@ -51,7 +52,45 @@ bool holds_kind(const Kind& kind, const std::string& other, const Knowledge& kno
     });
 }
 
+// "ue" for the letter with two dots, as keyboards without it write.
+std::string without_dots(std::string text) {
+    for (const std::string_view pair : {"ae", "oe", "ue"})
+        for (auto at = text.find(pair); at != std::string::npos; at = text.find(pair, at + 1)) text.erase(at + 1, 1);
+    return text;
+}
+
+// Its own allergens and those of the kinds in it.
+std::vector<std::string> allergens_of_kind(const Kind& kind, const Knowledge& knowledge) {
+    std::vector<std::string> all = kind.allergens;
+    for (const auto& id : kind.kinds)
+        if (const Kind* part = kind_of(id, knowledge))
+            for (auto& allergen : allergens_of_kind(*part, knowledge)) all.push_back(std::move(allergen));
+    return all;
+}
+
 }  // namespace
+
+const Kind* kind_in_any_tongue(std::string_view word, const Knowledge& knowledge) {
+    std::string folded = hazard_fold(word);
+    for (auto blank = folded.find(' '); blank != std::string::npos && knowledge.in_list("article", fold(folded.substr(0, blank)));
+         blank = folded.find(' '))
+        folded.erase(0, blank + 1);
+    if (folded.empty()) return nullptr;
+    const std::string plain = without_dots(folded);
+    for (const auto& kind : knowledge.records().kinds)
+        if (contains(kind.in_tongues, folded) || contains(kind.in_tongues, plain)) return &kind;
+    return nullptr;
+}
+
+bool is_among(std::string_view allergen, const std::vector<std::string>& held, const Knowledge& knowledge) {
+    if (contains(held, allergen)) return true;
+    const Kind* group = kind_of(allergen, knowledge);
+    return group && shares_one(held, allergens_of_kind(*group, knowledge));
+}
+
+bool takes_allergen(const Kind& kind, std::string_view allergen, const Knowledge& knowledge) {
+    return is_among(allergen, allergens_of_kind(kind, knowledge), knowledge);
+}
 
 const Kind* kind_of(std::string_view id, const Knowledge& knowledge) {
     const auto& all = knowledge.records().kinds;

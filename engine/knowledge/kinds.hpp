@@ -13,12 +13,21 @@ namespace standin {
 /// By any of its names, folded; null when no kind is called so.
 const Kind* kind_named(std::string_view word, const Knowledge& knowledge);
 
+/// By a word of another tongue, with or without its article; null when no kind is called so there.
+const Kind* kind_in_any_tongue(std::string_view word, const Knowledge& knowledge);
+
 /// By its id; null when no kind has it.
 const Kind* kind_of(std::string_view id, const Knowledge& knowledge);
 
 /// Whether a food belongs to a kind, by its plant, beast, allergens, family or name in the list. What a food may hold counts.
 bool belongs(const Ingredient& ingredient, const Kind& kind, const Knowledge& knowledge);
 bool belongs(const Ingredient& ingredient, std::string_view kind, const Knowledge& knowledge);
+
+/// Whether who is without such a kind is without that allergen. One that is told as a group ("nuts", "gluten") is taken for each of it.
+bool takes_allergen(const Kind& kind, std::string_view allergen, const Knowledge& knowledge);
+
+/// Whether an allergen is one of `held`, or a group of which one of `held` is.
+bool is_among(std::string_view allergen, const std::vector<std::string>& held, const Knowledge& knowledge);
 
 /// The same plant in the same form of the garden or the store: dried parsley of parsley. Never among chiles, where one plant gives foods
 /// as different as bell pepper and cayenne.

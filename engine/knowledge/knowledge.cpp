@@ -94,7 +94,13 @@ Knowledge::Knowledge(Records records, std::string overlay) : records_(std::move(
         for (const auto& [name, at] : *names) add_words(name, vocabulary_);
     for (const auto* list : {"passed-over", "cut", "piece-shape", "piece-size"})
         if (const auto listed = listed_.find(list); listed != listed_.end())
-            for (const auto& said : listed->second) add_words(said, vocabulary_);
+            for (const auto& said : listed->second) {
+                add_words(said, vocabulary_);
+                add_words(said, own_words_);
+            }
+    for (const auto* names : {&generic_names_, &preparation_names_})
+        for (const auto& [name, at] : *names) add_words(name, own_words_);
+    for (const auto& ingredient : records_.ingredients) add_words(fold(ingredient.names.front()), own_words_);
     for (std::size_t i = 0; i < records_.sources.size(); ++i) sources_.emplace(records_.sources[i].id, i);
     for (std::size_t i = 0; i < records_.perception.size(); ++i) differences_.emplace(records_.perception[i].property, i);
     for (std::size_t i = 0; i < records_.parameters.size(); ++i) parameters_.emplace(records_.parameters[i].id, i);

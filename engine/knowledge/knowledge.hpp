@@ -49,6 +49,8 @@ public:
 
     /// Single words out of all known names and lists that lie within `limit` edits of a word, all folded, each once.
     std::vector<std::string> words_near(const std::string& folded, std::size_t limit) const;
+    /// Whether a word stands in the name that a food is shown by, in a trade word, a preparation or a list: English, as the reader has it.
+    bool is_own_word(const std::string& folded) const { return own_words_.contains(folded); }
     /// Whether a word stands in any known name, preparation or list.
     bool knows_word(const std::string& folded) const { return vocabulary_.contains(folded); }
 
@@ -65,6 +67,7 @@ private:
     std::unordered_map<std::string, std::string> english_;                     // by "tongue word"
     std::unordered_map<std::string, std::unordered_set<std::string>> listed_;  // by list
     std::unordered_set<std::string> vocabulary_;                               // words of names, preparations and lists
+    std::unordered_set<std::string> own_words_;                                // of them those that are no other tongue's
     Index ingredients_, ingredient_names_, generic_names_, preparations_, preparation_names_, sources_, differences_, parameters_;
 };
 

@@ -1,9 +1,22 @@
 // The kinds of food that somebody may have to be without.
 #include "knowledge/fields.hpp"
+#include "knowledge/hazard_text.hpp"
 #include "knowledge/read_each.hpp"
 
 namespace standin {
 namespace {
+
+// {"de": ["Senf"], "fr": ["moutarde"]}: the language tells the next person whom to ask.
+std::vector<std::string> words_in_tongues(ObjectReader& r) {
+    std::vector<std::string> all;
+    const JsonNode* tongues = r.child("tongues", JsonNode::Kind::object);
+    if (!tongues) return all;
+    for (const auto& [language, words] : tongues->members)
+        for (const auto& word : words.items)
+            if (std::string folded = hazard_fold(word.text); !folded.empty()) all.push_back(std::move(folded));
+            else r.fault("tongues", "expected words of " + language);
+    return all;
+}
 
 Kind kind_from(ObjectReader& r) {
     Kind k;
@@ -13,6 +26,7 @@ Kind kind_from(ObjectReader& r) {
     k.source = r.text("source");
     k.names = r.texts("names");
     if (k.names.empty()) r.fault("names", "a kind needs at least one name");
+    k.in_tongues = words_in_tongues(r);
     k.foods = r.texts("foods");
     k.but = r.texts("but");
     k.kinds = r.texts("kinds");
@@ -32,6 +46,7 @@ Kind kind_from(ObjectReader& r) {
 void read_kinds(const JsonNode& root, Problems& problems, KnowledgeFiles& into) {
     ObjectReader r(root, problems);
     r.text_or("note");
+    for (const auto& word : r.texts("articles")) into.records.lexicon.listed.push_back({"article", word});
     read_each(r, "kinds", "kind", &Kind::id, kind_from, into.records.kinds, into);
     for (const auto& item : r.list("casings")) {
         ObjectReader c(item, problems);

@@ -184,6 +184,7 @@ struct WantRecord {
 struct Kind {
     std::string id, takes, note, source;
     std::vector<std::string> names;
+    std::vector<std::string> in_tongues;         // words for it in other tongues, as hazard_fold leaves them
     std::vector<std::string> foods, but, kinds;  // ids; `but` stays out whatever else says
     std::vector<std::string> plants, allergens;  // `plants` as the Latin name begins
     std::vector<std::string> families;

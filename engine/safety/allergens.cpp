@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/contains.hpp"
+#include "knowledge/kinds.hpp"
 #include "safety/wording.hpp"
 
 namespace standin {
@@ -22,7 +23,7 @@ std::vector<std::string> classes_of(const std::vector<Present>& lines, const std
     for (const auto& rules : knowledge.records().rules)
         for (const auto& rule : rules.allergens) add_once(all, rule.allergen);
     for (const auto& [line, ingredient] : lines)
-        for (const auto* words : {&ingredient->allergens, &ingredient->may_hold})
+        for (const auto* words : {&ingredient->allergens, &ingredient->may_hold, &line->may_hold})
             for (const auto& allergen : *words) add_once(all, allergen);
     add_once(all, std::string(sulphite_class));
     for (const auto& one : told) add_once(all, one.allergen);
@@ -87,6 +88,14 @@ bool declares(const AllergenRule& rule, double mg_kg) {
     return !rule.from_mg_kg || mg_kg >= *rule.from_mg_kg - rounding;
 }
 
+std::vector<std::string> may_hold_as_bought(const Line& line, const Knowledge& knowledge) {
+    const bool dried =
+        std::any_of(line.prepared.begin(), line.prepared.end(), [](const Prepared& step) { return step.preparation == "dried"; });
+    const Ingredient* food = knowledge.ingredient(line.ingredient);
+    if (!dried || !food || !belongs(*food, "sulphured-when-dried", knowledge)) return {};
+    return {std::string(sulphite_class)};
+}
+
 std::vector<AllergenText> allergens_of(const Prediction& prediction, const Knowledge& knowledge) {
     const auto lines = present(prediction, knowledge);
     const Sulphites sulphites{prediction, knowledge};
@@ -112,7 +121,7 @@ std::vector<AllergenText> allergens_of(const Prediction& prediction, const Knowl
         if (std::any_of(all.begin(), all.end(), [&](const AllergenText& sure) { return sure.allergen == allergen; })) continue;
         AllergenText text{allergen, {}, {}, false};
         for (const auto& [line, ingredient] : lines)
-            if (contains(ingredient->may_hold, allergen)) add_once(text.from, line->name);
+            if (contains(ingredient->may_hold, allergen) || contains(line->may_hold, allergen)) add_once(text.from, line->name);
         if (!text.from.empty()) all.push_back(std::move(text));
     }
     // A food under a name of the maker's own was said to be like one that is known: what it holds itself nobody here can tell.

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "knowledge/knowledge.hpp"
+#include "standin/formula.hpp"
 #include "standin/prediction.hpp"
 
 namespace standin {
@@ -19,6 +20,9 @@ double sulphites_mg_kg(const Prediction& prediction, const Knowledge& knowledge,
 
 /// Whether so much must be declared under a rule.
 bool declares(const AllergenRule& rule, double mg_kg);
+
+/// What a food often holds because of what was done to it before it was bought: dried fruit, sulphite.
+std::vector<std::string> may_hold_as_bought(const Line& line, const Knowledge& knowledge);
 
 /// Over all rule sets, in the order of the list of allergens; those that only a bought food may hold last, not sure and
 /// not worded for any code: the packet decides.

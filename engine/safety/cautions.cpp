@@ -4,8 +4,10 @@
 #include <optional>
 #include <string>
 
+#include "core/contains.hpp"
 #include "safety/conditions.hpp"
 #include "safety/making_limits.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -26,6 +28,47 @@ bool is_of_process(const When& when) {
            std::holds_alternative<WarmsTooSlowly>(when) || std::holds_alternative<OverMostInAKilo>(when);
 }
 
+// Grams of some foods in a kilo of the batch.
+template <class Wanted>
+double in_a_kilo(const Facts& facts, Wanted wanted) {
+    double grams = 0, batch = 0;
+    for (const auto& [line, ingredient] : facts.lines) {
+        batch += line->grams;
+        if (wanted(*ingredient)) grams += line->grams;
+    }
+    return batch > 0 ? 1000 * grams / batch : 0;
+}
+
+// A trace of it is not what the caution is about; garlic is kept in oil only where there is oil.
+bool enough_to_say(const Caution& caution, const Holding& holding, const Facts& facts) {
+    const std::string least = "caution.least." + caution.id, oil = "caution.oil." + caution.id;
+    const Knowledge& knowledge = facts.knowledge;
+    const auto named = [&](const Ingredient& i) { return contains(holding.foods, i.id); };
+    const auto oily = [](const Ingredient& i) { return !i.meat && i.family == "fats-and-oils" && i.tissue != Tissue::fat_tissue; };
+    if (knowledge.has_parameter(least) && in_a_kilo(facts, named) < knowledge.parameter(least).mid) return false;
+    return !knowledge.has_parameter(oil) || in_a_kilo(facts, oily) >= knowledge.parameter(oil).mid;
+}
+
+// What is said of everybody's plate is never cooler than what this batch asks for.
+void heat_at_least(std::string& text, double core_c) {
+    constexpr std::string_view open = "{core ", close = " C}";
+    for (auto at = text.find(open); at != std::string::npos; at = text.find(open, at + 1)) {
+        const auto number = at + open.size(), end = text.find(close, number);
+        if (end == std::string::npos) return;
+        const auto told = number_in(std::string_view(text).substr(number, end - number));
+        if (told && *told < core_c) text.replace(number, end - number, shown(core_c));
+    }
+}
+
+// Some foods do not let the raw mass wait: then no caution speaks of days.
+void not_beyond_the_rest(std::string& text, const Facts& facts, std::string_view rules) {
+    constexpr std::string_view days = "Raw it keeps 1-2 days; then freeze it.",
+                               at_once = "Raw it does not keep: cook it the same day, or freeze it at once.";
+    const MakingLimit limit = limit_on(ProcessField::rest, facts, rules);
+    if (!limit.rule || limit.rule->most > 0) return;
+    if (const auto at = text.find(days); at != std::string::npos) text.replace(at, days.size(), at_once);
+}
+
 // All the conditions that hold speak together: two foods of two conditions are both named.
 std::optional<Candidate> candidate(const Caution& caution, const Facts& facts) {
     std::optional<Holding> all;
@@ -44,8 +87,10 @@ std::optional<Candidate> candidate(const Caution& caution, const Facts& facts) {
                 all->foods_said.push_back(one->foods_said[i]);
             }
     }
-    if (!all) return std::nullopt;
-    return Candidate{text_of(caution, *all), all->threshold, of_process};
+    if (!all || !enough_to_say(caution, *all, facts)) return std::nullopt;
+    Caution told = caution;
+    heat_at_least(told.text, facts.core.core_c);
+    return Candidate{text_of(told, *all), all->threshold, of_process};
 }
 
 bool is_most_severe(const Candidate& one, const std::vector<Candidate>& all) {
@@ -104,8 +149,12 @@ std::vector<CautionText> cautions_of(const Prediction& prediction, const Process
     for (const RuleSet* set : sets)
         for (const auto& caution : set->cautions) {
             if (caution.id == core_caution_id && facts.core.rule) first.push_back(core_caution(caution, facts.core));
-            else if (caution.when.empty()) always.push_back(said_plainly(caution));
-            else if (auto one = candidate(caution, facts)) held.push_back(std::move(*one));
+            else if (caution.when.empty()) {
+                Caution told = caution;
+                heat_at_least(told.text, facts.core.core_c);
+                not_beyond_the_rest(told.text, facts, rules);
+                always.push_back(said_plainly(told));
+            } else if (auto one = candidate(caution, facts)) held.push_back(std::move(*one));
         }
     for (const auto& one : held)
         if (is_most_severe(one, held)) (one.of_process ? of_process : of_foods).push_back(one.text);

@@ -2,11 +2,14 @@
 
 #include <algorithm>
 #include <cmath>
+#include <type_traits>
 
 #include "core/contains.hpp"
 
 namespace standin {
 namespace {
+
+constexpr std::string_view raw_produce = "raw-produce";
 
 // Each food once, with what `say` tells of it; an empty telling leaves it out.
 template <class Say>
@@ -14,7 +17,9 @@ std::optional<Holding> by_food(const Facts& facts, Say say) {
     Holding holding;
     for (const auto& [line, ingredient] : facts.lines) {
         if (contains(holding.foods, ingredient->id)) continue;
-        std::string said = say(*ingredient);
+        std::string said;
+        if constexpr (std::is_invocable_v<Say, const Ingredient&, const PredictedLine&>) said = say(*ingredient, *line);
+        else said = say(*ingredient);
         if (said.empty()) continue;
         // What the maker calls otherwise goes by that name.
         if (const auto& name = ingredient->names.front(); line->name != name && said.rfind(name, 0) == 0)
@@ -44,6 +49,26 @@ double grams_in_a_kilo(const Ingredient& ingredient, const Facts& facts) {
     return batch > 0 ? 1000 * grams / batch : 0;
 }
 
+// Whatever heats it through before it goes in: "blanched 2 min".
+bool heated_before(const PredictedLine& line, const Ingredient& ingredient, const Knowledge& knowledge) {
+    const auto heats = [&](const std::string& id) {
+        const Preparation* preparation = knowledge.preparation(id);
+        return preparation && preparation->denatures;
+    };
+    if (std::any_of(ingredient.already.begin(), ingredient.already.end(), heats)) return true;
+    return std::any_of(line.prepared.begin(), line.prepared.end(), [&](const std::string& step) {
+        const Preparation* preparation = knowledge.preparation_named(step);
+        if (!preparation) preparation = knowledge.preparation_named(step.substr(0, step.find(' ')));
+        return preparation && preparation->denatures;
+    });
+}
+
+// Every leaf that goes in raw, and what else bears the word.
+std::string name_if_raw(const Ingredient& ingredient, const PredictedLine& line, const Knowledge& knowledge) {
+    const bool leaf = (ingredient.tissue == Tissue::thin_leaf || ingredient.tissue == Tissue::thick_leaf) && ingredient.already.empty();
+    return name_if((leaf || contains(ingredient.cautions, raw_produce)) && !heated_before(line, ingredient, knowledge), ingredient);
+}
+
 void put(std::string& text, std::string_view word, const std::string& value) {
     for (auto at = text.find(word); at != std::string::npos; at = text.find(word, at + value.size())) text.replace(at, word.size(), value);
 }
@@ -53,6 +78,8 @@ public:
     explicit Judge(const Facts& facts) : facts_(facts) {}
 
     std::optional<Holding> operator()(const IngredientBears& when) const {
+        if (when.word == raw_produce)
+            return by_food(facts_, [&](const Ingredient& i, const PredictedLine& line) { return name_if_raw(i, line, facts_.knowledge); });
         return by_food(facts_, [&](const Ingredient& i) { return name_if(contains(i.cautions, when.word), i); });
     }
     std::optional<Holding> operator()(const AllergenInside& when) const {
@@ -89,9 +116,10 @@ public:
             {}, {}, (read ? "Here the core readings end at " : "Here: ") + shown(*core) + " C instead of " + shown_core(facts_.core) + "."};
     }
     std::optional<Holding> operator()(PacketMayHold) const {
-        return by_food(facts_, [&](const Ingredient& i) {
+        return by_food(facts_, [&](const Ingredient& i, const PredictedLine& line) {
             std::vector<std::string> names;
-            for (const auto& allergen : i.may_hold) names.push_back(allergen_name(allergen, facts_.knowledge));
+            for (const auto* all : {&i.may_hold, &line.may_hold})
+                for (const auto& allergen : *all) names.push_back(allergen_name(allergen, facts_.knowledge));
             return names.empty() ? std::string{} : i.names.front() + " (" + listed(names) + ")";
         });
     }

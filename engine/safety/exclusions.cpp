@@ -5,6 +5,9 @@
 
 #include "core/names.hpp"
 #include "core/words.hpp"
+#include "knowledge/hazard_text.hpp"
+#include "safety/allergens.hpp"
+#include "safety/wording.hpp"
 
 namespace standin {
 namespace {
@@ -39,6 +42,14 @@ Exclusion of_kind(std::string_view word, const Kind& kind, const Knowledge& know
     return found;
 }
 
+// "soy sauce" for who cannot have soy is too little, and the word alone does not tell.
+std::string what_stays(const Ingredient& named, const Knowledge& knowledge) {
+    std::vector<std::string> classes;
+    for (const auto& allergen : named.allergens) classes.push_back(allergen_name(allergen, knowledge));
+    if (classes.empty()) return {};
+    return "Only that food: others with " + listed(classes) + " stay. If it is an allergy, say " + listed(classes) + ".";
+}
+
 Exclusion of_ingredient(std::string_view word, const Ingredient& named, const Knowledge& knowledge) {
     Exclusion found{std::string(word), {}, {}, nullptr, {}, false};
     std::vector<std::string> names;
@@ -48,7 +59,33 @@ Exclusion of_ingredient(std::string_view word, const Ingredient& named, const Kn
         names.insert(ingredient.id == named.id ? names.begin() : names.end(), ingredient.names.front());
     }
     found.takes = listed(names);
+    found.note = what_stays(named, knowledge);
     return found;
+}
+
+// A word of another tongue: the kind that it names there or in English, or a food without any allergen. What might be a whole class of
+// allergens is never taken for one food of it.
+std::optional<Exclusion> of_another_tongue(std::string_view word, const Knowledge& knowledge) {
+    const std::string folded = hazard_fold(word);
+    for (const auto& tongue : knowledge.tongues()) {
+        const std::string* english = knowledge.english(tongue, folded);
+        if (!english || english->empty()) continue;
+        if (const Kind* kind = kind_named(*english, knowledge)) return of_kind(word, *kind, knowledge);
+        if (const auto* food = knowledge.ingredient_named(*english); food && allergens_held(*food).empty())
+            return of_ingredient(word, *food, knowledge);
+    }
+    return std::nullopt;
+}
+
+// "-free" behind it, "ohne" before it.
+std::string_view bare_in_any_tongue(std::string_view word) {
+    constexpr std::array<std::string_view, 8> before{"ohne ", "sans ", "sin ", "senza ", "sem ", "zonder ", "bez ", "pas de "};
+    constexpr std::array<std::string_view, 3> behind{"frei", "-frei", "vrij"};
+    for (const auto lead : before)
+        if (word.substr(0, lead.size()) == lead) word.remove_prefix(lead.size());
+    for (const auto end : behind)
+        if (word.size() > end.size() + 2 && word.ends_with(end)) word.remove_suffix(end.size());
+    return word;
 }
 
 }  // namespace
@@ -65,16 +102,35 @@ std::string bare_exclusion(std::string_view word) {
 }
 
 Result<Exclusion> exclusion_of(std::string_view word, const Knowledge& knowledge) {
+    const std::string_view bare_word = bare_in_any_tongue(word);
     for (const auto& folded : {fold(word), bare_exclusion(word)}) {
         if (const Kind* kind = kind_named(folded, knowledge)) return of_kind(word, *kind, knowledge);
+        for (const std::string_view said : {word, bare_word})
+            if (const Kind* kind = kind_in_any_tongue(said, knowledge)) return of_kind(word, *kind, knowledge);
         if (const auto reason = refusal_of(folded, knowledge); !reason.empty())
             return failure(Trouble::usage, "\"" + std::string(word) + "\": " + reason, "request.without");
         if (const auto* ingredient = knowledge.ingredient_named(folded)) return of_ingredient(word, *ingredient, knowledge);
+    }
+    if (auto found = of_another_tongue(bare_word, knowledge)) {
+        found->word = word;
+        return std::move(*found);
     }
     return failure(Trouble::usage,
                    "\"" + std::string(word) +
                        "\": neither a food nor a kind of food that is known here, so nothing was left out; name the foods one by one",
                    "request.without", slips_of(bare_exclusion(word), knowledge));
+}
+
+bool tells_of_it(const Exclusion& exclusion, const std::vector<Declared>& declared, const Knowledge& knowledge) {
+    return exclusion.kind && std::any_of(declared.begin(), declared.end(),
+                                         [&](const Declared& told) { return takes_allergen(*exclusion.kind, told.allergen, knowledge); });
+}
+
+bool takes_line(const Exclusion& exclusion, const Line& line, const Knowledge& knowledge) {
+    if (exclusion.foods.count(line.ingredient) || tells_of_it(exclusion, line.declared, knowledge)) return true;
+    const auto may = may_hold_as_bought(line, knowledge);
+    return exclusion.kind &&
+           std::any_of(may.begin(), may.end(), [&](const auto& allergen) { return takes_allergen(*exclusion.kind, allergen, knowledge); });
 }
 
 std::vector<std::string> casings_excluded(const Formula& formula, const Exclusion& exclusion, const Knowledge& knowledge) {

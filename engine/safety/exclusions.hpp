@@ -23,6 +23,12 @@ struct Exclusion {
 /// usage error with the reason; it is never taken for the nearest name.
 Result<Exclusion> exclusion_of(std::string_view word, const Knowledge& knowledge);
 
+/// Whether what a line or a list says of a food ("may contain nuts") is of the kind that is left out.
+bool tells_of_it(const Exclusion& exclusion, const std::vector<Declared>& declared, const Knowledge& knowledge);
+
+/// Whether a line is of it: by its food, by what the line says that it holds, or by what is done to its food before it is bought.
+bool takes_line(const Exclusion& exclusion, const Line& line, const Knowledge& knowledge);
+
 /// What of the formula's casings is, or may be, of that kind, as written.
 std::vector<std::string> casings_excluded(const Formula& formula, const Exclusion& exclusion, const Knowledge& knowledge);
 

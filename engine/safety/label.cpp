@@ -71,8 +71,28 @@ std::string in_capitals(std::string text) {
     return text;
 }
 
+// "may contain NUTS", in the maker's own words.
+std::vector<std::string> told_parts(const std::vector<Declared>& declared, const Knowledge& knowledge) {
+    std::vector<std::string> parts;
+    for (std::size_t i = 0; i < declared.size(); ++i) {
+        const std::string& words = declared[i].words;
+        const auto same = [&](const Declared& one) { return one.words == words; };
+        if (std::any_of(declared.begin(), declared.begin() + static_cast<std::ptrdiff_t>(i), same)) continue;
+        std::string text = words;
+        for (const auto& one : declared) {
+            if (!same(one)) continue;
+            const Allergen* known = knowledge.allergen(one.allergen);
+            const Allergen allergen = known ? *known : Allergen{one.allergen, one.allergen, {one.allergen}};
+            if (!set_off(text, allergen)) text += " (" + in_capitals(allergen.name) + ")";
+        }
+        parts.push_back(std::move(text));
+    }
+    return parts;
+}
+
 // `called`: the maker's own name for a food that is no record and was said to be like one; what it holds the maker knows.
-std::string named(const Ingredient& ingredient, const std::string& called, bool with_sulphites, const Knowledge& knowledge) {
+std::string named(const Ingredient& ingredient, const std::string& called, const std::vector<Declared>& declared, bool with_sulphites,
+                  const Knowledge& knowledge) {
     auto allergens = ingredient.allergens;
     if (with_sulphites && ingredient.sulphites && ingredient.sulphites->band.high > 0) allergens.emplace_back(sulphite_class);
     std::string name = called.empty() ? common_name(ingredient) : called;
@@ -85,6 +105,7 @@ std::string named(const Ingredient& ingredient, const std::string& called, bool 
         for (auto& part : parts) said = set_off(part, allergen) || said;
         if (!said) parts.push_back((ingredient.label.empty() ? "" : "contains ") + in_capitals(allergen.name));
     }
+    for (auto& part : told_parts(declared, knowledge)) parts.push_back(std::move(part));
     return parts.empty() ? name : name + " (" + listed(parts) + ")";
 }
 
@@ -95,8 +116,8 @@ std::string label_of(const Prediction& prediction, const Knowledge& knowledge) {
                                        [](const AllergenText& a) { return a.sure && a.allergen == sulphite_class; });
     std::vector<Item> items;
     // Only what reads alike to the last allergen is one ingredient.
-    const auto add = [&](const Ingredient& ingredient, const std::string& called, double grams) {
-        const std::string text = named(ingredient, called, sulphites, knowledge);
+    const auto add = [&](const Ingredient& ingredient, const std::string& called, const std::vector<Declared>& declared, double grams) {
+        const std::string text = named(ingredient, called, declared, sulphites, knowledge);
         const auto same = std::find_if(items.begin(), items.end(), [&](const Item& item) { return item.text == text; });
         if (same == items.end()) items.push_back({text, grams});
         else same->grams += grams;
@@ -106,8 +127,8 @@ std::string label_of(const Prediction& prediction, const Knowledge& knowledge) {
         // What dry goods soak up goes into the mass as water, and counts as water.
         const bool soaked = water && ingredient->tissue == Tissue::dry && line->grams > line->weighed_g;
         const std::string called = line->name == ingredient->names.front() ? std::string() : line->name;
-        add(*ingredient, called, soaked ? line->weighed_g : line->grams);
-        if (soaked) add(*water, {}, line->grams - line->weighed_g);
+        add(*ingredient, called, line->declared, soaked ? line->weighed_g : line->grams);
+        if (soaked) add(*water, {}, {}, line->grams - line->weighed_g);
     }
     std::stable_sort(items.begin(), items.end(), [](const Item& a, const Item& b) { return a.grams > b.grams; });
     std::vector<std::string> names;

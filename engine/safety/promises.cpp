@@ -3,71 +3,104 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <set>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "core/words.hpp"
+#include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "safety/allergens.hpp"
 #include "safety/exclusions.hpp"
+#include "safety/title_words.hpp"
 #include "safety/wording.hpp"
 
 namespace standin {
 namespace {
 
-// The words of the title that promise to be without what is called `name`; nothing where it promises nothing of the kind.
-std::optional<std::string> promise_of(const std::string& title, const std::string& name, bool diet) {
-    constexpr std::array<std::string_view, 6> before{"no ", "non ", "without ", "free of ", "free from ", "zero "};
-    constexpr std::array<std::string_view, 2> behind{" free", " less"};
-    for (const auto lead : before)
-        if (std::string words = std::string(lead) + name; has_words(title, words)) return words;
-    for (const auto end : behind)
-        if (std::string words = name + std::string(end); has_words(title, words)) return words;
-    for (const auto* joined : {"free", "less", "les"})  // "nutfree"; "meatless", as folding leaves it
-        if (std::string words = name + joined; has_words(title, words)) return words;
-    if (diet && has_words(title, name) && !has_words(title, "not " + name) && !has_words(title, "non " + name)) return name;
-    return std::nullopt;
-}
-
-// The lines that hold it, or that may, and the casings.
+// The lines that hold it, or that may, with the casings and what the formula itself says.
 std::vector<std::string> breaking(const Formula& formula, const Kind& kind, const Knowledge& knowledge) {
     std::vector<std::string> names;
+    const auto add = [&](const std::string& name) {
+        if (!contains(names, name)) names.push_back(name);
+    };
+    Exclusion exclusion{kind.id, {}, {}, &kind, {}};
     for (const auto& line : formula.lines) {
         const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
-        const bool named = std::find(names.begin(), names.end(), ingredient.names.front()) != names.end();
-        if (!named && belongs(ingredient, kind, knowledge)) names.push_back(ingredient.names.front());
+        if (belongs(ingredient, kind, knowledge)) add(ingredient.names.front());
+        else if (tells_of_it(exclusion, line.declared, knowledge))
+            add(ingredient.names.front() + " (\"" + line.declared.front().words + "\")");
+        else if (takes_line(exclusion, line, knowledge)) add(ingredient.names.front() + ", dried");
     }
-    for (const auto& casing : casings_excluded(formula, {kind.id, {}, {}, &kind, {}}, knowledge)) names.push_back(casing);
+    if (tells_of_it(exclusion, formula.declared, knowledge)) add("what its notes say (\"" + formula.declared.front().words + "\")");
+    for (const auto& casing : casings_excluded(formula, exclusion, knowledge)) add(casing);
     return names;
 }
 
-Reason promise_reason(std::string words, std::vector<std::string> foods) {
+// Everything in it that is, or may be, a listed allergen.
+std::vector<std::string> with_any_allergen(const Formula& formula, const Knowledge& knowledge) {
+    std::vector<std::string> names;
+    for (const auto& line : formula.lines) {
+        const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
+        const bool holds = !allergens_held(ingredient).empty() || !line.declared.empty() || !may_hold_as_bought(line, knowledge).empty();
+        if (holds && !contains(names, ingredient.names.front())) names.push_back(ingredient.names.front());
+    }
+    if (!formula.declared.empty()) names.push_back("what its notes say (\"" + formula.declared.front().words + "\")");
+    return names;
+}
+
+CautionText promise_caution(std::string words, std::vector<std::string> foods, const std::string& source, const std::string& promise) {
     Reason reason;
     reason.kind = ReasonKind::caution;
     reason.about = "title-promise";
     reason.note = std::move(words);
     reason.foods = std::move(foods);
-    return reason;
+    return caution_text(std::move(reason), source, {}, promise);
+}
+
+// That it is fit for people who must go without needs more than lines can show.
+constexpr std::string_view fit_needs_more =
+    "The title says \"{promise}\". No line breaks that, but lines alone do not keep it: what shared a grinder, mill or packing line is not "
+    "known here, and whoever sells it so must be able to show it.";
+
+std::string with_promise(std::string_view text, const std::string& promise) {
+    std::string out(text);
+    constexpr std::string_view place = "{promise}";
+    return out.replace(out.find(place), place.size(), promise);
+}
+
+void of_any_allergen(std::vector<CautionText>& all, const Formula& formula, const Knowledge& knowledge) {
+    constexpr std::string_view source = "eu-1169-2011-art-36";
+    const auto promise = promise_of_no_allergen(formula.title);
+    if (!promise) return;
+    const auto lines = with_any_allergen(formula, knowledge);
+    all.push_back(promise_caution(lines.empty() ? with_promise(fit_needs_more, *promise)
+                                                : "The title says \"" + *promise +
+                                                      "\", but the batch holds allergens, or may: {foods}. No sausage is free of every "
+                                                      "allergen: change the title.",
+                                  lines, std::string(source), *promise));
 }
 
 }  // namespace
 
 std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge& knowledge) {
     std::vector<CautionText> all;
-    const std::string title = fold(formula.title);
+    const TitleWords title(formula.title, knowledge);
+    of_any_allergen(all, formula, knowledge);
     for (const auto& kind : knowledge.records().kinds) {
-        std::optional<std::string> promise;
-        for (const auto& name : kind.names)
-            if (!promise) promise = promise_of(title, fold(name), kind.diet);
+        const auto promise = title.promise_of(kind);
         if (!promise) continue;
         const auto lines = breaking(formula, kind, knowledge);
         if (!lines.empty())
-            all.push_back(caution_text(promise_reason("The title says \"" + *promise +
-                                                          "\", but the batch has what that takes in, or may: {foods}. Change the title "
-                                                          "or the lines.",
-                                                      lines),
-                                       kind.source, {}, *promise));
+            all.push_back(promise_caution("The title says \"" + promise->words +
+                                              "\", but the batch has what that takes in, or may: {foods}. Change the title or the lines.",
+                                          lines, kind.source, promise->words));
         else if (kind.diet && !kind.note.empty())
-            all.push_back(caution_text(promise_reason("The title says \"" + *promise + "\". " + kind.note, {}), kind.source, {}, *promise));
+            all.push_back(promise_caution("The title says \"" + promise->words + "\". " + kind.note, {}, kind.source, promise->words));
+        else if (promise->fit_for_people)
+            all.push_back(promise_caution(with_promise(fit_needs_more, promise->words), {}, "eu-828-2014", promise->words));
     }
+    for (auto& told : other_animals(formula, title, knowledge)) all.push_back(std::move(told));
     return all;
 }
 

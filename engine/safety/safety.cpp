@@ -46,6 +46,8 @@ void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge
     prediction.overlay = knowledge.overlay();
     const CoreTemperature demanded = demanded_core(prediction, knowledge, rules);
     prediction.core = {demanded.core_c, demanded.hold_s};
+    for (std::size_t l = 0; l < std::min(prediction.lines.size(), formula.lines.size()); ++l)
+        prediction.lines[l].may_hold = may_hold_as_bought(formula.lines[l], knowledge);
     prediction.allergens = allergens_of(prediction, knowledge);
     prediction.cautions = cautions_of(prediction, formula.process, knowledge, rules);
     auto special = broken_promises(formula, knowledge);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/contains.hpp"
 #include "core/words.hpp"
 #include "knowledge/season.hpp"
 #include "models/as_bought.hpp"
@@ -14,6 +15,7 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
     stock.knowledge_ = &context.knowledge();
     stock.month_ = context.options.month;
     stock.season_shift_ = context.options.season_shift;
+    if (request.have) stock.note_told(*request.have);
     bool allergy = false;
     for (const auto& written : request.without) {
         const auto exclusion = exclusion_of(written, context.knowledge());
@@ -30,13 +32,35 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
     return stock;
 }
 
+void Stock::note_told(const Inventory& have) {
+    for (const auto& item : have.items)
+        if (!item.declared.empty()) told_.try_emplace(item.ingredient, item.declared);
+}
+
+void Stock::tell(Line& line) const {
+    const auto told = told_.find(line.ingredient);
+    if (told == told_.end()) return;
+    for (const auto& one : told->second)
+        if (!contains(line.declared, one)) line.declared.push_back(one);
+}
+
 void Stock::leave_out(const Formula& formula, const Exclusion& exclusion) {
     left_out_.insert(exclusion.foods.begin(), exclusion.foods.end());
-    Excluded told{exclusion.word, exclusion.takes, exclusion.note, {}, casings_excluded(formula, exclusion, *knowledge_)};
-    for (const auto& line : formula.lines)
-        if (exclusion.foods.count(line.ingredient) && std::find(told.lines.begin(), told.lines.end(), line.ingredient) == told.lines.end())
-            told.lines.push_back(line.ingredient);
-    excluded_.push_back(std::move(told));
+    Excluded out{exclusion.word, exclusion.takes, exclusion.note, {}, casings_excluded(formula, exclusion, *knowledge_)};
+    for (const auto& [food, declared] : told_)
+        if (!exclusion.foods.count(food) && tells_of_it(exclusion, declared, *knowledge_)) {
+            left_out_.insert(food);
+            out.note += std::string(out.note.empty() ? "" : " ") + "Of your list it leaves out " +
+                        knowledge_->ingredient(food)->names.front() + ": \"" + declared.front().words + "\".";
+        }
+    for (const auto& line : formula.lines) {
+        Line told = line;
+        tell(told);
+        if (!takes_line(exclusion, told, *knowledge_) || contains(out.lines, line.ingredient)) continue;
+        left_out_.insert(line.ingredient);
+        out.lines.push_back(line.ingredient);
+    }
+    excluded_.push_back(std::move(out));
 }
 
 // Who cooks for one allergy is not told of a new one; what the maker's own list names may come in, and is told.
@@ -48,6 +72,7 @@ void Stock::guard_allergens(const Formula& formula) {
         if (left_out_.count(food.id)) continue;
         only_allergens_->insert(food.allergens.begin(), food.allergens.end());
         only_allergens_->insert(food.may_hold.begin(), food.may_hold.end());
+        for (const auto& told : line.declared) only_allergens_->insert(told.allergen);
     }
     presumed_.push_back(presumption("", false, false, ReasonKind::no_new_allergens, {}, ""));
 }

@@ -39,6 +39,8 @@ public:
     bool can_bring(const Ingredient& ingredient) const;
     /// Whether the maker leaves it open what stands in for `line`, or has named just this.
     bool may_stand_in(const Ingredient& ingredient, const Line& line) const;
+    /// What the list says that its foods hold goes with them into a line: "may contain nuts".
+    void tell(Line& line) const;
     /// Grams of a line that the maker will not go below.
     double least_of(const Line& line) const;
     bool listed() const { return listed_; }
@@ -49,6 +51,7 @@ public:
     const Knowledge& knowledge() const { return *knowledge_; }
 
 private:
+    void note_told(const Inventory& have);
     void leave_out(const Formula& formula, const Exclusion& exclusion);
     void guard_allergens(const Formula& formula);
     void take_list(const Inventory& have);
@@ -61,6 +64,7 @@ private:
     std::vector<Excluded> excluded_;
     std::map<std::string, std::set<std::string>> only_for_;  // by line: what the maker wants in its place
     std::map<std::string, double> least_;
+    std::map<std::string, std::vector<Declared>> told_;    // by ingredient: what the list says that it holds
     std::optional<std::set<std::string>> only_allergens_;  // absent: any may come in
     std::optional<int> month_;
     int season_shift_ = 0;

@@ -185,7 +185,8 @@ TEST_CASE("an ingredient's caution is said with its name") {
     CHECK(said(with("wheat-flour"), "raw-flour") != nullptr);
     CHECK(said(with("egg"), "raw-egg") != nullptr);
     CHECK(said(with("white-wine"), "alcohol") != nullptr);
-    CHECK(said(with("garlic"), "garlic-oil") != nullptr);
+    CHECK(said(with("garlic"), "garlic-oil") == nullptr);  // nothing to keep it in
+    CHECK(said(of(mixture({{"pork-shoulder", 950}, {"garlic", 20}, {"olive-oil", 30}})), "garlic-oil") != nullptr);
     CHECK(said(of(mixture(plain)), "garlic-oil") == nullptr);
 }
 
@@ -410,6 +411,45 @@ TEST_CASE("whatever a bought food may hold stands among the allergens and in a c
         for (const auto& allergen : food.may_hold)
             CHECK(std::any_of(p.allergens.begin(), p.allergens.end(), [&](const AllergenText& a) { return a.allergen == allergen; }));
     }
+}
+
+TEST_CASE("every leaf that goes in raw is warned of, and none that was heated") {
+    for (const auto* leaf : {"spinach", "kale", "lettuce-romaine", "parsley", "chard"}) {
+        CAPTURE(leaf);
+        Prediction p = mixture({{"pork-shoulder", 900}, {leaf, 60}});
+        CHECK(said(of(p), "raw-produce") != nullptr);
+        p.lines.back().prepared = {"blanched 2 min", "squeezed"};
+        CHECK(said(of(p), "raw-produce") == nullptr);
+    }
+    CHECK(said(with("dried-oregano"), "raw-produce") == nullptr);
+}
+
+TEST_CASE("a trace of acid, nitrate or oxalate is not warned of") {
+    CHECK(said(of(mixture({{"pork-shoulder", 1000}, {"cider-vinegar", 4}})), "acid-no-preserve") == nullptr);
+    CHECK(said(of(mixture({{"pork-shoulder", 1000}, {"spinach", 5}})), "nitrate-leaf") == nullptr);
+    CHECK(said(of(mixture({{"pork-shoulder", 1000}, {"spinach", 5}})), "oxalate") == nullptr);
+}
+
+TEST_CASE("no caution speaks of a cooler core or a longer rest than the batch allows") {
+    const auto uk = of(mixture(plain), {}, "uk");
+    REQUIRE(said(uk, "vulnerable") != nullptr);
+    CHECK(said(uk, "vulnerable")->text.find("73.9") == std::string::npos);
+    CHECK(said(uk, "vulnerable")->text.find("75 C") != std::string::npos);
+    CHECK(said(of(mixture(plain)), "vulnerable")->text.find("73.9 C") != std::string::npos);
+    const auto liver = of(mixture({{"pork-shoulder", 900}, {"pork-liver", 100}}));
+    CHECK(said(liver, "keep-cold")->text.find("1-2 days") == std::string::npos);
+    CHECK(said(of(mixture(plain)), "keep-cold")->text.find("1-2 days") != std::string::npos);
+}
+
+TEST_CASE("cured meat, boar, shot game and wild garlic are told what is true of them") {
+    CHECK(said(with("bacon"), "cured-meat") != nullptr);
+    CHECK(said(with("pork-belly"), "cured-meat") == nullptr);
+    CHECK(said(with("wild-boar"), "trichinella") != nullptr);
+    CHECK(said(with("pheasant"), "shot-lead") != nullptr);
+    CHECK(said(with("pheasant"), "game-source") != nullptr);
+    CHECK(said(with("ramps-leaf"), "look-alike-ramps")->text.find("lily of the valley") != std::string::npos);
+    CHECK(said(with("nettle"), "wild-gathered")->text.find("kill") == std::string::npos);
+    CHECK(said(with("chanterelle"), "look-alike-chanterelle") != nullptr);
 }
 
 }  // namespace cautions_test

@@ -41,19 +41,22 @@ std::string reading_json(const FormulaReading& r) {
 }
 
 std::string stock_json(const Inventory& stock) {
-    return printed(
-        {{"items", array_of(stock.items,
-                            [](const InventoryItem& item) {
-                                return Json{{"ingredient", item.ingredient}, {"grams", item.grams ? num(*item.grams) : Json(nullptr)}};
-                            })},
-         {"missing", stock.missing},
-         {"complete", stock.complete ? Json(*stock.complete) : Json(nullptr)},
-         {"lines", array_of(stock.read,
-                            [](const StockRead& line) {
-                                return Json{{"written", line.written}, {"where", line.where}, {"as", line.as}};
-                            })},
-         {"set_aside", stock.aside},
-         {"notes", stock.notes}});
+    return printed({{"items", array_of(stock.items,
+                                       [](const InventoryItem& item) {
+                                           return Json{{"ingredient", item.ingredient},
+                                                       {"grams", item.grams ? num(*item.grams) : Json(nullptr)},
+                                                       {"declared", array_of(item.declared, [](const Declared& told) {
+                                                            return Json{{"allergen", told.allergen}, {"words", told.words}};
+                                                        })}};
+                                       })},
+                    {"missing", stock.missing},
+                    {"complete", stock.complete ? Json(*stock.complete) : Json(nullptr)},
+                    {"lines", array_of(stock.read,
+                                       [](const StockRead& line) {
+                                           return Json{{"written", line.written}, {"where", line.where}, {"as", line.as}};
+                                       })},
+                    {"set_aside", stock.aside},
+                    {"notes", stock.notes}});
 }
 
 }  // namespace standin::cli

@@ -13,6 +13,7 @@
 #include "formula/formats/formula_json.hpp"
 #include "formula/formats/stock_leaves.hpp"
 #include "formula/formats/stock_names.hpp"
+#include "formula/formats/stock_told.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/formats/text_lines.hpp"
 #include "formula/lexer/line_words.hpp"
@@ -69,9 +70,10 @@ public:
         for (auto& item : inventory_.items)
             if (item.ingredient == id) {
                 item.grams = item.grams && grams ? std::optional(*item.grams + *grams) : std::nullopt;
-                return;
+                return say_of(item);
             }
         inventory_.items.push_back({id, grams});
+        say_of(inventory_.items.back());
     }
 
     /// Weights are as picked or bought; a bunch or a cup is measured without what is cut away.
@@ -84,6 +86,8 @@ public:
                 return troubles_.add(
                     {Trouble::bad_data, "what is on hand is counted as bought, not \"" + prepared.preparation + "\"", read.where, {}});
         inventory_.notes.insert(inventory_.notes.end(), read.line.notes.begin(), read.line.notes.end());
+        for (const auto& told : read.line.declared)
+            if (!contains(holds, told)) holds.push_back(told);
         const double grams = read.line.grams.mid / (is_weight(read.line.written) ? 1 : edible_share(ingredient));
         have(read.line.ingredient, grams, read.where, written);
         told(written, read.where, ingredient.names.front() + ", " + whole(grams) + " g as picked or bought");
@@ -151,7 +155,8 @@ public:
                               : ", no weight told: as much as it takes"));
     }
 
-    bool plenty = false;  ///< what the line being read says of the names in it
+    bool plenty = false;            ///< what the line being read says of the names in it
+    std::vector<Declared> holds{};  ///< allergens that it says they hold
 
     void note(std::string text) { inventory_.notes.push_back(std::move(text)); }
 
@@ -181,6 +186,17 @@ private:
     static bool says(const std::string& line, const std::string& word) {
         return (" " + line + " ").find(" " + word + " ") != std::string::npos ||
                (" " + word + " ").find(" " + line + " ") != std::string::npos;
+    }
+
+    // What it says holds for the food whatever else is on hand of it.
+    void say_of(InventoryItem& item) {
+        for (const auto& told : holds) {
+            if (contains(item.declared, told)) continue;
+            item.declared.push_back(told);
+            std::string text =
+                knowledge_.ingredient(item.ingredient)->names.front() + ": counted among its allergens: \"" + told.words + "\"";
+            if (!contains(inventory_.notes, text)) note(std::move(text));
+        }
     }
 
     // "no fresh turmeric" beside the ground one is another form, and not another word.
@@ -238,7 +254,9 @@ private:
     }
 
     void take(const TextLine& written) {
-        const TextLine line = in_known_words(written);
+        rewritten_.emplace_back(written.text);
+        gatherer_.holds = take_told(rewritten_.back(), knowledge_);
+        const TextLine line = in_known_words(gatherer_.holds.empty() ? written : TextLine{rewritten_.back(), written.place});
         const StockLine says = stock_line(line.text, knowledge_);
         const std::string where = describe(file_, line.place);
         switch (says.says) {
@@ -464,6 +482,7 @@ private:
         if (plenty && amount) reader.fault("plenty", "both \"amount\" and \"plenty\": expected one of them");
         if (!name) return;
         gatherer_.plenty = plenty;
+        gatherer_.holds.clear();
         if (!amount || is_some(amount->text)) return gatherer_.name(name->text, origin(*name), true);
         auto line = JoinedLine(file_, *amount, *name).read(knowledge_, {});
         if (line) gatherer_.have(*line, amount->text + " " + name->text);

@@ -6,6 +6,7 @@
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/kinds.hpp"
 
 namespace standin {
 namespace {
@@ -34,14 +35,16 @@ bool made_safe(const Hazard& hazard, const Line& line) {
     });
 }
 
-bool brings(const Ingredient& ingredient, const Hazard& hazard) {
-    if (contains(ingredient.allergens, hazard.allergen)) return true;
+bool brings(const Ingredient& ingredient, const Hazard& hazard, const Knowledge& knowledge) {
+    if (is_among(hazard.allergen, ingredient.allergens, knowledge)) return true;
     if (hazard.allergen == "sulphite") return ingredient.sulphites.has_value();
     return false;
 }
 
 // A word that says what follows is in it stands before: "contains", "traces of"; beside a food "with" is enough.
 bool says_it_holds(const HazardText& text, std::size_t before, const Lexicon& lexicon, bool beside_food) {
+    constexpr std::string_view at_the_end = "enthalten";  // "kann Nüsse enthalten"
+    if (text.words.back() == at_the_end) return true;
     return std::any_of(text.words.begin(), text.words.begin() + static_cast<std::ptrdiff_t>(before),
                        [&](const auto& word) { return contains(lexicon.holds, word) || (beside_food && contains(lexicon.joins, word)); });
 }
@@ -117,7 +120,7 @@ std::optional<Error> other_food_in_passing(std::string_view passed, Line& line, 
     const auto& lexicon = knowledge.records().lexicon;
     bool declared = false;
     for (const auto& match : hazards_in(text, lexicon)) {
-        if (match.hazard->act != HazardAct::declare || brings(own, *match.hazard)) continue;
+        if (match.hazard->act != HazardAct::declare || brings(own, *match.hazard, knowledge)) continue;
         if (!says_it_holds(text, match.first, lexicon, true))
             return Error{Trouble::bad_data,
                          "\"" + std::string(passed) + "\" beside " + own.names.front() + " may say that it holds " +

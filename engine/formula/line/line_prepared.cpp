@@ -161,6 +161,19 @@ std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
     return unknown_volume(food, changed_before);
 }
 
+std::string bought_so(const NameRead& name, const Ingredient& ingredient) {
+    const Tissue tissue = ingredient.tissue;
+    const bool produce = tissue == Tissue::fruit || tissue == Tissue::bulb || tissue == Tissue::root || tissue == Tissue::stalk;
+    const std::string& food = ingredient.names.front();
+    if (produce && has_step(name.before.prepared, "pickled"))
+        return food + ", pickled: reckoned as " + food +
+               " pickled at home; a bought one brings its own salt, sugar and acid, so read its jar";
+    if (tissue == Tissue::fruit && has_step(name.before.prepared, "dried"))
+        return food + ", dried: reckoned as " + food +
+               " dried brittle at home; a bought one is softer, and often holds sulphite or sugar: " + "read its packet";
+    return {};
+}
+
 std::optional<Error> seasoned_already(const NameRead& name, std::string_view written) {
     if (fold(name.generic) != "sausage meat" || fold(written).find("pork") != std::string::npos) return std::nullopt;
     return open_question("bought sausage meat is salted and spiced already, and often holds rusk (wheat): say what meat is meant",

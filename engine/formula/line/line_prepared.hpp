@@ -32,4 +32,7 @@ std::optional<Error> seasoned_already(const NameRead& name, std::string_view wri
 /// Says so where an amount like this is more likely of another food: "4 cloves" of garlic, a teaspoon of a ground spice.
 std::optional<Error> means_another(const NameRead& name, const AmountText& amount);
 
+/// "Pickled onions", "dried apple": bought so, and reckoned as the fresh one made so at home. Empty where nothing is to be told.
+std::string bought_so(const NameRead& name, const Ingredient& ingredient);
+
 }  // namespace standin

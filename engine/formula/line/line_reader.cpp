@@ -349,6 +349,10 @@ private:
             if (read.share->fraction.low <= 0) return miss(understood, {Trouble::bad_data, "a share must be more than zero", "", {}}, at);
         }
         if (auto wrong = settle_preparations(read.line, {name, amount, notes_, knowledge_})) return miss(understood, std::move(*wrong), at);
+        if (auto told = bought_so(name, *name.ingredient); !told.empty()) {
+            read.doubts.push_back({Confidence::unsure, told, true});
+            read.line.notes.push_back(std::move(told));
+        }
         if (auto danger = danger_of_food(written_, read.line, knowledge_, on_the_shelf_)) return miss(understood, std::move(*danger), at);
         return read;
     }

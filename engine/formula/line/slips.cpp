@@ -36,7 +36,8 @@ bool same_letters(std::string a, std::string b) {
 bool is_word_known(const Word& word, const Knowledge& knowledge) {
     if (word.folded.size() < shortest || !all_letters(word.folded)) return true;
     if (knowledge.knows_word(word.folded) || unit_named(word.folded) || contains(unit_words, word.folded)) return true;
-    constexpr std::array lists{"vague", "aside", "changes-food", "names-kind", "outside-purpose", "no-slip", "tells-form", "heading"};
+    constexpr std::array lists{"vague",   "aside",      "changes-food", "names-kind", "outside-purpose",
+                               "no-slip", "other-food", "tells-form",   "heading"};
     if (std::any_of(lists.begin(), lists.end(), [&](const auto* list) { return knowledge.in_list(list, word.folded); })) return true;
     const auto& tongues = knowledge.tongues();
     return std::any_of(tongues.begin(), tongues.end(),
@@ -45,11 +46,11 @@ bool is_word_known(const Word& word, const Knowledge& knowledge) {
 
 // A short name with another letter in it is another food: bear and boar, moose and goose. The first letter is seldom slipped.
 bool may_be_slip(const std::string& written, const std::string& meant, bool of_food = true) {
+    if (written.front() != meant.front()) return false;
     if (same_letters(written, meant)) return true;
     constexpr std::size_t ending = 2;  // "sprouted" is done to something, and no slip for "sprout"
     if (written.size() >= meant.size() + ending && written.starts_with(meant)) return false;
     if (meant.size() >= written.size() + ending && meant.starts_with(written)) return false;
-    if (written.front() != meant.front()) return false;
     return written.size() != meant.size() || written.size() >= (of_food ? long_word : shortest + 1);
 }
 
@@ -85,14 +86,13 @@ std::vector<NearWord> meant_by(const Word& word, const Knowledge& knowledge) {
     if (with_e.ends_with("es")) with_e.pop_back();
     if (with_e != word.folded) forms.push_back(with_e);
     std::vector<NearWord> all;
-    for (std::size_t limit = 1; limit <= 2; ++limit)
-        for (const auto& form : forms) {
-            if (limit > reach_of(form)) continue;
-            for (auto& near : all_near(form, limit, knowledge)) {
-                const bool told = std::any_of(all.begin(), all.end(), [&](const NearWord& one) { return one.word == near; });
-                const bool of_food = !knowledge.preparation_named(near) && !knowledge.in_list("cut", near) && !unit_named(near);
-                if (!told && near.size() >= shortest && may_be_slip(form, near, of_food)) all.push_back({std::move(near), limit});
-            }
+    constexpr std::size_t one_slip = 1;  // with two the word may as well be one that is not known
+    for (const auto& form : forms)
+        for (auto& near : all_near(form, one_slip, knowledge)) {
+            const bool told = std::any_of(all.begin(), all.end(), [&](const NearWord& one) { return one.word == near; });
+            const bool of_food = !knowledge.preparation_named(near) && !knowledge.in_list("cut", near) && !unit_named(near);
+            const bool own = !of_food || knowledge.is_own_word(near);  // never out of one tongue into another
+            if (!told && own && near.size() >= shortest && may_be_slip(form, near, of_food)) all.push_back({std::move(near), one_slip});
         }
     if (all.empty())
         for (auto& two : parted(word.folded, knowledge)) all.push_back({std::move(two), 1});

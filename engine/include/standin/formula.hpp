@@ -66,7 +66,8 @@ struct Formula {
 /// What is on hand.
 struct InventoryItem {
     std::string ingredient;
-    std::optional<double> grams;  ///< absent: plenty
+    std::optional<double> grams;       ///< absent: plenty
+    std::vector<Declared> declared{};  ///< allergens that the list says it holds, or may: "may contain nuts"
 };
 
 /// One line of a list as it was understood.

@@ -26,7 +26,8 @@ struct PredictedLine {
     double share = 0;                   ///< of the batch
     std::vector<Role> roles;
     bool keep = false;
-    std::vector<Declared> declared{};  ///< allergens the line itself tells of
+    std::vector<Declared> declared{};     ///< allergens the line itself tells of
+    std::vector<std::string> may_hold{};  ///< allergens that it may hold for what was done to it before it was bought
 };
 
 /// A colour with the band of each coordinate; `lab` is the middle.

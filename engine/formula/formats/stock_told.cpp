@@ -1,0 +1,59 @@
+#include "formula/formats/stock_told.hpp"
+
+#include <algorithm>
+
+#include "core/contains.hpp"
+#include "formula/formats/stock_words.hpp"
+#include "formula/line/hazards.hpp"
+#include "knowledge/hazard_text.hpp"
+
+namespace standin {
+namespace {
+
+// The allergens that a part of the line says are in it, each with all its words.
+std::vector<Declared> told_by(std::string_view part, const Knowledge& knowledge) {
+    std::vector<Declared> all = declared_in(part, knowledge);
+    for (auto& one : all) one.words = bare(part);
+    return all;
+}
+
+// Where a clause without brackets begins that tells what is in the food: at "may contain", "contains", "traces of".
+std::size_t clause_start(std::string_view line, const Knowledge& knowledge) {
+    constexpr std::string_view leads[]{"may", "might", "can", "could", "kann", "peut", "puede", "pode", "puo"};
+    const auto& holds = knowledge.records().lexicon.holds;
+    for (std::size_t at = 0; at < line.size();) {
+        const auto end = std::min(line.find_first_of(" ,;:-", at), line.size());
+        const std::string word = hazard_fold(line.substr(at, end - at));
+        const bool opens = std::find(std::begin(leads), std::end(leads), word) != std::end(leads) || contains(holds, word);
+        if (at > 0 && opens && !declared_in(line.substr(at), knowledge).empty()) return at;
+        at = end + 1;
+    }
+    return std::string_view::npos;
+}
+
+void blank(std::string& line, std::size_t from, std::size_t to) {
+    std::fill(line.begin() + static_cast<std::ptrdiff_t>(from), line.begin() + static_cast<std::ptrdiff_t>(to), ' ');
+}
+
+}  // namespace
+
+std::vector<Declared> take_told(std::string& line, const Knowledge& knowledge) {
+    std::vector<Declared> all;
+    const auto add = [&](std::vector<Declared> more) { all.insert(all.end(), more.begin(), more.end()); };
+    for (auto open = line.find_first_of("(["); open != std::string::npos; open = line.find_first_of("([", open + 1)) {
+        const auto close = std::min(line.find_first_of(")]", open), line.size());
+        auto told = told_by(std::string_view(line).substr(open + 1, close - open - 1), knowledge);
+        if (told.empty()) continue;
+        add(std::move(told));
+        blank(line, open, std::min(close + 1, line.size()));
+    }
+    if (const auto start = clause_start(line, knowledge); start != std::string_view::npos) {
+        add(told_by(std::string_view(line).substr(start), knowledge));
+        blank(line, start, line.size());
+        const auto last = line.find_last_not_of(" ,;:-");  // what led to the clause
+        if (last != std::string::npos) blank(line, last + 1, line.size());
+    }
+    return all;
+}
+
+}  // namespace standin

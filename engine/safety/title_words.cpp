@@ -1,0 +1,239 @@
+#include "safety/title_words.hpp"
+
+#include <algorithm>
+#include <array>
+#include <set>
+
+#include "core/contains.hpp"
+#include "core/names.hpp"
+#include "core/words.hpp"
+#include "knowledge/hazard_text.hpp"
+#include "knowledge/kinds.hpp"
+#include "safety/wording.hpp"
+
+namespace standin {
+namespace {
+
+using TitleText = std::vector<std::string>;
+
+constexpr std::string_view joint = ",";  // a comma, or a word that joins: "and", "oder"
+constexpr std::array<std::string_view, 17> joins{"and", "or", "nor", "und", "oder", "et", "ou", "ni",  "y",
+                                                 "o",   "e",  "ed",  "en",  "of",   "i",  "no", "plus"};
+constexpr std::array<std::string_view, 12> without{"no",    "non",  "without", "zero",  "ohne", "kein",
+                                                   "keine", "sans", "sin",     "senza", "sem",  "zonder"};
+constexpr std::array<std::string_view, 4> free_of{"free of", "free from", "frei von", "exempt de"};
+constexpr std::array<std::string_view, 7> is_free{"free", "less", "frei", "vrij", "libre", "freie", "freier"};
+constexpr std::array<std::string_view, 8> suits{"friendly",   "safe",        "allergy",  "allergic",
+                                                "intolerant", "intolerance", "allergie", "suitable"};
+constexpr std::array<std::string_view, 9> for_whom{"safe for", "suitable for", "fit for",     "ok for",      "okay for",
+                                                   "good for", "geeignet fur", "friendly to", "friendly for"};
+
+TitleText cut(std::string_view title) {
+    TitleText words;
+    std::string part;
+    const auto take = [&] {
+        for (auto& word : hazard_text(part).words)
+            words.push_back(contains(joins, word) && word != "no" && word != "of" ? std::string(joint) : word);
+        part.clear();
+    };
+    for (const char c : title) {
+        if (c != ',' && c != '/' && c != '&' && c != '+' && c != ';') {
+            part += c;
+            continue;
+        }
+        take();
+        words.emplace_back(joint);
+    }
+    take();
+    return words;
+}
+
+bool stands_at(const TitleText& words, std::size_t at, std::string_view phrase) {
+    const TitleText sought = hazard_text(phrase).words;
+    return !sought.empty() && at + sought.size() <= words.size() &&
+           std::equal(sought.begin(), sought.end(), words.begin() + static_cast<std::ptrdiff_t>(at));
+}
+
+// Singular and plural alike.
+bool same_word(const std::string& a, const std::string& b) { return a == b || fold(a) == fold(b); }
+
+}  // namespace
+
+TitleWords::TitleWords(std::string_view title, const Knowledge& knowledge) : knowledge_(knowledge), words_(cut(title)) {}
+
+std::string TitleWords::said(std::size_t first, std::size_t last) const {
+    std::string out;
+    for (std::size_t i = first; i < std::min(last, words_.size()); ++i) out += (out.empty() || words_[i] == joint ? "" : " ") + words_[i];
+    return out;
+}
+
+std::vector<TitleWords::Span> TitleWords::spans_of(const Kind& kind) const {
+    std::vector<Span> all;
+    TitleText names = kind.in_tongues;
+    for (const auto& name : kind.names) names.push_back(hazard_fold(name));
+    for (const auto& name : names) {
+        const TitleText sought = hazard_text(name).words;
+        for (std::size_t at = 0; !sought.empty() && at + sought.size() <= words_.size(); ++at)
+            if (std::equal(sought.begin(), sought.end(), words_.begin() + static_cast<std::ptrdiff_t>(at), same_word))
+                all.push_back({at, at + sought.size()});
+    }
+    return all;
+}
+
+// "No nuts, milk or wheat": back over what is joined to the word that denies. "Not vegan" denies a diet.
+bool TitleWords::denied(const Span& span) const {
+    std::size_t at = span.first;
+    while (at > 0) {
+        const std::string& word = words_[at - 1];
+        if (contains(without, word)) return true;
+        for (const auto phrase : free_of)
+            if (at >= 2 && stands_at(words_, at - 2, phrase)) return true;
+        const bool filler = word == "added" || word == "any" || word == "de" || word == "of" || word == "all";
+        if (filler) {
+            --at;
+            continue;
+        }
+        // A comma, and before it one more food that is joined.
+        if (word == joint && at >= 2) {
+            at -= 2;
+            if (at > 0 && contains(without, words_[at - 1])) return true;
+            continue;
+        }
+        return false;
+    }
+    return false;
+}
+
+std::optional<TitlePromise> TitleWords::promise_at(const Span& span) const {
+    if (denied(span)) {
+        std::size_t first = span.first;
+        while (first > 0 && !contains(without, words_[first])) --first;
+        return TitlePromise{said(first, span.last), false};
+    }
+    // "Nut and gluten free", "Milch- und glutenfrei".
+    std::size_t at = span.last;
+    while (at + 1 < words_.size() && words_[at] == joint) {
+        at += 2;
+        if (at < words_.size() && words_[at] == joint) continue;
+        if (at - 1 < words_.size() && words_[at - 1].ends_with("frei")) return TitlePromise{said(span.first, at), false};
+    }
+    if (at < words_.size() && contains(is_free, words_[at])) return TitlePromise{said(span.first, at + 1), false};
+    if (span.last < words_.size() && contains(suits, words_[span.last])) {
+        const bool led = span.first >= 2 && std::any_of(for_whom.begin(), for_whom.end(),
+                                                        [&](auto phrase) { return stands_at(words_, span.first - 2, phrase); });
+        return TitlePromise{said(led ? span.first - 2 : span.first, span.last + 1), true};
+    }
+    for (std::size_t back = 2; back <= 4 && back <= span.first; ++back)
+        for (const auto phrase : for_whom)
+            if (stands_at(words_, span.first - back, phrase)) return TitlePromise{said(span.first - back, span.last), true};
+    return std::nullopt;
+}
+
+// "nutfree", "glutenfrei", "meatless", "uncured".
+std::optional<TitlePromise> TitleWords::joined_promise(const Kind& kind) const {
+    constexpr std::array<std::string_view, 5> ends{"free", "less", "les", "frei", "vrij"};
+    TitleText names = kind.in_tongues;
+    for (const auto& name : kind.names) names.push_back(hazard_fold(name));
+    for (const auto& word : words_)
+        for (const auto& name : names) {
+            const bool behind = std::any_of(ends.begin(), ends.end(), [&](auto end) {
+                return word == name + std::string(end) || word == name + "s" + std::string(end) || word == name + "n" + std::string(end) ||
+                       word == name + std::string(end) + "e";
+            });
+            if (behind || (kind.id == "cured" && word == "un" + name)) return TitlePromise{word, false};
+        }
+    return std::nullopt;
+}
+
+std::optional<TitlePromise> TitleWords::promise_of(const Kind& kind) const {
+    const auto spans = spans_of(kind);
+    if (kind.diet) {
+        for (const auto& span : spans)
+            if (!denied(span) && (span.first == 0 || words_[span.first - 1] != "not"))
+                return TitlePromise{said(span.first, span.last), false};
+        return std::nullopt;
+    }
+    for (const auto& span : spans)
+        if (auto found = promise_at(span)) return found;
+    return joined_promise(kind);
+}
+
+std::string TitleWords::named(const Kind& kind) const {
+    // "Duck egg", "goose fat", "hog casing", "lamb's lettuce": not what it is made of. "Chicken of the woods" is a fungus.
+    constexpr std::array<std::string_view, 22> other{"egg",       "eggs",  "fat",    "casing", "casings", "lettuce",  "of",   "free",
+                                                     "frei",      "less",  "style",  "stock",  "broth",   "dripping", "lard", "skin",
+                                                     "seasoning", "spice", "masala", "weed",   "creek",   "hollow"};
+    for (const auto& span : spans_of(kind)) {
+        const bool of_other = span.last < words_.size() && (contains(other, words_[span.last]) || words_[span.last] == "s");
+        const bool like =
+            span.first > 0 && (words_[span.first - 1] == "like" || words_[span.first - 1] == "not" || words_[span.first - 1] == "mock");
+        if (!of_other && !like && !denied(span) && !promise_at(span)) return said(span.first, span.last);
+    }
+    return {};
+}
+
+std::optional<std::string> promise_of_no_allergen(std::string_view title) {
+    const std::string folded = " " + hazard_fold(title) + " ";
+    constexpr std::array<std::string_view, 17> phrases{
+        "allergen free", "allergens free",   "allergenfree",      "allergenfrei",      "allergen frei",       "allergenfreie",
+        "allergy free",  "no allergens",     "without allergens", "free of allergens", "free from allergens", "hypoallergenic",
+        "hypoallergen",  "allergy friendly", "sans allergenes",   "sin alergenos",     "senza allergeni"};
+    for (const auto phrase : phrases)
+        if (folded.find(" " + std::string(phrase) + " ") != std::string::npos) return std::string(phrase);
+    return std::nullopt;
+}
+
+namespace {
+
+constexpr std::array<std::string_view, 13> beasts{"pork", "beef",   "veal",    "lamb",   "goat", "venison", "wild-boar",
+                                                  "game", "rabbit", "chicken", "turkey", "duck", "goose"};
+
+// The kinds of beast of which a food is: its own first.
+bool is_of_beast(const Ingredient& food, const Kind& kind, const Knowledge& knowledge) {
+    return food.meat && belongs(food, kind, knowledge);
+}
+
+CautionText animal_caution(std::string words, std::vector<std::string> foods, const std::string& degree) {
+    Reason reason;
+    reason.kind = ReasonKind::caution;
+    reason.about = "title-animal";
+    reason.note = std::move(words);
+    reason.foods = std::move(foods);
+    return caution_text(std::move(reason), "us-9cfr-317-8", {}, degree);
+}
+
+}  // namespace
+
+std::vector<CautionText> other_animals(const Formula& formula, const TitleWords& title, const Knowledge& knowledge) {
+    std::vector<const Kind*> named;
+    TitleText words;
+    for (const auto id : beasts)
+        if (const Kind* kind = kind_of(id, knowledge))
+            if (std::string word = title.named(*kind); !word.empty()) named.push_back(kind), words.push_back(std::move(word));
+    std::vector<CautionText> all;
+    if (named.empty()) return all;
+    TitleText others;
+    std::set<const Kind*> there;
+    for (const auto& line : formula.lines) {
+        const Ingredient& food = *knowledge.ingredient(line.ingredient);
+        if (!food.meat) continue;
+        bool told = false;
+        for (const auto* kind : named)
+            if (is_of_beast(food, *kind, knowledge)) told = true, there.insert(kind);
+        if (!told && !contains(others, food.names.front())) others.push_back(food.names.front());
+    }
+    for (std::size_t i = 0; i < named.size(); ++i)
+        if (!there.count(named[i]))
+            all.push_back(animal_caution("The title says " + words[i] + ", and no line is of it" +
+                                             (others.empty() ? "." : ": the meat is {foods}.") +
+                                             " A name must not mislead about the animal: change the title or the lines.",
+                                         others, words[i]));
+    if (all.empty() && !others.empty())
+        all.push_back(animal_caution("Beside the " + listed(words) +
+                                         " of the title there is meat or fat of another animal in it: {foods}. Say so in the name: it "
+                                         "matters to those who do not eat it.",
+                                     others, "beside " + listed(words)));
+    return all;
+}
+
+}  // namespace standin

@@ -1,0 +1,51 @@
+// The words of a title: what it promises to be without, and which animals it names.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "knowledge/knowledge.hpp"
+#include "standin/formula.hpp"
+#include "standin/prediction.hpp"
+
+namespace standin {
+
+struct TitlePromise {
+    std::string words;            ///< of the title
+    bool fit_for_people = false;  ///< "safe for nut allergy", "coeliac friendly": more than "without nuts"
+};
+
+class TitleWords {
+public:
+    TitleWords(std::string_view title, const Knowledge& knowledge);
+
+    /// That it is without a kind: "nut-free", "no nuts or milk", "glutenfrei", "sans lait", "safe for nut allergy"; nothing where it
+    /// promises nothing of the kind.
+    std::optional<TitlePromise> promise_of(const Kind& kind) const;
+
+    /// The word of a kind that stands in the title as what it is made of; empty where there is none.
+    std::string named(const Kind& kind) const;
+
+private:
+    struct Span {
+        std::size_t first = 0, last = 0;  // words
+    };
+    std::vector<Span> spans_of(const Kind& kind) const;
+    std::string said(std::size_t first, std::size_t last) const;
+    bool denied(const Span& span) const;
+    std::optional<TitlePromise> promise_at(const Span& span) const;
+    std::optional<TitlePromise> joined_promise(const Kind& kind) const;
+
+    const Knowledge& knowledge_;
+    std::vector<std::string> words_;
+};
+
+/// That it is without any allergen: "allergen-free", "free from allergens".
+std::optional<std::string> promise_of_no_allergen(std::string_view title);
+
+/// An animal that the title names and no line is of; others that are in it beside those it names.
+std::vector<CautionText> other_animals(const Formula& formula, const TitleWords& title, const Knowledge& knowledge);
+
+}  // namespace standin
