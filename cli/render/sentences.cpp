@@ -41,6 +41,18 @@ std::string said_words(const PredictedColour& colour) {
     return text;
 }
 
+std::string why_no_kill(const Prediction& p, Units units) {
+    if (p.lethality) return "";
+    for (const auto& note : p.notes)
+        if (note.kind == ReasonKind::warms_slowly || note.kind == ReasonKind::no_table || note.kind == ReasonKind::table_ends)
+            return in_full(note, units) + ".";
+    return "";
+}
+
+bool only_pepper(const Prediction& p) {
+    return p.properties[Property::heat_mg_kg].high <= 0 && p.properties[Property::burn_mg_kg].high > 0;
+}
+
 std::string answer_first(const AdaptAnswer& a) {
     const std::string name = a.base.title + ": ";
     if (a.variants.empty()) return name + "nothing found does what was asked.";

@@ -14,6 +14,12 @@ std::string in_short(const Prediction& prediction);
 /// "khaki 48 %, olive 26 %, green 22 %": what at least one in ten would say of the swatch. Empty: the survey has no names for it.
 std::string said_words(const PredictedColour& colour);
 
+/// Why no figure is told of what the cook kills; empty where one is.
+std::string why_no_kill(const Prediction& prediction, Units units);
+
+/// Whether all that bites is pepper, ginger and the like.
+bool only_pepper(const Prediction& prediction);
+
 std::string answer_first(const AdaptAnswer& answer);
 
 /// Over the demands that cannot all be met, or the one that cannot be met at all.

@@ -7,7 +7,7 @@ namespace standin {
 
 std::vector<SaidOfColour> said_of(const PredictedColour& colour) {
     std::vector<SaidOfColour> said;
-    if (!colour_is_surveyed(colour.lab)) return said;
+    if (!colour_is_surveyed(colour.lab, Doneness::cooked) || surveyed_name(colour.lab).word != colour.word) return said;
     for (const auto& name : surveyed_names(colour.lab)) said.push_back({std::string(name.word), name.share});
     return said;
 }

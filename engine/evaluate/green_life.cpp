@@ -13,11 +13,14 @@ namespace {
 
 constexpr std::array<double, 10> rests_h{0, 4, 8, 12, 18, 24, 36, 48, 72, 96};
 
-// Green to the eye is a matter of hue, not of the word for the swatch: olive and khaki masses are green ones too, until they turn yellow.
+// Green to the eye is a matter of hue: olive masses are green ones too, until they turn yellow. What is called another word to begin with
+// is said nothing of.
 bool green(const Lab& lab, double least_hue) {
     constexpr double half_turn = 180;
     return lab.a < 0 && std::atan2(lab.b, lab.a) * half_turn / std::numbers::pi >= least_hue;
 }
+
+bool called_green(std::string_view word) { return word == "green" || word == "pale green" || word == "olive"; }
 
 // Hours of rest after which the mass is no longer green; the last of the table where it still is, 0 where it is not even after the first.
 // Green only fades: the last green rest is found by halving.
@@ -49,7 +52,8 @@ std::optional<GreenLife> green_life_of(const Formula& formula, const NominalBatc
                                        const Evaluator& evaluator) {
     const Models& models = evaluator.nominal().models();
     const double least_hue = least_hue_of(evaluator.knowledge());
-    if (!green(nominal.state().raw, least_hue)) return std::nullopt;
+    const Lab raw = nominal.state().raw;
+    if (!green(raw, least_hue) || !called_green(colour_word(raw, Doneness::raw))) return std::nullopt;
     std::vector<double> hours(sampled.count());
     for (std::size_t i = 0; i < hours.size(); ++i)
         hours[i] = hours_green(sampled.total(i), sampled.process(i), sampled.models(i), least_hue);

@@ -20,15 +20,22 @@ Band band_over(const std::vector<State>& states, Get get) {
     return band_of(std::move(values));
 }
 
-PredictedColour colour_over(const std::vector<State>& states, const State& nominal, Lab State::*which) {
+PredictedColour colour_over(const std::vector<State>& states, const State& nominal, Lab State::*which, Doneness done) {
     PredictedColour c;
     c.L = band_over(states, [&](const State& s) { return (s.*which).L; });
     c.a = band_over(states, [&](const State& s) { return (s.*which).a; });
     c.b = band_over(states, [&](const State& s) { return (s.*which).b; });
     c.lab = nominal.*which;
     c.hex = hex_of(c.lab);
-    c.word = colour_word(c.lab);
+    c.word = colour_word(c.lab, done);
     return c;
+}
+
+/// Hue goes round: each draw is counted from the middle, the short way, so that the band may reach below 0 or beyond 360 degrees.
+Band hue_band(const std::vector<State>& states, const State& nominal) {
+    constexpr double turn = 360;
+    const double middle = nominal.properties[Property::hue_deg];
+    return band_over(states, [&](const State& s) { return middle + std::remainder(s.properties[Property::hue_deg] - middle, turn); });
 }
 
 PredictedLine line_of(const Line& line, const Knowledge& knowledge) {
@@ -148,9 +155,10 @@ Prediction predict_formula(const Formula& formula, const SampledBatch& batch, co
     Prediction p = weights_only(formula, evaluator.knowledge());
     p.nominal = middle.properties;
     for_each_property([&](Property property) { p.properties[property] = band_of(values_of(states, property)); });
-    p.raw = colour_over(states, middle, &State::raw);
-    p.rested = colour_over(states, middle, &State::rested);
-    p.cooked = colour_over(states, middle, &State::cooked);
+    p.properties[Property::hue_deg] = hue_band(states, middle);
+    p.raw = colour_over(states, middle, &State::raw, Doneness::raw);
+    p.rested = colour_over(states, middle, &State::rested, Doneness::raw);
+    p.cooked = colour_over(states, middle, &State::cooked, Doneness::cooked);
     p.heat_chances = word_chances(values_of(states, Property::burn_mg_kg), models.heat().boundaries, models.heat().person_sd);
     put_words(p, nominal, middle, models);
     p.green_life = green_life_of(formula, nominal, batch, evaluator);

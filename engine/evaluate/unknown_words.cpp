@@ -15,6 +15,7 @@ struct Ending {
 // What is known of one food, by the last words of its draw's name.
 constexpr std::array endings{
     Ending{"buffer scale", "how strongly % holds its pH", "one pH reading of the mixed batch tells", true},
+    Ending{"swells", "how much of its water % holds in the heat", "weigh one link made with it and one without, raw and cooked", true},
     Ending{"binding water", "how much water % holds", "soak 10 g in plenty of water, drain and weigh", true},
     Ending{"binding fat", "how much fat % holds", "only a trial batch tells", false},
     Ending{"buffer", "how strongly % holds its pH", "one pH reading of the paste tells", true},

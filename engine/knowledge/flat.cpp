@@ -42,11 +42,11 @@ void layout(A& a, MeatRecord& r) {
 }
 template <class A>
 void layout(A& a, BindingRecord& r) {
-    a(r.water, r.fat, r.sets);
+    a(r.water, r.fat, r.sets, r.gel, r.swells);
 }
 template <class A>
 void layout(A& a, TintRecord& r) {
-    a(r.red, r.green, r.blue, r.source);
+    a(r.red, r.green, r.blue, r.fades, r.source);
 }
 template <class A>
 void layout(A& a, MeasureRecord& r) {

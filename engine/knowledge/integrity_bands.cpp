@@ -46,6 +46,7 @@ private:
         if (i.binding) {
             judge(i, "water bound", i.binding->water, doses);
             judge(i, "fat bound", i.binding->fat, doses);
+            look("swells", i.binding->swells, doses);
         }
     }
 

@@ -58,7 +58,8 @@ MeatRecord meat_of(const JsonNode& node, Problems& problems) {
 BindingRecord binding_of(const JsonNode& node, Problems& problems) {
     ObjectReader r(node, problems);
     BindingRecord b{quantity_if(r, "water", {"g/g"}).value_or(Quantity{}), quantity_if(r, "fat", {"g/g"}).value_or(Quantity{}),
-                    r.text("sets")};
+                    r.text("sets"), r.text_or("gel"), quantity_if(r, "swells", {"1"})};
+    if (!b.gel.empty() && b.gel != "made" && b.gel != "sets") r.fault("gel", "\"gel\" must be made or sets");
     if (b.sets != "cold" && b.sets != "hot" && b.sets != "chilled" && b.sets != "never")
         r.fault("sets", "\"sets\" must be cold, hot, chilled or never");
     return b;
@@ -66,7 +67,7 @@ BindingRecord binding_of(const JsonNode& node, Problems& problems) {
 
 TintRecord tint_of(const JsonNode& node, Problems& problems) {
     ObjectReader r(node, problems);
-    return {r.number("red"), r.number("green"), r.number("blue"), r.text("source")};
+    return {r.number("red"), r.number("green"), r.number("blue"), r.number_if("fades").value_or(0), r.text("source")};
 }
 
 std::vector<MeasureRecord> measures_of(ObjectReader& r) {

@@ -51,11 +51,14 @@ struct MeatRecord {
 struct BindingRecord {
     Quantity water, fat;
     std::string sets;
+    std::string gel;                 ///< "made" or "sets" where its own water lies in a gel, at once or when cooked; else empty
+    std::optional<Quantity> swells;  ///< share of what it holds when chilled that it holds in the heat as well
 };
 
 /// Colour of a pigment other than chlorophyll: K/S in the three bands for each percent of the mass.
 struct TintRecord {
     double red = 0, green = 0, blue = 0;
+    double fades = 0;  ///< share that cooking takes, 0-1
     std::string source;
 };
 

@@ -48,6 +48,7 @@ void collect(const Ingredient& i, Collector& to) {
     if (i.binding) {
         to.note("binding water", i.binding->water.source);
         to.note("binding fat", i.binding->fat.source);
+        if (i.binding->swells) to.note("binding swells", i.binding->swells->source);
     }
     if (i.tint) to.note("tint", i.tint->source);
     for (const auto& measure : i.measures) to.note("measure " + measure.measure, measure.source);

@@ -77,10 +77,11 @@ double gel_of(const Material& batch, double held, double capacity, double loose,
 
 /// The gel that holds in the heat; of protein binders only what their isoelectric point leaves.
 double hot_gel(const Material& batch, double ph, double capacity, double loose, const P& p) {
-    const double hot = batch[Amount::held_hot], cold = batch[Amount::held_cold];
-    if (hot + cold <= 0) return 0;
-    const double lost = (1 - protein_share_kept(ph, p.binder)) * batch[Amount::held_protein] / (hot + cold);
-    return gel_of(batch, p.binder.efficiency * (hot + p.binder_cold * cold) * (1 - lost), capacity, loose, p);
+    const double hot = batch[Amount::held_hot], cold = batch[Amount::held_cold], own = batch[Amount::held_own];
+    if (hot + cold + own <= 0) return 0;
+    const double lost = (1 - protein_share_kept(ph, p.binder)) * batch[Amount::held_protein] / (hot + cold + own);
+    // What a food holds of its own water it holds whole; of other water only what it gets in a salted mass.
+    return gel_of(batch, (p.binder.efficiency * (hot + p.binder_cold * cold) + own) * (1 - lost), capacity + own, loose, p);
 }
 
 double meat_index(const Material& batch, const P& p) {
@@ -89,8 +90,11 @@ double meat_index(const Material& batch, const P& p) {
     return (weight * by_protein + (1 - weight) * batch[Amount::bind_mass]) / batch[Amount::mass];
 }
 
+/// Protein that makes the network of the cooked mass: egg sets and is part of it.
+double network_protein(const Material& batch) { return batch[Amount::meat_protein] + batch[Amount::set_protein]; }
+
 double dilution_factor(const Material& batch, double loose, const P& p) {
-    const double protein = 100 * batch[Amount::meat_protein] / (batch[Amount::mass] + p.paste_extra * loose);
+    const double protein = 100 * network_protein(batch) / (batch[Amount::mass] + p.paste_extra * loose);
     return bent_under(std::pow(protein / p.dilution_protein, p.dilution_power), 1);
 }
 
@@ -101,15 +105,16 @@ double foreign_water(const Material& batch, double own) {
 }
 
 double hardness(const Material& batch, const MixState& mix, const BatchBind& so_far, double gel, const P& p) {
-    const double protein = batch.share(Amount::meat_protein, 100);
+    const double protein = 100 * network_protein(batch) / batch[Amount::mass];
     const double fat = batch.share(Amount::fat, 100) + p.firm_free_fat * batch.share(Amount::free_fat, 100);
-    const double own = meat_water_per_protein * batch[Amount::meat_protein];
-    if (own <= 0) return p.firm_binder_own * gel;
+    const double own = meat_water_per_protein * batch[Amount::meat_protein] + batch[Amount::gel_water];
+    if (protein <= 0 || own <= 0) return p.firm_binder_own * gel;
     const double salt_power = p.firm_salt + p.firm_salt_wet * foreign_water(batch, own);
     const double meat = std::pow(protein / firm_protein_share, p.firm_protein) / (1 + fat / p.firm_fat) *
                         std::pow(own / std::max(batch[Amount::water], own / 2), p.firm_water) * std::pow(so_far.salt_factor, salt_power) *
                         std::exp(-p.firm_ph * (mix.ph - meat_ph)) * plate_factor(mix.plate_mm, p.firm_plate) *
-                        (1 + p.firm_mixing * (1 - std::exp(-mix.mixing_min / p.firm_mixing_time)));
+                        (1 + p.firm_mixing * (1 - std::exp(-mix.mixing_min / p.firm_mixing_time))) *
+                        std::pow(so_far.order_factor * so_far.cold_factor, p.firm_state);
     return so_far.gum_factor * meat / p.firm_scale * (1 + p.firm_binder * gel) + p.firm_binder_own * gel;
 }
 

@@ -2,8 +2,8 @@
 //
 //   index    = error * meat * salt * acid * order * cold * mixing * plate * dilution * gum^q + binder
 //   bind     = 100 (1 - exp(-index / scale))
-//   hardness = (protein/15 %)^a / (1 + fat/f0) * (3.5 protein/water)^w * salt^b * exp(-g (pH - 5.7)) * plate * mixing * gum * (1 + c
-//   binder)
+//   hardness = (order * cold)^m * (protein/15 %)^a / (1 + fat/f0) * (3.5 protein/water)^w * salt^b * exp(-g (pH - 5.7)) * plate * mixing *
+//   gum * (1 + c binder)
 //   + d binder, over its scale; firmness = 100 hardness / (1 + hardness)
 //
 // meat      weighted mean of two readings of the trade's bind indices: per gram of protein and per gram of meat
@@ -13,11 +13,12 @@
 //           was found at that; firmness hardly follows it, so sour masses are firm but crumble
 // order     acid that meets unsalted meat keeps protein from dissolving
 // cold      fat that is soft when mixed smears over the meat (by how much fat there is and how hard it is); frozen lean gives no protein
-// dilution  protein share of the batch, with paste water that no binder holds counted again
+// dilution  protein share of the batch, that of egg with it, with paste water that no binder or gel holds counted again
 // gum       xanthan, guar and locust bean gum hold water but soften the gel round them (Foegeding, Ramsey 1986, J Food Sci 51:33)
 // water     added in place of fat at the same protein softens: protein counts against all the water, beside its share of the batch
 // binder    water held by binders, worth less as paste water beyond their capacity grows, and by proteins near their isoelectric point
 // fat       oils and rendered fats soften more than the same fat in its cells
+// state     fat smeared over the meat, and protein that early acid or ice kept from dissolving, leave a weaker gel: softer, too
 // jelly     served cold, what sets when chilled (gelatin, agar, carrageenan) adds a gel that melts in the heat
 //
 // The structure follows the meat science literature; most magnitudes are judgement (knowledge/models/bind.json tells which).
@@ -60,6 +61,7 @@ struct BindParameters {
     double firm_water;              // power of the meat's own water over all water
     double firm_salt, firm_salt_wet, firm_ph, firm_plate;
     double firm_mixing, firm_mixing_time;  // share, min
+    double firm_state;                     // power of order and cold
     double firm_binder, firm_binder_own;
     double firm_scale;
 };

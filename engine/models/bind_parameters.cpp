@@ -56,6 +56,7 @@ constexpr std::array bindings{
     Binding<P>{"bind.firmness.mixing-time", [](P& p) -> double& { return p.firm_mixing_time; }},
     Binding<P>{"bind.firmness.binder", [](P& p) -> double& { return p.firm_binder; }},
     Binding<P>{"bind.firmness.binder-own", [](P& p) -> double& { return p.firm_binder_own; }},
+    Binding<P>{"bind.firmness.state", [](P& p) -> double& { return p.firm_state; }},
     Binding<P>{"bind.firmness.scale", [](P& p) -> double& { return p.firm_scale; }},
 };
 

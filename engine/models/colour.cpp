@@ -135,12 +135,14 @@ BatchColour batch_colour(const Material& batch, double ph, double rest_h, double
     const double mass = batch[Amount::mass];
     const Bands tint =
         mass > 0 ? 100 / mass * Bands{batch[Amount::tint_red], batch[Amount::tint_green], batch[Amount::tint_blue]} : Bands{};
+    const Bands faded =
+        mass > 0 ? -100 / mass * Bands{batch[Amount::fading_red], batch[Amount::fading_green], batch[Amount::fading_blue]} : Bands{};
     const Bands raw = raw_base(batch, p);
 
     BatchColour c;
     c.raw = colour_of(raw, tint, fresh, 1, p);
     c.rested = colour_of(raw, tint, rested, 1, p);
-    c.cooked = colour_of(cooked_base(batch, p), tint, cooked, p.cooked_factor, p);
+    c.cooked = colour_of(cooked_base(batch, p), tint + faded, cooked, p.cooked_factor, p);
     c.chlorophyll_mg_kg = fresh.chlorophyll();
     const bool green = fresh.chlorophyll() > 0;
     c.kept_rested = green ? rested.chlorophyll() / fresh.chlorophyll() : rest.live;
@@ -149,20 +151,25 @@ BatchColour batch_colour(const Material& batch, double ph, double rest_h, double
     return c;
 }
 
+constexpr double pink_to_hue = 72;  // degrees: raw meat yellower than this is not pink
+
 // Red and pink meat by what makers call it, for beside fat and leaf nobody calls it the grey or brown of a lone swatch; all else by what
 // people say.
-bool colour_is_surveyed(const Lab& lab) {
+bool colour_is_surveyed(const Lab& lab, Doneness done) {
     constexpr double red_from = 8, pink_from = 2;
-    return lab.a <= red_from && (lab.a <= pink_from || surveyed_name(lab).word != "greyish");
+    if (lab.a > red_from) return false;
+    if (lab.a <= pink_from) return true;
+    return done == Doneness::raw ? hue_of(lab) >= pink_to_hue : surveyed_name(lab).word != "greyish";
 }
 
-std::string_view colour_word(const Lab& lab) {
-    if (colour_is_surveyed(lab)) return surveyed_name(lab).word;
+std::string_view colour_word(const Lab& lab, Doneness done) {
+    if (colour_is_surveyed(lab, done)) return surveyed_name(lab).word;
+    constexpr double pale_from = 48, yellow_from = 55, khaki_from = 80, yellow_to = 180;
     const double hue = hue_of(lab);
-    const bool yellowish = hue >= 55 && hue < 180;
     if (lab.a > 12 && lab.L < 36 + lab.a) return "red";  // the darker, the less a* it takes
-    if (!yellowish) return "pink";
-    return lab.L < 48 ? "brown" : hue < 80 ? "tan" : "khaki";
+    if (done == Doneness::raw && hue < pink_to_hue) return lab.L < pale_from ? "pink" : "pale pink";
+    if (hue < yellow_from || hue >= yellow_to) return "pink";
+    return lab.L < pale_from ? "brown" : hue < khaki_from ? "tan" : "khaki";
 }
 
 namespace {

@@ -84,11 +84,13 @@ Bands with_pigment(const Bands& base, double chlorophyll, double pheophytin, dou
 BatchColour batch_colour(const Material& batch, double ph, double rest_h, double rest_at_c, Cook method, double core_c,
                          const ColourParameters& p);
 
-/// pink, red, brown, tan, khaki, greyish, olive, pale green or green. Up to a* 8 by survey (colour_words.hpp); redder the limits are
-/// judgement.
-std::string_view colour_word(const Lab& lab);
+enum class Doneness { raw, cooked };
+
+/// pale pink, pink, red, brown, grey-brown, tan, khaki, greyish, olive, pale green or green. Up to a* 8 by survey (colour_words.hpp), but
+/// for raw meat; redder the limits are judgement.
+std::string_view colour_word(const Lab& lab, Doneness done = Doneness::cooked);
 
 /// Whether the survey names it, rather than what makers call red and pink meat.
-bool colour_is_surveyed(const Lab& lab);
+bool colour_is_surveyed(const Lab& lab, Doneness done);
 
 }  // namespace standin

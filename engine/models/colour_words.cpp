@@ -9,8 +9,8 @@
 namespace standin {
 namespace {
 
-enum class Said : std::size_t { green, pale_green, olive, khaki, greyish, tan, brown };
-constexpr std::array<std::string_view, 7> words{"green", "pale green", "olive", "khaki", "greyish", "tan", "brown"};
+enum class Said : std::size_t { green, pale_green, olive, khaki, greyish, tan, grey_brown, brown };
+constexpr std::array<std::string_view, 8> words{"green", "pale green", "olive", "khaki", "greyish", "tan", "grey-brown", "brown"};
 
 struct Named {
     std::string_view name;  // as the survey has it
@@ -18,8 +18,8 @@ struct Named {
     Said said;              // the word of a maker that the name comes to
 };
 
-// Names of the survey near the colours of cooked and green meat; rude ones left out. That "drab" is olive and "brown grey" khaki is
-// judgement, the rest goes by the word in the name.
+// Names of the survey near the colours of cooked and green meat; rude ones left out. That "drab" is olive and "dark taupe" grey-brown
+// is judgement, the rest goes by the word in the name.
 constexpr Named names[] = {
     {"army green", 0x4b5d16, Said::green},
     {"asparagus", 0x77ab56, Said::green},
@@ -75,15 +75,15 @@ constexpr Named names[] = {
     {"pale olive", 0xb9cc81, Said::olive},
     {"pale olive green", 0xb1d27b, Said::olive},
     {"swamp", 0x698339, Said::olive},
-    {"brown grey", 0x8d8468, Said::khaki},
-    {"brownish grey", 0x86775f, Said::khaki},
+    {"brown grey", 0x8d8468, Said::grey_brown},
+    {"brownish grey", 0x86775f, Said::grey_brown},
     {"dark khaki", 0x9b8f55, Said::khaki},
     {"dark sand", 0xa88f59, Said::khaki},
-    {"dull brown", 0x876e4b, Said::khaki},
+    {"dull brown", 0x876e4b, Said::brown},
     {"greenish beige", 0xc9d179, Said::khaki},
     {"greenish tan", 0xbccb7a, Said::khaki},
-    {"grey brown", 0x7f7053, Said::khaki},
-    {"greyish brown", 0x7a6a4f, Said::khaki},
+    {"grey brown", 0x7f7053, Said::grey_brown},
+    {"greyish brown", 0x7a6a4f, Said::grey_brown},
     {"hazel", 0x8e7618, Said::khaki},
     {"khaki", 0xaaa662, Said::khaki},
     {"khaki green", 0x728639, Said::khaki},
@@ -104,7 +104,7 @@ constexpr Named names[] = {
     {"camel", 0xc69f59, Said::tan},
     {"dark beige", 0xac9362, Said::tan},
     {"dark tan", 0xaf884a, Said::tan},
-    {"dark taupe", 0x7f684e, Said::tan},
+    {"dark taupe", 0x7f684e, Said::grey_brown},
     {"desert", 0xccad60, Said::tan},
     {"dust", 0xb2996e, Said::tan},
     {"fawn", 0xcfaf7b, Said::tan},
@@ -177,18 +177,26 @@ Votes votes_on(const Lab& lab) {
 
 double& of(Votes& votes, Said said) { return votes[static_cast<std::size_t>(said)]; }
 
+/// Both are told by the word that more people say.
+void together(double& one, double& other) {
+    double& greater = other > one ? other : one;
+    const double sum = one + other;
+    one = other = 0;
+    greater = sum;
+}
+
 }  // namespace
 
 std::vector<ColourName> surveyed_names(const Lab& lab) {
     Votes votes = votes_on(lab);
     const double all = std::accumulate(votes.begin(), votes.end(), 0.0);
     if (!(all > 0)) return {};  // darker or redder than any name here
-    // Pale green is green first, and pale second.
-    double &green = of(votes, Said::green), &pale = of(votes, Said::pale_green);
-    double& both = pale > green ? pale : green;
-    const double sum = green + pale;
-    green = pale = 0;
-    both = sum;
+    if (lab.a < 0) {            // a grey-brown with green in it is khaki
+        of(votes, Said::khaki) += of(votes, Said::grey_brown);
+        of(votes, Said::grey_brown) = 0;
+    }
+    together(of(votes, Said::green), of(votes, Said::pale_green));  // pale green is green first, and pale second
+    together(of(votes, Said::olive), of(votes, Said::khaki));       // who says either agrees that it is no green
     std::vector<ColourName> said;
     for (std::size_t i = 0; i < words.size(); ++i)
         if (votes[i] > 0) said.push_back({words[i], votes[i] / all});
@@ -198,19 +206,7 @@ std::vector<ColourName> surveyed_names(const Lab& lab) {
 
 ColourName surveyed_name(const Lab& lab) {
     const auto said = surveyed_names(lab);
-    if (said.empty()) return {"brown", 0};
-    const auto one_of = [](Said first, Said second) {
-        return [=](const ColourName& name) {
-            return name.word == words[static_cast<std::size_t>(first)] || name.word == words[static_cast<std::size_t>(second)];
-        };
-    };
-    const auto drab = one_of(Said::olive, Said::khaki);
-    if (!one_of(Said::green, Said::pale_green)(said.front())) return said.front();
-    double drabs = 0;
-    for (const auto& name : said)
-        if (drab(name)) drabs += name.share;
-    constexpr double clearly = 1.2;
-    return drabs > clearly * said.front().share ? *std::find_if(said.begin(), said.end(), drab) : said.front();
+    return said.empty() ? ColourName{"brown", 0} : said.front();
 }
 
 }  // namespace standin

@@ -12,7 +12,7 @@
 namespace standin {
 
 struct ColourName {
-    std::string_view word;  ///< "green", "pale green", "olive", "khaki", "greyish", "tan" or "brown"
+    std::string_view word;  ///< "green", "pale green", "olive", "khaki", "greyish", "tan", "grey-brown" or "brown"
     double share = 0;       ///< of the survey's names near this colour, 0-1: how many people would say so, as near as the list can tell
 };
 
@@ -20,8 +20,7 @@ struct ColourName {
 /// meat: a* up to 8.
 std::vector<ColourName> surveyed_names(const Lab& lab);
 
-/// The one word for it. People who say olive and people who say khaki agree that it is no green, so it is not called green where clearly
-/// more say one of the two.
+/// What most people say.
 ColourName surveyed_name(const Lab& lab);
 
 }  // namespace standin

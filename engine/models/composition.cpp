@@ -229,6 +229,7 @@ public:
           bind_(i.meat ? i.meat->bind.band : Band{}, i.id + " bind", draws),
           held_water_(as_like(i.binding ? i.binding->water.band : Band{}, portion), i.id + " binding water", draws),
           held_fat_(as_like(i.binding ? i.binding->fat.band : Band{}, portion), i.id + " binding fat", draws),
+          swells_(i.binding && i.binding->swells ? i.binding->swells->band : Band{}, i.id + " swells", draws),
           strength_(as_like(i.strength ? i.strength->band : Band{1, 1, 1}, portion), i.id + " strength", draws),
           pungency_(as_like(i.pungency ? i.pungency->band : Band{}, portion), i.id + " pungency", draws),
           sulphites_(i.sulphites ? i.sulphites->band : Band{}, i.id + " sulphites", draws) {}
@@ -236,13 +237,16 @@ public:
     void add(Material& m, const Food& f, std::size_t draw) const {
         acids(m, f, draw);
         if (ingredient_.meat) meat(m, f, draw);
-        else m[Amount::paste_water] = f.water;
+        else m[is_gel() ? Amount::gel_water : Amount::paste_water] = f.water;
         if (ingredient_.binding) binding(m, f, draw);
         if (ingredient_.meat || free_fat_) soft_fat(m, f, draw);
         if (ingredient_.tint) {
             m[Amount::tint_red] = ingredient_.tint->red;
             m[Amount::tint_green] = ingredient_.tint->green;
             m[Amount::tint_blue] = ingredient_.tint->blue;
+            m[Amount::fading_red] = ingredient_.tint->red * ingredient_.tint->fades;
+            m[Amount::fading_green] = ingredient_.tint->green * ingredient_.tint->fades;
+            m[Amount::fading_blue] = ingredient_.tint->blue * ingredient_.tint->fades;
         }
         m[Amount::pungency] = pungency_(draw) / 1000 * f.aroma_share;
         m[Amount::sulphite] = sulphites_(draw) / 1000;
@@ -319,10 +323,16 @@ private:
                             : sets == "hot"   ? Amount::held_hot
                             : sets == "never" ? Amount::held_thick
                                               : Amount::held_chilled;
-        m[when] = held_water_(draw) * f.binding_share;
+        const double held = held_water_(draw) * f.binding_share;
+        m[Amount::held_own] = is_gel() ? std::min(held, f.water) : 0;
+        m[when] = held - m[Amount::held_own];
+        if (ingredient_.binding->gel == "sets") m[Amount::set_protein] = f.protein;
+        if (ingredient_.binding->swells) m[Amount::held_cold] += held * swells_(draw);
         if (when == Amount::held_cold || when == Amount::held_hot) m[Amount::held_protein] = m[when] * protein_of_solids(f);
         m[Amount::held_fat] = held_fat_(draw) * f.binding_share;
     }
+
+    bool is_gel() const { return ingredient_.binding && !ingredient_.binding->gel.empty(); }
 
     void soft_fat(Material& m, const Food& f, std::size_t draw) const {
         m[Amount::soft_fat] = f.fat;
@@ -339,7 +349,7 @@ private:
     const Ingredient& ingredient_;
     std::span<const AcidParameters> acid_;
     bool free_fat_;
-    Uncertain softens_, ph_, titratable_, buffer_, scale_, bind_, held_water_, held_fat_, strength_, pungency_, sulphites_;
+    Uncertain softens_, ph_, titratable_, buffer_, scale_, bind_, held_water_, held_fat_, swells_, strength_, pungency_, sulphites_;
 };
 
 Material material_of(const Food& f) {

@@ -9,7 +9,7 @@ namespace {
 using P = CookingParameters;
 
 // The reference state that k is stated for, and the core temperatures it reaches.
-constexpr double core_c_reference = 71, core_c_least = 63, core_c_most = 100;
+constexpr double core_c_reference = 71, core_c_least = 55, core_c_most = 100;
 constexpr double core_turn_c = 2;  // C over which its two slopes meet
 constexpr double ph_reference = 5.7;
 constexpr double salt_pct_reference = 1.5;
@@ -46,7 +46,7 @@ double lot_factor(double salt_pct, const P& p) { return std::pow(p.lot, 1 + p.lo
 
 /// Meat with more water of its own a gram of protein, young or dark, keeps more of it.
 double own_water_factor(const Material& batch, const P& p) {
-    const double protein = batch[Amount::meat_protein], own = batch[Amount::water] - batch[Amount::paste_water];
+    const double protein = batch[Amount::meat_protein], own = batch[Amount::water] - batch[Amount::paste_water] - batch[Amount::gel_water];
     return protein > 0 && own > 0 ? std::pow(own / protein / own_water_reference, p.own_water) : 1;
 }
 
@@ -57,16 +57,20 @@ double kept(double capacity, double water) {
     return least / std::pow(1 + std::pow(least / most, bend), 1.0 / bend);
 }
 
-/// In the pan and on the grill an unsalted patty lets far more fat run than a salted, bound one.
-double severity_of(Cook method, double salt_pct, const P& p) {
-    const double bound = p.severity[static_cast<std::size_t>(method)];
-    const bool by_its_faces = method == Cook::pan || method == Cook::grill;
-    return by_its_faces ? bound + (p.unsalted_fat - bound) * std::exp(-salt_pct / p.fat_salt_scale) : bound;
+double curve(double fat_pct, double half, double power) {
+    const double x = std::pow(fat_pct / half, power);
+    return x / (1 + x);
 }
 
-double share_of_fat_lost(Cook method, double fat_pct, double salt_pct, const P& p) {
-    const double x = std::pow(fat_pct / p.fat_half, p.fat_power);
-    return severity_of(method, salt_pct, p) * x / (1 + x);
+/// A salted, bound mass holds its fat until there is more than the meat encloses; a plain one lets it run, beef most.
+double share_of_fat_lost(const Material& batch, Cook method, const P& p) {
+    const double fat = batch.share(Amount::fat, 100), salt = batch.share(Amount::salt, 100);
+    const double severity = p.severity[static_cast<std::size_t>(method)], plain = curve(fat, p.fat_half, p.fat_power);
+    if (method == Cook::poach) return severity * plain;
+    const double of_kind = mean_over_meats(batch, p.fat_of_kind);
+    if (method == Cook::loose) return severity * of_kind * plain;
+    const double bound = severity * curve(fat, p.bound_fat_half, p.bound_fat_power);
+    return bound + (p.unsalted_fat * of_kind * plain - bound) * std::exp(-salt / p.fat_salt_scale);
 }
 
 /// The share of all its water that a mass keeps in water or in its casing, where it cannot dry.
@@ -85,20 +89,21 @@ double water_kept(const Material& batch, const CookState& state, const P& p) {
     const double made = acid_factor(ph_as_of_reference(batch, state.ph), p) * lot_factor(salt, p) * (1 - p.care_water * (1 - state.making));
     const double binder = held_in_the_heat(batch, state.ph, p.binder);
     const double paste = p.paste_kept * loose_paste_water(batch[Amount::paste_water], binder);
+    const double gel = p.gel_kept * batch[Amount::gel_water];
     const double left = (1 - p.evaporates[static_cast<std::size_t>(state.method)]) * water;
-    if (state.method != Cook::poach) return kept(protein * made * salt_factor(salt, p) + binder + paste, left);
+    if (state.method != Cook::poach) return kept(protein * made * salt_factor(salt, p) + binder + paste + gel, left);
     // A binder takes up part of what would drip, ever less of it the less is left.
     const double drip = std::max(0.0, 1 - share_poached(state.core_c, salt, p) * made) * water;
     const double unbound = drip > 0 ? drip * drip / (drip + binder) : 0;
-    return kept(protein + binder + paste, kept(water - unbound, left));
+    return kept(protein + binder + paste + gel, kept(water - unbound, left));
 }
 
 double fat_lost(const Material& batch, const CookState& state, const P& p) {
     const double fat = batch[Amount::fat];
     if (fat <= 0) return 0;
     const double unheld = fat * std::exp(-p.binder.efficiency * batch[Amount::held_fat] / fat);
-    const double share = share_of_fat_lost(state.method, batch.share(Amount::fat, 100), batch.share(Amount::salt, 100), p) *
-                         (1 + p.care_fat * (1 - state.making)) * (1 + p.free_fat * batch[Amount::free_fat] / fat);
+    const double share = share_of_fat_lost(batch, state.method, p) * (1 + p.care_fat * (1 - state.making)) *
+                         (1 + p.free_fat * batch[Amount::free_fat] / fat);
     return kept(unheld * share, unheld);
 }
 

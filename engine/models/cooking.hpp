@@ -1,26 +1,30 @@
 // What cooking takes out of a raw mass and what stays: a water stream and a fat stream, each balanced on its own.
 //
-//   water kept = k(method, core) * kind * own * lot * meat protein * g(pH) * g(salt) * making + e * binder water + r * loose paste water,
-//                never over the water that the dry heat of the method leaves
+//   water kept = k(method, core) * kind * own * lot * meat protein * g(pH) * g(salt) * making + e * binder water + r * loose paste water
+//                + q * gel water, never over the water that the dry heat of the method leaves
 //   poached:   water kept = (1 - drip) * lot * g(pH) * making * (1 - u(core) * exp(-salt/scale) - v(core)) * water + e * binder water,
-//              never over k(poach) * kind * meat protein + e * binder water + r * loose paste water
-//   fat lost   = s(method) * F^2 / (F^2 + h^2) * (1 + c (1 - making)) * (1 + o * free fat / fat) * (fat - e * fat held by binders),
-//                F the fat of the batch in %, free what no cell encloses; in the pan s nears that of an unsalted mass as the salt runs out;
-//                never over all of it
+//              never over k(poach) * kind * meat protein + e * binder water + r * loose paste water + q * gel water
+//   fat lost   = share * (1 + c (1 - making)) * (1 + o * free fat / fat) * (fat - e * fat held by binders), never over all of it; free what
+//                no cell encloses
+//   share      = s(method) * bound + (u * kind * plain - s(method) * bound) * exp(-salt/scale)      in the pan, on the grill, in the oven
+//              = s(method) * kind * plain                                                          loose; poached likewise without kind
+//   plain      = F^n / (F^n + h^n), F the fat of the batch in %; bound the same with its own n and h
 //
 // g(pH)   counted from the pH that the meat usually has, whose effect is in the factor of its kind
 // kind    by the meat, the mean over what is in the batch: pork keeps less water a gram of protein than beef, turkey a little more
 // own     (the meat's own water over its protein, over 3.5)^w: young and dark meat holds more water and keeps more
+// gel     water inside egg as it sets, cooked grain, bread, tofu: hardly any runs
 // lot     how one lot and one pan differ from the next; plain meat more than a salted mass
 // making  1 for a mass mixed until tacky, cold and salted before the acid; less where mixing, smear or early acid cost it bind
 // u, v    what unsalted meat lets go in hot water, and any meat as it gets hotter than 71 C
 //
-// Cooked water in proportion to protein, and how fat loss rises with fat: worked out from the tables of Jeong, Lim, Kim 2016 (ground pork,
-// 11-26 % fat, microwave) and of USDA SR28 (ground beef pan-fried, broiled and baked, 10-30 % fat), which share one curve. A link poached
-// in its casing keeps far more of both: it cannot evaporate, and a salted, well mixed mass holds added water, so its loss follows its
-// water, not its protein. Fried loose, a mass keeps less water than as patties: beef crumbles against beef patties of SR28, pork less
-// again. Binder water here counts what holds in the heat; gelatin melts out. Salt,
-// protein and all other solids are taken to stay, so cooked salt is an upper end. Valid for cores of 63-100 C and 5-50 % fat.
+// Cooked water in proportion to protein, and how fat loss of a plain mass rises with fat: worked out from the tables of Jeong, Lim, Kim
+// 2016 (ground pork, 11-26 % fat, microwave) and of USDA SR28 (ground beef pan-fried, broiled and baked, 10-30 % fat), which share one
+// curve. A salted, bound sausage holds its fat far longer and loses it where there is more than the meat encloses (three pork sausages of
+// 25-51 % fat). A link poached in its casing keeps far more of both: it cannot evaporate, and a salted, well mixed mass holds added water,
+// so its loss follows its water, not its protein. Fried loose, a mass keeps less water than as patties: beef crumbles against beef patties
+// of SR28, pork less again. Binder water here counts what holds in the heat; gelatin melts out. Salt, protein and all other solids are
+// taken to stay, so cooked salt is an upper end. Valid for cores of 63-100 C and 5-55 % fat.
 #pragma once
 
 #include <array>
@@ -34,24 +38,27 @@
 namespace standin {
 
 struct CookingParameters {
-    std::array<double, cook_ways> water_per_protein;  // by Cook; g/g at 71 C core, pH 5.7, 1.5 % salt; poached the most it can hold
-    double own_water;                                 // power of the meat's own water a gram of protein over the usual
-    double lot, lot_plain;                            // factor of this lot and pan; how much more an unsalted one strays
-    double drip;                                      // share of its water that a salted mass loses in water at 71 C
-    double drip_unsalted;                             // share that it loses besides without salt
-    double drip_hotter, drip_hotter_unsalted;         // shares a C above 71
-    std::array<double, count_of<Species>> kind;       // water kept a gram of protein, beef 1
-    std::array<double, cook_ways> evaporates;         // by Cook; share of the water that leaves as steam whatever holds it
-    double hotter, cooler;                            // g/g lost per C above 71, gained per C below
-    double ph_slope, ph_most, ph_least;               // 1/pH, and the ends it bends into as shares of the middle
-    double salt_gain, salt_scale;                     // share, % salt
+    std::array<double, cook_ways> water_per_protein;    // by Cook; g/g at 71 C core, pH 5.7, 1.5 % salt; poached the most it can hold
+    double own_water;                                   // power of the meat's own water a gram of protein over the usual
+    double lot, lot_plain;                              // factor of this lot and pan; how much more an unsalted one strays
+    double drip;                                        // share of its water that a salted mass loses in water at 71 C
+    double drip_unsalted;                               // share that it loses besides without salt
+    double drip_hotter, drip_hotter_unsalted;           // shares a C above 71
+    std::array<double, count_of<Species>> kind;         // water kept a gram of protein, beef 1
+    std::array<double, count_of<Species>> fat_of_kind;  // fat lost by a plain mass, beef 1
+    std::array<double, cook_ways> evaporates;           // by Cook; share of the water that leaves as steam whatever holds it
+    double hotter, cooler;                              // g/g lost per C above 71, gained per C below
+    double ph_slope, ph_most, ph_least;                 // 1/pH, and the ends it bends into as shares of the middle
+    double salt_gain, salt_scale;                       // share, % salt
     BinderParameters binder;
     double paste_kept;                       // share of loose paste water
-    std::array<double, cook_ways> severity;  // by Cook; share of the curve of microwaved patties
+    double gel_kept;                         // share of the water in gels of egg, cooked grain and the like
+    std::array<double, cook_ways> severity;  // by Cook; share of the curve: loose and poached the plain one, else the bound one
     double care_water, care_fat;             // shares lost and gained where nothing binds
     double fat_half, fat_power;              // % fat, 1
+    double bound_fat_half, bound_fat_power;  // % fat, 1: of a salted, bound mass
     double free_fat;                         // share that oils and rendered fats lose besides
-    double unsalted_fat, fat_salt_scale;     // severity of the pan on an unsalted mass; % salt that ends it
+    double unsalted_fat, fat_salt_scale;     // share of the plain curve that unsalted beef loses; % salt that ends it
 };
 
 std::span<const Binding<CookingParameters>> cooking_bindings();

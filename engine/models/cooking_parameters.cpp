@@ -19,6 +19,8 @@ double& severity(P& p) {
 
 double& kind(P& p, std::size_t species) { return p.kind[species]; }
 
+double& fat_of_kind(P& p, std::size_t species) { return p.fat_of_kind[species]; }
+
 template <Cook method>
 double& steam(P& p) {
     return p.evaporates[static_cast<std::size_t>(method)];
@@ -53,6 +55,7 @@ constexpr std::array own{
     Binding<P>{"bind.isoelectric.ph", [](P& p) -> double& { return p.binder.isoelectric_ph; }},
     Binding<P>{"bind.isoelectric.width", [](P& p) -> double& { return p.binder.isoelectric_width; }},
     Binding<P>{"bind.isoelectric.loss", [](P& p) -> double& { return p.binder.isoelectric_loss; }},
+    Binding<P>{"cooking.gel.kept", [](P& p) -> double& { return p.gel_kept; }},
     Binding<P>{"cooking.paste.kept", [](P& p) -> double& { return p.paste_kept; }},
     Binding<P>{"cooking.fat.pan", severity<Cook::pan>},
     Binding<P>{"cooking.fat.grill", severity<Cook::grill>},
@@ -61,6 +64,8 @@ constexpr std::array own{
     Binding<P>{"cooking.fat.loose", severity<Cook::loose>},
     Binding<P>{"cooking.fat.half", [](P& p) -> double& { return p.fat_half; }},
     Binding<P>{"cooking.fat.power", [](P& p) -> double& { return p.fat_power; }},
+    Binding<P>{"cooking.fat.bound-half", [](P& p) -> double& { return p.bound_fat_half; }},
+    Binding<P>{"cooking.fat.bound-power", [](P& p) -> double& { return p.bound_fat_power; }},
     Binding<P>{"cooking.fat.free", [](P& p) -> double& { return p.free_fat; }},
     Binding<P>{"cooking.fat.unsalted", [](P& p) -> double& { return p.unsalted_fat; }},
     Binding<P>{"cooking.fat.salt-scale", [](P& p) -> double& { return p.fat_salt_scale; }},
@@ -68,7 +73,8 @@ constexpr std::array own{
     Binding<P>{"cooking.care.fat", [](P& p) -> double& { return p.care_fat; }},
 };
 
-constexpr auto bindings = joined(own, BySpecies<"cooking.kind.", "", P>::bindings<kind>());
+constexpr auto bindings =
+    joined(own, BySpecies<"cooking.kind.", "", P>::bindings<kind>(), BySpecies<"cooking.fat.kind.", "", P>::bindings<fat_of_kind>());
 
 }  // namespace
 

@@ -46,14 +46,20 @@ enum class Amount : std::size_t {
     held_hot,
     held_chilled,
     held_thick,    // g water that binders hold, by when they set; what is thick never sets
+    held_own,      // g of its own water that such a food holds, beside the rest that it can take up
     held_protein,  // g of that held cold and hot, by protein
     held_fat,      // g fat that binders hold
-    paste_water,   // g water brought by anything but meat
+    paste_water,   // g water brought by anything but meat and not in a gel
+    gel_water,     // g water in the gel of a food that is one, or sets as one: cooked grain, egg
+    set_protein,   // g protein of what sets with its own water
     tint_red,
     tint_green,
     tint_blue,  // grams times the K/S that 1 % of the food adds, for pigments other than chlorophyll
-    sulphite,   // mg SO2
-    dose_nut,   // g dry solids of nuts and seeds
+    fading_red,
+    fading_green,
+    fading_blue,  // of that, what cooking takes
+    sulphite,     // mg SO2
+    dose_nut,     // g dry solids of nuts and seeds
     dose_herb,
     dose_allium,
     dose_spice,  // g fresh-form equivalent

@@ -17,7 +17,7 @@ double water_fraction(double molality) { return 1 / (1 + water_kg_mol * molality
 double water_activity(const Material& batch, const SaltParameters& p) {
     const double water = batch[Amount::water] + trace_of_water_g;
     const double per_kg = 1000 / water;  // mol to mol/kg water
-    const double meat_water = std::max(0.0, batch[Amount::water] - batch[Amount::paste_water]);
+    const double meat_water = std::max(0.0, batch[Amount::water] - batch[Amount::paste_water] - batch[Amount::gel_water]);
     double raoult = batch[Amount::alcohol] / ethanol_g_mol + std::abs(batch[Amount::strong_ions]) / 1000;
     for (std::size_t j = 0; j < count_of<Acid>; ++j) raoult += batch[static_cast<Acid>(j)] / 1000;
     const double sucrose = p.sucrose_share * batch[Amount::sugars] / sucrose_g_mol;

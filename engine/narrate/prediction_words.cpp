@@ -111,6 +111,10 @@ std::string kills_words(const Reason& r, Units units) {
 std::string keeps_green_words(const Reason& r, Units units) {
     if (r.figures.empty()) return "";
     const Figure& rest = r.figures.front();
+    // From less than the first rest to more than the last says only that nobody knows.
+    if (rest.low.value_or(rest.after) < after(r, "least told") && rest.high.value_or(rest.after) >= after(r, "most told"))
+        return "How long it stays green raw is not known: it may turn olive within " + whole(after(r, "least told")) + " h or keep for " +
+               "days. A spoonful of the mass in the fridge, looked at each morning, tells.";
     std::string text = "Raw it stays green for " + hours_word(rest.after, r) + " of rest (" + hours_word(rest.low.value_or(rest.after), r) +
                        " to " + hours_word(rest.high.value_or(rest.after), r) + "), then turns olive";
     if (rest.after >= after(r, "most told")) return text + ".";

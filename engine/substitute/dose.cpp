@@ -15,7 +15,7 @@ double dose_of(const Material& m, Role role) {
         case Role::acid:
             return m[Amount::titratable];
         case Role::binder:
-            return m[Amount::held_cold] + m[Amount::held_hot] + m[Amount::held_chilled] + m[Amount::held_thick];
+            return m[Amount::held_cold] + m[Amount::held_hot] + m[Amount::held_chilled] + m[Amount::held_thick] + m[Amount::held_own];
         case Role::nut:
         case Role::herb:
         case Role::allium:

@@ -239,4 +239,22 @@ TEST_CASE("words of red meat") {
     CHECK(colour_word(coloured(pork()).raw) == "pink");
 }
 
+TEST_CASE("raw white meat is pale pink, cooked red meat grey-brown, and neither is khaki") {
+    CHECK(colour_word({54, 5, 10}, Doneness::raw) == "pale pink");  // ground chicken breast
+    CHECK(colour_word({65, 7, 10}, Doneness::raw) == "pale pink");  // pork with its fat
+    CHECK(colour_word({53, 7, 13.6}) == "grey-brown");              // beef, cooked
+    CHECK(colour_word({43, 6, 10}) == "grey-brown");                // game
+    CHECK(colour_word({57.5, -3.2, 17.2}, Doneness::raw) == "khaki");
+    CHECK(colour_word({45, -12, 22}, Doneness::raw) == "green");
+}
+
+TEST_CASE("the word of the headline is what most people say") {
+    for (double L = 30; L < 90; L += 7)
+        for (double a = -25; a <= 8; a += 3)
+            for (double b = 5; b < 40; b += 5) {
+                const auto said = surveyed_names({L, a, b});
+                if (!said.empty()) CHECK(surveyed_name({L, a, b}).word == said.front().word);
+            }
+}
+
 }  // namespace colour_test

@@ -72,7 +72,7 @@ TEST_CASE("nothing cooked is nothing lost") {
 TEST_CASE("hotter, sourer, less salted masses lose more; so do wet pastes") {
     const Material m = sausage();
     for (double core = 63; core < 95; core += 2) CHECK(loss(m, Cook::pan, core + 2) > loss(m, Cook::pan, core));
-    CHECK(loss(m, Cook::pan, 50) == loss(m, Cook::pan, 63));
+    CHECK(loss(m, Cook::pan, 50) == loss(m, Cook::pan, 55));
     for (double ph = 4.6; ph < 6.6; ph += 0.1) CHECK(loss(m, Cook::pan, 71, ph + 0.1) < loss(m, Cook::pan, 71, ph));
     Material bland = m;
     bland[Amount::salt] = 0;

@@ -44,8 +44,8 @@ TEST_CASE("every field goes there and back") {
     i.acidity.emplace();
     i.acidity->acids = {{Acid::phosphoric, 0.25}};
     i.meat = MeatRecord{Species::crustacean, {{1, 2, 3}, "1", "s"}, {{4, 5, 6}, "1", "t"}};
-    i.binding = BindingRecord{{{1, 2, 3}, "g/g", "s"}, {{0, 0, 0}, "g/g", "s"}, "hot"};
-    i.tint = TintRecord{0.1, 0.2, 0.3, "s"};
+    i.binding = BindingRecord{{{1, 2, 3}, "g/g", "s"}, {{0, 0, 0}, "g/g", "s"}, "hot", "sets", Quantity{{0.2, 0.5, 0.8}, "1", "s"}};
+    i.tint = TintRecord{0.1, 0.2, 0.3, 0.5, "s"};
     i.measures = {{"cup", "chopped", {1, 2, 3}, "s"}};
     i.season = {1, 12};
     r.ingredients = {i, Ingredient{}};
@@ -96,6 +96,9 @@ TEST_CASE("every field goes there and back") {
     CHECK(j.meat->species == Species::crustacean);
     CHECK(j.meat->bind.band == Band{4, 5, 6});
     CHECK(j.binding->sets == "hot");
+    CHECK(j.binding->gel == "sets");
+    CHECK(j.binding->swells->band.mid == 0.5);
+    CHECK(j.tint->fades == 0.5);
     CHECK(j.tint->blue == 0.3);
     CHECK(j.measures.front().note == "chopped");
     CHECK(j.season == i.season);

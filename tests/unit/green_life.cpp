@@ -7,7 +7,7 @@ using namespace standin;
 
 namespace green_life_test {
 
-std::optional<GreenLife> life(double vinegar, double rest_at_c, double spinach = 300) {
+std::optional<GreenLife> life(double vinegar, double rest_at_c, double spinach = 700) {
     static const Evaluator evaluator(knowledge(), 256, 1);
     Formula made = formula({line("pork-shoulder", 1000), line("table-salt", 17)});
     if (spinach > 0) made.lines.push_back(line("spinach", spinach, {"blanched"}));
@@ -28,6 +28,9 @@ TEST_CASE("acid and warmth shorten the time that a mass stays green") {
     CHECK(mild->hours.low <= mild->hours.mid);
 }
 
-TEST_CASE("what is not green to begin with has no such time") { CHECK_FALSE(life(40, 3, 0)); }
+TEST_CASE("what is not green to begin with has no such time, nor what is called khaki") {
+    CHECK_FALSE(life(40, 3, 0));
+    CHECK_FALSE(life(0, 3, 150));
+}
 
 }  // namespace green_life_test

@@ -22,7 +22,9 @@ Markup heat_part(const Prediction& p) {
         if (p.heat_chances[i] >= 0.005) rows.push_back({words[i], chance(p.heat_chances[i]), share_bar(p.heat_chances[i])});
     return section("How hot it will seem",
                    html_table("Chance of each word", {{"Heat", false}, {"chance", true}, {"as a bar", false}}, rows) +
-                       el("p", {{"class", "soft"}}, "Pods of one kind differ by a factor of two and more: fry a patty and taste."));
+                       el("p", {{"class", "soft"}},
+                          only_pepper(p) ? "There is no chile in it: what bites is pepper, ginger or the like."
+                                         : "Pods of one kind differ by a factor of two and more: fry a patty and taste."));
 }
 
 Markup lines_part(const Prediction& p, Units units) {
@@ -49,7 +51,8 @@ std::string predict_html(const Prediction& prediction, const Detail& detail) {
         rest += section("What it costs, by " + cost->list, el("p", cost_sentence(*cost, detail.units)));
     Markup more = all_properties(shown) + lines_part(p, detail.units) + section("Where it comes from", origins(p));
     if (!p.aroma.empty()) more += section("Aroma", el("p", "Leading notes: " + listed(p.aroma) + "."));
-    if (p.lethality) more += section("What the cook kills", el("p", p.lethality->says + " (" + p.lethality->table + ")"));
+    const std::string kills = p.lethality ? p.lethality->says + " (" + p.lethality->table + ")" : why_no_kill(p, detail.units);
+    if (!kills.empty()) more += section("What the cook kills", el("p", kills));
     rest += folded("Every number, and where it comes from", more, detail.full) + label_part(p.label, detail.beside, true) +
             freezing_part(detail.beside, detail.units);
     const auto stretched = in_full(p.notes, detail.units);

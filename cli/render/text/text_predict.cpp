@@ -38,7 +38,8 @@ std::string heat_part(const Prediction& p, bool full, const Look& look) {
     if (!full && parts.size() < 2) return "";  // the first lines say it
     std::string out =
         full ? heading("How hot it will seem", look) + paragraph(line, look) : paragraph("How hot it will seem: " + line + ".", look);
-    if (likeliest(p) < sure_enough)
+    if (only_pepper(p)) out += paragraph("There is no chile in it: what bites is pepper, ginger or the like, and it fades sooner.", look);
+    else if (likeliest(p) < sure_enough)
         out += paragraph("Too wide to promise: mix in half of what is hot, fry a patty, taste, then add the rest.", look);
     return out;
 }
@@ -71,9 +72,9 @@ std::string colour_part(const Prediction& p, const Look& look) {
            (p.green_life ? paragraph(p.green_life->says, look) : "");
 }
 
-std::string lethality_part(const Prediction& p, const Look& look) {
-    if (!p.lethality) return "";
-    return heading("What the cook kills", look) + paragraph(p.lethality->says + " (" + p.lethality->table + ")", look);
+std::string lethality_part(const Prediction& p, Units units, const Look& look) {
+    const std::string says = p.lethality ? p.lethality->says + " (" + p.lethality->table + ")" : why_no_kill(p, units);
+    return says.empty() ? "" : heading("What the cook kills", look) + paragraph(says, look);
 }
 
 std::string lines_part(const Prediction& p, Units units, const Look& look) {
@@ -117,7 +118,7 @@ std::string predict_text(const Prediction& prediction, const Detail& detail, con
                        safety_first(core(p.core), p.allergens, look) + own_records(p.overlay, look);
     page += properties_part(p, full, look) + heat_part(p, full, look);
     if (full) {
-        page += colour_part(p, look) + lethality_part(p, look) + lines_part(p, detail.units, look) + origins_part(p, look);
+        page += colour_part(p, look) + lethality_part(p, detail.units, look) + lines_part(p, detail.units, look) + origins_part(p, look);
         if (!p.aroma.empty()) page += heading("Aroma", look) + paragraph("Leading notes: " + listed(p.aroma) + ".", look);
     } else if (p.green_life) {
         page += paragraph(p.green_life->says, look);
