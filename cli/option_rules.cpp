@@ -92,7 +92,7 @@ constexpr std::array<OptionRule, 44> rules{{
      [](Call& c, const std::string& v) { return filled(c.made, v); }},
     {"--make", "M", "so much of one sausage: 'Hedgerow green: 3 kg', by title, file or number; may be repeated", "plan",
      [](Call& c, const std::string& v) { return more(c.make, v); }},
-    {"--have", "FILE", "what is on hand, text or JSON: 'spinach 400 g', 'chard plenty', 'no cilantro'", "adapt mend plan",
+    {"--have", "FILE", "what is on hand, text or JSON: 'spinach 400 g', 'chard plenty', 'no cilantro'", "adapt mend plan sheet",
      [](Call& c, const std::string& v) { return filled(c.have.emplace(), v); }},
     {"--want", "W", "a want word or a condition such as 'ph>=5.6'; may be repeated", "adapt",
      [](Call& c, const std::string& v) { return more(c.wants, v); }},

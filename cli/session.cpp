@@ -7,6 +7,7 @@
 
 #include "kitchen_file.hpp"
 #include "log.hpp"
+#include "own_words.hpp"
 #include "prices.hpp"
 #include "saved_formula.hpp"
 #include "terminal.hpp"
@@ -79,17 +80,22 @@ Result<std::string> read_text(const std::string& path) {
     return text;
 }
 
-Result<Formula> load_formula(const Engine& engine, const std::string& path, const Call& call) {
+Result<Formula> load_formula(Engine& engine, const std::string& path, const Call& call) {
     auto text = read_text(path);
     if (text) text = formula_within(std::move(*text), call.variant.value_or(1), shown_name(path));
     if (!text) return Failure(text.error());
-    return engine.read_formula(*text, shown_name(path));
+    std::string note;
+    if (const auto read = engine.read_closely(*text, shown_name(path))) note = speak_as(engine, *read);
+    auto formula = engine.read_formula(*text, shown_name(path));
+    if (formula && !note.empty()) formula->read_as.push_back(std::move(note));
+    return formula;
 }
 
-Result<std::optional<Inventory>> list_on_hand(const Call& call, const Engine& engine, const Formula& formula) {
+Result<std::optional<Inventory>> list_on_hand(const Call& call, Engine& engine, const Formula& formula) {
     if (!call.have) return std::optional<Inventory>();
     const auto text = read_text(*call.have);
     if (!text) return Failure(text.error());
+    if (const auto read = engine.read_inventory(*text, shown_name(*call.have), &formula)) speak_as(engine, *read, formula, *text);
     auto have = engine.read_inventory(*text, shown_name(*call.have), &formula);
     if (!have) return Failure(have.error());
     return std::optional(std::move(*have));

@@ -20,14 +20,16 @@ Result<Engine> open_engine(const Call& call, Options options);
 /// The whole of a file; "-" is standard input.
 Result<std::string> read_text(const std::string& path);
 
-/// What --have lists, read for the lines of `formula`; nothing where there is no such option.
-Result<std::optional<Inventory>> list_on_hand(const Call& call, const Engine& engine, const Formula& formula);
+/// What --have lists, read for the lines of `formula`; nothing where there is no such option. From then on `engine` calls what only the
+/// list names as the list does.
+Result<std::optional<Inventory>> list_on_hand(const Call& call, Engine& engine, const Formula& formula);
 
 /// The name of a file in messages.
 std::string shown_name(const std::string& path);
 
-/// Reads a file and understands it as a formula; of a JSON answer of `adapt` or `swaps` the variant that the call means.
-Result<Formula> load_formula(const Engine& engine, const std::string& path, const Call& call);
+/// Reads a file and understands it as a formula; of a JSON answer of `adapt` or `swaps` the variant that the call means. From then on
+/// `engine` calls its foods as the file does.
+Result<Formula> load_formula(Engine& engine, const std::string& path, const Call& call);
 
 /// Writes the error to standard error, hints below it, and gives its exit code.
 int complain(const Error& error, ColourChoice colour = ColourChoice::when_fit);

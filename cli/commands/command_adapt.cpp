@@ -13,7 +13,7 @@
 namespace standin::cli {
 namespace {
 
-Result<AdaptRequest> adapt_request(const Call& call, const Formula& formula, const Engine& engine) {
+Result<AdaptRequest> adapt_request(const Call& call, const Formula& formula, Engine& engine) {
     AdaptRequest request;
     request.wants = call.wants;
     request.without = call.without;
@@ -44,7 +44,8 @@ bool meets_all(const Variant& variant) {
     return std::all_of(variant.wants.begin(), variant.wants.end(), [](const WantResult& w) { return w.met; });
 }
 
-Result<Answer> answer_of(const Call& call, const AdaptAnswer& answer, const Detail& detail, const Prices& prices, Engine& engine) {
+Result<Answer> answer_of(const Call& call, const AdaptAnswer& answer, const std::optional<Inventory>& have, const Detail& detail,
+                         const Prices& prices, Engine& engine) {
     Answer out;
     const Look look = look_for_output(call.colour);
     if (call.sheet || !call.save.empty()) {
@@ -55,7 +56,9 @@ Result<Answer> answer_of(const Call& call, const AdaptAnswer& answer, const Deta
         const Formula& variant = answer.variants[*number].formula;
         if (!call.save.empty()) out.saved = saved_formula(variant, detail.units, call.save, engine);
         if (call.sheet) {
-            const auto sheet = engine.sheet(variant, {});
+            SheetRequest bench;
+            bench.have = have;
+            const auto sheet = engine.sheet(variant, bench);
             if (!sheet) return Failure(sheet.error());
             const auto beside = extras_of(engine, sheet->formula, prices, true, sheet->makes);
             if (!beside) return Failure(beside.error());
@@ -95,7 +98,7 @@ int run_adapt(const Call& call) {
     if (!beside) return complain(beside.error(), call.colour);
     if (request->have) beside->glut = engine->glut(*request->have);
     const Detail detail{call.units.value_or(units_of(*formula)), call.full, *beside};
-    const auto out = answer_of(call, *answer, detail, *prices, *engine);
+    const auto out = answer_of(call, *answer, request->have, detail, *prices, *engine);
     return out ? deliver(call, *out, met ? done : unmet) : complain(out.error(), call.colour);
 }
 

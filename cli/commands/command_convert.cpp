@@ -59,7 +59,7 @@ int ask(const Call& call, const Engine& engine) {
 int run_convert(const Call& call) {
     if (call.json && !call.to.empty() && call.to != "json")
         return complain({Trouble::usage, "--json and --to " + call.to + " contradict each other", {}, {}}, call.colour);
-    const auto engine = open_engine(call);
+    auto engine = open_engine(call);
     if (!engine) return complain(engine.error(), call.colour);
     if (call.ask) return ask(call, *engine);
     if (!call.save.empty()) return complain({Trouble::usage, "--save goes with --ask; else write to a file with >", {}, {}}, call.colour);

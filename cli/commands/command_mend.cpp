@@ -11,7 +11,7 @@
 namespace standin::cli {
 namespace {
 
-Result<MendRequest> mend_request(const Call& call, const Formula& formula, const Engine& engine) {
+Result<MendRequest> mend_request(const Call& call, const Formula& formula, Engine& engine) {
     MendRequest request;
     request.tasted = call.tasted;
     request.measured = call.measured;

@@ -36,7 +36,7 @@ Result<PlanMake> make_of(const std::string& text, const Call& call, const std::v
     return failure(Trouble::usage, "--make: no one formula is called \"" + name + "\"", {}, titles);
 }
 
-Result<PlanRequest> plan_request(const Call& call, const Engine& engine) {
+Result<PlanRequest> plan_request(const Call& call, Engine& engine) {
     if (!call.have) return failure(Trouble::usage, "plan needs --have FILE: the list of what there is");
     PlanRequest request;
     request.without = call.without;

@@ -14,7 +14,9 @@ int run_sheet(const Call& call) {
     if (!formula) return complain(formula.error(), call.colour);
     const auto prices = price_list(call, *engine);
     if (!prices) return complain(prices.error(), call.colour);
-    const auto sheet = engine->sheet(*formula, {call.meat, call.total, call.piece, call.only, call.casing, call.link});
+    auto have = list_on_hand(call, *engine, *formula);
+    if (!have) return complain(have.error(), call.colour);
+    const auto sheet = engine->sheet(*formula, {call.meat, call.total, call.piece, call.only, call.casing, call.link, std::move(*have)});
     if (!sheet) return complain(sheet.error(), call.colour);
     const auto beside = extras_of(*engine, sheet->formula, *prices, true, sheet->makes);
     if (!beside) return complain(beside.error(), call.colour);

@@ -6,6 +6,7 @@
 #include "render/effects.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
+#include "render/weights.hpp"
 #include "standin/colour_names.hpp"
 #include "standin/narrate.hpp"
 #include "words.hpp"
@@ -62,6 +63,14 @@ std::string answer_first(const AdaptAnswer& a) {
     return name + (n == 1 ? "one way to do it." : std::to_string(n) + " ways to do it, the nearest first.");
 }
 
+std::string proof_words(const AdaptAnswer& a) {
+    if (a.proved) return "Proved: no plan left out can come nearer than those shown.";
+    constexpr double told = 0.05;  // noticeable differences: less is shown as none
+    const std::string by =
+        a.gap < told ? "nearer by less than 0.1 noticeable differences." : "up to " + number(a.gap, 1) + " noticeable differences nearer.";
+    return "Not proved: a plan not looked at could still be " + by;
+}
+
 std::string conflict_heading(const AdaptAnswer& a) {
     return a.conflict.size() > 1 ? "These demands cannot all be met" : "This cannot be met";
 }
@@ -87,28 +96,42 @@ std::string presumed_sentence(const AdaptAnswer& a, const Engine& engine) {
     return text;
 }
 
+namespace {
+
+// How far something moved at the table; 0 where nobody would notice.
+double noticed(const Variant& variant, std::string_view what) {
+    constexpr double least = 0.9;  // of a noticeable difference: a word that turns at a border is no change where nobody would notice one
+    for (const auto& f : variant.table_reason.figures)
+        if (f.what == what && std::abs(f.after) >= least) return f.after;
+    return 0;
+}
+
+// "loose" that came to be "tender"; what moved and kept its word is told as such: "loose (firmer than before)".
+std::string turned(const std::string& before, const std::string& after, double moved, const char* more, const char* less) {
+    if (moved == 0) return before;
+    return before == after ? after + " (" + (moved > 0 ? more : less) + " than before)" : after;
+}
+
+}  // namespace
+
 std::string becomes(const Prediction& b, const Variant& variant) {
     const Prediction& v = variant.prediction;
-    // A word that turns at a border is no change where nobody would notice one.
-    constexpr double noticed = 0.9;
-    const auto turned = [&](std::string_view what) {
-        const auto& figures = variant.table_reason.figures;
-        return std::any_of(figures.begin(), figures.end(), [&](const Figure& f) { return f.what == what && std::abs(f.after) >= noticed; });
+    const double bind = noticed(variant, "bind"), firm = noticed(variant, "firmness"), heat = noticed(variant, "heat");
+    const bool colour = noticed(variant, "colour, rested") != 0 || noticed(variant, "green") != 0;
+    const auto state = [](const std::string& bound, const std::string& colour_word, const std::string& hot) {
+        return bound + ", " + colour_word + ", " + hot;
     };
-    const auto told = [](bool noticed_change, const std::string& before, const std::string& after) {
-        return noticed_change ? after : before;
-    };
-    const auto state = [](const std::string& bind, const std::string& colour, const std::string& heat) {
-        return bind + ", " + colour + ", " + heat_phrase(heat);
-    };
-    const std::string before = state(b.bind_word, b.rested.word, b.heat_word),
-                      after = state(told(turned("bind") || turned("firmness"), b.bind_word, v.bind_word),
-                                    told(turned("colour, rested") || turned("green"), b.rested.word, v.rested.word),
-                                    told(turned("heat"), b.heat_word, v.heat_word));
+    const std::string before = state(b.bind_word, b.rested.word, heat_phrase(b.heat_word)),
+                      after = state(bind != 0 ? turned(b.bind_word, v.bind_word, bind, "better bound", "looser")
+                                              : turned(b.bind_word, v.bind_word, firm, "firmer", "softer"),
+                                    colour ? v.rested.word : b.rested.word,
+                                    turned(heat_phrase(b.heat_word), heat_phrase(v.heat_word), heat, "hotter", "milder"));
     const auto& q = v.properties;
     const std::string numbers =
         "; salt " + number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat, pH " + number(q[Property::ph].mid, 1) + ".";
-    return before == after ? "It stays " + after + numbers : "It was " + before + " and is now " + after + numbers;
+    if (before == after) return "It stays " + after + numbers;
+    const bool words_kept = after.find(" than before)") != std::string::npos && b.bind_word == v.bind_word && b.heat_word == v.heat_word;
+    return (words_kept && (!colour || b.rested.word == v.rested.word) ? "It is " : "It was " + before + " and is now ") + after + numbers;
 }
 
 std::string Names::of_line(const std::string& id) const {
@@ -152,7 +175,7 @@ std::string in_brief_with_weight(const Edit& e, const Names& names, Units units)
 std::string in_words(const Edit& e, const Names& names, Units units) {
     const std::string line = e.line.empty() ? "" : names.of_line(e.line), before = formula_weight(e.grams_before, units),
                       after = formula_weight(e.grams_after, units);
-    const auto with = [&] { return after + " " + with_preparations(names.of(e.with), e.prepared); };
+    const auto with = [&] { return after + " " + as_weighed(names.of(e.with), e.prepared); };
     switch (e.kind) {
         case EditKind::replace:
             return "replace " + before + " " + line + " with " + with();
@@ -176,6 +199,15 @@ std::string in_words(const Edit& e, const Names& names, Units units) {
 std::string why_of(const Edit& e, Units units, bool full) {
     if (e.reason == Reason{} && !e.why.empty()) return in_units(e.why, units);  // said in words alone
     return full ? in_full(e.reason, units) : in_brief(e.reason, units);
+}
+
+bool is_even(const WantResult& want) {
+    constexpr double even = 0.55;  // of the draws: what is met by fewer is a toss of a coin
+    return want.met && want.chance < even;
+}
+
+std::string met_words(const WantResult& want) {
+    return (is_even(want) ? "met at even odds, " : want.met ? "met, " : "not met, ") + chance(want.chance);
 }
 
 std::string cited(const CautionText& c) { return c.text + (c.source.empty() ? "" : " [" + c.source + "]"); }
@@ -251,7 +283,7 @@ std::vector<CautionText> shared_cautions(const std::vector<Prediction>& all) {
 
 std::vector<std::string> asked_as_understood(const AdaptAnswer& answer, const Engine& engine) {
     std::vector<std::string> all;
-    if (answer.scaled) all.push_back(answer.scaled->says);
+    if (answer.scaled) all.push_back(capital(answer.scaled->says) + ".");
     for (const auto& one : answer.excluded) {
         std::string says = "Without \"" + one.word + "\" leaves out " + one.takes + ".";
         std::vector<std::string> gone;

@@ -22,6 +22,9 @@ bool only_pepper(const Prediction& prediction);
 
 std::string answer_first(const AdaptAnswer& answer);
 
+/// Whether anything not looked at could still be nearer.
+std::string proof_words(const AdaptAnswer& answer);
+
 /// Over the demands that cannot all be met, or the one that cannot be met at all.
 std::string conflict_heading(const AdaptAnswer& answer);
 /// What would resolve it; to give up all that was asked is no help.
@@ -60,6 +63,11 @@ std::string in_words(const Edit& edit, const Names& names, Units units);
 
 /// Why, in the maker's units; `full` with the numbers behind it.
 std::string why_of(const Edit& edit, Units units, bool full);
+
+/// Whether it is as likely met as not.
+bool is_even(const WantResult& want);
+/// "met, 78 %", "met at even odds, 50 %", "not met, 12 %".
+std::string met_words(const WantResult& want);
 
 /// With its source in brackets.
 std::string cited(const CautionText& caution);

@@ -171,6 +171,12 @@ std::string what_for(const Purchase& p, const Sheet& sheet, Units units) {
     return whole.empty() ? weight(p.need_g, units, step_of(p.ingredient, sheet)) : whole;
 }
 
+std::string on_hand(const Purchase& p, const Sheet& sheet, Units units) {
+    const bool list = std::any_of(sheet.buy.begin(), sheet.buy.end(), [](const Purchase& one) { return one.have_all || one.lack_g; });
+    if (!p.lack_g) return list && !p.have_all && !p.from_the_tap ? ", not on your list" : "";
+    return p.have_g.value_or(0) > 0 ? ", " + about(*p.have_g, units) + " there" : ", none there";
+}
+
 std::string how_known(const SheetStep& step) { return step.said ? "" : "usual"; }
 
 std::string what_usual_means(const Sheet& sheet) {

@@ -33,6 +33,9 @@ std::string untrimmed(const Purchase& purchase, const Sheet& sheet, Units units)
 std::string what_for(const Purchase& purchase, const Sheet& sheet, Units units);
 
 /// "usual"; empty where the formula gives the numbers.
+/// ", 120 g there" of what the list has too little of; ", not on your list" where there is one that says nothing of it.
+std::string on_hand(const Purchase& purchase, const Sheet& sheet, Units units);
+
 std::string how_known(const SheetStep& step);
 /// What that word means, where any step has it.
 std::string what_usual_means(const Sheet& sheet);

@@ -28,26 +28,28 @@ const CautionText* found(const std::vector<CautionText>& all, const CautionText&
     return at == all.end() ? nullptr : &*at;
 }
 
-// Numbers of the variants that something is said of, or not said of.
+// Numbers of the variants that something is said of.
 template <class T>
-std::vector<std::string> numbers(const T& one, const std::vector<Own>& own, const std::vector<T>* Own::*part, bool said) {
+std::vector<std::string> numbers(const T& one, const std::vector<Own>& own, const std::vector<T>* Own::*part) {
     std::vector<std::string> all;
     for (std::size_t i = 0; i < own.size(); ++i)
-        if ((found(*(own[i].*part), one) != nullptr) == said) all.push_back(std::to_string(i + 1));
+        if (found(*(own[i].*part), one)) all.push_back(std::to_string(i + 1));
     return all;
 }
 
-// "in 1 and 3" where the original has it not, "not in 2" where all have it but one; empty: the original and all have it.
+// "in 1 and 3", "new" where all have it and the original has not; empty: the original and all have it, or only the original.
 template <class T>
-std::string mark_of(const T& one, const Own& before, const std::vector<Own>& own, const std::vector<T>* Own::*part, Told told,
-                    const std::string& in) {
-    if (!found(*(before.*part), one)) {
-        const auto said = numbers(one, own, part, true);
-        return said.empty() ? "" : in + listed(said);
-    }
-    if (told == Told::new_only) return "";
-    const auto unsaid = numbers(one, own, part, false);
-    return unsaid.empty() || unsaid.size() == own.size() ? "" : "not " + in + listed(unsaid);
+std::string mark_of(const T& one, const Own& before, const std::vector<Own>& own, const std::vector<T>* Own::*part, Told told) {
+    const auto said = numbers(one, own, part);
+    const bool old = found(*(before.*part), one);
+    if (said.empty() || (old && (told == Told::new_only || said.size() == own.size()))) return "";
+    return said.size() == own.size() ? "new" : "in " + listed(said);
+}
+
+std::string brief_of(const CautionText& c) {
+    if (c.brief.empty()) return c.text;
+    const std::string brief = c.brief.back() == '.' ? c.brief : c.brief + ".";
+    return c.reason.foods.empty() ? capital(brief) : capital(listed(c.reason.foods)) + ": " + brief;
 }
 
 bool is_in_words(const std::string& text) {
@@ -77,16 +79,19 @@ Together marked(const PageSafety& page, const Own& before, const std::vector<Own
     all.many = own.size() > 1;
     all.core = core(page.core);
     for (auto a : page.allergens) {
-        const auto mark = mark_of(a, before, own, &Own::allergens, told, "in ");
+        const auto mark = mark_of(a, before, own, &Own::allergens, told);
         if (!mark.empty()) a.allergen += " (" + mark + ")";
         all.allergens.push_back(std::move(a));
     }
     std::vector<CautionText> of_all;
     for (auto c : page.cautions) {
         const CautionText* old = found(*before.cautions, c);
-        if (is_still_over(c, old)) c.text = "Still " + small(c.text);
-        const auto mark = mark_of(c, before, own, &Own::cautions, told, "");
-        if (!mark.empty()) c.text = "(" + mark + ") " + c.text;
+        c.brief = brief_of(c);
+        const auto mark = mark_of(c, before, own, &Own::cautions, told);
+        for (auto* text : {&c.text, &c.brief}) {
+            if (is_still_over(c, old)) *text = "Still " + small(*text);
+            if (!mark.empty()) *text = "(" + mark + ") " + *text;
+        }
         (old || mark.empty() ? of_all : all.cautions).push_back(std::move(c));
     }
     all.cautions.insert(all.cautions.end(), of_all.begin(), of_all.end());
@@ -163,8 +168,15 @@ std::vector<AllergenText> all_allergens(const Together& all) {
     return allergens;
 }
 
+std::vector<CautionText> with_briefs(std::vector<CautionText> cautions) {
+    for (auto& c : cautions) c.brief = brief_of(c);
+    return cautions;
+}
+
 std::string title_of(const CautionText& caution) {
     std::string title = caution.text.substr(0, caution.text.find_first_of(":;,"));
+    if (title.find(' ') == std::string::npos)
+        title = caution.text.substr(0, caution.text.find_first_of(":;"));  // "Garlic, herbs ... in oil"
     title = small(title.substr(0, title.find(". ")));
     std::vector<std::string> foods;
     if (!caution.foods.empty())

@@ -45,4 +45,7 @@ std::vector<AllergenText> all_allergens(const Together& all);
 /// The first words of a caution, by which it is known again: "this leaf is rich in nitrate (chard)".
 std::string title_of(const CautionText& caution);
 
+/// Each with its `brief` whole: the foods that call for it, then what to mind, in a line or so.
+std::vector<CautionText> with_briefs(std::vector<CautionText> cautions);
+
 }  // namespace standin::cli

@@ -39,6 +39,11 @@ Units units_of(const Formula& formula) {
     return us > metric ? Units::us : Units::metric;
 }
 
+bool says_weight(const std::string& written) {
+    return written.find('%') != std::string::npos || says(written, {"g", "kg", "gram", "grams", "kilo", "kilos", "mg"}) ||
+           says(written, {"lb", "lbs", "oz", "pound", "pounds", "ounce", "ounces"});
+}
+
 std::string formula_weight(double value, Units units) {
     if (units == Units::us) return ounces_text(value);
     return join(grams(value), ounces_text(value), units);

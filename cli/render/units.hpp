@@ -11,6 +11,9 @@ namespace standin::cli {
 /// What the maker weighed in, by the amounts as written: pounds and ounces, or grams.
 Units units_of(const Formula& formula);
 
+/// Whether an amount as written is a weight: "1.2 kg", "8 oz", "1.7 % of meat"; a cup, a spoon or a pod is none.
+bool says_weight(const std::string& written);
+
 /// A weight that stands in a formula: "2400 g", "18.5 g"; "5 lb 4.7 oz".
 std::string formula_weight(double grams, Units units);
 

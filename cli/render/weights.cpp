@@ -1,6 +1,12 @@
 #include "render/weights.hpp"
 
 #include <algorithm>
+#include <array>
+#include <string_view>
+
+#include "render/text/text_parts.hpp"
+#include "render/units.hpp"
+#include "words.hpp"
 
 namespace standin::cli {
 namespace {
@@ -9,64 +15,139 @@ bool brings(const Edit& e) { return e.kind == EditKind::replace || e.kind == Edi
 
 class Rows {
 public:
-    Rows(const Prediction& base, const Variant& variant) : base_(base), variant_(variant), used_(variant.prediction.lines.size()) {}
+    Rows(const Prediction& base, const Variant& variant) : base_(base), variant_(variant), row_of_(variant.prediction.lines.size(), none) {
+        for (const auto& line : base_.lines) kept_.push_back(take(line.ingredient, &line.prepared));
+        for (std::size_t l = 0; l < kept_.size(); ++l)
+            if (kept_[l] == none) kept_[l] = take_otherwise(base_.lines[l].ingredient);
+    }
 
     std::vector<WeightRow> all() {
-        for (const auto& line : base_.lines) kept_.push_back(take(line.ingredient, line.prepared));
-        for (std::size_t l = 0; l < kept_.size(); ++l)
-            if (!kept_[l]) kept_[l] = take_otherwise(base_.lines[l].ingredient);
         for (std::size_t l = 0; l < base_.lines.size(); ++l) {
-            const PredictedLine& line = base_.lines[l];
-            const auto instead = stand_ins_of(line);
-            const bool alone = !kept_[l] && instead.size() == 1;
-            if (!alone) rows_.push_back({kept_[l], &line, nullptr, false});
-            for (const auto* food : instead) rows_.push_back({food, nullptr, &line, alone});
+            const auto foods = stand_ins_of(l);
+            const bool left = kept_[l] != none;
+            if (left || foods.empty()) row(kept_[l]).before = &base_.lines[l];
+            for (const auto food : foods) row(food).instead_of.push_back({&base_.lines[l], !left && foods.size() == 1});
         }
-        for (std::size_t i = 0; i < used_.size(); ++i)
-            if (!used_[i]) rows_.push_back({&variant_.prediction.lines[i], nullptr, nullptr, false});
+        for (std::size_t i = 0; i < row_of_.size(); ++i) row(i);
         return std::move(rows_);
     }
 
 private:
-    const PredictedLine* take(const std::string& ingredient, const std::vector<std::string>& prepared) {
-        const auto& lines = variant_.prediction.lines;
-        for (std::size_t i = 0; i < lines.size(); ++i) {
-            if (used_[i] || lines[i].ingredient != ingredient || lines[i].prepared != prepared) continue;
-            used_[i] = true;
-            return &lines[i];
-        }
-        return nullptr;
+    static constexpr std::size_t none = static_cast<std::size_t>(-1);
+
+    const std::vector<PredictedLine>& lines() const { return variant_.prediction.lines; }
+
+    // Each food has one row, however many lines it serves.
+    WeightRow& row(std::size_t food) {
+        if (food != none && row_of_[food] != none) return rows_[row_of_[food]];
+        if (food != none) row_of_[food] = rows_.size();
+        return rows_.emplace_back(WeightRow{food == none ? nullptr : &lines()[food]});
     }
 
+    // A line of the variant that no line of the formula has yet.
+    std::size_t take(const std::string& ingredient, const std::vector<std::string>* prepared) const {
+        for (std::size_t i = 0; i < lines().size(); ++i)
+            if (!is_kept(i) && lines()[i].ingredient == ingredient && (!prepared || lines()[i].prepared == *prepared)) return i;
+        return none;
+    }
+
+    bool is_kept(std::size_t food) const { return std::find(kept_.begin(), kept_.end(), food) != kept_.end(); }
+
     // The line itself, prepared in another way: blanched for a shorter time.
-    const PredictedLine* take_otherwise(const std::string& ingredient) {
+    std::size_t take_otherwise(const std::string& ingredient) const {
         const auto brought = [&](const PredictedLine& line) {
             return std::any_of(variant_.edits.begin(), variant_.edits.end(),
                                [&](const Edit& e) { return brings(e) && e.with == line.ingredient && e.prepared == line.prepared; });
         };
-        const auto& lines = variant_.prediction.lines;
-        for (std::size_t i = 0; i < lines.size(); ++i)
-            if (!used_[i] && lines[i].ingredient == ingredient && !brought(lines[i])) return take(ingredient, lines[i].prepared);
-        return nullptr;
+        const std::size_t food = take(ingredient, nullptr);
+        return food == none || brought(lines()[food]) ? none : food;
     }
 
-    std::vector<const PredictedLine*> stand_ins_of(const PredictedLine& line) {
-        std::vector<const PredictedLine*> out;
-        for (const auto& e : variant_.edits)
-            if (brings(e) && e.line == line.ingredient)
-                if (const auto* food = take(e.with, e.prepared)) out.push_back(food);
-        return out;
+    std::vector<std::size_t> stand_ins_of(std::size_t l) const {
+        std::vector<std::size_t> foods;
+        const bool as_it_was = kept_[l] != none && lines()[kept_[l]].weighed_g >= base_.lines[l].weighed_g;
+        if (as_it_was) return foods;  // another line of the same food is meant
+        for (const auto& e : variant_.edits) {
+            if (!brings(e) || e.line != base_.lines[l].ingredient) continue;
+            const auto food = std::find_if(lines().begin(), lines().end(), [&](const PredictedLine& line) {
+                return line.ingredient == e.with && line.prepared == e.prepared;
+            });
+            const auto at = static_cast<std::size_t>(food - lines().begin());
+            if (food != lines().end() && at != kept_[l] && std::find(foods.begin(), foods.end(), at) == foods.end()) foods.push_back(at);
+        }
+        return foods;
     }
 
     const Prediction& base_;
     const Variant& variant_;
-    std::vector<bool> used_;
-    std::vector<const PredictedLine*> kept_;
+    std::vector<std::size_t> kept_;    // by line of the formula: the line of the variant that it became
+    std::vector<std::size_t> row_of_;  // by line of the variant
     std::vector<WeightRow> rows_;
 };
+
+bool is_one_of(const std::string& step, const std::vector<std::string_view>& words) {
+    return std::any_of(words.begin(), words.end(), [&](std::string_view word) { return step.rfind(word, 0) == 0; });
+}
+
+// "roasted" says nothing beside "roasted and peeled".
+std::vector<std::string> told_once(const std::vector<std::string>& prepared) {
+    std::vector<std::string> steps;
+    for (const auto& step : prepared) {
+        if (!steps.empty() && step.rfind(steps.back() + " ", 0) == 0) steps.back() = step;
+        else if (steps.empty() || steps.back() != step) steps.push_back(step);
+    }
+    return steps;
+}
+
+std::string then(const std::string& name, const std::vector<std::string>& steps, const char* state) {
+    return name + " (" + state + "), then " + listed(steps);
+}
+
+bool is_dry(const std::vector<std::string>& steps) {
+    static const std::vector<std::string_view> soaks{"soaked", "rehydrated"};
+    return std::any_of(steps.begin(), steps.end(), [](const std::string& step) { return is_one_of(step, soaks); });
+}
 
 }  // namespace
 
 std::vector<WeightRow> weight_rows(const Prediction& base, const Variant& variant) { return Rows(base, variant).all(); }
+
+std::string before_words(const WeightRow& row, Units units) {
+    std::string text;
+    if (row.before) {
+        const std::string was = formula_weight(row.before->weighed_g, units);
+        const bool same = row.now && row.now->prepared == row.before->prepared && formula_weight(row.now->weighed_g, units) == was;
+        const bool otherwise = row.now && row.now->prepared != row.before->prepared;
+        text = same ? "same" : "was " + (otherwise ? with_preparations(was, row.before->prepared) : was);
+    }
+    std::vector<std::string> parts;
+    for (const auto& [line, whole] : row.instead_of)
+        parts.push_back((whole ? "" : "part of ") + formula_weight(line->weighed_g, units) + " " + line->name);
+    if (!parts.empty()) text += (text.empty() ? "for " : "; also for ") + listed(parts);
+    return text.empty() ? "new" : text;
+}
+
+std::string as_weighed(const PredictedLine& line) {
+    constexpr double told = 0.05;  // share of its weight; less is within what a hand takes
+    const auto steps = told_once(line.prepared);
+    if (steps.empty()) return line.name;
+    const bool changes = line.weighed_g > 0 && (line.grams < (1 - told) * line.weighed_g || line.grams > (1 + told) * line.weighed_g);
+    if (line.weighed_prepared) return with_preparations(line.name, steps) + " (weighed so)";
+    if (!changes) return with_preparations(line.name, steps);
+    return then(line.name, steps, is_dry(steps) ? "dry" : "raw");
+}
+
+std::string as_weighed(const std::string& name, const std::vector<std::string>& prepared) {
+    static const std::vector<std::string_view> light{"toasted", "chopped", "sliced", "minced", "grated", "crushed",
+                                                     "ground",  "chilled", "raw",    "washed", "beaten", "pureed"};
+    const auto steps = told_once(prepared);
+    if (std::all_of(steps.begin(), steps.end(), [](const std::string& step) { return is_one_of(step, light); }))
+        return with_preparations(name, steps);
+    return then(name, steps, is_dry(steps) ? "dry" : "raw");
+}
+
+std::string own_measure(const PredictedLine& line) {
+    return line.written.empty() || says_weight(line.written) ? "" : " (" + line.written + ")";
+}
 
 }  // namespace standin::cli

@@ -5,17 +5,33 @@
 #include <vector>
 
 #include "standin/advice.hpp"
+#include "standin/quantity_text.hpp"
 
 namespace standin::cli {
 
+/// One food on the scale, whatever lines it serves.
 struct WeightRow {
-    const PredictedLine* now = nullptr;         ///< null: left out
-    const PredictedLine* before = nullptr;      ///< null: it came in
-    const PredictedLine* instead_of = nullptr;  ///< of what came in: what it stands for
-    bool alone = false;                         ///< of that line nothing is left and nothing else stands for it
+    struct Served {
+        const PredictedLine* line;
+        bool whole;  ///< nothing of that line is left, and nothing else stands for it
+    };
+    const PredictedLine* now = nullptr;     ///< null: left out, with nothing in its place
+    const PredictedLine* before = nullptr;  ///< its own line; null: it came in
+    std::vector<Served> instead_of{};       ///< the lines it stands for
 };
 
-/// In the formula's order, a stand-in behind its line.
+/// In the formula's order, a stand-in at the first line it stands for.
 std::vector<WeightRow> weight_rows(const Prediction& base, const Variant& variant);
+
+/// "same", "was 60 g", "for 60 g dill and 25 g parsley", "was 40 g; also for part of 85 g parsley", "new".
+std::string before_words(const WeightRow& row, Units units);
+
+/// "chard (raw), then blanched and squeezed": how a line's weight is meant, where its preparation takes some of it or gives it more.
+std::string as_weighed(const PredictedLine& line);
+/// The same of a food by itself, weighed before its preparations.
+std::string as_weighed(const std::string& name, const std::vector<std::string>& prepared);
+
+/// " (1/2 tsp)": the maker's own measure where it is no weight; empty where there is none, or the weight was moved.
+std::string own_measure(const PredictedLine& line);
 
 }  // namespace standin::cli

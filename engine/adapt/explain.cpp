@@ -34,6 +34,14 @@ public:
         if (stands->swaps.size() > 1) why.by_way.push_back(name(knowledge_.records().swaps[stands->swaps.front()].to));
         why.asks = conditions_ask(last, problem_.formula.process, knowledge_);
         why.note = last.note;
+        // Asked for a richer or leaner one, meat is told for its fat and not for its protein.
+        const bool of_meat = stands->role == Role::lean || stands->role == Role::fat;
+        if (of_meat && wants(Property::fat_pct)) {
+            Reason fat = about(ReasonKind::fat);
+            fat.asks = why.asks;
+            fat.note = why.note;
+            return fat;
+        }
         return why;
     }
 
@@ -140,12 +148,15 @@ private:
         return std::any_of(problem_.moves.begin(), problem_.moves.end(), [&](const Move& m) { return takes_lean_off(problem_, m); });
     }
 
-    // Meat and fat moved for the bite are told for it.
+    // Meat and fat moved for the bite are told for it; beside any other want they only balance what else was moved.
     Reason for_fat() const {
         Reason why = about(ReasonKind::fat);
+        if (wants(Property::fat_pct) || problem_.hard.empty()) return why;
         const bool bite = wants(Property::firmness) || wants(Property::bind);
-        if (bite && !wants(Property::fat_pct) && c_.after.properties[Property::firmness] > c_.before.properties[Property::firmness])
-            why.role = "firmness";
+        const bool leaner = c_.after.properties[Property::fat_pct] < c_.before.properties[Property::fat_pct];
+        const bool firmer = c_.after.properties[Property::firmness] > c_.before.properties[Property::firmness];
+        if (!(bite && leaner && firmer)) return {};
+        why.role = "firmness";
         return why;
     }
 

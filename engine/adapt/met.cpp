@@ -5,6 +5,7 @@
 
 #include "adapt/explain.hpp"
 #include "adapt/request.hpp"
+#include "core/band.hpp"
 
 namespace standin {
 
@@ -49,7 +50,15 @@ WantResult judged(const Goal& goal, const Distance& distance, double before, con
     why.role = goal.kind == Goal::Kind::at_least ? "at least" : goal.kind == Goal::Kind::at_most ? "at most" : "equal";
     why.figures = {{std::string(info(goal.property).name), before, after.mid, unit, after.low, after.high},
                    {"asked for", {}, goal.target(before), unit}};
-    if (!goal.condition) why.figures.push_back({"slack", {}, slack, unit});
+    if (!goal.condition) {
+        why.figures.push_back({"slack", {}, slack, unit});
+        // A wish is for so much more or less than the batch has now: what decides is how far each draw moves, not where it ends.
+        std::vector<double> moves;
+        for (std::size_t i = 0; i < variant.size(); ++i)
+            moves.push_back(variant[i].properties[goal.property] - base[i].properties[goal.property]);
+        const Band moved = band_of(std::move(moves));
+        why.figures.push_back({"moved by", {}, after.mid - before, unit, moved.low, moved.high});
+    }
     result.says = in_full(why);
     return result;
 }

@@ -49,6 +49,8 @@ PredictedLine line_of(const Line& line, const Knowledge& knowledge) {
     p.roles = ingredient.roles;
     p.keep = line.keep;
     p.declared = line.declared;
+    p.weighed_prepared = line.weighed_prepared;
+    p.written = line.written;
     return p;
 }
 

@@ -146,7 +146,7 @@ template <class A>
 void layout(A&, WarmsTooSlowly&) {}
 template <class A>
 void layout(A& a, Caution& r) {
-    a(r.id, r.text, r.source, r.when);
+    a(r.id, r.text, r.source, r.when, r.brief);
 }
 template <class A>
 void layout(A& a, MakingRule& r) {

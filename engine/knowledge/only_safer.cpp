@@ -64,7 +64,8 @@ public:
         for (const auto& caution : over.cautions) {
             record_ = at + "caution " + caution.id;
             if (const auto* old = of_id(base->cautions, caution.id)) {
-                if (caution.text != old->text) complain("a built-in caution keeps its text: say more under an id of your own");
+                if (caution.text != old->text || caution.brief != old->brief)
+                    complain("a built-in caution keeps its text: say more under an id of your own");
                 said_as_often(old->when, caution.when);
             }
         }

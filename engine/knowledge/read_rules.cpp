@@ -188,8 +188,9 @@ MakingRule making_of(const JsonNode& node, Problems& problems) {
 
 Caution caution_of(const JsonNode& node, Problems& problems) {
     ObjectReader c(node, problems);
-    Caution caution{c.text("id"), c.text("text"), c.text("source"), conditions_of(c)};
+    Caution caution{c.text("id"), c.text("text"), c.text("source"), conditions_of(c), c.text_or("brief")};
     check_braces(c, caution.text);
+    check_braces(c, caution.brief);
     check_numbers(c, caution.text, caution.when);
     return caution;
 }

@@ -76,6 +76,7 @@ using When = std::variant<IngredientBears, AllergenInside, RoleInside, SpeciesIn
 struct Caution {
     std::string id, text, source;
     std::vector<When> when;
+    std::string brief{};  // the same in a line, for a first page; empty: the text is short enough
 };
 
 /// The furthest that the making may go: the bench sheet keeps to it, and a formula that goes beyond is cautioned.

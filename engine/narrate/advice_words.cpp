@@ -9,13 +9,24 @@ namespace {
 
 std::string bound_word(const std::string& role) { return role == "at least" ? " or more" : role == "at most" ? " or less" : ""; }
 
+std::string with_sign(double value) { return (value > 0 ? "+" : "") + three_figures(value); }
+
+// Of a wish how far it moves beside how far it was to: that is what its chance is of.
+std::string likely(const Reason& r, const Figure& value, const Figure& target) {
+    const Figure* moved = figure(r, "moved by");
+    if (moved && moved->low && moved->high && value.before)
+        return ", a change of likely " + with_sign(*moved->low) + " to " + with_sign(*moved->high) + " where " +
+               with_sign(target.after - *value.before) + " is asked";
+    if (!value.low || !value.high) return "";
+    return ", likely " + three_figures(*value.low) + " to " + three_figures(*value.high);
+}
+
 std::string want(const Reason& r) {
     if (r.figures.size() < 2) return r.about;
     const Figure &moved = r.figures[0], &target = r.figures[1];
     std::string text = moved.what + " " + (moved.before ? three_figures(*moved.before) + " -> " : "") + three_figures(moved.after) +
-                       (moved.unit.empty() ? "" : " " + moved.unit) +
-                       (moved.low && moved.high ? ", likely " + three_figures(*moved.low) + " to " + three_figures(*moved.high) : "") +
-                       "; asked for " + three_figures(target.after) + bound_word(r.role);
+                       (moved.unit.empty() ? "" : " " + moved.unit) + likely(r, moved, target) + "; asked for " +
+                       three_figures(target.after) + bound_word(r.role);
     if (const Figure* slack = figure(r, "slack")) text += ", within " + three_figures(slack->after) + " counts as met";
     return text;
 }
@@ -67,7 +78,8 @@ std::string within_reach(const Reason& r) {
     std::string text = r.about + ": " + now->what + " is " + three_figures(now->after) + ", asked for " + three_figures(asked->after) +
                        (now->unit.empty() ? "" : " " + now->unit) + "; ";
     const bool only = !figure(r, "beside");
-    text += only ? met("alone") ? "met at the middle of the bands, but not surely enough" : comes_to("alone") + " at best"
+    if (met("alone") && (only || met("beside"))) return text + "met at the middle of the bands, but not surely enough.";
+    text += only ? comes_to("alone") + " at best"
                  : "by itself " + (met("alone") ? std::string("it can be met") : comes_to("alone") + " at best");
     if (!only) text += ", with all that is asked " + (met("beside") ? std::string("too") : comes_to("beside"));
     return text + ".";

@@ -10,9 +10,11 @@ void turn(std::vector<std::string>& sentences, Units units) {
 }
 
 void turn(std::vector<CautionText>& cautions, Units units) {
-    for (auto& c : cautions)
+    for (auto& c : cautions) {
         if (!c.reason.note.empty()) c.text = in_full(c.reason, units);
         else turn(c.text, units);
+        turn(c.brief, units);
+    }
 }
 
 void turn(PageSafety& page, Units units) { turn(page.cautions, units); }

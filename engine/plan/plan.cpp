@@ -157,7 +157,7 @@ private:
                 line.grams = scaled(line.grams, lacking / need);
                 net.lines.push_back(std::move(line));
             }
-        answer_.buy = purchases_of(net, knowledge());
+        answer_.buy = purchases_of(net, std::nullopt, knowledge());
         std::erase_if(answer_.buy, [](const Purchase& p) { return p.from_the_tap; });
         as_whole_fruit();
     }

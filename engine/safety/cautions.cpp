@@ -20,7 +20,8 @@ struct Candidate {
 };
 
 CautionText text_of(const Caution& caution, const Holding& holding) {
-    return caution_text(reason_of(caution.id, caution.text, holding), caution.source, holding.foods);
+    return caution_text(reason_of(caution.id, caution.text, holding), reason_of(caution.id, caution.brief, holding), caution.source,
+                        holding.foods);
 }
 
 bool is_of_process(const When& when) {
@@ -111,10 +112,14 @@ CautionText core_caution(const Caution& caution, const CoreTemperature& core) {
     Holding asked;
     asked.value = core.core_c;
     asked.unit = "C";
-    return caution_text(reason_of(caution.id, text, asked), core.rule->source, {}, shown_core(core));
+    std::string brief = caution.brief;
+    put_in(brief, "{core}", shown_core(core));
+    return caution_text(reason_of(caution.id, text, asked), reason_of(caution.id, brief, asked), core.rule->source, {}, shown_core(core));
 }
 
-CautionText said_plainly(const Caution& caution) { return caution_text(reason_of(caution.id, caution.text, {}), caution.source); }
+CautionText said_plainly(const Caution& caution) {
+    return caution_text(reason_of(caution.id, caution.text, {}), reason_of(caution.id, caution.brief, {}), caution.source);
+}
 
 }  // namespace
 

@@ -8,7 +8,13 @@ namespace standin {
 
 CautionText caution_text(Reason reason, std::string source, std::vector<std::string> foods, std::string degree) {
     const std::string text = in_full(reason);
-    return {reason.about, text, std::move(source), std::move(foods), std::move(degree), std::move(reason)};
+    return {reason.about, text, std::move(source), std::move(foods), std::move(degree), std::move(reason), {}};
+}
+
+CautionText caution_text(Reason reason, const Reason& brief, std::string source, std::vector<std::string> foods, std::string degree) {
+    CautionText text = caution_text(std::move(reason), std::move(source), std::move(foods), std::move(degree));
+    text.brief = brief.note;
+    return text;
 }
 
 bool has_words(std::string_view text, std::string_view words) {

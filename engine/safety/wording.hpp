@@ -13,6 +13,9 @@ namespace standin {
 
 /// A caution with its reason's words.
 CautionText caution_text(Reason reason, std::string source, std::vector<std::string> foods = {}, std::string degree = {});
+/// And with those of a first page.
+CautionText caution_text(Reason reason, const Reason& brief, std::string source, std::vector<std::string> foods = {},
+                         std::string degree = {});
 
 /// Whether the folded `words` stand in the folded `text`, as whole words in a row.
 bool has_words(std::string_view text, std::string_view words);

@@ -90,7 +90,9 @@ void Stock::take_list(const Inventory& have) {
 }
 
 void Stock::presume(const Formula& formula, const Inventory& have) {
-    for (auto& one : presumed_of(formula, have, *knowledge_)) {
+    Formula wanted = formula;  // of what is to be left out nothing is presumed
+    std::erase_if(wanted.lines, [&](const Line& line) { return left_out_.count(line.ingredient) > 0; });
+    for (auto& one : presumed_of(wanted, have, *knowledge_)) {
         if (one.on_hand && !one.ingredient.empty()) have_.emplace(one.ingredient, std::nullopt);
         else if (!one.ingredient.empty()) missing_.insert(one.ingredient);
         if (!one.says.empty()) presumed_.push_back(std::move(one));

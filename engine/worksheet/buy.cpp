@@ -143,7 +143,35 @@ private:
 
 }  // namespace
 
-std::vector<Purchase> purchases_of(const Formula& formula, const Knowledge& knowledge) {
+namespace {
+
+// What the list has of it, and so what is lacking.
+void set_against(Purchase& bought, const Inventory& have) {
+    constexpr double rounding = 0.005;  // share: less than a bunch or a scale can tell
+    bool named = false, plenty = false;
+    double grams = 0;
+    for (const auto& item : have.items) {
+        if (item.ingredient != bought.ingredient) continue;
+        named = true;
+        if (item.grams) grams += *item.grams;
+        else plenty = true;
+    }
+    const bool missing = std::find(have.missing.begin(), have.missing.end(), bought.ingredient) != have.missing.end();
+    if (missing && !named) {
+        bought.have_g = 0;
+        bought.lack_g = bought.bought_g;
+        return;
+    }
+    if (!named && have.complete != false) return;  // the list says nothing of it
+    if (named && !plenty) bought.have_g = grams;
+    const double lack = named && !plenty ? bought.bought_g - grams : 0;
+    bought.have_all = lack <= rounding * bought.bought_g;
+    if (!bought.have_all) bought.lack_g = lack;
+}
+
+}  // namespace
+
+std::vector<Purchase> purchases_of(const Formula& formula, const std::optional<Inventory>& have, const Knowledge& knowledge) {
     std::vector<Purchase> all;
     std::vector<double> ready;  // grams of each without what is cut away
     for (const auto& line : formula.lines) {
@@ -165,8 +193,10 @@ std::vector<Purchase> purchases_of(const Formula& formula, const Knowledge& know
     }
     for (std::size_t i = 0; i < all.size(); ++i) {
         const Ingredient& ingredient = *knowledge.ingredient(all[i].ingredient);
-        all[i].metric = Shop(ingredient, knowledge, false).sold(all[i].bought_g, ready[i]);
-        all[i].us = Shop(ingredient, knowledge, true).sold(all[i].bought_g, ready[i]);
+        if (have && !all[i].from_the_tap) set_against(all[i], *have);
+        const double lack = all[i].lack_g.value_or(all[i].bought_g), share = lack / all[i].bought_g;
+        all[i].metric = Shop(ingredient, knowledge, false).sold(lack, share * ready[i]);
+        all[i].us = Shop(ingredient, knowledge, true).sold(lack, share * ready[i]);
     }
     return all;
 }

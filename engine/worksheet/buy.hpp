@@ -1,6 +1,7 @@
 // The shopping list.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "knowledge/knowledge.hpp"
@@ -10,6 +11,7 @@ namespace standin {
 
 /// One an ingredient, in the order of the formula. As bought = as weighed over the edible share, unless the formula itself weighs the food
 /// untrimmed; then whole bunches, heads and pieces, packets, or the next step of weight, all up (knowledge/models/bench.json).
-std::vector<Purchase> purchases_of(const Formula& formula, const Knowledge& knowledge);
+/// Where it is said what is on hand, only what is lacking.
+std::vector<Purchase> purchases_of(const Formula& formula, const std::optional<Inventory>& have, const Knowledge& knowledge);
 
 }  // namespace standin

@@ -36,26 +36,19 @@ SheetStep trimming(const Sheet& sheet, const Knowledge& knowledge) {
     return step;
 }
 
-// What the formula says is to be seen to, a step each: "chard: strip the ribs".
-std::vector<SheetStep> seeing_to_stand_ins(const Sheet& sheet) {
-    std::vector<SheetStep> steps;
-    for (const auto& task : sheet.formula.to_do) {
-        if (task.rfind("plate: ", 0) == 0) continue;  // comes last
-        const auto colon = task.find(": ");
-        const std::string food = colon == std::string::npos ? "" : task.substr(0, colon),
-                          how = colon == std::string::npos ? task : task.substr(colon + 2);
-        SheetStep step;
-        step.id = "stand-in";
-        step.what = food.empty() ? "see to what is new" : "see to the " + food;
-        step.how = how.empty() || how.back() == '.' ? how : how + ".";
-        step.why = "It is new in this formula: handle it by its own ways.";
-        step.source = "common-practice";
-        steps.push_back(std::move(step));
-    }
-    return steps;
+// Of a beast of the sea it is the shell that comes off, not a skin.
+bool is_shellfish(const Line& line, const Knowledge& knowledge) {
+    const auto& meat = knowledge.ingredient(line.ingredient)->meat;
+    return meat && meat->species == Species::crustacean;
 }
 
-SheetStep step_of(const Job& job, const std::vector<Chain>& chains, const Knowledge& knowledge) {
+void shell_instead(SheetStep& step) {
+    step.what = "shell";
+    step.how = "Take off head and shell, draw out the dark gut line, pat dry; back on ice.";
+    step.why = "Shell breaks teeth, and the gut is gritty.";
+}
+
+SheetStep step_of(const Job& job, const std::vector<Chain>& chains, const Formula& formula, const Knowledge& knowledge) {
     const Preparation& preparation = *knowledge.preparation(job.step.preparation);
     SheetStep step;
     step.id = preparation.id;
@@ -66,6 +59,10 @@ SheetStep step_of(const Job& job, const std::vector<Chain>& chains, const Knowle
     step.said = job.step.minutes.has_value() || !preparation.minutes;
     step.temperature_c = preparation.temperature_c;
     for (const auto& [chain, n] : job.of) add_part(step, chains[chain].line, chains[chain].grams[n], chains[chain].grams[n + 1]);
+    const bool shells = step.id == "peeled" && std::all_of(step.parts.begin(), step.parts.end(), [&](const StepPart& part) {
+                            return is_shellfish(formula.lines[part.line], knowledge);
+                        });
+    if (shells) shell_instead(step);
     return step;
 }
 
@@ -78,10 +75,9 @@ void add_part(SheetStep& step, std::size_t line, double in, double out) {
 }
 
 std::vector<SheetStep> preparing_steps(const Sheet& sheet, const Knowledge& knowledge) {
-    std::vector<SheetStep> steps = seeing_to_stand_ins(sheet);
-    steps.push_back(trimming(sheet, knowledge));
+    std::vector<SheetStep> steps{trimming(sheet, knowledge)};
     const auto chains = chains_of(sheet.formula, knowledge);
-    for (const auto& job : jobs_of(chains, knowledge)) steps.push_back(step_of(job, chains, knowledge));
+    for (const auto& job : jobs_of(chains, knowledge)) steps.push_back(step_of(job, chains, sheet.formula, knowledge));
     return steps;
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/names.hpp"
 #include "evaluate/predict.hpp"
 #include "formula/line/process_text.hpp"
 #include "knowledge/effects.hpp"
@@ -15,6 +16,7 @@
 #include "worksheet/parts.hpp"
 #include "worksheet/scale.hpp"
 #include "worksheet/steps.hpp"
+#include "worksheet/tasks.hpp"
 #include "worksheet/weights.hpp"
 
 namespace standin {
@@ -82,6 +84,23 @@ void warn_of_the_casing(Sheet& sheet, const Knowledge& knowledge) {
     sheet.notes.push_back(std::move(note));
 }
 
+// A title or a casing that speaks of links, where nothing says how wide they are to be.
+void warn_of_the_shape(Sheet& sheet, const Knowledge& knowledge) {
+    if (sheet.makes.shape == "link") return;
+    const std::string title = fold(sheet.formula.title);
+    bool titled = false;
+    for (std::size_t at = 0; at < title.size();) {
+        const auto end = std::min(title.find(' ', at), title.size());
+        titled = titled || knowledge.in_list("link-word", title.substr(at, end - at));
+        at = end + 1;
+    }
+    sheet.makes.titled_link = titled || !sheet.formula.beside.empty();
+    if (sheet.makes.titled_link)
+        sheet.notes.push_back(said(std::string(titled ? "The title speaks of links" : "A casing stands beside the mass") +
+                                   ", and nothing says how wide: this sheet makes patties. For links ask for a casing (`--casing 32mm`) or "
+                                   "write `diameter: 32 mm` in the formula."));
+}
+
 // Millimetres, where the process takes them for a length; absent otherwise.
 std::optional<double> length_in(const std::string& text) {
     Process process;
@@ -140,15 +159,17 @@ Result<Sheet> sheet_of(const CheckedFormula& checked, const SheetRequest& reques
     mark_safety(sheet.prediction, sheet.formula, evaluator, rules);
     settle_core(sheet, knowledge, rules);
     sheet.weights = weights_of(sheet.formula, knowledge);
-    sheet.buy = purchases_of(sheet.formula, knowledge);
+    sheet.buy = purchases_of(sheet.formula, request.have, knowledge);
     sheet.makes = makes_of(sheet.formula, sheet.prediction, *piece, knowledge);
     if (sheet.makes.pieces < 1)
         return failure(Trouble::usage, "the batch is too small: one " + sheet.makes.shape + " of " +
                                            shown(std::round(sheet.makes.piece_g)) + " g and a test patty do not come out of it");
     sheet.steps = preparing_steps(sheet, knowledge);
-    std::erase_if(sheet.steps, [](const SheetStep& s) { return s.parts.empty() && s.id != "stand-in"; });
+    std::erase_if(sheet.steps, [](const SheetStep& s) { return s.parts.empty(); });
     for (auto& step : making_steps(sheet, knowledge)) sheet.steps.push_back(std::move(step));
     keep_to_rules(sheet, knowledge, rules);
+    tell_tasks(sheet, knowledge);
+    warn_of_the_shape(sheet, knowledge);
     warn_of_frozen_leaves(sheet, knowledge);
     warn_of_the_scale(sheet);
     warn_of_the_casing(sheet, knowledge);

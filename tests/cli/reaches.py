@@ -89,8 +89,10 @@ def look(binary, formula_text, expected, rules, commands):
         for command in commands:
             for form in ("text", "json", "html"):
                 page = flat(run(binary, command, formula, rules, folder, form), form)
-                for what, words in expected:
-                    if words not in page:
+                for what, words, *brief in expected:
+                    # A first page may have the line of the record that is made for it; the sheet, JSON and HTML have all of it.
+                    short = brief and form == "text" and command != "sheet" and brief[0] in page
+                    if words not in page and not short:
                         yield f"{command}, {form}, rules {rules}: {what} is not on the page (`{words[:60]}`)"
 
 
@@ -111,7 +113,7 @@ def of_foods(chosen, rules):
             for caution in rules[rule_set]["cautions"]:
                 when = caution["when"]
                 if not when or any(w.startswith("ingredient:") and w[11:] in inside for w in when):
-                    expected.append((f"caution {caution['id']}", opening(caution["text"])))
+                    expected.append((f"caution {caution['id']}", opening(caution["text"]), *([opening(caution["brief"])] if "brief" in caution else [])))
         yield batch([(chosen[food["id"]][1], 12) for food in part]), expected, code
 
 
@@ -119,7 +121,7 @@ def of_making(rules):
     process = "rest: 100 h\nrest at: 25 C\nmixed at: 18 C\ncore: 60 C\n"
     general = rules["general"]
     expected = [(f"limit {m['id']}", opening(m["text"])) for m in general["making"] if not m["when"]]
-    expected += [("core-low", opening(c["text"])) for c in general["cautions"] if c["id"] == "core-low"]
+    expected += [("core-low", opening(c["text"]), opening(c["brief"])) for c in general["cautions"] if c["id"] == "core-low"]
     return batch([], process), expected, "us"
 
 

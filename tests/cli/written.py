@@ -52,12 +52,12 @@ def a_variant_to_paper(place):
     for line, was in zip(again["lines"], variant["prediction"]["lines"], strict=True):
         if line["ingredient"] != was["ingredient"] or abs(line["weighed_g"] - was["weighed_g"]) > 0.01:
             yield f"saved as {line['ingredient']} {line['weighed_g']} g, shown as {was['ingredient']} {was['weighed_g']} g"
-    sheet = place.run("sheet", "today.txt").stdout
-    if "See to the chard" not in sheet:
+    sheet = place.run("sheet", "today.txt", "--have", "fridge.txt").stdout
+    if "Chard: strip the ribs" not in sheet:
         yield "the sheet of the saved variant does not say what the stand-in asks for"
     if place.run("adapt", "hedge.txt", "--have", "fridge.txt", "--sheet").stdout != sheet:
         yield "adapt --sheet is not the sheet of what adapt --save writes"
-    piped = place.run("sheet", "-", input=shown.stdout)
+    piped = place.run("sheet", "-", "--have", "fridge.txt", input=shown.stdout)
     if piped.stdout != sheet:
         yield "a piped answer does not give the same sheet"
     second = place.run("sheet", "-", "--variant", "2", input=shown.stdout)

@@ -8,9 +8,11 @@
 #include "formula/formats/reading.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
+#include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 #include "support/places.hpp"
+#include "worksheet/tasks.hpp"
 
 using namespace standin;
 
@@ -40,6 +42,13 @@ std::string became_line(const std::string& line, const std::string& wanted) {
     if (wanted == "method") {
         const auto read = read_closely("Test\n1 kg pork shoulder\n" + line + "\nStir in one direction for two minutes.\n", "", knowledge());
         return read && read->formula ? wanted : "asked";
+    }
+    if (wanted == "task") return tells_what_to_do(line, knowledge()) ? wanted : "no task";
+    if (wanted == "links") {
+        const auto read = read_formula("Garden " + line + "s\n1 kg pork shoulder\n18 g salt\n", "", knowledge());
+        static const auto engine = Engine::open({});
+        const auto sheet = engine->sheet(*read, {});
+        return sheet && sheet->makes.titled_link ? wanted : "patties";
     }
     if (wanted == "told") {
         const auto read = read_line(line, origin, knowledge(), {}, false, {3000, true, false});

@@ -24,7 +24,8 @@ public:
     Markup card() const {
         const bool first = v_.rank == 1;
         Markup content = el("h2", std::to_string(v_.rank) + ". " + capital(v_.verdict)) +
-                         el("p", {{"class", "soft"}}, number(v_.distance, 1) + " from your original");
+                         el("p", {{"class", "soft"}},
+                            number(v_.distance, 1) + " from your original" + (v_.wants.empty() ? "" : ", what you asked for not counted"));
         if (first) {
             content += weights() + el("p", capital(v_.table) + " " + becomes(a_.base, v_)) + wants() + el("h3", "Why") + whys(false) +
                        new_to_mind() + colour() + folded("The numbers behind it", numbers(), detail_.full);
@@ -43,21 +44,13 @@ private:
         return what.empty() ? "change nothing" : what;
     }
 
-    std::string before(const WeightRow& row) const {
-        if (row.alone) return formula_weight(row.instead_of->weighed_g, detail_.units) + " " + row.instead_of->name;
-        if (row.instead_of) return "part of the " + row.instead_of->name;
-        if (!row.before) return "new";
-        const std::string was = formula_weight(row.before->weighed_g, detail_.units);
-        return row.now && formula_weight(row.now->weighed_g, detail_.units) == was ? "same" : was;
-    }
-
     Markup weights() const {
         std::vector<std::vector<Markup>> rows;
         for (const auto& row : weight_rows(a_.base, v_)) {
             const auto& line = row.now ? *row.now : *row.before;
-            rows.push_back({food(line.name, line.prepared) + (line.keep ? " (keep)" : ""),
+            rows.push_back({food(as_weighed(line) + own_measure(line)) + (line.keep ? " (keep)" : ""),
                             el("span", {{"class", "big"}}, row.now ? formula_weight(row.now->weighed_g, detail_.units) : "none"),
-                            before(row)});
+                            before_words(row, detail_.units)});
         }
         return html_table("Weights of variant " + std::to_string(v_.rank), {{"Line", false}, {"weigh", true}, {"before", false}}, rows);
     }
@@ -65,7 +58,12 @@ private:
     Markup wants() const {
         std::vector<std::vector<Markup>> rows;
         for (const auto& w : v_.wants)
-            rows.push_back({w.want, el("span", {{"class", w.met ? "yes" : "no"}}, w.met ? "yes" : "no"), chance(w.chance), w.says});
+            rows.push_back({w.want,
+                            el("span", {{"class", w.met ? "yes" : "no"}},
+                               is_even(w) ? "even odds"
+                               : w.met    ? "yes"
+                                          : "no"),
+                            chance(w.chance), w.says});
         return rows.empty() ? Markup()
                             : html_table("What was wanted", {{"Want", false}, {"met", false}, {"chance", true}, {"how", false}}, rows);
     }
@@ -86,7 +84,7 @@ private:
         std::string text;
         for (std::size_t i = 0; i < std::min(most, e.alternatives.size()); ++i)
             text += (text.empty() ? " Or " : ", or ") + formula_weight(e.alternatives[i].grams, detail_.units) + " " +
-                    with_preparations(engine_.name_of(e.alternatives[i].with), e.alternatives[i].prepared);
+                    as_weighed(engine_.name_of(e.alternatives[i].with), e.alternatives[i].prepared);
         return text.empty() ? "" : text + ".";
     }
 
@@ -137,9 +135,7 @@ Markup in_short(const AdaptAnswer& a, const Engine& engine) {
 }
 
 std::string how_sure(const AdaptAnswer& a) {
-    return std::to_string(a.plans_visited) + (a.plans_visited == 1 ? " plan" : " plans") + " looked at. " +
-           (a.proved ? "Proved: no plan left out can come nearer than those shown."
-                     : "Not proved: a plan not looked at could still be up to " + number(a.gap, 1) + " noticeable differences nearer.");
+    return std::to_string(a.plans_visited) + (a.plans_visited == 1 ? " plan" : " plans") + " looked at. " + proof_words(a);
 }
 
 }  // namespace

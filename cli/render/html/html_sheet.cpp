@@ -7,6 +7,7 @@
 #include "render/sheet_words.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
+#include "render/weights.hpp"
 #include "standin/narrate.hpp"
 #include "words.hpp"
 
@@ -32,8 +33,9 @@ Markup tick(const Markup& content) {
 }
 
 Markup when(const SheetWeight& w, const PredictedLine& line) {
-    std::string words = with_preparations("", line.prepared);
-    if (!words.empty()) words = words.substr(2) + (w.after ? "; weighed so" : "");
+    std::string words = as_weighed(line).substr(line.name.size());
+    words.erase(0, words.find_first_not_of(" ,"));
+    words += own_measure(line);
     if (line.keep) words += std::string(words.empty() ? "" : "; ") + "keep";
     if (w.fine) words += std::string(words.empty() ? "" : "; ") + "0.1 g scale";
     return words.empty() ? Markup() : Markup(" ") + el("small", words);
@@ -66,8 +68,13 @@ Markup step_part(const SheetStep& step, std::size_t n, const Sheet& s, Units uni
 
 Markup shopping_part(const Sheet& s, Units units, const Extras& beside) {
     std::vector<std::vector<Markup>> rows;
+    std::string there;
     for (const auto& p : s.buy) {
-        const auto whole = untrimmed(p, s, units);
+        if (p.have_all) {
+            there += (there.empty() ? "" : "; ") + what_for(p, s, units) + " " + p.name;
+            continue;
+        }
+        const auto whole = untrimmed(p, s, units) + on_hand(p, s, units);
         rows.push_back(
             {tick(food(p.name) + (whole.empty() ? Markup() : Markup(" ") + el("small", whole))), el("strong", stacked(to_buy(p, units)))});
     }
@@ -75,8 +82,10 @@ Markup shopping_part(const Sheet& s, Units units, const Extras& beside) {
         rows.push_back({tick(Markup(casing(s.makes, units) + " ") + el("small", casing_needed(s.makes, units))),
                         el("strong", stacked(metres(*s.makes.casing_m, units)))});
     const Markup cost = beside.cost ? el("p", cost_sentence(*beside.cost, units)) : Markup();
-    return section("Buy",
-                   html_table("Rounded up to what shops sell; bunches and pieces differ", {{"What", false}, {"buy", true}}, rows) + cost);
+    const Markup have = there.empty() ? Markup() : el("p", el("strong", "Have, by your list: ") + Markup(there + "."));
+    return section(
+        "Buy",
+        have + html_table("Rounded up to what shops sell; bunches and pieces differ", {{"What", false}, {"buy", true}}, rows) + cost);
 }
 
 }  // namespace

@@ -16,7 +16,8 @@ Json json_of(const Band& band) { return {{"low", num(band.low)}, {"mid", num(ban
 
 Json json_of(const std::vector<CautionText>& cautions) {
     return array_of(cautions, [](const CautionText& c) {
-        return Json{{"id", c.id}, {"text", c.text}, {"source", c.source}, {"foods", c.foods}, {"reason", json_of(c.reason)}};
+        return Json{{"id", c.id},         {"text", c.text},   {"brief", c.brief},
+                    {"source", c.source}, {"foods", c.foods}, {"reason", json_of(c.reason)}};
     });
 }
 

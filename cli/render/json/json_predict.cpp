@@ -8,8 +8,10 @@ namespace standin::cli {
 namespace {
 
 Json line_json(const PredictedLine& line) {
-    return {{"ingredient", line.ingredient}, {"name", line.name},        {"prepared", line.prepared},    {"weighed_g", num(line.weighed_g)},
-            {"grams", num(line.grams)},      {"share", num(line.share)}, {"roles", json_of(line.roles)}, {"keep", line.keep}};
+    return {{"ingredient", line.ingredient},    {"name", line.name},        {"prepared", line.prepared},
+            {"weighed_g", num(line.weighed_g)}, {"grams", num(line.grams)}, {"share", num(line.share)},
+            {"roles", json_of(line.roles)},     {"keep", line.keep},        {"weighed_prepared", line.weighed_prepared},
+            {"written", line.written}};
 }
 
 Json colour_json(const PredictedColour& c) {

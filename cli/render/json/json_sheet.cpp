@@ -67,6 +67,9 @@ Json purchase_json(const Purchase& p) {
                  {"need_g", num(p.need_g)},
                  {"as_bought_g", num(p.bought_g)},
                  {"from_the_tap", p.from_the_tap},
+                 {"have_all", p.have_all},
+                 {"have_g", or_null(p.have_g)},
+                 {"lack_g", or_null(p.lack_g)},
                  {"us", sold(p.us)}});
     return json;
 }
@@ -75,6 +78,7 @@ Json makes_json(const SheetYield& y) {
     return {{"batch_g", num(y.batch_g)},
             {"cooked_g", json_of(y.cooked_g)},
             {"shape", y.shape},
+            {"titled_link", y.titled_link},
             {"piece_g", num(y.piece_g)},
             {"pieces", num(y.pieces)},
             {"piece_cooked_g", json_of(y.piece_cooked_g)},

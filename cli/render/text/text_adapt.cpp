@@ -14,10 +14,7 @@ namespace {
 std::string search_part(const AdaptAnswer& a, const Look& look) {
     if (a.plans_visited == 0) return "";  // the demands contradict each other: there was nothing to search
     const std::string plans = std::to_string(a.plans_visited) + (a.plans_visited == 1 ? " plan" : " plans") + " looked at. ";
-    return heading("How sure", look) + paragraph(plans + (a.proved ? "Proved: no plan left out can come nearer than those shown."
-                                                                   : "Not proved: a plan not looked at could still be up to " +
-                                                                         number(a.gap, 1) + " noticeable differences nearer."),
-                                                 look);
+    return heading("How sure", look) + paragraph(plans + proof_words(a), look);
 }
 
 std::string presumed_in_brief(const AdaptAnswer& a, const Engine& engine, const Look& look) {

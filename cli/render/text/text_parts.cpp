@@ -36,6 +36,8 @@ std::string with_preparations(const std::string& name, const std::vector<std::st
 std::string heat_phrase(const std::string& word) {
     if (word == "none") return "no heat to speak of";
     if (word == "barely") return "barely any heat";
+    if (word == "hot") return "strong heat";
+    if (word == "very hot") return "very strong heat";
     return word + " heat";
 }
 
@@ -88,6 +90,11 @@ std::string own_records(const std::string& folder, const Look& look) {
 
 std::string own_records_sentence(const std::string& folder) { return "With the records of " + folder + " laid over the built-in ones."; }
 
+bool is_of_every_batch(const std::string& caution) {
+    constexpr std::array<std::string_view, 5> all{"core-temperature", "keep-cold", "hands", "vulnerable", "defer"};
+    return std::find(all.begin(), all.end(), caution) != all.end();
+}
+
 std::string read_as_part(const std::vector<std::string>& notes, const Look& look) {
     std::string out = notes.empty() ? "" : heading("How the formula was read", look);
     for (const auto& note : notes) out += bullet(note, look);
@@ -98,7 +105,6 @@ namespace {
 
 std::string in_brief(const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions, const std::string& before,
                      const Look& look) {
-    constexpr std::array<std::string_view, 5> of_every_batch{"core-temperature", "keep-cold", "hands", "vulnerable", "defer"};
     std::string out, always;
     if (!allergens.empty()) out += heading("Allergens", look);
     for (const auto& a : allergens)
@@ -106,18 +112,17 @@ std::string in_brief(const std::vector<AllergenText>& allergens, const std::vect
             bullet(a.sure ? a.allergen + ", from " + listed(a.from) : "check the packet of " + listed(a.from) + " for " + a.allergen, look);
     out += heading("Mind", look);
     for (const auto& c : cautions) {
-        const bool folded = std::find(of_every_batch.begin(), of_every_batch.end(), c.id) != of_every_batch.end();
-        if (folded) always += (always.empty() ? "" : " ") + c.text;
-        else out += bullet(c.text, look);
+        if (is_of_every_batch(c.id)) always += (always.empty() ? "" : " ") + c.brief;
+        else out += bullet(c.brief, look);
     }
     if (!before.empty()) out += bullet(before, look);
-    return out + (always.empty() ? "" : bullet(always, look));
+    return out + (always.empty() ? "" : bullet("Always: " + always, look));
 }
 
 }  // namespace
 
 std::string safety_in_brief(const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions, const Look& look) {
-    return in_brief(allergens, cautions, "", look);
+    return in_brief(allergens, with_briefs(cautions), "", look);
 }
 
 std::string safety_in_brief(const Together& all, const Look& look) {
@@ -142,9 +147,9 @@ std::string allergens_part(const std::vector<AllergenText>& allergens, const Loo
     return out;
 }
 
-std::string cautions_part(const std::vector<CautionText>& cautions, const Look& look) {
+std::string cautions_part(const std::vector<CautionText>& cautions, const Look& look, const std::string& head) {
     if (cautions.empty()) return "";
-    std::string out = heading("Mind", look);
+    std::string out = heading(head, look);
     for (const auto& c : cautions) out += bullet(c.text + (c.source.empty() ? "" : " [" + c.source + "]"), look);
     return out;
 }

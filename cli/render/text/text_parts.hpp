@@ -61,7 +61,9 @@ std::string read_as_part(const std::vector<std::string>& notes, const Look& look
 /// The same short: no block where there is nothing, what is said of every batch in one paragraph and last, sources left to the full page.
 std::string safety_in_brief(const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions, const Look& look);
 std::string allergens_part(const std::vector<AllergenText>& allergens, const Look& look);
-std::string cautions_part(const std::vector<CautionText>& cautions, const Look& look);
+std::string cautions_part(const std::vector<CautionText>& cautions, const Look& look, const std::string& head = "Mind");
+/// Cold, hands, core and the like: said of every batch alike.
+bool is_of_every_batch(const std::string& caution);
 
 /// The same over several batches: what only the original asks for stands short behind it.
 std::string safety_first(const Together& all, const Look& look);

@@ -4,6 +4,7 @@
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
+#include "render/weights.hpp"
 #include "standin/narrate.hpp"
 
 namespace standin::cli {
@@ -25,10 +26,17 @@ std::string in_short(const Sheet& s, Units units, const Look& look) {
 std::string when(const SheetWeight& w, const PredictedLine& line) {
     std::string words;
     const auto say = [&](const char* more) { words += (words.empty() ? "" : "; ") + std::string(more); };
-    if (!line.prepared.empty()) say(w.after ? "weighed prepared" : "weighed raw");
     if (line.keep) say("keep");
     if (w.fine) say("0.1 g scale");
     return words.empty() ? "" : "(" + words + ")";
+}
+
+// What can hurt stands before the weights, in a line each; the whole of it stands behind the work.
+std::string dangers_part(const Sheet& s, const Look& look) {
+    std::string out;
+    for (const auto& c : with_briefs(s.prediction.cautions))
+        if (!is_of_every_batch(c.id)) out += bullet(c.brief, look);
+    return out.empty() ? "" : heading("Mind", look) + out;
 }
 
 std::string weights_part(const Sheet& s, Units units, const Look& look) {
@@ -36,7 +44,7 @@ std::string weights_part(const Sheet& s, Units units, const Look& look) {
     for (const auto& w : s.weights) {
         const auto& line = s.prediction.lines[w.line];
         const auto note = when(w, line);
-        table.row({box, weight(w.weigh_g, units, w.scale_g), with_preparations(line.name, line.prepared) + (note.empty() ? "" : " " + note),
+        table.row({box, weight(w.weigh_g, units, w.scale_g), as_weighed(line) + own_measure(line) + (note.empty() ? "" : " " + note),
                    number(100 * line.share, 1) + " %"});
     }
     return heading("Weigh", look) + table.page(look);
@@ -50,22 +58,37 @@ std::string step_part(const SheetStep& step, std::size_t n, const Sheet& s, Unit
     std::string out;
     for (const auto& line : wrapped(head, look.width - indent))
         out += (out.empty() ? mark : std::string(indent, ' ')) + look.bold(line) + "\n";
-    if (const auto through = amounts(step, s, units); !through.empty()) out += paragraph(through, look, indent);
-    return out + paragraph(step.how, look, indent) + paragraph("Why: " + step.why, look, indent);
+    const auto through = amounts(step, s, units);
+    return out + paragraph(through + (through.empty() ? "" : " ") + step.how, look, indent);
+}
+
+// For whoever wants to know; the same reason is told once.
+std::string why_part(const Sheet& s, const Look& look) {
+    std::string out = heading("Why", look);
+    for (std::size_t i = 0; i < s.steps.size(); ++i)
+        out += bullet(std::to_string(i + 1) + " " + s.steps[i].what + ": " + s.steps[i].why, look);
+    return out;
 }
 
 std::string work_part(const Sheet& s, Units units, const Look& look) {
     std::string out = heading("Work, in this order", look);
-    for (std::size_t i = 0; i < s.steps.size(); ++i) out += (i ? "\n" : "") + step_part(s.steps[i], i + 1, s, units, look);
+    for (std::size_t i = 0; i < s.steps.size(); ++i) out += step_part(s.steps[i], i + 1, s, units, look);
     if (const auto usual = what_usual_means(s); !usual.empty()) out += "\n" + paragraph(usual, look);
     return out;
 }
 
 std::string shopping_part(const Sheet& s, Units units, const Look& look) {
     Table table({{"", Align::left}, {"buy", Align::right}, {"", Align::left}, {"for", Align::left}});
-    for (const auto& p : s.buy) table.row({box, to_buy(p, units), p.name, what_for(p, s, units)});
+    std::string there;
+    for (const auto& p : s.buy) {
+        if (p.have_all) there += (there.empty() ? "" : "; ") + what_for(p, s, units) + " " + p.name;
+        else table.row({box, to_buy(p, units), p.name, what_for(p, s, units) + on_hand(p, s, units)});
+    }
     if (s.makes.casing_m) table.row({box, metres(*s.makes.casing_m, units), casing(s.makes, units), casing_needed(s.makes, units)});
-    return heading("Buy", look) + table.page(look) + paragraph("Rounded up to what shops sell; bunches and pieces differ, so weigh.", look);
+    std::string out = there.empty() ? "" : heading("Have, by your list", look) + paragraph(there + ".", look);
+    if (table.empty()) return out;
+    return out + heading(there.empty() ? "Buy" : "Buy what is not there anyway", look) + table.page(look) +
+           paragraph("Rounded up to what shops sell; bunches and pieces differ, so weigh.", look);
 }
 
 }  // namespace
@@ -73,17 +96,15 @@ std::string shopping_part(const Sheet& s, Units units, const Look& look) {
 std::string sheet_text(const Sheet& sheet, const Detail& detail, const Look& look) {
     const Units units = detail.units;
     const Sheet s = told_in(sheet, units);
-    std::string page = in_short(s, units, look) + weights_part(s, units, look);
-    if (!s.notes.empty()) page += "\n";
-    for (const auto& note : in_full(s.notes, units)) page += bullet(note, look);
-    page += read_as_part(s.prediction.read_as, look);
-    page += work_part(s, units, look);
+    std::string page = in_short(s, units, look) + dangers_part(s, look) + weights_part(s, units, look) + work_part(s, units, look);
     page += "\n" + paragraph("The batch of " + about(s.makes.batch_g, units) + " weighs " + about(s.makes.cooked_g.mid, units) +
                                  " cooked, from " + about(s.makes.cooked_g.low, units) + " to " + about(s.makes.cooked_g.high, units) + ".",
                              look);
+    page += bulleted("What the sheet settled", in_full(s.notes, units), look) + read_as_part(s.prediction.read_as, look);
     page += shopping_part(s, units, look) + cost_part(s.prediction, {units, false, detail.beside}, look) +
-            allergens_part(s.prediction.allergens, look) + cautions_part(s.prediction.cautions, look);
-    return page + label_part(s.prediction.label, {units, false, detail.beside}, look) + freezing_part(detail.beside, units, look);
+            allergens_part(s.prediction.allergens, look) + cautions_part(s.prediction.cautions, look, "Mind, in full");
+    page += label_part(s.prediction.label, {units, false, detail.beside}, look) + freezing_part(detail.beside, units, look);
+    return page + why_part(s, look);
 }
 
 }  // namespace standin::cli

@@ -15,7 +15,8 @@ namespace standin::cli {
 namespace {
 
 std::string headline(const Variant& v) {
-    return std::to_string(v.rank) + ". " + capital(v.verdict) + " (" + number(v.distance, 1) + " from your original)";
+    return std::to_string(v.rank) + ". " + capital(v.verdict) + " (" + number(v.distance, 1) + " from your original" +
+           (v.wants.empty() ? "" : ", what you asked for not counted") + ")";
 }
 
 // What stays as it is stands together below what moves, unless all is to be told.
@@ -24,22 +25,13 @@ std::string weights_part(const Variant& v, const VariantPage& page, bool all) {
     std::vector<std::string> stays;
     Table table({{"weigh", Align::right}, {"", Align::left}, {"before", Align::left}});
     const auto rows = weight_rows(page.base, v);
-    const auto unmoved = std::count_if(rows.begin(), rows.end(), [&](const auto& row) {
-        return row.now && row.before && row.now->prepared == row.before->prepared &&
-               formula_weight(row.now->weighed_g, page.units) == formula_weight(row.before->weighed_g, page.units);
-    });
+    const auto unmoved = std::count_if(rows.begin(), rows.end(), [&](const auto& row) { return before_words(row, page.units) == "same"; });
     const bool gathered = !all && static_cast<std::size_t>(unmoved) >= worth_gathering;
     for (const auto& row : rows) {
         const auto& line = row.now ? *row.now : *row.before;
         const std::string now = row.now ? formula_weight(row.now->weighed_g, page.units) : "none";
-        std::string before = row.before ? formula_weight(row.before->weighed_g, page.units) : "";
-        const bool otherwise = row.now && row.before && row.now->prepared != row.before->prepared;
-        if (otherwise) before = with_preparations(before, row.before->prepared);
-        else if (row.now && row.before && now == before) before = "same";
-        if (row.alone) before = formula_weight(row.instead_of->weighed_g, page.units) + " " + row.instead_of->name;
-        else if (row.instead_of) before = "part of the " + row.instead_of->name;
-        else if (!row.before) before = "new";
-        const std::string name = with_preparations(line.name, line.prepared) + (line.keep ? " (keep)" : "");
+        const std::string name = as_weighed(line) + own_measure(line) + (line.keep ? " (keep)" : ""),
+                          before = before_words(row, page.units);
         if (before == "same" && gathered) stays.push_back(now + " " + name);
         else table.row({now, name, before});
     }
@@ -56,13 +48,12 @@ std::string wants_part(const Variant& v, const Look& look) {
         std::string says = w.says.substr(0, w.says.find("; "));
         if (const auto unit = says.find(" mmol/kg"); unit != std::string::npos) says.erase(unit);
         const bool again = w.want == before;
-        text += (text.empty() ? ""
-                 : again      ? ", "
-                              : "; ") +
-                (again ? std::string() : w.want + ": ") + (w.met ? "met, " : "not met, ") + chance(w.chance) + " (" + says + ")";
+        text += (text.empty() ? "" : again ? ", " : "; ") + (again ? std::string() : w.want + ": ") + met_words(w) + " (" + says + ")";
         before = w.want;
     }
-    return text.empty() ? "" : paragraph("Wanted: " + text + ".", look);
+    if (text.empty()) return "";
+    const bool even = std::any_of(v.wants.begin(), v.wants.end(), is_even);
+    return paragraph("Wanted: " + text + "." + (even ? " For better odds ask with --sure 80." : ""), look);
 }
 
 // What would do as well as what an edit brings.
@@ -72,17 +63,21 @@ std::string or_else(const Edit& e, const VariantPage& page) {
     for (std::size_t i = 0; i < std::min(most, e.alternatives.size()); ++i) {
         const auto& other = e.alternatives[i];
         text += (text.empty() ? "Or " : ", or ") + formula_weight(other.grams, page.units) + " " +
-                with_preparations(page.engine.name_of(other.with), other.prepared);
+                as_weighed(page.engine.name_of(other.with), other.prepared);
     }
     return text.empty() ? "" : text + ".";
 }
 
-// Short titles of what only this variant asks to be minded: the whole of it stands with all the rest.
+// Foods that ask something new to be minded: what it is stands first below.
 std::string new_to_mind(const Variant& v, const VariantPage& page) {
-    std::string out, titles;
+    std::string out;
+    std::vector<std::string> foods;
     if (!v.new_allergens.empty()) out += bullet("Brings a new allergen: " + listed(v.new_allergens) + ".", page.look);
-    for (const auto& c : v.new_cautions) titles += (titles.empty() ? "" : "; ") + title_of(c);
-    return out + (titles.empty() ? "" : bullet("New to mind, in full below: " + titles + ".", page.look));
+    for (const auto& c : v.new_cautions)
+        for (const auto& said : c.reason.foods)
+            if (std::string food = said.substr(0, said.find(" (")); std::find(foods.begin(), foods.end(), food) == foods.end())
+                foods.push_back(std::move(food));
+    return out + (foods.empty() ? "" : bullet("New to mind, told below: " + listed(foods) + ".", page.look));
 }
 
 // Edits that have the same reason and nothing else to tell stand together.
@@ -158,7 +153,7 @@ std::string variant_in_three_lines(const Variant& v, const VariantPage& page) {
     for (const auto& e : v.edits) edits.push_back(in_brief_with_weight(e, {page.engine, page.base}, page.units));
     if (edits.empty()) edits.emplace_back("change nothing");
     std::string start = std::to_string(v.rank) + ". " + capital(v.verdict) + " (" + number(v.distance, 1) + ")";
-    for (const auto& want : least_sure(v.wants)) start += ", " + want.want + (want.met ? " met, " : " not met, ") + chance(want.chance);
+    for (const auto& want : least_sure(v.wants)) start += ", " + want.want + " " + met_words(want);
     // What gives way first: the tail of what is tasted, then all of it, then edits.
     const std::vector<std::string> tails{" " + capital(v.table), " " + capital(v.table.substr(0, v.table.find(". "))) + ".", ""};
     std::vector<std::string> lines;

@@ -113,6 +113,12 @@ struct CheckAnswer {
     std::vector<Coverage> by_role;          ///< with the counts: the numbers that set the doses, a row for each currency of a role
 };
 
+/// The maker's words for one food.
+struct OwnWords {
+    std::string ingredient;  ///< id
+    std::string written;     ///< the line, or the list, that names it
+};
+
 /// Answers questions without changing: any number of threads may ask one engine at once.
 class Engine {
 public:
@@ -126,6 +132,10 @@ public:
     /// This engine with those facts in place of the general figures. Caps, cautions, allergens and what is said of killing stay those of
     /// the general figures as well. Everything after, reading of formulas too, should go by that engine.
     Result<Engine> with_kitchen(const Kitchen& kitchen) const;
+
+    /// This engine calling foods as the maker does: of each the name by which it stands in the maker's own words, where that is another
+    /// name of its record. Allergens, cautions and figures stay those of the record.
+    Engine speaking_as(const std::vector<OwnWords>& said) const;
 
     /// Text to values; `file` names it in messages.
     Result<Formula> read_formula(std::string_view text, std::string_view file) const;

@@ -28,6 +28,8 @@ struct PredictedLine {
     bool keep = false;
     std::vector<Declared> declared{};     ///< allergens the line itself tells of
     std::vector<std::string> may_hold{};  ///< allergens that it may hold for what was done to it before it was bought
+    bool weighed_prepared = false;        ///< on the scale after its preparations; else before them
+    std::string written{};                ///< the amount in the maker's own words
 };
 
 /// A colour with the band of each coordinate; `lab` is the middle.
@@ -64,6 +66,7 @@ struct CautionText {
     std::vector<std::string> foods{};  ///< ids of the ingredients that call for it; empty: the batch as a whole
     std::string degree{};              ///< how far it goes, where the same caution can be worse: "over", "73.9 C"
     Reason reason{};
+    std::string brief{};  ///< the same in a line for a first page, without its foods; empty: there is no shorter one
 };
 
 /// Whether both are the same caution and go as far, whichever foods call for them.

@@ -14,12 +14,13 @@ namespace standin {
 
 /// How large the batch is to be, in the maker's words: "5 kg", "11 lb", "2400". All empty: as the formula says.
 struct SheetRequest {
-    std::string meat;               ///< weight of the meat block, as weighed; excludes `total`
-    std::string total;              ///< weight of all lines as weighed
-    std::string piece;              ///< raw weight of one link or patty; excludes `link`
-    std::vector<std::string> only;  ///< "spinach 400 g": no more than this is to be had of a line; the tightest one decides
-    std::string casing{};           ///< "32 mm": stuffed into one so wide, whatever the formula says of its shape
-    std::string link{};             ///< "12 cm": length of one link
+    std::string meat;                 ///< weight of the meat block, as weighed; excludes `total`
+    std::string total;                ///< weight of all lines as weighed
+    std::string piece;                ///< raw weight of one link or patty; excludes `link`
+    std::vector<std::string> only;    ///< "spinach 400 g": no more than this is to be had of a line; the tightest one decides
+    std::string casing{};             ///< "32 mm": stuffed into one so wide, whatever the formula says of its shape
+    std::string link{};               ///< "12 cm": length of one link
+    std::optional<Inventory> have{};  ///< what is on hand: only what is lacking is to be bought
 };
 
 /// One line on the scale.
@@ -81,6 +82,9 @@ struct Purchase {
     double bought_g = 0;  ///< with what is cut away
     Sold metric, us;      ///< in a shop that weighs in grams, and in one that weighs in pounds
     bool from_the_tap = false;
+    bool have_all = false;         ///< the list has enough of it
+    std::optional<double> have_g;  ///< of what is on hand, as bought; absent: plenty, or no list
+    std::optional<double> lack_g;  ///< as bought, of what the list has too little of: `metric` and `us` are for so much
 };
 
 struct SheetYield {
@@ -91,6 +95,7 @@ struct SheetYield {
     double pieces = 0;  ///< whole ones, the test patty taken off
     Band piece_cooked_g;
     std::optional<double> diameter_mm, length_mm, casing_m;
+    bool titled_link = false;                ///< the title speaks of links, and no casing is named
     bool length_said = false;                ///< of a link: by the maker, by its weight or its length
     std::string casing;                      ///< the kind that comes so wide: sheep, hog or beef; empty: no link
     std::optional<double> casing_g_a_metre;  ///< of raw mass in a metre filled full

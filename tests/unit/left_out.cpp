@@ -1,0 +1,51 @@
+// What a guest must not eat is never told to be there.
+#include <algorithm>
+
+#include "standin/engine.hpp"
+#include "support/catch.hpp"
+
+using namespace standin;
+
+namespace left_out_test {
+
+TEST_CASE("what is to be left out is not presumed to be on hand, in any way of saying so") {
+    const auto engine = Engine::open({});
+    const auto formula = engine->read_formula("Nutty\n2 kg pork shoulder\n80 g walnuts\n60 g parsley\n36 g salt\n", "f");
+    REQUIRE(formula);
+    for (const char* list : {"pumpkin seeds 500 g\nno parsley\nchervil 200 g\n", "pumpkin seeds 500 g\nnothing else\n"}) {
+        AdaptRequest request;
+        request.have = *engine->read_inventory(list, "list", &*formula);
+        request.without = {"walnuts"};
+        request.top = 1;
+        const auto answer = engine->adapt(*formula, request);
+        REQUIRE(answer);
+        for (const auto& one : answer->presumed) {
+            CHECK(one.ingredient != "walnut");
+            CHECK(one.says.find("walnut") == std::string::npos);
+        }
+        CHECK(std::any_of(answer->excluded.begin(), answer->excluded.end(),
+                          [](const Excluded& e) { return e.lines == std::vector<std::string>{"walnut"}; }));
+    }
+}
+
+TEST_CASE("boiled rice in the mass is cautioned") {
+    const auto engine = Engine::open({});
+    const auto formula = engine->read_formula("Boudin\n1 kg pork shoulder\n400 g cooked rice\n20 g salt\n", "f");
+    REQUIRE(formula);
+    const auto answer = engine->predict(*formula);
+    const auto& all = answer->cautions;
+    const auto rice = std::find_if(all.begin(), all.end(), [](const CautionText& c) { return c.id == "cooked-rice"; });
+    REQUIRE(rice != all.end());
+    CHECK(rice->text.find("within an hour") != std::string::npos);
+    CHECK(rice->brief.find("Bacillus cereus") != std::string::npos);
+}
+
+TEST_CASE("a caution's line for a first page is shorter than its text and names no food by itself") {
+    const auto engine = Engine::open({});
+    const auto formula = engine->read_formula("Brief\n1 kg pork shoulder\n100 g chard\n4 g nutmeg\n20 g salt\n", "f");
+    const auto answer = engine->predict(*formula);
+    for (const auto& c : answer->cautions)
+        if (!c.brief.empty()) CHECK(c.brief.size() < c.text.size());
+}
+
+}  // namespace left_out_test
