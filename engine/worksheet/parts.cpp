@@ -11,13 +11,13 @@
 namespace standin {
 namespace {
 
-constexpr std::array<std::string_view, 6> cuts{"sliced", "chopped", "minced", "grated", "crushed", "ground"};
+constexpr std::array<std::string_view, 7> cuts{"sliced", "diced", "chopped", "minced", "grated", "crushed", "ground"};
 constexpr std::array<std::string_view, 3> at_the_grinder{"ground", "minced", "chilled"};
 
 Part of_meat(const Line& line) {
     const bool bought = line.ingredient.rfind("ground-", 0) == 0 ||
                         (line.weighed_prepared && (has_step(line.prepared, "ground") || has_step(line.prepared, "minced")));
-    const bool by_hand = has_step(line.prepared, "chopped") || has_step(line.prepared, "sliced");
+    const bool by_hand = has_step(line.prepared, "chopped");  // cubes and strips are cut for the grinder
     return bought || by_hand ? Part::minced : Part::meat;
 }
 

@@ -6,9 +6,12 @@
 
 #include "core/names.hpp"
 #include "formula/formats/reading.hpp"
+#include "formula/line/heading_base.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
 #include "standin/engine.hpp"
+#include "formula/line/method_facts.hpp"
+#include "formula/line/page_words.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 #include "support/places.hpp"
@@ -38,6 +41,19 @@ std::string became_line(const std::string& line, const std::string& wanted) {
     const Origin origin("", {1, 1});
     if (wanted == "beside") return beside_the_mass(line, knowledge()).empty() ? "no casing" : wanted;
     if (wanted == "left out") return is_method_line(line, knowledge()) ? wanted : "asked";
+    const Process process = process_in_method({line}, knowledge());
+    if (wanted == "plate") return process.plate_mm ? wanted : "no plate";
+    if (wanted == "no plate") return process.plate_mm ? "plate" : wanted;
+    if (wanted == "mixing") return process.mixing_min ? wanted : "no mixing";
+    if (wanted == "no mixing") return process.mixing_min ? "mixing" : wanted;
+    if (wanted == "core") return process.core_c ? wanted : "no core";
+    if (wanted == "rest") return process.rest_h ? wanted : "no rest";
+    const auto blanched = blanched_in_method({line}, knowledge());
+    if (wanted == "blanched") return blanched.empty() ? "not blanched" : wanted;
+    if (wanted == "squeezed") return !blanched.empty() && blanched.front().squeezed ? wanted : "not squeezed";
+    if (wanted == "of the recipe") return is_said_of_recipe(line, knowledge()) ? wanted : "asked";
+    if (wanted == "base") return heading_base(line, knowledge()) ? wanted : "no base";
+    if (wanted == "no base") return heading_base(line, knowledge()) ? "base" : wanted;
     if (wanted == "heading") return is_heading(line, knowledge()) ? wanted : "no heading";
     if (wanted == "method") {
         const auto read = read_closely("Test\n1 kg pork shoulder\n" + line + "\nStir in one direction for two minutes.\n", "", knowledge());
@@ -79,7 +95,8 @@ TEST_CASE("every word of a list does in a line what its list says") {
             const std::string line = with_word(list.at("try").at("line"), word);
             const std::string became = id.starts_with("stock-") ? became_stock(line) : became_line(line, wanted);
             ++words;
-            if (became != wanted) missed += "\n  " + id + ": " + line + ": " + became;
+            const bool as_said = became == wanted || (wanted == "asked" && became.starts_with("asked: "));
+            if (!as_said) missed += "\n  " + id + ": " + line + ": " + became;
             CHECK(knowledge().in_list(id, fold(word)));
         }
     }

@@ -1,12 +1,18 @@
 #include "formula/formats/draft.hpp"
 
 #include <algorithm>
+#include <cmath>
 
+#include "core/names.hpp"
 #include "core/words.hpp"
 #include "formula/lexer/spaces.hpp"
 #include "formula/line/hazards.hpp"
+#include "formula/line/heading_base.hpp"
+#include "formula/line/line_asides.hpp"
 #include "formula/line/line_beside.hpp"
+#include "formula/line/line_phrases.hpp"
 #include "formula/line/line_text.hpp"
+#include "formula/line/page_words.hpp"
 #include "formula/line/tongues.hpp"
 #include "formula/write/writing.hpp"
 
@@ -51,6 +57,17 @@ void tell_of_tongues(Draft& draft) {
                                     (more > 0 ? " and " + std::to_string(more) + " more" : "") + "; `standin convert` shows how");
 }
 
+void tell_of_page(Draft& draft) {
+    auto lines = std::move(draft.said_of_recipe);
+    if (lines.empty()) return;
+    constexpr std::size_t few = 4;
+    const std::size_t more = lines.size() > few ? lines.size() - few : 0;
+    lines.resize(std::min(lines.size(), few));
+    for (auto& line : lines) line = "\"" + line + "\"";
+    draft.formula.read_as.push_back("passed over, as said of the recipe and not of the mass: " + listed(lines) +
+                                    (more > 0 ? " and " + std::to_string(more) + " more" : ""));
+}
+
 void tell_once(std::vector<std::string>& all, std::string text) {
     if (std::find(all.begin(), all.end(), text) == all.end()) all.push_back(std::move(text));
 }
@@ -82,6 +99,31 @@ Whole usual_whole(const Draft& draft, bool meat) {
     return meat ? Whole::meat : Whole::none;
 }
 
+bool both_read(const std::vector<std::string>& parts, const Origin& origin, const Knowledge& knowledge) {
+    return std::all_of(parts.begin(), parts.end(), [&](const std::string& part) { return read_line(part, origin, knowledge).has_value(); });
+}
+
+// "2 tbsp olive oil, for frying", "oil for the pan": it stays in the pan.
+std::string fat_for_the_pan(std::string_view text, const Origin& origin, const Knowledge& knowledge) {
+    constexpr double mostly_fat = 70;  // g in 100 g, judgement: what things are fried in
+    const std::string purpose = outside_purpose(text, knowledge);
+    const std::string words = " " + fold(text) + " ";
+    for (const std::string_view more : {" plus ", " more ", " extra ", " and "})  // "1/4 cup, plus more for frying": the cup goes in
+        if (purpose.empty() || words.find(more) != std::string::npos) return {};
+    auto read = read_line(text, origin, knowledge);
+    if (!read) read = read_line("10 g " + std::string(text), origin, knowledge);
+    if (!read) return {};
+    const Ingredient& food = *knowledge.ingredient(read->line.ingredient);
+    if (food.meat || food.composition.fat.mid < mostly_fat) return {};
+    return purpose + ": it stays outside the mass and is not counted; what goes into the mass needs a line without these words";
+}
+
+Around around_line(const Draft& draft, std::size_t base) {
+    Around around;
+    if (base > 0) around.base = draft.bases[base - 1].per;
+    return around;
+}
+
 }  // namespace
 
 bool Draft::hopeless() const {
@@ -97,13 +139,66 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         look_through(draft, text, where, knowledge);
         return draft.lines.push_back({std::string(text), where, ReadLine{}, std::move(beside), origin});
     }
-    if (is_heading(text, knowledge)) return look_through(draft, text, where, knowledge);
-    auto read = read_line(text, origin, knowledge);
+    if (const auto base = heading_base(text, knowledge)) {
+        draft.bases.push_back({*base, one_line(text), where});
+        draft.under_base = true;
+        return look_through(draft, text, where, knowledge);
+    }
+    if (is_heading(text, knowledge)) {
+        draft.under_base = false;
+        return look_through(draft, text, where, knowledge);
+    }
+    if (const auto parts = two_parts_of_fruit(text); !parts.empty() && both_read(parts, origin, knowledge)) {
+        for (const auto& part : parts) take_ingredient_line(draft, part, where, origin, knowledge);
+        return;
+    }
+    if (auto outside = fat_for_the_pan(text, origin, knowledge); !outside.empty()) {
+        look_through(draft, text, where, knowledge);
+        return draft.lines.push_back({std::string(text), where, ReadLine{}, std::move(outside), origin});
+    }
+    const std::size_t base = draft.under_base ? draft.bases.size() : 0;
+    auto read = read_line(text, origin, knowledge, {}, false, around_line(draft, base));
+    if (base > 0 && read && knowledge.ingredient(read->line.ingredient)->meat) read = read_line(text, origin, knowledge);
+    if (!read && is_said_of_recipe(text, knowledge)) {
+        look_through(draft, text, where, knowledge);
+        return draft.said_of_recipe.push_back(one_line(text));
+    }
     if (!read && is_method_line(text, knowledge)) {
         look_through(draft, text, where, knowledge, true);
+        draft.formula.method.emplace_back(one_line(text));
         return draft.formula.read_as.push_back("left out, as part of the method: \"" + std::string(text) + "\"");
     }
-    draft.lines.push_back({std::string(text), where, std::move(read), {}, origin});
+    draft.lines.push_back({std::string(text), where, std::move(read), {}, origin, base});
+}
+
+void settle_bases(Draft& draft, const Knowledge& knowledge) {
+    constexpr double same = 0.05;  // judgement: the meat of such a list may be rounded
+    for (std::size_t base = 1; base <= draft.bases.size(); ++base) {
+        const DraftBase& of = draft.bases[base - 1];
+        double meat = 0, all = 0;
+        for (const auto& line : draft.lines)
+            if (line.base == base && line.read && !line.read->share) {
+                all += line.read->line.grams.mid;
+                if (knowledge.ingredient(line.read->line.ingredient)->meat) meat += line.read->line.grams.mid;
+            }
+        const auto is_base = [&](double grams) { return std::abs(grams - of.per.grams) <= same * of.per.grams; };
+        if (meat <= 0) {
+            draft.formula.read_as.push_back("the amounts under \"" + of.heading + "\" are reckoned per " + base_text(of.per));
+            continue;
+        }
+        if (!is_base(meat) && !is_base(all)) {
+            draft.troubles.add({Trouble::bad_data,
+                                "\"" + of.heading + "\": amounts for so much, or for all the meat below: say which",
+                                of.where,
+                                {"18 g salt per kg of meat", "put the meat above this line"}});
+            continue;
+        }
+        for (auto& line : draft.lines)
+            if (line.base == base && line.origin) {
+                line.base = 0;
+                line.read = read_line(line.written, *line.origin, knowledge);
+            }
+    }
 }
 
 void judge_by_share(Draft& draft, const Knowledge& knowledge) {
@@ -135,7 +230,12 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge) {
     const Whole whole = usual_whole(draft, meat);
     for (const auto i : again) {
         auto& line = draft.lines[i];
-        auto read = read_line(line.written, *line.origin, knowledge, {}, false, {batch, meat, spices[i], whole});
+        Around around = around_line(draft, line.base);
+        around.grams = batch;
+        around.meat = meat;
+        around.among_spices = spices[i];
+        around.share = whole;
+        auto read = read_line(line.written, *line.origin, knowledge, {}, false, around);
         if (read || line.read) line.read = std::move(read);
     }
 }
@@ -166,6 +266,7 @@ void look_through_title(Draft& draft, std::string_view title, const std::string&
 
 Result<Formula> finished(Draft draft, const Knowledge& knowledge) {
     tell_of_tongues(draft);
+    tell_of_page(draft);
     std::vector<ReadLine> lines;
     for (auto& line : draft.lines) {
         if (!line.beside.empty()) draft.formula.beside.push_back({line.written, line.beside});
@@ -185,6 +286,7 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
     reading.title = draft.formula.title;
     reading.note = draft.formula.note;
     tell_of_tongues(draft);
+    tell_of_page(draft);
     const bool all = std::all_of(draft.lines.begin(), draft.lines.end(), [](const DraftLine& line) { return line.read.has_value(); });
     std::vector<ReadLine> understood;
     for (auto& line : draft.lines) {

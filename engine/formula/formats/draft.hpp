@@ -17,6 +17,13 @@ struct DraftLine {
     Result<ReadLine> read;
     std::string beside{};            ///< what it is, where it is no food of the mass; then `read` says nothing
     std::optional<Origin> origin{};  ///< of a line in words
+    std::size_t base = 0;            ///< of `Draft::bases`, one more than its place; 0: under no such heading
+};
+
+/// A heading that says what the amounts below it go with.
+struct DraftBase {
+    Per per;
+    std::string heading, where;
 };
 
 struct Draft {
@@ -25,6 +32,9 @@ struct Draft {
     Troubles troubles;                            ///< in what is no ingredient line
     std::vector<Declared> named{};                ///< allergens that notes, comments or instructions name
     std::vector<const Ingredient*> meat_named{};  ///< likewise meats
+    std::vector<std::string> said_of_recipe{};    ///< lines of a pasted page that say nothing of the mass
+    std::vector<DraftBase> bases{};
+    bool under_base = false;  ///< the last of them goes for the next line
 
     /// So many lines were not understood that reading on tells nothing new.
     bool hopeless() const;
@@ -32,6 +42,10 @@ struct Draft {
 
 /// Reads one line of an ingredient list into `draft`; headings leave no trace.
 void take_ingredient_line(Draft& draft, std::string_view text, const std::string& where, const Origin& origin, const Knowledge& knowledge);
+
+/// Settles what stands under headings such as "per kg of meat", once all lines are read: a list that brings the meat itself is the whole
+/// recipe or asked about.
+void settle_bases(Draft& draft, const Knowledge& knowledge);
 
 /// Reads bare names again where it tells how much of them the batch holds and what stands beside them: "3 g ginger" in 5 kg.
 void judge_by_share(Draft& draft, const Knowledge& knowledge);

@@ -41,6 +41,11 @@ private:
         draft_.formula.date = reader.text_or("date");
         for (const auto& item : reader.list("do"))
             if (text(item, "what to do")) draft_.formula.to_do.push_back(item.text);
+        for (const auto& item : reader.list("method"))
+            if (text(item, "a step of the method")) {
+                look(&item);
+                draft_.formula.method.push_back(item.text);
+            }
         if (const JsonNode* lines = reader.child("lines", Node::list, true)) {
             if (lines->items.empty()) reader.fault("lines", "no lines: expected at least one ingredient");
             for (const auto& item : lines->items)

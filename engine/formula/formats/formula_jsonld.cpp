@@ -92,6 +92,9 @@ public:
                 break;
             }
         for (const auto* step : texts_of(recipe, {"recipeInstructions"})) process(step->text);
+        if (const auto steps = draft_.formula.method.size(); steps > 0)
+            draft_.formula.read_as.push_back("the method, " + std::to_string(steps) + (steps == 1 ? " step" : " steps") +
+                                             ", is kept beside the lines: what it adds to them is not counted in");
         for (const auto& member : recipe.members)
             if (member.key == "name" || member.key == "headline") title(member.node);
             else if (!is_read_elsewhere(member.key)) look(member.node, member.key != "description" && member.key != "recipeYield");
@@ -179,15 +182,20 @@ private:
         take_ingredient_line(draft_, text, describe(file_, item.place), Origin::joined(file_, {{0, item.place}}), knowledge_);
     }
 
-    // Only what process_words would write again word for word: "rest: 36 h", and no step of a cook's instructions.
+    // Of the process only what process_words would write again word for word: "rest: 36 h"; a step of a cook's instructions is kept as
+    // such.
     void process(const std::string& text) {
         const auto [key, value] = key_value(text);
         Process one;
-        if (key.empty() || set_process(one, key, value)) return;
-        const auto words = process_words(one);
+        const auto words = key.empty() || set_process(one, key, value) ? decltype(process_words(one)){} : process_words(one);
         const bool ours =
             std::any_of(words.begin(), words.end(), [&, k = key, v = value](const auto& w) { return w.first == k && w.second == v; });
-        if (ours) set_process(draft_.formula.process, key, value);
+        if (ours) {
+            set_process(draft_.formula.process, key, value);
+            return;
+        }
+        const std::string plain = without_markup(text);
+        for (const auto& step : text_lines(plain)) draft_.formula.method.emplace_back(step.text);
     }
 
     std::string_view file_;

@@ -10,6 +10,7 @@
 #include "formula/formats/text_lines.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/trouble.hpp"
+#include "formula/line/heading_base.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/process_text.hpp"
@@ -91,7 +92,8 @@ public:
     Draft read(const std::vector<TextLine>& lines, const std::vector<TextLine>& comments) {
         for (const auto& line : comments) look(line, true);
         for (std::size_t i = 0; i < lines.size() && !draft_.hopeless(); ++i) {
-            if (i == 0 && takes_title(lines[i])) continue;
+            if (i == 0 && takes_title(lines)) continue;
+            if (i > 0 && lines[i].place.line > lines[i - 1].place.line + 1) end_base();
             if (method(lines[i])) continue;
             if (!header(lines[i]) && !keyed(lines[i])) ingredient(lines[i]);
         }
@@ -104,10 +106,28 @@ public:
     }
 
 private:
-    bool takes_title(const TextLine& line) {
-        if (!is_title(line.text, knowledge_)) return false;
+    // A blank line ends what a heading says of the lines below it.
+    void end_base() {
+        if (!draft_.lines.empty() && draft_.lines.back().base == draft_.bases.size()) draft_.under_base = false;
+    }
+
+    bool takes_title(const std::vector<TextLine>& lines) {
+        const TextLine& line = lines.front();
+        if (!is_title(line.text, knowledge_) && !named_below(lines)) return false;
         title(line, line.text);
         return true;
+    }
+
+    // "Chicken thigh" above "1000 g chicken thigh" is what the sausage is called.
+    bool named_below(const std::vector<TextLine>& lines) const {
+        const std::string_view text = lines.front().text;
+        if (text.find_first_of("0123456789") != std::string_view::npos || !names_one_food(text, knowledge_)) return false;
+        const auto* food = knowledge_.ingredient_named(text);
+        if (!food) food = knowledge_.ingredient_meant(text);
+        return std::any_of(lines.begin() + 1, lines.end(), [&](const TextLine& line) {
+            const auto read = read_line(line.text, Origin("", line.place), knowledge_);
+            return read && food && read->line.ingredient == food->id;
+        });
     }
 
     void title(const TextLine& line, std::string_view text) {
@@ -137,7 +157,10 @@ private:
         in_method_ = in_method_ || head;
         if (!in_method_ && !is_paragraph(line.text)) return false;
         look(line, true);
-        if (!head) draft_.formula.read_as.push_back("left out, as part of the method: \"" + std::string(line.text) + "\"");
+        if (!head) {
+            draft_.formula.read_as.push_back("left out, as part of the method: \"" + std::string(line.text) + "\"");
+            draft_.formula.method.emplace_back(line.text);
+        }
         return true;
     }
 
@@ -151,11 +174,14 @@ private:
 
     bool header(const TextLine& line) {
         const auto [key, value] = key_value(line.text);
-        if (key.empty() || !value.empty()) return false;
+        if (key.empty() || !value.empty() || heading_base(line.text, knowledge_)) return false;
         const std::string folded = fold(key);
         const bool known = folded.rfind("for ", 0) == 0 ||  // "For the paste:"
                            folded == "ingredient" || folded == "process" || folded == "line" || folded == "formula" || folded == "method";
-        if (known) look(line);
+        if (known) {
+            look(line);
+            draft_.under_base = false;
+        }
         return known;
     }
 

@@ -28,22 +28,6 @@ namespace {
 
 using Node = JsonNode::Kind;
 
-// Whether an amount as written is weighed, and not counted or measured by volume.
-bool is_weight(const std::string& written) {
-    Cursor cursor(written);
-    const auto amount = amount_at(cursor);
-    return !amount || (amount->parts.front().unit && amount->parts.front().unit->dimension == Dimension::mass);
-}
-
-// More than it takes, and not just some of it.
-bool is_plenty(std::string_view line, const Knowledge& knowledge) {
-    const auto words = words_of(line);
-    for (std::size_t first = 0; first < words.size(); ++first)
-        for (std::size_t last = std::min(words.size(), first + 3); last > first; --last)
-            if (knowledge.in_list("stock-plenty", fold(phrase(words, first, last)))) return true;
-    return false;
-}
-
 // Puts what was read into one inventory: amounts of the same ingredient add up, plenty swallows them.
 // Of a citrus fruit's weight (judgement; USDA SR28 has 48 g of a lemon of 158 g with its peel, 44 g of a lime of 80 g, 86 g of an orange of
 // 179 g).
@@ -88,7 +72,8 @@ public:
         inventory_.notes.insert(inventory_.notes.end(), read.line.notes.begin(), read.line.notes.end());
         for (const auto& told : read.line.declared)
             if (!contains(holds, told)) holds.push_back(told);
-        const double grams = read.line.grams.mid / (is_weight(read.line.written) ? 1 : edible_share(ingredient));
+        const bool weighed = is_weight(read.line.written) || tells_weight(written);  // "1 bag spinach (200 g)": 200 g are in the bag
+        const double grams = read.line.grams.mid / (weighed ? 1 : edible_share(ingredient));
         have(read.line.ingredient, grams, read.where, written);
         told(written, read.where, ingredient.names.front() + ", " + whole(grams) + " g as picked or bought");
     }
@@ -211,17 +196,6 @@ private:
              " here, taken to be on hand");
     }
 
-    static bool slip_of_the_pen(const Error& error, std::string_view written) {
-        const auto words = words_of(written);
-        return std::any_of(error.hints.begin(), error.hints.end(), [&](const std::string& hint) {
-            const std::string name = fold(hint);
-            const std::size_t limit = slip_limit(name), count = words_of(name).size();
-            for (std::size_t first = 0; first + count <= words.size(); ++first)
-                if (edit_distance(fold(phrase(words, first, first + count)), name, limit) <= limit) return true;
-            return false;
-        });
-    }
-
     void contradicts(const std::string& id, const std::string& where) {
         troubles_.add({Trouble::bad_data, knowledge_.ingredient(id)->names.front() + " is said to be on hand and not on hand", where, {}});
     }
@@ -254,11 +228,21 @@ private:
     }
 
     void take(const TextLine& written) {
+        const std::string where = describe(file_, written.place);
         rewritten_.emplace_back(written.text);
         gatherer_.holds = take_told(rewritten_.back(), knowledge_);
-        const TextLine line = in_known_words(gatherer_.holds.empty() ? written : TextLine{rewritten_.back(), written.place});
+        const TextLine plain = gatherer_.holds.empty() ? written : TextLine{rewritten_.back(), written.place};
+        if (auto open = leaves_open(plain.text, knowledge_); !open.empty())
+            return troubles_.add({Trouble::bad_data, std::move(open), where, {"spinach", "no spinach"}});
+        const TextLine line = in_known_words(in_pieces(plain));
         const StockLine says = stock_line(line.text, knowledge_);
-        const std::string where = describe(file_, line.place);
+        if (says.says != StockWord::none && says_no_abroad(written.text, knowledge_))
+            return troubles_.add({Trouble::bad_data,
+                                  "\"" + std::string(written.text) +
+                                      "\" says that something is not on hand, but not what, "
+                                      "in words known here",
+                                  where,
+                                  {"no cilantro"}});
         switch (says.says) {
             case StockWord::nothing_else:
                 gatherer_.complete(true, where);
@@ -278,6 +262,18 @@ private:
             case StockWord::weighed:
                 return weighed(says.names, line);
         }
+    }
+
+    // "a few limes" are three, "a little parsley" is a handful or a spoonful: far from as much as it takes.
+    TextLine in_pieces(const TextLine& line) {
+        for (const auto& [amount, name] : small_amounts(line.text, knowledge_)) {
+            std::string plain = amount + " " + std::string(name);
+            if (!read_line(plain, Origin(file_, line.place), knowledge_, {}, true)) continue;
+            gatherer_.note("\"" + std::string(line.text) + "\" taken as " + plain);
+            rewritten_.push_back(std::move(plain));
+            return {rewritten_.back(), line.place};
+        }
+        return line;
     }
 
     // "methi, like dandelion greens" by its likeness; "kein Bärlauch" in English, where the line names no food in ours.
@@ -427,11 +423,28 @@ private:
         return read ? knowledge_.ingredient(read->line.ingredient) : nullptr;
     }
 
+    // "no fresh thyme, only dried": the dried one is there.
+    std::string other_form(std::string_view names, std::string_view part, bool on_hand) const {
+        if (on_hand) return {};
+        for (auto& name : form_left(names, part))
+            if (gatherer_.namer().knows(name)) return name;
+        return {};
+    }
+
     // One name that has "and" or a comma in it stays whole; each of several may say again that it is there or not.
     void list(std::string_view names, const TextLine& line, bool on_hand) {
         if (gatherer_.namer().knows(names)) return gatherer_.name(names, origin_of(names, line), on_hand);
-        if (const Ingredient* one = one_food(names)) return gatherer_.name(one->names.front(), origin_of(names, line), on_hand);
-        for (const auto part : parts_of_list(names)) {
+        const auto parts = parts_of_list(names);
+        const bool another_form =
+            std::any_of(parts.begin(), parts.end(), [&](auto part) { return !other_form(names, part, on_hand).empty(); });
+        if (const Ingredient* one = another_form ? nullptr : one_food(names))
+            return gatherer_.name(one->names.front(), origin_of(names, line), on_hand);
+        for (const auto part : parts) {
+            if (const auto other = other_form(names, part, on_hand); !other.empty()) {
+                rewritten_.push_back(other);
+                gatherer_.name(rewritten_.back(), origin_of(part, line), true);
+                continue;
+            }
             const StockLine again = stock_line(part, knowledge_);
             const bool there = again.says == StockWord::none ? false : again.says == StockWord::some ? true : on_hand;
             const auto known = known_without_amount(again.names);

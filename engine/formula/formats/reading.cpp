@@ -9,6 +9,7 @@
 #include "formula/formats/formula_plain.hpp"
 #include "formula/formats/html_text.hpp"
 #include "formula/formats/inventory.hpp"
+#include "formula/formats/presumed_making.hpp"
 #include "formula/formats/stock_names.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/formats/text_lines.hpp"
@@ -40,7 +41,11 @@ Result<Draft> draft_as_written(std::string_view text, std::string_view file, con
 
 Result<Draft> draft_of(std::string_view text, std::string_view file, const Knowledge& knowledge) {
     auto draft = draft_as_written(text, file, knowledge);
-    if (draft) judge_by_share(*draft, knowledge);
+    if (draft) {
+        settle_bases(*draft, knowledge);
+        judge_by_share(*draft, knowledge);
+        presume_making(*draft, knowledge);
+    }
     return draft;
 }
 

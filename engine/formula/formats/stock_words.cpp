@@ -6,6 +6,8 @@
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
+#include "formula/lexer/number_text.hpp"
+#include "formula/lexer/quantity_text.hpp"
 
 namespace standin {
 namespace {
@@ -109,6 +111,74 @@ std::vector<std::string_view> parts_of_list(std::string_view names) {
     all.push_back(bare(names.substr(start)));
     std::erase_if(all, [](Text one) { return one.empty(); });
     return all;
+}
+
+bool tells_weight(std::string_view line) {
+    for (std::size_t at = line.find('('); at != Text::npos; at = line.find('(', at + 1)) {
+        Cursor cursor(line, at + 1);
+        if (!number_at(cursor)) continue;
+        const auto unit = unit_at(cursor);
+        if (unit && unit->unit->dimension == Dimension::mass) return true;
+    }
+    return false;
+}
+
+std::string leaves_open(std::string_view line, const Knowledge& knowledge) {
+    if (!line.empty() && line.back() == '?') return "\"" + std::string(line) + "\": on hand or not";
+    const auto words = words_of(line);
+    for (std::size_t i = 0; i < words.size(); ++i)
+        if (knowledge.in_list("stock-doubt", words[i].folded) ||
+            (i + 1 < words.size() && knowledge.in_list("stock-doubt", fold(phrase(words, i, i + 2)))))
+            return "\"" + std::string(line) + "\" leaves open whether it is on hand";
+    return {};
+}
+
+bool says_no_abroad(std::string_view line, const Knowledge& knowledge) {
+    const auto words = words_of(line);
+    for (std::size_t last = std::min<std::size_t>(words.size(), 2); last > 0 && last < words.size() + 1; --last)
+        if (words.size() > last && knowledge.in_list("stock-no-abroad", fold(phrase(words, 0, last)))) return true;
+    return false;
+}
+
+std::vector<SmallAmount> small_amounts(std::string_view line, const Knowledge& knowledge) {
+    line = bare(line);
+    if (const auto names = rest_after(line, "stock-few", knowledge); !names.empty()) return {{"3", names}};
+    if (const auto names = rest_after(line, "stock-little", knowledge); !names.empty()) return {{"1 handful", names}, {"1 tbsp", names}};
+    return {};
+}
+
+std::vector<std::string> form_left(std::string_view names, std::string_view part) {
+    const auto words = words_of(part), all = words_of(names);
+    if (words.size() < 2 || all.empty() || (words.front().folded != "only" && words.front().folded != "just")) return {};
+    const std::string form = phrase(words, 1, words.size());
+    std::size_t food = 0;  // the last word of the first clause
+    while (food + 1 < all.size() && all[food + 1].segment == all[0].segment) ++food;
+    return {form, form + " " + all[food].raw};
+}
+
+bool is_weight(const std::string& written) {
+    Cursor cursor(written);
+    const auto amount = amount_at(cursor);
+    return !amount || (amount->parts.front().unit && amount->parts.front().unit->dimension == Dimension::mass);
+}
+
+bool is_plenty(std::string_view line, const Knowledge& knowledge) {
+    const auto words = words_of(line);
+    for (std::size_t first = 0; first < words.size(); ++first)
+        for (std::size_t last = std::min(words.size(), first + 3); last > first; --last)
+            if (knowledge.in_list("stock-plenty", fold(phrase(words, first, last)))) return true;
+    return false;
+}
+
+bool slip_of_the_pen(const Error& error, std::string_view written) {
+    const auto words = words_of(written);
+    return std::any_of(error.hints.begin(), error.hints.end(), [&](const std::string& hint) {
+        const std::string name = fold(hint);
+        const std::size_t limit = slip_limit(name), count = words_of(name).size();
+        for (std::size_t first = 0; first + count <= words.size(); ++first)
+            if (edit_distance(fold(phrase(words, first, first + count)), name, limit) <= limit) return true;
+        return false;
+    });
 }
 
 }  // namespace standin

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "knowledge/knowledge.hpp"
+#include "standin/result.hpp"
 
 namespace standin {
 
@@ -30,5 +31,33 @@ std::vector<std::string_view> parts_of_list(std::string_view names);
 
 /// Blanks, dashes, colons and bullets off both ends.
 std::string_view bare(std::string_view text);
+
+/// "1 bag spinach (200 g)": the bracket tells what is there.
+bool tells_weight(std::string_view line);
+
+/// "sunflower seeds?", "spinach if it has not bolted": what is to be asked; empty where the line leaves nothing open.
+std::string leaves_open(std::string_view line, const Knowledge& knowledge);
+
+/// "kein Koriander", "pas de piments": another tongue's no.
+bool says_no_abroad(std::string_view line, const Knowledge& knowledge);
+
+/// "a few limes", "a little parsley": amounts to try before the name.
+struct SmallAmount {
+    std::string amount;
+    std::string_view names;
+};
+std::vector<SmallAmount> small_amounts(std::string_view line, const Knowledge& knowledge);
+
+/// "only dried" behind "fresh thyme": what may be there all the same, as "dried" and "dried thyme".
+std::vector<std::string> form_left(std::string_view names, std::string_view part);
+
+/// Whether an amount as written is weighed, and not counted or measured by volume.
+bool is_weight(const std::string& written);
+
+/// More than it takes, and not just some of it.
+bool is_plenty(std::string_view line, const Knowledge& knowledge);
+
+/// Whether a name that the error offers is a slip away from words of `written`.
+bool slip_of_the_pen(const Error& error, std::string_view written);
 
 }  // namespace standin

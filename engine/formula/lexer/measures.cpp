@@ -82,6 +82,8 @@ constexpr std::array units{
     Spelled{"saltspoon|salt spoon|saltspoonful", loose("saltspoon", {teaspoon / 6, teaspoon / 4, teaspoon / 2.5})},
     // From memory: a breakfast cup of the old books is half an imperial pint. A glass of wine differs: judgement.
     Spelled{"breakfastcup|breakfast cup|breakfastcupful", loose("breakfastcup", {225, 284, 300})},
+    // Judgement: what bars pour, from a small to a large one.
+    Spelled{"shot|jigger|liqueur glass", loose("shot", {25, 40, 50})},
     Spelled{"glass|glassful", loose("glass", {90, 125, 200})},
     // Judgement: cut or poured by eye.
     Spelled{"knob|walnut|thumb", loose("knob", {8, 15, 30})},
@@ -246,6 +248,12 @@ std::string_view size_word(std::string_view folded) {
 }
 
 bool is_length(const Unit& unit) { return unit.word == "inch" || unit.word == "cm"; }
+
+bool is_metric(const Unit& unit) {
+    for (const std::string_view word : {"g", "kg", "mg", "ml", "cl", "dl", "l"})
+        if (unit.word == word) return true;
+    return false;
+}
 
 bool preserves(const Unit& unit) { return unit.word == "can" || unit.word == "jar"; }
 

@@ -40,6 +40,9 @@ std::optional<Band> fill_word(std::string_view folded);
 /// "small", "medium" or "large" for a folded size word, else empty.
 std::string_view size_word(std::string_view folded);
 
+/// Of grams or litres: "5 lb 2268 g" is told in two systems.
+bool is_metric(const Unit& unit);
+
 /// Sold by the container: what it holds must be said or known.
 bool is_container(const Unit& unit);
 

@@ -97,6 +97,12 @@ void range_end_at(Cursor& cursor, AmountPart& part) {
     cursor.go(before);
 }
 
+// "1 lb 4 oz" and "2 cups 1 tbsp" go on with less than one of what stood before, in the same system; "5 lb 2268 g" and "1 cup 240 ml" tell
+// one amount twice.
+bool goes_on(const AmountPart& last, const AmountPart& part) {
+    return is_metric(*last.unit) == is_metric(*part.unit) && part.number.mid * size_in(part) < size_in(last);
+}
+
 // "2 lb 4 oz", "1 cup plus 2 tbsp", "1 cup less 1 tbsp": smaller parts of the same kind.
 void further_parts_at(Cursor& cursor, AmountText& amount) {
     for (;;) {
@@ -104,11 +110,11 @@ void further_parts_at(Cursor& cursor, AmountText& amount) {
         const AmountPart& last = amount.parts.back();
         cursor.space();
         const bool less = cursor.eat_any_word({"less", "minus"});
-        if (!less && !cursor.eat_any_word({"plus", "and"}) && !cursor.eat("+") && !cursor.eat("&") &&
-            last.unit->dimension == Dimension::mass)
-            cursor.eat(",");
+        const bool joined = less || cursor.eat_any_word({"plus", "and"}) || cursor.eat("+") || cursor.eat("&");
+        if (!joined && last.unit->dimension == Dimension::mass) cursor.eat(",");
         const auto part = content_at(cursor);
-        if (!part || part->unit->dimension != last.unit->dimension || size_in(*part) >= size_in(last)) {
+        if (!part || part->unit->dimension != last.unit->dimension || size_in(*part) >= size_in(last) ||
+            (!joined && !goes_on(last, *part))) {
             cursor.go(before);
             return;
         }

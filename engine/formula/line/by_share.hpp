@@ -14,6 +14,7 @@ struct Around {
     bool meat = false;          ///< some of them are meat, so they are most of the batch
     bool among_spices = false;  ///< the lines above and below are dry spices by weight
     Whole share = Whole::none;  ///< what a share is of that does not say: the meat, or what the other shares say; none: ask
+    std::optional<Per> base{};  ///< what the heading above says that the amounts go with
 };
 
 /// Turns `name` to the form that so little of it must be, or says what is open. Nothing where the line tells the form or the batch is

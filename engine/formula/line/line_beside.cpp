@@ -76,6 +76,8 @@ bool is_heading(std::string_view line, const Knowledge& knowledge) {
     const auto first = line.find_first_not_of(" \t*_=~#-"), last = line.find_last_not_of(" \t*_=~#-");
     if (first == Text::npos) return false;
     line = line.substr(first, last - first + 1);
+    if (const auto stop = line.find(". "); stop != Text::npos && stop > 0 && line.find_first_not_of("0123456789") == stop)
+        line = line.substr(stop + 2);  // "1. Meat"
     if (has_digit(line)) return false;
     const bool colon = line.back() == ':';
     if (colon) line.remove_suffix(1);

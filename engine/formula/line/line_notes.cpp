@@ -183,6 +183,8 @@ bool take_weight(std::string_view inside, LineNotes& notes) {
     if (!each) {
         cursor.eat_word("in");
         cursor.eat_any_word({"total", "all"});
+        cursor.eat_word("of");
+        cursor.eat_any_word({"meat", "flesh"});
     }
     cursor.space();
     if (!cursor.done()) return false;

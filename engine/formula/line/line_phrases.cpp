@@ -25,6 +25,11 @@ void blank_all(std::string& line, std::string_view what) {
 
 bool is_part(std::string_view folded) { return std::find(parts.begin(), parts.end(), folded) != parts.end(); }
 
+std::string bare_end(std::string_view text) {
+    const auto last = text.find_last_not_of(" ,;:(");
+    return std::string(text.substr(0, last == std::string_view::npos ? 0 : last + 1));
+}
+
 // Where the name ends that starts at `from`: at the next comma or the end.
 std::size_t name_end(const std::string& line, std::size_t from) { return std::min(line.find_first_of(",;([\n", from), line.size()); }
 
@@ -120,6 +125,14 @@ void write_lean_to_fat(std::string& line) {
     }
 }
 
+// "| Pork butt | 5 lb | 2268 g |": the cells of a table.
+void take_cells(std::string& line) {
+    const auto first = line.find_first_not_of(' ');
+    if (first == std::string::npos || line[first] != '|') return;
+    line[first] = ' ';
+    if (const auto last = line.find_last_not_of(' '); last != std::string::npos && line[last] == '|') line[last] = ' ';
+}
+
 }  // namespace
 
 void clean_line(std::string& line) {
@@ -129,6 +142,7 @@ void clean_line(std::string& line) {
         const std::size_t end = std::min(line.find_first_not_of('.', i), line.size());
         blank(line, i, end);
     }
+    take_cells(line);
     take_temperatures(line);
     write_lean_to_fat(line);
 }
@@ -168,7 +182,52 @@ void take_times_sign(std::string& line) {
 
 }  // namespace
 
+namespace {
+
+// "2 green chiles, such as serrano": the kind that is named is meant.
+void take_such_as(std::string& line, const Knowledge& knowledge) {
+    const auto words = words_of(line);
+    for (std::size_t i = 1; i + 2 < words.size(); ++i) {
+        if (words[i].folded != "such" || words[i + 1].folded != "as") continue;
+        std::size_t last = i + 2;
+        while (last < words.size() && words[last].segment == words[i + 2].segment) ++last;
+        const std::string kind = phrase(words, i + 2, last);
+        const auto* meant = knowledge.ingredient_named(kind);
+        if (!meant) return;
+        for (std::size_t first = 0; first < i; ++first)
+            for (std::size_t end = i; end > first; --end) {
+                const std::string name = phrase(words, first, end);
+                const auto* other = knowledge.ingredient_named(name);
+                if (!other) other = knowledge.ingredient_meant(name);
+                if (!other || other->family != meant->family) continue;
+                blank(line, words[i].begin, words[last - 1].end);
+                line.replace(words[first].begin, words[end - 1].end - words[first].begin, kind);
+                return;
+            }
+        return;
+    }
+}
+
+// "durch die 5-mm-Scheibe gewolft", "through a 6 mm plate": which plate is no part of the food.
+void take_plate(std::string& line, const Knowledge& knowledge) {
+    const auto words = words_of(line);
+    for (std::size_t i = 1; i + 1 < words.size(); ++i) {
+        if (words[i].folded != "through" && words[i].folded != "durch") continue;
+        constexpr std::size_t near = 5;  // words
+        for (std::size_t at = i + 1; at < std::min(words.size(), i + near); ++at) {
+            const auto& word = words[at].folded;
+            const auto end = word.find_last_of("- ");
+            const std::string tail = end == std::string::npos ? word : word.substr(end + 1);
+            if (knowledge.in_list("plate-word", tail) && tail != "grinder") return blank(line, words[i].begin, words[at].end);
+        }
+    }
+}
+
+}  // namespace
+
 void rewrite_phrases(std::string& line, const Knowledge& knowledge) {
+    take_such_as(line, knowledge);
+    take_plate(line, knowledge);
     take_times_sign(line);
     take_ice_or_water(line);
     const auto words = words_of(line);
@@ -287,6 +346,26 @@ void turn_unit_first(std::string& line) {
     if (!behind.done() && behind.rest().front() != ' ') return;
     const std::string said = line.substr(start, number - start), count = line.substr(digits, behind.at() - digits);
     line.replace(start, behind.at() - start, count + " " + said);
+}
+
+std::vector<std::string> two_parts_of_fruit(std::string_view line) {
+    const auto words = words_of(line);
+    const auto part_at = [&](std::size_t i) -> std::string_view {
+        const auto& word = words[i].folded;
+        if (word == "juice" || word == "juiced") return "juice";
+        return word == "zest" || word == "zested" || word == "rind" || word == "peel" ? "zest" : std::string_view{};
+    };
+    for (std::size_t i = 0; i + 2 < words.size(); ++i) {
+        const auto first = part_at(i), second = part_at(i + 2);
+        if (first.empty() || second.empty() || first == second || (words[i + 1].folded != "and" && words[i + 1].folded != "&")) continue;
+        std::string fruit;
+        if (i + 4 < words.size() && (words[i + 3].folded == "of" || words[i + 3].folded == "from"))
+            fruit = line.substr(words[i + 4].begin);                                                  // "zest and juice of 2 limes"
+        else if (i + 3 == words.size() && i > 0) fruit = bare_end(line.substr(0, words[i - 1].end));  // "1 lemon, zested and juiced"
+        if (fruit.empty()) return {};
+        return {std::string(first) + " of " + fruit, std::string(second) + " of " + fruit};
+    }
+    return {};
 }
 
 bool names_two_parts(const std::string& line) {

@@ -3,6 +3,8 @@
 #pragma once
 
 #include <string>
+#include <string_view>
+#include <vector>
 
 #include "knowledge/knowledge.hpp"
 
@@ -31,6 +33,9 @@ void take_idle_start(std::string& line);
 
 /// "Kg 2 di spalla", "tsp 1 cumin": the number behind its unit, turned.
 void turn_unit_first(std::string& line);
+
+/// "zest and juice of 2 limes" as two lines; empty where it is no such line.
+std::vector<std::string> two_parts_of_fruit(std::string_view line);
 
 /// "zest and juice of 1 lemon"
 bool names_two_parts(const std::string& line);

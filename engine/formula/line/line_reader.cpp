@@ -9,6 +9,7 @@
 #include "formula/line/amount.hpp"
 #include "formula/line/by_share.hpp"
 #include "formula/line/hazards.hpp"
+#include "formula/line/heading_base.hpp"
 #include "formula/line/lean_share.hpp"
 #include "formula/line/line_asides.hpp"
 #include "formula/line/line_doubts.hpp"
@@ -18,6 +19,7 @@
 #include "formula/line/line_prepared.hpp"
 #include "formula/line/line_twice.hpp"
 #include "formula/line/name_text.hpp"
+#include "formula/line/own_share.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/prepared_text.hpp"
 #include "formula/line/process_text.hpp"
@@ -59,6 +61,7 @@ public:
         notes_ = take_notes(line_, knowledge_);
         if (setting.after) notes_.weighed_after = setting.after;
         take_per();
+        take_base();
         take_whole();
         rewrite_phrases(line_, knowledge_);
         if (auto other = take_of_another_line(line_, knowledge_); !other.empty()) notes_.passed.push_back(std::move(other));
@@ -104,8 +107,16 @@ private:
         return number_at(cursor, false).has_value();
     }
 
-    // "per kg of meat" may stand anywhere in the line.
+    // "per kg of meat" may stand anywhere in the line; "for every 5 lb" says the same.
     void take_per() {
+        for (const std::string_view each : {" for every ", " for each ", " to every ", " to each ", " to the "})
+            if (const auto at = line_.find(each); at != std::string::npos) {
+                Cursor behind(line_, at + each.size());
+                number_at(behind);
+                const auto unit = unit_at(behind);
+                if (unit && unit->unit->dimension == Dimension::mass)
+                    line_.replace(at, each.size(), std::string(each.size() - 5, ' ') + " per ");
+            }
         for (std::size_t i = 1; i < line_.size() && !per_; ++i) {
             if (line_[i] != '/' && !(line_[i - 1] == ' ' && line_.compare(i, 4, "per ") == 0)) continue;
             if (line_[i] == '/' && (digit_near(i, false) || digit_near(i, true))) continue;  // a fraction, or an amount told twice
@@ -115,6 +126,14 @@ private:
             share_text_ = " " + line_.substr(i, cursor.at() - i);
             std::fill(line_.begin() + static_cast<std::ptrdiff_t>(i), line_.begin() + static_cast<std::ptrdiff_t>(cursor.at()), ' ');
         }
+    }
+
+    // What the heading above says goes for a line that says nothing of its own.
+    void take_base() {
+        per_said_ = per_.has_value();
+        if (per_said_ || !around_.base) return;
+        per_ = around_.base;
+        share_text_ = " per " + base_text(*per_);
     }
 
     // So may the "of meat" of a percentage.
@@ -194,17 +213,20 @@ private:
         if (candidate.begin > start_) line[candidate.begin] = ',';
         const LineContext context{line, origin_, knowledge_, lenient_};
         const Unit* unit = candidate.amount.parts.front().unit;
-        const Unit* container = unit && is_container(*unit) ? unit : candidate.amount.container;
+        const Unit* container = unit && is_container(*unit)  ? unit
+                                : candidate.amount.container ? candidate.amount.container
+                                                             : leading_container();
         auto name = read_name(context, given(candidate.amount), !notes_.weighed_after, unit, container);
         if (!name) return miss(name.error().where.empty() ? 0 : name_depth(name.error()), std::move(name.error()), candidate.begin);
         AmountText amount = candidate.amount;
         if (!amount.parts.front().unit) amount.parts.front().unit = name->measure;
         if (amount.of == Whole::unsaid) amount.of = whole_;
-        if (per_) {
+        if (per_ && (per_said_ || amount.of == Whole::none)) {
             amount.per_grams = per_->grams;
             amount.of = per_->of == Whole::unsaid ? whole_ : per_->of;
         }
         settle_whole(amount, *name->ingredient);
+        if (auto differ = noted_volume(amount, notes_)) return miss(understood, std::move(*differ), candidate.begin);
         fill_measure(amount, *name);
         take_kind_in_brackets(*name);
         if (auto other = other_food_in_brackets(*name); !other.empty())
@@ -249,10 +271,12 @@ private:
                (milky || c.alcohol.mid >= least_alcohol || (c.acid.mid >= least_acid && ingredient.tissue == Tissue::liquid));
     }
 
-    void tell_presumed_whole(const AmountText& amount, const Ingredient& ingredient, std::vector<LineDoubt>& doubts) const {
+    void tell_presumed_whole(const AmountText& amount, const Weighed& weighed, const Ingredient& ingredient,
+                             std::vector<LineDoubt>& doubts) const {
+        if (per_ && !per_said_) doubts.push_back({Confidence::likely, "reckoned per " + base_text(*per_) + ", as the heading says", false});
         if (presumed_whole_ == Whole::none) return;
         const bool meat = presumed_whole_ == Whole::meat;
-        const auto of = shares_of_own(amount);
+        const auto of = shares_of_own(amount, weighed.grams.mid);
         doubts.push_back({ingredient.roles.front() == Role::salt ? Confidence::unsure : Confidence::likely,
                           ingredient.names.front() + ": taken as " + of[meat ? 0 : 1] +
                               (meat ? ", the usual base" : ", as the other shares are") + "; write \"" + of[meat ? 1 : 0] +
@@ -300,6 +324,14 @@ private:
         return unit ? Given::things : Given::number;
     }
 
+    // "can of tomatillos, 28 oz"
+    const Unit* leading_container() const {
+        Cursor cursor(line_, start_);
+        cursor.eat_any_word({"a", "one"});
+        const auto unit = unit_at(cursor);
+        return unit && is_container(*unit->unit) && cursor.eat_word("of") ? unit->unit : nullptr;
+    }
+
     static int name_depth(const Error& error) { return error.not_known == NotKnown::food ? 1 : 3; }
 
     Result<ReadLine> weigh_line(const NameRead& name, const AmountText& amount, std::size_t at) {
@@ -310,8 +342,10 @@ private:
                                                                             : weigh(amount, *name.ingredient, words);
         if (!weighed) return miss(2, std::move(weighed.error()), at);
         if (amount.of == Whole::unsaid)
-            return miss(understood, {Trouble::bad_data, "a share of what: expected \"of meat\" or \"of batch\"", "", shares_of_own(amount)},
-                        at);
+            return miss(
+                understood,
+                {Trouble::bad_data, "a share of what: expected \"of meat\" or \"of batch\"", "", shares_of_own(amount, weighed->grams.mid)},
+                at);
         if (auto open = chile_of_any_size(name, amount)) return miss(understood, std::move(*open), at);
         ReadLine read;
         read.where = origin_.at(at);
@@ -323,7 +357,7 @@ private:
         if (auto wrong = set_facts(facts_, *name.ingredient, knowledge_, read.line)) return miss(understood, std::move(*wrong), at);
         if (auto other = hazards_in_passing(name, read.line)) return miss(understood, std::move(*other), at);
         read.doubts = doubts_about_line(name, amount, *weighed, notes_);
-        tell_presumed_whole(amount, *name.ingredient, read.doubts);
+        tell_presumed_whole(amount, *weighed, *name.ingredient, read.doubts);
         for (const auto& told : read.line.declared)  // counted, not passed over
             for (auto& doubt : read.doubts)
                 if (doubt.text == name.ingredient->names.front() + ": passed over: \"" + told.words + "\"")
@@ -398,18 +432,6 @@ private:
         return std::nullopt;
     }
 
-    // With the maker's own figure.
-    static std::vector<std::string> shares_of_own(const AmountText& amount) {
-        if (amount.per_grams > 0) {
-            const auto& part = amount.parts.front();
-            const bool of_kilo = part.unit && part.unit->dimension == Dimension::mass && part.unit->word == "g" && amount.per_grams == 1000;
-            const std::string own = of_kilo ? plain_number(part.number.mid) : "18";
-            return {own + " g per kg of meat", own + " g per kg of batch"};
-        }
-        const std::string figure = plain_number(amount.parts.front().number.mid) + " %";
-        return {figure + " of meat", figure + " of batch"};
-    }
-
     static Share share(const AmountText& amount, const Weighed& weighed) {
         if (amount.per_grams <= 0) return {amount.of, scaled(amount.parts.front().number, 0.01), std::nullopt};
         Share out{amount.of, scaled(weighed.grams, 1 / amount.per_grams), std::nullopt};
@@ -460,6 +482,7 @@ private:
     LineNotes notes_;
     std::vector<FactText> facts_;
     std::optional<Per> per_;
+    bool per_said_ = false;  // in the line itself, not above it
     Whole whole_ = Whole::unsaid;
     Whole presumed_whole_ = Whole::none;
     std::string share_text_;

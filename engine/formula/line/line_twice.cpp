@@ -12,16 +12,18 @@ namespace {
 
 struct Told {
     std::size_t begin = 0, end = 0;
-    bool mass = false;
+    const Unit* unit = nullptr;
 };
+
+bool measured(const Unit& unit) { return unit.dimension == Dimension::mass || unit.dimension == Dimension::volume; }
 
 std::optional<Told> told_at(const std::string& line, std::size_t at, bool counts_too) {
     Cursor cursor(line, at);
     const auto amount = amount_at(cursor);
     const Unit* unit = amount ? amount->parts.front().unit : nullptr;
-    if (!unit || amount->of != Whole::none || unit->dimension == Dimension::percent) return std::nullopt;
+    if (!unit || (amount->of != Whole::none && unit->dimension != Dimension::percent)) return std::nullopt;
     if (unit->dimension == Dimension::count && !counts_too) return std::nullopt;
-    return Told{at, cursor.at(), unit->dimension == Dimension::mass};
+    return Told{at, cursor.at(), unit};
 }
 
 std::size_t past_signs(const std::string& line, std::size_t at) { return std::min(line.find_first_not_of(" |/,;.", at), line.size()); }
@@ -30,18 +32,30 @@ std::size_t past_signs(const std::string& line, std::size_t at) { return std::mi
 std::vector<Told> told_to_the_end(const std::string& line, std::size_t at) {
     std::vector<Told> all;
     for (at = past_signs(line, at); at < line.size(); at = past_signs(line, at)) {
-        const auto told = told_at(line, at, !all.empty());
+        const auto told = told_at(line, at, !all.empty() || line.find_first_of("0123456789", at + 3) != std::string::npos);
         if (!told) return {};
         all.push_back(*told);
         at = told->end;
     }
+    const auto of = [&](Dimension dimension) {
+        return std::any_of(all.begin(), all.end(), [&](const Told& told) { return told.unit->dimension == dimension; });
+    };
+    if (!of(Dimension::mass) && !of(Dimension::volume)) return {};
     return all;
 }
 
-void take(std::string& line, const std::vector<Told>& again, LineNotes& notes) {
-    for (const auto& told : again)
-        if (told.mass && !notes.grams) notes.column = take_weight(std::string_view(line).substr(told.begin, told.end - told.begin), notes);
-    blank(line, again.front().begin, line.size());
+// What is told again must come to the same: `noted_weight` and `noted_volume` of the line reader see to it.
+void remember(std::string_view said, Dimension dimension, LineNotes& notes) {
+    if (dimension == Dimension::mass && !notes.grams) notes.column = take_weight(said, notes);
+    Cursor cursor(said);
+    if (dimension == Dimension::volume && notes.volume.empty())
+        if (const auto amount = amount_at(cursor)) notes.volume = amount->parts;
+}
+
+// `from`: where what stood before ends.
+void take(std::string& line, std::size_t from, const std::vector<Told>& again, LineNotes& notes) {
+    for (const auto& told : again) remember(std::string_view(line).substr(told.begin, told.end - told.begin), told.unit->dimension, notes);
+    blank(line, from, line.size());
 }
 
 // "75 g salt, about 1/4 cup plus a teaspoon": behind a weight a last clause that is a measure and nothing else.
@@ -62,19 +76,30 @@ void take_measure_clause(std::string& line, std::size_t from) {
     }
 }
 
-// "1 small onion, chopped 30 g 2 tbsp", "pork 500 g 1.10 lb": the weights of a table behind the words.
+// "5 lb 2268 g", "1 cup 240 ml": the other system, with nothing between them.
+bool tells_again(const Unit& first, const Unit& second) {
+    return measured(first) && measured(second) && is_metric(first) != is_metric(second);
+}
+
+// "1 small onion, chopped 30 g 2 tbsp", "pork 500 g 1.10 lb", "garlic 0.5 % 5 g": the weights of a table behind the words.
 void take_columns(std::string& line, std::size_t start, LineNotes& notes) {
     Cursor cursor(line, start), number(line, start);
     const bool counted = number_at(number).has_value();  // in "walnut 3 g" a walnut is no measure
     const auto first = counted ? amount_at(cursor) : std::nullopt;
-    const Unit* unit = first ? first->parts.front().unit : nullptr;
-    if (first && unit && unit->dimension != Dimension::count) return;
     for (std::size_t i = std::max(cursor.at(), start) + 1; i < line.size(); ++i) {
         if (line[i - 1] != ' ' || line[i] < '0' || line[i] > '9') continue;
         auto all = told_to_the_end(line, i);
         if (all.empty()) continue;
-        if (!first) all.erase(all.begin());
-        if (!all.empty() && (!first || all.front().mass)) take(line, all, notes);
+        std::size_t from = i;
+        if (!first) {
+            from = all.front().end;
+            all.erase(all.begin());
+        }
+        const Unit* unit = first ? first->parts.front().unit : nullptr;
+        const bool counted_first = !unit || unit->dimension == Dimension::count;
+        const bool same = unit && !all.empty() && unit->dimension == all.front().unit->dimension && tells_again(*unit, *all.front().unit);
+        if (!all.empty() && (!first || (counted_first && all.front().unit->dimension == Dimension::mass) || same))
+            take(line, from, all, notes);
         return;
     }
 }
@@ -85,17 +110,36 @@ void take_second_amount(std::string& line, std::size_t start, LineNotes& notes) 
     Cursor cursor(line, start);
     const auto first = amount_at(cursor);
     if (!first || !first->parts.front().unit) return take_columns(line, start, notes);
-    if (first->parts.front().unit->dimension == Dimension::mass) take_measure_clause(line, cursor.at());
+    const Unit& unit = *first->parts.front().unit;
+    if (unit.dimension == Dimension::mass) take_measure_clause(line, cursor.at());
     const std::size_t from = cursor.at();
     cursor.space();
     const bool comma = cursor.eat(",");
-    if (!cursor.eat_word("or") && (comma || (!cursor.eat("/") && !cursor.eat("|")))) return take_columns(line, start, notes);
+    const bool said = cursor.eat_word("or") || (!comma && (cursor.eat("/") || cursor.eat("|")));
     const std::size_t again = cursor.at();
     const auto second = amount_at(cursor);
-    const Unit* unit = second ? second->parts.front().unit : nullptr;
-    if (!unit || unit->dimension == Dimension::count || unit->dimension == Dimension::percent) return;
-    if (unit->dimension == Dimension::mass && !notes.grams) take_weight(std::string_view(line).substr(again, cursor.at() - again), notes);
+    const Unit* other = second ? second->parts.front().unit : nullptr;
+    if (!other || !(said || tells_again(unit, *other))) return take_columns(line, start, notes);
+    if (other->dimension == Dimension::count || other->dimension == Dimension::percent) return;
+    remember(std::string_view(line).substr(again, cursor.at() - again), other->dimension, notes);
     blank(line, from, cursor.at());
+}
+
+std::optional<Error> noted_volume(AmountText& amount, const LineNotes& notes) {
+    constexpr double within = 0.14;  // judgement: cups, pints and spoons are rounded when they are told in ml
+    const Unit* unit = amount.parts.front().unit;
+    if (notes.volume.empty() || !unit || unit->dimension != Dimension::volume || amount.per_grams > 0) return std::nullopt;
+    const auto ml = [](const std::vector<AmountPart>& parts, double Band::*end) {
+        double sum = 0;
+        for (const auto& part : parts) sum += part.number.*end * (part.unit->size.*end);
+        return sum;
+    };
+    const auto& again = notes.volume;
+    if (ml(again, &Band::high) < (1 - within) * ml(amount.parts, &Band::low) ||
+        ml(again, &Band::low) > (1 + within) * ml(amount.parts, &Band::high))
+        return Error{Trouble::bad_data, "two measures are told that differ: expected the same one twice, or one", "", {"240 ml"}};
+    if (!is_metric(*unit) && is_metric(*again.front().unit)) amount.parts = again;
+    return std::nullopt;
 }
 
 }  // namespace standin

@@ -4,8 +4,12 @@
 #include <string>
 
 #include "formula/line/line_notes.hpp"
+#include "standin/result.hpp"
 
 namespace standin {
+
+/// Checks a volume that is told twice; the metric one counts. Two that differ leave open which.
+std::optional<Error> noted_volume(AmountText& amount, const LineNotes& notes);
 
 /// Blanks the second telling; a weight in it counts like one in brackets. `start`: where the line begins behind bullets.
 void take_second_amount(std::string& line, std::size_t start, LineNotes& notes);

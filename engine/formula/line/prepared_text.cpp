@@ -51,7 +51,10 @@ private:
     std::size_t step(std::size_t i) {
         if (trimmed_of_fat(i)) return i + 3;
         if (is_another_form(words_[i].folded)) return i;
-        if (is_pressed_clove(i)) return i + 1;
+        if (is_pressed_clove(i)) {
+            said_.prepared.push_back({"crushed", std::nullopt});
+            return i + 1;
+        }
         if (const std::size_t end = fried_in(i); end > i) return end;
         if (half_cut(i) || (words_[i].folded == "up" && i > 0 && cut_word(words_, i - 1, context_.knowledge) > 0))
             return i + 1;                                                       // "ground up"
@@ -82,7 +85,12 @@ private:
     }
 
     // Through a garlic press: cut, not squeezed dry.
-    bool is_pressed_clove(std::size_t i) const { return words_[i].folded == "pressed" && ingredient_.tissue == Tissue::bulb; }
+    bool is_pressed_clove(std::size_t i) const {
+        const bool clove = std::any_of(ingredient_.measures.begin(), ingredient_.measures.end(),
+                                       [](const auto& record) { return record.measure == "clove"; });
+        const auto& word = words_[i].folded;
+        return (word == "pressed" && ingredient_.tissue == Tissue::bulb) || (word == "squeezed" && clove);
+    }
 
     // "Half cubed, half grated": cut one way or another, it stays the same.
     bool half_cut(std::size_t i) const {
@@ -90,7 +98,7 @@ private:
         const std::size_t end = preparation_end(words_, i + 1, last_, context_.knowledge);
         if (end == i + 1) return cut_word(words_, i + 1, context_.knowledge) > 0;
         const auto& id = context_.knowledge.preparation_named(phrase(words_, i + 1, end))->id;
-        return id == "sliced" || id == "chopped" || id == "minced" || id == "grated";
+        return id == "sliced" || id == "diced" || id == "chopped" || id == "minced" || id == "grated";
     }
 
     // "Sautéed in a little butter": how much of it stays is not known, so it is told and not counted.
@@ -310,6 +318,10 @@ private:
         if (!effect_on(*found, ingredient_.tissue)) return i;
         Prepared prepared{found->id, std::nullopt};
         const std::size_t after = duration(end, prepared);
+        // Meat "coarsely ground" went through a plate, not into a mortar.
+        const bool of_meat = ingredient_.meat || ingredient_.tissue == Tissue::fat_tissue;
+        if (of_meat && found->id == "crushed" && words_[end - 1].folded == "ground") prepared.preparation = "ground";
+        if (of_meat && found->id == "chopped" && end > i + 1) prepared.preparation = "diced";  // "coarsely chopped": for the grinder
         if (found->id != "raw") said_.prepared.push_back(std::move(prepared));
         return after;
     }

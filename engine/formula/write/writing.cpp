@@ -205,6 +205,7 @@ std::string formula_json(const Formula& formula, const Knowledge& knowledge) {
     for (const auto& beside : formula.beside) root["beside"].push_back(beside.written);
     for (const auto& [key, value] : process_words(formula.process)) root["process"][std::string(key)] = value;
     for (const auto& task : formula.to_do) root["do"].push_back(task);
+    for (const auto& step : formula.method) root["method"].push_back(step);
     return root.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
@@ -219,6 +220,7 @@ std::string formula_jsonld(const Formula& formula, const Knowledge& knowledge) {
     for (const auto& line : formula.lines) root["recipeIngredient"].push_back(line_text(line, wholes, knowledge));
     for (const auto& beside : formula.beside) root["recipeIngredient"].push_back(beside.written);
     for (const auto& [key, value] : process_words(formula.process)) root["recipeInstructions"].push_back(std::string(key) + ": " + value);
+    for (const auto& step : formula.method) root["recipeInstructions"].push_back(step);
     return root.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
@@ -240,6 +242,8 @@ std::string formula_text(const Formula& formula, const Knowledge& knowledge, Amo
         text += "note: " + one_line(formula.note.substr(start, end - start)) + "\n";
         start = end + 1;
     }
+    if (!formula.method.empty()) text += "Method\n";
+    for (const auto& step : formula.method) text += one_line(step) + "\n";
     return text;
 }
 

@@ -59,6 +59,7 @@ struct Formula {
     std::string parent{};                ///< title of the formula that this one was made from
     std::string date{};                  ///< when it was made, as written: "2026-05-01"
     std::vector<std::string> to_do{};    ///< what to see to before the work begins: "chard: strip the ribs"
+    std::vector<std::string> method{};   ///< the maker's own words of how it is made, beside the lines
     std::vector<Declared> declared{};    ///< what notes and instructions say it holds
     std::vector<std::string> read_as{};  ///< what the reader took upon itself, beyond single lines
 };

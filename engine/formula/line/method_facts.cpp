@@ -1,0 +1,197 @@
+#include "formula/line/method_facts.hpp"
+
+#include <algorithm>
+#include <cctype>
+
+#include "core/names.hpp"
+#include "core/process_bounds.hpp"
+#include "formula/lexer/line_words.hpp"
+#include "formula/lexer/number_text.hpp"
+#include "formula/line/tongues.hpp"
+
+namespace standin {
+namespace {
+
+struct Sentence {
+    std::string text;
+    std::vector<Word> words;
+
+    bool says(std::string_view list, const Knowledge& knowledge) const {
+        return std::any_of(words.begin(), words.end(), [&](const Word& word) { return in(word, list, knowledge); });
+    }
+
+    static bool in(const Word& word, std::string_view list, const Knowledge& knowledge) {
+        if (knowledge.in_list(list, word.folded)) return true;
+        const auto dash = word.folded.find_last_of("- ");  // "6-mm-Scheibe"
+        return dash != std::string::npos && knowledge.in_list(list, word.folded.substr(dash + 1));
+    }
+};
+
+// A sentence ends at a stop before a blank; "3/8." or "ca. 5" within one do not matter much.
+std::vector<Sentence> sentences_of(const std::vector<std::string>& method) {
+    std::vector<Sentence> all;
+    for (const auto& text : method)
+        for (std::size_t start = 0; start < text.size();) {
+            std::size_t end = text.find_first_of(".;!", start);
+            while (end != std::string::npos && end + 1 < text.size() && text[end + 1] != ' ') end = text.find_first_of(".;!", end + 1);
+            end = std::min(end, text.size());
+            Sentence sentence{text.substr(start, end - start), {}};
+            sentence.words = words_of(sentence.text);
+            all.push_back(std::move(sentence));
+            start = end + 1;
+        }
+    return all;
+}
+
+// Millimetres where a length starts at `at`.
+std::optional<double> length_at(std::string_view text, std::size_t at) {
+    constexpr double mm_an_inch = 25.4;
+    Cursor cursor(text, at);
+    const auto number = number_at(cursor, false);
+    if (!number) return std::nullopt;
+    cursor.space();
+    cursor.eat("-");
+    if (cursor.eat_any_word({"mm", "millimeter", "millimetre", "millimetres", "millimeters"})) return number->band.mid;
+    if (cursor.eat("\"") || cursor.eat("\u2033") || cursor.eat("\u201D") || cursor.eat_any_word({"inch", "in", "inches"}))
+        return number->band.mid * mm_an_inch;
+    return std::nullopt;
+}
+
+// Minutes where a time starts at `at`, in any tongue.
+std::optional<double> time_at(std::string_view text, std::size_t at) {
+    constexpr double minutes_an_hour = 60, minutes_a_day = 1440;
+    Cursor cursor(text, at);
+    const auto number = number_at(cursor, false);
+    if (!number) return std::nullopt;
+    cursor.space();
+    cursor.eat("-");
+    if (cursor.eat_any_word({"min", "mins", "minute", "minutes", "minuten", "minuti", "minuto", "minutos", "mn"})) return number->band.mid;
+    if (cursor.eat_any_word(
+            {"h", "hr", "hrs", "hour", "hours", "std", "stunde", "stunden", "heure", "heures", "hora", "horas", "ora", "ore"}))
+        return number->band.mid * minutes_an_hour;
+    if (cursor.eat_any_word({"day", "days", "tag", "tage", "jour", "jours", "dia", "dias", "giorno", "giorni"}))
+        return number->band.mid * minutes_a_day;
+    return std::nullopt;
+}
+
+std::optional<double> celsius_at(std::string_view text, std::size_t at) {
+    Cursor cursor(text, at);
+    const auto number = number_at(cursor, false);
+    if (!number) return std::nullopt;
+    cursor.space();
+    const bool sign = cursor.eat("°") || cursor.eat("º") || cursor.eat_any_word({"degree", "degrees", "deg", "grad"});
+    cursor.space();
+    const auto scale = cursor.word();
+    if (scale == "C" || scale == "Celsius") return number->band.mid;
+    if (scale == "F" || (sign && scale == "Fahrenheit")) return (number->band.mid - 32) / 1.8;
+    return std::nullopt;
+}
+
+bool starts_number(const Word& word) { return std::isdigit(static_cast<unsigned char>(word.raw.front())) != 0; }
+
+template <class At>
+auto first_told(const Sentence& sentence, At at) {
+    for (const auto& word : sentence.words)
+        if (starts_number(word))
+            if (auto told = at(word)) return told;
+    return decltype(at(sentence.words.front())){};
+}
+
+// "through the coarse (3/8 inch) plate", "durch die 6-mm-Scheibe", "à la grille de 6 mm": a length with its plate beside it.
+std::optional<double> plate_in(const Sentence& sentence, const Knowledge& knowledge) {
+    constexpr std::size_t near = 4;  // words
+    std::optional<double> last;
+    for (std::size_t i = 0; i < sentence.words.size(); ++i) {
+        if (!starts_number(sentence.words[i])) continue;
+        const auto mm = length_at(sentence.text, sentence.words[i].begin);
+        if (!mm) continue;
+        bool plate = false, other = false;
+        for (std::size_t at = i - std::min(i, near); at < std::min(sentence.words.size(), i + near + 1); ++at) {
+            plate = plate || Sentence::in(sentence.words[at], "plate-word", knowledge) ||
+                    (at > i && sentence.words[at].folded == "die");  // the German article stands before
+            other = other || (at >= i && Sentence::in(sentence.words[at], "casing-word", knowledge));
+        }
+        if (plate && !other) last = mm;
+    }
+    return last;
+}
+
+bool within(std::string_view key, double value) {
+    return std::any_of(process_bounds.begin(), process_bounds.end(),
+                       [&](const ProcessBounds& bounds) { return bounds.key == key && value >= bounds.low && value <= bounds.high; });
+}
+
+std::optional<double> core_in(const Sentence& sentence, const Knowledge& knowledge) {
+    const bool core = sentence.says("core-word", knowledge), cooked = sentence.says("cooking-word", knowledge);
+    for (std::size_t i = 0; i < sentence.words.size(); ++i) {
+        if (!starts_number(sentence.words[i])) continue;
+        const auto celsius = celsius_at(sentence.text, sentence.words[i].begin);
+        const bool reached = cooked && i > 0 && (sentence.words[i - 1].folded == "to" || sentence.words[i - 1].folded == "reaches");
+        constexpr double coolest = 50, hottest = 95;  // judgement: above it is the oven, below it the fridge
+        if (celsius && (core || reached) && *celsius >= coolest && *celsius <= hottest) return celsius;
+    }
+    return std::nullopt;
+}
+
+// From mixing to cooking: hours, or a night. Half an hour is for chilling the meat.
+std::optional<double> rest_in(const Sentence& sentence, const Knowledge& knowledge) {
+    constexpr double least_h = 2, minutes_an_hour = 60;  // judgement
+    if (!sentence.says("rest-word", knowledge) || sentence.says("cooking-word", knowledge)) return std::nullopt;
+    if (const auto minutes = first_told(sentence, [&](const Word& word) { return time_at(sentence.text, word.begin); }))
+        return *minutes >= least_h * minutes_an_hour ? std::optional<double>(*minutes / minutes_an_hour) : std::nullopt;
+    if (sentence.says("night-word", knowledge)) return knowledge.parameter("reading.night").mid;
+    return std::nullopt;
+}
+
+}  // namespace
+
+Process process_in_method(const std::vector<std::string>& method, const Knowledge& knowledge) {
+    Process told;
+    double mixing = 0;
+    for (const auto& sentence : sentences_of(method)) {
+        if (const auto plate = plate_in(sentence, knowledge); plate && within("plate", *plate)) told.plate_mm = plate;
+        if (sentence.says("mixing-word", knowledge) && !sentence.says("cooking-word", knowledge))
+            for (const auto& word : sentence.words)
+                if (const auto minutes = starts_number(word) ? time_at(sentence.text, word.begin) : std::nullopt) {
+                    constexpr double longest = 30;  // judgement: longer is a rest
+                    if (*minutes <= longest) mixing += *minutes;
+                    break;
+                }
+        if (const auto rest = rest_in(sentence, knowledge); rest && within("rest", *rest)) told.rest_h = rest;
+        if (const auto core = core_in(sentence, knowledge)) told.core_c = core;
+    }
+    if (mixing > 0 && within("mixing", mixing)) told.mixing_min = mixing;
+    return told;
+}
+
+std::vector<BlanchedInMethod> blanched_in_method(const std::vector<std::string>& method, const Knowledge& knowledge) {
+    constexpr double longest = 15;  // minutes, judgement: longer is boiling
+    std::vector<BlanchedInMethod> all;
+    for (const auto& sentence : sentences_of(method)) {
+        if (!sentence.says("blanching-word", knowledge)) continue;
+        auto minutes = first_told(sentence, [&](const Word& word) { return time_at(sentence.text, word.begin); });
+        if (minutes && *minutes > longest) minutes.reset();
+        all.push_back({sentence.text, minutes, sentence.says("squeezing-word", knowledge)});
+    }
+    return all;
+}
+
+bool sentence_names(std::string_view sentence, const Ingredient& food, const Knowledge& knowledge) {
+    constexpr std::size_t longest_name = 3;  // words
+    const auto names_it = [&](std::string_view text) {
+        const auto words = words_of(text);
+        for (std::size_t first = 0; first < words.size(); ++first)
+            for (std::size_t last = first + 1; last <= std::min(words.size(), first + longest_name); ++last) {
+                const std::string name = phrase(words, first, last);
+                const auto* found = knowledge.ingredient_named(name);
+                if (!found) found = knowledge.ingredient_meant(name);
+                if (found == &food) return true;
+            }
+        return false;
+    };
+    if (names_it(sentence)) return true;
+    const auto english = in_english(sentence, knowledge);
+    return std::any_of(english.begin(), english.end(), [&](const Rewording& one) { return names_it(one.text); });
+}
+
+}  // namespace standin

@@ -1,0 +1,28 @@
+// What a recipe's method says of the making: "grind through the 3/8 inch plate", "5 Minuten kneten", "blanch the greens 3 minutes".
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "knowledge/knowledge.hpp"
+#include "standin/formula.hpp"
+
+namespace standin {
+
+/// Numbers of the process that sentences of a method tell; only what they say outright.
+Process process_in_method(const std::vector<std::string>& method, const Knowledge& knowledge);
+
+/// A sentence that has something blanched.
+struct BlanchedInMethod {
+    std::string sentence;
+    std::optional<double> minutes;
+    bool squeezed = false;
+};
+std::vector<BlanchedInMethod> blanched_in_method(const std::vector<std::string>& method, const Knowledge& knowledge);
+
+/// The sentence names this food, or greens as a whole where it is one.
+bool sentence_names(std::string_view sentence, const Ingredient& food, const Knowledge& knowledge);
+
+}  // namespace standin

@@ -1,0 +1,55 @@
+#include "formula/line/page_words.hpp"
+
+#include <algorithm>
+#include <cctype>
+#include <vector>
+
+#include "core/names.hpp"
+#include "formula/lexer/line_words.hpp"
+
+namespace standin {
+namespace {
+
+bool begins_with_number(const Word& word) { return std::isdigit(static_cast<unsigned char>(word.raw.front())) != 0; }
+
+// "1x 2x 3x", "★★★★★", "|---|---|"
+bool is_only_signs(const std::vector<Word>& words, std::string_view line) {
+    if (words.empty()) return true;
+    if (line.find_first_of("0123456789") == std::string_view::npos)
+        return std::none_of(words.begin(), words.end(), [](const Word& word) {
+            return std::any_of(word.folded.begin(), word.folded.end(), [](unsigned char c) { return std::isalpha(c) != 0; });
+        });
+    return std::all_of(words.begin(), words.end(),
+                       [](const Word& word) {
+                           const auto letter = word.folded.find_first_not_of("0123456789");
+                           return begins_with_number(word) && (letter == std::string::npos || word.folded.substr(letter) == "x");
+                       }) &&
+           words.size() > 1;
+}
+
+bool opens_with(const std::vector<Word>& words, std::string_view list, const Knowledge& knowledge) {
+    constexpr std::size_t longest = 3;
+    for (std::size_t last = std::min(words.size(), longest); last > 0; --last)
+        if (knowledge.in_list(list, fold(phrase(words, 0, last)))) return true;
+    return false;
+}
+
+bool holds_any(const std::vector<Word>& words, std::string_view list, const Knowledge& knowledge) {
+    return std::any_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list(list, word.folded); });
+}
+
+}  // namespace
+
+bool is_said_of_recipe(std::string_view line, const Knowledge& knowledge) {
+    constexpr std::size_t longest_name = 5;  // words of "by" and a name
+    const auto words = words_of(line);
+    if (is_only_signs(words, line)) return true;
+    if (opens_with(words, "page-word", knowledge)) return true;
+    const bool number = std::any_of(words.begin(), words.end(), begins_with_number);
+    if (words.front().folded == "by") return !number && words.size() <= longest_name;
+    if (number && holds_any(words, "votes-word", knowledge)) return true;
+    const bool led = knowledge.in_list("for-a-base", words.front().folded) || knowledge.in_list("per", words.front().folded);
+    return led && number && holds_any(words, "eaters-word", knowledge);
+}
+
+}  // namespace standin

@@ -1,0 +1,13 @@
+// What a pasted page says of the recipe and not of the mass: "Servings: 12", "Prep Time: 45 mins", "Für 4 Personen", "Print Recipe".
+#pragma once
+
+#include <string_view>
+
+#include "knowledge/knowledge.hpp"
+
+namespace standin {
+
+/// Of a line that is no ingredient line. A line that weighs a food is never one.
+bool is_said_of_recipe(std::string_view line, const Knowledge& knowledge);
+
+}  // namespace standin
