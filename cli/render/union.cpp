@@ -113,6 +113,24 @@ Together marked(const PageSafety& page, const PageSafety& offered, const Predict
     return all;
 }
 
+// What the formula and its first stand-in ask; one further down that asks for more is named with it.
+std::string cores_of(const SwapsAnswer& answer) {
+    CoreAsked told = answer.core;
+    if (!answer.stand_ins.empty() && answer.stand_ins.front().core > told) told = answer.stand_ins.front().core;
+    std::string text = core(told);
+    for (bool more = false;; more = true) {
+        const StandIn* next = nullptr;
+        for (const auto& s : answer.stand_ins)
+            if (s.core > told && (!next || next->core > s.core)) next = &s;
+        if (!next) return text + (more ? "," : "");
+        told = next->core;
+        std::vector<std::string> rows;
+        for (std::size_t i = 0; i < answer.stand_ins.size(); ++i)
+            if (core(answer.stand_ins[i].core) == core(told)) rows.push_back(std::to_string(i + 1));
+        text += ", or " + core(told) + " with " + listed(rows);
+    }
+}
+
 }  // namespace
 
 std::string cook_line(const Together& all) {
@@ -135,7 +153,9 @@ Together together(const MendAnswer& answer) {
 Together together(const SwapsAnswer& answer) {
     std::vector<Own> own;
     for (const auto& s : answer.stand_ins) own.push_back({&s.allergens, &s.cautions});
-    return marked(answer.on_page, {&answer.allergens, &answer.cautions}, own, Told::new_only);
+    Together all = marked(answer.on_page, {&answer.allergens, &answer.cautions}, own, Told::new_only);
+    all.core = cores_of(answer);
+    return all;
 }
 
 std::string allergens_before_in_short(const Together& all) {

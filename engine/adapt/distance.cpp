@@ -29,7 +29,7 @@ constexpr Held held[] = {
     {Property::cook_loss_pct, "cook_loss_pct", "cook loss", -1},
 };
 constexpr std::size_t held_count = std::size(held);
-static_assert(held_count + 9 == residual_count);
+static_assert(held_count + 8 == residual_count);
 constexpr std::size_t rested_at = held_count + 1, cooked_at = held_count + 2;  // the colours among the residuals
 
 constexpr double least_base = 1e-3;  // a relative step of a property that is next to nothing
@@ -38,8 +38,8 @@ struct Dose {
     Amount amount;
     std::string_view what;
 };
-constexpr Dose doses[] = {
-    {Amount::dose_nut, "nuts"}, {Amount::dose_herb, "herbs"}, {Amount::dose_allium, "alliums"}, {Amount::dose_spice, "spices"}};
+// A herb for a spice is one seasoning for another: how unlike they taste is told by the aroma, not by which shelf they stand on.
+constexpr Dose doses[] = {{Amount::dose_nut, "nuts"}, {Amount::dose_allium, "alliums"}, {Amount::dose_seasoning, "seasonings"}};
 
 }  // namespace
 

@@ -18,12 +18,12 @@
 namespace standin {
 
 struct Residual {
-    std::string_view what;  ///< "salt", "colour, cooked", "herbs", ...
+    std::string_view what;  ///< "salt", "colour, cooked", "seasonings", ...
     double value = 0;       ///< noticeable differences that count, signed where it has a direction
     double change = 0;      ///< the same with what counts for nothing because it is no fault
 };
 
-inline constexpr std::size_t residual_count = 19;
+inline constexpr std::size_t residual_count = 18;
 using Residuals = std::array<Residual, residual_count>;
 
 class Distance {

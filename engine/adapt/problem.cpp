@@ -346,7 +346,7 @@ private:
                           bought(partner.food)};
         if (!second.into && kept_as_it_is(second.food)) return false;
         Material beside = unit(second.food);
-        if (const auto dose = amount_of_dose(candidate.role)) beside[*dose] = 0;
+        count_as_flavour(beside, candidate.role, beside, 0);
         move.per_gram.add(beside, second.per_gram);
         double room = second.into ? room_for_more(*second.into) : place_.room_by_the_kilo(ingredient(second.food));
         if (const Offer offer = stock_.offer(second.food); !second.into && offer.grams) room = std::min(room, *offer.grams);

@@ -21,7 +21,7 @@ Amount sum_at(std::size_t i) { return static_cast<Amount>(i); }
 bool moves_state(std::size_t sum) {
     const auto dose = [&](Amount a) { return sum == static_cast<std::size_t>(a); };
     return sum < aroma_offset && !dose(Amount::dose_nut) && !dose(Amount::dose_herb) && !dose(Amount::dose_allium) &&
-           !dose(Amount::dose_spice);
+           !dose(Amount::dose_spice) && !dose(Amount::dose_seasoning);
 }
 
 }  // namespace

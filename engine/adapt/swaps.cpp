@@ -9,11 +9,13 @@
 #include "adapt/explain.hpp"
 #include "adapt/meat_block.hpp"
 #include "adapt/request.hpp"
+#include "adapt/swap_note.hpp"
 #include "adapt/trims.hpp"
 #include "adapt/variant.hpp"
 #include "adapt/variant_name.hpp"
 #include "adapt/verdict.hpp"
 #include "core/band.hpp"
+#include "core/names.hpp"
 #include "evaluate/predict.hpp"
 #include "knowledge/line_name.hpp"
 #include "knowledge/season.hpp"
@@ -58,13 +60,14 @@ public:
         for (auto& candidate : candidates.fit) ranked.push_back(balanced(std::move(candidate)));
         std::stable_sort(ranked.begin(), ranked.end(), [](const Ranked& a, const Ranked& b) { return a.standing < b.standing; });
         once_each(ranked);
-        not_one_animal_alone(ranked);
+        not_one_kind_alone(ranked);
         for (std::size_t i = 0; i < std::min(top, ranked.size()); ++i) answer.stand_ins.push_back(stand_in(ranked[i]));
         for (const auto& refused : candidates.refused)
             if (refused.by == Refusal::By::process)
                 answer.left_out.push_back(knowledge_.ingredient(refused.food.ingredient)->names.front() + ": " + refused.why);
         answer.allergens = base_.allergens;
         answer.cautions = base_.cautions;
+        answer.core = base_.core;
         answer.overlay = base_.overlay;
         answer.on_page = on_page_.safety();
         return answer;
@@ -106,19 +109,22 @@ private:
         });
     }
 
-    void not_one_animal_alone(std::vector<Ranked>& ranked) const {
+    void not_one_kind_alone(std::vector<Ranked>& ranked) const {
         const auto animal = [&](const std::string& id) {
             const auto& meat = knowledge_.ingredient(id)->meat;
             return meat ? std::optional(meat->species) : std::nullopt;
         };
         std::vector<double> standings;
         std::vector<std::optional<Species>> animals;
+        std::vector<std::string> foods;
         for (const auto& r : ranked) {
+            foods.push_back(r.candidate.food.ingredient);
             standings.push_back(r.standing);
             animals.push_back(animal(r.candidate.food.ingredient));
         }
         std::vector<Ranked> ordered;
-        for (const auto i : order_of(standings, animals, animal(formula_.lines[line_].ingredient), knowledge_))
+        const auto own = animal(formula_.lines[line_].ingredient);
+        for (const auto i : order_of(standings, animals, own, knowledge_, nearly_same(foods, knowledge_)))
             ordered.push_back(std::move(ranked[i]));
         ranked = std::move(ordered);
     }
@@ -180,7 +186,7 @@ private:
         s.distance = ranked.distance;
         s.verdict = verdict_of(s.distance, context_);
         const Swap& last = records.swaps[candidate.swaps.back()];
-        s.note = last.note;
+        s.note = note_of(candidate.swaps, knowledge_);
         if (context_.options.month) s.in_season = in_season(ingredient, *context_.options.month, context_.options.season_shift);
         s.needs = conditions_ask(last, formula_.process, knowledge_);
         std::set<std::string> sources;
@@ -240,6 +246,7 @@ private:
         Prediction there = predict_formula(variant, batch, states, context_.evaluator);
         mark_safety(there, variant, context_.evaluator, context_.options.rules);
         s.allergens = there.allergens;
+        s.core = there.core;
         s.cautions = new_cautions(base_, there);
         on_page_.add(there);
     }
@@ -256,11 +263,28 @@ private:
     OnPage on_page_;
 };
 
+// The casing that `line` may mean: by its words, or as the line after those that are weighed.
+const Beside* casing_meant(const Formula& formula, std::string_view line) {
+    const auto is_casing = [](const Beside& b) { return b.what.starts_with("a casing"); };
+    const auto casing = std::find_if(formula.beside.begin(), formula.beside.end(), is_casing);
+    if (casing == formula.beside.end()) return nullptr;
+    const bool by_number = std::all_of(line.begin(), line.end(), [](char c) { return c >= '0' && c <= '9'; });
+    const std::string words = fold(line);
+    return by_number || words.find("casing") != std::string::npos || fold(casing->written).find(words) != std::string::npos ? &*casing
+                                                                                                                            : nullptr;
+}
+
 }  // namespace
 
 Result<SwapsAnswer> swaps_for_line(const CheckedFormula& checked, std::string_view line, std::size_t top, const Context& context) {
     const Formula& formula = checked.formula();
     const auto index = line_named(formula, line, context.knowledge());
+    if (const Beside* casing = index ? nullptr : casing_meant(formula, line))
+        return failure(
+            Trouble::usage,
+            "\"" + casing->written +
+                "\" is not weighed, and nothing in the mass changes with it: any casing of the same width stands in, hog, sheep, "
+                "beef or collagen (mind whose gut it is); caul wraps patties; without any, shape them by hand");
     if (!index) return Failure(index.error());
     return LineSwaps(formula, *index, context).answer(top);
 }

@@ -255,6 +255,7 @@ public:
         if (contains(ingredient_.roles, Role::herb)) m[Amount::dose_herb] = fresh;
         if (contains(ingredient_.roles, Role::allium)) m[Amount::dose_allium] = fresh;
         if (contains(ingredient_.roles, Role::spice)) m[Amount::dose_spice] = fresh;
+        m[Amount::dose_seasoning] = std::max(m[Amount::dose_herb], m[Amount::dose_spice]);
         for (const auto& share : ingredient_.aroma) m[share.note] = share.intensity * fresh;
     }
 

@@ -62,7 +62,8 @@ enum class Amount : std::size_t {
     dose_nut,     // g dry solids of nuts and seeds
     dose_herb,
     dose_allium,
-    dose_spice,  // g fresh-form equivalent
+    dose_spice,
+    dose_seasoning,  // herb or spice, once where a seed is both; g fresh-form equivalent, as the two and alliums
     end
 };
 

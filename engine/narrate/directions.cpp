@@ -15,7 +15,7 @@ struct Says {
     std::optional<Property> of{};
 };
 
-constexpr std::array<Says, 15> felt{{
+constexpr std::array<Says, 14> felt{{
     {"salt", "saltier", "less salty", Property::salt_pct_of_meat},
     {"sourness", "sharper", "less sharp", Property::sourness_mmol_kg},
     {"fat", "richer", "leaner", Property::fat_pct},
@@ -28,9 +28,8 @@ constexpr std::array<Says, 15> felt{{
     {"colour, cooked", "different in colour when cooked", "different in colour when cooked"},
     {"aroma", "different in aroma", "different in aroma"},
     {"nuts", "nuttier", "less nutty"},
-    {"herbs", "herbier", "less herby"},
     {"alliums", "stronger of garlic and onion", "weaker of garlic and onion"},
-    {"spices", "more spiced", "less spiced"},
+    {"seasonings", "stronger of herbs and spice", "weaker of herbs and spice"},
 }};
 
 // What is measured and not felt by itself.

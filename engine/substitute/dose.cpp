@@ -46,6 +46,16 @@ std::optional<Amount> amount_of_dose(Role role) {
     }
 }
 
+void count_as_flavour(Material& stand_in, Role role, const Material& line, double times) {
+    const auto dose = amount_of_dose(role);
+    if (!dose) return;
+    stand_in[*dose] = line[*dose] * times;
+    if (role == Role::nut) return;
+    if (line[Amount::dose_nut] <= 0) stand_in[Amount::dose_nut] = 0;
+    for (const Amount flavour : {Amount::dose_herb, Amount::dose_allium, Amount::dose_spice, Amount::dose_seasoning})
+        stand_in[flavour] = line[flavour] * times;
+}
+
 std::string_view dose_unit(Role role) {
     switch (role) {
         case Role::lean:

@@ -15,6 +15,10 @@ double dose_of(const Material& material, Role role);
 /// Where the dose of a role stands that no model reads: herbs, nuts, alliums and spices. Nothing for the other roles.
 std::optional<Amount> amount_of_dose(Role role);
 
+/// A stand-in for a seasoning is one full dose of whatever the line seasons with, `times` that of a gram of the line, on whichever shelf
+/// it stands itself: a seed that is spice and herb is missed once. In the roles of models it counts as what it is.
+void count_as_flavour(Material& stand_in, Role role, const Material& line, double times);
+
 /// The unit of a role's dose, for explanations.
 std::string_view dose_unit(Role role);
 

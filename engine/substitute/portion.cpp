@@ -8,6 +8,7 @@
 #include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 #include "standin/number_text.hpp"
+#include "substitute/carried_over.hpp"
 #include "substitute/conditions.hpp"
 #include "substitute/dose.hpp"
 
@@ -16,7 +17,7 @@ namespace {
 
 constexpr double next_to_nothing = 1e-9;
 
-std::string times(double factor) { return trimmed_text(factor, 1); }
+std::string in_times(double factor) { return trimmed_text(factor, 1); }
 
 Reason for_its_bulk(const char* bound, double times_the_weight) {
     Reason reason = make_reason(ReasonKind::for_its_bulk, {{bound, {}, times_the_weight, "times the weight"}});
@@ -148,6 +149,13 @@ bool Portions::pale() const {
     return 1000 * dose_of(nominal_.unit(line_), Role::green) < constant("stand_ins.pale.green");
 }
 
+// What is blanched only because it is the tougher of the two goes in leaf for leaf, as weighed before that.
+double Portions::in_its_place(const Line& food) const {
+    const double mass = nominal_.unit(line_)[Amount::mass];
+    const bool own_blanching = has_step(food.prepared, "blanched") && !has_step(line_.prepared, "blanched");
+    return line_.grams.mid * (own_blanching ? 1.0 : mass / std::max(nominal_.unit(food)[Amount::mass], next_to_nothing));
+}
+
 // Weight for weight, but for the water.
 double Portions::by_solids(const Line& food) const { return line_.grams.mid * solids(line_) / std::max(solids(food), next_to_nothing); }
 
@@ -164,7 +172,7 @@ std::optional<double> Portions::equal_grams(const Line& food, const SwapPath& pa
     const Records& records = knowledge.records();
     if (by_dose_alone(path)) {
         if (role == Role::heat && flesh_chile(line_) && flesh_chile(food)) return by_flesh(food);
-        if (role == Role::green && pale()) return by_solids(food);
+        if (role == Role::green && pale()) return in_its_place(food);
         return by_dose(line_.grams.mid, line_, food, role);
     }
     std::optional<double> grams = line_.grams.mid;
@@ -187,7 +195,7 @@ Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role r
     if (role == Role::lean)
         return within_limit({0, std::numeric_limits<double>::infinity(), 0, {}, {}}, food, most_share(path, nominal_.knowledge()));
     Bounds b;
-    const double paste = nominal_.unit(line_)[Amount::mass] / std::max(nominal_.unit(food)[Amount::mass], next_to_nothing);
+    const double paste = in_its_place(food) / line_grams;
     const double proportion = constant("stand_ins.most.times");
     if (printed(path)) {
         b.most = std::numeric_limits<double>::infinity();
@@ -208,8 +216,10 @@ Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role r
     } else {
         // What is dry or concentrated gives way to more of what it was made from; one vegetable to another does not.
         const double concentrate = vegetable(line_) ? 1 : std::max(1.0, solids(line_) / std::max(solids(food), next_to_nothing));
-        b.most = proportion * concentrate * line_grams;
-        b.at_most = make_reason(ReasonKind::times_weight, {{"at most", {}, proportion * concentrate, "times the weight"}});
+        // A swap that names its own weight is what makers weigh.
+        const double times = std::max(proportion * concentrate, says_how_much(path) ? equal / line_grams : 0);
+        b.most = times * line_grams;
+        b.at_most = make_reason(ReasonKind::times_weight, {{"at most", {}, times, "times the weight"}});
     }
     if (role == Role::fat && !printed(path)) hold_fat(b, food);
     const bool meat = ingredient(food).meat.has_value();
@@ -255,12 +265,12 @@ double Portions::fair_share() const {
     return limit ? std::min(1.0, limit->band.mid / 1000 * batch_grams_ / line_.grams.mid) : 1.0;
 }
 
-std::optional<Portion> Portions::of(const Line& food, const SwapPath& path, Role role) const {
+std::optional<WeighedOut> Portions::of(const Line& food, const SwapPath& path, Role role) const {
     if (role == Role::heat && burns(food, path)) return std::nullopt;
     const auto equal = equal_grams(food, path, role);
     if (!equal || !(*equal > 0)) return std::nullopt;
     const Bounds b = bounds(food, path, role, *equal);
-    Portion p;
+    WeighedOut p;
     const bool same_leaf = ingredient(food).made_of == line_.ingredient || ingredient(line_).made_of == food.ingredient;
     const bool leaf = role == Role::green && b.even > 0 && b.least > 0 && !pale() && !same_leaf && by_dose_alone(path);
     // A leaf fills and colours: half way between the same weight and the same green.
@@ -285,28 +295,11 @@ std::optional<Portion> Portions::of(const Line& food, const SwapPath& path, Role
     const double least = constant(role == Role::heat            ? "stand_ins.least.heat"
                                   : fruit_for_juice(food, role) ? "stand_ins.least.fruit"
                                                                 : "stand_ins.least.dose");
-    if (!fills && p.carries < least * fair) p.why = "it would take " + times(*equal / line_.grams.mid) + " times the weight";
+    if (!fills && p.carries < least * fair) p.why = "it would take " + in_times(*equal / line_.grams.mid) + " times the weight";
     return p;
 }
 
 namespace {
-
-// Husk, shell and stone belong to the plant: what stands in for a husked tomatillo has none.
-bool of_its_plant(const Line& line, const Ingredient& food, const Prepared& step, const Knowledge& knowledge) {
-    if (step.preparation != "husked" && step.preparation != "shelled") return false;
-    const Ingredient& from = *knowledge.ingredient(line.ingredient);
-    const auto genus = [](const Ingredient& i) { return i.latin.substr(0, i.latin.find(' ')); };
-    return from.latin.empty() || genus(from) != genus(food);
-}
-
-// Leaves are blanched and squeezed; the garlic or the juice that stands in for their taste is not.
-bool of_its_leaves(const Line& line, const Ingredient& food, const Prepared& step, const Knowledge& knowledge) {
-    const auto leaf = [](const Ingredient& i) {
-        return i.tissue == Tissue::thin_leaf || i.tissue == Tissue::thick_leaf || i.tissue == Tissue::stalk;
-    };
-    const bool for_leaves = step.preparation == "blanched" || step.preparation == "squeezed" || step.preparation == "wilted";
-    return for_leaves && leaf(*knowledge.ingredient(line.ingredient)) && !leaf(food);
-}
 
 // Kale for sorrel: what is tough or stings raw is blanched, though the leaf that it stands for is not.
 bool to_blanch_first(const Line& line, const Ingredient& ingredient, const Line& food, const Knowledge& knowledge) {
@@ -331,8 +324,9 @@ Line prepared_like(const Line& line, const Ingredient& ingredient, const std::ve
         if (std::find(already.begin(), already.end(), step.preparation) != already.end()) return;
         if (preparation && !there && effect_on(*preparation, ingredient.tissue)) food.prepared.push_back(step);
     };
+    const Ingredient* from = knowledge.ingredient(line.ingredient);
     for (const auto& step : line.prepared)
-        if (!of_its_plant(line, ingredient, step, knowledge) && !of_its_leaves(line, ingredient, step, knowledge)) add(step);
+        if (!from || carries_over(step, *from, ingredient, knowledge)) add(step);
     for (const auto& step : extra) add({step, std::nullopt});
     if (to_blanch_first(line, ingredient, food, knowledge))
         for (const char* step : {"blanched", "squeezed"}) add({step, std::nullopt});

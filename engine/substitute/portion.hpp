@@ -9,7 +9,7 @@
 
 namespace standin {
 
-struct Portion {
+struct WeighedOut {
     double grams = 0;            ///< for the whole line, as weighed
     double least = 0, most = 0;  ///< what would still be sensible for it
     double carries = 1;          ///< share of the line's dose in `grams`
@@ -27,7 +27,7 @@ public:
     Portions(const Formula& formula, std::size_t line, const Nominal& nominal);
 
     /// Nothing where the dose of the role is missing at either end.
-    std::optional<Portion> of(const Line& food, const SwapPath& path, Role role) const;
+    std::optional<WeighedOut> of(const Line& food, const SwapPath& path, Role role) const;
 
     /// Whether `food` is a vegetable as it grows, not dried, pressed or made into a paste.
     bool vegetable(const Line& food) const;
@@ -44,6 +44,7 @@ private:
     double fair_share() const;
     std::optional<double> equal_grams(const Line& food, const SwapPath& path, Role role) const;
     std::optional<double> by_dose(double grams, const Line& from, const Line& to, Role role) const;
+    double in_its_place(const Line& food) const;
     double by_solids(const Line& food) const;
     double by_flesh(const Line& food) const;
     bool burns(const Line& food, const SwapPath& path) const;

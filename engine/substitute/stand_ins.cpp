@@ -7,6 +7,7 @@
 
 #include "core/band.hpp"
 #include "knowledge/effects.hpp"
+#include "substitute/carried_over.hpp"
 #include "substitute/conditions.hpp"
 #include "substitute/dose.hpp"
 #include "substitute/portion.hpp"
@@ -44,6 +45,7 @@ private:
         const Ingredient& to = records().ingredients[path.to];
         const Swap& last = records().swaps[path.swaps.back()];
         if (path.closeness < knowledge().parameter("stand_ins.least.closeness").mid) return;
+        if (would_have_to_be_dried(line_, to, knowledge())) return;
         Candidate c;
         c.food = prepared_like(line_, to, preparations_of(last, knowledge()), knowledge());
         if (to.id == line_.ingredient && c.food.prepared == line_.prepared) return;
@@ -74,7 +76,7 @@ private:
     }
 
     // With a partner it takes the line's place weight for weight; alone it carries as much of the dose as its bulk allows.
-    void bring_partner(Candidate& c, const Portion& portion, const std::vector<SwapPath>& paths) {
+    void bring_partner(Candidate& c, const WeighedOut& portion, const std::vector<SwapPath>& paths) {
         if (c.food.ingredient == line_.ingredient || seeded_for_it(c.food)) return;
         const double even = portion.even.value_or(portion.grams);
         const double lacking = portion.even ? portions_.dose(c.role) - even * portion.per_gram : portion.lacking;
@@ -146,11 +148,7 @@ Candidates candidates_for(const Formula& formula, std::size_t line, const SwapGr
 Material counted_as(const Candidate& candidate, const Line& line, const Nominal& nominal) {
     Material unit = nominal.unit(candidate.food);
     const double grams = candidate.food.grams.mid;
-    const auto dose = amount_of_dose(candidate.role);
-    // What stands for a herb counts as that, and not as a spice beside it.
-    for (const Role other : {Role::herb, Role::allium, Role::spice, Role::nut})
-        if (dose && other != candidate.role && nominal.unit(line)[*amount_of_dose(other)] <= 0) unit[*amount_of_dose(other)] = 0;
-    if (dose && grams > 0) unit[*dose] = nominal.unit(line)[*dose] * line.grams.mid * candidate.share * candidate.felt / grams;
+    if (grams > 0) count_as_flavour(unit, candidate.role, nominal.unit(line), line.grams.mid * candidate.share * candidate.felt / grams);
     return unit;
 }
 

@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <set>
 #include <string>
+#include <utility>
 
 #include "knowledge/kinds.hpp"
 
@@ -13,7 +15,7 @@ double standing_of(const Candidate& candidate, const Line& line, double felt, do
     const auto constant = [&](std::string_view id) { return knowledge.parameter("stand_ins.order." + std::string(id)).mid; };
     const Ingredient &from = *knowledge.ingredient(line.ingredient), &to = *knowledge.ingredient(candidate.food.ingredient);
     const auto solid = [](const Ingredient& food) { return food.tissue == Tissue::fat_tissue || food.tissue == Tissue::meat; };
-    const auto harder_to_get = [&](std::string_view kind) { return belongs(to, kind, knowledge) && !belongs(from, kind, knowledge); };
+    const auto newly = [&](std::string_view kind) { return belongs(to, kind, knowledge) && !belongs(from, kind, knowledge); };
     double back = std::log1p(felt) + constant("closeness") * (1 - candidate.closeness) + constant("allergen") * new_allergens +
                   constant("share") * (1 - candidate.share);
     if (to.id == from.id) back += constant("own");
@@ -21,19 +23,29 @@ double standing_of(const Candidate& candidate, const Line& line, double felt, do
     const bool weak = candidate.carries < knowledge.parameter("stand_ins.least.dose").mid && !candidate.partner;
     if (candidate.role == Role::heat && weak) back += constant("weak");
     if (candidate.role == Role::fat && solid(from) && !solid(to)) back += constant("melted");
-    if (harder_to_get("gathered")) back += constant("gathered");
-    else if (harder_to_get("seldom-sold")) back += constant("seldom");
+    if (newly("no-named-sort")) back += constant("open");
+    if (newly("gathered")) back += constant("gathered");
+    else if (newly("seldom-sold")) back += constant("seldom");
     return back;
 }
 
+NearlySame nearly_same(const std::vector<std::string>& foods, const Knowledge& knowledge) {
+    const double close = knowledge.parameter("stand_ins.order.same-from").mid;
+    std::set<std::pair<std::string, std::string>> pairs;
+    for (const auto& swap : knowledge.records().swaps)
+        if (swap.closeness >= close && !swap.partner) pairs.insert(std::minmax(swap.from, swap.to));
+    return [foods, pairs](std::size_t a, std::size_t b) { return pairs.count(std::minmax(foods[a], foods[b])) > 0; };
+}
+
 std::vector<std::size_t> order_of(const std::vector<double>& standings, const std::vector<std::optional<Species>>& animals,
-                                  std::optional<Species> own, const Knowledge& knowledge) {
+                                  std::optional<Species> own, const Knowledge& knowledge, const NearlySame& same) {
     const auto constant = [&](std::string_view id) { return knowledge.parameter("stand_ins.order." + std::string(id)).mid; };
     const double of_own = constant("crowd"), of_others = constant("crowd-other"), first = constant("crowd-from"),
                  most = constant("crowd-most");
     std::map<Species, double> before;  // cuts of an animal that stand already
+    std::vector<bool> like_one_before(standings.size());
     const auto stands_at = [&](std::size_t i) {
-        if (!animals[i]) return standings[i];
+        if (!animals[i]) return standings[i] + (like_one_before[i] ? constant("same") : 0);
         const auto found = before.find(*animals[i]);
         const double seen = found == before.end() ? 0 : found->second;
         return standings[i] + (animals[i] == own ? of_own * std::max(0.0, seen - first + 1) : of_others * std::min(seen, most));
@@ -45,6 +57,8 @@ std::vector<std::size_t> order_of(const std::vector<double>& standings, const st
             std::min_element(left.begin(), left.end(), [&](std::size_t a, std::size_t b) { return stands_at(a) < stands_at(b); });
         order.push_back(*next);
         if (animals[*next]) before[*animals[*next]] += 1;
+        for (const std::size_t i : left)
+            if (same && !like_one_before[i]) like_one_before[i] = same(*next, i);
         left.erase(next);
     }
     return order;

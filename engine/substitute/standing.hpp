@@ -1,7 +1,9 @@
 // In what order a maker would try stand-ins for a line.
 #pragma once
 
+#include <functional>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "substitute/stand_ins.hpp"
@@ -13,9 +15,15 @@ namespace standin {
 /// or ordered, unless the line itself had to be.
 double standing_of(const Candidate& candidate, const Line& line, double felt, double new_allergens, const Knowledge& knowledge);
 
+/// Whether two stand-ins are nearly the same food, by their places.
+using NearlySame = std::function<bool(std::size_t, std::size_t)>;
+
+/// By the swaps between them: skimmed milk and whole, one neutral oil and the next.
+NearlySame nearly_same(const std::vector<std::string>& foods, const Knowledge& knowledge);
+
 /// The order in which to try them, as places in `standings`: the least first, but of one animal (`animals`; nothing: no meat) each further
-/// cut stands back, so that other animals are seen beside the cuts of the line's own.
+/// cut stands back, so that other animals are seen beside the cuts of the line's own; and so does what is nearly the same as one before it.
 std::vector<std::size_t> order_of(const std::vector<double>& standings, const std::vector<std::optional<Species>>& animals,
-                                  std::optional<Species> own, const Knowledge& knowledge);
+                                  std::optional<Species> own, const Knowledge& knowledge, const NearlySame& same = {});
 
 }  // namespace standin

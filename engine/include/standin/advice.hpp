@@ -54,6 +54,7 @@ struct StandIn {
     std::vector<std::string> sources;
     Formula formula;                      ///< with it, trimmed
     std::vector<AllergenText> allergens;  ///< of that formula
+    CoreAsked core;                       ///< what that formula must reach in the middle
 };
 
 struct SwapsAnswer {
@@ -65,6 +66,7 @@ struct SwapsAnswer {
     std::vector<std::string> left_out;    ///< whose condition the formula's own process goes against, and which
     std::vector<AllergenText> allergens;  ///< of the formula as it is
     std::vector<CautionText> cautions;
+    CoreAsked core;
     std::vector<std::string> read_as;  ///< what the reader of the formula took upon itself
     PageSafety on_page;                ///< over the formula and every stand-in shown
     std::string overlay;               ///< the folder laid over the built-in knowledge; empty: none

@@ -1,0 +1,112 @@
+// What is seen first: no dozen of near twins, no food of an open sort before a named one, and notes that hold for the line.
+#include <algorithm>
+
+#include "adapt/swap_note.hpp"
+#include "core/names.hpp"
+#include "published/proposed.hpp"
+#include "substitute/standing.hpp"
+#include "support/catch.hpp"
+#include "support/kitchen.hpp"
+
+using namespace standin;
+
+namespace order_of_swaps_test {
+
+std::size_t rank_of(const std::string& line, double grams, const std::string& food) {
+    const auto& all = proposed(line, grams);
+    const auto found = std::find_if(all.begin(), all.end(), [&](const StandIn& s) { return s.ingredient == food; });
+    return found == all.end() ? 1000 : static_cast<std::size_t>(found - all.begin()) + 1;
+}
+
+TEST_CASE("what is nearly the same as one before it stands back, so that another idea is seen") {
+    const std::vector<std::optional<Species>> none(3);
+    const auto same = nearly_same({"canola-oil", "sunflower-oil", "lard"}, knowledge());
+    CHECK(same(0, 1));
+    CHECK_FALSE(same(0, 2));
+    const auto order = order_of({0.0, 0.1, 0.4}, none, std::nullopt, knowledge(), same);
+    CHECK(order == std::vector<std::size_t>{0, 2, 1});
+    CHECK(order_of({0.0, 0.1, 0.4}, none, std::nullopt, knowledge()) == std::vector<std::size_t>{0, 1, 2});
+}
+
+TEST_CASE("other ideas come into sight in the first dozen") {
+    constexpr std::size_t dozen = 12;
+    CHECK(rank_of("pork-backfat", 200, "lard") <= dozen);
+    CHECK(rank_of("wheat-flour", 25, "breadcrumb") <= dozen);
+    CHECK(rank_of("water", 100, "beer") <= dozen);
+    CHECK(rank_of("kale", 100, "savoy-cabbage") <= dozen);
+    CHECK(rank_of("chicken-thigh", 750, "chicken-breast") <= dozen);
+    CHECK(rank_of("cabbage", 150, "lettuce-iceberg") > dozen);
+}
+
+TEST_CASE("a food of a named sort stands before one whose sort is open") {
+    CHECK(rank_of("serrano", 20, "jalapeno") < rank_of("serrano", 20, "green-chile"));
+    CHECK(rank_of("red-wine", 60, "table-wine") > 1);
+}
+
+TEST_CASE("a note does not say the name twice, and by a detour tells what it is beside") {
+    const auto& swaps = knowledge().records().swaps;
+    const auto at = [&](const std::string& from, const std::string& to) {
+        const auto found =
+            std::find_if(swaps.begin(), swaps.end(), [&](const Swap& s) { return s.from == from && s.to == to && !s.partner; });
+        REQUIRE(found != swaps.end());
+        return static_cast<std::size_t>(found - swaps.begin());
+    };
+    CHECK(note_of({at("caraway", "dill-seed")}, knowledge()) == "Greener, milder.");
+    CHECK(note_of({at("fennel-seed", "caraway"), at("caraway", "dill-seed")}, knowledge()) == "In place of caraway: Greener, milder.");
+}
+
+// The page works out from both foods whether it gets fatter or leaner; a note that says so must not say the opposite.
+TEST_CASE("no note calls a stand-in fatter that is leaner, or the other way round") {
+    const auto fat = [](const std::string& id) { return knowledge().ingredient(id)->composition.fat.mid; };
+    std::size_t said = 0;
+    for (const auto& swap : knowledge().records().swaps) {
+        const std::string note = fold(swap.note);
+        CAPTURE(swap.from, swap.to, swap.note);
+        const auto says = [&](const char* word) { return (" " + note).find(std::string(" ") + word) != std::string::npos; };
+        if (says("fatter")) CHECK(fat(swap.to) > fat(swap.from));
+        if (says("leaner")) CHECK(fat(swap.to) < fat(swap.from));
+        said += says("fatter") || says("leaner");
+    }
+    CHECK(said > 0);
+}
+
+TEST_CASE("a wrapping, a set and a starch are replaced by their like") {
+    for (const auto& s : proposed("pork-blood", 200)) CHECK(s.ingredient != "beef-stock");
+    CHECK(rank_of("pork-blood", 200, "beef-blood") == 1);
+    CHECK(rank_of("pork-caul", 100, "bacon") <= 2);
+    CHECK(rank_of("pork-skin", 80, "pork-feet") <= 3);
+    CHECK(rank_of("chestnut", 80, "sweet-potato-cooked") <= 5);
+}
+
+TEST_CASE("in two parts where one alone would lose what the line is there for") {
+    const auto pair = [](const std::string& line, double grams, const std::string& food, const std::string& beside) {
+        const auto& all = proposed(line, grams);
+        return std::any_of(all.begin(), all.end(),
+                           [&](const StandIn& s) { return s.ingredient == food && s.partner && s.partner->ingredient == beside; });
+    };
+    CHECK(pair("chipotle", 5, "smoked-paprika", "cayenne-powder"));
+    CHECK(pair("gochugaru", 15, "red-pepper-flakes", "paprika"));
+    CHECK(pair("chervil", 20, "parsley", "tarragon"));
+    CHECK(pair("red-wine", 60, "beef-stock", "red-wine-vinegar"));
+    CHECK(pair("sichuan-pepper", 3, "black-pepper", "coriander-seed"));
+    CHECK(pair("tamarind-pulp", 15, "lime-juice", "brown-sugar"));
+    CHECK(rank_of("chipotle", 5, "cayenne-powder") > rank_of("chipotle", 5, "smoked-paprika"));
+}
+
+TEST_CASE("a pale bulk leaf gives way weight for weight, whatever its green") {
+    const auto& all = proposed("cabbage", 150);
+    const auto savoy = std::find_if(all.begin(), all.end(), [](const StandIn& s) { return s.ingredient == "savoy-cabbage"; });
+    REQUIRE(savoy != all.end());
+    CHECK(savoy->grams == Approx(150).epsilon(0.1));
+}
+
+TEST_CASE("fresh turmeric, almond flour and Shaoxing wine are foods of their own") {
+    const auto id = [](const char* name) { return knowledge().ingredient_named(name)->id; };
+    CHECK(id("fresh turmeric") == "fresh-turmeric");
+    CHECK(id("ground turmeric") == "turmeric");
+    CHECK(id("almond flour") == "almond-flour");
+    CHECK(id("shaoxing wine") == "shaoxing-wine");
+    CHECK(id("sake") == "sake");
+}
+
+}  // namespace order_of_swaps_test
