@@ -11,15 +11,16 @@ namespace {
 // Whether the folded name stands in the folded text as whole words.
 bool stands_in(const std::string& name, const std::string& text) { return (" " + text + " ").find(" " + name + " ") != std::string::npos; }
 
-// The longest of the names that stands in the text. None where the record's own stands there, or says more than the maker does: "dry
-// breadcrumbs" for "breadcrumbs".
-std::string* own_name(Ingredient& food, const std::string& text) {
+// The longest of the names, and of the words that may mean it, that stands in the text. None where the record's own stands there, or says
+// more than the maker does: "dry breadcrumbs" for "breadcrumbs".
+std::optional<std::string> own_name(const Ingredient& food, const std::string& text) {
     const std::string first = fold(food.names.front());
-    if (stands_in(first, text)) return nullptr;
-    std::string* longest = nullptr;
-    for (auto& name : food.names)
-        if (stands_in(fold(name), text) && (!longest || name.size() > longest->size())) longest = &name;
-    return longest && !stands_in(fold(*longest), first) ? longest : nullptr;
+    if (stands_in(first, text)) return std::nullopt;
+    std::optional<std::string> longest;
+    for (const auto* names : {&food.names, &food.generic})
+        for (const auto& name : *names)
+            if (stands_in(fold(name), text) && (!longest || name.size() > longest->size())) longest = name;
+    return longest && !stands_in(fold(*longest), first) ? longest : std::nullopt;
 }
 
 // "Madeira", as it is written.
@@ -37,11 +38,12 @@ void as_written(std::string& name, const std::string& written) {
 bool puts_first(Ingredient& food, const std::vector<OwnWords>& said) {
     for (const auto& words : said) {
         if (words.ingredient != food.id) continue;
-        std::string* name = own_name(food, fold(words.written));
+        auto name = own_name(food, fold(words.written));
         if (!name) return false;  // as its record calls it, or by a word that is no name of it
+        std::erase(food.names, *name);
+        std::erase(food.generic, *name);
         as_written(*name, words.written);
-        std::rotate(food.names.begin(), food.names.begin() + (name - food.names.data()),
-                    food.names.begin() + (name - food.names.data()) + 1);
+        food.names.insert(food.names.begin(), std::move(*name));
         return true;
     }
     return false;

@@ -112,11 +112,11 @@ std::string keeps_green_words(const Reason& r, Units units) {
     if (r.figures.empty()) return "";
     const Figure& rest = r.figures.front();
     // From less than the first rest to more than the last says only that nobody knows.
-    if (rest.low.value_or(rest.after) < after(r, "least told") && rest.high.value_or(rest.after) >= after(r, "most told"))
-        return "How long it stays green raw is not known: it may turn olive within " + whole(after(r, "least told")) + " h or keep for " +
-               "days. A spoonful of the mass in the fridge, looked at each morning, tells.";
+    const bool anything = rest.low.value_or(rest.after) < after(r, "least told") && rest.high.value_or(rest.after) >= after(r, "most told");
     std::string text = "Raw it stays green for " + hours_word(rest.after, r) + " of rest (" + hours_word(rest.low.value_or(rest.after), r) +
-                       " to " + hours_word(rest.high.value_or(rest.after), r) + "), then turns olive";
+                       " to " + hours_word(rest.high.value_or(rest.after), r) +
+                       (anything ? ", which is to say that nobody knows: look at a spoonful of it in the fridge each morning" : "") +
+                       "), then turns olive";
     if (rest.after >= after(r, "most told")) return text + ".";
     if (const Figure* colder = figure(r, "colder"))
         text += "; at " + temperature_in(after(r, "at"), units) + " " + hours_word(colder->after, r);

@@ -1,0 +1,205 @@
+// Puts what was read into one inventory: amounts of the same ingredient add up, plenty swallows them.
+#pragma once
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/contains.hpp"
+#include "core/names.hpp"
+#include "core/words.hpp"
+#include "formula/formats/stock_leaves.hpp"
+#include "formula/formats/stock_names.hpp"
+#include "formula/formats/stock_told.hpp"
+#include "formula/formats/stock_words.hpp"
+#include "formula/lexer/trouble.hpp"
+#include "formula/line/name_text.hpp"
+#include "knowledge/edible.hpp"
+
+namespace standin {
+
+// Of a citrus fruit's weight (judgement; USDA SR28 has 48 g of a lemon of 158 g with its peel, 44 g of a lime of 80 g, 86 g of an orange of
+// 179 g).
+inline constexpr double juice_share = 0.4;
+
+class Gatherer {
+public:
+    Gatherer(const Knowledge& knowledge, const Formula* formula, Troubles& troubles)
+        : knowledge_(knowledge), namer_(knowledge, formula), troubles_(troubles) {}
+
+    const StockNamer& namer() const { return namer_; }
+
+    void have(const std::string& id, std::optional<double> grams, const std::string& where, std::string_view written) {
+        if (contains(by_word_, id)) {  // a food by its own name says more than its kind
+            std::erase(by_word_, id);
+            std::erase(inventory_.missing, id);
+        }
+        on_hand_as_[id] = fold(written);
+        if (const auto word = missing_as_.find(id); word != missing_as_.end() && contains(inventory_.missing, id)) {
+            if (says(on_hand_as_[id], word->second) || tells_form(word->second)) return contradicts(id, where);
+            std::erase(inventory_.missing, id);
+            there_all_the_same(id);
+        }
+        for (auto& item : inventory_.items)
+            if (item.ingredient == id) {
+                item.grams = item.grams && grams ? std::optional(*item.grams + *grams) : std::nullopt;
+                return say_of(item);
+            }
+        inventory_.items.push_back({id, grams});
+        say_of(inventory_.items.back());
+    }
+
+    /// Weights are as picked or bought; a bunch or a cup is measured without what is cut away.
+    void have(const ReadLine& read, const std::string& written) {
+        if (read.share)
+            return troubles_.add({Trouble::bad_data, "a share of the meat is no amount on hand: expected a weight", read.where, {}});
+        const Ingredient& ingredient = *knowledge_.ingredient(read.line.ingredient);
+        for (const auto& prepared : read.line.prepared)
+            if (!changes_nothing(prepared, ingredient, knowledge_))
+                return troubles_.add(
+                    {Trouble::bad_data, "what is on hand is counted as bought, not \"" + prepared.preparation + "\"", read.where, {}});
+        inventory_.notes.insert(inventory_.notes.end(), read.line.notes.begin(), read.line.notes.end());
+        for (const auto& told : read.line.declared)
+            if (!contains(holds, told)) holds.push_back(told);
+        const bool weighed = is_weight(read.line.written) || tells_weight(written);  // "1 bag spinach (200 g)": 200 g are in the bag
+        const double grams = read.line.grams.mid / (weighed ? 1 : edible_share(ingredient));
+        have(read.line.ingredient, grams, read.where, written);
+        told(written, read.where, ingredient.names.front() + ", " + whole(grams) + " g as picked or bought");
+    }
+
+    /// The same where `names` says that the word means a whole fruit: its juice, and its zest by the piece, or unweighed where none were
+    /// counted.
+    void have_whole(ReadLine read, const StockNames& names, const std::string& written) {
+        if (names.ids.size() < 2 || names.ids.front() != read.line.ingredient) return have(read, written);
+        if (is_weight(read.line.written))
+            read.line.grams = {juice_share * read.line.grams.low, juice_share * read.line.grams.mid, juice_share * read.line.grams.high};
+        read.line.notes = {names.note};
+        have(read, written);
+        for (const auto& id : names.ids) {
+            if (id == read.line.ingredient) continue;
+            const Ingredient& other = *knowledge_.ingredient(id);
+            const auto piece =
+                std::find_if(other.measures.begin(), other.measures.end(), [](const auto& m) { return m.measure == "piece"; });
+            const bool counted = read.line.count && piece != other.measures.end();
+            const auto grams = counted ? std::optional(*read.line.count * piece->grams.mid) : std::nullopt;
+            have(id, grams, read.where, written);
+            told(written, read.where,
+                 other.names.front() + (grams ? ", " + whole(*grams) + " g" : ", no weight told: as much as it takes"));
+        }
+    }
+
+    void missing(const StockNames& names, const std::string& where, std::string_view word) {
+        for (const auto& id : names.ids) {
+            const bool listed =
+                std::any_of(inventory_.items.begin(), inventory_.items.end(), [&](const auto& item) { return item.ingredient == id; });
+            missing_as_[id] = fold(word);
+            if (listed && !names.loose) {
+                if (says(on_hand_as_[id], missing_as_[id]) || tells_form(missing_as_[id])) return contradicts(id, where);
+                there_all_the_same(id);
+            }
+            if (listed || contains(inventory_.missing, id)) continue;
+            inventory_.missing.push_back(id);
+            if (names.loose) by_word_.push_back(id);
+        }
+    }
+
+    void complete(bool value, const std::string& where) {
+        if (inventory_.complete && *inventory_.complete != value)
+            troubles_.add({Trouble::bad_data, "both \"nothing else\" and \"everything else\": expected one of them", where, {}});
+        inventory_.complete = value;
+    }
+
+    /// A name by itself, on hand without a weight or not on hand.
+    void name(std::string_view text, const Origin& origin, bool on_hand) {
+        const auto names = namer_.named(text, origin, !on_hand);
+        if (!names) return not_read(names.error(), text, on_hand);
+        if (!names->note.empty()) inventory_.notes.push_back(names->note);
+        if (const Ingredient* one = on_hand && names->ids.size() == 1 ? knowledge_.ingredient(names->ids.front()) : nullptr)
+            if (const auto leaf = leaf_called(text, *one, knowledge_)) inventory_.notes.push_back(taken_as_dried(*one, *leaf));
+        if (on_hand)
+            for (const auto& id : names->ids) have(id, std::nullopt, origin.start(), text);
+        else missing(*names, origin.start(), text);
+        constexpr std::size_t few = 4;
+        std::vector<std::string> shown;
+        for (const auto& id : names->ids) shown.push_back(knowledge_.ingredient(id)->names.front());
+        const std::string what = shown.size() <= few ? listed(shown) : std::to_string(shown.size()) + " foods of that kind";
+        told(std::string(text), origin.start(),
+             what + (!on_hand ? ": none on hand"
+                     : plenty ? ", plenty: as much as it takes"
+                              : ", no weight told: as much as it takes"));
+    }
+
+    bool plenty = false;            ///< what the line being read says of the names in it
+    std::vector<Declared> holds{};  ///< allergens that it says they hold
+
+    void note(std::string text) { inventory_.notes.push_back(std::move(text)); }
+
+    void told(const std::string& written, const std::string& where, std::string as) {
+        inventory_.read.push_back({written, where, std::move(as)});
+    }
+
+    /// Something on hand that is not known here is set aside and told, unless its name is a slip of the pen for one that is: what cannot
+    /// be used hurts nobody, and the rest of the list is worth reading.
+    void not_read(Error error, std::string_view written, bool on_hand) {
+        if (!on_hand || error.not_known == NotKnown::nothing || slip_of_the_pen(error, written)) return troubles_.add(std::move(error));
+        told(std::string(written), error.where, error.message + ": set aside");
+        inventory_.aside.push_back(std::string(written));
+        set_aside_.push_back(std::move(error));
+    }
+
+    /// A list of which most is not known is no list.
+    Inventory take() {
+        if (2 * set_aside_.size() > inventory_.read.size()) troubles_.add(set_aside_);
+        return std::move(inventory_);
+    }
+
+private:
+    static std::string whole(double grams) { return std::to_string(static_cast<long long>(std::llround(grams))); }
+
+    // Whether `line` says `word`: "cognac" is not what was meant by "no brandy", though both are one food here.
+    static bool says(const std::string& line, const std::string& word) {
+        return (" " + line + " ").find(" " + word + " ") != std::string::npos ||
+               (" " + word + " ").find(" " + line + " ") != std::string::npos;
+    }
+
+    // What it says holds for the food whatever else is on hand of it.
+    void say_of(InventoryItem& item) {
+        for (const auto& told : holds) {
+            if (contains(item.declared, told)) continue;
+            item.declared.push_back(told);
+            std::string text =
+                knowledge_.ingredient(item.ingredient)->names.front() + ": counted among its allergens: \"" + told.words + "\"";
+            if (!contains(inventory_.notes, text)) note(std::move(text));
+        }
+    }
+
+    // "no fresh turmeric" beside the ground one is another form, and not another word.
+    bool tells_form(const std::string& word) const {
+        const auto words = words_of(word);
+        return words.size() > 1 &&
+               std::any_of(words.begin(), words.end(), [&](const Word& one) { return knowledge_.in_list("tells-form", one.folded); });
+    }
+
+    void there_all_the_same(const std::string& id) {
+        note("\"no " + missing_as_[id] + "\" beside \"" + on_hand_as_[id] + "\": both are " + knowledge_.ingredient(id)->names.front() +
+             " here, taken to be on hand");
+    }
+
+    void contradicts(const std::string& id, const std::string& where) {
+        troubles_.add({Trouble::bad_data, knowledge_.ingredient(id)->names.front() + " is said to be on hand and not on hand", where, {}});
+    }
+
+    const Knowledge& knowledge_;
+    StockNamer namer_;
+    Troubles& troubles_;
+    Inventory inventory_;
+    std::vector<std::string> by_word_;                            // missing by a word that is not the food's own name
+    std::map<std::string, std::string> on_hand_as_, missing_as_;  // by ingredient: the words, folded
+    std::vector<Error> set_aside_;
+};
+
+}  // namespace standin
