@@ -15,6 +15,7 @@ ROOT = pathlib.Path(__file__).resolve().parents[2]
 COMMANDS = ("predict", "sheet", "compare", "swaps", "adapt")
 FOODS_A_BATCH = 14
 RULES = ("us", "uk", "eu", "codex")
+LEAST = {p["id"]: p["value"] for p in json.loads((ROOT / "knowledge/models/caution.json").read_text())["parameters"]}
 
 
 def records():
@@ -100,6 +101,12 @@ def batch(lines, process=""):
     return "Reach test\n2000 g pork shoulder\n36 g table salt\n" + "".join(f"{grams} g {name}\n" for name, grams in lines) + "\n" + process
 
 
+def grams_of(food):
+    """Enough of it for the cautions that are said from a dose on."""
+    enough = max([LEAST.get(f"caution.least.{word}", 0) for word in food.get("cautions", [])], default=0)
+    return max(12, round(5 * enough))  # of a batch under five kilos
+
+
 def of_foods(chosen, rules):
     """Batches of a few foods each, with what must be said of them under each rule set."""
     names = sorted(chosen)
@@ -114,7 +121,9 @@ def of_foods(chosen, rules):
                 when = caution["when"]
                 if not when or any(w.startswith("ingredient:") and w[11:] in inside for w in when):
                     expected.append((f"caution {caution['id']}", opening(caution["text"]), *([opening(caution["brief"])] if "brief" in caution else [])))
-        yield batch([(chosen[food["id"]][1], 12) for food in part]), expected, code
+        lines = [(chosen[food["id"]][1], grams_of(food)) for food in part]
+        oil = [("olive oil", 60)] if any(f"caution.oil.{word}" in LEAST for word in inside) else []
+        yield batch(lines + oil), expected, code
 
 
 def of_making(rules):

@@ -119,7 +119,7 @@ def print_out(browser, name, pictures, file, most=None):
 
 def print_sheet(browser, name, file, pictures):
     browser.show(file, 1280, "light")
-    yield from print_out(browser, name, pictures, file, MOST_SHEETS)
+    yield from print_out(browser, name, pictures, file, MOST_SHEETS + ("full" in name))  # the whole of it has one more
     facts = browser.on_paper()
     if facts.pop("read") < 10:
         yield f"{name}: hardly anything to read on paper"
