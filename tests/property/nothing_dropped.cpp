@@ -53,6 +53,12 @@ std::string trimmed(const std::string& text) {
 bool told(const FormulaReading& reading, const std::string& line) {
     for (const auto& one : reading.lines)
         if (one.written == line) return true;
+    // "1 lemon, zest and juice" is told as its two parts, each in words of its own.
+    const auto part = [&](const char* of) {
+        const std::string written = std::string(of) + " of " + line.substr(0, line.find(','));
+        return std::any_of(reading.lines.begin(), reading.lines.end(), [&](const auto& one) { return one.written.rfind(written, 0) == 0; });
+    };
+    if (part("zest") && part("juice")) return true;
     const auto holds = [&](const std::string& text) { return text.find(line) != std::string::npos; };
     if (holds(reading.title) || holds(reading.note) || !reading.errors.empty() || !reading.formula) return true;
     return std::any_of(reading.formula->read_as.begin(), reading.formula->read_as.end(), holds);

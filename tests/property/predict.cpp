@@ -108,7 +108,9 @@ TEST_CASE("random formulas: more salt never means less, more vinegar never a hig
         };
         CHECK(with("table-salt", 5).properties[Property::salt_pct] > before.properties[Property::salt_pct]);
         CHECK(with("table-salt", 5).properties[Property::water_activity] < before.properties[Property::water_activity]);
-        CHECK(with("cider-vinegar", 40).properties[Property::ph] < before.properties[Property::ph]);
+        constexpr double as_sour_as_vinegar = 3.2;  // its own pH; what is below that is diluted by it
+        if (before.properties[Property::ph] > as_sour_as_vinegar)
+            CHECK(with("cider-vinegar", 40).properties[Property::ph] < before.properties[Property::ph]);
         CHECK(with("cider-vinegar", 40).properties[Property::sourness_mmol_kg] > before.properties[Property::sourness_mmol_kg]);
         CHECK(with("habanero", 40).properties[Property::heat_mg_kg] > before.properties[Property::heat_mg_kg]);
         CHECK(with("pork-backfat", 200).properties[Property::fat_pct] > before.properties[Property::fat_pct]);

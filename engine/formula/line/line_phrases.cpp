@@ -358,12 +358,18 @@ std::vector<std::string> two_parts_of_fruit(std::string_view line) {
     for (std::size_t i = 0; i + 2 < words.size(); ++i) {
         const auto first = part_at(i), second = part_at(i + 2);
         if (first.empty() || second.empty() || first == second || (words[i + 1].folded != "and" && words[i + 1].folded != "&")) continue;
-        std::string fruit;
+        std::string fruit, done;
         if (i + 4 < words.size() && (words[i + 3].folded == "of" || words[i + 3].folded == "from"))
-            fruit = line.substr(words[i + 4].begin);                                                  // "zest and juice of 2 limes"
-        else if (i + 3 == words.size() && i > 0) fruit = bare_end(line.substr(0, words[i - 1].end));  // "1 lemon, zested and juiced"
+            fruit = line.substr(words[i + 4].begin);  // "zest and juice of 2 limes"
+        else if (i + 3 == words.size() && i > 0) {    // "1 lemon, zested and juiced", "... finely grated zest and juice"
+            const auto head = line.substr(0, words[i - 1].end);
+            const auto comma = head.find(',');
+            fruit = bare_end(head.substr(0, comma));
+            if (comma != std::string_view::npos) done = head.substr(comma);
+        }
         if (fruit.empty()) return {};
-        return {std::string(first) + " of " + fruit, std::string(second) + " of " + fruit};
+        const auto part = [&](std::string_view of) { return std::string(of) + " of " + fruit + (of == "zest" ? done : ""); };
+        return {part(first), part(second)};
     }
     return {};
 }
