@@ -71,6 +71,9 @@ bool is_over_its_most(const Problem& problem, const Line& line, const Context& c
     return limit && 1000 * line.grams.mid > limit->band.mid * batch;
 }
 
+// Flour and starch stay under a cap that their whole place may be over: then as much as it leaves room for comes in.
+bool is_capped(const Ingredient& food) { return food.roles.front() == Role::binder && food.tissue == Tissue::dry; }
+
 // Near kin, the same plant, a liquid made up with water, and fat that brings no lean: nobody weighs three quarters of them.
 bool takes_the_whole_place(const Problem& problem, const Move& move, const Context& context) {
     const Line& line = problem.formula.lines[move.line];
@@ -92,7 +95,8 @@ void hold_to_what_is_missing(Problem& problem, bool asked, const Stock& stock, c
         if (!stands_in(problem, move)) continue;
         const double missing = missing_share(problem, move.line) / move.covers->per_gram;
         move.most = std::min(move.most, std::max(over_missing * missing, move.least));
-        if (takes_the_whole_place(problem, move, context)) move.least = std::max(move.least, std::min(move.most, the_whole * missing));
+        if (!is_capped(*context.knowledge().ingredient(move.food.ingredient)) && takes_the_whole_place(problem, move, context))
+            move.least = std::max(move.least, std::min(move.most, the_whole * missing));
     }
 }
 

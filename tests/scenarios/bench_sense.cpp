@@ -175,4 +175,13 @@ TEST_CASE("bench: a strong herb comes in as far as it goes where there is no oth
     CHECK(grams_in(answer.variants.front(), "culantro") > 15);
 }
 
+TEST_CASE("bench: another starch comes in as far as the cap on binders leaves room") {
+    const auto answer = asked(
+        "Bound (invented)\n2000 g pork shoulder\n400 g pork belly\n240 g kale, blanched, squeezed\n80 g potato starch\n"
+        "40 g skim milk powder\n100 g water\n40 g salt\n",
+        "no potato starch\ncornstarch some\n");
+    REQUIRE_FALSE(answer.variants.empty());
+    CHECK(grams_in(answer.variants.front(), "cornstarch") >= 55);
+}
+
 }  // namespace bench_sense_test
