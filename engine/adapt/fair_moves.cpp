@@ -10,8 +10,8 @@ namespace standin {
 namespace {
 
 constexpr double all_but = 0.95;  // of what is missing; judgement, as the rest
-constexpr double far_off = 0.3;   // closeness of what is nearly another food
-constexpr double clearly_nearer = 0.25;
+constexpr double far_off = 0.35;  // closeness of what is nearly another food
+constexpr double clearly_nearer = 0.2;
 constexpr double nearly_same = 0.8;    // closeness of near kin, which takes the place in full
 constexpr double the_whole = 0.98;     // of that place
 constexpr double over_missing = 1.15;  // times what is missing
@@ -21,8 +21,17 @@ double missing_share(const Problem& problem, std::size_t l) { return 1 - problem
 
 bool stands_in(const Problem& problem, const Move& move) { return move.kind == MoveKind::stand_in && problem.missing[move.line]; }
 
+// What comes in beside another food for the line does not come in for it by itself as well, nor does a food that is nearer with its
+// partner.
+bool is_half_of(const Move& pair, const Move& move) {
+    if (!pair.second || move.second) return false;
+    const bool leads =
+        pair.food.ingredient == move.food.ingredient && pair.stands_for.front().closeness >= move.stands_for.front().closeness;
+    return leads || pair.second->food.ingredient == move.food.ingredient;
+}
+
 // What the list names, brings no new allergen and carries all that is missing is taken before more of a line that is there, and before
-// what hardly resembles the line. What comes in beside another food for the line does not come in for it by itself as well.
+// what hardly resembles the line.
 void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& price, const Context& context) {
     const auto closeness = [](const Move& move) { return move.stands_for.front().closeness; };
     const auto carries_all = [&](const Move& move) {
@@ -32,7 +41,7 @@ void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& pric
     };
     const auto goes_before = [&](const Move& other, const Move& move) {
         if (!stands_in(problem, other) || other.line != move.line) return false;
-        if (other.second && !move.second && other.second->food.ingredient == move.food.ingredient) return true;
+        if (is_half_of(other, move)) return true;
         const bool bystander = move.into && closeness(other) >= closeness(move);
         const bool far = closeness(move) < far_off && closeness(other) >= closeness(move) + clearly_nearer;
         return (bystander || far) && carries_all(other);

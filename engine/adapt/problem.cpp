@@ -443,7 +443,7 @@ private:
         for (std::size_t f = 0; f < std::min(usual.size(), adds_of_a_kind); ++f) {
             const Ingredient& ingredient = *usual[f].food;
             const Line food = added(ingredient, role);
-            if (partners_.count(key_of(food))) continue;
+            if (partners_.count(key_of(food)) || (!asked_.by_goal.count(role) && comes_in(ingredient))) continue;
             Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
             if (!(dose_of(move.per_gram, role) > 0)) continue;
             move.most = std::min(base_mass_ * most_added(role), place_.room_by_the_kilo(ingredient));
@@ -455,6 +455,13 @@ private:
             move.least = least_of_addition * move.most;
             if (move.most > 0) push(std::move(move));
         }
+    }
+
+    // What may stand in for a missing line comes in for that, not for nothing.
+    bool comes_in(const Ingredient& food) const {
+        return std::any_of(problem_.moves.begin(), problem_.moves.end(), [&](const Move& move) {
+            return move.kind == MoveKind::stand_in && problem_.missing[move.line] && !move.into && move.brings(food.id) > 0;
+        });
     }
 
     void push(Move move) {

@@ -30,6 +30,11 @@ void leave_out_hopeless(std::vector<Variant>& variants) {
     std::erase_if(variants, [](const Variant& v) { return v.verdict == no_longer_this; });
 }
 
+// What is as it should be is left alone: further ways are no help to anybody.
+void leave_out_further(std::vector<Variant>& variants) {
+    if (!variants.empty() && variants.front().edits.empty() && meets_all(variants.front())) variants.resize(1);
+}
+
 void number(std::vector<Variant>& variants) {
     for (std::size_t i = 0; i < variants.size(); ++i) variants[i].rank = i + 1;
 }
@@ -41,6 +46,7 @@ void put_in_order(std::vector<Variant>& variants) {
     if (some_meet_all(variants)) std::erase_if(variants, std::not_fn(meets_all));
     once_each(variants);
     leave_out_hopeless(variants);
+    leave_out_further(variants);
     number(variants);
 }
 

@@ -50,9 +50,15 @@ Result<Goal> read_condition(const std::string& want, std::size_t at) {
 
 bool rises(const WantMove& move) { return move.times ? move.by > 1 : move.by > 0; }
 
+std::string hyphened(std::string words) {
+    std::replace(words.begin(), words.end(), ' ', '-');
+    return words;
+}
+
 Result<bool> add_word(const std::string& want, const Knowledge& knowledge, std::vector<Goal>& goals) {
     const auto& known = knowledge.records().wants;
-    const auto means = [&](const WantRecord& w) { return w.word == want || std::find(w.also.begin(), w.also.end(), want) != w.also.end(); };
+    const std::string one = hyphened(want);
+    const auto means = [&](const WantRecord& w) { return w.word == one || std::find(w.also.begin(), w.also.end(), one) != w.also.end(); };
     const auto record = std::find_if(known.begin(), known.end(), means);
     if (record == known.end()) {
         std::vector<std::string_view> words;

@@ -42,6 +42,16 @@ TEST_CASE("two parts: milk and butter stand in for cream, also where more is mis
     }
 }
 
+TEST_CASE("two parts: lemon juice and its zest stand in for sumac, neither by itself") {
+    const std::string formula = "Red (invented)\n" + mass + "15 g sumac\n20 g parsley\n";
+    for (const std::string more : {"", "no parsley\nchervil 50 g\n"}) {
+        CAPTURE(more);
+        const Variant v = first_for(formula, "no sumac\nlemons 4\n" + more);
+        CHECK(grams_in(v, "lemon-juice") > 8);
+        CHECK(grams_in(v, "lemon-zest") > 1);
+    }
+}
+
 TEST_CASE("two parts: no more of the second than is on hand") {
     const Variant v = first_for("Spiced (invented)\n" + mass + "2 g allspice\n", "no allspice\ncinnamon 0.5 g\nclove\n");
     CHECK(grams_in(v, "cinnamon") <= 0.5);

@@ -111,4 +111,19 @@ TEST_CASE("wants: what crumbles already is not made looser") {
     CHECK(answer.would_give.front().kind == ReasonKind::nothing_to_taste);
 }
 
+TEST_CASE("wants: a batch that is as it should be is left alone, and nothing else is offered") {
+    const auto answer = asked(fat, "heat<=2");
+    REQUIRE(answer.variants.size() == 1);
+    CHECK(answer.variants.front().edits.empty());
+}
+
+TEST_CASE("wants: two words are read like the one with a hyphen") {
+    for (const auto& [written, word] : {std::pair{"less salt", "less-salty"}, {"Less sour", "rounder"}, {"more heat", "hotter"}}) {
+        CAPTURE(written);
+        const auto said = asked(fat, written), meant = asked(fat, word);
+        REQUIRE(said.variants.size() == meant.variants.size());
+        for (std::size_t v = 0; v < said.variants.size(); ++v) CHECK(said.variants[v].edits.size() == meant.variants[v].edits.size());
+    }
+}
+
 }  // namespace wants_sense_test
