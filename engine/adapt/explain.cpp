@@ -48,7 +48,10 @@ public:
     Reason for_line(const PlainEdit& edit) const {
         const Line& line = problem_.formula.lines[edit.line];
         const Role role = knowledge_.ingredient(line.ingredient)->roles.front();
-        if (problem_.missing[edit.line] && edit.after <= problem_.start[edit.line] && edit.after < edit.before) return missing(edit);
+        constexpr double all_there_is = 0.95;  // less is taken off it for the sake of a want
+        const double there = problem_.start[edit.line];
+        if (problem_.missing[edit.line] && edit.after <= there && edit.after < edit.before && edit.after >= all_there_is * there)
+            return missing(edit);
         const bool less = edit.after < edit.before;
         switch (role) {
             case Role::acid:

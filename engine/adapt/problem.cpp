@@ -205,7 +205,8 @@ private:
 
     void change_line(std::size_t l) {
         const Line& line = lines()[l];
-        if (line.keep || problem_.missing[l]) return;
+        const bool short_of = problem_.missing[l];  // what there is of it may still be less
+        if (line.keep || (short_of && !(problem_.start[l] > 0))) return;
         const Role role = role_of_line(l);
         const bool wanted = asked_.change.count(role) > 0 || sour_beside(l),
                    follows = !wanted && plain_salt(ingredient(line)) && salt_follows();
@@ -233,8 +234,7 @@ private:
         if (!stays(l))
             offer(MoveKind::reduce,
                   std::min((plain_water ? 1 : most_share_out(role)) * line.grams.mid, problem_.start[l] - stock_.least_of(line)));
-        if (role == Role::binder && !dry_binder) return;
-        if (brings_no_green(l)) return;
+        if (short_of || (role == Role::binder && !dry_binder) || brings_no_green(l)) return;
         const auto lift = asked_.lift.find(role);
         const double asked = lift == asked_.lift.end() ? 0 : dose_slack * (lift->second - 1);
         const bool leaf = role == Role::green && asked_.by_goal.count(role) > 0;  // twice the leaf before another leaf

@@ -69,8 +69,9 @@ StandInPlace::Weights StandInPlace::weights(std::size_t l, const Candidate& cand
         return {std::max(equal, line / most_times), std::min(most, most_times * line)};
     }
     if (!is_vegetable(ingredient(candidate.food).tissue)) return {equal / bodiless, most};
-    return {std::clamp(equal, context_.constant("advice.bulk.least") * line, line),
-            std::min(most, context_.constant("advice.bulk.most") * line)};
+    // A milder chile has no partner that brings the rest of its heat: more of it comes in, as far as the bulk allows.
+    const double most_bulk = context_.constant("advice.bulk.most") * line, full = candidate.role == Role::heat ? most_bulk : line;
+    return {std::clamp(equal, context_.constant("advice.bulk.least") * line, full), std::min(most, most_bulk)};
 }
 
 double StandInPlace::least(std::size_t l, const Candidate& candidate, double whole) const {

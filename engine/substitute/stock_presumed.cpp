@@ -53,17 +53,28 @@ private:
     void mention(const std::string& id) { mentioned_.insert(id); }
 
     // Who lists cabbage and lemons has looked in the garden; who lists leaves has said nothing of the garlic. Neither speaks of the pepper,
-    // nor does who lists cream and flour; who lists the pepper has gone through the kitchen.
+    // nor does who lists cream and flour, or one spice for a stand-in; who lists the pepper has gone through the kitchen.
     void close(const Ingredient& listed) {
         const Shelf shelf = belongs(listed, "citrus", knowledge_) ? Shelf::cellar : shelf_of(listed, knowledge_);
+        if (shelf == Shelf::spices && ++spices_ == 1 && !is_pepper(listed)) return;
         closed_.insert(shelf);
         if (shelf == Shelf::cellar) closed_.insert(Shelf::fresh);
         if (shelf == Shelf::spices) closed_.insert(Shelf::kitchen);
     }
 
+    // Of itself, and not a mix made with it.
+    bool is_pepper(const Ingredient& food) const { return !food.latin.empty() && belongs(food, "pepper", knowledge_); }
+
+    // Pepper is in every kitchen; who lists another pepper is out of this one.
+    bool pepper_is_there(const Ingredient& ingredient) const {
+        return is_pepper(ingredient) && std::none_of(have_.items.begin(), have_.items.end(), [&](const InventoryItem& item) {
+                   return is_pepper(*knowledge_.ingredient(item.ingredient));
+               });
+    }
+
     Presumption under_nothing_else(const Ingredient& ingredient) const {
         const Shelf shelf = shelf_of(ingredient, knowledge_);
-        const bool there = shelf == Shelf::tap || !closed_.count(shelf);
+        const bool there = shelf == Shelf::tap || !closed_.count(shelf) || pepper_is_there(ingredient);
         return {ingredient.id, there, !there, {}, "", ""};  // the maker's own words; what they leave open is told in one sentence
     }
 
@@ -109,6 +120,7 @@ private:
     const Knowledge& knowledge_;
     std::set<std::string> mentioned_;
     std::set<Shelf> closed_;
+    int spices_ = 0;  // that are listed
     std::vector<Presumption> presumed_;
 };
 

@@ -81,6 +81,15 @@ TEST_CASE("stock: nothing else closes what the list is about") {
     CHECK_FALSE(there(cold, "breadcrumb"));
 }
 
+TEST_CASE("stock: one spice on the list closes no spice rack, and pepper is there unless another is listed") {
+    const Stock one = stock_of(green(), "chard 300 g\nmustard powder 50 g\nnothing else");
+    for (const auto* id : {"black-pepper", "dried-oregano"}) CHECK(there(one, id));
+    const Stock rack = stock_of(green(), "chard 300 g\nmustard powder\nground cumin\nnothing else");
+    CHECK(there(rack, "black-pepper"));
+    CHECK_FALSE(there(rack, "dried-oregano"));
+    CHECK_FALSE(there(stock_of(green(), "chard 300 g\nwhite pepper\nnothing else"), "black-pepper"));
+}
+
 TEST_CASE("stock: everything else is everything else") {
     const Stock stock = stock_of(green(), "no spinach\neverything else");
     CHECK_FALSE(there(stock, "spinach"));

@@ -104,6 +104,13 @@ void join_roasting_and_peeling(std::vector<Prepared>& steps, const Ingredient& i
     }
 }
 
+// Nuts and seeds are roasted as others are toasted: a pepper's heat burns them.
+void roast_nuts_gently(std::vector<Prepared>& steps, const Ingredient& ingredient) {
+    if (ingredient.tissue != Tissue::seed) return;
+    for (auto& step : steps)
+        if (step.preparation == "roasted") step.preparation = "toasted";
+}
+
 // "8 g leek, dried" is bought dried; a kilo of tomatoes may well be dried at home.
 bool bought_dried(const Line& line, const AmountText& amount) {
     constexpr double most_grams = 30;  // judgement
@@ -131,6 +138,7 @@ std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
     line.prepared = before;
     line.prepared.insert(line.prepared.end(), after.begin(), after.end());
     join_roasting_and_peeling(line.prepared, *name.ingredient, knowledge);
+    roast_nuts_gently(line.prepared, *name.ingredient);
     if (notes.weighed_after) {
         line.weighed_prepared = *notes.weighed_after && !line.prepared.empty();
         return std::nullopt;
