@@ -9,6 +9,7 @@
 #include "adapt/care.hpp"
 #include "adapt/conflict.hpp"
 #include "adapt/difference.hpp"
+#include "adapt/edits_beside.hpp"
 #include "adapt/explain.hpp"
 #include "adapt/idle_steps.hpp"
 #include "adapt/losses.hpp"
@@ -18,6 +19,7 @@
 #include "adapt/own_ideas.hpp"
 #include "adapt/reach.hpp"
 #include "adapt/request.hpp"
+#include "adapt/salted_first.hpp"
 #include "adapt/search.hpp"
 #include "adapt/variant_list.hpp"
 #include "adapt/variant_name.hpp"
@@ -106,15 +108,6 @@ private:
         Problem problem = make_problem(care.formula, stock_, graph_, distance_, context_, leeway);
         for (auto& way : problem.processes) way.changes.insert(way.changes.begin(), care.done.begin(), care.done.end());
         return problem;
-    }
-
-    static AdaptAnswer with_safety(AdaptAnswer answer) {
-        OnPage page;
-        page.add(answer.base);
-        for (const auto& variant : answer.variants) page.offer(variant.prediction);
-        answer.on_page = page.safety();
-        answer.of_variants = page.offered();
-        return answer;
     }
 
     Prediction predicted(const Formula& formula, const SampledBatch& batch, const std::vector<State>& states) {
@@ -209,18 +202,35 @@ private:
         if (const auto nearer = kept_within(choices, plan, hard); nearer && nearer->cost < plan.cost) plan = *nearer;
     }
 
-    // Of plans that are as good as tied the one that touches fewer lines: a line that moves and gains next to nothing stays as it is.
+    // Of plans that are as good as tied the one that touches fewer lines: a line that moves and gains next to nothing stays as it is, and
+    // another food is not brought in for less than anybody notices.
     void simplify(Plan& plan, const std::vector<Goal>& asked) {
-        constexpr double tie = 0.1;             // squared noticeable differences
-        const double enough = plan.cost + tie;  // of all that is left out together
+        constexpr double tie = 0.1;           // squared noticeable differences
+        constexpr double worth_a_food = 0.3;  // noticeable differences; judgement
+        const double tied = plan.cost + tie;  // of all that is left out together
+        const double without_food = std::pow(std::sqrt(plan.cost) + worth_a_food, 2);
         for (const auto m : used_moves(problem_, plan.grams)) {
-            if (problem_.moves[m].trim || problem_.moves[m].brings_food()) continue;
+            const Move& move = problem_.moves[m];
+            const bool added = comes_in_beside(move, plan);
+            if (move.trim || (move.brings_food() && !added)) continue;
+            const double enough = added ? without_food : tied;
             std::vector<Choice> choices(problem_.moves.size(), Choice::out);
             for (const auto other : used_moves(problem_, plan.grams))
                 choices[other] = plan.grams[other] >= problem_.moves[other].most ? Choice::full : Choice::in;
             choices[m] = Choice::out;
             if (const auto shorter = kept_within(choices, plan, asked); shorter && shorter->cost <= enough) plan = *shorter;
         }
+    }
+
+    // What comes in for nothing that goes: no stand-in, or one beside a line that stays whole, or the partner of one that is not used.
+    bool comes_in_beside(const Move& move, const Plan& plan) const {
+        const auto used = used_moves(problem_, plan.grams);
+        const auto any = [&](MoveKind kind, std::size_t line) {
+            return std::any_of(used.begin(), used.end(),
+                               [&](std::size_t m) { return problem_.moves[m].kind == kind && problem_.moves[m].line == line; });
+        };
+        if (move.kind == MoveKind::stand_in) return !move.into && !problem_.missing[move.line] && !any(MoveKind::reduce, move.line);
+        return move.kind == MoveKind::add && !(move.partner_of && any(MoveKind::stand_in, *move.partner_of));
     }
 
     // The best grams of these moves whose medians keep what was asked.
@@ -354,36 +364,6 @@ private:
         show(search_plans(problem_, distance_, context_.nominal().models(), limits), kept, answer);
     }
 
-    // Meat that comes in may need more heat than the maker's own core temperature gives.
-    std::optional<Edit> cook_through(WeighedPlan& tried, const Prediction& base) {
-        Process& process = tried.built.formula.process;
-        if (!process.core_c) return std::nullopt;
-        const auto demanded = [&](const Prediction& p) { return demanded_core(p, context_.knowledge(), context_.options.rules); };
-        const CoreTemperature needed = demanded(weights_only(tried.built.formula, context_.knowledge()));
-        if (*process.core_c >= needed.core_c || demanded(base).core_c >= needed.core_c) return std::nullopt;
-        process.core_c = needed.core_c;
-        tried.batch = SampledBatch(tried.built.formula, context_.sampled());
-        tried.states = tried.batch.states();
-        Edit edit;
-        edit.kind = EditKind::process;
-        edit.does = make_reason(ReasonKind::cook_through, {{"core", {}, needed.core_c, "C"}, {"kept for", {}, needed.hold_s, "s"}});
-        edit.with = to_do(edit.does);
-        edit.reason.kind = ReasonKind::cook_through;
-        edit.why = in_brief(edit.reason);
-        return edit;
-    }
-
-    static Edit without_casing(const std::string& casing, const std::string& word) {
-        Edit edit;
-        edit.kind = EditKind::process;
-        edit.does = make_reason(ReasonKind::without_casing, {}, {casing});
-        edit.with = to_do(edit.does);
-        edit.reason = edit.does;
-        edit.reason.about = word;
-        edit.why = in_brief(edit.reason);
-        return edit;
-    }
-
     // A stand-in counts as the problem has it (counted_as), and the least like of them is named.
     void count_stand_ins(const BuiltVariant& built, Compared& compared) {
         constexpr double close = 0.7, much = 0.5;  // of a swap, of a line; judgement
@@ -417,7 +397,11 @@ private:
     Variant variant_of(WeighedPlan tried, const Prediction& base) {
         Variant v;
         const Plan& plan = tried.plan;
-        const auto hotter = cook_through(tried, base);
+        const auto hotter = cook_through(tried.built.formula, base, context_);
+        if (hotter) {
+            tried.batch = SampledBatch(tried.built.formula, context_.sampled());
+            tried.states = tried.batch.states();
+        }
         Compared compared = compare(formula_, tried.built.formula, context_.nominal());
         count_stand_ins(tried.built, compared);
         count_losses(plan, compared);
@@ -485,7 +469,11 @@ Result<AdaptAnswer> adapt_formula(const CheckedFormula& formula, const AdaptRequ
     if (!stock) return Failure(stock.error());
     const auto sized = at_size(merged, meat_g, request.as_much, *stock, context);
     if (!sized) return Failure(sized.error());
-    AdaptAnswer answer = Adapt(sized->formula, *asked, context, *goals, std::move(*stock)).answer();
+    AdaptAnswer answer = Adapt(sized->formula, *asked, context, *goals, *stock).answer();
+    if (const auto salted = with_salt(sized->formula, *asked, *goals, *stock, context)) {
+        AdaptAnswer first = Adapt(sized->formula, salted->request, context, salted->goals, std::move(*stock)).answer();
+        put_salted_first(answer, std::move(first), *salted, request.top);
+    }
     answer.scaled = sized->scaled;
     return answer;
 }

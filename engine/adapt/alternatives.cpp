@@ -7,7 +7,13 @@ namespace standin {
 namespace {
 
 constexpr double much_further = 0.5;  // noticeable differences; judgement
+constexpr double few_times = 3;       // of one flour as of the other: beyond that the batch does without either; judgement
 constexpr std::size_t most_for_one = 2;
+
+// A pinch of one flour in place of a handful of another says that neither is needed, not that they are equal.
+bool weighs_alike(const Move& move, double grams, double other) {
+    return move.role != Role::binder || (other * few_times >= grams && other <= few_times * grams);
+}
 
 }  // namespace
 
@@ -29,7 +35,8 @@ std::vector<Alternative> alternatives_to(const Plan& plan, const Problem& proble
             from[equivalent] = from[m];
             const Solution solved = rebalancer.solve(choices, process, from);
             const double distance = std::sqrt(solved.cost + process.price);
-            const bool used_at_all = solved.grams[equivalent] > 0.01 * problem.moves[equivalent].most;
+            const bool used_at_all = solved.grams[equivalent] > 0.01 * problem.moves[equivalent].most &&
+                                     weighs_alike(problem.moves[m], plan.grams[m], solved.grams[equivalent]);
             if (solved.feasible() && used_at_all && distance <= plan.distance() + much_further)
                 found.push_back({m, equivalent, solved.grams[equivalent], distance});
         }

@@ -9,7 +9,7 @@ constexpr auto up = Change::Way::up, down = Change::Way::down, either = Change::
 constexpr double runs_out_from = 30;  // % fat of the batch: what a fatter one loses in the pan is fat; judgement
 
 std::vector<Change> tighter() {
-    return {{Role::acid, down}, {Role::green, down}, {Role::liquid, down}, {Role::binder, up}, {Role::lean, up}, {Role::fat, down}};
+    return {{Role::acid, down}, {Role::green, down}, {Role::liquid, down}, {Role::binder, either}, {Role::lean, up}, {Role::fat, down}};
 }
 
 }  // namespace

@@ -28,7 +28,8 @@ public:
         ProcessOption careful{formula_.process, {}, {}, 0};
         const bool loses_less = wanted(Property::cook_loss_pct, Goal::Kind::at_most);
         if (wanted(Property::bind, Goal::Kind::at_least) || wanted(Property::firmness, Goal::Kind::at_least)) make_it_bind(careful);
-        else if (loses_less && !wanted(Property::bind, Goal::Kind::at_most) && !wanted(Property::firmness, Goal::Kind::at_most))
+        else if (loses_less && !in_crumbs() && !wanted(Property::bind, Goal::Kind::at_most) &&
+                 !wanted(Property::firmness, Goal::Kind::at_most))
             make_it_bind(careful);  // what is bound keeps its water and fat
         if (wanted(Property::bind, Goal::Kind::at_most) || wanted(Property::firmness, Goal::Kind::at_most)) mix_less(careful);
         if (green_wanted()) rest_cold(careful);
@@ -55,6 +56,9 @@ private:
         return std::any_of(distance_.goals().begin(), distance_.goals().end(),
                            [&](const Goal& g) { return g.property == property && g.kind == kind && distance_.wanted(property); });
     }
+
+    // What is fried in crumbs is to stay crumbs.
+    bool in_crumbs() const { return formula_.process.cook == Cook::loose; }
 
     // The pigment that goes in is not kept by resting cold; the colour that comes out is.
     bool green_wanted() const { return wanted(Property::greenness, Goal::Kind::at_least); }

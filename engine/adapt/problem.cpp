@@ -1,6 +1,7 @@
 #include "adapt/problem.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <map>
@@ -251,8 +252,8 @@ private:
     // For the sake of the whole mass no more than half of the leaves, the sour, the wine and the fat is given up: they are what it is.
     double most_share_out(Role role) const {
         constexpr double half = 0.5;
-        const bool character = role == Role::green || role == Role::acid || role == Role::liquid || role == Role::fat;
-        return character && leeway_ == Leeway::usual && asked_.by_goal.count(role) && !asked_.direct.count(role) ? half : 1;
+        constexpr std::array character{Role::green, Role::acid, Role::liquid, Role::fat, Role::binder};
+        return contains(character, role) && leeway_ == Leeway::usual && asked_.by_goal.count(role) && !asked_.direct.count(role) ? half : 1;
     }
 
     bool stays(std::size_t l) const {
@@ -355,8 +356,7 @@ private:
         return true;
     }
 
-    // What makes up for the dose that a stand-in lacks is a lever of its own: a line of the formula that may be raised, or something that
-    // comes in.
+    // What makes up for the dose that a stand-in lacks is a lever of its own: a line that may be raised, or something that comes in.
     void offer_partner(std::size_t l, const Line& food, Role role) {
         if (price_.in_formula(ingredient(food)) || !partners_.insert(key_of(food)).second) return;
         Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
@@ -443,7 +443,7 @@ private:
         for (std::size_t f = 0; f < std::min(usual.size(), adds_of_a_kind); ++f) {
             const Ingredient& ingredient = *usual[f].food;
             const Line food = added(ingredient, role);
-            if (partners_.count(key_of(food)) || (!asked_.by_goal.count(role) && comes_in(ingredient))) continue;
+            if (cured(ingredient) || partners_.count(key_of(food)) || (!asked_.by_goal.count(role) && comes_in(ingredient))) continue;
             Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
             if (!(dose_of(move.per_gram, role) > 0)) continue;
             move.most = std::min(base_mass_ * most_added(role), place_.room_by_the_kilo(ingredient));

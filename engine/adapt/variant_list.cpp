@@ -5,6 +5,7 @@
 
 #include "adapt/met.hpp"
 #include "adapt/verdict.hpp"
+#include "safety/page.hpp"
 
 namespace standin {
 namespace {
@@ -62,6 +63,15 @@ void clear_conflict_if_met(AdaptAnswer& answer) {
     answer.would_give.clear();
     answer.reach.clear();
     answer.proved = false;
+}
+
+AdaptAnswer with_safety(AdaptAnswer answer) {
+    OnPage page;
+    page.add(answer.base);
+    for (const auto& variant : answer.variants) page.offer(variant.prediction);
+    answer.on_page = page.safety();
+    answer.of_variants = page.offered();
+    return answer;
 }
 
 }  // namespace standin

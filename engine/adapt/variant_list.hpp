@@ -15,4 +15,7 @@ void leave_out_idle(std::vector<Variant>& variants);
 /// What was looked for with the wants as aims only may meet them after all: then nothing stands against them.
 void clear_conflict_if_met(AdaptAnswer& answer);
 
+/// The answer with what all that it shows asks of safety.
+AdaptAnswer with_safety(AdaptAnswer answer);
+
 }  // namespace standin

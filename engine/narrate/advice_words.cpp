@@ -11,12 +11,19 @@ std::string bound_word(const std::string& role) { return role == "at least" ? " 
 
 std::string with_sign(double value) { return (value > 0 ? "+" : "") + three_figures(value); }
 
+// Where a wish begins to count as met.
+double enough(const Reason& r, const Figure& target) {
+    const Figure* slack = figure(r, "slack");
+    if (!slack || r.role == "equal") return target.after;
+    return target.after + (r.role == "at least" ? -slack->after : slack->after);
+}
+
 // Of a wish how far it moves beside how far it was to: that is what its chance is of.
 std::string likely(const Reason& r, const Figure& value, const Figure& target) {
     const Figure* moved = figure(r, "moved by");
     if (moved && moved->low && moved->high && value.before)
         return ", a change of likely " + with_sign(*moved->low) + " to " + with_sign(*moved->high) + " where " +
-               with_sign(target.after - *value.before) + " is asked";
+               with_sign(enough(r, target) - *value.before) + " is asked";
     if (!value.low || !value.high) return "";
     return ", likely " + three_figures(*value.low) + " to " + three_figures(*value.high);
 }
@@ -26,8 +33,7 @@ std::string want(const Reason& r) {
     const Figure &moved = r.figures[0], &target = r.figures[1];
     std::string text = moved.what + " " + (moved.before ? three_figures(*moved.before) + " -> " : "") + three_figures(moved.after) +
                        (moved.unit.empty() ? "" : " " + moved.unit) + likely(r, moved, target) + "; asked for " +
-                       three_figures(target.after) + bound_word(r.role);
-    if (const Figure* slack = figure(r, "slack")) text += ", within " + three_figures(slack->after) + " counts as met";
+                       three_figures(enough(r, target)) + bound_word(r.role);
     return text;
 }
 
@@ -40,6 +46,11 @@ std::string comes_back_as_bite(const Reason& r, Units units) {
 std::string salt_would_bind(const Reason& r, Units units) {
     if (r.figures.size() < 4) return "Salt would bind more than all of this.";
     const Figure &salt = r.figures[0], &more = r.figures[1], &bind = r.figures[2], &loss = r.figures[3];
+    if (r.about == "salted")
+        return "Salted first: at " + fixed_text(salt.before.value_or(0), 1) +
+               " % of the meat little protein dissolves, and that is the glue. The salt by itself brings bind from " +
+               fixed_text(bind.before.value_or(0), 0) + " to " + fixed_text(bind.after, 0) +
+               " of 100. Who leaves salt out on purpose leaves out salt, or keeps the line, and asks again.";
     return "What it lacks first is salt: at " + fixed_text(salt.before.value_or(0), 1) +
            " % of the meat little protein dissolves, and that is the glue. " + weight_in(more.after, units) + " more " + more.what + " (" +
            fixed_text(salt.after, 1) + " % of the meat) would by itself bring bind from " + fixed_text(bind.before.value_or(0), 0) +

@@ -184,4 +184,16 @@ TEST_CASE("bench: another starch comes in as far as the cap on binders leaves ro
     CHECK(grams_in(answer.variants.front(), "cornstarch") >= 55);
 }
 
+TEST_CASE("bench: a milder chile comes in for a hotter one by half as much again, and what there is of a hot one may still be less") {
+    const std::string green = "Green (invented)\n2000 g pork shoulder\n400 g pork backfat\n150 g parsley\n60 g serrano\n36 g salt\n";
+    const auto answer = asked(green, "no serrano\njalapeños 500 g\n");
+    REQUIRE_FALSE(answer.variants.empty());
+    CHECK(grams_in(answer.variants.front(), "jalapeno") >= 80);
+    const auto mild =
+        asked("Hot (invented)\n2000 g pork shoulder\n400 g pork backfat\n30 g habanero\n36 g salt\n", "habanero 25 g\n", wanting("milder"));
+    REQUIRE_FALSE(mild.variants.empty());
+    CHECK(mild.conflict.empty());
+    CHECK(grams_in(mild.variants.front(), "habanero") < 20);
+}
+
 }  // namespace bench_sense_test

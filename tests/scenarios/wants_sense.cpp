@@ -126,4 +126,56 @@ TEST_CASE("wants: two words are read like the one with a hyphen") {
     }
 }
 
+TEST_CASE("wants: a mass without salt that is to be firmer is salted first, and the answer that leaves it unsalted stands beside") {
+    const std::string bare = "Bare (invented)\n1000 g pork shoulder\n200 g pork belly\n60 g spinach, blanched, squeezed\n30 g garlic\n";
+    const auto answer = asked(bare + "cook: pan\n", "firmer");
+    REQUIRE(answer.variants.size() >= 2);
+    const Variant& first = answer.variants.front();
+    CHECK(met(first));
+    CHECK(grams_in(first, "table-salt") > 0.012 * 1200);
+    CHECK(grams_in(first, "spinach") == Approx(60));
+    CHECK(std::any_of(first.gives_back.begin(), first.gives_back.end(),
+                      [](const Reason& r) { return r.kind == ReasonKind::salt_would_bind && r.about == "salted"; }));
+    for (const auto& want : first.wants) CHECK(want.want == "firmer");
+    CHECK(grams_in(answer.variants[1], "table-salt") == 0);
+    CHECK(answer.variants[1].rank == 2);
+    // Who has salted it is not salted again.
+    for (const auto& variant : asked(bare + "18 g salt\ncook: pan\n", "firmer").variants) CHECK(grams_in(variant, "table-salt") <= 18.6);
+}
+
+TEST_CASE("wants: no food is brought in for less than anybody notices") {
+    const auto answer =
+        asked("Sharp (invented)\n1000 g pork shoulder\n200 g pork belly\n80 g distilled vinegar\n100 g green apple\n18 g salt\n" + careful,
+              "ph>=5.7");
+    REQUIRE_FALSE(answer.variants.empty());
+    const Variant& first = answer.variants.front();
+    CHECK(met(first));
+    CHECK(first.edits.size() == 1);
+    CHECK(grams_in(first, "distilled-vinegar") < 20);
+}
+
+TEST_CASE("wants: what is fried in crumbs is not mixed to a paste, and no cured meat comes in for its fat") {
+    const auto answer = asked(
+        "Crumbs (invented)\n1000 g pork shoulder\n120 g tomatillo\n60 g cilantro\n50 g white wine vinegar\n17 g salt\n"
+        "cook: loose\n",
+        "juicier");
+    REQUIRE_FALSE(answer.variants.empty());
+    for (const auto& variant : answer.variants) {
+        for (const auto& edit : variant.edits) CHECK(edit.does.kind != ReasonKind::mixing);
+        for (const char* cured : {"bacon", "pancetta", "salt-pork"}) CHECK(grams_in(variant, cured) == 0);
+    }
+}
+
+TEST_CASE("wants: of two flours told as equals neither weighs many times the other") {
+    for (const char* want : {"juicier", "firmer"})
+        for (const auto& variant : asked(fat, want).variants)
+            for (const auto& edit : variant.edits)
+                for (const auto& other : edit.alternatives)
+                    if (edit.kind == EditKind::add) {
+                        CAPTURE(want, edit.with, other.with);
+                        CHECK(other.grams < 4 * edit.grams_after);
+                        CHECK(other.grams > edit.grams_after / 4);
+                    }
+}
+
 }  // namespace wants_sense_test

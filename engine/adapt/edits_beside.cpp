@@ -1,0 +1,43 @@
+#include "adapt/edits_beside.hpp"
+
+#include "evaluate/predict.hpp"
+#include "narrate/words.hpp"
+#include "safety/core_temperature.hpp"
+
+namespace standin {
+namespace {
+
+// An edit of the making: what to do, and why in a few words.
+Edit told(Reason does, Reason why) {
+    Edit edit;
+    edit.kind = EditKind::process;
+    edit.does = std::move(does);
+    edit.with = to_do(edit.does);
+    edit.reason = std::move(why);
+    edit.why = in_brief(edit.reason);
+    return edit;
+}
+
+}  // namespace
+
+std::optional<Edit> cook_through(Formula& formula, const Prediction& base, const Context& context) {
+    Process& process = formula.process;
+    if (!process.core_c) return std::nullopt;
+    const auto demanded = [&](const Prediction& p) { return demanded_core(p, context.knowledge(), context.options.rules); };
+    const CoreTemperature needed = demanded(weights_only(formula, context.knowledge()));
+    if (*process.core_c >= needed.core_c || demanded(base).core_c >= needed.core_c) return std::nullopt;
+    process.core_c = needed.core_c;
+    Reason why;
+    why.kind = ReasonKind::cook_through;
+    return told(make_reason(ReasonKind::cook_through, {{"core", {}, needed.core_c, "C"}, {"kept for", {}, needed.hold_s, "s"}}),
+                std::move(why));
+}
+
+Edit without_casing(const std::string& casing, const std::string& word) {
+    const Reason does = make_reason(ReasonKind::without_casing, {}, {casing});
+    Reason why = does;
+    why.about = word;
+    return told(does, std::move(why));
+}
+
+}  // namespace standin

@@ -1,0 +1,17 @@
+// Edits that no move of the search makes: what the meat that came in asks of the cooking, and casings that are not wanted.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "substitute/context.hpp"
+
+namespace standin {
+
+/// Meat that comes in may need more heat than the maker's own core temperature gives: sets that of `formula`, and says so.
+std::optional<Edit> cook_through(Formula& formula, const Prediction& base, const Context& context);
+
+/// The mass made up without the casing that `word` excludes.
+Edit without_casing(const std::string& casing, const std::string& word);
+
+}  // namespace standin
