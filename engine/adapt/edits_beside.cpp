@@ -1,7 +1,6 @@
 #include "adapt/edits_beside.hpp"
 
 #include "evaluate/predict.hpp"
-#include "narrate/words.hpp"
 #include "safety/core_temperature.hpp"
 
 namespace standin {

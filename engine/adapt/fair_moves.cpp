@@ -13,6 +13,7 @@ constexpr double all_but = 0.95;  // of what is missing; judgement, as the rest
 constexpr double far_off = 0.35;  // closeness of what is nearly another food
 constexpr double clearly_nearer = 0.2;
 constexpr double nearly_same = 0.8;    // closeness of near kin, which takes the place in full
+constexpr double own_plant = 0.5;      // closeness from which another form of the same plant is the nearest
 constexpr double the_whole = 0.98;     // of that place
 constexpr double over_missing = 1.15;  // times what is missing
 constexpr double more_fat = 0.15;      // g fat in a gram, by which one meat is clearly fatter
@@ -30,6 +31,18 @@ bool is_half_of(const Move& pair, const Move& move) {
     return leads || pair.second->food.ingredient == move.food.ingredient;
 }
 
+// Cider vinegar before lemon juice where malt vinegar is missing, dried rosemary before thyme where the fresh is: whatever else is missing.
+bool is_kin_before(const Problem& problem, const Move& other, const Move& move, const Context& context) {
+    const StandsFor &nearer = other.stands_for.front(), &further = move.stands_for.front();
+    if (nearer.closeness >= nearly_same && nearer.closeness >= further.closeness + clearly_nearer) return true;
+    const auto of_plant = [&](const Move& one) {
+        return same_plant(*context.knowledge().ingredient(problem.formula.lines[one.line].ingredient),
+                          *context.knowledge().ingredient(one.food.ingredient));
+    };
+    return amount_of_dose(nearer.role) && nearer.role == further.role && nearer.closeness >= own_plant && of_plant(other) &&
+           !of_plant(move);
+}
+
 // What the list names, brings no new allergen and carries all that is missing is taken before more of a line that is there, and before
 // what hardly resembles the line.
 void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& price, const Context& context) {
@@ -42,6 +55,7 @@ void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& pric
     const auto goes_before = [&](const Move& other, const Move& move) {
         if (!stands_in(problem, other) || other.line != move.line) return false;
         if (is_half_of(other, move)) return true;
+        if (is_kin_before(problem, other, move, context) && carries_all(other)) return true;
         const bool bystander = move.into && closeness(other) >= closeness(move);
         const bool far = closeness(move) < far_off && closeness(other) >= closeness(move) + clearly_nearer;
         return (bystander || far) && carries_all(other);

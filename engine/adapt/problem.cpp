@@ -16,6 +16,7 @@
 #include "adapt/food_price.hpp"
 #include "adapt/losses.hpp"
 #include "adapt/making.hpp"
+#include "adapt/odd_foods.hpp"
 #include "adapt/proportions.hpp"
 #include "adapt/request.hpp"
 #include "adapt/stand_in_place.hpp"
@@ -282,8 +283,9 @@ private:
         if (line.keep || (!problem_.missing[l] && (!asked_.replace.count(role_of_line(l)) || stays(l)))) return;
         std::size_t taken = 0;
         const auto may_use = [&](const Ingredient& i) {
-            if (hard_grain(i) && !stock_.names(i.id)) return false;
-            return stock_.can_bring(i) && stock_.may_stand_in(i, line) && (problem_.missing[l] || (!price_.brings_a_beast(i) && !cured(i)));
+            if (hard_grain(i, knowledge_) && !stock_.names(i.id)) return false;
+            return stock_.can_bring(i) && stock_.may_stand_in(i, line) &&
+                   (problem_.missing[l] || (!price_.brings_a_beast(i) && !cured(i, context_)));
         };
         const auto candidates =
             once_each(candidates_for(problem_.formula, l, graph_, context_.nominal(), may_use).fit, problem_.missing[l]);
@@ -307,9 +309,6 @@ private:
         alone.least = std::max(alone.least, place_.alone(alone).value_or(0));
     }
 
-    // Grains and pulses that stay hard in a patty unless somebody boils them first.
-    bool hard_grain(const Ingredient& food) const { return food.roles.front() == Role::binder && belongs(food, "whole-dry", knowledge_); }
-
     bool offer_stand_in(std::size_t l, const Candidate& candidate) {
         const auto same = line_alike(candidate.food);
         if (same == l || (!same && kept_as_it_is(candidate.food))) return false;
@@ -326,6 +325,7 @@ private:
         move.stands_for.push_back({l, candidate.closeness, whole, candidate.role, candidate.swaps});
         move.into = same;
         move.most = std::min(most, room_for(move, candidate.role));
+        if (same && place_.adds_nothing(l, candidate, unit(move.food), move.most)) return false;
         if (in_two_parts(candidate) && !add_second_part(move, candidate)) return false;
         move.least = place_.least(l, candidate, whole);
         if (move.least > move.most && !place_.little_will_do(l, candidate, move.most)) return false;
@@ -418,13 +418,6 @@ private:
         return offer.grams ? std::min(most, *offer.grams) : most;
     }
 
-    // Bacon, salt pork: nobody who asks for a fresh sausage leaner is given cured meat for it.
-    bool cured(const Ingredient& food) {
-        Line line;
-        line.ingredient = food.id;
-        return food.meat && unit(line)[Amount::salt] >= salty;
-    }
-
     // A leaf that comes in is blanched and squeezed as those that are there.
     Line added(const Ingredient& food, Role role) {
         const Line plain = brought_in(food, role, knowledge_);
@@ -443,7 +436,8 @@ private:
         for (std::size_t f = 0; f < std::min(usual.size(), adds_of_a_kind); ++f) {
             const Ingredient& ingredient = *usual[f].food;
             const Line food = added(ingredient, role);
-            if (cured(ingredient) || partners_.count(key_of(food)) || (!asked_.by_goal.count(role) && comes_in(ingredient))) continue;
+            if (cured(ingredient, context_) || partners_.count(key_of(food)) || (!asked_.by_goal.count(role) && comes_in(ingredient)))
+                continue;
             Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
             if (!(dose_of(move.per_gram, role) > 0)) continue;
             move.most = std::min(base_mass_ * most_added(role), place_.room_by_the_kilo(ingredient));

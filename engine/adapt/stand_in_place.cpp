@@ -5,6 +5,7 @@
 
 #include "core/contains.hpp"
 #include "knowledge/tissue.hpp"
+#include "substitute/dose.hpp"
 
 namespace standin {
 namespace {
@@ -72,6 +73,13 @@ StandInPlace::Weights StandInPlace::weights(std::size_t l, const Candidate& cand
     // A milder chile has no partner that brings the rest of its heat: more of it comes in, as far as the bulk allows.
     const double most_bulk = context_.constant("advice.bulk.most") * line, full = candidate.role == Role::heat ? most_bulk : line;
     return {std::clamp(equal, context_.constant("advice.bulk.least") * line, full), std::min(most, most_bulk)};
+}
+
+bool StandInPlace::adds_nothing(std::size_t l, const Candidate& candidate, const Material& per_gram, double most) const {
+    constexpr double some = 0.25;  // of the heat; judgement
+    if (candidate.role != Role::heat) return false;
+    const double was = dose_of(context_.nominal().unit(lines()[l]), Role::heat) * missing_of(l);
+    return dose_of(per_gram, Role::heat) * most < some * was;
 }
 
 double StandInPlace::least(std::size_t l, const Candidate& candidate, double whole) const {

@@ -23,6 +23,8 @@ public:
     double least(std::size_t l, const Candidate& candidate, double whole) const;
     /// Whether so little as `most` of it is worth while beside others, though it has no part in the bulk.
     bool little_will_do(std::size_t l, const Candidate& candidate, double most) const;
+    /// Whether more of a line that is there would bring next to nothing of the heat that is missing: poblano for serrano.
+    bool adds_nothing(std::size_t l, const Candidate& candidate, const Material& per_gram, double most) const;
 
     /// Whether the line gives the paste its bulk, so that what stands in for it has to.
     bool is_bulk(std::size_t l) const;

@@ -196,4 +196,20 @@ TEST_CASE("bench: a milder chile comes in for a hotter one by half as much again
     CHECK(grams_in(mild.variants.front(), "habanero") < 20);
 }
 
+TEST_CASE("bench: near kin and another form of the same plant come in first, whatever else is missing") {
+    const std::string spiced =
+        "Spiced (invented)\n3 kg beef chuck\n600 g beef fat\n100 ml malt vinegar\n30 g coriander seed\n20 g rosemary\n60 g salt\n";
+    for (const std::string more : {"", "no coriander seed\ncaraway 50 g\n"}) {
+        CAPTURE(more);
+        const auto answer =
+            asked(spiced, "no malt vinegar\ncider vinegar 500 ml\nlemons 3\nno rosemary\ndried rosemary 15 g\ndried thyme 20 g\n" + more);
+        REQUIRE_FALSE(answer.variants.empty());
+        const Variant& v = answer.variants.front();
+        CHECK(grams_in(v, "cider-vinegar") > 60);
+        CHECK(grams_in(v, "lemon-juice") == 0);
+        CHECK(grams_in(v, "dried-rosemary") > 2);
+        CHECK(grams_in(v, "dried-thyme") == 0);
+    }
+}
+
 }  // namespace bench_sense_test

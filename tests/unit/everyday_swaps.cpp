@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "standin/number_text.hpp"
 #include "substitute/dose.hpp"
 #include "substitute/stand_ins.hpp"
 #include "support/catch.hpp"
@@ -110,6 +111,23 @@ TEST_CASE("no note of a swap is about the food that goes") {
         if (named(swap.to, head)) ++headed;
     }
     CHECK(headed > 100);
+}
+
+// "Chalky above 3 %" beside 35 g in a kilo would make fun of itself.
+TEST_CASE("no food may come in by more than the notes of its swaps call too much") {
+    std::size_t limits = 0;
+    for (const auto& swap : knowledge().records().swaps) {
+        const auto at = swap.note.find("above ");
+        if (at == std::string::npos || swap.note.find(" %", at) == std::string::npos) continue;
+        const auto percent = number_in(swap.note.substr(at + 6, swap.note.find(" %", at) - at - 6));
+        CAPTURE(swap.from, swap.to, swap.note);
+        REQUIRE(percent.has_value());
+        const auto& most = knowledge().ingredient(swap.to)->most_g_per_kg;
+        REQUIRE(most.has_value());
+        CHECK(most->band.mid <= 10 * *percent);
+        ++limits;
+    }
+    CHECK(limits >= 6);
 }
 
 TEST_CASE("a spirit, a sherry and a vermouth keep their own names") {

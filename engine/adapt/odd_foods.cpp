@@ -1,0 +1,17 @@
+#include "adapt/odd_foods.hpp"
+
+#include "knowledge/kinds.hpp"
+
+namespace standin {
+bool hard_grain(const Ingredient& food, const Knowledge& knowledge) {
+    return food.roles.front() == Role::binder && belongs(food, "whole-dry", knowledge);
+}
+
+bool cured(const Ingredient& food, const Context& context) {
+    constexpr double salted = 0.005;  // g NaCl in a gram; judgement
+    Line line;
+    line.ingredient = food.id;
+    return food.meat && context.nominal().unit(line)[Amount::salt] >= salted;
+}
+
+}  // namespace standin

@@ -1,0 +1,14 @@
+// Foods that come in for others only where the list names them: grains that stay hard, cured meat.
+#pragma once
+
+#include "substitute/context.hpp"
+
+namespace standin {
+
+/// Grains and pulses that stay hard in a patty unless somebody boils them first.
+bool hard_grain(const Ingredient& food, const Knowledge& knowledge);
+
+/// Bacon, salt pork: nobody who asks for a fresh sausage leaner or fatter is given cured meat for it.
+bool cured(const Ingredient& food, const Context& context);
+
+}  // namespace standin
