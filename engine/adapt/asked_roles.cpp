@@ -15,6 +15,14 @@ double lifted(const Goal& goal, const Distance& distance, Leeway leeway) {
     return base > next_to_nothing ? std::clamp(goal.target(base) / base, 1.0, most_lift) : most_lift;
 }
 
+// Who wants a third less of the sour gives no leave to take all of it out for the sake of another want.
+bool asks_for_more_than_half(const Goal& goal, const Distance& distance) {
+    constexpr double half = 0.55;
+    const bool a_share_less = goal.property == Property::sourness_mmol_kg && goal.times && goal.kind == Goal::Kind::at_most;
+    const double base = distance.base().properties[goal.property];
+    return !a_share_less || goal.target(base) < half * base;
+}
+
 }  // namespace
 
 void AskedRoles::open(const Change& more, Goal::Kind kind) {
@@ -35,7 +43,7 @@ AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, co
             for (const Change& change : lever.change) {
                 if (fat < change.fat_from) continue;
                 asked.open(change, goal.kind);
-                if (!of_the_whole_mass(goal.property)) asked.direct.insert(change.role);
+                if (!of_the_whole_mass(goal.property) && asks_for_more_than_half(goal, distance)) asked.direct.insert(change.role);
             }
             asked.by_goal.insert(lever.add.begin(), lever.add.end());
             const bool more = goal.kind != Goal::Kind::at_most;

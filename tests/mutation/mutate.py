@@ -132,14 +132,16 @@ def run(folder, test, number, names=None):
         return True
 
 
-def who_comes_by(folder, tests):
+def who_comes_by(folder, tests, resumed=False):
     """place: [(seconds, program, test)], the quickest first."""
     visits = {}
     for test in tests:
         hits = folder / f"hits.{test}.txt"
-        hits.unlink(missing_ok=True)
-        if subprocess.run([program(folder, test)], cwd=folder, capture_output=True, env={**os.environ, "STANDIN_MUTANT_HITS": str(hits)}).returncode:
-            sys.exit(f"the {test} tests must pass before anything is changed")
+        if not (resumed and hits.exists()):
+            hits.unlink(missing_ok=True)
+            counting = {**os.environ, "STANDIN_MUTANT_HITS": str(hits)}
+            if subprocess.run([program(folder, test)], cwd=folder, capture_output=True, env=counting).returncode:
+                sys.exit(f"the {test} tests must pass before anything is changed")
         for line in hits.read_text().splitlines():
             seconds, name, *places = line.split("\t")
             for place in places:
@@ -156,6 +158,8 @@ def verdict(folder, asked, mutant, visits):
             names = [name for _, program_, name in few if program_ == test]
             if names and run(folder, test, mutant.number, names):
                 return f"killed by {test}"
+    if asked.by_hits:
+        return "SURVIVED"
     return "killed by all" if any(run(folder, test, mutant.number) for test in asked.tests) else "SURVIVED"
 
 
@@ -169,16 +173,19 @@ def main():
     arguments.add_argument("--only", nargs="+", default=[], help="FILE or FILE:LINE: mutants of these alone")
     arguments.add_argument("--build", default="cmake -S {folder} -B {build} -G Ninja && cmake --build {build} --target {targets}")
     arguments.add_argument("--leave-out", nargs="+", default=[], help="files of tests not to build, such as unit/reading*.cpp")
+    arguments.add_argument("--resume", action="store_true", help="take copy, build and hits of the last run with these arguments")
+    arguments.add_argument("--by-hits", action="store_true", help="ask only the tests that come by; a survivor is not run against all")
     asked = arguments.parse_args()
     folder = asked.folder.resolve()
     folder.mkdir(parents=True, exist_ok=True)
     os.nice(19)
 
     mutants, places = chosen_mutants(asked)
-    copied(folder, asked.leave_out)
+    if not asked.resume:
+        copied(folder, asked.leave_out)
     chosen = len(mutants)
     mutants = built(folder, asked, mutants)
-    visits = who_comes_by(folder, asked.tests)
+    visits = who_comes_by(folder, asked.tests, asked.resume)
     killed, left = 0, []
     for mutant in mutants:
         began = time.monotonic()
