@@ -111,6 +111,14 @@ std::string so_much(const Reason& r, Units units) {
 
 }  // namespace
 
+std::string want_in_brief(const Reason& r) {
+    if (r.figures.size() < 2) return r.about;
+    const Figure &moved = r.figures[0], &target = r.figures[1];
+    const std::string unit = moved.unit.empty() || moved.unit == "mmol/kg" ? "" : " " + moved.unit;
+    return moved.what + " " + (moved.before ? three_figures(*moved.before) + " -> " : "") + three_figures(moved.after) + unit +
+           ", asked for " + three_figures(enough(r, target)) + bound_word(r.role);
+}
+
 std::string advice_words(const Reason& r, Units units) {
     switch (r.kind) {
         case ReasonKind::want:

@@ -205,6 +205,7 @@ std::vector<std::string> in_full(const std::vector<Reason>& reasons, Units units
 }
 
 std::string in_brief(const Reason& r, Units units) {
+    if (r.kind == ReasonKind::want) return want_in_brief(r);
     if (!is_of_an_edit(r.kind)) return one_way(r, units);
     std::string text = gist(r, units);
     for (const auto& ask : r.asks) say(text, in_units(ask, units));

@@ -24,7 +24,17 @@ std::string table_words(const Reason& r) {
         std::string text;
     };
     std::vector<Told> told;
+    // Colour once, by the larger difference.
+    const auto of = [&](std::string_view what) {
+        const Figure* f = figure(r, what);
+        return f ? std::abs(f->after) : 0;
+    };
+    const double rested = of("colour, rested"), cooked = of("colour, cooked");
+    const bool both = std::min(rested, cooked) >= worth_telling;
+    if (both)
+        told.push_back({std::max(rested, cooked), std::string(degree(std::max(rested, cooked))) + " different in colour, raw and cooked"});
     for (const auto& f : r.figures) {
+        if (both && f.what.rfind("colour", 0) == 0) continue;
         const std::string_view says = direction(f.what, f.after);
         const double size = std::abs(f.after);
         if (!says.empty() && size >= worth_telling) told.push_back({size, std::string(degree(size)) + " " + std::string(says)});

@@ -33,6 +33,9 @@ std::string amount_words(const Reason& reason, Units units);
 /// What the wants came to, what stands in their way and what would help.
 std::string advice_words(const Reason& reason, Units units);
 
+/// "heat 12.0 -> 5.6 mg/kg, asked for 6.0 or less"
+std::string want_in_brief(const Reason& reason);
+
 /// What was taken for granted of what is on hand, and how the batch was scaled.
 std::string stock_words(const Reason& reason, Units units);
 

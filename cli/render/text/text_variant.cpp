@@ -45,10 +45,11 @@ std::string weights_part(const Variant& v, const VariantPage& page, bool all) {
 std::string wants_part(const Variant& v, const Look& look) {
     std::string text, before;
     for (const auto& w : v.wants) {
-        std::string says = w.says.substr(0, w.says.find("; "));
-        if (const auto unit = says.find(" mmol/kg"); unit != std::string::npos) says.erase(unit);
         const bool again = w.want == before;
-        text += (text.empty() ? "" : again ? ", " : "; ") + (again ? std::string() : w.want + ": ") + met_words(w) + " (" + says + ")";
+        text += (text.empty() ? ""
+                 : again      ? ", "
+                              : "; ") +
+                (again ? std::string() : w.want + ": ") + met_words(w) + " (" + in_brief(w.reason) + ")";
         before = w.want;
     }
     if (text.empty()) return "";
