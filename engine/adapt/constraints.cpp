@@ -286,8 +286,12 @@ private:
                                        [&](const Move& m) { return !m.brings_food() && m.role == Role::salt; });
         if (!moves || distance_.wanted(Property::salt_pct) || !(base()[Amount::meat] > 0)) return;
         const double ratio = base()[Amount::salt] / base()[Amount::meat];
-        // The least trim is no finer: half of it may lie to either side.
-        const double held = std::max(context_.constant("advice.salt.held"), context_.constant("advice.trim.least") / 2);
+        // The least trim is no finer: half of it may lie to either side, or what lies between nothing and it could not be had at all.
+        double least = context_.constant("advice.trim.least") * base()[Amount::salt];
+        for (const auto& move : problem_.moves)
+            if (!move.brings_food() && move.role == Role::salt) least = std::max(least, move.least * std::abs(move.per_gram[Amount::salt]));
+        constexpr double hair = 1.05;  // the rest of the batch moves the meat a little as well
+        const double held = std::max(context_.constant("advice.salt.held"), hair * least / 2 / base()[Amount::salt]);
         limits_.push_back(ratio_limit(problem_, Amount::salt, Amount::meat, (1 - held) * ratio, true));
         limits_.push_back(ratio_limit(problem_, Amount::salt, Amount::meat, (1 + held) * ratio, false));
     }

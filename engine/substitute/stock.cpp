@@ -78,8 +78,9 @@ void Stock::guard_allergens(const Formula& formula) {
 }
 
 void Stock::take_list(const Inventory& have) {
-    listed_ = true;
-    everything_ = have.complete.has_value() && !*have.complete;
+    // Who writes only what is missing has said nothing of what there is: all of it may be bought.
+    listed_ = !have.items.empty() || have.complete.has_value();
+    everything_ = !listed_ || (have.complete.has_value() && !*have.complete);
     for (const auto& item : have.items) {
         named_.insert(item.ingredient);
         auto& held = have_.try_emplace(item.ingredient, 0.0).first->second;

@@ -3,7 +3,7 @@
 an `and`), runs the tests that come by the place, and tells which changes nobody noticed. Not part of ctest; 200 mutants take half an hour of
 a machine's idle time.
 
-    python3 mutate.py FOLDER [--count 200] [--seed 1] [--rooms models safety adapt optimize] [--tests unit published property]
+    python3 mutate.py FOLDER [--count 200] [--seed 1] [--rooms models safety adapt optimize] [--tests unit published property scenarios]
                       [--only FILE[:LINE] ...] [--build 'cmake --build {build} --target {targets}']
 
 FOLDER gets a copy of the checkout in which all the mutants stand beside each other (schema.py), built once; an environment variable chooses
@@ -169,7 +169,7 @@ def main():
     arguments.add_argument("--count", type=int, default=200)
     arguments.add_argument("--seed", type=int, default=1)
     arguments.add_argument("--rooms", nargs="+", default=["models", "safety", "adapt", "optimize"])
-    arguments.add_argument("--tests", nargs="+", default=["unit", "published", "property"])
+    arguments.add_argument("--tests", nargs="+", default=["unit", "published", "property", "scenarios"])
     arguments.add_argument("--only", nargs="+", default=[], help="FILE or FILE:LINE: mutants of these alone")
     arguments.add_argument("--build", default="cmake -S {folder} -B {build} -G Ninja && cmake --build {build} --target {targets}")
     arguments.add_argument("--leave-out", nargs="+", default=[], help="files of tests not to build, such as unit/reading*.cpp")

@@ -212,4 +212,15 @@ TEST_CASE("bench: near kin and another form of the same plant come in first, wha
     }
 }
 
+TEST_CASE("bench: a salty line that is missing leaves no batch without an answer, however much of it there was") {
+    for (int grams = 10; grams <= 80; grams += 5) {
+        CAPTURE(grams);
+        const auto answer = asked("Creamy (invented)\n750 g pork shoulder\n250 g pork backfat\n16 g salt\n40 g water\n5 g garlic\n" +
+                                      std::to_string(grams) + " g mayonnaise\n",
+                                  "no mayonnaise\nsour cream plenty\n");
+        REQUIRE_FALSE(answer.variants.empty());
+        CHECK(answer.conflict.empty());
+    }
+}
+
 }  // namespace bench_sense_test
