@@ -331,12 +331,17 @@ private:
         if (move.least > move.most && !place_.little_will_do(l, candidate, move.most)) return false;
         move.least = std::min(move.least, move.most);
         move.price = price_.of_stand_in(ingredient(move.food), candidate.closeness, !problem_.missing[l]);
+        if (!of_custom(candidate) && candidate.food.ingredient != lines()[l].ingredient)
+            move.price += context_.constant("advice.price.no-custom");
         if (move.second) move.price += price_.of_second_part(ingredient(move.second->food));
         move.covers = Covers{l, 1 / whole};
         if (!(move.most > 0)) return false;
         push(std::move(move));
         return true;
     }
+
+    // By itself, not by way of a third food.
+    static bool of_custom(const Candidate& candidate) { return candidate.trade && candidate.swaps.size() == 1; }
 
     static bool in_two_parts(const Candidate& candidate) { return candidate.partner && candidate.partner->named; }
 

@@ -61,7 +61,7 @@ void layout(A& a, Ingredient& r) {
     a(r.id, r.family, r.latin, r.note, r.storage, r.names, r.generic, r.already, r.ready_by, r.roles, r.tissue, r.composition,
       r.chlorophyll, r.capsaicinoids, r.lutein, r.made_of, r.apart, r.pungency, r.pod_sigma, r.lot_sigma, r.strength, r.edible, r.sulphites,
       r.acidity, r.meat, r.binding, r.tint, r.measures, r.aroma, r.season, r.allergens, r.cautions, r.label, r.may_hold, r.most_g_per_kg,
-      r.kinds);
+      r.kinds, r.free_of);
 }
 template <class A>
 void layout(A& a, Point& r) {

@@ -176,7 +176,10 @@ std::vector<std::pair<std::string, std::string>> faults_of_kinds(const Records& 
     }
     for (const auto& casing : records.casings) known("casings", "kind", kinds, casing.kinds);
     for (const auto& refused : records.refused) once("refused words", refused.names);
-    for (const auto& i : records.ingredients) known("ingredient " + i.id, "kind", kinds, i.kinds);
+    for (const auto& i : records.ingredients) {
+        known("ingredient " + i.id, "kind", kinds, i.kinds);
+        known("ingredient " + i.id, "kind", kinds, i.free_of);
+    }
     return faults;
 }
 

@@ -151,6 +151,7 @@ Ingredient ingredient_of(const JsonNode& node, const std::string& family, Proble
     i.cautions = r.texts("cautions");
     i.label = r.texts("label");
     i.kinds = r.texts("kinds");
+    i.free_of = r.texts("free_of");
     return i;
 }
 

@@ -97,6 +97,7 @@ struct Ingredient {
     std::vector<std::string> may_hold;      // allergens that a bought one often holds: the packet decides
     std::optional<Quantity> most_g_per_kg;  // the most of it, as weighed, in a kilo of batch
     std::vector<std::string> kinds;         // ids of kinds it belongs to beside those that take it in by themselves
+    std::vector<std::string> free_of;       // ids of kinds that it is taken to be without: nothing of them stands in for it
 };
 
 /// A value that may depend on how long the preparation takes.

@@ -7,6 +7,7 @@
 
 #include "core/band.hpp"
 #include "knowledge/effects.hpp"
+#include "knowledge/kinds.hpp"
 #include "substitute/carried_over.hpp"
 #include "substitute/conditions.hpp"
 #include "substitute/dose.hpp"
@@ -30,7 +31,7 @@ public:
         for (const Role role : ingredient().roles) {
             const auto paths = graph_.from(role, index_of(knowledge(), line_.ingredient));
             for (const auto& path : paths)
-                if (may_use_(records().ingredients[path.to])) weigh(path, role, paths);
+                if (may_use_(records().ingredients[path.to]) && !undoes(records().ingredients[path.to])) weigh(path, role, paths);
         }
         std::erase_if(all_.refused, [&](const Refusal& r) { return fit_.count(key_of(r.food)) > 0; });
         return std::move(all_);
@@ -40,6 +41,12 @@ private:
     const Knowledge& knowledge() const { return nominal_.knowledge(); }
     const Records& records() const { return knowledge().records(); }
     const Ingredient& ingredient() const { return *knowledge().ingredient(line_.ingredient); }
+
+    // Crumbs for gluten-free crumbs: who takes those takes them for what they are without.
+    bool undoes(const Ingredient& to) const {
+        const auto& without = ingredient().free_of;
+        return std::any_of(without.begin(), without.end(), [&](const std::string& kind) { return belongs(to, kind, knowledge()); });
+    }
 
     void weigh(const SwapPath& path, Role role, const std::vector<SwapPath>& paths) {
         const Ingredient& to = records().ingredients[path.to];
