@@ -86,8 +86,7 @@ std::string presumed_sentence(const AdaptAnswer& a, const Engine& engine) {
     std::string text;
     std::vector<std::string> there, missing;
     for (const auto& one : a.presumed) {
-        if (one.matters && one.says.empty()) continue;
-        if (one.matters)
+        if (one.matters && !one.says.empty())
             text += (text.empty() ? "" : " ") + capital(one.says) + (one.add.empty() ? "." : " (if not, add `" + one.add + "`).");
         else if (!one.ingredient.empty()) (one.on_hand ? there : missing).push_back(engine.name_of(one.ingredient));
     }

@@ -37,6 +37,7 @@ std::string stock_words(const Reason& r, Units units) {
         case ReasonKind::presumed_missing:
             return missing(r.foods);
         case ReasonKind::all_that_is_there:
+            if (r.about == "missing") return "and taken to be missing: " + listed(r.foods);
             return "\"nothing else\" is taken of what the list is about; taken to be there all the same: " + listed(r.foods);
         case ReasonKind::only_the_list:
             return "only what the list names can come in; without a list everything known can, and what is to be left out can be said";

@@ -26,6 +26,16 @@ bool same_family_and_role(const Ingredient& one, const Ingredient& other) {
     return one.family == other.family && one.roles.front() == other.roles.front();
 }
 
+// What the list closes and does not name.
+Presumption closed_out(const std::vector<std::string>& missing) {
+    Reason reason;
+    reason.kind = ReasonKind::all_that_is_there;
+    reason.about = "missing";
+    reason.foods = missing;
+    std::string says = in_full(reason);
+    return {"", false, true, std::move(reason), std::move(says), missing.front() + " plenty"};
+}
+
 class Presuming {
 public:
     Presuming(const Formula& formula, const Inventory& have, const Knowledge& knowledge)
@@ -36,16 +46,18 @@ public:
     }
 
     std::vector<Presumption> all() && {
-        std::vector<std::string> there;
+        std::vector<std::string> there, missing;
         for (const auto& line : formula_.lines) {
             if (!mentioned_.insert(line.ingredient).second) continue;
             const Ingredient& ingredient = *knowledge_.ingredient(line.ingredient);
             Presumption one = have_.complete.value_or(false) ? under_nothing_else(ingredient) : by_kin(ingredient, line);
             if (one.on_hand && have_.complete.value_or(false) && shelf_of(ingredient, knowledge_) != Shelf::tap)
                 there.push_back(ingredient.names.front());
+            if (!one.on_hand && have_.complete.value_or(false)) missing.push_back(ingredient.names.front());
             presumed_.push_back(std::move(one));
         }
         if (!there.empty()) presumed_.push_back(presumption("", true, true, ReasonKind::all_that_is_there, there, "no " + there.front()));
+        if (!missing.empty()) presumed_.push_back(closed_out(missing));
         return std::move(presumed_);
     }
 

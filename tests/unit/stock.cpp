@@ -81,6 +81,15 @@ TEST_CASE("stock: nothing else closes what the list is about") {
     CHECK_FALSE(there(cold, "breadcrumb"));
 }
 
+TEST_CASE("stock: what nothing else leaves out is told") {
+    const Stock closed = stock_of(green(), "borage 500 g\nnothing else");
+    const auto told = std::find_if(closed.presumed().begin(), closed.presumed().end(), [](const Presumption& p) {
+        return p.says.find("taken to be missing") != std::string::npos && p.says.find("tomatillo") != std::string::npos;
+    });
+    REQUIRE(told != closed.presumed().end());
+    CHECK(told->matters);
+}
+
 TEST_CASE("stock: one spice on the list closes no spice rack, and pepper is there unless another is listed") {
     const Stock one = stock_of(green(), "chard 300 g\nmustard powder 50 g\nnothing else");
     for (const auto* id : {"black-pepper", "dried-oregano"}) CHECK(there(one, id));
