@@ -425,7 +425,8 @@ private:
 
     // A leaf that comes in is blanched and squeezed as those that are there.
     Line added(const Ingredient& food, Role role) {
-        const Line plain = brought_in(food, role, knowledge_);
+        Line plain = brought_in(food, role, knowledge_);
+        if (role == Role::heat) std::erase_if(plain.prepared, [](const Prepared& step) { return step.preparation == "seeded"; });
         if (role != Role::green) return plain;
         const Line* like = nullptr;
         for (std::size_t l = 0; l < lines().size(); ++l)

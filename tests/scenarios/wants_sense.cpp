@@ -178,4 +178,19 @@ TEST_CASE("wants: of two flours told as equals neither weighs many times the oth
                     }
 }
 
+TEST_CASE("wants: where too little of a chile is on hand, how much would do is said, and it comes in with its seeds") {
+    const auto answer = asked(fat, "heat>=0.5", "serrano 5 g\nparsley plenty\nnothing else\n");
+    const auto more = std::find_if(answer.would_give.begin(), answer.would_give.end(),
+                                   [](const Reason& r) { return r.kind == ReasonKind::so_much_on_hand; });
+    REQUIRE(more != answer.would_give.end());
+    CHECK(more->foods.front() == "serrano");
+    CHECK(more->figures.front().after > 5);
+    const auto plenty = asked(fat, "heat>=0.5", "serrano 500 g\nparsley plenty\nnothing else\n");
+    REQUIRE_FALSE(plenty.variants.empty());
+    const Line* serrano = line_of(plenty.variants.front().formula, "serrano");
+    REQUIRE(serrano != nullptr);
+    CHECK(serrano->prepared.empty());
+    CHECK(serrano->grams.mid <= 1.2 * more->figures.front().after);
+}
+
 }  // namespace wants_sense_test
