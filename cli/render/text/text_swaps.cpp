@@ -48,6 +48,9 @@ std::string to_mind(const StandIn& s, std::size_t rank, const Engine& engine, Un
 
 std::string swaps_in_brief(const SwapsAnswer& a, const Engine& engine, Units units, const Extras& beside, const Look& look) {
     std::string notes;
+    const bool by_distance = std::is_sorted(a.stand_ins.begin(), a.stand_ins.end(),
+                                            [](const StandIn& one, const StandIn& other) { return one.distance < other.distance; });
+    if (!by_distance) notes += paragraph("What makers take without asking stands first, whatever the reckoned distance.", look);
     for (std::size_t i = 0; i < a.stand_ins.size(); ++i) notes += to_mind(a.stand_ins[i], i + 1, engine, units, beside, look);
     return ranks(a, units, look) + (notes.empty() ? "" : "\n" + notes);
 }
