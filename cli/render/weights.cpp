@@ -146,8 +146,9 @@ std::string as_weighed(const std::string& name, const std::vector<std::string>& 
     return then(name, steps, is_dry(steps) ? "dry" : "raw");
 }
 
-std::string own_measure(const PredictedLine& line) {
-    return line.written.empty() || says_weight(line.written) ? "" : " (" + line.written + ")";
+std::string own_measure(const PredictedLine& line, Units units) {
+    if (line.written.empty()) return units == Units::metric || line.spoons.empty() ? "" : " (" + line.spoons + ")";
+    return says_weight(line.written) ? "" : " (" + line.written + ")";
 }
 
 }  // namespace standin::cli

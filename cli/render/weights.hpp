@@ -32,6 +32,6 @@ std::string as_weighed(const PredictedLine& line);
 std::string as_weighed(const std::string& name, const std::vector<std::string>& prepared);
 
 /// " (1/2 tsp)": the maker's own measure where it is no weight; empty where there is none, or the weight was moved.
-std::string own_measure(const PredictedLine& line);
+std::string own_measure(const PredictedLine& line, Units units);
 
 }  // namespace standin::cli

@@ -5,6 +5,7 @@
 
 #include "evaluate/green_life.hpp"
 #include "evaluate/lethality_of.hpp"
+#include "evaluate/spoons.hpp"
 #include "models/cielab.hpp"
 #include "models/composition.hpp"
 #include "standin/number_text.hpp"
@@ -51,6 +52,7 @@ PredictedLine line_of(const Line& line, const Knowledge& knowledge) {
     p.declared = line.declared;
     p.weighed_prepared = line.weighed_prepared;
     p.written = line.written;
+    p.spoons = in_spoons(ingredient, line.grams.mid);
     return p;
 }
 

@@ -48,7 +48,7 @@ private:
         std::vector<std::vector<Markup>> rows;
         for (const auto& row : weight_rows(a_.base, v_)) {
             const auto& line = row.now ? *row.now : *row.before;
-            rows.push_back({food(as_weighed(line) + own_measure(line)) + (line.keep ? " (keep)" : ""),
+            rows.push_back({food(as_weighed(line) + own_measure(line, detail_.units)) + (line.keep ? " (keep)" : ""),
                             el("span", {{"class", "big"}}, row.now ? formula_weight(row.now->weighed_g, detail_.units) : "none"),
                             before_words(row, detail_.units)});
         }

@@ -32,10 +32,10 @@ Markup tick(const Markup& content) {
     return el("label", {{"class", "tick"}}, void_el("input", {{"type", "checkbox"}}) + el("span", content));
 }
 
-Markup when(const SheetWeight& w, const PredictedLine& line) {
+Markup when(const SheetWeight& w, const PredictedLine& line, Units units) {
     std::string words = as_weighed(line).substr(line.name.size());
     words.erase(0, words.find_first_not_of(" ,"));
-    words += own_measure(line);
+    words += own_measure(line, units);
     if (line.keep) words += std::string(words.empty() ? "" : "; ") + "keep";
     if (w.fine) words += std::string(words.empty() ? "" : "; ") + "0.1 g scale";
     return words.empty() ? Markup() : Markup(" ") + el("small", words);
@@ -45,7 +45,7 @@ Markup weights_part(const Sheet& s, Units units) {
     std::vector<std::vector<Markup>> rows;
     for (const auto& w : s.weights) {
         const auto& line = s.prediction.lines[w.line];
-        rows.push_back({tick(el("span", {{"class", "big"}}, food(line.name)) + when(w, line)),
+        rows.push_back({tick(el("span", {{"class", "big"}}, food(line.name)) + when(w, line, units)),
                         el("span", {{"class", "big"}}, stacked(weight(w.weigh_g, units, w.scale_g))), number(100 * line.share, 1) + " %"});
     }
     const auto said = in_full(s.notes, units);

@@ -44,7 +44,7 @@ std::string weights_part(const Sheet& s, Units units, const Look& look) {
     for (const auto& w : s.weights) {
         const auto& line = s.prediction.lines[w.line];
         const auto note = when(w, line);
-        table.row({box, weight(w.weigh_g, units, w.scale_g), as_weighed(line) + own_measure(line) + (note.empty() ? "" : " " + note),
+        table.row({box, weight(w.weigh_g, units, w.scale_g), as_weighed(line) + own_measure(line, units) + (note.empty() ? "" : " " + note),
                    number(100 * line.share, 1) + " %"});
     }
     return heading("Weigh", look) + table.page(look);

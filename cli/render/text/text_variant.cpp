@@ -30,7 +30,7 @@ std::string weights_part(const Variant& v, const VariantPage& page, bool all) {
     for (const auto& row : rows) {
         const auto& line = row.now ? *row.now : *row.before;
         const std::string now = row.now ? formula_weight(row.now->weighed_g, page.units) : "none";
-        const std::string name = as_weighed(line) + own_measure(line) + (line.keep ? " (keep)" : ""),
+        const std::string name = as_weighed(line) + own_measure(line, page.units) + (line.keep ? " (keep)" : ""),
                           before = before_words(row, page.units);
         if (before == "same" && gathered) stays.push_back(now + " " + name);
         else table.row({now, name, before});

@@ -30,6 +30,7 @@ struct PredictedLine {
     std::vector<std::string> may_hold{};  ///< allergens that it may hold for what was done to it before it was bought
     bool weighed_prepared = false;        ///< on the scale after its preparations; else before them
     std::string written{};                ///< the amount in the maker's own words
+    std::string spoons{};                 ///< a light weight in level spoons: "1 1/4 tsp"; empty where no spoon weight is known
 };
 
 /// A colour with the band of each coordinate; `lab` is the middle.

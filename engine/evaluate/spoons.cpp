@@ -1,0 +1,44 @@
+#include "evaluate/spoons.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace standin {
+namespace {
+
+constexpr double light = 20;           // g; more of anything is weighed; judgement, as the rest
+constexpr double to_a_tablespoon = 3;  // teaspoons
+constexpr double pinch = 0.1;          // of a teaspoon
+constexpr double finest = 0.5;         // teaspoons, from which quarters do; below it eighths
+
+// "1 1/4", "3/8"
+std::string fraction(double value, int parts) {
+    const auto all = static_cast<long>(std::lround(value * parts));
+    long whole = all / parts, rest = all % parts;
+    long of = parts;
+    while (rest && rest % 2 == 0) {
+        rest /= 2;
+        of /= 2;
+    }
+    std::string text = whole ? std::to_string(whole) : "";
+    if (rest) text += (text.empty() ? "" : " ") + std::to_string(rest) + "/" + std::to_string(of);
+    return text;
+}
+
+}  // namespace
+
+std::string in_spoons(const Ingredient& food, double grams) {
+    if (!(grams > 0) || grams > light) return {};
+    const MeasureRecord* spoon = nullptr;
+    for (const auto& measure : food.measures)
+        if (measure.measure == "tsp" && (!spoon || (measure.note.empty() && !spoon->note.empty()))) spoon = &measure;
+    if (!spoon || !(spoon->grams.mid > 0)) return {};
+    const double teaspoons = grams / spoon->grams.mid;
+    const std::string how = spoon->note.empty() ? "" : " " + spoon->note;
+    if (teaspoons < pinch) return "a pinch" + how;
+    if (teaspoons < finest) return fraction(std::max(teaspoons, 0.125), 8) + " tsp" + how;
+    if (teaspoons < to_a_tablespoon - 0.125) return fraction(teaspoons, 4) + " tsp" + how;
+    return fraction(teaspoons / to_a_tablespoon, 2) + " tbsp" + how;
+}
+
+}  // namespace standin
