@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "adapt/levers.hpp"
 #include "adapt/request.hpp"
 #include "models/cielab.hpp"
 
@@ -32,6 +33,8 @@ constexpr std::size_t held_count = std::size(held);
 static_assert(held_count + 8 == residual_count);
 constexpr std::size_t rested_at = held_count + 1, cooked_at = held_count + 2;  // the colours among the residuals
 
+constexpr double word_past = 0.1;    // noticeable differences past a word that nobody minds; judgement
+constexpr double past_weight = 2;    // who asks for a little less salt wants neither more nor less than that
 constexpr double least_base = 1e-3;  // a relative step of a property that is next to nothing
 
 struct Dose {
@@ -115,9 +118,10 @@ Distance::GoalResidual Distance::aim(const Goal& goal, const State& state) const
     // What lies within the slack of a word is met: no more is gained by going the last bit.
     const double slack = goal.condition ? 0 : aimed_within * step;
     const double miss = want_weight_ * std::max(0.0, shortfall(goal, value, base) - slack) / step;
-    // Going further than asked is no aim either: beyond one more step it is held back, whatever was free to move.
+    // Going further than asked is no aim either: it is held back, whatever was free to move. Bind and juice past the word are no fault.
+    const double further = goal.condition || of_the_whole_mass(goal.property) ? 1 : word_past;
     const bool moved = miss <= 0 && wanted_[goal.property];
-    return {miss, moved ? std::max(0.0, std::abs(value - goal.target(base)) / step - 1) : 0};
+    return {miss, moved ? past_weight * std::max(0.0, std::abs(value - goal.target(base)) / step - further) : 0};
 }
 
 double Distance::wants_squared(const State& state) const {

@@ -56,6 +56,7 @@ public:
         switch (role) {
             case Role::acid:
                 if (less && acid_loosened()) return less_acid();
+                if (!less && wants_it_looser()) return said("acid loosens the bind");
                 return against(edit, Property::sourness_mmol_kg) ? for_its_part(edit, role) : about(ReasonKind::sourness);
             case Role::heat:
                 return against(edit, Property::heat_mg_kg) ? for_its_part(edit, role) : about(ReasonKind::heat);
@@ -63,6 +64,7 @@ public:
                 return for_salt();
             case Role::liquid:
                 if (less && acid_loosened() && context_.nominal().unit(line)[Amount::titratable] > 0) return less_acid();
+                if (!less && wants_it_looser()) return said("acid and water loosen the bind");
                 if (context_.nominal().unit(line)[Amount::titratable] > 0) return about(ReasonKind::sourness);
                 break;
             case Role::fat:
@@ -145,6 +147,11 @@ private:
     bool acid_loosened() const {
         const bool for_the_taste = wants(Property::sourness_mmol_kg) && !wants(Property::bind) && !wants(Property::firmness);
         return !for_the_taste && c_.bind_after.acid_factor > c_.bind_before.acid_factor;
+    }
+
+    bool wants_it_looser() const {
+        return std::any_of(problem_.hard.begin(), problem_.hard.end(),
+                           [](const Goal& goal) { return goal.property == Property::bind && goal.kind == Goal::Kind::at_most; });
     }
 
     bool lean_comes_in() const {

@@ -12,6 +12,7 @@ namespace {
 constexpr double all_but = 0.95;  // of what is missing; judgement, as the rest
 constexpr double far_off = 0.35;  // closeness of what is nearly another food
 constexpr double clearly_nearer = 0.2;
+constexpr double a_kin_nearer = 0.15;  // than what near kin goes before
 constexpr double nearly_same = 0.8;    // closeness of near kin, which takes the place in full
 constexpr double own_plant = 0.5;      // closeness from which another form of the same plant is the nearest
 constexpr double the_whole = 0.98;     // of that place
@@ -34,7 +35,7 @@ bool is_half_of(const Move& pair, const Move& move) {
 // Cider vinegar before lemon juice where malt vinegar is missing, dried rosemary before thyme where the fresh is: whatever else is missing.
 bool is_kin_before(const Problem& problem, const Move& other, const Move& move, const Context& context) {
     const StandsFor &nearer = other.stands_for.front(), &further = move.stands_for.front();
-    if (nearer.closeness >= nearly_same && nearer.closeness >= further.closeness + clearly_nearer) return true;
+    if (nearer.closeness >= nearly_same && nearer.closeness >= further.closeness + a_kin_nearer) return true;
     const auto of_plant = [&](const Move& one) {
         return same_plant(*context.knowledge().ingredient(problem.formula.lines[one.line].ingredient),
                           *context.knowledge().ingredient(one.food.ingredient));
@@ -47,9 +48,13 @@ bool is_kin_before(const Problem& problem, const Move& other, const Move& move, 
 // what hardly resembles the line.
 void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& price, const Context& context) {
     const auto closeness = [](const Move& move) { return move.stands_for.front().closeness; };
+    // On the list; without one, in any shop.
+    const auto is_to_hand = [&](const Move& move) {
+        return stock.listed() ? stock.names(move.food.ingredient)
+                              : price.of_finding(*context.knowledge().ingredient(move.food.ingredient)) <= 0;
+    };
     const auto carries_all = [&](const Move& move) {
-        return !move.into && stock.names(move.food.ingredient) &&
-               move.most * move.covers->per_gram >= all_but * missing_share(problem, move.line) &&
+        return !move.into && is_to_hand(move) && move.most * move.covers->per_gram >= all_but * missing_share(problem, move.line) &&
                price.of_allergens(*context.knowledge().ingredient(move.food.ingredient)) <= 0;
     };
     const auto goes_before = [&](const Move& other, const Move& move) {

@@ -19,6 +19,7 @@
 #include "adapt/odd_foods.hpp"
 #include "adapt/proportions.hpp"
 #include "adapt/request.hpp"
+#include "adapt/salt_follows.hpp"
 #include "adapt/stand_in_place.hpp"
 #include "core/band.hpp"
 #include "core/contains.hpp"
@@ -33,7 +34,6 @@ namespace {
 
 constexpr double trim_share = 0.4;          // of a line, either way; judgement, as the rest
 constexpr double dose_slack = 1.3;          // over the equal dose
-constexpr double salty = 0.005;             // g NaCl in a gram; what brings that much is salty food
 constexpr double partner_share = 0.15;      // of the batch's acid; who brings less is not missed as sour
 constexpr double least_of_addition = 0.03;  // of the most
 constexpr double least_of_stand_in = 0.1;   // of what takes the place of the whole line
@@ -116,13 +116,24 @@ private:
             base_mass_ += one[Amount::mass] * lines()[l].grams.mid;
             base_acid_ += one[Amount::titratable] * lines()[l].grams.mid;
         }
-        const bool richer = std::any_of(distance_.goals().begin(), distance_.goals().end(), [](const Goal& goal) {
-            return goal.property == Property::fat_pct && goal.kind == Goal::Kind::at_least;
-        });
-        problem_.least_meat = context_.constant(richer ? "advice.meat.rich-least" : "advice.meat.least") * meat;
+        const bool less = asks_for_fat(Goal::Kind::at_least) || (asks_for_fat(Goal::Kind::at_most) && lean_is_weighed_out());
+        problem_.least_meat = context_.constant(less ? "advice.meat.fat-least" : "advice.meat.least") * meat;
     }
 
     // What a want or a missing line lets us touch.
+    bool asks_for_fat(Goal::Kind kind) const {
+        const auto& goals = distance_.goals();
+        return std::any_of(goals.begin(), goals.end(), [&](const Goal& g) { return g.property == Property::fat_pct && g.kind == kind; });
+    }
+
+    // Whoever has so much lean and no more cannot make up for the fat that goes.
+    bool lean_is_weighed_out() const {
+        return std::any_of(lines().begin(), lines().end(), [&](const Line& line) {
+            const Ingredient& food = ingredient(line);
+            return food.meat && food.roles.front() == Role::lean && stock_.offer(food).grams;
+        });
+    }
+
     void find_roles() {
         asked_ = roles_asked_for(
             distance_, [&](Role role) { return has_line_of(role); }, [&](Role role) { return has_main_line_of(role); }, leeway_);
@@ -164,39 +175,6 @@ private:
         return left == left_.end() ? base_mass_ : left->second / bought(lines()[l]);
     }
 
-    // Salt follows only where something salty comes in or goes; water never by itself: what is absent takes its own water with it.
-    bool salt_follows() {
-        const auto is_salty = [&](const Move& m) {
-            return !plain_salt(ingredient(m.food)) && m.per_gram[Amount::salt] >= salty * m.per_gram[Amount::mass];
-        };
-        for (const auto& move : problem_.moves)
-            if (move.brings_food() && (is_salty(move) || replaces_meat(move))) return true;
-        for (std::size_t l = 0; l < lines().size(); ++l)  // much bread takes along what a maker would weigh in again
-            if (salt_gone(l) > context_.constant("advice.salt.held") * distance_.base_material()[Amount::salt]) return true;
-        return false;
-    }
-
-    // Other meat for what is missing weighs more or less than that, and the salt is weighed to it.
-    bool replaces_meat(const Move& move) const {
-        return move.kind == MoveKind::stand_in && problem_.missing[move.line] && (move.per_gram[Amount::meat] != 0 || is_meat(move.line));
-    }
-
-    // Capers and salted fish are no salt: what they bring is made up for by the salt that is.
-    bool plain_salt(const Ingredient& food) const { return belongs(food, "salt", knowledge_); }
-
-    // Grams of salt that are missing with the line, other than the salt itself.
-    double salt_gone(std::size_t l) {
-        if (!problem_.missing[l] || plain_salt(ingredient(lines()[l]))) return 0;
-        return (lines()[l].grams.mid - problem_.start[l]) * unit(lines()[l])[Amount::salt];
-    }
-
-    // What the salt may be raised by: as far as a maker trims it, or as far as what is gone was salty.
-    double salt_share(std::size_t l) {
-        double gone = 0;
-        for (std::size_t other = 0; other < lines().size(); ++other) gone += salt_gone(other);
-        return std::max(trim_share, dose_slack * gone / std::max(unit(lines()[l])[Amount::salt] * lines()[l].grams.mid, 1e-9));
-    }
-
     // Wine, sorrel and beer move sourness too, whatever they are there for first.
     bool sour_beside(std::size_t l) {
         constexpr double share = 0.05;  // of the batch's acid
@@ -211,7 +189,7 @@ private:
         if (line.keep || (short_of && !(problem_.start[l] > 0))) return;
         const Role role = role_of_line(l);
         const bool wanted = asked_.change.count(role) > 0 || sour_beside(l),
-                   follows = !wanted && plain_salt(ingredient(line)) && salt_follows();
+                   follows = !wanted && plain_salt(ingredient(line), knowledge_) && salt_follows(problem_, distance_, context_);
         if (!wanted && !follows) return;
         const bool plain_water = role == Role::liquid && unit(line)[Amount::titratable] <= 0 && unit(line)[Amount::alcohol] <= 0;
         const bool trim = follows, easy = role == Role::salt || plain_water;
@@ -241,7 +219,7 @@ private:
         const double asked = lift == asked_.lift.end() ? 0 : dose_slack * (lift->second - 1);
         const bool leaf = role == Role::green && asked_.by_goal.count(role) > 0;  // twice the leaf before another leaf
         const double share = is_meat(l) ? 3.0
-                                        : std::max(follows ? salt_share(l)
+                                        : std::max(follows ? salt_share(problem_, l, trim_share, dose_slack, context_)
                                                    : easy  ? trim_share
                                                    : leaf  ? twice_more
                                                            : raise_share,
@@ -324,7 +302,7 @@ private:
                   candidate.role};
         move.stands_for.push_back({l, candidate.closeness, whole, candidate.role, candidate.swaps});
         move.into = same;
-        move.most = std::min(most, room_for(move, candidate.role));
+        move.most = std::min(most, room_for(move, candidate));
         if (same && place_.adds_nothing(l, candidate, unit(move.food), move.most)) return false;
         if (in_two_parts(candidate) && !add_second_part(move, candidate)) return false;
         move.least = place_.least(l, candidate, whole);
@@ -398,7 +376,8 @@ private:
     }
 
     // How much of a food may come in at all.
-    double room_for(const Move& move, Role role) const {
+    double room_for(const Move& move, const Candidate& candidate) const {
+        const Role role = candidate.role;
         const bool meat = ingredient(move.food).meat.has_value();
         // Green tomato stands in for the acid of tomatillo, and is a vegetable for all that.
         const bool fills = place_.is_bulk(move.line) && is_vegetable(ingredient(move.food).tissue);
@@ -413,8 +392,8 @@ private:
                 {most, room_for_more(*move.into), is_meat(*move.into) ? base_mass_ : most_of_batch(role_of_line(*move.into)) * base_mass_});
             // More of another herb or spice: no more of it than a taster forgives.
             if (!interchangeable(role_of_line(*move.into)))
-                most = std::min(
-                    most, std::max(raise_share * lines()[*move.into].grams.mid, near_kin(move) ? move.stands_for.front().equal_grams : 0));
+                most = std::min(most, std::max(raise_share * lines()[*move.into].grams.mid,
+                                               near_kin(move) || in_two_parts(candidate) ? move.stands_for.front().equal_grams : 0));
             return most;
         }
         if (const auto left = left_.find(move.food.ingredient); left != left_.end())
@@ -452,9 +431,16 @@ private:
             if (offer.grams) move.most = std::min(move.most, *offer.grams);
             const bool asked_for = asked_.by_goal.count(role) > 0;
             move.price = price_.of_addition(ingredient, asked_for, usual[f].rare);
+            if (role == Role::green && raises_own(role)) move.price += context_.constant("advice.price.no-custom");
             move.least = least_of_addition * move.most;
             if (move.most > 0) push(std::move(move));
         }
+    }
+
+    // More of the leaf that is there is asked for before another is bought.
+    bool raises_own(Role role) const {
+        return std::any_of(problem_.moves.begin(), problem_.moves.end(),
+                           [&](const Move& m) { return m.kind == MoveKind::raise && m.role == role; });
     }
 
     // What may stand in for a missing line comes in for that, not for nothing.

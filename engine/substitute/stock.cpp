@@ -28,7 +28,7 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
     for (const auto& least : request.least) stock.least_[least.ingredient] = least.grams.value_or(0);
     if (!request.have) return stock;
     stock.take_list(*request.have);
-    stock.presume(formula, *request.have);
+    stock.presume(formula, *request.have, !request.wants.empty());
     return stock;
 }
 
@@ -90,10 +90,10 @@ void Stock::take_list(const Inventory& have) {
     missing_.insert(have.missing.begin(), have.missing.end());
 }
 
-void Stock::presume(const Formula& formula, const Inventory& have) {
+void Stock::presume(const Formula& formula, const Inventory& have, bool for_a_want) {
     Formula wanted = formula;  // of what is to be left out nothing is presumed
     std::erase_if(wanted.lines, [&](const Line& line) { return left_out_.count(line.ingredient) > 0; });
-    for (auto& one : presumed_of(wanted, have, *knowledge_)) {
+    for (auto& one : presumed_of(wanted, have, for_a_want, *knowledge_)) {
         if (one.on_hand && !one.ingredient.empty()) have_.emplace(one.ingredient, std::nullopt);
         else if (!one.ingredient.empty()) missing_.insert(one.ingredient);
         if (!one.says.empty()) presumed_.push_back(std::move(one));

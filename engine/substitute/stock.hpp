@@ -55,7 +55,7 @@ private:
     void leave_out(const Formula& formula, const Exclusion& exclusion);
     void guard_allergens(const Formula& formula);
     void take_list(const Inventory& have);
-    void presume(const Formula& formula, const Inventory& have);
+    void presume(const Formula& formula, const Inventory& have, bool for_a_want);
 
     const Knowledge* knowledge_ = nullptr;
     std::map<std::string, std::optional<double>> have_;

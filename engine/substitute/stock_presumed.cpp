@@ -38,8 +38,8 @@ Presumption closed_out(const std::vector<std::string>& missing) {
 
 class Presuming {
 public:
-    Presuming(const Formula& formula, const Inventory& have, const Knowledge& knowledge)
-        : formula_(formula), have_(have), knowledge_(knowledge) {
+    Presuming(const Formula& formula, const Inventory& have, bool for_a_want, const Knowledge& knowledge)
+        : formula_(formula), have_(have), knowledge_(knowledge), all_is_said_(for_a_want || !have.missing.empty()) {
         for (const auto& item : have.items) mention(item.ingredient);
         for (const auto& id : have.missing) mention(id);
         for (const auto& item : have.items) close(*knowledge.ingredient(item.ingredient));
@@ -119,7 +119,7 @@ private:
     Presumption by_kin(const Ingredient& ingredient, const Line& line) const {
         const std::string& name = ingredient.names.front();
         const bool everything = have_.complete.has_value();
-        const bool may_be_missing = !everything && !line.keep && belongs(ingredient, "fresh", knowledge_);
+        const bool may_be_missing = !everything && !all_is_said_ && !line.keep && belongs(ingredient, "fresh", knowledge_);
         std::vector<std::string> named = may_be_missing ? in_its_place(ingredient, line) : std::vector<std::string>{};
         if (named.empty() && everything) return {ingredient.id, true, false, {}, "", "no " + name};
         if (named.empty()) return presumption(ingredient.id, true, false, ReasonKind::presumed_there, {name}, "no " + name);
@@ -130,6 +130,7 @@ private:
     const Formula& formula_;
     const Inventory& have_;
     const Knowledge& knowledge_;
+    bool all_is_said_;  // who tells what is missing tells all of it; who wants something lists what may serve that
     std::set<std::string> mentioned_;
     std::set<Shelf> closed_;
     int spices_ = 0;  // that are listed
@@ -147,8 +148,8 @@ Presumption presumption(std::string ingredient, bool on_hand, bool matters, Reas
     return {std::move(ingredient), on_hand, matters, std::move(reason), std::move(says), std::move(add)};
 }
 
-std::vector<Presumption> presumed_of(const Formula& formula, const Inventory& have, const Knowledge& knowledge) {
-    return Presuming(formula, have, knowledge).all();
+std::vector<Presumption> presumed_of(const Formula& formula, const Inventory& have, bool for_a_want, const Knowledge& knowledge) {
+    return Presuming(formula, have, for_a_want, knowledge).all();
 }
 
 }  // namespace standin

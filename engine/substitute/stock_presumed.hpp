@@ -20,6 +20,6 @@ Presumption presumption(std::string ingredient, bool on_hand, bool matters, Reas
 ///                       where it names any; meat and fat, where it names any; what keeps in the kitchen, where it names any of that.
 ///                       Salt, water and ice are there unless the list says no.
 /// Lines marked keep are there unless "nothing else" closes them. What needs no telling has no sentence.
-std::vector<Presumption> presumed_of(const Formula& formula, const Inventory& have, const Knowledge& knowledge);
+std::vector<Presumption> presumed_of(const Formula& formula, const Inventory& have, bool for_a_want, const Knowledge& knowledge);
 
 }  // namespace standin
