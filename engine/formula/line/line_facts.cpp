@@ -24,6 +24,11 @@ bool inside_number(const std::string& line, std::size_t at) {
     return at > 1 && line[at - 1] == ',' && digit(line[at - 2]) && digit(line[at]);
 }
 
+// Of these the knowledge has one record for all cuts.
+bool known_as_a_whole(Species species) {
+    return species == Species::game || species == Species::goat || species == Species::rabbit || species == Species::duck;
+}
+
 bool near(double a, double b) { return std::abs(a - b) < 1e-6; }
 
 bool same(const std::optional<Band>& a, const std::optional<Band>& b) {
@@ -53,6 +58,36 @@ std::string heat_text(const Band& heat, const Ingredient& ingredient, const Know
         if (const auto band = fact_band(fact, ingredient, knowledge); band && same(*band, heat)) return std::string(words_of(word));
     }
     return figure_text(heat, FactKind::heat_mg_kg, "", " mg/kg", knowledge);
+}
+
+void tell_of_skin(const Ingredient& ingredient, std::string_view written, Line& line) {
+    const std::string& name = ingredient.names.front();
+    if (std::find(ingredient.names.begin(), ingredient.names.end(), "skin-on " + name) == ingredient.names.end()) return;
+    if (fold(written).find("skin") != std::string::npos) return;
+    line.notes.push_back(name + " taken with its skin, " + trimmed_text(std::round(ingredient.composition.fat.mid), 0) +
+                         " % fat; write \"skinless\" where it is without");
+}
+
+std::string first_cut_in(std::string_view text, const Knowledge& knowledge) {
+    std::string word;
+    for (const char c : fold(text) + " ") {
+        if (c >= 'a' && c <= 'z') {
+            word += c;
+            continue;
+        }
+        if (knowledge.in_list("cut-of-meat", word) && word != "trim" && word != "trimming") return word;
+        word.clear();
+    }
+    return {};
+}
+
+void tell_of_cut(const Ingredient& ingredient, std::string_view written, const Knowledge& knowledge, Line& line) {
+    if (!ingredient.meat || !known_as_a_whole(ingredient.meat->species)) return;
+    const std::string& name = ingredient.names.front();
+    const std::string cut = first_cut_in(written, knowledge);
+    if (cut.empty() || !first_cut_in(name, knowledge).empty()) return;
+    line.notes.push_back(name + ": the " + cut + " is not told apart here; taken as its meat as a whole, " +
+                         trimmed_text(std::round(ingredient.composition.fat.mid), 0) + " % fat; say the fat where you know it");
 }
 
 }  // namespace
@@ -92,12 +127,11 @@ std::optional<Error> set_facts(const std::vector<FactText>& facts, const Ingredi
     return std::nullopt;
 }
 
-void tell_of_skin(const Ingredient& ingredient, std::string_view written, Line& line) {
-    const std::string& name = ingredient.names.front();
-    if (line.fat_pct || std::find(ingredient.names.begin(), ingredient.names.end(), "skin-on " + name) == ingredient.names.end()) return;
-    if (fold(written).find("skin") != std::string::npos) return;
-    line.notes.push_back(name + " taken with its skin, " + trimmed_text(std::round(ingredient.composition.fat.mid), 0) +
-                         " % fat; write \"skinless\" where it is without");
+void tell_of_part(const Ingredient& ingredient, std::string_view written, const Knowledge& knowledge, Line& line) {
+    if (!line.fat_pct) {
+        tell_of_skin(ingredient, written, line);
+        tell_of_cut(ingredient, written, knowledge, line);
+    }
 }
 
 std::string facts_text(const Line& line, const Ingredient& ingredient, const Knowledge& knowledge) {

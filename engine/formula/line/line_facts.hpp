@@ -22,8 +22,9 @@ bool has_bare_fact(std::string_view line);
 /// Puts `facts` on `line`, a line of `ingredient`, and what had to be presumed to its notes; or says what is wrong.
 std::optional<Error> set_facts(const std::vector<FactText>& facts, const Ingredient& ingredient, const Knowledge& knowledge, Line& line);
 
-/// Says of meat that is taken with its skin, where the words leave that open: the skin decides the fat.
-void tell_of_skin(const Ingredient& ingredient, std::string_view written, Line& line);
+/// Says of meat that is taken with its skin where the words leave that open, for the skin decides the fat; and of a cut that the knowledge
+/// has only the whole animal for it.
+void tell_of_part(const Ingredient& ingredient, std::string_view written, const Knowledge& knowledge, Line& line);
 
 /// The same facts for a line of text: ", pH 5.6, 6 % acidity".
 std::string facts_text(const Line& line, const Ingredient& ingredient, const Knowledge& knowledge);

@@ -353,7 +353,7 @@ private:
         read.line.keep = notes_.keep;
         read.line.written = written_amount(at);
         set_fat(name, read.line);
-        tell_of_skin(*name.ingredient, written_, read.line);
+        tell_of_part(*name.ingredient, written_, knowledge_, read.line);
         if (auto wrong = set_facts(facts_, *name.ingredient, knowledge_, read.line)) return miss(understood, std::move(*wrong), at);
         if (auto other = hazards_in_passing(name, read.line)) return miss(understood, std::move(*other), at);
         read.doubts = doubts_about_line(name, amount, *weighed, notes_);
