@@ -155,8 +155,29 @@ constexpr double pink_to_hue = 72;  // degrees: raw meat yellower than this is n
 
 // Red and pink meat by what makers call it, for beside fat and leaf nobody calls it the grey or brown of a lone swatch; all else by what
 // people say.
+namespace {
+
+// What has set pale: no cook calls boiled fowl or cod tan or grey, as people do the lone swatch, for it is the palest thing on the plate.
+// Empty for what is darker, redder or greener.
+std::string_view word_of_pale(const Lab& lab) {
+    constexpr double light_from = 71, green_to = -2.5, red_to = 5, white_to = 12.5, cream_to = 24;
+    if (lab.L < light_from || lab.a < green_to || lab.a > red_to) return {};
+    const double strength = chroma_of(lab);
+    return strength < white_to ? "white" : strength < cream_to ? "cream" : std::string_view{};
+}
+
+// Salmon and shrimp, raw and cooked: neither pink nor tan.
+bool orange_pink(const Lab& lab, Doneness done) {
+    constexpr double red_from = 7.5, red_hue = 50, yellow_hue = 72, strong_from = 16, raw_light_from = 48, cooked_light_from = 60;
+    const double hue = hue_of(lab), light_from = done == Doneness::raw ? raw_light_from : cooked_light_from;
+    return lab.L >= light_from && lab.a >= red_from && hue >= red_hue && hue <= yellow_hue && chroma_of(lab) >= strong_from;
+}
+
+}  // namespace
+
 bool colour_is_surveyed(const Lab& lab, Doneness done) {
     constexpr double red_from = 8, pink_from = 2;
+    if (orange_pink(lab, done) || (done == Doneness::cooked && !word_of_pale(lab).empty())) return false;
     if (lab.a > red_from) return false;
     if (lab.a <= pink_from) return true;
     return done == Doneness::raw ? hue_of(lab) >= pink_to_hue : surveyed_name(lab).word != "greyish";
@@ -164,6 +185,8 @@ bool colour_is_surveyed(const Lab& lab, Doneness done) {
 
 std::string_view colour_word(const Lab& lab, Doneness done) {
     if (colour_is_surveyed(lab, done)) return surveyed_name(lab).word;
+    if (orange_pink(lab, done)) return "orange-pink";
+    if (const auto pale = word_of_pale(lab); done == Doneness::cooked && !pale.empty()) return pale;
     constexpr double pale_from = 48, yellow_from = 55, khaki_from = 80, yellow_to = 180;
     const double hue = hue_of(lab);
     if (lab.a > 12 && lab.L < 36 + lab.a) return "red";  // the darker, the less a* it takes

@@ -86,8 +86,8 @@ BatchColour batch_colour(const Material& batch, double ph, double rest_h, double
 
 enum class Doneness { raw, cooked };
 
-/// pale pink, pink, red, brown, grey-brown, tan, khaki, greyish, olive, pale green or green. Up to a* 8 by survey (colour_words.hpp), but
-/// for raw meat; redder the limits are judgement.
+/// pale pink, pink, red, orange-pink, brown, grey-brown, tan, white, cream, khaki, greyish, olive, pale green or green. Up to a* 8 by
+/// survey (colour_words.hpp), but for raw meat and what has set pale; there and redder the limits are judgement.
 std::string_view colour_word(const Lab& lab, Doneness done = Doneness::cooked);
 
 /// Whether the survey names it, rather than what makers call red and pink meat.
