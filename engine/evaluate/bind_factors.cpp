@@ -18,6 +18,7 @@ std::vector<Factor> bind_factors(const Formula& formula, const Nominal& nominal)
                             {"cold while mixing", b.cold_factor, 0},
                             {"mixing", b.mixing_factor, 0},
                             {"plate", b.plate_factor, 0},
+                            {"rest in the cold", b.rest_factor, 0},
                             {"dilution by paste and fat", b.dilution_factor, 0}};
     if (b.gum_factor < 1) all.push_back({"thickening gum", std::pow(b.gum_factor, nominal.knowledge().parameter("bind.gum.bind").mid), 0});
     for (auto& factor : all)

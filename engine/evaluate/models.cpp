@@ -7,7 +7,7 @@ namespace standin {
 namespace {
 
 MixState mix_state(double ph, const ProcessState& process) {
-    return {ph, process.mixed_at_c, process.mixing_min, process.plate_mm, process.order};
+    return {ph, process.mixed_at_c, process.mixing_min, process.plate_mm, process.order, process.rest_h, process.core_c};
 }
 
 // What the way of making costs, whatever goes in.
@@ -55,7 +55,8 @@ State Models::state(const Material& batch, const ProcessState& process) const {
     p[Property::cook_loss_pct] = cook.loss_pct;
     const double pigment =
         batch.share(Amount::chlorophyll_live, 1000) + batch.share(Amount::chlorophyll_set, 1000) + batch.share(Amount::pheophytin, 1000);
-    validity_->widen(p, {acid.ph, p[Property::fat_pct], p[Property::salt_pct], process.core_c, pigment}, constants_.doubts);
+    validity_->widen(p, {acid.ph, p[Property::fat_pct], p[Property::salt_pct], process.core_c, pigment, process.plate_mm},
+                     constants_.doubts);
     // What is doubted of the loss is doubted of what stays.
     if (p[Property::cook_loss_pct] != cook.loss_pct) cook = with_loss(batch, cook, p[Property::cook_loss_pct]);
     p[Property::cooked_water_pct] = cook.cooked_water_pct;

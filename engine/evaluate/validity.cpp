@@ -43,6 +43,7 @@ Validity::Validity(const Knowledge& knowledge) : doubt_(knowledge.parameter("val
     limit(&Reach::salt_pct, "salt", {Property::bind, Property::firmness}, {"salt", {}, 0, "%"});
     limit(&Reach::core_c, "core", {Property::cook_loss_pct}, {"core", {}, 0, "C"});
     limit(&Reach::pigment_mg_kg, "pigment", {Property::greenness}, {"leaf pigment", {}, 0, "mg/kg"});
+    limit(&Reach::plate_mm, "plate", bite, {"plate", {}, 0, "mm"});
 }
 
 double Validity::steps_outside(const Limit& limit, double value) {

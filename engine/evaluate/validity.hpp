@@ -15,10 +15,10 @@ namespace standin {
 
 /// What a limit is about.
 struct Reach {
-    double ph = 0, fat_pct = 0, salt_pct = 0, core_c = 0, pigment_mg_kg = 0;
+    double ph = 0, fat_pct = 0, salt_pct = 0, core_c = 0, pigment_mg_kg = 0, plate_mm = 8;
 };
 
-inline constexpr std::size_t limit_count = 5;
+inline constexpr std::size_t limit_count = 6;
 
 /// How far one draw lies off the middle of each limit's doubt, in standard deviations.
 using Doubts = std::array<double, limit_count>;

@@ -69,6 +69,17 @@ double order_factor(const Material& batch, Order order, const P& p) {
 
 double plate_factor(double plate_mm, double power) { return std::pow(std::max(plate_mm, 1.0) / plate_reference_mm, power); }
 
+/// Only what salt can dissolve comes out while the mass rests.
+double rest_factor(double hours, double salted, const P& p) {
+    const double dissolves = std::max(0.0, salted - p.salt_floor) / (1 - p.salt_floor);
+    return 1 + p.rest_gain * dissolves * (std::exp(-usual_rest_h / p.rest_time) - std::exp(-hours / p.rest_time));
+}
+
+double core_factor(double core_c, const P& p) {
+    constexpr double least = 55, most = 100;  // below it has not set, above is steam
+    return std::exp(p.firm_core * (std::clamp(core_c, least, most) - usual_core_c));
+}
+
 /// 0-1: how much of a full gel `held` grams of binder water make. Binders that must hold more paste water than they can make a weaker one.
 double gel_of(const Material& batch, double held, double capacity, double loose, const P& p) {
     if (held <= 0 || capacity <= 0) return 0;
@@ -115,7 +126,7 @@ double hardness(const Material& batch, const MixState& mix, const BatchBind& so_
                         std::exp(-p.firm_ph * (mix.ph - meat_ph)) * plate_factor(mix.plate_mm, p.firm_plate) *
                         (1 + p.firm_mixing * (1 - std::exp(-mix.mixing_min / p.firm_mixing_time))) *
                         std::pow(so_far.order_factor * so_far.cold_factor, p.firm_state);
-    return so_far.gum_factor * meat / p.firm_scale * (1 + p.firm_binder * gel) + p.firm_binder_own * gel;
+    return core_factor(mix.core_c, p) * so_far.gum_factor * meat / p.firm_scale * (1 + p.firm_binder * gel) + p.firm_binder_own * gel;
 }
 
 double on_the_scale(double index, const P& p) { return 100 * (1 - std::exp(-index / p.scale)); }
@@ -142,11 +153,12 @@ BatchBind batch_bind(const Material& batch, const MixState& mix, const BindParam
     result.cold_factor = smear_factor(batch, mix.temperature_c, p) * thawed_factor(mix.temperature_c, p);
     result.mixing_factor = mixing_factor(mix.mixing_min, p);
     result.plate_factor = plate_factor(mix.plate_mm, p.plate_power);
+    result.rest_factor = rest_factor(mix.rest_h, result.salt_factor, p);
     result.dilution_factor = dilution_factor(batch, loose, p);
     result.gum_factor = gum_factor(batch, p);
     result.binder = p.binder_most * gel * result.gum_factor;
     const double held = result.salt_factor * result.acid_factor * result.order_factor * result.cold_factor * result.mixing_factor *
-                        result.plate_factor * result.dilution_factor;
+                        result.plate_factor * result.rest_factor * result.dilution_factor;
     result.index = p.error * result.meat * held * std::pow(result.gum_factor, p.gum_bind) + result.binder;
     result.hardness = hardness(batch, mix, result, gel, p);
     result.bind = on_the_scale(result.index, p);

@@ -1,9 +1,9 @@
 // How well a cooked sausage mass holds together, and how firm it is to the bite.
 //
-//   index    = error * meat * salt * acid * order * cold * mixing * plate * dilution * gum^q + binder
+//   index    = error * meat * salt * acid * order * cold * mixing * plate * rest * dilution * gum^q + binder
 //   bind     = 100 (1 - exp(-index / scale))
 //   hardness = (order * cold)^m * (protein/15 %)^a / (1 + fat/f0) * (3.5 protein/water)^w * salt^b * exp(-g (pH - 5.7)) * plate * mixing *
-//   gum * (1 + c binder)
+//   gum * core * (1 + c binder)
 //   + d binder, over its scale; firmness = 100 hardness / (1 + hardness)
 //
 // meat      weighted mean of two readings of the trade's bind indices: per gram of protein and per gram of meat
@@ -13,6 +13,9 @@
 //           was found at that; firmness hardly follows it, so sour masses are firm but crumble
 // order     acid that meets unsalted meat keeps protein from dissolving
 // cold      fat that is soft when mixed smears over the meat (by how much fat there is and how hard it is); frozen lean gives no protein
+// rest      the salt goes on bringing protein out in the cold, ever less; what the pan takes hardly follows (cooking yield of ground
+//           chicken salted seven days before or just before: Food Sci Anim Resour 40(2):231, Table 3). 1 at the usual rest
+// core      the hotter, the firmer: what stays is denser. 1 at 71 C; bind is told of a mass that has set and does not follow
 // dilution  protein share of the batch, that of egg with it, with paste water that no binder or gel holds counted again
 // gum       xanthan, guar and locust bean gum hold water but soften the gel round them (Foegeding, Ramsey 1986, J Food Sci 51:33)
 // water     added in place of fat at the same protein softens: protein counts against all the water, beside its share of the batch
@@ -46,6 +49,7 @@ struct BindParameters {
     double ice_half, ice_width;                 // C
     double mixing_floor, mixing_time;           // share, min
     double plate_power;
+    double rest_gain, rest_time;                           // share, h
     double order_cost, order_acid, order_together;         // share, mmol/kg batch, share
     double dilution_protein, dilution_power, paste_extra;  // %, 1, g/g
     BinderParameters binder;
@@ -62,19 +66,23 @@ struct BindParameters {
     double firm_salt, firm_salt_wet, firm_ph, firm_plate;
     double firm_mixing, firm_mixing_time;  // share, min
     double firm_state;                     // power of order and cold
+    double firm_core;                      // 1/C
     double firm_binder, firm_binder_own;
     double firm_scale;
 };
 
 std::span<const Binding<BindParameters>> bind_bindings();
 
-/// The mass when mixing ends.
+inline constexpr double usual_rest_h = 18, usual_core_c = 71;  // where rest and core change nothing
+
+/// The mass when mixing ends, and what becomes of it.
 struct MixState {
     double ph = 0;
     double temperature_c = 0;
     double mixing_min = 0;
     double plate_mm = 0;
     Order order = Order::all_together;
+    double rest_h = usual_rest_h, core_c = usual_core_c;
 };
 
 /// The two results and what made them; a factor of 1 costs nothing. That of acid is over 1 where the batch lies above the meat's usual pH.
@@ -84,8 +92,8 @@ struct BatchBind {
     double index = 0;     ///< bind before it saturates
     double hardness = 0;  ///< relative to a well made fresh pork sausage
     double meat = 0;      ///< bind index of the batch's meat; bull meat 1
-    double salt_factor = 1, acid_factor = 1, order_factor = 1, cold_factor = 1, mixing_factor = 1, plate_factor = 1, dilution_factor = 1,
-           gum_factor = 1;
+    double salt_factor = 1, acid_factor = 1, order_factor = 1, cold_factor = 1, mixing_factor = 1, plate_factor = 1, rest_factor = 1,
+           dilution_factor = 1, gum_factor = 1;
     double binder = 0;                                      ///< added to the index
     double ionic_strength = 0;                              ///< mol/kg water
     double loose_water = 0;                                 ///< g paste water per g batch that no binder holds

@@ -26,6 +26,8 @@ constexpr std::array bindings{
     Binding<P>{"bind.mixing.floor", [](P& p) -> double& { return p.mixing_floor; }},
     Binding<P>{"bind.mixing.time", [](P& p) -> double& { return p.mixing_time; }},
     Binding<P>{"bind.plate.power", [](P& p) -> double& { return p.plate_power; }},
+    Binding<P>{"bind.rest.gain", [](P& p) -> double& { return p.rest_gain; }},
+    Binding<P>{"bind.rest.time", [](P& p) -> double& { return p.rest_time; }},
     Binding<P>{"bind.order.cost", [](P& p) -> double& { return p.order_cost; }},
     Binding<P>{"bind.order.acid", [](P& p) -> double& { return p.order_acid; }},
     Binding<P>{"bind.order.together", [](P& p) -> double& { return p.order_together; }},
@@ -56,6 +58,7 @@ constexpr std::array bindings{
     Binding<P>{"bind.firmness.mixing-time", [](P& p) -> double& { return p.firm_mixing_time; }},
     Binding<P>{"bind.firmness.binder", [](P& p) -> double& { return p.firm_binder; }},
     Binding<P>{"bind.firmness.binder-own", [](P& p) -> double& { return p.firm_binder_own; }},
+    Binding<P>{"bind.firmness.core", [](P& p) -> double& { return p.firm_core; }},
     Binding<P>{"bind.firmness.state", [](P& p) -> double& { return p.firm_state; }},
     Binding<P>{"bind.firmness.scale", [](P& p) -> double& { return p.firm_scale; }},
 };

@@ -311,8 +311,9 @@ private:
         m[Amount::meat] = f.mass;
         m[Amount::meat_fat] = f.fat;
         m[Amount::meat_protein] = f.protein;
-        m[Amount::bind_protein] = f.protein * bind_(draw);
-        m[Amount::bind_mass] = f.mass * bind_(draw);
+        m[Amount::undone_protein] = f.protein * (1 - f.binding_share);
+        m[Amount::bind_protein] = f.protein * f.binding_share * bind_(draw);
+        m[Amount::bind_mass] = f.mass * f.binding_share * bind_(draw);
         if (ingredient_.acidity && ingredient_.acidity->ph)
             m[Amount::bind_ph] = m[Amount::bind_protein] * ingredient_.acidity->ph->band.mid;
         m[ingredient_.meat->species] = f.mass;

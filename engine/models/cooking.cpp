@@ -69,7 +69,8 @@ double share_of_fat_lost(const Material& batch, Cook method, const P& p) {
     if (method == Cook::poach) return severity * plain;
     const double of_kind = mean_over_meats(batch, p.fat_of_kind);
     if (method == Cook::loose) return severity * of_kind * plain;
-    const double bound = severity * curve(fat, p.bound_fat_half, p.bound_fat_power);
+    const double looser = of_kind / p.fat_of_kind[static_cast<std::size_t>(Species::pork)];  // than pork, of which the curve was worked out
+    const double bound = severity * curve(fat, p.bound_fat_half / std::pow(looser, 1 / p.bound_fat_power), p.bound_fat_power);
     return bound + (p.unsalted_fat * of_kind * plain - bound) * std::exp(-salt / p.fat_salt_scale);
 }
 
@@ -85,7 +86,7 @@ double share_poached(double core_c, double salt_pct, const P& p) {
 double water_kept(const Material& batch, const CookState& state, const P& p) {
     const double salt = batch.share(Amount::salt, 100), water = batch[Amount::water];
     const double protein = water_per_protein(state.method, state.core_c, p) * mean_over_meats(batch, p.kind) * own_water_factor(batch, p) *
-                           batch[Amount::meat_protein];
+                           (batch[Amount::meat_protein] - batch[Amount::undone_protein]);
     const double made = acid_factor(ph_as_of_reference(batch, state.ph), p) * lot_factor(salt, p) * (1 - p.care_water * (1 - state.making));
     const double binder = held_in_the_heat(batch, state.ph, p.binder);
     const double paste = p.paste_kept * loose_paste_water(batch[Amount::paste_water], binder);

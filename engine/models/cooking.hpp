@@ -7,11 +7,13 @@
 //   fat lost   = share * (1 + c (1 - making)) * (1 + o * free fat / fat) * (fat - e * fat held by binders), never over all of it; free what
 //                no cell encloses
 //   share      = s(method) * bound + (u * kind * plain - s(method) * bound) * exp(-salt/scale)      in the pan, on the grill, in the oven
+//   bound      = k F^n / (k F^n + h^n) with its own n and h, k the kind over pork, of which it was worked out
 //              = s(method) * kind * plain                                                          loose; poached likewise without kind
-//   plain      = F^n / (F^n + h^n), F the fat of the batch in %; bound the same with its own n and h
+//   plain      = F^n / (F^n + h^n), F the fat of the batch in %
 //
 // g(pH)   counted from the pH that the meat usually has, whose effect is in the factor of its kind
 // kind    by the meat, the mean over what is in the batch: pork keeps less water a gram of protein than beef, turkey a little more
+// meat protein counts less where freezing has cost it some of its hold on water (knowledge/preparations.json)
 // own     (the meat's own water over its protein, over 3.5)^w: young and dark meat holds more water and keeps more
 // gel     water inside egg as it sets, cooked grain, bread, tofu: hardly any runs
 // lot     how one lot and one pan differ from the next; plain meat more than a salted mass

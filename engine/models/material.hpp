@@ -36,12 +36,13 @@ enum class Amount : std::size_t {
     meat,              // g of meat block
     meat_fat,
     meat_protein,
-    bind_protein,  // g meat protein times bind index
-    bind_mass,     // g meat times bind index
-    bind_ph,       // bind_protein times the pH that the meat usually has
-    soft_fat,      // g fat that mixing can smear: of meat, oils and rendered fats
-    fat_softens,   // the same times the temperature at which half of it smears, C
-    free_fat,      // g fat that no cell encloses: oils and rendered fats
+    undone_protein,  // g of that whose hold on water freezing has undone
+    bind_protein,    // g meat protein times bind index
+    bind_mass,       // g meat times bind index
+    bind_ph,         // bind_protein times the pH that the meat usually has
+    soft_fat,        // g fat that mixing can smear: of meat, oils and rendered fats
+    fat_softens,     // the same times the temperature at which half of it smears, C
+    free_fat,        // g fat that no cell encloses: oils and rendered fats
     held_cold,
     held_hot,
     held_chilled,
