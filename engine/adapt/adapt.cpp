@@ -11,6 +11,7 @@
 #include "adapt/difference.hpp"
 #include "adapt/edits_beside.hpp"
 #include "adapt/explain.hpp"
+#include "adapt/from_a_shop.hpp"
 #include "adapt/idle_steps.hpp"
 #include "adapt/losses.hpp"
 #include "adapt/met.hpp"
@@ -98,6 +99,9 @@ public:
             search(answer);
         }
         if (std::none_of(answer.variants.begin(), answer.variants.end(), meets_all)) not_met(answer);
+        if (!answer.variants.empty())
+            for (auto& bought : from_a_shop(answer.variants.front(), formula_, stock_, graph_, context_))
+                answer.would_give.push_back(std::move(bought));
         return with_safety(std::move(answer));
     }
 

@@ -105,6 +105,9 @@ std::string weight_for_weight(const Reason& r) {
 std::string so_much(const Reason& r, Units units) {
     if (r.figures.empty()) return listed(r.foods) + " on hand";
     const Figure& f = r.figures.front();
+    if (!r.about.empty())
+        return "from a shop, for the " + r.about + ": " + weight_in(f.after, units) + " " + r.foods.front() +
+               (r.figures.size() > 1 ? " and " + weight_in(r.figures[1].after, units) + " " + r.foods[1] : "");
     return "about " + weight_in(f.after, units) + " " + listed(r.foods) + " on hand" +
            (f.before && *f.before > 0 ? " in place of " + weight_in(*f.before, units) : "");
 }

@@ -46,6 +46,8 @@ public:
     bool listed() const { return listed_; }
     /// Whether the list itself names it to be on hand.
     bool names(const std::string& ingredient) const { return named_.count(ingredient) > 0; }
+    /// Whether the list says that there is none, or it is taken to be missing.
+    bool says_missing(const std::string& ingredient) const { return missing_.count(ingredient) > 0; }
     const std::vector<Presumption>& presumed() const { return presumed_; }
     const std::vector<Excluded>& excluded() const { return excluded_; }
     const Knowledge& knowledge() const { return *knowledge_; }

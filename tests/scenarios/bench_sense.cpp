@@ -223,4 +223,48 @@ TEST_CASE("bench: a salty line that is missing leaves no batch without an answer
     }
 }
 
+TEST_CASE("bench: where the list has nothing for a line, what a shop would give is said, without what is missing or excluded") {
+    const std::string sour = "Sour leaf (invented)\n2000 g pork shoulder\n300 g pork backfat\n150 g sorrel\n60 g dill\n38 g salt\n";
+    const auto bought = [](const AdaptAnswer& answer, const char* line) -> std::string {
+        for (const auto& reason : answer.would_give)
+            if (reason.kind == ReasonKind::so_much_on_hand && reason.about == line) return reason.foods.front();
+        return "";
+    };
+    const auto answer = asked(sour, "no sorrel\nno dill\npotatoes 2 kg\n");
+    CHECK(bought(answer, "sorrel") == "spinach");
+    CHECK_FALSE(bought(answer, "dill").empty());
+    CHECK(answer.conflict.empty());
+    const auto without = asked(sour, "no sorrel\nno spinach\npotatoes 2 kg\n");
+    CHECK_FALSE(bought(without, "sorrel").empty());
+    CHECK(bought(without, "sorrel") != "spinach");
+    CHECK(bought(asked(sour, "no sorrel\nspinach 300 g\nlemons 2\n"), "sorrel").empty());
+}
+
+TEST_CASE("bench: who tells what is missing tells all of it") {
+    const std::string green = "Green (invented)\n2000 g pork shoulder\n300 g pork backfat\n80 g parsley\n60 g mint\n38 g salt\n";
+    const auto told = asked(green, "no mint\ndried mint 40 g\ncilantro 200 g\n");
+    REQUIRE_FALSE(told.variants.empty());
+    CHECK(grams_in(told.variants.front(), "parsley") == Approx(80));
+    const auto wanted = asked(green, "cilantro 200 g\n", wanting("greener"));
+    REQUIRE_FALSE(wanted.variants.empty());
+    CHECK(grams_in(wanted.variants.front(), "parsley") >= 80);
+}
+
+TEST_CASE("bench: a want word goes no further than it asks") {
+    const std::string green =
+        "Green (invented)\n2400 g pork shoulder\n300 g pork backfat\n250 g spinach, blanched, squeezed\n40 g white wine vinegar\n"
+        "44 g salt\n";
+    AdaptRequest both;
+    both.wants = {"juicier", "less-salty"};
+    const auto answer = asked(green, "", both);
+    REQUIRE_FALSE(answer.variants.empty());
+    const double salt = grams_in(answer.variants.front(), "table-salt");
+    CHECK(salt < 41);
+    CHECK(salt > 32);
+    const auto lean = asked(green, "pork loin 2 kg\npork shoulder 2.4 kg\n", wanting("leaner"));
+    CHECK(lean.conflict.empty());
+    REQUIRE_FALSE(lean.variants.empty());
+    CHECK(grams_in(lean.variants.front(), "pork-backfat") < 200);
+}
+
 }  // namespace bench_sense_test

@@ -1,0 +1,81 @@
+#include "adapt/from_a_shop.hpp"
+
+#include <algorithm>
+#include <set>
+
+#include "adapt/variant.hpp"
+#include "knowledge/kinds.hpp"
+#include "substitute/stand_ins.hpp"
+
+namespace standin {
+namespace {
+
+class Shopping {
+public:
+    Shopping(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Context& context)
+        : formula_(formula), stock_(stock), graph_(graph), context_(context) {
+        for (const auto& line : formula.lines)
+            for (const auto& allergen : food(line.ingredient).allergens) allergens_.insert(allergen);
+    }
+
+    std::optional<Reason> for_line(std::size_t l) const {
+        const auto may_buy = [&](const Ingredient& i) { return any_shop_has(i); };
+        const Candidate* best = nullptr;
+        const auto all = candidates_for(formula_, l, graph_, context_.nominal(), may_buy).fit;
+        for (const auto& candidate : all)
+            if (is_usual(candidate) && (!best || candidate.closeness > best->closeness)) best = &candidate;
+        if (!best) return std::nullopt;
+        Reason reason;
+        reason.kind = ReasonKind::so_much_on_hand;
+        reason.about = name(formula_.lines[l].ingredient);
+        reason.foods = {name(best->food.ingredient)};
+        reason.figures = {{"to buy", {}, kitchen_grams(best->food.grams.mid, false), "g"}};
+        if (best->partner) {
+            reason.foods.push_back(name(best->partner->food.ingredient));
+            reason.figures.push_back({"beside", {}, kitchen_grams(best->partner->food.grams.mid, false), "g"});
+        }
+        return reason;
+    }
+
+private:
+    const Ingredient& food(const std::string& id) const { return *context_.knowledge().ingredient(id); }
+    std::string name(const std::string& id) const { return food(id).names.front(); }
+
+    static bool is_usual(const Candidate& candidate) {
+        constexpr double near = 0.5;  // closeness; judgement
+        return candidate.trade && candidate.swaps.size() == 1 && candidate.closeness >= near;
+    }
+
+    bool any_shop_has(const Ingredient& i) const {
+        if (stock_.offer(i).excluded || stock_.says_missing(i.id)) return false;
+        if (belongs(i, "gathered", context_.knowledge()) || belongs(i, "seldom-sold", context_.knowledge())) return false;
+        return std::all_of(i.allergens.begin(), i.allergens.end(), [&](const std::string& a) { return allergens_.count(a) > 0; });
+    }
+
+    const Formula& formula_;
+    const Stock& stock_;
+    const SwapGraph& graph_;
+    const Context& context_;
+    std::set<std::string> allergens_;
+};
+
+}  // namespace
+
+std::vector<Reason> from_a_shop(const Variant& first, const Formula& formula, const Stock& stock, const SwapGraph& graph,
+                                const Context& context) {
+    constexpr std::size_t most_told = 4;
+    std::vector<Reason> all;
+    if (!stock.listed()) return all;
+    const Shopping shopping(formula, stock, graph, context);
+    for (std::size_t l = 0; l < formula.lines.size() && all.size() < most_told; ++l) {
+        const std::string& id = formula.lines[l].ingredient;
+        const bool left_out = stock.says_missing(id) && std::any_of(first.edits.begin(), first.edits.end(), [&](const Edit& e) {
+                                  return e.kind == EditKind::omit && e.line == id;
+                              });
+        if (!left_out || stock.offer(*context.knowledge().ingredient(id)).excluded) continue;
+        if (auto reason = shopping.for_line(l)) all.push_back(std::move(*reason));
+    }
+    return all;
+}
+
+}  // namespace standin
