@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "render/allergen_words.hpp"
 #include "render/units.hpp"
 #include "words.hpp"
 
@@ -28,6 +29,14 @@ const CautionText* found(const std::vector<CautionText>& all, const CautionText&
     return at == all.end() ? nullptr : &*at;
 }
 
+// Whether the batch as it was has it, no less surely: what was declared before is not new where a packet may hold it.
+bool had(const Own& before, const AllergenText& one) {
+    return std::any_of(before.allergens->begin(), before.allergens->end(),
+                       [&](const AllergenText& a) { return a.allergen == one.allergen && (a.sure || !one.sure); });
+}
+
+bool had(const Own& before, const CautionText& one) { return found(*before.cautions, one); }
+
 // Numbers of the variants that something is said of.
 template <class T>
 std::vector<std::string> numbers(const T& one, const std::vector<Own>& own, const std::vector<T>* Own::*part) {
@@ -41,7 +50,7 @@ std::vector<std::string> numbers(const T& one, const std::vector<Own>& own, cons
 template <class T>
 std::string mark_of(const T& one, const Own& before, const std::vector<Own>& own, const std::vector<T>* Own::*part, Told told) {
     const auto said = numbers(one, own, part);
-    const bool old = found(*(before.*part), one);
+    const bool old = had(before, one);
     if (said.empty() || (old && (told == Told::new_only || said.size() == own.size()))) return "";
     return said.size() == own.size() ? "new" : "in " + listed(said);
 }
@@ -160,7 +169,7 @@ Together together(const SwapsAnswer& answer) {
 
 std::string allergens_before_in_short(const Together& all) {
     std::vector<std::string> names;
-    for (const auto& a : all.allergens_before) names.push_back((a.sure ? "" : "perhaps ") + a.allergen);
+    for (const auto& a : all.allergens_before) names.push_back(allergen_in_short(a));
     return names.empty() ? "" : "Only in " + all.only_of + ": " + listed(names) + ".";
 }
 

@@ -89,6 +89,11 @@ public:
             answer.would_give = std::move(nothing.would_give);
             return with_safety(std::move(answer));
         }
+        if (auto excluded = ideas_excluded(request_, stock_, context_.knowledge()); !excluded.conflict.empty()) {
+            answer.conflict = std::move(excluded.conflict);
+            answer.would_give = std::move(excluded.would_give);
+            return with_safety(std::move(answer));
+        }
         if (answer.conflict = ideas_without_weight(request_, problem_, context_.knowledge()); !answer.conflict.empty()) {
             answer.would_give = ideas_by_weight(request_, formula_, context_);
             return with_safety(std::move(answer));
@@ -425,7 +430,7 @@ private:
         v.edits = explain_edits(tried.built, problem_, compared, alternatives_to(plan, problem_, rebalancer()), context_);
         if (hotter) v.edits.push_back(*hotter);
         for (const auto& word : stock_.excluded())
-            for (const auto& casing : word.casings) v.edits.push_back(without_casing(casing, word.word));
+            for (const auto& written : word.casings) v.edits.push_back(without_beside(formula_, written, word.word));
         v.new_allergens = new_allergens(base, v.prediction);
         v.new_cautions = new_cautions(base, v.prediction);
         v.gives_back = what_gives_back(formula_, distance_, compared, graph_, stock_, context_);

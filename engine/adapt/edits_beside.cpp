@@ -2,6 +2,7 @@
 
 #include "evaluate/predict.hpp"
 #include "safety/core_temperature.hpp"
+#include "safety/exclusions.hpp"
 
 namespace standin {
 namespace {
@@ -32,8 +33,10 @@ std::optional<Edit> cook_through(Formula& formula, const Prediction& base, const
                 std::move(why));
 }
 
-Edit without_casing(const std::string& casing, const std::string& word) {
-    const Reason does = make_reason(ReasonKind::without_casing, {}, {casing});
+Edit without_beside(const Formula& formula, const std::string& written, const std::string& word) {
+    Reason does = make_reason(ReasonKind::without_casing, {}, {written});
+    for (const auto& beside : formula.beside)
+        if (beside.written == written && !is_casing(beside)) does.role = "food";
     Reason why = does;
     why.about = word;
     return told(does, std::move(why));

@@ -11,7 +11,7 @@ namespace standin {
 /// Meat that comes in may need more heat than the maker's own core temperature gives: sets that of `formula`, and says so.
 std::optional<Edit> cook_through(Formula& formula, const Prediction& base, const Context& context);
 
-/// The mass made up without the casing that `word` excludes.
-Edit without_casing(const std::string& casing, const std::string& word);
+/// The mass made up without what stands beside it, as written, that `word` excludes: a casing, a food for the pan or the coat.
+Edit without_beside(const Formula& formula, const std::string& written, const std::string& word);
 
 }  // namespace standin

@@ -5,6 +5,10 @@
 #include "adapt/conflict.hpp"
 #include "adapt/own_plan.hpp"
 #include "adapt/request.hpp"
+#include "core/contains.hpp"
+#include "core/words.hpp"
+#include "knowledge/kinds.hpp"
+#include "safety/wording.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {
@@ -76,6 +80,33 @@ Result<AdaptRequest> with_own_ideas(AdaptRequest request, const Formula& formula
     for (const auto& least : request.least)
         if (auto wrong = not_enough_of(least, formula, knowledge)) return Failure(std::move(*wrong));
     return request;
+}
+
+IdeasExcluded ideas_excluded(const AdaptRequest& request, const Stock& stock, const Knowledge& knowledge) {
+    IdeasExcluded found;
+    const auto name = [&](const std::string& id) { return knowledge.ingredient(id)->names.front(); };
+    for (const auto& idea : request.use) {
+        const Ingredient& food = *knowledge.ingredient(idea.with);
+        if (!stock.offer(food).excluded) continue;
+        found.conflict.push_back(demand("use", name(idea.with) + " for " + name(idea.line)));
+        std::vector<std::string> held;
+        for (const auto& allergen : allergens_held(food))
+            held.push_back((contains(food.allergens, allergen) ? "" : "perhaps ") + allergen_name(allergen, knowledge));
+        const std::string holds = held.empty() ? "" : " It brings an allergen: " + listed(held) + ".";
+        for (const auto& word : request.without) {
+            const auto exclusion = exclusion_of(word, knowledge);
+            if (!exclusion || !stock.takes(*exclusion, food.id)) continue;
+            found.conflict.push_back(demand("without", word));
+            found.conflict.push_back(said("the two go against each other: \"" + word + "\" leaves out " + name(idea.with) +
+                                          ", which is of it or may hold it." + holds));
+        }
+    }
+    for (const auto& one : found.conflict) {
+        if (one.kind != ReasonKind::demand) continue;
+        found.would_give.push_back(one);
+        found.would_give.back().kind = ReasonKind::giving_up;
+    }
+    return found;
 }
 
 std::vector<Reason> ideas_without_weight(const AdaptRequest& request, const Problem& problem, const Knowledge& knowledge) {

@@ -11,6 +11,12 @@ namespace standin {
 /// is used for it is, and of a food that may only be used so far there is no more. Names that are no line or no food are usage errors.
 Result<AdaptRequest> with_own_ideas(AdaptRequest request, const Formula& formula, const Knowledge& knowledge);
 
+/// The ideas that the maker's own `--without` forbids, with the words that forbid them, and what each brings.
+struct IdeasExcluded {
+    std::vector<Reason> conflict, would_give;
+};
+IdeasExcluded ideas_excluded(const AdaptRequest& request, const Stock& stock, const Knowledge& knowledge);
+
 /// The ideas for which nothing known says how much is to be taken, each as the maker would say it: "use sorrel for tomatillo".
 std::vector<Reason> ideas_without_weight(const AdaptRequest& request, const Problem& problem, const Knowledge& knowledge);
 

@@ -112,6 +112,8 @@ std::vector<std::string> faults_in(const Formula& formula, const Knowledge& know
     for (const auto& beside : formula.beside) {
         faults.text(beside.written, "what stands beside the lines");
         faults.text(beside.what, "what stands beside the lines");
+        if (!beside.ingredient.empty() && !knowledge.ingredient(beside.ingredient))
+            faults.add("nothing is known of \"" + beside.ingredient + "\", which stands beside the lines");
     }
     return std::move(faults).all();
 }

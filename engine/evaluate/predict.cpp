@@ -56,6 +56,21 @@ PredictedLine line_of(const Line& line, const Knowledge& knowledge) {
     return p;
 }
 
+// What is eaten with the mass and is no part of it.
+void put_beside(Prediction& p, const Formula& formula, const Knowledge& knowledge) {
+    for (const auto& beside : formula.beside) {
+        if (beside.ingredient.empty() && beside.what.find("casing") != std::string::npos) p.casings.push_back(beside);
+        const Ingredient* food = beside.ingredient.empty() ? nullptr : knowledge.ingredient(beside.ingredient);
+        if (!food) continue;
+        PredictedLine line;
+        line.ingredient = food->id;
+        line.name = food->names.front();
+        line.roles = food->roles;
+        line.written = beside.written;
+        p.beside.push_back(std::move(line));
+    }
+}
+
 // Each line's share of what all bring, largest first; lines that bring next to nothing are left out.
 std::vector<Contribution> contributions(const NominalBatch& batch, std::initializer_list<Amount> amounts) {
     constexpr double least = 0.005;
@@ -142,6 +157,7 @@ Prediction weights_only(const Formula& formula, const Knowledge& knowledge) {
         if (knowledge.ingredient(line.ingredient)->meat) p.meat_g += line.grams;
     }
     for (auto& line : p.lines) line.share = line.grams / p.batch_g;
+    put_beside(p, formula, knowledge);
     return p;
 }
 

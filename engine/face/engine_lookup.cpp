@@ -1,6 +1,7 @@
 // What the knowledge says about a word, ready to be shown.
 #include <algorithm>
 
+#include "core/contains.hpp"
 #include "face/inside.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/line_text.hpp"
@@ -32,6 +33,8 @@ public:
         f.season = season_of(i_, options_.season_shift);
         f.allergens = i_.allergens;
         f.may_hold = i_.may_hold;
+        if (i_.sulphites && i_.sulphites->band.high > 0 && !contains(f.allergens, std::string("sulphite")))
+            f.allergens.emplace_back("sulphite");
         f.cautions = cautions_of_ingredient(i_, knowledge_, options_.rules);
         f.composition = composition();
         f.doses = doses();

@@ -150,7 +150,7 @@ void layout(A& a, Caution& r) {
 }
 template <class A>
 void layout(A& a, MakingRule& r) {
-    a(r.id, r.text, r.source, r.field, r.most, r.when);
+    a(r.id, r.text, r.source, r.field, r.most, r.when, r.keeps);
 }
 template <class A>
 void layout(A& a, AllergenRule& r) {
@@ -183,7 +183,7 @@ void layout(A& a, Kind& r) {
 }
 template <class A>
 void layout(A& a, CasingKind& r) {
-    a(r.words, r.kinds, r.note);
+    a(r.name, r.words, r.kinds, r.note);
 }
 template <class A>
 void layout(A& a, RefusedWord& r) {

@@ -142,6 +142,11 @@ bool casing_belongs(std::string_view written, const Kind& kind, const Knowledge&
            std::any_of(casing->kinds.begin(), casing->kinds.end(), [&](const std::string& of) { return holds_kind(kind, of, knowledge); });
 }
 
+std::string casing_name(std::string_view written, const Knowledge& knowledge) {
+    const CasingKind* casing = casing_of(written, knowledge);
+    return casing ? casing->name : std::string();
+}
+
 std::string refusal_of(std::string_view word, const Knowledge& knowledge) {
     const std::string folded = fold(word);
     for (const auto& refused : knowledge.records().refused)

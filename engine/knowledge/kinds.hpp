@@ -39,6 +39,9 @@ std::vector<std::string> allergens_held(const Ingredient& ingredient);
 /// Whether the casing that `written` names is, or may be, of such a kind.
 bool casing_belongs(std::string_view written, const Kind& kind, const Knowledge& knowledge);
 
+/// What a casing is called by its line: "hog", "collagen"; empty where no word of it is known.
+std::string casing_name(std::string_view written, const Knowledge& knowledge);
+
 /// Why such a word is not taken; empty where nothing speaks against it.
 std::string refusal_of(std::string_view word, const Knowledge& knowledge);
 

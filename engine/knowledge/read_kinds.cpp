@@ -50,7 +50,7 @@ void read_kinds(const JsonNode& root, Problems& problems, KnowledgeFiles& into) 
     read_each(r, "kinds", "kind", &Kind::id, kind_from, into.records.kinds, into);
     for (const auto& item : r.list("casings")) {
         ObjectReader c(item, problems);
-        into.records.casings.push_back({c.texts("words"), c.texts("kinds"), c.text_or("note")});
+        into.records.casings.push_back({c.text_or("name"), c.texts("words"), c.texts("kinds"), c.text_or("note")});
     }
     for (const auto& item : r.list("refused")) {
         ObjectReader w(item, problems);

@@ -105,7 +105,7 @@ std::vector<When> conditions_of(ObjectReader& reader) {
 // What stands in braces in a text is filled in for the batch: the words there are, and quantities in the maker's units. A quantity outside
 // braces would be told in metric alone.
 void check_braces(ObjectReader& reader, const std::string& text) {
-    static const std::vector<std::string_view> known{"core", "cooking", "value", "limit", "foods"};
+    static const std::vector<std::string_view> known{"core", "cooking", "value", "limit", "foods", "keeps", "cold"};
     std::string outside = text;
     for (auto open = text.find('{'); open != std::string::npos; open = text.find('{', open + 1)) {
         const auto close = text.find('}', open);
@@ -182,7 +182,9 @@ MakingRule making_of(const JsonNode& node, Problems& problems) {
     rule.text = m.text("text");
     rule.source = m.text("source");
     rule.when = conditions_of(m);
+    rule.keeps = m.text_or("keeps");
     check_braces(m, rule.text);
+    check_braces(m, rule.keeps);
     return rule;
 }
 

@@ -201,6 +201,7 @@ struct Kind {
 
 /// What a casing may be made of, by the words that name it; no words: a casing of which nothing is told.
 struct CasingKind {
+    std::string name;  // "hog"; empty: the written word tells no sort
     std::vector<std::string> words, kinds;
     std::string note;
 };

@@ -85,6 +85,7 @@ struct MakingRule {
     ProcessField field = ProcessField::rest;
     double most = 0;
     std::vector<When> when;
+    std::string keeps{};  // of a limit on the rest: how long the raw mass keeps, in words, for the caution that tells it
 };
 
 struct AllergenRule {

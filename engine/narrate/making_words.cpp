@@ -58,6 +58,8 @@ std::string making_said(const Reason& r) {
         case ReasonKind::cook_through:
             return "cook until the middle reaches " + core(r) + ", measured";
         case ReasonKind::without_casing:
+            if (r.role == "food")
+                return "leave out what stands beside the mass (" + listed(r.foods) + "): take something that holds nothing of it";
             return "leave out the casings (" + listed(r.foods) + "): form patties, or fill casings that hold nothing of it";
         default:
             return r.note;

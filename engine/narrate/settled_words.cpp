@@ -40,7 +40,9 @@ std::string wet_leaves(const Reason& r) {
 // A casing is of an animal too.
 std::string casing_named(const Reason& r) {
     std::string note = "A " + r.role + " casing is an ingredient: name it on the label.";
-    if (r.about == "pork") note += " It is pork, which this formula is not: for whoever eats none take collagen or sheep.";
+    if (r.about == "pork")
+        note += " It is pork, which this formula is not: for whoever eats none take sheep, or collagen stated to be of beef.";
+    if (r.about == "pork, perhaps") note += " It may be of pigs, which this formula is not: the packet tells.";
     if (r.about == "beef") note += " It is beef, which this formula is not.";
     return note;
 }

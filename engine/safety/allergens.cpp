@@ -1,6 +1,9 @@
 #include "safety/allergens.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <optional>
+#include <utility>
 
 #include "core/contains.hpp"
 #include "knowledge/kinds.hpp"
@@ -16,14 +19,31 @@ void add_once(std::vector<std::string>& all, const std::string& one) {
     if (!contains(all, one)) all.push_back(one);
 }
 
+// A food that may bring an allergen: of the mass, or beside it.
+struct Bearer {
+    const PredictedLine* line;
+    const Ingredient* ingredient;
+    bool beside = false;
+
+    std::string said() const { return line->name + (beside ? " (beside the mass)" : ""); }
+};
+
+std::vector<Bearer> bearers_of(const Prediction& prediction, const Knowledge& knowledge) {
+    std::vector<Bearer> all;
+    for (const auto& [line, ingredient] : present(prediction, knowledge)) all.push_back({line, ingredient});
+    for (const auto& line : prediction.beside)
+        if (const Ingredient* ingredient = knowledge.ingredient(line.ingredient)) all.push_back({&line, ingredient, true});
+    return all;
+}
+
 // Every class in a fixed order, so that pages of different batches compare.
-std::vector<std::string> classes_of(const std::vector<Present>& lines, const std::vector<Declared>& told, const Knowledge& knowledge) {
+std::vector<std::string> classes_of(const std::vector<Bearer>& lines, const std::vector<Declared>& told, const Knowledge& knowledge) {
     std::vector<std::string> all;
     for (const auto& allergen : knowledge.records().allergens) add_once(all, allergen.id);
     for (const auto& rules : knowledge.records().rules)
         for (const auto& rule : rules.allergens) add_once(all, rule.allergen);
-    for (const auto& [line, ingredient] : lines)
-        for (const auto* words : {&ingredient->allergens, &ingredient->may_hold, &line->may_hold})
+    for (const auto& bearer : lines)
+        for (const auto* words : {&bearer.ingredient->allergens, &bearer.ingredient->may_hold, &bearer.line->may_hold})
             for (const auto& allergen : *words) add_once(all, allergen);
     add_once(all, std::string(sulphite_class));
     for (const auto& one : told) add_once(all, one.allergen);
@@ -53,6 +73,37 @@ struct Sulphites {
     bool declared(const AllergenRule& rule, const RuleSet& rules) const {
         return rule.allergen != sulphite_class || declares(rule, sulphites_mg_kg(prediction, knowledge, &rules));
     }
+
+    // By the rule sets, for each reckons wine as its own table does: the least and the most.
+    std::pair<double, double> mg_kg() const {
+        const double plain = sulphites_mg_kg(prediction, knowledge);
+        std::pair<double, double> found{plain, plain};
+        bool first = true;
+        for (const auto& rules : knowledge.records().rules) {
+            if (!rules.wine_sulphites) continue;
+            const double here = sulphites_mg_kg(prediction, knowledge, &rules);
+            found = {first ? here : std::min(found.first, here), std::max(found.second, here)};
+            first = false;
+        }
+        return found;
+    }
+
+    // "by reckoning under 10 mg/kg", "by reckoning 8-14 mg/kg; declared from 10 mg/kg on".
+    std::string reckoned() const {
+        const auto [least, most] = mg_kg();
+        std::optional<double> from;
+        for (const auto& rules : knowledge.records().rules)
+            for (const auto& rule : rules.allergens)
+                if (rule.allergen == sulphite_class)
+                    for (const auto& limit : {rule.from_mg_kg, rule.over_mg_kg})
+                        if (limit && (!from || *limit < *from)) from = limit;
+        if (from && most < *from) return "by reckoning under " + shown(*from) + " mg/kg";
+        const std::string low = shown(std::floor(least)), high = shown(std::ceil(most));
+        return "by reckoning " + (std::ceil(most) - std::floor(least) > 1 ? low + "-" + high : "up to " + high) + " mg/kg" +
+               (from ? "; declared from " + shown(*from) + " mg/kg on" : "");
+    }
+
+    bool worth_telling() const { return mg_kg().second >= knowledge.parameter("caution.trace.sulphite").mid; }
 };
 
 std::vector<std::pair<std::string, std::string>> declarations(std::string_view allergen, const Sulphites& sulphites) {
@@ -64,9 +115,76 @@ std::vector<std::pair<std::string, std::string>> declarations(std::string_view a
 }
 
 // A food that itself counts among the sulphites' class brings it whatever the weight.
-bool is_of_class(const std::vector<Present>& lines, std::string_view allergen) {
-    return std::any_of(lines.begin(), lines.end(), [&](const Present& p) { return contains(p.ingredient->allergens, allergen); });
+bool is_of_class(const std::vector<Bearer>& lines, std::string_view allergen) {
+    return std::any_of(lines.begin(), lines.end(), [&](const Bearer& b) { return contains(b.ingredient->allergens, allergen); });
 }
+
+class Lister {
+public:
+    Lister(const Prediction& prediction, const Knowledge& knowledge)
+        : bearers_(bearers_of(prediction, knowledge)),
+          told_(told_of(prediction)),
+          sulphites_{prediction, knowledge},
+          classes_(classes_of(bearers_, told_, knowledge)) {}
+
+    std::vector<AllergenText> all() {
+        for (const auto& allergen : classes_) surely(allergen);
+        for (const auto& allergen : classes_) perhaps(allergen);
+        // A food under a name of the maker's own was said to be like one that is known: what it holds itself nobody here can tell.
+        for (const auto& [line, ingredient, beside] : bearers_)
+            if (line->name != ingredient->names.front()) all_.push_back({"whatever " + line->name + " holds", {line->name}, {}, false});
+        return std::move(all_);
+    }
+
+private:
+    void surely(const std::string& allergen) {
+        AllergenText text{allergen, {}, {}};
+        text.beside = true;
+        for (const auto& bearer : bearers_)
+            if (brings(*bearer.ingredient, allergen)) {
+                add_once(text.from, bearer.said());
+                text.beside = text.beside && bearer.beside;
+            }
+        bool said = false;
+        for (const auto& one : told_)
+            if (one.allergen == allergen) {
+                add_once(text.from, one.words);
+                said = true;
+                text.beside = false;
+            }
+        if (text.from.empty()) return;
+        text.declare = declarations(allergen, sulphites_);
+        if (allergen == sulphite_class) text.reckoned = sulphites_.reckoned();
+        if (!said && allergen == sulphite_class && text.declare.empty() && !is_of_class(bearers_, allergen)) {
+            traces_ = std::move(text);
+            return;
+        }
+        all_.push_back(std::move(text));
+    }
+
+    void perhaps(const std::string& allergen) {
+        if (std::any_of(all_.begin(), all_.end(), [&](const AllergenText& sure) { return sure.allergen == allergen; })) return;
+        AllergenText text{allergen, {}, {}, false, true};
+        for (const auto& bearer : bearers_)
+            if (contains(bearer.ingredient->may_hold, allergen) || contains(bearer.line->may_hold, allergen)) {
+                add_once(text.from, bearer.said());
+                text.beside = text.beside && bearer.beside;
+            }
+        if (!text.from.empty()) all_.push_back(std::move(text));
+        else if (traces_ && allergen == sulphite_class && sulphites_.worth_telling()) {
+            traces_->sure = false;
+            traces_->beside = false;
+            all_.push_back(*traces_);
+        }
+    }
+
+    std::vector<Bearer> bearers_;
+    std::vector<Declared> told_;
+    Sulphites sulphites_;
+    std::vector<std::string> classes_;
+    std::vector<AllergenText> all_;
+    std::optional<AllergenText> traces_;  // of sulphite, less than any code wants declared
+};
 
 }  // namespace
 
@@ -97,37 +215,7 @@ std::vector<std::string> may_hold_as_bought(const Line& line, const Knowledge& k
 }
 
 std::vector<AllergenText> allergens_of(const Prediction& prediction, const Knowledge& knowledge) {
-    const auto lines = present(prediction, knowledge);
-    const Sulphites sulphites{prediction, knowledge};
-    const auto told = told_of(prediction);
-    const auto classes = classes_of(lines, told, knowledge);
-    std::vector<AllergenText> all;
-    for (const auto& allergen : classes) {
-        AllergenText text{allergen, {}, {}};
-        for (const auto& [line, ingredient] : lines)
-            if (brings(*ingredient, allergen)) add_once(text.from, line->name);
-        bool said = false;
-        for (const auto& one : told)
-            if (one.allergen == allergen) {
-                add_once(text.from, one.words);
-                said = true;
-            }
-        if (text.from.empty()) continue;
-        text.declare = declarations(allergen, sulphites);
-        if (!said && allergen == sulphite_class && text.declare.empty() && !is_of_class(lines, allergen)) continue;
-        all.push_back(std::move(text));
-    }
-    for (const auto& allergen : classes) {
-        if (std::any_of(all.begin(), all.end(), [&](const AllergenText& sure) { return sure.allergen == allergen; })) continue;
-        AllergenText text{allergen, {}, {}, false};
-        for (const auto& [line, ingredient] : lines)
-            if (contains(ingredient->may_hold, allergen) || contains(line->may_hold, allergen)) add_once(text.from, line->name);
-        if (!text.from.empty()) all.push_back(std::move(text));
-    }
-    // A food under a name of the maker's own was said to be like one that is known: what it holds itself nobody here can tell.
-    for (const auto& [line, ingredient] : lines)
-        if (line->name != ingredient->names.front()) all.push_back({"whatever " + line->name + " holds", {line->name}, {}, false});
-    return all;
+    return Lister(prediction, knowledge).all();
 }
 
 std::vector<std::string> new_allergens(const Prediction& base, const Prediction& variant) {

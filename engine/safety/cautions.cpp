@@ -5,6 +5,7 @@
 #include <string>
 
 #include "core/contains.hpp"
+#include "core/words.hpp"
 #include "safety/conditions.hpp"
 #include "safety/making_limits.hpp"
 #include "standin/number_text.hpp"
@@ -61,13 +62,17 @@ void heat_at_least(std::string& text, double core_c) {
     }
 }
 
-// Some foods do not let the raw mass wait: then no caution speaks of days.
-void not_beyond_the_rest(std::string& text, const Facts& facts, std::string_view rules) {
-    constexpr std::string_view days = "Raw it keeps 1-2 days; then freeze it.",
-                               at_once = "Raw it does not keep: cook it the same day, or freeze it at once.";
-    const MakingLimit limit = limit_on(ProcessField::rest, facts, rules);
-    if (!limit.rule || limit.rule->most > 0) return;
-    if (const auto at = text.find(days); at != std::string::npos) text.replace(at, days.size(), at_once);
+void put_in(std::string& text, std::string_view word, const std::string& value) {
+    for (auto at = text.find(word); at != std::string::npos; at = text.find(word, at + value.size())) text.replace(at, word.size(), value);
+}
+
+// How long the raw mass keeps and how cold are those of the strictest limit that holds for this batch, in every length of the caution.
+void keep_to_limits(std::string& text, const Facts& facts, std::string_view rules) {
+    const MakingLimit rest = limit_on(ProcessField::rest, facts, rules), cold = limit_on(ProcessField::rest_at, facts, rules);
+    if (rest.rule)
+        put_in(text, "{keeps}",
+               rest.rule->keeps.empty() ? "raw it keeps no longer than " + shown_hours(rest.rule->most) : rest.rule->keeps);
+    if (cold.rule) put_in(text, "{cold}", "{" + shown(cold.rule->most) + " C or colder}");
 }
 
 // All the conditions that hold speak together: two foods of two conditions are both named.
@@ -90,7 +95,7 @@ std::optional<Candidate> candidate(const Caution& caution, const Facts& facts) {
     }
     if (!all || !enough_to_say(caution, *all, facts)) return std::nullopt;
     Caution told = caution;
-    heat_at_least(told.text, facts.core.core_c);
+    for (auto* text : {&told.text, &told.brief}) heat_at_least(*text, facts.core.core_c);
     return Candidate{text_of(told, *all), all->threshold, of_process};
 }
 
@@ -99,10 +104,6 @@ bool is_most_severe(const Candidate& one, const std::vector<Candidate>& all) {
         return other.threshold && other.threshold->property == one.threshold->property && other.threshold->below == one.threshold->below &&
                other.threshold->severity > one.threshold->severity;
     });
-}
-
-void put_in(std::string& text, std::string_view word, const std::string& value) {
-    if (const auto at = text.find(word); at != std::string::npos) text.replace(at, word.size(), value);
 }
 
 CautionText core_caution(const Caution& caution, const CoreTemperature& core) {
@@ -156,8 +157,10 @@ std::vector<CautionText> cautions_of(const Prediction& prediction, const Process
             if (caution.id == core_caution_id && facts.core.rule) first.push_back(core_caution(caution, facts.core));
             else if (caution.when.empty()) {
                 Caution told = caution;
-                heat_at_least(told.text, facts.core.core_c);
-                not_beyond_the_rest(told.text, facts, rules);
+                for (auto* text : {&told.text, &told.brief}) {
+                    heat_at_least(*text, facts.core.core_c);
+                    keep_to_limits(*text, facts, rules);
+                }
                 always.push_back(said_plainly(told));
             } else if (auto one = candidate(caution, facts)) held.push_back(std::move(*one));
         }

@@ -156,17 +156,17 @@ Reason reason_of(const std::string& id, std::string text, const Holding& holding
         reason.figures.push_back({what, {}, *number, holding.unit});
     }
     reason.note = std::move(text);
-    if (!holding.here.empty()) reason.note += " " + holding.here;
+    if (!holding.here.empty()) reason.note += (reason.note.ends_with('.') || reason.note.empty() ? " " : ". ") + holding.here;
     return reason;
 }
 
 Facts facts_of(const Prediction& prediction, const Process& process, const Knowledge& knowledge, std::string_view rules) {
-    return {prediction,
-            process,
-            knowledge,
-            present(prediction, knowledge),
-            species_of(prediction, knowledge),
-            demanded_core(prediction, knowledge, rules)};
+    // What stands beside the mass weighs nothing in it, and is eaten and handled all the same.
+    std::vector<Present> lines = present(prediction, knowledge);
+    for (const auto& line : prediction.beside)
+        if (const Ingredient* ingredient = knowledge.ingredient(line.ingredient)) lines.push_back({&line, ingredient});
+    return {
+        prediction, process, knowledge, std::move(lines), species_of(prediction, knowledge), demanded_core(prediction, knowledge, rules)};
 }
 
 std::optional<double> core_said(const Process& process) {

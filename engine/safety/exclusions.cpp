@@ -77,6 +77,27 @@ std::optional<Exclusion> of_another_tongue(std::string_view word, const Knowledg
     return std::nullopt;
 }
 
+std::string quoted_if_blank(const std::string& word) { return word.find(' ') == std::string::npos ? word : "\"" + word + "\""; }
+
+// "gluten, milk and nuts": the parts, where each is understood by itself.
+std::vector<std::string> several_in(std::string_view word, const Knowledge& knowledge) {
+    constexpr std::array<std::string_view, 7> joins{",", ";", "/", "+", "&", " and ", " or "};
+    std::vector<std::string> parts{std::string(word)};
+    for (const auto join : joins)
+        for (std::size_t i = 0; i < parts.size(); ++i)
+            if (const auto at = parts[i].find(join); at != std::string::npos) {
+                parts.push_back(parts[i].substr(at + join.size()));
+                parts[i].resize(at);
+            }
+    for (auto& part : parts) {
+        part.erase(0, std::min(part.size(), part.find_first_not_of(' ')));
+        part.erase(part.find_last_not_of(' ') + 1);
+    }
+    const auto understood = [&](const std::string& part) { return !part.empty() && exclusion_of(part, knowledge); };
+    if (parts.size() < 2 || !std::all_of(parts.begin(), parts.end(), understood)) return {};
+    return parts;
+}
+
 // "-free" behind it, "ohne" before it.
 std::string_view bare_in_any_tongue(std::string_view word) {
     constexpr std::array<std::string_view, 8> before{"ohne ", "sans ", "sin ", "senza ", "sem ", "zonder ", "bez ", "pas de "};
@@ -115,6 +136,11 @@ Result<Exclusion> exclusion_of(std::string_view word, const Knowledge& knowledge
         found->word = word;
         return std::move(*found);
     }
+    if (const auto parts = several_in(word, knowledge); !parts.empty()) {
+        std::string each;
+        for (const auto& part : parts) each += (each.empty() ? "" : " ") + std::string("--without ") + quoted_if_blank(part);
+        return failure(Trouble::usage, "\"" + std::string(word) + "\" is several: say each by itself, " + each, "request.without");
+    }
     return failure(Trouble::usage,
                    "\"" + std::string(word) +
                        "\": neither a food nor a kind of food that is known here, so nothing was left out; name the foods one by one",
@@ -133,12 +159,17 @@ bool takes_line(const Exclusion& exclusion, const Line& line, const Knowledge& k
            std::any_of(may.begin(), may.end(), [&](const auto& allergen) { return takes_allergen(*exclusion.kind, allergen, knowledge); });
 }
 
-std::vector<std::string> casings_excluded(const Formula& formula, const Exclusion& exclusion, const Knowledge& knowledge) {
+bool is_casing(const Beside& beside) { return beside.ingredient.empty() && beside.what.find("casing") != std::string::npos; }
+
+bool takes_beside(const Exclusion& exclusion, const Beside& beside, const Knowledge& knowledge) {
+    if (!beside.ingredient.empty()) return exclusion.foods.count(beside.ingredient) > 0;
+    return exclusion.kind && is_casing(beside) && casing_belongs(beside.written, *exclusion.kind, knowledge);
+}
+
+std::vector<std::string> beside_excluded(const Formula& formula, const Exclusion& exclusion, const Knowledge& knowledge) {
     std::vector<std::string> all;
-    if (!exclusion.kind) return all;
     for (const auto& beside : formula.beside)
-        if (beside.what.find("casing") != std::string::npos && casing_belongs(beside.written, *exclusion.kind, knowledge))
-            all.push_back(beside.written);
+        if (takes_beside(exclusion, beside, knowledge)) all.push_back(beside.written);
     return all;
 }
 

@@ -29,8 +29,14 @@ bool tells_of_it(const Exclusion& exclusion, const std::vector<Declared>& declar
 /// Whether a line is of it: by its food, by what the line says that it holds, or by what is done to its food before it is bought.
 bool takes_line(const Exclusion& exclusion, const Line& line, const Knowledge& knowledge);
 
-/// What of the formula's casings is, or may be, of that kind, as written.
-std::vector<std::string> casings_excluded(const Formula& formula, const Exclusion& exclusion, const Knowledge& knowledge);
+/// Whether what stands beside the mass is, or may be, of that kind: a casing by its beast, a food by all that it holds.
+bool takes_beside(const Exclusion& exclusion, const Beside& beside, const Knowledge& knowledge);
+
+/// What of that kind stands beside the mass, as written.
+std::vector<std::string> beside_excluded(const Formula& formula, const Exclusion& exclusion, const Knowledge& knowledge);
+
+/// A casing, by its line; never a food.
+bool is_casing(const Beside& beside);
 
 /// Whether `ingredient` is of the kind that `what` names.
 bool carries(const Ingredient& ingredient, std::string_view what, const Knowledge& knowledge);

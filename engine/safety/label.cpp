@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <vector>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
+#include "knowledge/kinds.hpp"
 #include "safety/allergens.hpp"
 #include "safety/wording.hpp"
 
@@ -109,11 +111,34 @@ std::string named(const Ingredient& ingredient, const std::string& called, const
     return parts.empty() ? name : name + " (" + listed(parts) + ")";
 }
 
+// Casings by their beast, and foods that go on or around the mass with what they are for.
+std::vector<std::string> around_the_mass(const Prediction& prediction, const Knowledge& knowledge) {
+    std::vector<std::string> all;
+    for (const auto& casing : prediction.casings) {
+        const std::string name = casing_name(casing.written, knowledge);
+        if (name == "inedible") continue;
+        std::string text = (name.empty() ? "" : name + " ") + "casing";
+        if (name == "hog") text += " (pork)";
+        if (name.empty() || name == "collagen") text += " (of which animal: see the packet)";
+        if (!contains(all, text)) all.push_back(std::move(text));
+    }
+    for (const auto& line : prediction.beside)
+        if (const Ingredient* food = knowledge.ingredient(line.ingredient)) {
+            std::string text = named(*food, {}, {}, true, knowledge);
+            if (!contains(all, text)) all.push_back(std::move(text));
+        }
+    return all;
+}
+
 }  // namespace
 
-std::string label_of(const Prediction& prediction, const Knowledge& knowledge) {
-    const bool sulphites = std::any_of(prediction.allergens.begin(), prediction.allergens.end(),
-                                       [](const AllergenText& a) { return a.sure && a.allergen == sulphite_class; });
+std::string label_of(const Prediction& prediction, const Knowledge& knowledge, std::string_view rules) {
+    const RuleSet* chosen = knowledge.rules(rules);
+    const bool has_list = chosen && !chosen->allergens.empty();
+    const bool sulphites = std::any_of(prediction.allergens.begin(), prediction.allergens.end(), [&](const AllergenText& a) {
+        const auto wants = [&](const auto& declared) { return declared.first == rules; };
+        return a.sure && a.allergen == sulphite_class && (!has_list || std::any_of(a.declare.begin(), a.declare.end(), wants));
+    });
     std::vector<Item> items;
     // Only what reads alike to the last allergen is one ingredient.
     const auto add = [&](const Ingredient& ingredient, const std::string& called, const std::vector<Declared>& declared, double grams) {
@@ -133,7 +158,8 @@ std::string label_of(const Prediction& prediction, const Knowledge& knowledge) {
     std::stable_sort(items.begin(), items.end(), [](const Item& a, const Item& b) { return a.grams > b.grams; });
     std::vector<std::string> names;
     for (const auto& item : items) names.push_back(item.text);
-    return listed(names);
+    const auto around = around_the_mass(prediction, knowledge);
+    return listed(names) + (around.empty() ? "" : "; beside the mass: " + listed(around));
 }
 
 }  // namespace standin

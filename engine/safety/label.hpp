@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 
 #include "knowledge/knowledge.hpp"
 #include "standin/prediction.hpp"
@@ -11,7 +12,8 @@ namespace standin {
 /// Common names in descending weight as weighed, equal weights in the formula's order; parts of compound ingredients in brackets;
 /// allergens in capitals, added in brackets where the name does not say them. What makes 2 % or less may stand in any order at the end
 /// (21 CFR 101.4(a)(2); less than 2 % in the EU), so it simply stays in order. `prediction.allergens` must be filled in: it decides
-/// whether sulphites are named.
-std::string label_of(const Prediction& prediction, const Knowledge& knowledge);
+/// whether sulphites are named,
+/// by the code `rules`, where it is one that lists them.
+std::string label_of(const Prediction& prediction, const Knowledge& knowledge, std::string_view rules = {});
 
 }  // namespace standin

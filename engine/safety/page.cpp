@@ -19,6 +19,8 @@ void add(std::vector<AllergenText>& to, const AllergenText& one) {
     }
     for (const auto& food : one.from)
         if (!contains(same->from, food)) same->from.push_back(food);
+    same->beside = same->beside && one.beside;
+    if (same->reckoned != one.reckoned) same->reckoned.clear();
 }
 
 // One caution for all the foods that call for it, whichever batch they are in.
@@ -46,6 +48,25 @@ void gather(PageSafety& page, const Prediction& prediction) {
     page.core = std::max(page.core, prediction.core);
 }
 
+// Only what came in is new: foods that the base holds already are left out, unless no other calls for it.
+CautionText of_what_came_in(const CautionText& caution, const Prediction& base) {
+    const auto held = [&](const std::string& food) {
+        return std::any_of(base.lines.begin(), base.lines.end(), [&](const PredictedLine& line) { return line.ingredient == food; });
+    };
+    if (caution.foods.size() != caution.reason.foods.size() || caution.foods.empty()) return caution;
+    CautionText fresh = caution;
+    fresh.foods.clear();
+    fresh.reason.foods.clear();
+    for (std::size_t i = 0; i < caution.foods.size(); ++i) {
+        if (held(caution.foods[i])) continue;
+        fresh.foods.push_back(caution.foods[i]);
+        fresh.reason.foods.push_back(caution.reason.foods[i]);
+    }
+    if (fresh.foods.empty()) return caution;
+    if (!fresh.reason.note.empty()) fresh.text = in_full(fresh.reason);
+    return fresh;
+}
+
 }  // namespace
 
 bool is_same(const CautionText& one, const CautionText& other) { return one.id == other.id && one.degree == other.degree; }
@@ -67,7 +88,7 @@ std::vector<CautionText> new_cautions(const Prediction& base, const Prediction& 
     for (const auto& caution : variant.cautions) {
         if (caution.id == core_caution_id && !(variant.core > base.core)) continue;
         if (std::none_of(base.cautions.begin(), base.cautions.end(), [&](const CautionText& old) { return says_all_of(old, caution); }))
-            fresh.push_back(caution);
+            fresh.push_back(of_what_came_in(caution, base));
     }
     return fresh;
 }

@@ -11,6 +11,7 @@
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
 #include "safety/allergens.hpp"
+#include "safety/casings.hpp"
 #include "safety/exclusions.hpp"
 #include "safety/title_words.hpp"
 #include "safety/wording.hpp"
@@ -25,6 +26,9 @@ std::vector<std::string> breaking(const Formula& formula, const Kind& kind, cons
         if (!contains(names, name)) names.push_back(name);
     };
     Exclusion exclusion{kind.id, {}, {}, &kind, {}};
+    for (const auto& beside : formula.beside)
+        if (const Ingredient* food = knowledge.ingredient(beside.ingredient); food && belongs(*food, kind, knowledge))
+            exclusion.foods.insert(food->id);
     for (const auto& line : formula.lines) {
         const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
         if (belongs(ingredient, kind, knowledge)) add(ingredient.names.front());
@@ -33,7 +37,7 @@ std::vector<std::string> breaking(const Formula& formula, const Kind& kind, cons
         else if (takes_line(exclusion, line, knowledge)) add(ingredient.names.front() + ", dried");
     }
     if (tells_of_it(exclusion, formula.declared, knowledge)) add("what its notes say (\"" + formula.declared.front().words + "\")");
-    for (const auto& casing : casings_excluded(formula, exclusion, knowledge)) add(casing);
+    for (const auto& beside : beside_excluded(formula, exclusion, knowledge)) add(beside);
     return names;
 }
 
@@ -45,6 +49,9 @@ std::vector<std::string> with_any_allergen(const Formula& formula, const Knowled
         const bool holds = !allergens_held(ingredient).empty() || !line.declared.empty() || !may_hold_as_bought(line, knowledge).empty();
         if (holds && !contains(names, ingredient.names.front())) names.push_back(ingredient.names.front());
     }
+    for (const auto& beside : formula.beside)
+        if (const Ingredient* food = knowledge.ingredient(beside.ingredient); food && !allergens_held(*food).empty())
+            names.push_back(beside.written);
     if (!formula.declared.empty()) names.push_back("what its notes say (\"" + formula.declared.front().words + "\")");
     return names;
 }
@@ -56,6 +63,16 @@ CautionText promise_caution(std::string words, std::vector<std::string> foods, c
     reason.note = std::move(words);
     reason.foods = std::move(foods);
     return caution_text(std::move(reason), source, {}, promise);
+}
+
+CautionText raw_caution(const std::string& words) {
+    Reason reason;
+    reason.kind = ReasonKind::caution;
+    reason.about = "title-raw";
+    reason.note = "The title says \"" + words +
+                  "\", which is eaten raw. Nothing here makes raw meat or fish safe to eat, however fresh, cold, salted or sour it is: it "
+                  "carries E. coli, Salmonella and parasites. Cook it to the core temperature above, or change the title.";
+    return caution_text(std::move(reason), "judgement", {}, words);
 }
 
 // That it is fit for people who must go without needs more than lines can show.
@@ -87,6 +104,7 @@ std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge
     std::vector<CautionText> all;
     const TitleWords title(formula.title, knowledge);
     of_any_allergen(all, formula, knowledge);
+    if (const std::string raw = title.eaten_raw(); !raw.empty()) all.push_back(raw_caution(raw));
     for (const auto& kind : knowledge.records().kinds) {
         const auto promise = title.promise_of(kind);
         if (!promise) continue;
@@ -101,6 +119,7 @@ std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge
             all.push_back(promise_caution(with_promise(fit_needs_more, promise->words), {}, "eu-828-2014", promise->words));
     }
     for (auto& told : other_animals(formula, title, knowledge)) all.push_back(std::move(told));
+    for (auto& told : animals_of_casings(formula, knowledge)) all.push_back(std::move(told));
     return all;
 }
 

@@ -56,7 +56,7 @@ void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge
     // After the core, before everything else.
     const auto first = prediction.cautions.begin() + (prediction.cautions.empty() ? 0 : 1);
     prediction.cautions.insert(first, special.begin(), special.end());
-    prediction.label = label_of(prediction, knowledge);
+    prediction.label = label_of(prediction, knowledge, rules);
 }
 
 }  // namespace standin

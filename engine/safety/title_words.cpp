@@ -158,6 +158,15 @@ std::optional<TitlePromise> TitleWords::promise_of(const Kind& kind) const {
     return joined_promise(kind);
 }
 
+std::string TitleWords::eaten_raw() const {
+    constexpr std::size_t longest = 3;  // words
+    for (std::size_t first = 0; first < words_.size(); ++first)
+        for (std::size_t last = std::min(words_.size(), first + longest); last > first; --last)
+            if (words_[first] != joint && words_[last - 1] != joint && knowledge_.in_list("eaten-raw", fold(said(first, last))))
+                return said(first, last);
+    return {};
+}
+
 std::string TitleWords::named(const Kind& kind) const {
     // "Duck egg", "goose fat", "hog casing", "lamb's lettuce": not what it is made of. "Chicken of the woods" is a fungus.
     constexpr std::array<std::string_view, 22> other{"egg",       "eggs",  "fat",    "casing", "casings", "lettuce",  "of",   "free",

@@ -25,6 +25,9 @@ public:
     /// promises nothing of the kind.
     std::optional<TitlePromise> promise_of(const Kind& kind) const;
 
+    /// The words that say it is eaten raw: "mett", "served raw"; empty where none do.
+    std::string eaten_raw() const;
+
     /// The word of a kind that stands in the title as what it is made of; empty where there is none.
     std::string named(const Kind& kind) const;
 

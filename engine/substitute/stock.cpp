@@ -9,6 +9,14 @@
 #include "substitute/stock_presumed.hpp"
 
 namespace standin {
+namespace {
+
+std::string kept_words(const Ingredient& food) {
+    return "Kept as you ask: " + food.names.front() +
+           ". A bought one may hold it: read the packet, and use only one that says it holds none.";
+}
+
+}  // namespace
 
 Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, const Context& context) {
     Stock stock;
@@ -37,6 +45,11 @@ void Stock::note_told(const Inventory& have) {
         if (!item.declared.empty()) told_.try_emplace(item.ingredient, item.declared);
 }
 
+bool Stock::takes(const Exclusion& exclusion, const std::string& ingredient) const {
+    const auto told = told_.find(ingredient);
+    return exclusion.foods.count(ingredient) > 0 || (told != told_.end() && tells_of_it(exclusion, told->second, *knowledge_));
+}
+
 void Stock::tell(Line& line) const {
     const auto told = told_.find(line.ingredient);
     if (told == told_.end()) return;
@@ -44,16 +57,36 @@ void Stock::tell(Line& line) const {
         if (!contains(line.declared, one)) line.declared.push_back(one);
 }
 
+// A kept line whose food only may hold it, as bought: the maker keeps it, and the packet must say that it holds none. What a line or a list
+// itself tells of, or what the food always holds, is never kept so.
+std::set<std::string> Stock::kept_by_packet(const Formula& formula, const Exclusion& exclusion) const {
+    std::set<std::string> kept;
+    if (!exclusion.kind || !exclusion.allergy) return kept;
+    for (const auto& line : formula.lines) {
+        if (!line.keep || !exclusion.foods.count(line.ingredient)) continue;
+        Ingredient plain = *knowledge_->ingredient(line.ingredient);
+        plain.may_hold.clear();
+        Line told = line;
+        tell(told);
+        if (!belongs(plain, *exclusion.kind, *knowledge_) && !tells_of_it(exclusion, told.declared, *knowledge_)) kept.insert(plain.id);
+    }
+    return kept;
+}
+
 void Stock::leave_out(const Formula& formula, const Exclusion& exclusion) {
-    left_out_.insert(exclusion.foods.begin(), exclusion.foods.end());
-    Excluded out{exclusion.word, exclusion.takes, exclusion.note, {}, casings_excluded(formula, exclusion, *knowledge_)};
+    const auto kept = kept_by_packet(formula, exclusion);
+    for (const auto& food : exclusion.foods)
+        if (!kept.count(food)) left_out_.insert(food);
+    Excluded out{exclusion.word, exclusion.takes, exclusion.note, {}, beside_excluded(formula, exclusion, *knowledge_)};
     for (const auto& [food, declared] : told_)
         if (!exclusion.foods.count(food) && tells_of_it(exclusion, declared, *knowledge_)) {
             left_out_.insert(food);
             out.note += std::string(out.note.empty() ? "" : " ") + "Of your list it leaves out " +
                         knowledge_->ingredient(food)->names.front() + ": \"" + declared.front().words + "\".";
         }
+    for (const auto& food : kept) out.note += std::string(out.note.empty() ? "" : " ") + kept_words(*knowledge_->ingredient(food));
     for (const auto& line : formula.lines) {
+        if (kept.count(line.ingredient)) continue;
         Line told = line;
         tell(told);
         if (!takes_line(exclusion, told, *knowledge_) || contains(out.lines, line.ingredient)) continue;
@@ -71,9 +104,10 @@ void Stock::guard_allergens(const Formula& formula) {
         const Ingredient& food = *knowledge_->ingredient(line.ingredient);
         if (left_out_.count(food.id)) continue;
         only_allergens_->insert(food.allergens.begin(), food.allergens.end());
-        only_allergens_->insert(food.may_hold.begin(), food.may_hold.end());
+        perhaps_allergens_.insert(food.may_hold.begin(), food.may_hold.end());
         for (const auto& told : line.declared) only_allergens_->insert(told.allergen);
     }
+    perhaps_allergens_.insert(only_allergens_->begin(), only_allergens_->end());
     presumed_.push_back(presumption("", false, false, ReasonKind::no_new_allergens, {}, ""));
 }
 
@@ -127,8 +161,12 @@ bool Stock::can_bring(const Ingredient& ingredient) const {
     if (listed_ && !everything_ && !have_.count(ingredient.id)) return false;  // water by itself stands for nothing
     if (month_ && !have_.count(ingredient.id) && !in_season(ingredient, *month_, season_shift_).value_or(true)) return false;
     if (!only_allergens_ || names(ingredient.id)) return true;
+    // What the formula only may hold gives no leave to what surely holds it.
     const auto held = allergens_held(ingredient);
-    return std::all_of(held.begin(), held.end(), [&](const std::string& allergen) { return only_allergens_->count(allergen) > 0; });
+    return std::all_of(held.begin(), held.end(), [&](const std::string& allergen) {
+        const bool perhaps = contains(ingredient.may_hold, allergen) && !contains(ingredient.allergens, allergen);
+        return (perhaps ? perhaps_allergens_ : *only_allergens_).count(allergen) > 0;
+    });
 }
 
 bool Stock::may_stand_in(const Ingredient& ingredient, const Line& line) const {

@@ -39,6 +39,8 @@ public:
     bool can_bring(const Ingredient& ingredient) const;
     /// Whether the maker leaves it open what stands in for `line`, or has named just this.
     bool may_stand_in(const Ingredient& ingredient, const Line& line) const;
+    /// Whether an exclusion takes a food, by what it is or by what the list says that it holds.
+    bool takes(const Exclusion& exclusion, const std::string& ingredient) const;
     /// What the list says that its foods hold goes with them into a line: "may contain nuts".
     void tell(Line& line) const;
     /// Grams of a line that the maker will not go below.
@@ -54,6 +56,7 @@ public:
 
 private:
     void note_told(const Inventory& have);
+    std::set<std::string> kept_by_packet(const Formula& formula, const Exclusion& exclusion) const;
     void leave_out(const Formula& formula, const Exclusion& exclusion);
     void guard_allergens(const Formula& formula);
     void take_list(const Inventory& have);
@@ -68,6 +71,7 @@ private:
     std::map<std::string, double> least_;
     std::map<std::string, std::vector<Declared>> told_;    // by ingredient: what the list says that it holds
     std::optional<std::set<std::string>> only_allergens_;  // absent: any may come in
+    std::set<std::string> perhaps_allergens_;              // likewise, for a food that only may hold it
     std::optional<int> month_;
     int season_shift_ = 0;
     bool listed_ = false;

@@ -5,7 +5,9 @@
 
 #include "core/names.hpp"
 #include "safety/cap_values.hpp"
+#include "safety/conditions.hpp"
 #include "safety/core_temperature.hpp"
+#include "safety/making_limits.hpp"
 #include "safety/wording.hpp"
 #include "standin/number_text.hpp"
 #include "worksheet/label_rules.hpp"
@@ -80,9 +82,31 @@ private:
     NamedShareRule rule_;
 };
 
-void put_core(std::string& text, const CoreAsked& core) {
-    constexpr std::string_view word = "{core}";
-    if (const auto at = text.find(word); at != std::string::npos) text.replace(at, word.size(), shown_core(core));
+void put_in_line(std::string& text, std::string_view word, const std::string& value) {
+    if (const auto at = text.find(word); at != std::string::npos) text.replace(at, word.size(), value);
+}
+
+// Both scales, in Fahrenheit never warmer.
+std::string or_colder(double celsius) {
+    constexpr double given_back = 0.09;  // a rule in whole degrees Fahrenheit stands in the knowledge to 0.1 C
+    return trimmed_text(celsius, 1) + " C (" + fixed_text(std::floor(celsius * 1.8 + 32 + given_back), 0) + " F) or colder";
+}
+
+std::string until(double hours) {
+    constexpr double day = 24;
+    if (hours <= 0) return "the day it is made";
+    return hours < day ? shown_hours(hours) + " from making at most"
+                       : trimmed_text(std::floor(hours / day), 0) + (hours < 2 * day ? " day" : " days") + " from making at most";
+}
+
+// How hot, how cold and how long are those of the strictest rules that hold for this batch.
+void fill_in(std::vector<LabelLine>& lines, const Facts& facts, std::string_view rules) {
+    const MakingLimit cold = limit_on(ProcessField::rest_at, facts, rules), rest = limit_on(ProcessField::rest, facts, rules);
+    for (auto& line : lines) {
+        put_in_line(line.text, "{core}", shown_core({facts.core.core_c, facts.core.hold_s}));
+        if (cold.rule) put_in_line(line.text, "{cold}", or_colder(cold.rule->most));
+        if (rest.rule) put_in_line(line.text, "{until}", until(rest.rule->most));
+    }
 }
 
 }  // namespace
@@ -96,8 +120,7 @@ LabelDraft label_draft(const Formula& formula, const Prediction& prediction, con
     draft.named_says = shares.rule().text;
     draft.named_source = shares.rule().source;
     draft.lines = label_lines(knowledge, rules);
-    const CoreTemperature core = demanded_core(prediction, knowledge, rules);
-    for (auto& line : draft.lines) put_core(line.text, {core.core_c, core.hold_s});
+    fill_in(draft.lines, facts_of(prediction, formula.process, knowledge, rules), rules);
     const NutritionRule rule = nutrition_rule(knowledge, rules);
     draft.nutrition = nutrition_of(formula, rule, evaluator);
     draft.nutrition_says = rule.text;

@@ -70,8 +70,10 @@ NamedShareRule named_share_rule(const Knowledge& knowledge, std::string_view rul
 std::vector<LabelLine> label_lines(const Knowledge& knowledge, std::string_view rules) {
     std::vector<LabelLine> lines;
     const auto add = [&](std::string_view set) {
-        for (const auto& item : items(knowledge, head(set, "line.")))
+        for (const auto& item : items(knowledge, head(set, "line."))) {
+            std::erase_if(lines, [&](const LabelLine& line) { return line.id == item.rest; });
             lines.push_back({item.rest, item.record->note, item.record->quantity.source});
+        }
     };
     add("general");
     if (!rules.empty() && rules != "general") add(rules);

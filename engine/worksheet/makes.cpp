@@ -3,6 +3,10 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <optional>
+
+#include "knowledge/kinds.hpp"
+#include "safety/exclusions.hpp"
 
 namespace standin {
 namespace {
@@ -10,6 +14,14 @@ namespace {
 std::string casing_for(double mm, const Knowledge& knowledge) {
     if (mm <= knowledge.parameter("bench.casing.sheep-up-to").mid) return "sheep";
     return mm <= knowledge.parameter("bench.casing.hog-up-to").mid ? "hog" : "beef";
+}
+
+// What the formula itself names goes before what is sold so wide.
+std::optional<std::string> casing_beside(const Formula& formula, const Knowledge& knowledge) {
+    for (const auto& beside : formula.beside)
+        if (is_casing(beside))
+            if (std::string name = casing_name(beside.written, knowledge); !name.empty()) return name;
+    return std::nullopt;
 }
 
 Band cooked(double raw, const Band& loss) { return {raw * (1 - loss.high / 100), raw * (1 - loss.mid / 100), raw * (1 - loss.low / 100)}; }
@@ -33,7 +45,7 @@ SheetYield makes_of(const Formula& formula, const Prediction& prediction, const 
         y.length_mm = asked.grams ? *asked.grams / grams_a_mm : asked.link_mm.value_or(parameter("bench.link.length"));
         y.length_said = asked.grams || asked.link_mm;
         y.piece_g = *y.length_mm * grams_a_mm;
-        y.casing = casing_for(*y.diameter_mm, knowledge);
+        y.casing = casing_beside(formula, knowledge).value_or(casing_for(*y.diameter_mm, knowledge));
         y.casing_g_a_metre = 1000 * grams_a_mm;
         y.casing_m = parameter("bench.casing.over") * y.batch_g / *y.casing_g_a_metre;
     }

@@ -8,6 +8,7 @@
 #include "formula/line/process_text.hpp"
 #include "knowledge/effects.hpp"
 #include "safety/conditions.hpp"
+#include "safety/exclusions.hpp"
 #include "safety/safety.hpp"
 #include "safety/wording.hpp"
 #include "worksheet/buy.hpp"
@@ -79,7 +80,9 @@ void warn_of_the_casing(Sheet& sheet, const Knowledge& knowledge) {
     };
     Reason note = make_reason(ReasonKind::casing_named);
     note.role = casing;
+    if (casing == "inedible") return;
     if (casing == "hog" && !holds(Species::pork)) note.about = "pork";
+    if (casing == "collagen" && !holds(Species::pork)) note.about = "pork, perhaps";
     if (casing == "beef" && !holds(Species::beef)) note.about = "beef";
     sheet.notes.push_back(std::move(note));
 }
@@ -94,7 +97,8 @@ void warn_of_the_shape(Sheet& sheet, const Knowledge& knowledge) {
         titled = titled || knowledge.in_list("link-word", title.substr(at, end - at));
         at = end + 1;
     }
-    sheet.makes.titled_link = titled || !sheet.formula.beside.empty();
+    const auto& beside = sheet.formula.beside;
+    sheet.makes.titled_link = titled || std::any_of(beside.begin(), beside.end(), is_casing);
     if (sheet.makes.titled_link)
         sheet.notes.push_back(said(std::string(titled ? "The title speaks of links" : "A casing stands beside the mass") +
                                    ", and nothing says how wide: this sheet makes patties. For links ask for a casing (`--casing 32mm`) or "

@@ -6,11 +6,13 @@
 
 #include "core/names.hpp"
 #include "formula/formats/reading.hpp"
+#include "formula/line/food_beside.hpp"
 #include "formula/line/heading_base.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/method_facts.hpp"
 #include "formula/line/page_words.hpp"
+#include "safety/title_words.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
@@ -39,7 +41,9 @@ bool any_doubt(const ReadLine& read, const std::string& words) {
 // As a line of a formula.
 std::string became_line(const std::string& line, const std::string& wanted) {
     const Origin origin("", {1, 1});
-    if (wanted == "beside") return beside_the_mass(line, knowledge()).empty() ? "no casing" : wanted;
+    if (wanted == "beside")
+        return beside_the_mass(line, knowledge()).empty() && !food_beside(line, origin, knowledge()) ? "in the mass" : wanted;
+    if (wanted == "eaten raw") return TitleWords("Sausage " + line, knowledge()).eaten_raw().empty() ? "cooked" : wanted;
     if (wanted == "left out") return is_method_line(line, knowledge()) ? wanted : "asked";
     const Process process = process_in_method({line}, knowledge());
     if (wanted == "plate") return process.plate_mm ? wanted : "no plate";

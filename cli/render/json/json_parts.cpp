@@ -53,7 +53,10 @@ Json json_of(const std::vector<Reason>& reasons) {
 Json json_of(const std::vector<AllergenText>& allergens) {
     return array_of(allergens, [](const AllergenText& a) {
         const Json declare = array_of(a.declare, [](const auto& d) { return Json{{"code", d.first}, {"words", d.second}}; });
-        return Json{{"allergen", a.allergen}, {"from", a.from}, {"declare", declare}, {"sure", a.sure}};
+        Json json{{"allergen", a.allergen}, {"from", a.from}, {"declare", declare}, {"sure", a.sure}};
+        if (a.beside) json["beside"] = true;
+        if (!a.reckoned.empty()) json["reckoned"] = a.reckoned;
+        return json;
     });
 }
 

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "render/allergen_words.hpp"
 #include "render/cost_words.hpp"
 #include "render/effects.hpp"
 #include "render/sentences.hpp"
@@ -108,8 +109,7 @@ std::string compare_text(const CompareAnswer& compared, const Detail& detail, co
     page += read_as_part(read_as, look) + heading("Allergens", look);
     for (std::size_t i = 0; i < predictions.size(); ++i) {
         std::vector<std::string> names;
-        for (const auto& a : predictions[i].allergens)
-            names.push_back((a.sure ? "" : "perhaps ") + a.allergen + " (" + listed(a.from) + ")");
+        for (const auto& a : predictions[i].allergens) names.push_back(allergen_in_short(a) + " (" + listed(a.from) + ")");
         page += bullet(letter(i) + ": " + (names.empty() ? "none of the listed ones" : listed(names)), look);
     }
     return page + cautions_part(shared_cautions(predictions), look);

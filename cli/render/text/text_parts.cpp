@@ -4,6 +4,8 @@
 #include <array>
 #include <string_view>
 
+#include "render/allergen_words.hpp"
+
 namespace standin::cli {
 
 std::string heading(const std::string& text, const Look& look) { return "\n" + look.bold(text) + "\n"; }
@@ -65,10 +67,7 @@ bool at_the_bench(Property property) {
 namespace {
 
 std::string first_of_all(const std::string& core, const std::vector<AllergenText>& allergens, const std::string& which) {
-    std::vector<std::string> names;
-    for (const auto& a : allergens) names.push_back(a.sure ? a.allergen : "perhaps " + a.allergen + " (check the packet)");
-    return "Cook to " + core + " in the middle" + which + ". Allergens: " + (names.empty() ? "none of the listed ones" : listed(names)) +
-           ".";
+    return "Cook to " + core + " in the middle" + which + ". Allergens: " + allergens_in_short(allergens) + ".";
 }
 
 }  // namespace
@@ -107,11 +106,10 @@ std::string in_brief(const std::vector<AllergenText>& allergens, const std::vect
                      const Look& look) {
     std::string out, always;
     if (!allergens.empty()) out += heading("Allergens", look);
-    for (const auto& a : allergens)
-        out +=
-            bullet(a.sure ? a.allergen + ", from " + listed(a.from) : "check the packet of " + listed(a.from) + " for " + a.allergen, look);
+    for (const auto& line : allergens_in_lines(allergens)) out += bullet(line, look);
     out += heading("Mind", look);
     for (const auto& c : cautions) {
+        if (c.id == "check-label" && asks_for_packets(allergens)) continue;  // told line by line above
         if (is_of_every_batch(c.id)) always += (always.empty() ? "" : " ") + c.brief;
         else out += bullet(c.brief, look);
     }
@@ -138,8 +136,7 @@ std::string allergens_part(const std::vector<AllergenText>& allergens, const Loo
     if (allergens.empty()) return out + paragraph("None of the listed ones comes with these ingredients.", look);
     for (const auto& a : allergens) {
         const auto words = declarations(a);
-        std::string line =
-            a.sure ? a.allergen + ", from " + listed(a.from) : "check the packet of " + listed(a.from) + " for " + a.allergen;
+        std::string line = allergen_with_source(a);
         for (const auto& [text, codes] : words)
             line += (&text == &words.front().first ? ". Declare as: " : "; ") + text + " (" + codes + ")";
         out += bullet(line, look);

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "render/allergen_words.hpp"
 #include "render/sheet_words.hpp"
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
@@ -13,14 +14,12 @@ namespace {
 constexpr const char* box = "[ ]";
 
 std::string in_short(const Sheet& s, Units units, const Look& look) {
-    std::vector<std::string> allergens;
-    for (const auto& a : s.prediction.allergens) allergens.push_back(a.sure ? a.allergen : "perhaps " + a.allergen + " (check the packet)");
     std::string out = look.bold(wrap(s.prediction.title, look.width)) + "\n";
     out += paragraph("Makes " + pieces(s.makes, units) + ". The batch is " + about(s.makes.batch_g, units) + ", scaled " + s.scaled + ".",
                      look, 0);
     out += paragraph(look.bold("Cook to " + s.core_says + " in the middle. Keep cold."), look, 0);
     out += own_records(s.prediction.overlay, look);
-    return out + paragraph("Allergens: " + (allergens.empty() ? "none of the listed ones" : listed(allergens)) + ".", look, 0);
+    return out + paragraph("Allergens: " + allergens_in_short(s.prediction.allergens) + ".", look, 0);
 }
 
 std::string when(const SheetWeight& w, const PredictedLine& line) {

@@ -3,9 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "core/words.hpp"
 #include "formula/lexer/spaces.hpp"
+#include "formula/line/food_beside.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/heading_base.hpp"
 #include "formula/line/line_asides.hpp"
@@ -31,6 +33,11 @@ bool brings(const Formula& formula, const std::string& allergen, const Knowledge
     const auto told = [&](const auto& declared) {
         return std::any_of(declared.begin(), declared.end(), [&](const Declared& one) { return one.allergen == allergen; });
     };
+    const auto stands_beside = [&](const Beside& beside) {
+        const Ingredient* food = beside.ingredient.empty() ? nullptr : knowledge.ingredient(beside.ingredient);
+        return food && contains(food->allergens, allergen);
+    };
+    if (std::any_of(formula.beside.begin(), formula.beside.end(), stands_beside)) return true;
     return told(formula.declared) || std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
                const auto& has = knowledge.ingredient(line.ingredient)->allergens;
                return told(line.declared) || std::find(has.begin(), has.end(), allergen) != has.end();
@@ -103,19 +110,15 @@ bool both_read(const std::vector<std::string>& parts, const Origin& origin, cons
     return std::all_of(parts.begin(), parts.end(), [&](const std::string& part) { return read_line(part, origin, knowledge).has_value(); });
 }
 
-// "2 tbsp olive oil, for frying", "oil for the pan": it stays in the pan.
-std::string fat_for_the_pan(std::string_view text, const Origin& origin, const Knowledge& knowledge) {
-    constexpr double mostly_fat = 70;  // g in 100 g, judgement: what things are fried in
-    const std::string purpose = outside_purpose(text, knowledge);
-    const std::string words = " " + fold(text) + " ";
-    for (const std::string_view more : {" plus ", " more ", " extra ", " and "})  // "1/4 cup, plus more for frying": the cup goes in
-        if (purpose.empty() || words.find(more) != std::string::npos) return {};
-    auto read = read_line(text, origin, knowledge);
-    if (!read) read = read_line("10 g " + std::string(text), origin, knowledge);
-    if (!read) return {};
-    const Ingredient& food = *knowledge.ingredient(read->line.ingredient);
-    if (food.meat || food.composition.fat.mid < mostly_fat) return {};
-    return purpose + ": it stays outside the mass and is not counted; what goes into the mass needs a line without these words";
+// Links are as wide as the casing that the formula names, where it says nothing else.
+void take_width_of_casing(Formula& formula) {
+    if (formula.process.diameter_mm) return;
+    for (const auto& beside : formula.beside) {
+        const auto width = beside.what.find("casing") == std::string::npos ? std::nullopt : casing_width_mm(beside.written);
+        if (!width) continue;
+        formula.process.diameter_mm = *width;
+        return;
+    }
 }
 
 Around around_line(const Draft& draft, std::size_t base) {
@@ -152,9 +155,11 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         for (const auto& part : parts) take_ingredient_line(draft, part, where, origin, knowledge);
         return;
     }
-    if (auto outside = fat_for_the_pan(text, origin, knowledge); !outside.empty()) {
+    if (auto outside = food_beside(text, origin, knowledge)) {
         look_through(draft, text, where, knowledge);
-        return draft.lines.push_back({std::string(text), where, ReadLine{}, std::move(outside), origin});
+        draft.lines.push_back({std::string(text), where, ReadLine{}, std::move(outside->what), origin});
+        draft.lines.back().beside_food = std::move(outside->ingredient);
+        return;
     }
     const std::size_t base = draft.under_base ? draft.bases.size() : 0;
     auto read = read_line(text, origin, knowledge, {}, false, around_line(draft, base));
@@ -269,7 +274,7 @@ Result<Formula> finished(Draft draft, const Knowledge& knowledge) {
     tell_of_page(draft);
     std::vector<ReadLine> lines;
     for (auto& line : draft.lines) {
-        if (!line.beside.empty()) draft.formula.beside.push_back({line.written, line.beside});
+        if (!line.beside.empty()) draft.formula.beside.push_back({line.written, line.beside, line.beside_food});
         else if (line.read) lines.push_back(std::move(*line.read));
         else draft.troubles.add(std::move(line.read.error()));
     }
@@ -277,6 +282,7 @@ Result<Formula> finished(Draft draft, const Knowledge& knowledge) {
     if (lines.empty()) return failure(Trouble::bad_data, "no ingredient lines");
     draft.formula.lines = settle(std::move(lines), knowledge, draft.troubles);
     if (draft.troubles.any()) return draft.troubles.failure();
+    take_width_of_casing(draft.formula);
     tell_what_no_line_has(draft, knowledge);
     return std::move(draft.formula);
 }
@@ -293,7 +299,7 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
         LineReading& one = reading.lines.emplace_back(LineReading{line.written, line.where, {}, {}, {}, Confidence::unsure, {}, {}, {}});
         if (!line.beside.empty()) {
             one.beside = line.beside;
-            draft.formula.beside.push_back({line.written, line.beside});
+            draft.formula.beside.push_back({line.written, line.beside, line.beside_food});
             continue;
         }
         if (!line.read) {
@@ -326,6 +332,7 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
     reading.errors = draft.troubles.all();
     if (!all || draft.troubles.any() || settled.empty()) return reading;
     draft.formula.lines = settled;
+    take_width_of_casing(draft.formula);
     tell_what_no_line_has(draft, knowledge);
     reading.formula = std::move(draft.formula);
     return reading;

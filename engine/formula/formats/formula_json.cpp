@@ -3,6 +3,7 @@
 #include <array>
 
 #include "core/typed_reader.hpp"
+#include "formula/line/food_beside.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/process_text.hpp"
@@ -99,7 +100,11 @@ private:
         if (!text(item, "a thing beside the mass")) return;
         auto what = beside_the_mass(item.text, knowledge_);
         look(&item);
-        if (what.empty())
+        const Origin origin(file_, item.place);
+        if (auto food = what.empty() ? food_beside(item.text, origin, knowledge_) : std::nullopt) {
+            draft_.lines.push_back({item.text, describe(file_, item.place), ReadLine{}, std::move(food->what), {}});
+            draft_.lines.back().beside_food = std::move(food->ingredient);
+        } else if (what.empty())
             problems_.add(item.place, "\"" + item.text + "\" may be food: expected a casing or the like, or a line of its own");
         else draft_.lines.push_back({item.text, describe(file_, item.place), ReadLine{}, std::move(what)});
     }

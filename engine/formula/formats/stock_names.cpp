@@ -102,7 +102,15 @@ Result<StockNames> StockNamer::named(std::string_view text, const Origin& origin
             return shown.size() < folded.size() || shown.compare(shown.size() - folded.size(), folded.size(), folded) != 0;
         });
     if (own && !absent) meant.clear();
+    // "Barley" on hand is barley, whatever of the formula is made of it: of malt vinegar the word tells but what it is made from.
+    const auto only_made_of_it = [&](const std::string& id) {
+        const auto& names = knowledge_.ingredient(id)->names;
+        return std::none_of(names.begin(), names.end(),
+                            [&](const std::string& name) { return (" " + fold(name)).ends_with(" " + folded); }) &&
+               knowledge_.ingredient(id)->family != read->ingredient->family;
+    };
     if (meant.empty() && !own) meant = lines_of_kind(text);
+    if (read && !own && !absent && kind_named(text, knowledge_)) std::erase_if(meant, only_made_of_it);
     if (!meant.empty()) {
         std::vector<std::string> names;
         for (const auto& id : meant) names.push_back(name(id));

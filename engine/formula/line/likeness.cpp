@@ -77,6 +77,28 @@ std::string near_danger(const std::string& called, const Knowledge& knowledge) {
     return {};
 }
 
+std::optional<Error> nearly_refused(std::string_view line, const Knowledge& knowledge) {
+    constexpr std::size_t least = 6, most_words = 4;  // letters: shorter ones are too near to too much
+    const auto words = words_of(line);
+    for (const auto& hazard : knowledge.records().lexicon.hazards) {
+        if (hazard.act != HazardAct::refuse || !hazard.of.empty() || hazard.words.empty()) continue;
+        for (const auto& pattern : hazard.words) {
+            std::string bare = pattern;
+            std::erase(bare, '*');
+            const auto count = static_cast<std::size_t>(std::count(bare.begin(), bare.end(), ' ')) + 1;
+            if (bare.size() < least || count > most_words) continue;
+            for (std::size_t first = 0; first + count <= words.size(); ++first) {
+                const std::string written = phrase(words, first, first + count), folded = hazard_fold(written);
+                const std::size_t limit = slip_limit(folded);
+                if (folded == bare || edit_distance(folded, bare, limit) > limit || knowledge.ingredient_named(written)) continue;
+                return Error{Trouble::bad_data, "\"" + written + "\" is a slip of the pen away from \"" + bare + "\": " + hazard.reason, "",
+                             hazard.hints};
+            }
+        }
+    }
+    return std::nullopt;
+}
+
 std::optional<Likeness> likeness_in(std::string_view line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     for (std::size_t i = 1; i + 1 < words.size(); ++i) {

@@ -25,6 +25,10 @@ std::optional<Error> refused_likeness(const std::string& called, const Ingredien
 /// A word that is refused, one slip of the pen away from a word of `called`; empty where there is none.
 std::string near_danger(const std::string& called, const Knowledge& knowledge);
 
+/// Why a line that nobody can read may be a slip of the pen for what is refused: "hemlok", "lilly of the valley". The error has no place
+/// yet.
+std::optional<Error> nearly_refused(std::string_view line, const Knowledge& knowledge);
+
 /// A sort of which each has dangers of its own: meats, fish, fungi, salts, beans, pure acids.
 bool is_each_its_own(const Ingredient& ingredient);
 

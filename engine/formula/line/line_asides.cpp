@@ -24,14 +24,24 @@ bool tells_of_absence(const std::vector<Word>& words, std::size_t first, std::si
 
 bool names_a_kind(std::string_view folded, const Knowledge& knowledge) { return knowledge.in_list("names-kind", folded); }
 
-std::string outside_purpose(std::string_view line, const Knowledge& knowledge) {
+namespace {
+
+// "For" and, within a few words of the clause, one of the list; "to" and one of it at once.
+std::string purpose_in(std::string_view line, std::string_view list, const Knowledge& knowledge) {
+    constexpr std::size_t reach = 4;  // words
     const auto words = words_of(line);
     for (std::size_t i = 0; i < words.size(); ++i) {
-        if (words[i].folded != "for") continue;
-        for (std::size_t at = i + 1; at < std::min(words.size(), i + 5) && words[at].segment == words[i].segment; ++at)
-            if (knowledge.in_list("outside-purpose", words[at].folded)) return "\"" + phrase(words, i, at + 1) + "\"";
+        const std::size_t last = words[i].folded == "for" ? i + reach : words[i].folded == "to" ? i + 1 : i;
+        for (std::size_t at = i + 1; at <= last && at < words.size() && words[at].segment == words[i].segment; ++at)
+            if (knowledge.in_list(list, words[at].folded)) return "\"" + phrase(words, i, at + 1) + "\"";
     }
     return {};
 }
+
+}  // namespace
+
+std::string outside_purpose(std::string_view line, const Knowledge& knowledge) { return purpose_in(line, "outside-purpose", knowledge); }
+
+std::string coat_purpose(std::string_view line, const Knowledge& knowledge) { return purpose_in(line, "coat-purpose", knowledge); }
 
 }  // namespace standin

@@ -26,4 +26,7 @@ bool names_a_kind(std::string_view folded, const Knowledge& knowledge);
 /// The clause that says a food stays outside the mass, as written: "for frying", "for the poaching water". Empty when there is none.
 std::string outside_purpose(std::string_view line, const Knowledge& knowledge);
 
+/// Likewise one that says so of any food, whatever it is: "for coating", "to garnish".
+std::string coat_purpose(std::string_view line, const Knowledge& knowledge);
+
 }  // namespace standin

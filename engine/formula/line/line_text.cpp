@@ -131,6 +131,10 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
     if (const auto likeness = likeness_in(line, knowledge)) return read_likeness(line, *likeness, setting);
     auto read = read_any_tongue(line, setting);
     if (read || read.error().not_known == NotKnown::nothing) return read;
+    if (auto danger = nearly_refused(line, knowledge)) {
+        danger->where = origin.start();
+        return Failure(std::move(*danger));
+    }
     if (on_the_shelf) return read;  // a list asks: what is taken for there would be counted on
     if (auto mended = read_without_slips(line, setting)) return std::move(*mended);
     const LineSetting lenient{origin, knowledge, after, on_the_shelf, around, true};

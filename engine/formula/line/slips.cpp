@@ -36,8 +36,8 @@ bool same_letters(std::string a, std::string b) {
 bool is_word_known(const Word& word, const Knowledge& knowledge) {
     if (word.folded.size() < shortest || !all_letters(word.folded)) return true;
     if (knowledge.knows_word(word.folded) || unit_named(word.folded) || contains(unit_words, word.folded)) return true;
-    constexpr std::array lists{"vague",   "aside",      "changes-food", "names-kind", "outside-purpose",
-                               "no-slip", "other-food", "tells-form",   "heading"};
+    constexpr std::array lists{"vague",        "aside",   "changes-food", "names-kind", "outside-purpose",
+                               "coat-purpose", "no-slip", "other-food",   "tells-form", "heading"};
     if (std::any_of(lists.begin(), lists.end(), [&](const auto* list) { return knowledge.in_list(list, word.folded); })) return true;
     const auto& tongues = knowledge.tongues();
     return std::any_of(tongues.begin(), tongues.end(),

@@ -46,9 +46,10 @@ struct Line {
     std::string called{};              ///< what the maker calls a food that is no record and was said to be like `ingredient`
 };
 
-/// What stood among the lines and is no food of the mass: a casing, twine.
+/// What stood among the lines and is not in the mass: a casing, twine, butter for frying, crumbs for coating.
 struct Beside {
     std::string written, what;
+    std::string ingredient{};  ///< id, where it is a food: it is eaten with the sausage, and its allergens count
 };
 
 struct Formula {

@@ -81,6 +81,8 @@ struct AllergenText {
     std::vector<std::string> from;
     std::vector<std::pair<std::string, std::string>> declare;  ///< code, words
     bool sure = true;                                          ///< false: a bought one often holds it, and the packet decides
+    bool beside = false;                                       ///< only foods beside the mass bring it: butter for frying
+    std::string reckoned{};                                    ///< how much of it there is by reckoning, where that decides: sulphite
 };
 
 /// How hot the middle must get, and how long it must stay there.
@@ -102,6 +104,8 @@ struct Prediction {
     std::string title;
     double batch_g = 0, meat_g = 0;
     std::vector<PredictedLine> lines;
+    std::vector<PredictedLine> beside{};  ///< foods beside the mass, without weight in it
+    std::vector<Beside> casings{};
     PerProperty<Band> properties;
     PerProperty<double> nominal;  ///< with every uncertain quantity at the middle of its band: words, tables, notes and cautions go by it
     PredictedColour raw, rested, cooked;
