@@ -49,7 +49,8 @@ TEST_CASE("preparations before the name are weighed, behind a comma still to do"
     CHECK_FALSE(after.weighed_prepared);
     CHECK(good("300 g spinach (blanched 3 min)").prepared.size() == 1);
     CHECK(good("300 g spinach, blanched [weighed prepared]").weighed_prepared);
-    bad("300 g roasted jalapeno, peeled", "f.txt:7:3", "between two preparations");
+    CHECK(good("300 g roasted jalapeno, peeled").weighed_prepared);  // the skin goes with the roasting
+    bad("300 g roasted jalapeno, chopped, dried", "f.txt:7:3", "between two preparations");
 }
 
 TEST_CASE("counts, bunches and cups") {

@@ -20,7 +20,7 @@ Formula hot() { return formula({line("pork-shoulder", 1000), line("serrano", 20)
 
 WantResult asked(const std::string& want, double sure) {
     Advising advising(hot(), {want});
-    return judged(advising.distance().goals().front(), advising.distance(), 5, exactly(5), draws(), draws(), sure);
+    return standin::judged(advising.distance().goals().front(), advising.distance(), 5, exactly(5), draws(), draws(), sure);
 }
 
 TEST_CASE("met: yes beside less than an even chance does not exist") {

@@ -6,6 +6,7 @@
 
 #include "core/names.hpp"
 #include "formula/formats/reading.hpp"
+#include "formula/line/each_of.hpp"
 #include "formula/line/food_beside.hpp"
 #include "formula/line/heading_base.hpp"
 #include "formula/line/line_beside.hpp"
@@ -41,6 +42,7 @@ bool any_doubt(const ReadLine& read, const std::string& words) {
 // As a line of a formula.
 std::string became_line(const std::string& line, const std::string& wanted) {
     const Origin origin("", {1, 1});
+    if (wanted == "a line each") return each_of_several(line, origin, knowledge()).size() > 1 ? wanted : "one line";
     if (wanted == "beside")
         return beside_the_mass(line, knowledge()).empty() && !food_beside(line, origin, knowledge()) ? "in the mass" : wanted;
     if (wanted == "eaten raw") return TitleWords("Sausage " + line, knowledge()).eaten_raw().empty() ? "cooked" : wanted;

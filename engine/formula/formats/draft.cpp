@@ -7,6 +7,7 @@
 #include "core/names.hpp"
 #include "core/words.hpp"
 #include "formula/lexer/spaces.hpp"
+#include "formula/line/each_of.hpp"
 #include "formula/line/food_beside.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/heading_base.hpp"
@@ -15,6 +16,7 @@
 #include "formula/line/line_phrases.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/page_words.hpp"
+#include "formula/line/soaked_in.hpp"
 #include "formula/line/tongues.hpp"
 #include "formula/write/writing.hpp"
 
@@ -154,6 +156,14 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
     if (const auto parts = two_parts_of_fruit(text); !parts.empty() && both_read(parts, origin, knowledge)) {
         for (const auto& part : parts) take_ingredient_line(draft, part, where, origin, knowledge);
         return;
+    }
+    if (const auto parts = each_of_several(text, origin, knowledge); !parts.empty()) {
+        for (const auto& part : parts) take_ingredient_line(draft, part, where, origin, knowledge);
+        return;
+    }
+    if (const auto soaked = soaked_in_measured(text, origin, knowledge)) {
+        for (const auto& part : {soaked->food, soaked->liquid}) take_ingredient_line(draft, part, where, origin, knowledge);
+        return draft.formula.read_as.push_back("\"" + one_line(text) + "\": " + soaked->told);
     }
     if (auto outside = food_beside(text, origin, knowledge)) {
         look_through(draft, text, where, knowledge);

@@ -11,6 +11,7 @@
 #include "core/typed_reader.hpp"
 #include "core/words.hpp"
 #include "formula/formats/formula_json.hpp"
+#include "formula/formats/stock_amounts.hpp"
 #include "formula/formats/stock_gatherer.hpp"
 #include "formula/formats/stock_leaves.hpp"
 #include "formula/formats/stock_names.hpp"
@@ -19,6 +20,7 @@
 #include "formula/formats/text_lines.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/trouble.hpp"
+#include "formula/line/each_of.hpp"
 #include "formula/line/likeness.hpp"
 #include "formula/line/name_text.hpp"
 #include "formula/line/tongues.hpp"
@@ -49,12 +51,13 @@ private:
 
     void take(const TextLine& written) {
         const std::string where = describe(file_, written.place);
-        rewritten_.emplace_back(written.text);
+        rewritten_.push_back(with_amount_first(written.text));
         gatherer_.holds = take_told(rewritten_.back(), knowledge_);
-        const TextLine plain = gatherer_.holds.empty() ? written : TextLine{rewritten_.back(), written.place};
+        const bool as_written = gatherer_.holds.empty() && rewritten_.back() == written.text;
+        const TextLine plain = as_written ? written : TextLine{rewritten_.back(), written.place};
         if (auto open = leaves_open(plain.text, knowledge_); !open.empty())
             return troubles_.add({Trouble::bad_data, std::move(open), where, {"spinach", "no spinach"}});
-        const TextLine line = in_known_words(in_pieces(plain));
+        const TextLine line = in_pieces(in_known_words(in_pieces(plain)));
         const StockLine says = stock_line(line.text, knowledge_);
         if (says.says != StockWord::none && says_no_abroad(written.text, knowledge_))
             return troubles_.add({Trouble::bad_data,
@@ -101,7 +104,8 @@ private:
         if (const auto names = stock_line(line.text, knowledge_).names; !names.empty())
             if (const auto likeness = likeness_in(names, knowledge_)) return liked(line, names, *likeness);
         if (names_food(line.text) || read_line(line.text, Origin(file_, line.place), knowledge_, {}, true)) return line;
-        for (auto& [english, foreign] : in_english(line.text, knowledge_)) {
+        for (auto& rewording : in_english(line.text, knowledge_)) {
+            std::string& english = rewording.text;
             const StockLine says = stock_line(english, knowledge_);
             if (!says.names.empty() && !names_food(english)) continue;
             rewritten_.push_back(std::move(english));
@@ -142,8 +146,20 @@ private:
     void weighed(std::string_view text, const TextLine& line) {
         if (text.empty()) return;
         const Origin origin = origin_of(text, line);
+        if (auto each = each_of_several(text, origin, knowledge_, true); !each.empty()) {
+            for (auto& part : each) {
+                rewritten_.push_back(std::move(part));
+                weighed(rewritten_.back(), {rewritten_.back(), line.place});
+            }
+            return;
+        }
         auto read = read_line(text, origin, knowledge_, {}, true);
         if (!read) read = read_line(without_brackets(text), origin, knowledge_, {}, true);
+        if (auto sized = read ? std::nullopt : by_usual_size(text, knowledge_))
+            if (auto weighed = read_line(sized->text, origin, knowledge_, {}, true)) {
+                gatherer_.note(std::move(sized->told));
+                read = std::move(weighed);
+            }
         if (read)
             if (auto leaf = as_leaf(*read, text, origin)) read = std::move(*leaf);
         if (auto own = as_the_formula_says(read ? read->line.ingredient : std::string(), text, origin))

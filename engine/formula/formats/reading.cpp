@@ -15,6 +15,7 @@
 #include "formula/formats/text_lines.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/line_text.hpp"
+#include "formula/line/tongues.hpp"
 
 namespace standin {
 namespace {
@@ -87,8 +88,14 @@ bool looks_like_stock(std::string_view text, std::string_view file, const Knowle
     const bool food_first = read_line(lines.front().text, Origin(file, lines.front().place), knowledge).has_value() ||
                             std::any_of(ways.begin(), ways.end(), [&](std::string_view name) { return namer.knows(name); });
     const bool opens_list = food_first || stock_line(lines.front().text, knowledge).says != StockWord::weighed;
+    const auto is_missing = [&](const StockLine& says) {
+        return says.says == StockWord::none && !says.names.empty() && namer.knows(parts_of_list(says.names).front());
+    };
     const bool said = std::any_of(lines.begin(), lines.end(), [&](const TextLine& line) {
         const StockLine says = stock_line(line.text, knowledge);
+        if (says_no_abroad(line.text, knowledge))
+            for (const auto& english : in_english(line.text, knowledge))
+                if (is_missing(stock_line(english.text, knowledge))) return true;
         if (says.says == StockWord::nothing_else || says.says == StockWord::everything_else) return true;
         if (says.says != StockWord::none && !(says.says == StockWord::some && opens_list))
             return false;  // "some sage" stands in recipes too

@@ -34,6 +34,7 @@ public:
     const StockNamer& namer() const { return namer_; }
 
     void have(const std::string& id, std::optional<double> grams, const std::string& where, std::string_view written) {
+        if (contains(missing_forms_, id) && same_form(fold(written), missing_as_[id])) return contradicts(id, where);
         if (contains(by_word_, id)) {  // a food by its own name says more than its kind
             std::erase(by_word_, id);
             std::erase(inventory_.missing, id);
@@ -60,8 +61,13 @@ public:
         const Ingredient& ingredient = *knowledge_.ingredient(read.line.ingredient);
         for (const auto& prepared : read.line.prepared)
             if (!changes_nothing(prepared, ingredient, knowledge_))
-                return troubles_.add(
-                    {Trouble::bad_data, "what is on hand is counted as bought, not \"" + prepared.preparation + "\"", read.where, {}});
+                return not_read({Trouble::bad_data,
+                                 "what is on hand is counted as bought, and " + ingredient.names.front() + " \"" + prepared.preparation +
+                                     "\" is no food of its own here",
+                                 read.where,
+                                 {},
+                                 NotKnown::food},
+                                written, true);
         inventory_.notes.insert(inventory_.notes.end(), read.line.notes.begin(), read.line.notes.end());
         for (const auto& told : read.line.declared)
             if (!contains(holds, told)) holds.push_back(told);
@@ -97,6 +103,8 @@ public:
             const bool listed =
                 std::any_of(inventory_.items.begin(), inventory_.items.end(), [&](const auto& item) { return item.ingredient == id; });
             missing_as_[id] = fold(word);
+            if (names.forms) missing_forms_.push_back(id);
+            if (listed && names.forms && same_form(on_hand_as_[id], missing_as_[id])) return contradicts(id, where);
             if (listed && !names.loose) {
                 if (says(on_hand_as_[id], missing_as_[id]) || tells_form(missing_as_[id])) return contradicts(id, where);
                 there_all_the_same(id);
@@ -115,6 +123,8 @@ public:
 
     /// A name by itself, on hand without a weight or not on hand.
     void name(std::string_view text, const Origin& origin, bool on_hand) {
+        const std::string leaf = on_hand && plenty ? plenty_of_leaves(text, origin) : std::string();
+        if (!leaf.empty()) text = leaf;
         const auto names = namer_.named(text, origin, !on_hand);
         if (!names) return not_read(names.error(), text, on_hand);
         if (!names->note.empty()) inventory_.notes.push_back(names->note);
@@ -158,6 +168,17 @@ public:
     }
 
 private:
+    // Plenty of thyme stands in the garden, where the formula has none of the dried one.
+    std::string plenty_of_leaves(std::string_view text, const Origin& origin) {
+        const auto names = namer_.named(text, origin, false);
+        if (!names || names->ids.size() != 1 || namer_.in_formula(names->ids.front())) return {};
+        const Ingredient& taken = *knowledge_.ingredient(names->ids.front());
+        const auto leaf = leaf_called(text, taken, knowledge_);
+        if (!leaf) return {};
+        note("read as " + *leaf + ", not " + taken.names.front());
+        return *leaf;
+    }
+
     static std::string whole(double grams) { return std::to_string(static_cast<long long>(std::llround(grams))); }
 
     // Whether `line` says `word`: "cognac" is not what was meant by "no brandy", though both are one food here.
@@ -184,6 +205,9 @@ private:
                std::any_of(words.begin(), words.end(), [&](const Word& one) { return knowledge_.in_list("tells-form", one.folded); });
     }
 
+    // "sage 5 g" beside "no sage", where neither tells whether it is fresh.
+    bool same_form(const std::string& on_hand, const std::string& word) const { return says(on_hand, word) && !tells_form(on_hand); }
+
     void there_all_the_same(const std::string& id) {
         note("\"no " + missing_as_[id] + "\" beside \"" + on_hand_as_[id] + "\": both are " + knowledge_.ingredient(id)->names.front() +
              " here, taken to be on hand");
@@ -198,6 +222,7 @@ private:
     Troubles& troubles_;
     Inventory inventory_;
     std::vector<std::string> by_word_;                            // missing by a word that is not the food's own name
+    std::vector<std::string> missing_forms_;                      // missing by a word that means the fresh and the dried one
     std::map<std::string, std::string> on_hand_as_, missing_as_;  // by ingredient: the words, folded
     std::vector<Error> set_aside_;
 };

@@ -33,6 +33,14 @@ const Ingredient* zest_of(const Ingredient& juice, const Knowledge& knowledge) {
     return nullptr;
 }
 
+// "Sage" is read as the dried one and "coriander" as the seed; who has none of it has no leaf either. Null: the name tells the form, or
+// there is no other.
+const Ingredient* fresh_form(const std::string& folded, const Ingredient& taken, const Knowledge& knowledge) {
+    if (taken.tissue != Tissue::dry) return nullptr;
+    const auto* fresh = known_ingredient("fresh " + folded, knowledge);
+    return fresh && fresh->tissue != Tissue::dry ? fresh : nullptr;
+}
+
 }  // namespace
 
 bool StockNamer::in_formula(const std::string& id) const {
@@ -92,10 +100,21 @@ Result<StockNames> StockNamer::named(std::string_view text, const Origin& origin
     if (read && !own)
         if (const Ingredient* zest = zest_of(*read->ingredient, knowledge_))
             return StockNames{{read->ingredient->id, zest->id}, "\"" + std::string(text) + "\" is taken for its juice and its zest"};
+    const auto lines = lines_called(folded);
+    const auto* fresh = read && absent ? fresh_form(folded, *read->ingredient, knowledge_) : nullptr;
+    if (fresh && (lines.empty() || in_formula(read->ingredient->id)))
+        return StockNames{{read->ingredient->id, fresh->id},
+                          "\"" + std::string(text) + "\" takes in " + name(read->ingredient->id) + " and " + name(fresh->id),
+                          true,
+                          true};
     if (read && in_formula(read->ingredient->id)) return StockNames{{read->ingredient->id}, own ? "" : generic_note(*read)};
-    std::vector<std::string> meant = lines_called(folded);
+    std::vector<std::string> meant = lines;
     // A food that the formula has not, called by its own name, is that food; to say of it that it is missing says nothing, so then a line
     // that is a kind of it is meant: kale for lacinato kale, but not celery for celery seed.
+    std::string stays;  // "no achiote" says nothing of the achiote paste
+    for (const auto& id : own&& absent ? meant : std::vector<std::string>{})
+        if (fold(name(id)).rfind(folded + " ", 0) == 0)
+            stays = "\"no " + std::string(text) + "\" says nothing of " + name(id) + ", which is taken to be there";
     if (own && absent)
         std::erase_if(meant, [&](const std::string& id) {
             const std::string shown = fold(name(id));
@@ -116,7 +135,7 @@ Result<StockNames> StockNamer::named(std::string_view text, const Origin& origin
         for (const auto& id : meant) names.push_back(name(id));
         return StockNames{meant, "\"" + std::string(text) + "\" is taken for the formula's " + listed(names), true};
     }
-    if (read) return StockNames{{read->ingredient->id}, own ? "" : generic_note(*read)};
+    if (read) return StockNames{{read->ingredient->id}, own ? stays : generic_note(*read)};
     if (const Kind* kind = kind_named(text, knowledge_)) {
         if (auto few = of_that_name(folded, *kind); !absent && !few.ids.empty()) return few;
         if (!absent)

@@ -15,6 +15,7 @@ struct StockNames {
     std::vector<std::string> ids;  ///< several where a word names several lines ("chiles"), or a kind
     std::string note;              ///< how it was taken, where that needs telling
     bool loose = false;            ///< by a word that is not the food's own name: what the list says of the food itself goes before it
+    bool forms = false;            ///< the fresh and the dried form of one food
 };
 
 class StockNamer {
@@ -29,11 +30,12 @@ public:
     /// Whether `text` by itself is a food, a line of the formula or a kind of one.
     bool knows(std::string_view text) const;
 
+    bool in_formula(const std::string& id) const;
+
 private:
     std::vector<std::string> lines_called(const std::string& folded) const;
     std::vector<std::string> lines_of_kind(std::string_view word) const;
     StockNames of_that_name(const std::string& folded, const Kind& kind) const;
-    bool in_formula(const std::string& id) const;
     const std::string& name(const std::string& id) const { return knowledge_.ingredient(id)->names.front(); }
 
     const Knowledge& knowledge_;

@@ -55,7 +55,13 @@ bool is_loose(const Word& word, const Knowledge& knowledge) {
 std::string_view bare(std::string_view text) {
     constexpr Text loose_ends = " \t,:;-*()";
     const auto first = text.find_first_not_of(loose_ends);
-    return first == Text::npos ? Text{} : text.substr(first, text.find_last_not_of(loose_ends) - first + 1);
+    if (first == Text::npos) return {};
+    auto last = text.find_last_not_of(loose_ends);
+    const auto closed = text.find(')', last);  // "capers (100 g)" keeps its bracket
+    const auto open = text.substr(first, last - first + 1).rfind('(');
+    if (closed == last + 1 && open != Text::npos && text.substr(first + open, last - first - open + 1).find(')') == Text::npos)
+        last = closed;
+    return text.substr(first, last - first + 1);
 }
 
 StockLine stock_line(std::string_view text, const Knowledge& knowledge) {
@@ -142,14 +148,20 @@ bool says_no_abroad(std::string_view line, const Knowledge& knowledge) {
 
 std::vector<SmallAmount> small_amounts(std::string_view line, const Knowledge& knowledge) {
     line = bare(line);
-    if (const auto names = rest_after(line, "stock-few", knowledge); !names.empty()) return {{"3", names}};
-    if (const auto names = rest_after(line, "stock-little", knowledge); !names.empty()) return {{"1 handful", names}, {"1 tbsp", names}};
+    const auto rest = [&](Text list) {
+        const auto names = rest_after(line, list, knowledge);
+        return names.empty() ? rest_before(line, list, knowledge) : names;
+    };
+    if (const auto names = rest("stock-few"); !names.empty()) return {{"3", names}, {"1 handful", names}};
+    if (const auto names = rest("stock-little"); !names.empty()) return {{"1 handful", names}, {"1 tbsp", names}, {"1 tsp", names}};
     return {};
 }
 
 std::vector<std::string> form_left(std::string_view names, std::string_view part) {
     const auto words = words_of(part), all = words_of(names);
-    if (words.size() < 2 || all.empty() || (words.front().folded != "only" && words.front().folded != "just")) return {};
+    if (words.size() < 2 || all.empty() ||
+        (words.front().folded != "only" && words.front().folded != "just" && words.front().folded != "but"))
+        return {};
     const std::string form = phrase(words, 1, words.size());
     std::size_t food = 0;  // the last word of the first clause
     while (food + 1 < all.size() && all[food + 1].segment == all[0].segment) ++food;

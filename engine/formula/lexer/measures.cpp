@@ -36,6 +36,7 @@ constexpr Unit loose(std::string_view word, Band ml) { return {word, Dimension::
 constexpr std::array units{
     Spelled{"g|gm|gr|gram|gramme|gram weight|g wt|grs", mass("g", 1)},
     Spelled{"kg|kilo|kilogram|kilogramme", mass("kg", 1000)},
+    Spelled{"dag|dkg|deka|dekagramm|decagram|dekagram", mass("dag", 10)},
     Spelled{"mg|milligram|milligramme", mass("mg", 0.001)},
     Spelled{"lb|pound|lbs|#|lb wt|lb weight", mass("lb", pound)},
     Spelled{"oz|ounce|avoirdupois ounce|oz wt|oz weight|ounce weight|wt oz|weight ounce|oz by weight|ounce by weight", mass("oz", ounce)},
@@ -112,7 +113,7 @@ constexpr std::array units{
     Spelled{"packet|pack|package|pkg|sachet|envelope", count("packet")},
     Spelled{"bottle", count("bottle")},
     Spelled{"jar", count("jar")},
-    Spelled{"box|carton", count("box")},
+    Spelled{"box|carton|punnet", count("box")},
     Spelled{"bag", count("bag")},
     Spelled{"container|tub", count("container")},
 };
@@ -250,7 +251,7 @@ std::string_view size_word(std::string_view folded) {
 bool is_length(const Unit& unit) { return unit.word == "inch" || unit.word == "cm"; }
 
 bool is_metric(const Unit& unit) {
-    for (const std::string_view word : {"g", "kg", "mg", "ml", "cl", "dl", "l"})
+    for (const std::string_view word : {"g", "kg", "dag", "mg", "ml", "cl", "dl", "l"})
         if (unit.word == word) return true;
     return false;
 }

@@ -62,6 +62,10 @@ bool multiply_at(Cursor& cursor, AmountText& amount) {
             amount.container = container_at(cursor);
             return take(*content);
         }
+        if (const auto length = length_at(cursor)) {  // "1 x 5cm piece"
+            eat_piece(cursor);
+            return take(*length);
+        }
     } else if (cursor.eat("(")) {
         const auto content = content_at(cursor);
         cursor.space();
@@ -126,6 +130,14 @@ void further_parts_at(Cursor& cursor, AmountText& amount) {
 std::optional<AmountText> single_at(Cursor& cursor) {
     const std::size_t before = cursor.at();
     const auto unit = unit_at(cursor);
+    if (std::string_view walnut = "walnut"; unit && cursor.at() >= before + walnut.size()) {  // alone it is the nut
+        Cursor word(cursor);
+        word.go(before);
+        if (word.eat_word(walnut)) {
+            cursor.go(before);
+            return std::nullopt;
+        }
+    }
     const auto alone = [](std::string_view word) { return word == "bunch" || word == "sprig" || word == "clove" || word == "blade"; };
     if (unit && unit->unit->dimension == Dimension::count && (unit->unit->size.mid > 0 || alone(unit->unit->word))) {
         AmountText amount;

@@ -14,8 +14,11 @@
 namespace standin {
 namespace {
 
+bool is_capital(const Word& word) { return std::isupper(static_cast<unsigned char>(word.raw.front())) != 0; }
+
+// Short words join or deny, but for one with a capital.
 bool is_plain_word(const Word& word) {
-    constexpr std::size_t shortest = 4;  // letters: shorter ones join or deny
+    const std::size_t shortest = is_capital(word) ? 3 : 4;  // letters
     return word.folded.size() >= shortest && std::all_of(word.raw.begin(), word.raw.end(), [](char c) {
                return std::isalpha(static_cast<unsigned char>(c)) != 0 || static_cast<unsigned char>(c) >= 0x80;
            });
@@ -30,16 +33,14 @@ bool may_hurt(const Word& word, const Knowledge& knowledge) {
 }
 
 // A food, something done to it, an amount, or nearly one of them: then it is no mere description.
-bool means_something(const Word& word, const Knowledge& knowledge) {
-    const std::size_t slip = word.folded.size() > 5 ? 2 : 1;  // letters, judgement
+bool means_something(const Word& word, bool a_name, const Knowledge& knowledge) {
+    const std::size_t slip = word.folded.size() > 5 && !a_name ? 2 : 1;  // letters, judgement
     return changes_food(word.folded, knowledge) || names_a_kind(word.folded, knowledge) ||
            knowledge.in_list("takes-its-kind", word.folded) || knowledge.in_list("another-kind", word.folded) ||
            knowledge.in_list("no-slip", word.folded) || unit_named(word.folded) || knowledge.ingredient_named(word.raw) ||
            knowledge.ingredient_meant(word.raw) || knowledge.preparation_named(word.raw) ||
            !knowledge.words_near(word.folded, slip).empty();
 }
-
-bool is_capital(const Word& word) { return std::isupper(static_cast<unsigned char>(word.raw.front())) != 0; }
 
 bool ends_as_adjective(const std::string& word) {
     constexpr std::array<std::string_view, 13> endings{"ive",  "al",   "ish", "ous", "ful", "less", "ic",
@@ -70,7 +71,9 @@ bool is_harmless(const std::vector<Word>& words, std::size_t i, std::size_t firs
     if (first == 0 && own == last && is_capital(word) && is_common_salt(words, last) && !knowledge.ingredient_named(word.raw) &&
         !knowledge.preparation_named(word.raw) && !changes_food(word.folded, knowledge) && !names_a_kind(word.folded, knowledge))
         return true;
-    if (means_something(word, knowledge)) return false;
+    // "250 g Quillo spinach": a capital that neither opens the line nor goes on in the name.
+    const bool a_name = is_capital(word) && word.begin > 0 && first == 0 && last < words.size() && !is_capital(words[last]);
+    if (means_something(word, a_name, knowledge)) return false;
     // What is done to a food may change it: "sprouted", "fermented".
     if (word.folded.ends_with("ed") || (is_each_its_own(ingredient) && !ingredient.meat)) return false;
     if (first > 0) {  // a clause of one word
@@ -82,7 +85,9 @@ bool is_harmless(const std::vector<Word>& words, std::size_t i, std::size_t firs
     while (head + 1 < words.size() && words[head + 1].segment == words[last].segment && knowledge.knows_word(words[head + 1].folded))
         ++head;
     if (ingredient.meat) return names_its_animal(words, last, ingredient) && (is_capital(word) || ends_as_adjective(word.folded));
-    if (knowledge.in_list("takes-its-kind", words[head].folded)) return false;
+    const bool told_kind =
+        is_capital(word) && head > last;  // of a "Marvol butter" nobody knows the kind, of a "Marvol wine vinegar" it is told
+    if (knowledge.in_list("takes-its-kind", words[head].folded) && !told_kind) return false;
     return is_capital(word) || ends_as_adjective(word.folded);
 }
 

@@ -48,6 +48,9 @@ Whole whole_of(const std::vector<Word>& words, std::size_t from, const Knowledge
 
 std::optional<Per> heading_base(std::string_view line, const Knowledge& knowledge) {
     std::string text(line);
+    const auto open = text.find('('), close = text.find(')', open);
+    if (close != std::string::npos && says_a_number(text.substr(open, close - open)))  // "per 1000 g (1 kg) of meat"
+        text.replace(open, close - open + 1, close - open + 1, ' ');
     std::replace_if(
         text.begin(), text.end(), [](char c) { return std::string_view("*_=~#|()[]:,;").find(c) != std::string_view::npos; }, ' ');
     const auto words = words_of(text);

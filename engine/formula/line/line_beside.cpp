@@ -63,16 +63,51 @@ bool is_kitchen_goods(const std::vector<Word>& words, const Knowledge& knowledge
     return false;
 }
 
+bool weighs_something(const std::vector<Word>& words, Text line) {
+    return std::any_of(words.begin(), words.end(), [&](const Word& word) {
+        Cursor cursor(line, word.begin);
+        if (!number_at(cursor, false)) return false;
+        cursor.space();
+        if (cursor.eat("%")) return true;
+        if (cursor.eat("°")) return false;
+        const auto unit = unit_at(cursor);
+        return unit && unit->unit->dimension != Dimension::count;
+    });
+}
+
+// "1 sheet caul", "caul fat for wrapping": it holds a patty together. By weight it may be fat for the mass.
+bool is_wrapping(const std::vector<Word>& words, Text line, const Knowledge& knowledge) {
+    bool named = false, wraps = false;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        for (std::size_t end = i + 1; end <= std::min(words.size(), i + 3); ++end)
+            named = named || knowledge.in_list("wrapping", fold(phrase(words, i, end)));
+        wraps = wraps || words[i].folded == "wrap" || words[i].folded == "wrapping";
+    }
+    return named && (wraps || !weighs_something(words, line));
+}
+
 }  // namespace
 
 std::string beside_the_mass(std::string_view line, const Knowledge& knowledge) {
+    std::string spaced(line);
+    std::replace(spaced.begin(), spaced.end(), '/', ' ');  // "10 feet/3 meters hog casings"
     const auto words = words_of(line);
-    if (is_casing(words, knowledge)) return "a casing: it holds the mass and is not counted in its weight";
+    if (is_casing(words, knowledge) || is_casing(words_of(spaced), knowledge))
+        return "a casing: it holds the mass and is not counted in its weight";
     if (is_kitchen_goods(words, knowledge)) return "no food of the mass: not counted in its weight";
+    if (is_wrapping(words, line, knowledge))
+        return "it wraps the mass and is not counted in its weight; what is ground into the mass needs a line with its weight";
     return {};
 }
 
-bool is_heading(std::string_view line, const Knowledge& knowledge) {
+bool is_heading(std::string_view written, const Knowledge& knowledge) {
+    std::string cells(written);
+    if (!has_digit(written)) {  // "| Ingredient | Amount | % |", "Ingredient U.S. Metric"
+        std::erase(cells, '.');
+        std::replace_if(
+            cells.begin(), cells.end(), [](char c) { return c == '|' || c == '\t' || c == '%'; }, ' ');
+    }
+    Text line = cells;
     const auto first = line.find_first_not_of(" \t*_=~#-"), last = line.find_last_not_of(" \t*_=~#-");
     if (first == Text::npos) return false;
     line = line.substr(first, last - first + 1);
@@ -106,19 +141,6 @@ bool names_a_food(const std::vector<Word>& words, const Knowledge& knowledge) {
         }
     return false;
 }
-
-bool weighs_something(const std::vector<Word>& words, Text line) {
-    return std::any_of(words.begin(), words.end(), [&](const Word& word) {
-        Cursor cursor(line, word.begin);
-        if (!number_at(cursor, false)) return false;
-        cursor.space();
-        if (cursor.eat("%")) return true;
-        if (cursor.eat("°")) return false;
-        const auto unit = unit_at(cursor);
-        return unit && unit->unit->dimension != Dimension::count;
-    });
-}
-
 }  // namespace
 
 bool is_method_line(std::string_view line, const Knowledge& knowledge) {
@@ -126,6 +148,7 @@ bool is_method_line(std::string_view line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     if (words.size() < fewest || names_a_food(words, knowledge) || weighs_something(words, line)) return false;
     if (says_in_list(words, 0, "method-verb", knowledge)) return true;
+    if (words[0].folded.ends_with("ly") && says_in_list(words, 1, "method-verb", knowledge)) return true;  // "Lightly crush in a mortar."
     for (std::size_t i = 0; i < words.size(); ++i)
         if (says_in_list(words, i, "method-word", knowledge)) return true;
     return false;

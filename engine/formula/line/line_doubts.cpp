@@ -120,10 +120,12 @@ std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText&
         add_units(amount, out);
         const bool exact_enough = weighed.grams.low > 0 && weighed.grams.high < narrow * weighed.grams.low;
         if (exact_enough) return with_passed(std::move(out), name, notes);
+        constexpr double by_crystals = 1.5;  // highest over lowest weight of a spoon of salt from here on. Judgement
+        const bool by_crystal = ingredient.composition.salt.mid > 50 && weighed.grams.high > by_crystals * weighed.grams.low;
         const bool loose = weighed.grams.low <= 0 || weighed.grams.high > wide * weighed.grams.low;
         out.push_back({loose ? Confidence::unsure : Confidence::likely,
                        "the weight is what a " + counted_word(amount) + " of " + ingredient.names.front() + " usually weighs" +
-                           grams_span(weighed.grams),
+                           grams_span(weighed.grams) + (by_crystal ? ": crystals differ from maker to maker, so weigh it" : ""),
                        loose || ingredient.composition.salt.mid > 50});
     } else if (by_weight && !notes.grams && amount.parts.front().number.low < amount.parts.front().number.high)
         out.push_back({Confidence::likely, ingredient.names.front() + ": a range, the middle is taken", true});

@@ -45,6 +45,18 @@ bool take_count(std::string_view inside, LineNotes& notes) {
     return true;
 }
 
+// "1 glass (125 ml)"
+bool take_volume(std::string_view inside, LineNotes& notes) {
+    Cursor cursor(inside);
+    cursor.eat_any_word({"about", "approx", "approximately", "roughly", "ca", "circa"});
+    const auto amount = amount_at(cursor);
+    cursor.space();
+    const Unit* unit = amount ? amount->parts.front().unit : nullptr;
+    if (!unit || unit->dimension != Dimension::volume || !is_metric(*unit) || !cursor.done() || !notes.volume.empty()) return false;
+    notes.volume = amount->parts;
+    return true;
+}
+
 bool names_food(const std::vector<Word>& words, std::size_t from, std::size_t to, const Knowledge& knowledge) {
     for (; from < to; ++from)
         for (std::size_t end = std::min(to, from + 4); end > from; --end)
@@ -140,7 +152,7 @@ void read_bracket(std::string& line, std::size_t open, std::size_t close, const 
     Cursor cursor(inside);
     if (whole_at(cursor) != Whole::unsaid) {
         line[open] = line[close] = ' ';
-    } else if (take_mark(fold(inside), notes) || take_weight(inside, notes) || take_count(inside, notes)) {
+    } else if (take_mark(fold(inside), notes) || take_weight(inside, notes) || take_count(inside, notes) || take_volume(inside, notes)) {
         blank();
     } else if (line[open] == '(' && keep_what_belongs(inside, knowledge, notes)) {
         line.replace(open + 1, inside.size(), inside);

@@ -330,6 +330,25 @@ void take_idle_start(std::string& line) {
     }
 }
 
+void turn_base_first(std::string& line) {
+    const auto words = words_of(line);
+    if (words.size() < 4) return;
+    const auto& first = words[0].folded;
+    const auto each = [&](std::size_t i) { return words[i].folded == "each" || words[i].folded == "every"; };
+    const bool per = first == "per", led = (first == "for" || first == "to") && each(1);
+    if (!per && !led) return;
+    std::size_t at = led || each(1) ? 2 : 1;
+    Cursor cursor(line, words[at].begin);
+    number_at(cursor, false);
+    const auto unit = unit_at(cursor);
+    if (!unit || unit->unit->dimension != Dimension::mass) return;
+    constexpr std::array<std::string_view, 9> wholes{"of", "the", "meat", "lean", "batch", "mix", "mixture", "mass", "block"};
+    while (at < words.size() && (words[at].begin < cursor.at() || contains(wholes, words[at].folded))) ++at;
+    if (at >= words.size() || line.find_first_of("0123456789", words[at].begin) == std::string::npos) return;
+    const std::string base = line.substr(words[led || each(1) ? 2 : 1].begin, words[at - 1].end - words[led || each(1) ? 2 : 1].begin);
+    line = line.substr(words[at].begin) + " per " + base;
+}
+
 void turn_unit_first(std::string& line) {
     const std::size_t start = line_start(line);
     Cursor cursor(line, start);

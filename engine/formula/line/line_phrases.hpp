@@ -31,6 +31,9 @@ std::string take_of_another_line(std::string& line, const Knowledge& knowledge);
 /// Blanks "some" and the like before a name where an amount follows: "some pork, about 2 kg".
 void take_idle_start(std::string& line);
 
+/// "Per kg of meat: 17 g salt" as "17 g salt per kg of meat".
+void turn_base_first(std::string& line);
+
 /// "Kg 2 di spalla", "tsp 1 cumin": the number behind its unit, turned.
 void turn_unit_first(std::string& line);
 

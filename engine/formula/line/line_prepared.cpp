@@ -111,6 +111,24 @@ void roast_nuts_gently(std::vector<Prepared>& steps, const Ingredient& ingredien
         if (step.preparation == "roasted") step.preparation = "toasted";
 }
 
+// "Roasted, roasted and peeled", "blanched, squeezed, squeezed": said twice, done once.
+void drop_said_twice(std::vector<Prepared>& steps) {
+    for (std::size_t i = 0; i + 1 < steps.size();) {
+        Prepared& one = steps[i];
+        const Prepared& next = steps[i + 1];
+        const bool same = one.preparation == next.preparation && (!one.minutes || !next.minutes || one.minutes == next.minutes);
+        const bool first_within = one.preparation == "roasted" && next.preparation == "roasted-peeled";
+        const bool second_within = one.preparation == "roasted-peeled" && (next.preparation == "roasted" || next.preparation == "peeled");
+        if (!same && !first_within && !second_within) {
+            ++i;
+            continue;
+        }
+        if (!one.minutes) one.minutes = next.minutes;
+        if (first_within) one.preparation = next.preparation;
+        steps.erase(steps.begin() + static_cast<std::ptrdiff_t>(i) + 1);
+    }
+}
+
 // "8 g leek, dried" is bought dried; a kilo of tomatoes may well be dried at home.
 bool bought_dried(const Line& line, const AmountText& amount) {
     constexpr double most_grams = 30;  // judgement
@@ -133,21 +151,21 @@ bool by_weight(const AmountText& amount) {
 
 std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
     const auto& [name, amount, notes, knowledge] = food;
-    const auto& before = name.before.prepared;
-    const auto& after = name.after.prepared;
+    auto before = name.before.prepared, after = name.after.prepared;
+    if (name.ingredient->tissue == Tissue::chile_flesh && !before.empty() && before.back().preparation == "roasted" && !after.empty() &&
+        after.front().preparation == "peeled") {  // "roasted poblanos, peeled": weighed as they go in
+        before.push_back(after.front());
+        after.erase(after.begin());
+    }
     line.prepared = before;
     line.prepared.insert(line.prepared.end(), after.begin(), after.end());
     join_roasting_and_peeling(line.prepared, *name.ingredient, knowledge);
     roast_nuts_gently(line.prepared, *name.ingredient);
+    drop_said_twice(line.prepared);
     if (notes.weighed_after) {
         line.weighed_prepared = *notes.weighed_after && !line.prepared.empty();
         return std::nullopt;
     }
-    const Unit* unit = amount.parts.front().unit;
-    const bool contained = amount.container || (unit && is_container(*unit) && notes.grams);
-    if (contained && has_step(line.prepared, "drained") && !notes.drained && !lies_in_water(*name.ingredient))
-        return open_question("what a tin says is its weight before draining: expected the drained weight",
-                             {"240 g white beans", "240 g drained white beans"});
     const bool by_measure = !notes.grams && !by_weight(amount);
     const auto done_already = [&](const Prepared& p) { return by_measure && measured_without(p, *food.name.ingredient); };
     const auto changes = [&](const Prepared& p) { return !done_already(p) && !changes_nothing(p, *food.name.ingredient, food.knowledge); };
@@ -213,6 +231,24 @@ std::optional<Error> means_another(const NameRead& name, const AmountText& amoun
         return open_question("a " + std::string(unit->word) + " of " + ingredient.names.front() + ": fresh and chopped, or a ground spice",
                              {"1 tsp cayenne", "1 tsp crushed red pepper", "1 tsp chopped red pepper"});
     return std::nullopt;
+}
+
+std::optional<Error> chile_of_any_size(const MeasuredFood& food) {
+    const auto& [name, amount, notes, knowledge] = food;
+    const auto& id = name.ingredient->id;
+    if (!counts(amount) || notes.grams) return std::nullopt;
+    if (id == "anaheim" && contains(name.words, "long"))
+        return Error{Trouble::bad_data,
+                     "a long green chile by the piece may be a hot one of 15 g or a mild Anaheim of 70 g: expected grams, or the kind",
+                     "",
+                     {"green finger chilli", "anaheim chile", "2 long green chiles (30 g)"}};
+    if (id != "green-chile" && id != "red-chile") return std::nullopt;
+    const Unit* unit = amount.parts.front().unit;
+    if (unit && unit->word != "piece" && unit->word != "pod") return std::nullopt;
+    return Error{Trouble::bad_data,
+                 "a " + name.ingredient->names.front() + " by the piece may weigh 5 g or 45 g: expected grams, or the kind",
+                 "",
+                 {"jalapeño", "serrano", "thai bird chile", "2 " + name.ingredient->names.front() + " (24 g)"}};
 }
 
 }  // namespace standin

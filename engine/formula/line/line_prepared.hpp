@@ -32,6 +32,9 @@ std::optional<Error> seasoned_already(const NameRead& name, std::string_view wri
 /// Says so where an amount like this is more likely of another food: "4 cloves" of garlic, a teaspoon of a ground spice.
 std::optional<Error> means_another(const NameRead& name, const AmountText& amount);
 
+/// A "green chile" is a finger of 5 g to one cook and a pod of 45 g to another: nine times the heat.
+std::optional<Error> chile_of_any_size(const MeasuredFood& food);
+
 /// "Pickled onions", "dried apple": bought so, and reckoned as the fresh one made so at home. Empty where nothing is to be told.
 std::string bought_so(const NameRead& name, const Ingredient& ingredient);
 

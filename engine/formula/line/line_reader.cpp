@@ -23,6 +23,7 @@
 #include "formula/line/passed_over.hpp"
 #include "formula/line/prepared_text.hpp"
 #include "formula/line/process_text.hpp"
+#include "formula/line/soaked_in.hpp"
 #include "formula/line/tinned.hpp"
 
 namespace standin {
@@ -52,8 +53,10 @@ public:
           knowledge_(setting.knowledge),
           around_(setting.around),
           on_the_shelf_(setting.on_the_shelf),
-          lenient_(setting.lenient) {
+          lenient_(setting.lenient),
+          adjective_behind_(setting.adjective_behind) {
         clean_line(line_);
+        turn_base_first(line_);
         turn_unit_first(line_);
         take_idle_start(line_);
         rewrite_weighed_after(line_, knowledge_);
@@ -211,7 +214,7 @@ private:
         std::fill(line.begin() + static_cast<std::ptrdiff_t>(candidate.begin), line.begin() + static_cast<std::ptrdiff_t>(candidate.end),
                   ' ');
         if (candidate.begin > start_) line[candidate.begin] = ',';
-        const LineContext context{line, origin_, knowledge_, lenient_};
+        const LineContext context{line, origin_, knowledge_, lenient_, adjective_behind_};
         const Unit* unit = candidate.amount.parts.front().unit;
         const Unit* container = unit && is_container(*unit)  ? unit
                                 : candidate.amount.container ? candidate.amount.container
@@ -346,7 +349,7 @@ private:
                 understood,
                 {Trouble::bad_data, "a share of what: expected \"of meat\" or \"of batch\"", "", shares_of_own(amount, weighed->grams.mid)},
                 at);
-        if (auto open = chile_of_any_size(name, amount)) return miss(understood, std::move(*open), at);
+        if (auto open = chile_of_any_size({name, amount, notes_, knowledge_})) return miss(understood, std::move(*open), at);
         ReadLine read;
         read.where = origin_.at(at);
         read.line.ingredient = name.ingredient->id;
@@ -357,6 +360,7 @@ private:
         if (auto wrong = set_facts(facts_, *name.ingredient, knowledge_, read.line)) return miss(understood, std::move(*wrong), at);
         if (auto other = hazards_in_passing(name, read.line)) return miss(understood, std::move(*other), at);
         read.doubts = doubts_about_line(name, amount, *weighed, notes_);
+        tell_of_soaking(name, read);
         tell_presumed_whole(amount, *weighed, *name.ingredient, read.doubts);
         for (const auto& told : read.line.declared)  // counted, not passed over
             for (auto& doubt : read.doubts)
@@ -389,24 +393,6 @@ private:
         }
         if (auto danger = danger_of_food(written_, read.line, knowledge_, on_the_shelf_)) return miss(understood, std::move(*danger), at);
         return read;
-    }
-
-    // A "green chile" is a finger of 5 g to one cook and a pod of 45 g to another: nine times the heat.
-    std::optional<Error> chile_of_any_size(const NameRead& name, const AmountText& amount) const {
-        const auto& id = name.ingredient->id;
-        if (!counts(amount) || notes_.grams) return std::nullopt;
-        if (id == "anaheim" && contains(name.words, "long"))
-            return Error{Trouble::bad_data,
-                         "a long green chile by the piece may be a hot one of 15 g or a mild Anaheim of 70 g: expected grams, or the kind",
-                         "",
-                         {"green finger chilli", "anaheim chile", "2 long green chiles (30 g)"}};
-        if (id != "green-chile" && id != "red-chile") return std::nullopt;
-        const Unit* unit = amount.parts.front().unit;
-        if (unit && unit->word != "piece" && unit->word != "pod") return std::nullopt;
-        return Error{Trouble::bad_data,
-                     "a " + name.ingredient->names.front() + " by the piece may weigh 5 g or 45 g: expected grams, or the kind",
-                     "",
-                     {"jalapeño", "serrano", "thai bird chile", "2 " + name.ingredient->names.front() + " (24 g)"}};
     }
 
     // Fat said is fat set; where the record holds as much already it says nothing new.
@@ -478,7 +464,7 @@ private:
     const Origin& origin_;
     const Knowledge& knowledge_;
     const Around& around_;
-    bool on_the_shelf_, lenient_;
+    bool on_the_shelf_, lenient_, adjective_behind_;
     LineNotes notes_;
     std::vector<FactText> facts_;
     std::optional<Per> per_;

@@ -40,6 +40,11 @@ Result<ReadLine> read_english(std::string_view line, const LineSetting& setting)
     std::string opened(line);
     opened[open] = ',';
     opened[close] = ' ';
+    const auto comma = opened.rfind(',', close);
+    if (comma > open && comma != std::string::npos && opened.find("about", comma) < close) {  // "(1 bunch, about 80 g)"
+        opened[comma] = '(';
+        opened[close] = ')';
+    }
     auto again = read_once(opened, setting).line;
     return again ? again : read;
 }
@@ -50,8 +55,10 @@ Result<ReadLine> read_any_tongue(std::string_view line, const LineSetting& setti
     auto read = read_english(line, setting);
     if (read && passed_over_in(*read) == 0) return read;
     std::optional<Result<ReadLine>> first_miss;
-    for (const auto& [english, foreign] : in_english(line, knowledge)) {
-        auto translated = read_english(english, setting);
+    for (const auto& [english, foreign, adjective_behind] : in_english(line, knowledge)) {
+        LineSetting own = setting;
+        own.adjective_behind = adjective_behind;
+        auto translated = read_english(english, own);
         // "200 g spinaci, lessati": a name that we have too, and behind it words that only that tongue has.
         const bool tells_more = read && translated && passed_over_in(*translated) < passed_over_in(*read) &&
                                 (translated->line.ingredient == read->line.ingredient ||

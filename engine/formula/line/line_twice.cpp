@@ -128,6 +128,11 @@ void take_second_amount(std::string& line, std::size_t start, LineNotes& notes) 
 std::optional<Error> noted_volume(AmountText& amount, const LineNotes& notes) {
     constexpr double within = 0.14;  // judgement: cups, pints and spoons are rounded when they are told in ml
     const Unit* unit = amount.parts.front().unit;
+    const bool loose = unit && unit->dimension == Dimension::count && unit->size.mid > 0;
+    if (loose && !notes.volume.empty()) {  // "1 glass (125 ml)"
+        amount.parts = notes.volume;
+        return std::nullopt;
+    }
     if (notes.volume.empty() || !unit || unit->dimension != Dimension::volume || amount.per_grams > 0) return std::nullopt;
     const auto ml = [](const std::vector<AmountPart>& parts, double Band::*end) {
         double sum = 0;

@@ -30,8 +30,8 @@ std::string without_fillers(const std::vector<Word>& words, std::size_t first, s
     std::string out;
     bool shorter = false;
     for (std::size_t i = first; i < last; ++i) {
-        const bool filler =
-            i > first && i + 1 < last && passable(words, i, knowledge) > 0 && words[i].folded.size() > 3;  // not "of", "and", "the"
+        const bool filler = i > first && i + 1 < last && passable(words, i, knowledge) > 0 && words[i].folded.size() > 3 &&
+                            words[i].folded != "with";  // nor "of", "and", "the": they join
         shorter = shorter || filler;
         if (!filler) out += (out.empty() ? "" : " ") + words[i].raw;
     }
@@ -229,7 +229,8 @@ void settle_kind(const std::vector<Word>& words, Span& span, const Unit* unit, b
     const Ingredient* other = nullptr;
     if (span.ingredient->tissue == Tissue::dry) {
         const bool of_plant = is_one_of(unit, {"sprig", "leaf", "bunch", "handful", "stalk"}) && !has_measure(*span.ingredient, unit->word);
-        if (of_plant || (was_cut(words) && !said_kind)) other = other_kind("fresh", words, span, knowledge);
+        if (of_plant || (was_cut(words) && !said_kind && !any_of(words, {"dried", "dry"})))
+            other = other_kind("fresh", words, span, knowledge);
         if (!other && is_one_of(unit, {"bulb", "head", "stalk", "root"}))  // "1 bulb of fennel"
             other = known_ingredient(phrase(words, span.first, span.last) + " " + std::string(unit->word), knowledge);
     } else if (const auto share = said_lean(words); share && span.ingredient->meat) {
@@ -264,9 +265,12 @@ std::string other_form(const std::vector<Word>& words, const Span& span, const U
 // "1 tsp ginger" among spices is the ground one; that this was presumed is told. Of a root only: its fresh form is not measured by a
 // teaspoon unless it is said to be cut.
 bool presume_ground(const std::vector<Word>& words, Span& span, const Unit* unit, const Knowledge& knowledge) {
-    if (span.ingredient->tissue != Tissue::root || !is_one_of(unit, {"tsp", "pinch", "dash", "smidgen", "saltspoon"})) return false;
-    if (was_cut(words) || any_of(words, {"fresh", "freshly", "grated", "peeled", "root", "juice", "crushed", "pureed"})) return false;
-    const auto* ground = other_kind("ground", words, span, knowledge);
+    const Tissue tissue = span.ingredient->tissue;
+    const bool leaf = tissue == Tissue::thin_leaf && span.ingredient->roles.front() == Role::herb;  // "1 tsp dill"
+    if ((tissue != Tissue::root && !leaf) || !is_one_of(unit, {"tsp", "pinch", "dash", "smidgen", "saltspoon"})) return false;
+    if (was_cut(words) || any_of(words, {"fresh", "freshly", "grated", "peeled", "root", "juice", "crushed", "pureed", "leaf", "frond"}))
+        return false;
+    const auto* ground = other_kind(leaf ? "dried" : "ground", words, span, knowledge);
     if (!ground) return false;
     span.ingredient = ground;
     span.meant.clear();
@@ -341,7 +345,9 @@ const Ingredient* animal_behind(const std::string& folded, const Knowledge& know
     const std::string animal = folded.substr(blank + 1);
     if (std::find(animals.begin(), animals.end(), animal) == animals.end()) return nullptr;
     std::string cut = folded.substr(0, blank);
-    if (cut.size() > 3 && cut.compare(cut.size() - 3, 3, " of") == 0) cut.erase(cut.size() - 3);
+    const bool of = cut.size() > 3 && cut.compare(cut.size() - 3, 3, " of") == 0;
+    if (of) cut.erase(cut.size() - 3);
+    if (cut == "fat" && !of) return nullptr;  // "fat pork" is meat
     if (const auto* found = knowledge.ingredient_named(animal + " " + cut)) return found;
     return cut.rfind("lean ", 0) == 0 ? knowledge.ingredient_named("lean " + animal + " " + cut.substr(5)) : nullptr;
 }
@@ -426,6 +432,13 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
     said = read_prepared(words, after, words.size(), context, *span.ingredient, given);
     if (!said) return missed(std::move(said.error()));
     name.after = std::move(*said);
+    if (!context.adjective_behind || after >= words.size() || words[after].segment != words[span.last - 1].segment) return name;
+    // "200 g spinaci lessati e strizzati": an adjective, with no comma before it, as "boiled and squeezed spinach" in English.
+    auto beside = read_prepared(words, after, segment_end(words, after), context, *span.ingredient, given);
+    if (!beside) return name;
+    const auto count = static_cast<std::ptrdiff_t>(std::min(beside->prepared.size(), name.after.prepared.size()));
+    name.before.prepared.insert(name.before.prepared.end(), name.after.prepared.begin(), name.after.prepared.begin() + count);
+    name.after.prepared.erase(name.after.prepared.begin(), name.after.prepared.begin() + count);
     return name;
 }
 

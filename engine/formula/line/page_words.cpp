@@ -6,6 +6,8 @@
 
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
+#include "formula/lexer/measures.hpp"
+#include "formula/lexer/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -38,6 +40,26 @@ bool holds_any(const std::vector<Word>& words, std::string_view list, const Know
     return std::any_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list(list, word.folded); });
 }
 
+// "Für 4 bis 6 Personen", "pour 2 kg": a number, those who eat or what it makes, and no weight behind it, as "je kg 17 g Salz" has.
+bool feeds_so_many(const std::vector<Word>& words, std::string_view line, const Knowledge& knowledge) {
+    bool number = false;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (begins_with_number(words[i])) number = true;
+        const auto letter = words[i].folded.find_first_not_of("0123456789.,");
+        const bool eaters = knowledge.in_list("eaters-word", words[i].folded) ||
+                            (letter != std::string::npos && knowledge.in_list("eaters-word", words[i].folded.substr(letter)));
+        if (!number || !eaters) continue;
+        for (std::size_t at = i + 1; at < words.size(); ++at) {
+            Cursor behind(line, words[at].begin);
+            if (!number_at(behind, false)) continue;
+            const auto unit = unit_at(behind);
+            if (unit && unit->unit->dimension != Dimension::count) return false;
+        }
+        return true;
+    }
+    return false;
+}
+
 }  // namespace
 
 bool is_said_of_recipe(std::string_view line, const Knowledge& knowledge) {
@@ -49,7 +71,7 @@ bool is_said_of_recipe(std::string_view line, const Knowledge& knowledge) {
     if (words.front().folded == "by") return !number && words.size() <= longest_name;
     if (number && holds_any(words, "votes-word", knowledge)) return true;
     const bool led = knowledge.in_list("for-a-base", words.front().folded) || knowledge.in_list("per", words.front().folded);
-    return led && number && holds_any(words, "eaters-word", knowledge);
+    return led && feeds_so_many(words, line, knowledge);
 }
 
 }  // namespace standin

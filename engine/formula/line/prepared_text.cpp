@@ -5,6 +5,7 @@
 #include <cctype>
 #include <cmath>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
@@ -13,6 +14,7 @@
 #include "formula/line/line_asides.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/process_text.hpp"
+#include "formula/line/soaked_in.hpp"
 #include "knowledge/effects.hpp"
 
 namespace standin {
@@ -21,6 +23,7 @@ namespace {
 constexpr std::size_t longest_step = 5;  // words
 constexpr double mostly_fat = 70;        // g in 100 g, judgement: what things are fried in
 constexpr double unchanged = 0.97;       // yields from here on count as no change of mass
+constexpr std::array<std::string_view, 8> said_of_liquid{"a", "little", "some", "the", "warm", "cold", "hot", "lukewarm"};
 
 class PreparedReader {
 public:
@@ -56,6 +59,8 @@ private:
             return i + 1;
         }
         if (const std::size_t end = fried_in(i); end > i) return end;
+        if (const std::size_t end = soaked_in(i); end > i) return end;
+        if (const std::size_t end = half_done(i); end > i) return end;
         if (half_cut(i) || (words_[i].folded == "up" && i > 0 && cut_word(words_, i - 1, context_.knowledge) > 0))
             return i + 1;                                                       // "ground up"
         const std::size_t plain = i + passable(words_, i, context_.knowledge);  // "raw milk" of a cheese: longer than the preparation "raw"
@@ -101,6 +106,17 @@ private:
         return id == "sliced" || id == "diced" || id == "chopped" || id == "minced" || id == "grated";
     }
 
+    // "Half of them seeded": told, and counted as not done.
+    std::size_t half_done(std::size_t i) {
+        std::size_t from = i + 1;
+        if (words_[i].folded != "half" || half_cut(i)) return i;
+        while (from < last_ && (words_[from].folded == "of" || words_[from].folded == "them" || words_[from].folded == "the")) ++from;
+        const std::size_t end = from < last_ ? preparation_end(words_, from, last_, context_.knowledge) : from;
+        if (end == from || context_.knowledge.preparation_named(phrase(words_, from, end))->id != "seeded") return i;
+        said_.passed.push_back(phrase(words_, i, end));
+        return end;
+    }
+
     // "Sautéed in a little butter": how much of it stays is not known, so it is told and not counted.
     std::size_t fried_in(std::size_t i) {
         const auto is_frying = [](std::string_view id) { return id == "cooked" || id == "caramelised"; };
@@ -118,6 +134,25 @@ private:
             const std::size_t done = preparation_end(words_, end, last_, context_.knowledge);  // "in lard sweated", out of another tongue
             if (!fried && (done == end || !is_frying(context_.knowledge.preparation_named(phrase(words_, end, done))->id))) continue;
             said_.passed.push_back(phrase(words_, i, end));
+            return end;
+        }
+        return i;
+    }
+
+    // "Soaked in milk", "softened in a little stock": how much of it stays is not known.
+    std::size_t soaked_in(std::size_t i) {
+        const bool soaked = !said_.prepared.empty() && said_.prepared.back().preparation == "soaked";
+        if (!soaked || words_[i].folded != "in") return i;
+        std::size_t from = i + 1;
+        while (from < last_ &&
+               (contains(said_of_liquid, std::string_view(words_[from].folded)) || passable(words_, from, context_.knowledge) > 0))
+            ++from;
+        for (std::size_t end = std::min(last_, from + longest_step); end > from; --end) {
+            const std::string name = phrase(words_, from, end);
+            const auto* liquid = context_.knowledge.ingredient_named(name);
+            if (!liquid) liquid = context_.knowledge.ingredient_meant(name);
+            if (!liquid || !is_soaking_liquid(*liquid)) continue;
+            if (liquid->id != "water") said_.soaked_in = liquid;
             return end;
         }
         return i;
@@ -204,9 +239,11 @@ private:
     std::size_t into_pieces(std::size_t i) const {
         const bool digit = std::isdigit(static_cast<unsigned char>(words_[i].raw.front())) != 0;
         if (digit && i + 1 < last_ && words_[i + 1].folded == "mesh") return i + 2;  // of a sieve: "black pepper, 16 mesh"
-        if (words_[i].folded != "into" && words_[i].folded != "in") return i;
+        const bool led = words_[i].folded == "into" || words_[i].folded == "in";
+        const bool clause = digit && i > 0 && words_[i].segment != words_[i - 1].segment;  // ", 5mm cubes", ", 1/4-in dice"
+        if (!led && !clause) return i;
         std::size_t end = i;
-        for (std::size_t at = i + 1; at < last_ && words_[at].segment == words_[i].segment; ++at) {
+        for (std::size_t at = led ? i + 1 : i; at < last_ && words_[at].segment == words_[i].segment; ++at) {
             const auto& word = words_[at].folded;
             if (context_.knowledge.in_list("piece-shape", word)) end = at + 1;
             else if (!context_.knowledge.in_list("piece-size", word) && !std::isdigit(static_cast<unsigned char>(word.front()))) break;
@@ -240,7 +277,8 @@ private:
         if (ingredient_.meat && first_ > 0 && (word == "roast" || word == "joint" || word == "blade")) return true;  // but not "roast veal"
         if (word == "fat" && ingredient_.tissue == Tissue::bulb) return true;  // a fat clove is a plump one
         if (word == "unsalted") return ingredient_.composition.salt.mid <= 0;
-        if (word == "fatty") return ingredient_.meat && fat >= fatty_over;
+        if (word == "fatty" || (word == "fat" && first_ == 0 && ingredient_.meat && fat < fat_over))
+            return ingredient_.meat && fat >= fatty_over;
         if (word == "needle") return ingredient_.roles.front() == Role::herb;
         return (word == "lean" && ingredient_.meat && fat <= lean_under) || (word == "fat" && fat >= fat_over);
     }

@@ -20,6 +20,7 @@ struct SaidOf {
     std::vector<std::string> passed;     ///< as written, what was told in passing: "preferably Greek"
     std::vector<std::string> unknown{};  ///< words that nobody knows and that were passed over as harmless
     std::optional<double> fat_pct{};     ///< fat in 100 g that the words tell
+    const Ingredient* soaked_in{};       ///< a liquid that is no water, of no weight
 };
 
 /// What a line is read against.
@@ -27,7 +28,8 @@ struct LineContext {
     std::string_view line;
     const Origin& origin;
     const Knowledge& knowledge;
-    bool lenient = false;  ///< a word that is not known may be passed over where it can do no harm
+    bool lenient = false;           ///< a word that is not known may be passed over where it can do no harm
+    bool adjective_behind = false;  ///< out of a tongue in which an adjective stands behind its noun
 };
 
 /// What kind of amount the line gives: a bare number, a number of things ("2 bunches"), or a weight or volume.

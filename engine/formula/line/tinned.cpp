@@ -45,6 +45,12 @@ void drain_tin(const MeasuredFood& food, Weighed& weighed, std::vector<LineDoubt
         doubts.push_back({told("drained") ? Confidence::likely : Confidence::unsure,
                           a + " tells its weight with the water: reckoned drained, " + plain_number(std::round(weighed.grams.mid)) + " g",
                           true});
+    } else if (told("drained")) {
+        weighed.grams = product(weighed.grams, food.knowledge.parameter("reading.drained-share-other"));
+        doubts.push_back({Confidence::unsure,
+                          a + " tells its weight before draining: reckoned drained, " + plain_number(std::round(weighed.grams.mid)) +
+                              " g; its label tells the drained weight",
+                          true});
     } else if (held->word == "jar" && lies_in_brine(*food.name.ingredient)) {
         doubts.push_back({Confidence::unsure, a + " often tells its weight with the brine: taken as the drained weight", true});
     }

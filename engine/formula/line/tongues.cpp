@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "knowledge/hazard_text.hpp"
@@ -11,6 +12,7 @@ namespace standin {
 namespace {
 
 constexpr std::size_t longest_phrase = 5;  // words
+constexpr std::array<std::string_view, 4> romance{"fr", "es", "it", "pt"};
 
 // "d'ail", "l’oignon", "dell'olio": the short word before the apostrophe stands by itself.
 std::string without_elision(std::string_view line) {
@@ -62,7 +64,7 @@ std::vector<Rewording> in_english(std::string_view line, const Knowledge& knowle
     const std::string split = without_elision(line);
     const auto words = words_of(split);
     struct Heard {
-        bool foreign;
+        bool foreign, romance;
         std::vector<Found> found;
     };
     std::vector<Heard> tongues;
@@ -74,7 +76,7 @@ std::vector<Rewording> in_english(std::string_view line, const Knowledge& knowle
             return tongue == "en" || words[one.last - 1].end - words[one.first].begin > no_chance;
         });
         if (own || std::any_of(found.begin(), found.end(), [](const Found& one) { return tells_something(*one.english); }))
-            tongues.push_back({tongue != "en", std::move(found)});
+            tongues.push_back({tongue != "en", contains(romance, std::string_view(tongue)), std::move(found)});
     }
     std::stable_sort(tongues.begin(), tongues.end(), [](const Heard& a, const Heard& b) { return telling(a.found) > telling(b.found); });
     std::vector<Rewording> all;
@@ -85,7 +87,7 @@ std::vector<Rewording> in_english(std::string_view line, const Knowledge& knowle
             const bool stopped = end < out.size() && out[end] == '.';  // "1 c. à s. d'huile"
             out.replace(begin, end - begin + (stopped ? 1 : 0), *found->english);
         }
-        all.push_back({std::move(out), tongue.foreign});
+        all.push_back({std::move(out), tongue.foreign, tongue.romance});
     }
     return all;
 }

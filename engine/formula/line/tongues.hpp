@@ -11,7 +11,8 @@ namespace standin {
 
 struct Rewording {
     std::string text;
-    bool foreign = true;  ///< from another tongue; else other words for the same in English
+    bool foreign = true;            ///< from another tongue; else other words for the same in English
+    bool adjective_behind = false;  ///< from a tongue in which an adjective stands behind its noun
 };
 
 /// In each tongue that knows a word of it that tells something; first the one that knows most.

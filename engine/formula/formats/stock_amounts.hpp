@@ -1,0 +1,22 @@
+// Amounts as lists of what is on hand tell them: "chives a bunch", "tin of chickpeas", "handful of basil left".
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "knowledge/knowledge.hpp"
+
+namespace standin {
+
+/// The line with its amount first and plain signs: "chives a bunch" as "a bunch chives", "tin of chickpeas" as "1 tin of chickpeas".
+std::string with_amount_first(std::string_view line);
+
+struct SizedLine {
+    std::string text, told;
+};
+
+/// "1 bottle of cider vinegar" in grams, by what such a container usually holds; nothing where the line counts none.
+std::optional<SizedLine> by_usual_size(std::string_view line, const Knowledge& knowledge);
+
+}  // namespace standin

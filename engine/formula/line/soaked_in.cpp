@@ -1,0 +1,61 @@
+#include "formula/line/soaked_in.hpp"
+
+#include <algorithm>
+
+#include "formula/lexer/line_words.hpp"
+#include "formula/lexer/number_text.hpp"
+#include "formula/line/line_text.hpp"
+
+namespace standin {
+namespace {
+
+bool soaks_up(const Ingredient& food) { return food.roles.front() == Role::binder && !food.meat && food.tissue != Tissue::egg; }
+
+}  // namespace
+
+bool is_soaking_liquid(const Ingredient& ingredient) {
+    constexpr double salty = 1;  // g in 100 g, judgement
+    return ingredient.tissue == Tissue::liquid && ingredient.roles.front() != Role::acid && ingredient.composition.salt.mid < salty;
+}
+
+std::optional<SoakedIn> soaked_in_measured(std::string_view line, const Origin& origin, const Knowledge& knowledge) {
+    const auto words = words_of(line);
+    for (std::size_t i = 2; i + 2 < words.size(); ++i) {
+        const bool led = words[i - 1].folded == "soaked" || words[i - 1].folded == "softened" || words[i - 1].folded == "moistened";
+        if (!led || (words[i].folded != "in" && words[i].folded != "with")) continue;
+        Cursor cursor(line, words[i + 1].begin);
+        if (!number_at(cursor)) return std::nullopt;
+        std::size_t last = i + 2;
+        while (last < words.size() && words[last].segment == words[i].segment && words[last].folded != "and" &&
+               words[last].folded != "then")
+            ++last;
+        SoakedIn soaked;
+        soaked.liquid = line.substr(words[i + 1].begin, words[last - 1].end - words[i + 1].begin);
+        soaked.food = line.substr(0, words[i - 2].end);
+        const auto food = read_line(soaked.food, origin, knowledge), liquid = read_line(soaked.liquid, origin, knowledge);
+        if (!food || !liquid || !soaks_up(*knowledge.ingredient(food->line.ingredient)) ||
+            !is_soaking_liquid(*knowledge.ingredient(liquid->line.ingredient)))
+            return std::nullopt;
+        const bool squeezed = std::any_of(words.begin() + static_cast<std::ptrdiff_t>(last), words.end(), [](const Word& word) {
+            return word.folded == "squeezed" || word.folded == "pressed" || word.folded == "drained" || word.folded == "wrung";
+        });
+        const auto& name = knowledge.ingredient(liquid->line.ingredient)->names.front();
+        soaked.told = "all of the " + name + " is counted in" +
+                      (squeezed ? "; weigh what is squeezed out, and take it off the line of the " + name : std::string());
+        return soaked;
+    }
+    return std::nullopt;
+}
+
+void tell_of_soaking(const NameRead& name, ReadLine& read) {
+    const Ingredient* liquid = name.after.soaked_in ? name.after.soaked_in : name.before.soaked_in;
+    if (!liquid) return;
+    const std::string& called = liquid->names.front();
+    for (const auto& allergen : liquid->allergens) read.line.declared.push_back({allergen, "soaked in " + called});
+    read.doubts.push_back({Confidence::unsure,
+                           name.ingredient->names.front() + ": soaked in " + called + ", reckoned as in water; to count the " + called +
+                               ", give it a line with its weight",
+                           true});
+}
+
+}  // namespace standin
