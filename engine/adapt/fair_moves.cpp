@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "knowledge/kinds.hpp"
+#include "knowledge/tissue.hpp"
 #include "substitute/dose.hpp"
 
 namespace standin {
@@ -65,15 +66,21 @@ void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& pric
         return (bystander || far) && carries_all(other);
     };
     const std::vector<Move> all = problem.moves;
-    // What is passed over for near kin is another idea at most, and no first one.
+    const auto has_kin = [&](const Move& move) {
+        return stands_in(problem, move) && std::any_of(all.begin(), all.end(), [&](const Move& other) {
+                   return stands_in(problem, other) && other.line == move.line && is_kin_before(problem, other, move, context) &&
+                          carries_all(other);
+               });
+    };
+    // Another leaf beside near kin is another idea, and no first one; another sour or spice only makes up for what some other line lost.
+    const auto is_idea = [&](const Move& move) {
+        return is_vegetable(context.knowledge().ingredient(problem.formula.lines[move.line].ingredient)->tissue);
+    };
     for (auto& move : problem.moves)
-        if (stands_in(problem, move) && std::any_of(all.begin(), all.end(), [&](const Move& other) {
-                return stands_in(problem, other) && other.line == move.line && is_kin_before(problem, other, move, context) &&
-                       carries_all(other);
-            }))
-            move.price += context.constant("advice.price.passed-over");
+        if (is_idea(move) && has_kin(move)) move.price += context.constant("advice.price.passed-over");
     std::erase_if(problem.moves, [&](const Move& move) {
-        return stands_in(problem, move) && std::any_of(all.begin(), all.end(), [&](const Move& other) { return goes_before(other, move); });
+        const bool other_first = std::any_of(all.begin(), all.end(), [&](const Move& other) { return goes_before(other, move); });
+        return stands_in(problem, move) && (other_first || (!is_idea(move) && has_kin(move)));
     });
 }
 

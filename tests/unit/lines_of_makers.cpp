@@ -96,6 +96,10 @@ TEST_CASE("a caul by the sheet wraps the mass, by weight it is fat") {
     CHECK(became("2 pieces of caul fat, rinsed") == "beside");
     CHECK(became("200 g caul fat for wrapping") == "beside");
     CHECK(became("200 g caul fat") == "pork-caul");
+    const auto reading = reading_of("1 sheet caul");
+    REQUIRE(reading.formula);
+    REQUIRE(reading.formula->beside.size() == 1);
+    CHECK(reading.formula->beside.front().ingredient == "pork-caul");
 }
 
 TEST_CASE("a line with a base in front is no heading and no line of the recipe's yield") {

@@ -37,6 +37,7 @@ TEST_CASE("stock leaves: what is said to be dried is dried, and a few grams are"
 }
 
 TEST_CASE("stock leaves: a bare name says which was taken") {
+    CHECK(tells(list_of("thyme\nparsley 1 bunch\n"), "write \"fresh thyme\""));
     CHECK(tells(list_of("thyme plenty\nparsley 1 bunch\n"), "read as fresh thyme"));  // bunches around it
     CHECK_FALSE(tells(list_of("dried thyme\n"), "fresh thyme"));
 }

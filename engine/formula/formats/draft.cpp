@@ -142,7 +142,9 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
             if (beside = beside_the_mass(english.text, knowledge); !beside.empty()) break;
     if (!beside.empty()) {
         look_through(draft, text, where, knowledge);
-        return draft.lines.push_back({std::string(text), where, ReadLine{}, std::move(beside), origin});
+        draft.lines.push_back({std::string(text), where, ReadLine{}, std::move(beside), origin});
+        if (const auto* food = wrapping_food(text, knowledge)) draft.lines.back().beside_food = food->id;
+        return;
     }
     if (const auto base = heading_base(text, knowledge)) {
         draft.bases.push_back({*base, one_line(text), where});

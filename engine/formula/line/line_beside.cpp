@@ -100,6 +100,16 @@ std::string beside_the_mass(std::string_view line, const Knowledge& knowledge) {
     return {};
 }
 
+const Ingredient* wrapping_food(std::string_view line, const Knowledge& knowledge) {
+    const auto words = words_of(line);
+    if (!is_wrapping(words, line, knowledge)) return nullptr;
+    for (std::size_t i = 0; i < words.size(); ++i)
+        for (std::size_t end = std::min(words.size(), i + 3); end > i; --end)
+            if (const std::string name = phrase(words, i, end); knowledge.in_list("wrapping", fold(name)))
+                if (const auto* food = knowledge.ingredient_named(name)) return food;
+    return nullptr;
+}
+
 bool is_heading(std::string_view written, const Knowledge& knowledge) {
     std::string cells(written);
     if (!has_digit(written)) {  // "| Ingredient | Amount | % |", "Ingredient U.S. Metric"

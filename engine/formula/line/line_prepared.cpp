@@ -4,6 +4,7 @@
 #include <array>
 #include <initializer_list>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/line/tinned.hpp"
 #include "knowledge/effects.hpp"
@@ -197,6 +198,9 @@ std::string bought_so(const NameRead& name, const Ingredient& ingredient) {
     if (tissue == Tissue::fruit && has_step(name.before.prepared, "dried"))
         return food + ", dried: reckoned as " + food +
                " dried brittle at home; a bought one is softer, and often holds sulphite or sugar: " + "read its packet";
+    const auto& salt = ingredient.composition.salt;
+    if (salt.low < salt.mid / 2 && contains(ingredient.may_hold, "sulphite"))
+        return food + ": some are salted, and some hold sulphite: read the packet";
     return {};
 }
 
