@@ -106,12 +106,16 @@ Range range_of(PoultryColumn column) {
     }
 }
 
+// Of POSIX: std::cyl_bessel_j sets a global sign on the way, which several threads may not.
+double bessel_0(double x) { return ::j0(x); }
+double bessel_1(double x) { return ::j1(x); }
+
 /// First root of x J1(x) = biot J0(x).
 double first_root(double biot) {
     double low = 0, high = 2.404825557695773;  // first zero of J0
     for (int i = 0; i < 60; ++i) {
         const double x = (low + high) / 2;
-        (x * std::cyl_bessel_j(1, x) < biot * std::cyl_bessel_j(0, x) ? low : high) = x;
+        (x * bessel_1(x) < biot * bessel_0(x) ? low : high) = x;
     }
     return (low + high) / 2;
 }
@@ -124,7 +128,7 @@ struct Approach {
 Approach approach(double diameter_mm, Cook method, const P& p) {
     const double radius_m = std::max(diameter_mm, 1.0) / 2000;
     const double root = first_root(p.transfer_w_m2k[static_cast<std::size_t>(method)] * radius_m / p.conductivity);
-    const double j0 = std::cyl_bessel_j(0, root), j1 = std::cyl_bessel_j(1, root);
+    const double j0 = bessel_0(root), j1 = bessel_1(root);
     return {2 * j1 / (root * (j0 * j0 + j1 * j1)), root * root * p.conductivity / p.heat_capacity / (radius_m * radius_m)};
 }
 
