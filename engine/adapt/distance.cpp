@@ -33,8 +33,8 @@ constexpr std::size_t held_count = std::size(held);
 static_assert(held_count + 8 == residual_count);
 constexpr std::size_t rested_at = held_count + 1, cooked_at = held_count + 2;  // the colours among the residuals
 
-constexpr double word_past = 0.1;    // noticeable differences past a word that nobody minds; judgement
-constexpr double past_weight = 2;    // who asks for a little less salt wants neither more nor less than that
+constexpr double word_past = 0.2;    // noticeable differences past a word that nobody minds; judgement
+constexpr double past_weight = 1.4;  // who asks for a little less salt wants neither more nor less than that
 constexpr double least_base = 1e-3;  // a relative step of a property that is next to nothing
 
 struct Dose {

@@ -78,11 +78,13 @@ private:
         for (std::size_t n = below(3); n > 0; --n) {
             const Preparation& step = pick(records.preparations);
             if (step.id == "raw" || !effect_on(step, ingredient.tissue)) continue;
+            if (step.id.find("roasted") == 0 || has_step(made.prepared, step.id)) continue;  // said twice is done once; nuts are toasted
             made.prepared.push_back({step.id, below(3) ? std::nullopt : std::optional<double>(1 + below(20))});
         }
         made.weighed_prepared = !made.prepared.empty() && below(2);
         made.keep = below(4) == 0;
-        if (below(4) == 0) made.count = static_cast<double>(1 + below(9));
+        // Four pieces of turmeric are roots, whatever weight stands beside.
+        if (below(4) == 0 && ingredient.tissue != Tissue::dry) made.count = static_cast<double>(1 + below(9));
         if (below(6) == 0) made.declared.push_back({"mustard", "contains mustard"});
         if (std::find(ingredient.allergens.begin(), ingredient.allergens.end(), "mustard") != ingredient.allergens.end())
             made.declared.clear();
