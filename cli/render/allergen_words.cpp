@@ -8,7 +8,6 @@
 namespace standin::cli {
 namespace {
 
-bool is_trace(const AllergenText& a) { return !a.sure && !a.reckoned.empty(); }
 bool is_of_packets(const AllergenText& a) { return !a.sure && a.reckoned.empty(); }
 
 std::string where(const AllergenText& a) { return a.beside ? " (beside the mass)" : ""; }
@@ -38,6 +37,8 @@ std::string in_a_row(const std::vector<AllergenText>& allergens, bool beside) {
 }
 
 }  // namespace
+
+bool is_trace(const AllergenText& a) { return !a.sure && !a.reckoned.empty(); }
 
 std::string allergen_in_short(const AllergenText& a) {
     if (is_trace(a)) return "a trace of " + a.allergen + " (" + a.reckoned + ")";

@@ -20,6 +20,9 @@ std::string allergen_with_source(const AllergenText& a);
 /// A line each for what is sure or a trace, and one for all packets: "check the packet of rusk for milk and soy; of mustard for celery".
 std::vector<std::string> allergens_in_lines(const std::vector<AllergenText>& allergens);
 
+/// Of sulphite by reckoning, less than any code wants declared.
+bool is_trace(const AllergenText& a);
+
 /// Whether a packet decides about any of them.
 bool asks_for_packets(const std::vector<AllergenText>& allergens);
 

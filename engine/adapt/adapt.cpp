@@ -29,7 +29,6 @@
 #include "core/band.hpp"
 #include "evaluate/predict.hpp"
 #include "safety/allergens.hpp"
-#include "safety/core_temperature.hpp"
 #include "safety/page.hpp"
 #include "safety/safety.hpp"
 

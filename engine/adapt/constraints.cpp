@@ -122,9 +122,9 @@ private:
 
     // Who wants it leaner takes out the back fat before the belly: of no line a larger share than of a clearly fatter one.
     void fattest_goes_first() {
-        const bool leaner = std::any_of(distance_.goals().begin(), distance_.goals().end(), [](const Goal& goal) {
-            return (goal.property == Property::fat_pct || goal.property == Property::fat_pct_of_meat) && goal.kind == Goal::Kind::at_most;
-        });
+        const auto& goals = distance_.goals();
+        const bool leaner =
+            any_asks(goals, Property::fat_pct, Goal::Kind::at_most) || any_asks(goals, Property::fat_pct_of_meat, Goal::Kind::at_most);
         const double clearly = context_.constant("advice.meat.fatter");
         const auto goes = [&](const Move& move) { return move.kind == MoveKind::reduce && ingredient(move.food).meat; };
         const auto fat = [&](const Move& move) { return context_.nominal().unit(move.food)[Amount::fat]; };

@@ -149,10 +149,7 @@ private:
         return !for_the_taste && c_.bind_after.acid_factor > c_.bind_before.acid_factor;
     }
 
-    bool wants_it_looser() const {
-        return std::any_of(problem_.hard.begin(), problem_.hard.end(),
-                           [](const Goal& goal) { return goal.property == Property::bind && goal.kind == Goal::Kind::at_most; });
-    }
+    bool wants_it_looser() const { return any_asks(problem_.hard, Property::bind, Goal::Kind::at_most); }
 
     bool lean_comes_in() const {
         return std::any_of(problem_.moves.begin(), problem_.moves.end(), [&](const Move& m) { return takes_lean_off(problem_, m); });

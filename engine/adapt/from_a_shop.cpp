@@ -1,8 +1,8 @@
 #include "adapt/from_a_shop.hpp"
 
 #include <algorithm>
-#include <set>
 
+#include "adapt/food_price.hpp"
 #include "adapt/variant.hpp"
 #include "knowledge/kinds.hpp"
 #include "substitute/stand_ins.hpp"
@@ -13,10 +13,7 @@ namespace {
 class Shopping {
 public:
     Shopping(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Context& context)
-        : formula_(formula), stock_(stock), graph_(graph), context_(context) {
-        for (const auto& line : formula.lines)
-            for (const auto& allergen : food(line.ingredient).allergens) allergens_.insert(allergen);
-    }
+        : formula_(formula), stock_(stock), graph_(graph), context_(context), price_(formula, stock, context) {}
 
     std::optional<Reason> for_line(std::size_t l) const {
         const auto may_buy = [&](const Ingredient& i) { return any_shop_has(i); };
@@ -43,20 +40,20 @@ private:
 
     static bool is_usual(const Candidate& candidate) {
         constexpr double near = 0.5;  // closeness; judgement
-        return candidate.trade && candidate.swaps.size() == 1 && candidate.closeness >= near;
+        return candidate.of_custom() && candidate.closeness >= near;
     }
 
     bool any_shop_has(const Ingredient& i) const {
         if (stock_.offer(i).excluded || stock_.says_missing(i.id)) return false;
         if (belongs(i, "gathered", context_.knowledge()) || belongs(i, "seldom-sold", context_.knowledge())) return false;
-        return std::all_of(i.allergens.begin(), i.allergens.end(), [&](const std::string& a) { return allergens_.count(a) > 0; });
+        return price_.of_allergens(i) <= 0;
     }
 
     const Formula& formula_;
     const Stock& stock_;
     const SwapGraph& graph_;
     const Context& context_;
-    std::set<std::string> allergens_;
+    FoodPrice price_;
 };
 
 }  // namespace

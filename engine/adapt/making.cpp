@@ -53,8 +53,7 @@ private:
     ProcessState state_of(const Process& process) const { return context_.nominal().process(process); }
 
     bool wanted(Property property, Goal::Kind kind) const {
-        return std::any_of(distance_.goals().begin(), distance_.goals().end(),
-                           [&](const Goal& g) { return g.property == property && g.kind == kind && distance_.wanted(property); });
+        return distance_.wanted(property) && any_asks(distance_.goals(), property, kind);
     }
 
     // What is fried in crumbs is to stay crumbs.

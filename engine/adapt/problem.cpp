@@ -116,16 +116,12 @@ private:
             base_mass_ += one[Amount::mass] * lines()[l].grams.mid;
             base_acid_ += one[Amount::titratable] * lines()[l].grams.mid;
         }
-        const bool less = asks_for_fat(Goal::Kind::at_least) || (asks_for_fat(Goal::Kind::at_most) && lean_is_weighed_out());
+        const auto fat = [&](Goal::Kind kind) { return any_asks(distance_.goals(), Property::fat_pct, kind); };
+        const bool less = fat(Goal::Kind::at_least) || (fat(Goal::Kind::at_most) && lean_is_weighed_out());
         problem_.least_meat = context_.constant(less ? "advice.meat.fat-least" : "advice.meat.least") * meat;
     }
 
     // What a want or a missing line lets us touch.
-    bool asks_for_fat(Goal::Kind kind) const {
-        const auto& goals = distance_.goals();
-        return std::any_of(goals.begin(), goals.end(), [&](const Goal& g) { return g.property == Property::fat_pct && g.kind == kind; });
-    }
-
     // Whoever has so much lean and no more cannot make up for the fat that goes.
     bool lean_is_weighed_out() const {
         return std::any_of(lines().begin(), lines().end(), [&](const Line& line) {
@@ -309,7 +305,7 @@ private:
         if (move.least > move.most && !place_.little_will_do(l, candidate, move.most)) return false;
         move.least = std::min(move.least, move.most);
         move.price = price_.of_stand_in(ingredient(move.food), candidate.closeness, !problem_.missing[l]);
-        if (!of_custom(candidate) && candidate.food.ingredient != lines()[l].ingredient)
+        if (!candidate.of_custom() && candidate.food.ingredient != lines()[l].ingredient)
             move.price += context_.constant("advice.price.no-custom");
         if (move.second) move.price += price_.of_second_part(ingredient(move.second->food));
         move.covers = Covers{l, 1 / whole};
@@ -317,9 +313,6 @@ private:
         push(std::move(move));
         return true;
     }
-
-    // By itself, not by way of a third food.
-    static bool of_custom(const Candidate& candidate) { return candidate.trade && candidate.swaps.size() == 1; }
 
     static bool in_two_parts(const Candidate& candidate) { return candidate.partner && candidate.partner->named; }
 

@@ -61,7 +61,7 @@ void put_salted_first(AdaptAnswer& answer, AdaptAnswer salted, const WithSalt& w
         std::erase_if(other.gives_back, [](const Reason& r) { return r.kind == ReasonKind::salt_would_bind; });
     answer.variants.insert(answer.variants.begin(), std::move(first));
     answer.variants.resize(std::min(answer.variants.size(), std::max<std::size_t>(1, top)));
-    for (std::size_t v = 0; v < answer.variants.size(); ++v) answer.variants[v].rank = v + 1;
+    number(answer.variants);
     answer.plans_visited += salted.plans_visited;
     answer.proved = answer.proved && salted.proved;
     answer = with_safety(std::move(answer));

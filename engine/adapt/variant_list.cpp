@@ -36,11 +36,11 @@ void leave_out_further(std::vector<Variant>& variants) {
     if (!variants.empty() && variants.front().edits.empty() && meets_all(variants.front())) variants.resize(1);
 }
 
+}  // namespace
+
 void number(std::vector<Variant>& variants) {
     for (std::size_t i = 0; i < variants.size(); ++i) variants[i].rank = i + 1;
 }
-
-}  // namespace
 
 void put_in_order(std::vector<Variant>& variants) {
     std::stable_sort(variants.begin(), variants.end(), [](const Variant& a, const Variant& b) { return a.distance < b.distance; });

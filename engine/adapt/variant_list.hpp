@@ -7,6 +7,9 @@
 
 namespace standin {
 
+/// Each by its place in the list, from 1.
+void number(std::vector<Variant>& variants);
+
 void put_in_order(std::vector<Variant>& variants);
 
 /// A plan that changes nothing is no answer to wants that are not met.

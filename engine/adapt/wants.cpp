@@ -78,6 +78,10 @@ Result<bool> add_word(const std::string& want, const Knowledge& knowledge, std::
 
 }  // namespace
 
+bool any_asks(const std::vector<Goal>& goals, Property property, Goal::Kind kind) {
+    return std::any_of(goals.begin(), goals.end(), [&](const Goal& goal) { return goal.property == property && goal.kind == kind; });
+}
+
 Result<std::vector<Goal>> read_wants(const std::vector<std::string>& wants, const Knowledge& knowledge) {
     std::vector<Goal> goals;
     std::set<std::string> told;

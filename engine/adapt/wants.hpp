@@ -25,6 +25,9 @@ struct Goal {
     double target(double base) const;
 };
 
+/// Whether one of them asks the property to go that way.
+bool any_asks(const std::vector<Goal>& goals, Property property, Goal::Kind kind);
+
 /// Every want as goals, in order. usage error with the nearest word for what is not understood.
 Result<std::vector<Goal>> read_wants(const std::vector<std::string>& wants, const Knowledge& knowledge);
 

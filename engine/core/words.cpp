@@ -12,6 +12,12 @@ std::string listed(const std::vector<std::string>& words) {
     return text;
 }
 
+void replace_all(std::string& text, std::string_view from, std::string_view to) {
+    for (auto at = text.find(from); at != std::string::npos; at = text.find(from, at + to.size())) text.replace(at, from.size(), to);
+}
+
+std::string with_stop(std::string text) { return text.empty() || text.ends_with('.') ? text : text + "."; }
+
 std::string shown_hours(double hours) {
     constexpr double hour = 60;
     if (hours < 1 && hours > 0) return trimmed_text(std::round(hours * hour), 0) + " minutes";

@@ -18,6 +18,15 @@ double enough(const Reason& r, const Figure& target) {
     return target.after + (r.role == "at least" ? -slack->after : slack->after);
 }
 
+std::string from_to(const Figure& moved, const std::string& unit) {
+    return moved.what + " " + (moved.before ? three_figures(*moved.before) + " -> " : "") + three_figures(moved.after) +
+           (unit.empty() ? "" : " " + unit);
+}
+
+std::string asked_for(const Reason& r, const Figure& target) {
+    return "asked for " + three_figures(enough(r, target)) + bound_word(r.role);
+}
+
 // Of a wish how far it moves beside how far it was to: that is what its chance is of.
 std::string likely(const Reason& r, const Figure& value, const Figure& target) {
     const Figure* moved = figure(r, "moved by");
@@ -31,10 +40,7 @@ std::string likely(const Reason& r, const Figure& value, const Figure& target) {
 std::string want(const Reason& r) {
     if (r.figures.size() < 2) return r.about;
     const Figure &moved = r.figures[0], &target = r.figures[1];
-    std::string text = moved.what + " " + (moved.before ? three_figures(*moved.before) + " -> " : "") + three_figures(moved.after) +
-                       (moved.unit.empty() ? "" : " " + moved.unit) + likely(r, moved, target) + "; asked for " +
-                       three_figures(enough(r, target)) + bound_word(r.role);
-    return text;
+    return from_to(moved, moved.unit) + likely(r, moved, target) + "; " + asked_for(r, target);
 }
 
 std::string comes_back_as_bite(const Reason& r, Units units) {
@@ -117,9 +123,7 @@ std::string so_much(const Reason& r, Units units) {
 std::string want_in_brief(const Reason& r) {
     if (r.figures.size() < 2) return r.about;
     const Figure &moved = r.figures[0], &target = r.figures[1];
-    const std::string unit = moved.unit.empty() || moved.unit == "mmol/kg" ? "" : " " + moved.unit;
-    return moved.what + " " + (moved.before ? three_figures(*moved.before) + " -> " : "") + three_figures(moved.after) + unit +
-           ", asked for " + three_figures(enough(r, target)) + bound_word(r.role);
+    return from_to(moved, moved.unit == "mmol/kg" ? "" : moved.unit) + ", " + asked_for(r, target);
 }
 
 std::string advice_words(const Reason& r, Units units) {

@@ -9,12 +9,8 @@ namespace {
 std::string with_foods(std::string text, const std::vector<std::string>& foods) {
     constexpr std::string_view place = "{foods}";
     const std::string all = listed(foods);
-    auto at = text.find(place);
-    if (at == std::string::npos) {
-        if (foods.empty()) return text;
-        return text + (text.ends_with('.') ? "" : ".") + " Here: " + all + ".";
-    }
-    for (; at != std::string::npos; at = text.find(place, at + all.size())) text.replace(at, place.size(), all);
+    if (text.find(place) == std::string::npos) return foods.empty() ? text : with_stop(std::move(text)) + " Here: " + all + ".";
+    replace_all(text, place, all);
     return text;
 }
 

@@ -38,10 +38,9 @@ std::string range_words(const Figure& f, Units units) {
 std::string stretched(const Reason& r, Units units) {
     const Figure& f = r.figures.front();
     const std::string value = f.unit == "C" ? temperature_in(f.after, units) : three(f.after) + (f.unit.empty() ? "" : " " + f.unit);
-    const std::string subject = f.unit.empty()   ? f.what + " " + value
-                                : f.unit == "C"  ? "a " + f.what + " of " + value
-                                : f.unit == "mm" ? "a " + f.what + " of " + value
-                                                 : value + " " + f.what;
+    const std::string subject = f.unit.empty()                    ? f.what + " " + value
+                                : f.unit == "C" || f.unit == "mm" ? "a " + f.what + " of " + value
+                                                                  : value + " " + f.what;
     std::string text =
         subject + ", made for " + range_words(f, units) + ": " + all_of(r.asks) + (r.asks.size() > 1 ? " are" : " is") + " stretched";
     if (r.about == "validity.ph") text += "; a sour mass sets by acid instead of binding";

@@ -31,8 +31,7 @@ struct Bearer {
 std::vector<Bearer> bearers_of(const Prediction& prediction, const Knowledge& knowledge) {
     std::vector<Bearer> all;
     for (const auto& [line, ingredient] : present(prediction, knowledge)) all.push_back({line, ingredient});
-    for (const auto& line : prediction.beside)
-        if (const Ingredient* ingredient = knowledge.ingredient(line.ingredient)) all.push_back({&line, ingredient, true});
+    for (const auto& [line, ingredient] : present_beside(prediction, knowledge)) all.push_back({line, ingredient, true});
     return all;
 }
 

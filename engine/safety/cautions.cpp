@@ -62,17 +62,13 @@ void heat_at_least(std::string& text, double core_c) {
     }
 }
 
-void put_in(std::string& text, std::string_view word, const std::string& value) {
-    for (auto at = text.find(word); at != std::string::npos; at = text.find(word, at + value.size())) text.replace(at, word.size(), value);
-}
-
 // How long the raw mass keeps and how cold are those of the strictest limit that holds for this batch, in every length of the caution.
 void keep_to_limits(std::string& text, const Facts& facts, std::string_view rules) {
     const MakingLimit rest = limit_on(ProcessField::rest, facts, rules), cold = limit_on(ProcessField::rest_at, facts, rules);
     if (rest.rule)
-        put_in(text, "{keeps}",
-               rest.rule->keeps.empty() ? "raw it keeps no longer than " + shown_hours(rest.rule->most) : rest.rule->keeps);
-    if (cold.rule) put_in(text, "{cold}", "{" + shown(cold.rule->most) + " C or colder}");
+        replace_all(text, "{keeps}",
+                    rest.rule->keeps.empty() ? "raw it keeps no longer than " + shown_hours(rest.rule->most) : rest.rule->keeps);
+    if (cold.rule) replace_all(text, "{cold}", "{" + shown(cold.rule->most) + " C or colder}");
 }
 
 // All the conditions that hold speak together: two foods of two conditions are both named.
@@ -108,13 +104,13 @@ bool is_most_severe(const Candidate& one, const std::vector<Candidate>& all) {
 
 CautionText core_caution(const Caution& caution, const CoreTemperature& core) {
     std::string text = caution.text;
-    put_in(text, "{core}", shown_core(core));
-    put_in(text, "{cooking}", (core.foods.empty() ? "" : "For the " + listed(core.foods) + " in it. ") + core.rule->text);
+    replace_all(text, "{core}", shown_core(core));
+    replace_all(text, "{cooking}", (core.foods.empty() ? "" : "For the " + listed(core.foods) + " in it. ") + core.rule->text);
     Holding asked;
     asked.value = core.core_c;
     asked.unit = "C";
     std::string brief = caution.brief;
-    put_in(brief, "{core}", shown_core(core));
+    replace_all(brief, "{core}", shown_core(core));
     return caution_text(reason_of(caution.id, text, asked), reason_of(caution.id, brief, asked), core.rule->source, {}, shown_core(core));
 }
 

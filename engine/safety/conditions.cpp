@@ -5,6 +5,7 @@
 #include <type_traits>
 
 #include "core/contains.hpp"
+#include "core/words.hpp"
 
 namespace standin {
 namespace {
@@ -67,10 +68,6 @@ bool heated_before(const PredictedLine& line, const Ingredient& ingredient, cons
 std::string name_if_raw(const Ingredient& ingredient, const PredictedLine& line, const Knowledge& knowledge) {
     const bool leaf = (ingredient.tissue == Tissue::thin_leaf || ingredient.tissue == Tissue::thick_leaf) && ingredient.already.empty();
     return name_if((leaf || contains(ingredient.cautions, raw_produce)) && !heated_before(line, ingredient, knowledge), ingredient);
-}
-
-void put(std::string& text, std::string_view word, const std::string& value) {
-    for (auto at = text.find(word); at != std::string::npos; at = text.find(word, at + value.size())) text.replace(at, word.size(), value);
 }
 
 class Judge {
@@ -152,19 +149,18 @@ Reason reason_of(const std::string& id, std::string text, const Holding& holding
     reason.foods = holding.foods_said;
     for (const auto& [what, number] : {std::pair("value", holding.value), std::pair("limit", holding.limit)}) {
         if (!number) continue;
-        put(text, "{" + std::string(what) + "}", shown(*number));
+        replace_all(text, "{" + std::string(what) + "}", shown(*number));
         reason.figures.push_back({what, {}, *number, holding.unit});
     }
     reason.note = std::move(text);
-    if (!holding.here.empty()) reason.note += (reason.note.ends_with('.') || reason.note.empty() ? " " : ". ") + holding.here;
+    if (!holding.here.empty()) reason.note = with_stop(std::move(reason.note)) + " " + holding.here;
     return reason;
 }
 
 Facts facts_of(const Prediction& prediction, const Process& process, const Knowledge& knowledge, std::string_view rules) {
     // What stands beside the mass weighs nothing in it, and is eaten and handled all the same.
     std::vector<Present> lines = present(prediction, knowledge);
-    for (const auto& line : prediction.beside)
-        if (const Ingredient* ingredient = knowledge.ingredient(line.ingredient)) lines.push_back({&line, ingredient});
+    for (const auto& outside : present_beside(prediction, knowledge)) lines.push_back(outside);
     return {
         prediction, process, knowledge, std::move(lines), species_of(prediction, knowledge), demanded_core(prediction, knowledge, rules)};
 }

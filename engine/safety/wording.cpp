@@ -57,4 +57,11 @@ std::vector<Present> present(const Prediction& prediction, const Knowledge& know
     return lines;
 }
 
+std::vector<Present> present_beside(const Prediction& prediction, const Knowledge& knowledge) {
+    std::vector<Present> lines;
+    for (const auto& line : prediction.beside)
+        if (const Ingredient* ingredient = knowledge.ingredient(line.ingredient)) lines.push_back({&line, ingredient});
+    return lines;
+}
+
 }  // namespace standin

@@ -38,5 +38,7 @@ struct Present {
 
 /// The lines of some weight, in their order.
 std::vector<Present> present(const Prediction& prediction, const Knowledge& knowledge);
+/// What is eaten with the mass and is no part of it.
+std::vector<Present> present_beside(const Prediction& prediction, const Knowledge& knowledge);
 
 }  // namespace standin

@@ -28,6 +28,9 @@ struct Candidate {
     double felt = 1;  ///< of its share's dose; less where the line is over what a kilo takes of it, and the stand-in may not follow
     std::optional<Reason> bounded;  ///< why its grams are not those of equal dose; nothing: they are
     bool trade = false;             ///< what makers take without asking
+
+    /// Of the trade by itself, not by way of a third food.
+    bool of_custom() const { return trade && swaps.size() == 1; }
 };
 
 /// A stand-in that is known and was not proposed.

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/names.hpp"
+#include "core/words.hpp"
 #include "safety/cap_values.hpp"
 #include "safety/conditions.hpp"
 #include "safety/core_temperature.hpp"
@@ -82,10 +83,6 @@ private:
     NamedShareRule rule_;
 };
 
-void put_in_line(std::string& text, std::string_view word, const std::string& value) {
-    if (const auto at = text.find(word); at != std::string::npos) text.replace(at, word.size(), value);
-}
-
 // Both scales, in Fahrenheit never warmer.
 std::string or_colder(double celsius) {
     constexpr double given_back = 0.09;  // a rule in whole degrees Fahrenheit stands in the knowledge to 0.1 C
@@ -103,9 +100,9 @@ std::string until(double hours) {
 void fill_in(std::vector<LabelLine>& lines, const Facts& facts, std::string_view rules) {
     const MakingLimit cold = limit_on(ProcessField::rest_at, facts, rules), rest = limit_on(ProcessField::rest, facts, rules);
     for (auto& line : lines) {
-        put_in_line(line.text, "{core}", shown_core({facts.core.core_c, facts.core.hold_s}));
-        if (cold.rule) put_in_line(line.text, "{cold}", or_colder(cold.rule->most));
-        if (rest.rule) put_in_line(line.text, "{until}", until(rest.rule->most));
+        replace_all(line.text, "{core}", shown_core({facts.core.core_c, facts.core.hold_s}));
+        if (cold.rule) replace_all(line.text, "{cold}", or_colder(cold.rule->most));
+        if (rest.rule) replace_all(line.text, "{until}", until(rest.rule->most));
     }
 }
 

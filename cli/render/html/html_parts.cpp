@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "render/allergen_words.hpp"
 #include "render/html/html_charts.hpp"
 #include "render/html/html_style.hpp"
 #include "render/sentences.hpp"
@@ -17,8 +18,7 @@ Markup wide(const Markup& table) { return el("div", {{"class", "wide"}, {"tabind
 
 Markup declared(const AllergenText& a) {
     std::string words;
-    if (!a.sure && !a.reckoned.empty())
-        return Markup("A trace of ") + el("strong", a.allergen) + Markup(", from " + listed(a.from) + ": " + a.reckoned + ".");
+    if (is_trace(a)) return Markup("A trace of ") + el("strong", a.allergen) + Markup(", from " + listed(a.from) + ": " + a.reckoned + ".");
     if (!a.sure) return el("strong", "Check the packet for " + a.allergen) + Markup(": often in " + listed(a.from) + ".");
     for (const auto& [text, codes] : declarations(a)) words += (words.empty() ? "Declare as: " : "; ") + text + " (" + codes + ")";
     return el("strong", a.allergen) +

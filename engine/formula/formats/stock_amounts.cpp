@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/contains.hpp"
+#include "core/words.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
@@ -14,10 +15,6 @@
 
 namespace standin {
 namespace {
-
-void replace_all(std::string& text, std::string_view from, std::string_view to) {
-    for (std::size_t i = text.find(from); i != std::string::npos; i = text.find(from, i + to.size())) text.replace(i, from.size(), to);
-}
 
 // "250 ml white wine left in the bottle"
 void drop_left(std::string& line) {

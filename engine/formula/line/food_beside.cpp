@@ -12,9 +12,8 @@ namespace standin {
 namespace {
 
 constexpr std::string_view stays_outside =
-    ": it stays outside the mass and is not counted in its weight, but its allergens are; what goes into the mass needs a line without "
-    "these "
-    "words";
+    ": it stays outside the mass and is not counted in its weight, but its allergens are; what goes into the mass needs a line "
+    "without these words";
 
 // "1/4 cup, plus more for frying": the cup goes in.
 bool tells_more(std::string_view text) {
@@ -87,7 +86,8 @@ std::optional<double> casing_width_mm(std::string_view text) {
     constexpr double narrowest = 10, widest = 120;  // mm, judgement: what is sold as a casing
     for (std::size_t at = 0; at < text.size(); ++at) {
         if (!is_digit(text[at]) || (at > 0 && (is_digit(text[at - 1]) || text[at - 1] == '.' || text[at - 1] == ','))) continue;
-        const auto width = two_widths(text, at) ? two_widths(text, at) : one_width(text, at);
+        auto width = two_widths(text, at);
+        if (!width) width = one_width(text, at);
         if (width && *width >= narrowest && *width <= widest) return width;
     }
     return std::nullopt;
