@@ -3,6 +3,7 @@
 
 #include "formula/formats/reading.hpp"
 #include "support/catch.hpp"
+#include "support/kitchen.hpp"
 #include "support/knowledge.hpp"
 #include "support/scenario.hpp"
 
@@ -11,12 +12,8 @@ using namespace standin;
 namespace allergy_and_ideas_test {
 
 const Engine& engine() {
-    static const Engine opened = [] {
-        Options options;
-        options.draws = 32;
-        return Engine::open(options).value();
-    }();
-    return opened;
+    static const Engine one = opened(32);
+    return one;
 }
 
 AdaptAnswer asked(const std::string& lines, const AdaptRequest& request) {

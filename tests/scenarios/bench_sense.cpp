@@ -23,11 +23,6 @@ AdaptRequest wanting(const std::string& want) {
     return request;
 }
 
-double grams_in(const Variant& variant, const std::string& ingredient) {
-    const Line* line = line_of(variant.formula, ingredient);
-    return line ? line->grams.mid : 0;
-}
-
 TEST_CASE("bench: back fat and salt stand in for salt pork") {
     const auto answer = asked("Smoky (invented)\n2 kg pork shoulder\n400 g salt pork\n40 g parsley\n20 g garlic\n20 g salt\n",
                               "no salt pork\npork backfat 1 kg\nparsley 1 bunch\n");

@@ -17,13 +17,6 @@ Variant first_for(const std::string& formula, const std::string& inventory) {
     return answer.variants.front();
 }
 
-double grams_in(const Variant& variant, const std::string& ingredient) {
-    double grams = 0;
-    for (const auto& line : variant.formula.lines)
-        if (line.ingredient == ingredient) grams += line.grams.mid;
-    return grams;
-}
-
 bool is_within(double value, double least, double most) { return value >= least && value <= most; }
 
 TEST_CASE("good stock: starch binds fish where the crumbs are gone") {

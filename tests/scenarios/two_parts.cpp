@@ -17,11 +17,6 @@ Variant first_for(const std::string& formula, const std::string& inventory) {
     return answer.variants.front();
 }
 
-double grams_in(const Variant& variant, const std::string& ingredient) {
-    const Line* line = line_of(variant.formula, ingredient);
-    return line ? line->grams.mid : 0;
-}
-
 const std::string mass = "750 g pork shoulder\n250 g pork backfat\n16 g salt\n40 g water\n2 g black pepper\n";
 
 TEST_CASE("two parts: clove and cinnamon stand in for allspice together") {

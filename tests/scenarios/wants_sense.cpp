@@ -21,11 +21,6 @@ bool met(const Variant& v) {
     return std::all_of(v.wants.begin(), v.wants.end(), [](const WantResult& w) { return w.met; });
 }
 
-double grams_in(const Variant& variant, const std::string& ingredient) {
-    const Line* line = line_of(variant.formula, ingredient);
-    return line ? line->grams.mid : 0;
-}
-
 const std::string careful = "plate: 8 mm\nmixing: 4 min\nmixed at: 2 C\nrest: 12 h\norder: salt first\ncook: grill\ncore: 71.1 C\n";
 const std::string fat = "Fat (invented)\n1000 g pork shoulder\n1000 g pork backfat\n60 g parsley\n34 g salt\n" + careful;
 

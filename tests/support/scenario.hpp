@@ -45,6 +45,14 @@ inline const standin::Line* line_of(const standin::Formula& formula, const std::
     return nullptr;
 }
 
+/// Grams of the food, in all its lines.
+inline double grams_in(const standin::Variant& variant, const std::string& ingredient) {
+    double grams = 0;
+    for (const auto& line : variant.formula.lines)
+        if (line.ingredient == ingredient) grams += line.grams.mid;
+    return grams;
+}
+
 inline bool has_edit(const standin::Variant& variant, standin::EditKind kind, const std::string& line = {}) {
     for (const auto& edit : variant.edits)
         if (edit.kind == kind && (line.empty() || edit.line == line)) return true;

@@ -8,6 +8,7 @@
 #include "safety/exclusions.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
+#include "support/kitchen.hpp"
 #include "support/knowledge.hpp"
 
 using namespace standin;
@@ -27,12 +28,8 @@ Formula of(const std::string& meat, const std::string& lines, const std::string&
 }
 
 const Engine& engine() {
-    static const Engine opened = [] {
-        Options options;
-        options.draws = 32;
-        return Engine::open(options).value();
-    }();
-    return opened;
+    static const Engine one = opened(32);
+    return one;
 }
 
 const AllergenText* allergen(const std::vector<AllergenText>& all, const std::string& id) {
