@@ -16,7 +16,10 @@ void replace_all(std::string& text, std::string_view from, std::string_view to) 
     for (auto at = text.find(from); at != std::string::npos; at = text.find(from, at + to.size())) text.replace(at, from.size(), to);
 }
 
-std::string with_stop(std::string text) { return text.empty() || text.ends_with('.') ? text : text + "."; }
+std::string with_stop(std::string text) {
+    if (!text.empty() && !text.ends_with('.')) text += '.';
+    return text;
+}
 
 std::string shown_hours(double hours) {
     constexpr double hour = 60;
