@@ -73,7 +73,9 @@ void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& pric
                });
     };
     // Another leaf beside near kin is another idea, and no first one; another sour or spice only makes up for what some other line lost.
+    // Where any shop may fill the place, another binder is another idea too.
     const auto is_idea = [&](const Move& move) {
+        if (move.role == Role::binder && !stock.listed()) return true;
         return is_vegetable(context.knowledge().ingredient(problem.formula.lines[move.line].ingredient)->tissue);
     };
     for (auto& move : problem.moves)

@@ -377,9 +377,10 @@ private:
         // Boiled rice is mostly water: for flour that is not to be had it comes in by more than flour may.
         const bool moist = role == Role::binder && ingredient(move.food).tissue != Tissue::dry && problem_.missing[move.line];
         const double share = meat ? 1 : fills || moist ? most_of_paste : most_of_batch(role);
-        // Juice or stock for wine: as much as there was of that.
-        const double poured = role == Role::liquid ? lines()[move.line].grams.mid : 0;
-        double most = std::min(std::max(share * base_mass_, poured), place_.room_by_the_kilo(ingredient(move.food)));
+        // Juice or stock for wine, other crumbs for a panade's: as much as there was of that.
+        const bool in_full = role == Role::liquid || (problem_.missing[move.line] && (role == Role::acid || role == Role::binder));
+        const double held = in_full ? lines()[move.line].grams.mid : 0;
+        double most = std::min(std::max(share * base_mass_, held), place_.room_by_the_kilo(ingredient(move.food)));
         if (move.into) {
             most = std::min(
                 {most, room_for_more(*move.into), is_meat(*move.into) ? base_mass_ : most_of_batch(role_of_line(*move.into)) * base_mass_});

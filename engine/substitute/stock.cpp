@@ -102,9 +102,9 @@ void Stock::guard_allergens(const Formula& formula) {
     // What is declared; traces of sulphite that no label tells give no leave to bring in a packet that may be full of it.
     for (const auto& line : formula.lines) {
         const Ingredient& food = *knowledge_->ingredient(line.ingredient);
+        perhaps_allergens_.insert(food.may_hold.begin(), food.may_hold.end());  // the packet that goes was looked at as well
         if (left_out_.count(food.id)) continue;
         only_allergens_->insert(food.allergens.begin(), food.allergens.end());
-        perhaps_allergens_.insert(food.may_hold.begin(), food.may_hold.end());
         for (const auto& told : line.declared) only_allergens_->insert(told.allergen);
     }
     perhaps_allergens_.insert(only_allergens_->begin(), only_allergens_->end());
@@ -156,6 +156,18 @@ Offer Stock::offer(const Line& line) const {
     return offer;
 }
 
+namespace {
+
+// "Gluten-free" on the packet is what its maker answers for; that it has to be read is told.
+bool sold_without(const Ingredient& ingredient, const std::string& allergen, const Knowledge& knowledge) {
+    return std::any_of(ingredient.free_of.begin(), ingredient.free_of.end(), [&](const std::string& id) {
+        const Kind* kind = kind_of(id, knowledge);
+        return kind && contains(kind->allergens, allergen);
+    });
+}
+
+}  // namespace
+
 bool Stock::can_bring(const Ingredient& ingredient) const {
     if (!offer(ingredient).on_hand) return false;
     if (listed_ && !everything_ && !have_.count(ingredient.id)) return false;  // water by itself stands for nothing
@@ -164,6 +176,7 @@ bool Stock::can_bring(const Ingredient& ingredient) const {
     // What the formula only may hold gives no leave to what surely holds it.
     const auto held = allergens_held(ingredient);
     return std::all_of(held.begin(), held.end(), [&](const std::string& allergen) {
+        if (sold_without(ingredient, allergen, *knowledge_)) return true;
         const bool perhaps = contains(ingredient.may_hold, allergen) && !contains(ingredient.allergens, allergen);
         return (perhaps ? perhaps_allergens_ : *only_allergens_).count(allergen) > 0;
     });
