@@ -17,7 +17,9 @@ int run_swaps(const Call& call) {
     constexpr std::size_t usual = 12;
     const auto prices = price_list(call, *engine);
     if (!prices) return complain(prices.error(), call.colour);
-    const auto answer = engine->swaps(*formula, line, call.top.value_or(usual));
+    auto have = list_on_hand(call, *engine, *formula);
+    if (!have) return complain(have.error(), call.colour);
+    const auto answer = engine->swaps(*formula, line, {call.top.value_or(usual), std::move(*have), call.without});
     if (!answer) return complain(answer.error(), call.colour);
     if (call.take && call.save.empty())
         return complain({Trouble::usage, "--take says which stand-in to save: it needs --save FILE", {}, {}}, call.colour);

@@ -22,7 +22,7 @@ constexpr std::array<Command, 11> table{{
      "FORMULA LINE",
      "what can stand in for one line, how much of it, and what that changes",
      "LINE is the name of an ingredient in the formula, or its number counted from 1.",
-     {"standin swaps hedgerow.txt spinach --top 5", "standin swaps hedgerow.txt spinach --take 2 --save with-chard.txt"},
+     {"standin swaps hedgerow.txt spinach --have fridge.txt --top 5", "standin swaps hedgerow.txt spinach --take 2 --save with-chard.txt"},
      2,
      any_number,
      run_swaps},

@@ -280,10 +280,9 @@ std::vector<CautionText> shared_cautions(const std::vector<Prediction>& all) {
     return out;
 }
 
-std::vector<std::string> asked_as_understood(const AdaptAnswer& answer, const Engine& engine) {
+std::vector<std::string> excluded_in_words(const std::vector<Excluded>& excluded, const Engine& engine) {
     std::vector<std::string> all;
-    if (answer.scaled) all.push_back(capital(answer.scaled->says) + ".");
-    for (const auto& one : answer.excluded) {
+    for (const auto& one : excluded) {
         std::string says = "Without \"" + one.word + "\" leaves out " + one.takes + ".";
         std::vector<std::string> gone;
         for (const auto& id : one.lines) gone.push_back(engine.name_of(id));
@@ -294,6 +293,13 @@ std::vector<std::string> asked_as_understood(const AdaptAnswer& answer, const En
         if (!one.note.empty()) says += " " + one.note;
         all.push_back(std::move(says));
     }
+    return all;
+}
+
+std::vector<std::string> asked_as_understood(const AdaptAnswer& answer, const Engine& engine) {
+    std::vector<std::string> all;
+    if (answer.scaled) all.push_back(capital(answer.scaled->says) + ".");
+    for (auto& line : excluded_in_words(answer.excluded, engine)) all.push_back(std::move(line));
     return all;
 }
 

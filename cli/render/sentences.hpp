@@ -30,6 +30,8 @@ std::string conflict_heading(const AdaptAnswer& answer);
 /// What would resolve it; to give up all that was asked is no help.
 std::vector<Reason> what_would_give(const AdaptAnswer& answer);
 
+/// What each word of --without took in.
+std::vector<std::string> excluded_in_words(const std::vector<Excluded>& excluded, const Engine& engine);
 /// What comes before the variants: how the batch was scaled, what each word of --without took in.
 std::vector<std::string> asked_as_understood(const AdaptAnswer& answer, const Engine& engine);
 /// What was taken for granted, with the line to add to the list where that is wrong.

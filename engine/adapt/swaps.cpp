@@ -26,15 +26,17 @@
 #include "substitute/dose.hpp"
 #include "substitute/stand_ins.hpp"
 #include "substitute/standing.hpp"
+#include "substitute/stock.hpp"
 
 namespace standin {
 namespace {
 
 class LineSwaps {
 public:
-    LineSwaps(const Formula& formula, std::size_t line, const Context& context)
+    LineSwaps(const Formula& formula, std::size_t line, const Stock& stock, const Context& context)
         : formula_(formula),
           line_(line),
+          stock_(stock),
           context_(context),
           knowledge_(context.knowledge()),
           nominal_(formula, context.nominal()),
@@ -56,7 +58,7 @@ public:
         answer.roles = ingredient.roles;
         on_page_.add(base_);
         std::vector<Ranked> ranked;
-        Candidates candidates = candidates_for(formula_, line_, graph, context_.nominal(), [](const Ingredient&) { return true; });
+        Candidates candidates = candidates_for(formula_, line_, graph, context_.nominal(), [&](const Ingredient& i) { return to_hand(i); });
         for (auto& candidate : candidates.fit) ranked.push_back(balanced(std::move(candidate)));
         std::stable_sort(ranked.begin(), ranked.end(), [](const Ranked& a, const Ranked& b) { return a.standing < b.standing; });
         once_each(ranked);
@@ -69,11 +71,15 @@ public:
         answer.cautions = base_.cautions;
         answer.core = base_.core;
         answer.overlay = base_.overlay;
+        answer.excluded = stock_.excluded();
         answer.on_page = on_page_.safety();
         return answer;
     }
 
 private:
+    // Without a list every shop is open, out of season too: that is told beside it.
+    bool to_hand(const Ingredient& food) const { return stock_.listed() ? stock_.can_bring(food) : stock_.leaves_in(food); }
+
     // The line's place goes to the stand-in; what stays of the line, and the partner, come at the end and are not trimmed.
     Formula swapped(const Candidate& candidate) const {
         Formula variant = formula_;
@@ -187,6 +193,8 @@ private:
         s.verdict = verdict_of(s.distance, context_);
         const Swap& last = records.swaps[candidate.swaps.back()];
         s.note = note_of(candidate.swaps, knowledge_);
+        if (const Offer offer = stock_.offer(candidate.food); offer.grams && *offer.grams < s.grams)
+            s.on_hand = kitchen_grams(*offer.grams, false);
         if (context_.options.month) s.in_season = in_season(ingredient, *context_.options.month, context_.options.season_shift);
         s.needs = conditions_ask(last, formula_.process, knowledge_);
         std::set<std::string> sources;
@@ -253,6 +261,7 @@ private:
 
     const Formula& formula_;
     std::size_t line_;
+    const Stock& stock_;
     const Context& context_;
     const Knowledge& knowledge_;
     NominalBatch nominal_;
@@ -276,7 +285,8 @@ const Beside* casing_meant(const Formula& formula, std::string_view line) {
 
 }  // namespace
 
-Result<SwapsAnswer> swaps_for_line(const CheckedFormula& checked, std::string_view line, std::size_t top, const Context& context) {
+Result<SwapsAnswer> swaps_for_line(const CheckedFormula& checked, std::string_view line, const SwapsRequest& request,
+                                   const Context& context) {
     const Formula& formula = checked.formula();
     const auto index = line_named(formula, line, context.knowledge());
     if (const Beside* casing = index ? nullptr : casing_meant(formula, line))
@@ -286,7 +296,12 @@ Result<SwapsAnswer> swaps_for_line(const CheckedFormula& checked, std::string_vi
                 "\" is not weighed, and nothing in the mass changes with it: any casing of the same width stands in, hog, sheep, "
                 "beef or collagen (mind whose gut it is); caul wraps patties; without any, shape them by hand");
     if (!index) return Failure(index.error());
-    return LineSwaps(formula, *index, context).answer(top);
+    AdaptRequest asked;
+    asked.have = request.have;
+    asked.without = request.without;
+    const auto stock = Stock::of(formula, asked, context);
+    if (!stock) return Failure(stock.error());
+    return LineSwaps(formula, *index, *stock, context).answer(request.top);
 }
 
 }  // namespace standin

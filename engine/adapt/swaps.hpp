@@ -8,7 +8,9 @@
 
 namespace standin {
 
-/// `line` is a name or a number from 1. The `top` stand-ins a maker would try first: by closeness and by what is felt together.
-Result<SwapsAnswer> swaps_for_line(const CheckedFormula& formula, std::string_view line, std::size_t top, const Context& context);
+/// `line` is a name or a number from 1. The stand-ins a maker would try first, of what may be used: by closeness and by what is felt
+/// together.
+Result<SwapsAnswer> swaps_for_line(const CheckedFormula& formula, std::string_view line, const SwapsRequest& request,
+                                   const Context& context);
 
 }  // namespace standin

@@ -49,6 +49,13 @@ std::vector<std::string> faults_in(const AdaptRequest& request, const Knowledge&
     return std::move(faults).all();
 }
 
+std::vector<std::string> faults_in(const SwapsRequest& request, const Knowledge& knowledge) {
+    Faults faults;
+    if (request.have) check_list(faults, *request.have, knowledge);
+    check_words(faults, request.without);
+    return std::move(faults).all();
+}
+
 std::vector<std::string> faults_in(const MendRequest& request, const Knowledge& knowledge) {
     Faults faults;
     if (request.have) check_list(faults, *request.have, knowledge);

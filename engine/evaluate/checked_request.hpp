@@ -14,6 +14,7 @@ namespace standin {
 
 /// Everything wrong with these, empty when they are sound.
 std::vector<std::string> faults_in(const Inventory& inventory, const Knowledge& knowledge);
+std::vector<std::string> faults_in(const SwapsRequest& request, const Knowledge& knowledge);
 std::vector<std::string> faults_in(const AdaptRequest& request, const Knowledge& knowledge);
 std::vector<std::string> faults_in(const MendRequest& request, const Knowledge& knowledge);
 std::vector<std::string> faults_in(const PlanRequest& request, const Knowledge& knowledge);

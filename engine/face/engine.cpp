@@ -103,13 +103,16 @@ Result<CompareAnswer> Engine::compare(const std::vector<Formula>& formulas, cons
     return answer;
 }
 
-Result<SwapsAnswer> Engine::swaps(const Formula& formula, std::string_view line, std::size_t top, const Setting& setting) const {
+Result<SwapsAnswer> Engine::swaps(const Formula& formula, std::string_view line, const SwapsRequest& request,
+                                  const Setting& setting) const {
     const auto options = inside_->asked(setting);
     if (!options) return Failure(options.error());
     const auto checked = CheckedFormula::of(formula, inside_->knowledge);
     if (!checked) return Failure(checked.error());
+    if (auto wrong = as_error(faults_in(request, inside_->knowledge), Trouble::usage)) return Failure(std::move(*wrong));
     const auto evaluator = inside_->evaluator_for(formula);
-    auto answer = swaps_for_line(*checked, line, top, {*evaluator, *options});
+    auto answer = swaps_for_line(*checked, line, request, {*evaluator, *options});
+    if (answer && request.have) append(answer->read_as, request.have->notes);
     if (answer) append(answer->read_as, formula.read_as);
     if (answer)
         for (const auto& read : formula.lines) append(answer->read_as, read.notes);

@@ -172,6 +172,11 @@ bool Stock::can_bring(const Ingredient& ingredient) const {
     if (!offer(ingredient).on_hand) return false;
     if (listed_ && !everything_ && !have_.count(ingredient.id)) return false;  // water by itself stands for nothing
     if (month_ && !have_.count(ingredient.id) && !in_season(ingredient, *month_, season_shift_).value_or(true)) return false;
+    return leaves_in(ingredient);
+}
+
+bool Stock::leaves_in(const Ingredient& ingredient) const {
+    if (left_out_.count(ingredient.id)) return false;
     if (!only_allergens_ || names(ingredient.id)) return true;
     // What the formula only may hold gives no leave to what surely holds it.
     const auto held = allergens_held(ingredient);

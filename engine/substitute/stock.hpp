@@ -37,6 +37,8 @@ public:
     /// Whether `ingredient` could be brought into the formula. Who names something to be left out cooks for someone it matters to: then
     /// nothing is brought in that carries, or may carry, an allergen the formula does not have already.
     bool can_bring(const Ingredient& ingredient) const;
+    /// Whether nothing that was left out, and no new allergen beside it, keeps `ingredient` away; wherever it comes from.
+    bool leaves_in(const Ingredient& ingredient) const;
     /// Whether the maker leaves it open what stands in for `line`, or has named just this.
     bool may_stand_in(const Ingredient& ingredient, const Line& line) const;
     /// Whether an exclusion takes a food, by what it is or by what the list says that it holds.

@@ -36,7 +36,7 @@ inline const std::vector<standin::StandIn>& proposed(const std::string& food, do
     REQUIRE(checked);
     static const standin::Evaluator evaluator(knowledge(), 16, 1);
     static const standin::Options options;
-    const auto answer = standin::swaps_for_line(*checked, std::to_string(place + 1), 1000, {evaluator, options});
+    const auto answer = standin::swaps_for_line(*checked, std::to_string(place + 1), {.top = 1000}, {evaluator, options});
     REQUIRE(answer);
     return held->second = answer->stand_ins;
 }

@@ -82,7 +82,7 @@ TEST_CASE("lard may stand in for backfat that is not to be had") {
 TEST_CASE("swaps tells the cautions that a stand-in brings") {
     auto engine = expect(Engine::open({}));
     const auto formula = expect(engine.read_formula(text_of("garden/formula.txt"), "garden"));
-    const auto answer = expect(engine.swaps(formula, "spinach", 30));
+    const auto answer = expect(engine.swaps(formula, "spinach", {.top = 30}));
     const auto wild =
         std::find_if(answer.stand_ins.begin(), answer.stand_ins.end(), [](const StandIn& s) { return s.ingredient == "lambsquarters"; });
     REQUIRE(wild != answer.stand_ins.end());

@@ -21,7 +21,7 @@ std::size_t check(const Line& line) {
     options.draws = 16;
     auto engine = Engine::open(options);
     REQUIRE(engine);
-    const auto answer = engine->swaps(formula({::line("pork-shoulder", 1000), ::line("table-salt", 17), line}), "3", 200);
+    const auto answer = engine->swaps(formula({::line("pork-shoulder", 1000), ::line("table-salt", 17), line}), "3", {.top = 200});
     REQUIRE(answer);
     std::size_t ready = 0;
     for (const auto& s : answer->stand_ins) {

@@ -149,10 +149,10 @@ TEST_CASE("a request is looked at too") {
 TEST_CASE("a question may set its own rules, month and season, and is refused what is not known") {
     CHECK(engine().predict(sound(), rules_of("us")));
     CHECK_FALSE(engine().predict(sound(), rules_of("atlantis")));
-    CHECK_FALSE(engine().swaps(sound(), "spinach", 3, month_of(13)));
-    const auto july = engine().swaps(sound(), "spinach", 3, month_of(7));
+    CHECK_FALSE(engine().swaps(sound(), "spinach", {.top = 3}, month_of(13)));
+    const auto july = engine().swaps(sound(), "spinach", {.top = 3}, month_of(7));
     REQUIRE(july);
-    const auto silent = engine().swaps(sound(), "spinach", 3);
+    const auto silent = engine().swaps(sound(), "spinach", {.top = 3});
     REQUIRE(silent);
     CHECK_FALSE(silent->stand_ins.front().in_season);
     std::size_t told = 0;

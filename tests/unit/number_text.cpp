@@ -82,7 +82,7 @@ std::string all_of(const Engine& engine) {
     const AdaptAnswer answer = engine.adapt(formula, request).value();
     for (const auto& v : answer.variants)
         for (const auto& w : v.wants) text += "\n" + w.says;
-    const SwapsAnswer swaps = engine.swaps(formula, "spinach", 3).value();
+    const SwapsAnswer swaps = engine.swaps(formula, "spinach", {.top = 3}).value();
     for (const auto& s : swaps.stand_ins) text += "\n" + s.dose;
     const Sheet sheet = engine.sheet(formula, meat("4.5 kg")).value();
     for (const auto& n : sheet.notes) text += "\n" + in_full(n);

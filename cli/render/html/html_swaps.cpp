@@ -53,6 +53,7 @@ private:
                      formula_weight(t.grams_after, detail_.units);
         if (!trims.empty()) items.emplace_back("with it " + trims);
         if (const auto change = detail_.beside.change(s_.formula)) items.emplace_back(cost_sentence(*change, detail_.units));
+        if (s_.on_hand) items.emplace_back("only " + formula_weight(*s_.on_hand, detail_.units) + " of it on hand");
         if (s_.in_season) items.emplace_back(*s_.in_season ? "in season" : "out of season in the month asked for");
         for (const auto& need : s_.needs) items.emplace_back(need);
         if (!s_.note.empty()) items.emplace_back(s_.note);
@@ -88,7 +89,9 @@ private:
 std::string swaps_html(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Detail& detail) {
     const SwapsAnswer a = told_in(answer, detail.units);
     const Together all = together(a);
-    Markup rest = safety_part(cook_line(all), all.allergens, all.cautions);
+    Markup rest;
+    for (const auto& line : excluded_in_words(a.excluded, engine)) rest += el("p", line);
+    rest += safety_part(cook_line(all), all.allergens, all.cautions);
     if (!a.stand_ins.empty()) {
         const Markup wheel =
             swap_wheel(a) + el("p", {{"class", "soft"}},

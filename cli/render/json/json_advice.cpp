@@ -37,6 +37,7 @@ Json stand_in_json(const StandIn& s, const Engine& engine, const Extras& beside)
         {"cautions", json_of(s.cautions)},
         {"note", s.note},
         {"needs", s.needs},
+        {"on_hand_g", s.on_hand ? num(*s.on_hand) : Json()},
         {"in_season", s.in_season ? Json(*s.in_season) : Json()},
         {"sources", s.sources},
         {"verdict", s.verdict},
@@ -88,6 +89,12 @@ Json variant_json(const Variant& v, const Engine& engine, const Extras& beside) 
             {"cautions", json_of(v.prediction.cautions)}};
 }
 
+Json excluded_json(const std::vector<Excluded>& all) {
+    return array_of(all, [](const Excluded& e) {
+        return Json{{"word", e.word}, {"takes", e.takes}, {"note", e.note}, {"lines", e.lines}, {"casings", e.casings}};
+    });
+}
+
 }  // namespace
 
 std::string swaps_json(const SwapsAnswer& a, const Engine& engine, const Extras& beside) {
@@ -103,40 +110,36 @@ std::string swaps_json(const SwapsAnswer& a, const Engine& engine, const Extras&
                     {"allergens", json_of(a.allergens)},
                     {"cautions", json_of(a.cautions)},
                     {"on_page", json_of(a.on_page)},
+                    {"excluded", excluded_json(a.excluded)},
                     {"knowledge", a.overlay},
                     {"read_as", a.read_as}});
 }
 
 std::string adapt_json(const AdaptAnswer& a, const Engine& engine, const Extras& beside) {
-    return printed(
-        {{"base", json_of(a.base)},
-         {"proved", a.proved},
-         {"gap", num(a.gap)},
-         {"plans_visited", a.plans_visited},
-         {"variants", array_of(a.variants, [&](const Variant& v) { return variant_json(v, engine, beside); })},
-         {"conflict", in_full(a.conflict)},
-         {"conflict_reasons", json_of(a.conflict)},
-         {"would_give", in_full(a.would_give)},
-         {"would_give_reasons", json_of(a.would_give)},
-         {"reach", in_full(a.reach)},
-         {"reach_reasons", json_of(a.reach)},
-         {"presumed", json_of(a.presumed)},
-         {"excluded",
-          array_of(a.excluded,
-                   [](const Excluded& e) {
-                       return Json{{"word", e.word}, {"takes", e.takes}, {"note", e.note}, {"lines", e.lines}, {"casings", e.casings}};
-                   })},
-         {"scaled", a.scaled ? Json{{"factor", num(a.scaled->factor)},
-                                    {"meat_before_g", num(a.scaled->meat_before_g)},
-                                    {"meat_after_g", num(a.scaled->meat_after_g)},
-                                    {"says", a.scaled->says},
-                                    {"reason", json_of(a.scaled->reason)}}
-                             : Json(nullptr)},
-         {"cost", cost_json(beside.cost, a.base)},
-         {"glut", glut_json(beside)},
-         {"cautions", json_of(a.base.cautions)},
-         {"on_page", json_of(a.on_page)},
-         {"of_variants", json_of(a.of_variants)}});
+    return printed({{"base", json_of(a.base)},
+                    {"proved", a.proved},
+                    {"gap", num(a.gap)},
+                    {"plans_visited", a.plans_visited},
+                    {"variants", array_of(a.variants, [&](const Variant& v) { return variant_json(v, engine, beside); })},
+                    {"conflict", in_full(a.conflict)},
+                    {"conflict_reasons", json_of(a.conflict)},
+                    {"would_give", in_full(a.would_give)},
+                    {"would_give_reasons", json_of(a.would_give)},
+                    {"reach", in_full(a.reach)},
+                    {"reach_reasons", json_of(a.reach)},
+                    {"presumed", json_of(a.presumed)},
+                    {"excluded", excluded_json(a.excluded)},
+                    {"scaled", a.scaled ? Json{{"factor", num(a.scaled->factor)},
+                                               {"meat_before_g", num(a.scaled->meat_before_g)},
+                                               {"meat_after_g", num(a.scaled->meat_after_g)},
+                                               {"says", a.scaled->says},
+                                               {"reason", json_of(a.scaled->reason)}}
+                                        : Json(nullptr)},
+                    {"cost", cost_json(beside.cost, a.base)},
+                    {"glut", glut_json(beside)},
+                    {"cautions", json_of(a.base.cautions)},
+                    {"on_page", json_of(a.on_page)},
+                    {"of_variants", json_of(a.of_variants)}});
 }
 
 }  // namespace standin::cli

@@ -40,6 +40,7 @@ std::string to_mind(const StandIn& s, std::size_t rank, const Engine& engine, Un
     if (const auto parts = in_parts(s, units); !parts.empty()) say(parts);
     if (const auto trims = trims_of(s, engine, units); !trims.empty()) say("With it " + trims + ".");
     if (const auto change = beside.change(s.formula)) say(cost_sentence(*change, units));
+    if (s.on_hand) say("Only " + formula_weight(*s.on_hand, units) + " of it on hand.");
     if (s.in_season && !*s.in_season) say("Out of season in the month asked for.");
     for (const auto& need : s.needs) say(capital(need) + ".");
     if (!s.note.empty()) say(s.note);
@@ -53,6 +54,12 @@ std::string swaps_in_brief(const SwapsAnswer& a, const Engine& engine, Units uni
     if (!by_distance) notes += paragraph("What makers take without asking stands first, whatever the reckoned distance.", look);
     for (std::size_t i = 0; i < a.stand_ins.size(); ++i) notes += to_mind(a.stand_ins[i], i + 1, engine, units, beside, look);
     return ranks(a, units, look) + (notes.empty() ? "" : "\n" + notes);
+}
+
+std::string left_out(const SwapsAnswer& a, const Engine& engine, const Look& look) {
+    std::string text;
+    for (const auto& line : excluded_in_words(a.excluded, engine)) text += paragraph(line, look, 0);
+    return text;
 }
 
 std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, Units units, const Extras& beside, const Look& look) {
@@ -73,6 +80,7 @@ std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, Uni
     out += bullet("colour, rested: " + band(s.colour_difference, 1) + " CIEDE2000 units away", look);
     if (!s.new_allergens.empty()) out += bullet("brings a new allergen: " + listed(s.new_allergens), look);
     for (const auto& c : s.cautions) out += bullet("mind: " + cited(c), look);
+    if (s.on_hand) out += bullet("only " + formula_weight(*s.on_hand, units) + " of it on hand", look);
     if (s.in_season) out += bullet(*s.in_season ? "in season" : "out of season in the month asked for", look);
     for (const auto& need : s.needs) out += bullet(need, look);
     if (!s.note.empty()) out += bullet(s.note, look);
@@ -94,7 +102,8 @@ std::string swaps_text(const SwapsAnswer& swaps, const std::string& title, const
     const auto& [units, full, beside] = detail_of;
     const SwapsAnswer answer = told_in(swaps, units);
     const Together all = together(answer);
-    std::string page = paragraph(in_short(answer, title, units), look, 0) + safety_first(all, look) + own_records(answer.overlay, look);
+    std::string page = paragraph(in_short(answer, title, units), look, 0) + left_out(answer, engine, look) + safety_first(all, look) +
+                       own_records(answer.overlay, look);
     if (!answer.stand_ins.empty()) page += full ? ranks(answer, units, look) : swaps_in_brief(answer, engine, units, beside, look);
     for (std::size_t i = 0; full && i < answer.stand_ins.size(); ++i)
         page += detail(answer.stand_ins[i], i + 1, engine, units, beside, look);

@@ -49,12 +49,28 @@ struct StandIn {
     std::vector<std::string> new_allergens;
     std::vector<CautionText> cautions;  ///< that come with it, beside those of the formula as it is
     std::string note;
+    std::optional<double> on_hand;   ///< grams on the list, where they are fewer than asked for
     std::optional<bool> in_season;   ///< in the month asked for; absent: no month, or no season known
     std::vector<std::string> needs;  ///< what the maker must see to, a sentence each
     std::vector<std::string> sources;
     Formula formula;                      ///< with it, trimmed
     std::vector<AllergenText> allergens;  ///< of that formula
     CoreAsked core;                       ///< what that formula must reach in the middle
+};
+
+/// What a word of `--without` took in.
+struct Excluded {
+    std::string word;                  ///< as typed
+    std::string takes, note;           ///< in words: what is of that kind; what of it no record can tell
+    std::vector<std::string> lines;    ///< ids, of the formula
+    std::vector<std::string> casings;  ///< as written, of what stands beside the mass
+};
+
+/// What the maker asks of `swaps`.
+struct SwapsRequest {
+    std::size_t top = 12;
+    std::optional<Inventory> have{};     ///< only what it names stands in; absent: whatever is known
+    std::vector<std::string> without{};  ///< as of `adapt`
 };
 
 struct SwapsAnswer {
@@ -70,14 +86,7 @@ struct SwapsAnswer {
     std::vector<std::string> read_as;  ///< what the reader of the formula took upon itself
     PageSafety on_page;                ///< over the formula and every stand-in shown
     std::string overlay;               ///< the folder laid over the built-in knowledge; empty: none
-};
-
-/// What a word of `--without` took in.
-struct Excluded {
-    std::string word;                  ///< as typed
-    std::string takes, note;           ///< in words: what is of that kind; what of it no record can tell
-    std::vector<std::string> lines;    ///< ids, of the formula
-    std::vector<std::string> casings;  ///< as written, of what stands beside the mass
+    std::vector<Excluded> excluded;    ///< what was to be left out
 };
 
 /// What was taken to be on hand, or not, without being said.

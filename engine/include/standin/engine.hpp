@@ -155,7 +155,8 @@ public:
     /// Any number of formulas, each predicted from the same draws.
     Result<CompareAnswer> compare(const std::vector<Formula>& formulas, const Setting& setting = {}) const;
     /// `line` is a name or the number (from 1) of a line.
-    Result<SwapsAnswer> swaps(const Formula& formula, std::string_view line, std::size_t top = 12, const Setting& setting = {}) const;
+    Result<SwapsAnswer> swaps(const Formula& formula, std::string_view line, const SwapsRequest& request = {},
+                              const Setting& setting = {}) const;
     Result<AdaptAnswer> adapt(const Formula& formula, const AdaptRequest& request, const Setting& setting = {}) const;
 
     Result<Sheet> sheet(const Formula& formula, const SheetRequest& request, const Setting& setting = {}) const;
