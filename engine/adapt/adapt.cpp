@@ -18,6 +18,7 @@
 #include "adapt/missing_salt.hpp"
 #include "adapt/nothing_to_take.hpp"
 #include "adapt/own_ideas.hpp"
+#include "adapt/part_way.hpp"
 #include "adapt/reach.hpp"
 #include "adapt/request.hpp"
 #include "adapt/salted_first.hpp"
@@ -60,7 +61,8 @@ struct WeighedPlan {
 
 class Adapt {
 public:
-    Adapt(const Formula& formula, const AdaptRequest& request, const Context& context, const std::vector<Goal>& goals, Stock stock)
+    Adapt(const Formula& formula, const AdaptRequest& request, const Context& context, const std::vector<Goal>& goals, Stock stock,
+          std::string_view want_weight = "advice.weight.want")
         : formula_(formula),
           request_(request),
           context_(context),
@@ -68,7 +70,8 @@ public:
           graph_(context.knowledge()),
           base_batch_(formula, context.nominal()),
           base_total_(base_batch_.total()),
-          distance_(context, base_total_, base_batch_.state(), without_what_is_there(goals, base_batch_.state())),
+          distance_(context, base_total_, base_batch_.state(), without_what_is_there(goals, base_batch_.state()),
+                    context.constant(want_weight)),
           problem_(make_careful_problem()),
           base_drawn_(formula, context.sampled()),
           base_states_(base_drawn_.states()) {}
@@ -103,13 +106,29 @@ public:
             search(answer);
         }
         if (std::none_of(answer.variants.begin(), answer.variants.end(), meets_all)) not_met(answer);
-        if (!answer.variants.empty())
-            for (auto& bought : from_a_shop(answer.variants.front(), formula_, stock_, graph_, context_))
-                answer.would_give.push_back(std::move(bought));
+        add_what_shops_give(answer);
         return with_safety(std::move(answer));
     }
 
+    // As far towards what was asked as it is worth what the sausage loses by it.
+    AdaptAnswer part_way() {
+        AdaptAnswer answer;
+        answer.base = predicted(formula_, base_drawn_, base_states_);
+        std::vector<std::string> aims;
+        for (const auto& goal : distance_.goals()) aims.push_back(goal.want);
+        best_effort(answer, aims);
+        leave_out_idle(answer.variants);
+        add_what_shops_give(answer);
+        return answer;
+    }
+
 private:
+    void add_what_shops_give(AdaptAnswer& answer) const {
+        if (answer.variants.empty()) return;
+        for (auto& bought : from_a_shop(answer.variants.front(), formula_, stock_, graph_, context_))
+            answer.would_give.push_back(std::move(bought));
+    }
+
     // Care with the leaves costs nothing and comes before anything is bought.
     Problem make_careful_problem(Leeway leeway = Leeway::usual) const {
         const Care care = prepared_with_care(formula_, distance_, context_);
@@ -478,6 +497,9 @@ Result<AdaptAnswer> adapt_formula(const CheckedFormula& formula, const AdaptRequ
     const auto sized = at_size(merged, meat_g, request.as_much, *stock, context);
     if (!sized) return Failure(sized.error());
     AdaptAnswer answer = Adapt(sized->formula, *asked, context, *goals, *stock).answer();
+    if (goes_too_far(answer, *goals, context))
+        put_part_way_first(answer, Adapt(sized->formula, *asked, context, *goals, *stock, "advice.part-way.weight").part_way(), request.top,
+                           context);
     if (const auto salted = with_salt(sized->formula, *asked, *goals, *stock, context)) {
         AdaptAnswer first = Adapt(sized->formula, salted->request, context, salted->goals, std::move(*stock)).answer();
         put_salted_first(answer, std::move(first), *salted, request.top);

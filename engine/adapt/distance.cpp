@@ -85,6 +85,11 @@ Distance::Distance(const Context& context, const Material& base, const State& st
         wanted_[Property::bind] || wanted_[Property::firmness] || wanted_[Property::sourness_mmol_kg] || wanted_[Property::greenness];
 }
 
+Distance::Distance(const Context& context, const Material& base, const State& state, std::vector<Goal> goals, double want_weight)
+    : Distance(context, base, state, std::move(goals)) {
+    want_weight_ = want_weight;
+}
+
 double Distance::relative_change(double value, double base, double floor, double step) const {
     return std::log((value + floor) / (base + floor)) / step;
 }

@@ -30,6 +30,8 @@ class Distance {
 public:
     /// The base is measured at the middle; it lends `base` and `process` no longer than this call.
     Distance(const Context& context, const Material& base, const State& state, std::vector<Goal> goals);
+    /// The same, with another weight of what is missed of a want.
+    Distance(const Context& context, const Material& base, const State& state, std::vector<Goal> goals, double want_weight);
 
     Residuals residuals(const Material& batch, const State& state) const;
 

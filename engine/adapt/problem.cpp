@@ -308,6 +308,7 @@ private:
         if (!candidate.of_custom() && candidate.food.ingredient != lines()[l].ingredient)
             move.price += context_.constant("advice.price.no-custom");
         if (move.second) move.price += price_.of_second_part(ingredient(move.second->food));
+        if (same && !interchangeable(candidate.role)) move.price += context_.constant("advice.price.one-taste");
         move.covers = Covers{l, 1 / whole};
         if (!(move.most > 0)) return false;
         push(std::move(move));

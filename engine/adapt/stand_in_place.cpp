@@ -10,16 +10,18 @@
 namespace standin {
 namespace {
 
-constexpr double slack = 1.15;            // over the equal dose; judgement, as the rest
-constexpr double as_printed = 1.03;       // over a weight that lists print: who follows them takes that
-constexpr double vegetable_share = 0.02;  // of the batch; below that a vegetable is a seasoning, and its bulk is nothing
-constexpr double bodiless = 0.5;          // of a vegetable that juice or powder with all of its dose makes up for
-constexpr double most_times = 2.8;        // the weight of a vegetable that seasons, or one part in so many, stands in for it
-constexpr double third = 0.35;            // of what is missing; who makes up for less has no part in it
-constexpr double pinch = 0.1;             // of what takes the place of the whole line: what is strong, or hardly there
-constexpr double by_choice = 0.3;         // of a line that is there: who changes it for the sake of a want changes it to be seen
-constexpr double clear_of_cap = 0.95;     // of the most; the batch it is a share of is smaller once the line is gone
-constexpr double weighed = 0.75;          // of the weight that those who use it give
+constexpr double slack = 1.15;               // over the equal dose; judgement, as the rest
+constexpr double as_printed = 1.03;          // over a weight that lists print: who follows them takes that
+constexpr double vegetable_share = 0.02;     // of the batch; below that a vegetable is a seasoning, and its bulk is nothing
+constexpr double bodiless = 0.5;             // of a vegetable that juice or powder with all of its dose makes up for
+constexpr double most_times = 2.8;           // the weight of a vegetable that seasons, or one part in so many, stands in for it
+constexpr double third = 0.35;               // of what is missing; who makes up for less has no part in it
+constexpr double part_worth_picking = 0.15;  // of what is missing, of a vegetable near the line, where there is no more of it
+constexpr double near_enough = 0.5;          // closeness of that
+constexpr double pinch = 0.1;                // of what takes the place of the whole line: what is strong, or hardly there
+constexpr double by_choice = 0.3;            // of a line that is there: who changes it for the sake of a want changes it to be seen
+constexpr double clear_of_cap = 0.95;        // of the most; the batch it is a share of is smaller once the line is gone
+constexpr double weighed = 0.75;             // of the weight that those who use it give
 
 }  // namespace
 
@@ -69,7 +71,9 @@ StandInPlace::Weights StandInPlace::weights(std::size_t l, const Candidate& cand
         const bool no_vegetable = !is_vegetable(ingredient(candidate.food).tissue);
         if (has_body(l) && !dry && no_vegetable && (most_times * equal < line || equal > most_times * line)) return {equal, 0};
         if (!is_vegetable(tissue) || no_vegetable) return {equal, most};
-        return {std::max(equal, line / most_times), std::min(most, most_times * line)};
+        // Of a few bird chiles' heat a milder pod brings no more than its flesh may weigh in the paste.
+        const double flesh = candidate.role == Role::heat ? vegetable_share * base_mass_ : 0;
+        return {std::max(equal, line / most_times), std::min(most, std::max(most_times * line, flesh))};
     }
     if (!is_vegetable(ingredient(candidate.food).tissue)) return {equal / bodiless, most};
     // A milder chile has no partner that brings the rest of its heat: more of it comes in, as far as the bulk allows.
@@ -93,9 +97,12 @@ double StandInPlace::least(std::size_t l, const Candidate& candidate, double who
     return candidate.share < 1 ? std::min(grams, candidate.food.grams.mid) : grams;
 }
 
-// Chives for ramps, culantro for coriander: a small bunch of them brings back some of the taste, if not the bulk.
+// Chives for ramps, culantro for coriander: a small bunch of them brings back some of the taste, if not the bulk. And of a leaf that is
+// near the line whatever the garden has goes in, though something else must make up for the rest.
 bool StandInPlace::little_will_do(std::size_t l, const Candidate& candidate, double most) const {
     if (!has_body(l)) return true;
+    const bool vegetable = is_vegetable(ingredient(candidate.food).tissue) && !seasons_for(l, candidate);
+    if (vegetable && candidate.closeness >= near_enough && most >= part_worth_picking * fairly_missing(l)) return true;
     const Ingredient &from = ingredient(lines()[l]), &to = ingredient(candidate.food);
     const auto both = [&](Role role) { return contains(from.roles, role) && contains(to.roles, role); };
     return to.tissue == Tissue::thin_leaf && (both(Role::allium) || both(Role::herb)) && most >= pinch * weights(l, candidate).whole;

@@ -136,6 +136,8 @@ std::string advice_words(const Reason& r, Units units) {
             return comes_back_as_bite(r, units);
         case ReasonKind::salt_would_bind:
             return salt_would_bind(r, units);
+        case ReasonKind::part_way:
+            return "Part of the way, and still near your sausage: who wants all of it has another one, told next.";
         case ReasonKind::comes_back_outside:
             return comes_back_outside(r, units);
         case ReasonKind::demand:

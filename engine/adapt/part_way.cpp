@@ -1,0 +1,48 @@
+#include "adapt/part_way.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "adapt/met.hpp"
+#include "adapt/variant_list.hpp"
+
+namespace standin {
+namespace {
+
+// How much of the way to what was asked for a want has gone; figures: before and after, then what was asked for.
+double way_gone(const WantResult& want) {
+    if (want.met) return 1;
+    const auto& figures = want.reason.figures;
+    if (figures.size() < 2 || !figures[0].before) return 0;
+    const double before = *figures[0].before, whole = figures[1].after - before;
+    return whole == 0 ? 0 : (figures[0].after - before) / whole;
+}
+
+bool goes_far_enough(const Variant& variant, const Context& context) {
+    const double enough = context.constant("advice.part-way.least");
+    return std::all_of(variant.wants.begin(), variant.wants.end(), [&](const WantResult& want) { return way_gone(want) >= enough; });
+}
+
+}  // namespace
+
+bool goes_too_far(const AdaptAnswer& answer, const std::vector<Goal>& goals, const Context& context) {
+    const bool words = !goals.empty() && std::none_of(goals.begin(), goals.end(), [](const Goal& goal) { return goal.condition; });
+    return words && answer.conflict.empty() && !answer.variants.empty() && meets_all(answer.variants.front()) &&
+           answer.variants.front().distance > context.constant("advice.verdict.another");
+}
+
+void put_part_way_first(AdaptAnswer& answer, AdaptAnswer gentle, std::size_t top, const Context& context) {
+    if (gentle.variants.empty()) return;
+    Variant first = std::move(gentle.variants.front());
+    const bool nearer = first.distance <= context.constant("advice.part-way.nearer") * answer.variants.front().distance;
+    if (!nearer || meets_all(first) || !goes_far_enough(first, context)) return;
+    first.gives_back.insert(first.gives_back.begin(), make_reason(ReasonKind::part_way));
+    answer.would_give = std::move(gentle.would_give);
+    answer.variants.insert(answer.variants.begin(), std::move(first));
+    answer.variants.resize(std::min(answer.variants.size(), std::max<std::size_t>(2, top)));
+    number(answer.variants);
+    answer.plans_visited += gentle.plans_visited;
+    answer = with_safety(std::move(answer));
+}
+
+}  // namespace standin
