@@ -4,11 +4,15 @@
 #include <map>
 #include <string>
 
+#include "knowledge/kinds.hpp"
+
 namespace standin {
 namespace {
 
-// Fat that may be added: of the animals that are in already, as it is ground; in a mass without such fat, oil.
+// Lean that may be added is muscle. Fat that may be added: of the animals that are in already, as it is ground; in a mass without such fat,
+// oil.
 bool may_add(const Ingredient& food, Role role, const Formula& formula, const FoodPrice& price, const Knowledge& knowledge) {
+    if (role == Role::lean && belongs(food, "offal", knowledge)) return false;
     if (role != Role::fat) return !price.brings_a_beast(food);
     const bool beasts = std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
         const auto& meat = knowledge.ingredient(line.ingredient)->meat;

@@ -54,6 +54,12 @@ AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, co
             for (const Role role : lever.add)
                 if (role == Role::binder ? more != loss : more && !own_fat && (role != Role::salt || !has_line(role)))
                     asked.add.insert(role);
+            // A mass of nothing but fat cuts gets lean from the butcher's.
+            const bool raises_lean = std::any_of(lever.change.begin(), lever.change.end(), [&](const Change& change) {
+                return change.role == Role::lean && !(fat < change.fat_from) && (change.more == Change::Way::up) == more;
+            });
+            const bool leaner = lever.property == Property::fat_pct && !more;
+            if ((raises_lean || leaner) && !loss && !has_main_line(Role::lean)) asked.add.insert(Role::lean);
             const Role first = lever.change.front().role;
             const bool by_itself = lever.add == std::vector<Role>{first};  // the role is what the property measures
             if (by_itself && more) asked.lift[first] = std::max(asked.lift[first], lifted(goal, distance, leeway));

@@ -120,11 +120,12 @@ private:
         }
     }
 
-    // Who wants it leaner takes out the back fat before the belly: of no line a larger share than of a clearly fatter one.
+    // Who wants it leaner, or firmer, takes out the back fat before the belly: of no line a larger share than of a clearly fatter one.
     void fattest_goes_first() {
         const auto& goals = distance_.goals();
         const bool leaner =
-            any_asks(goals, Property::fat_pct, Goal::Kind::at_most) || any_asks(goals, Property::fat_pct_of_meat, Goal::Kind::at_most);
+            any_asks(goals, Property::fat_pct, Goal::Kind::at_most) || any_asks(goals, Property::fat_pct_of_meat, Goal::Kind::at_most) ||
+            any_asks(goals, Property::bind, Goal::Kind::at_least) || any_asks(goals, Property::firmness, Goal::Kind::at_least);
         const double clearly = context_.constant("advice.meat.fatter");
         const auto goes = [&](const Move& move) { return move.kind == MoveKind::reduce && ingredient(move.food).meat; };
         const auto fat = [&](const Move& move) { return context_.nominal().unit(move.food)[Amount::fat]; };

@@ -258,6 +258,7 @@ private:
         std::size_t taken = 0;
         const auto may_use = [&](const Ingredient& i) {
             if (hard_grain(i, knowledge_) && !stock_.names(i.id)) return false;
+            if (!problem_.missing[l] && !serves_fat_want(l, i)) return false;
             return stock_.can_bring(i) && stock_.may_stand_in(i, line) &&
                    (problem_.missing[l] || (!price_.brings_a_beast(i) && !cured(i, context_)));
         };
@@ -281,6 +282,17 @@ private:
         if (taken != 1 || !place_.is_bulk(l) || !problem_.missing[l]) return;
         Move& alone = problem_.moves[first];
         alone.least = std::max(alone.least, place_.alone(alone).value_or(0));
+    }
+
+    // Who wants it leaner is not offered one fat cut for another.
+    bool serves_fat_want(std::size_t l, const Ingredient& food) {
+        constexpr double clearly = 1.3;  // times the fat
+        const Role role = role_of_line(l);
+        if (role != Role::fat && role != Role::lean) return true;
+        const double comes = food.composition.fat.mid / 100, goes = unit(lines()[l])[Amount::fat];
+        const bool less = any_asks(distance_.goals(), Property::fat_pct, Goal::Kind::at_most),
+                   more = any_asks(distance_.goals(), Property::fat_pct, Goal::Kind::at_least);
+        return (!less || clearly * comes < goes) && (!more || comes > clearly * goes);
     }
 
     bool offer_stand_in(std::size_t l, const Candidate& candidate) {

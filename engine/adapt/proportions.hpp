@@ -26,8 +26,19 @@ inline double most_of_batch(Role role) {
 
 /// Of the batch, of a food that comes in by itself.
 inline double most_added(Role role) {
-    constexpr double seasoning = most_of_paste / 3, fat = 0.3;
-    return role == Role::binder ? most_of_binder : role == Role::acid ? most_of_acid : role == Role::fat ? fat : seasoning;
+    constexpr double seasoning = most_of_paste / 3, fat = 0.3, lean = 0.6;
+    switch (role) {
+        case Role::binder:
+            return most_of_binder;
+        case Role::acid:
+            return most_of_acid;
+        case Role::fat:
+            return fat;
+        case Role::lean:
+            return lean;
+        default:
+            return seasoning;
+    }
 }
 
 /// Whether what one food brings in a role is the same thing in another: more cumin is no mustard.
