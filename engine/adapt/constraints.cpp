@@ -7,6 +7,7 @@
 
 #include "adapt/fair_moves.hpp"
 #include "adapt/proportions.hpp"
+#include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 #include "models/as_bought.hpp"
 #include "safety/cap_values.hpp"
@@ -177,6 +178,14 @@ private:
         if (moved(dry_binder)) cap(dry_binder, within * most_of_binder);
     }
 
+    // What a gram of the line is against the most of a food: the dried herb that is in leaves less room for the fresh.
+    double as_much_of(const Line& line, const Ingredient& food) const {
+        if (line.ingredient == food.id) return 1;
+        const Ingredient& there = ingredient(line);
+        const bool other_form = there.most_g_per_kg && amount_of_dose(there.roles.front()) && same_plant(there, food);
+        return other_form ? food.most_g_per_kg->band.mid / there.most_g_per_kg->band.mid : 0;
+    }
+
     // Strong foods, gums and the like: as weighed, in a kilo.
     void cap_by_the_kilo() {
         std::set<const Ingredient*> strong;
@@ -190,9 +199,9 @@ private:
             double before = -most * base()[Amount::mass], start = -most * problem_.start_total[Amount::mass];
             for (std::size_t l = 0; l < problem_.start.size(); ++l) {
                 const Line& line = problem_.formula.lines[l];
-                if (line.ingredient != food->id) continue;
-                before += line.grams.mid;
-                start += problem_.start[l];
+                const double counts = as_much_of(line, *food);
+                before += counts * line.grams.mid;
+                start += counts * problem_.start[l];
             }
             limit.room = std::max(0.0, before) - start;
             for (const auto& move : problem_.moves) {

@@ -13,6 +13,7 @@
 #include "adapt/equivalents.hpp"
 #include "adapt/exclusive.hpp"
 #include "adapt/fair_moves.hpp"
+#include "adapt/fat_wants.hpp"
 #include "adapt/food_price.hpp"
 #include "adapt/losses.hpp"
 #include "adapt/making.hpp"
@@ -258,7 +259,7 @@ private:
         std::size_t taken = 0;
         const auto may_use = [&](const Ingredient& i) {
             if (hard_grain(i, knowledge_) && !stock_.names(i.id)) return false;
-            if (!problem_.missing[l] && !serves_fat_want(l, i)) return false;
+            if (!problem_.missing[l] && !serves_fat_want(problem_.formula, l, i, distance_, context_)) return false;
             return stock_.can_bring(i) && stock_.may_stand_in(i, line) &&
                    (problem_.missing[l] || (!price_.brings_a_beast(i) && !cured(i, context_)));
         };
@@ -282,17 +283,6 @@ private:
         if (taken != 1 || !place_.is_bulk(l) || !problem_.missing[l]) return;
         Move& alone = problem_.moves[first];
         alone.least = std::max(alone.least, place_.alone(alone).value_or(0));
-    }
-
-    // Who wants it leaner is not offered one fat cut for another.
-    bool serves_fat_want(std::size_t l, const Ingredient& food) {
-        constexpr double clearly = 1.3;  // times the fat
-        const Role role = role_of_line(l);
-        if (role != Role::fat && role != Role::lean) return true;
-        const double comes = food.composition.fat.mid / 100, goes = unit(lines()[l])[Amount::fat];
-        const bool less = any_asks(distance_.goals(), Property::fat_pct, Goal::Kind::at_most),
-                   more = any_asks(distance_.goals(), Property::fat_pct, Goal::Kind::at_least);
-        return (!less || clearly * comes < goes) && (!more || comes > clearly * goes);
     }
 
     bool offer_stand_in(std::size_t l, const Candidate& candidate) {
@@ -320,6 +310,8 @@ private:
         if (!candidate.of_custom() && candidate.food.ingredient != lines()[l].ingredient)
             move.price += context_.constant("advice.price.no-custom");
         if (move.second) move.price += price_.of_second_part(ingredient(move.second->food));
+        if (!problem_.missing[l] && has_fatter_line(problem_.formula, l, distance_, context_))
+            move.price += context_.constant("advice.price.no-custom");
         if (same && !interchangeable(candidate.role)) move.price += context_.constant("advice.price.one-taste");
         move.covers = Covers{l, 1 / whole};
         if (!(move.most > 0)) return false;

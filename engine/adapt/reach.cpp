@@ -15,6 +15,12 @@ Goal as_far_as_it_goes(Goal goal) {
     return goal;
 }
 
+// The value from which a want is told as met, as at every variant.
+double counts_as_met(const Goal& goal, const Distance& distance, double now) {
+    const double slack = goal.condition ? 0 : allowed(goal, distance), target = goal.target(now);
+    return goal.kind == Goal::Kind::at_least ? target - slack : goal.kind == Goal::Kind::at_most ? target + slack : target;
+}
+
 // The batch that breaks `hard` the least, and among those that break nothing the nearest.
 Plan nearest_to(const std::vector<Goal>& hard, const Problem& problem, const Rebalancer& rebalancer) {
     std::optional<Solution> best;
@@ -48,7 +54,7 @@ std::vector<Reason> reach_of_wants(const Problem& problem, const Distance& dista
         const auto met = [&](double value) { return shortfall(goal, value, now) <= allowed(goal, distance); };
         const std::string unit(info(goal.property).unit);
         Reason near = make_reason(ReasonKind::within_reach, {{std::string(info(goal.property).name), {}, now, unit},
-                                                             {"asked for", {}, goal.target(now), unit},
+                                                             {"asked for", {}, counts_as_met(goal, distance, now), unit},
                                                              {"alone", {}, alone, unit}});
         near.about = goal.want;
         if (met(alone)) near.role = "alone";

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "adapt/rebalance.hpp"
+#include "adapt/salt_follows.hpp"
 #include "adapt/search.hpp"
 #include "adapt/variant.hpp"
 #include "core/band.hpp"
@@ -43,9 +44,12 @@ Problem trims_of(const Formula& swapped, std::size_t line, const Material& count
         Material less;
         less.add(unit, -1);
         const double most = most_of_line * food.grams.mid;
+        // Plain salt makes up for all that went with a sauce.
+        const bool salt = plain_salt(*context.knowledge().ingredient(food.ingredient), context.knowledge());
+        const double gone = salt ? std::max(0.0, before - after) / unit[Amount::salt] : 0;
         const double least = context.constant("advice.trim.least") * food.grams.mid;
         problem.moves.push_back({MoveKind::reduce, l, food, {}, less, most, price, true, Role::salt});
-        problem.moves.push_back({MoveKind::raise, l, food, {}, unit, most, price, true, Role::salt});
+        problem.moves.push_back({MoveKind::raise, l, food, {}, unit, std::max(most, gone), price, true, Role::salt});
         for (std::size_t m = problem.moves.size() - 2; m < problem.moves.size(); ++m) problem.moves[m].least = least;
     }
     problem.least_meat = problem.start_total[Amount::meat];

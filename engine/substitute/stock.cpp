@@ -102,8 +102,8 @@ void Stock::guard_allergens(const Formula& formula) {
     // What is declared; traces of sulphite that no label tells give no leave to bring in a packet that may be full of it.
     for (const auto& line : formula.lines) {
         const Ingredient& food = *knowledge_->ingredient(line.ingredient);
-        perhaps_allergens_.insert(food.may_hold.begin(), food.may_hold.end());  // the packet that goes was looked at as well
-        if (left_out_.count(food.id)) continue;
+        // Of a line that goes too: who eats no egg and ate its crumbs eats wheat.
+        perhaps_allergens_.insert(food.may_hold.begin(), food.may_hold.end());
         only_allergens_->insert(food.allergens.begin(), food.allergens.end());
         for (const auto& told : line.declared) only_allergens_->insert(told.allergen);
     }
