@@ -7,6 +7,7 @@
 #include "adapt/alternatives.hpp"
 #include "adapt/batch_size.hpp"
 #include "adapt/care.hpp"
+#include "adapt/compared.hpp"
 #include "adapt/conflict.hpp"
 #include "adapt/difference.hpp"
 #include "adapt/edits_beside.hpp"
@@ -35,18 +36,6 @@
 
 namespace standin {
 namespace {
-
-Compared compare(const Formula& base, const Formula& variant, const Nominal& nominal) {
-    const NominalBatch before(base, nominal), after(variant, nominal);
-    Compared c;
-    c.base = before.total();
-    c.variant = after.total();
-    c.before = before.state();
-    c.after = after.state();
-    c.bind_before = before.bind();
-    c.bind_after = after.bind();
-    return c;
-}
 
 // Which idea comes first is not to hang on how many are shown: so many are held beside each other while one is looked for.
 constexpr std::size_t least_ideas = 3;
@@ -391,36 +380,6 @@ private:
         show(search_plans(problem_, distance_, context_.nominal().models(), limits), kept, answer);
     }
 
-    // A stand-in counts as the problem has it (counted_as), and the least like of them is named.
-    void count_stand_ins(const BuiltVariant& built, Compared& compared) {
-        constexpr double close = 0.7, much = 0.5;  // of a swap, of a line; judgement
-        double least = close;
-        for (const auto& edit : built.edits) {
-            if (edit.move == PlainEdit::none) continue;
-            const Move& move = problem_.moves[edit.move];
-            compared.variant.add(context_.nominal().unit(edit.second ? move.second->food : move.food), -edit.after);
-            if (edit.second) continue;  // counted with the first
-            compared.variant.add(move.per_gram, edit.after);
-            for (const auto& stands : move.stands_for) {
-                if (stands.line != edit.line || stands.closeness >= least || edit.after < much * stands.equal_grams) continue;
-                least = stands.closeness;
-                const auto name = [&](const Line& line) { return context_.knowledge().ingredient(line.ingredient)->names.front(); };
-                compared.unlike = name(move.food) + " for " + name(formula_.lines[edit.line]);
-            }
-        }
-    }
-
-    // A line that goes with nothing in its place is told, whatever the models taste of it.
-    void count_losses(const Plan& plan, Compared& compared) const {
-        constexpr double gone = 0.5;
-        const auto lost = lost_shares(problem_, plan.grams);
-        for (std::size_t l = 0; l < lost.size(); ++l) {
-            if (lost[l] < gone || !(problem_.loss[l] > 0)) continue;
-            compared.missed += (compared.missed.empty() ? "" : ", ") +
-                               context_.knowledge().ingredient(problem_.formula.lines[l].ingredient)->names.front();
-        }
-    }
-
     Variant variant_of(WeighedPlan tried, const Prediction& base) {
         Variant v;
         const Plan& plan = tried.plan;
@@ -429,9 +388,8 @@ private:
             tried.batch = SampledBatch(tried.built.formula, context_.sampled());
             tried.states = tried.batch.states();
         }
-        Compared compared = compare(formula_, tried.built.formula, context_.nominal());
-        count_stand_ins(tried.built, compared);
-        count_losses(plan, compared);
+        const auto lost = lost_shares(problem_, plan.grams);
+        Compared compared = compared_with(formula_, tried.built, problem_, lost, context_);
         // Of the weights as rounded; what is felt leaves out what is missed of a want, which is told as that.
         const double square = distance_.square(compared.variant, compared.after);
         v.felt = std::sqrt(std::max(0.0, square - distance_.wants_squared(compared.after)));

@@ -5,18 +5,10 @@
 #include <vector>
 
 #include "adapt/alternatives.hpp"
+#include "adapt/compared.hpp"
 #include "adapt/variant.hpp"
 
 namespace standin {
-
-/// Base and variant as the models see them at the middle.
-struct Compared {
-    Material base, variant;
-    State before, after;
-    BatchBind bind_before, bind_after;
-    std::string missed;  ///< lines that are gone with nothing in their place, named one after another
-    std::string unlike;  ///< the stand-in that is least like what it stands for, where the models cannot tell how it tastes
-};
 
 /// The edits with their reasons, and what would do as well.
 std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const Compared& compared,
