@@ -38,7 +38,7 @@ namespace standin {
 namespace {
 
 // Which idea comes first is not to hang on how many are shown: so many are held beside each other while one is looked for.
-constexpr std::size_t least_ideas = 3;
+constexpr std::size_t least_ideas = 5;
 
 // A plan as weighed out, and what it is at every draw.
 struct WeighedPlan {
