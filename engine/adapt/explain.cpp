@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "adapt/fair_moves.hpp"
+#include "adapt/swap_note.hpp"
 #include "evaluate/predict.hpp"
 #include "substitute/conditions.hpp"
 #include "substitute/dose.hpp"
@@ -33,7 +34,7 @@ public:
         why.figures.push_back({"closeness", {}, stands->closeness, ""});
         if (stands->swaps.size() > 1) why.by_way.push_back(name(knowledge_.records().swaps[stands->swaps.front()].to));
         why.asks = conditions_ask(last, problem_.formula.process, knowledge_);
-        why.note = last.note;
+        why.note = note_of(stands->swaps, knowledge_);
         // Asked for a richer or leaner one, meat is told for its fat and not for its protein.
         const bool of_meat = stands->role == Role::lean || stands->role == Role::fat;
         if (of_meat && wants(Property::fat_pct)) {
