@@ -87,7 +87,7 @@ Result<Formula> load_formula(Engine& engine, const std::string& path, const Call
     std::string note;
     if (const auto read = engine.read_closely(*text, shown_name(path))) note = speak_as(engine, *read);
     auto formula = engine.read_formula(*text, shown_name(path));
-    if (formula && !note.empty()) formula->read_as.push_back(std::move(note));
+    if (formula && !note.empty()) formula->read_as.push_back(said(std::move(note)));
     return formula;
 }
 

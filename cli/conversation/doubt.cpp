@@ -166,7 +166,7 @@ std::optional<Doubt> doubt_of(const LineReading& line, const Engine& engine) {
     if (line.confidence == Confidence::unsure || (line.confidence == Confidence::likely && g.high > loose * g.low)) {
         if (g.low > 0 && g.high > loose * g.low) return how_heavy(line, engine);
         std::string why;
-        for (const auto& one : line.why) why += (why.empty() ? "" : "; ") + one;
+        for (const auto& one : in_full(line.why)) why += (why.empty() ? "" : "; ") + one;
         const std::string text = rewritten(*line.line, engine);
         const auto again = read_alone(text, engine);
         if (again && again->line && again->confidence < line.confidence) return Doubt{why, {{"yes: " + text, text}}};

@@ -117,7 +117,7 @@ std::string measured(const SheetStep& step, Units units) {
                 break;
         }
     }
-    if (step.around_c) say(text, (step.how.find("oven") != std::string::npos ? "oven " : "water ") + degrees(*step.around_c, units));
+    if (step.around_c) say(text, (step.cook == Cook::oven ? "oven " : "water ") + degrees(*step.around_c, units));
     if (step.stop_c) say(text, "stop and chill at " + degrees(*step.stop_c, units));
     return text;
 }

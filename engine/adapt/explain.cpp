@@ -57,7 +57,7 @@ public:
         switch (role) {
             case Role::acid:
                 if (less && acid_loosened()) return less_acid();
-                if (!less && wants_it_looser()) return said("acid loosens the bind");
+                if (!less && wants_it_looser()) return make_reason(ReasonKind::acid_loosens);
                 return against(edit, Property::sourness_mmol_kg) ? for_its_part(edit, role) : about(ReasonKind::sourness);
             case Role::heat:
                 return against(edit, Property::heat_mg_kg) ? for_its_part(edit, role) : about(ReasonKind::heat);
@@ -65,12 +65,12 @@ public:
                 return for_salt();
             case Role::liquid:
                 if (less && acid_loosened() && context_.nominal().unit(line)[Amount::titratable] > 0) return less_acid();
-                if (!less && wants_it_looser()) return said("acid and water loosen the bind");
+                if (!less && wants_it_looser()) return loosened_by_wet_acid();
                 if (context_.nominal().unit(line)[Amount::titratable] > 0) return about(ReasonKind::sourness);
                 break;
             case Role::fat:
             case Role::lean:
-                if (less && lean_comes_in()) return said("as much lean comes in with the fat");
+                if (less && lean_comes_in()) return make_reason(ReasonKind::lean_comes_along);
                 return for_fat();
             default:
                 break;
@@ -80,6 +80,12 @@ public:
             return {ReasonKind::drier_paste, {}, {loose_water()}, {}, {}, {}};
         if (role == Role::green || role == Role::herb) return about(ReasonKind::green);
         return {};
+    }
+
+    static Reason loosened_by_wet_acid() {
+        Reason why = make_reason(ReasonKind::acid_loosens);
+        why.role = "wet";
+        return why;
     }
 
     Reason for_addition(const PlainEdit& edit) const {

@@ -6,7 +6,6 @@
 #include "adapt/own_plan.hpp"
 #include "adapt/request.hpp"
 #include "core/contains.hpp"
-#include "core/words.hpp"
 #include "knowledge/kinds.hpp"
 #include "safety/wording.hpp"
 #include "standin/number_text.hpp"
@@ -92,13 +91,13 @@ IdeasExcluded ideas_excluded(const AdaptRequest& request, const Stock& stock, co
         std::vector<std::string> held;
         for (const auto& allergen : allergens_held(food))
             held.push_back((contains(food.allergens, allergen) ? "" : "perhaps ") + allergen_name(allergen, knowledge));
-        const std::string holds = held.empty() ? "" : " It brings an allergen: " + listed(held) + ".";
+        held.insert(held.begin(), name(idea.with));
         for (const auto& word : request.without) {
             const auto exclusion = exclusion_of(word, knowledge);
             if (!exclusion || !stock.takes(*exclusion, food.id)) continue;
             found.conflict.push_back(demand("without", word));
-            found.conflict.push_back(said("the two go against each other: \"" + word + "\" leaves out " + name(idea.with) +
-                                          ", which is of it or may hold it." + holds));
+            found.conflict.push_back(make_reason(ReasonKind::against_each_other, {}, held));
+            found.conflict.back().about = word;
         }
     }
     for (const auto& one : found.conflict) {

@@ -65,8 +65,7 @@ public:
         not_one_kind_alone(ranked);
         for (std::size_t i = 0; i < std::min(top, ranked.size()); ++i) answer.stand_ins.push_back(stand_in(ranked[i]));
         for (const auto& refused : candidates.refused)
-            if (refused.by == Refusal::By::process)
-                answer.left_out.push_back(knowledge_.ingredient(refused.food.ingredient)->names.front() + ": " + refused.why);
+            if (refused.by == Refusal::By::process) answer.left_out.push_back(refused.why);
         answer.allergens = base_.allergens;
         answer.cautions = base_.cautions;
         answer.core = base_.core;

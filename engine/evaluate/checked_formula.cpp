@@ -64,7 +64,7 @@ void check_line(Faults& faults, const Line& line, std::size_t number, const Know
     check_grams(faults, line.grams, where);
     if (line.count) faults.within(*line.count, least_grams, most_pieces, where + ": pieces");
     faults.text(line.written, where + ": the amount as written");
-    for (const auto& note : line.notes) faults.text(note, where + ": a note");
+    for (const auto& note : line.notes) faults.text(in_full(note), where + ": a note");
     for (const auto& told : line.declared) faults.text(told.allergen + " " + told.words, where + ": an allergen it tells of");
     check_facts(faults, line, where);
 }

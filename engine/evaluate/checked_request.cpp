@@ -20,7 +20,7 @@ void check_item(Faults& faults, const InventoryItem& item, const std::string& wh
 void check_list(Faults& faults, const Inventory& inventory, const Knowledge& knowledge) {
     for (const auto& item : inventory.items) check_item(faults, item, "on hand", knowledge);
     for (const auto& id : inventory.missing) faults.unless(knowledge.ingredient(id), "on hand: no ingredient has the id " + quoted(id));
-    for (const auto& note : inventory.notes) faults.text(note, "on hand: a note");
+    for (const auto& note : inventory.notes) faults.text(in_full(note), "on hand: a note");
     for (const auto& name : inventory.aside) faults.text(name, "on hand: what is set aside");
 }
 

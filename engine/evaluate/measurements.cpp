@@ -48,7 +48,7 @@ private:
     void fat(const Ingredient& food, const std::string& name) {
         const double mid = food.composition.fat.mid;
         const Band& off = parameter("composition.spread.fat-said");
-        with("the fat of the " + name, name + ": " + trimmed_text(mid, 0) + " % fat", [&](Line& l) {
+        with(one("fat", name, mid, "%"), name + ": " + trimmed_text(mid, 0) + " % fat", [&](Line& l) {
             if (l.ingredient == food.id) l.fat_pct = Band{std::max(0.0, mid + off.low), mid, std::min(100.0, mid + off.high)};
         });
     }
@@ -57,7 +57,7 @@ private:
     void ph(const Ingredient& food, const std::string& name) {
         const Band& off = parameter("kitchen.spread.ph");
         const std::string of = food.meat ? std::string(spelling(food.meat->species)) : name;
-        with("the pH of the " + of, of + ": pH " + fixed_text(food.acidity->ph->band.mid, 1), [&](Line& l) {
+        with(one("ph", of, food.acidity->ph->band.mid, ""), of + ": pH " + fixed_text(food.acidity->ph->band.mid, 1), [&](Line& l) {
             const Ingredient& other = *knowledge_.ingredient(l.ingredient);
             const bool same = food.meat ? other.meat && other.meat->species == food.meat->species : other.id == food.id;
             if (!same || !other.acidity || !other.acidity->ph) return;
@@ -70,7 +70,7 @@ private:
         const Quantity& q = *food.acidity->titratable;
         if (q.unit != "g/kg " + std::string(spelling(*main_acid(food)))) return;
         const double pct = q.band.mid / 10;
-        with("the strength of the " + name, name + ": " + trimmed_text(pct, 1) + " % acidity", [&](Line& l) {
+        with(one("acid", name, pct, "%"), name + ": " + trimmed_text(pct, 1) + " % acidity", [&](Line& l) {
             if (l.ingredient == food.id) l.acid_pct = scaled(parameter("kitchen.spread.acid"), pct);
         });
     }
@@ -79,7 +79,7 @@ private:
         const double mid = food.capsaicinoids->band.mid;
         const Band& steps = parameter("kitchen.heat.usual");
         const double lot = food.lot_sigma ? food.lot_sigma->band.mid : 0;
-        with("how hot this year's " + name + " is, by tasting", name + ": as usual this year", [&](Line& l) {
+        with(one("heat", name, mid, "mg/kg"), name + ": as usual this year", [&](Line& l) {
             if (l.ingredient == food.id) l.heat_mg_kg = Band{mid * std::exp(lot * steps.low), mid, mid * std::exp(lot * steps.high)};
         });
     }
@@ -87,25 +87,27 @@ private:
     void weight(const Line& line, const std::string& name) {
         const bool bunch = line.written.find("bunch") != std::string::npos;
         if (!bunch && !line.count) return;
-        const std::string one = bunch ? "bunch of " + name : "one " + name;
+        const std::string measure = bunch ? "bunch of " + name : "one " + name;
         const double count = line.count.value_or(0);
-        const std::string grams = count > 0 ? trimmed_text(line.grams.mid / count, 1) : trimmed_text(line.grams.mid, 0);
-        with("the weight of a " + (bunch ? one : name), one + ": " + grams + " g", [&](Line& l) {
+        const double each = count > 0 ? line.grams.mid / count : line.grams.mid;
+        Reason what = one("weight", name, each, "g");
+        if (bunch) what.role = "bunch";
+        with(std::move(what), measure + ": " + trimmed_text(each, count > 0 ? 1 : 0) + " g", [&](Line& l) {
             if (l.ingredient == line.ingredient) l.grams = scaled(parameter("kitchen.spread.measure"), l.grams.mid);
         });
     }
 
     void of_batch() {
         const Band ph = middle_of(Property::ph), loss = middle_of(Property::cook_loss_pct);
-        learn("the pH of the mixed batch", "batch pH: " + fixed_text(ph.mid, 1), Property::ph, ph, parameter("kitchen.spread.ph"));
+        learn(one("batch-ph", "", ph.mid, ""), "batch pH: " + fixed_text(ph.mid, 1), Property::ph, ph, parameter("kitchen.spread.ph"));
         const Cook cook = sampled_.processes(formula_.process).front().cook;
         const bool fried = cook == Cook::pan || cook == Cook::loose;
-        learn(fried ? "what a patty loses in the pan, weighed before and after" : "what one loses on cooking, weighed before and after",
+        learn(one(fried ? "pan-loss" : "cook-loss", "", loss.mid, "%"),
               (fried ? "pan loss: " : "cook loss: ") + fixed_text(loss.mid, 0) + " %", Property::cook_loss_pct, loss,
               parameter("kitchen.spread.pan-loss"));
     }
 
-    void learn(const std::string& what, const std::string& line, Property of, const Band& middle, const Band& off) {
+    void learn(const Reason& what, const std::string& line, Property of, const Band& middle, const Band& off) {
         const Band reading{middle.mid + off.low, middle.mid, middle.mid + off.high};
         if (width(middle) < known_already * width(reading)) return;
         const auto learned = learned_from(formula_, {{of, reading}}, knowledge_, sampled_.count(), sampled_.seed(), sampled_.given());
@@ -114,15 +116,22 @@ private:
     }
 
     template <class Set>
-    void with(const std::string& what, const std::string& text, Set set) {
-        if (!asked_.insert(what).second) return;
+    void with(Reason what, const std::string& text, Set set) {
+        if (!asked_.insert(in_full(what)).second) return;
         Formula known = formula_;
         for (auto& line : known.lines) set(line);
         tell(what, text, band_of(values_of(SampledBatch(known, sampled_).states(), property_)));
     }
 
-    void tell(const std::string& what, const std::string& line, const Band& known) {
-        told_.push_back({what, line, known, std::max(0.0, 1 - width(known) / width(band_))});
+    static Reason one(const char* about, const std::string& food, double usual, const char* unit) {
+        Reason what = make_reason(ReasonKind::worth_measuring, {{"usual", {}, usual, unit}});
+        what.about = about;
+        if (!food.empty()) what.foods = {food};
+        return what;
+    }
+
+    void tell(const Reason& what, const std::string& line, const Band& known) {
+        told_.push_back({in_full(what), line, known, std::max(0.0, 1 - width(known) / width(band_)), what});
     }
 
     Band middle_of(Property property) { return band_of(values_of(SampledBatch(formula_, sampled_).states(), property)); }

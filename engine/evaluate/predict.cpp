@@ -189,7 +189,10 @@ Prediction predict_formula(const Formula& formula, const SampledBatch& batch, co
     for (const auto& line : formula.lines) p.read_as.insert(p.read_as.end(), line.notes.begin(), line.notes.end());
     p.read_as.insert(p.read_as.end(), formula.read_as.begin(), formula.read_as.end());
     p.declared = formula.declared;
-    for (const auto& beside : formula.beside) p.read_as.push_back("\"" + beside.written + "\": " + beside.what);
+    for (const auto& beside : formula.beside) {
+        p.read_as.push_back(reason_about(ReasonKind::stands_beside, beside.written));
+        p.read_as.back().note = beside.what;
+    }
     return p;
 }
 

@@ -8,7 +8,8 @@
 #include "evaluate/bind_factors.hpp"
 #include "evaluate/measurements.hpp"
 #include "evaluate/predict.hpp"
-#include "evaluate/unknown_words.hpp"
+#include "evaluate/unknown_quantity.hpp"
+#include "standin/narrate.hpp"
 
 namespace standin {
 namespace {
@@ -71,10 +72,12 @@ std::vector<Unknown> unknowns(const Formula& formula, Property property, const S
     if (ranked.size() > most_unknowns) ranked.resize(most_unknowns);
     std::vector<Unknown> all;
     for (const auto& [share, name] : ranked) {
-        const UnknownWords words = words_for(name, sampled.knowledge());
+        UnknownQuantity quantity = quantity_of(name, sampled.knowledge());
         const Band known =
             band_of(over_draws(formula, Sampled(sampled.knowledge(), sampled.count(), sampled.seed(), name, sampled.given()), property));
-        if (width(known) < width(band)) all.push_back({words.what, words.advice, words.kitchen, share, known});
+        if (!(width(known) < width(band))) continue;
+        Reason& reason = quantity.reason;
+        all.push_back({in_full(reason), how_to_know(reason), quantity.kitchen, share, known, reason});
     }
     return all;
 }

@@ -15,7 +15,7 @@
 namespace standin {
 namespace {
 
-void append(std::vector<std::string>& to, const std::vector<std::string>& more) { to.insert(to.end(), more.begin(), more.end()); }
+void append(std::vector<Reason>& to, const std::vector<Reason>& more) { to.insert(to.end(), more.begin(), more.end()); }
 
 std::optional<Error> fault_in(const Options& options, const Knowledge& knowledge) {
     if (!options.rules.empty() && !knowledge.rules(options.rules)) {

@@ -91,7 +91,7 @@ FileCheck check_text(const std::string& path, const std::string& text, const Kno
         result.kind = "kitchen";
         if (const auto kitchen = read_kitchen(text, path, knowledge); !kitchen) result.errors.push_back(kitchen.error());
         else
-            for (const auto& note : kitchen->notes) result.warnings.push_back({"", "", "", note, path, {}});
+            for (const auto& note : kitchen->notes) result.warnings.push_back({"", "", "", in_full(note), path, {}});
         return result;
     }
     const bool prices = is_price_list(path) || (looks_like_prices(text, path) && !read_formula(text, path, knowledge));

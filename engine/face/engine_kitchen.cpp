@@ -41,6 +41,12 @@ bool touches(const KitchenFact& fact, const std::vector<const Formula*>& formula
     });
 }
 
+Reason told_so(const KitchenFact& fact, std::string words) {
+    Reason told = make_reason(ReasonKind::kitchen_fact, {{"value", {}, fact.value.mid, "", fact.value.low, fact.value.high}}, fact.foods);
+    told.note = std::move(words);
+    return told;
+}
+
 std::optional<std::string> fault_in(const Kitchen& kitchen, const Knowledge& knowledge) {
     for (const auto& fact : kitchen.facts) {
         const auto& v = fact.value;
@@ -66,14 +72,15 @@ std::shared_ptr<const Evaluator> Engine::Inside::evaluator_for(const Formula& fo
                                              learned_from(formula, measured, knowledge, options.draws, options.seed), evaluator.general());
 }
 
-std::vector<std::string> kitchen_doubts(const Kitchen& kitchen, const Formula& formula, const Prediction& prediction,
-                                        const Evaluator& evaluator) {
-    std::vector<std::string> doubts;
+std::vector<Reason> kitchen_doubts(const Kitchen& kitchen, const Formula& formula, const Prediction& prediction,
+                                   const Evaluator& evaluator) {
+    std::vector<Reason> doubts;
     for (const auto& fact : kitchen.facts) {
         const bool loss = tells_loss_of(fact, formula, evaluator);
         if (!(loss || fact.kind == KitchenKind::batch_ph) || !is_of(fact, formula)) continue;
         const Band& foretold = prediction.properties[loss ? Property::cook_loss_pct : Property::ph];
-        if (foretold.low > fact.value.high || foretold.high < fact.value.low) doubts.push_back(contradicts(fact, kitchen.file, foretold));
+        if (foretold.low > fact.value.high || foretold.high < fact.value.low)
+            doubts.push_back(told_so(fact, contradicts(fact, kitchen.file, foretold)));
     }
     return doubts;
 }
@@ -96,20 +103,24 @@ Result<Engine> Engine::with_kitchen(const Kitchen& kitchen) const {
     return Engine(std::make_shared<const Inside>(kitchen, standin::with_kitchen(base->knowledge, rest), base));
 }
 
-std::vector<std::string> kitchen_notes(const Kitchen& kitchen, const std::vector<const Formula*>& formulas, const Evaluator& evaluator,
-                                       bool weighed) {
-    std::vector<std::string> notes;
+std::vector<Reason> kitchen_notes(const Kitchen& kitchen, const std::vector<const Formula*>& formulas, const Evaluator& evaluator,
+                                  bool weighed) {
+    std::vector<Reason> notes;
     for (const auto& fact : kitchen.facts) {
         if (fact.kind == KitchenKind::scale && !weighed) continue;
         const bool of_food = !fact.foods.empty();
         const bool of_batch = fact.kind == KitchenKind::pan_loss || fact.kind == KitchenKind::batch_ph;
         if (formulas.empty() || (of_food && !touches(fact, formulas)) || (of_batch && !is_of(fact, *formulas.front()))) continue;
         if (fact.kind == KitchenKind::pan_loss && !tells_loss_of(fact, *formulas.front(), evaluator))
-            notes.push_back(pan_loss_unused(kitchen.file));
-        else notes.push_back(kitchen_words(fact, kitchen.file, evaluator.knowledge()));
+            notes.push_back(told_so(fact, pan_loss_unused(kitchen.file)));
+        else notes.push_back(told_so(fact, kitchen_words(fact, kitchen.file, evaluator.knowledge())));
     }
     if (!notes.empty())
-        for (const auto& note : kitchen.notes) notes.push_back(kitchen.file + ": " + note);
+        for (const auto& note : kitchen.notes) {
+            notes.push_back(note);
+            notes.back().kind = ReasonKind::kitchen_fact;
+            notes.back().note = kitchen.file + ": " + in_full(note);
+        }
     return notes;
 }
 

@@ -142,7 +142,7 @@ void read_as_a_line(LookupAnswer& answer, std::string_view word, const Knowledge
     if (!line && !unknown) line = read("1 ");  // fruit by the piece: its juice, where its weight would leave open what of it is meant
     if (line) {
         answer.matches.push_back(Facts(*knowledge.ingredient(line->line.ingredient), knowledge, options).all());
-        for (const auto& doubt : line->doubts) answer.read_as += (answer.read_as.empty() ? "" : "; ") + doubt.text;
+        for (const auto& doubt : line->doubts) answer.read_as += (answer.read_as.empty() ? "" : "; ") + in_full(doubt.what);
         return;
     }
     if (const auto* kind = unknown ? kind_named(word, knowledge) : nullptr) return ask_which(answer, *kind, knowledge);

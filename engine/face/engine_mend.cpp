@@ -35,7 +35,7 @@ Result<MendAnswer> mend(const Engine& engine, const Formula& formula, const Mend
     if (auto wrong = as_error(faults_in(request, knowledge), Trouble::usage)) return Failure(std::move(*wrong));
     auto answer = mend_formula(*checked, request, built_in(), {*asked->evaluator, asked->options});
     if (!answer) return answer;
-    const auto tell = [&](const std::vector<std::string>& notes) {
+    const auto tell = [&](const std::vector<Reason>& notes) {
         answer->base.read_as.insert(answer->base.read_as.end(), notes.begin(), notes.end());
     };
     if (request.have) tell(request.have->notes);

@@ -10,13 +10,13 @@
 
 namespace standin {
 
-/// A sentence for each fact that touches one of `formulas`, the first of which a loss in the pan and a batch pH are of. `weighed`: the
+/// A reason for each fact that touches one of `formulas`, the first of which a loss in the pan and a batch pH are of. `weighed`: the
 /// page tells what to weigh, so that the scale counts.
-std::vector<std::string> kitchen_notes(const Kitchen& kitchen, const std::vector<const Formula*>& formulas, const Evaluator& evaluator,
-                                       bool weighed = true);
+std::vector<Reason> kitchen_notes(const Kitchen& kitchen, const std::vector<const Formula*>& formulas, const Evaluator& evaluator,
+                                  bool weighed = true);
 
-/// A sentence for each measurement of the batch that what is known of such a batch cannot be brought to.
-std::vector<std::string> kitchen_doubts(const Kitchen& kitchen, const Formula& formula, const Prediction& prediction,
-                                        const Evaluator& evaluator);
+/// A reason for each measurement of the batch that what is known of such a batch cannot be brought to.
+std::vector<Reason> kitchen_doubts(const Kitchen& kitchen, const Formula& formula, const Prediction& prediction,
+                                   const Evaluator& evaluator);
 
 }  // namespace standin

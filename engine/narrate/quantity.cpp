@@ -8,15 +8,23 @@
 namespace standin {
 namespace {
 
-std::string with_unit(double value, const std::string& unit, Units units) {
-    if (unit == "g") return weight_in(value, units);
-    if (unit == "C") return temperature_in(value, units);
-    return three_figures(value) + (unit.empty() ? "" : " " + unit);
-}
-
 std::string joined(const std::string& metric, const std::string& us, Units units) {
     if (units == Units::metric) return metric;
     return units == Units::us ? us : metric + " (" + us + ")";
+}
+
+// " salt" of "g salt"; empty where it is no weight, or a share: "g in 100 g".
+std::string_view grams_of(std::string_view unit) {
+    if (!unit.starts_with("g ") || unit.starts_with("g in ") || unit.starts_with("g for ")) return {};
+    return unit.substr(1);
+}
+
+std::string with_unit(double value, const std::string& unit, Units units) {
+    if (unit == "g") return weight_in(value, units);
+    if (unit == "C") return temperature_in(value, units);
+    if (const auto of = grams_of(unit); units != Units::metric && !of.empty())
+        return joined(three_figures(value) + " " + unit, ounces_text(value) + std::string(of), units);
+    return three_figures(value) + (unit.empty() ? "" : " " + unit);
 }
 
 }  // namespace
@@ -41,8 +49,11 @@ bool is_nil(const Figure& figure) { return figure.before && three_figures(*figur
 std::string moves(const Figure& figure, Units units) {
     const std::string after = with_unit(figure.after, figure.unit, units);
     if (!figure.before || is_nil(figure)) return figure.what + " " + after;
-    const bool converts = figure.unit == "g" || figure.unit == "C";
-    return figure.what + " " + (converts ? with_unit(*figure.before, figure.unit, units) : three_figures(*figure.before)) + " -> " + after;
+    const bool weight = figure.unit == "g" || (units != Units::metric && !grams_of(figure.unit).empty());
+    const std::string before = weight               ? weight_in(*figure.before, units)
+                               : figure.unit == "C" ? temperature_in(*figure.before, units)
+                                                    : three_figures(*figure.before);
+    return figure.what + " " + before + " -> " + after;
 }
 
 }  // namespace standin

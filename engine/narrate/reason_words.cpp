@@ -121,13 +121,25 @@ std::string gist(const Reason& r, Units units) {
             return "less wet paste, so the meat's protein is less diluted";
         case ReasonKind::cook_through:
             return "the meat that comes in asks for it";
+        case ReasonKind::acid_loosens:
+            return r.role == "wet" ? "acid and water loosen the bind" : "acid loosens the bind";
+        case ReasonKind::lean_comes_along:
+            return "as much lean comes in with the fat";
         default:
             return "";
     }
 }
 
+bool lies(ReasonKind kind, ReasonKind first, ReasonKind last) { return kind >= first && kind <= last; }
+
 // What is said of a batch or of an answer is said in one way, brief or in full.
 std::string one_way(const Reason& r, Units units) {
+    if (lies(r.kind, ReasonKind::asks_of_making, ReasonKind::fat_named_apart)) return in_units(beside_words(r), units);
+    if (lies(r.kind, ReasonKind::not_known_well, ReasonKind::worth_measuring)) return unknown_words(r);
+    if (lies(r.kind, ReasonKind::title_raw, ReasonKind::cap)) return promise_words(r, units);
+    if (lies(r.kind, ReasonKind::own_board, ReasonKind::asked_of_it)) return beside_step_words(r, units);
+    if (lies(r.kind, ReasonKind::meant_as, ReasonKind::kitchen_fact)) return reading_words(r, units);
+    if (lies(r.kind, ReasonKind::taken_as_amount, ReasonKind::set_aside)) return list_words(r, units);
     switch (r.kind) {
         case ReasonKind::caution:
             return caution_words(r, units);
@@ -161,6 +173,7 @@ std::string one_way(const Reason& r, Units units) {
         case ReasonKind::wet_leaves:
         case ReasonKind::fine_scale:
         case ReasonKind::casing_named:
+        case ReasonKind::width_unsaid:
         case ReasonKind::kept_to_rule:
             return settled_words(r, units);
         case ReasonKind::sets_cold:
@@ -172,7 +185,7 @@ std::string one_way(const Reason& r, Units units) {
     }
 }
 
-bool is_of_an_edit(ReasonKind kind) { return kind <= ReasonKind::cook_through; }
+bool is_of_an_edit(ReasonKind kind) { return kind <= ReasonKind::lean_comes_along; }
 
 // A sentence of its own: "Earthier, a little saltier; strip the ribs."
 void add_note(std::string& text, const std::string& note, Units units) {
@@ -183,11 +196,19 @@ void add_note(std::string& text, const std::string& note, Units units) {
 
 }  // namespace
 
+bool is_told(const Reason& reason) { return reason.kind != ReasonKind::balance; }
+
 Reason make_reason(ReasonKind kind, std::vector<Figure> figures, std::vector<std::string> foods) {
     Reason reason;
     reason.kind = kind;
     reason.figures = std::move(figures);
     reason.foods = std::move(foods);
+    return reason;
+}
+
+Reason reason_about(ReasonKind kind, std::string about, std::vector<std::string> foods) {
+    Reason reason = make_reason(kind, {}, std::move(foods));
+    reason.about = std::move(about);
     return reason;
 }
 

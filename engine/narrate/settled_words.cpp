@@ -82,6 +82,10 @@ std::string settled_words(const Reason& r, Units units) {
                    ": use one that shows tenths of a gram, or weigh a batch of the dry ones ten times as large and take a tenth.";
         case ReasonKind::casing_named:
             return casing_named(r);
+        case ReasonKind::width_unsaid:
+            return std::string(r.role == "title" ? "The title speaks of links" : "A casing stands beside the mass") +
+                   ", and nothing says how wide: this sheet makes patties. For links ask for a casing (`--casing 32mm`) or write "
+                   "`diameter: 32 mm` in the formula.";
         case ReasonKind::kept_to_rule:
             return kept_to_rule(r, units);
         default:

@@ -11,7 +11,7 @@ void turn(std::vector<std::string>& sentences, Units units) {
 
 void turn(std::vector<CautionText>& cautions, Units units) {
     for (auto& c : cautions) {
-        if (!c.reason.note.empty()) c.text = in_full(c.reason, units);
+        if (is_told(c.reason)) c.text = in_full(c.reason, units);
         else turn(c.text, units);
         turn(c.brief, units);
     }
@@ -23,7 +23,6 @@ void turn(Prediction& p, Units units) {
     if (p.green_life) p.green_life->says = in_full(p.green_life->reason, units);
     if (p.lethality) p.lethality->says = in_full(p.lethality->reason, units);
     turn(p.cautions, units);
-    turn(p.read_as, units);
 }
 
 void turn(Edit& e, Units units) {
@@ -39,10 +38,11 @@ void turn(Variant& v, Units units) {
     turn(v.new_cautions, units);
 }
 
-void turn(SheetStep& step, Units units) {
-    turn(step.what, units);
-    turn(step.how, units);
-    turn(step.why, units);
+void turn(std::vector<Excluded>& all, Units units) {
+    for (auto& one : all) {
+        one.note.clear();
+        for (const auto& note : one.notes) one.note += (one.note.empty() ? "" : " ") + in_full(note, units);
+    }
 }
 
 }  // namespace
@@ -58,7 +58,7 @@ AdaptAnswer told_in(AdaptAnswer a, Units units) {
     turn(a.on_page, units);
     turn(a.of_variants, units);
     for (auto& one : a.presumed) turn(one.says, units);
-    for (auto& one : a.excluded) turn(one.note, units);
+    turn(a.excluded, units);
     if (a.scaled) a.scaled->says = in_full(a.scaled->reason, units);
     return a;
 }
@@ -71,9 +71,8 @@ SwapsAnswer told_in(SwapsAnswer a, Units units) {
         turn(s.needs, units);
         turn(s.cautions, units);
     }
-    turn(a.left_out, units);
     turn(a.cautions, units);
-    turn(a.read_as, units);
+    turn(a.excluded, units);
     turn(a.on_page, units);
     return a;
 }
@@ -86,13 +85,14 @@ CompareAnswer told_in(CompareAnswer a, Units units) {
 
 WhyAnswer told_in(WhyAnswer a, Units units) {
     turn(a.prediction, units);
-    for (auto& unknown : a.unknowns) turn(unknown.advice, units);
+    for (auto& unknown : a.unknowns) unknown.advice = how_to_know(unknown.reason, units);
     return a;
 }
 
 Sheet told_in(Sheet s, Units units) {
     turn(s.prediction, units);
-    for (auto& step : s.steps) turn(step, units);
+    s.scaled = in_full(s.scaling, units);
+    for (auto& step : s.steps) step = told_in(std::move(step), units);
     turn(s.core_rule, units);
     return s;
 }
@@ -125,6 +125,7 @@ MendAnswer told_in(MendAnswer a, Units units) {
     }
     for (auto* sentences : {&a.fold, &a.plain}) turn(*sentences, units);
     for (auto& one : a.presumed) turn(one.says, units);
+    turn(a.excluded, units);
     turn(a.on_page, units);
     turn(a.of_variants, units);
     return a;
@@ -137,7 +138,6 @@ PlanAnswer told_in(PlanAnswer a, Units units) {
     }
     for (auto& left : a.left) turn(left.storage, units);
     for (auto& one : a.presumed) turn(one.says, units);
-    turn(a.read_as, units);
     turn(a.on_page, units);
     return a;
 }

@@ -39,4 +39,20 @@ std::string want_in_brief(const Reason& reason);
 /// What was taken for granted of what is on hand, and how the batch was scaled.
 std::string stock_words(const Reason& reason, Units units);
 
+/// What a reader took upon itself of a formula, and of a list of what is on hand.
+std::string reading_words(const Reason& reason, Units units);
+std::string list_words(const Reason& reason, Units units);
+
+/// What is minded in a step of a sheet beside its task.
+std::string beside_step_words(const Reason& reason, Units units);
+
+/// Of what a title promises, of a casing, of a legal limit.
+std::string promise_words(const Reason& reason, Units units);
+
+/// What is not known well, or worth measuring.
+std::string unknown_words(const Reason& reason);
+
+/// How large a sheet is, what is named on its label, why a stand-in is left out and why another is not.
+std::string beside_words(const Reason& reason);
+
 }  // namespace standin

@@ -230,7 +230,7 @@ private:
     }
 
     void tell_readings() {
-        const auto tell = [&](const std::vector<std::string>& notes) {
+        const auto tell = [&](const std::vector<Reason>& notes) {
             for (const auto& note : notes)
                 if (std::find(answer_.read_as.begin(), answer_.read_as.end(), note) == answer_.read_as.end())
                     answer_.read_as.push_back(note);

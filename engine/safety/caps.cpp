@@ -82,32 +82,28 @@ std::optional<Measured> measure(const CapRule& rule, const Prediction& predictio
     return std::nullopt;
 }
 
-std::string amount(const Measured& m, const CapRule& rule) {
-    const std::string unit = rule.property == CapProperty::binder_share ? "" : " %";
-    std::string text = m.what + " " + shown(m.value.mid) + unit;
-    if (m.value.high - m.value.low > 2 * as_shown) text += " (" + shown(m.value.low) + "-" + shown(m.value.high) + ")";
-    if (m.with_liquids > m.value.mid + as_shown) text += ", " + shown(m.with_liquids) + unit + " with wine, vinegar, juice, milk and stock";
-    return text + (rule.at_least ? "; least " : "; most ") + shown(rule.limit) + unit + ". ";
-}
-
+// "under", "over", "nearly" there, "as counted" otherwise; empty: within the limit.
 std::string verdict(const Measured& m, const CapRule& rule) {
     const double value = m.value.mid;
     if (rule.at_least) {
-        if (value < rule.limit - as_shown) return "Under the limit: ";
-        return value < rule.limit * (1 + nearly) ? "Just within the limit: " : "";
+        if (value < rule.limit - as_shown) return "under";
+        return value < rule.limit * (1 + nearly) ? "nearly" : "";
     }
-    if (value > rule.limit + as_shown) return "Over the limit: ";
-    if (m.with_liquids > rule.limit + as_shown) return "Over the limit as it is usually counted: ";
-    return m.with_liquids > as_shown && m.with_liquids >= rule.limit * (1 - nearly) ? "Just within the limit: " : "";
+    if (value > rule.limit + as_shown) return "over";
+    if (m.with_liquids > rule.limit + as_shown) return "as counted";
+    return m.with_liquids > as_shown && m.with_liquids >= rule.limit * (1 - nearly) ? "nearly" : "";
 }
 
 Reason reason_for(const CapRule& rule, const Measured& m, const std::string& said) {
     const std::string unit = rule.property == CapProperty::binder_share ? "" : "%";
-    Reason reason;
-    reason.kind = ReasonKind::caution;
+    Figure value{m.what, {}, m.value.mid, unit}, limit{"limit", {}, rule.limit, unit};
+    if (m.value.high - m.value.low > 2 * as_shown) value.low = m.value.low, value.high = m.value.high;
+    (rule.at_least ? limit.low : limit.high) = rule.limit;
+    Reason reason = make_reason(ReasonKind::cap, {std::move(value), std::move(limit)});
+    if (m.with_liquids > m.value.mid + as_shown) reason.figures.push_back({"with liquids", {}, m.with_liquids, unit});
     reason.about = rule.id;
-    reason.figures = {{m.what, {}, m.value.mid, unit, m.value.low, m.value.high}, {"limit", {}, rule.limit, unit}};
-    reason.note = said + amount(m, rule) + rule.text + " (" + rule.clause + ")";
+    reason.role = said;
+    reason.note = rule.text + " (" + rule.clause + ")";
     return reason;
 }
 

@@ -18,16 +18,11 @@ bool mass_holds(const Formula& formula, const Kind& beast, const Knowledge& know
 }
 
 CautionText casing_caution(const Beside& casing, const std::vector<std::string>& beasts, bool sure) {
-    Reason reason;
-    reason.kind = ReasonKind::caution;
+    Reason reason = make_reason(ReasonKind::casing_of_animal, {}, {casing.written});
     reason.about = "casing-animal";
-    const std::string of = beasts.size() > 1 ? beasts[0] + " or " + beasts[1] : beasts[0];
-    reason.note = "The casing " + std::string(sure ? "is" : "may be") + " of " + of +
-                  ", which the mass is not: {foods}. Name it on the label and tell whoever eats none; sheep casings, or collagen stated to "
-                  "be of " +
-                  (beasts[0] == "pork" ? "beef" : "another beast") + ", do as well.";
-    reason.foods = {casing.written};
-    return caution_text(std::move(reason), "judgement", {}, of);
+    reason.role = sure ? "" : "perhaps";
+    reason.by_way = beasts;
+    return caution_text(std::move(reason), "judgement", {}, listed(beasts));
 }
 
 }  // namespace

@@ -118,6 +118,13 @@ CautionText said_plainly(const Caution& caution) {
     return caution_text(reason_of(caution.id, caution.text, {}), reason_of(caution.id, caution.brief, {}), caution.source);
 }
 
+CautionText with_own_records(const std::string& folder) {
+    Reason reason = make_reason(ReasonKind::own_records);
+    reason.about = "overlay";
+    reason.role = folder;
+    return caution_text(std::move(reason), "judgement");
+}
+
 }  // namespace
 
 std::vector<CautionText> cautions_of_ingredient(const Ingredient& ingredient, const Knowledge& knowledge, std::string_view rules) {
@@ -162,10 +169,7 @@ std::vector<CautionText> cautions_of(const Prediction& prediction, const Process
         }
     for (const auto& one : held)
         if (is_most_severe(one, held)) (one.of_process ? of_process : of_foods).push_back(one.text);
-    if (!knowledge.overlay().empty())
-        always.push_back(caution_text(
-            reason_of("overlay", "Worked out with your own records (" + knowledge.overlay() + ") laid over the built-in ones.", {}),
-            "judgement"));
+    if (!knowledge.overlay().empty()) always.push_back(with_own_records(knowledge.overlay()));
     for (const auto* part : {&of_process, &of_foods, &always}) first.insert(first.end(), part->begin(), part->end());
     return first;
 }

@@ -36,18 +36,19 @@ bool names_allergens(const Kind& kind, const Knowledge& knowledge) {
 }
 
 Exclusion of_kind(std::string_view word, const Kind& kind, const Knowledge& knowledge) {
-    Exclusion found{std::string(word), kind.takes, kind.note, &kind, {}, names_allergens(kind, knowledge)};
+    Exclusion found{std::string(word), kind.takes, {}, &kind, {}, names_allergens(kind, knowledge)};
+    if (!kind.note.empty()) found.note = said(kind.note);
     for (const auto& ingredient : knowledge.records().ingredients)
         if (belongs(ingredient, kind, knowledge)) found.foods.insert(ingredient.id);
     return found;
 }
 
 // "soy sauce" for who cannot have soy is too little, and the word alone does not tell.
-std::string what_stays(const Ingredient& named, const Knowledge& knowledge) {
+std::optional<Reason> what_stays(const Ingredient& named, const Knowledge& knowledge) {
     std::vector<std::string> classes;
     for (const auto& allergen : named.allergens) classes.push_back(allergen_name(allergen, knowledge));
-    if (classes.empty()) return {};
-    return "Only that food: others with " + listed(classes) + " stay. If it is an allergy, say " + listed(classes) + ".";
+    if (classes.empty()) return std::nullopt;
+    return make_reason(ReasonKind::only_that_food, {}, std::move(classes));
 }
 
 Exclusion of_ingredient(std::string_view word, const Ingredient& named, const Knowledge& knowledge) {

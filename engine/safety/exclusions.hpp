@@ -12,8 +12,9 @@
 namespace standin {
 
 struct Exclusion {
-    std::string word;         ///< as typed
-    std::string takes, note;  ///< in words
+    std::string word;            ///< as typed
+    std::string takes;           ///< in words: what is of that kind
+    std::optional<Reason> note;  ///< what of it no record can tell
     const Kind* kind = nullptr;
     std::set<std::string> foods;  ///< ids of all it takes in
     bool allergy = false;         ///< by an allergen, and not for the sake of a diet: nuts, milk, gluten

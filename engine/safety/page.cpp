@@ -31,7 +31,7 @@ void join(CautionText& to, const CautionText& more) {
             to.reason.foods.push_back(more.reason.foods[i]);
     for (const auto& food : more.foods)
         if (!contains(to.foods, food)) to.foods.push_back(food);
-    if (!to.reason.note.empty()) to.text = in_full(to.reason);
+    if (is_told(to.reason)) to.text = in_full(to.reason);
 }
 
 void gather(PageSafety& page, const Prediction& prediction) {
@@ -63,7 +63,7 @@ CautionText of_what_came_in(const CautionText& caution, const Prediction& base) 
         fresh.reason.foods.push_back(caution.reason.foods[i]);
     }
     if (fresh.foods.empty()) return caution;
-    if (!fresh.reason.note.empty()) fresh.text = in_full(fresh.reason);
+    if (is_told(fresh.reason)) fresh.text = in_full(fresh.reason);
     return fresh;
 }
 

@@ -56,46 +56,35 @@ std::vector<std::string> with_any_allergen(const Formula& formula, const Knowled
     return names;
 }
 
-CautionText promise_caution(std::string words, std::vector<std::string> foods, const std::string& source, const std::string& promise) {
-    Reason reason;
-    reason.kind = ReasonKind::caution;
+CautionText promise_caution(ReasonKind kind, std::vector<std::string> foods, const std::string& source, const std::string& promise) {
+    Reason reason = make_reason(kind, {}, std::move(foods));
     reason.about = "title-promise";
-    reason.note = std::move(words);
-    reason.foods = std::move(foods);
+    reason.role = promise;
     return caution_text(std::move(reason), source, {}, promise);
 }
 
 CautionText raw_caution(const std::string& words) {
-    Reason reason;
-    reason.kind = ReasonKind::caution;
+    Reason reason = make_reason(ReasonKind::title_raw);
     reason.about = "title-raw";
-    reason.note = "The title says \"" + words +
-                  "\", which is eaten raw. Nothing here makes raw meat or fish safe to eat, however fresh, cold, salted or sour it is: it "
-                  "carries E. coli, Salmonella and parasites. Cook it to the core temperature above, or change the title.";
+    reason.role = words;
     return caution_text(std::move(reason), "judgement", {}, words);
 }
 
-// That it is fit for people who must go without needs more than lines can show.
-constexpr std::string_view fit_needs_more =
-    "The title says \"{promise}\". No line breaks that, but lines alone do not keep it: what shared a grinder, mill or packing line is not "
-    "known here, and whoever sells it so must be able to show it.";
-
-std::string with_promise(std::string_view text, const std::string& promise) {
-    std::string out(text);
-    constexpr std::string_view place = "{promise}";
-    return out.replace(out.find(place), place.size(), promise);
+CautionText diet_caution(const Kind& diet, const std::string& promise) {
+    Reason reason = make_reason(ReasonKind::title_of_diet);
+    reason.about = "title-promise";
+    reason.role = promise;
+    reason.note = diet.note;
+    return caution_text(std::move(reason), diet.source, {}, promise);
 }
 
+// That it is fit for people who must go without needs more than lines can show.
 void of_any_allergen(std::vector<CautionText>& all, const Formula& formula, const Knowledge& knowledge) {
-    constexpr std::string_view source = "eu-1169-2011-art-36";
     const auto promise = promise_of_no_allergen(formula.title);
     if (!promise) return;
     const auto lines = with_any_allergen(formula, knowledge);
-    all.push_back(promise_caution(lines.empty() ? with_promise(fit_needs_more, *promise)
-                                                : "The title says \"" + *promise +
-                                                      "\", but the batch holds allergens, or may: {foods}. No sausage is free of every "
-                                                      "allergen: change the title.",
-                                  lines, std::string(source), *promise));
+    all.push_back(promise_caution(lines.empty() ? ReasonKind::title_to_be_shown : ReasonKind::title_of_no_allergen, lines,
+                                  "eu-1169-2011-art-36", *promise));
 }
 
 }  // namespace
@@ -109,14 +98,9 @@ std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge
         const auto promise = title.promise_of(kind);
         if (!promise) continue;
         const auto lines = breaking(formula, kind, knowledge);
-        if (!lines.empty())
-            all.push_back(promise_caution("The title says \"" + promise->words +
-                                              "\", but the batch has what that takes in, or may: {foods}. Change the title or the lines.",
-                                          lines, kind.source, promise->words));
-        else if (kind.diet && !kind.note.empty())
-            all.push_back(promise_caution("The title says \"" + promise->words + "\". " + kind.note, {}, kind.source, promise->words));
-        else if (promise->fit_for_people)
-            all.push_back(promise_caution(with_promise(fit_needs_more, promise->words), {}, "eu-828-2014", promise->words));
+        if (!lines.empty()) all.push_back(promise_caution(ReasonKind::title_broken, lines, kind.source, promise->words));
+        else if (kind.diet && !kind.note.empty()) all.push_back(diet_caution(kind, promise->words));
+        else if (promise->fit_for_people) all.push_back(promise_caution(ReasonKind::title_to_be_shown, {}, "eu-828-2014", promise->words));
     }
     for (auto& told : other_animals(formula, title, knowledge)) all.push_back(std::move(told));
     for (auto& told : animals_of_casings(formula, knowledge)) all.push_back(std::move(told));

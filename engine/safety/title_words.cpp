@@ -202,13 +202,11 @@ bool is_of_beast(const Ingredient& food, const Kind& kind, const Knowledge& know
     return food.meat && belongs(food, kind, knowledge);
 }
 
-CautionText animal_caution(std::string words, std::vector<std::string> foods, const std::string& degree) {
-    Reason reason;
-    reason.kind = ReasonKind::caution;
+CautionText animal_caution(ReasonKind kind, const std::string& animals, std::vector<std::string> foods) {
+    Reason reason = make_reason(kind, {}, std::move(foods));
     reason.about = "title-animal";
-    reason.note = std::move(words);
-    reason.foods = std::move(foods);
-    return caution_text(std::move(reason), "us-9cfr-317-8", {}, degree);
+    reason.role = animals;
+    return caution_text(std::move(reason), "us-9cfr-317-8", {}, (kind == ReasonKind::title_beside_animal ? "beside " : "") + animals);
 }
 
 }  // namespace
@@ -232,16 +230,8 @@ std::vector<CautionText> other_animals(const Formula& formula, const TitleWords&
         if (!told && !contains(others, food.names.front())) others.push_back(food.names.front());
     }
     for (std::size_t i = 0; i < named.size(); ++i)
-        if (!there.count(named[i]))
-            all.push_back(animal_caution("The title says " + words[i] + ", and no line is of it" +
-                                             (others.empty() ? "." : ": the meat is {foods}.") +
-                                             " A name must not mislead about the animal: change the title or the lines.",
-                                         others, words[i]));
-    if (all.empty() && !others.empty())
-        all.push_back(animal_caution("Beside the " + listed(words) +
-                                         " of the title there is meat or fat of another animal in it: {foods}. Say so in the name: it "
-                                         "matters to those who do not eat it.",
-                                     others, "beside " + listed(words)));
+        if (!there.count(named[i])) all.push_back(animal_caution(ReasonKind::title_without_animal, words[i], others));
+    if (all.empty() && !others.empty()) all.push_back(animal_caution(ReasonKind::title_beside_animal, listed(words), others));
     return all;
 }
 

@@ -17,8 +17,6 @@ namespace {
 
 constexpr double next_to_nothing = 1e-9;
 
-std::string in_times(double factor) { return trimmed_text(factor, 1); }
-
 Reason for_its_bulk(const char* bound, double times_the_weight) {
     Reason reason = make_reason(ReasonKind::for_its_bulk, {{bound, {}, times_the_weight, "times the weight"}});
     reason.role = bound;
@@ -295,7 +293,8 @@ std::optional<WeighedOut> Portions::of(const Line& food, const SwapPath& path, R
     const double least = constant(role == Role::heat            ? "stand_ins.least.heat"
                                   : fruit_for_juice(food, role) ? "stand_ins.least.fruit"
                                                                 : "stand_ins.least.dose");
-    if (!fills && p.carries < least * fair) p.why = "it would take " + in_times(*equal / line_.grams.mid) + " times the weight";
+    if (!fills && p.carries < least * fair)
+        p.why = make_reason(ReasonKind::too_heavy, {{"would take", {}, *equal / line_.grams.mid, "times the weight"}});
     return p;
 }
 

@@ -17,8 +17,8 @@ struct WeighedOut {
     double per_gram = 0;         ///< dose that a gram of it brings
     std::optional<double> even;  ///< grams that fill the line's place and bring less than its dose: right where a partner brings the rest
     double lacking = 0;          ///< dose that is left to a partner, in the unit of the role
-    std::optional<Reason> bounded;   ///< why it is not the grams of equal dose; nothing: it is
-    std::optional<std::string> why;  ///< set: no maker would weigh that much, in words
+    std::optional<Reason> bounded;  ///< why it is not the grams of equal dose; nothing: it is
+    std::optional<Reason> why;      ///< set: no maker would weigh that much, in words
 };
 
 /// Weighs stand-ins for one line of a formula.

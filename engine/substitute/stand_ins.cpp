@@ -109,7 +109,7 @@ private:
         PartnerFood water;
         water.food.ingredient = "water";
         water.food.grams = exactly(lacking);
-        water.why = said("makes up the liquid");
+        water.why = make_reason(ReasonKind::makes_up_liquid);
         water.named = true;
         c.partner = std::move(water);
     }
@@ -125,13 +125,14 @@ private:
         return source && source->kind == SourceKind::published;
     }
 
-    std::string asked(const Swap& swap) const {
-        std::string all;
-        for (const auto& ask : conditions_ask(swap, formula_.process, knowledge())) all += (all.empty() ? "" : "; ") + ask;
-        return all;
+    Reason asked(const Swap& swap) const {
+        Reason why = make_reason(ReasonKind::asks_of_making);
+        why.asks = conditions_ask(swap, formula_.process, knowledge());
+        return why;
     }
 
-    void refuse(const Line& food, Refusal::By by, std::string why) {
+    void refuse(const Line& food, Refusal::By by, Reason why) {
+        why.foods = {knowledge().ingredient(food.ingredient)->names.front()};
         if (refused_.insert(key_of(food)).second) all_.refused.push_back({food, by, std::move(why)});
     }
 

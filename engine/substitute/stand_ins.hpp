@@ -38,7 +38,7 @@ struct Refusal {
     enum class By { process, weight };
     Line food;
     By by = By::process;
-    std::string why;  ///< what it would ask of the making, or the weight it would take
+    Reason why{};  ///< what it would ask of the making, or the weight it would take
 };
 
 struct Candidates {

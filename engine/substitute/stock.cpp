@@ -11,9 +11,10 @@
 namespace standin {
 namespace {
 
-std::string kept_words(const Ingredient& food) {
-    return "Kept as you ask: " + food.names.front() +
-           ". A bought one may hold it: read the packet, and use only one that says it holds none.";
+std::string in_a_row(const std::vector<Reason>& notes) {
+    std::string text;
+    for (const auto& note : notes) text += (text.empty() ? "" : " ") + in_full(note);
+    return text;
 }
 
 }  // namespace
@@ -77,14 +78,17 @@ void Stock::leave_out(const Formula& formula, const Exclusion& exclusion) {
     const auto kept = kept_by_packet(formula, exclusion);
     for (const auto& food : exclusion.foods)
         if (!kept.count(food)) left_out_.insert(food);
-    Excluded out{exclusion.word, exclusion.takes, exclusion.note, {}, beside_excluded(formula, exclusion, *knowledge_)};
+    Excluded out{exclusion.word, exclusion.takes, {}, {}, beside_excluded(formula, exclusion, *knowledge_), {}};
+    const auto name = [&](const std::string& food) { return knowledge_->ingredient(food)->names.front(); };
+    if (exclusion.note) out.notes.push_back(*exclusion.note);
     for (const auto& [food, declared] : told_)
         if (!exclusion.foods.count(food) && tells_of_it(exclusion, declared, *knowledge_)) {
             left_out_.insert(food);
-            out.note += std::string(out.note.empty() ? "" : " ") + "Of your list it leaves out " +
-                        knowledge_->ingredient(food)->names.front() + ": \"" + declared.front().words + "\".";
+            out.notes.push_back(make_reason(ReasonKind::list_tells_of_it, {}, {name(food)}));
+            out.notes.back().about = declared.front().words;
         }
-    for (const auto& food : kept) out.note += std::string(out.note.empty() ? "" : " ") + kept_words(*knowledge_->ingredient(food));
+    for (const auto& food : kept) out.notes.push_back(make_reason(ReasonKind::kept_by_packet, {}, {name(food)}));
+    out.note = in_a_row(out.notes);
     for (const auto& line : formula.lines) {
         if (kept.count(line.ingredient)) continue;
         Line told = line;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/contains.hpp"
 #include "knowledge/edible.hpp"
 #include "models/composition.hpp"
 
@@ -31,10 +32,8 @@ double yield_of(const Ingredient& food, const Knowledge& knowledge) {
 
 // Said to be plenty, not only to be there: the list tells how it read each line.
 bool is_plenty(const std::string& name, const Inventory& stock) {
-    constexpr std::string_view mark = ", plenty:";
     return std::any_of(stock.read.begin(), stock.read.end(), [&](const StockRead& line) {
-        const auto at = line.as.find(mark);
-        return at != std::string::npos && (" " + line.as.substr(0, at) + ",").find(" " + name + ",") != std::string::npos;
+        return line.as.kind == ReasonKind::stock_unweighed && line.as.role == "plenty" && contains(line.as.foods, name);
     });
 }
 

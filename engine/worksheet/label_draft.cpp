@@ -34,18 +34,19 @@ public:
         std::vector<NamedShare> out;
         meats(out);
         for (const auto& [line, ingredient] : batch_.lines)
-            if (!ingredient->meat && in_title(*ingredient)) add(out, ingredient->names.front(), line->grams, "the title names it");
+            if (!ingredient->meat && in_title(*ingredient)) add(out, ingredient->names.front(), line->grams, ReasonKind::named_in_title);
         return out;
     }
 
 private:
     double share(double grams) const { return in_percent * grams / batch_.batch_g; }
 
-    NamedShare named(const std::string& name, double pct, std::string why) const {
-        return {name, pct, name + " " + pct_text(pct, rule_.to), std::move(why)};
+    NamedShare named(const std::string& name, double pct, ReasonKind kind) const {
+        const Reason why = make_reason(kind, {{"share", {}, pct, "%"}}, {name});
+        return {name, pct, name + " " + pct_text(pct, rule_.to), in_full(why), why};
     }
 
-    void add(std::vector<NamedShare>& out, const std::string& name, double grams, const char* why) const {
+    void add(std::vector<NamedShare>& out, const std::string& name, double grams, ReasonKind why) const {
         const auto same = std::find_if(out.begin(), out.end(), [&](const NamedShare& s) { return s.name == name; });
         if (same == out.end()) out.push_back(named(name, share(grams), why));
         else *same = named(name, same->pct + share(grams), why);
@@ -60,16 +61,15 @@ private:
         if (species.size() == 1 && rules_ && !rules_->meat_word.empty()) {
             const std::string name(spelling(species.front()));
             const double plain = meat_pct(batch_), legal = legal_meat_pct(batch_, rules_->meat_word);
-            out.push_back(named(name, legal, "a meat is always named with its share"));
+            out.push_back(named(name, legal, ReasonKind::meat_always_named));
             constexpr double worth_naming = 0.5;  // %
-            if (plain - legal >= worth_naming)
-                out.push_back(named(name + " fat", plain - legal, "fat beyond what the word meat covers is named apart"));
+            if (plain - legal >= worth_naming) out.push_back(named(name + " fat", plain - legal, ReasonKind::fat_named_apart));
             return;
         }
         for (const auto kind : species)
             for (const auto& [line, ingredient] : batch_.lines)
                 if (ingredient->meat && ingredient->meat->species == kind)
-                    add(out, std::string(spelling(kind)), line->grams, "a meat is named with its share");
+                    add(out, std::string(spelling(kind)), line->grams, ReasonKind::meat_named);
     }
 
     bool in_title(const Ingredient& ingredient) const {

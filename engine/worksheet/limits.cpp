@@ -53,9 +53,8 @@ private:
         else note(ProcessField::rest, limit, std::nullopt);
         if (none) sheet_.steps.erase(step);
         else {
-            if (sheet_.formula.process.rest_h)
-                step->how = "The formula says " + shown_field(ProcessField::rest, *sheet_.formula.process.rest_h) +
-                            "; raw it does not keep that long: cook it by then, or freeze it. " + step->how;
+            if (const auto& said = sheet_.formula.process.rest_h)
+                step->besides.push_back(make_reason(ReasonKind::rests_too_long, {{"rest", {}, *said, "h"}}));
             step->minutes = minutes_an_hour * limit.rule->most;
         }
     }

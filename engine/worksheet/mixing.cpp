@@ -12,8 +12,8 @@ public:
     Mixer(const Sheet& sheet, const Knowledge& knowledge) : sheet_(sheet), knowledge_(knowledge) {}
 
     /// A mixing step that takes in the parts named, on top of what is in the bowl already.
-    SheetStep step(const char* id, const char* what, const char* how, const char* why, std::initializer_list<Part> parts) {
-        SheetStep s = plain_step(id, what, how, why);
+    SheetStep step(const char* id, BenchTask task, std::initializer_list<Part> parts) {
+        SheetStep s = plain_step(id, task);
         s.temperature = TemperatureIs::at_most;
         s.temperature_c = knowledge_.parameter("bind.cold.up-to").mid;
         s.stop_c = knowledge_.parameter("bench.mix.stop").mid;
@@ -47,40 +47,24 @@ std::vector<SheetStep> mixing_steps(const Sheet& sheet, const Knowledge& knowled
     Mixer mixer(sheet, knowledge);
     std::vector<SheetStep> steps;
     if (sheet.formula.process.order == Order::salt_first) {
-        const char* salting = "Knead salt and dry seasoning into the cold meat until it is tacky: a lump sticks to an upturned palm.";
-        const char* salting_why = "Salt draws out the protein that glues the mass, before water and acid get in its way.";
-        const char* adding = "Add the cold paste, what was cut by hand, and the cold liquid; work only until even.";
-        const char* adding_why = "The glue is made; more kneading only warms it.";
         // A dry binder soaks up what liquid there is; without any it goes in with what is dry.
         if (has_part(sheet, knowledge, Part::soaking) && has_part(sheet, knowledge, Part::liquid)) {
-            steps.push_back(
-                mixer.step("mix-salt", "salt the meat", salting, salting_why, {Part::meat, Part::minced, Part::salt, Part::dry}));
+            steps.push_back(mixer.step("mix-salt", BenchTask::salt_meat, {Part::meat, Part::minced, Part::salt, Part::dry}));
             mixer.time(steps.back());
-            steps.push_back(
-                mixer.step("mix-rest", "work in paste, liquid and binder",
-                           "Stir the dry binder into the cold liquid and let it soak. Add it with the cold paste and what was "
-                           "cut by hand; work only until even.",
-                           "Soaked before it goes in it draws no water from the meat. The glue is made; more kneading only warms it.",
-                           {Part::soaking, Part::paste, Part::folded, Part::liquid}));
+            steps.push_back(mixer.step("mix-rest", BenchTask::work_in_soaked, {Part::soaking, Part::paste, Part::folded, Part::liquid}));
         } else {
-            steps.push_back(mixer.step("mix-salt", "salt the meat", salting, salting_why,
-                                       {Part::meat, Part::minced, Part::salt, Part::dry, Part::soaking}));
+            steps.push_back(mixer.step("mix-salt", BenchTask::salt_meat, {Part::meat, Part::minced, Part::salt, Part::dry, Part::soaking}));
             mixer.time(steps.back());
-            steps.push_back(
-                mixer.step("mix-rest", "work in paste and liquid", adding, adding_why, {Part::paste, Part::folded, Part::liquid}));
+            steps.push_back(mixer.step("mix-rest", BenchTask::work_in, {Part::paste, Part::folded, Part::liquid}));
         }
-        steps.push_back(mixer.step("mix-acid", "acid last", "Sprinkle the cold acid over the mass, fold it through and stop.",
-                                   "Acid that meets the meat before the salt keeps its protein from dissolving.", {Part::acid}));
+        steps.push_back(mixer.step("mix-acid", BenchTask::acid_last, {Part::acid}));
     } else {
         if (sheet.formula.process.order == Order::acid_first)
-            steps.push_back(mixer.step("mix-acid", "acid first, as written", "Turn the cold meat in the cold acid.",
-                                       "The formula asks for it; it costs bind.", {Part::meat, Part::minced, Part::acid}));
+            steps.push_back(mixer.step("mix-acid", BenchTask::acid_first, {Part::meat, Part::minced, Part::acid}));
         const bool acid_in = !steps.empty();
-        steps.push_back(acid_in ? mixer.step("mix", "mix", "Add everything else cold and mix until the mass is tacky and even.",
-                                             "Dissolved protein is the glue; cold keeps the fat from smearing.",
+        steps.push_back(acid_in ? mixer.step("mix", BenchTask::mix_the_rest,
                                              {Part::salt, Part::dry, Part::soaking, Part::paste, Part::folded, Part::liquid})
-                                : mixer.step("mix", "mix", "Everything into the bowl, cold; mix until the mass is tacky and even.",
-                                             "Dissolved protein is the glue; cold keeps the fat from smearing.",
+                                : mixer.step("mix", BenchTask::mix_all,
                                              {Part::meat, Part::minced, Part::salt, Part::dry, Part::soaking, Part::paste, Part::folded,
                                               Part::liquid, Part::acid}));
         mixer.time(steps.back());

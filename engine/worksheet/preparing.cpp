@@ -1,7 +1,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/words.hpp"
 #include "models/composition.hpp"
 #include "worksheet/order.hpp"
 #include "worksheet/steps.hpp"
@@ -10,20 +9,15 @@ namespace standin {
 namespace {
 
 // Pods that burn the skin.
-std::string gloves(const Sheet& sheet) {
-    const auto& all = sheet.prediction.cautions;
-    const auto pods = std::find_if(all.begin(), all.end(), [](const CautionText& c) { return c.id == "hot-pod"; });
-    return pods == all.end() ? "" : " Gloves on for the " + listed(pods->reason.foods) + ".";
+void tell_of_gloves(SheetStep& step, const Sheet& sheet) {
+    for (const auto& caution : sheet.prediction.cautions)
+        if (caution.id == "hot-pod") step.besides.push_back(make_reason(ReasonKind::gloves_for, {}, caution.reason.foods));
 }
 
 // Everything that loses something between the shop and the scale.
 SheetStep trimming(const Sheet& sheet, const Knowledge& knowledge) {
-    SheetStep step;
-    step.id = "weigh";
-    step.what = "trim and weigh out";
-    step.how = "Cut away what is damaged, wash and dry the leaves; weigh every line and tick it off." + gloves(sheet);
-    step.why = "The weights are of what goes in.";
-    step.source = "common-practice";
+    SheetStep step = plain_step("weigh", BenchTask::weigh);
+    tell_of_gloves(step, sheet);
     for (const auto& bought : sheet.buy) {
         constexpr double least = 0.001;  // share; a sheet is rounded more coarsely
         if (bought.bought_g - bought.need_g < least * bought.need_g) continue;
@@ -42,19 +36,11 @@ bool is_shellfish(const Line& line, const Knowledge& knowledge) {
     return meat && meat->species == Species::crustacean;
 }
 
-void shell_instead(SheetStep& step) {
-    step.what = "shell";
-    step.how = "Take off head and shell, draw out the dark gut line, pat dry; back on ice.";
-    step.why = "Shell breaks teeth, and the gut is gritty.";
-}
-
 SheetStep step_of(const Job& job, const std::vector<Chain>& chains, const Formula& formula, const Knowledge& knowledge) {
     const Preparation& preparation = *knowledge.preparation(job.step.preparation);
     SheetStep step;
     step.id = preparation.id;
-    step.what = preparation.verb.empty() ? preparation.names.front() : preparation.verb;
-    step.how = preparation.instruction;
-    step.why = preparation.why;
+    step.own = {preparation.verb.empty() ? preparation.names.front() : preparation.verb, preparation.instruction, preparation.why};
     step.minutes = job.step.minutes ? job.step.minutes : preparation.minutes;
     step.said = job.step.minutes.has_value() || !preparation.minutes;
     step.temperature_c = preparation.temperature_c;
@@ -62,7 +48,10 @@ SheetStep step_of(const Job& job, const std::vector<Chain>& chains, const Formul
     const bool shells = step.id == "peeled" && std::all_of(step.parts.begin(), step.parts.end(), [&](const StepPart& part) {
                             return is_shellfish(formula.lines[part.line], knowledge);
                         });
-    if (shells) shell_instead(step);
+    if (shells) {
+        step.task = BenchTask::shell;
+        step.own = {};
+    }
     return step;
 }
 

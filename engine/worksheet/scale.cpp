@@ -35,6 +35,13 @@ double bought_for(const Formula& formula, const std::string& ingredient, const K
     return grams;
 }
 
+// In the maker's words: "5 kg", "spinach 400 g".
+Reason asked_so(ReasonKind kind, const std::string& text) {
+    Reason reason = make_reason(kind);
+    reason.about = text;
+    return reason;
+}
+
 // "as far as spinach 400 g goes"
 Result<Scaling> limit_of(const Formula& formula, const std::string& text, const Knowledge& knowledge) {
     const auto stock = read_inventory(text, "request.only", knowledge);
@@ -45,7 +52,7 @@ Result<Scaling> limit_of(const Formula& formula, const std::string& text, const 
     const std::string& name = knowledge.ingredient(item.ingredient)->names.front();
     const double needed = bought_for(formula, item.ingredient, knowledge);
     if (needed <= 0) return failure(Trouble::usage, "the formula has no line of " + name, "request.only");
-    return Scaling{*item.grams / needed, "as far as " + text + " goes"};
+    return Scaling{*item.grams / needed, asked_so(ReasonKind::as_far_as, text)};
 }
 
 }  // namespace
@@ -75,16 +82,16 @@ Result<Scaling> scaling_of(const Formula& formula, const SheetRequest& request, 
     if (!request.meat.empty() && !request.total.empty())
         return failure(Trouble::usage, "a weight of the meat and one of the whole batch exclude each other: give one of them");
     const Totals totals = totals_of(formula, knowledge);
-    Scaling chosen{1, "as the formula says"};
+    Scaling chosen{1, make_reason(ReasonKind::as_the_formula)};
     if (!request.meat.empty()) {
         const auto grams = weight_asked(request.meat, "request.meat");
         if (!grams) return Failure(grams.error());
-        chosen = {*grams / totals.meat, "to " + request.meat + " of meat"};
+        chosen = {*grams / totals.meat, asked_so(ReasonKind::to_meat, request.meat)};
     }
     if (!request.total.empty()) {
         const auto grams = weight_asked(request.total, "request.total");
         if (!grams) return Failure(grams.error());
-        chosen = {*grams / totals.all, "to " + request.total + " on the scale in all"};
+        chosen = {*grams / totals.all, asked_so(ReasonKind::to_total, request.total)};
     }
     bool asked = !request.meat.empty() || !request.total.empty();
     for (const auto& text : request.only) {

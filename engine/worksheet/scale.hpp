@@ -11,7 +11,7 @@ namespace standin {
 
 struct Scaling {
     double factor = 1;
-    std::string says;  ///< "to 5 kg of meat"
+    Reason to{};  ///< "to 5 kg of meat"
 };
 
 /// Grams of "5 kg", "11 lb", "2400 g"; a number without its unit is asked back. `option` names it in the error.

@@ -11,6 +11,7 @@
 #include "safety/exclusions.hpp"
 #include "safety/safety.hpp"
 #include "safety/wording.hpp"
+#include "standin/narrate.hpp"
 #include "worksheet/buy.hpp"
 #include "worksheet/limits.hpp"
 #include "worksheet/makes.hpp"
@@ -99,10 +100,11 @@ void warn_of_the_shape(Sheet& sheet, const Knowledge& knowledge) {
     }
     const auto& beside = sheet.formula.beside;
     sheet.makes.titled_link = titled || std::any_of(beside.begin(), beside.end(), is_casing);
-    if (sheet.makes.titled_link)
-        sheet.notes.push_back(said(std::string(titled ? "The title speaks of links" : "A casing stands beside the mass") +
-                                   ", and nothing says how wide: this sheet makes patties. For links ask for a casing (`--casing 32mm`) or "
-                                   "write `diameter: 32 mm` in the formula."));
+    if (sheet.makes.titled_link) {
+        Reason note = make_reason(ReasonKind::width_unsaid);
+        note.role = titled ? "title" : "casing";
+        sheet.notes.push_back(std::move(note));
+    }
 }
 
 // Millimetres, where the process takes them for a length; absent otherwise.
@@ -153,7 +155,8 @@ Result<Sheet> sheet_of(const CheckedFormula& checked, const SheetRequest& reques
     const auto scaling = scaling_of(formula, request, knowledge);
     if (!scaling) return Failure(scaling.error());
     Sheet sheet;
-    sheet.scaled = scaling->says;
+    sheet.scaling = scaling->to;
+    sheet.scaled = in_full(sheet.scaling);
     sheet.factor = scaling->factor;
     sheet.formula = scaled(formula, scaling->factor);
     const auto piece = piece_asked(request, sheet.formula.process, knowledge);
@@ -177,6 +180,7 @@ Result<Sheet> sheet_of(const CheckedFormula& checked, const SheetRequest& reques
     warn_of_frozen_leaves(sheet, knowledge);
     warn_of_the_scale(sheet);
     warn_of_the_casing(sheet, knowledge);
+    for (auto& step : sheet.steps) step = told_in(std::move(step), Units::metric);
     return sheet;
 }
 

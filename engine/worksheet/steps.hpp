@@ -24,8 +24,8 @@ std::vector<SheetStep> mixing_steps(const Sheet& sheet, const Knowledge& knowled
 /// Adds a line with its grams.
 void add_part(SheetStep& step, std::size_t line, double in, double out);
 
-/// A step of common practice, in words alone.
-SheetStep plain_step(const char* id, const char* what, const char* how, const char* why);
+/// A step of common practice.
+SheetStep plain_step(const char* id, BenchTask task);
 
 /// Adds every line that is one of `parts`, as it is after its preparations.
 void take_in(SheetStep& step, const Sheet& sheet, const Knowledge& knowledge, std::initializer_list<Part> parts);

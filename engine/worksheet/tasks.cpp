@@ -5,7 +5,6 @@
 #include <cctype>
 
 #include "core/names.hpp"
-#include "core/words.hpp"
 #include "knowledge/line_name.hpp"
 
 namespace standin {
@@ -68,10 +67,9 @@ public:
 
     void write() {
         for (auto& told : told_) {
-            std::string text = told.asked;
-            if (!told.foods.empty()) text = listed(told.foods) + ": " + text;
-            text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
-            told.step->how += " " + text + ".";
+            Reason asked = make_reason(ReasonKind::asked_of_it, {}, told.foods);
+            asked.note = told.asked;
+            told.step->besides.push_back(std::move(asked));
         }
     }
 

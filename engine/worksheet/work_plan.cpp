@@ -7,26 +7,21 @@ namespace standin {
 namespace {
 
 SheetStep chilling(const Sheet& sheet, const Knowledge& knowledge) {
-    SheetStep s = plain_step("chill", "chill",
-                             "Meat and fat in strips, spread out in the freezer until stiff at the edges. Bowl, grinder parts, paste "
-                             "and liquids go in the cold too.",
-                             "Cold fat is cut, warm fat smears and runs out in the pan.");
+    SheetStep s = plain_step("chill", BenchTask::chill);
     s.minutes = knowledge.parameter("bench.chill.minutes").mid;
     s.temperature_c = knowledge.parameter("bench.chill.meat").mid;
     s.temperature = TemperatureIs::at_most;
     s.said = false;
-    s.how += " Raw meat has a board of its own; after it wash hands, board and knife in hot, soapy water.";
+    s.besides.push_back(make_reason(ReasonKind::own_board));
     const auto& said = sheet.prediction.cautions;
     if (std::any_of(said.begin(), said.end(), [](const CautionText& c) { return c.id == "poultry-raw"; }))
-        s.how += " Do not rinse raw poultry.";
+        s.besides.push_back(make_reason(ReasonKind::not_rinsed));
     take_in(s, sheet, knowledge, {Part::meat, Part::minced});
     return s;
 }
 
 SheetStep soaking_casing(const Sheet& sheet, const Knowledge& knowledge) {
-    SheetStep s = plain_step("casing", "soak the casing",
-                             "Rinse off the salt, run water through the inside, leave it in lukewarm water until soft and keep it wet.",
-                             "Stiff or salty it tears on the horn.");
+    SheetStep s = plain_step("casing", BenchTask::soak_casing);
     s.minutes = knowledge.parameter("bench.casing.soak").mid;
     s.casing_m = sheet.makes.casing_m;
     s.said = false;
@@ -34,9 +29,7 @@ SheetStep soaking_casing(const Sheet& sheet, const Knowledge& knowledge) {
 }
 
 SheetStep grinding(const Sheet& sheet, const Knowledge& knowledge) {
-    SheetStep s = plain_step("grind", "grind",
-                             "Once, through the plate named, lean and fat together, into the cold bowl. Stop and chill when it warms.",
-                             "A sharp cold cut keeps lean and fat apart; a warm one smears them.");
+    SheetStep s = plain_step("grind", BenchTask::grind);
     s.plate_mm = process_value(sheet.formula.process.plate_mm, "process.plate_mm", knowledge, s);
     s.temperature_c = knowledge.parameter("bind.cold.up-to").mid;
     s.temperature = TemperatureIs::at_most;
@@ -45,25 +38,19 @@ SheetStep grinding(const Sheet& sheet, const Knowledge& knowledge) {
 }
 
 SheetStep pasting(const Sheet& sheet, const Knowledge& knowledge) {
-    SheetStep s = plain_step("paste", "blend the paste",
-                             "As fine as you like the colour spread. No more liquid than the blade needs, taken from the formula's own. "
-                             "Back into the cold.",
-                             "Blended just before mixing it keeps its green; warm it would warm the meat.");
+    SheetStep s = plain_step("paste", BenchTask::blend);
     s.temperature_c = knowledge.parameter("bind.cold.up-to").mid;
     s.temperature = TemperatureIs::at_most;
     take_in(s, sheet, knowledge, {Part::paste});
     const bool seeds = std::any_of(s.parts.begin(), s.parts.end(), [&](const StepPart& part) {
         return knowledge.ingredient(sheet.formula.lines[part.line].ingredient)->tissue == Tissue::seed;
     });
-    if (seeds && s.parts.size() > 1) s.how = "Seeds and nuts first, then the rest. " + s.how;
+    if (seeds && s.parts.size() > 1) s.besides.push_back(make_reason(ReasonKind::seeds_first));
     return s;
 }
 
 SheetStep tasting(const Sheet& sheet, const Knowledge& knowledge) {
-    SheetStep s = plain_step("taste", "fry a patty and taste",
-                             "Fry a small flat patty through, measure it, then taste for salt, heat and sharpness, "
-                             "and put the mass right now. Never taste it raw.",
-                             "Now it can still be mended.");
+    SheetStep s = plain_step("taste", BenchTask::taste);
     s.temperature_c = sheet.core_c;
     s.temperature = TemperatureIs::at_least;
     s.grams_in = knowledge.parameter("bench.taste.patty").mid;
@@ -72,12 +59,7 @@ SheetStep tasting(const Sheet& sheet, const Knowledge& knowledge) {
 
 SheetStep shaping(const Sheet& sheet) {
     const bool link = sheet.makes.shape == "link";
-    SheetStep s = link ? plain_step("shape", "stuff", "Fill the casings firmly, without air, twist off and prick the bubbles.",
-                                    "Air pockets hold fat and juice and burst in the pan.")
-                       : plain_step("shape", "shape, or leave loose",
-                                    "Wet hands, even patties a little wider than they are to end; or leave it loose, "
-                                    "pressed flat under a cover.",
-                                    "Even pieces reach their core together.");
+    SheetStep s = plain_step("shape", link ? BenchTask::stuff : BenchTask::shape);
     s.grams_in = s.grams_out = sheet.makes.batch_g;
     s.link_mm = sheet.makes.length_mm;
     s.said = !link || sheet.makes.length_said;
@@ -85,8 +67,7 @@ SheetStep shaping(const Sheet& sheet) {
 }
 
 SheetStep resting(const Sheet& sheet, const Knowledge& knowledge) {
-    SheetStep s = plain_step("rest", "rest cold", "Covered, shallow, in the coldest part of the refrigerator.",
-                             "Salt evens out and the bind sets; the green fades a little with every day.");
+    SheetStep s = plain_step("rest", BenchTask::rest);
     constexpr double minutes_an_hour = 60;
     s.minutes = minutes_an_hour * process_value(sheet.formula.process.rest_h, "process.rest_h", knowledge, s);
     s.temperature_c = process_value(sheet.formula.process.rest_at_c, "process.rest_at_c", knowledge, s);
@@ -96,35 +77,16 @@ SheetStep resting(const Sheet& sheet, const Knowledge& knowledge) {
 }
 
 SheetStep cooking(const Sheet& sheet, const Knowledge& knowledge) {
-    const char* how = "";
-    std::optional<double> around;
-    switch (sheet.formula.process.cook.value_or(Cook::pan)) {
-        case Cook::pan:
-            how = "In a pan over middling heat, turned often; measure in the middle of the thickest.";
-            break;
-        case Cook::grill:
-            how = "On the grill beside the fiercest heat, turned often; measure in the middle of the thickest.";
-            break;
-        case Cook::oven:
-            around = knowledge.parameter("bench.oven").mid;
-            how = "In the oven, turned once; measure in the middle of the thickest.";
-            break;
-        case Cook::loose:
-            how = "Loose in a wide pan over middling heat, broken up and turned; measure in the middle of the largest piece.";
-            break;
-        case Cook::poach:
-            around = knowledge.parameter("bench.poach").mid;
-            how = "In water below the boil; measure in the middle of the thickest.";
-            break;
-    }
-    SheetStep s = plain_step("cook", "cook to the core", how,
-                             "The thermometer decides: green mass keeps a raw look, or a done one, whatever is inside.");
+    SheetStep s = plain_step("cook", BenchTask::cook);
+    s.cook = sheet.formula.process.cook.value_or(Cook::pan);
     s.temperature_c = sheet.core_c;
     s.temperature = TemperatureIs::at_least;
     s.grams_in = sheet.makes.batch_g;
     s.grams_out = sheet.makes.cooked_g.mid;
-    s.around_c = around;
-    if (sheet.prediction.core.hold_s > 0) s.how += " It is done at " + sheet.core_says + ".";
+    if (*s.cook == Cook::oven) s.around_c = knowledge.parameter("bench.oven").mid;
+    if (*s.cook == Cook::poach) s.around_c = knowledge.parameter("bench.poach").mid;
+    const double hold_s = sheet.prediction.core.hold_s;
+    if (hold_s > 0) s.besides.push_back(make_reason(ReasonKind::done_at, {{"core", {}, sheet.core_c, "C"}, {"kept for", {}, hold_s, "s"}}));
     return s;
 }
 
@@ -133,20 +95,19 @@ std::vector<SheetStep> serving(const Sheet& sheet) {
     const std::string_view mark = "plate: ";
     std::vector<SheetStep> steps;
     for (const auto& task : sheet.formula.to_do)
-        if (task.rfind(mark, 0) == 0)
-            steps.push_back(
-                plain_step("serve", "sauce for the plate", task.c_str() + mark.size(), "Acid that is not in the mass cannot loosen it."));
+        if (task.rfind(mark, 0) == 0) {
+            steps.push_back(plain_step("serve", BenchTask::at_the_plate));
+            steps.back().own.how = task.substr(mark.size());
+        }
     return steps;
 }
 
 }  // namespace
 
-SheetStep plain_step(const char* id, const char* what, const char* how, const char* why) {
+SheetStep plain_step(const char* id, BenchTask task) {
     SheetStep s;
     s.id = id;
-    s.what = what;
-    s.how = how;
-    s.why = why;
+    s.task = task;
     s.source = "common-practice";
     return s;
 }

@@ -61,7 +61,8 @@ bool told(const FormulaReading& reading, const std::string& line) {
     if (part("zest") && part("juice")) return true;
     const auto holds = [&](const std::string& text) { return text.find(line) != std::string::npos; };
     if (holds(reading.title) || holds(reading.note) || !reading.errors.empty() || !reading.formula) return true;
-    return std::any_of(reading.formula->read_as.begin(), reading.formula->read_as.end(), holds);
+    return std::any_of(reading.formula->read_as.begin(), reading.formula->read_as.end(),
+                       [&](const Reason& told) { return holds(in_full(told)); });
 }
 
 bool has_digit(const std::string& text) { return text.find_first_of("0123456789") != std::string::npos; }

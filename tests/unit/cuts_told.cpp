@@ -13,7 +13,7 @@ std::string notes_of(const std::string& text) {
     INFO(text);
     REQUIRE(read);
     std::string all;
-    for (const auto& note : read->line.notes) all += note + "\n";
+    for (const auto& note : in_full(read->line.notes)) all += note + "\n";
     return all;
 }
 

@@ -61,7 +61,7 @@ std::vector<std::string> forms(const Wording& w) {
 std::vector<std::string> told(const Formula& formula) {
     auto all = formula.read_as;
     for (const auto& line : formula.lines) all.insert(all.end(), line.notes.begin(), line.notes.end());
-    return all;
+    return in_full(all);
 }
 
 bool has_allergen(const Formula& formula, const std::string& wanted) {

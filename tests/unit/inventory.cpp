@@ -140,9 +140,9 @@ TEST_CASE("a word is first looked for among the lines of the formula") {
 TEST_CASE("each line of a list tells how it was understood") {
     const Inventory list = good("spinach 400 g\nparsley, some\nno sorrel\nnothing else");
     REQUIRE(list.read.size() == 4);
-    CHECK(has(list.read[0].as, "spinach, 400 g"));
-    CHECK(has(list.read[1].as, "parsley, no weight"));
-    CHECK(has(list.read[2].as, "none"));
+    CHECK(has(in_full(list.read[0].as), "spinach, 400 g"));
+    CHECK(has(in_full(list.read[1].as), "parsley, no weight"));
+    CHECK(has(in_full(list.read[2].as), "none"));
 }
 
 TEST_CASE("a list is told from a formula by what it says") {

@@ -135,7 +135,8 @@ TEST_CASE("a kitchen takes away no caution and no allergen", "[kitchen]") {
 
 TEST_CASE("what comes from the kitchen is told, and only where it counts", "[kitchen]") {
     const auto told = [](const Prediction& p, const std::string& words) {
-        return std::any_of(p.read_as.begin(), p.read_as.end(), [&](const auto& note) { return note.find(words) != std::string::npos; });
+        return std::any_of(p.read_as.begin(), p.read_as.end(),
+                           [&](const auto& note) { return in_full(note).find(words) != std::string::npos; });
     };
     const auto engine = with("pork shoulder: 25 % fat\nbeef chuck: 20 % fat\nbunch of parsley: 60 g\npan loss: 22 %\n");
     const Prediction p = predicted(engine, hedge);
@@ -179,7 +180,7 @@ TEST_CASE("a food that is no record is known by what the kitchen says it is like
     CHECK(own.nominal[Property::chlorophyll_mg_kg] == Approx(like.nominal[Property::chlorophyll_mg_kg]));
     CHECK(width(own, Property::chlorophyll_mg_kg) > 1.3 * width(like, Property::chlorophyll_mg_kg));
     CHECK(std::any_of(own.read_as.begin(), own.read_as.end(),
-                      [](const auto& note) { return note.find("yours to check") != std::string::npos; }));
+                      [](const auto& note) { return in_full(note).find("yours to check") != std::string::npos; }));
     CHECK_FALSE(general().read_formula(lines + "100 g zaltia\n", "f"));
     CHECK_FALSE(general().read_kitchen("oleandr, like oregano\n", "kitchen.txt"));
 }

@@ -87,7 +87,8 @@ TEST_CASE("Scoville units are of the dried pod unless a line says fresh", "[fact
     REQUIRE(line.heat_mg_kg);
     CHECK(line.heat_mg_kg->mid == Approx(20000 / factor * solids).epsilon(0.01));
     REQUIRE(line.notes.size() >= 1);
-    CHECK(std::any_of(line.notes.begin(), line.notes.end(), [](const auto& n) { return n.find("dried pod") != std::string::npos; }));
+    CHECK(
+        std::any_of(line.notes.begin(), line.notes.end(), [](const auto& n) { return in_full(n).find("dried pod") != std::string::npos; }));
     CHECK(good("4 serranos, 8000 SHU fresh").heat_mg_kg->mid == Approx(8000 / factor).epsilon(0.01));
 }
 
@@ -145,7 +146,7 @@ TEST_CASE("a formula in JSON tells facts by keys of their own", "[facts]") {
 TEST_CASE("what a line tells of its lot is told to be reckoned with, and so is the skin that it leaves open", "[facts]") {
     const auto notes = [](const std::string& text) {
         std::string all;
-        for (const auto& note : good(text).notes) all += note + "\n";
+        for (const auto& note : in_full(good(text).notes)) all += note + "\n";
         return all;
     };
     CHECK(notes("1 kg pork shoulder, pH 5.6") == "pork shoulder: reckoned with pH 5.6, as the line says\n");

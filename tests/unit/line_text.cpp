@@ -86,7 +86,7 @@ TEST_CASE("what a later clause tells in passing is told, and changes nothing") {
     const auto line = read("12 g fennel seeds, preferably wild");
     REQUIRE(line);
     REQUIRE_FALSE(line->doubts.empty());
-    CHECK(line->doubts.front().text.find("preferably wild") != std::string::npos);
+    CHECK(in_full(line->doubts.front().what).find("preferably wild") != std::string::npos);
     CHECK(good("10 g lemon zest from about 3 lemons").grams.mid == 10);
     bad("2 kg pork belly, half smoked", "f.txt:7:20", "half");
     bad("20 g salt, oak smoked", "f.txt:7:14", "oak");
@@ -103,7 +103,7 @@ TEST_CASE("a can holds the canned food where it is known, and is doubted where i
     };
     const auto told = [&](std::string_view text, const std::string& part) {
         const auto all = doubts(text);
-        return std::any_of(all.begin(), all.end(), [&](const LineDoubt& d) { return d.text.find(part) != std::string::npos; });
+        return std::any_of(all.begin(), all.end(), [&](const LineDoubt& d) { return in_full(d.what).find(part) != std::string::npos; });
     };
     for (const char* text : {"1 (4 oz) can chopped green chiles", "1 4-oz can green chiles", "1 can (4 oz) green chiles"}) {
         INFO(text);
@@ -143,8 +143,8 @@ TEST_CASE("what is for the pan is counted, and said to be") {
     const auto line = read("1 tbsp olive oil, for frying");
     REQUIRE(line);
     REQUIRE_FALSE(line->line.notes.empty());
-    CHECK(line->line.notes.back().find("for frying") != std::string::npos);
-    CHECK(read("12 g fennel seed, for depth")->line.notes == std::vector<std::string>{"fennel seed: passed over: \"for depth\""});
+    CHECK(in_full(line->line.notes.back()).find("for frying") != std::string::npos);
+    CHECK(in_full(read("12 g fennel seed, for depth")->line.notes) == std::vector<std::string>{"fennel seed: passed over: \"for depth\""});
 }
 
 TEST_CASE("a root by the teaspoon is presumed ground, by the tablespoon asked back") {
@@ -152,7 +152,7 @@ TEST_CASE("a root by the teaspoon is presumed ground, by the tablespoon asked ba
     REQUIRE(line);
     CHECK(line->line.ingredient == "ground-ginger");
     REQUIRE_FALSE(line->line.notes.empty());
-    CHECK(line->line.notes.front().find("presumed") != std::string::npos);
+    CHECK(in_full(line->line.notes.front()).find("presumed") != std::string::npos);
     CHECK(good("1 tsp grated ginger").ingredient == "ginger");
     CHECK(good("1 tsp minced fresh ginger").ingredient == "ginger");
     CHECK(good("10 g ginger").ingredient == "ginger");
@@ -205,7 +205,8 @@ TEST_CASE("shares are kept for later") {
 
 TEST_CASE("nothing is guessed") {
     bad("300 g spnch", "f.txt:7:9", "unknown ingredient \"spnch\"");
-    CHECK(read("300 g spinch")->doubts.back().text == "\"spinch\" taken for \"spinach\"");  // one letter off, and nothing else near
+    CHECK(in_full(read("300 g spinch")->doubts.back().what) ==
+          "\"spinch\" taken for \"spinach\"");  // one letter off, and nothing else near
     bad("300 g spinach, blnchd", "f.txt:7:18", "unknown word \"blnchd\"");
     CHECK(read("300 g spinach, blnchd").error().hints.front() == "blanched");
     bad("300 g wilder spinach", "f.txt:7:9", "unknown word");

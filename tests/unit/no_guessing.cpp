@@ -52,7 +52,7 @@ TEST_CASE("what was bought pickled or dried is told") {
     const auto told = [](const std::string& line) {
         const auto read = read_line(line, Origin("", {1, 1}), knowledge());
         if (!read) return std::string("asked");
-        return read->line.notes.empty() ? std::string() : read->line.notes.back();
+        return read->line.notes.empty() ? std::string() : in_full(read->line.notes.back());
     };
     CHECK(told("30 g pickled onions").find("pickled at home") != std::string::npos);
     CHECK(told("30 g dried apple").find("sulphite") != std::string::npos);

@@ -20,7 +20,8 @@ Result<ReadLine> line(std::string_view text) { return read_line(text, Origin("",
 
 bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
-bool tells(const std::vector<std::string>& notes, const std::string& part) {
+bool tells(const std::vector<Reason>& told, const std::string& part) {
+    const auto notes = in_full(told);
     return std::any_of(notes.begin(), notes.end(), [&](const std::string& note) { return has(note, part); });
 }
 

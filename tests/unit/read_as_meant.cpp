@@ -18,7 +18,8 @@ Formula formula(const std::string& lines) {
     return std::move(*read);
 }
 
-bool any(const std::vector<std::string>& all, const std::string& part) {
+bool any(const std::vector<Reason>& told, const std::string& part) {
+    const auto all = in_full(told);
     return std::any_of(all.begin(), all.end(), [&](const auto& one) { return one.find(part) != std::string::npos; });
 }
 

@@ -24,7 +24,8 @@ Formula formula(const std::string& lines) {
 
 double grams(const std::string& line) { return formula("1 kg veal shoulder\n" + line).lines.back().grams.mid; }
 
-bool any(const std::vector<std::string>& all, const std::string& part) {
+bool any(const std::vector<Reason>& told, const std::string& part) {
+    const auto all = in_full(told);
     return std::any_of(all.begin(), all.end(), [&](const auto& one) { return one.find(part) != std::string::npos; });
 }
 
@@ -139,7 +140,7 @@ TEST_CASE("what a page says of the recipe is passed over in one line") {
         formula("Servings: 12\nPrep Time: 45 mins\nYield: 5 lb\nBy Jane Doe\nRinde: 2.5 kg\nFür 4 Personen\n2 kg pork shoulder\n36 g salt");
     CHECK(read.lines.size() == 2);
     CHECK(std::count_if(read.read_as.begin(), read.read_as.end(),
-                        [](const auto& one) { return one.find("said of the recipe") != std::string::npos; }) == 1);
+                        [](const auto& one) { return in_full(one).find("said of the recipe") != std::string::npos; }) == 1);
     CHECK_FALSE(reading("2 kg pork shoulder\n36 g salt\n300 g zorbelkraut"));
 }
 

@@ -28,7 +28,7 @@ TEST_CASE("every line is told as written and as understood") {
     CHECK(r.lines[1].where == "f.txt:3:1");
     CHECK(r.lines[2].confidence == Confidence::unsure);  // whole leaves or chopped
     CHECK(r.lines[3].confidence == Confidence::unsure);
-    CHECK(has(r.lines[3].why.front(), "\"pork\" read as pork shoulder"));
+    CHECK(has(in_full(r.lines[3].why.front()), "\"pork\" read as pork shoulder"));
     REQUIRE(r.lines[4].asked);
     REQUIRE(r.lines[5].asked);
     CHECK(r.lines[5].written == "300 g spnch");
@@ -43,13 +43,13 @@ TEST_CASE("what is understood wholly is the formula that strict reading gives") 
     CHECK(r.formula->lines.size() == strict->lines.size());
     CHECK(r.formula->process.rest_h == 12.0);
     REQUIRE(strict->lines[0].notes.size() == 1);
-    CHECK(has(strict->lines[0].notes.front(), "say which"));
+    CHECK(has(in_full(strict->lines[0].notes.front()), "say which"));
     CHECK(strict->lines[1].notes.empty());
 }
 
 TEST_CASE("a pint says which one was taken, and its band reaches to the other") {
     const auto r = closely("Wet\n2 kg pork shoulder\n1 pint water\n1 imperial pint water\n");
-    CHECK(has(r.lines[1].why.front(), "US pint"));
+    CHECK(has(in_full(r.lines[1].why.front()), "US pint"));
     CHECK(r.lines[1].line->grams.high > 560);
     CHECK(r.lines[1].line->notes.size() == 1);
     CHECK(r.lines[2].line->grams.mid == Approx(568).epsilon(0.01));
@@ -73,7 +73,7 @@ TEST_CASE("a slip in the first line is no title") {
 TEST_CASE("real names go before trade words, and slips are no trade words") {
     const auto r = closely("Names\n2 kg pork shouder\n5 g white pepper\n5 g pepper, white\n1 kg pork fat\n");
     CHECK(r.lines[0].line->ingredient == "pork-shoulder");
-    CHECK(has(r.lines[0].why.back(), "\"shouder\" taken for \"shoulder\""));
+    CHECK(has(in_full(r.lines[0].why.back()), "\"shouder\" taken for \"shoulder\""));
     CHECK(r.lines[0].confidence == Confidence::unsure);
     CHECK(r.lines[1].line->notes.empty());
     CHECK(r.lines[2].line->ingredient == "white-pepper");
@@ -85,7 +85,7 @@ TEST_CASE("an inventory notes its trade words") {
     const auto inventory = read_inventory("pork 2 kg\nchard plenty\n", "i.txt", knowledge());
     REQUIRE(inventory);
     REQUIRE(inventory->notes.size() == 1);
-    CHECK(has(inventory->notes.front(), "pork shoulder"));
+    CHECK(has(in_full(inventory->notes.front()), "pork shoulder"));
 }
 
 TEST_CASE("a share is unsure while a line is not understood") {

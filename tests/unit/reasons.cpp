@@ -61,11 +61,11 @@ TEST_CASE("weights and temperatures of a reason follow the maker's units", "[rea
 
 TEST_CASE("every kind of reason has a word of its own and says something", "[reason]") {
     std::vector<std::string> words;
-    for (int k = 0; k <= static_cast<int>(ReasonKind::table); ++k) {
+    for (int k = 0; k <= static_cast<int>(ReasonKind::set_aside); ++k) {
         Reason reason;
         reason.kind = static_cast<ReasonKind>(k);
         reason.role = "green";
-        if (reason.kind > ReasonKind::cook_through) {  // these tell facts and have nothing to say without any
+        if (reason.kind > ReasonKind::lean_comes_along) {  // these tell facts and have nothing to say without any
             reason.about = "firmer";
             reason.note = "Keep it cold.";
             reason.foods = {"spinach", "chard"};

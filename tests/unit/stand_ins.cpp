@@ -162,7 +162,7 @@ TEST_CASE("what would take too much is handed back with the reason") {
     bool too_much = false;
     for (const auto& strong : {line("citric-acid", 6), line("juniper-berry", 10), line("cayenne-powder", 5), line("saffron", 1)}) {
         const auto all = candidates(batch(strong)).refused;
-        for (const auto& r : all) CHECK_FALSE(r.why.empty());
+        for (const auto& r : all) CHECK_FALSE(in_full(r.why).empty());
         too_much = too_much || std::any_of(all.begin(), all.end(), [](const Refusal& r) { return r.by == Refusal::By::weight; });
     }
     CHECK(too_much);

@@ -17,7 +17,7 @@ Inventory list_of(const std::string& text) {
 
 bool tells(const Inventory& list, const std::string& words) {
     return std::any_of(list.notes.begin(), list.notes.end(),
-                       [&](const std::string& note) { return note.find(words) != std::string::npos; });
+                       [&](const Reason& note) { return in_full(note).find(words) != std::string::npos; });
 }
 
 TEST_CASE("stock leaves: weighed by the ten grams they are fresh") {

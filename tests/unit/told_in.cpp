@@ -35,7 +35,7 @@ void add(Sentences& to, const std::vector<CautionText>& cautions) {
 }
 
 Sentences of(const Prediction& p, Units units) {
-    Sentences all = p.read_as;
+    Sentences all = in_full(p.read_as, units);
     add(all, p.cautions);
     add(all, in_full(p.notes, units));
     if (p.green_life) all.push_back(p.green_life->says);
@@ -102,7 +102,7 @@ TEST_CASE("stand-ins and what they ask are told in US units throughout", "[units
     const auto answer = told_in(engine().swaps(read(sour), "spinach").value(), Units::us);
     Sentences all;
     add(all, answer.cautions);
-    add(all, answer.left_out);
+    add(all, in_full(answer.left_out, Units::us));
     for (const auto& s : answer.stand_ins) {
         all.push_back(s.note);
         add(all, s.needs);

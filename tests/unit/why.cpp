@@ -2,8 +2,9 @@
 
 #include <algorithm>
 
-#include "evaluate/unknown_words.hpp"
+#include "evaluate/unknown_quantity.hpp"
 #include "knowledge/effects.hpp"
+#include "standin/narrate.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 
@@ -73,15 +74,15 @@ TEST_CASE("every uncertain quantity of a formula has words of its own") {
     sampled.processes({});
     std::size_t seen = 0;
     for (const auto& name : sampled.uncertain()) {
-        const auto words = words_for(name, knowledge());
-        CAPTURE(name, words.what);
-        CHECK_FALSE(words.advice.empty());
-        CHECK(words.what.find('%') == std::string::npos);
+        const Reason reason = quantity_of(name, knowledge()).reason;
+        const std::string what = in_full(reason);
+        CAPTURE(name, what);
+        CHECK_FALSE(how_to_know(reason).empty());
+        CHECK(what.find('%') == std::string::npos);
         // What has no words of its own shows its bare name; only constants of the models may.
-        const bool bare =
-            words.what.find(name.substr(name.find(' ') + 1)) != std::string::npos && words.what.find(": ") != std::string::npos;
+        const bool bare = what.find(name.substr(name.find(' ') + 1)) != std::string::npos && what.find(": ") != std::string::npos;
         CHECK_FALSE(bare);
-        if (words.what.rfind("the model", 0) == 0) CHECK(knowledge().has_parameter(name));
+        if (what.rfind("the model", 0) == 0) CHECK(knowledge().has_parameter(name));
         ++seen;
     }
     CHECK(seen > 1000);

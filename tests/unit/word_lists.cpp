@@ -36,7 +36,7 @@ std::string with_word(std::string line, const std::string& word) {
 
 bool any_doubt(const ReadLine& read, const std::string& words) {
     return std::any_of(read.doubts.begin(), read.doubts.end(),
-                       [&](const LineDoubt& doubt) { return doubt.text.find(words) != std::string::npos; });
+                       [&](const LineDoubt& doubt) { return in_full(doubt.what).find(words) != std::string::npos; });
 }
 
 // As a line of a formula.

@@ -151,7 +151,7 @@ std::string adapt_html(const AdaptAnswer& answer, const Engine& engine, const De
                   listing("What can be reached", in_full(a.reach, detail.units));
     rest += safety_part(cook_line(all), all_allergens(all), all_cautions(all));
     for (const auto& v : a.variants) rest += VariantCard(v, a, engine, detail).card();
-    rest += glut_part(detail.beside, detail.units) + listing("How the formula was read", a.base.read_as);
+    rest += glut_part(detail.beside, detail.units) + listing("How the formula was read", in_full(a.base.read_as, detail.units));
     rest += listing("Taken for granted", presumed_in_words(a));
     if (a.plans_visited > 0) rest += section("How sure", el("p", how_sure(a)));
     return html_page("variants", a.base.title, lead, rest);

@@ -54,7 +54,7 @@ std::string mend_html(const MendAnswer& answer, const Detail& detail) {
     rest += listing("What cannot be mended", in_full(a.cannot, detail.units));
     if (a.discard.empty()) rest += listing("What makers do (practice; no model judges it)", practices(a, detail.units));
     rest += listing("The plain mass", steps(a.plain, detail.units)) + listing("How to bring it in", steps(a.fold, detail.units));
-    rest += read_as_list(a.base.read_as) + listing("Taken for granted", presumed);
+    rest += read_as_list(in_full(a.base.read_as, detail.units)) + listing("Taken for granted", presumed);
     return html_page("mending", a.base.title, lead, rest);
 }
 

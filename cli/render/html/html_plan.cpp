@@ -50,7 +50,7 @@ std::string plan_html(const PlanAnswer& answer, const Engine& engine, const Deta
     for (const auto& s : a.sausages)
         if (s.made_g > 0) rest += batch_part(s, units);
     rest += listing("Left over", lists.left) + listing("One thing bought that would help", lists.helps) + shopping(a, units);
-    rest += read_as_list(a.read_as) + listing("Taken for granted", lists.presumed);
+    rest += read_as_list(in_full(a.read_as, detail.units)) + listing("Taken for granted", lists.presumed);
     return html_page("plan", "One list, " + std::to_string(a.sausages.size()) + (a.sausages.size() == 1 ? " sausage" : " sausages"), lead,
                      rest);
 }

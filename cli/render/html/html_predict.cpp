@@ -56,7 +56,8 @@ std::string predict_html(const Prediction& prediction, const Detail& detail) {
     rest += folded("Every number, and where it comes from", more, detail.full) + label_part(p.label, detail.beside, true) +
             freezing_part(detail.beside, detail.units);
     const auto stretched = in_full(p.notes, detail.units);
-    std::vector<Markup> read_as(p.read_as.begin(), p.read_as.end()), notes(stretched.begin(), stretched.end());
+    const auto taken = in_full(p.read_as, detail.units);
+    std::vector<Markup> read_as(taken.begin(), taken.end()), notes(stretched.begin(), stretched.end());
     if (!read_as.empty()) rest += section("How the formula was read", bullets(read_as));
     if (!notes.empty()) rest += section("Where the models are stretched", bullets(notes));
     return html_page("prediction", p.title, el("p", {{"class", "lead"}}, in_short(p)) + own_records_note(p.overlay), rest);

@@ -105,7 +105,7 @@ std::string sheet_html(const Sheet& sheet, const Detail& detail) {
     if (const auto usual = what_usual_means(s); !usual.empty()) work += el("p", {{"class", "soft"}}, usual);
     const Markup rest =
         safety_part("Cook to " + s.core_says + " in the middle. Keep cold.", s.prediction.allergens, s.prediction.cautions) +
-        read_as_list(s.prediction.read_as) +
+        read_as_list(in_full(s.prediction.read_as, units)) +
         el("div", {{"class", "two"}}, weights_part(s, units) + shopping_part(s, units, detail.beside)) +
         el("div", {{"class", "flow"}},
            section("Work, in this order", work) + label_part(s.prediction.label, detail.beside, false) +

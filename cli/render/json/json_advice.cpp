@@ -91,7 +91,8 @@ Json variant_json(const Variant& v, const Engine& engine, const Extras& beside) 
 
 Json excluded_json(const std::vector<Excluded>& all) {
     return array_of(all, [](const Excluded& e) {
-        return Json{{"word", e.word}, {"takes", e.takes}, {"note", e.note}, {"lines", e.lines}, {"casings", e.casings}};
+        return Json{{"word", e.word},   {"takes", e.takes},    {"note", e.note}, {"note_reasons", json_of(e.notes)},
+                    {"lines", e.lines}, {"casings", e.casings}};
     });
 }
 
@@ -106,13 +107,15 @@ std::string swaps_json(const SwapsAnswer& a, const Engine& engine, const Extras&
                     {"role", role},
                     {"roles", json_of(a.roles)},
                     {"stand_ins", array_of(a.stand_ins, [&](const StandIn& s) { return stand_in_json(s, engine, beside); })},
-                    {"left_out", a.left_out},
+                    {"left_out", in_full(a.left_out)},
+                    {"left_out_reasons", json_of(a.left_out)},
                     {"allergens", json_of(a.allergens)},
                     {"cautions", json_of(a.cautions)},
                     {"on_page", json_of(a.on_page)},
                     {"excluded", excluded_json(a.excluded)},
                     {"knowledge", a.overlay},
-                    {"read_as", a.read_as}});
+                    {"read_as", in_full(a.read_as)},
+                    {"read_as_reasons", json_of(a.read_as)}});
 }
 
 std::string adapt_json(const AdaptAnswer& a, const Engine& engine, const Extras& beside) {

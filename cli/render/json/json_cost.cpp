@@ -20,7 +20,8 @@ Json cost_json(const std::optional<Cost>& cost, const Prediction& p) {
                       return Json{{"line", line.line + 1}, {"ingredient", p.lines[line.line].ingredient}, {"money", json_of(line.money)}};
                   })},
         {"unpriced", c.unpriced},
-        {"notes", c.notes}};
+        {"notes", in_full(c.notes)},
+        {"note_reasons", json_of(c.notes)}};
 }
 
 Json json_of(const std::optional<CostChange>& change) {

@@ -7,29 +7,31 @@ namespace standin::cli {
 Json draft_json(const Extras& beside) {
     if (!beside.paper) return nullptr;
     const LabelDraft& d = beside.paper->draft;
-    return {{"rules", d.rules},
-            {"named", array_of(d.named,
-                               [](const NamedShare& s) {
-                                   return Json{{"name", s.name}, {"pct", num(s.pct)}, {"says", s.says}, {"why", s.why}};
+    return {
+        {"rules", d.rules},
+        {"named",
+         array_of(d.named,
+                  [](const NamedShare& s) {
+                      return Json{{"name", s.name}, {"pct", num(s.pct)}, {"says", s.says}, {"why", s.why}, {"reason", json_of(s.reason)}};
+                  })},
+        {"named_says", d.named_says},
+        {"named_source", d.named_source},
+        {"lines", array_of(d.lines,
+                           [](const LabelLine& l) {
+                               return Json{{"id", l.id}, {"text", l.text}, {"source", l.source}};
+                           })},
+        {"nutrition", array_of(d.nutrition,
+                               [](const NutritionRow& r) {
+                                   return Json{{"id", r.id},
+                                               {"name", r.name},
+                                               {"unit", r.unit},
+                                               {"raw", json_of(r.raw)},
+                                               {"cooked", json_of(r.cooked)},
+                                               {"raw_says", r.raw_says},
+                                               {"cooked_says", r.cooked_says}};
                                })},
-            {"named_says", d.named_says},
-            {"named_source", d.named_source},
-            {"lines", array_of(d.lines,
-                               [](const LabelLine& l) {
-                                   return Json{{"id", l.id}, {"text", l.text}, {"source", l.source}};
-                               })},
-            {"nutrition", array_of(d.nutrition,
-                                   [](const NutritionRow& r) {
-                                       return Json{{"id", r.id},
-                                                   {"name", r.name},
-                                                   {"unit", r.unit},
-                                                   {"raw", json_of(r.raw)},
-                                                   {"cooked", json_of(r.cooked)},
-                                                   {"raw_says", r.raw_says},
-                                                   {"cooked_says", r.cooked_says}};
-                                   })},
-            {"nutrition_says", d.nutrition_says},
-            {"nutrition_source", d.nutrition_source}};
+        {"nutrition_says", d.nutrition_says},
+        {"nutrition_source", d.nutrition_source}};
 }
 
 Json freezing_json(const Extras& beside) {

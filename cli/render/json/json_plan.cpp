@@ -63,7 +63,8 @@ std::string plan_json(const PlanAnswer& a, const Engine& engine) {
                                                      {"metric", sold_json(p.metric)}, {"us", sold_json(p.us)}};
                                      })},
                     {"presumed", json_of(a.presumed)},
-                    {"read_as", a.read_as},
+                    {"read_as", in_full(a.read_as)},
+                    {"read_as_reasons", json_of(a.read_as)},
                     {"knowledge", a.overlay},
                     {"allergens", json_of(a.on_page.allergens)},
                     {"cautions", json_of(a.on_page.cautions)},

@@ -75,7 +75,8 @@ Json json_of(const Prediction& p) {
             {"core", json_of(p.core)},
             {"knowledge", p.overlay},
             {"label", p.label},
-            {"read_as", p.read_as},
+            {"read_as", in_full(p.read_as)},
+            {"read_as_reasons", json_of(p.read_as)},
             {"notes", in_full(p.notes)},
             {"note_reasons", json_of(p.notes)}};
 }

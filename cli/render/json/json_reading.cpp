@@ -26,7 +26,8 @@ Json line_json(const LineReading& r) {
     if (r.line->acid_pct) out["acid_pct"] = json_of(*r.line->acid_pct);
     if (r.line->heat_mg_kg) out["heat_mg_kg"] = json_of(*r.line->heat_mg_kg);
     out["confidence"] = confidence_words[static_cast<std::size_t>(r.confidence)];
-    out["why"] = r.why;
+    out["why"] = in_full(r.why);
+    out["why_reasons"] = json_of(r.why);
     return out;
 }
 
@@ -41,22 +42,26 @@ std::string reading_json(const FormulaReading& r) {
 }
 
 std::string stock_json(const Inventory& stock) {
-    return printed({{"items", array_of(stock.items,
-                                       [](const InventoryItem& item) {
-                                           return Json{{"ingredient", item.ingredient},
-                                                       {"grams", item.grams ? num(*item.grams) : Json(nullptr)},
-                                                       {"declared", array_of(item.declared, [](const Declared& told) {
-                                                            return Json{{"allergen", told.allergen}, {"words", told.words}};
-                                                        })}};
-                                       })},
-                    {"missing", stock.missing},
-                    {"complete", stock.complete ? Json(*stock.complete) : Json(nullptr)},
-                    {"lines", array_of(stock.read,
-                                       [](const StockRead& line) {
-                                           return Json{{"written", line.written}, {"where", line.where}, {"as", line.as}};
-                                       })},
-                    {"set_aside", stock.aside},
-                    {"notes", stock.notes}});
+    return printed(
+        {{"items", array_of(stock.items,
+                            [](const InventoryItem& item) {
+                                return Json{{"ingredient", item.ingredient},
+                                            {"grams", item.grams ? num(*item.grams) : Json(nullptr)},
+                                            {"declared", array_of(item.declared, [](const Declared& told) {
+                                                 return Json{{"allergen", told.allergen}, {"words", told.words}};
+                                             })}};
+                            })},
+         {"missing", stock.missing},
+         {"complete", stock.complete ? Json(*stock.complete) : Json(nullptr)},
+         {"lines",
+          array_of(
+              stock.read,
+              [](const StockRead& line) {
+                  return Json{{"written", line.written}, {"where", line.where}, {"as", in_full(line.as)}, {"as_reason", json_of(line.as)}};
+              })},
+         {"set_aside", stock.aside},
+         {"notes", in_full(stock.notes)},
+         {"note_reasons", json_of(stock.notes)}});
 }
 
 }  // namespace standin::cli

@@ -39,6 +39,8 @@ Json step_json(const SheetStep& step, std::size_t n, const Sheet& s) {
     if (step.temperature_c) temperature = {{"is", word_of(step.temperature)}, {"c", num(*step.temperature_c)}};
     return {{"step", n},
             {"id", step.id},
+            {"task", std::string(word(step.task))},
+            {"besides", json_of(step.besides)},
             {"what", step.what},
             {"how", step.how},
             {"why", step.why},
@@ -97,6 +99,7 @@ std::string sheet_json(const Sheet& s, const Extras& beside) {
     return printed(
         {{"title", s.prediction.title},
          {"scaled", s.scaled},
+         {"scaling", json_of(s.scaling)},
          {"factor", num(s.factor)},
          {"batch_g", num(s.prediction.batch_g)},
          {"meat_g", num(s.prediction.meat_g)},
@@ -107,7 +110,8 @@ std::string sheet_json(const Sheet& s, const Extras& beside) {
          {"buy", array_of(s.buy, [](const Purchase& p) { return purchase_json(p); })},
          {"notes", in_full(s.notes)},
          {"note_reasons", json_of(s.notes)},
-         {"read_as", s.prediction.read_as},
+         {"read_as", in_full(s.prediction.read_as)},
+         {"read_as_reasons", json_of(s.prediction.read_as)},
          {"allergens", json_of(s.prediction.allergens)},
          {"cautions", json_of(s.prediction.cautions)},
          {"label", s.prediction.label},

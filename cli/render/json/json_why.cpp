@@ -18,15 +18,13 @@ std::string why_json(const WhyAnswer& a) {
                    })},
          {"unknowns", array_of(a.unknowns,
                                [](const Unknown& u) {
-                                   return Json{{"what", u.what},
-                                               {"advice", u.advice},
-                                               {"kitchen", u.kitchen},
-                                               {"share", num(u.share)},
-                                               {"band_if_known", json_of(u.known)}};
+                                   return Json{{"what", u.what},       {"advice", u.advice},    {"reason", json_of(u.reason)},
+                                               {"kitchen", u.kitchen}, {"share", num(u.share)}, {"band_if_known", json_of(u.known)}};
                                })},
          {"measurements", array_of(a.measurements,
                                    [](const Measurement& m) {
                                        return Json{{"what", m.what},
+                                                   {"reason", json_of(m.reason)},
                                                    {"kitchen_line", m.line},
                                                    {"band_if_measured", json_of(m.known)},
                                                    {"narrower", num(m.narrower)}};
@@ -35,7 +33,8 @@ std::string why_json(const WhyAnswer& a) {
                               [](const Factor& f) {
                                   return Json{{"what", f.what}, {"value", num(f.value)}, {"gives_back", num(f.gives_back)}};
                               })},
-         {"read_as", a.prediction.read_as},
+         {"read_as", in_full(a.prediction.read_as)},
+         {"read_as_reasons", json_of(a.prediction.read_as)},
          {"allergens", json_of(a.prediction.allergens)},
          {"cautions", json_of(a.prediction.cautions)}});
 }

@@ -50,7 +50,7 @@ std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const De
     text += glut_part(beside, units, look);
     if (full || !a.proved) text += search_part(a, look);
     if (full) text += bulleted("Taken for granted", presumed_in_words(a), look);
-    text += read_as_part(a.base.read_as, look);
+    text += read_as_part(in_full(a.base.read_as, units), look);
     if (!full) text += safety_in_brief(all, look);
     else text += safety_in_full(all, look);
     return text + (full || a.variants.empty() ? "" : "More: --full. To paper: --save FILE, --sheet (--variant N).\n");

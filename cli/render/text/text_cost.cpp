@@ -25,7 +25,7 @@ std::string cost_part(const Prediction& p, const Detail& detail, const Look& loo
     if (!detail.beside.cost) return "";
     const Cost& cost = *detail.beside.cost;
     std::string out = heading("What it costs, by " + cost.list, look) + paragraph(cost_sentence(cost, detail.units), look);
-    for (const auto& note : cost.notes) out += bullet(note, look);
+    for (const auto& note : in_full(cost.notes, detail.units)) out += bullet(note, look);
     return out + (detail.full ? cost_table(cost, p, look) + paragraph("What is cut away is paid for too.", look) : "");
 }
 

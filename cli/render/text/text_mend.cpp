@@ -59,7 +59,7 @@ std::string mend_text(const MendAnswer& answer, const Detail& detail, const Look
         for (const auto& p : a.presumed) presumed.push_back(p.says);
         text += bulleted("Taken for granted", presumed, look);
     }
-    text += read_as_part(a.base.read_as, look);
+    text += read_as_part(in_full(a.base.read_as, detail.units), look);
     text += detail.full ? safety_in_full(all, look) : safety_in_brief(all, look);
     return text + (detail.full || a.ways.empty() ? "" : "More: --full. The mended formula: --save FILE (--variant N).\n");
 }

@@ -47,7 +47,7 @@ std::string plan_text(const PlanAnswer& answer, const Engine& engine, const Deta
     text += bulleted("Left over", lists.left, look) + bulleted("One thing bought that would help", lists.helps, look) +
             shopping(a, units, look);
     if (detail.full) text += bulleted("Taken for granted", lists.presumed, look);
-    text += read_as_part(a.read_as, look);
+    text += read_as_part(in_full(a.read_as, units), look);
     text += detail.full ? allergens_part(a.on_page.allergens, look) + cautions_part(a.on_page.cautions, look)
                         : safety_in_brief(a.on_page.allergens, a.on_page.cautions, look);
     return text + (detail.full ? "" : "More: --full. The first to paper: --json | standin sheet - --variant 1.\n");

@@ -62,7 +62,7 @@ std::string understood_part(const LineReading& r, const Look& look) {
     if (!r.prepared.empty()) text += r.line->weighed_prepared ? " (weighed prepared)" : " (weighed first)";
     text += known(*r.line) + (r.line->keep ? ", kept" : "");
     text += "; " + std::string(confidence_words[static_cast<std::size_t>(r.confidence)]);
-    for (std::size_t i = 0; i < r.why.size(); ++i) text += (i == 0 ? ": " : "; ") + r.why[i];
+    for (std::size_t i = 0; i < r.why.size(); ++i) text += (i == 0 ? ": " : "; ") + in_full(r.why[i]);
     if (r.confidence == Confidence::unsure) text += ". Is that what is meant?";
     return paragraph(text, look, 6);
 }
@@ -89,8 +89,8 @@ std::string reading_text(const FormulaReading& r, const Look& look) {
 
 std::string stock_text(const Inventory& stock, const Look& look) {
     std::string page = heading("What is on hand, as it was understood", look);
-    for (const auto& line : stock.read) page += bullet("\"" + line.written + "\": " + line.as, look);
-    for (const auto& note : stock.notes) page += paragraph(note, look);
+    for (const auto& line : stock.read) page += bullet("\"" + line.written + "\": " + in_full(line.as), look);
+    for (const auto& note : in_full(stock.notes)) page += paragraph(note, look);
     return page;
 }
 

@@ -99,7 +99,7 @@ std::string sheet_text(const Sheet& sheet, const Detail& detail, const Look& loo
     page += "\n" + paragraph("The batch of " + about(s.makes.batch_g, units) + " weighs " + about(s.makes.cooked_g.mid, units) +
                                  " cooked, from " + about(s.makes.cooked_g.low, units) + " to " + about(s.makes.cooked_g.high, units) + ".",
                              look);
-    page += bulleted("What the sheet settled", in_full(s.notes, units), look) + read_as_part(s.prediction.read_as, look);
+    page += bulleted("What the sheet settled", in_full(s.notes, units), look) + read_as_part(in_full(s.prediction.read_as, units), look);
     page += shopping_part(s, units, look) + cost_part(s.prediction, {units, false, detail.beside}, look) +
             allergens_part(s.prediction.allergens, look) + cautions_part(s.prediction.cautions, look, "Mind, in full");
     page += label_part(s.prediction.label, {units, false, detail.beside}, look) + freezing_part(detail.beside, units, look);

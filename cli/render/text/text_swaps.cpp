@@ -108,9 +108,9 @@ std::string swaps_text(const SwapsAnswer& swaps, const std::string& title, const
     for (std::size_t i = 0; full && i < answer.stand_ins.size(); ++i)
         page += detail(answer.stand_ins[i], i + 1, engine, units, beside, look);
     if (full && !answer.left_out.empty()) page += heading("Left out, for how this batch is made", look);
-    for (const auto& one : answer.left_out)
+    for (const auto& one : in_full(answer.left_out, units))
         if (full) page += bullet(one, look);
-    page += read_as_part(answer.read_as, look);
+    page += read_as_part(in_full(answer.read_as, units), look);
     if (!full) page += safety_in_brief(all, look);
     else page += safety_in_full(all, look);
     return page + (full || answer.stand_ins.empty() ? "" : "More: --full. The formula with one of them: --take N --save FILE.\n");

@@ -53,47 +53,44 @@ bool holds(const Formula& formula, Species species, const Knowledge& knowledge) 
     });
 }
 
-// Words of another tongue are read one by one: told, for a turn of phrase may mean something else.
-void tell_of_tongues(Draft& draft) {
-    std::vector<std::string> lines;
-    for (const auto& line : draft.lines)
-        if (line.read && line.read->translated) lines.push_back("\"" + one_line(line.written) + "\"");
-    if (lines.empty()) return;
-    constexpr std::size_t few = 3;
+// The first of them, and how many more there are.
+Reason some_lines(ReasonKind kind, std::vector<std::string> lines, std::size_t few) {
     const std::size_t more = lines.size() > few ? lines.size() - few : 0;
     lines.resize(std::min(lines.size(), few));
-    draft.formula.read_as.push_back("read word for word from another tongue: " + listed(lines) +
-                                    (more > 0 ? " and " + std::to_string(more) + " more" : "") + "; `standin convert` shows how");
+    return make_reason(kind, {{"more", {}, static_cast<double>(more), "lines"}}, std::move(lines));
+}
+
+// Words of another tongue are read one by one: told, for a turn of phrase may mean something else.
+void tell_of_tongues(Draft& draft) {
+    constexpr std::size_t few = 3;
+    std::vector<std::string> lines;
+    for (const auto& line : draft.lines)
+        if (line.read && line.read->translated) lines.push_back(one_line(line.written));
+    if (!lines.empty()) draft.formula.read_as.push_back(some_lines(ReasonKind::other_tongue, std::move(lines), few));
 }
 
 void tell_of_page(Draft& draft) {
-    auto lines = std::move(draft.said_of_recipe);
-    if (lines.empty()) return;
     constexpr std::size_t few = 4;
-    const std::size_t more = lines.size() > few ? lines.size() - few : 0;
-    lines.resize(std::min(lines.size(), few));
-    for (auto& line : lines) line = "\"" + line + "\"";
-    draft.formula.read_as.push_back("passed over, as said of the recipe and not of the mass: " + listed(lines) +
-                                    (more > 0 ? " and " + std::to_string(more) + " more" : ""));
+    auto lines = std::move(draft.said_of_recipe);
+    if (!lines.empty()) draft.formula.read_as.push_back(some_lines(ReasonKind::of_the_recipe, std::move(lines), few));
 }
 
-void tell_once(std::vector<std::string>& all, std::string text) {
-    if (std::find(all.begin(), all.end(), text) == all.end()) all.push_back(std::move(text));
+void tell_once(std::vector<Reason>& all, Reason told) {
+    if (!contains(all, told)) all.push_back(std::move(told));
 }
 
 // What notes and instructions name and no line has: said on every page, for it may be meant to go in.
 void tell_what_no_line_has(Draft& draft, const Knowledge& knowledge) {
     Formula& formula = draft.formula;
-    for (const auto& named : draft.named)
-        if (!brings(formula, named.allergen, knowledge))
-            tell_once(formula.read_as, "\"" + named.words + "\" (" + named.allergen +
-                                           ") stands in the words beside the lines and in no line: it is not in the allergen list. If it "
-                                           "goes into the batch, give it a line");
+    for (const auto& named : draft.named) {
+        if (brings(formula, named.allergen, knowledge)) continue;
+        Reason beside = reason_about(ReasonKind::allergen_beside, named.words);
+        beside.role = named.allergen;
+        tell_once(formula.read_as, std::move(beside));
+    }
     for (const auto* meat : draft.meat_named)
         if (!holds(formula, meat->meat->species, knowledge))
-            tell_once(formula.read_as, "\"" + meat->names.front() +
-                                           "\" stands in the words beside the lines and in no line: if it goes into the batch, give it a "
-                                           "line, for the core temperature too");
+            tell_once(formula.read_as, make_reason(ReasonKind::meat_beside, {}, {meat->names.front()}));
 }
 
 // Makers reckon shares on the meat; where the other shares are of the batch, so is one that does not say. Of both: ask.
@@ -165,7 +162,9 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
     }
     if (const auto soaked = soaked_in_measured(text, origin, knowledge)) {
         for (const auto& part : {soaked->food, soaked->liquid}) take_ingredient_line(draft, part, where, origin, knowledge);
-        return draft.formula.read_as.push_back("\"" + one_line(text) + "\": " + soaked->told);
+        draft.formula.read_as.push_back(soaked->told);
+        draft.formula.read_as.back().about = one_line(text);
+        return;
     }
     if (auto outside = food_beside(text, origin, knowledge)) {
         look_through(draft, text, where, knowledge);
@@ -183,7 +182,7 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
     if (!read && is_method_line(text, knowledge)) {
         look_through(draft, text, where, knowledge, true);
         draft.formula.method.emplace_back(one_line(text));
-        return draft.formula.read_as.push_back("left out, as part of the method: \"" + std::string(text) + "\"");
+        return draft.formula.read_as.push_back(reason_about(ReasonKind::part_of_method, std::string(text)));
     }
     draft.lines.push_back({std::string(text), where, std::move(read), {}, origin, base});
 }
@@ -200,7 +199,8 @@ void settle_bases(Draft& draft, const Knowledge& knowledge) {
             }
         const auto is_base = [&](double grams) { return std::abs(grams - of.per.grams) <= same * of.per.grams; };
         if (meat <= 0) {
-            draft.formula.read_as.push_back("the amounts under \"" + of.heading + "\" are reckoned per " + base_text(of.per));
+            draft.formula.read_as.push_back(base_reason(ReasonKind::amounts_per, of.per));
+            draft.formula.read_as.back().about = of.heading;
             continue;
         }
         if (!is_base(meat) && !is_base(all)) {
@@ -277,7 +277,8 @@ void look_through_title(Draft& draft, std::string_view title, const std::string&
         danger->where = where;
         draft.troubles.add(std::move(*danger));
     } else if (auto told = danger_beside(title, knowledge)) {
-        draft.formula.read_as.push_back("the title: " + told->message);
+        draft.formula.read_as.push_back(make_reason(ReasonKind::title_told));
+        draft.formula.read_as.back().note = told->message;
     }
 }
 
@@ -319,9 +320,9 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
             continue;
         }
         one.confidence = least(line.read->doubts);
-        for (const auto& doubt : line.read->doubts) one.why.push_back(doubt.text);
+        for (const auto& doubt : line.read->doubts) one.why.push_back(doubt.what);
         if (line.read->share && !all) {
-            one.why.emplace_back("a share, weighed against the lines that were understood");
+            one.why.push_back(make_reason(ReasonKind::weighed_by_rest));
             one.confidence = Confidence::unsure;
         }
         understood.push_back(std::move(*line.read));

@@ -93,8 +93,7 @@ public:
             }
         for (const auto* step : texts_of(recipe, {"recipeInstructions"})) process(step->text);
         if (const auto steps = draft_.formula.method.size(); steps > 0)
-            draft_.formula.read_as.push_back("the method, " + std::to_string(steps) + (steps == 1 ? " step" : " steps") +
-                                             ", is kept beside the lines: what it adds to them is not counted in");
+            draft_.formula.read_as.push_back(make_reason(ReasonKind::method_kept, {{"steps", {}, static_cast<double>(steps), ""}}));
         for (const auto& member : recipe.members)
             if (member.key == "name" || member.key == "headline") title(member.node);
             else if (!is_read_elsewhere(member.key)) look(member.node, member.key != "description" && member.key != "recipeYield");

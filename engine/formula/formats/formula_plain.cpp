@@ -158,7 +158,7 @@ private:
         if (!in_method_ && !is_paragraph(line.text)) return false;
         look(line, true);
         if (!head) {
-            draft_.formula.read_as.push_back("left out, as part of the method: \"" + std::string(line.text) + "\"");
+            draft_.formula.read_as.push_back(reason_about(ReasonKind::part_of_method, std::string(line.text)));
             draft_.formula.method.emplace_back(line.text);
         }
         return true;

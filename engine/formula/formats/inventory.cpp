@@ -69,10 +69,10 @@ private:
         switch (says.says) {
             case StockWord::nothing_else:
                 gatherer_.complete(true, where);
-                return gatherer_.told(std::string(line.text), where, "the list is all there is of what it is about");
+                return gatherer_.told(std::string(line.text), where, make_reason(ReasonKind::list_is_all));
             case StockWord::everything_else:
                 gatherer_.complete(false, where);
-                return gatherer_.told(std::string(line.text), where, "everything that the list does not mention is there");
+                return gatherer_.told(std::string(line.text), where, make_reason(ReasonKind::list_is_beside));
             case StockWord::heading:
                 return;
             case StockWord::none:
@@ -92,7 +92,9 @@ private:
         for (const auto& [amount, name] : small_amounts(line.text, knowledge_)) {
             std::string plain = amount + " " + std::string(name);
             if (!read_line(plain, Origin(file_, line.place), knowledge_, {}, true)) continue;
-            gatherer_.note("\"" + std::string(line.text) + "\" taken as " + plain);
+            Reason taken = reason_about(ReasonKind::taken_as_amount, std::string(line.text));
+            taken.note = plain;
+            gatherer_.note(std::move(taken));
             rewritten_.push_back(std::move(plain));
             return {rewritten_.back(), line.place};
         }
@@ -216,7 +218,7 @@ private:
                           knowledge_.ingredient(names->ids.front())->names.front());
             auto again = read_line(other, origin, knowledge_, {}, true);
             if (!again || again->line.ingredient != names->ids.front()) return std::nullopt;
-            again->line.notes.push_back(names->note);
+            if (names->note) again->line.notes.push_back(*names->note);
             return std::move(*again);
         }
         return std::nullopt;
@@ -233,7 +235,7 @@ private:
         other.replace(static_cast<std::size_t>(name.data() - text.data()), name.size(), *leaf);
         auto again = read_line(other, origin, knowledge_, {}, true);
         if (!again) return std::nullopt;
-        again->line.notes = {"read as " + *leaf + ", not " + taken.names.front()};
+        again->line.notes = {make_reason(ReasonKind::not_the_other, {}, {*leaf, taken.names.front()})};
         return std::move(*again);
     }
 

@@ -134,7 +134,7 @@ private:
         // "pork shoulder: 18 % fat by the label": what follows the fact is told in passing.
         const std::string head = food_name(std::string(line_.text.substr(0, line_.text.find_first_of(":=,0123456789")))).name;
         if (!food_called(name) && food_called(head) && name.rfind(head, 0) == 0) {
-            read_.notes.push_back("passed over: \"" + name.substr(head.size() + 1) + "\"");
+            read_.notes.push_back(reason_about(ReasonKind::passed_over, name.substr(head.size() + 1)));
             name = head;
         }
         if (name.empty()) return Error{Trouble::bad_data, "no food is named in this line", origin_.start(), {}};
@@ -144,7 +144,7 @@ private:
         food_ = known_ingredient(name, knowledge_);
         if (!food_) food_ = knowledge_.ingredient_meant(name);
         if (food_ && !knowledge_.ingredient_named(name) && knowledge_.ingredient_meant(name) == food_ && beast_.empty())
-            read_.notes.push_back("\"" + name + "\": taken as " + food_->names.front());
+            read_.notes.push_back(reason_about(ReasonKind::meant_as, name, {food_->names.front()}));
         if (food_) return std::nullopt;
         return Error{Trouble::bad_data, "unknown ingredient \"" + name + "\"", origin_.at(at), knowledge_.nearest_ingredients(name),
                      NotKnown::food};
@@ -171,7 +171,7 @@ private:
         }
         auto band = fact_band(fact, *food_, knowledge_);
         if (!band) return band.error();
-        if (auto note = fact_note(fact, *food_, *band); !note.empty()) read_.notes.push_back(std::move(note));
+        if (auto note = fact_note(fact, *food_, *band)) read_.notes.push_back(std::move(*note));
         const auto kind = fact.kind == FactKind::ph         ? KitchenKind::ph
                           : fact.kind == FactKind::acid_pct ? KitchenKind::acid
                                                             : KitchenKind::heat;

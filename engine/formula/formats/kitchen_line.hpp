@@ -13,7 +13,7 @@ namespace standin {
 
 struct KitchenLine {
     std::vector<KitchenFact> facts;
-    std::vector<std::string> notes;
+    std::vector<Reason> notes;
 };
 
 /// The facts that a line tells: one, or several of the same food. `file` names it in the place of an error.

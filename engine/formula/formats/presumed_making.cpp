@@ -2,9 +2,7 @@
 
 #include <algorithm>
 
-#include "core/words.hpp"
 #include "formula/line/method_facts.hpp"
-#include "formula/line/process_text.hpp"
 #include "formula/write/writing.hpp"
 #include "knowledge/effects.hpp"
 
@@ -42,13 +40,19 @@ void presume_blanched(Draft& draft, const Knowledge& knowledge, std::vector<std:
 void presume_making(Draft& draft, const Knowledge& knowledge) {
     if (draft.formula.method.empty()) return;
     Process& process = draft.formula.process;
-    Process found = process_in_method(draft.formula.method, knowledge), taken;
-    for (const auto field : {&Process::plate_mm, &Process::mixing_min, &Process::rest_h, &Process::core_c})
-        if (!(process.*field) && found.*field) process.*field = taken.*field = found.*field;
-    std::vector<std::string> told;
-    for (const auto& [key, value] : process_words(taken)) told.push_back(std::string(key) + " " + value);
-    presume_blanched(draft, knowledge, told);
-    if (!told.empty()) draft.formula.read_as.push_back("read from the method: " + listed(told) + "; say so if it is meant otherwise");
+    const Process found = process_in_method(draft.formula.method, knowledge);
+    Reason told = make_reason(ReasonKind::from_method);
+    const auto take = [&](const char* key, std::optional<double> Process::*field, const char* unit) {
+        if (process.*field || !(found.*field)) return;
+        process.*field = found.*field;
+        told.figures.push_back({key, {}, *(found.*field), unit});
+    };
+    take("plate", &Process::plate_mm, "mm");
+    take("mixing", &Process::mixing_min, "min");
+    take("rest", &Process::rest_h, "h");
+    take("core", &Process::core_c, "C");
+    presume_blanched(draft, knowledge, told.foods);
+    if (!told.figures.empty() || !told.foods.empty()) draft.formula.read_as.push_back(std::move(told));
 }
 
 }  // namespace standin

@@ -75,7 +75,9 @@ std::optional<SizedLine> by_usual_size(std::string_view line, const Knowledge& k
     if (name.empty()) return std::nullopt;
     const double grams = amount->parts.front().number.mid * knowledge.parameter("reading.stock." + std::string(unit->word)).mid;
     const std::string weight = plain_number(std::round(grams)) + " g";
-    return SizedLine{weight + " " + std::string(name), "\"" + std::string(line) + "\" taken as " + weight};
+    Reason told = reason_about(ReasonKind::taken_as_amount, std::string(line));
+    told.note = weight;
+    return SizedLine{weight + " " + std::string(name), std::move(told)};
 }
 
 }  // namespace standin

@@ -13,7 +13,8 @@ namespace standin {
 std::string with_amount_first(std::string_view line);
 
 struct SizedLine {
-    std::string text, told;
+    std::string text;
+    Reason told;
 };
 
 /// "1 bottle of cider vinegar" in grams, by what such a container usually holds; nothing where the line counts none.

@@ -2,7 +2,6 @@
 #pragma once
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 #include <optional>
 #include <string>
@@ -11,7 +10,6 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
-#include "core/words.hpp"
 #include "formula/formats/stock_leaves.hpp"
 #include "formula/formats/stock_names.hpp"
 #include "formula/formats/stock_told.hpp"
@@ -74,7 +72,7 @@ public:
         const bool weighed = is_weight(read.line.written) || tells_weight(written);  // "1 bag spinach (200 g)": 200 g are in the bag
         const double grams = read.line.grams.mid / (weighed ? 1 : edible_share(ingredient));
         have(read.line.ingredient, grams, read.where, written);
-        told(written, read.where, ingredient.names.front() + ", " + whole(grams) + " g as picked or bought");
+        told(written, read.where, make_reason(ReasonKind::stock_weight, {{"as bought", {}, grams, "g"}}, {ingredient.names.front()}));
     }
 
     /// The same where `names` says that the word means a whole fruit: its juice, and its zest by the piece, or unweighed where none were
@@ -83,7 +81,7 @@ public:
         if (names.ids.size() < 2 || names.ids.front() != read.line.ingredient) return have(read, written);
         if (is_weight(read.line.written))
             read.line.grams = {juice_share * read.line.grams.low, juice_share * read.line.grams.mid, juice_share * read.line.grams.high};
-        read.line.notes = {names.note};
+        read.line.notes = {*names.note};
         have(read, written);
         for (const auto& id : names.ids) {
             if (id == read.line.ingredient) continue;
@@ -93,8 +91,10 @@ public:
             const bool counted = read.line.count && piece != other.measures.end();
             const auto grams = counted ? std::optional(*read.line.count * piece->grams.mid) : std::nullopt;
             have(id, grams, read.where, written);
-            told(written, read.where,
-                 other.names.front() + (grams ? ", " + whole(*grams) + " g" : ", no weight told: as much as it takes"));
+            Reason as = grams ? make_reason(ReasonKind::stock_weight, {{"weight", {}, *grams, "g"}}, {other.names.front()})
+                              : make_reason(ReasonKind::stock_unweighed, {}, {other.names.front()});
+            as.role = grams ? "whole" : "untold";
+            told(written, read.where, std::move(as));
         }
     }
 
@@ -127,28 +127,26 @@ public:
         if (!leaf.empty()) text = leaf;
         const auto names = namer_.named(text, origin, !on_hand);
         if (!names) return not_read(names.error(), text, on_hand);
-        if (!names->note.empty()) inventory_.notes.push_back(names->note);
+        if (names->note) inventory_.notes.push_back(*names->note);
         if (const Ingredient* one = on_hand && names->ids.size() == 1 ? knowledge_.ingredient(names->ids.front()) : nullptr)
             if (const auto leaf = leaf_called(text, *one, knowledge_)) inventory_.notes.push_back(taken_as_dried(*one, *leaf));
         if (on_hand)
             for (const auto& id : names->ids) have(id, std::nullopt, origin.start(), text);
         else missing(*names, origin.start(), text);
         constexpr std::size_t few = 4;
-        std::vector<std::string> shown;
-        for (const auto& id : names->ids) shown.push_back(knowledge_.ingredient(id)->names.front());
-        const std::string what = shown.size() <= few ? listed(shown) : std::to_string(shown.size()) + " foods of that kind";
-        told(std::string(text), origin.start(),
-             what + (!on_hand ? ": none on hand"
-                     : plenty ? ", plenty: as much as it takes"
-                              : ", no weight told: as much as it takes"));
+        Reason as = make_reason(ReasonKind::stock_unweighed);
+        for (const auto& id : names->ids) as.foods.push_back(knowledge_.ingredient(id)->names.front());
+        if (as.foods.size() > few) as.figures = {{"foods of that kind", {}, static_cast<double>(as.foods.size()), ""}};
+        as.role = !on_hand ? "none" : plenty ? "plenty" : "untold";
+        told(std::string(text), origin.start(), std::move(as));
     }
 
     bool plenty = false;            ///< what the line being read says of the names in it
     std::vector<Declared> holds{};  ///< allergens that it says they hold
 
-    void note(std::string text) { inventory_.notes.push_back(std::move(text)); }
+    void note(Reason told) { inventory_.notes.push_back(std::move(told)); }
 
-    void told(const std::string& written, const std::string& where, std::string as) {
+    void told(const std::string& written, const std::string& where, Reason as) {
         inventory_.read.push_back({written, where, std::move(as)});
     }
 
@@ -156,7 +154,9 @@ public:
     /// be used hurts nobody, and the rest of the list is worth reading.
     void not_read(Error error, std::string_view written, bool on_hand) {
         if (!on_hand || error.not_known == NotKnown::nothing || slip_of_the_pen(error, written)) return troubles_.add(std::move(error));
-        told(std::string(written), error.where, error.message + ": set aside");
+        Reason aside = make_reason(ReasonKind::set_aside);
+        aside.note = error.message;
+        told(std::string(written), error.where, std::move(aside));
         inventory_.aside.push_back(std::string(written));
         set_aside_.push_back(std::move(error));
     }
@@ -175,11 +175,9 @@ private:
         const Ingredient& taken = *knowledge_.ingredient(names->ids.front());
         const auto leaf = leaf_called(text, taken, knowledge_);
         if (!leaf) return {};
-        note("read as " + *leaf + ", not " + taken.names.front());
+        note(make_reason(ReasonKind::not_the_other, {}, {*leaf, taken.names.front()}));
         return *leaf;
     }
-
-    static std::string whole(double grams) { return std::to_string(static_cast<long long>(std::llround(grams))); }
 
     // Whether `line` says `word`: "cognac" is not what was meant by "no brandy", though both are one food here.
     static bool says(const std::string& line, const std::string& word) {
@@ -192,9 +190,10 @@ private:
         for (const auto& told : holds) {
             if (contains(item.declared, told)) continue;
             item.declared.push_back(told);
-            std::string text =
-                knowledge_.ingredient(item.ingredient)->names.front() + ": counted among its allergens: \"" + told.words + "\"";
-            if (!contains(inventory_.notes, text)) note(std::move(text));
+            Reason counted =
+                reason_about(ReasonKind::counted_allergen, told.words, {knowledge_.ingredient(item.ingredient)->names.front()});
+            counted.role = "list";
+            if (!contains(inventory_.notes, counted)) note(std::move(counted));
         }
     }
 
@@ -209,8 +208,9 @@ private:
     bool same_form(const std::string& on_hand, const std::string& word) const { return says(on_hand, word) && !tells_form(on_hand); }
 
     void there_all_the_same(const std::string& id) {
-        note("\"no " + missing_as_[id] + "\" beside \"" + on_hand_as_[id] + "\": both are " + knowledge_.ingredient(id)->names.front() +
-             " here, taken to be on hand");
+        Reason both = reason_about(ReasonKind::both_are_one, on_hand_as_[id], {knowledge_.ingredient(id)->names.front()});
+        both.note = missing_as_[id];
+        note(std::move(both));
     }
 
     void contradicts(const std::string& id, const std::string& where) {

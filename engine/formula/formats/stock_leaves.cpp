@@ -16,8 +16,8 @@ std::optional<std::string> leaf_called(std::string_view name, const Ingredient& 
 
 bool so_much_is_fresh(double grams, const Knowledge& knowledge) { return grams >= knowledge.parameter("reading.stock-fresh-least").mid; }
 
-std::string taken_as_dried(const Ingredient& taken, const std::string& leaf) {
-    return "read as " + taken.names.front() + "; if it is the leaf, write \"" + leaf + "\"";
+Reason taken_as_dried(const Ingredient& taken, const std::string& leaf) {
+    return reason_about(ReasonKind::dried_unless_leaf, leaf, {taken.names.front()});
 }
 
 }  // namespace standin

@@ -16,6 +16,6 @@ std::optional<std::string> leaf_called(std::string_view name, const Ingredient& 
 bool so_much_is_fresh(double grams, const Knowledge& knowledge);
 
 /// "read as dried thyme: ...".
-std::string taken_as_dried(const Ingredient& taken, const std::string& leaf);
+Reason taken_as_dried(const Ingredient& taken, const std::string& leaf);
 
 }  // namespace standin

@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "core/names.hpp"
-#include "core/words.hpp"
 #include "formula/line/line_doubts.hpp"
 #include "formula/line/name_text.hpp"
 #include "knowledge/kinds.hpp"
@@ -84,7 +83,7 @@ StockNames StockNamer::of_that_name(const std::string& folded, const Kind& kind)
         names.push_back(ingredient.names.front());
     }
     if (all.ids.size() > few) all.ids.clear();
-    all.note = "\"" + folded + "\" is taken for " + listed(names) + ", whichever it is";
+    all.note = reason_about(ReasonKind::whichever_it_is, folded, names);
     return all;
 }
 
@@ -99,22 +98,22 @@ Result<StockNames> StockNamer::named(std::string_view text, const Origin& origin
     const bool own = read && read->generic.empty();  // the name of one food and no other
     if (read && !own)
         if (const Ingredient* zest = zest_of(*read->ingredient, knowledge_))
-            return StockNames{{read->ingredient->id, zest->id}, "\"" + std::string(text) + "\" is taken for its juice and its zest"};
+            return StockNames{{read->ingredient->id, zest->id}, reason_about(ReasonKind::juice_and_zest, std::string(text))};
     const auto lines = lines_called(folded);
     const auto* fresh = read && absent ? fresh_form(folded, *read->ingredient, knowledge_) : nullptr;
     if (fresh && (lines.empty() || in_formula(read->ingredient->id)))
         return StockNames{{read->ingredient->id, fresh->id},
-                          "\"" + std::string(text) + "\" takes in " + name(read->ingredient->id) + " and " + name(fresh->id),
+                          reason_about(ReasonKind::takes_in, std::string(text), {name(read->ingredient->id), name(fresh->id)}),
                           true,
                           true};
-    if (read && in_formula(read->ingredient->id)) return StockNames{{read->ingredient->id}, own ? "" : generic_note(*read)};
+    if (read && in_formula(read->ingredient->id))
+        return StockNames{{read->ingredient->id}, own ? std::nullopt : std::optional(generic_note(*read))};
     std::vector<std::string> meant = lines;
     // A food that the formula has not, called by its own name, is that food; to say of it that it is missing says nothing, so then a line
     // that is a kind of it is meant: kale for lacinato kale, but not celery for celery seed.
-    std::string stays;  // "no achiote" says nothing of the achiote paste
+    std::optional<Reason> stays;  // "no achiote" says nothing of the achiote paste
     for (const auto& id : own&& absent ? meant : std::vector<std::string>{})
-        if (fold(name(id)).rfind(folded + " ", 0) == 0)
-            stays = "\"no " + std::string(text) + "\" says nothing of " + name(id) + ", which is taken to be there";
+        if (fold(name(id)).rfind(folded + " ", 0) == 0) stays = reason_about(ReasonKind::says_nothing_of, std::string(text), {name(id)});
     if (own && absent)
         std::erase_if(meant, [&](const std::string& id) {
             const std::string shown = fold(name(id));
@@ -133,15 +132,16 @@ Result<StockNames> StockNamer::named(std::string_view text, const Origin& origin
     if (!meant.empty()) {
         std::vector<std::string> names;
         for (const auto& id : meant) names.push_back(name(id));
-        return StockNames{meant, "\"" + std::string(text) + "\" is taken for the formula's " + listed(names), true};
+        return StockNames{meant, reason_about(ReasonKind::of_the_formula, std::string(text), names), true};
     }
-    if (read) return StockNames{{read->ingredient->id}, own ? stays : generic_note(*read)};
+    if (read) return StockNames{{read->ingredient->id}, own ? stays : std::optional(generic_note(*read))};
     if (const Kind* kind = kind_named(text, knowledge_)) {
         if (auto few = of_that_name(folded, *kind); !absent && !few.ids.empty()) return few;
         if (!absent)
             return failure(Trouble::bad_data, "\"" + std::string(text) + "\" is a kind of food (" + kind->takes + "): say which",
                            origin.start());
-        StockNames all{{}, "\"" + std::string(text) + "\" takes in " + kind->takes, true};
+        StockNames all{{}, reason_about(ReasonKind::takes_in, std::string(text)), true};
+        all.note->note = kind->takes;
         for (const auto& ingredient : knowledge_.records().ingredients)
             if (belongs(ingredient, *kind, knowledge_)) all.ids.push_back(ingredient.id);
         return all;

@@ -13,7 +13,7 @@ namespace standin {
 
 struct StockNames {
     std::vector<std::string> ids;  ///< several where a word names several lines ("chiles"), or a kind
-    std::string note;              ///< how it was taken, where that needs telling
+    std::optional<Reason> note;    ///< how it was taken, where that needs telling
     bool loose = false;            ///< by a word that is not the food's own name: what the list says of the food itself goes before it
     bool forms = false;            ///< the fresh and the dried form of one food
 };

@@ -115,7 +115,7 @@ private:
         std::string bare = shared.amount + " " + part + behind;
         const auto alone = read(bare);
         const bool open = !alone || std::any_of(alone->doubts.begin(), alone->doubts.end(),
-                                                [](const LineDoubt& doubt) { return doubt.text.find("read as") != std::string::npos; });
+                                                [](const LineDoubt& doubt) { return is_of_form(doubt.what.kind); });
         if (form.empty() || !open) return alone ? bare : std::string();
         std::string formed = shared.amount + " " + form + " " + part + behind;
         if (read(formed)) return formed;

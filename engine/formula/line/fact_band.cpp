@@ -102,11 +102,10 @@ bool fits_bare(const FactText& fact, const Ingredient& ingredient) {
     return plausible_heat(ingredient).has_value();
 }
 
-std::string fact_note(const FactText& fact, const Ingredient& ingredient, const Band& band) {
-    if (fact.kind != FactKind::heat_shu || !is_pod(ingredient) || fact.of == HeatOf::fresh) return {};
-    return ingredient.names.front() + ": " + exact_text(fact.value.mid) +
-           " SHU taken as of the dried pod, as laboratories tell it: " + figures_text(band.mid, 2) +
-           " mg/kg in the fresh one (write \"SHU fresh\" if it was that)";
+std::optional<Reason> fact_note(const FactText& fact, const Ingredient& ingredient, const Band& band) {
+    if (fact.kind != FactKind::heat_shu || !is_pod(ingredient) || fact.of == HeatOf::fresh) return std::nullopt;
+    return make_reason(ReasonKind::heat_of_dried, {{"dried", {}, fact.value.mid, "SHU"}, {"fresh", {}, band.mid, "mg/kg"}},
+                       {ingredient.names.front()});
 }
 
 }  // namespace standin

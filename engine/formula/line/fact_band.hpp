@@ -19,6 +19,6 @@ Result<Band> fact_band(const FactText& fact, const Ingredient& ingredient, const
 bool fits_bare(const FactText& fact, const Ingredient& ingredient);
 
 /// What had to be presumed; empty where nothing had.
-std::string fact_note(const FactText& fact, const Ingredient& ingredient, const Band& band);
+std::optional<Reason> fact_note(const FactText& fact, const Ingredient& ingredient, const Band& band);
 
 }  // namespace standin

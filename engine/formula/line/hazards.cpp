@@ -145,13 +145,15 @@ std::optional<Error> other_food_in_passing(std::string_view passed, Line& line, 
     return std::nullopt;
 }
 
-std::vector<std::string> told_hazards(std::string_view text, const Knowledge& knowledge) { return told_hazards(text, Line{}, knowledge); }
+std::vector<Reason> told_hazards(std::string_view text, const Knowledge& knowledge) { return told_hazards(text, Line{}, knowledge); }
 
-std::vector<std::string> told_hazards(std::string_view text, const Line& line, const Knowledge& knowledge) {
-    std::vector<std::string> told;
+std::vector<Reason> told_hazards(std::string_view text, const Line& line, const Knowledge& knowledge) {
+    std::vector<Reason> told;
     for (const auto& match : hazards_in(hazard_text(text), knowledge.records().lexicon))
-        if (match.hazard->act == HazardAct::tell && (match.hazard->of.empty() || contains(match.hazard->of, line.ingredient)))
-            told.push_back("\"" + match.said + "\": " + match.hazard->reason);
+        if (match.hazard->act == HazardAct::tell && (match.hazard->of.empty() || contains(match.hazard->of, line.ingredient))) {
+            told.push_back(reason_about(ReasonKind::hazard_told, match.said));
+            told.back().note = match.hazard->reason;
+        }
     return told;
 }
 

@@ -31,9 +31,9 @@ std::optional<Error> danger_of_food(std::string_view text, const Line& line, con
 std::optional<Error> other_food_in_passing(std::string_view passed, Line& line, const Knowledge& knowledge);
 
 /// What is told on every page and stops nothing: "unpasteurised".
-std::vector<std::string> told_hazards(std::string_view text, const Line& line, const Knowledge& knowledge);
+std::vector<Reason> told_hazards(std::string_view text, const Line& line, const Knowledge& knowledge);
 
-std::vector<std::string> told_hazards(std::string_view text, const Knowledge& knowledge);
+std::vector<Reason> told_hazards(std::string_view text, const Knowledge& knowledge);
 
 /// Allergens that a text beside the lines says are in it: "may contain traces of peanut".
 std::vector<Declared> declared_in(std::string_view text, const Knowledge& knowledge);

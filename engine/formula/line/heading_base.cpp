@@ -80,6 +80,12 @@ std::optional<Per> heading_base(std::string_view line, const Knowledge& knowledg
     return std::nullopt;
 }
 
+Reason base_reason(ReasonKind kind, const Per& base) {
+    Reason reason = make_reason(kind, {{"per", {}, base.grams, "g"}});
+    reason.role = base.of == Whole::batch ? "batch" : "meat";
+    return reason;
+}
+
 std::string base_text(const Per& base) {
     constexpr double gram_limit = 1000, close = 0.5;
     const double pounds = base.grams / grams_a_pound;

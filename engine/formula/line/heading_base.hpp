@@ -14,5 +14,7 @@ std::optional<Per> heading_base(std::string_view line, const Knowledge& knowledg
 
 /// "1 kg of meat", as a person writes it.
 std::string base_text(const Per& base);
+/// The same as a fact.
+Reason base_reason(ReasonKind kind, const Per& base);
 
 }  // namespace standin

@@ -133,9 +133,8 @@ std::optional<Error> refused_likeness(const std::string& called, const Ingredien
     return std::nullopt;
 }
 
-std::string likeness_note(const std::string& called, const Ingredient& like) {
-    return called + " is not known here: reckoned as " + like.names.front() +
-           ", as the line says, with wider bands. Whether it is safe to eat, and its allergens, are yours to check and to declare";
+Reason likeness_note(const std::string& called, const Ingredient& like) {
+    return make_reason(ReasonKind::likened, {}, {called, like.names.front()});
 }
 
 }  // namespace standin

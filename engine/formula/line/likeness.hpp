@@ -33,6 +33,6 @@ std::optional<Error> nearly_refused(std::string_view line, const Knowledge& know
 bool is_each_its_own(const Ingredient& ingredient);
 
 /// What every page says of it.
-std::string likeness_note(const std::string& called, const Ingredient& like);
+Reason likeness_note(const std::string& called, const Ingredient& like);
 
 }  // namespace standin

@@ -21,21 +21,30 @@ bool counted_for_its_juice(const Ingredient& ingredient, const AmountText& amoun
 
 bool decides_fat(const Ingredient& ingredient) { return ingredient.meat.has_value(); }
 
+// In millilitres: ours is the US one.
 struct TakenAs {
-    std::string_view word, text;
+    std::string_view word, name, other;
+    double us_ml, other_ml;
     bool always;  // told on every page: the other one differs by a fifth
 };
-constexpr std::array taken{TakenAs{"cup", "a cup taken as the US cup, 237 ml (metric: 250 ml)", false},
-                           TakenAs{"gill", "a gill taken as the US gill, 118 ml (imperial: 142 ml)", true},
-                           TakenAs{"fl-oz", "a fluid ounce taken as the US one, 29.6 ml (imperial: 28.4 ml)", false},
-                           TakenAs{"pint", "a pint taken as the US pint, 473 ml (imperial: 568 ml)", true},
-                           TakenAs{"quart", "a quart taken as the US quart, 946 ml (imperial: 1137 ml)", true},
-                           TakenAs{"gallon", "a gallon taken as the US gallon, 3785 ml (imperial: 4546 ml)", true}};
+constexpr std::array taken{TakenAs{"cup", "cup", "metric", 237, 250, false},
+                           TakenAs{"gill", "gill", "imperial", 118, 142, true},
+                           TakenAs{"fl-oz", "fluid ounce", "imperial", 29.6, 28.4, false},
+                           TakenAs{"pint", "pint", "imperial", 473, 568, true},
+                           TakenAs{"quart", "quart", "imperial", 946, 1137, true},
+                           TakenAs{"gallon", "gallon", "imperial", 3785, 4546, true}};
+
+Reason taken_as(const TakenAs& as) {
+    Reason reason =
+        make_reason(ReasonKind::measure_of_country, {{"US", {}, as.us_ml, "ml"}, {std::string(as.other), {}, as.other_ml, "ml"}});
+    reason.role = as.name;
+    return reason;
+}
 
 void add_units(const AmountText& amount, std::vector<LineDoubt>& out) {
     for (const auto& part : amount.parts)
         for (const auto& as : taken)
-            if (part.unit && part.unit->word == as.word) out.push_back({Confidence::likely, std::string(as.text), as.always});
+            if (part.unit && part.unit->word == as.word) out.push_back({Confidence::likely, taken_as(as), as.always});
 }
 
 std::string counted_word(const AmountText& amount) {
@@ -43,17 +52,19 @@ std::string counted_word(const AmountText& amount) {
     return unit ? std::string(unit->word) : "piece";
 }
 
-std::string rounded(double grams) {
-    const double step = grams < 10 ? 0.1 : 1;
-    return plain_number(std::round(grams / step) * step);
+Reason by_measure(const Ingredient& ingredient, const AmountText& amount, const Band& grams, bool by_crystal) {
+    Reason reason = make_reason(ReasonKind::by_measure, {{"weight", {}, grams.mid, "g"}}, {ingredient.names.front()});
+    if (grams.low < grams.high) reason.figures.front().low = grams.low, reason.figures.front().high = grams.high;
+    reason.role = counted_word(amount);
+    if (by_crystal) reason.about = "crystals";
+    return reason;
 }
 
-std::string grams_span(const Band& grams) {
-    if (!(grams.low < grams.high)) return "";
-    return ", " + rounded(grams.low) + " to " + rounded(grams.high) + " g";
+Reason in_container(ReasonKind kind, const NameRead& name) {
+    Reason reason = make_reason(kind, {}, {name.ingredient->names.front()});
+    reason.role = name.preserved_in->word;
+    return reason;
 }
-
-std::string in_container(const NameRead& name) { return "in a " + std::string(name.preserved_in->word) + ": "; }
 
 bool same_name(const Ingredient& ingredient, const std::string& passed) {
     return std::any_of(ingredient.names.begin(), ingredient.names.end(), [&](const auto& name) { return fold(name) == fold(passed); });
@@ -62,12 +73,11 @@ bool same_name(const Ingredient& ingredient, const std::string& passed) {
 std::vector<LineDoubt> with_passed(std::vector<LineDoubt> out, const NameRead& name, const LineNotes& notes) {
     for (const auto* said : {&name.before, &name.after})
         for (const auto& word : said->unknown)
-            out.push_back(
-                {Confidence::unsure, name.ingredient->names.front() + ": not known here and passed over: \"" + word + "\"", true});
+            out.push_back({Confidence::unsure, reason_about(ReasonKind::passed_unknown, word, {name.ingredient->names.front()}), true});
     for (const auto* all : {&notes.passed, &name.before.passed, &name.after.passed})
         for (const auto& passed : *all)
             if (!same_name(*name.ingredient, passed))
-                out.push_back({Confidence::likely, name.ingredient->names.front() + ": passed over: \"" + passed + "\"", true});
+                out.push_back({Confidence::likely, reason_about(ReasonKind::passed_over, passed, {name.ingredient->names.front()}), true});
     return out;
 }
 
@@ -81,39 +91,26 @@ bool plainly_fresh(const Ingredient& ingredient, const AmountText& amount) {
 
 }  // namespace
 
-std::string generic_note(const NameRead& name) {
-    return "\"" + name.generic + "\" read as " + name.ingredient->names.front() + "; say which if it is another";
-}
+Reason generic_note(const NameRead& name) { return reason_about(ReasonKind::meant_as, name.generic, {name.ingredient->names.front()}); }
 
 std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText& amount, const Weighed& weighed, const LineNotes& notes) {
     std::vector<LineDoubt> out;
     const Ingredient& ingredient = *name.ingredient;
+    const std::string& food = ingredient.names.front();
+    const auto read_so = [&](Confidence confidence, ReasonKind kind) { out.push_back({confidence, make_reason(kind, {}, {food}), true}); };
     if (!name.generic.empty())
         out.push_back({decides_fat(ingredient) || counted_for_its_juice(ingredient, amount) ? Confidence::unsure : Confidence::likely,
                        generic_note(name), true});
-    if (name.presumed)
-        out.push_back(
-            {Confidence::unsure, "presumed to be " + ingredient.names.front() + ", the usual one by the spoon; say fresh if it is", true});
-    else if (name.by_share)
-        out.push_back({Confidence::unsure,
-                       "read as " + ingredient.names.front() + ", for there is too little of it in the batch to be the fresh one", true});
-    else if (name.fresh_by_share)
-        out.push_back({Confidence::likely,
-                       "read as " + ingredient.names.front() + ", for so much of the dried one would be several times the usual dose",
-                       true});
+    if (name.presumed) read_so(Confidence::unsure, ReasonKind::usual_by_spoon);
+    else if (name.by_share) read_so(Confidence::unsure, ReasonKind::dried_by_share);
+    else if (name.fresh_by_share) read_so(Confidence::likely, ReasonKind::fresh_by_share);
     else if (!name.other_form.empty() && !plainly_fresh(ingredient, amount))
-        out.push_back({Confidence::likely, "read as " + ingredient.names.front() + ", not " + name.other_form, true});
+        out.push_back({Confidence::likely, make_reason(ReasonKind::not_the_other, {}, {food, name.other_form}), true});
     if (name.preserved_in)
-        out.push_back(name.preserved_form ? LineDoubt{Confidence::likely, in_container(name) + "read as " + ingredient.names.front(), true}
-                                          : LineDoubt{Confidence::unsure,
-                                                      in_container(name) + "that form of it is not known here, so it is read as fresh " +
-                                                          ingredient.names.front() + "; what is kept so is often softer and saltier",
-                                                      true});
+        out.push_back(name.preserved_form ? LineDoubt{Confidence::likely, in_container(ReasonKind::from_container, name), true}
+                                          : LineDoubt{Confidence::unsure, in_container(ReasonKind::form_not_known, name), true});
     const bool settled = notes.grams && !notes.range_only;
-    if (weighed.packed && !settled)
-        out.push_back({Confidence::likely,
-                       ingredient.names.front() + ", packed: how firmly leaves are pressed differs from hand to hand, so the band is wide",
-                       true});
+    if (weighed.packed && !settled) read_so(Confidence::likely, ReasonKind::packed_leaves);
     const Unit* unit = amount.parts.front().unit;
     const bool by_weight = unit && (unit->dimension == Dimension::mass || unit->dimension == Dimension::percent);
     if (!by_weight && !settled) {
@@ -123,12 +120,10 @@ std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText&
         constexpr double by_crystals = 1.5;  // highest over lowest weight of a spoon of salt from here on. Judgement
         const bool by_crystal = ingredient.composition.salt.mid > 50 && weighed.grams.high > by_crystals * weighed.grams.low;
         const bool loose = weighed.grams.low <= 0 || weighed.grams.high > wide * weighed.grams.low;
-        out.push_back({loose ? Confidence::unsure : Confidence::likely,
-                       "the weight is what a " + counted_word(amount) + " of " + ingredient.names.front() + " usually weighs" +
-                           grams_span(weighed.grams) + (by_crystal ? ": crystals differ from maker to maker, so weigh it" : ""),
+        out.push_back({loose ? Confidence::unsure : Confidence::likely, by_measure(ingredient, amount, weighed.grams, by_crystal),
                        loose || ingredient.composition.salt.mid > 50});
     } else if (by_weight && !notes.grams && amount.parts.front().number.low < amount.parts.front().number.high)
-        out.push_back({Confidence::likely, ingredient.names.front() + ": a range, the middle is taken", true});
+        read_so(Confidence::likely, ReasonKind::middle_of_range);
     return with_passed(std::move(out), name, notes);
 }
 

@@ -12,7 +12,7 @@
 namespace standin {
 
 /// "pork" read as pork shoulder; ...
-std::string generic_note(const NameRead& name);
+Reason generic_note(const NameRead& name);
 
 /// `weighed`: what the amount came to, before a weight in brackets settled it.
 std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText& amount, const Weighed& weighed, const LineNotes& notes);

@@ -64,8 +64,7 @@ void tell_of_skin(const Ingredient& ingredient, std::string_view written, Line& 
     const std::string& name = ingredient.names.front();
     if (std::find(ingredient.names.begin(), ingredient.names.end(), "skin-on " + name) == ingredient.names.end()) return;
     if (fold(written).find("skin") != std::string::npos) return;
-    line.notes.push_back(name + " taken with its skin, " + trimmed_text(std::round(ingredient.composition.fat.mid), 0) +
-                         " % fat; write \"skinless\" where it is without");
+    line.notes.push_back(make_reason(ReasonKind::with_its_skin, {{"fat", {}, ingredient.composition.fat.mid, "%"}}, {name}));
 }
 
 std::string first_cut_in(std::string_view text, const Knowledge& knowledge) {
@@ -86,8 +85,8 @@ void tell_of_cut(const Ingredient& ingredient, std::string_view written, const K
     const std::string& name = ingredient.names.front();
     const std::string cut = first_cut_in(written, knowledge);
     if (cut.empty() || !first_cut_in(name, knowledge).empty()) return;
-    line.notes.push_back(name + ": the " + cut + " is not told apart here; taken as its meat as a whole, " +
-                         trimmed_text(std::round(ingredient.composition.fat.mid), 0) + " % fat; say the fat where you know it");
+    line.notes.push_back(make_reason(ReasonKind::cut_not_apart, {{"fat", {}, ingredient.composition.fat.mid, "%"}}, {name}));
+    line.notes.back().about = cut;
 }
 
 }  // namespace
@@ -120,10 +119,10 @@ std::optional<Error> set_facts(const std::vector<FactText>& facts, const Ingredi
         auto& place = place_of(fact.kind, line);
         if (place) return Error{Trouble::bad_data, "one fact is told twice: expected it once", "", {}};
         place = *band;
-        if (auto note = fact_note(fact, ingredient, *band); !note.empty()) line.notes.push_back(std::move(note));
+        if (auto note = fact_note(fact, ingredient, *band)) line.notes.push_back(std::move(*note));
     }
     if (const auto told = facts_text(line, ingredient, knowledge); !facts.empty() && !told.empty())
-        line.notes.push_back(ingredient.names.front() + ": reckoned with " + told.substr(2) + ", as the line says");
+        line.notes.push_back(reason_about(ReasonKind::fact_as_said, told.substr(2), {ingredient.names.front()}));
     return std::nullopt;
 }
 

@@ -188,20 +188,15 @@ std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
     return unknown_volume(food, changed_before);
 }
 
-std::string bought_so(const NameRead& name, const Ingredient& ingredient) {
+std::optional<Reason> bought_so(const NameRead& name, const Ingredient& ingredient) {
     const Tissue tissue = ingredient.tissue;
     const bool produce = tissue == Tissue::fruit || tissue == Tissue::bulb || tissue == Tissue::root || tissue == Tissue::stalk;
-    const std::string& food = ingredient.names.front();
-    if (produce && has_step(name.before.prepared, "pickled"))
-        return food + ", pickled: reckoned as " + food +
-               " pickled at home; a bought one brings its own salt, sugar and acid, so read its jar";
-    if (tissue == Tissue::fruit && has_step(name.before.prepared, "dried"))
-        return food + ", dried: reckoned as " + food +
-               " dried brittle at home; a bought one is softer, and often holds sulphite or sugar: " + "read its packet";
+    const auto bought = [&](ReasonKind kind) { return make_reason(kind, {}, {ingredient.names.front()}); };
+    if (produce && has_step(name.before.prepared, "pickled")) return bought(ReasonKind::bought_pickled);
+    if (tissue == Tissue::fruit && has_step(name.before.prepared, "dried")) return bought(ReasonKind::bought_dried);
     const auto& salt = ingredient.composition.salt;
-    if (salt.low < salt.mid / 2 && contains(ingredient.may_hold, "sulphite"))
-        return food + ": some are salted, and some hold sulphite: read the packet";
-    return {};
+    if (salt.low < salt.mid / 2 && contains(ingredient.may_hold, "sulphite")) return bought(ReasonKind::bought_salted);
+    return std::nullopt;
 }
 
 std::optional<Error> seasoned_already(const NameRead& name, std::string_view written) {

@@ -36,6 +36,6 @@ std::optional<Error> means_another(const NameRead& name, const AmountText& amoun
 std::optional<Error> chile_of_any_size(const MeasuredFood& food);
 
 /// "Pickled onions", "dried apple": bought so, and reckoned as the fresh one made so at home. Empty where nothing is to be told.
-std::string bought_so(const NameRead& name, const Ingredient& ingredient);
+std::optional<Reason> bought_so(const NameRead& name, const Ingredient& ingredient);
 
 }  // namespace standin

@@ -276,15 +276,14 @@ private:
 
     void tell_presumed_whole(const AmountText& amount, const Weighed& weighed, const Ingredient& ingredient,
                              std::vector<LineDoubt>& doubts) const {
-        if (per_ && !per_said_) doubts.push_back({Confidence::likely, "reckoned per " + base_text(*per_) + ", as the heading says", false});
+        if (per_ && !per_said_) doubts.push_back({Confidence::likely, base_reason(ReasonKind::per_by_heading, *per_), false});
         if (presumed_whole_ == Whole::none) return;
         const bool meat = presumed_whole_ == Whole::meat;
         const auto of = shares_of_own(amount, weighed.grams.mid);
-        doubts.push_back({ingredient.roles.front() == Role::salt ? Confidence::unsure : Confidence::likely,
-                          ingredient.names.front() + ": taken as " + of[meat ? 0 : 1] +
-                              (meat ? ", the usual base" : ", as the other shares are") + "; write \"" + of[meat ? 1 : 0] +
-                              "\" if it is of that",
-                          true});
+        Reason presumed = reason_about(ReasonKind::share_presumed, of[meat ? 0 : 1], {ingredient.names.front()});
+        presumed.role = meat ? "meat" : "batch";
+        presumed.note = of[meat ? 1 : 0];
+        doubts.push_back({ingredient.roles.front() == Role::salt ? Confidence::unsure : Confidence::likely, std::move(presumed), true});
     }
 
     // "2 tsp salt, heaped"
@@ -364,19 +363,20 @@ private:
         tell_presumed_whole(amount, *weighed, *name.ingredient, read.doubts);
         for (const auto& told : read.line.declared)  // counted, not passed over
             for (auto& doubt : read.doubts)
-                if (doubt.text == name.ingredient->names.front() + ": passed over: \"" + told.words + "\"")
-                    doubt.text = name.ingredient->names.front() + ": counted among the allergens: \"" + told.words + "\"";
+                if (doubt.what.kind == ReasonKind::passed_over && doubt.what.about == told.words)
+                    doubt.what.kind = ReasonKind::counted_allergen;
         for (auto& told : told_hazards(written_, read.line, knowledge_)) read.doubts.push_back({Confidence::unsure, std::move(told), true});
         if (auto purpose = outside_purpose(written_, knowledge_); !purpose.empty())
-            read.doubts.push_back({Confidence::unsure, purpose + ": counted into the mass; take the line out if it stays outside", true});
+            read.doubts.push_back({Confidence::unsure, reason_about(ReasonKind::outside_counted_in, purpose), true});
         if ((" " + fold(written_) + " ").find(" optional ") != std::string::npos)
-            read.doubts.push_back({Confidence::likely, name.ingredient->names.front() + ", optional: counted in", true});
+            read.doubts.push_back(
+                {Confidence::likely, make_reason(ReasonKind::optional_counted_in, {}, {name.ingredient->names.front()}), true});
         for (const auto& doubt : read.doubts)
-            if (doubt.always) read.line.notes.push_back(doubt.text);
+            if (doubt.always) read.line.notes.push_back(doubt.what);
         if (auto wrong = noted_weight(amount, *weighed, read.doubts)) return miss(understood, std::move(*wrong), at);
         const auto told_before = static_cast<std::ptrdiff_t>(read.doubts.size());
         drain_tin({name, amount, notes_, knowledge_}, *weighed, read.doubts);
-        for (auto doubt = read.doubts.begin() + told_before; doubt != read.doubts.end(); ++doubt) read.line.notes.push_back(doubt->text);
+        for (auto doubt = read.doubts.begin() + told_before; doubt != read.doubts.end(); ++doubt) read.line.notes.push_back(doubt->what);
         if (amount.of == Whole::none) {
             read.line.grams = weighed->grams;
             read.line.count = notes_.count ? notes_.count : weighed->count;
@@ -387,9 +387,9 @@ private:
             if (read.share->fraction.low <= 0) return miss(understood, {Trouble::bad_data, "a share must be more than zero", "", {}}, at);
         }
         if (auto wrong = settle_preparations(read.line, {name, amount, notes_, knowledge_})) return miss(understood, std::move(*wrong), at);
-        if (auto told = bought_so(name, *name.ingredient); !told.empty()) {
-            read.doubts.push_back({Confidence::unsure, told, true});
-            read.line.notes.push_back(std::move(told));
+        if (auto told = bought_so(name, *name.ingredient)) {
+            read.doubts.push_back({Confidence::unsure, *told, true});
+            read.line.notes.push_back(std::move(*told));
         }
         if (auto danger = danger_of_food(written_, read.line, knowledge_, on_the_shelf_)) return miss(understood, std::move(*danger), at);
         return read;
@@ -402,7 +402,7 @@ private:
         if (!said || std::abs(*said - name.ingredient->composition.fat.mid) < same) return;
         const Band& spread = knowledge_.parameter("composition.spread.fat-said");
         line.fat_pct = Band{std::max(0.0, *said + spread.low), *said, std::min(100.0, *said + spread.high)};
-        line.notes.push_back(name.ingredient->names.front() + ": reckoned with " + plain_number(*said) + " % fat, as the line says");
+        line.notes.push_back(make_reason(ReasonKind::fat_as_said, {{"fat", {}, *said, "%"}}, {name.ingredient->names.front()}));
     }
 
     std::optional<Error> hazards_in_passing(const NameRead& name, Line& line) const {
@@ -439,7 +439,7 @@ private:
                 return Error{Trouble::bad_data, "the weight in brackets is another one: expected the same weight twice", "", {}};
             if (!notes_.about && std::abs(noted.mid - weighed.grams.mid) > rounding * weighed.grams.mid) {
                 weighed.grams = {std::min(noted.low, weighed.grams.low), weighed.grams.mid, std::max(noted.high, weighed.grams.high)};
-                doubts.push_back({Confidence::likely, "two weights are told that differ: the first is taken, the band spans both", false});
+                doubts.push_back({Confidence::likely, make_reason(ReasonKind::weights_differ), false});
             } else if (!notes_.about && noted.low < noted.high && noted.low <= weighed.grams.mid && noted.high >= weighed.grams.mid)
                 weighed.grams = {noted.low, weighed.grams.mid, noted.high};
             return std::nullopt;

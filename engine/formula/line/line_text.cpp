@@ -16,8 +16,9 @@ namespace {
 constexpr std::size_t longest_line = 2000;  // bytes
 
 std::ptrdiff_t passed_over_in(const ReadLine& read) {
-    return std::count_if(read.doubts.begin(), read.doubts.end(),
-                         [](const LineDoubt& doubt) { return doubt.text.find("passed over: ") != std::string::npos; });
+    return std::count_if(read.doubts.begin(), read.doubts.end(), [](const LineDoubt& doubt) {
+        return doubt.what.kind == ReasonKind::passed_over || doubt.what.kind == ReasonKind::passed_unknown;
+    });
 }
 
 // Frozen kale where kale was read: the same food, told more closely.
@@ -75,8 +76,9 @@ Result<ReadLine> read_any_tongue(std::string_view line, const LineSetting& setti
             return Failure(std::move(*danger));
         }
         translated->translated = foreign;
-        translated->doubts.push_back(
-            {Confidence::likely, std::string(foreign ? "read word for word as" : "read as") + " \"" + english + "\"", false});
+        Reason in_english = reason_about(ReasonKind::translated, english);
+        if (foreign) in_english.role = "word for word";
+        translated->doubts.push_back({Confidence::likely, std::move(in_english), false});
         return translated;
     }
     return first_miss ? std::move(*first_miss) : std::move(read);
@@ -97,8 +99,11 @@ std::optional<ReadLine> read_without_slips(std::string_view line, const LineSett
         if (found && found->line.ingredient == read->line.ingredient) continue;
         if (found || !other_danger_near(slips, food, setting.knowledge).empty()) return std::nullopt;
         for (const auto& slip : slips) {
-            read->doubts.push_back({Confidence::unsure, "\"" + slip.written + "\" taken for \"" + slip.meant + "\"", true});
-            read->line.notes.push_back(food.names.front() + ": " + read->doubts.back().text);
+            Reason mended = reason_about(ReasonKind::slip_mended, slip.written);
+            mended.note = slip.meant;
+            read->doubts.push_back({Confidence::unsure, mended, true});
+            mended.foods = {food.names.front()};
+            read->line.notes.push_back(std::move(mended));
         }
         found = std::move(*read);
         nearest = edits;
@@ -120,7 +125,7 @@ Result<ReadLine> read_likeness(std::string_view line, const Likeness& likeness, 
     }
     read->line.called = likeness.called;
     read->doubts.push_back({Confidence::unsure, likeness_note(likeness.called, like), true});
-    read->line.notes.push_back(read->doubts.back().text);
+    read->line.notes.push_back(read->doubts.back().what);
     return read;
 }
 

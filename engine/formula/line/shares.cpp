@@ -1,6 +1,9 @@
 #include "formula/line/shares.hpp"
 
+#include <array>
+
 #include "core/band.hpp"
+#include "core/contains.hpp"
 #include "formula/line/amount.hpp"
 
 namespace standin {
@@ -61,6 +64,12 @@ void check_weights(const std::vector<ReadLine>& lines, Troubles& troubles) {
 }
 
 }  // namespace
+
+bool is_of_form(ReasonKind kind) {
+    return contains(std::array{ReasonKind::meant_as, ReasonKind::dried_by_share, ReasonKind::fresh_by_share, ReasonKind::not_the_other,
+                               ReasonKind::from_container, ReasonKind::form_not_known, ReasonKind::translated},
+                    kind);
+}
 
 std::vector<Line> settle(std::vector<ReadLine> lines, const Knowledge& knowledge, Troubles& troubles) {
     const Band meat = sum(lines, true, knowledge);

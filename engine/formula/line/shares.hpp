@@ -22,9 +22,12 @@ struct Share {
 /// What makes a reading less than sure.
 struct LineDoubt {
     Confidence confidence = Confidence::likely;
-    std::string text;
+    Reason what{};
     bool always = false;  ///< goes with the line onto every page
 };
+
+/// Whether it leaves open which form of the food is meant.
+bool is_of_form(ReasonKind kind);
 
 struct ReadLine {
     Line line;

@@ -40,8 +40,8 @@ std::optional<SoakedIn> soaked_in_measured(std::string_view line, const Origin& 
             return word.folded == "squeezed" || word.folded == "pressed" || word.folded == "drained" || word.folded == "wrung";
         });
         const auto& name = knowledge.ingredient(liquid->line.ingredient)->names.front();
-        soaked.told = "all of the " + name + " is counted in" +
-                      (squeezed ? "; weigh what is squeezed out, and take it off the line of the " + name : std::string());
+        soaked.told = make_reason(ReasonKind::soaked_counted_in, {}, {name});
+        if (squeezed) soaked.told.role = "squeezed";
         return soaked;
     }
     return std::nullopt;
@@ -52,10 +52,8 @@ void tell_of_soaking(const NameRead& name, ReadLine& read) {
     if (!liquid) return;
     const std::string& called = liquid->names.front();
     for (const auto& allergen : liquid->allergens) read.line.declared.push_back({allergen, "soaked in " + called});
-    read.doubts.push_back({Confidence::unsure,
-                           name.ingredient->names.front() + ": soaked in " + called + ", reckoned as in water; to count the " + called +
-                               ", give it a line with its weight",
-                           true});
+    read.doubts.push_back(
+        {Confidence::unsure, make_reason(ReasonKind::soaked_as_water, {}, {name.ingredient->names.front(), called}), true});
 }
 
 }  // namespace standin

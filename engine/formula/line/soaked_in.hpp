@@ -14,7 +14,7 @@ namespace standin {
 
 struct SoakedIn {
     std::string food, liquid;  ///< a line each
-    std::string told;          ///< what was presumed
+    Reason told{};             ///< what was presumed
 };
 
 /// Of bread, crumbs and the like, with a liquid that has an amount and can be read; else nothing.

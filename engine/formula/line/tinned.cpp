@@ -39,20 +39,19 @@ void drain_tin(const MeasuredFood& food, Weighed& weighed, std::vector<LineDoubt
     const Unit* held = labelled(food);
     const auto told = [&](std::string_view word) { return says(food.name.before, word) || says(food.name.after, word); };
     if (!held || food.notes.drained || told("undrained")) return;
-    const std::string a = "a " + std::string(held->word);
+    const auto tell = [&](Confidence confidence, ReasonKind kind) {
+        Reason reason = make_reason(kind, {{"drained", {}, weighed.grams.mid, "g"}});
+        reason.role = held->word;
+        doubts.push_back({confidence, std::move(reason), true});
+    };
     if (lies_in_water(*food.name.ingredient)) {
         weighed.grams = product(weighed.grams, food.knowledge.parameter("reading.drained-share"));
-        doubts.push_back({told("drained") ? Confidence::likely : Confidence::unsure,
-                          a + " tells its weight with the water: reckoned drained, " + plain_number(std::round(weighed.grams.mid)) + " g",
-                          true});
+        tell(told("drained") ? Confidence::likely : Confidence::unsure, ReasonKind::tin_with_water);
     } else if (told("drained")) {
         weighed.grams = product(weighed.grams, food.knowledge.parameter("reading.drained-share-other"));
-        doubts.push_back({Confidence::unsure,
-                          a + " tells its weight before draining: reckoned drained, " + plain_number(std::round(weighed.grams.mid)) +
-                              " g; its label tells the drained weight",
-                          true});
+        tell(Confidence::unsure, ReasonKind::tin_to_drain);
     } else if (held->word == "jar" && lies_in_brine(*food.name.ingredient)) {
-        doubts.push_back({Confidence::unsure, a + " often tells its weight with the brine: taken as the drained weight", true});
+        tell(Confidence::unsure, ReasonKind::tin_with_brine);
     }
 }
 

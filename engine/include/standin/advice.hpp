@@ -64,6 +64,7 @@ struct Excluded {
     std::string takes, note;           ///< in words: what is of that kind; what of it no record can tell
     std::vector<std::string> lines;    ///< ids, of the formula
     std::vector<std::string> casings;  ///< as written, of what stands beside the mass
+    std::vector<Reason> notes{};       ///< what `note` says, one by one
 };
 
 /// What the maker asks of `swaps`.
@@ -79,14 +80,14 @@ struct SwapsAnswer {
     double line_grams = 0;
     std::vector<Role> roles;
     std::vector<StandIn> stand_ins;       ///< in the order a maker would try them
-    std::vector<std::string> left_out;    ///< whose condition the formula's own process goes against, and which
+    std::vector<Reason> left_out;         ///< whose condition the formula's own process goes against, and which
     std::vector<AllergenText> allergens;  ///< of the formula as it is
     std::vector<CautionText> cautions;
     CoreAsked core;
-    std::vector<std::string> read_as;  ///< what the reader of the formula took upon itself
-    PageSafety on_page;                ///< over the formula and every stand-in shown
-    std::string overlay;               ///< the folder laid over the built-in knowledge; empty: none
-    std::vector<Excluded> excluded;    ///< what was to be left out
+    std::vector<Reason> read_as;     ///< what the reader of the formula took upon itself
+    PageSafety on_page;              ///< over the formula and every stand-in shown
+    std::string overlay;             ///< the folder laid over the built-in knowledge; empty: none
+    std::vector<Excluded> excluded;  ///< what was to be left out
 };
 
 /// What was taken to be on hand, or not, without being said.

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "standin/band.hpp"
+#include "standin/reason.hpp"
 
 namespace standin {
 
@@ -22,7 +23,7 @@ struct PriceList {
     std::string name;      ///< of the file
     std::string currency;  ///< word or sign as first written; empty: none was
     std::vector<Price> prices;
-    std::vector<std::string> notes;  ///< what the reader took upon itself
+    std::vector<Reason> notes;  ///< what the reader took upon itself
 };
 
 struct CostLine {
@@ -40,7 +41,7 @@ struct Cost {
     Band piece_money;
     std::vector<CostLine> lines;
     std::vector<std::string> unpriced;  ///< names, each once; water from the tap costs nothing
-    std::vector<std::string> notes;
+    std::vector<Reason> notes;
 };
 
 /// How much more a kilo of the raw mass costs than that of another formula; below zero it saves.

@@ -7,6 +7,7 @@
 
 #include "standin/band.hpp"
 #include "standin/process.hpp"
+#include "standin/reason.hpp"
 
 namespace standin {
 
@@ -37,7 +38,7 @@ struct Line {
     bool keep = false;                 ///< never swap or move it
     std::optional<double> count;       ///< pieces, where the maker counted (chiles: pods)
     std::string written;               ///< the amount in the maker's words
-    std::vector<std::string> notes{};  ///< what the reader took upon itself ("pork" read as pork shoulder); shown with every answer
+    std::vector<Reason> notes{};       ///< what the reader took upon itself ("pork" read as pork shoulder); shown with every answer
     std::vector<Declared> declared{};  ///< allergens the line says it holds, beyond those of the ingredient: "contains milk and egg"
     std::optional<Band> fat_pct{};     ///< fat in 100 g of it, where the maker said so: "70 % lean"
     std::optional<Band> ph{};          ///< of this food, where the maker measured it
@@ -57,12 +58,12 @@ struct Formula {
     std::vector<Line> lines;
     Process process;
     std::vector<Beside> beside{};
-    std::string parent{};                ///< title of the formula that this one was made from
-    std::string date{};                  ///< when it was made, as written: "2026-05-01"
-    std::vector<std::string> to_do{};    ///< what to see to before the work begins: "chard: strip the ribs"
-    std::vector<std::string> method{};   ///< the maker's own words of how it is made, beside the lines
-    std::vector<Declared> declared{};    ///< what notes and instructions say it holds
-    std::vector<std::string> read_as{};  ///< what the reader took upon itself, beyond single lines
+    std::string parent{};               ///< title of the formula that this one was made from
+    std::string date{};                 ///< when it was made, as written: "2026-05-01"
+    std::vector<std::string> to_do{};   ///< what to see to before the work begins: "chard: strip the ribs"
+    std::vector<std::string> method{};  ///< the maker's own words of how it is made, beside the lines
+    std::vector<Declared> declared{};   ///< what notes and instructions say it holds
+    std::vector<Reason> read_as{};      ///< what the reader took upon itself, beyond single lines
 };
 
 /// What is on hand.
@@ -74,13 +75,14 @@ struct InventoryItem {
 
 /// One line of a list as it was understood.
 struct StockRead {
-    std::string written, where, as;
+    std::string written, where;
+    Reason as;
 };
 
 struct Inventory {
     std::vector<InventoryItem> items;
     std::vector<std::string> missing;  ///< ids said to be not there
-    std::vector<std::string> notes;    ///< what the reader took upon itself
+    std::vector<Reason> notes;         ///< what the reader took upon itself
     std::optional<bool> complete;      ///< true: nothing else is on hand; false: everything else is; absent: not said
     std::vector<StockRead> read{};     ///< line by line
     std::vector<std::string> aside{};  ///< what is on hand and not known here, as written

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "standin/band.hpp"
+#include "standin/reason.hpp"
 
 namespace standin {
 
@@ -34,7 +35,7 @@ struct KitchenFact {
 struct Kitchen {
     std::string file;  ///< its name, as pages tell it
     std::vector<KitchenFact> facts{};
-    std::vector<std::string> notes{};  ///< what the reader took upon itself
+    std::vector<Reason> notes{};  ///< what the reader took upon itself
 };
 
 }  // namespace standin

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "standin/band.hpp"
+#include "standin/reason.hpp"
 
 namespace standin {
 
@@ -13,7 +14,8 @@ struct NamedShare {
     std::string name;  ///< as it stands on the label
     double pct = 0;    ///< of all that goes into the bowl
     std::string says;  ///< "pork 82 %"
-    std::string why;
+    std::string why;   ///< in words
+    Reason reason{};
 };
 
 /// One row of the nutrition table, per 100 g.

@@ -67,7 +67,7 @@ struct PlanAnswer {
     std::vector<WorthBuying> buy_first;  ///< what helps most first
     std::vector<Purchase> buy;           ///< for all of the plan, less what is on the list
     std::vector<Presumption> presumed;
-    std::vector<std::string> read_as;
+    std::vector<Reason> read_as;
     PageSafety on_page;
     std::string overlay;
 };

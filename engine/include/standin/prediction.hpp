@@ -119,11 +119,11 @@ struct Prediction {
     std::vector<AllergenText> allergens;  ///< those that a bought food often holds come last, not sure
     std::vector<CautionText> cautions;
     CoreAsked core;
-    std::optional<double> warming_h;   ///< of the core between the temperatures at which toxins form; absent: not known
-    std::string overlay;               ///< the folder laid over the built-in knowledge; empty: none
-    std::string label;                 ///< draft ingredient list
-    std::vector<Reason> notes;         ///< where a model was stretched beyond its validity
-    std::vector<std::string> read_as;  ///< what the reader of the formula took upon itself
+    std::optional<double> warming_h;  ///< of the core between the temperatures at which toxins form; absent: not known
+    std::string overlay;              ///< the folder laid over the built-in knowledge; empty: none
+    std::string label;                ///< draft ingredient list
+    std::vector<Reason> notes;        ///< where a model was stretched beyond its validity
+    std::vector<Reason> read_as;      ///< what the reader of the formula took upon itself
 };
 
 }  // namespace standin

@@ -11,29 +11,31 @@ namespace standin {
 enum class Units { metric, us, both };
 
 enum class ReasonKind {
-    stands_in,     ///< a stand-in for a line: its dose against the line's, how close it is
-    not_there,     ///< nothing of the line is to be had, or only so much
-    unwanted,      ///< the maker asked for none of it
-    less_acid,     ///< less acid lets the meat bind
-    sourness,      ///< the line moves it, or holds it
-    heat,          ///< likewise
-    salt,          ///< likewise
-    fat,           ///< likewise
-    green,         ///< likewise
-    drier_paste,   ///< less loose water dilutes the meat's protein less
-    balance,       ///< follows the other changes
-    binder,        ///< holds loose water
-    addition,      ///< brings the dose of its role
-    order,         ///< salt and lean first
-    mixing,        ///< longer
-    cold,          ///< colder while mixing
-    plate,         ///< another grinder plate
-    rest,          ///< a shorter rest
-    rest_cold,     ///< a colder one
-    core,          ///< no hotter than needed
-    short_blanch,  ///< of `foods`, for fewer minutes
-    squeeze,       ///< `foods`, after blanching
-    cook_through,  ///< the meat that comes in asks for more heat
+    stands_in,         ///< a stand-in for a line: its dose against the line's, how close it is
+    not_there,         ///< nothing of the line is to be had, or only so much
+    unwanted,          ///< the maker asked for none of it
+    less_acid,         ///< less acid lets the meat bind
+    sourness,          ///< the line moves it, or holds it
+    heat,              ///< likewise
+    salt,              ///< likewise
+    fat,               ///< likewise
+    green,             ///< likewise
+    drier_paste,       ///< less loose water dilutes the meat's protein less
+    balance,           ///< follows the other changes
+    binder,            ///< holds loose water
+    addition,          ///< brings the dose of its role
+    order,             ///< salt and lean first
+    mixing,            ///< longer
+    cold,              ///< colder while mixing
+    plate,             ///< another grinder plate
+    rest,              ///< a shorter rest
+    rest_cold,         ///< a colder one
+    core,              ///< no hotter than needed
+    short_blanch,      ///< of `foods`, for fewer minutes
+    squeeze,           ///< `foods`, after blanching
+    cook_through,      ///< the meat that comes in asks for more heat
+    acid_loosens,      ///< acid, for who wants it looser; `role` is "wet" where water comes with it
+    lean_comes_along,  ///< as much lean comes in with the fat
 
     // What is said of a batch. `about` is the id of the record that calls for it, where there is one.
     caution,       ///< `note` is the rule, `foods` call for it; figures: "value" and "limit" where it compares
@@ -96,6 +98,7 @@ enum class ReasonKind {
     wet_leaves,    ///< `foods` are thawed and not squeezed
     fine_scale,    ///< `foods` ask for one
     casing_named,  ///< the casing `role` is an ingredient; `about`: the animal that the formula does not hold
+    width_unsaid,  ///< the `role`, title or casing, speaks of links, and nothing says how wide
     kept_to_rule,  ///< the field `about` of the making; the formula's figure, then the most; `note` is the rule
 
     // What mending cannot do: `about` is what was tasted.
@@ -105,9 +108,119 @@ enum class ReasonKind {
     nothing_brings,  ///< nothing that may come in
     none_of_it,      ///< the formula has nothing of that kind
 
+    // What is told of a list beside the search.
+    asks_of_making,      ///< a stand-in, `foods`, left out for `asks`, which the formula's own making goes against
+    too_heavy,           ///< likewise, for so many times the weight that it would take
+    makes_up_liquid,     ///< water beside a stand-in
+    kept_by_packet,      ///< `foods` stay as the maker asks, though a bought one may hold what is left out
+    list_tells_of_it,    ///< the list itself says, in the words `about`, that `foods` hold what is left out
+    only_that_food,      ///< only the food named is left out, not all with the allergens `foods`
+    against_each_other,  ///< the first of `foods` is asked for and left out by the word `about`; the others are allergens it brings
+
+    // How large a sheet is, and what stands on its label.
+    as_the_formula,     ///< not scaled
+    to_meat,            ///< to so much meat, `about` as asked
+    to_total,           ///< to so much in all, likewise
+    as_far_as,          ///< as far as `about` goes
+    named_in_title,     ///< why a share is named
+    meat_named,         ///< likewise, under the name of the meat
+    meat_always_named,  ///< likewise, by law
+    fat_named_apart,    ///< likewise, fat beyond what the word meat covers
+
+    // What an answer rests on that is not known.
+    not_known_well,    ///< `about`: the quantity; `role`: what of it, `foods`: whose
+    effect_not_known,  ///< likewise of what is done, `foods`, to a food
+    worth_measuring,   ///< `about`: what of `foods` (`role` where of a piece or a bunch); the figure is the usual one
+
+    // What a title promises, and a casing. `about` is the id of the caution.
+    title_raw,             ///< eaten raw, in the words `role`
+    title_broken,          ///< `role` is promised, and `foods` break it
+    title_of_no_allergen,  ///< likewise, of no allergen at all
+    title_to_be_shown,     ///< nothing breaks `role`, and lines alone do not keep it
+    title_of_diet,         ///< likewise; `note` is what the record of the diet says
+    title_without_animal,  ///< of the animal `role` there is no line; the meat is `foods`
+    title_beside_animal,   ///< beside the animals `role` there are `foods`
+    casing_of_animal,      ///< `foods` is of `by_way`, which the mass is not; `role` "perhaps" where that is not sure
+    own_records,           ///< the folder `role` is laid over the knowledge
+    cap,                   ///< a legal limit, `note`; figures: "value", "limit", "with liquids"; `role`: under, over, nearly, as counted
+
     sets_cold,     ///< what binds only once it is cold; figures: bind and firmness, in the heat and served cold
     keeps_frozen,  ///< `note` is how; figures: grams that a kilo as picked gives, months
     table,         ///< how it differs at the table: `figures` in noticeable differences, `foods` missed, `note` the least like
+
+    // What is told in a step of a sheet besides its task (`BenchTask`).
+    own_board,       ///< of raw meat
+    not_rinsed,      ///< raw poultry
+    gloves_for,      ///< `foods` burn the skin
+    seeds_first,     ///< into the blender
+    rests_too_long,  ///< the formula's figure; raw it does not keep that long
+    done_at,         ///< the figure is the core, and how long it must stay there
+    asked_of_it,     ///< `note`: what a stand-in, `foods`, asks of whoever handles it
+
+    // What a reader took upon itself. `foods`: what was read; `about`: the words as written.
+    meant_as,            ///< a word that leaves the kind open
+    usual_by_spoon,      ///< presumed to be the dry one
+    dried_by_share,      ///< there is too little of it to be the fresh one
+    fresh_by_share,      ///< there is too much of it to be the dried one
+    not_the_other,       ///< the first of `foods`, and not the second
+    from_container,      ///< kept in a `role`
+    form_not_known,      ///< likewise, and read as fresh
+    packed_leaves,       ///< how firmly differs
+    by_measure,          ///< the weight of a `role`, of which the figure is that of the line; `about` "crystals" where these differ
+    measure_of_country,  ///< a `role` taken as that of one country; the figures are millilitres there and elsewhere
+    middle_of_range,
+    passed_unknown,  ///< not known here
+    passed_over,
+    counted_allergen,    ///< `about` says that it holds one
+    hazard_told,         ///< `note` is what the lexicon says of the words
+    title_told,          ///< likewise, of the title
+    outside_counted_in,  ///< what is said to stay outside
+    optional_counted_in,
+    weights_differ,  ///< the first is taken
+    per_by_heading,  ///< reckoned per so much, `role`: of meat or batch
+    amounts_per,     ///< likewise, all under the heading `about`
+    share_presumed,  ///< of meat or batch, `role`, where the line does not say; `about` and `note`: the one and the other in words
+    fat_as_said,
+    fact_as_said,    ///< `about` what the line says
+    with_its_skin,   ///< the figure is its fat
+    cut_not_apart,   ///< `about` is the cut; the figure is the fat of its meat as a whole
+    heat_of_dried,   ///< figures: SHU of the dried pod, mg/kg in the fresh one
+    tin_with_water,  ///< the figure is what is left, drained; `role`: the can or jar
+    tin_to_drain,    ///< likewise
+    tin_with_brine,
+    bought_pickled,
+    bought_dried,
+    bought_salted,
+    soaked_as_water,    ///< the second of `foods` is not counted
+    soaked_counted_in,  ///< all of the liquid `foods`; `role` "squeezed" where some comes out again
+    slip_mended,        ///< `about` for `note`
+    translated,         ///< in English `about`; `role` "word for word"
+    likened,            ///< the first of `foods` is not known here and goes by the second
+    weighed_by_rest,    ///< a share of the lines that were understood
+    other_tongue,       ///< the lines `foods`; the figure counts the others
+    of_the_recipe,      ///< likewise
+    allergen_beside,    ///< `role` is named beside the lines and by none
+    meat_beside,        ///< likewise a meat
+    part_of_method,
+    method_kept,    ///< so many steps
+    from_method,    ///< figures of the making, `foods` with what is done to them
+    stands_beside,  ///< `about` is no line of the mass; `note`: what it is
+    kitchen_fact,   ///< `note` tells it
+
+    // Likewise of a list of what is on hand.
+    taken_as_amount,  ///< `about` as `note`
+    whichever_it_is,  ///< any of `foods`
+    juice_and_zest,
+    takes_in,           ///< `foods`, or the kind that `note` tells
+    says_nothing_of,    ///< no word against `foods`
+    of_the_formula,     ///< the formula's `foods`
+    dried_unless_leaf,  ///< `about` would be the leaf
+    both_are_one,       ///< `about` on hand and `note` not, and both are `foods`
+    list_is_all,
+    list_is_beside,   ///< the rest is there
+    stock_weight,     ///< the figure is as picked or bought; `role` "whole" where it is not
+    stock_unweighed,  ///< `role`: "none", "plenty" or "untold"; a figure counts `foods` where they are many
+    set_aside,        ///< not known, `note` says how
 };
 std::string_view word(ReasonKind kind);
 
@@ -135,8 +248,14 @@ struct Reason {
     friend bool operator==(const Reason&, const Reason&) = default;
 };
 
+/// Whether it says anything at all; one that was never made does not.
+bool is_told(const Reason& reason);
+
 /// Of this kind, with these figures and foods, everything else empty.
 Reason make_reason(ReasonKind kind, std::vector<Figure> figures = {}, std::vector<std::string> foods = {});
+
+/// Likewise, of `about`.
+Reason reason_about(ReasonKind kind, std::string about, std::vector<std::string> foods = {});
 
 /// In words alone, for what has no kind of its own.
 Reason said(std::string words);

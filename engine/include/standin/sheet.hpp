@@ -9,6 +9,8 @@
 #include "standin/band.hpp"
 #include "standin/formula.hpp"
 #include "standin/prediction.hpp"
+#include "standin/process.hpp"
+#include "standin/reason.hpp"
 
 namespace standin {
 
@@ -42,12 +44,46 @@ struct StepPart {
     std::string verb{};  ///< what is done to this part where the step does not do the same to all: "peel"
 };
 
+/// What is done at the bench. What, how and why in words is `narrate`'s.
+enum class BenchTask {
+    preparation,  ///< of the knowledge, in its own words
+    weigh,        ///< trim and weigh out
+    shell,        ///< what lived in the sea
+    soak_casing,
+    chill,
+    grind,
+    blend,           ///< the paste
+    salt_meat,       ///< with the dry seasoning
+    work_in,         ///< paste and liquid
+    work_in_soaked,  ///< likewise, with a binder that soaks in the liquid first
+    acid_last,
+    acid_first,
+    mix_the_rest,  ///< with the meat that lies in acid
+    mix_all,       ///< together
+    taste,         ///< a fried patty
+    stuff,
+    shape,  ///< patties, or loose
+    rest,
+    cook,
+    at_the_plate,  ///< a sauce that brings back what is not in the mass
+};
+std::string_view word(BenchTask task);
+
+/// What, how and why, in the words of the knowledge or the formula.
+struct OwnStepWords {
+    std::string what, how, why;
+};
+
 /// One thing to do. Absent numbers are not known or do not matter.
 struct SheetStep {
-    std::string id;    ///< stable: a preparation's id, or stand-in buy weigh casing chill grind paste mix-salt mix-rest mix-acid mix taste
-                       ///< shape rest cook
-    std::string what;  ///< two or three words
-    std::string how;   ///< a sentence, without numbers
+    std::string id;  ///< stable: a preparation's id, or stand-in buy weigh casing chill grind paste mix-salt mix-rest mix-acid mix taste
+                     ///< shape rest cook
+    BenchTask task = BenchTask::preparation;
+    std::optional<Cook> cook;       ///< of BenchTask::cook: where
+    OwnStepWords own{};             ///< of a preparation, and of what the formula keeps for the plate
+    std::vector<Reason> besides{};  ///< what else is to be minded in this step
+    std::string what;               ///< in words, in metric: two or three
+    std::string how;                ///< likewise: a sentence, without the numbers below
     std::string why;
     std::vector<StepPart> parts;
     double grams_in = 0, grams_out = 0;
@@ -103,6 +139,7 @@ struct SheetYield {
 
 struct Sheet {
     std::string scaled;  ///< in words: "to 5 kg of meat"
+    Reason scaling{};    ///< what it was scaled to
     double factor = 1;
     Formula formula;  ///< scaled
     Prediction prediction;

@@ -21,6 +21,7 @@ struct Unknown {
     bool kitchen = false;  ///< the maker can find out; else the model itself does not know
     double share = 0;      ///< of the property's variance that goes with it
     Band known;            ///< the band that would be left, were it exactly at its middle
+    Reason reason{};       ///< which quantity of what
 };
 
 /// Something a maker can measure and write into a kitchen file.
@@ -29,6 +30,7 @@ struct Measurement {
     std::string line;     ///< of the kitchen file, with the usual figure in place of the maker's own: "batch pH: 5.4"
     Band known;           ///< the band that would be left, were the reading the usual one
     double narrower = 0;  ///< share of the band's width that it takes away
+    Reason reason{};      ///< what of which food, and the usual figure
 };
 
 /// One of the things that multiply into a property.

@@ -1,18 +1,19 @@
-// What an uncertain quantity is called at the bench, and how a maker could come to know it.
+// Which quantity of what a draw is of, and whether a maker can find it out.
 #pragma once
 
 #include <string>
 
 #include "knowledge/knowledge.hpp"
+#include "standin/reason.hpp"
 
 namespace standin {
 
-struct UnknownWords {
-    std::string what, advice;
+struct UnknownQuantity {
+    Reason reason;
     bool kitchen = false;  ///< the maker can find out
 };
 
 /// `name` is that of a draw: "pork ph", "spinach chlorophyll", "blanched thin-leaf chlorophyll", "process.mixing_min", "bind.acid.scale".
-UnknownWords words_for(const std::string& name, const Knowledge& knowledge);
+UnknownQuantity quantity_of(const std::string& name, const Knowledge& knowledge);
 
 }  // namespace standin

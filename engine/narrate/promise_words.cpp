@@ -1,0 +1,77 @@
+// What a title promises against what is in the batch, a casing's animal, a legal limit.
+#include "core/words.hpp"
+#include "narrate/words.hpp"
+#include "standin/number_text.hpp"
+
+namespace standin {
+namespace {
+
+std::string title_says(const Reason& r) { return "The title says \"" + r.role + "\""; }
+
+std::string of_animals(const Reason& r) {
+    if (r.kind == ReasonKind::title_without_animal)
+        return "The title says " + r.role + ", and no line is of it" + (r.foods.empty() ? "." : ": the meat is " + listed(r.foods) + ".") +
+               " A name must not mislead about the animal: change the title or the lines.";
+    if (r.kind == ReasonKind::title_beside_animal)
+        return "Beside the " + r.role + " of the title there is meat or fat of another animal in it: " + listed(r.foods) +
+               ". Say so in the name: it matters to those who do not eat it.";
+    const std::string of = r.by_way.size() > 1 ? r.by_way[0] + " or " + r.by_way[1] : listed(r.by_way);
+    const bool pork = !r.by_way.empty() && r.by_way.front() == "pork";
+    return "The casing " + std::string(r.role == "perhaps" ? "may be" : "is") + " of " + of +
+           ", which the mass is not: " + listed(r.foods) +
+           ". Name it on the label and tell whoever eats none; sheep casings, or collagen stated to be of " +
+           (pork ? "beef" : "another beast") + ", do as well.";
+}
+
+std::string shown_share(double value, const std::string& unit) { return trimmed_text(value, 2) + (unit.empty() ? "" : " " + unit); }
+
+std::string against_limit(const std::string& verdict) {
+    if (verdict == "under") return "Under the limit";
+    if (verdict == "over") return "Over the limit";
+    return verdict == "nearly" ? "Just within the limit" : "Over the limit as it is usually counted";
+}
+
+// "Over the limit: fat 31 % (29-33); most 30 %. ..."
+std::string cap_words(const Reason& r) {
+    const Figure *limit = figure(r, "limit"), *with_liquids = figure(r, "with liquids");
+    if (r.figures.empty() || !limit) return r.note;
+    const Figure& value = r.figures.front();
+    std::string text = against_limit(r.role) + ": " + value.what + " " + shown_share(value.after, value.unit);
+    if (value.low && value.high && *value.high > *value.low)
+        text += " (" + trimmed_text(*value.low, 2) + "-" + trimmed_text(*value.high, 2) + ")";
+    if (with_liquids) text += ", " + shown_share(with_liquids->after, value.unit) + " with wine, vinegar, juice, milk and stock";
+    return text + (limit->low ? "; least " : "; most ") + shown_share(limit->after, value.unit) + ". " + r.note;
+}
+
+std::string promise_said(const Reason& r) {
+    switch (r.kind) {
+        case ReasonKind::title_raw:
+            return title_says(r) +
+                   ", which is eaten raw. Nothing here makes raw meat or fish safe to eat, however fresh, cold, salted or sour it is: it "
+                   "carries E. coli, Salmonella and parasites. Cook it to the core temperature above, or change the title.";
+        case ReasonKind::title_broken:
+            return title_says(r) + ", but the batch has what that takes in, or may: " + listed(r.foods) +
+                   ". Change the title or the lines.";
+        case ReasonKind::title_of_no_allergen:
+            return title_says(r) + ", but the batch holds allergens, or may: " + listed(r.foods) +
+                   ". No sausage is free of every allergen: change the title.";
+        case ReasonKind::title_to_be_shown:
+            return title_says(r) +
+                   ". No line breaks that, but lines alone do not keep it: what shared a grinder, mill or packing line is not known here, "
+                   "and whoever sells it so must be able to show it.";
+        case ReasonKind::title_of_diet:
+            return title_says(r) + ". " + r.note;
+        case ReasonKind::own_records:
+            return "Worked out with your own records (" + r.role + ") laid over the built-in ones.";
+        case ReasonKind::cap:
+            return cap_words(r);
+        default:
+            return of_animals(r);
+    }
+}
+
+}  // namespace
+
+std::string promise_words(const Reason& r, Units units) { return in_units(promise_said(r), units); }
+
+}  // namespace standin
