@@ -131,16 +131,81 @@ def check_digits(name, text):
                 yield f"{name}:{number}: {found[0]}: numbers become text and back in standin/number_text.hpp"
 
 
+# What an answer says is a reason, and its words are made in one room. Elsewhere five words in a row stand only in an error, which goes to
+# whoever asked and is no part of an answer, and in the places named here.
+wordless = {"adapt", "evaluate", "face", "formula", "mend", "models", "optimize", "plan", "safety", "substitute", "worksheet"}
+worded = {
+    "engine/adapt/verdict.cpp": "the distance as a word of praise",
+    "engine/evaluate/bind_factors.cpp": "names of figures",
+    "engine/face/engine_check.cpp": "what `check` complains of",
+    "engine/face/engine_lookup.cpp": "what is asked back",
+    "engine/face/engine_kitchen.cpp": "errors, put together by whoever calls",
+    "engine/formula/formats/formula_json.cpp": "what an error calls a part of the file",
+    "engine/formula/formats/stock_words.cpp": "errors, likewise",
+    "engine/formula/lexer/trouble.cpp": "errors, likewise",
+    "engine/formula/line/amount.cpp": "errors, likewise",
+    "engine/formula/line/by_share.cpp": "errors, likewise",
+    "engine/formula/line/own_share.cpp": "as a line is written",
+    "engine/formula/line/food_beside.cpp": "what stands beside the mass, as a formula keeps it",
+    "engine/formula/line/line_beside.cpp": "likewise",
+    "engine/safety/caps.cpp": "names of figures",
+    "engine/safety/cautions.cpp": "fills the places that a rule's own words leave open",
+    "engine/safety/conditions.cpp": "likewise",
+    "engine/safety/label.cpp": "the label itself",
+    "engine/worksheet/label_draft.cpp": "likewise",
+}
+literal = re.compile(r'"((?:[^"\\\n]|\\.)*)"')
+sentence = re.compile(r"[A-Za-z][a-z,;:']*(?: [a-z][a-z,;:']*){4,}")
+of_an_error = re.compile(r"\b(Error|[Ff]ailure|failed|Trouble|faults?_?|open_question|expected|troubles_?|problems_?|beyond|no_such|wrong|miss)\b")
+tokens = re.compile(r'"(?:[^"\\\n]|\\.)*"|//[^\n]*|\'(?:[^\'\\\n]|\\.)+\'|;|[^;"/\']+|.', re.S)
+
+
+def statements(text):
+    """Each statement with the number of its first line, without comments; neighbouring literals are one."""
+    line, first, now = 1, 1, ""
+    for found in tokens.finditer(text):
+        token = found[0]
+        if token == ";":
+            yield first, now
+            now = ""
+        elif not token.startswith("//"):
+            if not now.strip():
+                first = line + token[: len(token) - len(token.lstrip())].count("\n")
+            now = now.rstrip()[:-1] + token[1:] if token[0] == '"' and now.rstrip().endswith('"') else now + token
+        line += token.count("\n")
+    yield first, now
+
+
+def check_sentences(name, text):
+    parts = name.split("/")
+    if parts[0] != "engine" or parts[1] not in wordless:
+        return
+    for number, statement in statements(text):
+        said = [found[1] for found in literal.finditer(statement) if sentence.search(found[1])]
+        if said and not of_an_error.search(literal.sub('""', statement)):
+            if name in worded:
+                yield f"worded {name}"
+            else:
+                yield f'{name}:{number}: "{said[0]}": sentences are made in engine/narrate, of reasons'
+
+
 def check_code():
-    lengths = []
+    lengths, told = [], set()
     for name, text in code():
         yield from check_includes(name, text)
         yield from check_digits(name, text)
+        for complaint in check_sentences(name, text):
+            if complaint.startswith("worded "):
+                told.add(complaint.removeprefix("worded "))
+            else:
+                yield complaint
         if name.startswith("engine/") and name.split("/")[1] not in [*rooms, "include"]:
             yield f"{name}: no room of the house"
         lengths.append(text.count("\n"))
         if lengths[-1] > longest_file:
             yield f"{name}: {lengths[-1]} lines, at most {longest_file}"
+    for name in sorted(set(worded) - told):
+        yield f"{name}: has no sentence any more, and need not be allowed one"
     if statistics.median(lengths) > longest_median:
         yield f"the median code file has {statistics.median(lengths)} lines, at most {longest_median}"
 
