@@ -7,7 +7,7 @@ namespace standin {
 namespace {
 
 MixState mix_state(double ph, const ProcessState& process) {
-    return {ph, process.mixed_at_c, process.mixing_min, process.plate_mm, process.order, process.rest_h, process.core_c};
+    return {ph, process.mixed_at_c, process.mixing_min, process.plate_mm, process.order, process.rest_h, process.cooked_to_c};
 }
 
 // What the way of making costs, whatever goes in.
@@ -31,7 +31,7 @@ State Models::state(const Material& batch, const ProcessState& process) const {
     const BatchColour colour = this->colour(batch, acid.ph, process);
     const BatchHeat heat = batch_heat(batch, constants_.heat);
     const BatchBind bind = batch_bind(batch, mix_state(acid.ph, process), constants_.bind);
-    BatchCook cook = batch_cook(batch, {acid.ph, process.cook, process.core_c, making_of(bind)}, constants_.cooking);
+    BatchCook cook = batch_cook(batch, {acid.ph, process.cook, process.cooked_to_c, making_of(bind)}, constants_.cooking);
 
     p[Property::salt_pct] = salt.salt_pct;
     p[Property::salt_pct_of_meat] = salt.salt_pct_of_meat;
@@ -55,7 +55,7 @@ State Models::state(const Material& batch, const ProcessState& process) const {
     p[Property::cook_loss_pct] = cook.loss_pct;
     const double pigment =
         batch.share(Amount::chlorophyll_live, 1000) + batch.share(Amount::chlorophyll_set, 1000) + batch.share(Amount::pheophytin, 1000);
-    validity_->widen(p, {acid.ph, p[Property::fat_pct], p[Property::salt_pct], process.core_c, pigment, process.plate_mm},
+    validity_->widen(p, {acid.ph, p[Property::fat_pct], p[Property::salt_pct], process.cooked_to_c, pigment, process.plate_mm},
                      constants_.doubts);
     // What is doubted of the loss is doubted of what stays.
     if (p[Property::cook_loss_pct] != cook.loss_pct) cook = with_loss(batch, cook, p[Property::cook_loss_pct]);
@@ -76,7 +76,7 @@ BatchBind Models::bind(const Material& batch, const ProcessState& process) const
 double Models::ph(const Material& batch) const { return batch_acid(batch, acid_ready_).ph; }
 
 BatchColour Models::colour(const Material& batch, double ph, const ProcessState& process) const {
-    return batch_colour(batch, ph, process.rest_h, process.rest_at_c, process.cook, process.core_c, constants_.colour);
+    return batch_colour(batch, ph, process.rest_h, process.rest_at_c, process.cook, process.cooked_to_c, constants_.colour);
 }
 
 std::vector<Models> models_of(const Knowledge& knowledge, const Draws& draws) {

@@ -1,5 +1,7 @@
 #include "evaluate/process_state.hpp"
 
+#include <algorithm>
+
 #include "core/band.hpp"
 
 namespace standin {
@@ -35,6 +37,7 @@ std::vector<ProcessState> process_states(const Process& process, const Knowledge
         const auto& deviates = draws.of(open.id);
         for (std::size_t i = 0; i < states.size(); ++i) states[i].*open.value = said ? *said : at(usual, deviates[i]);
     }
+    for (auto& state : states) state.cooked_to_c = std::max(state.core_c, process.core_needed_c.value_or(0));
     return states;
 }
 

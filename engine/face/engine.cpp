@@ -6,6 +6,7 @@
 #include "core/words.hpp"
 #include "evaluate/checked_request.hpp"
 #include "evaluate/predict.hpp"
+#include "face/cooked_through.hpp"
 #include "face/inside.hpp"
 #include "face/kitchen_notes.hpp"
 #include "formula/formats/reading.hpp"
@@ -77,7 +78,7 @@ std::string Engine::formula_text(const Formula& formula, Amounts amounts) const 
 Result<Prediction> Engine::predict(const Formula& formula, const Setting& setting) const {
     const auto options = inside_->asked(setting);
     if (!options) return Failure(options.error());
-    const auto checked = CheckedFormula::of(formula, inside_->knowledge);
+    const auto checked = cooked_through(formula, inside_->knowledge, options->rules);
     if (!checked) return Failure(checked.error());
     const auto evaluator = inside_->evaluator_for(formula);
     Prediction prediction = predict_formula(checked->formula(), *evaluator);
@@ -92,7 +93,7 @@ Result<CompareAnswer> Engine::compare(const std::vector<Formula>& formulas, cons
     if (!options) return Failure(options.error());
     std::vector<CheckedFormula> checked;
     for (const auto& formula : formulas) {
-        auto sound = CheckedFormula::of(formula, inside_->knowledge);
+        auto sound = cooked_through(formula, inside_->knowledge, options->rules);
         if (!sound) return Failure(sound.error());
         checked.push_back(std::move(*sound));
     }
@@ -107,7 +108,7 @@ Result<SwapsAnswer> Engine::swaps(const Formula& formula, std::string_view line,
                                   const Setting& setting) const {
     const auto options = inside_->asked(setting);
     if (!options) return Failure(options.error());
-    const auto checked = CheckedFormula::of(formula, inside_->knowledge);
+    const auto checked = cooked_through(formula, inside_->knowledge, options->rules);
     if (!checked) return Failure(checked.error());
     if (auto wrong = as_error(faults_in(request, inside_->knowledge), Trouble::usage)) return Failure(std::move(*wrong));
     const auto evaluator = inside_->evaluator_for(formula);
@@ -127,7 +128,7 @@ Result<SwapsAnswer> Engine::swaps(const Formula& formula, std::string_view line,
 Result<AdaptAnswer> Engine::adapt(const Formula& formula, const AdaptRequest& request, const Setting& setting) const {
     const auto options = inside_->asked(setting);
     if (!options) return Failure(options.error());
-    const auto checked = CheckedFormula::of(formula, inside_->knowledge);
+    const auto checked = cooked_through(formula, inside_->knowledge, options->rules);
     if (!checked) return Failure(checked.error());
     if (auto wrong = as_error(faults_in(request, inside_->knowledge), Trouble::usage)) return Failure(std::move(*wrong));
     std::optional<double> meat_g;

@@ -1,6 +1,7 @@
 #include <stdexcept>
 
 #include "evaluate/checked_request.hpp"
+#include "face/cooked_through.hpp"
 #include "face/inside.hpp"
 #include "face/kitchen_notes.hpp"
 #include "mend/mend.hpp"
@@ -30,7 +31,7 @@ Result<MendAnswer> mend(const Engine& engine, const Formula& formula, const Mend
     const auto asked = asked_of(engine, formula, setting);
     if (!asked) return Failure(asked.error());
     const Knowledge& knowledge = asked->evaluator->knowledge();
-    const auto checked = CheckedFormula::of(formula, knowledge);
+    const auto checked = cooked_through(formula, knowledge, asked->options.rules);
     if (!checked) return Failure(checked.error());
     if (auto wrong = as_error(faults_in(request, knowledge), Trouble::usage)) return Failure(std::move(*wrong));
     auto answer = mend_formula(*checked, request, built_in(), {*asked->evaluator, asked->options});

@@ -1,4 +1,5 @@
 #include "evaluate/checked_request.hpp"
+#include "face/cooked_through.hpp"
 #include "face/inside.hpp"
 #include "face/kitchen_notes.hpp"
 #include "plan/plan.hpp"
@@ -13,7 +14,7 @@ Result<PlanAnswer> plan(const Engine& engine, const PlanRequest& request, const 
     std::vector<CheckedFormula> formulas;
     std::vector<const Formula*> told;
     for (const auto& formula : request.formulas) {
-        auto checked = CheckedFormula::of(formula, knowledge);
+        auto checked = cooked_through(formula, knowledge, asked->options.rules);
         if (!checked) return Failure(checked.error());
         formulas.push_back(std::move(*checked));
         told.push_back(&formula);

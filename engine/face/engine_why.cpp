@@ -1,5 +1,6 @@
 // Why a property is what it is.
 #include "evaluate/why.hpp"
+#include "face/cooked_through.hpp"
 #include "face/inside.hpp"
 
 namespace standin {
@@ -8,7 +9,7 @@ Result<WhyAnswer> Engine::why(const Formula& formula, Property property, const S
     if (static_cast<std::size_t>(property) >= property_count) return failure(Trouble::usage, "no such property");
     auto prediction = predict(formula, setting);
     if (!prediction) return Failure(prediction.error());
-    const auto checked = CheckedFormula::of(formula, inside_->knowledge);
+    const auto checked = cooked_through(formula, inside_->knowledge, inside_->asked(setting)->rules);
     if (!checked) return Failure(checked.error());
     WhyAnswer answer = why_of(*checked, property, *inside_->evaluator_for(formula));
     answer.prediction = std::move(*prediction);

@@ -109,8 +109,10 @@ public:
         const auto core = core_said(facts_.process);
         if (!core || *core >= facts_.core.core_c) return std::nullopt;
         const bool read = facts_.process.core_curve.size() > 1 && (!facts_.process.core_c || *core < *facts_.process.core_c);
-        return Holding{
-            {}, {}, (read ? "Here the core readings end at " : "Here: ") + shown(*core) + " C instead of " + shown_core(facts_.core) + "."};
+        return Holding{{},
+                       {},
+                       (read ? "Here the core readings end at " : "Here: ") + shown(*core) + " C instead of " + shown_core(facts_.core) +
+                           "." + (read ? "" : " What it loses in the pan is told for that.")};
     }
     std::optional<Holding> operator()(PacketMayHold) const {
         return by_food(facts_, [&](const Ingredient& i, const PredictedLine& line) {

@@ -25,11 +25,12 @@ struct Process {
     std::optional<double> mixed_at_c;  ///< temperature of the mass when mixing ends
     std::optional<double> rest_h;      ///< from mixing to cooking
     std::optional<double> rest_at_c;
-    std::optional<double> core_c;         ///< core temperature at the end of cooking
-    std::optional<double> diameter_mm;    ///< of the link or patty
-    std::vector<CoreReading> core_curve;  ///< in the order of time; empty: not measured
-    std::optional<Order> order;           ///< unsaid: the models take it all together
-    std::optional<Cook> cook;             ///< unsaid: the models take the pan
+    std::optional<double> core_c;           ///< core temperature at the end of cooking
+    std::optional<double> diameter_mm;      ///< of the link or patty
+    std::vector<CoreReading> core_curve;    ///< in the order of time; empty: not measured
+    std::optional<Order> order;             ///< unsaid: the models take it all together
+    std::optional<Cook> cook;               ///< unsaid: the models take the pan
+    std::optional<double> core_needed_c{};  ///< what the meat needs, where that is more than `core_c`; set by the engine, written nowhere
 };
 
 }  // namespace standin

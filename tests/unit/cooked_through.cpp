@@ -1,0 +1,64 @@
+// Who writes a core that is too low is told to cook further: loss, yield and pages are of the mass as it will be cooked.
+#include <algorithm>
+
+#include "standin/engine.hpp"
+#include "support/catch.hpp"
+
+using namespace standin;
+
+namespace cooked_through_test {
+
+const Engine& engine() {
+    static const Engine built_in = [] {
+        Options options;
+        options.draws = 64;
+        return Engine::open(std::move(options)).value();
+    }();
+    return built_in;
+}
+
+Formula breast(const std::string& core) {
+    return engine()
+        .read_formula("Weir test sausage, invented\n3000 g chicken breast, skinless\n48 g salt\n90 g white wine\ncook: pan\n" + core,
+                      "test.txt")
+        .value();
+}
+
+double loss_of(const Formula& formula) { return engine().predict(formula).value().properties[Property::cook_loss_pct].mid; }
+
+TEST_CASE("a core under the rule: the loss is told for the core that the page asks for") {
+    const double as_asked = loss_of(breast("core: 73.9 C\n"));
+    CHECK(loss_of(breast("core: 63 C\n")) == Approx(as_asked));
+    CHECK(loss_of(breast("")) >= as_asked - 0.5);  // unsaid: the usual, and at least that
+    CHECK(loss_of(breast("core: 80 C\n")) > as_asked + 1);
+}
+
+TEST_CASE("a core under the rule: what the maker wrote is still minded, and what it kills is not counted at more than that") {
+    const auto low = engine().predict(breast("core: 63 C\n")).value(), high = engine().predict(breast("core: 73.9 C\n")).value();
+    const auto minded = [](const Prediction& p) {
+        return std::any_of(p.cautions.begin(), p.cautions.end(),
+                           [](const CautionText& c) { return c.text.find("63 C instead of 73.9 C") != std::string::npos; });
+    };
+    CHECK(minded(low));
+    CHECK_FALSE(minded(high));
+}
+
+TEST_CASE("a core under the rule: the sheet's yield is that of the core it asks for") {
+    const auto low = engine().sheet(breast("core: 63 C\n"), {}).value(), high = engine().sheet(breast("core: 73.9 C\n"), {}).value();
+    CHECK(low.core_c == Approx(73.9).margin(0.1));
+    CHECK(low.prediction.properties[Property::cook_loss_pct].mid == Approx(high.prediction.properties[Property::cook_loss_pct].mid));
+}
+
+TEST_CASE("a core under the rule: a variant is weighed against its base at one core") {
+    AdaptRequest request;
+    request.wants = {"saltier"};
+    const auto low = engine().adapt(breast("core: 63 C\n"), request).value(),
+               high = engine().adapt(breast("core: 73.9 C\n"), request).value();
+    REQUIRE_FALSE(low.variants.empty());
+    REQUIRE_FALSE(high.variants.empty());
+    CHECK(low.base.properties[Property::cook_loss_pct].mid == Approx(high.base.properties[Property::cook_loss_pct].mid));
+    CHECK(low.variants.front().prediction.properties[Property::cook_loss_pct].mid ==
+          Approx(high.variants.front().prediction.properties[Property::cook_loss_pct].mid));
+}
+
+}  // namespace cooked_through_test
