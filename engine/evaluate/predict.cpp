@@ -98,8 +98,9 @@ std::optional<Reason> served_cold(const NominalBatch& batch) {
 
 std::vector<Reason> notes_on(const Prediction& p, const NominalBatch& batch, const Validity& validity, const CookJudged& judged) {
     const auto& nominal = p.nominal;
-    std::vector<Reason> notes = validity.notes({nominal[Property::ph], nominal[Property::fat_pct], nominal[Property::salt_pct],
-                                                batch.process().cooked_to_c, nominal[Property::chlorophyll_mg_kg], batch.process().plate_mm});
+    std::vector<Reason> notes =
+        validity.notes({nominal[Property::ph], nominal[Property::fat_pct], nominal[Property::salt_pct], batch.process().cooked_to_c,
+                        nominal[Property::chlorophyll_mg_kg], batch.process().plate_mm});
     if (nominal[Property::chlorophyll_mg_kg] > 0) {
         constexpr double measured_from_c = 60;  // of the rates of fading in knowledge/models/colour.json
         Reason cold;
