@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "adapt/met.hpp"
+#include "adapt/wants.hpp"
 #include "core/contains.hpp"
 #include "evaluate/predict.hpp"
 #include "knowledge/effects.hpp"
@@ -12,6 +13,7 @@ namespace standin {
 namespace {
 
 constexpr double long_enough_min = 2;  // of a blanch, for leaves; common practice
+constexpr double brief_min = 1;        // of a blanch that only wilts them
 constexpr double clearly_longer = 1.4;
 constexpr double some = 0.02;    // of the batch: less of a leaf wets no paste
 constexpr double enough = 0.25;  // noticeable differences
@@ -24,18 +26,24 @@ public:
     Care all() && {
         try_on(ReasonKind::short_blanch, [&](Line& line) { return shorten_blanch(line); });
         try_on(ReasonKind::squeeze, [&](Line& line) { return squeeze(line); });
+        try_on(
+            ReasonKind::squeeze, [&](Line& line) { return blanch_and_squeeze(line); }, "raw");
+        try_on(
+            ReasonKind::squeeze, [&](Line& line) { return squeeze_grated(line); }, "grated");
+        try_on(ReasonKind::seeds_in, [&](Line& line) { return leave_the_seeds(line); });
         return std::move(care_);
     }
 
 private:
     // All leaves at once, if that is felt.
     template <class Change>
-    void try_on(ReasonKind kind, const Change& change) {
+    void try_on(ReasonKind kind, const Change& change, const std::string& about = {}) {
         Formula better = care_.formula;
         Reason reason = make_reason(kind);
+        reason.about = about;
         longest_ = 0;
         for (auto& line : better.lines)
-            if (!line.keep && is_leaf(line) && change(line)) reason.foods.push_back(knowledge_.ingredient(line.ingredient)->names.front());
+            if (!line.keep && change(line)) reason.foods.push_back(knowledge_.ingredient(line.ingredient)->names.front());
         if (reason.foods.empty() || !brings_nearer(better)) return;
         if (kind == ReasonKind::short_blanch) reason.figures = {{"blanch", longest_, long_enough_min, "min"}};
         care_.formula = std::move(better);
@@ -54,7 +62,7 @@ private:
     }
 
     bool shorten_blanch(Line& line) {
-        if (boiled_for_safety(line.ingredient)) return false;
+        if (!is_leaf(line) || boiled_for_safety(line.ingredient)) return false;
         bool changed = false;
         for (auto& step : line.prepared) {
             if (step.preparation != "blanched" || step.minutes.value_or(0) < clearly_longer * long_enough_min) continue;
@@ -67,13 +75,53 @@ private:
 
     bool squeeze(Line& line) const {
         const Ingredient& leaf = *knowledge_.ingredient(line.ingredient);
-        const Preparation* squeezed = knowledge_.preparation("squeezed");
-        if (!has_step(line.prepared, "blanched") || has_step(line.prepared, "squeezed") || contains(leaf.already, std::string("squeezed")))
-            return false;
-        if (!squeezed || !effect_on(*squeezed, leaf.tissue)) return false;
-        if (context_.nominal().unit(line)[Amount::mass] * line.grams.mid < some * distance_.base_material()[Amount::mass]) return false;
+        if (!is_leaf(line) || !has_step(line.prepared, "blanched") || contains(leaf.already, std::string("squeezed"))) return false;
+        if (!can_be(line, "squeezed") || !wets_the_paste(line)) return false;
         line.prepared.push_back({"squeezed", std::nullopt});
         return true;
+    }
+
+    // A raw leaf that is there for its bulk; a bunch of herbs stays raw.
+    bool blanch_and_squeeze(Line& line) const {
+        const Ingredient& leaf = *knowledge_.ingredient(line.ingredient);
+        if (!is_leaf(line) || leaf.roles.front() != Role::green || !wets_the_mass() || !line.prepared.empty() || line.weighed_prepared ||
+            !leaf.already.empty() || !wets_the_paste(line))
+            return false;
+        if (!can_be(line, "blanched") || !can_be(line, "squeezed")) return false;
+        line.prepared.push_back({"blanched", brief_min});
+        line.prepared.push_back({"squeezed", std::nullopt});
+        return true;
+    }
+
+    bool squeeze_grated(Line& line) const {
+        const bool grated = has_step(line.prepared, "grated") && !is_leaf(line);
+        if (!grated || !wets_the_mass() || line.weighed_prepared || !can_be(line, "squeezed") || !wets_the_paste(line)) return false;
+        line.prepared.push_back({"squeezed", std::nullopt});
+        return true;
+    }
+
+    // The seeds and their white ribs hold most of the heat; who wants it hotter leaves them in before he buys another chile.
+    bool leave_the_seeds(Line& line) const {
+        if (!any_asks(distance_.goals(), Property::heat_mg_kg, Goal::Kind::at_least) || !has_step(line.prepared, "seeded")) return false;
+        std::erase_if(line.prepared, [](const Prepared& step) { return step.preparation == "seeded"; });
+        return true;
+    }
+
+    bool can_be(const Line& line, const std::string& step) const {
+        const Preparation* preparation = knowledge_.preparation(step);
+        return preparation && !has_step(line.prepared, step) &&
+               effect_on(*preparation, knowledge_.ingredient(line.ingredient)->tissue) != nullptr;
+    }
+
+    bool wets_the_paste(const Line& line) const {
+        return context_.nominal().unit(line)[Amount::mass] * line.grams.mid >= some * distance_.base_material()[Amount::mass];
+    }
+
+    // Whether what was asked suffers from loose water.
+    bool wets_the_mass() const {
+        const auto& goals = distance_.goals();
+        return any_asks(goals, Property::bind, Goal::Kind::at_least) || any_asks(goals, Property::firmness, Goal::Kind::at_least) ||
+               any_asks(goals, Property::cook_loss_pct, Goal::Kind::at_most);
     }
 
     bool brings_nearer(const Formula& better) const {

@@ -120,6 +120,8 @@ public:
                 return {ReasonKind::rest_cold, {}, {figure("green", Property::greenness, "")}, {}, {}, {}};
             case ReasonKind::short_blanch:
                 return {ReasonKind::short_blanch, {}, {figure("green", Property::greenness, "")}, {}, {}, {}};
+            case ReasonKind::seeds_in:
+                return {ReasonKind::seeds_in, {}, {figure("heat", Property::heat_mg_kg, "mg/kg")}, {}, {}, {}};
             case ReasonKind::squeeze:
                 return {ReasonKind::squeeze, {}, {loose_water()}, {}, {}, {}};
             case ReasonKind::core:

@@ -40,7 +40,9 @@ Process taken_back(Process process, const Process& base, ReasonKind done) {
 }
 
 // What is done to a line before it goes into the mass is no step of the making, and was weighed before it was proposed.
-bool of_the_process(ReasonKind done) { return done != ReasonKind::short_blanch && done != ReasonKind::squeeze; }
+bool of_the_process(ReasonKind done) {
+    return done != ReasonKind::short_blanch && done != ReasonKind::squeeze && done != ReasonKind::seeds_in;
+}
 
 }  // namespace
 

@@ -217,7 +217,7 @@ private:
         const bool leaf = role == Role::green && asked_.by_goal.count(role) > 0;  // twice the leaf before another leaf
         const double share = is_meat(l) ? 3.0
                                         : std::max(follows ? salt_share(problem_, l, trim_share, dose_slack, context_)
-                                                   : easy  ? trim_share
+                                                   : easy  ? (asked_for ? twice_more : trim_share)
                                                    : leaf  ? twice_more
                                                            : raise_share,
                                                    asked);

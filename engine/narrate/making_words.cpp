@@ -53,7 +53,11 @@ std::string making_said(const Reason& r) {
         case ReasonKind::short_blanch:
             return "blanch the " + listed(r.foods) + " " + short_number(after(r)) + " minutes instead of " +
                    short_number(r.figures.empty() ? 0 : r.figures.front().before.value_or(0));
+        case ReasonKind::seeds_in:
+            return "leave the seeds in the " + listed(r.foods);
         case ReasonKind::squeeze:
+            if (r.about == "raw") return "blanch the " + listed(r.foods) + " 1 minute, chill in ice water and squeeze hard";
+            if (r.about == "grated") return "squeeze the grated " + listed(r.foods) + " hard";
             return "squeeze the " + listed(r.foods) + " hard after blanching";
         case ReasonKind::cook_through:
             return "cook until the middle reaches " + core(r) + ", measured";

@@ -29,6 +29,7 @@ constexpr std::array words_of_kinds = std::to_array<std::string_view>({"stands-i
                                                                        "core",
                                                                        "short-blanch",
                                                                        "squeeze",
+                                                                       "seeds-in",
                                                                        "cook-through",
                                                                        "acid-loosens",
                                                                        "lean-comes-along",

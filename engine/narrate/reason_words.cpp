@@ -117,6 +117,8 @@ std::string gist(const Reason& r, Units units) {
             return "what is cooked hotter loses more";
         case ReasonKind::short_blanch:
             return "each minute in the pot takes green away";
+        case ReasonKind::seeds_in:
+            return "seeds and ribs hold most of the heat";
         case ReasonKind::squeeze:
             return "less wet paste, so the meat's protein is less diluted";
         case ReasonKind::cook_through:

@@ -32,7 +32,8 @@ enum class ReasonKind {
     rest_cold,         ///< a colder one
     core,              ///< no hotter than needed
     short_blanch,      ///< of `foods`, for fewer minutes
-    squeeze,           ///< `foods`, after blanching
+    squeeze,           ///< `foods`, after blanching; `about` "raw": blanch them first, "grated": once grated
+    seeds_in,          ///< of `foods`, which were to be seeded
     cook_through,      ///< the meat that comes in asks for more heat
     acid_loosens,      ///< acid, for who wants it looser; `role` is "wet" where water comes with it
     lean_comes_along,  ///< as much lean comes in with the fat
