@@ -95,7 +95,8 @@ std::string within_reach(const Reason& r) {
     std::string text = r.about + ": " + now->what + " is " + three_figures(now->after) + ", asked for " + three_figures(asked->after) +
                        (now->unit.empty() ? "" : " " + now->unit) + "; ";
     const bool only = !figure(r, "beside");
-    if (met("alone") && (only || met("beside"))) return text + "by the reckoning it can be had, but at the odds asked for no batch was found that has it.";
+    if (met("alone") && (only || met("beside")))
+        return text + "by the reckoning it can be had, but at the odds asked for no batch was found that has it.";
     text += only ? comes_to("alone") + " at best, whatever else is given up for it"
                  : "by itself " + (met("alone") ? std::string("it can be met") : comes_to("alone") + " at best");
     if (!only) text += ", with all that is asked " + (met("beside") ? std::string("too") : comes_to("beside"));
