@@ -88,6 +88,17 @@ std::string asked_of_it(const Reason& r) {
 
 bool comes_first(ReasonKind kind) { return kind == ReasonKind::seeds_first || kind == ReasonKind::rests_too_long; }
 
+// Who writes a minute wants a loose bite: nobody kneads that until it is tacky.
+std::string_view mixed_briefly(const SheetStep& step) {
+    constexpr double brief_min = 1.5;
+    if (!step.said || !step.minutes || *step.minutes > brief_min) return {};
+    if (step.task == BenchTask::salt_meat)
+        return "Turn salt and dry seasoning into the cold meat, no longer than written: it is to hold together, not to be tacky.";
+    if (step.task == BenchTask::mix_all || step.task == BenchTask::mix_the_rest)
+        return "Mix all of it cold, no longer than written: it is to hold together and be even, not to be tacky.";
+    return {};
+}
+
 void add(std::string& text, std::string_view more) { text += (text.empty() || more.empty() ? "" : " ") + std::string(more); }
 
 }  // namespace
@@ -126,7 +137,9 @@ SheetStep told_in(SheetStep step, Units units) {
     step.how.clear();
     for (const auto& one : step.besides)
         if (comes_first(one.kind)) add(step.how, in_full(one, units));
-    add(step.how, either(step.own.how, step.cook ? cooked_so(*step.cook) : words.how));
+    const std::string_view briefly = mixed_briefly(step);
+    add(step.how, either(step.own.how, step.cook ? cooked_so(*step.cook) : briefly.empty() ? words.how : briefly));
+    if (!briefly.empty() && step.own.why.empty()) step.why = "The longer it is kneaded, the more protein dissolves and the firmer it sets.";
     for (const auto& one : step.besides)
         if (!comes_first(one.kind)) add(step.how, in_full(one, units));
     return step;
