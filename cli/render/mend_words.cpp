@@ -21,6 +21,7 @@ std::string in_short(const MendWay& way, Units units) {
     std::string text;
     if (!way.plain.empty()) text = "fold in " + kilos(way.plain_g, units) + " of plain mass";
     if (!way.add.empty()) text += (text.empty() ? "add " : ", and add ") + parts(way.add, units);
+    if (way.work_min > 0) text += std::string(text.empty() ? "" : ", and ") + "mix it on, cold, until it is tacky";
     return text;
 }
 
@@ -42,6 +43,7 @@ std::string as_taken(const TastedWord& word) {
     if (word.there)
         return word.written + ": by the formula it is so already (" + word.says +
                "). Check that everything was weighed in, fry another patty, and measure if you can.";
+    if (word.beside) return word.written + ", taken another way: " + word.says + ".";
     return word.written + ": " + word.says + (word.judged ? "." : ". No amount is worked out for that.");
 }
 
@@ -74,6 +76,8 @@ std::string heading_of(const MendWay& way) {
             return "Make plain mass and fold it in";
         case MendKind::blend_and_add:
             return "Make plain mass, fold it in, and add";
+        case MendKind::work:
+            return "Mix it on until it is tacky";
     }
     return "";
 }
@@ -93,8 +97,32 @@ std::string plain_in_short(const MendWay& way, Units units) {
 }
 
 std::string want_in_short(const WantResult& want) {
-    return want.want + (want.met ? ": mended, " : ": not all the way, ") + chance(want.chance) + " (" +
-           want.says.substr(0, want.says.find("; ")) + ")";
+    std::string how = want.met ? ": mended, " + chance(want.chance) : ": not all the way";
+    const auto& figures = want.reason.figures;
+    if (!want.met && figures.size() > 1 && figures[0].before) {
+        constexpr double whole = 0.95;
+        const double asked = figures[1].after - *figures[0].before, moved = figures[0].after - *figures[0].before;
+        if (asked != 0 && moved / asked < whole) how = ": " + number(std::max(0.0, 100 * moved / asked), 0) + " % of the way";
+        else how += ", " + chance(want.chance);
+    }
+    return want.want + how + " (" + want.says.substr(0, want.says.find("; ")) + ")";
+}
+
+std::vector<std::string> beside_wants(const MendWay& way, Units units) {
+    std::vector<std::string> all;
+    if (way.work_min > 0)
+        all.push_back("Mix it on until it is tacky, about " + number(way.work_min, 0) + " minutes: " + "that is reckoned with here.");
+    if (way.salt_left) {
+        const SaltLeft& left = *way.salt_left;
+        all.push_back("Salt is then " + number(left.pct_of_meat, 2) + " % of the meat, still more than most makers put in (" +
+                      number(left.usual_most, 1) + " % at most): " +
+                      (left.plain_g > 0
+                           ? kilos(left.plain_g, units) + " of plain mass in all brings it to " + number(left.enough, 1) + " %."
+                           : "to bring it to " + number(left.enough, 1) + " % is a batch of its own."));
+    }
+    if (!way.new_animals.empty())
+        all.push_back("Brings " + listed(way.new_animals) + ", which the formula has not: say so to whoever eats it.");
+    return all;
 }
 
 std::vector<Property> rows_of(const MendWay& way, bool full) {

@@ -30,6 +30,8 @@ std::string plain_in_short(const MendWay& way, Units units);
 /// "too sour: sourness 14.2 -> 11.1 mmol/kg, 83 %".
 std::string want_in_short(const WantResult& want);
 /// Properties worth a row: what was to move, and what moved besides.
+/// What is to be known of a way beside the tastes it mends.
+std::vector<std::string> beside_wants(const MendWay& way, Units units);
 std::vector<Property> rows_of(const MendWay& way, bool full);
 
 }  // namespace standin::cli

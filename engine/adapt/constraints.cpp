@@ -255,11 +255,18 @@ private:
         LinearConstraint limit{{}, there - problem_.least_meat, std::max(problem_.least_meat, 1.0)};
         for (const auto& move : problem_.moves) limit.per_gram.push_back(-move.per_gram[Amount::meat]);
         limits_.push_back(std::move(limit));
-        if (!moves) return;
+        if (!moves || nothing_comes_out()) return;
         const bool any_missing = std::any_of(problem_.missing.begin(), problem_.missing.end(), [](bool missing) { return missing; });
         if (!any_missing) return hold_block(context_.constant("advice.meat.most"));
         lean_follows();
         if (distance_.goals().empty() && meat_can_be_held()) hold_block(1);
+    }
+
+    // A mass that is mixed: meat and fat come in beside what there is, and the batch grows by them.
+    bool nothing_comes_out() const {
+        return std::all_of(problem_.moves.begin(), problem_.moves.end(),
+                           [](const Move& m) { return m.kind == MoveKind::raise || m.kind == MoveKind::add; }) &&
+               std::none_of(problem_.missing.begin(), problem_.missing.end(), [](bool missing) { return missing; });
     }
 
     // Lean goes only as far as it comes in with the fat.

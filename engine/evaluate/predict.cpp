@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "evaluate/bands.hpp"
 #include "evaluate/green_life.hpp"
 #include "evaluate/lethality_of.hpp"
 #include "evaluate/spoons.hpp"
@@ -33,10 +34,11 @@ PredictedColour colour_over(const std::vector<State>& states, const State& nomin
 }
 
 /// Hue goes round: each draw is counted from the middle, the short way, so that the band may reach below 0 or beyond 360 degrees.
-Band hue_band(const std::vector<State>& states, const State& nominal) {
+std::vector<double> hues(const std::vector<State>& states, double middle) {
     constexpr double turn = 360;
-    const double middle = nominal.properties[Property::hue_deg];
-    return band_over(states, [&](const State& s) { return middle + std::remainder(s.properties[Property::hue_deg] - middle, turn); });
+    std::vector<double> values = values_of(states, Property::hue_deg);
+    for (double& hue : values) hue = middle + std::remainder(hue - middle, turn);
+    return values;
 }
 
 PredictedLine line_of(const Line& line, const Knowledge& knowledge) {
@@ -162,6 +164,14 @@ Prediction weights_only(const Formula& formula, const Knowledge& knowledge) {
     return p;
 }
 
+void put_bands(Prediction& p, const State& middle, const std::vector<State>& states) {
+    p.nominal = middle.properties;
+    for_each_property([&](Property property) {
+        const double mid = middle.properties[property];
+        p.properties[property] = band_around(mid, property == Property::hue_deg ? hues(states, mid) : values_of(states, property));
+    });
+}
+
 Prediction predict_formula(const Formula& formula, const Evaluator& evaluator) {
     const SampledBatch batch(formula, evaluator.sampled());
     return predict_formula(formula, batch, batch.states(), evaluator);
@@ -174,9 +184,7 @@ Prediction predict_formula(const Formula& formula, const SampledBatch& batch, co
     const State middle = nominal.state();
 
     Prediction p = weights_only(formula, evaluator.knowledge());
-    p.nominal = middle.properties;
-    for_each_property([&](Property property) { p.properties[property] = band_of(values_of(states, property)); });
-    p.properties[Property::hue_deg] = hue_band(states, middle);
+    put_bands(p, middle, states);
     p.raw = colour_over(states, middle, &State::raw, Doneness::raw);
     p.rested = colour_over(states, middle, &State::rested, Doneness::raw);
     p.cooked = colour_over(states, middle, &State::cooked, Doneness::cooked);

@@ -92,7 +92,7 @@ WhyAnswer why_of(const CheckedFormula& checked, Property property, const Evaluat
     const std::vector<double> base = over_draws(formula, sampled, property);
     WhyAnswer answer;
     answer.property = property;
-    answer.band = band_of(std::vector<double>(base));
+    answer.band = band_around(NominalBatch(formula, evaluator.nominal()).state().properties[property], base);
     answer.lines = levers(formula, property, sampled, base);
     answer.unknowns = unknowns(formula, property, sampled, base);
     answer.measurements = measurements_for(formula, property, sampled, answer.band);

@@ -21,6 +21,8 @@ TasteReading read_reading(const JsonNode& item, Problems& problems) {
     ObjectReader r(item, problems);
     TasteReading reading;
     reading.says = r.text("says");
+    reading.says_much = r.text_or("says_much");
+    reading.beside = r.flag("beside");
     for (const auto& when : r.list("when")) {
         ObjectReader w(when, problems);
         reading.when.push_back({known_property(w), w.number_if("below"), w.number_if("above")});
@@ -44,7 +46,9 @@ std::vector<MendStep> read_steps(ObjectReader& r, std::string_view key, Problems
     std::vector<MendStep> steps;
     for (const auto& item : r.list(key, true)) {
         ObjectReader s(item, problems);
-        steps.push_back({s.text("id"), s.text("text"), s.text("source")});
+        MendStep step{s.text("id"), s.text("text"), s.text("source"), {}};
+        if (s.has("worked")) step.worked = s.flag("worked");
+        steps.push_back(std::move(step));
     }
     return steps;
 }

@@ -21,12 +21,13 @@ struct TasteWhen {
 
 /// One way to understand a tasted word.
 struct TasteReading {
-    std::string says;             // how it is taken, for the maker
+    std::string says, says_much;  // how it is taken, for the maker; the other where it was said strongly
     std::vector<TasteWhen> when;  // all must hold
     std::vector<WantMove> moves;  // what must move for it; none: no model tastes it
     std::optional<Role> more_of, less_of;
     double by = 1;         // times the dose of that role
     bool discard = false;  // nothing is mended: `says` tells why
+    bool beside = false;   // tried beside the reading before it as well
 };
 
 /// A word makers say of a test patty. Of its readings the first that holds counts.
@@ -46,6 +47,7 @@ struct BringIn {
 
 struct MendStep {
     std::string id, text, source;
+    std::optional<bool> worked;  // only where the mass is mixed on until tacky, or only where it is not
 };
 
 struct Mending {

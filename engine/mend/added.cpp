@@ -81,7 +81,12 @@ Mended Additions::weighed(const Problem& problem, const std::vector<double>& gra
         const Ingredient& food = *knowledge().ingredient(move.food.ingredient);
         const bool short_of = food.most_g_per_kg || move.role == Role::binder || mass_.stock.offer(food).grams;
         const double weight = kitchen_grams(grams[m], short_of);
-        if (weight > 0) bring(mended, move.food, weight, move.kind == MoveKind::add);
+        if (!(weight > 0)) continue;
+        bring(mended, move.food, weight, move.kind == MoveKind::add);
+        const Material brought = mass_.context.nominal().unit(move.food);
+        const auto salt = salt_for(brought, start.formula, distance_, mass_.context);
+        const double salting = salt ? kitchen_grams(weight * salt->grams, true) : 0;
+        if (salting > 0) bring(mended, salt->food, salting, false);
     }
     return mended;
 }

@@ -17,6 +17,7 @@ namespace {
 
 constexpr std::size_t foods_a_role = 14;
 constexpr double least_share = 0.02;  // of the most: less is not worth the weighing
+constexpr double salt_slack = 1.15;   // its water thins it a little; bind that salt does not bring is not salted for
 constexpr double slack = 5;           // over what the goal asks of it alone: meat takes up most of an acid
 
 class AdditionsBuilder {
@@ -83,7 +84,7 @@ private:
             if (role == Role::fat && goal.property == Property::fat_pct) grams = asked * mass() / 100 / dose;
             if (role == Role::heat && goal.property == Property::heat_mg_kg) grams = asked * mass() / 1000 / dose;
             if (role == Role::acid && goal.property == Property::sourness_mmol_kg) grams = asked * mass() / 1000 / dose;
-            most = std::max(most, slack * grams);
+            most = std::max(most, (role == Role::salt ? salt_slack : slack) * grams);
         }
         return std::min(most, most_of_batch(role) * mass());
     }
@@ -102,7 +103,7 @@ private:
         move.kind = MoveKind::raise;
         move.line = l;
         move.food = lines()[l];
-        move.per_gram = context_.nominal().unit(lines()[l]);
+        move.per_gram = salted(context_.nominal().unit(lines()[l]));
         move.most = std::min(enough(move.per_gram, role), on_hand(lines()[l]));
         move.price = context_.constant("advice.price.change");
         move.role = role;
@@ -114,6 +115,13 @@ private:
         move.least = least_share * move.most;
         move.bought = bought_per_gram(move.food, knowledge_);
         problem_.moves.push_back(std::move(move));
+    }
+
+    // Meat and fat come in with the salt that the meat has.
+    Material salted(Material food) const {
+        if (const auto salt = salt_for(food, problem_.formula, distance_, context_))
+            food.add(context_.nominal().unit(salt->food), salt->grams);
+        return food;
     }
 
     bool in_the_mass(const Ingredient& food) const {
@@ -132,7 +140,8 @@ private:
         };
         if (role == Role::binder && belongs(food, "whole-dry", knowledge_)) return false;
         if (role == Role::binder) return food.tissue == Tissue::dry || (stock_.listed() && food.tissue == Tissue::egg);
-        if (role == Role::fat) return food.meat && std::any_of(lines().begin(), lines().end(), same_beast);
+        if (role == Role::fat)  // of another animal only where the maker's list names it
+            return food.meat && (stock_.names(food.id) || std::any_of(lines().begin(), lines().end(), same_beast));
         if (role == Role::salt) return food.tissue == Tissue::dry;
         return !food.meat;
     }
@@ -166,7 +175,7 @@ private:
             Move move;
             move.kind = MoveKind::add;
             move.food = brought_in(*food, role, knowledge_);
-            move.per_gram = context_.nominal().unit(move.food);
+            move.per_gram = salted(context_.nominal().unit(move.food));
             move.most = std::min(enough(move.per_gram, role), on_hand(move.food));
             move.price = context_.constant("advice.price.new") + new_allergens(*food) * context_.constant("advice.price.allergen");
             move.role = role;
@@ -183,6 +192,23 @@ private:
 };
 
 }  // namespace
+
+std::optional<SaltBeside> salt_for(const Material& food, const Formula& mass, const Distance& distance, const Context& context) {
+    if (!(food[Amount::meat] > 0) || distance.wanted(Property::salt_pct)) return std::nullopt;
+    double salt = 0, meat = 0;
+    const Line* salting = nullptr;
+    for (const auto& line : mass.lines) {
+        const Material one = context.nominal().unit(line);
+        meat += line.grams.mid * one[Amount::meat];
+        if (context.knowledge().ingredient(line.ingredient)->roles.front() != Role::salt) continue;
+        salt += line.grams.mid * one[Amount::salt];
+        if (!salting) salting = &line;
+    }
+    if (!salting || !(meat > 0)) return std::nullopt;
+    const double lacking = food[Amount::meat] * salt / meat - food[Amount::salt];
+    if (!(lacking > 0)) return std::nullopt;
+    return SaltBeside{*salting, lacking / context.nominal().unit(*salting)[Amount::salt]};
+}
 
 Problem additions_to(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Context& context) {
     return AdditionsBuilder(mass, start, stock, distance, context).build();

@@ -10,4 +10,12 @@ namespace standin {
 /// problem. `distance` measures from the mass itself, and `start` is all there is in it.
 Problem additions_to(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Context& context);
 
+struct SaltBeside {
+    Line food;
+    double grams = 0;
+};
+
+/// The salt that meat or fat brings along, so that its meat is salted as the mass is; nothing where salt is asked about by itself.
+std::optional<SaltBeside> salt_for(const Material& food, const Formula& mass, const Distance& distance, const Context& context);
+
 }  // namespace standin

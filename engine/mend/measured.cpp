@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/words.hpp"
+#include "evaluate/bands.hpp"
 #include "evaluate/predict.hpp"
 #include "safety/safety.hpp"
 #include "standin/number_text.hpp"
@@ -131,7 +132,7 @@ std::vector<State> MassAsMade::states(const Formula& formula) const {
 
 Prediction MassAsMade::predicted(const Formula& formula, const std::vector<State>& states) const {
     Prediction p = predict_formula(formula, SampledBatch(formula, context_.sampled()), states, context_.evaluator);
-    if (!drawn_.empty()) p.nominal = state(formula).properties;
+    if (!drawn_.empty()) put_bands(p, state(formula), states);
     mark_safety(p, formula, context_.evaluator, context_.options.rules);
     return p;
 }

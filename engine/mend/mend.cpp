@@ -39,7 +39,7 @@ std::vector<TastedWord> told(const Meaning& meaning) {
     for (const auto& meant : meaning.all) {
         const TasteWord& word = *meant.taste.word;
         const TasteReading& reading = *meant.reading;
-        TastedWord one{meant.taste.written, word.id, reading.says, false, meant.there, word.practice, word.source};
+        TastedWord one{meant.taste.written, word.id, meant.says(), false, meant.there, false, word.practice, word.source};
         one.judged = !meant.goals.empty() || reading.more_of || reading.less_of;
         words.push_back(std::move(one));
     }
@@ -58,8 +58,34 @@ std::vector<Reason> of_nothing(const Meaning& meaning, const Formula& mass, cons
     return cannot;
 }
 
-void texts_of(const std::vector<MendStep>& steps, std::vector<std::string>& into) {
-    for (const auto& step : steps) into.push_back(step.text);
+void texts_of(const std::vector<MendStep>& steps, bool worked, std::vector<std::string>& into) {
+    for (const auto& step : steps)
+        if (!step.worked || *step.worked == worked) into.push_back(step.text);
+}
+
+// Words that can be taken in another way beside: its best way too, or all of them where the first found none that does it.
+void put_beside(MendAnswer& answer, const Meaning& meaning, const Mass& mass, const State& state, double meat_share) {
+    const auto other = meaning_beside(meaning, state, meat_share);
+    if (!other) return;
+    Ways ways =
+        ways_to_mend({mass.formula, other->all, mass.made, mass.mending, mass.stock, mass.context, mass.request, mass.base, mass.states});
+    if (ways.all.empty()) return;
+    const bool met = std::any_of(answer.ways.begin(), answer.ways.end(), [](const MendWay& w) { return w.met; });
+    const std::size_t most = std::max<std::size_t>(1, mass.request.top);
+    if (met && (most < 2 || !ways.all.front().met)) return;
+    if (met) answer.ways.resize(std::min(answer.ways.size(), most - 1));
+    else answer.cannot.clear();
+    for (auto& way : ways.all)
+        if (answer.ways.size() < most) answer.ways.push_back(std::move(way));
+    std::stable_sort(answer.ways.begin(), answer.ways.end(), [](const MendWay& a, const MendWay& b) { return a.met && !b.met; });
+    for (std::size_t m = 0; m < other->all.size(); ++m) {
+        if (other->all[m].reading == meaning.all[m].reading) continue;
+        TastedWord word = answer.words[m];
+        word.says = other->all[m].says();
+        word.beside = true;
+        word.practice.clear();
+        answer.words.push_back(std::move(word));
+    }
 }
 
 void finish(MendAnswer& answer, const Mending& mending) {
@@ -69,9 +95,10 @@ void finish(MendAnswer& answer, const Mending& mending) {
     answer.on_page = page.safety();
     answer.of_variants = page.offered();
     if (answer.ways.empty()) return;
-    texts_of(mending.fold, answer.fold);
+    const bool worked = std::any_of(answer.ways.begin(), answer.ways.end(), [](const MendWay& way) { return way.work_min > 0; });
+    texts_of(mending.fold, worked, answer.fold);
     if (std::any_of(answer.ways.begin(), answer.ways.end(), [](const MendWay& way) { return !way.plain.empty(); }))
-        texts_of(mending.plain, answer.plain);
+        texts_of(mending.plain, worked, answer.plain);
 }
 
 }  // namespace
@@ -84,6 +111,8 @@ std::string_view word(MendKind kind) {
             return "blend";
         case MendKind::blend_and_add:
             return "blend and add";
+        case MendKind::work:
+            return "work";
     }
     return "";
 }
@@ -109,7 +138,11 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
     answer.measured = against(*readings, *mass, context);
     answer.presumed = stock->presumed();
     answer.excluded = stock->excluded();
-    Meaning meaning = meaning_of(*tastes, made.state(*mass));
+    answer.only_listed = stock->listed();
+    const State state = made.state(*mass);
+    const Material total = made.total(*mass);
+    const double meat_share = total[Amount::meat] / total[Amount::mass];
+    Meaning meaning = meaning_of(*tastes, state, meat_share);
     answer.words = told(meaning);
     answer.opposed = meaning.opposed;
     for (const auto& meant : meaning.all)
@@ -117,9 +150,13 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
     answer.cannot = of_nothing(meaning, *mass, context.knowledge());
     const bool judged = std::any_of(answer.words.begin(), answer.words.end(), [](const TastedWord& w) { return w.judged; });
     if (answer.discard.empty() && answer.opposed.empty() && judged) {
-        Ways ways = ways_to_mend({*mass, meaning.all, made, mending, *stock, context, request, answer.base, states});
+        const Mass one{*mass, meaning.all, made, mending, *stock, context, request, answer.base, states};
+        Ways ways = ways_to_mend(one);
+        const auto nothing_of_kind = answer.cannot;
         answer.ways = std::move(ways.all);
         answer.cannot.insert(answer.cannot.end(), ways.cannot.begin(), ways.cannot.end());
+        put_beside(answer, meaning, one, state, meat_share);
+        if (answer.cannot.empty()) answer.cannot = nothing_of_kind;
     }
     finish(answer, mending);
     return answer;

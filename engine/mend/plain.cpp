@@ -35,12 +35,42 @@ public:
             meat += batch_.part(l)[Amount::meat];
         }
         if (meat < 0.5 * total_[Amount::meat] || !(meat > 0)) return std::nullopt;
+        season(plain, meat);
         plain.serves = goals_;
         return plain;
     }
 
 private:
     Role main_role(std::size_t l) const { return context_.knowledge().ingredient(mass_.lines[l].ingredient)->roles.front(); }
+
+    bool meaty(const Line& line) const {
+        const Ingredient& food = *context_.knowledge().ingredient(line.ingredient);
+        return food.meat || food.roles.front() == Role::lean || food.roles.front() == Role::fat;
+    }
+    double part(const Line& line, Amount of) const { return line.grams.mid * context_.nominal().unit(line)[of]; }
+
+    // What is left out takes its salt and its seasoning with it: salt stays by the kilo of meat, all else by the kilo of mass.
+    void season(Plain& plain, double meat) const {
+        double kept = 0, beside = 0, salt = 0, salted = 0;
+        for (const auto& line : plain.lines) {
+            const bool is_salt = context_.knowledge().ingredient(line.ingredient)->roles.front() == Role::salt;
+            (meaty(line) ? kept : beside) += part(line, Amount::mass);
+            (is_salt ? salt : salted) += part(line, Amount::salt);
+        }
+        const NominalBatch written(mass_, context_.nominal());
+        const double room = written.total()[Amount::mass] - beside;
+        double by_mass = room > 0 ? kept / room : 1;
+        if (1 - by_mass < context_.constant("mend.plain.held")) by_mass = 1;
+        const double asked = written.total()[Amount::salt] * meat / total_[Amount::meat];
+        for (auto& line : plain.lines) {
+            if (meaty(line)) continue;
+            double by = by_mass;
+            if (context_.knowledge().ingredient(line.ingredient)->roles.front() == Role::salt)
+                by = plain.without_salt || !(salt > 0) ? 1 : std::max(0.0, asked - salted) / salt;
+            line.grams = exactly(by * line.grams.mid);
+            if (line.count) line.count = by * *line.count;
+        }
+    }
 
     // How far `food`, added at its share of the mass, moves the goal's property to where it is wanted; in noticeable differences.
     double helps(const Goal& goal, const Material& food) const {

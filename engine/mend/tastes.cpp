@@ -97,11 +97,26 @@ std::optional<Taste> read_one(const std::string& written, const Mending& known) 
     return read_within(written, known);
 }
 
-Goal goal_of(const std::string& want, const WantMove& move, bool strong) {
+// Salt is put in, and felt, as a share of the whole: what is asked by the meat becomes that.
+double to_the_mass(const State& mass, double meat_share) {
+    const double of_meat = mass.properties[Property::salt_pct_of_meat], of_mass = mass.properties[Property::salt_pct];
+    if (of_meat > 0) return of_mass / of_meat;
+    return meat_share > 0 ? meat_share : 1;
+}
+
+Goal goal_of(const std::string& want, const WantMove& move, bool strong, const State& mass, double meat_share) {
     const double by = !strong ? move.by : move.times ? move.by * move.by : 2 * move.by;
     const bool rises = move.times ? by > 1 : by > 0;
-    return {want,     *property_of(move.property), rises ? Goal::Kind::at_least : Goal::Kind::at_most, false, 0, move.times, by, move.least,
-            move.most};
+    Goal goal{
+        want,     *property_of(move.property), rises ? Goal::Kind::at_least : Goal::Kind::at_most, false, 0, move.times, by, move.least,
+        move.most};
+    if (goal.property != Property::salt_pct_of_meat) return goal;
+    goal.property = Property::salt_pct;
+    const double share = to_the_mass(mass, meat_share);
+    if (!goal.times) goal.by *= share;
+    for (auto* bound : {&goal.least, &goal.most})
+        if (*bound) **bound *= share;
+    return goal;
 }
 
 bool holds(const TasteReading& reading, const State& mass) {
@@ -113,7 +128,7 @@ bool holds(const TasteReading& reading, const State& mass) {
 
 class Understanding {
 public:
-    explicit Understanding(const State& mass) : mass_(mass) {}
+    Understanding(const State& mass, double meat_share) : mass_(mass), meat_share_(meat_share) {}
 
     Meaning of(const std::vector<Taste>& tastes) && {
         // Words that can mean but one thing come first; the others find their meaning beside them.
@@ -143,7 +158,7 @@ private:
         for (const auto& reading : taste.word->readings) {
             if (!holds(reading, mass_)) continue;
             Meant meant{taste, &reading, {}, false};
-            for (const auto& move : reading.moves) meant.goals.push_back(goal_of(taste.written, move, taste.strong));
+            for (const auto& move : reading.moves) meant.goals.push_back(goal_of(taste.written, move, taste.strong, mass_, meat_share_));
             if (against = opposed_by(meant); !against.empty()) continue;
             const bool asks = std::any_of(meant.goals.begin(), meant.goals.end(), [&](const Goal& goal) {
                 const double base = mass_.properties[goal.property];
@@ -175,6 +190,7 @@ private:
     }
 
     const State& mass_;
+    double meat_share_;
     std::vector<Goal> goals_;
     Meaning meaning_;
 };
@@ -203,7 +219,25 @@ Result<std::vector<Taste>> read_tastes(const std::vector<std::string>& tasted, c
     return tastes;
 }
 
-Meaning meaning_of(const std::vector<Taste>& tastes, const State& mass) { return Understanding(mass).of(tastes); }
+Meaning meaning_of(const std::vector<Taste>& tastes, const State& mass, double meat_share) {
+    return Understanding(mass, meat_share).of(tastes);
+}
+
+std::optional<Meaning> meaning_beside(const Meaning& taken, const State& mass, double meat_share) {
+    Meaning other = taken;
+    bool any = false;
+    for (auto& meant : other.all) {
+        const auto& all = meant.taste.word->readings;
+        const auto next = std::find_if(all.begin(), all.end(), [&](const TasteReading& r) { return &r == meant.reading; }) + 1;
+        if (next == all.end() || !next->beside || !holds(*next, mass)) continue;
+        meant.reading = &*next;
+        meant.goals.clear();
+        for (const auto& move : next->moves)
+            meant.goals.push_back(goal_of(meant.taste.written, move, meant.taste.strong, mass, meat_share));
+        any = true;
+    }
+    return any ? std::optional(std::move(other)) : std::nullopt;
+}
 
 Reason cannot_be(ReasonKind why, std::string tasted, std::vector<Figure> figures) {
     Reason reason = make_reason(why, std::move(figures));

@@ -21,6 +21,7 @@ struct Meant {
     const TasteReading* reading = nullptr;
     std::vector<Goal> goals;
     bool there = false;  ///< what it asks for is so already
+    const std::string& says() const { return taste.strong && !reading->says_much.empty() ? reading->says_much : reading->says; }
     double by() const { return taste.strong ? reading->by * reading->by : reading->by; }
 };
 
@@ -32,7 +33,11 @@ struct Meaning {
 /// That what was tasted is not to be had, and why.
 Reason cannot_be(ReasonKind why, std::string tasted, std::vector<Figure> figures = {});
 
-/// Of each word the first reading that holds of the mass as made and does not pull against another word.
-Meaning meaning_of(const std::vector<Taste>& tastes, const State& mass);
+/// Of each word the first reading that holds of the mass as made and does not pull against another word. Salt asked for by the meat is
+/// reckoned with `meat_share`, the meat in a gram of the mass.
+Meaning meaning_of(const std::vector<Taste>& tastes, const State& mass, double meat_share = 0);
+
+/// The same with another reading wherever one stands beside that which was taken; nothing where there is none.
+std::optional<Meaning> meaning_beside(const Meaning& taken, const State& mass, double meat_share);
 
 }  // namespace standin

@@ -3,10 +3,12 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <set>
 
 #include "adapt/difference.hpp"
 #include "adapt/met.hpp"
 #include "core/words.hpp"
+#include "knowledge/vocabulary.hpp"
 #include "mend/added.hpp"
 #include "mend/bring.hpp"
 #include "mend/plain.hpp"
@@ -23,7 +25,16 @@ public:
         : mass_(mass),
           total_(mass.made.total(mass.formula)),
           distance_(mass.context, total_, mass.made.state(mass.formula), goals_of(mass.tastes)),
-          additions_(mass, distance_, total_) {}
+          additions_(mass, distance_, total_) {
+        start_ = mass.formula;
+        const auto mixed = start_.process.mixing_min;
+        const double tacky = mass.context.constant("mend.work.tacky");
+        // What was mixed too little holds by mixing before anything is weighed in.
+        if (mixed && *mixed < tacky && any_asks(goals(), Property::bind, Goal::Kind::at_least)) {
+            work_min_ = tacky;
+            start_.process.mixing_min = tacky;
+        }
+    }
 
     Ways ways() && {
         const bool thin = std::any_of(goals().begin(), goals().end(), thins) || any_less();
@@ -58,7 +69,11 @@ private:
     }
 
     void by_additions() {
-        const Mended start = additions_.with_more_of(mass_.formula);
+        const Mended start = additions_.with_more_of(start_);
+        if (work_min_ > 0 && start.add.empty() && meets_all_of(start_)) {
+            ways_.all.push_back(judged_way(start, nullptr, 0));
+            return;
+        }
         if (goals().empty()) {
             if (!start.add.empty()) ways_.all.push_back(judged_way(start, nullptr, 0));
             return;
@@ -77,7 +92,7 @@ private:
     std::optional<double> share_for(const Goal& goal, const Plain& plain) const {
         constexpr int halvings = 11;
         double low = 0, high = mass_.context.constant(thins(goal) ? "mend.plain.most" : "mend.plain.beside");
-        const auto done = [&](double share) { return meets(mass_.made.states(blended(mass_.formula, plain, share)), goal); };
+        const auto done = [&](double share) { return meets(mass_.made.states(blended(start_, plain, share)), goal); };
         if (!done(high)) return std::nullopt;
         for (int i = 0; i < halvings; ++i) {
             const double middle = (low + high) / 2;
@@ -128,7 +143,7 @@ private:
         if (!share || !within_stock(*plain, *share)) return;
         constexpr int rounds = 6;
         for (int round = 0; round < rounds; ++round, *share *= 1.05) {
-            Mended start = additions_.with_more_of(blended(mass_.formula, *plain, *share));
+            Mended start = additions_.with_more_of(blended(start_, *plain, *share));
             std::vector<Mended> ends{start};
             if (!goals().empty() && !meets_all_of(start.formula)) {
                 auto found = additions_.searched(start, 1);
@@ -149,12 +164,12 @@ private:
             const double done = progress_of(way);
             if (way.met || done >= mass_.context.constant("mend.nearest.least")) near.emplace_back(way.met ? 1e9 : done, std::move(way));
         };
-        for (const auto& mended : nearest_to(additions_.with_more_of(mass_.formula), 2)) keep(mended, nullptr, 0);
+        for (const auto& mended : nearest_to(additions_.with_more_of(start_), 2)) keep(mended, nullptr, 0);
         const double beside = mass_.context.constant("mend.plain.beside");
         auto plain = plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context);
         const auto said = ways_.cannot.size();
         if (plain && within_stock(*plain, beside)) {
-            const Mended start = additions_.with_more_of(blended(mass_.formula, *plain, beside));
+            const Mended start = additions_.with_more_of(blended(start_, *plain, beside));
             const auto found = nearest_to(start, 1);
             keep(found.empty() ? start : found.front(), &*plain, beside);
         }
@@ -215,7 +230,10 @@ private:
 
     MendWay judged_way(const Mended& mended, const Plain* plain, double share) const {
         MendWay way;
-        way.kind = !plain ? MendKind::add : mended.add.empty() ? MendKind::blend : MendKind::blend_and_add;
+        way.work_min = work_min_;
+        way.kind = !plain               ? (mended.add.empty() && work_min_ > 0 ? MendKind::work : MendKind::add)
+                   : mended.add.empty() ? MendKind::blend
+                                        : MendKind::blend_and_add;
         way.add = mended.add;
         if (plain) put_plain(way, *plain, share);
         way.formula = mended.formula;
@@ -228,9 +246,48 @@ private:
                                        mass_.states, states, mass_.request.sure));
         way.met = std::all_of(way.wants.begin(), way.wants.end(), [](const WantResult& w) { return w.met; });
         way.differences = differences_between(mass_.states, states).properties;
+        for_each_property([&](Property p) {  // one figure for one thing: what is shown of both, taken from each other
+            Band& by = way.differences[p];
+            if (p == Property::hue_deg) return;
+            by.mid = way.prediction.properties[p].mid - mass_.base.properties[p].mid;
+            by = {std::min(by.low, by.mid), by.mid, std::max(by.high, by.mid)};
+        });
+        if (plain) way.salt_left = salt_left(way, *plain);
+        way.new_animals = new_animals(way.formula);
         way.new_allergens = new_allergens(mass_.base, way.prediction);
         way.new_cautions = new_cautions(mass_.base, way.prediction);
         return way;
+    }
+
+    // Where less salt was asked for and what is left is still more than most put in: how much plain mass in all brings it there.
+    std::optional<SaltLeft> salt_left(const MendWay& way, const Plain& plain) const {
+        const auto constant = [&](const char* id) { return mass_.context.constant(id); };
+        const double of_meat = way.prediction.nominal[Property::salt_pct_of_meat];
+        SaltLeft left{of_meat, constant("mend.salt.usual-most"), constant("mend.salt.usual"), 0};
+        if (!any_asks(goals(), Property::salt_pct, Goal::Kind::at_most) || of_meat <= left.usual_most) return std::nullopt;
+        const double step = constant("mend.plain.round"), most = constant("mend.plain.most");
+        for (double share = step; share <= most + step / 2; share += step) {
+            if (mass_.made.state(blended(start_, plain, share)).properties[Property::salt_pct_of_meat] > left.enough) continue;
+            Formula alone = mass_.formula;
+            alone.lines = plain_lines(plain, share);
+            left.plain_g = NominalBatch(alone, mass_.context.nominal()).total()[Amount::mass];
+            break;
+        }
+        return left;
+    }
+
+    std::vector<std::string> new_animals(const Formula& mended) const {
+        const auto animals = [&](const Formula& formula) {
+            std::set<Species> all;
+            for (const auto& line : formula.lines)
+                if (const auto& meat = knowledge().ingredient(line.ingredient)->meat) all.insert(meat->species);
+            return all;
+        };
+        std::vector<std::string> names;
+        const auto there = animals(mass_.formula);
+        for (const auto species : animals(mended))
+            if (!there.count(species)) names.emplace_back(spelling(species));
+        return names;
     }
 
     void put_plain(MendWay& way, const Plain& plain, double share) const {
@@ -251,13 +308,17 @@ private:
             if (std::find(wants.begin(), wants.end(), goal.want) == wants.end()) wants.push_back(goal.want);
         for (const auto& taste : mass_.tastes)
             if (taste.reading->more_of) wants.push_back(taste.taste.written);
-        if (!wants.empty()) ways_.cannot.push_back(cannot_be(ReasonKind::nothing_brings, listed(wants)));
+        if (wants.empty()) return;
+        ways_.cannot.push_back(cannot_be(ReasonKind::nothing_brings, listed(wants)));
+        if (mass_.stock.listed()) ways_.cannot.back().role = "listed";
     }
 
     const Mass& mass_;
     Material total_;
     Distance distance_;  // from the mass as it is
     Additions additions_;
+    Formula start_;  // the mass, mixed on where it was mixed too little
+    double work_min_ = 0;
     Ways ways_;
 };
 

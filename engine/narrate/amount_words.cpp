@@ -64,7 +64,8 @@ std::string amount_said(const Reason& r) {
         case ReasonKind::short_of_plain:
             return short_of_plain(r);
         case ReasonKind::nothing_brings:
-            return r.about + ": nothing that may come in brings it there within what a kilo of sausage may hold of it";
+            return r.about + (r.role == "listed" ? ": nothing on the list brings it nearer by as much as is noticed"
+                                                 : ": nothing that may come in brings it nearer by as much as is noticed");
         case ReasonKind::none_of_it:
             return r.about + ": the formula has nothing of that kind, so there is no amount to go by";
         case ReasonKind::keeps_frozen:

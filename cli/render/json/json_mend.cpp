@@ -22,6 +22,13 @@ Json way_json(const MendWay& way, const Engine& engine) {
         {"plain_g", num(way.plain_g)},
         {"plain_lacks", way.plain_lacks},
         {"met", way.met},
+        {"work_min", num(way.work_min)},
+        {"salt_left", way.salt_left ? Json{{"pct_of_meat", num(way.salt_left->pct_of_meat)},
+                                           {"usual_most", num(way.salt_left->usual_most)},
+                                           {"enough", num(way.salt_left->enough)},
+                                           {"plain_g", num(way.salt_left->plain_g)}}
+                                    : Json()},
+        {"new_animals", way.new_animals},
         {"wants",
          array_of(
              way.wants,
@@ -42,9 +49,9 @@ std::string mend_json(const MendAnswer& a, const Engine& engine) {
                     {"made_g", num(a.made_g)},
                     {"words", array_of(a.words,
                                        [](const TastedWord& w) {
-                                           return Json{{"written", w.written}, {"id", w.id},       {"says", w.says},
-                                                       {"judged", w.judged},   {"there", w.there}, {"practice", w.practice},
-                                                       {"source", w.source}};
+                                           return Json{{"written", w.written},   {"id", w.id},        {"says", w.says},
+                                                       {"judged", w.judged},     {"there", w.there},  {"beside", w.beside},
+                                                       {"practice", w.practice}, {"source", w.source}};
                                        })},
                     {"measured", array_of(a.measured,
                                           [](const MeasuredValue& m) {
@@ -54,6 +61,7 @@ std::string mend_json(const MendAnswer& a, const Engine& engine) {
                                                           {"far", m.far}};
                                           })},
                     {"discard", a.discard},
+                    {"only_listed", a.only_listed},
                     {"opposed", a.opposed},
                     {"variants", array_of(a.ways, [&](const MendWay& way) { return way_json(way, engine); })},
                     {"cannot", in_full(a.cannot)},

@@ -33,6 +33,7 @@ std::string way_part(const MendWay& way, std::size_t number, const MendAnswer& a
     if (!way.plain.empty() && !way.add.empty()) out += paragraph("Then into all of it:", look);
     if (!way.add.empty()) out += ingoing_table(way.add, detail.units, look, true);
     for (const auto& want : way.wants) out += bullet(want_in_short(want), look);
+    for (const auto& beside : beside_wants(way, detail.units)) out += bullet(beside, look);
     out += changes(way, a, detail.full, look);
     if (!way.new_allergens.empty()) out += bullet("Brings a new allergen: " + listed(way.new_allergens) + ".", look);
     return out;
@@ -48,6 +49,7 @@ std::string mend_text(const MendAnswer& answer, const Detail& detail, const Look
     std::vector<std::string> taken;
     for (const auto& word : a.words) taken.push_back(as_taken(word));
     for (const auto& measured : a.measured) taken.push_back(as_measured(measured));
+    if (a.only_listed) taken.emplace_back("Only what the list or the formula names may come in.");
     if (a.discard.empty()) text += bulleted("How it was taken", taken, look);
     for (std::size_t i = 0; i < a.ways.size(); ++i) text += way_part(a.ways[i], i + 1, a, detail, look);
     text += bulleted("What cannot be mended", in_full(a.cannot, detail.units), look);

@@ -26,6 +26,7 @@ struct TastedWord {
     std::string says;      ///< how it was taken
     bool judged = false;   ///< a model or a dose stands behind it; else only what makers do
     bool there = false;    ///< what it asks for is so already, by the formula
+    bool beside = false;   ///< another way to take a word that stands before it
     std::string practice;  ///< what makers do that no model judges
     std::string source;    ///< of the record
 };
@@ -48,18 +49,28 @@ struct Ingoing {
     bool fresh = false;  ///< the formula has none of it
 };
 
-enum class MendKind { add, blend, blend_and_add };
+enum class MendKind { add, blend, blend_and_add, work };
 std::string_view word(MendKind kind);
+
+/// Salt that stays above what most makers put in.
+struct SaltLeft {
+    double pct_of_meat = 0, usual_most = 0;
+    double enough = 0;   ///< % of meat, well within what is usual
+    double plain_g = 0;  ///< plain mass in all that brings it there; 0: more than it is worth
+};
 
 /// One way to mend it.
 struct MendWay {
     MendKind kind = MendKind::add;
+    double work_min = 0;                   ///< mixed on so long, cold, until it is tacky; 0: only folded
     std::vector<Ingoing> add;              ///< into the mass, or into both together
     std::vector<Ingoing> plain;            ///< the plain mass, made apart
     double plain_g = 0;                    ///< of all of it, prepared
     std::vector<std::string> plain_lacks;  ///< names of the formula's foods that it leaves out
     std::vector<WantResult> wants;         ///< one a property that was to move
     bool met = false;                      ///< all of them
+    std::optional<SaltLeft> salt_left;     ///< told where it was too salty
+    std::vector<std::string> new_animals;  ///< that the formula has not
     Formula formula;                       ///< of the mended mass
     Prediction prediction;
     PerProperty<Band> differences;  ///< of the mended mass less the mass as it is
@@ -75,6 +86,7 @@ struct MendAnswer {
     std::string discard;               ///< the mass is not to be mended, and why; then there is nothing else
     std::vector<std::string> opposed;  ///< two words that pull against each other
     std::vector<MendWay> ways;
+    bool only_listed = false;              ///< a list said what there is, and nothing else was looked at
     std::vector<Reason> cannot;            ///< what was asked and is not to be had this way
     std::vector<std::string> fold, plain;  ///< how, step by step
     std::vector<Presumption> presumed;
