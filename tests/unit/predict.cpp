@@ -194,7 +194,7 @@ TEST_CASE("the same seed gives the same answer, another one nearly") {
     check_same(first, a.predict(f).value(), 1e-15);
     check_same(first, b.predict(f).value(), 1e-15);
     const Prediction other = c.predict(f).value();
-    CHECK(other.properties[Property::ph].mid != first.properties[Property::ph].mid);
+    CHECK(other.properties[Property::ph].low != first.properties[Property::ph].low);  // the likely value is no draw
     CHECK(other.properties[Property::ph].mid == Approx(first.properties[Property::ph].mid).margin(0.03));
     CHECK(other.properties[Property::fat_pct].mid == Approx(first.properties[Property::fat_pct].mid).epsilon(0.03));
 }
