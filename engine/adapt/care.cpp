@@ -84,8 +84,8 @@ private:
     // A raw leaf that is there for its bulk; a bunch of herbs stays raw.
     bool blanch_and_squeeze(Line& line) const {
         const Ingredient& leaf = *knowledge_.ingredient(line.ingredient);
-        if (!is_leaf(line) || leaf.roles.front() != Role::green || !wets_the_mass() || !line.prepared.empty() || line.weighed_prepared ||
-            !leaf.already.empty() || !wets_the_paste(line))
+        if (!is_leaf(line) || leaf.roles.front() != Role::green || contains(leaf.roles, Role::herb) || !wets_the_mass() ||
+            !line.prepared.empty() || line.weighed_prepared || !leaf.already.empty() || !wets_the_paste(line))
             return false;
         if (!can_be(line, "blanched") || !can_be(line, "squeezed")) return false;
         line.prepared.push_back({"blanched", brief_min});

@@ -36,7 +36,7 @@ const std::string with_care = "plate: 8 mm\nmixing: 3 min\nmixed at: 2 C\norder:
 TEST_CASE("care first: raw leaves and grated squash are squeezed before a starch is to hold their water") {
     const auto answer = asked(
         "Weir garden (invented)\n2000 g pork shoulder\n200 g pork backfat\n600 g spinach\n200 g zucchini, grated\n"
-        "40 g parsley\n38 g salt\n" +
+        "40 g parsley\n100 g cilantro\n38 g salt\n" +
             with_care,
         "firmer");
     REQUIRE_FALSE(answer.variants.empty());
@@ -45,6 +45,7 @@ TEST_CASE("care first: raw leaves and grated squash are squeezed before a starch
         CHECK(prepared(v, "spinach", "squeezed"));
         CHECK(prepared(v, "zucchini", "squeezed"));
         CHECK_FALSE(prepared(v, "parsley", "blanched"));  // herbs stay herbs
+        CHECK_FALSE(prepared(v, "cilantro", "blanched"));
     }
 }
 
