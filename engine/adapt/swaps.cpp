@@ -82,14 +82,17 @@ private:
     // The line's place goes to the stand-in; what stays of the line, and the partner, come at the end and are not trimmed.
     Formula swapped(const Candidate& candidate) const {
         Formula variant = formula_;
+        for (auto& line : variant.lines) stock_.tell(line);
         Line food = candidate.food;
         food.grams = exactly(kitchen_grams(food.grams.mid, false));
+        stock_.tell(food);
         variant.lines[line_] = food;
         const auto beside = [&](Line line, double grams) {
             line.grams = exactly(kitchen_grams(grams, false));
             line.count.reset();
             line.written.clear();
             line.keep = true;
+            stock_.tell(line);
             if (line.grams.mid > 0) variant.lines.push_back(std::move(line));
         };
         if (candidate.share < 1) beside(formula_.lines[line_], (1 - candidate.share) * formula_.lines[line_].grams.mid);
@@ -203,9 +206,15 @@ private:
         s.formula = ranked.trimmed.formula;
         for (std::size_t l = formula_.lines.size(); l < s.formula.lines.size(); ++l) s.formula.lines[l].keep = false;
         name_swapped(s.formula, formula_, s, knowledge_.ingredient(formula_.lines[line_].ingredient)->names.front());
-        std::set<std::string> allergens(ingredient.allergens.begin(), ingredient.allergens.end());
-        if (candidate.partner)
-            for (const auto& allergen : knowledge_.ingredient(candidate.partner->food.ingredient)->allergens) allergens.insert(allergen);
+        std::set<std::string> allergens;
+        const auto brings = [&](Line food) {
+            const auto& own = knowledge_.ingredient(food.ingredient)->allergens;
+            allergens.insert(own.begin(), own.end());
+            stock_.tell(food);
+            for (const auto& told : food.declared) allergens.insert(told.allergen);
+        };
+        brings(candidate.food);
+        if (candidate.partner) brings(candidate.partner->food);
         for (const auto& allergen : allergens)
             if (!known_allergen(allergen)) s.new_allergens.push_back(allergen);
         return s;

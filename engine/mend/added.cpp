@@ -68,7 +68,8 @@ Mended Additions::with_more_of(const Formula& start) const {
     return mended;
 }
 
-void Additions::bring(Mended& mended, const Line& food, double grams, bool fresh) const {
+void Additions::bring(Mended& mended, Line food, double grams, bool fresh) const {
+    mass_.stock.tell(food);
     Ingoing in = ingoing(food, grams, fresh, mass_.mending, knowledge());
     put_in(mended.formula, food, in);
     mended.add.push_back(std::move(in));

@@ -44,7 +44,7 @@ private:
     const std::vector<Goal>& goals() const { return distance_.goals(); }
     const Knowledge& knowledge() const { return mass_.context.knowledge(); }
     Role main_role(const Line& line) const { return knowledge().ingredient(line.ingredient)->roles.front(); }
-    void bring(Mended& mended, const Line& food, double grams, bool fresh) const;
+    void bring(Mended& mended, Line food, double grams, bool fresh) const;
     Mended weighed(const Problem& problem, const std::vector<double>& grams, const Mended& start) const;
     std::optional<std::vector<Goal>> tighter(const Formula& formula, std::vector<Goal> hard, const Aim& aim, double margin = 1.2) const;
     std::vector<Goal> asked_in(const Formula& formula, const State& state, const Aim& aim) const;

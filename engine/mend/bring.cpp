@@ -4,6 +4,7 @@
 
 #include "adapt/variant.hpp"
 #include "core/band.hpp"
+#include "core/contains.hpp"
 #include "evaluate/predict.hpp"
 
 namespace standin {
@@ -30,6 +31,8 @@ void add_to(Formula& mass, const Line& food, double grams) {
         mass.lines.push_back(std::move(line));
         return;
     }
+    for (const auto& told : food.declared)
+        if (!contains(same->declared, told)) same->declared.push_back(told);
     if (same->count && same->grams.mid > 0) *same->count *= 1 + grams / same->grams.mid;
     same->grams = {same->grams.low + grams, same->grams.mid + grams, same->grams.high + grams};
     same->written.clear();

@@ -212,6 +212,7 @@ private:
             const Offer offer = mass_.stock.offer(line);
             const double needed = share * line.grams.mid;
             if (offer.on_hand && (!offer.grams || *offer.grams >= needed)) {
+                mass_.stock.tell(line);
                 there.push_back(std::move(line));
                 continue;
             }
