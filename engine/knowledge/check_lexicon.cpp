@@ -43,6 +43,10 @@ public:
             add(record, "no rule set lists the allergen \"" + h.allergen + "\"");
     }
 
+    void patterns(const std::string& list, const std::vector<std::string>& all) {
+        for (const auto& pattern : all) folded("the list \"" + list + "\"", pattern);
+    }
+
     void word(const std::string& w) {
         if (hazard_fold(w).empty()) add("word " + w, "no word that could stand in a line");
     }
@@ -79,6 +83,8 @@ void check_lexicon(const Records& records, const Places& places, std::vector<Fin
     if (records.ingredients.empty() || records.rules.empty()) return;
     LexiconCheck check(places, findings, known_in(records));
     for (const auto& hazard : records.lexicon.hazards) check.hazard(hazard);
+    check.patterns("holds", records.lexicon.holds);
+    check.patterns("handles", records.lexicon.handles);
     for (const auto& word : records.lexicon.tongue) check.word(word.word);
     for (const auto& word : records.lexicon.listed) check.word(word.word);
 }

@@ -212,7 +212,7 @@ void layout(A& a, ListedWord& r) {
 }
 template <class A>
 void layout(A& a, Lexicon& r) {
-    a(r.hazards, r.denials, r.holds, r.joins, r.tongue, r.listed);
+    a(r.hazards, r.denials, r.holds, r.handles, r.joins, r.tongue, r.listed);
 }
 template <class A>
 void layout(A& a, Records& r) {

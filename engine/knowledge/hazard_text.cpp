@@ -37,7 +37,8 @@ std::uint32_t without_accent(std::uint32_t point) {
 
 bool is_letter_beyond_latin(std::uint32_t point) {
     const bool punctuation = (point >= 0x2000 && point <= 0x2BFF) || (point >= 0x3000 && point <= 0x303F) || point >= 0xFE00;
-    return point >= 0x370 && !punctuation;
+    const bool latin = point >= 0x1E00 && point <= 0x1EFF;  // Vietnamese
+    return point >= 0x370 && !punctuation && !latin;
 }
 
 void add(std::uint32_t point, std::string& word, std::vector<std::string>& words) {
@@ -144,6 +145,14 @@ bool denied(const std::vector<std::string>& words, std::size_t first, std::size_
 }
 
 }  // namespace
+
+bool fits_any(const std::vector<std::string>& patterns, std::string_view word) {
+    return std::any_of(patterns.begin(), patterns.end(), [&](const std::string& pattern) { return word_fits(pattern, word); });
+}
+
+bool is_denied(const HazardText& text, std::size_t first, std::size_t last, const Lexicon& lexicon) {
+    return denied(text.words, first, last, lexicon.denials);
+}
 
 bool ends_in_denial(std::string_view before, const Lexicon& lexicon) {
     const auto words = hazard_text(before).words;

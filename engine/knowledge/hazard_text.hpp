@@ -19,6 +19,12 @@ HazardText hazard_text(std::string_view text);
 /// The words with a blank between: what a pattern of the lexicon must look like.
 std::string hazard_fold(std::string_view text);
 
+/// Whether one of the patterns, of one word each, fits a word of a hazard text.
+bool fits_any(const std::vector<std::string>& patterns, std::string_view word);
+
+/// Whether words [first, last) are denied where they stand: "no", "without any", "-free".
+bool is_denied(const HazardText& text, std::size_t first, std::size_t last, const Lexicon& lexicon);
+
 /// Whether what stands before a word denies it: "no", "without any".
 bool ends_in_denial(std::string_view before, const Lexicon& lexicon);
 

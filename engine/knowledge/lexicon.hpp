@@ -53,8 +53,9 @@ struct ListedWord {
 struct Lexicon {
     std::vector<Hazard> hazards;
     Denials denials;
-    std::vector<std::string> holds;  ///< "contains", "traces": what follows is in it
-    std::vector<std::string> joins;  ///< "with", "in": so it is beside a food
+    std::vector<std::string> holds;    ///< patterns, "contains", "traces": what stands beside them is or may be in it
+    std::vector<std::string> handles;  ///< "factory", "handling": it shares a place with what is named
+    std::vector<std::string> joins;    ///< "with", "in": so it is beside a food
     std::vector<TongueWord> tongue;
     std::vector<ListedWord> listed;
 };

@@ -97,6 +97,7 @@ void read_lexicon(const JsonNode& root, Problems& problems, KnowledgeFiles& into
         lexicon.denials = {d.texts("before"), d.texts("between"), d.texts("after")};
     }
     if (const auto holds = r.texts("holds"); !holds.empty()) lexicon.holds = holds;
+    if (const auto handles = r.texts("handles"); !handles.empty()) lexicon.handles = handles;
     if (const auto joins = r.texts("joins"); !joins.empty()) lexicon.joins = joins;
     for (const auto& item : r.list("lists")) word_list_of(item, problems, into);
     for (const auto& item : r.list("tongues")) tongue_words_of(item, problems, into);

@@ -49,6 +49,12 @@ std::string promise_said(const Reason& r) {
             return title_says(r) +
                    ", which is eaten raw. Nothing here makes raw meat or fish safe to eat, however fresh, cold, salted or sour it is: it "
                    "carries E. coli, Salmonella and parasites. Cook it to the core temperature above, or change the title.";
+        case ReasonKind::title_not_fresh:
+            return title_says(r) +
+                   ", which is cured, dried, fermented, smoked or kept, and often not cooked. What is worked out here is a fresh sausage: "
+                   "keep it cold, cook it to the core temperature above, and neither hang nor smoke nor keep it. That other sausage is "
+                   "made "
+                   "by a tested recipe of its own; for this one change the title.";
         case ReasonKind::title_broken:
             return title_says(r) + ", but the batch has what that takes in, or may: " + listed(r.foods) +
                    ". Change the title or the lines.";

@@ -207,6 +207,10 @@ std::string counted_or_not(const Reason& r) {
         case ReasonKind::method_kept:
             return "the method, " + whole(number(r)) + (number(r) == 1 ? " step" : " steps") +
                    ", is kept beside the lines: what it adds to them is not counted in";
+        case ReasonKind::cooked_too_cool:
+            return "the method cooks at " + plain(number(r)) +
+                   " C: in no more heat than that the middle never reaches the core temperature on "
+                   "this page. Cook hotter, and measure it";
         case ReasonKind::from_method:
             return from_method(r);
         case ReasonKind::stands_beside:

@@ -63,9 +63,9 @@ CautionText promise_caution(ReasonKind kind, std::vector<std::string> foods, con
     return caution_text(std::move(reason), source, {}, promise);
 }
 
-CautionText raw_caution(const std::string& words) {
-    Reason reason = make_reason(ReasonKind::title_raw);
-    reason.about = "title-raw";
+CautionText of_title(ReasonKind kind, const std::string& about, const std::string& words) {
+    Reason reason = make_reason(kind);
+    reason.about = about;
     reason.role = words;
     return caution_text(std::move(reason), "judgement", {}, words);
 }
@@ -93,7 +93,9 @@ std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge
     std::vector<CautionText> all;
     const TitleWords title(formula.title, knowledge);
     of_any_allergen(all, formula, knowledge);
-    if (const std::string raw = title.eaten_raw(); !raw.empty()) all.push_back(raw_caution(raw));
+    if (const auto raw = title.words_in("eaten-raw"); !raw.empty()) all.push_back(of_title(ReasonKind::title_raw, "title-raw", raw));
+    else if (const auto kept = title.words_in("not-fresh"); !kept.empty())
+        all.push_back(of_title(ReasonKind::title_not_fresh, "title-not-fresh", kept));
     for (const auto& kind : knowledge.records().kinds) {
         const auto promise = title.promise_of(kind);
         if (!promise) continue;

@@ -158,11 +158,11 @@ std::optional<TitlePromise> TitleWords::promise_of(const Kind& kind) const {
     return joined_promise(kind);
 }
 
-std::string TitleWords::eaten_raw() const {
+std::string TitleWords::words_in(std::string_view list) const {
     constexpr std::size_t longest = 3;  // words
     for (std::size_t first = 0; first < words_.size(); ++first)
         for (std::size_t last = std::min(words_.size(), first + longest); last > first; --last)
-            if (words_[first] != joint && words_[last - 1] != joint && knowledge_.in_list("eaten-raw", fold(said(first, last))))
+            if (words_[first] != joint && words_[last - 1] != joint && knowledge_.in_list(list, fold(said(first, last))))
                 return said(first, last);
     return {};
 }

@@ -25,8 +25,9 @@ public:
     /// promises nothing of the kind.
     std::optional<TitlePromise> promise_of(const Kind& kind) const;
 
-    /// The words that say it is eaten raw: "mett", "served raw"; empty where none do.
-    std::string eaten_raw() const;
+    /// The words of a list of the lexicon that stand in it: "mett" of what is eaten raw, "salami" of what is not fresh; empty where none
+    /// do.
+    std::string words_in(std::string_view list) const;
 
     /// The word of a kind that stands in the title as what it is made of; empty where there is none.
     std::string named(const Kind& kind) const;

@@ -107,6 +107,12 @@ TEST_CASE("each hazard of the lexicon does what its examples say") {
     REQUIRE(hazards.size() > 60);
     for (const auto& hazard : hazards)
         for (const auto& example : hazard.examples) {
+            if (example.becomes == "told beside") {  // a sentence of the method
+                const auto notes = told_hazards(example.line, knowledge());
+                INFO(hazard.id << ": " << example.line);
+                CHECK(std::any_of(notes.begin(), notes.end(), [&](const Reason& told) { return told.note == hazard.reason; }));
+                continue;
+            }
             const auto read = read_line(example.line, Origin("", {1, 1}), knowledge());
             std::string as = "asked|refused";
             if (read) {

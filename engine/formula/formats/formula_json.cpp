@@ -7,6 +7,7 @@
 #include "formula/line/hazards.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/process_text.hpp"
+#include "formula/line/told_content.hpp"
 
 namespace standin {
 namespace {
@@ -92,6 +93,7 @@ private:
     // A line's note is of its food: "bitter" beside almonds says what kind they are.
     std::optional<Error> danger_in_note(const std::string& note, ReadLine& read) const {
         if (auto danger = danger_of_food(note, read.line, knowledge_)) return danger;
+        if (auto unknown = content_not_known(note, knowledge_)) return unknown;
         for (auto& told : told_hazards(note, read.line, knowledge_)) read.line.notes.push_back(std::move(told));
         return other_food_in_passing(note, read.line, knowledge_);
     }

@@ -21,6 +21,7 @@
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/each_of.hpp"
+#include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
 #include "formula/line/name_text.hpp"
 #include "formula/line/tongues.hpp"
@@ -51,6 +52,11 @@ private:
 
     void take(const TextLine& written) {
         const std::string where = describe(file_, written.place);
+        if (auto danger = danger_in(written.text, knowledge_)) {  // of the whole line: what stands behind a comma is said of the food too
+            danger->where = where;
+            return troubles_.add(std::move(*danger));
+        }
+        for (auto& told : told_hazards(written.text, knowledge_)) gatherer_.note(std::move(told));
         rewritten_.push_back(with_amount_first(written.text));
         gatherer_.holds = take_told(rewritten_.back(), knowledge_);
         const bool as_written = gatherer_.holds.empty() && rewritten_.back() == written.text;
@@ -334,6 +340,10 @@ private:
         if (!name) return;
         gatherer_.plenty = plenty;
         gatherer_.holds.clear();
+        if (auto danger = danger_in(name->text, knowledge_)) {
+            danger->where = describe(file_, name->place);
+            return troubles_.add(std::move(*danger));
+        }
         if (!amount || is_some(amount->text)) return gatherer_.name(name->text, origin(*name), true);
         auto line = JoinedLine(file_, *amount, *name).read(knowledge_, {});
         if (line) gatherer_.have(*line, amount->text + " " + name->text);

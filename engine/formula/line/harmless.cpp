@@ -27,9 +27,9 @@ bool is_plain_word(const Word& word) {
 bool may_hurt(const Word& word, const Knowledge& knowledge) {
     const auto& lexicon = knowledge.records().lexicon;
     const std::string folded = hazard_fold(word.raw);
-    return contains(lexicon.joins, folded) || contains(lexicon.holds, folded) || contains(lexicon.denials.before, folded) ||
-           contains(lexicon.denials.after, folded) || !hazards_in(hazard_text(word.raw), lexicon).empty() ||
-           !near_danger(word.raw, knowledge).empty();
+    return contains(lexicon.joins, folded) || fits_any(lexicon.holds, folded) || fits_any(lexicon.handles, folded) ||
+           contains(lexicon.denials.before, folded) || contains(lexicon.denials.after, folded) ||
+           !hazards_in(hazard_text(word.raw), lexicon).empty() || !near_danger(word.raw, knowledge).empty();
 }
 
 // A food, something done to it, an amount, or nearly one of them: then it is no mere description.

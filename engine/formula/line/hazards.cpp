@@ -5,6 +5,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
+#include "formula/line/told_content.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
 
@@ -16,12 +17,15 @@ Error error_of(const Hazard& hazard, const std::string& said) {
     return {Trouble::bad_data, what, "", hazard.hints};
 }
 
+// Said of a food that it stands beside: elsewhere an animal may be anybody's name, and a pan may smell.
+bool is_of_a_food(const Hazard& hazard) { return hazard.kind == "species" || hazard.kind == "senses" || hazard.kind == "doubt"; }
+
 // The first of the hazards that stops a reading; a refusal goes before a question.
-const HazardMatch* worst(const std::vector<HazardMatch>& found, const std::string& ingredient, std::string_view but_kind = {}) {
+const HazardMatch* worst(const std::vector<HazardMatch>& found, const std::string& ingredient, bool beside = false) {
     const HazardMatch* best = nullptr;
     for (const auto& match : found) {
         const auto act = match.hazard->act;
-        if (!but_kind.empty() && match.hazard->kind == but_kind) continue;
+        if (beside && is_of_a_food(*match.hazard)) continue;
         if (act != HazardAct::refuse && act != HazardAct::ask) continue;
         if (ingredient.empty() ? !match.hazard->of.empty() : !contains(match.hazard->of, ingredient)) continue;
         if (!best || (act == HazardAct::refuse && best->hazard->act == HazardAct::ask)) best = &match;
@@ -39,14 +43,6 @@ bool brings(const Ingredient& ingredient, const Hazard& hazard, const Knowledge&
     if (is_among(hazard.allergen, ingredient.allergens, knowledge)) return true;
     if (hazard.allergen == "sulphite") return ingredient.sulphites.has_value();
     return false;
-}
-
-// A word that says what follows is in it stands before: "contains", "traces of"; beside a food "with" is enough.
-bool says_it_holds(const HazardText& text, std::size_t before, const Lexicon& lexicon, bool beside_food) {
-    constexpr std::string_view at_the_end = "enthalten";  // "kann Nüsse enthalten"
-    if (text.words.back() == at_the_end) return true;
-    return std::any_of(text.words.begin(), text.words.begin() + static_cast<std::ptrdiff_t>(before),
-                       [&](const auto& word) { return contains(lexicon.holds, word) || (beside_food && contains(lexicon.joins, word)); });
 }
 
 // Rules and risks of its own, though of the same animal: liver, other offal, game.
@@ -89,13 +85,13 @@ const Ingredient* other_food(std::string_view passed, const Ingredient& own, con
 std::optional<Error> danger_in(std::string_view text, const Knowledge& knowledge) {
     const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
     if (const auto* match = worst(found, {})) return error_of(*match->hazard, match->said);
-    return std::nullopt;
+    return content_not_known(text, knowledge);
 }
 
 std::optional<Error> danger_beside(std::string_view text, const Knowledge& knowledge) {
     const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
-    if (const auto* match = worst(found, {}, "species")) return error_of(*match->hazard, match->said);
-    return std::nullopt;
+    if (const auto* match = worst(found, {}, true)) return error_of(*match->hazard, match->said);
+    return content_not_known_beside(text, knowledge);
 }
 
 std::optional<Error> danger_in_title(std::string_view title, const Knowledge& knowledge) {
@@ -152,6 +148,7 @@ std::vector<Reason> told_hazards(std::string_view text, const Line& line, const 
     for (const auto& match : hazards_in(hazard_text(text), knowledge.records().lexicon))
         if (match.hazard->act == HazardAct::tell && (match.hazard->of.empty() || contains(match.hazard->of, line.ingredient))) {
             told.push_back(reason_about(ReasonKind::hazard_told, match.said));
+            told.back().role = match.hazard->kind;
             told.back().note = match.hazard->reason;
         }
     return told;

@@ -16,7 +16,7 @@ namespace standin {
 /// error has no place yet.
 std::optional<Error> danger_in(std::string_view text, const Knowledge& knowledge);
 
-/// Likewise of a text beside the lines, where an animal may be anybody's name.
+/// Likewise of a text beside the lines, where an animal may be anybody's name and a pan may smell.
 std::optional<Error> danger_beside(std::string_view text, const Knowledge& knowledge);
 
 /// A title is told of what would be refused in a line, but for a curing salt, which stops it too.

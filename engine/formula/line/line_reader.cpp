@@ -25,6 +25,7 @@
 #include "formula/line/process_text.hpp"
 #include "formula/line/soaked_in.hpp"
 #include "formula/line/tinned.hpp"
+#include "formula/line/told_content.hpp"
 
 namespace standin {
 namespace {
@@ -361,10 +362,7 @@ private:
         read.doubts = doubts_about_line(name, amount, *weighed, notes_);
         tell_of_soaking(name, read);
         tell_presumed_whole(amount, *weighed, *name.ingredient, read.doubts);
-        for (const auto& told : read.line.declared)  // counted, not passed over
-            for (auto& doubt : read.doubts)
-                if (doubt.what.kind == ReasonKind::passed_over && doubt.what.about == told.words)
-                    doubt.what.kind = ReasonKind::counted_allergen;
+        tell_of_declared(read, knowledge_);
         for (auto& told : told_hazards(written_, read.line, knowledge_)) read.doubts.push_back({Confidence::unsure, std::move(told), true});
         if (auto purpose = outside_purpose(written_, knowledge_); !purpose.empty())
             read.doubts.push_back({Confidence::unsure, reason_about(ReasonKind::outside_counted_in, purpose), true});
@@ -406,7 +404,8 @@ private:
     }
 
     std::optional<Error> hazards_in_passing(const NameRead& name, Line& line) const {
-        for (const auto* all : {&notes_.passed, &name.before.passed, &name.after.passed})
+        const auto other_letters = clauses_beyond_latin(written_);
+        for (const auto* all : {&notes_.passed, &name.before.passed, &name.after.passed, &other_letters})
             for (const auto& passed : *all) {
                 if (auto other = other_food_in_passing(passed, line, knowledge_)) return other;
                 if (tells_fat_figure(passed))

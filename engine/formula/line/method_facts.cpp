@@ -8,6 +8,7 @@
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/line/tongues.hpp"
+#include "knowledge/hazard_text.hpp"
 
 namespace standin {
 namespace {
@@ -133,10 +134,17 @@ std::optional<double> core_in(const Sentence& sentence, const Knowledge& knowled
     return std::nullopt;
 }
 
+// What is answered with a warning is not taken over as a step: "let it stand at room temperature for 12 hours".
+bool is_advised_against(std::string_view text, const Knowledge& knowledge) {
+    const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
+    return std::any_of(found.begin(), found.end(), [](const HazardMatch& match) { return match.hazard->kind == "method"; });
+}
+
 // From mixing to cooking: hours, or a night. Half an hour is for chilling the meat.
 std::optional<double> rest_in(const Sentence& sentence, const Knowledge& knowledge) {
     constexpr double least_h = 2, minutes_an_hour = 60;  // judgement
     if (!sentence.says("rest-word", knowledge) || sentence.says("cooking-word", knowledge)) return std::nullopt;
+    if (is_advised_against(sentence.text, knowledge)) return std::nullopt;
     if (const auto minutes = first_told(sentence, [&](const Word& word) { return time_at(sentence.text, word.begin); }))
         return *minutes >= least_h * minutes_an_hour ? std::optional<double>(*minutes / minutes_an_hour) : std::nullopt;
     if (sentence.says("night-word", knowledge)) return knowledge.parameter("reading.night").mid;
@@ -162,6 +170,19 @@ Process process_in_method(const std::vector<std::string>& method, const Knowledg
     }
     if (mixing > 0 && within("mixing", mixing)) told.mixing_min = mixing;
     return told;
+}
+
+std::optional<double> cooked_too_cool(const std::vector<std::string>& method, const Knowledge& knowledge) {
+    constexpr double warmest = 40;  // judgement: below it is no cooking
+    const double coolest = knowledge.parameter("reading.coolest-cooking").mid;
+    for (const auto& sentence : sentences_of(method)) {
+        if (!sentence.says("cooking-word", knowledge) || core_in(sentence, knowledge)) continue;
+        for (const auto& word : sentence.words) {
+            const auto celsius = starts_number(word) ? celsius_at(sentence.text, word.begin) : std::nullopt;
+            if (celsius && *celsius > warmest && *celsius < coolest) return celsius;
+        }
+    }
+    return std::nullopt;
 }
 
 std::vector<BlanchedInMethod> blanched_in_method(const std::vector<std::string>& method, const Knowledge& knowledge) {

@@ -14,6 +14,9 @@ namespace standin {
 /// Numbers of the process that sentences of a method tell; only what they say outright.
 Process process_in_method(const std::vector<std::string>& method, const Knowledge& knowledge);
 
+/// The heat that something is cooked in, where it is below any core that ground meat needs: "poach at 55 C for 20 minutes".
+std::optional<double> cooked_too_cool(const std::vector<std::string>& method, const Knowledge& knowledge);
+
 /// A sentence that has something blanched.
 struct BlanchedInMethod {
     std::string sentence;

@@ -60,6 +60,16 @@ bool feeds_so_many(const std::vector<Word>& words, std::string_view line, const 
     return false;
 }
 
+// "3 g star" is a weight of something, no rating.
+bool weighs_something(const std::vector<Word>& words, std::string_view line) {
+    return std::any_of(words.begin(), words.end(), [&](const Word& word) {
+        Cursor at(line, word.begin);
+        if (!number_at(at, false)) return false;
+        const auto unit = unit_at(at);
+        return unit && unit->unit->dimension != Dimension::count;
+    });
+}
+
 }  // namespace
 
 bool is_said_of_recipe(std::string_view line, const Knowledge& knowledge) {
@@ -69,7 +79,7 @@ bool is_said_of_recipe(std::string_view line, const Knowledge& knowledge) {
     if (opens_with(words, "page-word", knowledge)) return true;
     const bool number = std::any_of(words.begin(), words.end(), begins_with_number);
     if (words.front().folded == "by") return !number && words.size() <= longest_name;
-    if (number && holds_any(words, "votes-word", knowledge)) return true;
+    if (number && !weighs_something(words, line) && holds_any(words, "votes-word", knowledge)) return true;
     const bool led = knowledge.in_list("for-a-base", words.front().folded) || knowledge.in_list("per", words.front().folded);
     return led && feeds_so_many(words, line, knowledge);
 }

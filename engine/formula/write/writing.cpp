@@ -100,18 +100,22 @@ bool reads_back(const std::string& text, const Line& line, const Wholes& wholes,
     return true;
 }
 
-// Once each, though they may tell of several allergens.
-std::vector<std::string> told_allergens(const Line& line) {
+// What the line says of the food that must not be lost, once each: the allergens in it, that it is of raw milk.
+std::vector<std::string> told_words(const Line& line) {
     std::vector<std::string> all;
-    for (const auto& told : line.declared)
-        if (std::find(all.begin(), all.end(), told.words) == all.end()) all.push_back(told.words);
+    const auto add = [&](const std::string& words) {
+        if (std::find(all.begin(), all.end(), words) == all.end()) all.push_back(words);
+    };
+    for (const auto& told : line.declared) add(told.words);
+    for (const auto& note : line.notes)
+        if (note.kind == ReasonKind::hazard_told && note.role == "raw-dairy") add(note.about);
     return all;
 }
 
-// What stands behind the food: the allergens it is said to hold, marks.
+// What stands behind the food: what is told of it, marks.
 std::string told_beside(const Line& line) {
     std::string out;
-    for (const auto& words : told_allergens(line)) out += " (" + words + ")";
+    for (const auto& words : told_words(line)) out += " (" + words + ")";
     return out + (line.keep ? " [keep]" : "");
 }
 
@@ -198,7 +202,7 @@ std::string formula_json(const Formula& formula, const Knowledge& knowledge) {
         if (line.weighed_prepared) item["weighed"] = "after";
         if (line.keep) item["keep"] = true;
         std::string told;
-        for (const auto& one : told_allergens(line)) told += (told.empty() ? "" : ". ") + one;
+        for (const auto& one : told_words(line)) told += (told.empty() ? "" : ". ") + one;
         if (!told.empty()) item["note"] = told;
         root["lines"].push_back(std::move(item));
     }

@@ -135,6 +135,7 @@ enum class ReasonKind {
 
     // What a title promises, and a casing. `about` is the id of the caution.
     title_raw,             ///< eaten raw, in the words `role`
+    title_not_fresh,       ///< cured, dried, fermented, smoked or kept, in the words `role`
     title_broken,          ///< `role` is promised, and `foods` break it
     title_of_no_allergen,  ///< likewise, of no allergen at all
     title_to_be_shown,     ///< nothing breaks `role`, and lines alone do not keep it
@@ -173,7 +174,8 @@ enum class ReasonKind {
     passed_unknown,  ///< not known here
     passed_over,
     counted_allergen,    ///< `about` says that it holds one
-    hazard_told,         ///< `note` is what the lexicon says of the words
+    hazard_told,         ///< `note` is what the lexicon says of the words, `role` its kind of danger
+    cooked_too_cool,     ///< the method cooks in a heat, the figure, that no middle gets done in
     title_told,          ///< likewise, of the title
     outside_counted_in,  ///< what is said to stay outside
     optional_counted_in,
