@@ -146,6 +146,18 @@ std::string as_weighed(const std::string& name, const std::vector<std::string>& 
     return then(name, steps, is_dry(steps) ? "dry" : "raw");
 }
 
+std::string or_else(const Edit& edit, const Engine& engine, Units units) {
+    constexpr std::size_t most = 2;
+    std::string text;
+    for (std::size_t i = 0; i < std::min(most, edit.alternatives.size()); ++i) {
+        const Instead& other = edit.alternatives[i];
+        text += (text.empty() ? "Or " : ", or ") + formula_weight(other.grams, units) + " " +
+                as_weighed(engine.name_of(other.with), other.prepared);
+        if (!other.allergens.empty()) text += " (holds " + listed(other.allergens) + ")";
+    }
+    return text.empty() ? "" : text + ".";
+}
+
 std::string own_measure(const PredictedLine& line, Units units) {
     if (line.written.empty()) return units == Units::metric || line.spoons.empty() ? "" : " (" + line.spoons + ")";
     return says_weight(line.written) ? "" : " (" + line.written + ")";

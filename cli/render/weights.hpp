@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "standin/advice.hpp"
+#include "standin/engine.hpp"
 #include "standin/quantity_text.hpp"
 
 namespace standin::cli {
@@ -30,6 +31,9 @@ std::string before_words(const WeightRow& row, Units units);
 std::string as_weighed(const PredictedLine& line);
 /// The same of a food by itself, weighed before its preparations.
 std::string as_weighed(const std::string& name, const std::vector<std::string>& prepared);
+
+/// "Or 80 g pumpkin seed, toasted (holds sesame).": what would do as well as what an edit brings; empty where nothing would.
+std::string or_else(const Edit& edit, const Engine& engine, Units units);
 
 /// " (1/2 tsp)": the maker's own measure where it is no weight; empty where there is none, or the weight was moved.
 std::string own_measure(const PredictedLine& line, Units units);

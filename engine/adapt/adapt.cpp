@@ -403,7 +403,7 @@ private:
             compared.before.properties[p] = base.properties[p].mid;
             compared.after.properties[p] = v.prediction.properties[p].mid;
         });
-        v.edits = explain_edits(tried.built, problem_, compared, alternatives_to(plan, problem_, rebalancer()), context_);
+        v.edits = explain_edits(tried.built, problem_, compared, alternatives_to(plan, problem_, rebalancer()), stock_, context_);
         if (hotter) v.edits.push_back(*hotter);
         for (const auto& word : stock_.excluded())
             for (const auto& written : word.casings) v.edits.push_back(without_beside(formula_, written, word.word));

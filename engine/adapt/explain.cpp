@@ -4,7 +4,9 @@
 
 #include "adapt/fair_moves.hpp"
 #include "adapt/swap_note.hpp"
+#include "core/contains.hpp"
 #include "evaluate/predict.hpp"
+#include "knowledge/kinds.hpp"
 #include "substitute/conditions.hpp"
 #include "substitute/dose.hpp"
 
@@ -222,10 +224,20 @@ std::vector<std::string> described(const Line& food, const Knowledge& knowledge)
     return steps;
 }
 
+// What a food holds by itself, and what the list says of its packet.
+std::vector<std::string> allergens_of(Line food, const Stock& stock, const Knowledge& knowledge) {
+    stock.tell(food);
+    const Ingredient* ingredient = knowledge.ingredient(food.ingredient);
+    std::vector<std::string> all = ingredient ? allergens_held(*ingredient) : std::vector<std::string>{};
+    for (const auto& told : food.declared)
+        if (!contains(all, told.allergen)) all.push_back(told.allergen);
+    return all;
+}
+
 }  // namespace
 
 std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const Compared& compared,
-                                const std::vector<Alternative>& alternatives, const Context& context) {
+                                const std::vector<Alternative>& alternatives, const Stock& stock, const Context& context) {
     const Reasons reasons(problem, compared, context);
     std::vector<Edit> edits;
     for (const auto& plain : built.edits) {
@@ -240,8 +252,8 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
             for (const auto& other : alternatives) {
                 if (other.move != plain.move || plain.second) continue;
                 const Line& instead = problem.moves[other.instead].food;
-                edit.alternatives.push_back(
-                    {instead.ingredient, described(instead, context.knowledge()), kitchen_grams(other.grams, true), other.distance});
+                edit.alternatives.push_back({instead.ingredient, described(instead, context.knowledge()), kitchen_grams(other.grams, true),
+                                             other.distance, allergens_of(instead, stock, context.knowledge())});
             }
         }
         edit.grams_before = plain.before;

@@ -12,7 +12,7 @@ namespace standin {
 
 /// The edits with their reasons, and what would do as well.
 std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const Compared& compared,
-                                const std::vector<Alternative>& alternatives, const Context& context);
+                                const std::vector<Alternative>& alternatives, const Stock& stock, const Context& context);
 
 /// How it will differ at the table.
 Reason at_the_table(const Distance& distance, const Compared& compared);

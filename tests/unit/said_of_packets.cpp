@@ -40,6 +40,23 @@ TEST_CASE("swaps: what the list says of a stand-in's packet is among its allerge
     CHECK(engine().formula_text(seed.formula).find("contains celery") != std::string::npos);
 }
 
+TEST_CASE("adapt: a food that would do as well is offered with what its packet holds") {
+    const Formula formula = almonds();
+    AdaptRequest request;
+    request.have = list("no almonds\nsunflower seeds 200 g (contains soy)\npumpkin seeds 200 g (contains sesame)").value();
+    const auto answer = engine().adapt(formula, request).value();
+    std::size_t offered = 0;
+    for (const auto& variant : answer.variants)
+        for (const auto& edit : variant.edits)
+            for (const auto& other : edit.alternatives) {
+                ++offered;
+                const std::string told = other.with == "pumpkin-seed" ? "sesame" : other.with == "sunflower-seed" ? "soy" : "";
+                INFO(other.with);
+                CHECK((told.empty() || std::count(other.allergens.begin(), other.allergens.end(), told) == 1));
+            }
+    CHECK(offered > 0);
+}
+
 TEST_CASE("mend: what the list says of what goes in is among the allergens and stays in its line", "[mend]") {
     const Formula loose = formula({line("pork-shoulder", 2000), line("pork-backfat", 250), line("spinach", 250, {"blanched", "squeezed"}),
                                    line("table-salt", 40), line("white-wine-vinegar", 30)});

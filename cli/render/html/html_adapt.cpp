@@ -72,20 +72,16 @@ private:
         std::vector<Markup> items;
         for (const auto& e : v_.edits)
             items.push_back(el("strong", capital(full ? in_words(e, {engine_, a_.base}, detail_.units) : in_brief(e, {engine_, a_.base}))) +
-                            Markup(": " + why_of(e, detail_.units, full) + or_else(e)));
+                            Markup(": " + why_of(e, detail_.units, full) + instead_of(e)));
         if (items.empty()) items.emplace_back("Change nothing.");
         if (const auto change = detail_.beside.change(v_.formula)) items.emplace_back(cost_sentence(*change, detail_.units));
         for (const auto& g : in_full(v_.gives_back, detail_.units)) items.emplace_back(g);
         return bullets(items);
     }
 
-    std::string or_else(const Edit& e) const {
-        constexpr std::size_t most = 2;
-        std::string text;
-        for (std::size_t i = 0; i < std::min(most, e.alternatives.size()); ++i)
-            text += (text.empty() ? " Or " : ", or ") + formula_weight(e.alternatives[i].grams, detail_.units) + " " +
-                    as_weighed(engine_.name_of(e.alternatives[i].with), e.alternatives[i].prepared);
-        return text.empty() ? "" : text + ".";
+    std::string instead_of(const Edit& e) const {
+        const std::string other = or_else(e, engine_, detail_.units);
+        return other.empty() ? "" : " " + other;
     }
 
     Markup new_to_mind() const {

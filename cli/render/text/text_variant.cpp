@@ -57,18 +57,6 @@ std::string wants_part(const Variant& v, const Look& look) {
     return paragraph("Wanted: " + text + "." + (even ? " For better odds ask with --sure 80." : ""), look);
 }
 
-// What would do as well as what an edit brings.
-std::string or_else(const Edit& e, const VariantPage& page) {
-    constexpr std::size_t most = 2;
-    std::string text;
-    for (std::size_t i = 0; i < std::min(most, e.alternatives.size()); ++i) {
-        const auto& other = e.alternatives[i];
-        text += (text.empty() ? "Or " : ", or ") + formula_weight(other.grams, page.units) + " " +
-                as_weighed(page.engine.name_of(other.with), other.prepared);
-    }
-    return text.empty() ? "" : text + ".";
-}
-
 // Foods that ask something new to be minded: what it is stands first below.
 std::string new_to_mind(const Variant& v, const VariantPage& page) {
     std::string out;
@@ -88,7 +76,7 @@ std::string whys(const Variant& v, const VariantPage& page, bool full) {
     };
     std::vector<Told> told;
     for (const auto& e : v.edits) {
-        Told one{in_brief(e, {page.engine, page.base}), why_of(e, page.units, full), or_else(e, page)};
+        Told one{in_brief(e, {page.engine, page.base}), why_of(e, page.units, full), or_else(e, page.engine, page.units)};
         const auto same = std::find_if(told.begin(), told.end(), [&](const Told& t) { return t.why == one.why; });
         if (full || same == told.end() || e.kind == EditKind::process) {
             told.push_back(std::move(one));

@@ -48,7 +48,8 @@ bool brings(const Ingredient& ingredient, const Hazard& hazard, const Knowledge&
 // Rules and risks of its own, though of the same animal: liver, other offal, game.
 bool is_special_meat(const Ingredient& other, const Ingredient& own) {
     return std::any_of(other.cautions.begin(), other.cautions.end(), [&](const auto& caution) {
-        return (caution == "offal" || caution == "liver" || caution == "game-parasite") && !contains(own.cautions, caution);
+        return (caution == "offal" || caution == "liver" || caution == "game-parasite" || caution == "trichinella") &&
+               !contains(own.cautions, caution);
     });
 }
 

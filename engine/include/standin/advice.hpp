@@ -137,7 +137,8 @@ struct Instead {
     std::string with;                   ///< id
     std::vector<std::string> prepared;  ///< as people read it
     double grams = 0;
-    double distance = 0;  ///< of the variant with it
+    double distance = 0;                 ///< of the variant with it
+    std::vector<std::string> allergens;  ///< that it holds, by itself or by what the list says of its packet
 };
 
 struct Edit {
