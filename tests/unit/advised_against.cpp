@@ -45,6 +45,11 @@ TEST_CASE("a step of good practice is not warned of") {
     }
 }
 
+TEST_CASE("a sentence is judged by itself") {
+    const Formula formula = with_method("Taste the raw mix. Hang the links in the shed for two days. Fry them.");
+    CHECK(std::count_if(formula.read_as.begin(), formula.read_as.end(), [](const Reason& told) { return told.role == "method"; }) == 2);
+}
+
 TEST_CASE("a rest in the warm is not taken over as the rest of the mass") {
     CHECK_FALSE(with_method("Leave the mass to rest for 12 hours at room temperature.").process.rest_h);
     CHECK(with_method("Leave the mass to rest for 12 hours in the fridge.").process.rest_h);

@@ -6,6 +6,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "core/words.hpp"
+#include "formula/lexer/sentences.hpp"
 #include "formula/lexer/spaces.hpp"
 #include "formula/line/each_of.hpp"
 #include "formula/line/food_beside.hpp"
@@ -260,12 +261,14 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge) {
 void look_through(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge, bool lost) {
     const auto found = [&] { return draft.named.size() + draft.meat_named.size() + draft.formula.read_as.size(); };
     const std::size_t before = found();
-    if (auto danger = danger_beside(text, knowledge)) {
-        danger->where = where;
-        draft.troubles.add(std::move(*danger));
-    }
+    for (const auto& sentence : sentences_of(text))  // what is said of a pan in the next one makes no raw meat safe
+        if (auto danger = danger_beside(sentence, knowledge)) {
+            danger->where = where;
+            draft.troubles.add(std::move(*danger));
+            break;
+        }
     const auto append = [](auto& all, const auto& more) { all.insert(all.end(), more.begin(), more.end()); };
-    append(draft.formula.read_as, told_hazards(text, knowledge));
+    for (const auto& sentence : sentences_of(text)) append(draft.formula.read_as, told_hazards(sentence, knowledge));
     append(draft.formula.declared, declared_in(text, knowledge));
     append(draft.named, allergens_named(text, knowledge));
     append(draft.meat_named, meats_named(text, knowledge));

@@ -7,6 +7,7 @@
 #include "core/process_bounds.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/number_text.hpp"
+#include "formula/lexer/sentences.hpp"
 #include "formula/line/tongues.hpp"
 #include "knowledge/hazard_text.hpp"
 
@@ -28,18 +29,13 @@ struct Sentence {
     }
 };
 
-// A sentence ends at a stop before a blank; "3/8." or "ca. 5" within one do not matter much.
-std::vector<Sentence> sentences_of(const std::vector<std::string>& method) {
+std::vector<Sentence> sentences_in(const std::vector<std::string>& method) {
     std::vector<Sentence> all;
     for (const auto& text : method)
-        for (std::size_t start = 0; start < text.size();) {
-            std::size_t end = text.find_first_of(".;!", start);
-            while (end != std::string::npos && end + 1 < text.size() && text[end + 1] != ' ') end = text.find_first_of(".;!", end + 1);
-            end = std::min(end, text.size());
-            Sentence sentence{text.substr(start, end - start), {}};
+        for (auto& one : sentences_of(text)) {
+            Sentence sentence{std::move(one), {}};
             sentence.words = words_of(sentence.text);
             all.push_back(std::move(sentence));
-            start = end + 1;
         }
     return all;
 }
@@ -156,7 +152,7 @@ std::optional<double> rest_in(const Sentence& sentence, const Knowledge& knowled
 Process process_in_method(const std::vector<std::string>& method, const Knowledge& knowledge) {
     Process told;
     double mixing = 0;
-    for (const auto& sentence : sentences_of(method)) {
+    for (const auto& sentence : sentences_in(method)) {
         if (const auto plate = plate_in(sentence, knowledge); plate && within("plate", *plate)) told.plate_mm = plate;
         if (sentence.says("mixing-word", knowledge) && !sentence.says("cooking-word", knowledge))
             for (const auto& word : sentence.words)
@@ -175,7 +171,7 @@ Process process_in_method(const std::vector<std::string>& method, const Knowledg
 std::optional<double> cooked_too_cool(const std::vector<std::string>& method, const Knowledge& knowledge) {
     constexpr double warmest = 40;  // judgement: below it is no cooking
     const double coolest = knowledge.parameter("reading.coolest-cooking").mid;
-    for (const auto& sentence : sentences_of(method)) {
+    for (const auto& sentence : sentences_in(method)) {
         if (!sentence.says("cooking-word", knowledge) || core_in(sentence, knowledge)) continue;
         for (const auto& word : sentence.words) {
             const auto celsius = starts_number(word) ? celsius_at(sentence.text, word.begin) : std::nullopt;
@@ -188,7 +184,7 @@ std::optional<double> cooked_too_cool(const std::vector<std::string>& method, co
 std::vector<BlanchedInMethod> blanched_in_method(const std::vector<std::string>& method, const Knowledge& knowledge) {
     constexpr double longest = 15;  // minutes, judgement: longer is boiling
     std::vector<BlanchedInMethod> all;
-    for (const auto& sentence : sentences_of(method)) {
+    for (const auto& sentence : sentences_in(method)) {
         if (!sentence.says("blanching-word", knowledge)) continue;
         auto minutes = first_told(sentence, [&](const Word& word) { return time_at(sentence.text, word.begin); });
         if (minutes && *minutes > longest) minutes.reset();
