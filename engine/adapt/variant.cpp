@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "core/band.hpp"
+#include "safety/safety.hpp"
 #include "substitute/stand_ins.hpp"
 
 namespace standin {
@@ -173,11 +174,10 @@ private:
         built_.formula.title = problem_.formula.title;
         built_.formula.note = problem_.formula.note;
         built_.formula.beside = problem_.formula.beside;
-        std::erase_if(built_.formula.beside, [&](const Beside& beside) {
-            return std::any_of(stock_.excluded().begin(), stock_.excluded().end(), [&](const Excluded& word) {
-                return std::find(word.casings.begin(), word.casings.end(), beside.written) != word.casings.end();
-            });
-        });
+        stock_.leave_out_beside(built_.formula);
+        built_.formula.declared = problem_.formula.declared;
+        for (const auto& told : problem_.formula.read_as)
+            if (is_of_safety(told)) built_.formula.read_as.push_back(told);
         built_.formula.to_do = problem_.formula.to_do;
         built_.formula.process = option.process;
         for (const auto& change : option.changes)

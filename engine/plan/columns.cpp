@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "adapt/adapt.hpp"
+#include "adapt/edits_beside.hpp"
 #include "adapt/request.hpp"
 #include "models/as_bought.hpp"
 
@@ -50,7 +51,10 @@ private:
         for (const auto& line : merged.lines)
             if (!stock->offer(*knowledge().ingredient(line.ingredient)).on_hand) columns_.stock.emplace(line.ingredient, 0);
         for (const auto& one : stock->presumed()) remember(one);
-        push(f, merged, 0, "as written", {}, true);
+        // What is to be left out is in none of the ways, however much of it is on hand.
+        for (const auto& line : merged.lines)
+            if (stock->offer(*knowledge().ingredient(line.ingredient)).excluded) columns_.stock[line.ingredient] = 0;
+        push(f, without_casings(merged, *stock), 0, "as written", casings_left_out(merged, *stock), true);
         for (const bool as_much : {false, true}) {
             asked.as_much = as_much;
             const auto answer = adapt_formula(formulas_[f], asked, std::nullopt, context_);
@@ -60,6 +64,18 @@ private:
             for (const auto& variant : answer->variants) push(f, variant.formula, variant.distance, variant.verdict, variant.edits, false);
         }
         return true;
+    }
+
+    static Formula without_casings(Formula formula, const Stock& stock) {
+        stock.leave_out_beside(formula);
+        return formula;
+    }
+
+    static std::vector<Edit> casings_left_out(const Formula& formula, const Stock& stock) {
+        std::vector<Edit> edits;
+        for (const auto& word : stock.excluded())
+            for (const auto& written : word.casings) edits.push_back(without_beside(formula, written, word.word));
+        return edits;
     }
 
     void remember(const Presumption& one) {

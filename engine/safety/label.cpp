@@ -159,7 +159,9 @@ std::string label_of(const Prediction& prediction, const Knowledge& knowledge, s
     std::vector<std::string> names;
     for (const auto& item : items) names.push_back(item.text);
     const auto around = around_the_mass(prediction, knowledge);
-    return listed(names) + (around.empty() ? "" : "; beside the mass: " + listed(around));
+    const auto told = told_parts(prediction.declared, knowledge);  // in no line, so that no weight gives it a place
+    return listed(names) + (around.empty() ? "" : "; beside the mass: " + listed(around)) +
+           (told.empty() ? "" : "; by the formula's own words: " + listed(told));
 }
 
 }  // namespace standin

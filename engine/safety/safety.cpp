@@ -59,4 +59,17 @@ void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge
     prediction.label = label_of(prediction, knowledge, rules);
 }
 
+bool is_of_safety(const Reason& told) {
+    switch (told.kind) {
+        case ReasonKind::hazard_told:
+        case ReasonKind::cooked_too_cool:
+        case ReasonKind::title_told:
+        case ReasonKind::allergen_beside:
+        case ReasonKind::meat_beside:
+            return true;
+        default:
+            return false;
+    }
+}
+
 }  // namespace standin

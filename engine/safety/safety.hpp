@@ -18,4 +18,8 @@ void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge
 /// stays as well: a kitchen may add a caution and never takes one away.
 void mark_safety(Prediction& prediction, const Formula& formula, const Evaluator& evaluator, std::string_view rules);
 
+/// Whether a reading of a formula is told for somebody's health, so that it goes with whatever is made of the formula: raw milk, a step
+/// that can hurt, an allergen in the words beside the lines.
+bool is_of_safety(const Reason& told);
+
 }  // namespace standin

@@ -17,6 +17,20 @@ std::string in_a_row(const std::vector<Reason>& notes) {
     return text;
 }
 
+// What notes or a method say of an excluded food that stands in no line; empty where they say nothing of it.
+std::string told_beside_lines(const Formula& formula, const Exclusion& exclusion, const Knowledge& knowledge) {
+    for (const auto& told : formula.declared)
+        if (tells_of_it(exclusion, {told}, knowledge)) return told.words;
+    for (const auto& reason : formula.read_as) {
+        if (reason.kind == ReasonKind::allergen_beside && tells_of_it(exclusion, {{reason.role, reason.about}}, knowledge))
+            return reason.about;
+        if (reason.kind != ReasonKind::meat_beside) continue;
+        const Ingredient* meat = reason.foods.empty() ? nullptr : knowledge.ingredient_named(reason.foods.front());
+        if (meat && exclusion.foods.count(meat->id)) return reason.foods.front();
+    }
+    return {};
+}
+
 }  // namespace
 
 Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, const Context& context) {
@@ -29,6 +43,11 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
     for (const auto& written : request.without) {
         const auto exclusion = exclusion_of(written, context.knowledge());
         if (!exclusion) return Failure(exclusion.error());
+        if (const std::string words = told_beside_lines(formula, *exclusion, context.knowledge()); !words.empty())
+            return failure(Trouble::unmet,
+                           "without \"" + written + "\": the words beside the lines say \"" + words +
+                               "\", and no line holds that, so that nothing can be left out for it. Give it a line, or take "
+                               "the words out where they are not true");
         stock.leave_out(formula, *exclusion);
         allergy = allergy || exclusion->allergy;
     }
@@ -42,8 +61,10 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
 }
 
 void Stock::note_told(const Inventory& have) {
-    for (const auto& item : have.items)
+    for (const auto& item : have.items) {
         if (!item.declared.empty()) told_.try_emplace(item.ingredient, item.declared);
+        if (!item.told.empty()) dangers_.try_emplace(item.ingredient, item.told);
+    }
 }
 
 bool Stock::takes(const Exclusion& exclusion, const std::string& ingredient) const {
@@ -52,10 +73,19 @@ bool Stock::takes(const Exclusion& exclusion, const std::string& ingredient) con
 }
 
 void Stock::tell(Line& line) const {
-    const auto told = told_.find(line.ingredient);
-    if (told == told_.end()) return;
-    for (const auto& one : told->second)
-        if (!contains(line.declared, one)) line.declared.push_back(one);
+    if (const auto told = told_.find(line.ingredient); told != told_.end())
+        for (const auto& one : told->second)
+            if (!contains(line.declared, one)) line.declared.push_back(one);
+    if (const auto dangers = dangers_.find(line.ingredient); dangers != dangers_.end())
+        for (const auto& one : dangers->second)
+            if (!contains(line.notes, one)) line.notes.push_back(one);
+}
+
+void Stock::leave_out_beside(Formula& formula) const {
+    std::erase_if(formula.beside, [&](const Beside& beside) {
+        return std::any_of(excluded_.begin(), excluded_.end(),
+                           [&](const Excluded& word) { return contains(word.casings, beside.written); });
+    });
 }
 
 // A kept line whose food only may hold it, as bought: the maker keeps it, and the packet must say that it holds none. What a line or a list

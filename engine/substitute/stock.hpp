@@ -43,8 +43,10 @@ public:
     bool may_stand_in(const Ingredient& ingredient, const Line& line) const;
     /// Whether an exclusion takes a food, by what it is or by what the list says that it holds.
     bool takes(const Exclusion& exclusion, const std::string& ingredient) const;
-    /// What the list says that its foods hold goes with them into a line: "may contain nuts".
+    /// What the list says of its foods goes with them into a line: "may contain nuts", "unpasteurised".
     void tell(Line& line) const;
+    /// The casings that are to be left out go from what stands beside the mass.
+    void leave_out_beside(Formula& formula) const;
     /// Grams of a line that the maker will not go below.
     double least_of(const Line& line) const;
     bool listed() const { return listed_; }
@@ -72,6 +74,7 @@ private:
     std::map<std::string, std::set<std::string>> only_for_;  // by line: what the maker wants in its place
     std::map<std::string, double> least_;
     std::map<std::string, std::vector<Declared>> told_;    // by ingredient: what the list says that it holds
+    std::map<std::string, std::vector<Reason>> dangers_;   // likewise, what is told of it wherever it goes in
     std::optional<std::set<std::string>> only_allergens_;  // absent: any may come in
     std::set<std::string> perhaps_allergens_;              // likewise, for a food that only may hold it
     std::optional<int> month_;

@@ -47,8 +47,7 @@ Json stand_in_json(const StandIn& s, const Engine& engine, const Extras& beside)
 }
 
 Json instead_json(const Instead& i) {
-    return {{"with", i.with}, {"prepared", i.prepared}, {"grams", num(i.grams)}, {"distance", num(i.distance)},
-            {"allergens", i.allergens}};
+    return {{"with", i.with}, {"prepared", i.prepared}, {"grams", num(i.grams)}, {"distance", num(i.distance)}, {"allergens", i.allergens}};
 }
 
 Json edit_json(const Edit& e) {

@@ -56,7 +56,8 @@ private:
             danger->where = where;
             return troubles_.add(std::move(*danger));
         }
-        for (auto& told : told_hazards(written.text, knowledge_)) gatherer_.note(std::move(told));
+        gatherer_.dangers = told_hazards(written.text, knowledge_);
+        for (const auto& told : gatherer_.dangers) gatherer_.note(told);
         rewritten_.push_back(with_amount_first(written.text));
         gatherer_.holds = take_told(rewritten_.back(), knowledge_);
         const bool as_written = gatherer_.holds.empty() && rewritten_.back() == written.text;
@@ -340,6 +341,8 @@ private:
         if (!name) return;
         gatherer_.plenty = plenty;
         gatherer_.holds.clear();
+        gatherer_.dangers = told_hazards(name->text, knowledge_);
+        for (const auto& told : gatherer_.dangers) gatherer_.note(told);
         if (auto danger = danger_in(name->text, knowledge_)) {
             danger->where = describe(file_, name->place);
             return troubles_.add(std::move(*danger));

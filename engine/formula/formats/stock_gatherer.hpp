@@ -143,6 +143,7 @@ public:
 
     bool plenty = false;            ///< what the line being read says of the names in it
     std::vector<Declared> holds{};  ///< allergens that it says they hold
+    std::vector<Reason> dangers{};  ///< what it says of them that is told wherever they go in
 
     void note(Reason told) { inventory_.notes.push_back(std::move(told)); }
 
@@ -195,6 +196,8 @@ private:
             counted.role = "list";
             if (!contains(inventory_.notes, counted)) note(std::move(counted));
         }
+        for (const auto& danger : dangers)
+            if (!contains(item.told, danger)) item.told.push_back(danger);
     }
 
     // "no fresh turmeric" beside the ground one is another form, and not another word.

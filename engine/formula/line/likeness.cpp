@@ -91,6 +91,10 @@ std::optional<Error> nearly_refused(std::string_view line, const Knowledge& know
                 const std::string written = phrase(words, first, first + count), folded = hazard_fold(written);
                 const std::size_t limit = slip_limit(folded);
                 if (folded == bare || edit_distance(folded, bare, limit) > limit || knowledge.ingredient_named(written)) continue;
+                const std::string mended =
+                    std::string(line.substr(0, words[first].begin)) + bare + std::string(line.substr(words[first + count - 1].end));
+                const auto found = hazards_in(hazard_text(mended), knowledge.records().lexicon);
+                if (std::none_of(found.begin(), found.end(), [&](const HazardMatch& match) { return match.hazard == &hazard; })) continue;
                 return Error{Trouble::bad_data, "\"" + written + "\" is a slip of the pen away from \"" + bare + "\": " + hazard.reason, "",
                              hazard.hints};
             }

@@ -71,6 +71,7 @@ struct InventoryItem {
     std::string ingredient;
     std::optional<double> grams;       ///< absent: plenty
     std::vector<Declared> declared{};  ///< allergens that the list says it holds, or may: "may contain nuts"
+    std::vector<Reason> told{};        ///< what is told of it wherever it goes in: of raw milk
 };
 
 /// One line of a list as it was understood.
