@@ -95,6 +95,11 @@ public:
             search(answer);
         }
         if (std::none_of(answer.variants.begin(), answer.variants.end(), meets_all)) not_met(answer);
+        if (auto against = ideas_not_followed(request_, formula_, answer.variants, context_.knowledge()); !against.empty()) {
+            answer.conflict = std::move(against);
+            answer.would_give = ideas_by_weight(request_, formula_, context_);
+            return with_safety(std::move(answer));
+        }
         add_what_shops_give(answer);
         return with_safety(std::move(answer));
     }

@@ -6,7 +6,10 @@
 
 #include "adapt/variant.hpp"
 #include "core/band.hpp"
+#include "core/contains.hpp"
+#include "knowledge/swap_graph.hpp"
 #include "models/as_bought.hpp"
+#include "substitute/stand_ins.hpp"
 
 namespace standin {
 namespace {
@@ -30,6 +33,7 @@ public:
         }
         if (as_much) as_the_list_makes();
         down_to_the_meat();
+        down_to_all_lean();
         if (std::abs(factor_ - 1) < slack) return Sized{formula_, std::nullopt};
         Sized sized{scaled_formula(), Scaled{factor_, meat(), 0, reason_, in_full(reason_)}};
         for (const auto& line : sized.formula.lines)
@@ -106,6 +110,35 @@ private:
             factor_ *= share;
             says(ReasonKind::scaled_to_meat, {meat.names.front()}, {{"on hand", {}, *offer.grams, "g"}, {"asked", {}, asked, "g"}});
         }
+    }
+
+    // A cut that is not to be had is made up for by the others, where one of them may stand in for it: what there is of all of them
+    // together decides.
+    void down_to_all_lean() {
+        std::vector<const Ingredient*> cuts, missing;
+        double asked = 0, there = 0;
+        for (const auto& [id, need] : need_) {
+            const Ingredient& meat = *knowledge_.ingredient(id);
+            if (!meat.meat || meat.roles.front() != Role::lean) continue;
+            const Offer offer = stock_.offer(meat);
+            (offer.on_hand ? cuts : missing).push_back(&meat);
+            asked += need;
+            if (offer.on_hand) there += offer.grams.value_or(std::numeric_limits<double>::infinity());
+        }
+        if (cuts.empty() || !std::all_of(missing.begin(), missing.end(), [&](const auto* cut) { return may_be(*cut, cuts); })) return;
+        there += others(*cuts.front());
+        if (missing.empty() || there >= asked * factor_ * (1 - slack)) return;
+        factor_ = there / asked;
+        std::vector<std::string> names;
+        for (const auto* cut : cuts) names.push_back(cut->names.front());
+        says(ReasonKind::scaled_to_meat, std::move(names), {{"on hand", {}, there, "g"}, {"asked", {}, asked, "g"}});
+    }
+
+    bool may_be(const Ingredient& missing, const std::vector<const Ingredient*>& cuts) const {
+        const SwapGraph graph(knowledge_);
+        const auto paths = graph.from(Role::lean, index_of(knowledge_, missing.id));
+        return std::any_of(paths.begin(), paths.end(),
+                           [&](const SwapPath& path) { return contains(cuts, &knowledge_.records().ingredients[path.to]); });
     }
 
     Formula scaled_formula() const {

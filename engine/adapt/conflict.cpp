@@ -76,12 +76,34 @@ private:
         reason.kind = ReasonKind::short_of;
         const auto stock = Stock::of(formula_, request_, context_);
         if (!stock) return reason;
-        for (const auto& line : formula_.lines) {
+        const Problem problem = problem_with(*stock);
+        std::vector<Figure> all;
+        for (std::size_t l = 0; l < formula_.lines.size(); ++l) {
+            const Line& line = formula_.lines[l];
             const Offer offer = stock->offer(line);
             const double there = !offer.on_hand ? 0 : offer.grams.value_or(line.grams.mid);
-            if (there < line.grams.mid) reason.figures.push_back({name(line), line.grams.mid, there, "g"});
+            if (there >= line.grams.mid) continue;
+            all.push_back({name(line), line.grams.mid, there, "g"});
+            if (!can_be_made_up_for(l, problem)) reason.figures.push_back(all.back());
         }
+        if (reason.figures.empty()) reason.figures = std::move(all);
         return reason;
+    }
+
+    Problem problem_with(const Stock& stock) const {
+        const NominalBatch base(formula_, context_.nominal());
+        const Distance distance(context_, base.total(), base.state(), goals_);
+        return make_problem(formula_, stock, graph_, distance, context_, Leeway::all);
+    }
+
+    // What has stand-ins enough on hand is not what the batch fails by.
+    static bool can_be_made_up_for(std::size_t l, const Problem& problem) {
+        constexpr double all_but = 0.9;  // of what is missing; judgement
+        double covered = 0;
+        for (const auto& move : problem.moves)
+            if (move.kind == MoveKind::stand_in && move.line == l && !problem.formula.lines[l].keep)
+                covered += move.most * move.covers->per_gram;
+        return covered >= all_but * (1 - problem.start[l] / problem.formula.lines[l].grams.mid);
     }
 
     // With how much of the batch the meat on hand would make, unless that is none of it or all of it.

@@ -28,6 +28,7 @@ public:
         share_raises();
         swap_meat();
         fill_the_place();
+        fill_once();
         fattest_goes_first();
         cap_binders();
         cap_by_the_kilo();
@@ -117,6 +118,19 @@ private:
             double room = context_.constant("advice.bulk.together") * missing;
             for (const auto& move : problem_.moves)  // what takes more by itself may have it
                 if (fills(move) > 0) room = std::max(room, fills(move) * missing / line.grams.mid / move.covers->per_gram);
+            share(fills, room);
+        }
+    }
+
+    // What comes in for one line is together no more than that line: two that each make up for all of a wine share it.
+    void fill_once() {
+        constexpr double over = 1.15;  // as of one; judgement
+        for (std::size_t l = 0; l < problem_.start.size(); ++l) {
+            const Line& line = problem_.formula.lines[l];
+            if (!problem_.missing[l] || is_vegetable(ingredient(line).tissue)) continue;
+            const auto fills = [&](const Move& m) { return m.kind == MoveKind::stand_in && m.line == l ? m.covers->per_gram : 0.0; };
+            double room = over * (1 - problem_.start[l] / line.grams.mid);
+            for (const auto& move : problem_.moves) room = std::max(room, fills(move) * move.most);
             share(fills, room);
         }
     }

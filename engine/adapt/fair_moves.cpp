@@ -1,6 +1,7 @@
 #include "adapt/fair_moves.hpp"
 
 #include <algorithm>
+#include <limits>
 #include <optional>
 
 #include "knowledge/kinds.hpp"
@@ -117,6 +118,13 @@ bool is_over_its_most(const Problem& problem, const Line& line, const Context& c
 // Flour and starch stay under a cap that their whole place may be over: then as much as it leaves room for comes in.
 bool is_capped(const Ingredient& food) { return food.roles.front() == Role::binder && food.tissue == Tissue::dry; }
 
+// Back fat for lard: the same dose outweighs what is missing, and the meat block is not made heavier by it.
+double block_room(const Problem& problem, const Move& move, const Context& context) {
+    if (!of_fat(problem, move, context) || !(move.per_gram[Amount::meat] > 0)) return std::numeric_limits<double>::infinity();
+    const Line& line = problem.formula.lines[move.line];
+    return missing_share(problem, move.line) * line.grams.mid * unit_of(line, context)[Amount::meat] / move.per_gram[Amount::meat];
+}
+
 // Near kin, the same plant, a liquid made up with water, and fat that brings no lean: nobody weighs three quarters of them.
 bool takes_the_whole_place(const Problem& problem, const Move& move, const Context& context) {
     const Line& line = problem.formula.lines[move.line];
@@ -139,7 +147,7 @@ void hold_to_what_is_missing(Problem& problem, bool asked, const Stock& stock, c
         const double missing = missing_share(problem, move.line) / move.covers->per_gram;
         move.most = std::min(move.most, std::max(over_missing * missing, move.least));
         if (!is_capped(*context.knowledge().ingredient(move.food.ingredient)) && takes_the_whole_place(problem, move, context))
-            move.least = std::max(move.least, std::min(move.most, the_whole * missing));
+            move.least = std::max(move.least, std::min(move.most, the_whole * std::min(missing, block_room(problem, move, context))));
     }
 }
 

@@ -148,7 +148,10 @@ double lost_square(const Problem& problem, const std::vector<double>& grams) {
     if (problem.loss.empty()) return 0;
     const auto lost = lost_shares(problem, grams);
     double sum = 0;
-    for (std::size_t l = 0; l < lost.size(); ++l) sum += problem.loss[l] * lost[l] * lost[l];
+    for (std::size_t l = 0; l < lost.size(); ++l) {
+        const double insisted = problem.insisted.empty() ? 0 : problem.insisted[l];
+        sum += (problem.loss[l] - insisted) * lost[l] * lost[l];
+    }
     return sum;
 }
 

@@ -18,7 +18,9 @@ struct Meat {
     double meat = 0, fat = 0;
 };
 
+// Rendered fat goes gram for gram: it is no cut whose lean is to be made up.
 Meat meat_of(const Line& line, const Context& context) {
+    if (!context.knowledge().ingredient(line.ingredient)->meat) return {};
     const Material& unit = context.nominal().unit(line);
     return {unit[Amount::meat], unit[Amount::fat]};
 }

@@ -123,6 +123,24 @@ std::vector<Reason> ideas_without_weight(const AdaptRequest& request, const Prob
     return all;
 }
 
+std::vector<Reason> ideas_not_followed(const AdaptRequest& request, const Formula& base, std::vector<Variant>& variants,
+                                       const Knowledge& knowledge) {
+    const auto grams = [](const Formula& formula, const std::string& food) {
+        double sum = 0;
+        for (const auto& line : formula.lines) sum += line.ingredient == food ? line.grams.mid : 0;
+        return sum;
+    };
+    const auto followed = [&](const UseInstead& idea, const Variant& v) { return grams(v.formula, idea.with) > grams(base, idea.with); };
+    std::vector<Reason> all;
+    for (const auto& idea : request.use) {
+        if (std::none_of(variants.begin(), variants.end(), [&](const Variant& v) { return followed(idea, v); }))
+            all.push_back(
+                demand("use", knowledge.ingredient(idea.with)->names.front() + " for " + knowledge.ingredient(idea.line)->names.front()));
+        std::erase_if(variants, [&](const Variant& v) { return !followed(idea, v); });
+    }
+    return all;
+}
+
 std::vector<Reason> ideas_by_weight(const AdaptRequest& request, const Formula& base, const Context& context) {
     std::vector<Reason> all;
     for (const auto& idea : request.use) {

@@ -20,6 +20,10 @@ IdeasExcluded ideas_excluded(const AdaptRequest& request, const Stock& stock, co
 /// The ideas for which nothing known says how much is to be taken, each as the maker would say it: "use sorrel for tomatillo".
 std::vector<Reason> ideas_without_weight(const AdaptRequest& request, const Problem& problem, const Knowledge& knowledge);
 
+/// Of the ideas, those that no variant follows; variants that leave one out are dropped.
+std::vector<Reason> ideas_not_followed(const AdaptRequest& request, const Formula& base, std::vector<Variant>& variants,
+                                       const Knowledge& knowledge);
+
 /// What each idea costs when it is taken all the same, weight for weight: how far that formula lies from the base.
 std::vector<Reason> ideas_by_weight(const AdaptRequest& request, const Formula& base, const Context& context);
 

@@ -70,6 +70,7 @@ public:
         problem_.processes = ways_of_making(problem_.formula, distance_, context_);
         problem_.spared = spared_in(problem_, distance_, context_);
         problem_.loss = losses_in(problem_, distance_, context_);
+        take_the_ideas();
         problem_.hard = hard_goals(distance_);
         find_equivalents(problem_, knowledge_);
         problem_.exclusive = exclusive_groups(problem_);
@@ -120,6 +121,17 @@ private:
         const auto fat = [&](Goal::Kind kind) { return any_asks(distance_.goals(), Property::fat_pct, kind); };
         const bool less = fat(Goal::Kind::at_least) || (fat(Goal::Kind::at_most) && lean_is_weighed_out());
         problem_.least_meat = context_.constant(less ? "advice.meat.fat-least" : "advice.meat.least") * meat;
+    }
+
+    // What the maker wants in a line's place comes in, whatever it costs.
+    void take_the_ideas() {
+        constexpr double whatever_it_costs = 400;  // squared noticeable differences; judgement
+        problem_.insisted.assign(lines().size(), 0.0);
+        for (std::size_t l = 0; l < lines().size(); ++l) {
+            if (!stock_.has_idea_for(lines()[l])) continue;
+            problem_.insisted[l] = whatever_it_costs;
+            problem_.loss[l] += whatever_it_costs;
+        }
     }
 
     // What a want or a missing line lets us touch.

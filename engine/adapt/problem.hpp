@@ -94,9 +94,10 @@ struct Problem {
     std::vector<std::vector<std::size_t>> exclusive;  ///< of each group a plan uses one move at most (exclusive.hpp)
     std::vector<double> spared;                       ///< share of each line that a want asks to have less of: not missed
     std::vector<ProcessOption> processes;
-    double least_meat = 0;     ///< g
-    std::vector<double> loss;  ///< squared noticeable differences for losing each line whole (losses.hpp)
-    std::vector<Goal> hard;    ///< limits no plan may break: conditions, and word wants as far as all of them can be met
+    double least_meat = 0;         ///< g
+    std::vector<double> loss;      ///< squared noticeable differences for losing each line whole (losses.hpp)
+    std::vector<double> insisted;  ///< of it, what the maker's own idea for the line adds: it is taken, and nobody tastes that
+    std::vector<Goal> hard;        ///< limits no plan may break: conditions, and word wants as far as all of them can be met
 };
 
 /// The goals as limits: conditions as they are, words at their target less the slack within which they count as met.

@@ -7,6 +7,7 @@
 #include "evaluate/green_life.hpp"
 #include "evaluate/lethality_of.hpp"
 #include "evaluate/spoons.hpp"
+#include "knowledge/kinds.hpp"
 #include "models/cielab.hpp"
 #include "models/composition.hpp"
 #include "standin/number_text.hpp"
@@ -157,7 +158,8 @@ Prediction weights_only(const Formula& formula, const Knowledge& knowledge) {
     for (const auto& line : formula.lines) p.lines.push_back(line_of(line, knowledge));
     for (const auto& line : p.lines) {
         p.batch_g += line.grams;
-        if (knowledge.ingredient(line.ingredient)->meat) p.meat_g += line.grams;
+        const Ingredient& food = *knowledge.ingredient(line.ingredient);
+        if (food.meat || belongs(food, "rendered-fat", knowledge)) p.meat_g += line.grams;
     }
     for (auto& line : p.lines) line.share = line.grams / p.batch_g;
     put_beside(p, formula, knowledge);

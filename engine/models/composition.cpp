@@ -6,6 +6,7 @@
 
 #include "core/contains.hpp"
 #include "knowledge/effects.hpp"
+#include "knowledge/kinds.hpp"
 #include "knowledge/plausible.hpp"
 #include "models/fat.hpp"
 #include "models/heat.hpp"
@@ -220,6 +221,7 @@ public:
         : ingredient_(i),
           acid_(acid),
           free_fat_(fat_is_free(i, knowledge)),
+          rendered_(belongs(i, "rendered-fat", knowledge)),
           softens_(knowledge.parameter(softening_of(i, knowledge)), softening_of(i, knowledge), draws),
           ph_(ph_band(portion), shared_name("ph"), draws),
           titratable_(as_like(titratable_band(portion), portion), i.id + " titratable", draws),
@@ -238,6 +240,10 @@ public:
         acids(m, f, draw);
         if (ingredient_.meat) meat(m, f, draw);
         else m[is_gel() ? Amount::gel_water : Amount::paste_water] = f.water;
+        if (rendered_) {  // lard is weighed with the meat, as back fat is
+            m[Amount::meat] = f.mass;
+            m[Amount::meat_fat] = f.fat;
+        }
         if (ingredient_.binding) binding(m, f, draw);
         if (ingredient_.meat || free_fat_) soft_fat(m, f, draw);
         if (ingredient_.tint) {
@@ -350,7 +356,7 @@ private:
 
     const Ingredient& ingredient_;
     std::span<const AcidParameters> acid_;
-    bool free_fat_;
+    bool free_fat_, rendered_;
     Uncertain softens_, ph_, titratable_, buffer_, scale_, bind_, held_water_, held_fat_, swells_, strength_, pungency_, sulphites_;
 };
 

@@ -41,6 +41,8 @@ public:
     bool leaves_in(const Ingredient& ingredient) const;
     /// Whether the maker leaves it open what stands in for `line`, or has named just this.
     bool may_stand_in(const Ingredient& ingredient, const Line& line) const;
+    /// Whether the maker has named what stands in for `line`.
+    bool has_idea_for(const Line& line) const { return only_for_.count(line.ingredient) > 0; }
     /// Whether an exclusion takes a food, by what it is or by what the list says that it holds.
     bool takes(const Exclusion& exclusion, const std::string& ingredient) const;
     /// What the list says of its foods goes with them into a line: "may contain nuts", "unpasteurised".
