@@ -111,6 +111,13 @@ std::string which_food(const Reason& r) {
     }
 }
 
+std::string shares_of_sheet(const Reason& r) {
+    const std::string weight = whole(number(r)) + " g";
+    const std::string of = r.role == "meat" ? "the meat" : r.role == "batch" ? "the batch" : "what adds up to 100 %, " + r.role;
+    return "the percentages are read as shares of " + of + ", which add up to 100 %: " + weight +
+           (r.about.empty() ? ", presumed, for no line tells how much is made" : ", by " + quoted(r.about));
+}
+
 // How much of it.
 std::string how_much(const Reason& r) {
     switch (r.kind) {
@@ -130,6 +137,10 @@ std::string how_much(const Reason& r) {
             return "the amounts under " + quoted(r.about) + " are reckoned per " + base(r);
         case ReasonKind::share_presumed:
             return share_presumed(r);
+        case ReasonKind::shares_of_sheet:
+            return shares_of_sheet(r);
+        case ReasonKind::weighed_by_sheet:
+            return "a share, weighed by what the whole sheet makes";
         case ReasonKind::tin_with_water:
             return "a " + r.role + " tells its weight with the water: reckoned drained, " + whole(number(r)) + " g";
         case ReasonKind::tin_to_drain:
@@ -202,6 +213,10 @@ std::string counted_or_not(const Reason& r) {
             return quoted(food(r)) +
                    " stands in the words beside the lines and in no line: if it goes into the batch, give it a line, "
                    "for the core temperature too";
+        case ReasonKind::from_table:
+            return "read as a table, by its column " + quoted(r.about) + (r.foods.empty() ? "" : "; not by " + listed(r.foods));
+        case ReasonKind::several_in_line:
+            return quoted(r.about) + " is read as " + whole(static_cast<double>(r.foods.size())) + " lines: " + lines_of(r);
         case ReasonKind::part_of_method:
             return "left out, as part of the method: " + quoted(r.about);
         case ReasonKind::method_kept:
@@ -243,6 +258,8 @@ std::string reading_words(const Reason& r, Units units) {
         case ReasonKind::per_by_heading:
         case ReasonKind::amounts_per:
         case ReasonKind::share_presumed:
+        case ReasonKind::shares_of_sheet:
+        case ReasonKind::weighed_by_sheet:
         case ReasonKind::tin_with_water:
         case ReasonKind::tin_to_drain:
         case ReasonKind::tin_with_brine:

@@ -13,6 +13,8 @@
 #include "formula/line/line_text.hpp"
 #include "formula/line/method_facts.hpp"
 #include "formula/line/page_words.hpp"
+#include "formula/line/several_in_line.hpp"
+#include "formula/line/sheet_size.hpp"
 #include "safety/title_words.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
@@ -60,6 +62,14 @@ std::string became_line(const std::string& line, const std::string& wanted) {
     if (wanted == "squeezed") return !blanched.empty() && blanched.front().squeezed ? wanted : "not squeezed";
     if (wanted == "of the recipe") return is_said_of_recipe(line, knowledge()) ? wanted : "asked";
     if (wanted == "base") return heading_base(line, knowledge()) ? wanted : "no base";
+    if (wanted == "several lines") return several_in_line(line, origin, knowledge()).size() > 1 ? wanted : "one line";
+    if (wanted == "table") {
+        const std::string rows = line.ends_with(",g") ? "pork shoulder,1000\nsalt,18\n" : "pork shoulder,1,kg\nsalt,18,g\n";
+        const auto read = read_formula("Test\n" + line + "\n" + rows, "", knowledge());
+        return read && read->lines.size() == 2 ? wanted : "no table";
+    }
+    if (wanted == "size") return sheet_size(line, knowledge()) ? wanted : "no size";
+    if (wanted == "shares") return whole_in_words(line, knowledge()) == Whole::batch ? wanted : "no shares";
     if (wanted == "no base") return heading_base(line, knowledge()) ? "base" : wanted;
     if (wanted == "heading") return is_heading(line, knowledge()) ? wanted : "no heading";
     if (wanted == "method") {

@@ -6,6 +6,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "core/words.hpp"
+#include "formula/formats/share_sheet.hpp"
 #include "formula/lexer/sentences.hpp"
 #include "formula/lexer/spaces.hpp"
 #include "formula/line/each_of.hpp"
@@ -17,6 +18,8 @@
 #include "formula/line/line_phrases.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/page_words.hpp"
+#include "formula/line/several_in_line.hpp"
+#include "formula/line/sheet_size.hpp"
 #include "formula/line/soaked_in.hpp"
 #include "formula/line/tongues.hpp"
 #include "formula/write/writing.hpp"
@@ -121,6 +124,18 @@ void take_width_of_casing(Formula& formula) {
     }
 }
 
+bool says_a_number(std::string_view text) { return text.find_first_of("0123456789") != std::string_view::npos; }
+
+// "Batch 5 kg", "Total 100 %"
+bool tells_whole(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge) {
+    if (adds_up_shares(text, knowledge)) return true;
+    const auto size = sheet_size(text, knowledge);
+    if (!size) return false;
+    if (!draft.size || draft.size->in_title)
+        draft.size = DraftSize{size->grams, size->of, size->total, false, draft.lines.size(), one_line(text), where};
+    return true;
+}
+
 Around around_line(const Draft& draft, std::size_t base) {
     Around around;
     if (base > 0) around.base = draft.bases[base - 1].per;
@@ -149,13 +164,21 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         draft.under_base = true;
         return look_through(draft, text, where, knowledge);
     }
-    if (is_heading(text, knowledge)) {
+    const bool tells_shares = !says_a_number(text) && whole_in_words(text, knowledge) != Whole::unsaid;
+    if (tells_shares) draft.shares_of = whole_in_words(text, knowledge);
+    if (tells_shares || is_heading(text, knowledge)) {
         draft.under_base = false;
         return look_through(draft, text, where, knowledge);
     }
     if (const auto parts = two_parts_of_fruit(text); !parts.empty() && both_read(parts, origin, knowledge)) {
         for (const auto& part : parts) take_ingredient_line(draft, part, where, origin, knowledge);
         return;
+    }
+    if (const auto parts = several_in_line(text, origin, knowledge); !parts.empty()) {
+        const bool based = draft.under_base;
+        for (const auto& part : parts) take_ingredient_line(draft, part, where, origin, knowledge);
+        draft.under_base = based;
+        return draft.formula.read_as.push_back(reason_about(ReasonKind::several_in_line, one_line(text), parts));
     }
     if (const auto parts = each_of_several(text, origin, knowledge); !parts.empty()) {
         for (const auto& part : parts) take_ingredient_line(draft, part, where, origin, knowledge);
@@ -176,6 +199,7 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
     const std::size_t base = draft.under_base ? draft.bases.size() : 0;
     auto read = read_line(text, origin, knowledge, {}, false, around_line(draft, base));
     if (base > 0 && read && knowledge.ingredient(read->line.ingredient)->meat) read = read_line(text, origin, knowledge);
+    if (!read && tells_whole(draft, text, where, knowledge)) return look_through(draft, text, where, knowledge);
     if (!read && is_said_of_recipe(text, knowledge)) {
         look_through(draft, text, where, knowledge);
         return draft.said_of_recipe.push_back(one_line(text));
@@ -245,7 +269,7 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge) {
     const bool meat = std::any_of(draft.lines.begin(), draft.lines.end(), [&](const DraftLine& line) {
         return counts(line) && knowledge.ingredient(line.read->line.ingredient)->meat;
     });
-    const Whole whole = usual_whole(draft, meat);
+    const Whole whole = !draft.sheet ? usual_whole(draft, meat) : draft.sheet->of == Whole::meat ? Whole::meat : Whole::batch;
     for (const auto i : again) {
         auto& line = draft.lines[i];
         Around around = around_line(draft, line.base);
@@ -253,8 +277,10 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge) {
         around.meat = meat;
         around.among_spices = spices[i];
         around.share = whole;
+        around.in_sheet = draft.sheet.has_value();
         auto read = read_line(line.written, *line.origin, knowledge, {}, false, around);
         if (read || line.read) line.read = std::move(read);
+        weigh_in_sheet(draft, line, knowledge);
     }
 }
 

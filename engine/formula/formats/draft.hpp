@@ -27,6 +27,22 @@ struct DraftBase {
     std::string heading, where;
 };
 
+/// A line that tells how much all of it makes.
+struct DraftSize {
+    double grams = 0;
+    Whole of = Whole::batch;  ///< or the meat
+    bool total = false;       ///< what all lines add up to
+    bool in_title = false;
+    std::size_t lines_before = 0;  ///< of the draft
+    std::string written, where;
+};
+
+/// A formula in percentages: what they are shares of.
+struct DraftSheet {
+    Whole of = Whole::meat;  ///< the meat, the batch, or, unsaid, the first lines
+    double grams = 0;        ///< of it
+};
+
 struct Draft {
     Formula formula;  ///< title, note and process; its lines are still in `lines`
     std::vector<DraftLine> lines;
@@ -35,7 +51,10 @@ struct Draft {
     std::vector<const Ingredient*> meat_named{};  ///< likewise meats
     std::vector<std::string> said_of_recipe{};    ///< lines of a pasted page that say nothing of the mass
     std::vector<DraftBase> bases{};
-    bool under_base = false;  ///< the last of them goes for the next line
+    std::optional<DraftSize> size{};
+    std::optional<DraftSheet> sheet{};
+    Whole shares_of = Whole::unsaid;  ///< what a heading says that percentages are of
+    bool under_base = false;          ///< the last of them goes for the next line
 
     /// So many lines were not understood that reading on tells nothing new.
     bool hopeless() const;

@@ -7,6 +7,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "core/typed_reader.hpp"
+#include "formula/formats/table_text.hpp"
 #include "formula/formats/text_lines.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/trouble.hpp"
@@ -14,6 +15,8 @@
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/process_text.hpp"
+#include "formula/line/several_in_line.hpp"
+#include "formula/line/sheet_size.hpp"
 
 namespace standin {
 namespace {
@@ -89,14 +92,19 @@ class PlainReader {
 public:
     PlainReader(std::string_view file, const Knowledge& knowledge) : file_(file), knowledge_(knowledge) {}
 
-    Draft read(const std::vector<TextLine>& lines, const std::vector<TextLine>& comments) {
+    Draft read(const std::vector<TextLine>& written, const std::vector<TextLine>& comments) {
         for (const auto& line : comments) look(line, true);
+        const PlainTables plain = without_tables(written, knowledge_);
+        for (const auto& line : plain.passed) look(line, true);
+        draft_.formula.read_as = plain.told;
+        const auto& lines = plain.lines;
         for (std::size_t i = 0; i < lines.size() && !draft_.hopeless(); ++i) {
             if (i == 0 && takes_title(lines)) continue;
             if (i > 0 && lines[i].place.line > lines[i - 1].place.line + 1) end_base();
             if (method(lines[i])) continue;
             if (!header(lines[i]) && !keyed(lines[i])) ingredient(lines[i]);
         }
+        if (plain.shares_of != Whole::unsaid) draft_.shares_of = plain.shares_of;
         if (draft_.lines.empty() && !draft_.troubles.any())
             draft_.troubles.add({Trouble::bad_data,
                                  "no ingredient lines: expected a title, then lines such as \"300 g spinach\"",
@@ -133,6 +141,9 @@ private:
     void title(const TextLine& line, std::string_view text) {
         draft_.formula.title = text;
         look_through_title(draft_, text, describe(file_, line.place), knowledge_);
+        if (const auto size = size_in_title(text, knowledge_))
+            draft_.size = DraftSize{size->grams, size->of, false, true, 0, std::string(text), describe(file_, line.place)};
+        draft_.shares_of = whole_in_words(text, knowledge_);
     }
 
     void look(const TextLine& line, bool lost = false) { look_through(draft_, line.text, describe(file_, line.place), knowledge_, lost); }
@@ -155,7 +166,8 @@ private:
         const std::string folded = fold(line.text);
         const bool head = knowledge_.in_list("method-heading", folded);
         in_method_ = in_method_ || head;
-        if (!in_method_ && !is_paragraph(line.text)) return false;
+        if (!in_method_ && (!is_paragraph(line.text) || !several_in_line(line.text, Origin(file_, line.place), knowledge_).empty()))
+            return false;
         look(line, true);
         if (!head) {
             draft_.formula.read_as.push_back(reason_about(ReasonKind::part_of_method, std::string(line.text)));

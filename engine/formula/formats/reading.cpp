@@ -10,6 +10,7 @@
 #include "formula/formats/html_text.hpp"
 #include "formula/formats/inventory.hpp"
 #include "formula/formats/presumed_making.hpp"
+#include "formula/formats/share_sheet.hpp"
 #include "formula/formats/stock_names.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/formats/text_lines.hpp"
@@ -44,7 +45,9 @@ Result<Draft> draft_of(std::string_view text, std::string_view file, const Knowl
     auto draft = draft_as_written(text, file, knowledge);
     if (draft) {
         settle_bases(*draft, knowledge);
+        settle_sheet(*draft, knowledge);
         judge_by_share(*draft, knowledge);
+        check_total(*draft, knowledge);
         presume_making(*draft, knowledge);
     }
     return draft;

@@ -43,9 +43,11 @@ Error open(std::string message, std::vector<std::string> hints) { return {Troubl
 
 std::optional<Error> settle_by_share(NameRead& name, const AmountText& amount, const Around& around, const Knowledge& knowledge) {
     const Unit* unit = amount.parts.front().unit;
-    if (around.grams <= 0 || !unit || unit->dimension != Dimension::mass || amount.per_grams > 0 || tells_form(name, knowledge))
+    const bool share = unit && unit->dimension == Dimension::percent;
+    if (around.grams <= 0 || !unit || (unit->dimension != Dimension::mass && !share) || amount.per_grams > 0 || tells_form(name, knowledge))
         return std::nullopt;
-    const double per_kilo = 1000 * amount.parts.front().number.mid * unit->size.mid / around.grams;
+    const double number = amount.parts.front().number.mid;
+    const double per_kilo = share ? 10 * number : 1000 * number * unit->size.mid / around.grams;
     const auto bound = [&](std::string_view id) { return knowledge.parameter("reading." + std::string(id)).mid; };
     const std::string own = own_name(name);
     const bool little = per_kilo < bound(around.among_spices ? "fresh-least-among-spices" : "fresh-least");

@@ -14,6 +14,7 @@ struct Around {
     bool meat = false;          ///< some of them are meat, so they are most of the batch
     bool among_spices = false;  ///< the lines above and below are dry spices by weight
     Whole share = Whole::none;  ///< what a share is of that does not say: the meat, or what the other shares say; none: ask
+    bool in_sheet = false;      ///< all lines are shares, so a percentage tells nothing else
     std::optional<Per> base{};  ///< what the heading above says that the amounts go with
 };
 

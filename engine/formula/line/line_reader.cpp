@@ -259,7 +259,8 @@ private:
         if (notes_.grams && amount.per_grams <= 0) {
             amount.parts = {{*notes_.grams, unit_named("g")}};
             amount.of = Whole::none;
-        } else if (around_.share != Whole::none && !ingredient.meat && (amount.per_grams > 0 || !figure_may_describe(ingredient))) {
+        } else if (around_.share != Whole::none &&
+                   (around_.in_sheet || (!ingredient.meat && (amount.per_grams > 0 || !figure_may_describe(ingredient))))) {
             amount.of = presumed_whole_ = around_.share;
         }
     }

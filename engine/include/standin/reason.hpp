@@ -200,6 +200,10 @@ enum class ReasonKind {
     translated,         ///< in English `about`; `role` "word for word"
     likened,            ///< the first of `foods` is not known here and goes by the second
     weighed_by_rest,    ///< a share of the lines that were understood
+    shares_of_sheet,    ///< what all percentages are of, `role`: meat, batch or the first lines; so much, by the line `about` or presumed
+    weighed_by_sheet,   ///< likewise, a line of them
+    from_table,         ///< the column `about` is read; `foods` are those that are not
+    several_in_line,    ///< `about` is read as the lines `foods`
     other_tongue,       ///< the lines `foods`; the figure counts the others
     of_the_recipe,      ///< likewise
     allergen_beside,    ///< `role` is named beside the lines and by none

@@ -1,0 +1,96 @@
+#include "formula/line/several_in_line.hpp"
+
+#include <algorithm>
+#include <cctype>
+
+#include "core/contains.hpp"
+#include "core/names.hpp"
+#include "formula/lexer/line_words.hpp"
+#include "formula/lexer/quantity_text.hpp"
+#include "formula/line/each_of.hpp"
+#include "formula/line/heading_base.hpp"
+#include "formula/line/line_phrases.hpp"
+#include "formula/line/line_text.hpp"
+
+namespace standin {
+namespace {
+
+// "36 g", "2 cloves", "a bunch of"; not "a" by itself.
+bool amount_starts(std::string_view line, std::size_t at) {
+    Cursor cursor(line, at);
+    const bool digit = cursor.digit() || line.substr(at, 2) == "\u00BD" || line.substr(at, 2) == "\u00BC" || line.substr(at, 2) == "\u00BE";
+    const auto amount = amount_at(cursor);
+    return amount && (digit || amount->parts.front().unit != nullptr);
+}
+
+std::string trimmed_part(std::string_view text) {
+    constexpr std::string_view signs = " ,;:.+&";
+    const auto first = text.find_first_not_of(" ,;:+&");
+    return first == std::string_view::npos ? std::string() : std::string(text.substr(first, text.find_last_not_of(signs) - first + 1));
+}
+
+struct Cut {
+    std::size_t from = 0, to = 0;  // what joins two parts: "take", "and", a comma
+};
+
+// Where an amount stands behind a comma or a word that joins, outside of brackets.
+std::vector<Cut> cuts_in(std::string_view line, std::size_t start, const Knowledge& knowledge) {
+    std::vector<Cut> cuts;
+    const auto words = words_of(line);
+    const auto bracketed = [&](std::size_t at) {
+        const auto before = line.substr(0, at);
+        return std::count(before.begin(), before.end(), '(') > std::count(before.begin(), before.end(), ')');
+    };
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        if (words[i].begin <= start || bracketed(words[i].begin) || !amount_starts(line, words[i].begin)) continue;
+        const bool joined = knowledge.in_list("joins-amounts", words[i - 1].folded) && words[i - 1].begin > start;
+        const auto gap = line.substr(words[i - 1].end, words[i].begin - words[i - 1].end);
+        const bool apart = gap.find_first_of(",;:+&") != std::string_view::npos;
+        if (!joined && !apart) continue;
+        const std::size_t from = joined ? words[i - 1].begin : words[i - 1].end;
+        if (gap.find_first_of(" \t") == std::string_view::npos) continue;  // "1,5 kg"
+        cuts.push_back({from, words[i].begin});
+    }
+    return cuts;
+}
+
+std::string without_lead(const std::string& part, const Knowledge& knowledge) {
+    const auto words = words_of(part);
+    if (words.size() < 2 || !amount_starts(part, words[1].begin)) return part;
+    const bool leads = knowledge.in_list("for-a-base", words[0].folded) || knowledge.in_list("joins-amounts", words[0].folded);
+    return leads ? part.substr(words[1].begin) : part;
+}
+
+}  // namespace
+
+std::vector<std::string> several_in_line(std::string_view line, const Origin& origin, const Knowledge& knowledge) {
+    constexpr std::size_t fewest_without_first = 3;  // foods, where the first cannot be read
+    const std::size_t start = line_start(std::string(line));
+    const auto cuts = cuts_in(line, start, knowledge);
+    if (cuts.empty()) return {};
+    std::vector<std::string> parts;
+    std::size_t from = start;
+    for (const auto& cut : cuts) {
+        parts.push_back(trimmed_part(line.substr(from, cut.from - from)));
+        from = cut.to;
+    }
+    parts.push_back(trimmed_part(line.substr(from)));
+    std::vector<std::string> foods;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        if (i == 0 && heading_base(parts[0] + ":", knowledge)) {
+            parts[0] += ":";
+            continue;
+        }
+        parts[i] = without_lead(parts[i], knowledge);
+        if (i == 0 && !amount_starts(parts[0], 0)) return {};
+        if (const auto read = read_line(parts[i], origin, knowledge)) {
+            if (contains(foods, read->line.ingredient)) return {};
+            foods.push_back(read->line.ingredient);
+        } else if (each_of_several(parts[i], origin, knowledge).empty() && (i > 0 || parts.size() <= fewest_without_first)) {
+            return {};
+        }
+    }
+    return parts;
+}
+
+}  // namespace standin
