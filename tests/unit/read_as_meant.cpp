@@ -156,4 +156,29 @@ TEST_CASE("words of another tongue behind a name that English has are not passed
     }
 }
 
+TEST_CASE("a doubtful line of a list is set aside and told, and the rest read") {
+    const auto stock = engine().read_inventory(
+        "kale 200 g\nleeks\ndill\nmint\nplonkweed\nspinnach 200 g\nmaybe some chard\nsalt 2 % of meat\nno sorrel this week", "g");
+    REQUIRE(stock);
+    CHECK(stock->items.size() == 4);
+    CHECK(stock->aside.size() == 4);
+    CHECK(stock->missing.size() >= 1);
+}
+
+TEST_CASE("what may hurt or excludes is never set aside") {
+    for (const char* line : {"hemlok 200 g", "no zorbles", "pas de zorbelles", "zorbles, may contain nuts", "zorbles (contains nuts)",
+                             "rotten zorbles", "zorbles: none", "curing salt 50 g", "don't use the zorbles", "keine Zorbeln"}) {
+        INFO(line);
+        CHECK_FALSE(engine().read_inventory("kale 200 g\nleeks\nchard\n" + std::string(line), "g"));
+    }
+}
+
+TEST_CASE("a ham is raw or cooked, so it is told which was read") {
+    CHECK(any(line_of("200 g ham, diced").notes, "say which"));
+    CHECK_FALSE(any(line_of("200 g cooked ham").notes, "say which"));
+    CHECK(asked("400 g fennel, diced"));
+    CHECK(line_of("1 kg back fat, cubed 5 mm").ingredient == "pork-backfat");
+    CHECK(line_of("1 kg back fat, through a 4.5mm plate").ingredient == "pork-backfat");
+}
+
 }  // namespace read_as_meant_test

@@ -164,7 +164,12 @@ TEST_CASE("leaves by the cup agree with leaves by the spoon") {
 
 TEST_CASE("a list tells what is open, and a no is never set aside") {
     const auto list = [](const std::string& lines) { return engine().read_inventory("basil 10 g\n" + lines, "f"); };
-    CHECK_FALSE(list("sunflower seeds?"));
+    for (const char* open : {"sunflower seeds?", "spinach if it grew"}) {
+        const auto read = list(open);
+        REQUIRE(read);
+        CHECK(read->items.size() == 1);
+        CHECK(read->aside == std::vector<std::string>{open});
+    }
     CHECK_FALSE(list("spinach if it has not bolted"));
     CHECK_FALSE(list("pas de zorbelles"));
     const auto none = list("pas de piments verts");

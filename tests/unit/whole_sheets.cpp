@@ -144,6 +144,9 @@ TEST_CASE("several foods in a line, each with its amount") {
     const auto per = formula("Links\n2 kg pork shoulder\nPer kg of meat: 18 g salt, 2 g pepper and 1 g mace\n");
     CHECK(per.lines[1].grams.mid == Approx(36));
     CHECK(per.lines[3].grams.mid == Approx(2));
+    CHECK(formula("Links\nPork shoulder 2 kg, pork belly 500 g, salt 45 g and mace 2 g\n").lines.size() == 4);
+    CHECK(formula("Salsicce: 2 kg di spalla di maiale, 40 g di sale e 4 g di pepe nero\n").lines.size() == 3);
+    CHECK(formula("Per kg of meat:\nsalt 17 g\npepper 3 g\n\n2 kg pork shoulder\n").lines[0].grams.mid == Approx(34));
     CHECK(formula("Links\n2 kg pork shoulder\n1 lb 8 oz pork belly\n").lines.size() == 2);
     CHECK(asked("Links\n2 kg pork shoulder\n20 g salt, 5 g salt for the brine\n"));
 }

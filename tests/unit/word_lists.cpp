@@ -90,6 +90,7 @@ std::string became_line(const std::string& line, const std::string& wanted) {
     const auto read = read_line(line, origin, knowledge());
     if (wanted == "kept") return !read || !any_doubt(*read, "passed over") ? wanted : "passed over";
     if (!read) return "asked";
+    if (wanted == "meant as") return any_doubt(*read, "say which if it is another") ? wanted : "sure";
     if (wanted == "unsure") return any_doubt(*read, "counted into the mass") ? wanted : "sure";
     return read->line.ingredient;
 }

@@ -253,6 +253,9 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge) {
         if (counts(line)) batch += line.read->line.grams.mid;
     if (batch <= 0) return;
     const auto under = [&](const DraftLine& line, double share) { return counts(line) && line.read->line.grams.mid < share * batch; };
+    const auto is_dry = [&](const DraftLine& line) {  // much of it may be the fresh one
+        return counts(line) && knowledge.ingredient(line.read->line.ingredient)->tissue == Tissue::dry;
+    };
     const auto is_spice = [&](std::size_t i) {
         if (i >= draft.lines.size() || !under(draft.lines[i], small_share)) return false;
         const auto& line = draft.lines[i].read->line;
@@ -262,7 +265,8 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge) {
     };
     std::vector<std::size_t> again;
     for (std::size_t i = 0; i < draft.lines.size(); ++i)
-        if (draft.lines[i].origin && draft.lines[i].beside.empty() && (!draft.lines[i].read || under(draft.lines[i], most_share)))
+        if (draft.lines[i].origin && draft.lines[i].beside.empty() &&
+            (!draft.lines[i].read || under(draft.lines[i], most_share) || is_dry(draft.lines[i])))
             again.push_back(i);
     std::vector<bool> spices(draft.lines.size());
     for (const auto i : again) spices[i] = (i == 0 || is_spice(i - 1)) && is_spice(i + 1);

@@ -237,7 +237,7 @@ private:
 
 bool is_title(std::string_view line, const Knowledge& knowledge) {
     const auto key = key_value(line).key;
-    return fold(key) != "title" && !is_process(key) && !starts_with_weight(line) &&
+    return fold(key) != "title" && !is_process(key) && !heading_base(line, knowledge) && !starts_with_weight(line) &&
            (!tells_an_amount(line) || tells_batch_size(line, knowledge)) && !names_a_casing(line, knowledge) &&
            !names_one_food(line, knowledge) && !read_line(line, Origin("", {1, 1}), knowledge);
 }

@@ -63,7 +63,7 @@ private:
         const bool as_written = gatherer_.holds.empty() && rewritten_.back() == written.text;
         const TextLine plain = as_written ? written : TextLine{rewritten_.back(), written.place};
         if (auto open = leaves_open(plain.text, knowledge_); !open.empty())
-            return troubles_.add({Trouble::bad_data, std::move(open), where, {"spinach", "no spinach"}});
+            return gatherer_.not_read({Trouble::bad_data, std::move(open), where, {"spinach", "no spinach"}}, written.text, true);
         const TextLine line = in_pieces(in_known_words(in_pieces(plain)));
         const StockLine says = stock_line(line.text, knowledge_);
         if (says.says != StockWord::none && says_no_abroad(written.text, knowledge_))
@@ -113,6 +113,12 @@ private:
         if (const auto names = stock_line(line.text, knowledge_).names; !names.empty())
             if (const auto likeness = likeness_in(names, knowledge_)) return liked(line, names, *likeness);
         if (names_food(line.text) || read_line(line.text, Origin(file_, line.place), knowledge_, {}, true)) return line;
+        if (const StockLine some = stock_line(line.text, knowledge_); some.says == StockWord::some)
+            for (const auto& name : in_english(some.names, knowledge_))
+                if (names_food(name.text)) {
+                    rewritten_.push_back((is_plenty(line.text, knowledge_) ? "plenty of " : "some ") + name.text);
+                    return {rewritten_.back(), line.place};
+                }
         for (auto& rewording : in_english(line.text, knowledge_)) {
             std::string& english = rewording.text;
             const StockLine says = stock_line(english, knowledge_);

@@ -10,6 +10,7 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
+#include "formula/formats/stock_doubt.hpp"
 #include "formula/formats/stock_leaves.hpp"
 #include "formula/formats/stock_names.hpp"
 #include "formula/formats/stock_told.hpp"
@@ -55,7 +56,8 @@ public:
     /// Weights are as picked or bought; a bunch or a cup is measured without what is cut away.
     void have(const ReadLine& read, const std::string& written) {
         if (read.share)
-            return troubles_.add({Trouble::bad_data, "a share of the meat is no amount on hand: expected a weight", read.where, {}});
+            return not_read({Trouble::bad_data, "a share of the meat is no amount on hand: expected a weight", read.where, {}}, written,
+                            true);
         const Ingredient& ingredient = *knowledge_.ingredient(read.line.ingredient);
         for (const auto& prepared : read.line.prepared)
             if (!changes_nothing(prepared, ingredient, knowledge_))
@@ -151,10 +153,10 @@ public:
         inventory_.read.push_back({written, where, std::move(as)});
     }
 
-    /// Something on hand that is not known here is set aside and told, unless its name is a slip of the pen for one that is: what cannot
-    /// be used hurts nobody, and the rest of the list is worth reading.
+    /// Something on hand that is not understood is set aside and told: what cannot be used hurts nobody, and the rest of the list is
+    /// worth reading. What may tell of a danger, or that something is not there, stops the list.
     void not_read(Error error, std::string_view written, bool on_hand) {
-        if (!on_hand || error.not_known == NotKnown::nothing || slip_of_the_pen(error, written)) return troubles_.add(std::move(error));
+        if (!on_hand || !holds.empty() || never_set_aside(written, knowledge_)) return troubles_.add(std::move(error));
         Reason aside = make_reason(ReasonKind::set_aside);
         aside.note = error.message;
         told(std::string(written), error.where, std::move(aside));

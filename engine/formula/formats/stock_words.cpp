@@ -42,6 +42,9 @@ bool is_number(const Word& word) {
 
 bool is_loose(const Word& word, const Knowledge& knowledge) {
     if (knowledge.in_list("stock-loose", word.folded) || word.raw == "x" || word.raw == "~") return true;
+    if (word.raw.size() > 1 && (word.raw[0] == 'x' || word.raw[0] == 'X') &&
+        word.raw.find_first_not_of("0123456789", 1) == std::string::npos)
+        return true;  // "spinach x2"
     if (is_number(word)) {
         const auto letters = word.folded.find_first_not_of("0123456789./- ");
         return letters == std::string::npos;  // "400g" is a weight
@@ -70,8 +73,11 @@ StockLine stock_line(std::string_view text, const Knowledge& knowledge) {
     const std::string folded = fold(text);
     if (knowledge.in_list("stock-closing", folded)) return {StockWord::nothing_else, {}};
     if (knowledge.in_list("stock-opening", folded)) return {StockWord::everything_else, {}};
-    if (ends_in_colon) return {StockWord::heading, {}};
-    if (const auto names = rest_after(text, "stock-none", knowledge); !names.empty()) return {StockWord::none, names};
+    if (ends_in_colon || knowledge.in_list("stock-heading", folded)) return {StockWord::heading, {}};
+    if (const auto names = rest_after(text, "stock-none", knowledge); !names.empty()) {
+        const auto bare_names = rest_before(names, "stock-when", knowledge);  // "no sorrel this week"
+        return {StockWord::none, bare_names.empty() ? names : bare_names};
+    }
     if (const auto names = rest_before(text, "stock-none-after", knowledge); !names.empty()) return {StockWord::none, names};
     if (const auto names = rest_after(text, "stock-some", knowledge); !names.empty()) return {StockWord::some, names};
     if (const auto names = rest_before(text, "stock-some", knowledge); !names.empty()) return {StockWord::some, names};

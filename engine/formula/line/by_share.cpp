@@ -44,12 +44,14 @@ Error open(std::string message, std::vector<std::string> hints) { return {Troubl
 std::optional<Error> settle_by_share(NameRead& name, const AmountText& amount, const Around& around, const Knowledge& knowledge) {
     const Unit* unit = amount.parts.front().unit;
     const bool share = unit && unit->dimension == Dimension::percent;
-    if (around.grams <= 0 || !unit || (unit->dimension != Dimension::mass && !share) || amount.per_grams > 0 || tells_form(name, knowledge))
-        return std::nullopt;
+    if (around.grams <= 0 || !unit || (unit->dimension != Dimension::mass && !share) || amount.per_grams > 0) return std::nullopt;
     const double number = amount.parts.front().number.mid;
     const double per_kilo = share ? 10 * number : 1000 * number * unit->size.mid / around.grams;
     const auto bound = [&](std::string_view id) { return knowledge.parameter("reading." + std::string(id)).mid; };
     const std::string own = own_name(name);
+    if (around.meat && name.ingredient->tissue == Tissue::dry && own == "fennel" && per_kilo > bound("seed-most"))
+        return open("so much of it may be the bulb and not the seed: say which", {"fennel bulb", "fennel seed"});
+    if (tells_form(name, knowledge)) return std::nullopt;
     const bool little = per_kilo < bound(around.among_spices ? "fresh-least-among-spices" : "fresh-least");
     const auto turn = [&](const Ingredient& dry) {
         name.ingredient = &dry;
@@ -61,8 +63,6 @@ std::optional<Error> settle_by_share(NameRead& name, const AmountText& amount, c
         if (const auto* seed = known_ingredient("coriander seed", knowledge); little && seed) turn(*seed);
         return std::nullopt;
     }
-    if (around.meat && name.ingredient->tissue == Tissue::dry && own == "fennel" && per_kilo > bound("seed-most"))
-        return open("so much of it may be the bulb and not the seed: say which", {"fennel bulb", "fennel seed"});
     if (!name.generic.empty() && own == "mustard" && little)
         return open("so little of it is more likely the powder or the seed than made mustard: say which",
                     {"mustard powder", "mustard seed", "prepared mustard"});
@@ -81,6 +81,8 @@ std::optional<Error> settle_by_share(NameRead& name, const AmountText& amount, c
     if (around.meat && dried_herb && !name.other_form.empty() && per_kilo > bound("dry-most"))
         return open("so much of it is more likely " + name.other_form + " than the dried one, which is several times as strong: say which",
                     {name.other_form, name.ingredient->names.front()});
+    if (around.meat && dried_herb && !name.generic.empty() && name.other_form.empty() && per_kilo > bound("dry-most"))
+        return open("so much of it is hardly dried: say which herb", {"parsley", name.ingredient->names.front()});
     const auto* dry = dry_form(name, knowledge);
     if (dry && little) turn(*dry);
     return std::nullopt;

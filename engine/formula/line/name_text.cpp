@@ -413,6 +413,8 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
     for (std::size_t i = span.first; i < span.last; ++i) name.words.push_back(words[i].folded);
     name.other_form = other_form(words, span, unit, context.knowledge);
     name.generic = span.meant;
+    if (name.generic.empty() && context.knowledge.in_list("leaves-open", fold(phrase(words, span.first, span.last))))
+        name.generic = phrase(words, span.first, span.last);
     const Unit* counts = unit_named(fold(phrase(words, span.first, span.last)));
     name.is_unit_word = counts && counts->dimension == Dimension::count;
     for (std::size_t i = span.first; i < span.last && given == Given::number; ++i)

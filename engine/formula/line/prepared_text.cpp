@@ -71,7 +71,7 @@ private:
             return share->end;
         }
         if (after_soaking(i)) return i + 1;
-        if (const std::size_t end = into_pieces(i); end > i) return end;
+        if (const std::size_t end = std::max(into_pieces(i), size_of_cut(i)); end > i) return end;
         if (tells_colour(i)) {
             said_.passed.push_back(words_[i].raw);
             return i + 1;
@@ -248,6 +248,24 @@ private:
             if (context_.knowledge.in_list("piece-shape", word)) end = at + 1;
             else if (!context_.knowledge.in_list("piece-size", word) && !std::isdigit(static_cast<unsigned char>(word.front()))) break;
         }
+        return end;
+    }
+
+    // ", cubed 5 mm", "through a 4.5mm plate": how fine it is cut.
+    std::size_t size_of_cut(std::size_t i) const {
+        const auto is_length = [](std::string_view word) { return word == "mm" || word == "cm" || word == "inch" || word == "in"; };
+        std::size_t at = i;
+        if (words_[at].folded == "through" || words_[at].folded == "about") ++at;
+        if (at < last_ && (words_[at].folded == "a" || words_[at].folded == "the")) ++at;
+        if (at >= last_ || std::isdigit(static_cast<unsigned char>(words_[at].raw.front())) == 0) return i;
+        const auto letter = words_[at].folded.find_first_not_of("0123456789.,/- ");
+        const bool joined = letter != std::string::npos && is_length(words_[at].folded.substr(letter));
+        if (!joined && (letter != std::string::npos || at + 1 >= last_ || !is_length(words_[at + 1].folded))) return i;
+        std::size_t end = at + (joined ? 1 : 2);
+        while (
+            end < last_ && words_[end].segment == words_[at].segment &&
+            (context_.knowledge.in_list("piece-shape", words_[end].folded) || context_.knowledge.in_list("plate-word", words_[end].folded)))
+            ++end;
         return end;
     }
 

@@ -9,6 +9,7 @@
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/each_of.hpp"
 #include "formula/line/heading_base.hpp"
+#include "formula/line/line_beside.hpp"
 #include "formula/line/line_phrases.hpp"
 #include "formula/line/line_text.hpp"
 
@@ -54,6 +55,35 @@ std::vector<Cut> cuts_in(std::string_view line, std::size_t start, const Knowled
     return cuts;
 }
 
+bool ends_in_amount(std::string_view text) {
+    for (std::size_t at = text.find(' '); at != std::string_view::npos; at = text.find(' ', at + 1)) {
+        Cursor cursor(text, at + 1);
+        const auto amount = cursor.digit() ? amount_at(cursor) : std::nullopt;
+        if (!amount || !amount->parts.front().unit || amount->parts.front().unit->dimension == Dimension::count) continue;
+        cursor.space();
+        if (cursor.done()) return true;
+    }
+    return false;
+}
+
+// "Salt 20 g, cumin 3 g and mace 1 g": the amounts last.
+std::vector<std::string> amounts_last(std::string_view line, std::size_t start, const Knowledge& knowledge) {
+    const auto words = words_of(line);
+    std::vector<std::string> parts;
+    std::size_t from = start;
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        const bool joins = knowledge.in_list("joins-amounts", words[i].folded);
+        if (words[i].begin <= from || (words[i].segment == words[i - 1].segment && !joins)) continue;
+        std::string part = trimmed_part(line.substr(from, words[i - 1].end - from));
+        if (!ends_in_amount(part)) continue;
+        parts.push_back(std::move(part));
+        from = joins ? words[i].end : words[i].begin;
+    }
+    parts.push_back(trimmed_part(line.substr(from)));
+    if (parts.size() < 2 || !std::all_of(parts.begin(), parts.end(), ends_in_amount)) parts.clear();
+    return parts;
+}
+
 std::string without_lead(const std::string& part, const Knowledge& knowledge) {
     const auto words = words_of(part);
     if (words.size() < 2 || !amount_starts(part, words[1].begin)) return part;
@@ -67,22 +97,24 @@ std::vector<std::string> several_in_line(std::string_view line, const Origin& or
     constexpr std::size_t fewest_without_first = 3;  // foods, where the first cannot be read
     const std::size_t start = line_start(std::string(line));
     const auto cuts = cuts_in(line, start, knowledge);
-    if (cuts.empty()) return {};
-    std::vector<std::string> parts;
+    std::vector<std::string> parts = amount_starts(line, start) ? std::vector<std::string>() : amounts_last(line, start, knowledge);
+    const bool last = !parts.empty();
+    if (cuts.empty() && !last) return {};
     std::size_t from = start;
-    for (const auto& cut : cuts) {
-        parts.push_back(trimmed_part(line.substr(from, cut.from - from)));
-        from = cut.to;
+    for (std::size_t i = 0; i < cuts.size() && !last; ++i) {
+        parts.push_back(trimmed_part(line.substr(from, cuts[i].from - from)));
+        from = cuts[i].to;
     }
-    parts.push_back(trimmed_part(line.substr(from)));
+    if (!last) parts.push_back(trimmed_part(line.substr(from)));
+    const bool headed = !last && line.substr(cuts.front().from, cuts.front().to - cuts.front().from).find(':') != std::string_view::npos;
     std::vector<std::string> foods;
     for (std::size_t i = 0; i < parts.size(); ++i) {
-        if (i == 0 && heading_base(parts[0] + ":", knowledge)) {
+        if (i == 0 && (heading_base(parts[0] + ":", knowledge) || (headed && is_heading(parts[0] + ":", knowledge)))) {
             parts[0] += ":";
             continue;
         }
-        parts[i] = without_lead(parts[i], knowledge);
-        if (i == 0 && !amount_starts(parts[0], 0)) return {};
+        if (!last) parts[i] = without_lead(parts[i], knowledge);
+        if (i == 0 && !last && !amount_starts(parts[0], 0)) return {};
         if (const auto read = read_line(parts[i], origin, knowledge)) {
             if (contains(foods, read->line.ingredient)) return {};
             foods.push_back(read->line.ingredient);

@@ -1,0 +1,48 @@
+#include "formula/formats/stock_doubt.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include "core/names.hpp"
+#include "formula/lexer/line_words.hpp"
+#include "formula/line/hazards.hpp"
+#include "formula/line/likeness.hpp"
+#include "formula/line/name_text.hpp"
+
+namespace standin {
+namespace {
+
+constexpr std::size_t longest_warning = 4, longest_food = 3;  // words
+
+bool excludes_or_warns(const std::vector<Word>& words, const Knowledge& knowledge) {
+    constexpr std::array<std::string_view, 4> lists{"never-aside", "stock-none", "stock-no-abroad", "stock-none-after"};
+    for (std::size_t first = 0; first < words.size(); ++first)
+        for (std::size_t last = first + 1; last <= std::min(words.size(), first + longest_warning); ++last) {
+            const std::string said = fold(phrase(words, first, last));
+            if (said.find_first_not_of("0123456789") == std::string::npos) continue;  // "0" is one of them
+            if (std::any_of(lists.begin(), lists.end(), [&](std::string_view list) { return knowledge.in_list(list, said); })) return true;
+        }
+    return false;
+}
+
+bool names_a_danger(std::string_view written, const std::vector<Word>& words, const Knowledge& knowledge) {
+    for (std::size_t first = 0; first < words.size(); ++first)
+        for (std::size_t last = first + 1; last <= std::min(words.size(), first + longest_food); ++last) {
+            const auto* food = known_ingredient(phrase(words, first, last), knowledge);
+            if (!food) continue;
+            const Line line{food->id, {1, 1, 1}, {}, false, false, std::nullopt, ""};
+            if (danger_of_food(written, line, knowledge, true)) return true;
+        }
+    return false;
+}
+
+}  // namespace
+
+bool never_set_aside(std::string_view written, const Knowledge& knowledge) {
+    if (danger_in(written, knowledge) || danger_beside(written, knowledge) || nearly_refused(written, knowledge)) return true;
+    const auto words = words_of(written);
+    const bool near = std::any_of(words.begin(), words.end(), [&](const Word& word) { return !near_danger(word.raw, knowledge).empty(); });
+    return near || excludes_or_warns(words, knowledge) || names_a_danger(written, words, knowledge);
+}
+
+}  // namespace standin

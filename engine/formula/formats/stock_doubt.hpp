@@ -1,0 +1,14 @@
+// Whether a line of a list that is not understood may be set aside, or stops the list.
+#pragma once
+
+#include <string_view>
+
+#include "knowledge/knowledge.hpp"
+
+namespace standin {
+
+/// A danger or one slip of the pen away from it, a warning, a word of exclusion, or a food that is dangerous as it is named: what such a
+/// line says must not be lost.
+bool never_set_aside(std::string_view written, const Knowledge& knowledge);
+
+}  // namespace standin
