@@ -21,8 +21,10 @@ std::string in_short(const MendWay& way, Units units) {
     std::string text;
     if (!way.plain.empty()) text = "fold in " + kilos(way.plain_g, units) + " of plain mass";
     if (!way.add.empty()) text += (text.empty() ? "add " : ", and add ") + parts(way.add, units);
-    if (way.work_min > 0) text += std::string(text.empty() ? "" : ", and ") + "mix it on, cold, until it is tacky";
-    return text;
+    if (!(way.work_min > 0)) return text;
+    // What was mixed too little may want nothing else.
+    const std::string on = "mix it on, cold, until it is tacky";
+    return text.empty() ? on : on + ", and fry a patty of it; where that still falls apart, " + text;
 }
 
 }  // namespace

@@ -117,20 +117,24 @@ std::string becomes(const Prediction& b, const Variant& variant) {
     const Prediction& v = variant.prediction;
     const double bind = noticed(variant, "bind"), firm = noticed(variant, "firmness"), heat = noticed(variant, "heat");
     const bool colour = noticed(variant, "colour, rested") != 0 || noticed(variant, "green") != 0;
-    const auto state = [](const std::string& bound, const std::string& colour_word, const std::string& hot) {
-        return bound + ", " + colour_word + ", " + hot;
-    };
-    const std::string before = state(b.bind_word, b.rested.word, heat_phrase(b.heat_word)),
-                      after = state(bind != 0 ? turned(b.bind_word, v.bind_word, bind, "better bound", "looser")
-                                              : turned(b.bind_word, v.bind_word, firm, "firmer", "softer"),
-                                    colour ? v.rested.word : b.rested.word,
-                                    turned(heat_phrase(b.heat_word), heat_phrase(v.heat_word), heat, "hotter", "milder"));
+    const std::vector<std::string> before{b.bind_word, b.rested.word, heat_phrase(b.heat_word)},
+        after{bind != 0 ? turned(b.bind_word, v.bind_word, bind, "better bound", "looser")
+                        : turned(b.bind_word, v.bind_word, firm, "firmer", "softer"),
+              colour ? v.rested.word : b.rested.word, turned(heat_phrase(b.heat_word), heat_phrase(v.heat_word), heat, "hotter", "milder")};
     const auto& q = v.properties;
     const std::string numbers =
         "; salt " + number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat, pH " + number(q[Property::ph].mid, 1) + ".";
-    if (before == after) return "It stays " + after + numbers;
-    const bool words_kept = after.find(" than before)") != std::string::npos && b.bind_word == v.bind_word && b.heat_word == v.heat_word;
-    return (words_kept && (!colour || b.rested.word == v.rested.word) ? "It is " : "It was " + before + " and is now ") + after + numbers;
+    // What stays is said once, and what turned with what it was.
+    std::string was, is, stays;
+    const auto put = [](std::string& text, const std::string& word) { text += (text.empty() ? "" : ", ") + word; };
+    for (std::size_t i = 0; i < before.size(); ++i) {
+        if (before[i] == after[i]) put(stays, after[i]);
+        else put(is, after[i]);
+        if (before[i] != after[i] && after[i].find(" than before)") == std::string::npos) put(was, before[i]);
+    }
+    if (is.empty()) return "It stays " + stays + numbers;
+    const std::string turned_to = was.empty() ? "It is " + is : "It was " + was + " and is now " + is;
+    return turned_to + (stays.empty() ? "" : "; it stays " + stays) + numbers;
 }
 
 std::string Names::of_line(const std::string& id) const {

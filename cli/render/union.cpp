@@ -207,6 +207,11 @@ std::string title_of(const CautionText& caution) {
     if (title.find(' ') == std::string::npos)
         title = caution.text.substr(0, caution.text.find_first_of(":;"));  // "Garlic, herbs ... in oil"
     title = small(title.substr(0, title.find(". ")));
+    // A sentence that has no short beginning, or is cut within brackets: what it says in short.
+    constexpr std::size_t long_for_a_title = 72;
+    const bool cut = std::count(title.begin(), title.end(), '(') != std::count(title.begin(), title.end(), ')');
+    if ((cut || title.size() > long_for_a_title) && !caution.brief.empty())
+        title = caution.brief.substr(0, caution.brief.find_first_of(":;,"));
     std::vector<std::string> foods;
     if (!caution.foods.empty())
         for (const auto& said : caution.reason.foods) foods.push_back(said.substr(0, said.find(" (")));

@@ -75,7 +75,8 @@ private:
 
     bool squeeze(Line& line) const {
         const Ingredient& leaf = *knowledge_.ingredient(line.ingredient);
-        if (!is_leaf(line) || !has_step(line.prepared, "blanched") || contains(leaf.already, std::string("squeezed"))) return false;
+        const bool limp = has_step(line.prepared, "blanched") || has_step(line.prepared, "frozen-thawed");
+        if (!is_leaf(line) || !limp || contains(leaf.already, std::string("squeezed"))) return false;
         if (!can_be(line, "squeezed") || !wets_the_paste(line)) return false;
         line.prepared.push_back({"squeezed", std::nullopt});
         return true;

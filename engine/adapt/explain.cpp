@@ -208,7 +208,11 @@ private:
     }
 
     Reason missing(const PlainEdit& edit) const {
-        if (problem_.excluded[edit.line]) return {ReasonKind::unwanted, {}, {}, {}, {}, {}};
+        if (problem_.excluded[edit.line]) {
+            Reason left_out = make_reason(ReasonKind::unwanted);
+            if (edit.line < problem_.perhaps.size() && problem_.perhaps[edit.line]) left_out.role = "perhaps";
+            return left_out;
+        }
         return {ReasonKind::not_there, {}, {{"to be had", {}, problem_.start[edit.line], "g"}}, {}, {}, {}};
     }
 

@@ -14,12 +14,13 @@ namespace {
 constexpr double all_but = 0.95;  // of what is missing; judgement, as the rest
 constexpr double far_off = 0.35;  // closeness of what is nearly another food
 constexpr double clearly_nearer = 0.2;
-constexpr double a_kin_nearer = 0.15;  // than what near kin goes before
-constexpr double nearly_same = 0.8;    // closeness of near kin, which takes the place in full
-constexpr double own_plant = 0.5;      // closeness from which another form of the same plant is the nearest
-constexpr double the_whole = 0.98;     // of that place
-constexpr double over_missing = 1.15;  // times what is missing
-constexpr double more_fat = 0.15;      // g fat in a gram, by which one meat is clearly fatter
+constexpr double a_kin_nearer = 0.15;      // than what near kin goes before
+constexpr double nearly_same = 0.8;        // closeness of near kin, which takes the place in full
+constexpr double own_plant = 0.5;          // closeness from which another form of the same plant is the nearest
+constexpr double the_whole = 0.98;         // of that place
+constexpr double over_missing = 1.15;      // times what is missing
+constexpr double over_missing_salt = 1.6;  // what other lines brought of it may be missing as well
+constexpr double more_fat = 0.15;          // g fat in a gram, by which one meat is clearly fatter
 
 double missing_share(const Problem& problem, std::size_t l) { return 1 - problem.start[l] / problem.formula.lines[l].grams.mid; }
 
@@ -145,7 +146,8 @@ void hold_to_what_is_missing(Problem& problem, bool asked, const Stock& stock, c
     for (auto& move : problem.moves) {
         if (!stands_in(problem, move)) continue;
         const double missing = missing_share(problem, move.line) / move.covers->per_gram;
-        move.most = std::min(move.most, std::max(over_missing * missing, move.least));
+        const double over = move.role == Role::salt ? over_missing_salt : over_missing;
+        move.most = std::min(move.most, std::max(over * missing, move.least));
         if (!is_capped(*context.knowledge().ingredient(move.food.ingredient)) && takes_the_whole_place(problem, move, context))
             move.least = std::max(move.least, std::min(move.most, the_whole * std::min(missing, block_room(problem, move, context))));
     }

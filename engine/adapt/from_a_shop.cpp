@@ -66,10 +66,11 @@ std::vector<Reason> from_a_shop(const Variant& first, const Formula& formula, co
     const Shopping shopping(formula, stock, graph, context);
     for (std::size_t l = 0; l < formula.lines.size() && all.size() < most_told; ++l) {
         const std::string& id = formula.lines[l].ingredient;
-        const bool left_out = stock.says_missing(id) && std::any_of(first.edits.begin(), first.edits.end(), [&](const Edit& e) {
-                                  return e.kind == EditKind::omit && e.line == id;
-                              });
-        if (!left_out || stock.offer(*context.knowledge().ingredient(id)).excluded) continue;
+        const bool perhaps = stock.only_perhaps(id);  // sold without it as well
+        const bool left_out =
+            (perhaps || stock.says_missing(id)) &&
+            std::any_of(first.edits.begin(), first.edits.end(), [&](const Edit& e) { return e.kind == EditKind::omit && e.line == id; });
+        if (!left_out || (!perhaps && stock.offer(*context.knowledge().ingredient(id)).excluded)) continue;
         if (auto reason = shopping.for_line(l)) all.push_back(std::move(*reason));
     }
     return all;

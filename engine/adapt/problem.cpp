@@ -15,6 +15,7 @@
 #include "adapt/fair_moves.hpp"
 #include "adapt/fat_wants.hpp"
 #include "adapt/food_price.hpp"
+#include "adapt/line_limits.hpp"
 #include "adapt/losses.hpp"
 #include "adapt/making.hpp"
 #include "adapt/odd_foods.hpp"
@@ -38,7 +39,6 @@ constexpr double dose_slack = 1.3;          // over the equal dose
 constexpr double partner_share = 0.15;      // of the batch's acid; who brings less is not missed as sour
 constexpr double least_of_addition = 0.03;  // of the most
 constexpr double least_of_stand_in = 0.1;   // of what takes the place of the whole line
-constexpr double crumb_share = 0.08;        // of a line; what is left of it is not worth keeping
 constexpr double twice_more = 2.5;          // of a leaf that is there already
 constexpr std::size_t stand_ins_a_line = 7;
 constexpr std::size_t adds_of_a_kind = 6;
@@ -94,6 +94,7 @@ private:
         problem_.start.resize(lines().size());
         problem_.missing.resize(lines().size());
         problem_.excluded.resize(lines().size());
+        problem_.perhaps.resize(lines().size());
         for (const auto l : order) {
             const Line& line = lines()[l];
             const Offer offer = stock_.offer(ingredient(line));
@@ -106,6 +107,7 @@ private:
             problem_.start[l] = grams;
             problem_.missing[l] = grams < line.grams.mid;
             problem_.excluded[l] = offer.excluded;
+            problem_.perhaps[l] = offer.excluded && stock_.only_perhaps(line.ingredient);
         }
         left_ = std::move(left);
         double meat = 0;
@@ -203,7 +205,10 @@ private:
         const bool plain_water = role == Role::liquid && unit(line)[Amount::titratable] <= 0 && unit(line)[Amount::alcohol] <= 0;
         const bool trim = follows, easy = role == Role::salt || plain_water;
         const bool asked_for = asked_.by_goal.count(role) > 0 || (wanted && asked_.change.count(role) == 0);
-        const double price = context_.constant(follows ? "advice.price.trim" : asked_for ? "advice.price.lever" : "advice.price.change");
+        const bool poured = role == Role::liquid && is_pressed_beside(problem_.formula, line, knowledge_);
+        const double price = context_.constant(follows || poured ? "advice.price.trim"
+                                               : asked_for       ? "advice.price.lever"
+                                                                 : "advice.price.change");
         const double least =
             std::max(context_.constant("advice.trim.least") * line.grams.mid, follows ? context_.constant("advice.trim.least_grams") : 0.0);
         const auto offer = [&](MoveKind kind, double most) {
@@ -215,19 +220,23 @@ private:
             Move move{kind, l, line, {}, down ? negated(unit(line)) : unit(line), most, price, trim, role};
             move.least = least;
             move.covers = Covers{l, (down ? -1 : 1) / line.grams.mid};
-            if (down) move.remnant = remnant_of(l);
+            if (down) move.remnant = remnant_of(line, knowledge_);
             push(std::move(move));
         };
         // Flour holds the water that makes a paste wet: who wants it to bind is not told to take it out.
         const bool dry_binder = role == Role::binder && ingredient(line).tissue == Tissue::dry;
         if (!stays(l))
-            offer(MoveKind::reduce,
-                  std::min((plain_water ? 1 : most_share_out(role)) * line.grams.mid, problem_.start[l] - stock_.least_of(line)));
+            offer(MoveKind::reduce, std::min((plain_water ? (leeway_ == Leeway::usual ? most_water_out(line, distance_, base_mass_) : 1)
+                                              : poured    ? 1
+                                                          : most_share_out(role)) *
+                                                 line.grams.mid,
+                                             problem_.start[l] - stock_.least_of(line)));
         if (short_of || (role == Role::binder && !dry_binder) || brings_no_green(l)) return;
         const auto lift = asked_.lift.find(role);
         const double asked = lift == asked_.lift.end() ? 0 : dose_slack * (lift->second - 1);
         const bool leaf = role == Role::green && asked_.by_goal.count(role) > 0;  // twice the leaf before another leaf
-        const double share = is_meat(l) ? 3.0
+        const bool fat_asked = role == Role::fat && asked_.by_goal.count(role) > 0;
+        const double share = is_meat(l) ? (fat_asked ? base_mass_ / line.grams.mid : 3.0)
                                         : std::max(follows ? salt_share(problem_, l, trim_share, dose_slack, context_)
                                                    : easy  ? (asked_for ? twice_more : trim_share)
                                                    : leaf  ? twice_more
@@ -254,15 +263,6 @@ private:
         if (role_of_line(l) != Role::herb || asked_.by_goal.count(Role::herb) == 0) return false;
         const double green = dose_of(unit(lines()[l]), Role::green) * lines()[l].grams.mid;
         return green < some * dose_of(distance_.base_material(), Role::green);
-    }
-
-    // Less than one pod, or a twelfth of a line, is no weight to write down.
-    double remnant_of(std::size_t l) const {
-        const double crumb = crumb_share * lines()[l].grams.mid;
-        if (role_of_line(l) != Role::heat || ingredient(lines()[l]).tissue != Tissue::chile_flesh) return crumb;
-        for (const auto& measure : ingredient(lines()[l]).measures)
-            if (measure.measure == "piece") return std::max(crumb, std::min(measure.grams.mid, 0.5 * lines()[l].grams.mid));
-        return crumb;
     }
 
     void replace_line(std::size_t l) {
@@ -402,6 +402,9 @@ private:
             most = std::min(
                 {most, room_for_more(*move.into), is_meat(*move.into) ? base_mass_ : most_of_batch(role_of_line(*move.into)) * base_mass_});
             // More of another herb or spice: no more of it than a taster forgives.
+            // Nor is a herb that is there taken for another by the handful: what tastes of itself is no filling.
+            const bool herb = contains(ingredient(move.food).roles, Role::herb) && !near_kin(move) && !in_two_parts(candidate);
+            if (herb) most = std::min(most, twice_more * lines()[*move.into].grams.mid);
             if (!interchangeable(role_of_line(*move.into)))
                 most = std::min(most, std::max(raise_share * lines()[*move.into].grams.mid,
                                                near_kin(move) || in_two_parts(candidate) ? move.stands_for.front().equal_grams : 0));

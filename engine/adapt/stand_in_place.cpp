@@ -11,6 +11,7 @@ namespace standin {
 namespace {
 
 constexpr double slack = 1.15;               // over the equal dose; judgement, as the rest
+constexpr double salt_slack = 1.6;           // of another salt: the bacon that went with the first was salt too
 constexpr double as_printed = 1.03;          // over a weight that lists print: who follows them takes that
 constexpr double vegetable_share = 0.02;     // of the batch; below that a vegetable is a seasoning, and its bulk is nothing
 constexpr double bodiless = 0.5;             // of a vegetable that juice or powder with all of its dose makes up for
@@ -60,7 +61,7 @@ bool StandInPlace::by_weight(const Candidate& candidate) const {
 StandInPlace::Weights StandInPlace::weights(std::size_t l, const Candidate& candidate) const {
     const double equal = candidate.food.grams.mid / candidate.share, line = lines()[l].grams.mid;
     const auto lift = asked_.lift.find(candidate.role);
-    const double over = by_weight(candidate) ? as_printed : slack;
+    const double over = candidate.role == Role::salt ? salt_slack : by_weight(candidate) ? as_printed : slack;
     const double most = std::min(over * candidate.food.grams.mid * (lift == asked_.lift.end() ? 1.0 : lift->second), candidate.most_grams);
     if (is_dried_form(l, candidate.food)) return {equal, most};
     if (seasons_for(l, candidate)) return {is_bulk(l) ? equal / bodiless : equal, most};

@@ -26,10 +26,9 @@ std::string without_name(const std::string& note, const Ingredient& food) {
 
 std::string note_of(const std::vector<std::size_t>& swaps, const Knowledge& knowledge) {
     const Swap& last = knowledge.records().swaps[swaps.back()];
-    if (last.note.empty()) return {};
-    const std::string note = without_name(last.note, *knowledge.ingredient(last.to));
-    if (swaps.size() == 1) return note;
-    return "In place of " + knowledge.ingredient(last.from)->names.front() + ": " + note;
+    // By a detour the note is about a food that the formula has not.
+    if (last.note.empty() || swaps.size() > 1) return {};
+    return without_name(last.note, *knowledge.ingredient(last.to));
 }
 
 }  // namespace standin

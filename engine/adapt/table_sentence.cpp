@@ -1,4 +1,6 @@
 // How a variant will differ at the table.
+#include <algorithm>
+
 #include "adapt/explain.hpp"
 
 namespace standin {
@@ -43,7 +45,9 @@ Reason at_the_table(const Distance& distance, const Compared& c) {
     for (const auto& goal : distance.goals()) {
         const auto what = told_as(goal.property);
         const double step = distance.step(goal.property);
-        if (!what.empty() && distance.wanted(goal.property) && step > 0)
+        const bool told = std::any_of(reason.figures.begin(), reason.figures.end(),
+                                      [&](const Figure& f) { return f.what == what && f.after != 0; });  // of two wants about one thing
+        if (!told && !what.empty() && distance.wanted(goal.property) && step > 0)
             tell(what, (c.after.properties[goal.property] - c.before.properties[goal.property]) / step);
     }
     return reason;

@@ -79,6 +79,7 @@ std::string gist(const Reason& r, Units units) {
         case ReasonKind::not_there:
             return not_there(r, units);
         case ReasonKind::unwanted:
+            if (r.role == "perhaps") return "as bought it may hold what you leave out; where the packet names none, keep the line";
             return "you asked for none of it";
         case ReasonKind::less_acid:
             return "less acid lets the meat bind";

@@ -218,6 +218,12 @@ Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role r
         const double times = std::max(proportion * concentrate, says_how_much(path) ? equal / line_grams : 0);
         b.most = times * line_grams;
         b.at_most = make_reason(ReasonKind::times_weight, {{"at most", {}, times, "times the weight"}});
+        // Of a few bird chiles' heat a milder pod brings as much as its flesh goes unnoticed in the mass.
+        const double unnoticed = constant("stand_ins.heat.flesh") * batch_grams_;
+        if (role == Role::heat && vegetable(line_) && vegetable(food) && unnoticed > b.most) {
+            b.most = unnoticed;
+            b.at_most = make_reason(ReasonKind::as_batch);
+        }
     }
     if (role == Role::fat && !printed(path)) hold_fat(b, food);
     const bool meat = ingredient(food).meat.has_value();

@@ -126,6 +126,10 @@ void Stock::leave_out(const Formula& formula, const Exclusion& exclusion) {
         if (!takes_line(exclusion, told, *knowledge_) || contains(out.lines, line.ingredient)) continue;
         left_out_.insert(line.ingredient);
         out.lines.push_back(line.ingredient);
+        Ingredient plain = *knowledge_->ingredient(line.ingredient);
+        plain.may_hold.clear();
+        if (exclusion.kind && !belongs(plain, *exclusion.kind, *knowledge_) && !tells_of_it(exclusion, told.declared, *knowledge_))
+            perhaps_out_.insert(line.ingredient);
     }
     excluded_.push_back(std::move(out));
 }
