@@ -1,11 +1,6 @@
 #include "adapt/line_limits.hpp"
 
 #include <algorithm>
-#include <string>
-#include <vector>
-
-#include "core/names.hpp"
-#include "knowledge/effects.hpp"
 
 namespace standin {
 
@@ -26,22 +21,6 @@ double most_water_out(const Line& line, const Distance& distance, double batch_g
         return !g.condition && g.property == Property::cook_loss_pct && g.kind == Goal::Kind::at_most;
     });
     return juicier ? std::clamp(1 - stays_in * batch_grams / line.grams.mid, 0.0, 1.0) : 1;
-}
-
-bool is_pressed_beside(const Formula& formula, const Line& juice, const Knowledge& knowledge) {
-    constexpr std::string_view pressed = " juice";
-    std::vector<std::string> fruits;
-    for (const auto& name : knowledge.ingredient(juice.ingredient)->names)
-        if (const std::string folded = fold(name); folded.ends_with(pressed))
-            fruits.push_back(" " + folded.substr(0, folded.size() - pressed.size()) + " ");
-    return std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
-        const auto& names = knowledge.ingredient(line.ingredient)->names;
-        return has_step(line.prepared, "squeezed") && std::any_of(names.begin(), names.end(), [&](const std::string& name) {
-                   const std::string own = " " + fold(name) + " ";
-                   return std::any_of(fruits.begin(), fruits.end(),
-                                      [&](const auto& fruit) { return own.find(fruit) != std::string::npos; });
-               });
-    });
 }
 
 }  // namespace standin

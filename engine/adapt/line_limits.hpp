@@ -12,7 +12,4 @@ double remnant_of(const Line& line, const Knowledge& knowledge);
 /// holds it.
 double most_water_out(const Line& line, const Distance& distance, double batch_grams);
 
-/// Whether a line of the formula is the fruit that `juice` is pressed from, squeezed: nobody presses that and leaves the juice in.
-bool is_pressed_beside(const Formula& formula, const Line& juice, const Knowledge& knowledge);
-
 }  // namespace standin

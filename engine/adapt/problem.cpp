@@ -205,10 +205,7 @@ private:
         const bool plain_water = role == Role::liquid && unit(line)[Amount::titratable] <= 0 && unit(line)[Amount::alcohol] <= 0;
         const bool trim = follows, easy = role == Role::salt || plain_water;
         const bool asked_for = asked_.by_goal.count(role) > 0 || (wanted && asked_.change.count(role) == 0);
-        const bool poured = role == Role::liquid && is_pressed_beside(problem_.formula, line, knowledge_);
-        const double price = context_.constant(follows || poured ? "advice.price.trim"
-                                               : asked_for       ? "advice.price.lever"
-                                                                 : "advice.price.change");
+        const double price = context_.constant(follows ? "advice.price.trim" : asked_for ? "advice.price.lever" : "advice.price.change");
         const double least =
             std::max(context_.constant("advice.trim.least") * line.grams.mid, follows ? context_.constant("advice.trim.least_grams") : 0.0);
         const auto offer = [&](MoveKind kind, double most) {
@@ -227,7 +224,6 @@ private:
         const bool dry_binder = role == Role::binder && ingredient(line).tissue == Tissue::dry;
         if (!stays(l))
             offer(MoveKind::reduce, std::min((plain_water ? (leeway_ == Leeway::usual ? most_water_out(line, distance_, base_mass_) : 1)
-                                              : poured    ? 1
                                                           : most_share_out(role)) *
                                                  line.grams.mid,
                                              problem_.start[l] - stock_.least_of(line)));
