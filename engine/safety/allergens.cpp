@@ -65,6 +65,14 @@ std::vector<Declared> told_of(const Prediction& prediction) {
     return all;
 }
 
+// What its method or its notes name and no line has: it may go in all the same.
+std::vector<Declared> named_beside(const Prediction& prediction) {
+    std::vector<Declared> all;
+    for (const auto& told : prediction.read_as)
+        if (told.kind == ReasonKind::allergen_beside) all.push_back({told.role, "\"" + told.about + "\" of the words beside the lines"});
+    return all;
+}
+
 struct Sulphites {
     const Prediction& prediction;
     const Knowledge& knowledge;
@@ -123,8 +131,11 @@ public:
     Lister(const Prediction& prediction, const Knowledge& knowledge)
         : bearers_(bearers_of(prediction, knowledge)),
           told_(told_of(prediction)),
+          named_(named_beside(prediction)),
           sulphites_{prediction, knowledge},
-          classes_(classes_of(bearers_, told_, knowledge)) {}
+          classes_(classes_of(bearers_, told_, knowledge)) {
+        for (const auto& one : named_) add_once(classes_, one.allergen);
+    }
 
     std::vector<AllergenText> all() {
         for (const auto& allergen : classes_) surely(allergen);
@@ -169,6 +180,11 @@ private:
                 add_once(text.from, bearer.said());
                 text.beside = text.beside && bearer.beside;
             }
+        for (const auto& one : named_)
+            if (one.allergen == allergen) {
+                add_once(text.from, one.words);
+                text.beside = false;
+            }
         if (!text.from.empty()) all_.push_back(std::move(text));
         else if (traces_ && allergen == sulphite_class && sulphites_.worth_telling()) {
             traces_->sure = false;
@@ -178,7 +194,7 @@ private:
     }
 
     std::vector<Bearer> bearers_;
-    std::vector<Declared> told_;
+    std::vector<Declared> told_, named_;
     Sulphites sulphites_;
     std::vector<std::string> classes_;
     std::vector<AllergenText> all_;

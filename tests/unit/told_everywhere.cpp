@@ -46,6 +46,13 @@ TEST_CASE("adapt and plan: an allergen of a note or a method is among those of e
     }
 }
 
+TEST_CASE("a food that only the method names is perhaps in it, in the head line too") {
+    const auto told = engine().predict(read(mass + "\nMethod\nScatter 40 g peanuts over the mass.\n")).value().allergens;
+    const auto peanut = std::find_if(told.begin(), told.end(), [](const AllergenText& one) { return one.allergen == "peanut"; });
+    REQUIRE(peanut != told.end());
+    CHECK_FALSE(peanut->sure);
+}
+
 TEST_CASE("without a food that only the words beside the lines tell of is asked back") {
     AdaptRequest request;
     request.without = {"sesame"};

@@ -130,12 +130,12 @@ void drop_said_twice(std::vector<Prepared>& steps) {
     }
 }
 
-// "8 g leek, dried" is bought dried; a kilo of tomatoes may well be dried at home.
-bool bought_dried(const Line& line, const AmountText& amount) {
+// "8 g leek, dried" is bought dried, and so is a chile of any weight; a kilo of tomatoes may well be dried at home.
+bool bought_dried(const Line& line, const AmountText& amount, const Ingredient& ingredient) {
     constexpr double most_grams = 30;  // judgement
     const auto& part = amount.parts.front();
     return has_step(line.prepared, "dried") && part.unit->dimension == Dimension::mass &&
-           part.number.mid * part.unit->size.mid <= most_grams;
+           (ingredient.tissue == Tissue::chile_flesh || part.number.mid * part.unit->size.mid <= most_grams);
 }
 
 }  // namespace
@@ -176,7 +176,7 @@ std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food) {
     if (whole && has_step(before, "dried"))
         return open_question("how much one dried piece of " + name.ingredient->names.front() + " weighs is not known: expected grams");
     line.weighed_prepared = !before.empty() && !whole && !changed_after;
-    if (by_weight(amount) && !notes.grams && after.size() == 1 && before.empty() && bought_dried(line, amount))
+    if (by_weight(amount) && !notes.grams && after.size() == 1 && before.empty() && bought_dried(line, amount, *name.ingredient))
         line.weighed_prepared = true;
     if (std::any_of(line.prepared.begin(), line.prepared.end(), done_already)) {
         if (changed_before || changed_after) std::erase_if(line.prepared, done_already);
