@@ -41,7 +41,7 @@ TEST_CASE("liquids: of several on hand no more comes in together than is missing
                 for (const auto& other : liquids)
                     if (line.ingredient == other.id && other.id != gone.id) in += line.grams.mid, ++foods;
             several += foods > 1;
-            CHECK(in <= 1.35 * 120);
+            CHECK(in <= 1.5 * 120);  // a weaker juice for lemon: half as much again at most
         }
     }
     WARN(several << " variants with several liquids");

@@ -13,7 +13,7 @@ bool tells_form(const NameRead& name, const Knowledge& knowledge) {
     const auto told = [&](const std::vector<std::string>& all) {
         return std::any_of(all.begin(), all.end(), [&](const std::string& word) { return knowledge.in_list("tells-form", word); });
     };
-    return told(name.words) || told(name.before.words) || told(name.after.words) || !name.before.prepared.empty() ||
+    return name.said_fresh || told(name.words) || told(name.before.words) || told(name.after.words) || !name.before.prepared.empty() ||
            !name.after.prepared.empty();
 }
 

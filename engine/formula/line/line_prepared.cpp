@@ -45,7 +45,8 @@ bool says(const NameRead& name, std::initializer_list<std::string_view> wanted) 
         return std::any_of(words.begin(), words.end(),
                            [&](const auto& word) { return std::find(wanted.begin(), wanted.end(), word) != wanted.end(); });
     };
-    return any(name.before.words) || any(name.after.words);
+    const bool fresh = name.said_fresh && std::find(wanted.begin(), wanted.end(), "fresh") != wanted.end();
+    return fresh || any(name.before.words) || any(name.after.words);
 }
 
 // Names that two foods share, one many times as strong as the other, where nothing in the line tells them apart.

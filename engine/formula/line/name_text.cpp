@@ -387,6 +387,7 @@ const Ingredient* known_ingredient(std::string_view name, const Knowledge& knowl
 
 Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, const Unit* unit, const Unit* container) {
     auto words = words_of(context.line);
+    const bool said_fresh = any_of(words, {"fresh"});
     Span span = find(words, context.knowledge);
     if (span.ingredient && span.generic()) find_beside(words, span, context.knowledge);
     if (!span.ingredient) span = find_inverted(words, context.knowledge);
@@ -411,6 +412,7 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
     settle_container(name, words, span, container, context.knowledge);
     name.ingredient = span.ingredient;
     for (std::size_t i = span.first; i < span.last; ++i) name.words.push_back(words[i].folded);
+    name.said_fresh = said_fresh;
     name.other_form = other_form(words, span, unit, context.knowledge);
     name.generic = span.meant;
     if (name.generic.empty() && context.knowledge.in_list("leaves-open", fold(phrase(words, span.first, span.last))))
