@@ -4,6 +4,7 @@
 
 #include "narrate/quantity.hpp"
 #include "narrate/words.hpp"
+#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {

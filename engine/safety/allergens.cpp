@@ -69,7 +69,7 @@ std::vector<Declared> told_of(const Prediction& prediction) {
 std::vector<Declared> named_beside(const Prediction& prediction) {
     std::vector<Declared> all;
     for (const auto& told : prediction.read_as)
-        if (told.kind == ReasonKind::allergen_beside) all.push_back({told.role, "\"" + told.about + "\" of the words beside the lines"});
+        if (told.kind == ReasonKind::allergen_beside) all.push_back({told.role, "what its notes name (\"" + told.about + "\")"});
     return all;
 }
 

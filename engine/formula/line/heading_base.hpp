@@ -6,6 +6,7 @@
 
 #include "formula/lexer/quantity_text.hpp"
 #include "knowledge/knowledge.hpp"
+#include "standin/reason.hpp"
 
 namespace standin {
 

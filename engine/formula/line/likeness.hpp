@@ -7,6 +7,7 @@
 
 #include "formula/lexer/trouble.hpp"
 #include "knowledge/knowledge.hpp"
+#include "standin/reason.hpp"
 
 namespace standin {
 
