@@ -307,8 +307,14 @@ private:
     void hold_block(double share_of_base) {
         const double most = share_of_base * base()[Amount::meat];
         LinearConstraint limit{{}, most - problem_.start_total[Amount::meat], std::max(most, 1.0)};
-        for (const auto& move : problem_.moves) limit.per_gram.push_back(move.per_gram[Amount::meat]);
+        for (const auto& move : problem_.moves) limit.per_gram.push_back(is_fat_for_other_fat(move) ? 0 : move.per_gram[Amount::meat]);
         limits_.push_back(std::move(limit));
+    }
+
+    // Lard for butter is of the meat block and makes it no heavier in lean.
+    bool is_fat_for_other_fat(const Move& move) const {
+        return move.kind == MoveKind::stand_in && move.role == Role::fat &&
+               !(context_.nominal().unit(problem_.formula.lines[move.line])[Amount::meat] > 0);
     }
 
     // Salt per kilo of meat stays where the maker has it, unless a want is about it or the salt itself is not to be had.

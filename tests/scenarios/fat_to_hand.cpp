@@ -87,4 +87,11 @@ TEST_CASE("what has a stand-in on hand is not told as what the batch fails by") 
     CHECK(said.find("parsley") == std::string::npos);
 }
 
+TEST_CASE("lard stands in for butter, though it is of the meat block and butter is not") {
+    const auto answer =
+        answer_to("Dairy (invented)\n1000 g pork shoulder\n18 g salt\n60 g butter\n10 g parsley\n", "lard 200 g\nno butter\n");
+    REQUIRE_FALSE(answer.variants.empty());
+    CHECK(grams_in(answer.variants.front(), "lard") == Approx(50).margin(8));
+}
+
 }  // namespace fat_to_hand_test
