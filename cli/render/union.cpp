@@ -107,6 +107,14 @@ Together marked(const PageSafety& page, const Own& before, const std::vector<Own
     return all;
 }
 
+// What the batch as it was only may hold is not its own where every other is sure to hold it.
+bool surely_in_all(const std::vector<Own>& own, const AllergenText& one) {
+    return !one.sure && std::all_of(own.begin(), own.end(), [&](const Own& each) {
+        return std::any_of(each.allergens->begin(), each.allergens->end(),
+                           [&](const AllergenText& a) { return a.sure && a.allergen == one.allergen; });
+    });
+}
+
 // What is offered first; what only the batch as it was asks for, apart.
 Together marked(const PageSafety& page, const PageSafety& offered, const Prediction& base, const std::vector<Own>& own,
                 const std::string& name) {
@@ -116,7 +124,7 @@ Together marked(const PageSafety& page, const PageSafety& offered, const Predict
     all.only_of = name;
     if (base.core > offered.core) all.core_before = core(base.core);
     for (const auto& a : base.allergens)
-        if (!found(offered.allergens, a)) all.allergens_before.push_back(a);
+        if (!found(offered.allergens, a) && !surely_in_all(own, a)) all.allergens_before.push_back(a);
     for (const auto& c : base.cautions)
         if (!found(offered.cautions, c) && c.id != "core-temperature") all.cautions_before.push_back(c);
     return all;
