@@ -85,10 +85,15 @@ std::optional<Error> take(Call& call, const Line& line, const Command& command) 
     if (call.operands.size() < command.least)
         return complaint(call.command + " needs " + std::string(command.operands),
                          {"for example: " + std::string(command.examples.front()), see(&command)});
-    if (call.operands.size() > command.most)
-        return complaint(
-            call.command + " takes only " + std::string(command.operands) + ": too much is `" + call.operands[command.most] + "`",
-            {see(&command)});
+    if (call.operands.size() > command.most) {
+        const std::string& extra = call.operands[command.most];
+        const auto list =
+            std::find_if(option_rules().begin(), option_rules().end(), [](const auto& rule) { return rule.flags == "--have"; });
+        std::vector<std::string> hints{see(&command)};
+        if (list != option_rules().end() && fits(*list, command.name) && !call.have)
+            hints.insert(hints.begin(), "a list of what is on hand goes with an option: --have " + extra);
+        return complaint(call.command + " takes only " + std::string(command.operands) + ": too much is `" + extra + "`", std::move(hints));
+    }
     if (call.quiet && call.verbose) return complaint("--quiet and --verbose contradict each other", {see(&command)});
     return std::nullopt;
 }
