@@ -99,7 +99,11 @@ std::vector<std::string> told_once(const std::vector<std::string>& prepared) {
     return steps;
 }
 
-std::string then(const std::string& name, const std::vector<std::string>& steps, const char* state) {
+std::string then(const std::string& name, std::vector<std::string> steps, const char* state) {
+    if (name.starts_with("frozen") && steps.front() == "frozen and thawed") {  // it is bought so
+        steps.front() = "thawed";
+        return name + ", " + listed(steps);
+    }
     return name + " (" + state + "), then " + listed(steps);
 }
 

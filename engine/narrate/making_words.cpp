@@ -58,7 +58,7 @@ std::string making_said(const Reason& r) {
         case ReasonKind::squeeze:
             if (r.about == "raw") return "blanch the " + listed(r.foods) + " 1 minute, chill in ice water and squeeze hard";
             if (r.about == "grated") return "squeeze the grated " + listed(r.foods) + " hard";
-            return "squeeze the " + listed(r.foods) + " hard after blanching";
+            return "squeeze the " + listed(r.foods) + " hard once it is blanched or thawed";
         case ReasonKind::cook_through:
             return "cook until the middle reaches " + core(r) + ", measured";
         case ReasonKind::without_casing:
