@@ -53,7 +53,10 @@ private:
         for (const auto& one : stock->presumed()) remember(one);
         // What is to be left out is in none of the ways, however much of it is on hand.
         for (const auto& line : merged.lines)
-            if (stock->offer(*knowledge().ingredient(line.ingredient)).excluded) columns_.stock[line.ingredient] = 0;
+            if (stock->offer(*knowledge().ingredient(line.ingredient)).excluded) {
+                columns_.stock[line.ingredient] = 0;
+                columns_.left_out.insert(line.ingredient);
+            }
         push(f, without_casings(merged, *stock), 0, "as written", casings_left_out(merged, *stock), true);
         for (const bool as_much : {false, true}) {
             asked.as_much = as_much;

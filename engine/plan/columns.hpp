@@ -2,6 +2,7 @@
 #pragma once
 
 #include <map>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -29,6 +30,7 @@ struct Columns {
     std::vector<Presumption> presumed;
     /// Grams of each food that may be used, as picked or bought; a food that is not in it there is plenty of.
     std::map<std::string, double> stock;
+    std::set<std::string> left_out;  ///< asked to be: none of it is used, and none is worth buying
 };
 
 /// The advisor's variants of each formula for the list, at its own size and at the size that the list makes, and the formula as written.

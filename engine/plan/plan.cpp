@@ -203,7 +203,7 @@ private:
         std::vector<std::pair<double, WorthBuying>> found;
         for (const auto& [food, grams] : columns_.stock) {
             const auto takes = [&, &name = food](const Column& c) { return c.a_gram.count(name) > 0; };
-            if (std::none_of(columns_.all.begin(), columns_.all.end(), takes)) continue;
+            if (columns_.left_out.count(food) || std::none_of(columns_.all.begin(), columns_.all.end(), takes)) continue;
             Columns with = columns_;
             with.stock.erase(food);
             const Shares better = shared(with, asked_, worth_);

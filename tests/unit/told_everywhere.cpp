@@ -74,6 +74,7 @@ TEST_CASE("plan: what is to be left out is in no batch, however much of it is on
     const auto without_nuts = plan(engine(), request).value();
     for (const auto& sausage : without_nuts.sausages)
         for (const auto& line : sausage.batch.lines) CHECK(line.ingredient != "walnut");
+    for (const auto& buy : without_nuts.buy_first) CHECK(buy.ingredient != "walnut");
     request.without = {"pork"};
     const Formula lamb = read("Lamb, invented\n2 kg lamb shoulder\n200 g spinach\n36 g salt\n2 m hog casings\n");
     request.formulas = {lamb};
