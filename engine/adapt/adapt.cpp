@@ -410,8 +410,7 @@ private:
         });
         v.edits = explain_edits(tried.built, problem_, compared, alternatives_to(plan, problem_, rebalancer()), stock_, context_);
         if (hotter) v.edits.push_back(*hotter);
-        for (const auto& word : stock_.excluded())
-            for (const auto& written : word.casings) v.edits.push_back(without_beside(formula_, written, word.word));
+        for (auto& edit : without_all_beside(formula_, stock_)) v.edits.push_back(std::move(edit));
         v.new_allergens = new_allergens(base, v.prediction);
         v.new_cautions = new_cautions(base, v.prediction);
         v.gives_back = what_gives_back(formula_, distance_, compared, graph_, stock_, context_);

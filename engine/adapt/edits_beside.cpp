@@ -42,4 +42,11 @@ Edit without_beside(const Formula& formula, const std::string& written, const st
     return told(does, std::move(why));
 }
 
+std::vector<Edit> without_all_beside(const Formula& formula, const Stock& stock) {
+    std::vector<Edit> edits;
+    for (const auto& word : stock.excluded())
+        for (const auto& written : word.casings) edits.push_back(without_beside(formula, written, word.word));
+    return edits;
+}
+
 }  // namespace standin

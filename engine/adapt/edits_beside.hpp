@@ -3,8 +3,10 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "substitute/context.hpp"
+#include "substitute/stock.hpp"
 
 namespace standin {
 
@@ -13,5 +15,8 @@ std::optional<Edit> cook_through(Formula& formula, const Prediction& base, const
 
 /// The mass made up without what stands beside it, as written, that `word` excludes: a casing, a food for the pan or the coat.
 Edit without_beside(const Formula& formula, const std::string& written, const std::string& word);
+
+/// The same of everything beside the mass that `stock` leaves out.
+std::vector<Edit> without_all_beside(const Formula& formula, const Stock& stock);
 
 }  // namespace standin

@@ -15,8 +15,8 @@ namespace {
 
 class Reasons {
 public:
-    Reasons(const Problem& problem, const Compared& compared, const Context& context)
-        : problem_(problem), c_(compared), context_(context), knowledge_(context.knowledge()) {}
+    Reasons(const Problem& problem, const Compared& compared, const Stock& stock, const Context& context)
+        : problem_(problem), c_(compared), stock_(stock), context_(context), knowledge_(context.knowledge()) {}
 
     Reason for_stand_in(const PlainEdit& edit) const {
         Reason why{ReasonKind::stands_in, {}, {}, {}, {}, {}};
@@ -210,7 +210,7 @@ private:
     Reason missing(const PlainEdit& edit) const {
         if (problem_.excluded[edit.line]) {
             Reason left_out = make_reason(ReasonKind::unwanted);
-            if (edit.line < problem_.perhaps.size() && problem_.perhaps[edit.line]) left_out.role = "perhaps";
+            if (stock_.only_perhaps(problem_.formula.lines[edit.line].ingredient)) left_out.role = "perhaps";
             return left_out;
         }
         return {ReasonKind::not_there, {}, {{"to be had", {}, problem_.start[edit.line], "g"}}, {}, {}, {}};
@@ -218,6 +218,7 @@ private:
 
     const Problem& problem_;
     const Compared& c_;
+    const Stock& stock_;
     const Context& context_;
     const Knowledge& knowledge_;
 };
@@ -242,7 +243,7 @@ std::vector<std::string> allergens_of(Line food, const Stock& stock, const Knowl
 
 std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const Compared& compared,
                                 const std::vector<Alternative>& alternatives, const Stock& stock, const Context& context) {
-    const Reasons reasons(problem, compared, context);
+    const Reasons reasons(problem, compared, stock, context);
     std::vector<Edit> edits;
     for (const auto& plain : built.edits) {
         Edit edit;

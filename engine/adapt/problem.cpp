@@ -94,7 +94,6 @@ private:
         problem_.start.resize(lines().size());
         problem_.missing.resize(lines().size());
         problem_.excluded.resize(lines().size());
-        problem_.perhaps.resize(lines().size());
         for (const auto l : order) {
             const Line& line = lines()[l];
             const Offer offer = stock_.offer(ingredient(line));
@@ -107,7 +106,6 @@ private:
             problem_.start[l] = grams;
             problem_.missing[l] = grams < line.grams.mid;
             problem_.excluded[l] = offer.excluded;
-            problem_.perhaps[l] = offer.excluded && stock_.only_perhaps(line.ingredient);
         }
         left_ = std::move(left);
         double meat = 0;

@@ -88,7 +88,6 @@ struct Problem {
     std::vector<double> start;   ///< grams of each line before any move; less than the formula's where it is not to be had
     std::vector<bool> missing;   ///< lines whose start is below the formula's
     std::vector<bool> excluded;  ///< lines that the maker wants to be without
-    std::vector<bool> perhaps;   ///< of them, those that only may hold what is not wanted
     Material start_total;
     std::vector<Move> moves;
     std::vector<LinearConstraint> constraints;

@@ -57,7 +57,7 @@ private:
                 columns_.stock[line.ingredient] = 0;
                 columns_.left_out.insert(line.ingredient);
             }
-        push(f, without_casings(merged, *stock), 0, "as written", casings_left_out(merged, *stock), true);
+        push(f, without_casings(merged, *stock), 0, "as written", without_all_beside(merged, *stock), true);
         for (const bool as_much : {false, true}) {
             asked.as_much = as_much;
             const auto answer = adapt_formula(formulas_[f], asked, std::nullopt, context_);
@@ -72,13 +72,6 @@ private:
     static Formula without_casings(Formula formula, const Stock& stock) {
         stock.leave_out_beside(formula);
         return formula;
-    }
-
-    static std::vector<Edit> casings_left_out(const Formula& formula, const Stock& stock) {
-        std::vector<Edit> edits;
-        for (const auto& word : stock.excluded())
-            for (const auto& written : word.casings) edits.push_back(without_beside(formula, written, word.word));
-        return edits;
     }
 
     void remember(const Presumption& one) {

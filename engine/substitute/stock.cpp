@@ -88,6 +88,13 @@ void Stock::leave_out_beside(Formula& formula) const {
     });
 }
 
+// Neither the food itself nor what is told of it is of the kind; what is bought as it may be.
+bool Stock::only_may_hold(const Line& told, const Exclusion& exclusion) const {
+    Ingredient plain = *knowledge_->ingredient(told.ingredient);
+    plain.may_hold.clear();
+    return !belongs(plain, *exclusion.kind, *knowledge_) && !tells_of_it(exclusion, told.declared, *knowledge_);
+}
+
 // A kept line whose food only may hold it, as bought: the maker keeps it, and the packet must say that it holds none. What a line or a list
 // itself tells of, or what the food always holds, is never kept so.
 std::set<std::string> Stock::kept_by_packet(const Formula& formula, const Exclusion& exclusion) const {
@@ -95,11 +102,9 @@ std::set<std::string> Stock::kept_by_packet(const Formula& formula, const Exclus
     if (!exclusion.kind || !exclusion.allergy) return kept;
     for (const auto& line : formula.lines) {
         if (!line.keep || !exclusion.foods.count(line.ingredient)) continue;
-        Ingredient plain = *knowledge_->ingredient(line.ingredient);
-        plain.may_hold.clear();
         Line told = line;
         tell(told);
-        if (!belongs(plain, *exclusion.kind, *knowledge_) && !tells_of_it(exclusion, told.declared, *knowledge_)) kept.insert(plain.id);
+        if (only_may_hold(told, exclusion)) kept.insert(line.ingredient);
     }
     return kept;
 }
@@ -126,10 +131,7 @@ void Stock::leave_out(const Formula& formula, const Exclusion& exclusion) {
         if (!takes_line(exclusion, told, *knowledge_) || contains(out.lines, line.ingredient)) continue;
         left_out_.insert(line.ingredient);
         out.lines.push_back(line.ingredient);
-        Ingredient plain = *knowledge_->ingredient(line.ingredient);
-        plain.may_hold.clear();
-        if (exclusion.kind && !belongs(plain, *exclusion.kind, *knowledge_) && !tells_of_it(exclusion, told.declared, *knowledge_))
-            perhaps_out_.insert(line.ingredient);
+        if (exclusion.kind && only_may_hold(told, exclusion)) perhaps_out_.insert(line.ingredient);
     }
     excluded_.push_back(std::move(out));
 }

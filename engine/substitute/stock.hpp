@@ -64,6 +64,7 @@ public:
 
 private:
     void note_told(const Inventory& have);
+    bool only_may_hold(const Line& told, const Exclusion& exclusion) const;
     std::set<std::string> kept_by_packet(const Formula& formula, const Exclusion& exclusion) const;
     void leave_out(const Formula& formula, const Exclusion& exclusion);
     void guard_allergens(const Formula& formula);

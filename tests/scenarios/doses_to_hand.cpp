@@ -11,23 +11,6 @@ using namespace scenario;
 
 namespace doses_to_hand_test {
 
-const Engine& engine() {
-    static const Engine opened = expect(Engine::open({}));
-    return opened;
-}
-
-AdaptAnswer answer_to(const std::string& formula, const std::string& inventory, AdaptRequest request = {}) {
-    const auto read = expect(engine().read_formula(formula, "formula"));
-    if (!inventory.empty()) request.have = expect(engine().read_inventory(inventory, "list", &read));
-    return expect(engine().adapt(read, request));
-}
-
-Variant first_for(const std::string& formula, const std::string& inventory, AdaptRequest request = {}) {
-    const auto answer = answer_to(formula, inventory, std::move(request));
-    REQUIRE_FALSE(answer.variants.empty());
-    return answer.variants.front();
-}
-
 AdaptRequest wanting(std::vector<std::string> wants) {
     AdaptRequest request;
     request.wants = std::move(wants);

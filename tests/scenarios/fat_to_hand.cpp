@@ -7,17 +7,6 @@ using namespace scenario;
 
 namespace fat_to_hand_test {
 
-const Engine& engine() {
-    static const Engine opened = expect(Engine::open({}));
-    return opened;
-}
-
-AdaptAnswer answer_to(const std::string& formula, const std::string& inventory, AdaptRequest request = {}) {
-    const auto read = expect(engine().read_formula(formula, "formula"));
-    if (!inventory.empty()) request.have = expect(engine().read_inventory(inventory, "list", &read));
-    return expect(engine().adapt(read, request));
-}
-
 const std::string duck = "Pond (invented)\n1500 g duck breast, skinless\n350 g duck fat\n28 g salt\n4 g black pepper\n20 g shallot\n";
 
 TEST_CASE("an idea for the fat is taken, at the weight of the fat") {

@@ -7,16 +7,6 @@ using namespace scenario;
 
 namespace good_stock_test {
 
-Variant first_for(const std::string& formula, const std::string& inventory) {
-    static const Engine engine = expect(Engine::open({}));
-    const auto read = expect(engine.read_formula(formula, "formula"));
-    AdaptRequest request;
-    request.have = expect(engine.read_inventory(inventory, "list", &read));
-    const auto answer = expect(engine.adapt(read, request));
-    REQUIRE_FALSE(answer.variants.empty());
-    return answer.variants.front();
-}
-
 bool is_within(double value, double least, double most) { return value >= least && value <= most; }
 
 TEST_CASE("good stock: starch binds fish where the crumbs are gone") {

@@ -7,16 +7,6 @@ using namespace scenario;
 
 namespace two_parts_test {
 
-Variant first_for(const std::string& formula, const std::string& inventory) {
-    static const Engine engine = expect(Engine::open({}));
-    const auto read = expect(engine.read_formula(formula, "formula"));
-    AdaptRequest request;
-    request.have = expect(engine.read_inventory(inventory, "list", &read));
-    const auto answer = expect(engine.adapt(read, request));
-    REQUIRE_FALSE(answer.variants.empty());
-    return answer.variants.front();
-}
-
 const std::string mass = "750 g pork shoulder\n250 g pork backfat\n16 g salt\n40 g water\n2 g black pepper\n";
 
 TEST_CASE("two parts: clove and cinnamon stand in for allspice together") {

@@ -5,6 +5,7 @@
 #include <iterator>
 #include <stdexcept>
 #include <string>
+#include <utility>
 
 #include "standin/engine.hpp"
 #include "support/places.hpp"
@@ -57,6 +58,26 @@ inline bool has_edit(const standin::Variant& variant, standin::EditKind kind, co
     for (const auto& edit : variant.edits)
         if (edit.kind == kind && (line.empty() || edit.line == line)) return true;
     return false;
+}
+
+/// Over the knowledge as it is, opened once.
+inline const standin::Engine& engine() {
+    static const standin::Engine opened = expect(standin::Engine::open({}));
+    return opened;
+}
+
+/// A formula and a list as text; an empty list is none.
+inline standin::AdaptAnswer answer_to(const std::string& formula, const std::string& inventory, standin::AdaptRequest request = {}) {
+    const auto read = expect(engine().read_formula(formula, "formula"));
+    if (!inventory.empty()) request.have = expect(engine().read_inventory(inventory, "list", &read));
+    return expect(engine().adapt(read, request));
+}
+
+/// The first variant of that answer; throws where there is none.
+inline standin::Variant first_for(const std::string& formula, const std::string& inventory, standin::AdaptRequest request = {}) {
+    const auto answer = answer_to(formula, inventory, std::move(request));
+    if (answer.variants.empty()) throw std::runtime_error("no variant of " + formula);
+    return answer.variants.front();
 }
 
 }  // namespace scenario

@@ -164,9 +164,9 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         draft.under_base = true;
         return look_through(draft, text, where, knowledge);
     }
-    const bool tells_shares = !says_a_number(text) && whole_in_words(text, knowledge) != Whole::unsaid;
-    if (tells_shares) draft.shares_of = whole_in_words(text, knowledge);
-    if (tells_shares || is_heading(text, knowledge)) {
+    const Whole told = says_a_number(text) ? Whole::unsaid : whole_in_words(text, knowledge);
+    if (told != Whole::unsaid) draft.shares_of = told;
+    if (told != Whole::unsaid || is_heading(text, knowledge)) {
         draft.under_base = false;
         return look_through(draft, text, where, knowledge);
     }
@@ -291,14 +291,15 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge) {
 void look_through(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge, bool lost) {
     const auto found = [&] { return draft.named.size() + draft.meat_named.size() + draft.formula.read_as.size(); };
     const std::size_t before = found();
-    for (const auto& sentence : sentences_of(text))  // what is said of a pan in the next one makes no raw meat safe
+    const auto sentences = sentences_of(text);
+    for (const auto& sentence : sentences)  // what is said of a pan in the next one makes no raw meat safe
         if (auto danger = danger_beside(sentence, knowledge)) {
             danger->where = where;
             draft.troubles.add(std::move(*danger));
             break;
         }
     const auto append = [](auto& all, const auto& more) { all.insert(all.end(), more.begin(), more.end()); };
-    for (const auto& sentence : sentences_of(text)) append(draft.formula.read_as, told_hazards(sentence, knowledge));
+    for (const auto& sentence : sentences) append(draft.formula.read_as, told_hazards(sentence, knowledge));
     append(draft.formula.declared, declared_in(text, knowledge));
     append(draft.named, allergens_named(text, knowledge));
     append(draft.meat_named, meats_named(text, knowledge));

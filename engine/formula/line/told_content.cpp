@@ -86,8 +86,11 @@ bool is_beyond_latin(const std::string& word) {
     return beyond && (letters > 1 || word.size() > 2);
 }
 
+bool any_beyond_latin(const HazardText& text) { return std::any_of(text.words.begin(), text.words.end(), is_beyond_latin); }
+
 // The first word in letters that nothing here reads. Where a clause tells of an allergen that is known, its small words are no matter.
 std::string unread_script(const HazardText& clause, const Knowledge& knowledge) {
+    if (!any_beyond_latin(clause)) return {};
     const auto& lexicon = knowledge.records().lexicon;
     const auto found = hazards_in(clause, lexicon);
     const auto content = content_in(clause, lexicon);
@@ -160,10 +163,7 @@ void tell_of_declared(ReadLine& read, const Knowledge& knowledge) {
 
 std::vector<std::string> clauses_beyond_latin(std::string_view text) {
     auto all = clauses_of(text);
-    std::erase_if(all, [](const std::string& clause) {
-        const auto words = hazard_text(clause).words;
-        return std::none_of(words.begin(), words.end(), is_beyond_latin);
-    });
+    std::erase_if(all, [](const std::string& clause) { return !any_beyond_latin(hazard_text(clause)); });
     return all;
 }
 
