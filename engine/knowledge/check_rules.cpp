@@ -35,6 +35,8 @@ public:
             const std::string at = "rules " + rules.code + " ";
             for (const auto& allergen : rules.allergens) listed(at + "allergen " + allergen.allergen, allergen.allergen);
             for (const auto& caution : rules.cautions) conditions(at + "caution " + caution.id, caution.when);
+            for (std::size_t i = 0; i < rules.cooking.size(); ++i)
+                for (const auto& mark : rules.cooking[i].marks) borne(at + "cooking " + std::to_string(i + 1), mark);
             for (const auto& making : rules.making) conditions(at + "making " + making.id, making.when);
         }
     }
@@ -57,16 +59,20 @@ private:
                 complain_(record, "\"" + allergen + "\" stands both in \"allergens\" and in \"may_hold\"", {});
     }
 
-    // A word that no ingredient bears and that is near one that is borne is a slip of the pen; one that is far from all waits for a food.
     void conditions(const std::string& record, const std::vector<When>& all) {
         for (const auto& when : all) {
             if (const auto* allergen = std::get_if<AllergenInside>(&when)) listed(record, allergen->allergen);
             if (const auto* species = std::get_if<SpeciesInside>(&when); species && !species_.count(species->word))
                 complain_(record, "unknown species \"" + species->word + "\"", nearest_of(species->word, species_));
-            if (const auto* bears = std::get_if<IngredientBears>(&when); bears && !borne_.count(bears->word))
-                if (const auto hints = nearest_of(bears->word, borne_); !hints.empty())
-                    complain_(record, "no ingredient bears the caution \"" + bears->word + "\"", hints);
+            if (const auto* bears = std::get_if<IngredientBears>(&when)) borne(record, bears->word);
         }
+    }
+
+    // A word that no ingredient bears and that is near one that is borne is a slip of the pen; one that is far from all waits for a food.
+    void borne(const std::string& record, const std::string& word) {
+        if (borne_.count(word)) return;
+        if (const auto hints = nearest_of(word, borne_); !hints.empty())
+            complain_(record, "no ingredient bears the caution \"" + word + "\"", hints);
     }
 
     const Records& records_;

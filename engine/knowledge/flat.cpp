@@ -162,7 +162,7 @@ void layout(A& a, CapRule& r) {
 }
 template <class A>
 void layout(A& a, CookRule& r) {
-    a(r.species, r.core_c, r.hold_s, r.text, r.source);
+    a(r.species, r.marks, r.core_c, r.hold_s, r.text, r.source);
 }
 template <class A>
 void layout(A& a, SpeciesGroup& r) {

@@ -163,7 +163,9 @@ AllergenRule allergen_rule_of(const JsonNode& node, Problems& problems) {
 CookRule cook_of(const JsonNode& node, Problems& problems) {
     ObjectReader c(node, problems);
     CookRule rule;
-    rule.species = some_species(c);
+    rule.species = enumerated_list<Species>(c, "species");
+    rule.marks = c.texts("marks");
+    if (rule.species.empty() && rule.marks.empty()) c.fault("species", "expected at least one species, or the marks of a food");
     rule.core_c = c.number("core_c");
     rule.hold_s = c.number_if("hold_s").value_or(0);
     rule.text = c.text("text");

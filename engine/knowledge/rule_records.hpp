@@ -103,6 +103,7 @@ struct CapRule {
 
 struct CookRule {
     std::vector<Species> species;
+    std::vector<std::string> marks;  // cautions of the foods it is for, whatever meat they are in; it is for species, for foods or for both
     double core_c = 0;
     double hold_s = 0;  // to be kept there; 0: reaching it is enough
     std::string text, source;

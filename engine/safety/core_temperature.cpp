@@ -3,22 +3,26 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/contains.hpp"
 #include "safety/wording.hpp"
 #include "standin/temperature_text.hpp"
 
 namespace standin {
 namespace {
 
-bool is_for(const CookRule& rule, Species species) {
-    return std::find(rule.species.begin(), rule.species.end(), species) != rule.species.end();
+bool is_for(const CookRule& rule, const Ingredient& food) {
+    const auto is_marked = [&](const std::string& mark) { return contains(food.cautions, mark); };
+    return (food.meat && contains(rule.species, food.meat->species)) || std::any_of(rule.marks.begin(), rule.marks.end(), is_marked);
 }
 
-void raise(CoreTemperature& core, const RuleSet* rules, const std::vector<Species>& species) {
+void raise(CoreTemperature& core, const RuleSet* rules, const std::vector<const Ingredient*>& foods) {
     if (!rules) return;
+    const bool any_meat = std::any_of(foods.begin(), foods.end(), [](const Ingredient* food) { return food->meat.has_value(); });
     for (const auto& rule : rules->cooking) {
-        const bool wanted = species.empty() || std::any_of(species.begin(), species.end(), [&](Species s) { return is_for(rule, s); });
+        const bool is_asked = std::any_of(foods.begin(), foods.end(), [&](const Ingredient* food) { return is_for(rule, *food); });
+        const bool is_any_meats = !any_meat && !rule.species.empty();
         const CoreAsked asked{rule.core_c, rule.hold_s};
-        if (wanted && asked > core) core = {asked, &rule, {}};
+        if ((is_asked || is_any_meats) && asked > core) core = {asked, &rule, {}};
     }
 }
 
@@ -34,14 +38,16 @@ std::vector<Species> species_of(const Prediction& prediction, const Knowledge& k
 
 CoreTemperature demanded_core(const Prediction& prediction, const Knowledge& knowledge, std::string_view rules) {
     CoreTemperature core;
-    const auto species = species_of(prediction, knowledge);
-    raise(core, knowledge.rules("general"), species);
-    raise(core, knowledge.rules(rules), species);
+    std::vector<const Ingredient*> foods;
+    for (const auto& [line, ingredient] : present(prediction, knowledge)) foods.push_back(ingredient);
+    raise(core, knowledge.rules("general"), foods);
+    raise(core, knowledge.rules(rules), foods);
     if (!core.rule) return core;
     bool others = false;
-    for (const auto& [line, ingredient] : present(prediction, knowledge)) {
-        if (!ingredient->meat) continue;
-        if (!is_for(*core.rule, ingredient->meat->species)) others = true;
+    for (const Ingredient* ingredient : foods) {
+        const bool asks = is_for(*core.rule, *ingredient);
+        if (!ingredient->meat && !asks) continue;
+        if (!asks) others = true;
         else if (std::find(core.foods.begin(), core.foods.end(), ingredient->names.front()) == core.foods.end())
             core.foods.push_back(ingredient->names.front());
     }

@@ -1,4 +1,4 @@
-// How hot the middle must get: the most demanding meat in the mass decides.
+// How hot the middle must get: the most demanding food in the mass decides.
 #pragma once
 
 #include <string>

@@ -318,6 +318,8 @@ TEST_CASE("the most demanding meat decides the core temperature, a rule set only
     CHECK(core({{"cod", 100}}) == 68.3);
     CHECK(core({{"cod", 50}, {"pork-backfat", 50}}) == 71.1);
     CHECK(core({{"venison", 50}, {"pork-backfat", 50}}) == 73.9);
+    CHECK(core({{"pork-shoulder", 90}, {"oyster", 10}}) == 90);
+    CHECK(core({{"spinach", 90}, {"oyster", 10}}) == 90);
     CHECK(core({{"pork-shoulder", 100}}, "us") == 71.1);
     CHECK(core({{"pork-shoulder", 100}}, "uk") == 75);
     CHECK(core({{"spinach", 100}}) == 73.9);
