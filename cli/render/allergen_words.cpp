@@ -8,7 +8,7 @@
 namespace standin::cli {
 namespace {
 
-bool is_of_packets(const AllergenText& a) { return !a.sure && a.reckoned.empty(); }
+bool is_of_packets(const AllergenText& a) { return !a.sure && !a.reckoned; }
 
 std::string where(const AllergenText& a) { return a.beside ? " (beside the mass)" : ""; }
 
@@ -38,10 +38,10 @@ std::string in_a_row(const std::vector<AllergenText>& allergens, bool beside) {
 
 }  // namespace
 
-bool is_trace(const AllergenText& a) { return !a.sure && !a.reckoned.empty(); }
+bool is_trace(const AllergenText& a) { return !a.sure && a.reckoned.has_value(); }
 
 std::string allergen_in_short(const AllergenText& a) {
-    if (is_trace(a)) return "a trace of " + a.allergen + " (" + a.reckoned + ")";
+    if (is_trace(a)) return "a trace of " + a.allergen + " (" + in_words(*a.reckoned) + ")";
     return (a.sure ? "" : "perhaps ") + a.allergen + where(a);
 }
 
@@ -56,9 +56,10 @@ std::string allergens_in_short(const std::vector<AllergenText>& allergens) {
 
 std::string allergen_with_source(const AllergenText& a) {
     if (is_trace(a))
-        return "a trace of " + a.allergen + ", from " + listed(a.from) + ": " + a.reckoned + ", less than any code wants declared";
+        return "a trace of " + a.allergen + ", from " + listed(a.from) + ": " + in_words(*a.reckoned) +
+               ", less than any code wants declared";
     if (!a.sure) return "check the packet of " + listed(a.from) + " for " + a.allergen;
-    return a.allergen + ", from " + listed(a.from) + (a.reckoned.empty() ? "" : "; " + a.reckoned);
+    return a.allergen + ", from " + listed(a.from) + (a.reckoned ? "; " + in_words(*a.reckoned) : "");
 }
 
 std::vector<std::string> allergens_in_lines(const std::vector<AllergenText>& allergens) {

@@ -18,11 +18,11 @@ std::string answer_first(const PlanAnswer& a, Units units) {
 
 std::string way_of(const PlannedSausage& s, const Engine& engine, Units units) {
     if (!s.fits && !s.conflict.empty()) return "does not go: " + listed(in_full(s.conflict, units));
-    if (s.edits.empty()) return s.distance > 0 ? s.verdict : "as written";
+    if (s.edits.empty()) return s.distance > 0 ? in_words(s.nearness) : "as written";
     std::string text;
     for (const auto& e : s.edits)
         text += (text.empty() ? "" : "; ") + (s.made_g > 0 ? in_brief(e, engine) : in_brief_with_weight(e, engine, units));
-    return s.verdict + " (" + number(s.distance, 1) + "): " + text;
+    return in_words(s.nearness) + " (" + number(s.distance, 1) + "): " + text;
 }
 
 std::string ends_with(const PlannedSausage& s, Units units) {

@@ -257,7 +257,7 @@ std::string in_short(const SwapsAnswer& a, const std::string& title, Units units
     if (a.stand_ins.empty()) return "Nothing known can stand in for " + line + " in " + title + ".";
     const auto& s = a.stand_ins.front();
     return "In place of " + line + " in " + title + " take " + formula_weight(s.grams, units) + " " + stand_in_named(s, units) + ": " +
-           s.verdict + " (" + number(s.distance, 1) + " from the formula as it is).";
+           in_words(s.nearness) + " (" + number(s.distance, 1) + " from the formula as it is).";
 }
 
 std::string letter(std::size_t i) { return i < 26 ? std::string(1, static_cast<char>('A' + i)) : std::to_string(i + 1); }

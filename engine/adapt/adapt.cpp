@@ -17,6 +17,7 @@
 #include "adapt/losses.hpp"
 #include "adapt/met.hpp"
 #include "adapt/missing_salt.hpp"
+#include "adapt/nearness.hpp"
 #include "adapt/nothing_to_take.hpp"
 #include "adapt/own_ideas.hpp"
 #include "adapt/part_way.hpp"
@@ -26,7 +27,6 @@
 #include "adapt/search.hpp"
 #include "adapt/variant_list.hpp"
 #include "adapt/variant_name.hpp"
-#include "adapt/verdict.hpp"
 #include "adapt/verify.hpp"
 #include "core/band.hpp"
 #include "evaluate/predict.hpp"
@@ -399,7 +399,7 @@ private:
         const double square = distance_.square(compared.variant, compared.after);
         v.felt = std::sqrt(std::max(0.0, square - distance_.wants_squared(compared.after)));
         v.distance = std::sqrt(square + plan.price + lost_square(problem_, plan.grams));
-        v.verdict = verdict_of(v.distance, context_);
+        v.nearness = nearness_of(v.distance, context_);
         v.table_reason = at_the_table(distance_, compared);
         v.table = in_full(v.table_reason);
         v.prediction = predicted(tried.built.formula, tried.batch, tried.states);

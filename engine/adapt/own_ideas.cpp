@@ -156,7 +156,7 @@ std::vector<Reason> ideas_by_weight(const AdaptRequest& request, const Formula& 
         const auto name = [&](const std::string& id) { return context.knowledge().ingredient(id)->names.front(); };
         Reason by_weight = make_reason(ReasonKind::weight_for_weight, {{"distance", {}, apart.distance, "noticeable differences"}},
                                        {name(idea.with), name(idea.line)});
-        by_weight.note = apart.verdict;
+        by_weight.note = in_words(apart.nearness);
         all.push_back(std::move(by_weight));
     }
     all.push_back(make_reason(ReasonKind::weighing_it_apart));

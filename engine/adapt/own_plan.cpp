@@ -5,8 +5,8 @@
 #include <map>
 
 #include "adapt/losses.hpp"
+#include "adapt/nearness.hpp"
 #include "adapt/problem.hpp"
-#include "adapt/verdict.hpp"
 #include "substitute/stand_ins.hpp"
 
 namespace standin {
@@ -52,7 +52,7 @@ public:
         parts.lost = std::sqrt(lost_square(problem_, grams_));
         parts.trusted = std::sqrt(price_);
         parts.distance = std::sqrt(parts.felt * parts.felt + parts.lost * parts.lost + price_);
-        parts.verdict = verdict_of(parts.distance, context_);
+        parts.nearness = nearness_of(parts.distance, context_);
         for (const auto& residual : distance_.residuals(material_, state))
             if (std::abs(residual.value) >= worth_telling) parts.most.push_back({std::string(residual.what), std::abs(residual.value)});
         std::stable_sort(parts.most.begin(), parts.most.end(), [](const auto& a, const auto& b) { return a.second > b.second; });

@@ -8,12 +8,12 @@
 #include "adapt/distance.hpp"
 #include "adapt/explain.hpp"
 #include "adapt/meat_block.hpp"
+#include "adapt/nearness.hpp"
 #include "adapt/request.hpp"
 #include "adapt/swap_note.hpp"
 #include "adapt/trims.hpp"
 #include "adapt/variant.hpp"
 #include "adapt/variant_name.hpp"
-#include "adapt/verdict.hpp"
 #include "core/band.hpp"
 #include "core/names.hpp"
 #include "evaluate/predict.hpp"
@@ -192,7 +192,7 @@ private:
         s.dose = in_full(s.dose_reason);
         s.trims = ranked.trimmed.trims;
         s.distance = ranked.distance;
-        s.verdict = verdict_of(s.distance, context_);
+        s.nearness = nearness_of(s.distance, context_);
         const Swap& last = records.swaps[candidate.swaps.back()];
         s.note = note_of(candidate.swaps, knowledge_);
         if (const Offer offer = stock_.offer(candidate.food); offer.grams && *offer.grams < s.grams)
@@ -282,7 +282,7 @@ private:
 
 // The casing that `line` may mean: by its words, or as the line after those that are weighed.
 const Beside* casing_meant(const Formula& formula, std::string_view line) {
-    const auto is_casing = [](const Beside& b) { return b.what.starts_with("a casing"); };
+    const auto is_casing = [](const Beside& b) { return b.kind == BesideKind::casing; };
     const auto casing = std::find_if(formula.beside.begin(), formula.beside.end(), is_casing);
     if (casing == formula.beside.end()) return nullptr;
     const bool by_number = std::all_of(line.begin(), line.end(), [](char c) { return c >= '0' && c <= '9'; });

@@ -4,7 +4,7 @@
 #include <functional>
 
 #include "adapt/met.hpp"
-#include "adapt/verdict.hpp"
+#include "adapt/nearness.hpp"
 #include "safety/page.hpp"
 
 namespace standin {
@@ -27,8 +27,8 @@ void once_each(std::vector<Variant>& variants) {
 
 // Beside an answer that is still this sausage, one that no longer is helps nobody.
 void leave_out_hopeless(std::vector<Variant>& variants) {
-    if (variants.empty() || variants.front().verdict == no_longer_this) return;
-    std::erase_if(variants, [](const Variant& v) { return v.verdict == no_longer_this; });
+    if (variants.empty() || variants.front().nearness == Nearness::no_longer) return;
+    std::erase_if(variants, [](const Variant& v) { return v.nearness == Nearness::no_longer; });
 }
 
 // What is as it should be is left alone: further ways are no help to anybody.

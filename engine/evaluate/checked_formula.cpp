@@ -111,7 +111,7 @@ std::vector<std::string> faults_in(const Formula& formula, const Knowledge& know
     faults.text(formula.note, "the note");
     for (const auto& beside : formula.beside) {
         faults.text(beside.written, "what stands beside the lines");
-        faults.text(beside.what, "what stands beside the lines");
+        faults.text(beside.purpose, "what stands beside the lines");
         if (!beside.ingredient.empty() && !knowledge.ingredient(beside.ingredient))
             faults.add("nothing is known of \"" + beside.ingredient + "\", which stands beside the lines");
     }

@@ -62,7 +62,7 @@ PredictedLine line_of(const Line& line, const Knowledge& knowledge) {
 // What is eaten with the mass and is no part of it.
 void put_beside(Prediction& p, const Formula& formula, const Knowledge& knowledge) {
     for (const auto& beside : formula.beside) {
-        if (beside.ingredient.empty() && beside.what.find("casing") != std::string::npos) p.casings.push_back(beside);
+        if (beside.kind == BesideKind::casing) p.casings.push_back(beside);
         const Ingredient* food = beside.ingredient.empty() ? nullptr : knowledge.ingredient(beside.ingredient);
         if (!food) continue;
         PredictedLine line;
@@ -201,8 +201,8 @@ Prediction predict_formula(const Formula& formula, const SampledBatch& batch, co
     p.read_as.insert(p.read_as.end(), formula.read_as.begin(), formula.read_as.end());
     p.declared = formula.declared;
     for (const auto& beside : formula.beside) {
-        p.read_as.push_back(reason_about(ReasonKind::stands_beside, beside.written));
-        p.read_as.back().note = beside.what;
+        p.read_as.push_back(why_beside(beside));
+        p.read_as.back().about = beside.written;
     }
     return p;
 }

@@ -1,7 +1,10 @@
 // What the wants came to, what stands in their way and what would help.
+#include <array>
+
 #include "core/words.hpp"
 #include "narrate/quantity.hpp"
 #include "narrate/words.hpp"
+#include "standin/advice.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {
@@ -170,6 +173,11 @@ std::string advice_words(const Reason& r, Units units) {
         default:
             return r.note;
     }
+}
+
+std::string in_words(Nearness nearness) {
+    constexpr std::array words{"hardly to be told apart", "close", "another sausage, still good", "no longer this sausage"};
+    return words.at(static_cast<std::size_t>(nearness));
 }
 
 }  // namespace standin

@@ -5,6 +5,7 @@
 #include "narrate/quantity.hpp"
 #include "narrate/words.hpp"
 #include "standin/number_text.hpp"
+#include "standin/prediction.hpp"
 
 namespace standin {
 namespace {
@@ -78,5 +79,14 @@ std::string amount_said(const Reason& r) {
 }  // namespace
 
 std::string amount_words(const Reason& reason, Units units) { return in_units(amount_said(reason), units); }
+
+std::string in_words(const Reckoned& reckoned) {
+    const auto mg_kg = [](double value) { return trimmed_text(value, 2); };
+    if (reckoned.from_mg_kg && reckoned.most_mg_kg < *reckoned.from_mg_kg)
+        return "by reckoning under " + mg_kg(*reckoned.from_mg_kg) + " mg/kg";
+    const double least = std::floor(reckoned.least_mg_kg), most = std::ceil(reckoned.most_mg_kg);
+    return "by reckoning " + (most - least > 1 ? mg_kg(least) + "-" + mg_kg(most) : "up to " + mg_kg(most)) + " mg/kg" +
+           (reckoned.from_mg_kg ? "; declared from " + mg_kg(*reckoned.from_mg_kg) + " mg/kg on" : "");
+}
 
 }  // namespace standin

@@ -16,6 +16,21 @@ std::string food(const Reason& r, std::size_t which = 0) { return which < r.food
 
 double number(const Reason& r, std::size_t which = 0) { return which < r.figures.size() ? r.figures[which].after : 0; }
 
+std::string not_in_the_mass(const Reason& r) {
+    switch (r.kind) {
+        case ReasonKind::casing_beside:
+            return "a casing: it holds the mass and is not counted in its weight";
+        case ReasonKind::wrapping_beside:
+            return "it wraps the mass and is not counted in its weight; what is ground into the mass needs a line with its weight";
+        case ReasonKind::purpose_beside:
+            return r.note +
+                   ": it stays outside the mass and is not counted in its weight, but its allergens are; what goes into the mass needs a "
+                   "line without these words";
+        default:
+            return "no food of the mass: not counted in its weight";
+    }
+}
+
 std::string plain(double value) { return trimmed_text(value, 7); }
 
 std::string whole(double value) { return trimmed_text(std::round(value), 0); }
@@ -228,8 +243,11 @@ std::string counted_or_not(const Reason& r) {
                    "this page. Cook hotter, and measure it";
         case ReasonKind::from_method:
             return from_method(r);
-        case ReasonKind::stands_beside:
-            return quoted(r.about) + ": " + r.note;
+        case ReasonKind::casing_beside:
+        case ReasonKind::wrapping_beside:
+        case ReasonKind::goods_beside:
+        case ReasonKind::purpose_beside:
+            return (r.about.empty() ? "" : quoted(r.about) + ": ") + not_in_the_mass(r);
         default:
             return r.note;
     }

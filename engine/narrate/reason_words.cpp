@@ -4,6 +4,7 @@
 
 #include "narrate/quantity.hpp"
 #include "narrate/words.hpp"
+#include "standin/formula.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {
@@ -213,6 +214,14 @@ Reason make_reason(ReasonKind kind, std::vector<Figure> figures, std::vector<std
 Reason reason_about(ReasonKind kind, std::string about, std::vector<std::string> foods) {
     Reason reason = make_reason(kind, {}, std::move(foods));
     reason.about = std::move(about);
+    return reason;
+}
+
+Reason why_beside(const Beside& beside) {
+    constexpr std::array kinds{ReasonKind::casing_beside, ReasonKind::wrapping_beside, ReasonKind::goods_beside,
+                               ReasonKind::purpose_beside};
+    Reason reason = make_reason(kinds.at(static_cast<std::size_t>(beside.kind)));
+    reason.note = beside.purpose;
     return reason;
 }
 

@@ -57,14 +57,14 @@ private:
                 columns_.stock[line.ingredient] = 0;
                 columns_.left_out.insert(line.ingredient);
             }
-        push(f, without_casings(merged, *stock), 0, "as written", without_all_beside(merged, *stock), true);
+        push(f, without_casings(merged, *stock), 0, Nearness::same, without_all_beside(merged, *stock), true);
         for (const bool as_much : {false, true}) {
             asked.as_much = as_much;
             const auto answer = adapt_formula(formulas_[f], asked, std::nullopt, context_);
             if (!answer) return Failure(answer.error());
             if (!answer->conflict.empty() && !as_much) columns_.conflict[f] = answer->conflict;
             if (!answer->conflict.empty()) continue;
-            for (const auto& variant : answer->variants) push(f, variant.formula, variant.distance, variant.verdict, variant.edits, false);
+            for (const auto& variant : answer->variants) push(f, variant.formula, variant.distance, variant.nearness, variant.edits, false);
         }
         return true;
     }
@@ -79,9 +79,8 @@ private:
         if (std::none_of(columns_.presumed.begin(), columns_.presumed.end(), same)) columns_.presumed.push_back(one);
     }
 
-    void push(std::size_t f, const Formula& batch, double distance, const std::string& verdict, const std::vector<Edit>& edits,
-              bool as_written) {
-        Column column{f, as_written, distance, verdict, edits, batch, 0, {}};
+    void push(std::size_t f, const Formula& batch, double distance, Nearness nearness, const std::vector<Edit>& edits, bool as_written) {
+        Column column{f, as_written, distance, nearness, edits, batch, 0, {}};
         column.batch_g = NominalBatch(batch, context_.nominal()).total()[Amount::mass];
         for (const auto& line : batch.lines)
             column.a_gram[line.ingredient] += line.grams.mid * bought_per_gram(line, knowledge()) / column.batch_g;

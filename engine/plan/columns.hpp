@@ -17,7 +17,7 @@ struct Column {
     std::size_t formula = 0;
     bool as_written = false;  ///< the formula itself, whatever is on the list
     double distance = 0;
-    std::string verdict;
+    Nearness nearness = Nearness::same;
     std::vector<Edit> edits;
     Formula batch;                         ///< of `batch_g`
     double batch_g = 0;                    ///< raw mass

@@ -85,7 +85,7 @@ private:
         s.formula = f;
         s.title = formulas_[f].formula().title;
         s.distance = column.distance;
-        s.verdict = column.verdict;
+        s.nearness = column.nearness;
         s.edits = column.edits;
         s.asked_g = asked_[f];
         const Alone by_itself = alone(column, columns_.stock);

@@ -95,8 +95,7 @@ struct Sulphites {
         return found;
     }
 
-    // "by reckoning under 10 mg/kg", "by reckoning 8-14 mg/kg; declared from 10 mg/kg on".
-    std::string reckoned() const {
+    Reckoned reckoned() const {
         const auto [least, most] = mg_kg();
         std::optional<double> from;
         for (const auto& rules : knowledge.records().rules)
@@ -104,10 +103,7 @@ struct Sulphites {
                 if (rule.allergen == sulphite_class)
                     for (const auto& limit : {rule.from_mg_kg, rule.over_mg_kg})
                         if (limit && (!from || *limit < *from)) from = limit;
-        if (from && most < *from) return "by reckoning under " + shown(*from) + " mg/kg";
-        const std::string low = shown(std::floor(least)), high = shown(std::ceil(most));
-        return "by reckoning " + (std::ceil(most) - std::floor(least) > 1 ? low + "-" + high : "up to " + high) + " mg/kg" +
-               (from ? "; declared from " + shown(*from) + " mg/kg on" : "");
+        return {least, most, from};
     }
 
     bool worth_telling() const { return mg_kg().second >= knowledge.parameter("caution.trace.sulphite").mid; }

@@ -160,7 +160,7 @@ bool takes_line(const Exclusion& exclusion, const Line& line, const Knowledge& k
            std::any_of(may.begin(), may.end(), [&](const auto& allergen) { return takes_allergen(*exclusion.kind, allergen, knowledge); });
 }
 
-bool is_casing(const Beside& beside) { return beside.ingredient.empty() && beside.what.find("casing") != std::string::npos; }
+bool is_casing(const Beside& beside) { return beside.kind == BesideKind::casing; }
 
 bool takes_beside(const Exclusion& exclusion, const Beside& beside, const Knowledge& knowledge) {
     if (!beside.ingredient.empty()) return exclusion.foods.count(beside.ingredient) > 0;

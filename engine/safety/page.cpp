@@ -20,7 +20,7 @@ void add(std::vector<AllergenText>& to, const AllergenText& one) {
     for (const auto& food : one.from)
         if (!contains(same->from, food)) same->from.push_back(food);
     same->beside = same->beside && one.beside;
-    if (same->reckoned != one.reckoned) same->reckoned.clear();
+    if (same->reckoned != one.reckoned) same->reckoned.reset();
 }
 
 // One caution for all the foods that call for it, whichever batch they are in.

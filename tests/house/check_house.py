@@ -135,7 +135,6 @@ def check_digits(name, text):
 # whoever asked and is no part of an answer, and in the places named here.
 wordless = {"adapt", "evaluate", "face", "formula", "mend", "models", "optimize", "plan", "safety", "substitute", "worksheet"}
 worded = {
-    "engine/adapt/verdict.cpp": "the distance as a word of praise",
     "engine/evaluate/bind_factors.cpp": "names of figures",
     "engine/face/engine_check.cpp": "what `check` complains of",
     "engine/face/engine_lookup.cpp": "what is asked back",
@@ -146,8 +145,6 @@ worded = {
     "engine/formula/line/amount.cpp": "errors, likewise",
     "engine/formula/line/by_share.cpp": "errors, likewise",
     "engine/formula/line/own_share.cpp": "as a line is written",
-    "engine/formula/line/food_beside.cpp": "what stands beside the mass, as a formula keeps it",
-    "engine/formula/line/line_beside.cpp": "likewise",
     "engine/safety/caps.cpp": "names of figures",
     "engine/safety/cautions.cpp": "fills the places that a rule's own words leave open",
     "engine/safety/conditions.cpp": "likewise",

@@ -43,7 +43,7 @@ const std::map<std::string, std::string> apart_since{{"almond-flour", "blanched-
 // What was read, in the words of the truth; nothing where it is right.
 std::string miss(const BlindLine& truth, const LineReading* read) {
     if (!read) return among("heading", truth.foods) ? "" : "no line";
-    if (!read->beside.empty()) return among("beside", truth.foods) ? "" : "beside";
+    if (read->beside) return among("beside", truth.foods) ? "" : "beside";
     if (read->asked) return among("asked", truth.foods) ? "" : "asked: " + read->asked->message;
     const Line& line = *read->line;
     const bool weighed = truth.high <= 0 || (line.grams.mid >= truth.low && line.grams.mid <= truth.high);

@@ -131,19 +131,19 @@ TEST_CASE("kinds: what no list of foods can answer is refused with a reason, and
 
 TEST_CASE("kinds: casings count") {
     Formula with;
-    with.beside = {{"3 m hog casings", "a casing: it holds the mass"}, {"twine", "no food of the mass"}};
+    with.beside = {{"3 m hog casings", BesideKind::casing}, {"twine", BesideKind::goods}};
     CHECK(beside_excluded(with, taken("pork"), knowledge()).size() == 1);
     CHECK(beside_excluded(with, taken("halal"), knowledge()).size() == 1);
     CHECK(beside_excluded(with, taken("vegan"), knowledge()).size() == 1);
     CHECK(beside_excluded(with, taken("beef"), knowledge()).empty());
-    with.beside = {{"sheep casings", "a casing"}};
+    with.beside = {{"sheep casings", BesideKind::casing}};
     CHECK(beside_excluded(with, taken("pork"), knowledge()).empty());
     CHECK(beside_excluded(with, taken("lamb"), knowledge()).size() == 1);
-    with.beside = {{"2 m casings", "a casing"}};  // of what, nobody says
+    with.beside = {{"2 m casings", BesideKind::casing}};  // of what, nobody says
     CHECK(beside_excluded(with, taken("pork"), knowledge()).size() == 1);
-    with.beside = {{"collagen casings", "a casing"}};
+    with.beside = {{"collagen casings", BesideKind::casing}};
     CHECK(beside_excluded(with, taken("vegetarian"), knowledge()).size() == 1);
-    with.beside = {{"cellulose casings", "a casing"}};
+    with.beside = {{"cellulose casings", BesideKind::casing}};
     CHECK(beside_excluded(with, taken("vegetarian"), knowledge()).empty());
 }
 

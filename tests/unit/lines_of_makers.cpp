@@ -19,9 +19,7 @@ std::string became(const std::string& line) {
     const auto reading = reading_of(line);
     for (std::size_t i = 1; i < reading.lines.size(); ++i) {
         const auto& one = reading.lines[i];
-        out += (out.empty() ? "" : ", ") + (!one.beside.empty() ? std::string("beside")
-                                            : one.line          ? one.line->ingredient
-                                                                : std::string("asked"));
+        out += (out.empty() ? "" : ", ") + (one.beside ? std::string("beside") : one.line ? one.line->ingredient : std::string("asked"));
     }
     return out;
 }

@@ -12,7 +12,7 @@ std::vector<CautionText> cautions(const std::string& title, std::vector<std::str
     Formula made;
     made.title = title;
     for (auto& food : foods) made.lines.push_back(line(food, 100));
-    if (!casing.empty()) made.beside.push_back({casing, "a casing: it holds the mass"});
+    if (!casing.empty()) made.beside.push_back({casing, BesideKind::casing});
     return broken_promises(made, knowledge());
 }
 

@@ -45,8 +45,7 @@ bool any_doubt(const ReadLine& read, const std::string& words) {
 std::string became_line(const std::string& line, const std::string& wanted) {
     const Origin origin("", {1, 1});
     if (wanted == "a line each") return each_of_several(line, origin, knowledge()).size() > 1 ? wanted : "one line";
-    if (wanted == "beside")
-        return beside_the_mass(line, knowledge()).empty() && !food_beside(line, origin, knowledge()) ? "in the mass" : wanted;
+    if (wanted == "beside") return !beside_the_mass(line, knowledge()) && !food_beside(line, origin, knowledge()) ? "in the mass" : wanted;
     if (wanted == "eaten raw") return TitleWords("Sausage " + line, knowledge()).words_in("eaten-raw").empty() ? "cooked" : wanted;
     if (wanted == "not fresh") return TitleWords(line, knowledge()).words_in("not-fresh").empty() ? "fresh" : wanted;
     if (wanted == "left out") return is_method_line(line, knowledge()) ? wanted : "asked";

@@ -23,7 +23,7 @@ public:
     // One variant whole; of the others what they come to, the rest to be unfolded.
     Markup card() const {
         const bool first = v_.rank == 1;
-        Markup content = el("h2", std::to_string(v_.rank) + ". " + capital(v_.verdict)) +
+        Markup content = el("h2", std::to_string(v_.rank) + ". " + capital(in_words(v_.nearness))) +
                          el("p", {{"class", "soft"}},
                             number(v_.distance, 1) + " from your original" + (v_.wants.empty() ? "" : ", what you asked for not counted"));
         if (first) {
@@ -122,7 +122,7 @@ Markup in_short(const AdaptAnswer& a, const Engine& engine) {
     for (const auto& v : a.variants) {
         std::string what;
         for (const auto& e : v.edits) what += (what.empty() ? "" : "; ") + in_brief(e, {engine, a.base});
-        Markup item = el("a", {{"href", "#variant-" + std::to_string(v.rank)}}, capital(v.verdict)) +
+        Markup item = el("a", {{"href", "#variant-" + std::to_string(v.rank)}}, capital(in_words(v.nearness))) +
                       Markup(": " + (what.empty() ? "change nothing" : what) + ". ");
         if (!v.new_allergens.empty()) item += el("span", {{"class", "new"}}, "Brings a new allergen: " + listed(v.new_allergens) + ".");
         items += el("li", item);

@@ -18,11 +18,12 @@ Markup wide(const Markup& table) { return el("div", {{"class", "wide"}, {"tabind
 
 Markup declared(const AllergenText& a) {
     std::string words;
-    if (is_trace(a)) return Markup("A trace of ") + el("strong", a.allergen) + Markup(", from " + listed(a.from) + ": " + a.reckoned + ".");
+    if (is_trace(a))
+        return Markup("A trace of ") + el("strong", a.allergen) + Markup(", from " + listed(a.from) + ": " + in_words(*a.reckoned) + ".");
     if (!a.sure) return el("strong", "Check the packet for " + a.allergen) + Markup(": often in " + listed(a.from) + ".");
     for (const auto& [text, codes] : declarations(a)) words += (words.empty() ? "Declare as: " : "; ") + text + " (" + codes + ")";
-    return el("strong", a.allergen) +
-           Markup(", from " + listed(a.from) + (a.reckoned.empty() ? "" : "; " + a.reckoned) + (words.empty() ? "." : ". " + words + "."));
+    return el("strong", a.allergen) + Markup(", from " + listed(a.from) + (a.reckoned ? "; " + in_words(*a.reckoned) : "") +
+                                             (words.empty() ? "." : ". " + words + "."));
 }
 
 }  // namespace

@@ -40,7 +40,7 @@ Json stand_in_json(const StandIn& s, const Engine& engine, const Extras& beside)
         {"on_hand_g", s.on_hand ? num(*s.on_hand) : Json()},
         {"in_season", s.in_season ? Json(*s.in_season) : Json()},
         {"sources", s.sources},
-        {"verdict", s.verdict},
+        {"verdict", in_words(s.nearness)},
         {"cost", json_of(beside.change(s.formula))},
         {"allergens", json_of(s.allergens)},
         {"formula", Json::parse(engine.formula_json(s.formula))}};
@@ -72,7 +72,7 @@ Json variant_json(const Variant& v, const Engine& engine, const Extras& beside) 
     return {{"rank", v.rank},
             {"distance", num(v.distance)},
             {"felt", num(v.felt)},
-            {"verdict", v.verdict},
+            {"verdict", in_words(v.nearness)},
             {"table", v.table},
             {"table_reason", json_of(v.table_reason)},
             {"edits", array_of(v.edits, [](const Edit& e) { return edit_json(e); })},

@@ -55,7 +55,12 @@ Json json_of(const std::vector<AllergenText>& allergens) {
         const Json declare = array_of(a.declare, [](const auto& d) { return Json{{"code", d.first}, {"words", d.second}}; });
         Json json{{"allergen", a.allergen}, {"from", a.from}, {"declare", declare}, {"sure", a.sure}};
         if (a.beside) json["beside"] = true;
-        if (!a.reckoned.empty()) json["reckoned"] = a.reckoned;
+        if (a.reckoned) {
+            json["reckoned"] = in_words(*a.reckoned);
+            json["reckoned_mg_kg"] = {{"least", num(a.reckoned->least_mg_kg)},
+                                      {"most", num(a.reckoned->most_mg_kg)},
+                                      {"declared_from", a.reckoned->from_mg_kg ? num(*a.reckoned->from_mg_kg) : Json()}};
+        }
         return json;
     });
 }

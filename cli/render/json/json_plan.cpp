@@ -21,7 +21,7 @@ Json sausage_json(const PlannedSausage& s, const Engine& engine) {
              {"conflict", in_full(s.conflict)},
              {"conflict_reasons", json_of(s.conflict)},
              {"distance", num(s.distance)},
-             {"verdict", s.verdict},
+             {"verdict", in_words(s.nearness)},
              {"edits", edits},
              {"alone_g", num(s.alone_g)},
              {"limiting", limiting_json(s.limiting)},

@@ -91,7 +91,7 @@ std::string predict_json(const Prediction& prediction, Form form, const Extras& 
 
 Json json_of(const DistanceParts& parts) {
     return {{"distance", num(parts.distance)},
-            {"verdict", parts.verdict},
+            {"verdict", in_words(parts.nearness)},
             {"felt", num(parts.felt)},
             {"lost", num(parts.lost)},
             {"trusted", num(parts.trusted)},

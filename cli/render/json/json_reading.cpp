@@ -13,7 +13,7 @@ Json asked_json(const Error& error) { return {{"where", error.where}, {"message"
 Json line_json(const LineReading& r) {
     Json out{{"written", r.written}, {"where", r.where}, {"understood", !r.asked.has_value()}};
     if (r.asked) out["asked"] = asked_json(*r.asked);
-    if (!r.beside.empty()) out["beside"] = r.beside;
+    if (r.beside) out["beside"] = in_full(*r.beside);
     if (!r.line) return out;
     out["ingredient"] = r.line->ingredient;
     out["name"] = r.name;

@@ -60,8 +60,8 @@ std::string apart(const DistanceParts& parts, bool full) {
     std::vector<std::string> most;
     for (std::size_t i = 0; i < std::min<std::size_t>(parts.most.size(), full ? parts.most.size() : 3); ++i)
         most.push_back(parts.most[i].first + (full ? " " + number(parts.most[i].second, 1) : ""));
-    std::string text =
-        capital(parts.verdict) + " (" + number(parts.distance, 1) + " from A)" + (most.empty() ? "" : ", most in " + listed(most)) + ".";
+    std::string text = capital(in_words(parts.nearness)) + " (" + number(parts.distance, 1) + " from A)" +
+                       (most.empty() ? "" : ", most in " + listed(most)) + ".";
     if (full)
         text += " In noticeable differences: " + number(parts.felt, 1) + " felt, " + number(parts.lost, 1) + " for lines left out, " +
                 number(parts.trusted, 1) + " for swaps to be trusted and more to weigh; they add up as squares.";

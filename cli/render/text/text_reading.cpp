@@ -27,7 +27,7 @@ std::string answer_first(const FormulaReading& r) {
     add(count_of(r, Confidence::likely), "likely");
     add(count_of(r, Confidence::unsure), "unsure");
     add(asked, "asked back");
-    add(static_cast<std::size_t>(std::count_if(r.lines.begin(), r.lines.end(), [](const auto& line) { return !line.beside.empty(); })),
+    add(static_cast<std::size_t>(std::count_if(r.lines.begin(), r.lines.end(), [](const auto& line) { return line.beside.has_value(); })),
         "beside the mass");
     const std::string lines = std::to_string(r.lines.size()) + (r.lines.size() == 1 ? " line" : " lines");
     return lines + (parts.empty() ? "." : ": " + listed(parts) + ".");
@@ -75,7 +75,7 @@ std::string reading_text(const FormulaReading& r, const Look& look) {
     for (const auto& line : r.lines) {
         page += wrap(line.written, look.width - 4, 2, 2) + "\n";
         if (line.asked) page += asked_part(*line.asked, look);
-        else page += line.beside.empty() ? understood_part(line, look) : paragraph("beside the mass: " + line.beside, look, 6);
+        else page += line.beside ? paragraph("beside the mass: " + in_full(*line.beside), look, 6) : understood_part(line, look);
     }
     const bool open = std::any_of(r.lines.begin(), r.lines.end(), [](const LineReading& line) {
         return line.asked || (line.line && line.confidence == Confidence::unsure);

@@ -27,7 +27,7 @@ std::string ranks(const SwapsAnswer& a, Units units, const Look& look) {
     for (std::size_t i = 0; i < a.stand_ins.size(); ++i) {
         const auto& s = a.stand_ins[i];
         table.row({std::to_string(i + 1), formula_weight(s.grams, units), stand_in_named(s, units),
-                   s.verdict + ", " + number(s.distance, 1), in_words(s.effects, 2)});
+                   in_words(s.nearness) + ", " + number(s.distance, 1), in_words(s.effects, 2)});
     }
     return "\n" + table.page(look);
 }
@@ -65,7 +65,7 @@ std::string left_out(const SwapsAnswer& a, const Engine& engine, const Look& loo
 std::string detail(const StandIn& s, std::size_t rank, const Engine& engine, Units units, const Extras& beside, const Look& look) {
     std::string out = heading(std::to_string(rank) + ". " + formula_weight(s.grams, units) + " " + stand_in_named(s, units), look);
     out += bullet("weight: " + s.dose + "; band " + grams_with_band(s, units), look);
-    out += bullet(s.verdict + ": " + number(s.distance, 1) +
+    out += bullet(in_words(s.nearness) + ": " + number(s.distance, 1) +
                       " noticeable differences, the price of swapping and what is trimmed after it included; closeness " +
                       number(s.closeness, 2) + " (1 when nobody at the table notices)",
                   look);

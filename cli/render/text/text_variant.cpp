@@ -15,7 +15,7 @@ namespace standin::cli {
 namespace {
 
 std::string headline(const Variant& v) {
-    return std::to_string(v.rank) + ". " + capital(v.verdict) + " (" + number(v.distance, 1) + " from your original" +
+    return std::to_string(v.rank) + ". " + capital(in_words(v.nearness)) + " (" + number(v.distance, 1) + " from your original" +
            (v.wants.empty() ? "" : ", what you asked for not counted") + ")";
 }
 
@@ -141,7 +141,7 @@ std::string variant_in_three_lines(const Variant& v, const VariantPage& page) {
     std::vector<std::string> edits;
     for (const auto& e : v.edits) edits.push_back(in_brief_with_weight(e, {page.engine, page.base}, page.units));
     if (edits.empty()) edits.emplace_back("change nothing");
-    std::string start = std::to_string(v.rank) + ". " + capital(v.verdict) + " (" + number(v.distance, 1) + ")";
+    std::string start = std::to_string(v.rank) + ". " + capital(in_words(v.nearness)) + " (" + number(v.distance, 1) + ")";
     for (const auto& want : least_sure(v.wants)) start += ", " + want.want + " " + met_words(want);
     // What gives way first: the tail of what is tasted, then all of it, then edits.
     const std::vector<std::string> tails{" " + capital(v.table), " " + capital(v.table.substr(0, v.table.find(". "))) + ".", ""};

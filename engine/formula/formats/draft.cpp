@@ -101,7 +101,7 @@ void tell_what_no_line_has(Draft& draft, const Knowledge& knowledge) {
 Whole usual_whole(const Draft& draft, bool meat) {
     const auto says = [&](Whole whole) {
         return std::any_of(draft.lines.begin(), draft.lines.end(), [&](const DraftLine& line) {
-            return line.beside.empty() && line.read && line.read->share && line.read->share->of == whole;
+            return !line.beside && line.read && line.read->share && line.read->share->of == whole;
         });
     };
     const bool of_meat = says(Whole::meat), of_batch = says(Whole::batch);
@@ -117,7 +117,7 @@ bool both_read(const std::vector<std::string>& parts, const Origin& origin, cons
 void take_width_of_casing(Formula& formula) {
     if (formula.process.diameter_mm) return;
     for (const auto& beside : formula.beside) {
-        const auto width = beside.what.find("casing") == std::string::npos ? std::nullopt : casing_width_mm(beside.written);
+        const auto width = beside.kind == BesideKind::casing ? casing_width_mm(beside.written) : std::nullopt;
         if (!width) continue;
         formula.process.diameter_mm = *width;
         return;
@@ -148,17 +148,19 @@ bool Draft::hopeless() const {
     return troubles.full() || std::count_if(lines.begin(), lines.end(), [](const DraftLine& line) { return !line.read; }) >= most_failed;
 }
 
+void put_beside(Draft& draft, Beside beside, std::string_view text, const std::string& where, const Origin& origin,
+                const Knowledge& knowledge) {
+    look_through(draft, text, where, knowledge);
+    beside.written = text;
+    draft.lines.push_back({std::string(text), where, ReadLine{}, std::move(beside), origin});
+}
+
 void take_ingredient_line(Draft& draft, std::string_view text, const std::string& where, const Origin& origin, const Knowledge& knowledge) {
     auto beside = beside_the_mass(text, knowledge);
-    if (beside.empty())
+    if (!beside)
         for (const auto& english : in_english(text, knowledge))
-            if (beside = beside_the_mass(english.text, knowledge); !beside.empty()) break;
-    if (!beside.empty()) {
-        look_through(draft, text, where, knowledge);
-        draft.lines.push_back({std::string(text), where, ReadLine{}, std::move(beside), origin});
-        if (const auto* food = wrapping_food(text, knowledge)) draft.lines.back().beside_food = food->id;
-        return;
-    }
+            if (beside = beside_the_mass(english.text, knowledge)) break;
+    if (beside) return put_beside(draft, std::move(*beside), text, where, origin, knowledge);
     if (const auto base = heading_base(text, knowledge)) {
         draft.bases.push_back({*base, one_line(text), where});
         draft.under_base = true;
@@ -190,12 +192,7 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         draft.formula.read_as.back().about = one_line(text);
         return;
     }
-    if (auto outside = food_beside(text, origin, knowledge)) {
-        look_through(draft, text, where, knowledge);
-        draft.lines.push_back({std::string(text), where, ReadLine{}, std::move(outside->what), origin});
-        draft.lines.back().beside_food = std::move(outside->ingredient);
-        return;
-    }
+    if (auto outside = food_beside(text, origin, knowledge)) return put_beside(draft, std::move(*outside), text, where, origin, knowledge);
     const std::size_t base = draft.under_base ? draft.bases.size() : 0;
     auto read = read_line(text, origin, knowledge, {}, false, around_line(draft, base));
     if (base > 0 && read && knowledge.ingredient(read->line.ingredient)->meat) read = read_line(text, origin, knowledge);
@@ -248,7 +245,7 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge) {
     constexpr double small_share = 0.01;   // likewise a spice
     constexpr double tiny_share = 0.0025;  // likewise: among so little of anything the next is a spice too
     double batch = 0;
-    const auto counts = [](const DraftLine& line) { return line.beside.empty() && line.read && !line.read->share; };
+    const auto counts = [](const DraftLine& line) { return !line.beside && line.read && !line.read->share; };
     for (const auto& line : draft.lines)
         if (counts(line)) batch += line.read->line.grams.mid;
     if (batch <= 0) return;
@@ -265,7 +262,7 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge) {
     };
     std::vector<std::size_t> again;
     for (std::size_t i = 0; i < draft.lines.size(); ++i)
-        if (draft.lines[i].origin && draft.lines[i].beside.empty() &&
+        if (draft.lines[i].origin && !draft.lines[i].beside &&
             (!draft.lines[i].read || under(draft.lines[i], most_share) || is_dry(draft.lines[i])))
             again.push_back(i);
     std::vector<bool> spices(draft.lines.size());
@@ -321,7 +318,7 @@ Result<Formula> finished(Draft draft, const Knowledge& knowledge) {
     tell_of_page(draft);
     std::vector<ReadLine> lines;
     for (auto& line : draft.lines) {
-        if (!line.beside.empty()) draft.formula.beside.push_back({line.written, line.beside, line.beside_food});
+        if (line.beside) draft.formula.beside.push_back(std::move(*line.beside));
         else if (line.read) lines.push_back(std::move(*line.read));
         else draft.troubles.add(std::move(line.read.error()));
     }
@@ -344,9 +341,9 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
     std::vector<ReadLine> understood;
     for (auto& line : draft.lines) {
         LineReading& one = reading.lines.emplace_back(LineReading{line.written, line.where, {}, {}, {}, Confidence::unsure, {}, {}, {}});
-        if (!line.beside.empty()) {
-            one.beside = line.beside;
-            draft.formula.beside.push_back({line.written, line.beside, line.beside_food});
+        if (line.beside) {
+            one.beside = why_beside(*line.beside);
+            draft.formula.beside.push_back(std::move(*line.beside));
             continue;
         }
         if (!line.read) {
@@ -364,7 +361,7 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
     const auto settled = understood.empty() ? std::vector<Line>() : settle(std::move(understood), knowledge, draft.troubles);
     auto next = settled.begin();
     for (auto& line : reading.lines)
-        if (!line.asked && line.beside.empty()) {
+        if (!line.asked && !line.beside) {
             line.line = *next++;
             if (line.line->grams.mid <= 0) {
                 line.asked = Error{Trouble::bad_data, "a share of what was not understood: no weight can be told yet", line.where, {}};

@@ -15,10 +15,9 @@ namespace standin {
 struct DraftLine {
     std::string written, where;
     Result<ReadLine> read;
-    std::string beside{};            ///< what it is, where it is no food of the mass; then `read` says nothing
+    std::optional<Beside> beside{};  ///< of what is not in the mass; then `read` says nothing
     std::optional<Origin> origin{};  ///< of a line in words
     std::size_t base = 0;            ///< of `Draft::bases`, one more than its place; 0: under no such heading
-    std::string beside_food{};       ///< id, where what stands beside the mass is a food
 };
 
 /// A heading that says what the amounts below it go with.

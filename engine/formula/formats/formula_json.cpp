@@ -100,15 +100,11 @@ private:
 
     void beside(const JsonNode& item) {
         if (!text(item, "a thing beside the mass")) return;
-        auto what = beside_the_mass(item.text, knowledge_);
+        auto beside = beside_the_mass(item.text, knowledge_);
         look(&item);
-        const Origin origin(file_, item.place);
-        if (auto food = what.empty() ? food_beside(item.text, origin, knowledge_) : std::nullopt) {
-            draft_.lines.push_back({item.text, describe(file_, item.place), ReadLine{}, std::move(food->what), {}});
-            draft_.lines.back().beside_food = std::move(food->ingredient);
-        } else if (what.empty())
-            problems_.add(item.place, "\"" + item.text + "\" may be food: expected a casing or the like, or a line of its own");
-        else draft_.lines.push_back({item.text, describe(file_, item.place), ReadLine{}, std::move(what)});
+        if (!beside) beside = food_beside(item.text, Origin(file_, item.place), knowledge_);
+        if (beside) draft_.lines.push_back({item.text, describe(file_, item.place), ReadLine{}, std::move(beside)});
+        else problems_.add(item.place, "\"" + item.text + "\" may be food: expected a casing or the like, or a line of its own");
     }
 
     // A needed text with something in it.

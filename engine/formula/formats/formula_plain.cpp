@@ -76,7 +76,7 @@ bool tells_batch_size(std::string_view text, const Knowledge& knowledge) {
 
 // A title may well be "Sheep casing banger"; with an amount it is a line.
 bool names_a_casing(std::string_view text, const Knowledge& knowledge) {
-    return text.find_first_of("0123456789") != std::string_view::npos && !beside_the_mass(text, knowledge).empty();
+    return text.find_first_of("0123456789") != std::string_view::npos && beside_the_mass(text, knowledge);
 }
 
 // "Salt" above the lines is more likely one that lost its amount; an animal by itself ("Venison") may well be a title.

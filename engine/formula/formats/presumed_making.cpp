@@ -20,7 +20,7 @@ bool cooked_already(const Line& line) {
 void presume_blanched(Draft& draft, const Knowledge& knowledge, std::vector<std::string>& told) {
     for (const auto& blanched : blanched_in_method(draft.formula.method, knowledge))
         for (auto& one : draft.lines) {
-            if (!one.beside.empty() || !one.read) continue;
+            if (one.beside || !one.read) continue;
             Line& line = one.read->line;
             const Ingredient& food = *knowledge.ingredient(line.ingredient);
             const auto* blanching = knowledge.preparation("blanched");

@@ -17,7 +17,7 @@ bool is_meat(const DraftLine& line, const Knowledge& knowledge) {
     return knowledge.ingredient(line.read->line.ingredient)->meat.has_value();
 }
 
-bool is_share(const DraftLine& line) { return line.beside.empty() && line.read && line.read->share; }
+bool is_share(const DraftLine& line) { return !line.beside && line.read && line.read->share; }
 
 // "18 g/kg" is no part of what adds up to 100 %.
 bool is_percentage(const DraftLine& line) {
@@ -37,7 +37,7 @@ Around around_sheet(Whole whole) {
 std::vector<DraftLine> as_shares(const Draft& draft, const Knowledge& knowledge) {
     std::vector<DraftLine> lines = draft.lines;
     for (auto& line : lines)
-        if (!line.read && line.origin && line.beside.empty() && line.base == 0)
+        if (!line.read && line.origin && !line.beside && line.base == 0)
             if (auto read = read_line(line.written, *line.origin, knowledge, {}, false, around_sheet(Whole::batch)))
                 line.read = std::move(read);
     return lines;
@@ -107,7 +107,7 @@ double base_grams(const Draft& draft, const Base& base, const std::vector<DraftL
     if (!draft.size) return presumed_grams;
     double all = 0, meat = 0, weighed = 0;
     for (const auto& line : lines) {
-        if (!line.beside.empty() || !line.read) continue;
+        if (line.beside || !line.read) continue;
         if (!line.read->share) {
             weighed += line.read->line.grams.mid;
             continue;
@@ -153,14 +153,14 @@ void weigh_in_sheet(const Draft& draft, DraftLine& line, const Knowledge& knowle
 void settle_sheet(Draft& draft, const Knowledge& knowledge) {
     constexpr std::ptrdiff_t fewest = 2;
     const bool weighed_meat = std::any_of(draft.lines.begin(), draft.lines.end(), [&](const DraftLine& line) {
-        return line.beside.empty() && line.read && !line.read->share && is_meat(line, knowledge);
+        return !line.beside && line.read && !line.read->share && is_meat(line, knowledge);
     });
     if (weighed_meat || draft.lines.empty()) return;
     auto lines = as_shares(draft, knowledge);
     const bool meat =
         std::any_of(lines.begin(), lines.end(), [&](const DraftLine& line) { return is_percentage(line) && is_meat(line, knowledge); });
     if (!meat || std::count_if(lines.begin(), lines.end(), is_percentage) < fewest) return;
-    const bool all_read = std::all_of(lines.begin(), lines.end(), [](const DraftLine& line) { return !line.beside.empty() || line.read; });
+    const bool all_read = std::all_of(lines.begin(), lines.end(), [](const DraftLine& line) { return line.beside || line.read; });
     const Base base = base_of(lines, draft.shares_of, knowledge);
     if (base.of == Whole::none) {
         if (all_read) draft.troubles.add(asks_base(lines, knowledge));
@@ -178,7 +178,7 @@ void check_total(Draft& draft, const Knowledge& knowledge) {
     if (!draft.size || draft.size->in_title || draft.sheet) return;
     double all = 0, meat = 0;
     for (const auto& line : draft.lines) {
-        if (!line.beside.empty()) continue;
+        if (line.beside) continue;
         if (!line.read || line.read->share) return;  // what they add up to is not known yet
         all += line.read->line.grams.mid;
         if (is_meat(line, knowledge)) meat += line.read->line.grams.mid;

@@ -11,10 +11,6 @@
 namespace standin {
 namespace {
 
-constexpr std::string_view stays_outside =
-    ": it stays outside the mass and is not counted in its weight, but its allergens are; what goes into the mass needs a line "
-    "without these words";
-
 // "1/4 cup, plus more for frying": the cup goes in.
 bool tells_more(std::string_view text) {
     const std::string words = " " + fold(text) + " ";
@@ -79,7 +75,7 @@ std::optional<Beside> food_beside(std::string_view text, const Origin& origin, c
     if (!named) return std::nullopt;
     const Ingredient& food = *named;
     if (food.meat || (coat.empty() && food.composition.fat.mid < mostly_fat)) return std::nullopt;
-    return Beside{std::string(text), purpose + std::string(stays_outside), food.id};
+    return Beside{std::string(text), BesideKind::purpose, food.id, purpose};
 }
 
 std::optional<double> casing_width_mm(std::string_view text) {

@@ -86,28 +86,27 @@ bool is_wrapping(const std::vector<Word>& words, Text line, const Knowledge& kno
     return named && (wraps || !weighs_something(words, line));
 }
 
-}  // namespace
-
-std::string beside_the_mass(std::string_view line, const Knowledge& knowledge) {
-    std::string spaced(line);
-    std::replace(spaced.begin(), spaced.end(), '/', ' ');  // "10 feet/3 meters hog casings"
-    const auto words = words_of(line);
-    if (is_casing(words, knowledge) || is_casing(words_of(spaced), knowledge))
-        return "a casing: it holds the mass and is not counted in its weight";
-    if (is_kitchen_goods(words, knowledge)) return "no food of the mass: not counted in its weight";
-    if (is_wrapping(words, line, knowledge))
-        return "it wraps the mass and is not counted in its weight; what is ground into the mass needs a line with its weight";
-    return {};
-}
-
-const Ingredient* wrapping_food(std::string_view line, const Knowledge& knowledge) {
-    const auto words = words_of(line);
-    if (!is_wrapping(words, line, knowledge)) return nullptr;
+const Ingredient* wrapping_food(const std::vector<Word>& words, const Knowledge& knowledge) {
     for (std::size_t i = 0; i < words.size(); ++i)
         for (std::size_t end = std::min(words.size(), i + 3); end > i; --end)
             if (const std::string name = phrase(words, i, end); knowledge.in_list("wrapping", fold(name)))
                 if (const auto* food = knowledge.ingredient_named(name)) return food;
     return nullptr;
+}
+
+}  // namespace
+
+std::optional<Beside> beside_the_mass(std::string_view line, const Knowledge& knowledge) {
+    std::string spaced(line);
+    std::replace(spaced.begin(), spaced.end(), '/', ' ');  // "10 feet/3 meters hog casings"
+    const auto words = words_of(line);
+    const auto beside = [&](BesideKind kind, const Ingredient* food = nullptr) {
+        return Beside{std::string(line), kind, food ? food->id : std::string(), {}};
+    };
+    if (is_casing(words, knowledge) || is_casing(words_of(spaced), knowledge)) return beside(BesideKind::casing);
+    if (is_kitchen_goods(words, knowledge)) return beside(BesideKind::goods);
+    if (is_wrapping(words, line, knowledge)) return beside(BesideKind::wrapping, wrapping_food(words, knowledge));
+    return std::nullopt;
 }
 
 bool is_heading(std::string_view written, const Knowledge& knowledge) {

@@ -27,6 +27,12 @@ struct Partner {
     std::string why;  ///< in words: "brings the rest of the acid"
 };
 
+/// What a distance is called.
+enum class Nearness { same, close, another, no_longer };
+
+/// "hardly to be told apart", "close", "another sausage, still good", "no longer this sausage".
+std::string in_words(Nearness nearness);
+
 /// One stand-in for one line of one formula, the rest of the formula trimmed after it.
 struct StandIn {
     std::string ingredient, name;
@@ -35,17 +41,17 @@ struct StandIn {
     double grams = 0;  ///< of the stand-in, as weighed, for the whole line's dose
     Band grams_band;   ///< how unsure the dose is
     std::optional<Partner> partner;
-    double line_left = 0;           ///< grams of the line that stay: of a strong stand-in only so much is taken
-    bool trade = false;             ///< what makers take without asking
-    Reason dose_reason{};           ///< what decides the weight
-    std::string dose;               ///< the same in words, in metric: "213 mg chlorophyll, as the line brings"
-    double closeness = 0;           ///< product along the path
-    std::vector<Trim> trims;        ///< lines of the formula that move with it
-    std::vector<std::string> path;  ///< ids from the line's ingredient to the stand-in
-    PerProperty<Band> effects;      ///< variant less base, from the common draws
-    Band colour_difference;         ///< CIEDE2000, rested
-    double distance = 0;            ///< noticeable differences, price included
-    std::string verdict;            ///< the distance in words
+    double line_left = 0;                ///< grams of the line that stay: of a strong stand-in only so much is taken
+    bool trade = false;                  ///< what makers take without asking
+    Reason dose_reason{};                ///< what decides the weight
+    std::string dose;                    ///< the same in words, in metric: "213 mg chlorophyll, as the line brings"
+    double closeness = 0;                ///< product along the path
+    std::vector<Trim> trims;             ///< lines of the formula that move with it
+    std::vector<std::string> path;       ///< ids from the line's ingredient to the stand-in
+    PerProperty<Band> effects;           ///< variant less base, from the common draws
+    Band colour_difference;              ///< CIEDE2000, rested
+    double distance = 0;                 ///< noticeable differences, price included
+    Nearness nearness = Nearness::same;  ///< what the distance is called
     std::vector<std::string> new_allergens;
     std::vector<CautionText> cautions;  ///< that come with it, beside those of the formula as it is
     std::string note;
@@ -164,10 +170,10 @@ struct WantResult {
 
 struct Variant {
     std::size_t rank = 0;
-    double distance = 0;  ///< noticeable differences from the base, prices included
-    double felt = 0;      ///< of these, what the models say will be noticed; the rest is the price of trusting swaps
-    std::string verdict;  ///< the distance in words: "close", ...
-    std::string table;    ///< one sentence: how it will differ at the table
+    double distance = 0;                 ///< noticeable differences from the base, prices included
+    double felt = 0;                     ///< of these, what the models say will be noticed; the rest is the price of trusting swaps
+    Nearness nearness = Nearness::same;  ///< what the distance is called
+    std::string table;                   ///< one sentence: how it will differ at the table
     Reason table_reason{};
     std::vector<Edit> edits;
     Formula formula;
@@ -199,7 +205,7 @@ struct AdaptAnswer {
 /// How far one formula lies from another by the advisor's measure, in noticeable differences; the parts add up as squares.
 struct DistanceParts {
     double distance = 0;
-    std::string verdict;                                 ///< in words
+    Nearness nearness = Nearness::same;                  ///< what the distance is called
     double felt = 0;                                     ///< what the models say will be noticed
     double lost = 0;                                     ///< lines left out with nothing in their place
     double trusted = 0;                                  ///< swaps to be trusted, more to weigh, new allergens

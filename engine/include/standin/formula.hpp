@@ -47,11 +47,24 @@ struct Line {
     std::string called{};              ///< what the maker calls a food that is no record and was said to be like `ingredient`
 };
 
+/// Why it is not in the mass.
+enum class BesideKind {
+    casing,    ///< it holds the mass
+    wrapping,  ///< caul, for a patty
+    goods,     ///< no food: twine, skewers
+    purpose    ///< a food for something else, by the words of its line: "for frying"
+};
+
 /// What stood among the lines and is not in the mass: a casing, twine, butter for frying, crumbs for coating.
 struct Beside {
-    std::string written, what;
+    std::string written;
+    BesideKind kind = BesideKind::goods;
     std::string ingredient{};  ///< id, where it is a food: it is eaten with the sausage, and its allergens count
+    std::string purpose{};     ///< the words of its line that keep it out, quoted
 };
+
+/// The same as a reason, of its kind; `about` is left to whoever tells it.
+Reason why_beside(const Beside& beside);
 
 struct Formula {
     std::string title, note;

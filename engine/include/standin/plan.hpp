@@ -36,7 +36,7 @@ struct PlannedSausage {
     bool fits = false;             ///< there is a way to make it from the list
     std::vector<Reason> conflict;  ///< else what stands against it
     double distance = 0;           ///< noticeable differences from the formula
-    std::string verdict;
+    Nearness nearness = Nearness::same;
     std::vector<Edit> edits;
     double alone_g = 0;                ///< what the list would make of it were it the only one
     std::optional<Limiting> limiting;  ///< what runs out first then; absent: nothing of the list does

@@ -75,6 +75,17 @@ bool is_same(const CautionText& one, const CautionText& other);
 /// Whether `one` tells of everything that `other` tells of: the same caution, no less far, for no fewer foods.
 bool says_all_of(const CautionText& one, const CautionText& other);
 
+/// How much of an allergen there is in the mass, where the law wants it declared from an amount on: sulphite.
+struct Reckoned {
+    double least_mg_kg = 0, most_mg_kg = 0;  ///< by the rule sets, for each reckons wine as its own table does
+    std::optional<double> from_mg_kg{};      ///< the least that any of them wants declared
+
+    friend bool operator==(const Reckoned&, const Reckoned&) = default;
+};
+
+/// "by reckoning under 10 mg/kg", "by reckoning 8-14 mg/kg; declared from 10 mg/kg on".
+std::string in_words(const Reckoned& reckoned);
+
 /// An allergen with the ingredients that bring it and the codes that want it declared, each in its own words.
 struct AllergenText {
     std::string allergen;
@@ -82,7 +93,7 @@ struct AllergenText {
     std::vector<std::pair<std::string, std::string>> declare;  ///< code, words
     bool sure = true;                                          ///< false: a bought one often holds it, and the packet decides
     bool beside = false;                                       ///< only foods beside the mass bring it: butter for frying
-    std::string reckoned{};                                    ///< how much of it there is by reckoning, where that decides: sulphite
+    std::optional<Reckoned> reckoned{};                        ///< where the amount decides
 };
 
 /// How hot the middle must get, and how long it must stay there.

@@ -23,9 +23,9 @@ struct LineReading {
     std::string name;                   ///< of the ingredient
     std::vector<std::string> prepared;  ///< as people read it: "blanched 3 min"
     Confidence confidence = Confidence::sure;
-    std::vector<Reason> why;     ///< what makes it less than sure
-    std::optional<Error> asked;  ///< what is asked back, with the nearest names
-    std::string beside;          ///< what it is, where it is no food of the mass
+    std::vector<Reason> why;       ///< what makes it less than sure
+    std::optional<Error> asked;    ///< what is asked back, with the nearest names
+    std::optional<Reason> beside;  ///< what it is, where it is no food of the mass
 };
 
 struct FormulaReading {

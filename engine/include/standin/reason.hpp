@@ -209,10 +209,14 @@ enum class ReasonKind {
     allergen_beside,    ///< `role` is named beside the lines and by none
     meat_beside,        ///< likewise a meat
     part_of_method,
-    method_kept,    ///< so many steps
-    from_method,    ///< figures of the making, `foods` with what is done to them
-    stands_beside,  ///< `about` is no line of the mass; `note`: what it is
-    kitchen_fact,   ///< `note` tells it
+    method_kept,  ///< so many steps
+    from_method,  ///< figures of the making, `foods` with what is done to them
+    // What stands among the lines and is not in the mass: `about`, the line, where that is not told already
+    casing_beside,    ///< it holds the mass
+    wrapping_beside,  ///< caul
+    goods_beside,     ///< twine
+    purpose_beside,   ///< a food that is for something else by the words of its line, `note`
+    kitchen_fact,     ///< `note` tells it
 
     // Likewise of a list of what is on hand.
     taken_as_amount,  ///< `about` as `note`
