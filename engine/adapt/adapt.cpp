@@ -156,8 +156,8 @@ private:
         if (answer.conflict.empty()) answer.conflict.push_back(make_reason(ReasonKind::none_within_limits));
         if (kept_lines_missing()) return let_go(answer);
         problem_.hard = hard_goals(distance_);
-        const Shown shown = [this](const Plan& plan, const Goal& goal) { return sure_value(weighed_out(plan).states, goal); };
         const Problem asked = problem_;  // with all the leeway there is
+        const Shown shown = [&](const Plan& plan, const Goal& goal) { return sure_value(weighed_out(plan, asked).states, goal); };
         problem_ = make_careful_problem();
         if (answer.variants.empty()) best_effort(answer, conflict.wants);
         answer.reach = reach_of_wants(asked, distance_, context_.nominal().models(), shown, answer.base.properties,
@@ -186,10 +186,25 @@ private:
         const SearchResult found = searched(asked);
         show(found, distance_.goals(), answer);
         if (!stopped_ && !problem_.hard.empty() && answer.variants.empty()) look_further(answer, asked);
+        if (!stopped_ && request_.changes == 0 && !distance_.goals().empty()) look_among_fewer(answer, asked);
     }
 
-    SearchResult searched(const std::vector<Goal>& asked) {
-        SearchResult found = search_plans(problem_, distance_, context_.nominal().models(), limits());
+    // A plan of many changes was balanced from many changes: of fewer there may be a nearer one in another basin.
+    void look_among_fewer(AdaptAnswer& answer, const std::vector<Goal>& asked) {
+        constexpr std::size_t fewer = 4;
+        if (answer.variants.empty() || answer.variants.front().edits.size() <= fewer) return;
+        AdaptAnswer other;
+        other.base = answer.base;
+        show(searched(asked, fewer), distance_.goals(), other);
+        if (other.variants.empty() || other.variants.front().distance >= answer.variants.front().distance) return;
+        answer.variants = std::move(other.variants);
+        answer.proved = false;
+    }
+
+    SearchResult searched(const std::vector<Goal>& asked, std::size_t changes = 0) {
+        SearchLimits limits = this->limits();
+        if (changes > 0) limits.changes = changes;
+        SearchResult found = search_plans(problem_, distance_, context_.nominal().models(), limits);
         stopped_ = found.stopped;
         for (auto& plan : found.plans) {
             ease(plan, asked);
@@ -349,8 +364,10 @@ private:
         return limits;
     }
 
-    WeighedPlan weighed_out(const Plan& plan) {
-        BuiltVariant built = build_variant(problem_, plan, stock_, context_.knowledge());
+    WeighedPlan weighed_out(const Plan& plan) { return weighed_out(plan, problem_); }
+
+    WeighedPlan weighed_out(const Plan& plan, const Problem& problem) {
+        BuiltVariant built = build_variant(problem, plan, stock_, context_.knowledge());
         drop_idle_steps(built, formula_.process, distance_, context_.nominal());
         SampledBatch batch(built.formula, context_.sampled());
         auto states = batch.states();

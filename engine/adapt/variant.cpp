@@ -4,6 +4,7 @@
 #include <cmath>
 #include <map>
 #include <optional>
+#include <stdexcept>
 
 #include "core/band.hpp"
 #include "safety/safety.hpp"
@@ -207,6 +208,8 @@ double kitchen_grams(double grams, bool down, double step) {
 }
 
 BuiltVariant build_variant(const Problem& problem, const Plan& plan, const Stock& stock, const Knowledge& knowledge) {
+    if (plan.grams.size() != problem.moves.size() || plan.process >= problem.processes.size())
+        throw std::logic_error("plan of another problem");
     return VariantBuilder(problem, plan, stock, knowledge).build();
 }
 

@@ -24,7 +24,8 @@ struct BuiltVariant {
     std::vector<PlainEdit> edits;
 };
 
-/// Weights are rounded as one weighs (5 g from 100 g, 1 g from 10 g, 0.1 g from 1 g, 0.01 g below), down where stock is short.
+/// Weights are rounded as one weighs (5 g from 100 g, 1 g from 10 g, 0.1 g from 1 g, 0.01 g below), down where stock is short. A plan of
+/// another problem is a mistake in the program.
 BuiltVariant build_variant(const Problem& problem, const Plan& plan, const Stock& stock, const Knowledge& knowledge);
 
 /// Grams as one weighs them; `down` never rounds up.
