@@ -3,11 +3,20 @@
 #include <algorithm>
 #include <map>
 #include <string>
+#include <utility>
 
 #include "knowledge/kinds.hpp"
 
 namespace standin {
 namespace {
+
+// Game and rabbit have no fat of their own to sell: makers take that of another animal, back fat before all.
+bool has_no_fat_of_its_own(const Formula& formula, const Knowledge& knowledge) {
+    return std::all_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
+        const auto& meat = knowledge.ingredient(line.ingredient)->meat;
+        return !meat || meat->species == Species::game || meat->species == Species::rabbit;
+    });
+}
 
 // Lean that may be added is muscle. Fat that may be added: of the animals that are in already, as it is ground; in a mass without such fat,
 // oil.
@@ -18,7 +27,15 @@ bool may_add(const Ingredient& food, Role role, const Formula& formula, const Fo
         const auto& meat = knowledge.ingredient(line.ingredient)->meat;
         return meat && meat->species != Species::fish && meat->species != Species::crustacean;
     });
+    constexpr double is_fat = 50;  // g in 100 g, judgement: skin and caul are less
+    if (beasts && has_no_fat_of_its_own(formula, knowledge))
+        return food.meat && food.tissue == Tissue::fat_tissue && food.composition.fat.mid >= is_fat;
     return beasts ? food.meat && !price.brings_a_beast(food) : food.tissue == Tissue::liquid && food.allergens.empty();
+}
+
+// Suet as sold is often rolled in flour: where the list does not name it, plain fat is at every butcher's.
+bool to_check_on_packet(const Ingredient& food, Role role, const Stock& stock) {
+    return role == Role::fat && !food.may_hold.empty() && !stock.names(food.id);
 }
 
 }  // namespace
@@ -32,7 +49,7 @@ std::vector<Addition> usual_additions(Role role, const Formula& formula, const S
     std::vector<Addition> all;
     for (const auto& i : knowledge.records().ingredients)
         if (i.roles.front() == role && stock.can_bring(i) && (role != Role::binder || i.tissue == Tissue::dry) && !price.in_formula(i) &&
-            may_add(i, role, formula, price, knowledge))
+            may_add(i, role, formula, price, knowledge) && !to_check_on_packet(i, role, stock))
             all.push_back({&i, 1 - known[i.id] / most});
     // The same with a new allergen is no other idea.
     const bool safe = std::any_of(all.begin(), all.end(), [&](const Addition& a) { return price.of_allergens(*a.food) == 0; });
@@ -41,7 +58,18 @@ std::vector<Addition> usual_additions(Role role, const Formula& formula, const S
         return known[a.food->id] - (a.food->allergens.empty() ? 0 : 10) - 10 * price.of_finding(*a.food);
     };
     std::stable_sort(all.begin(), all.end(), [&](const Addition& a, const Addition& b) { return worth(a) > worth(b); });
+    // Of another animal's fat one sort is told beside those of the list, the one that makers take.
+    if (role == Role::fat && has_no_fat_of_its_own(formula, knowledge)) {
+        bool told = false;
+        std::erase_if(all, [&](const Addition& a) { return !stock.names(a.food->id) && std::exchange(told, true); });
+    }
     return all;
+}
+
+double least_worth_adding(const Ingredient& food, Role role, const Context& context) {
+    constexpr double felt = 0.008;  // judgement
+    const bool gum = food.most_g_per_kg && food.most_g_per_kg->band.mid <= context.constant("advice.gum.most");
+    return role == Role::binder && !gum ? felt : 0;
 }
 
 }  // namespace standin

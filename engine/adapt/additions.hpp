@@ -15,4 +15,7 @@ struct Addition {
 std::vector<Addition> usual_additions(Role role, const Formula& formula, const Stock& stock, const FoodPrice& price,
                                       const Knowledge& knowledge);
 
+/// Of the batch: a spoonful of starch in a tub of mass is no remedy; what binds is weighed in by so much that it is felt.
+double least_worth_adding(const Ingredient& food, Role role, const Context& context);
+
 }  // namespace standin

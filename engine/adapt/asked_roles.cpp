@@ -43,7 +43,10 @@ AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, co
             for (const Change& change : lever.change) {
                 if (fat < change.fat_from) continue;
                 asked.open(change, goal.kind);
-                if (!of_the_whole_mass(goal.property) && asks_for_more_than_half(goal, distance)) asked.direct.insert(change.role);
+                // Acid is in the way of the green, and is no less the sausage's own for that.
+                const bool beside = change.role == Role::acid && lever.change.front().role != Role::acid;
+                if (!of_the_whole_mass(goal.property) && !beside && asks_for_more_than_half(goal, distance))
+                    asked.direct.insert(change.role);
             }
             asked.by_goal.insert(lever.add.begin(), lever.add.end());
             const bool more = goal.kind != Goal::Kind::at_most;

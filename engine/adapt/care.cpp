@@ -85,8 +85,9 @@ private:
     // A raw leaf that is there for its bulk; a bunch of herbs stays raw.
     bool blanch_and_squeeze(Line& line) const {
         const Ingredient& leaf = *knowledge_.ingredient(line.ingredient);
-        if (!is_leaf(line) || leaf.roles.front() != Role::green || contains(leaf.roles, Role::herb) || !wets_the_mass() ||
-            !line.prepared.empty() || line.weighed_prepared || !leaf.already.empty() || !wets_the_paste(line))
+        if (!is_leaf(line) || leaf.roles.front() != Role::green || contains(leaf.roles, Role::herb) ||
+            !(wets_the_mass() || keeps_green()) || !line.prepared.empty() || line.weighed_prepared || !leaf.already.empty() ||
+            !wets_the_paste(line))
             return false;
         if (!can_be(line, "blanched") || !can_be(line, "squeezed")) return false;
         line.prepared.push_back({"blanched", brief_min});
@@ -117,6 +118,9 @@ private:
     bool wets_the_paste(const Line& line) const {
         return context_.nominal().unit(line)[Amount::mass] * line.grams.mid >= some * distance_.base_material()[Amount::mass];
     }
+
+    // A leaf that is blanched keeps its green where acid or a night in the cold would turn it.
+    bool keeps_green() const { return any_asks(distance_.goals(), Property::greenness, Goal::Kind::at_least); }
 
     // Whether what was asked suffers from loose water.
     bool wets_the_mass() const {

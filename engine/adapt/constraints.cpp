@@ -31,6 +31,7 @@ public:
         fill_once();
         fattest_goes_first();
         cap_binders();
+        cap_leaves();
         cap_by_the_kilo();
         cap_by_law();
         hold_meat();
@@ -190,6 +191,12 @@ private:
             return i.roles.front() == Role::binder && i.tissue == Tissue::dry ? 1.0 : 0.0;
         };
         if (moved(dry_binder)) cap(dry_binder, within * most_of_binder);
+    }
+
+    // However green it is wanted: a mass of leaves is no sausage.
+    void cap_leaves() {
+        const Counts leaf = [](const Ingredient& i) { return i.roles.front() == Role::green && is_vegetable(i.tissue) ? 1.0 : 0.0; };
+        if (distance_.wanted(Property::greenness) && moved(leaf)) cap(leaf, within * most_of_leaves);
     }
 
     // What a gram of the line is against the most of a food: the dried herb that is in leaves less room for the fresh.

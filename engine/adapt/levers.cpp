@@ -17,7 +17,7 @@ std::vector<Change> tighter() {
 const std::vector<Lever>& levers() {
     static const std::vector<Lever> all{
         {Property::heat_mg_kg, {{Role::heat, up}}, {Role::heat}, {Role::heat}},
-        {Property::greenness, {{Role::green, up}, {Role::herb, up}}, {Role::green}, {Role::green}},
+        {Property::greenness, {{Role::green, up}, {Role::herb, up}, {Role::acid, down}}, {Role::green}, {Role::green}},
         {Property::chlorophyll_mg_kg, {{Role::green, up}, {Role::herb, up}}, {Role::green}, {Role::green}},
         {Property::sourness_mmol_kg, {{Role::acid, up}}, {Role::acid}, {Role::acid}},
         {Property::ph, {{Role::acid, down}}, {Role::acid}, {Role::acid}},

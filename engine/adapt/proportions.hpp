@@ -6,6 +6,7 @@
 namespace standin {
 
 inline constexpr double most_of_paste = 0.25;    // a green, vegetable or nut
+inline constexpr double most_of_leaves = 0.4;    // all leaves together, as weighed; judgement
 inline constexpr double most_of_binder = 0.035;  // also the usual legal cap
 inline constexpr double most_of_acid = 0.04;
 inline constexpr double most_of_liquid = 0.03;  // of wine, stock, milk on top of what there is
