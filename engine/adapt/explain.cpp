@@ -29,7 +29,7 @@ public:
         // Where no common unit tells the dose, weight for weight is a custom: of what is far from it no share is claimed.
         constexpr double near_enough = 0.5;  // closeness; judgement
         const Swap& last = knowledge_.records().swaps[stands->swaps.back()];
-        const bool custom = amount_of_dose(stands->role) && stands->closeness < near_enough && !last.note.empty();
+        const bool custom = amount_of_dose(stands->role) && stands->closeness < near_enough && !note_of(stands->swaps, knowledge_).empty();
         if (!custom)
             why.figures.push_back({why.role, dose_of(context_.nominal().unit(line), stands->role) * line.grams.mid,
                                    dose_of(move.per_gram, stands->role) * edit.after, std::string(dose_unit(stands->role))});
@@ -64,7 +64,7 @@ public:
             case Role::heat:
                 return against(edit, Property::heat_mg_kg) ? for_its_part(edit, role) : about(ReasonKind::heat);
             case Role::salt:
-                return for_salt();
+                return for_salt(less);
             case Role::liquid:
                 if (less && acid_loosened() && context_.nominal().unit(line)[Amount::titratable] > 0) return less_acid();
                 if (!less && wants_it_looser()) return loosened_by_wet_acid();
@@ -198,9 +198,11 @@ private:
 
     std::string name(const std::string& id) const { return knowledge_.ingredient(id)->names.front(); }
 
-    Reason for_salt() const {
+    // Less salt to less meat may still be a little more for a kilo of it.
+    Reason for_salt(bool less) const {
+        const bool falls = c_.after.properties[Property::salt_pct_of_meat] < c_.before.properties[Property::salt_pct_of_meat];
         return {ReasonKind::salt,
-                {},
+                less == falls ? "" : "near",
                 {figure("salt", Property::salt_pct_of_meat, "% of meat"), figure("salt", Property::salt_pct, "% of batch")},
                 {},
                 {},

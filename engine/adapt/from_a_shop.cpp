@@ -21,7 +21,17 @@ public:
         const auto all = candidates_for(formula_, l, graph_, context_.nominal(), may_buy).fit;
         for (const auto& candidate : all)
             if (is_usual(candidate) && (!best || candidate.closeness > best->closeness)) best = &candidate;
-        if (!best) return std::nullopt;
+        const Line& line = formula_.lines[l];
+        const Ingredient& own = food(line.ingredient);
+        const bool sold = !stock_.offer(own).excluded && !belongs(own, "gathered", context_.knowledge()) &&
+                          !belongs(own, "seldom-sold", context_.knowledge());
+        if (!best && !sold) return std::nullopt;
+        if (!best) {
+            Reason itself = make_reason(ReasonKind::so_much_on_hand);
+            itself.about = name(line.ingredient);
+            itself.figures = {{"itself", {}, kitchen_grams(line.grams.mid, false), "g"}};
+            return itself;
+        }
         Reason reason;
         reason.kind = ReasonKind::so_much_on_hand;
         reason.about = name(formula_.lines[l].ingredient);
@@ -31,6 +41,7 @@ public:
             reason.foods.push_back(name(best->partner->food.ingredient));
             reason.figures.push_back({"beside", {}, kitchen_grams(best->partner->food.grams.mid, false), "g"});
         }
+        if (sold) reason.figures.push_back({"itself", {}, kitchen_grams(line.grams.mid, false), "g"});
         return reason;
     }
 
@@ -66,11 +77,9 @@ std::vector<Reason> from_a_shop(const Variant& first, const Formula& formula, co
     const Shopping shopping(formula, stock, graph, context);
     for (std::size_t l = 0; l < formula.lines.size() && all.size() < most_told; ++l) {
         const std::string& id = formula.lines[l].ingredient;
-        const bool perhaps = stock.only_perhaps(id);  // sold without it as well
-        const bool left_out =
-            (perhaps || stock.says_missing(id)) &&
-            std::any_of(first.edits.begin(), first.edits.end(), [&](const Edit& e) { return e.kind == EditKind::omit && e.line == id; });
-        if (!left_out || (!perhaps && stock.offer(*context.knowledge().ingredient(id)).excluded)) continue;
+        const bool gone = stock.says_missing(id) || stock.offer(*context.knowledge().ingredient(id)).excluded;
+        const auto leaves_out = [&](const Edit& e) { return e.kind == EditKind::omit && e.line == id; };
+        if (!gone || std::none_of(first.edits.begin(), first.edits.end(), leaves_out)) continue;
         if (auto reason = shopping.for_line(l)) all.push_back(std::move(*reason));
     }
     return all;

@@ -39,6 +39,11 @@ void as_bite(std::vector<Reason>& all, const Distance& distance, const Compared&
     const double before = c.before.properties[Property::heat_mg_kg], after = c.after.properties[Property::heat_mg_kg];
     const double floor = context.constant("advice.floor.heat");
     if (before <= floor || after > floor || distance.wanted(Property::heat_mg_kg)) return;
+    const auto is_chile_to_hand = [&](const Ingredient& food) {
+        return food.roles.front() == Role::heat && food.capsaicinoids && stock.names(food.id) && stock.offer(food).on_hand;
+    };
+    const auto& foods = context.knowledge().records().ingredients;
+    if (std::any_of(foods.begin(), foods.end(), is_chile_to_hand)) return;
     Reason reason = make_reason(ReasonKind::comes_back_as_bite);
     for (const auto& food : context.knowledge().records().ingredients) {
         if (!belongs(food, "bites", context.knowledge()) || !food.most_g_per_kg || stock.offer(food).excluded) continue;

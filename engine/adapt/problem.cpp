@@ -263,14 +263,21 @@ private:
         const Line& line = lines()[l];
         if (line.keep || (!problem_.missing[l] && (!asked_.replace.count(role_of_line(l)) || stays(l)))) return;
         std::size_t taken = 0;
+        bool from_tap = false;
         const auto may_use = [&](const Ingredient& i) {
             if (hard_grain(i, knowledge_) && !stock_.names(i.id)) return false;
             if (!problem_.missing[l] && !serves_fat_want(problem_.formula, l, i, distance_, context_)) return false;
-            return stock_.can_bring(i) && stock_.may_stand_in(i, line) &&
+            return (stock_.can_bring(i) || (from_tap && i.id == "water" && stock_.leaves_in(i))) && stock_.may_stand_in(i, line) &&
                    (problem_.missing[l] || (!price_.brings_a_beast(i) && !cured(i, context_)));
         };
-        const auto candidates =
-            once_each(candidates_for(problem_.formula, l, graph_, context_.nominal(), may_use).fit, problem_.missing[l]);
+        const auto may_match = [&](const Ingredient& i) { return problem_.missing[l] && stock_.names(i.id) && !hard_grain(i, knowledge_); };
+        const auto fit = [&] {
+            return once_each(candidates_for(problem_.formula, l, graph_, context_.nominal(), may_use, may_match).fit, problem_.missing[l]);
+        };
+        auto candidates = fit();
+        // Where the list has nothing for milk, wine or stock, the tap makes up for the liquid.
+        from_tap = candidates.empty() && problem_.missing[l] && role_of_line(l) == Role::liquid;
+        if (from_tap) candidates = fit();
         const std::size_t first = problem_.moves.size();
         const bool filled = place_.is_bulk(l) && std::any_of(candidates.begin(), candidates.end(), [&](const Candidate& c) {
                                 return place_.fills(l, c, stock_.offer(c.food).grams.value_or(base_mass_));
@@ -282,7 +289,7 @@ private:
             if (filled && !is_vegetable(ingredient(candidate.food).tissue)) continue;
             if (!offer_stand_in(l, candidate)) continue;
             ++taken;
-            if (candidate.partner && !in_two_parts(candidate) && problem_.missing[l])
+            if (candidate.partner && !candidate.in_two_parts() && problem_.missing[l])
                 offer_partner(l, candidate.partner->food, candidate.role);
         }
         // The only stand-in of a vegetable holds its bulk.
@@ -308,7 +315,7 @@ private:
         move.into = same;
         move.most = std::min(most, room_for(move, candidate));
         if (same && place_.adds_nothing(l, candidate, unit(move.food), move.most)) return false;
-        if (in_two_parts(candidate) && !add_second_part(move, candidate)) return false;
+        if (candidate.in_two_parts() && !add_second_part(move, candidate)) return false;
         move.least = place_.least(l, candidate, whole);
         if (move.least > move.most && !place_.little_will_do(l, candidate, move.most)) return false;
         move.least = std::min(move.least, move.most);
@@ -324,8 +331,6 @@ private:
         push(std::move(move));
         return true;
     }
-
-    static bool in_two_parts(const Candidate& candidate) { return candidate.partner && candidate.partner->named; }
 
     // Where a swap names two foods they come in together, in its proportion; the first is counted with what both bring of the role.
     bool add_second_part(Move& move, const Candidate& candidate) {
@@ -397,11 +402,11 @@ private:
                 {most, room_for_more(*move.into), is_meat(*move.into) ? base_mass_ : most_of_batch(role_of_line(*move.into)) * base_mass_});
             // More of another herb or spice: no more of it than a taster forgives.
             // Nor is a herb that is there taken for another by the handful: what tastes of itself is no filling.
-            const bool herb = contains(ingredient(move.food).roles, Role::herb) && !near_kin(move) && !in_two_parts(candidate);
+            const bool herb = contains(ingredient(move.food).roles, Role::herb) && !near_kin(move) && !candidate.in_two_parts();
             if (herb) most = std::min(most, twice_more * lines()[*move.into].grams.mid);
             if (!interchangeable(role_of_line(*move.into)))
                 most = std::min(most, std::max(raise_share * lines()[*move.into].grams.mid,
-                                               near_kin(move) || in_two_parts(candidate) ? move.stands_for.front().equal_grams : 0));
+                                               near_kin(move) || candidate.in_two_parts() ? move.stands_for.front().equal_grams : 0));
             return most;
         }
         if (const auto left = left_.find(move.food.ingredient); left != left_.end())
@@ -440,7 +445,8 @@ private:
             const bool asked_for = asked_.by_goal.count(role) > 0;
             move.price = price_.of_addition(ingredient, asked_for, usual[f].rare);
             if (role == Role::green && raises_own(role)) move.price += context_.constant("advice.price.no-custom");
-            move.least = least_of_addition * move.most;
+            move.least =
+                std::max(least_of_addition * move.most, std::min(move.most, least_worth_adding(ingredient, role, context_) * base_mass_));
             if (move.most > 0) push(std::move(move));
         }
     }

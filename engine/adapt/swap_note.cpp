@@ -28,7 +28,7 @@ std::string note_of(const std::vector<std::size_t>& swaps, const Knowledge& know
     const Swap& last = knowledge.records().swaps[swaps.back()];
     // By a detour the note is about a food that the formula has not.
     if (last.note.empty() || swaps.size() > 1) return {};
-    return without_name(last.note, *knowledge.ingredient(last.to));
+    return last.any() ? last.note : without_name(last.note, *knowledge.ingredient(last.to));
 }
 
 }  // namespace standin

@@ -58,7 +58,9 @@ public:
         answer.roles = ingredient.roles;
         on_page_.add(base_);
         std::vector<Ranked> ranked;
-        Candidates candidates = candidates_for(formula_, line_, graph, context_.nominal(), [&](const Ingredient& i) { return to_hand(i); });
+        Candidates candidates = candidates_for(
+            formula_, line_, graph, context_.nominal(), [&](const Ingredient& i) { return to_hand(i); },
+            [&](const Ingredient& i) { return stock_.names(i.id); });
         for (auto& candidate : candidates.fit) ranked.push_back(balanced(std::move(candidate)));
         std::stable_sort(ranked.begin(), ranked.end(), [](const Ranked& a, const Ranked& b) { return a.standing < b.standing; });
         once_each(ranked);
@@ -187,7 +189,7 @@ private:
         if (candidate.partner) s.partner = partner(*candidate.partner);
         s.closeness = candidate.closeness;
         s.path.push_back(formula_.lines[line_].ingredient);
-        for (const auto swap : candidate.swaps) s.path.push_back(records.swaps[swap].to);
+        for (const auto swap : candidate.swaps) s.path.push_back(records.swaps[swap].any() ? ingredient.id : records.swaps[swap].to);
         s.dose_reason = dose_reason(candidate);
         s.dose = in_full(s.dose_reason);
         s.trims = ranked.trimmed.trims;

@@ -33,7 +33,8 @@ public:
         sources();
         names();
         for (const auto& ingredient : records_.ingredients) composition(ingredient);
-        for (const auto& swap : records_.swaps) ends(swap);
+        for (const auto& swap : records_.swaps)
+            if (!swap.any()) ends(swap);
         for (const auto& condition : records_.conditions)
             if (!condition.preparation.empty() && !preparations_.count(condition.preparation))
                 add("condition " + condition.id, "no preparation \"" + condition.preparation + "\"",

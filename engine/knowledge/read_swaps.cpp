@@ -5,7 +5,7 @@
 namespace standin {
 
 std::string swap_key(const Swap& swap) {
-    std::string key = "swap " + std::string(spelling(swap.role)) + " " + swap.from + " > " + swap.to;
+    std::string key = "swap " + std::string(spelling(swap.role)) + (swap.any() ? " any" : " " + swap.from + " > " + swap.to);
     for (const auto& step : swap.prepared) key += ", " + step;
     if (swap.partner) key += ", with " + swap.partner->ingredient;
     return key;
@@ -48,6 +48,16 @@ Swap swap_of(ObjectReader& r, Role role) {
     return s;
 }
 
+Swap any_of(ObjectReader r, Role role) {
+    Swap s;
+    s.role = role;
+    s.closeness = r.number("closeness");
+    s.note = r.text("note");
+    s.source = r.text("source");
+    if (!(s.closeness > 0 && s.closeness <= 1)) r.fault("closeness", "closeness must lie in (0, 1]");
+    return s;
+}
+
 Swap returned(const Swap& swap) {
     Swap back = swap;
     std::swap(back.from, back.to);
@@ -80,6 +90,12 @@ void read_swaps(const JsonNode& root, Problems& problems, KnowledgeFiles& into) 
     ObjectReader r(root, problems);
     const Role role = enumerated<Role>(r, "role");
     r.text_or("note");
+    if (const JsonNode* any = r.child("any", JsonNode::Kind::object)) {
+        const Swap swap = any_of(ObjectReader(*any, problems), role);
+        if (!into.places.try_emplace(swap_key(swap), describe(problems.file(), any->place)).second)
+            r.fault("any", "this stands here a second time: " + swap_key(swap));
+        into.records.swaps.push_back(swap);
+    }
     for (const auto& item : r.list("swaps", true)) {
         ObjectReader one(item, problems);
         const bool both_ways = one.flag("both_ways");

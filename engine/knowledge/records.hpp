@@ -140,7 +140,7 @@ struct SwapPartner {
 
 struct Swap {
     Role role = Role::green;
-    std::string from, to, note, source;
+    std::string from, to, note, source;  // neither end: any food of the role for any other, by dose, where nothing better is known
     std::vector<std::string> prepared, needs;
     Basis basis = Basis::dose;
     std::optional<Quantity> ratio;
@@ -150,6 +150,8 @@ struct Swap {
     bool trade = false;     // what makers take without asking
     bool derived = false;
     bool returned = false;  // the way back of one that goes both ways: without a note, which told of the other end
+
+    bool any() const { return from.empty() && to.empty(); }
 };
 
 /// What a swap may ask for beside the weight: a preparation of the stand-in, or a bound on how the batch is made, or just care.

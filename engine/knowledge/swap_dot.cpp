@@ -48,7 +48,7 @@ public:
         for (const auto& i : records.ingredients) ingredients_.emplace(i.id, &i);
         for (const auto& p : records.preparations) preparations_.emplace(p.id, p.names.empty() ? p.id : p.names.front());
         for (const auto& s : records.swaps)
-            if ((!role || s.role == *role) && (!centre || s.from == centre->id || s.to == centre->id)) swaps_.push_back(&s);
+            if (!s.any() && (!role || s.role == *role) && (!centre || s.from == centre->id || s.to == centre->id)) swaps_.push_back(&s);
     }
 
     std::string text() && {

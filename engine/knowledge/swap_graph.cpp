@@ -10,6 +10,8 @@
 #include <tuple>
 #include <unordered_map>
 
+#include "core/contains.hpp"
+
 namespace standin {
 namespace {
 
@@ -59,6 +61,7 @@ struct SwapGraph::Inside {
     const Knowledge* knowledge;
     std::size_t ingredients;
     std::unordered_map<std::string_view, std::size_t> index;
+    std::map<Role, std::size_t> any;                       // the swap that holds for all foods of a role
     std::multimap<std::size_t, std::size_t> in_two_parts;  // swaps with a partner, by the ingredient they replace
     Graph graph;                                           // built in place: copying one trips a warning inside Boost 1.74
 
@@ -71,6 +74,10 @@ SwapGraph::SwapGraph(const Knowledge& knowledge) : inside_(std::make_unique<Insi
     for (std::size_t i = 0; i < records.ingredients.size(); ++i) index.emplace(records.ingredients[i].id, i);
     for (std::size_t s = 0; s < records.swaps.size(); ++s) {
         const Swap& swap = records.swaps[s];
+        if (swap.any()) {
+            inside_->any.emplace(swap.role, s);
+            continue;
+        }
         if (swap.partner) {  // its weights are those of this pair: nothing leads on from it
             inside_->in_two_parts.emplace(index.at(swap.from), s);
             continue;
@@ -132,6 +139,13 @@ std::vector<SwapPath> SwapGraph::from(Role role, std::size_t ingredient) const {
     for (auto& [key, path] : best) paths.push_back(std::move(path));
     std::stable_sort(paths.begin(), paths.end(), [](const SwapPath& a, const SwapPath& b) { return a.closeness > b.closeness; });
     return paths;
+}
+
+std::optional<SwapPath> SwapGraph::any(Role role, std::size_t ingredient, std::size_t to) const {
+    const auto& foods = inside_->knowledge->records().ingredients;
+    const auto found = inside_->any.find(role);
+    if (found == inside_->any.end() || to == ingredient || !contains(foods[to].roles, role)) return std::nullopt;
+    return SwapPath{to, inside_->knowledge->records().swaps[found->second].closeness, {found->second}};
 }
 
 }  // namespace standin

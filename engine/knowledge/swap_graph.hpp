@@ -2,6 +2,7 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -25,6 +26,9 @@ public:
     /// The closest path to every stand-in of `ingredient` (index) in `role`, nearest first, ties by id. A stand-in that must be prepared
     /// in different ways counts once for each; the ingredient itself only where a swap says how to prepare it.
     std::vector<SwapPath> from(Role role, std::size_t ingredient) const;
+
+    /// A rough match: `to` for `ingredient` as any food of the role for any other, where the knowledge has such a swap.
+    std::optional<SwapPath> any(Role role, std::size_t ingredient, std::size_t to) const;
 
 private:
     struct Inside;

@@ -115,9 +115,14 @@ std::string weight_for_weight(const Reason& r) {
 std::string so_much(const Reason& r, Units units) {
     if (r.figures.empty()) return listed(r.foods) + " on hand";
     const Figure& f = r.figures.front();
-    if (!r.about.empty())
-        return "from a shop, for the " + r.about + ": " + weight_in(f.after, units) + " " + r.foods.front() +
-               (r.figures.size() > 1 ? " and " + weight_in(r.figures[1].after, units) + " " + r.foods[1] : "");
+    if (!r.about.empty()) {
+        const Figure* itself = figure(r, "itself");
+        const std::string same = itself ? weight_in(itself->after, units) + " " + r.about : "";
+        if (r.foods.empty()) return "from a shop: " + same;
+        const std::string other = weight_in(f.after, units) + " " + r.foods.front() +
+                                  (r.foods.size() > 1 ? " and " + weight_in(r.figures[1].after, units) + " " + r.foods[1] : "");
+        return same.empty() ? "from a shop, for the " + r.about + ": " + other : "from a shop: " + same + ", or " + other;
+    }
     return "about " + weight_in(f.after, units) + " " + listed(r.foods) + " on hand" +
            (f.before && *f.before > 0 ? " in place of " + weight_in(*f.before, units) : "");
 }

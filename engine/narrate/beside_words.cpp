@@ -54,6 +54,10 @@ std::string beside_words(const Reason& r) {
         case ReasonKind::kept_by_packet:
             return "Kept as you ask: " + listed(r.foods) +
                    ". A bought one may hold it: read the packet, and use only one that says it holds none.";
+        case ReasonKind::off_the_list:
+            return "Of your list it leaves out " + listed(r.foods) + ".";
+        case ReasonKind::perhaps_off_the_list:
+            return "Of your list it leaves out " + listed(r.foods) + ", which may hold it as bought; a packet that names none would do.";
         case ReasonKind::list_tells_of_it:
             return "Of your list it leaves out " + listed(r.foods) + ": \"" + r.about + "\".";
         case ReasonKind::only_that_food:

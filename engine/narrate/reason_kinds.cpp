@@ -96,6 +96,8 @@ constexpr std::array words_of_kinds = std::to_array<std::string_view>({"stands-i
                                                                        "too-heavy",
                                                                        "makes-up-liquid",
                                                                        "kept-by-packet",
+                                                                       "off-the-list",
+                                                                       "perhaps-off-the-list",
                                                                        "list-tells-of-it",
                                                                        "only-that-food",
                                                                        "against-each-other",

@@ -67,8 +67,9 @@ std::string not_there(const Reason& r, Units units) {
 
 std::string salt(const Reason& r, Units units) {
     if (r.figures.empty()) return "salt follows the other changes";
-    return holds(r) ? "keeps " + moves({r.figures.front().what, {}, r.figures.front().after, r.figures.front().unit}, units)
-                    : moves(r.figures.front(), units);
+    const Figure& f = r.figures.front();
+    if (!holds(r) && r.role != "near") return moves(f, units);
+    return "keeps " + moves({f.what + (holds(r) ? "" : " near"), {}, f.after, f.unit}, units);
 }
 
 constexpr const char* glue = "dissolved protein is the glue";

@@ -69,7 +69,8 @@ std::optional<PartnerFood> Partners::bring(double lacking, Role role, const Line
         if (last.partner || last.most_share < 1 || !food.allergens.empty() || belongs(food, "seldom-sold", knowledge)) continue;
         Line small = prepared_like({}, food, preparations_of(last, knowledge), knowledge);
         const double per_gram = dose_of(nominal_.unit(small), role);
-        if (!(per_gram > 0) || lacking / per_gram > most || (role == Role::acid && portions_.vegetable(small))) continue;
+        const double flesh = role == Role::heat && portions_.vegetable(small) ? 2 : 1;  // a pod is flesh beside its heat; judgement
+        if (!(per_gram > 0) || lacking / per_gram > flesh * most || (role == Role::acid && portions_.vegetable(small))) continue;
         // What the formula has is at hand and known to its eaters; else what every kitchen has.
         const double worth = path.closeness + (in_formula(food) ? constant("stand_ins.partner.at_hand") : 0) +
                              constant("stand_ins.partner.usual") * usual(food, role);

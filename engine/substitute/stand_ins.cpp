@@ -1,11 +1,13 @@
 #include "substitute/stand_ins.hpp"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <set>
 #include <string>
 
 #include "core/band.hpp"
+#include "core/contains.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/kinds.hpp"
 #include "substitute/carried_over.hpp"
@@ -18,18 +20,21 @@ namespace {
 
 class Candidacy {
 public:
-    Candidacy(const Formula& formula, std::size_t line, const SwapGraph& graph, const Nominal& nominal, const MayUse& may_use)
+    Candidacy(const Formula& formula, std::size_t line, const SwapGraph& graph, const Nominal& nominal, const MayUse& may_use,
+              const MayUse& may_match)
         : formula_(formula),
           line_(formula.lines[line]),
           graph_(graph),
           nominal_(nominal),
           may_use_(may_use),
+          may_match_(may_match),
           portions_(formula, line, nominal),
           partners_(formula, line, portions_, nominal, may_use) {}
 
     Candidates all() && {
         for (const Role role : ingredient().roles) {
-            const auto paths = graph_.from(role, index_of(knowledge(), line_.ingredient));
+            auto paths = graph_.from(role, index_of(knowledge(), line_.ingredient));
+            if (may_match_) add_rough(paths, role);
             for (const auto& path : paths)
                 if (may_use_(records().ingredients[path.to]) && !undoes(records().ingredients[path.to])) weigh(path, role, paths);
         }
@@ -41,6 +46,31 @@ private:
     const Knowledge& knowledge() const { return nominal_.knowledge(); }
     const Records& records() const { return knowledge().records(); }
     const Ingredient& ingredient() const { return *knowledge().ingredient(line_.ingredient); }
+
+    // What no swap leads to, and what one leads to only from too far.
+    void add_rough(std::vector<SwapPath>& paths, Role role) const {
+        const double least = knowledge().parameter("stand_ins.least.closeness").mid;
+        const std::size_t own = index_of(knowledge(), line_.ingredient);
+        std::set<std::size_t> reached;
+        for (const auto& path : paths)
+            if (path.closeness >= least) reached.insert(path.to);
+        for (std::size_t to = 0; to < records().ingredients.size(); ++to) {
+            const Ingredient& food = records().ingredients[to];
+            if (reached.count(to) || !may_match_(food) || !matches_roughly(food, role)) continue;
+            if (auto path = graph_.any(role, own, to)) paths.push_back(std::move(*path));
+        }
+    }
+
+    // What the line is there for first, by what the food is there for first: bacon sours nothing, and wine is no lean; but what is sour and
+    // no seasoning sours. A herb is there for its taste beside its green.
+    bool matches_roughly(const Ingredient& food, Role role) const {
+        constexpr std::array sour{Role::acid, Role::liquid, Role::green, Role::sweet, Role::binder};
+        const bool serves = food.roles.front() == role || role == Role::heat || (role == Role::acid && contains(sour, food.roles.front()));
+        const bool first = ingredient().roles.front() == role && serves;
+        const auto tastes_as = [&](Role taste) { return !contains(ingredient().roles, taste) || contains(food.roles, taste); };
+        const bool leaf = role != Role::green || (tastes_as(Role::herb) && tastes_as(Role::allium) && !contains(food.roles, Role::heat));
+        return first && leaf && food.meat.has_value() == ingredient().meat.has_value();
+    }
 
     // Crumbs for gluten-free crumbs: who takes those takes them for what they are without.
     bool undoes(const Ingredient& to) const {
@@ -141,6 +171,7 @@ private:
     const SwapGraph& graph_;
     const Nominal& nominal_;
     const MayUse& may_use_;
+    const MayUse& may_match_;
     Portions portions_;
     Partners partners_;
     Candidates all_;
@@ -149,8 +180,9 @@ private:
 
 }  // namespace
 
-Candidates candidates_for(const Formula& formula, std::size_t line, const SwapGraph& graph, const Nominal& nominal, const MayUse& may_use) {
-    return Candidacy(formula, line, graph, nominal, may_use).all();
+Candidates candidates_for(const Formula& formula, std::size_t line, const SwapGraph& graph, const Nominal& nominal, const MayUse& may_use,
+                          const MayUse& may_match) {
+    return Candidacy(formula, line, graph, nominal, may_use, may_match).all();
 }
 
 Material counted_as(const Candidate& candidate, const Line& line, const Nominal& nominal) {

@@ -31,6 +31,8 @@ struct Candidate {
 
     /// Of the trade by itself, not by way of a third food.
     bool of_custom() const { return trade && swaps.size() == 1; }
+    /// Its swap names two foods, which come in together.
+    bool in_two_parts() const { return partner && partner->named; }
 };
 
 /// A stand-in that is known and was not proposed.
@@ -48,8 +50,10 @@ struct Candidates {
 
 /// Every stand-in reachable for line number `line` in any of its ingredient's roles, the main role first, nearest first within a role; each
 /// food (ingredient with preparations, and partner) once. `may_use` says what may be brought in. Preparations of the line carry over where
-/// they fit, and those that a condition of the swap asks for are done.
-Candidates candidates_for(const Formula& formula, std::size_t line, const SwapGraph& graph, const Nominal& nominal, const MayUse& may_use);
+/// they fit, and those that a condition of the swap asks for are done. What `may_match` names, is solid or liquid as the line is and stands
+/// in by no swap is matched roughly: what it brings of the role is put right, the taste is another.
+Candidates candidates_for(const Formula& formula, std::size_t line, const SwapGraph& graph, const Nominal& nominal, const MayUse& may_use,
+                          const MayUse& may_match = {});
 
 /// A food as it comes in by itself in `role`: prepared as the closest swap that brings it asks for.
 Line brought_in(const Ingredient& food, Role role, const Knowledge& knowledge);

@@ -48,7 +48,7 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
                            "without \"" + written + "\": the words beside the lines say \"" + words +
                                "\", and no line holds that, so that nothing can be left out for it. Give it a line, or take "
                                "the words out where they are not true");
-        stock.leave_out(formula, *exclusion);
+        stock.leave_out(formula, *exclusion, request.have ? request.have->items : std::vector<InventoryItem>{});
         allergy = allergy || exclusion->allergy;
     }
     if (allergy) stock.guard_allergens(formula);
@@ -109,7 +109,25 @@ std::set<std::string> Stock::kept_by_packet(const Formula& formula, const Exclus
     return kept;
 }
 
-void Stock::leave_out(const Formula& formula, const Exclusion& exclusion) {
+// What is on the list and is not taken for the sake of the word: surely, and what only may hold it.
+std::vector<Reason> Stock::off_the_list(const Exclusion& exclusion, const Formula& formula, const std::vector<InventoryItem>& items) const {
+    std::vector<std::string> surely, perhaps;
+    for (const auto& item : items) {
+        const auto is_line = [&](const Line& line) { return line.ingredient == item.ingredient; };
+        if (!exclusion.foods.count(item.ingredient) || std::any_of(formula.lines.begin(), formula.lines.end(), is_line)) continue;
+        Line plain;
+        plain.ingredient = item.ingredient;
+        tell(plain);
+        auto& names = exclusion.kind && only_may_hold(plain, exclusion) ? perhaps : surely;
+        if (const auto& name = knowledge_->ingredient(item.ingredient)->names.front(); !contains(names, name)) names.push_back(name);
+    }
+    std::vector<Reason> all;
+    if (!surely.empty()) all.push_back(make_reason(ReasonKind::off_the_list, {}, std::move(surely)));
+    if (!perhaps.empty()) all.push_back(make_reason(ReasonKind::perhaps_off_the_list, {}, std::move(perhaps)));
+    return all;
+}
+
+void Stock::leave_out(const Formula& formula, const Exclusion& exclusion, const std::vector<InventoryItem>& items) {
     const auto kept = kept_by_packet(formula, exclusion);
     for (const auto& food : exclusion.foods)
         if (!kept.count(food)) left_out_.insert(food);
@@ -122,6 +140,7 @@ void Stock::leave_out(const Formula& formula, const Exclusion& exclusion) {
             out.notes.push_back(make_reason(ReasonKind::list_tells_of_it, {}, {name(food)}));
             out.notes.back().about = declared.front().words;
         }
+    for (auto& off : off_the_list(exclusion, formula, items)) out.notes.push_back(std::move(off));
     for (const auto& food : kept) out.notes.push_back(make_reason(ReasonKind::kept_by_packet, {}, {name(food)}));
     out.note = in_a_row(out.notes);
     for (const auto& line : formula.lines) {
@@ -164,11 +183,20 @@ void Stock::take_list(const Inventory& have) {
     missing_.insert(have.missing.begin(), have.missing.end());
 }
 
+// Of fresh produce that the list does not name there is what the formula takes, and no more; of what keeps in a kitchen, plenty.
+std::optional<double> Stock::as_much_as_asked(const std::string& ingredient, const Formula& formula) const {
+    if (everything_ || !belongs(*knowledge_->ingredient(ingredient), "fresh", *knowledge_)) return std::nullopt;
+    double grams = 0;
+    for (const auto& line : formula.lines)
+        if (line.ingredient == ingredient) grams += bought_per_gram(line, *knowledge_) * line.grams.mid;
+    return grams;
+}
+
 void Stock::presume(const Formula& formula, const Inventory& have, bool for_a_want) {
     Formula wanted = formula;  // of what is to be left out nothing is presumed
     std::erase_if(wanted.lines, [&](const Line& line) { return left_out_.count(line.ingredient) > 0; });
     for (auto& one : presumed_of(wanted, have, for_a_want, *knowledge_)) {
-        if (one.on_hand && !one.ingredient.empty()) have_.emplace(one.ingredient, std::nullopt);
+        if (one.on_hand && !one.ingredient.empty()) have_.emplace(one.ingredient, as_much_as_asked(one.ingredient, formula));
         else if (!one.ingredient.empty()) missing_.insert(one.ingredient);
         if (!one.says.empty()) presumed_.push_back(std::move(one));
     }

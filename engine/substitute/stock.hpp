@@ -66,9 +66,11 @@ private:
     void note_told(const Inventory& have);
     bool only_may_hold(const Line& told, const Exclusion& exclusion) const;
     std::set<std::string> kept_by_packet(const Formula& formula, const Exclusion& exclusion) const;
-    void leave_out(const Formula& formula, const Exclusion& exclusion);
+    std::vector<Reason> off_the_list(const Exclusion& exclusion, const Formula& formula, const std::vector<InventoryItem>& items) const;
+    void leave_out(const Formula& formula, const Exclusion& exclusion, const std::vector<InventoryItem>& items);
     void guard_allergens(const Formula& formula);
     void take_list(const Inventory& have);
+    std::optional<double> as_much_as_asked(const std::string& ingredient, const Formula& formula) const;
     void presume(const Formula& formula, const Inventory& have, bool for_a_want);
 
     const Knowledge* knowledge_ = nullptr;

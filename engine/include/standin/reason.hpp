@@ -110,13 +110,15 @@ enum class ReasonKind {
     none_of_it,      ///< the formula has nothing of that kind
 
     // What is told of a list beside the search.
-    asks_of_making,      ///< a stand-in, `foods`, left out for `asks`, which the formula's own making goes against
-    too_heavy,           ///< likewise, for so many times the weight that it would take
-    makes_up_liquid,     ///< water beside a stand-in
-    kept_by_packet,      ///< `foods` stay as the maker asks, though a bought one may hold what is left out
-    list_tells_of_it,    ///< the list itself says, in the words `about`, that `foods` hold what is left out
-    only_that_food,      ///< only the food named is left out, not all with the allergens `foods`
-    against_each_other,  ///< the first of `foods` is asked for and left out by the word `about`; the others are allergens it brings
+    asks_of_making,        ///< a stand-in, `foods`, left out for `asks`, which the formula's own making goes against
+    too_heavy,             ///< likewise, for so many times the weight that it would take
+    makes_up_liquid,       ///< water beside a stand-in
+    kept_by_packet,        ///< `foods` stay as the maker asks, though a bought one may hold what is left out
+    off_the_list,          ///< of the list `foods` are not taken, for they are what is left out
+    perhaps_off_the_list,  ///< likewise, for they may hold it as bought
+    list_tells_of_it,      ///< the list itself says, in the words `about`, that `foods` hold what is left out
+    only_that_food,        ///< only the food named is left out, not all with the allergens `foods`
+    against_each_other,    ///< the first of `foods` is asked for and left out by the word `about`; the others are allergens it brings
 
     // How large a sheet is, and what stands on its label.
     as_the_formula,     ///< not scaled
