@@ -90,7 +90,7 @@ std::string pieces(const SheetYield& y, Units units) {
 }
 
 std::string casing(const SheetYield& y, Units units) {
-    return y.diameter_mm ? y.casing + " casing of " + length(*y.diameter_mm, units) : "";
+    return y.diameter_mm ? y.casing + (y.casing.empty() ? "casing of " : " casing of ") + length(*y.diameter_mm, units) : "";
 }
 
 std::string casing_needed(const SheetYield& y, Units units) {

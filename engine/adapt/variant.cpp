@@ -175,12 +175,12 @@ private:
         built_.formula.title = problem_.formula.title;
         built_.formula.note = problem_.formula.note;
         built_.formula.beside = problem_.formula.beside;
-        stock_.leave_out_beside(built_.formula);
         built_.formula.declared = problem_.formula.declared;
         for (const auto& told : problem_.formula.read_as)
             if (is_of_safety(told)) built_.formula.read_as.push_back(told);
         built_.formula.to_do = problem_.formula.to_do;
         built_.formula.process = option.process;
+        stock_.leave_out_beside(built_.formula);
         for (const auto& change : option.changes)
             built_.edits.push_back({EditKind::process, PlainEdit::none, PlainEdit::none, 0, 0, &change, 0});
     }

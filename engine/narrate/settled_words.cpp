@@ -39,6 +39,9 @@ std::string wet_leaves(const Reason& r) {
 
 // A casing is of an animal too.
 std::string casing_named(const Reason& r) {
+    if (r.role.empty())
+        return "Nothing says of which animal the casing is, and who must not eat that animal must not eat it: the packet tells. It is an "
+               "ingredient: name it on the label.";
     std::string note = "A " + r.role + " casing is an ingredient: name it on the label.";
     if (r.about == "pork")
         note += " It is pork, which this formula is not: for whoever eats none take sheep, or collagen stated to be of beef.";

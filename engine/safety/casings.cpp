@@ -17,6 +17,10 @@ bool mass_holds(const Formula& formula, const Kind& beast, const Knowledge& know
     });
 }
 
+bool is_link(const Formula& formula, const Knowledge& knowledge) {
+    return formula.process.diameter_mm && *formula.process.diameter_mm < knowledge.parameter("bench.link.widest").mid;
+}
+
 CautionText casing_caution(const Beside& casing, const std::vector<std::string>& beasts, bool sure) {
     Reason reason = make_reason(ReasonKind::casing_of_animal, {}, {casing.written});
     reason.about = "casing-animal";
@@ -41,6 +45,32 @@ std::vector<CautionText> animals_of_casings(const Formula& formula, const Knowle
         if (!beasts.empty()) all.push_back(casing_caution(casing, beasts, name == "hog" || name == "beef"));
     }
     return all;
+}
+
+std::string usual_casing(double mm, const Knowledge& knowledge) {
+    if (mm <= knowledge.parameter("bench.casing.sheep-up-to").mid) return "sheep";
+    return mm <= knowledge.parameter("bench.casing.hog-up-to").mid ? "hog" : "beef";
+}
+
+std::string casing_presumed(const Formula& formula, const Knowledge& knowledge) {
+    if (!is_link(formula, knowledge)) return {};
+    std::string usual = usual_casing(*formula.process.diameter_mm, knowledge);
+    for (const auto* id : {"pork", "beef", "lamb"}) {
+        const Kind* beast = kind_of(id, knowledge);
+        const bool its_own = beast && casing_belongs(usual, *beast, knowledge);
+        if (beast && (its_own || beast->id == "pork") && mass_holds(formula, *beast, knowledge)) return usual;
+    }
+    return {};
+}
+
+bool width_takes(const Kind& kind, const Formula& formula, const Knowledge& knowledge) {
+    return is_link(formula, knowledge) && std::none_of(formula.beside.begin(), formula.beside.end(), is_casing) &&
+           casing_belongs(usual_casing(*formula.process.diameter_mm, knowledge), kind, knowledge);
+}
+
+void forget_width(Formula& formula, const Knowledge& knowledge) {
+    if (is_link(formula, knowledge) && std::none_of(formula.beside.begin(), formula.beside.end(), is_casing))
+        formula.process.diameter_mm.reset();
 }
 
 }  // namespace standin

@@ -6,6 +6,8 @@
 #include "core/words.hpp"
 #include "knowledge/season.hpp"
 #include "models/as_bought.hpp"
+#include "safety/casings.hpp"
+#include "safety/wording.hpp"
 #include "substitute/stock_presumed.hpp"
 
 namespace standin {
@@ -82,10 +84,12 @@ void Stock::tell(Line& line) const {
 }
 
 void Stock::leave_out_beside(Formula& formula) const {
+    const bool had_casing = std::any_of(formula.beside.begin(), formula.beside.end(), is_casing);
     std::erase_if(formula.beside, [&](const Beside& beside) {
         return std::any_of(excluded_.begin(), excluded_.end(),
                            [&](const Excluded& word) { return contains(word.casings, beside.written); });
     });
+    if (width_goes_ || had_casing) forget_width(formula, *knowledge_);
 }
 
 // Neither the food itself nor what is told of it is of the kind; what is bought as it may be.
@@ -132,6 +136,11 @@ void Stock::leave_out(const Formula& formula, const Exclusion& exclusion, const 
     for (const auto& food : exclusion.foods)
         if (!kept.count(food)) left_out_.insert(food);
     Excluded out{exclusion.word, exclusion.takes, {}, {}, beside_excluded(formula, exclusion, *knowledge_), {}};
+    if (exclusion.kind && width_takes(*exclusion.kind, formula, *knowledge_)) {
+        width_goes_ = true;
+        out.casings.push_back("a casing of " + shown(*formula.process.diameter_mm) + " mm, as a rule of " +
+                              usual_casing(*formula.process.diameter_mm, *knowledge_));
+    }
     const auto name = [&](const std::string& food) { return knowledge_->ingredient(food)->names.front(); };
     if (exclusion.note) out.notes.push_back(*exclusion.note);
     for (const auto& [food, declared] : told_)

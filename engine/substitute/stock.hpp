@@ -78,6 +78,7 @@ private:
     std::set<std::string> named_, missing_, left_out_, perhaps_out_;
     std::vector<Presumption> presumed_;
     std::vector<Excluded> excluded_;
+    bool width_goes_ = false;                                ///< links by a width alone, of what is left out
     std::map<std::string, std::set<std::string>> only_for_;  // by line: what the maker wants in its place
     std::map<std::string, double> least_;
     std::map<std::string, std::vector<Declared>> told_;    // by ingredient: what the list says that it holds

@@ -6,15 +6,11 @@
 #include <optional>
 
 #include "knowledge/kinds.hpp"
+#include "safety/casings.hpp"
 #include "safety/exclusions.hpp"
 
 namespace standin {
 namespace {
-
-std::string casing_for(double mm, const Knowledge& knowledge) {
-    if (mm <= knowledge.parameter("bench.casing.sheep-up-to").mid) return "sheep";
-    return mm <= knowledge.parameter("bench.casing.hog-up-to").mid ? "hog" : "beef";
-}
 
 // What the formula itself names goes before what is sold so wide.
 std::optional<std::string> casing_beside(const Formula& formula, const Knowledge& knowledge) {
@@ -45,7 +41,7 @@ SheetYield makes_of(const Formula& formula, const Prediction& prediction, const 
         y.length_mm = asked.grams ? *asked.grams / grams_a_mm : asked.link_mm.value_or(parameter("bench.link.length"));
         y.length_said = asked.grams || asked.link_mm;
         y.piece_g = *y.length_mm * grams_a_mm;
-        y.casing = casing_beside(formula, knowledge).value_or(casing_for(*y.diameter_mm, knowledge));
+        y.casing = casing_beside(formula, knowledge).value_or(casing_presumed(formula, knowledge));
         y.casing_g_a_metre = 1000 * grams_a_mm;
         y.casing_m = parameter("bench.casing.over") * y.batch_g / *y.casing_g_a_metre;
     }

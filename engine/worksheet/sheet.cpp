@@ -72,7 +72,7 @@ void warn_of_the_scale(Sheet& sheet) {
 // A casing is of an animal too.
 void warn_of_the_casing(Sheet& sheet, const Knowledge& knowledge) {
     const std::string& casing = sheet.makes.casing;
-    if (casing.empty()) return;
+    if (!sheet.makes.casing_m) return;
     const auto holds = [&](Species species) {
         return std::any_of(sheet.formula.lines.begin(), sheet.formula.lines.end(), [&](const Line& l) {
             const auto& meat = knowledge.ingredient(l.ingredient)->meat;

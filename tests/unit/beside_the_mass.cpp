@@ -153,6 +153,34 @@ TEST_CASE("casings: --without pork takes those of hog, of collagen and of no tol
     CHECK(engine().adapt(of("2000 g beef chuck", "sheep casings 22 mm"), request)->excluded.front().casings.empty());
 }
 
+TEST_CASE("casings: what is left out takes the width along, and no sheet names a casing of it") {
+    for (const auto& [meat, casing, word] :
+         {std::tuple{"2000 g lamb shoulder", "hog casings 32 mm", "pork"}, std::tuple{"2000 g beef chuck", "sheep casings 22 mm", "lamb"},
+          std::tuple{"2000 g chicken thigh", "natural casings 30 mm", "pork"}, std::tuple{"2000 g chicken thigh", "casing: 30 mm", "pork"},
+          std::tuple{"2000 g pork shoulder", "diameter: 22 mm", "lamb"}, std::tuple{"2000 g chicken thigh", "diameter: 32 mm", "halal"}}) {
+        CAPTURE(meat, casing, word);
+        AdaptRequest request;
+        request.without = {word};
+        const auto answer = engine().adapt(of(meat, casing), request);
+        REQUIRE(answer);
+        CHECK(answer->excluded.front().casings.size() == 1);
+        REQUIRE_FALSE(answer->variants.empty());
+        for (const auto& variant : answer->variants) {
+            CHECK_FALSE(variant.formula.process.diameter_mm);
+            const auto sheet = engine().sheet(variant.formula, {});
+            REQUIRE(sheet);
+            CHECK(sheet->makes.shape == "patty");
+            CHECK_FALSE(sheet->makes.casing_m);
+        }
+    }
+    AdaptRequest request;
+    request.without = {"pork"};
+    CHECK(engine().adapt(of("2000 g lamb shoulder", "sheep casings 22 mm"), request)->variants.front().formula.process.diameter_mm == 22);
+    // A width alone names no beast that the mass is not of.
+    CHECK(engine().sheet(of("2000 g chicken thigh", "diameter: 32 mm"), {})->makes.casing.empty());
+    CHECK(engine().sheet(of("2000 g pork shoulder", "diameter: 32 mm"), {})->makes.casing == "hog");
+}
+
 TEST_CASE("casings: a width on their line makes links of it, bought and named as written") {
     for (const auto& [line, mm] :
          {std::pair{"hog casings 32 mm", 32.0}, std::pair{"hog casings, 32/35 mm", 33.5}, std::pair{"2 m sheep casings 22mm", 22.0},

@@ -420,7 +420,10 @@ TEST_CASE("a pork casing round other meat is told") {
         return std::any_of(s.notes.begin(), s.notes.end(),
                            [](const Reason& n) { return in_full(n).find("It is pork") != std::string::npos; });
     };
-    CHECK(told(sheet(formula({line("chicken-thigh", 1000), line("table-salt", 17)}), wide)));
+    Formula chicken = formula({line("chicken-thigh", 1000), line("table-salt", 17)});
+    CHECK(sheet(chicken, wide).makes.casing.empty());  // nobody said of which animal
+    chicken.beside.push_back({"hog casings", BesideKind::casing});
+    CHECK(told(sheet(chicken, wide)));
     CHECK_FALSE(told(sheet(hedge(), wide)));
 }
 
