@@ -36,7 +36,7 @@ public:
         why.figures.push_back({"closeness", {}, stands->closeness, ""});
         if (stands->swaps.size() > 1) why.by_way.push_back(name(knowledge_.records().swaps[stands->swaps.front()].to));
         why.asks = conditions_ask(last, problem_.formula.process, knowledge_);
-        why.note = note_of(stands->swaps, knowledge_);
+        why.note = note_of(stands->swaps, stock_);
         // Asked for a richer or leaner one, meat is told for its fat and not for its protein.
         const bool of_meat = stands->role == Role::lean || stands->role == Role::fat;
         if (of_meat && wants(Property::fat_pct)) {

@@ -2,14 +2,24 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
-#include "knowledge/knowledge.hpp"
+#include "substitute/stock.hpp"
 
 namespace standin {
 
 /// Of the last of the `swaps` that lead there. The stand-in's own name is not said twice; by a detour the note is of the food between, and
 /// says so.
 std::string note_of(const std::vector<std::size_t>& swaps, const Knowledge& knowledge);
+
+/// Likewise, without advice to add a food that `stock` leaves out.
+std::string note_of(const std::vector<std::size_t>& swaps, const Stock& stock);
+
+/// Whether a clause of a note tells the maker to take a food as well: "add", "pound a nut with it".
+bool asks_to_add(std::string_view clause, const Knowledge& knowledge);
+
+/// `note` without the advice in it to add what is left out.
+std::string without_left_out(const std::string& note, const Stock& stock);
 
 }  // namespace standin

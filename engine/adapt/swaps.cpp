@@ -196,7 +196,7 @@ private:
         s.distance = ranked.distance;
         s.nearness = nearness_of(s.distance, context_);
         const Swap& last = records.swaps[candidate.swaps.back()];
-        s.note = note_of(candidate.swaps, knowledge_);
+        s.note = note_of(candidate.swaps, stock_);
         if (const Offer offer = stock_.offer(candidate.food); offer.grams && *offer.grams < s.grams)
             s.on_hand = kitchen_grams(*offer.grams, false);
         if (context_.options.month) s.in_season = in_season(ingredient, *context_.options.month, context_.options.season_shift);

@@ -1,6 +1,7 @@
 // What a list says, and what is presumed where it says nothing.
 #include "substitute/stock.hpp"
 
+#include "adapt/swap_note.hpp"
 #include "formula/formats/reading.hpp"
 #include "models/as_bought.hpp"
 #include "support/catch.hpp"
@@ -188,6 +189,29 @@ TEST_CASE("stock: another form is not another word, and a word of form names no 
     CHECK(there(stock_of(ginger, "no fresh turmeric\nground turmeric"), "turmeric"));
     const Stock stock = stock_of(green(), "marjoram, dried\nno dried oregano");
     CHECK_FALSE(there(stock, "dried-oregano"));
+}
+
+TEST_CASE("stock: no note tells the maker to add what is left out") {
+    const Stock none = stock_of(green(), ""), milk = stock_of(green(), "", {"milk"}), nuts = stock_of(green(), "", {"nuts"}),
+                allium = stock_of(green(), "", {"alliums"});
+    CHECK(without_left_out("Add oil, cheese and garlic.", none) == "Add oil, cheese and garlic.");
+    CHECK(without_left_out("Add salt, cheese and garlic.", milk) == "Add salt, garlic.");
+    CHECK(without_left_out("Leaf and oil; pound a nut and a little oil with it if they are there.", nuts) == "Leaf and oil.");
+    CHECK(without_left_out("Smoky; add paprika and garlic.", allium) == "Smoky; add paprika.");
+    CHECK(without_left_out("Red; garlic and cumin come from what is there.", allium) == "Red.");
+    CHECK(without_left_out("Salt without garlic.", allium) == "Salt without garlic.");
+    CHECK(without_left_out("Read the label: some hold milk.", milk) == "Read the label: some hold milk.");
+    // Of every note of the knowledge.
+    for (const auto& [stock, words] : {std::pair{&milk, std::vector<std::string>{"cheese", "butter", "cream"}},
+                                       std::pair{&allium, std::vector<std::string>{"garlic", "onion"}},
+                                       std::pair{&nuts, std::vector<std::string>{"nut ", "almond", "walnut"}}})
+        for (const auto& swap : knowledge().records().swaps) {
+            const std::string note = without_left_out(swap.note, *stock);
+            const auto add = note.find("dd ");
+            for (const auto& word : words)
+                if (add != std::string::npos && note.find(word, add) != std::string::npos)
+                    CHECK(note.substr(0, note.find(word)).find("no ") != std::string::npos);
+        }
 }
 
 }  // namespace stock_test

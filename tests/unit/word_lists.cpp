@@ -4,6 +4,7 @@
 #include <fstream>
 #include <nlohmann/json.hpp>
 
+#include "adapt/swap_note.hpp"
 #include "core/names.hpp"
 #include "formula/formats/reading.hpp"
 #include "formula/line/each_of.hpp"
@@ -76,6 +77,7 @@ std::string became_line(const std::string& line, const std::string& wanted) {
         return read && read->formula ? wanted : "asked";
     }
     if (wanted == "task") return tells_what_to_do(line, knowledge()) ? wanted : "no task";
+    if (wanted == "asked to add") return asks_to_add(line, knowledge()) ? wanted : "told";
     if (wanted == "links") {
         const auto read = read_formula("Garden " + line + "s\n1 kg pork shoulder\n18 g salt\n", "", knowledge());
         static const auto engine = Engine::open({});
