@@ -5,7 +5,6 @@
 
 #include "core/names.hpp"
 #include "core/words.hpp"
-#include "formula/lexer/line_words.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
 
@@ -40,13 +39,21 @@ bool names_left_out(const std::string& name, const Stock& stock) {
     return 2 * out >= all && out > 0;
 }
 
-bool holds_left_out(std::string_view text, const Stock& stock) {
+// The words [first, last) of a text with a blank between.
+std::string words_from(const HazardText& text, std::size_t first, std::size_t last) {
+    std::string all;
+    for (; first < last; ++first) all += (all.empty() ? "" : " ") + text.words[first];
+    return all;
+}
+
+bool holds_left_out(std::string_view said, const Stock& stock) {
     constexpr std::size_t longest = 3;  // words
-    const auto words = words_of(text);
-    for (std::size_t first = 0; first < words.size(); ++first)
-        for (std::size_t last = std::min(words.size(), first + longest); last > first; --last)
-            if (names_left_out(phrase(words, first, last), stock))
-                return !ends_in_denial(text.substr(0, words[first].begin), stock.knowledge().records().lexicon);
+    const HazardText text = hazard_text(said);
+    const std::size_t count = text.words.size();
+    for (std::size_t first = 0; first < count; ++first)
+        for (std::size_t last = std::min(count, first + longest); last > first; --last)
+            if (names_left_out(words_from(text, first, last), stock))
+                return !is_denied(text, first, last, stock.knowledge().records().lexicon);
     return false;
 }
 
@@ -66,10 +73,10 @@ std::string items_left(const std::string& clause, const Stock& stock) {
 }  // namespace
 
 bool asks_to_add(std::string_view clause, const Knowledge& knowledge) {
-    const auto words = words_of(clause);
-    for (std::size_t first = 0; first < words.size(); ++first)
-        for (std::size_t last = first + 1; last <= std::min(words.size(), first + 2); ++last)
-            if (knowledge.in_list("asks-to-add", fold(phrase(words, first, last)))) return true;
+    const HazardText text = hazard_text(clause);
+    for (std::size_t first = 0; first < text.words.size(); ++first)
+        for (std::size_t last = first + 1; last <= std::min(text.words.size(), first + 2); ++last)
+            if (knowledge.in_list("asks-to-add", fold(words_from(text, first, last)))) return true;
     return false;
 }
 

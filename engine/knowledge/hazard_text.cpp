@@ -132,16 +132,79 @@ bool covered(const std::vector<std::string>& patterns, const std::vector<std::st
     return false;
 }
 
-// "no nitrite", "without any added cure", "nitrite-free", "leaves removed". What stands between must say nothing by itself.
-bool denied(const std::vector<std::string>& words, std::size_t first, std::size_t last, const Denials& denials) {
-    if (last < words.size() && contains(denials.after, words[last])) return true;
-    std::size_t at = first;
+// Where the words begin that say nothing between a denial and what it denies.
+std::size_t past_between(const std::vector<std::string>& words, std::size_t at, const Denials& denials) {
     while (at > 0 && contains(denials.between, words[at - 1])) --at;
+    return at;
+}
+
+// How many words the longest denial has that ends at `at`; zero: none does.
+std::size_t denial_before(const std::vector<std::string>& words, std::size_t at, const Denials& denials) {
+    std::size_t longest = 0;
     for (const auto& denial : denials.before) {
         const auto length = static_cast<std::size_t>(std::count(denial.begin(), denial.end(), ' ')) + 1;
-        if (at >= length && fits_at(denial, words, at - length) == length) return true;
+        if (at >= length && length > longest && fits_at(denial, words, at - length) == length) longest = length;
     }
-    return false;
+    return longest;
+}
+
+// "Nitrite-free", "laktosefrei", "leaves removed".
+bool is_freed(const std::vector<std::string>& words, std::size_t first, std::size_t last, const Denials& denials) {
+    if (last < words.size() && contains(denials.after, words[last])) return true;
+    const std::string& word = words[std::max(first + 1, last) - 1];
+    return last > first && (word.ends_with("frei") || word.ends_with("vrij")) && word.size() > 6;
+}
+
+bool denied_before(const std::vector<std::string>& words, std::size_t first, const Denials& denials) {
+    return denial_before(words, past_between(words, first, denials), denials) > 0;
+}
+
+// "no nitrite", "without any added cure", "nitrite-free", "leaves removed". What stands between must say nothing by itself. What is "not
+// nitrite-free", or "cannot be guaranteed free from" it, holds it.
+bool denied(const std::vector<std::string>& words, std::size_t first, std::size_t last, const Denials& denials) {
+    const std::size_t at = past_between(words, first, denials);
+    const std::size_t length = denial_before(words, at, denials);
+    if (is_freed(words, first, last, denials)) return length == 0 || length > 1;  // "no" before it turns it round
+    return length > 0 && (length == 1 || !denied_before(words, at - length, denials));
+}
+
+// How many words before `at` name an allergen; zero: none does.
+std::size_t allergen_before(const std::vector<std::string>& words, std::size_t at, const Lexicon& lexicon) {
+    constexpr std::size_t longest = 3;  // words
+    for (std::size_t length = std::min(at, longest); length > 0; --length)
+        for (const auto& hazard : lexicon.hazards)
+            if (hazard.act == HazardAct::declare)
+                for (const auto& pattern : hazard.words)
+                    if (fits_at(pattern, words, at - length) == length) return length;
+    return 0;
+}
+
+bool is_and(const std::string& word) {
+    return word == "and" || word == "or" || word == "nor" || word == "und" || word == "oder" || word == "et" || word == "ou";
+}
+
+// "free from milk, egg and lupin", "no nuts or sesame": a denial goes for all of its list. After a bare "no" only "or" makes one.
+bool denied_in_list(const std::vector<std::string>& words, std::size_t first, std::size_t last, const Lexicon& lexicon) {
+    bool joined = false, ands = false;
+    const auto join = [&](const std::string& word) {
+        joined = true;
+        ands = ands || (word != "or" && word != "nor" && word != "oder" && word != "ou");
+    };
+    std::size_t at = first, names = 0;
+    while (at > 0) {
+        if (is_and(words[at - 1])) join(words[--at]);
+        else if (const auto length = allergen_before(words, at, lexicon)) at -= length, ++names;
+        else break;
+    }
+    for (std::size_t end = last; !joined && end < words.size(); ++end) {
+        if (is_and(words[end])) join(words[end]);
+        else if (allergen_before(words, end + 1, lexicon) == 0) break;
+    }
+    if (names == 0 || !joined) return false;
+    const std::size_t start = past_between(words, at, lexicon.denials), length = denial_before(words, start, lexicon.denials);
+    if (length == 0 || (length > 1 && denied_before(words, start - length, lexicon.denials))) return false;
+    const std::string& opener = words[start - length];
+    return !ands || length > 1 || (opener != "no" && opener != "not" && opener != "never");
 }
 
 }  // namespace
@@ -151,7 +214,14 @@ bool fits_any(const std::vector<std::string>& patterns, std::string_view word) {
 }
 
 bool is_denied(const HazardText& text, std::size_t first, std::size_t last, const Lexicon& lexicon) {
-    return denied(text.words, first, last, lexicon.denials);
+    return denied(text.words, first, last, lexicon.denials) || denied_in_list(text.words, first, last, lexicon);
+}
+
+bool is_said_not_free(const HazardText& text, std::size_t first, std::size_t last, const Lexicon& lexicon) {
+    const auto& words = text.words;
+    const std::size_t at = past_between(words, first, lexicon.denials), length = denial_before(words, at, lexicon.denials);
+    if (is_freed(words, first, last, lexicon.denials)) return length == 1;
+    return length > 1 && denied_before(words, at - length, lexicon.denials);
 }
 
 bool ends_in_denial(std::string_view before, const Lexicon& lexicon) {
@@ -189,7 +259,11 @@ std::vector<HazardMatch> hazards_in(const HazardText& text, const Lexicon& lexic
             if (!beginnings.may_hold(pattern)) continue;
             for (std::size_t i = 0; i < words.size() && found.size() == before; ++i) {
                 const std::size_t count = fits_at(pattern, words, i);
-                if (count == 0 || covered(hazard.but_not, words, i) || denied(words, i, i + count, lexicon.denials)) continue;
+                if (count == 0 || denied(words, i, i + count, lexicon.denials)) continue;
+                const bool declares = hazard.act == HazardAct::declare;
+                const bool not_free = declares && is_said_not_free(text, i, i + count, lexicon);
+                if (!not_free && covered(hazard.but_not, words, i)) continue;
+                if (declares && denied_in_list(words, i, i + count, lexicon)) continue;
                 std::string said;
                 for (std::size_t at = i; at < i + count; ++at) said += (said.empty() ? "" : " ") + words[at];
                 found.push_back({&hazard, i, i + count, std::move(said)});

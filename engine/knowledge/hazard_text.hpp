@@ -25,6 +25,9 @@ bool fits_any(const std::vector<std::string>& patterns, std::string_view word);
 /// Whether words [first, last) are denied where they stand: "no", "without any", "-free".
 bool is_denied(const HazardText& text, std::size_t first, std::size_t last, const Lexicon& lexicon);
 
+/// Whether they are said not to be left out: "not lupin-free", "not free from nuts".
+bool is_said_not_free(const HazardText& text, std::size_t first, std::size_t last, const Lexicon& lexicon);
+
 /// Whether what stands before a word denies it: "no", "without any".
 bool ends_in_denial(std::string_view before, const Lexicon& lexicon);
 

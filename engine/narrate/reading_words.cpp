@@ -238,9 +238,9 @@ std::string counted_or_not(const Reason& r) {
             return "the method, " + whole(number(r)) + (number(r) == 1 ? " step" : " steps") +
                    ", is kept beside the lines: what it adds to them is not counted in";
         case ReasonKind::cooked_too_cool:
-            return "the method cooks at " + plain(number(r)) +
+            return "the method cooks at, or stops at, " + plain(std::round(10 * number(r)) / 10) +
                    " C: in no more heat than that the middle never reaches the core temperature on "
-                   "this page. Cook hotter, and measure it";
+                   "this page. Cook to that, and measure it";
         case ReasonKind::from_method:
             return from_method(r);
         case ReasonKind::casing_beside:

@@ -46,6 +46,12 @@ void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge
     prediction.overlay = knowledge.overlay();
     const CoreTemperature demanded = demanded_core(prediction, knowledge, rules);
     prediction.core = {demanded.core_c, demanded.hold_s};
+    // What the method cooks at is told only where it is too little for these foods.
+    constexpr double rounding = 0.3;  // C: 71 for 71.1, 74 for 73.9
+    std::erase_if(prediction.read_as, [&](const Reason& told) {
+        return told.kind == ReasonKind::cooked_too_cool && !told.figures.empty() &&
+               told.figures.front().after >= demanded.core_c - rounding;
+    });
     for (std::size_t l = 0; l < std::min(prediction.lines.size(), formula.lines.size()); ++l)
         prediction.lines[l].may_hold = may_hold_as_bought(formula.lines[l], knowledge);
     prediction.allergens = allergens_of(prediction, knowledge);

@@ -138,8 +138,7 @@ void Stock::leave_out(const Formula& formula, const Exclusion& exclusion, const 
     Excluded out{exclusion.word, exclusion.takes, {}, {}, beside_excluded(formula, exclusion, *knowledge_), {}};
     if (exclusion.kind && width_takes(*exclusion.kind, formula, *knowledge_)) {
         width_goes_ = true;
-        out.casings.push_back("a casing of " + shown(*formula.process.diameter_mm) + " mm, as a rule of " +
-                              usual_casing(*formula.process.diameter_mm, *knowledge_));
+        out.casings.push_back("diameter: " + shown(*formula.process.diameter_mm) + " mm");
     }
     const auto name = [&](const std::string& food) { return knowledge_->ingredient(food)->names.front(); };
     if (exclusion.note) out.notes.push_back(*exclusion.note);

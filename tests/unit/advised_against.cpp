@@ -24,12 +24,38 @@ bool warned(const Formula& formula) {
 }
 
 TEST_CASE("a step of a method that can hurt is answered on the page") {
-    for (const std::string sentence :
-         {"Taste the raw mix and adjust the seasoning.", "Serve pink in the middle.", "Hang the links in the shed for two days.",
-          "Ferment for 3 days at 25 C.", "Cold smoke for 6 hours.", "Cool slowly in the pot.", "Rinse the chicken under the tap.",
-          "Spread raw on bread.", "Keeps for three weeks in the fridge.", "Store in oil.", "Marinate at room temperature for 8 hours.",
-          "Thaw on the counter.", "Grill until rare.", "Poach at 55 C for 20 minutes.", "Die rohe Masse probieren.",
-          "Laisser reposer 12 heures à température ambiante."}) {
+    for (const std::string sentence : {"Taste the raw mix and adjust the seasoning.",
+                                       "Serve pink in the middle.",
+                                       "Hang the links in the shed for two days.",
+                                       "Ferment for 3 days at 25 C.",
+                                       "Cold smoke for 6 hours.",
+                                       "Cool slowly in the pot.",
+                                       "Rinse the chicken under the tap.",
+                                       "Spread raw on bread.",
+                                       "Keeps for three weeks in the fridge.",
+                                       "Store in oil.",
+                                       "Marinate at room temperature for 8 hours.",
+                                       "Thaw on the counter.",
+                                       "Grill until rare.",
+                                       "Poach at 55 C for 20 minutes.",
+                                       "Die rohe Masse probieren.",
+                                       "Laisser reposer 12 heures à température ambiante.",
+                                       "Poach them and leave them in the pot until morning.",
+                                       "Fridge them for a fortnight.",
+                                       "They keep ten days in the cold larder.",
+                                       "Re-freeze what you do not use.",
+                                       "Anything thawed and left over goes back into the freezer.",
+                                       "Put the rest back in the freezer.",
+                                       "Brush the grilled links with the marinade the raw meat stood in.",
+                                       "Brush the used marinade on the links as they come off the grill.",
+                                       "Slow cooker on low, from frozen, 8 hours.",
+                                       "Dip a finger in and correct the seasoning, then stuff.",
+                                       "Taste for seasoning before you stuff them.",
+                                       "Taste the mince and adjust.",
+                                       "Take off at 62 C and rest.",
+                                       "Bake until the thermometer says 63.",
+                                       "Pull them off at 65 °C, they carry over.",
+                                       "Mince it at 15 C."}) {
         INFO(sentence);
         CHECK(warned(with_method(sentence)));
     }
@@ -39,10 +65,44 @@ TEST_CASE("a step of good practice is not warned of") {
     for (const std::string sentence :
          {"Fry a spoonful of the raw mix and taste it.", "Chill the links overnight in the fridge.", "Cook until no longer pink.",
           "Toast the seeds until they smell nutty.", "Grill over a medium fire to a core of 72 C.", "Poach at 80 C for 20 minutes.",
-          "Hang the links in the fridge overnight to dry.", "Blanch the spinach for one minute and squeeze it."}) {
+          "Hang the links in the fridge overnight to dry.", "Blanch the spinach for one minute and squeeze it.",
+          "Chill overnight. Fry to 72 C.", "Put the bowl back in the freezer for 20 minutes.", "Marinate overnight in the fridge.",
+          "Freeze them for two weeks at most.", "Fry a patty, taste and adjust the seasoning.", "Soak the beans overnight in water.",
+          "Keep them warm at 65 C.", "Grill for 12 minutes until the middle is done."}) {
         INFO(sentence);
         CHECK_FALSE(warned(with_method(sentence)));
     }
+}
+
+TEST_CASE("what a method cooks at is held against the foods of the batch, whatever core is written above") {
+    static const auto engine = Engine::open({});
+    const auto told = [](const std::string& meat, const std::string& end) {
+        const auto formula = engine->read_formula("Green\n1 kg " + meat + "\n18 g salt\n" + end + "\n", "f");
+        const auto p = engine->predict(*formula);
+        return std::any_of(p->read_as.begin(), p->read_as.end(), [](const Reason& r) { return r.kind == ReasonKind::cooked_too_cool; });
+    };
+    CHECK(told("chicken thigh", "core: 75 C\n\nMethod\nTake off at 62 C and rest."));
+    CHECK(told("pork shoulder", "core: 71.1 C\n\nMethod\nCook to an internal temperature of 140 F."));
+    CHECK(told("pork shoulder", "core: 71.1 C\n\nMethod\nFry to 68 C."));
+    CHECK(told("turkey thigh", "\nMethod\nPoach at 70 C for 15 minutes."));
+    CHECK(told("turkey thigh", "core: 75 C\n\nMethod\nPoach at 72 C for 15 minutes."));
+    CHECK_FALSE(told("pork shoulder", "core: 75 C\n\nMethod\nPoach at 72 C for 15 minutes."));
+    CHECK_FALSE(told("pork shoulder", "core: 75 C\n\nMethod\nFry to 71 C."));
+    CHECK_FALSE(told("chicken thigh", "\nMethod\nFry to 74 C."));
+}
+
+TEST_CASE("a phrase behind a food of a list is never a food, and the food is not taken by itself") {
+    for (const std::string line : {"chard 500 g, picked by zorbs"}) {
+        INFO(line);
+        const auto read = read_inventory("oats 200 g\nkale 100 g\nspinach 1 kg\n" + line + "\n", "", knowledge());
+        if (!read) continue;  // asked back
+        CHECK(std::none_of(read->items.begin(), read->items.end(), [](const InventoryItem& item) { return item.ingredient == "chard"; }));
+        REQUIRE(read->aside.size() == 1);
+        CHECK(read->aside.front() == line);
+    }
+    const auto fine = read_inventory("chard 500 g, best I have\nkale 100 g, still in the freezer\n", "", knowledge());
+    REQUIRE(fine);
+    CHECK(fine->items.size() == 2);
 }
 
 TEST_CASE("a sentence is judged by itself") {

@@ -187,6 +187,7 @@ private:
         if (const Ingredient* one = digits ? nullptr : one_food(text))
             return gatherer_.name(one->names.front(), origin_of(text, line), true);
         const auto parts = parts_of_list(text);
+        if (auto said = said_of_food(parts, origin)) return gatherer_.not_read(std::move(*said), text, true);
         if (parts.size() > 1 && !gatherer_.namer().knows(text) && (digits || !known_without_amount(text))) {
             for (const auto part : parts) weighed(part, line);
             return;
@@ -194,6 +195,33 @@ private:
         if (const auto name = known_without_amount(text)) return gatherer_.name(*name, origin_of(*name, line), true);
         if (!digits) return list(text, line, true);
         gatherer_.not_read(std::move(read.error()), text, true);
+    }
+
+    // "chard 500 g, dropped on the floor": several words behind a food that are none themselves tell of it. What is not understood of them
+    // may tell of its state, so that it is not taken by itself.
+    std::optional<Error> said_of_food(const std::vector<std::string_view>& parts, const Origin& origin) const {
+        const std::string_view* before = nullptr;
+        for (const auto& part : parts) {
+            const auto words = words_of(part);
+            const bool amount = part.find_first_of("0123456789") != std::string_view::npos;
+            const bool food = amount || known_without_amount(part) || names_any_food(words);
+            if (!food && before && words.size() > 1)
+                return Error{Trouble::bad_data,
+                             "\"" + std::string(part) + "\" is said of \"" + std::string(*before) +
+                                 "\" and is not understood: it may tell that it is not fit to be eaten",
+                             origin.start(),
+                             {}};
+            if (food) before = &part;
+        }
+        return std::nullopt;
+    }
+
+    bool names_any_food(const std::vector<Word>& words) const {
+        constexpr std::size_t longest = 4;
+        for (std::size_t first = 0; first < words.size(); ++first)
+            for (std::size_t last = first + 1; last <= std::min(words.size(), first + longest); ++last)
+                if (known_ingredient(phrase(words, first, last), knowledge_)) return true;
+        return false;
     }
 
     // "spinach (500 g)" says a weight; elsewhere a bracket is not needed. The text keeps its length.

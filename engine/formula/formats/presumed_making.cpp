@@ -51,7 +51,7 @@ void presume_making(Draft& draft, const Knowledge& knowledge) {
     take("mixing", &Process::mixing_min, "min");
     take("rest", &Process::rest_h, "h");
     take("core", &Process::core_c, "C");
-    if (const auto celsius = cooked_too_cool(draft.formula.method, knowledge))
+    if (const auto celsius = cooked_too_cool(draft.formula.method, process.core_c, knowledge))
         draft.formula.read_as.push_back(make_reason(ReasonKind::cooked_too_cool, {{"cooking", {}, *celsius, "C"}}));
     presume_blanched(draft, knowledge, told.foods);
     if (!told.figures.empty() || !told.foods.empty()) draft.formula.read_as.push_back(std::move(told));

@@ -26,7 +26,8 @@ std::size_t clause_start(std::string_view line, const Knowledge& knowledge) {
         const std::string word = hazard_fold(line.substr(at, end - at));
         const bool opens = std::find(std::begin(leads), std::end(leads), word) != std::end(leads) || fits_any(lexicon.holds, word) ||
                            fits_any(lexicon.handles, word);
-        if (at > 0 && opens && !declared_in(line.substr(at), knowledge).empty()) return at;
+        const bool denies = opens && ends_in_denial(line.substr(0, at), lexicon);
+        if (at > 0 && opens && !denies && !declared_in(line.substr(at), knowledge).empty()) return at;
         at = end + 1;
     }
     return std::string_view::npos;

@@ -70,7 +70,8 @@ const Ingredient* other_food(std::string_view passed, const Ingredient& own, con
             const auto* found = knowledge.ingredient_named(name);
             if (!found) found = knowledge.ingredient_meant(name);
             if (!found || found == &own) continue;
-            if (ends_in_denial(passed.substr(0, words[first].begin), knowledge.records().lexicon)) break;
+            const std::size_t before = hazard_text(passed.substr(0, words[first].begin)).words.size();
+            if (is_denied(hazard_text(passed), before, before + hazard_text(name).words.size(), knowledge.records().lexicon)) break;
             if (found->meat && own.meat && is_special_meat(*found, own)) return found;
             if (found->meat && (!own.meat || found->meat->species != own.meat->species)) return found;
             if (std::any_of(found->allergens.begin(), found->allergens.end(),
@@ -118,7 +119,7 @@ std::optional<Error> other_food_in_passing(std::string_view passed, Line& line, 
     bool declared = false;
     for (const auto& match : hazards_in(text, lexicon)) {
         if (match.hazard->act != HazardAct::declare || brings(own, *match.hazard, knowledge)) continue;
-        if (!says_it_holds(text, match.first, lexicon, true))
+        if (!says_it_holds(text, match, lexicon, true))
             return Error{Trouble::bad_data,
                          "\"" + std::string(passed) + "\" beside " + own.names.front() + " may say that it holds " +
                              match.hazard->allergen + " or that it is another food: write \"contains ...\", or give that food a line",
@@ -160,7 +161,7 @@ std::vector<Declared> declared_in(std::string_view text, const Knowledge& knowle
     const HazardText cut = hazard_text(text);
     std::vector<Declared> all;
     for (const auto& match : hazards_in(cut, lexicon))
-        if (match.hazard->act == HazardAct::declare && says_it_holds(cut, match.first, lexicon, false))
+        if (match.hazard->act == HazardAct::declare && says_it_holds(cut, match, lexicon, false))
             all.push_back({match.hazard->allergen, match.said});
     return all;
 }

@@ -76,6 +76,14 @@ Result<ReadLine> read_any_tongue(std::string_view line, const LineSetting& setti
             return Failure(std::move(*danger));
         }
         translated->translated = foreign;
+        for (auto& told : told_hazards(line, translated->line, knowledge)) {
+            const bool there = std::any_of(translated->doubts.begin(), translated->doubts.end(), [&](const LineDoubt& doubt) {
+                return doubt.what.kind == told.kind && doubt.what.note == told.note;
+            });
+            if (there) continue;
+            translated->line.notes.push_back(told);
+            translated->doubts.push_back({Confidence::unsure, std::move(told), true});
+        }
         Reason in_english = reason_about(ReasonKind::translated, english);
         if (foreign) in_english.role = "word for word";
         translated->doubts.push_back({Confidence::likely, std::move(in_english), false});

@@ -86,6 +86,22 @@ std::optional<double> celsius_at(std::string_view text, std::size_t at) {
 
 bool starts_number(const Word& word) { return std::isdigit(static_cast<unsigned char>(word.raw.front())) != 0; }
 
+// "The thermometer says 63", "reads 145": a number by itself, which is no time, length or weight.
+std::optional<double> bare_degrees(const Sentence& sentence, std::size_t i) {
+    constexpr double least_c = 45, most_c = 100, least_f = 113, most_f = 200;  // judgement
+    Cursor cursor(sentence.text, sentence.words[i].begin);
+    const auto number = number_at(cursor, false);
+    if (!number || number->band.low < number->band.high) return std::nullopt;
+    const bool last = i + 1 == sentence.words.size() || sentence.words[i + 1].segment != sentence.words[i].segment;
+    const bool joined = !last && (sentence.words[i + 1].folded == "and" || sentence.words[i + 1].folded == "then" ||
+                                  sentence.words[i + 1].folded == "degree" || sentence.words[i + 1].folded == "in");
+    if (!last && !joined) return std::nullopt;
+    const double said = number->band.mid;
+    if (said >= least_c && said <= most_c) return said;
+    if (said >= least_f && said <= most_f) return (said - 32) / 1.8;
+    return std::nullopt;
+}
+
 template <class At>
 auto first_told(const Sentence& sentence, At at) {
     for (const auto& word : sentence.words)
@@ -168,17 +184,22 @@ Process process_in_method(const std::vector<std::string>& method, const Knowledg
     return told;
 }
 
-std::optional<double> cooked_too_cool(const std::vector<std::string>& method, const Knowledge& knowledge) {
+std::optional<double> cooked_too_cool(const std::vector<std::string>& method, std::optional<double> core_c, const Knowledge& knowledge) {
     constexpr double warmest = 40;  // judgement: below it is no cooking
     const double coolest = knowledge.parameter("reading.coolest-cooking").mid;
+    std::optional<double> least;
     for (const auto& sentence : sentences_in(method)) {
-        if (!sentence.says("cooking-word", knowledge) || core_in(sentence, knowledge)) continue;
-        for (const auto& word : sentence.words) {
-            const auto celsius = starts_number(word) ? celsius_at(sentence.text, word.begin) : std::nullopt;
-            if (celsius && *celsius > warmest && *celsius < coolest) return celsius;
+        const bool measured = sentence.says("core-word", knowledge) || sentence.says("done-word", knowledge);
+        if ((!measured && !sentence.says("cooking-word", knowledge)) || sentence.says("keeping-warm-word", knowledge)) continue;
+        for (std::size_t i = 0; i < sentence.words.size(); ++i) {
+            if (!starts_number(sentence.words[i])) continue;
+            auto celsius = celsius_at(sentence.text, sentence.words[i].begin);
+            if (!celsius && measured && i > 0 && sentence.says("thermometer-word", knowledge)) celsius = bare_degrees(sentence, i);
+            if (celsius && *celsius > warmest && *celsius < coolest && celsius != core_c)
+                least = std::min(least.value_or(coolest), *celsius);
         }
     }
-    return std::nullopt;
+    return least;
 }
 
 std::vector<BlanchedInMethod> blanched_in_method(const std::vector<std::string>& method, const Knowledge& knowledge) {

@@ -15,7 +15,7 @@ namespace standin {
 Process process_in_method(const std::vector<std::string>& method, const Knowledge& knowledge);
 
 /// The heat that something is cooked in, where it is below any core that ground meat needs: "poach at 55 C for 20 minutes".
-std::optional<double> cooked_too_cool(const std::vector<std::string>& method, const Knowledge& knowledge);
+std::optional<double> cooked_too_cool(const std::vector<std::string>& method, std::optional<double> core_c, const Knowledge& knowledge);
 
 /// A sentence that has something blanched.
 struct BlanchedInMethod {

@@ -125,7 +125,9 @@ Error asked_what(const std::string& clause) {
 
 }  // namespace
 
-bool says_it_holds(const HazardText& text, std::size_t before, const Lexicon& lexicon, bool beside_food) {
+bool says_it_holds(const HazardText& text, const HazardMatch& match, const Lexicon& lexicon, bool beside_food) {
+    const std::size_t before = match.first;
+    if (is_said_not_free(text, match.first, match.last, lexicon)) return true;
     if (fits_any(lexicon.holds, text.words.back())) return true;
     return std::any_of(text.words.begin(), text.words.begin() + static_cast<std::ptrdiff_t>(before), [&](const auto& word) {
         return fits_any(lexicon.holds, word) || fits_any(lexicon.handles, word) || (beside_food && contains(lexicon.joins, word));

@@ -14,9 +14,9 @@
 
 namespace standin {
 
-/// Whether `text` says that what it names at word `before` is in it: "contains", "traces of" before it, "enthalten", "içerebilir" at the
+/// Whether `text` says that what it names at `match` is in it: "contains", "traces of" before it, "enthalten", "içerebilir" at the
 /// end. Beside a food "with" is enough.
-bool says_it_holds(const HazardText& text, std::size_t before, const Lexicon& lexicon, bool beside_food);
+bool says_it_holds(const HazardText& text, const HazardMatch& match, const Lexicon& lexicon, bool beside_food);
 
 /// The question of a text which says that something is in the food and names nothing that is known, or which is written in letters that
 /// nothing here reads: either may be an allergen. The error has no place yet.
