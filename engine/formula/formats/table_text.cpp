@@ -7,6 +7,7 @@
 #include "formula/formats/table_cells.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/line_text.hpp"
+#include "formula/line/passed_over.hpp"
 #include "formula/line/sheet_size.hpp"
 
 namespace standin {
@@ -138,8 +139,35 @@ private:
             return head.is == Column::weight || head.is == Column::amount || head.is == Column::share || head.is == Column::per ||
                    head.is == Column::unit;
         });
-        headed_ = !names_food && figures && known >= 1 && 2 * known >= filled;
+        headed_ = !names_food && figures && known >= 1 && 2 * known >= filled && !is_row_of_food(heads);
         if (headed_) columns_ = std::move(heads);
+    }
+
+    // "Peanut powder  40 g", "Truffle  q.s.": an amount beside words that are none of columns is a row whose food is not understood.
+    bool is_row_of_food(const std::vector<ColumnRead>& heads) const {
+        bool figures_alone = true, words_of_columns = true;
+        for (const auto& head : heads) {
+            if (head.head.empty()) continue;
+            const bool amount = head.head.find_first_of("0123456789") != std::string::npos || is_vague(head.head);
+            if (amount) continue;
+            const bool names_foods = head.is == Column::name || head.is == Column::unknown;
+            if (!names_foods) figures_alone = false;
+            else words_of_columns = words_of_columns && all_said_of_columns(head.head);
+        }
+        return figures_alone && !words_of_columns;
+    }
+
+    bool is_vague(const std::string& cell) const {
+        return knowledge_.in_list("vague", fold(cell)) || !vague_amount(cell, knowledge_).empty();
+    }
+
+    bool all_said_of_columns(const std::string& head) const {
+        const auto words = words_of(head);
+        return std::all_of(words.begin(), words.end(), [&](const Word& word) {
+            return knowledge_.in_list("column-name", word.folded) || knowledge_.in_list("column-amount", word.folded) ||
+                   knowledge_.in_list("column-other", word.folded) || knowledge_.in_list("sheet-of-meat", word.folded) ||
+                   knowledge_.in_list("heading", word.folded) || knowledge_.in_list("sheet-size", word.folded);
+        });
     }
 
     bool even() const {
