@@ -150,6 +150,10 @@ std::string how_much(const Reason& r) {
             return "reckoned per " + base(r) + ", as the heading says";
         case ReasonKind::amounts_per:
             return "the amounts under " + quoted(r.about) + " are reckoned per " + base(r);
+        case ReasonKind::unit_presumed:
+            return "a number without a unit, read as " + r.about + (r.role == "heading" ? ", as the heading says" : "");
+        case ReasonKind::first_of_two:
+            return quoted(r.about) + ": the first is taken; write the one you use";
         case ReasonKind::share_presumed:
             return share_presumed(r);
         case ReasonKind::shares_of_sheet:
@@ -275,6 +279,8 @@ std::string reading_words(const Reason& r, Units units) {
         case ReasonKind::weights_differ:
         case ReasonKind::per_by_heading:
         case ReasonKind::amounts_per:
+        case ReasonKind::unit_presumed:
+        case ReasonKind::first_of_two:
         case ReasonKind::share_presumed:
         case ReasonKind::shares_of_sheet:
         case ReasonKind::weighed_by_sheet:

@@ -155,6 +155,8 @@ constexpr std::array words_of_kinds = std::to_array<std::string_view>({"stands-i
                                                                        "weights-differ",
                                                                        "per-by-heading",
                                                                        "amounts-per",
+                                                                       "unit-presumed",
+                                                                       "first-of-two",
                                                                        "share-presumed",
                                                                        "fat-as-said",
                                                                        "fact-as-said",

@@ -16,6 +16,7 @@
 #include "formula/line/page_words.hpp"
 #include "formula/line/several_in_line.hpp"
 #include "formula/line/sheet_size.hpp"
+#include "formula/line/sheet_unit.hpp"
 #include "safety/title_words.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
@@ -62,6 +63,7 @@ std::string became_line(const std::string& line, const std::string& wanted) {
     if (wanted == "squeezed") return !blanched.empty() && blanched.front().squeezed ? wanted : "not squeezed";
     if (wanted == "of the recipe") return is_said_of_recipe(line, knowledge()) ? wanted : "asked";
     if (wanted == "base") return heading_base(line, knowledge()) ? wanted : "no base";
+    if (wanted == "unit") return unit_in_heading(line, knowledge()) ? wanted : "no unit";
     if (wanted == "several lines") return several_in_line(line, origin, knowledge()).size() > 1 ? wanted : "one line";
     if (wanted == "table") {
         const std::string rows = line.ends_with(",g") ? "pork shoulder,1000\nsalt,18\n" : "pork shoulder,1,kg\nsalt,18,g\n";

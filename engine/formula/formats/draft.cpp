@@ -20,6 +20,7 @@
 #include "formula/line/page_words.hpp"
 #include "formula/line/several_in_line.hpp"
 #include "formula/line/sheet_size.hpp"
+#include "formula/line/sheet_unit.hpp"
 #include "formula/line/soaked_in.hpp"
 #include "formula/line/tongues.hpp"
 #include "formula/write/writing.hpp"
@@ -139,6 +140,8 @@ bool tells_whole(Draft& draft, std::string_view text, const std::string& where, 
 Around around_line(const Draft& draft, std::size_t base) {
     Around around;
     if (base > 0) around.base = draft.bases[base - 1].per;
+    around.unit = draft.unit;
+    around.unit_said = draft.unit != nullptr;
     return around;
 }
 
@@ -161,6 +164,10 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         for (const auto& english : in_english(text, knowledge))
             if (beside = beside_the_mass(english.text, knowledge)) break;
     if (beside) return put_beside(draft, std::move(*beside), text, where, origin, knowledge);
+    if (const auto unit = unit_in_heading(text, knowledge)) {
+        draft.unit = unit->unit;
+        if (!unit->per) return look_through(draft, text, where, knowledge);
+    }
     if (const auto base = heading_base(text, knowledge)) {
         draft.bases.push_back({*base, one_line(text), where});
         draft.under_base = true;
@@ -193,9 +200,12 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         return;
     }
     if (auto outside = food_beside(text, origin, knowledge)) return put_beside(draft, std::move(*outside), text, where, origin, knowledge);
-    const std::size_t base = draft.under_base ? draft.bases.size() : 0;
+    std::size_t base = draft.under_base ? draft.bases.size() : draft.title_base;
     auto read = read_line(text, origin, knowledge, {}, false, around_line(draft, base));
-    if (base > 0 && read && knowledge.ingredient(read->line.ingredient)->meat) read = read_line(text, origin, knowledge);
+    if (base > 0 && read && knowledge.ingredient(read->line.ingredient)->meat) {
+        read = read_line(text, origin, knowledge, {}, false, around_line(draft, 0));
+        if (read && base == draft.title_base && !read->unit_given) base = 0;
+    }
     if (!read && tells_whole(draft, text, where, knowledge)) return look_through(draft, text, where, knowledge);
     if (!read && is_said_of_recipe(text, knowledge)) {
         look_through(draft, text, where, knowledge);
@@ -214,11 +224,14 @@ void settle_bases(Draft& draft, const Knowledge& knowledge) {
     for (std::size_t base = 1; base <= draft.bases.size(); ++base) {
         const DraftBase& of = draft.bases[base - 1];
         double meat = 0, all = 0;
-        for (const auto& line : draft.lines)
+        bool all_read = true;
+        for (const auto& line : draft.lines) {
+            all_read = all_read && (line.base != base || line.read);
             if (line.base == base && line.read && !line.read->share) {
                 all += line.read->line.grams.mid;
                 if (knowledge.ingredient(line.read->line.ingredient)->meat) meat += line.read->line.grams.mid;
             }
+        }
         const auto is_base = [&](double grams) { return std::abs(grams - of.per.grams) <= same * of.per.grams; };
         if (meat <= 0) {
             draft.formula.read_as.push_back(base_reason(ReasonKind::amounts_per, of.per));
@@ -226,6 +239,7 @@ void settle_bases(Draft& draft, const Knowledge& knowledge) {
             continue;
         }
         if (!is_base(meat) && !is_base(all)) {
+            if (!all_read) continue;  // what is asked of its lines comes first
             draft.troubles.add({Trouble::bad_data,
                                 "\"" + of.heading + "\": amounts for so much, or for all the meat below: say which",
                                 of.where,
@@ -235,7 +249,7 @@ void settle_bases(Draft& draft, const Knowledge& knowledge) {
         for (auto& line : draft.lines)
             if (line.base == base && line.origin) {
                 line.base = 0;
-                line.read = read_line(line.written, *line.origin, knowledge);
+                line.read = read_line(line.written, *line.origin, knowledge, {}, false, around_line(draft, 0));
             }
     }
 }
@@ -273,7 +287,9 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge) {
     const Whole whole = !draft.sheet ? usual_whole(draft, meat) : draft.sheet->of == Whole::meat ? Whole::meat : Whole::batch;
     for (const auto i : again) {
         auto& line = draft.lines[i];
-        Around around = around_line(draft, line.base);
+        const bool of_meat = line.read && knowledge.ingredient(line.read->line.ingredient)->meat;
+        Around around = around_line(draft, of_meat ? 0 : line.base);
+        if (line.unit) around.unit = line.unit;
         around.grams = batch;
         around.meat = meat;
         around.among_spices = spices[i];

@@ -18,6 +18,7 @@ struct DraftLine {
     std::optional<Beside> beside{};  ///< of what is not in the mass; then `read` says nothing
     std::optional<Origin> origin{};  ///< of a line in words
     std::size_t base = 0;            ///< of `Draft::bases`, one more than its place; 0: under no such heading
+    const Unit* unit = nullptr;      ///< in which its bare number is asked to be
 };
 
 /// A heading that says what the amounts below it go with.
@@ -54,6 +55,8 @@ struct Draft {
     std::optional<DraftSheet> sheet{};
     Whole shares_of = Whole::unsaid;  ///< what a heading says that percentages are of
     bool under_base = false;          ///< the last of them goes for the next line
+    std::size_t title_base = 0;       ///< that of the title, one more than its place, goes where no other does
+    const Unit* unit = nullptr;       ///< of numbers without one, by the title or a heading
 
     /// So many lines were not understood that reading on tells nothing new.
     bool hopeless() const;

@@ -10,6 +10,7 @@
 #include "formula/formats/table_text.hpp"
 #include "formula/formats/text_lines.hpp"
 #include "formula/lexer/line_words.hpp"
+#include "formula/lexer/spaces.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/heading_base.hpp"
 #include "formula/line/line_beside.hpp"
@@ -17,6 +18,7 @@
 #include "formula/line/process_text.hpp"
 #include "formula/line/several_in_line.hpp"
 #include "formula/line/sheet_size.hpp"
+#include "formula/line/sheet_unit.hpp"
 
 namespace standin {
 namespace {
@@ -141,7 +143,13 @@ private:
     void title(const TextLine& line, std::string_view text) {
         draft_.formula.title = text;
         look_through_title(draft_, text, describe(file_, line.place), knowledge_);
-        if (const auto size = size_in_title(text, knowledge_))
+        const auto unit = unit_in_title(text, knowledge_);
+        if (unit) draft_.unit = unit->unit;
+        if (unit && unit->per) {
+            draft_.bases.push_back({*unit->per, one_line(text), describe(file_, line.place)});
+            draft_.title_base = draft_.bases.size();
+        }
+        if (const auto size = unit && unit->per ? std::nullopt : size_in_title(text, knowledge_))
             draft_.size = DraftSize{size->grams, size->of, false, true, 0, std::string(text), describe(file_, line.place)};
         draft_.shares_of = whole_in_words(text, knowledge_);
     }

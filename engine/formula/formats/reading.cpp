@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/names.hpp"
+#include "formula/formats/bare_numbers.hpp"
 #include "formula/formats/draft.hpp"
 #include "formula/formats/formula_json.hpp"
 #include "formula/formats/formula_jsonld.hpp"
@@ -44,6 +45,7 @@ Result<Draft> draft_as_written(std::string_view text, std::string_view file, con
 Result<Draft> draft_of(std::string_view text, std::string_view file, const Knowledge& knowledge) {
     auto draft = draft_as_written(text, file, knowledge);
     if (draft) {
+        ask_of_bare_numbers(*draft, knowledge);
         settle_bases(*draft, knowledge);
         settle_sheet(*draft, knowledge);
         judge_by_share(*draft, knowledge);

@@ -1,6 +1,7 @@
 #include "formula/formats/table_text.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 #include "core/names.hpp"
@@ -9,6 +10,7 @@
 #include "formula/line/line_text.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/sheet_size.hpp"
+#include "formula/line/sheet_unit.hpp"
 
 namespace standin {
 namespace {
@@ -94,6 +96,8 @@ public:
         for (std::size_t i = 0; i < width_; ++i) judge(i);
         settle_name();
         if (!name_) return false;
+        for (std::size_t i = 0; i < width_; ++i)
+            if (columns_[i].is == Column::per) take_whole_column(i);
         const bool figures = std::any_of(columns_.begin(), columns_.end(), [](const ColumnRead& column) {
             return column.is == Column::weight || column.is == Column::per || column.is == Column::share || column.is == Column::amount;
         });
@@ -223,6 +227,29 @@ private:
                 name_ = i;
             }
         }
+    }
+
+    // "g/kg meat" above the meat itself, or above all of the batch: what adds up to the base is weights.
+    void take_whole_column(std::size_t i) {
+        constexpr double rounded = 0.02;  // judgement
+        const auto told = unit_in_title(columns_[i].head, knowledge_);
+        if (!told || !told->per) return;
+        double all = 0, meat = 0;
+        for (std::size_t k = 0; k < rows_.size(); ++k) {
+            const auto& cells = rows_[k].cells;
+            if ((headed_ && k == head_) || i >= cells.size() || *name_ >= cells.size() || !is_bare_number(cells[i])) continue;
+            const std::string figure = plain_decimals(cells[i], columns_[i].sign);
+            Cursor number(figure);
+            const auto value = number_at(number, false);
+            const auto row = read_line("100 g " + cells[*name_], Origin("", rows_[k].line->place), knowledge_);
+            if (!value || !row) continue;
+            all += value->band.mid * told->unit->size.mid;
+            if (knowledge_.ingredient(row->line.ingredient)->meat) meat += value->band.mid * told->unit->size.mid;
+        }
+        const auto is_base = [&](double grams) { return std::abs(grams - told->per->grams) <= rounded * told->per->grams; };
+        if (!is_base(all) && !is_base(meat)) return;
+        columns_[i].is = Column::weight;
+        columns_[i].unit = std::string(told->unit->word);
     }
 
     std::optional<std::size_t> unit_column(const TableRow& row, std::size_t amount) const {

@@ -1,8 +1,10 @@
 #include "formula/line/line_notes.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cctype>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/quantity_text.hpp"
@@ -164,6 +166,25 @@ void read_bracket(std::string& line, std::size_t open, std::size_t close, const 
     }
 }
 
+// "180 g cleaned", "8 oz after cleaning", "200 g trimmed": in what state it is weighed. The inner value: after all that is done to it,
+// where that is said. Nothing where the words say something else.
+std::optional<std::optional<bool>> state_weighed(std::string_view said) {
+    constexpr std::array<std::string_view, 12> done{"cleaned", "cleaning", "prepared", "preparing", "prepped",     "prepping",
+                                                    "prep",    "ready",    "finished", "net",       "preparation", "processed"};
+    constexpr std::array<std::string_view, 14> trimmed{"trimmed",  "trimming", "stripped", "stripping", "picked",  "picking", "stemmed",
+                                                       "stemming", "cored",    "topped",   "podded",    "shelled", "washed",  "hulled"};
+    constexpr std::array<std::string_view, 11> idle{"after", "once", "when", "weight", "wt", "weighed", "and", "to", "use", "all", "it"};
+    std::optional<bool> after;
+    bool told = false;
+    for (const auto& word : words_of(said)) {
+        if (contains(done, std::string_view(word.folded))) after = true, told = true;
+        else if (contains(trimmed, std::string_view(word.folded))) told = true;
+        else if (!contains(idle, std::string_view(word.folded))) return std::nullopt;
+    }
+    if (!told) return std::nullopt;
+    return after;
+}
+
 // "2 (14 oz) cans" is an amount and is read as one.
 bool inside_amount(std::string_view line, std::size_t open, std::size_t close) {
     Cursor start(line);
@@ -199,7 +220,9 @@ bool take_weight(std::string_view inside, LineNotes& notes) {
         cursor.eat_any_word({"meat", "flesh"});
     }
     cursor.space();
-    if (!cursor.done()) return false;
+    const auto state = cursor.done() ? std::optional(std::optional<bool>()) : state_weighed(cursor.rest());
+    if (!state) return false;
+    if (*state) notes.weighed_after = *state;
     notes.grams = grams;
     notes.range_only = range_only;
     notes.about = about;

@@ -125,6 +125,30 @@ void write_lean_to_fat(std::string& line) {
     }
 }
 
+// `1/4"` as "1/4 inch".
+void write_inches(std::string& line) {
+    for (std::size_t i = line.find('"'); i != std::string::npos; i = line.find('"', i + 1))
+        if (i > 0 && line[i - 1] >= '0' && line[i - 1] <= '9' && (i + 1 == line.size() || line[i + 1] == ' ' || line[i + 1] == ','))
+            line.replace(i, 1, " inch");
+}
+
+// "4 green chiles (jalapeño type)" as "4 green chiles, such as jalapeño".
+void write_type_as_kind(std::string& line) {
+    for (std::size_t open = line.find('('); open != std::string::npos; open = line.find('(', open + 1)) {
+        const std::size_t close = line.find(')', open);
+        if (close == std::string::npos) return;
+        std::string inside = line.substr(open + 1, close - open - 1);
+        constexpr std::string_view ending = "type";
+        if (inside.size() < ending.size() + 4 || !inside.ends_with(ending) || inside.find_first_of(",;0123456789") != std::string::npos)
+            continue;
+        inside.resize(inside.size() - ending.size());
+        if (inside.back() != ' ' && inside.back() != '-') continue;
+        inside.pop_back();
+        line.replace(open, close - open + 1, ", such as " + inside);
+        while (open > 0 && line[open - 1] == ' ') line.erase(--open, 1);
+    }
+}
+
 // "| Pork butt | 5 lb | 2268 g |": the cells of a table.
 void take_cells(std::string& line) {
     const auto first = line.find_first_not_of(' ');
@@ -143,6 +167,8 @@ void clean_line(std::string& line) {
         blank(line, i, end);
     }
     take_cells(line);
+    write_inches(line);
+    write_type_as_kind(line);
     take_temperatures(line);
     write_lean_to_fat(line);
 }

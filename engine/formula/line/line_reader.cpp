@@ -224,6 +224,10 @@ private:
         if (!name) return miss(name.error().where.empty() ? 0 : name_depth(name.error()), std::move(name.error()), candidate.begin);
         AmountText amount = candidate.amount;
         if (!amount.parts.front().unit) amount.parts.front().unit = name->measure;
+        if (const Unit* written = amount.parts.front().unit; written && written->word == "cl" && has_measure(*name->ingredient, "clove"))
+            amount.parts.front().unit = unit_named("clove");  // "10 cl garlic"
+        unit_given_ = !amount.parts.front().unit && around_.unit && amount.parts.size() == 1 && amount.size.empty() && !notes_.grams;
+        if (unit_given_) amount.parts.front().unit = around_.unit;
         if (amount.of == Whole::unsaid) amount.of = whole_;
         if (per_ && (per_said_ || amount.of == Whole::none)) {
             amount.per_grams = per_->grams;
@@ -286,6 +290,14 @@ private:
         presumed.role = meat ? "meat" : "batch";
         presumed.note = of[meat ? 1 : 0];
         doubts.push_back({ingredient.roles.front() == Role::salt ? Confidence::unsure : Confidence::likely, std::move(presumed), true});
+    }
+
+    void tell_unit_given(ReadLine& read) const {
+        read.unit_given = unit_given_;
+        if (!unit_given_) return;
+        Reason told = reason_about(ReasonKind::unit_presumed, std::string(around_.unit->word));
+        if (around_.unit_said) told.role = "heading";
+        read.doubts.push_back({around_.unit_said ? Confidence::likely : Confidence::unsure, std::move(told), false});
     }
 
     // "2 tsp salt, heaped"
@@ -363,6 +375,7 @@ private:
         read.doubts = doubts_about_line(name, amount, *weighed, notes_);
         tell_of_soaking(name, read);
         tell_presumed_whole(amount, *weighed, *name.ingredient, read.doubts);
+        tell_unit_given(read);
         tell_of_declared(read, knowledge_);
         for (auto& told : told_hazards(written_, read.line, knowledge_)) read.doubts.push_back({Confidence::unsure, std::move(told), true});
         if (auto purpose = outside_purpose(written_, knowledge_); !purpose.empty())
@@ -469,6 +482,7 @@ private:
     std::vector<FactText> facts_;
     std::optional<Per> per_;
     bool per_said_ = false;  // in the line itself, not above it
+    bool unit_given_ = false;
     Whole whole_ = Whole::unsaid;
     Whole presumed_whole_ = Whole::none;
     std::string share_text_;

@@ -361,6 +361,7 @@ private:
         if (word == "nut" || word == "kernel") return ingredient_.roles.front() == Role::nut;
         if (word == "cheese") return ingredient_.family == "dairy-and-egg";
         if (word == "leaf") return ingredient_.tissue == Tissue::dry && ingredient_.family == "herbs";  // "cassia leaf" is no cinnamon
+        if (word == "seed" && ingredient_.tissue == Tissue::seed) return true;
         if (word == "powder" || word == "berry" || word == "seed") return ingredient_.tissue == Tissue::dry;
         const Unit* unit = given_ == Given::weight ? unit_named(word) : nullptr;
         return unit &&

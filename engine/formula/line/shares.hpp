@@ -35,6 +35,7 @@ struct ReadLine {
     std::string where;
     std::vector<LineDoubt> doubts{};
     bool translated = false;  ///< read word for word from another tongue
+    bool unit_given = false;  ///< its number stands without a unit and was read in that of the sheet
 };
 
 /// Weighs the shares and checks the weights: meat first, then shares of meat, then shares of the batch (themselves counted in it).

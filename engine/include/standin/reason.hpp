@@ -184,6 +184,8 @@ enum class ReasonKind {
     weights_differ,  ///< the first is taken
     per_by_heading,  ///< reckoned per so much, `role`: of meat or batch
     amounts_per,     ///< likewise, all under the heading `about`
+    unit_presumed,   ///< a number without a unit, in the unit `about`: `role` "heading" where one says so, else it is asked
+    first_of_two,    ///< of "X or Y", `about`, the first is taken, the first of `foods`
     share_presumed,  ///< of meat or batch, `role`, where the line does not say; `about` and `note`: the one and the other in words
     fat_as_said,
     fact_as_said,    ///< `about` what the line says
