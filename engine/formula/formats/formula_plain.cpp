@@ -173,7 +173,8 @@ private:
         if (is_process(key) || std::find(own.begin(), own.end(), fold(key)) != own.end()) return false;
         const std::string folded = fold(line.text);
         const bool head = knowledge_.in_list("method-heading", folded);
-        in_method_ = in_method_ || head;
+        const bool led = !value.empty() && knowledge_.in_list("method-heading", fold(key)) && !tells_an_amount(value);  // "Method: mix."
+        in_method_ = in_method_ || head || led;
         if (!in_method_ && (!is_paragraph(line.text) || !several_in_line(line.text, Origin(file_, line.place), knowledge_).empty()))
             return false;
         look(line, true);

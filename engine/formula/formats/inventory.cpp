@@ -1,6 +1,7 @@
 #include "formula/formats/inventory.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <deque>
 #include <map>
@@ -26,6 +27,7 @@
 #include "formula/line/name_text.hpp"
 #include "formula/line/tongues.hpp"
 #include "knowledge/edible.hpp"
+#include "knowledge/kinds.hpp"
 
 namespace standin {
 namespace {
@@ -56,6 +58,7 @@ private:
             danger->where = where;
             return troubles_.add(std::move(*danger));
         }
+        if (const auto but = exception_in(written.text, knowledge_); but && take_exception(*but, written)) return;
         gatherer_.dangers = told_hazards(written.text, knowledge_);
         for (const auto& told : gatherer_.dangers) gatherer_.note(told);
         rewritten_.push_back(with_amount_first(written.text));
@@ -86,12 +89,39 @@ private:
                 return list(says.names, line, false);
             case StockWord::some:
                 gatherer_.plenty = is_plenty(line.text, knowledge_);
-                list(says.names, line, true);
+                if (!gatherer_.plenty && says.names.find_first_of("0123456789") != std::string_view::npos) weighed(says.names, line);
+                else list(says.names, line, true);
                 gatherer_.plenty = false;
                 return;
             case StockWord::weighed:
                 return weighed(says.names, line);
         }
+    }
+
+    // "no fresh herbs except rosemary": the rosemary is there, and the other fresh herbs are not. "Nothing sour except lemons" names no
+    // food that is not there. False where what is not there is not known: then the line is asked about as it stands.
+    bool take_exception(const Exception& but, const TextLine& written) {
+        constexpr std::array<std::string_view, 10> tastes{"sour",  "hot",   "sharp", "acid",  "acidic",
+                                                          "spicy", "green", "fresh", "leafy", "nutty"};
+        rewritten_.push_back(but.none);
+        const std::string_view none = rewritten_.back();
+        const auto words = words_of(none);
+        const bool taste = words.size() == 2 && contains(tastes, std::string_view(words.back().folded));
+        const StockLine says = stock_line(none, knowledge_);
+        if (!taste && (says.says != StockWord::none || !names_food(none))) return false;
+        std::string some = but.some;
+        if (!words.empty() && std::any_of(words.begin(), words.end(), [](const Word& word) { return word.folded == "fresh"; }))
+            if (const std::string fresh = "fresh " + some; known_ingredient(fresh, knowledge_)) some = fresh;
+        rewritten_.push_back(std::move(some));
+        take({rewritten_.back(), written.place});
+        if (taste) {
+            Reason aside = make_reason(ReasonKind::set_aside);
+            aside.note = "names no food that is not there";
+            gatherer_.told(std::string(none), describe(file_, written.place), std::move(aside));
+        } else {
+            list(says.names, {none, written.place}, false);
+        }
+        return true;
     }
 
     // "a few limes" are three, "a little parsley" is a handful or a spoonful: far from as much as it takes.
@@ -182,7 +212,8 @@ private:
         if (read) return gatherer_.have_whole(std::move(*read), named_without_amount(text, line), std::string(text));
         const bool digits = text.find_first_of("0123456789") != std::string_view::npos;
         // "Pantry: oats, lentils": what stands before the colon is no food.
-        if (const auto colon = text.find(": "); colon != std::string_view::npos && !known_without_amount(text.substr(0, colon)))
+        if (const auto colon = text.find(": "); colon != std::string_view::npos && (!known_without_amount(text.substr(0, colon)) ||
+                                                                                    kind_named(text.substr(0, colon), knowledge_)))
             return weighed(bare(text.substr(colon + 1)), line);
         if (const Ingredient* one = digits ? nullptr : one_food(text))
             return gatherer_.name(one->names.front(), origin_of(text, line), true);

@@ -12,6 +12,7 @@
 #include "formula/formats/inventory.hpp"
 #include "formula/formats/presumed_making.hpp"
 #include "formula/formats/share_sheet.hpp"
+#include "formula/formats/stock_amounts.hpp"
 #include "formula/formats/stock_names.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/formats/text_lines.hpp"
@@ -101,6 +102,10 @@ bool looks_like_stock(std::string_view text, std::string_view file, const Knowle
         if (says_no_abroad(line.text, knowledge))
             for (const auto& english : in_english(line.text, knowledge))
                 if (is_missing(stock_line(english.text, knowledge))) return true;
+        if (const auto but = exception_in(line.text, knowledge)) {
+            const auto some = without_loose_amount(but->some, knowledge);
+            if (std::any_of(some.begin(), some.end(), [&](std::string_view name) { return namer.knows(name); })) return true;
+        }
         if (says.says == StockWord::nothing_else || says.says == StockWord::everything_else) return true;
         if (says.says != StockWord::none && !(says.says == StockWord::some && opens_list))
             return false;  // "some sage" stands in recipes too

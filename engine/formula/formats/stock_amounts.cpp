@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/contains.hpp"
+#include "core/names.hpp"
 #include "core/words.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/line_words.hpp"
@@ -15,6 +16,11 @@
 
 namespace standin {
 namespace {
+
+bool number_at_start(std::string_view line) {
+    Cursor cursor(line);
+    return number_at(cursor).has_value();
+}
 
 // "250 ml white wine left in the bottle"
 void drop_left(std::string& line) {
@@ -32,18 +38,51 @@ bool is_number_word(const std::string& folded) {
     return contains(words, std::string_view(folded));
 }
 
+// "can of green chiles x2" as "2 can of green chiles".
+void turn_times(std::string& line) {
+    const auto words = words_of(line);
+    if (words.size() < 2) return;
+    const std::string& last = words.back().folded;
+    if (last.size() < 2 || last[0] != 'x' || last.find_first_not_of("0123456789", 1) != std::string::npos || number_at_start(line)) return;
+    line = last.substr(1) + " " + line.substr(words.front().begin, words[words.size() - 2].end - words.front().begin);
+}
+
+// "2 blocks of 450 g" as "2 x 450 g".
+void turn_packs(std::string& line) {
+    constexpr std::array<std::string_view, 14> packs{"block", "bag",   "pack", "packet", "tub",    "bar",  "box",
+                                                     "piece", "brick", "tray", "punnet", "carton", "slab", "lot"};
+    const auto words = words_of(line);
+    for (std::size_t i = 0; i + 3 < words.size(); ++i) {
+        Cursor number(line, words[i].begin), weight(line, words[i + 3].begin);
+        if (!number_at(number, false) || !contains(packs, std::string_view(words[i + 1].folded)) || words[i + 2].folded != "of") continue;
+        if (!number_at(weight, false)) continue;
+        const auto unit = unit_at(weight);
+        if (!unit || unit->unit->dimension != Dimension::mass) continue;
+        line.replace(words[i + 1].begin, words[i + 2].end - words[i + 1].begin, "x");
+        return;
+    }
+}
+
+// "and about a pound of arugula"
+void drop_joint(std::string& line) {
+    constexpr std::array<std::string_view, 3> joints{"and", "plus", "also"};
+    const auto words = words_of(line);
+    if (words.size() > 1 && contains(joints, std::string_view(words.front().folded))) line = line.substr(words[1].begin);
+}
+
 // Where an amount of things starts that runs to the end of the line; zero where none does.
 std::size_t trailing_amount(const std::string& line) {
     const auto words = words_of(line);
     for (std::size_t i = 1; i < words.size(); ++i) {
         const bool digit = std::isdigit(static_cast<unsigned char>(words[i].raw.front())) != 0;
         const bool behind_comma = words[i].segment != words[i - 1].segment;
-        if (!is_number_word(words[i].folded) && !(digit && behind_comma)) continue;
+        if (!is_number_word(words[i].folded) && !digit) continue;
         Cursor cursor(line, words[i].begin);
         const auto amount = amount_at(cursor);
         cursor.space();
         const Unit* unit = amount ? amount->parts.front().unit : nullptr;
-        if (unit && unit->dimension == Dimension::count && cursor.done()) return words[i].begin;
+        if (!unit || unit->dimension != Dimension::count || !cursor.done()) continue;
+        if (behind_comma || !digit || is_container(*unit)) return words[i].begin;  // "sauerkraut 1 can"
     }
     return 0;
 }
@@ -55,7 +94,10 @@ std::string with_amount_first(std::string_view written) {
     for (const std::string_view dash : {"\u2013", "\u2014"}) replace_all(line, dash, "-");
     replace_all(line, "\u2019", "'");
     for (const std::string_view about : {"(about ", "(approx ", "(approx. ", "(ca. ", "(ca ", "(roughly "}) replace_all(line, about, "(");
+    drop_joint(line);
     drop_left(line);
+    turn_times(line);
+    turn_packs(line);
     const std::size_t at = trailing_amount(line);
     if (at > 0) return line.substr(at) + " " + std::string(bare(std::string_view(line).substr(0, at)));
     Cursor cursor(line);
@@ -63,6 +105,27 @@ std::string with_amount_first(std::string_view written) {
     cursor.go(0);
     const auto unit = counted ? std::nullopt : unit_at(cursor);
     return unit && unit->unit->dimension == Dimension::count && cursor.eat_word("of") ? "1 " + line : line;
+}
+
+std::optional<Exception> exception_in(std::string_view line, const Knowledge& knowledge) {
+    constexpr std::array<std::string_view, 12> joints{" except for ",   " except ",     " apart from ", " other than ",
+                                                      " but we have ",  " but i have ", " but have ",   " but there's ",
+                                                      " but there is ", " but got ",    " only ",       " but plenty of "};
+    const auto words = words_of(line);
+    const bool nothing = !words.empty() && words.front().folded == "nothing";
+    if (!nothing && stock_line(line, knowledge).says != StockWord::none) return std::nullopt;
+    std::string folded(line);
+    for (char& c : folded)
+        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    for (const auto joint : joints) {
+        const auto at = folded.find(joint);
+        if (at == std::string::npos) continue;
+        Exception found{std::string(bare(line.substr(0, at))), std::string(bare(line.substr(at + joint.size())))};
+        if (knowledge.in_list("tells-form", fold(found.some))) return std::nullopt;  // "no fresh thyme, only dried"
+        if (found.some.empty() || words_of(found.none).size() < 2) return std::nullopt;
+        return found;
+    }
+    return std::nullopt;
 }
 
 std::optional<SizedLine> by_usual_size(std::string_view line, const Knowledge& knowledge) {

@@ -20,4 +20,11 @@ struct SizedLine {
 /// "1 bottle of cider vinegar" in grams, by what such a container usually holds; nothing where the line counts none.
 std::optional<SizedLine> by_usual_size(std::string_view line, const Knowledge& knowledge);
 
+/// "no fresh herbs except rosemary", "no mace but have nutmeg": what is not there, and what is.
+struct Exception {
+    std::string none;  ///< a line of its own, "no fresh herbs"
+    std::string some;  ///< the names that are there
+};
+std::optional<Exception> exception_in(std::string_view line, const Knowledge& knowledge);
+
 }  // namespace standin

@@ -116,6 +116,12 @@ std::vector<std::string_view> parts_of_list(std::string_view names) {
             ++i;
             continue;
         }
+        const auto before = names.substr(0, i);  // "horta (dandelion and chicory)" is one food
+        if (std::count(before.begin(), before.end(), '(') > std::count(before.begin(), before.end(), ')') &&
+            names.find(')', i) != Text::npos) {
+            ++i;
+            continue;
+        }
         all.push_back(bare(names.substr(start, i - start)));
         i += found->size();
         start = i;

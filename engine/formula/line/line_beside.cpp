@@ -155,7 +155,13 @@ bool names_a_food(const std::vector<Word>& words, const Knowledge& knowledge) {
 bool is_method_line(std::string_view line, const Knowledge& knowledge) {
     constexpr std::size_t fewest = 3;  // words
     const auto words = words_of(line);
-    if (words.size() < fewest || names_a_food(words, knowledge) || weighs_something(words, line)) return false;
+    const bool short_order = !words.empty() && words.size() < fewest && line.find_last_not_of(' ') != Text::npos &&
+                             line[line.find_last_not_of(' ')] == '.' && !has_digit(line);  // "Grill.", "Mix all."
+    if ((words.size() < fewest && !short_order) || names_a_food(words, knowledge)) return false;
+    const bool of_each = std::any_of(words.begin(), words.end(), [&](const Word& word) {  // "Form patties of 100 g each."
+        return word.folded == "patty" || word.folded == "ball" || knowledge.in_list("link-word", word.folded);
+    });
+    if (weighs_something(words, line) && !(of_each && says_in_list(words, 0, "method-verb", knowledge))) return false;
     if (says_in_list(words, 0, "method-verb", knowledge)) return true;
     if (words[0].folded.ends_with("ly") && says_in_list(words, 1, "method-verb", knowledge)) return true;  // "Lightly crush in a mortar."
     for (std::size_t i = 0; i < words.size(); ++i)

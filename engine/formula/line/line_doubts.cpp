@@ -89,6 +89,12 @@ bool plainly_fresh(const Ingredient& ingredient, const AmountText& amount) {
     return leaf && unit && unit->dimension == Dimension::mass && amount.parts.front().number.mid * unit->size.mid >= spice_grams;
 }
 
+// "2 tsp marjoram leaves" stand among dried spices as often as among fresh herbs.
+bool leaf_by_the_spoon(const NameRead& name, const AmountText& amount) {
+    const Unit* unit = amount.parts.front().unit;
+    return unit && unit->word == "tsp" && !name.said_fresh && !name.words.empty() && name.words.back() == "leaf";
+}
+
 }  // namespace
 
 Reason generic_note(const NameRead& name) { return reason_about(ReasonKind::meant_as, name.generic, {name.ingredient->names.front()}); }
@@ -105,7 +111,8 @@ std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText&
     else if (name.by_share) read_so(Confidence::unsure, ReasonKind::dried_by_share);
     else if (name.fresh_by_share) read_so(Confidence::likely, ReasonKind::fresh_by_share);
     else if (!name.other_form.empty() && !plainly_fresh(ingredient, amount))
-        out.push_back({Confidence::likely, make_reason(ReasonKind::not_the_other, {}, {food, name.other_form}), true});
+        out.push_back({leaf_by_the_spoon(name, amount) ? Confidence::unsure : Confidence::likely,
+                       make_reason(ReasonKind::not_the_other, {}, {food, name.other_form}), true});
     if (name.preserved_in)
         out.push_back(name.preserved_form ? LineDoubt{Confidence::likely, in_container(ReasonKind::from_container, name), true}
                                           : LineDoubt{Confidence::unsure, in_container(ReasonKind::form_not_known, name), true});

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "formula/line/first_of_two.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
 #include "formula/line/line_facts.hpp"
@@ -137,6 +138,20 @@ Result<ReadLine> read_likeness(std::string_view line, const Likeness& likeness, 
     return read;
 }
 
+// Of "X or Y" the first, told; nothing where either may hurt or the two are other meats.
+std::optional<ReadLine> read_first_of_two(std::string_view line, const LineSetting& setting) {
+    const Knowledge& knowledge = setting.knowledge;
+    const auto ways = firsts_of_two(line, knowledge);
+    if (ways.empty() || nearly_refused(line, knowledge)) return std::nullopt;
+    for (const auto& way : ways) {
+        auto read = read_any_tongue(way.line, setting);
+        if (!read || danger_of_food(line, read->line, knowledge, setting.on_the_shelf) || !may_take_first(way, *read, knowledge)) continue;
+        tell_of_second(way, *read, knowledge);
+        return std::move(*read);
+    }
+    return std::nullopt;
+}
+
 }  // namespace
 
 Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after, bool on_the_shelf,
@@ -150,6 +165,8 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
     const LineSetting setting{origin, knowledge, after, on_the_shelf, around};
     if (const auto likeness = likeness_in(line, knowledge)) return read_likeness(line, *likeness, setting);
     auto read = read_any_tongue(line, setting);
+    if (!read && !on_the_shelf)
+        if (auto first = read_first_of_two(line, setting)) return std::move(*first);
     if (read || read.error().not_known == NotKnown::nothing) return read;
     if (auto danger = nearly_refused(line, knowledge)) {
         danger->where = origin.start();

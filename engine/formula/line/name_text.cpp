@@ -176,6 +176,8 @@ bool was_cut(const std::vector<Word>& words) {
 // The same plant or cut under a name with `kind` in front: another ingredient, or null.
 const Ingredient* other_kind(std::string_view kind, const std::vector<Word>& words, const Span& span, const Knowledge& knowledge) {
     const auto* other = known_ingredient(std::string(kind) + " " + phrase(words, span.first, span.last), knowledge);
+    if (!other && span.length() > 1 && words[span.last - 1].folded == "leaf")  // "marjoram leaves": dried marjoram
+        other = known_ingredient(std::string(kind) + " " + phrase(words, span.first, span.last - 1), knowledge);
     return other == span.ingredient ? nullptr : other;
 }
 

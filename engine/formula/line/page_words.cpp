@@ -70,13 +70,30 @@ bool weighs_something(const std::vector<Word>& words, std::string_view line) {
     });
 }
 
+// "From my kitchen to yours!", "NB lime next time": what the writer says to the reader, with no amount in it.
+bool is_remark(const std::vector<Word>& words, std::string_view line, const Knowledge& knowledge) {
+    constexpr std::size_t fewest = 4;
+    const auto last = line.find_last_not_of(" )*_\"");
+    if (knowledge.in_list("remark-opening", words.front().folded)) return !weighs_something(words, line);
+    if (last == std::string_view::npos || (line[last] != '.' && line[last] != '!') || words.size() < fewest) return false;
+    const bool amount = std::any_of(words.begin(), words.end(), [](const Word& word) {
+        return unit_named(word.folded) != nullptr || word.folded.find_first_of("0123456789") != std::string::npos;
+    });
+    if (amount || !holds_any(words, "remark-word", knowledge)) return false;
+    for (std::size_t first = 0; first < words.size(); ++first)
+        for (std::size_t end = first + 1; end <= std::min(words.size(), first + 3); ++end)
+            if (knowledge.ingredient_named(phrase(words, first, end)) || knowledge.ingredient_meant(phrase(words, first, end)))
+                return false;
+    return true;
+}
+
 }  // namespace
 
 bool is_said_of_recipe(std::string_view line, const Knowledge& knowledge) {
     constexpr std::size_t longest_name = 5;  // words of "by" and a name
     const auto words = words_of(line);
     if (is_only_signs(words, line)) return true;
-    if (opens_with(words, "page-word", knowledge)) return true;
+    if (opens_with(words, "page-word", knowledge) || is_remark(words, line, knowledge)) return true;
     const bool number = std::any_of(words.begin(), words.end(), begins_with_number);
     if (words.front().folded == "by") return !number && words.size() <= longest_name;
     if (number && !weighs_something(words, line) && holds_any(words, "votes-word", knowledge)) return true;

@@ -1,0 +1,89 @@
+// "X or Y", words of quality and cut beside a food, and lines that are no ingredient.
+#include <algorithm>
+
+#include "standin/engine.hpp"
+#include "support/catch.hpp"
+
+using namespace standin;
+
+namespace or_and_remarks_test {
+
+const Engine& engine() {
+    static const Engine made = std::move(*Engine::open({}));
+    return made;
+}
+
+Result<Formula> with_line(const std::string& text) {
+    return engine().read_formula("title: A\n2 kg pork shoulder\n36 g salt\n" + text, "f");
+}
+
+Line line_of(const std::string& text) {
+    INFO(text);
+    auto read = with_line(text);
+    if (!read) FAIL(read.error().message);
+    return read->lines.back();
+}
+
+TEST_CASE("of two foods the first is taken and both are told") {
+    const auto is = [](const std::string& text, const std::string& id) {
+        const auto line = line_of(text);
+        INFO(text);
+        CHECK(line.ingredient == id);
+        const auto notes = in_full(line.notes);
+        CHECK(
+            std::any_of(notes.begin(), notes.end(), [](const auto& note) { return note.find("the first is taken") != std::string::npos; }));
+    };
+    is("1/3 cup pine nuts or slivered almonds", "pine-nut");
+    is("60 ml cold water or beer", "water");
+    is("200 g kale or chard", "kale");
+    is("30 ml lemon or lime juice", "lemon-juice");
+    is("1 tsp dried thyme OR 1 tbsp fresh", "dried-thyme");
+    const auto nuts = line_of("50 g pumpkin seeds or walnuts");
+    CHECK(std::any_of(nuts.declared.begin(), nuts.declared.end(), [](const Declared& told) { return told.words == "or walnuts"; }));
+}
+
+TEST_CASE("two foods that are not alike, a danger or an unknown one are asked about") {
+    for (const char* text : {"300 g spinach or garlic", "300 g spinach or zorbles", "300 g venison or goat",
+                             "1 kg pork shoulder or ground pork", "1 cup stock, or about 200 ml wine", "20 g salt or curing salt",
+                             "300 g wild garlic or lily of the valley", "100 g milk, no cream or butter"}) {
+        INFO(text);
+        CHECK_FALSE(with_line(text));
+    }
+}
+
+TEST_CASE("words of quality, cut and form beside a food that is known are no question") {
+    const auto is = [](const std::string& text, const std::string& id) {
+        INFO(text);
+        CHECK(line_of(text).ingredient == id);
+    };
+    is("500 g spinach, IQF chopped, thawed", "spinach-frozen");
+    is("20 g black pepper, half ground, half cracked", "black-pepper");
+    is("200 g onions, grated, juice squeezed out", "onion");
+    is("100 ml sparkling mineral water", "water");
+    is("2 bu. cilantro, chopped", "cilantro");
+    is("20 g white sesame seeds, toasted", "hulled-sesame");
+    is("4 green chiles (jalapeño type)", "jalapeno");
+    is("200 g pork jowl, derinded", "pork-jowl");
+}
+
+TEST_CASE("what is said to the reader and what is to be done is no ingredient") {
+    const auto read = engine().read_closely(
+        "Links\nfrom my kitchen to yours!\n1 kg pork shoulder\n18 g salt\nNB lime next time instead of wine\nForm patties 100 g each.\n"
+        "Steam or pan-fry.\nMix all.\nFat content of batch: 28-32%\nI pick mine in April with gloves on.",
+        "f");
+    REQUIRE(read);
+    REQUIRE(read->formula);
+    CHECK(read->formula->lines.size() == 2);
+    for (const char* text : {"Zorbles from my garden 40 g", "I use a handful of zorbles.", "NB 40 g walnuts"}) {
+        INFO(text);
+        CHECK_FALSE(with_line(text));
+    }
+}
+
+TEST_CASE("leaves by the spoon are told as unsure") {
+    const auto read = engine().read_closely("Links\n1 kg pork shoulder\n18 g salt\n2 tsp marjoram leaves", "f");
+    REQUIRE(read);
+    CHECK(read->lines.back().confidence == Confidence::unsure);
+}
+
+}  // namespace or_and_remarks_test
