@@ -21,6 +21,7 @@ std::vector<Factor> bind_factors(const Formula& formula, const Nominal& nominal)
                             {"rest in the cold", b.rest_factor, 0},
                             {"dilution by paste and fat", b.dilution_factor, 0}};
     if (b.gum_factor < 1) all.push_back({"thickening gum", std::pow(b.gum_factor, nominal.knowledge().parameter("bind.gum.bind").mid), 0});
+    if (b.enzyme_factor < 1) all.push_back({"raw fruit that digests meat", b.enzyme_factor, 0});
     for (auto& factor : all)
         if (factor.value > 0 && factor.value < 1) factor.gives_back = bind_of(from_meat / factor.value + b.binder) - b.bind;
     std::stable_sort(all.begin(), all.end(), [](const Factor& x, const Factor& y) { return x.gives_back > y.gives_back; });

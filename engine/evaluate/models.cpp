@@ -11,7 +11,7 @@ MixState mix_state(double ph, const ProcessState& process) {
 }
 
 // What the way of making costs, whatever goes in.
-double making_of(const BatchBind& bind) { return bind.mixing_factor * bind.order_factor * bind.cold_factor; }
+double making_of(const BatchBind& bind) { return bind.mixing_factor * bind.order_factor * bind.cold_factor * bind.enzyme_factor; }
 
 template <class P>
 void spread(std::vector<Constants>& all, P Constants::*part, const std::vector<P>& drawn) {

@@ -24,7 +24,8 @@ Reason not_known(ReasonKind kind, const std::string& name, std::string of = {}, 
 
 UnknownQuantity quantity_of(const std::string& name, const Knowledge& knowledge) {
     const auto space = name.find(' ');
-    if (name.starts_with("fat.softens.") || name.starts_with("validity.") || space == std::string::npos)
+    if (name.starts_with("fat.softens.") || name.starts_with("bind.enzyme.of.") || name.starts_with("validity.") ||
+        space == std::string::npos)
         return {not_known(ReasonKind::not_known_well, name), name.starts_with("process.")};
     const std::string owner = name.substr(0, space);
     if (const auto* preparation = knowledge.preparation(owner)) {

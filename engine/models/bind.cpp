@@ -75,6 +75,11 @@ double rest_factor(double hours, double salted, const P& p) {
     return 1 + p.rest_gain * dissolves * (std::exp(-usual_rest_h / p.rest_time) - std::exp(-hours / p.rest_time));
 }
 
+/// What raw fruit digests goes on for as long as the mass rests.
+double enzyme_factor(const Material& batch, double hours, const P& p) {
+    return std::exp(-p.enzyme_rate * batch[Amount::protease] / batch[Amount::mass] * hours);
+}
+
 double core_factor(double core_c, const P& p) {
     constexpr double least = 55, most = 100;  // below it has not set, above is steam
     return std::exp(p.firm_core * (std::clamp(core_c, least, most) - usual_core_c));
@@ -125,7 +130,7 @@ double hardness(const Material& batch, const MixState& mix, const BatchBind& so_
                         std::pow(own / std::max(batch[Amount::water], own / 2), p.firm_water) * std::pow(so_far.salt_factor, salt_power) *
                         std::exp(-p.firm_ph * (mix.ph - meat_ph)) * plate_factor(mix.plate_mm, p.firm_plate) *
                         (1 + p.firm_mixing * (1 - std::exp(-mix.mixing_min / p.firm_mixing_time))) *
-                        std::pow(so_far.order_factor * so_far.cold_factor, p.firm_state);
+                        std::pow(so_far.order_factor * so_far.cold_factor * so_far.enzyme_factor, p.firm_state);
     return core_factor(mix.core_c, p) * so_far.gum_factor * meat / p.firm_scale * (1 + p.firm_binder * gel) + p.firm_binder_own * gel;
 }
 
@@ -154,11 +159,12 @@ BatchBind batch_bind(const Material& batch, const MixState& mix, const BindParam
     result.mixing_factor = mixing_factor(mix.mixing_min, p);
     result.plate_factor = plate_factor(mix.plate_mm, p.plate_power);
     result.rest_factor = rest_factor(mix.rest_h, result.salt_factor, p);
+    result.enzyme_factor = enzyme_factor(batch, mix.rest_h, p);
     result.dilution_factor = dilution_factor(batch, loose, p);
     result.gum_factor = gum_factor(batch, p);
     result.binder = p.binder_most * gel * result.gum_factor;
     const double held = result.salt_factor * result.acid_factor * result.order_factor * result.cold_factor * result.mixing_factor *
-                        result.plate_factor * result.rest_factor * result.dilution_factor;
+                        result.plate_factor * result.rest_factor * result.enzyme_factor * result.dilution_factor;
     result.index = p.error * result.meat * held * std::pow(result.gum_factor, p.gum_bind) + result.binder;
     result.hardness = hardness(batch, mix, result, gel, p);
     result.bind = on_the_scale(result.index, p);

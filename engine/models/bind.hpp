@@ -1,9 +1,9 @@
 // How well a cooked sausage mass holds together, and how firm it is to the bite.
 //
-//   index    = error * meat * salt * acid * order * cold * mixing * plate * rest * dilution * gum^q + binder
+//   index    = error * meat * salt * acid * order * cold * mixing * plate * rest * enzyme * dilution * gum^q + binder
 //   bind     = 100 (1 - exp(-index / scale))
-//   hardness = (order * cold)^m * (protein/15 %)^a / (1 + fat/f0) * (3.5 protein/water)^w * salt^b * exp(-g (pH - 5.7)) * plate * mixing *
-//   gum * core * (1 + c binder)
+//   hardness = (order * cold * enzyme)^m * (protein/15 %)^a / (1 + fat/f0) * (3.5 protein/water)^w * salt^b * exp(-g (pH - 5.7)) * plate *
+//   mixing * gum * core * (1 + c binder)
 //   + d binder, over its scale; firmness = 100 hardness / (1 + hardness)
 //
 // meat      weighted mean of two readings of the trade's bind indices: per gram of protein and per gram of meat
@@ -15,6 +15,7 @@
 // cold      fat that is soft when mixed smears over the meat (by how much fat there is and how hard it is); frozen lean gives no protein
 // rest      the salt goes on bringing protein out in the cold, ever less; what the pan takes hardly follows (cooking yield of ground
 //           chicken salted seven days before or just before: Food Sci Anim Resour 40(2):231, Table 3). 1 at the usual rest
+// enzyme    raw pineapple, kiwifruit, papaya, ginger and fig cut up myosin, in the cold too: by their dose and the hours of rest
 // core      the hotter, the firmer: what stays is denser. 1 at 71 C; bind is told of a mass that has set and does not follow
 // dilution  protein share of the batch, that of egg with it, with paste water that no binder or gel holds counted again
 // gum       xanthan, guar and locust bean gum hold water but soften the gel round them (Foegeding, Ramsey 1986, J Food Sci 51:33)
@@ -50,6 +51,7 @@ struct BindParameters {
     double mixing_floor, mixing_time;           // share, min
     double plate_power;
     double rest_gain, rest_time;                           // share, h
+    double enzyme_rate;                                    // 1/h for a mass that is all raw pineapple
     double order_cost, order_acid, order_together;         // share, mmol/kg batch, share
     double dilution_protein, dilution_power, paste_extra;  // %, 1, g/g
     BinderParameters binder;
@@ -93,7 +95,7 @@ struct BatchBind {
     double hardness = 0;  ///< relative to a well made fresh pork sausage
     double meat = 0;      ///< bind index of the batch's meat; bull meat 1
     double salt_factor = 1, acid_factor = 1, order_factor = 1, cold_factor = 1, mixing_factor = 1, plate_factor = 1, rest_factor = 1,
-           dilution_factor = 1, gum_factor = 1;
+           dilution_factor = 1, gum_factor = 1, enzyme_factor = 1;
     double binder = 0;                                      ///< added to the index
     double ionic_strength = 0;                              ///< mol/kg water
     double loose_water = 0;                                 ///< g paste water per g batch that no binder holds

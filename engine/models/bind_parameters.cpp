@@ -28,6 +28,7 @@ constexpr std::array bindings{
     Binding<P>{"bind.plate.power", [](P& p) -> double& { return p.plate_power; }},
     Binding<P>{"bind.rest.gain", [](P& p) -> double& { return p.rest_gain; }},
     Binding<P>{"bind.rest.time", [](P& p) -> double& { return p.rest_time; }},
+    Binding<P>{"bind.enzyme.rate", [](P& p) -> double& { return p.enzyme_rate; }},
     Binding<P>{"bind.order.cost", [](P& p) -> double& { return p.order_cost; }},
     Binding<P>{"bind.order.acid", [](P& p) -> double& { return p.order_acid; }},
     Binding<P>{"bind.order.together", [](P& p) -> double& { return p.order_together; }},

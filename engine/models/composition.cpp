@@ -222,6 +222,7 @@ public:
           acid_(acid),
           free_fat_(fat_is_free(i, knowledge)),
           rendered_(belongs(i, "rendered-fat", knowledge)),
+          proteases_(parameter_of("bind.enzyme.of." + i.id, knowledge), "bind.enzyme.of." + i.id, draws),
           softens_(knowledge.parameter(softening_of(i, knowledge)), softening_of(i, knowledge), draws),
           ph_(ph_band(portion), shared_name("ph"), draws),
           titratable_(as_like(titratable_band(portion), portion), i.id + " titratable", draws),
@@ -239,7 +240,7 @@ public:
     void add(Material& m, const Food& f, std::size_t draw) const {
         acids(m, f, draw);
         if (ingredient_.meat) meat(m, f, draw);
-        else m[is_gel() ? Amount::gel_water : Amount::paste_water] = f.water;
+        else water_beside_meat(m, f);
         if (rendered_) {  // lard is weighed with the meat, as back fat is
             m[Amount::meat] = f.mass;
             m[Amount::meat_fat] = f.fat;
@@ -254,6 +255,7 @@ public:
             m[Amount::fading_green] = ingredient_.tint->green * ingredient_.tint->fades;
             m[Amount::fading_blue] = ingredient_.tint->blue * ingredient_.tint->fades;
         }
+        if (!f.denatured) m[Amount::protease] = proteases_(draw);
         m[Amount::pungency] = pungency_(draw) / 1000 * f.aroma_share;
         m[Amount::sulphite] = sulphites_(draw) / 1000;
         const double fresh = strength_(draw) * f.aroma_share;
@@ -340,6 +342,15 @@ private:
         m[Amount::held_fat] = held_fat_(draw) * f.binding_share;
     }
 
+    void water_beside_meat(Material& m, const Food& f) const {
+        m[is_gel() ? Amount::gel_water : Amount::paste_water] = f.water;
+        if (!is_gel() && ingredient_.tissue == Tissue::liquid) m[Amount::poured_water] = f.water;
+    }
+
+    static Band parameter_of(const std::string& id, const Knowledge& knowledge) {
+        return knowledge.has_parameter(id) ? knowledge.parameter(id) : Band{};
+    }
+
     bool is_gel() const { return ingredient_.binding && !ingredient_.binding->gel.empty(); }
 
     void soft_fat(Material& m, const Food& f, std::size_t draw) const {
@@ -357,7 +368,8 @@ private:
     const Ingredient& ingredient_;
     std::span<const AcidParameters> acid_;
     bool free_fat_, rendered_;
-    Uncertain softens_, ph_, titratable_, buffer_, scale_, bind_, held_water_, held_fat_, swells_, strength_, pungency_, sulphites_;
+    Uncertain proteases_, softens_, ph_, titratable_, buffer_, scale_, bind_, held_water_, held_fat_, swells_, strength_, pungency_,
+        sulphites_;
 };
 
 Material material_of(const Food& f) {

@@ -83,13 +83,21 @@ double share_poached(double core_c, double salt_pct, const P& p) {
     return std::max(0.0, (1 - p.drip) * (salted_so - (p.drip_hotter + p.drip_hotter_unsalted * plain) * above));
 }
 
+/// Of the water that no binder holds: less of what was poured in than of what cells hold.
+double loose_kept(const Material& batch, double binder, const P& p) {
+    const double water = batch[Amount::paste_water];
+    if (water <= 0) return 0;
+    const double poured = batch[Amount::poured_water] / water;
+    return (poured * p.poured_kept + (1 - poured) * p.paste_kept) * loose_paste_water(water, binder);
+}
+
 double water_kept(const Material& batch, const CookState& state, const P& p) {
     const double salt = batch.share(Amount::salt, 100), water = batch[Amount::water];
     const double protein = water_per_protein(state.method, state.core_c, p) * mean_over_meats(batch, p.kind) * own_water_factor(batch, p) *
                            (batch[Amount::meat_protein] - batch[Amount::undone_protein]);
     const double made = acid_factor(ph_as_of_reference(batch, state.ph), p) * lot_factor(salt, p) * (1 - p.care_water * (1 - state.making));
     const double binder = held_in_the_heat(batch, state.ph, p.binder);
-    const double paste = p.paste_kept * loose_paste_water(batch[Amount::paste_water], binder);
+    const double paste = loose_kept(batch, binder, p);
     const double gel = p.gel_kept * batch[Amount::gel_water];
     const double left = (1 - p.evaporates[static_cast<std::size_t>(state.method)]) * water;
     if (state.method != Cook::poach) return kept(protein * made * salt_factor(salt, p) + binder + paste + gel, left);

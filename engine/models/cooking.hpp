@@ -54,6 +54,7 @@ struct CookingParameters {
     double salt_gain, salt_scale;                       // share, % salt
     BinderParameters binder;
     double paste_kept;                       // share of loose paste water
+    double poured_kept;                      // the same of what was poured in
     double gel_kept;                         // share of the water in gels of egg, cooked grain and the like
     std::array<double, cook_ways> severity;  // by Cook; share of the curve: loose and poached the plain one, else the bound one
     double care_water, care_fat;             // shares lost and gained where nothing binds
@@ -78,7 +79,7 @@ struct CookState {
     double ph = 0;
     Cook method = Cook::pan;
     double core_c = 0;
-    double making = 1;  ///< product of the bind factors of mixing, order and cold; 1 costs nothing
+    double making = 1;  ///< product of the bind factors of mixing, order, cold and enzyme; 1 costs nothing
 };
 
 BatchCook batch_cook(const Material& batch, const CookState& state, const CookingParameters& parameters);

@@ -56,6 +56,7 @@ constexpr std::array own{
     Binding<P>{"bind.isoelectric.width", [](P& p) -> double& { return p.binder.isoelectric_width; }},
     Binding<P>{"bind.isoelectric.loss", [](P& p) -> double& { return p.binder.isoelectric_loss; }},
     Binding<P>{"cooking.gel.kept", [](P& p) -> double& { return p.gel_kept; }},
+    Binding<P>{"cooking.poured.kept", [](P& p) -> double& { return p.poured_kept; }},
     Binding<P>{"cooking.paste.kept", [](P& p) -> double& { return p.paste_kept; }},
     Binding<P>{"cooking.fat.pan", severity<Cook::pan>},
     Binding<P>{"cooking.fat.grill", severity<Cook::grill>},

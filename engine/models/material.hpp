@@ -51,6 +51,8 @@ enum class Amount : std::size_t {
     held_protein,  // g of that held cold and hot, by protein
     held_fat,      // g fat that binders hold
     paste_water,   // g water brought by anything but meat and not in a gel
+    poured_water,  // g of that which comes as a liquid, in no cell
+    protease,      // g of raw pineapple that digests meat as fast
     gel_water,     // g water in the gel of a food that is one, or sets as one: cooked grain, egg
     set_protein,   // g protein of what sets with its own water
     tint_red,

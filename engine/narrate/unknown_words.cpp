@@ -83,6 +83,7 @@ std::string unknown_words(const Reason& r) {
     if (r.kind == ReasonKind::worth_measuring) return measured_words(r);
     if (const auto* making = found(of_making, r.about)) return std::string(making->what);
     if (r.about.starts_with("fat.softens.")) return "how soft the fat is";
+    if (r.about.starts_with("bind.enzyme.of.")) return "how fast the raw fruit digests meat";
     if (r.about.starts_with("validity.")) return "how far the models hold outside what they were made for";
     if (r.foods.empty()) return "the model (" + r.about + ")";
     if (r.kind == ReasonKind::effect_not_known)
