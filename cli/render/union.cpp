@@ -35,7 +35,11 @@ bool had(const Own& before, const AllergenText& one) {
                        [&](const AllergenText& a) { return a.allergen == one.allergen && (a.sure || !one.sure); });
 }
 
-bool had(const Own& before, const CautionText& one) { return found(*before.cautions, one); }
+// One that is milder now than it was is not new.
+bool had(const Own& before, const CautionText& one) {
+    return found(*before.cautions, one) ||
+           std::any_of(before.cautions->begin(), before.cautions->end(), [&](const CautionText& old) { return is_milder(one, old); });
+}
 
 // Numbers of the variants that something is said of.
 template <class T>

@@ -107,12 +107,13 @@ public:
     std::optional<Holding> operator()(const ProcessBeyond& when) const { return stated(when, facts_.process, facts_.knowledge); }
     std::optional<Holding> operator()(CoreBelowRule) const {
         const auto core = core_said(facts_.process);
-        if (!core || *core >= facts_.core.core_c) return std::nullopt;
+        constexpr double rounding = 0.15;  // 71 C is 71.1 C (160 F) as makers write it
+        if (!core || *core >= facts_.core.core_c - rounding) return std::nullopt;
         const bool read = facts_.process.core_curve.size() > 1 && (!facts_.process.core_c || *core < *facts_.process.core_c);
         return Holding{{},
                        {},
                        (read ? "Here the core readings end at " : "Here: ") + shown(*core) + " C instead of " + shown_core(facts_.core) +
-                           "." + (read ? "" : " What it loses in the pan is told for that.")};
+                           "." + (read ? "" : " Its loss in the pan and its looks are told for " + shown_core(facts_.core) + ".")};
     }
     std::optional<Holding> operator()(PacketMayHold) const {
         return by_food(facts_, [&](const Ingredient& i, const PredictedLine& line) {
@@ -123,7 +124,7 @@ public:
         });
     }
     std::optional<Holding> operator()(OverMostInAKilo) const {
-        constexpr double rounding = 1e-9;
+        constexpr double rounding = 0.005;  // of it: what the scale and rounded weights make of a dose at its most
         return by_food(facts_, [&](const Ingredient& i) {
             if (!i.most_g_per_kg) return std::string{};
             const double most = i.most_g_per_kg->band.mid, grams = grams_in_a_kilo(i, facts_);
@@ -149,6 +150,8 @@ Reason reason_of(const std::string& id, std::string text, const Holding& holding
     reason.kind = ReasonKind::caution;
     reason.about = id;
     reason.foods = holding.foods_said;
+    if (holding.threshold)
+        reason.role = std::string(info(holding.threshold->property).name) + (holding.threshold->below ? " below" : " above");
     for (const auto& [what, number] : {std::pair("value", holding.value), std::pair("limit", holding.limit)}) {
         if (!number) continue;
         replace_all(text, "{" + std::string(what) + "}", shown(*number));

@@ -1,6 +1,7 @@
 #include "safety/page.hpp"
 
 #include <algorithm>
+#include <optional>
 #include <string>
 
 #include "core/contains.hpp"
@@ -76,6 +77,17 @@ bool says_all_of(const CautionText& one, const CautionText& other) {
            std::all_of(other.foods.begin(), other.foods.end(), [&](const std::string& food) { return contains(one.foods, food); });
 }
 
+bool is_milder(const CautionText& one, const CautionText& other) {
+    const auto limit = [](const CautionText& c) {
+        for (const auto& figure : c.reason.figures)
+            if (figure.what == "limit") return std::optional(figure.after);
+        return std::optional<double>();
+    };
+    const auto here = limit(one), there = limit(other);
+    if (one.reason.role.empty() || one.reason.role != other.reason.role || !here || !there) return false;
+    return one.reason.role.ends_with(" below") ? *here > *there : *here < *there;
+}
+
 void OnPage::add(const Prediction& prediction) { gather(safety_, prediction); }
 
 void OnPage::offer(const Prediction& prediction) {
@@ -87,8 +99,8 @@ std::vector<CautionText> new_cautions(const Prediction& base, const Prediction& 
     std::vector<CautionText> fresh;
     for (const auto& caution : variant.cautions) {
         if (caution.id == core_caution_id && !(variant.core > base.core)) continue;
-        if (std::none_of(base.cautions.begin(), base.cautions.end(), [&](const CautionText& old) { return says_all_of(old, caution); }))
-            fresh.push_back(of_what_came_in(caution, base));
+        const auto told = [&](const CautionText& old) { return says_all_of(old, caution) || is_milder(caution, old); };
+        if (std::none_of(base.cautions.begin(), base.cautions.end(), told)) fresh.push_back(of_what_came_in(caution, base));
     }
     return fresh;
 }

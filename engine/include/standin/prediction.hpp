@@ -74,6 +74,8 @@ struct CautionText {
 bool is_same(const CautionText& one, const CautionText& other);
 /// Whether `one` tells of everything that `other` tells of: the same caution, no less far, for no fewer foods.
 bool says_all_of(const CautionText& one, const CautionText& other);
+/// Whether both are limits on one value and `one` is the less severe: a pH under 5.3 beside one under 5.0.
+bool is_milder(const CautionText& one, const CautionText& other);
 
 /// How much of an allergen there is in the mass, where the law wants it declared from an amount on: sulphite.
 struct Reckoned {
