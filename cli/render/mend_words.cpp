@@ -27,6 +27,25 @@ std::string in_short(const MendWay& way, Units units) {
     return text.empty() ? on : on + ", and fry a patty of it; where that still falls apart, " + text;
 }
 
+// What the making did comes before anything that is weighed.
+std::string cause_in_short(const MendAnswer& a, Units units) {
+    for (const auto& cause : a.causes)
+        if (!cause.first.empty()) return in_units(cause.says + ": " + cause.first, units);
+    return "";
+}
+
+// The heat that is left, where less was asked for.
+std::string heat_left(const MendWay& way, const MendAnswer& a) {
+    const std::string heat(info(Property::heat_mg_kg).name);
+    const auto less = [&](const WantResult& want) {
+        return want.reason.role == "at most" && !want.reason.figures.empty() && want.reason.figures.front().what == heat;
+    };
+    if (std::none_of(way.wants.begin(), way.wants.end(), less)) return "";
+    const std::string was = heat_phrase(a.base.heat_word), now = heat_phrase(way.prediction.heat_word);
+    return was == now ? "At less heat than before it is still what most call " + now + "."
+                      : "It is then what most call " + now + "; it was " + was + ".";
+}
+
 }  // namespace
 
 std::string answer_first(const MendAnswer& a, Units units) {
@@ -34,11 +53,21 @@ std::string answer_first(const MendAnswer& a, Units units) {
     if (!a.discard.empty()) return mass + ": do not mend it.";
     if (!a.opposed.empty())
         return mass + ": \"" + listed(a.opposed) + "\" pull against each other. Fry two more patties and let somebody else taste.";
-    if (a.ways.empty()) return mass + ": nothing that can be weighed out mends this.";
     std::string text = mass + ": ";
+    const std::string first = cause_in_short(a, units);
+    text += first;
+    if (a.ways.empty()) return first.empty() ? text + "nothing that can be weighed out mends this." : text + ".";
+    if (!first.empty()) text += "; then, where that is not enough, ";
     for (std::size_t i = 0; i < a.ways.size(); ++i) text += (i ? "; or " : "") + in_short(a.ways[i], units);
     const bool met = std::any_of(a.ways.begin(), a.ways.end(), [](const MendWay& w) { return w.met; });
     return text + "." + (met ? "" : " That brings it nearer, but not all the way.");
+}
+
+std::vector<std::string> causes(const MendAnswer& a, Units units) {
+    std::vector<std::string> all;
+    for (const auto& cause : a.causes)
+        all.push_back(cause.tasted + ": " + in_units(cause.says, units) + ". " + in_units(cause.does, units));
+    return all;
 }
 
 std::string as_taken(const TastedWord& word) {
@@ -95,10 +124,13 @@ std::string how_in(const Ingoing& in, Units units) {
 
 std::string plain_in_short(const MendWay& way, Units units) {
     return kilos(way.plain_g, units) + " in all: the formula once more" +
-           (way.plain_lacks.empty() ? std::string() : ", without " + listed(way.plain_lacks)) + ".";
+           (way.plain_lacks.empty() ? std::string() : ", without " + listed(way.plain_lacks)) +
+           (way.plain_leaner.empty() ? std::string() : ", its meat as " + listed(way.plain_leaner)) + ".";
 }
 
-std::string want_in_short(const WantResult& want) {
+std::string want_in_short(const WantResult& want, const MendWay& way) {
+    const bool step = std::find(way.step_only.begin(), way.step_only.end(), want.want) != way.step_only.end();
+    if (step) return want.want + ": a step, and not mended by it (" + want.says.substr(0, want.says.find("; ")) + ")";
     std::string how = want.met ? ": mended, " + chance(want.chance) : ": not all the way";
     const auto& figures = want.reason.figures;
     if (!want.met && figures.size() > 1 && figures[0].before) {
@@ -110,8 +142,9 @@ std::string want_in_short(const WantResult& want) {
     return want.want + how + " (" + want.says.substr(0, want.says.find("; ")) + ")";
 }
 
-std::vector<std::string> beside_wants(const MendWay& way, Units units) {
+std::vector<std::string> beside_wants(const MendWay& way, const MendAnswer& a, Units units) {
     std::vector<std::string> all;
+    if (const std::string heat = heat_left(way, a); !heat.empty()) all.push_back(heat);
     if (way.work_min > 0)
         all.push_back("Mix it on until it is tacky, about " + number(way.work_min, 0) + " minutes: " + "that is reckoned with here.");
     if (way.salt_left) {

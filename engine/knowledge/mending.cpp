@@ -17,16 +17,47 @@ std::string known_property(ObjectReader& r) {
     return name;
 }
 
+std::vector<TasteWhen> read_when(ObjectReader& r, Problems& problems) {
+    std::vector<TasteWhen> all;
+    for (const auto& when : r.list("when")) {
+        ObjectReader w(when, problems);
+        all.push_back({known_property(w), w.number_if("below"), w.number_if("above")});
+    }
+    return all;
+}
+
+CauseOfTaste read_cause(const JsonNode& item, Problems& problems) {
+    ObjectReader r(item, problems);
+    CauseOfTaste cause;
+    cause.id = r.text("id");
+    cause.of = r.texts("of");
+    cause.says = r.text("says");
+    cause.first = r.text_or("first");
+    cause.does = r.text("does");
+    cause.source = r.text("source");
+    for (const auto& when : r.list("process")) {
+        ObjectReader w(when, problems);
+        MakingWhen one{w.text("field"), w.number_if("below"), w.number_if("above")};
+        if (std::find(making_fields.begin(), making_fields.end(), one.field) == making_fields.end())
+            w.fault("field", "no field of the process \"" + one.field + "\"");
+        cause.process.push_back(std::move(one));
+    }
+    cause.when = read_when(r, problems);
+    cause.roles = enumerated_list<Role>(r, "roles");
+    cause.protease_above = r.number_if("protease_above");
+    cause.spare_c = r.number_if("spare_c").value_or(0);
+    cause.ends = r.flag("ends");
+    cause.step_only = r.flag("step_only");
+    return cause;
+}
+
 TasteReading read_reading(const JsonNode& item, Problems& problems) {
     ObjectReader r(item, problems);
     TasteReading reading;
     reading.says = r.text("says");
     reading.says_much = r.text_or("says_much");
     reading.beside = r.flag("beside");
-    for (const auto& when : r.list("when")) {
-        ObjectReader w(when, problems);
-        reading.when.push_back({known_property(w), w.number_if("below"), w.number_if("above")});
-    }
+    reading.when = read_when(r, problems);
     for (const auto& move : r.list("moves")) {
         ObjectReader m(move, problems);
         const std::string kind = m.text("kind");
@@ -38,6 +69,7 @@ TasteReading read_reading(const JsonNode& item, Problems& problems) {
     reading.by = r.number_if("by").value_or(1);
     if ((reading.more_of && reading.by <= 1) || (reading.less_of && (reading.by <= 0 || reading.by >= 1)))
         r.fault("by", "more of a role is above 1, less of it between 0 and 1");
+    reading.much = r.number_if("much").value_or(reading.much);
     reading.discard = r.flag("discard");
     return reading;
 }
@@ -70,6 +102,7 @@ Mending read_all(const JsonNode& root, Problems& problems) {
         all.bring.push_back({b.text("id"), b.text("how"), b.text("source"), enumerated_list<Role>(b, "roles"),
                              enumerated_list<Tissue>(b, "tissues"), b.number_if("water").value_or(0)});
     }
+    for (const auto& item : r.list("causes", true)) all.causes.push_back(read_cause(item, problems));
     all.fold = read_steps(r, "fold", problems);
     all.plain = read_steps(r, "plain", problems);
     return all;
@@ -107,6 +140,12 @@ std::vector<std::string> faults_in(const Mending& mending, const Records& record
     for (const auto& way : mending.bring) {
         known("bring " + way.id, way.source);
         once(ids, "bring " + way.id);
+    }
+    for (const auto& cause : mending.causes) {
+        known("cause " + cause.id, cause.source);
+        once(ids, "cause " + cause.id);
+        for (const auto& of : cause.of)
+            if (!ids.count("tasted " + of)) faults.push_back("cause " + cause.id + ": no tasted word \"" + of + "\"");
     }
     for (const auto* steps : {&mending.fold, &mending.plain})
         for (const auto& step : *steps) {

@@ -2,6 +2,7 @@
 // Records.
 #pragma once
 
+#include <array>
 #include <functional>
 #include <optional>
 #include <string>
@@ -26,6 +27,7 @@ struct TasteReading {
     std::vector<WantMove> moves;  // what must move for it; none: no model tastes it
     std::optional<Role> more_of, less_of;
     double by = 1;         // times the dose of that role
+    double much = 2;       // steps where it was said strongly
     bool discard = false;  // nothing is mended: `says` tells why
     bool beside = false;   // tried beside the reading before it as well
 };
@@ -50,8 +52,29 @@ struct MendStep {
     std::optional<bool> worked;  // only where the mass is mixed on until tacky, or only where it is not
 };
 
+/// Bounds on what a formula says of its making.
+struct MakingWhen {
+    std::string field;  // of making_fields
+    std::optional<double> below, above;
+};
+
+inline constexpr std::array<std::string_view, 5> making_fields{"mixed-at", "rest", "mixing", "plate", "core"};
+
+/// What the making has to do with a tasted word. All that it asks for must hold.
+struct CauseOfTaste {
+    std::string id, says, first, does, source;  // texts with {value} of the first field and {foods}
+    std::vector<std::string> of;                // ids of tasted words
+    std::vector<MakingWhen> process;
+    std::vector<TasteWhen> when;
+    std::vector<Role> roles;               // main roles of which the formula has a line
+    std::optional<double> protease_above;  // g/kg, as raw pineapple
+    double spare_c = 0;                    // C by which the core is over what the meat needs
+    bool ends = false, step_only = false;  // nothing weighed in mends it; what is weighed in is a step
+};
+
 struct Mending {
     std::vector<TasteWord> tasted;
+    std::vector<CauseOfTaste> causes;                // the first comes first
     std::vector<std::string> passed_over, stronger;  // words beside a tasted one: "a bit", "much"
     std::vector<BringIn> bring;                      // the first that fits counts
     std::vector<MendStep> fold, plain;               // always, and where plain mass is made

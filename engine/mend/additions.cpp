@@ -10,6 +10,7 @@
 #include "adapt/proportions.hpp"
 #include "knowledge/kinds.hpp"
 #include "models/as_bought.hpp"
+#include "models/fat.hpp"
 #include "substitute/stand_ins.hpp"
 
 namespace standin {
@@ -93,6 +94,8 @@ private:
         double grams = std::numeric_limits<double>::infinity();
         const Ingredient& what = ingredient(food);
         if (what.most_g_per_kg) grams = what.most_g_per_kg->band.mid * mass() / 1000;
+        if (what.roles.front() == Role::fat && what.composition.fat.mid < context_.constant("mend.skin.fat"))
+            grams = std::min(grams, context_.constant("mend.skin.most") * mass());
         const Offer offer = stock_.offer(food);
         if (!offer.on_hand || offer.excluded) return 0;
         return offer.grams ? std::min(grams, *offer.grams) : grams;
@@ -140,10 +143,36 @@ private:
         };
         if (role == Role::binder && belongs(food, "whole-dry", knowledge_)) return false;
         if (role == Role::binder) return food.tissue == Tissue::dry || (stock_.listed() && food.tissue == Tissue::egg);
-        if (role == Role::fat)  // of another animal only where the maker's list names it
-            return food.meat && (stock_.names(food.id) || std::any_of(lines().begin(), lines().end(), same_beast));
+        if (role == Role::fat)  // of another animal only where the maker's list names it, or for game and rabbit, which have none
+            return food.meat && (stock_.names(food.id) || (firm_enough(food) && (std::any_of(lines().begin(), lines().end(), same_beast) ||
+                                                                                 (has_no_fat_of_its_own() && firm_fat(food)))));
         if (role == Role::salt) return food.tissue == Tissue::dry;
         return !food.meat;
+    }
+
+    // Fat softer than the animal's own smears in a coarse mass.
+    bool firm_enough(const Ingredient& food) const {
+        const auto plate = problem_.formula.process.plate_mm;
+        if (plate && *plate < context_.constant("mend.fat.coarse")) return true;
+        const auto softens = [&](const std::string& id) { return knowledge_.parameter(id).mid; };
+        const std::string of_animal = "fat.softens." + std::string(spelling(food.meat->species));
+        return softens(softening_of(food, knowledge_)) >= softens(of_animal);
+    }
+
+    bool has_no_fat_of_its_own() const {
+        bool any = false;
+        for (const auto& line : lines())
+            if (const auto& meat = ingredient(line).meat) {
+                if (meat->species != Species::game && meat->species != Species::rabbit) return false;
+                any = true;
+            }
+        return any;
+    }
+
+    // Such as stands in any shop.
+    bool firm_fat(const Ingredient& food) const {
+        return (food.meat->species == Species::pork || food.meat->species == Species::beef) && food.allergens.empty() &&
+               food.already.empty() && food.composition.fat.mid >= context_.constant("mend.skin.fat");
     }
 
     double new_allergens(const Ingredient& food) const {

@@ -4,6 +4,7 @@
 
 #include "adapt/request.hpp"
 #include "evaluate/predict.hpp"
+#include "mend/causes.hpp"
 #include "mend/ways.hpp"
 #include "safety/page.hpp"
 #include "worksheet/scale.hpp"
@@ -88,6 +89,18 @@ void put_beside(MendAnswer& answer, const Meaning& meaning, const Mass& mass, co
     }
 }
 
+// What is weighed in against what the making did is a step; where nothing helps, there is no way.
+void mind_causes(MendAnswer& answer, const std::vector<FoundCause>& causes) {
+    for (const auto& cause : causes) {
+        answer.causes.push_back(cause.told);
+        if (!cause.record->step_only) continue;
+        for (auto& way : answer.ways) {
+            way.step_only.push_back(cause.told.tasted);
+            way.met = false;
+        }
+    }
+}
+
 void finish(MendAnswer& answer, const Mending& mending) {
     OnPage page;
     page.add(answer.base);
@@ -149,7 +162,12 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
         if (meant.reading->discard) answer.discard = meant.reading->says;
     answer.cannot = of_nothing(meaning, *mass, context.knowledge());
     const bool judged = std::any_of(answer.words.begin(), answer.words.end(), [](const TastedWord& w) { return w.judged; });
-    if (answer.discard.empty() && answer.opposed.empty() && judged) {
+    std::vector<FoundCause> causes;
+    if (answer.discard.empty() && answer.opposed.empty())
+        causes = causes_of(meaning.all, *mass, state, answer.base.core.core_c, mending, context);
+    const bool ends = std::any_of(causes.begin(), causes.end(), [](const FoundCause& c) { return c.told.ends; });
+    if (ends) answer.cannot.clear();
+    if (answer.discard.empty() && answer.opposed.empty() && judged && !ends) {
         const Mass one{*mass, meaning.all, made, mending, *stock, context, request, answer.base, states};
         Ways ways = ways_to_mend(one);
         const auto nothing_of_kind = answer.cannot;
@@ -158,6 +176,7 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
         put_beside(answer, meaning, one, state, meat_share);
         if (answer.cannot.empty()) answer.cannot = nothing_of_kind;
     }
+    mind_causes(answer, causes);
     finish(answer, mending);
     return answer;
 }

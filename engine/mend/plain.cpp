@@ -1,11 +1,15 @@
 #include "mend/plain.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <map>
 
 #include "adapt/request.hpp"
 #include "adapt/variant.hpp"
 #include "core/band.hpp"
+#include "core/contains.hpp"
+#include "knowledge/kinds.hpp"
 
 namespace standin {
 namespace {
@@ -13,8 +17,14 @@ namespace {
 class Composing {
 public:
     Composing(const Formula& mass, const std::vector<Meant>& tastes, const MassAsMade& made, const Distance& distance,
-              const Context& context)
-        : mass_(mass), tastes_(tastes), distance_(distance), context_(context), total_(made.total(mass)), batch_(mass, context.nominal()) {}
+              const Context& context, const Stock& stock)
+        : mass_(mass),
+          tastes_(tastes),
+          distance_(distance),
+          context_(context),
+          stock_(stock),
+          total_(made.total(mass)),
+          batch_(mass, context.nominal()) {}
 
     std::optional<Plain> compose() {
         for (const auto& taste : tastes_)
@@ -32,6 +42,7 @@ public:
                 continue;
             }
             plain.lines.push_back(mass_.lines[l]);
+            if (const Ingredient* lean = thins_fat() ? leaner(mass_.lines[l]) : nullptr) take(*lean, plain);
             meat += batch_.part(l)[Amount::meat];
         }
         if (meat < 0.5 * total_[Amount::meat] || !(meat > 0)) return std::nullopt;
@@ -41,6 +52,46 @@ public:
     }
 
 private:
+    bool thins_fat() const {
+        return std::any_of(goals_.begin(), goals_.end(), [](const Goal* goal) { return goal->property == Property::fat_pct; });
+    }
+
+    // The lean cut of the same animal that is the most usual stand-in; of wild meat and fish each is an animal of its own.
+    const Ingredient* leaner(const Line& line) const {
+        constexpr std::array animals{Species::pork, Species::beef, Species::veal, Species::lamb, Species::chicken, Species::turkey};
+        const Knowledge& knowledge = context_.knowledge();
+        const Ingredient& food = *knowledge.ingredient(line.ingredient);
+        const double most = context_.constant("mend.lean.most-fat");
+        if (!food.meat || food.roles.front() != Role::lean || !contains(animals, food.meat->species)) return nullptr;
+        if (100 * part(line, Amount::fat) <= most * part(line, Amount::mass)) return nullptr;
+        std::map<std::string, int> named;
+        for (const auto& swap : knowledge.records().swaps)
+            if (swap.role == Role::lean) ++named[swap.to];
+        const Ingredient* best = nullptr;
+        const auto better = [&](const Ingredient& one, const Ingredient& other) {
+            const int a = named[one.id], b = named[other.id];
+            return a != b ? a > b : one.composition.fat.mid < other.composition.fat.mid;
+        };
+        for (const auto& cut : knowledge.records().ingredients) {
+            if (!cut.meat || cut.meat->species != food.meat->species || cut.roles != std::vector{Role::lean}) continue;
+            if (cut.composition.fat.mid > most || !cut.allergens.empty() || !cut.already.empty() || belongs(cut, "offal", knowledge))
+                continue;
+            if (belongs(cut, "seldom-sold", knowledge) || belongs(cut, "gathered", knowledge)) continue;
+            if (!stock_.can_bring(cut) || (stock_.listed() && !stock_.names(cut.id))) continue;
+            if (!best || better(cut, *best)) best = &cut;
+        }
+        return best;
+    }
+
+    static void take(const Ingredient& lean, Plain& plain) {
+        Line& line = plain.lines.back();
+        Line cut;
+        cut.ingredient = lean.id;
+        cut.grams = line.grams;
+        line = std::move(cut);
+        if (!contains(plain.leaner, lean.names.front())) plain.leaner.push_back(lean.names.front());
+    }
+
     Role main_role(std::size_t l) const { return context_.knowledge().ingredient(mass_.lines[l].ingredient)->roles.front(); }
 
     bool meaty(const Line& line) const {
@@ -104,6 +155,7 @@ private:
     const std::vector<Meant>& tastes_;
     const Distance& distance_;
     const Context& context_;
+    const Stock& stock_;
     Material total_;
     NominalBatch batch_;
     std::vector<const Goal*> goals_;
@@ -112,8 +164,8 @@ private:
 }  // namespace
 
 std::optional<Plain> plain_for(const Formula& mass, const std::vector<Meant>& tastes, const MassAsMade& made, const Distance& distance,
-                               const Context& context) {
-    return Composing(mass, tastes, made, distance, context).compose();
+                               const Context& context, const Stock& stock) {
+    return Composing(mass, tastes, made, distance, context, stock).compose();
 }
 
 std::vector<Line> plain_lines(const Plain& plain, double share) {

@@ -8,6 +8,7 @@
 #include "adapt/distance.hpp"
 #include "mend/measured.hpp"
 #include "mend/tastes.hpp"
+#include "substitute/stock.hpp"
 
 namespace standin {
 
@@ -15,13 +16,14 @@ struct Plain {
     std::vector<Line> lines;          ///< at the weights of a batch as large as the mass, less what is left out
     std::vector<std::string> lacks;   ///< ids of the lines left out
     std::vector<const Goal*> serves;  ///< goals that it brings nearer
+    std::vector<std::string> leaner;  ///< names of lean cuts that stand in it for fatter ones
     bool without_salt = false;
 };
 
 /// Which lines go into it: all but those that move what was tasted the wrong way, and those of a role of which there is too much.
-/// Nothing where no meat would be left in it, or nothing would get better by it.
+/// Against fat its meat is a lean cut of the same animal. Nothing where no meat would be left in it, or nothing would get better by it.
 std::optional<Plain> plain_for(const Formula& mass, const std::vector<Meant>& tastes, const MassAsMade& made, const Distance& distance,
-                               const Context& context);
+                               const Context& context, const Stock& stock);
 
 /// `mass` with `share` of the plain mass in it, lines of one food together; weights of the plain mass as one weighs them.
 Formula blended(const Formula& mass, const Plain& plain, double share);

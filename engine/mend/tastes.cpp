@@ -104,8 +104,8 @@ double to_the_mass(const State& mass, double meat_share) {
     return meat_share > 0 ? meat_share : 1;
 }
 
-Goal goal_of(const std::string& want, const WantMove& move, bool strong, const State& mass, double meat_share) {
-    const double by = !strong ? move.by : move.times ? move.by * move.by : 2 * move.by;
+Goal goal_of(const std::string& want, const WantMove& move, double steps, const State& mass, double meat_share) {
+    const double by = move.times ? std::pow(move.by, steps) : steps * move.by;
     const bool rises = move.times ? by > 1 : by > 0;
     Goal goal{
         want,     *property_of(move.property), rises ? Goal::Kind::at_least : Goal::Kind::at_most, false, 0, move.times, by, move.least,
@@ -117,13 +117,6 @@ Goal goal_of(const std::string& want, const WantMove& move, bool strong, const S
     for (auto* bound : {&goal.least, &goal.most})
         if (*bound) **bound *= share;
     return goal;
-}
-
-bool holds(const TasteReading& reading, const State& mass) {
-    return std::all_of(reading.when.begin(), reading.when.end(), [&](const TasteWhen& when) {
-        const double value = mass.properties[*property_of(when.property)];
-        return (!when.below || value < *when.below) && (!when.above || value > *when.above);
-    });
 }
 
 class Understanding {
@@ -149,16 +142,17 @@ private:
 
     std::size_t open(const Taste& taste) const {
         const auto& all = taste.word->readings;
-        return static_cast<std::size_t>(std::count_if(all.begin(), all.end(), [&](const TasteReading& r) { return holds(r, mass_); }));
+        return static_cast<std::size_t>(std::count_if(all.begin(), all.end(), [&](const TasteReading& r) { return hold(r.when, mass_); }));
     }
 
     void understand(const Taste& taste) {
         std::optional<Meant> there;
         std::vector<std::string> against;
         for (const auto& reading : taste.word->readings) {
-            if (!holds(reading, mass_)) continue;
+            if (!hold(reading.when, mass_)) continue;
             Meant meant{taste, &reading, {}, false};
-            for (const auto& move : reading.moves) meant.goals.push_back(goal_of(taste.written, move, taste.strong, mass_, meat_share_));
+            for (const auto& move : reading.moves)
+                meant.goals.push_back(goal_of(taste.written, move, taste.strong ? reading.much : 1, mass_, meat_share_));
             if (against = opposed_by(meant); !against.empty()) continue;
             const bool asks = std::any_of(meant.goals.begin(), meant.goals.end(), [&](const Goal& goal) {
                 const double base = mass_.properties[goal.property];
@@ -197,6 +191,13 @@ private:
 
 }  // namespace
 
+bool hold(const std::vector<TasteWhen>& all, const State& mass) {
+    return std::all_of(all.begin(), all.end(), [&](const TasteWhen& when) {
+        const double value = mass.properties[*property_of(when.property)];
+        return (!when.below || value < *when.below) && (!when.above || value > *when.above);
+    });
+}
+
 Result<std::vector<Taste>> read_tastes(const std::vector<std::string>& tasted, const Mending& known) {
     std::vector<Taste> tastes;
     for (const auto& text : tasted)
@@ -228,12 +229,13 @@ std::optional<Meaning> meaning_beside(const Meaning& taken, const State& mass, d
     bool any = false;
     for (auto& meant : other.all) {
         const auto& all = meant.taste.word->readings;
-        const auto next = std::find_if(all.begin(), all.end(), [&](const TasteReading& r) { return &r == meant.reading; }) + 1;
-        if (next == all.end() || !next->beside || !holds(*next, mass)) continue;
+        const auto taken_at = std::find_if(all.begin(), all.end(), [&](const TasteReading& r) { return &r == meant.reading; });
+        const auto next = std::find_if(taken_at + 1, all.end(), [&](const TasteReading& r) { return r.beside && hold(r.when, mass); });
+        if (next == all.end()) continue;
         meant.reading = &*next;
         meant.goals.clear();
         for (const auto& move : next->moves)
-            meant.goals.push_back(goal_of(meant.taste.written, move, meant.taste.strong, mass, meat_share));
+            meant.goals.push_back(goal_of(meant.taste.written, move, meant.taste.strong ? next->much : 1, mass, meat_share));
         any = true;
     }
     return any ? std::optional(std::move(other)) : std::nullopt;

@@ -30,6 +30,9 @@ struct Meaning {
     std::vector<std::string> opposed;  ///< two words that leave no mass that pleases both
 };
 
+/// Whether all bounds are kept by the mass.
+bool hold(const std::vector<TasteWhen>& all, const State& mass);
+
 /// That what was tasted is not to be had, and why.
 Reason cannot_be(ReasonKind why, std::string tasted, std::vector<Figure> figures = {});
 

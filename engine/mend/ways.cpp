@@ -46,6 +46,8 @@ public:
     }
 
 private:
+    static constexpr double rounding = 1e-6;
+
     static std::vector<Goal> goals_of(const std::vector<Meant>& tastes) {
         std::vector<Goal> goals;
         for (const auto& taste : tastes) goals.insert(goals.end(), taste.goals.begin(), taste.goals.end());
@@ -91,7 +93,7 @@ private:
     // The least share of plain mass by which the draws have `goal`; nothing where the most does not do it.
     std::optional<double> share_for(const Goal& goal, const Plain& plain) const {
         constexpr int halvings = 11;
-        double low = 0, high = mass_.context.constant(thins(goal) ? "mend.plain.most" : "mend.plain.beside");
+        double low = 0, high = thins(goal) ? most_plain() : mass_.context.constant("mend.plain.beside");
         const auto done = [&](double share) { return meets(mass_.made.states(blended(start_, plain, share)), goal); };
         if (!done(high)) return std::nullopt;
         for (int i = 0; i < halvings; ++i) {
@@ -106,28 +108,87 @@ private:
         for (const auto* goal : plain.serves) {
             if (thin && !thins(*goal)) continue;  // additions can do that
             const auto least = share_for(*goal, plain);
-            if (least) share = std::max(share, *least);
-            else if (thins(*goal)) return too_much(goal->want);
-            else return std::nullopt;
+            if (!least && !thins(*goal)) return std::nullopt;
+            share = std::max(share, least ? *least : too_much(goal->want));
         }
         for (const auto& taste : mass_.tastes) {
             if (!taste.reading->less_of) continue;
             const double least = 1 / taste.by() - 1;
-            if (least > mass_.context.constant("mend.plain.most")) return too_much(taste.taste.written);
-            share = std::max(share, least);
+            share = std::max(share, least <= most_plain() ? least : too_much(taste.taste.written));
         }
         const double step = mass_.context.constant("mend.plain.round");
-        return share > 0 ? std::optional(std::ceil(share / step) * step) : std::nullopt;
+        if (!(share > 0)) return std::nullopt;
+        share = std::ceil(share / step - 1e-9) * step;
+        return thin && !part_only_ ? until_right(plain, share, step) : share;
     }
 
-    std::nullopt_t too_much(const std::string& want) {
-        ways_.cannot.push_back(
-            cannot_be(ReasonKind::too_much_plain, want, {{"at most", {}, mass_.context.constant("mend.plain.most"), "times the mass"}}));
-        return std::nullopt;
+    double most_plain() const { return mass_.context.constant("mend.plain.most"); }
+
+    // On until the page no longer calls it too much of what was tasted; where that is another batch, so much as a step.
+    double until_right(const Plain& plain, double share, double step) {
+        const auto over = [&](double part) { return still_over(blended(start_, plain, part), plain); };
+        const auto now = over(share);
+        if (now.empty()) return share;
+        for (double more = share + step; more <= most_plain() + step / 2; more += step)
+            if (over(more).empty()) return more;
+        step_only_ = now;
+        return share;
+    }
+
+    // What was tasted of which the rules would still say that there is too much.
+    std::vector<std::string> still_over(const Formula& formula, const Plain& plain) const {
+        const State state = mass_.made.state(formula);
+        std::vector<std::string> words;
+        for (const auto* goal : plain.serves)
+            if (thins(*goal) && (short_of_target(*goal, state) || over_limit(*goal, state) || (of_acid(*goal) && too_sour(state)) ||
+                                 over_most(formula, *goal, plain)))
+                words.push_back(goal->want);
+        return words;
+    }
+
+    // What was asked, at the middle: who tastes it does not know of slack.
+    bool short_of_target(const Goal& goal, const State& state) const {
+        constexpr double hair = 0.01;
+        const double base = distance_.base().properties[goal.property], target = goal.target(base);
+        return state.properties[goal.property] > target + hair * std::abs(target);
+    }
+
+    static bool of_acid(const Goal& goal) { return goal.property == Property::sourness_mmol_kg; }
+
+    bool too_sour(const State& state) const { return state.properties[Property::ph] < mass_.context.constant("mend.ph.enough") - rounding; }
+
+    // The limits on it that the mass as made is over.
+    bool over_limit(const Goal& goal, const State& state) const {
+        const std::string role = std::string(info(goal.property).name) + " above";
+        for (const auto& caution : mass_.base.cautions)
+            for (const auto& figure : caution.reason.figures)
+                if (caution.reason.role == role && figure.what == "limit" && state.properties[goal.property] > figure.after) return true;
+        return false;
+    }
+
+    // More of a food that brings it than is good in a kilo.
+    bool over_most(const Formula& formula, const Goal& goal, const Plain& plain) const {
+        const Role role = of_acid(goal) ? Role::acid : Role::heat;
+        if (!of_acid(goal) && goal.property != Property::heat_mg_kg) return false;
+        const double batch = mass_.made.total(formula)[Amount::mass];
+        return std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
+            const Ingredient& food = *knowledge().ingredient(line.ingredient);
+            const bool left_out = std::find(plain.lacks.begin(), plain.lacks.end(), food.id) != plain.lacks.end();
+            return left_out && food.roles.front() == role && food.most_g_per_kg &&
+                   1000 * line.grams.mid / batch > food.most_g_per_kg->band.mid + rounding;
+        });
+    }
+
+    // So much of it as a step: all that it takes would be another batch.
+    double too_much(const std::string& want) {
+        ways_.cannot.push_back(cannot_be(ReasonKind::too_much_plain, want, {{"at most", {}, most_plain(), "times the mass"}}));
+        part_only_ = true;
+        step_only_.push_back(want);
+        return mass_.context.constant("mend.plain.step-only");
     }
 
     void by_plain_mass(bool thin) {
-        auto plain = plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context);
+        auto plain = plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context, mass_.stock);
         const auto served = [&](const Goal& goal) {
             return plain && std::any_of(plain->serves.begin(), plain->serves.end(),
                                         [&](const Goal* g) { return g->property == goal.property && g->want == goal.want; });
@@ -150,7 +211,7 @@ private:
                 if (!found.empty()) ends = std::move(found);
             }
             MendWay way = judged_way(ends.front(), &*plain, *share);
-            if (!way.met && round + 1 < rounds) continue;
+            if (!way.met && step_only_.empty() && round + 1 < rounds) continue;
             if (way.met || thin) ways_.all.push_back(std::move(way));
             return;
         }
@@ -166,7 +227,7 @@ private:
         };
         for (const auto& mended : nearest_to(additions_.with_more_of(start_), 2)) keep(mended, nullptr, 0);
         const double beside = mass_.context.constant("mend.plain.beside");
-        auto plain = plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context);
+        auto plain = plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context, mass_.stock);
         const auto said = ways_.cannot.size();
         if (plain && within_stock(*plain, beside)) {
             const Mended start = additions_.with_more_of(blended(start_, *plain, beside));
@@ -182,7 +243,7 @@ private:
 
     // Additions that go the largest part of the way that any do: by the middle draw past it first, as then more of the draws get there.
     std::vector<Mended> nearest_to(const Mended& start, std::size_t top) const {
-        constexpr std::array parts{1.0, 1.6, 1.3, 0.98, 0.9, 0.6, 0.3};
+        constexpr std::array parts{1.0, 1.6, 1.3, 0.98, 0.9, 0.6, 0.3, 0.15};
         std::vector<Mended> found;
         for (const double part : parts) {
             found = additions_.searched(start, top, {part, true});
@@ -245,7 +306,8 @@ private:
         for (const auto& goal : goals())
             way.wants.push_back(judged(goal, distance_, mass_.base.properties[goal.property].mid, way.prediction.properties[goal.property],
                                        mass_.states, states, mass_.request.sure));
-        way.met = std::all_of(way.wants.begin(), way.wants.end(), [](const WantResult& w) { return w.met; });
+        if (plain) way.step_only = step_only_;
+        way.met = way.step_only.empty() && std::all_of(way.wants.begin(), way.wants.end(), [](const WantResult& w) { return w.met; });
         way.differences = differences_between(mass_.states, states).properties;
         for_each_property([&](Property p) {  // one figure for one thing: what is shown of both, taken from each other
             Band& by = way.differences[p];
@@ -266,7 +328,8 @@ private:
         const double of_meat = way.prediction.nominal[Property::salt_pct_of_meat];
         SaltLeft left{of_meat, constant("mend.salt.usual-most"), constant("mend.salt.usual"), 0};
         if (!any_asks(goals(), Property::salt_pct, Goal::Kind::at_most) || of_meat <= left.usual_most) return std::nullopt;
-        const double step = constant("mend.plain.round"), most = constant("mend.plain.most");
+        constexpr double step = 0.01;
+        const double most = most_plain();
         for (double share = step; share <= most + step / 2; share += step) {
             if (mass_.made.state(blended(start_, plain, share)).properties[Property::salt_pct_of_meat] > left.enough) continue;
             Formula alone = mass_.formula;
@@ -295,7 +358,13 @@ private:
         Formula alone = mass_.formula;
         alone.lines = plain_lines(plain, share);
         for (const auto& line : alone.lines) way.plain.push_back(ingoing(line, line.grams.mid, false, mass_.mending, knowledge()));
-        for (auto& part : way.plain) part.water_g = 0, part.how.clear();  // it is made as the formula is
+        for (auto& part : way.plain) {  // it is made as the formula is
+            part.water_g = 0;
+            part.how.clear();
+            part.fresh = std::none_of(mass_.formula.lines.begin(), mass_.formula.lines.end(),
+                                      [&](const Line& line) { return line.ingredient == part.ingredient; });
+        }
+        way.plain_leaner = plain.leaner;
         way.plain_g = NominalBatch(alone, mass_.context.nominal()).total()[Amount::mass];
         for (const auto& id : plain.lacks) {
             const std::string& name = knowledge().ingredient(id)->names.front();
@@ -320,6 +389,8 @@ private:
     Additions additions_;
     Formula start_;  // the mass, mixed on where it was mixed too little
     double work_min_ = 0;
+    bool part_only_ = false;              // all that it takes would be another batch
+    std::vector<std::string> step_only_;  // words that plain mass brings nearer and not right
     Ways ways_;
 };
 

@@ -26,8 +26,8 @@ Markup way_part(const MendWay& way, std::size_t n, const MendAnswer& a, const De
     }
     if (!way.add.empty()) content += ingoing_table("What goes in, way " + std::to_string(n), way.add, detail.units);
     std::vector<Markup> wants;
-    for (const auto& want : way.wants) wants.emplace_back(want_in_short(want));
-    for (const auto& beside : beside_wants(way, detail.units)) wants.emplace_back(beside);
+    for (const auto& want : way.wants) wants.emplace_back(want_in_short(want, way));
+    for (const auto& beside : beside_wants(way, a, detail.units)) wants.emplace_back(beside);
     if (!wants.empty()) content += bullets(wants);
     if (!way.new_allergens.empty())
         content += el("p", el("span", {{"class", "new"}}, "Brings a new allergen: " + listed(way.new_allergens) + "."));
@@ -52,6 +52,7 @@ std::string mend_html(const MendAnswer& answer, const Detail& detail) {
     if (a.only_listed) taken.emplace_back("Only what the list or the formula names may come in.");
     Markup rest = safety_part(cook_line(all), all_allergens(all), all_cautions(all));
     if (a.discard.empty()) rest += listing("How it was taken", taken);
+    rest += listing("What comes first", causes(a, detail.units));
     for (std::size_t i = 0; i < a.ways.size(); ++i) rest += way_part(a.ways[i], i + 1, a, detail);
     rest += listing("What cannot be mended", in_full(a.cannot, detail.units));
     if (a.discard.empty()) rest += listing("What makers do (practice; no model judges it)", practices(a, detail.units));

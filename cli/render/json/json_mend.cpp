@@ -21,6 +21,8 @@ Json way_json(const MendWay& way, const Engine& engine) {
         {"plain", ingoing_list(way.plain)},
         {"plain_g", num(way.plain_g)},
         {"plain_lacks", way.plain_lacks},
+        {"plain_leaner", way.plain_leaner},
+        {"step_only", way.step_only},
         {"met", way.met},
         {"work_min", num(way.work_min)},
         {"salt_left", way.salt_left ? Json{{"pct_of_meat", num(way.salt_left->pct_of_meat)},
@@ -53,6 +55,11 @@ std::string mend_json(const MendAnswer& a, const Engine& engine) {
                                                        {"judged", w.judged},     {"there", w.there},  {"beside", w.beside},
                                                        {"practice", w.practice}, {"source", w.source}};
                                        })},
+                    {"causes", array_of(a.causes,
+                                        [](const MakingCause& c) {
+                                            return Json{{"id", c.id},     {"tasted", c.tasted}, {"says", c.says},    {"first", c.first},
+                                                        {"does", c.does}, {"ends", c.ends},     {"source", c.source}};
+                                        })},
                     {"measured", array_of(a.measured,
                                           [](const MeasuredValue& m) {
                                               return Json{{"property", std::string(info(m.property).key)},

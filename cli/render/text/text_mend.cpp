@@ -32,8 +32,8 @@ std::string way_part(const MendWay& way, std::size_t number, const MendAnswer& a
         out += paragraph("Plain mass, " + plain_in_short(way, detail.units), look) + ingoing_table(way.plain, detail.units, look, false);
     if (!way.plain.empty() && !way.add.empty()) out += paragraph("Then into all of it:", look);
     if (!way.add.empty()) out += ingoing_table(way.add, detail.units, look, true);
-    for (const auto& want : way.wants) out += bullet(want_in_short(want), look);
-    for (const auto& beside : beside_wants(way, detail.units)) out += bullet(beside, look);
+    for (const auto& want : way.wants) out += bullet(want_in_short(want, way), look);
+    for (const auto& beside : beside_wants(way, a, detail.units)) out += bullet(beside, look);
     out += changes(way, a, detail.full, look);
     if (!way.new_allergens.empty()) out += bullet("Brings a new allergen: " + listed(way.new_allergens) + ".", look);
     return out;
@@ -51,6 +51,7 @@ std::string mend_text(const MendAnswer& answer, const Detail& detail, const Look
     for (const auto& measured : a.measured) taken.push_back(as_measured(measured));
     if (a.only_listed) taken.emplace_back("Only what the list or the formula names may come in.");
     if (a.discard.empty()) text += bulleted("How it was taken", taken, look);
+    text += bulleted("What comes first", causes(a, detail.units), look);
     for (std::size_t i = 0; i < a.ways.size(); ++i) text += way_part(a.ways[i], i + 1, a, detail, look);
     text += bulleted("What cannot be mended", in_full(a.cannot, detail.units), look);
     if (a.discard.empty()) text += bulleted("What makers do (practice; no model judges it)", practices(a, detail.units), look);

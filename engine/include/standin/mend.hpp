@@ -31,6 +31,16 @@ struct TastedWord {
     std::string source;    ///< of the record
 };
 
+/// What the formula's own making has to do with what was tasted: it comes before anything is weighed in.
+struct MakingCause {
+    std::string id, tasted;  ///< of the record; the maker's word
+    std::string says;        ///< "it was mixed at 15 C, where its fat smears"
+    std::string first;       ///< what to do about it, in a few words; empty: what is said of the ways tells it
+    std::string does;        ///< the same at length, and what to do next time
+    bool ends = false;       ///< nothing that is weighed in mends it
+    std::string source;
+};
+
 /// What the maker measured, against what was predicted.
 struct MeasuredValue {
     Property property = Property::ph;
@@ -62,16 +72,18 @@ struct SaltLeft {
 /// One way to mend it.
 struct MendWay {
     MendKind kind = MendKind::add;
-    double work_min = 0;                   ///< mixed on so long, cold, until it is tacky; 0: only folded
-    std::vector<Ingoing> add;              ///< into the mass, or into both together
-    std::vector<Ingoing> plain;            ///< the plain mass, made apart
-    double plain_g = 0;                    ///< of all of it, prepared
-    std::vector<std::string> plain_lacks;  ///< names of the formula's foods that it leaves out
-    std::vector<WantResult> wants;         ///< one a property that was to move
-    bool met = false;                      ///< all of them
-    std::optional<SaltLeft> salt_left;     ///< told where it was too salty
-    std::vector<std::string> new_animals;  ///< that the formula has not
-    Formula formula;                       ///< of the mended mass
+    double work_min = 0;                    ///< mixed on so long, cold, until it is tacky; 0: only folded
+    std::vector<Ingoing> add;               ///< into the mass, or into both together
+    std::vector<Ingoing> plain;             ///< the plain mass, made apart
+    double plain_g = 0;                     ///< of all of it, prepared
+    std::vector<std::string> plain_lacks;   ///< names of the formula's foods that it leaves out
+    std::vector<std::string> plain_leaner;  ///< names of lean cuts that stand in it for fatter ones
+    std::vector<WantResult> wants;          ///< one a property that was to move
+    std::vector<std::string> step_only;     ///< words that are nearer by it and not right: what is still too much, or stays in the pan
+    bool met = false;                       ///< all of them, and none a step only
+    std::optional<SaltLeft> salt_left;      ///< told where it was too salty
+    std::vector<std::string> new_animals;   ///< that the formula has not
+    Formula formula;                        ///< of the mended mass
     Prediction prediction;
     PerProperty<Band> differences;  ///< of the mended mass less the mass as it is
     std::vector<std::string> new_allergens;
@@ -82,6 +94,7 @@ struct MendAnswer {
     Prediction base;  ///< of the mass as made, by what was measured
     double made_g = 0;
     std::vector<TastedWord> words;
+    std::vector<MakingCause> causes;  ///< the first comes first
     std::vector<MeasuredValue> measured;
     std::string discard;               ///< the mass is not to be mended, and why; then there is nothing else
     std::vector<std::string> opposed;  ///< two words that pull against each other

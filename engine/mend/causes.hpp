@@ -1,0 +1,23 @@
+// What the formula's own making has to do with what was tasted.
+#pragma once
+
+#include <vector>
+
+#include "knowledge/mending.hpp"
+#include "mend/tastes.hpp"
+#include "substitute/context.hpp"
+
+namespace standin {
+
+/// A cause that holds, with its record.
+struct FoundCause {
+    const CauseOfTaste* record = nullptr;
+    MakingCause told;
+};
+
+/// Of each record that holds of the mass, for the first word that it explains; in the order of the records. `needed_c` is the core
+/// temperature that the meat needs.
+std::vector<FoundCause> causes_of(const std::vector<Meant>& tastes, const Formula& mass, const State& state, double needed_c,
+                                  const Mending& mending, const Context& context);
+
+}  // namespace standin
