@@ -144,6 +144,7 @@ private:
         double price = context_.constant("advice.price.swap") * unlike * unlike;
         for (const auto& allergen : knowledge_.ingredient(candidate.food.ingredient)->allergens)
             price += known_allergen(allergen) ? 0 : context_.constant("advice.price.allergen");
+        leave_salt(candidate);
         Formula variant = swapped(candidate);
         const auto block = candidate.share < 1 ? std::vector<Trim>{}
                                                : hold_meat_block(variant, formula_, line_, candidate.role, candidate.most_grams, context_);
@@ -151,11 +152,33 @@ private:
         Trimmed trimmed =
             trimmed_after(variant, line_, counted_as(candidate, formula_.lines[line_], context_.nominal()), distance_, context_);
         trimmed.trims.insert(trimmed.trims.begin(), block.begin(), block.end());
+        hold_aroma(trimmed, candidate.closeness);
         const double distance = std::sqrt(price + trimmed.distance * trimmed.distance);
         const auto& allergens = knowledge_.ingredient(candidate.food.ingredient)->allergens;
         const auto fresh = std::count_if(allergens.begin(), allergens.end(), [&](const auto& a) { return !known_allergen(a); });
         const double order = standing_of(candidate, formula_.lines[line_], trimmed.distance, static_cast<double>(fresh), knowledge_);
         return {std::move(candidate), std::move(trimmed), distance, order};
+    }
+
+    // How unlike two foods are is reviewed as their closeness; the notes of their aroma alone, out of proportion in a plain mass, do not
+    // make more of it than that bears.
+    void hold_aroma(Trimmed& trimmed, double closeness) const {
+        const NominalBatch batch(trimmed.formula, context_.nominal());
+        const double most = context_.constant("advice.swap.aroma-most") * (1 - closeness);
+        for (const auto& residual : distance_.residuals(batch.total(), batch.state())) {
+            if (residual.what != "aroma" || std::abs(residual.value) <= most) continue;
+            const double square = trimmed.distance * trimmed.distance - residual.value * residual.value + most * most;
+            trimmed.distance = std::sqrt(std::max(most * most, square));
+        }
+    }
+
+    // Of salt that is stood in for in part, as much stays as the stand-in does not bring.
+    void leave_salt(Candidate& candidate) const {
+        const Line& line = formula_.lines[line_];
+        if (candidate.role != Role::salt || !(candidate.share < 1)) return;
+        const double brought = context_.nominal().unit(candidate.food)[Amount::salt] * kitchen_grams(candidate.food.grams.mid, false);
+        const double there = context_.nominal().unit(line)[Amount::salt] * line.grams.mid;
+        if (brought > 0 && there > 0) candidate.share = std::clamp(brought / there, 0.0, candidate.share);
     }
 
     // The currency of the swap, as the first of the path has it.

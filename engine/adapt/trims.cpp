@@ -2,12 +2,14 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "adapt/rebalance.hpp"
 #include "adapt/salt_follows.hpp"
 #include "adapt/search.hpp"
 #include "adapt/variant.hpp"
 #include "core/band.hpp"
+#include "evaluate/batch.hpp"
 #include "substitute/dose.hpp"
 
 namespace standin {
@@ -16,6 +18,7 @@ namespace {
 constexpr double most_of_line = 0.4;  // how far a trim goes, either way; judgement
 
 constexpr double salt_bearing = 0.02;  // g NaCl in a gram; judgement
+constexpr double salt_felt = 0.03;     // of all salt: less is not weighed for; judgement
 
 // Acid may follow a swap, and salt where something salt_bearing comes in or goes; water does not: what is absent takes its own water with
 // it.
@@ -24,32 +27,66 @@ bool may_follow(const Line& line, bool salt_moves, const Context& context) {
     return !line.keep && ((role == Role::salt && salt_moves) || role == Role::acid);
 }
 
+double salt_of(const Formula& formula, std::size_t line, const Material& counted, const Context& context) {
+    double salt = 0;
+    for (std::size_t l = 0; l < formula.lines.size(); ++l)
+        salt += (l == line ? counted : context.nominal().unit(formula.lines[l]))[Amount::salt] * formula.lines[l].grams.mid;
+    return salt;
+}
+
+// Whether something salty came in or went.
+bool moves_salt(const Formula& swapped, std::size_t line, const Material& counted, double after, const Distance& distance) {
+    const double before = distance.base_material()[Amount::salt];
+    const double moved = std::abs(after - before);
+    return moved > salt_bearing * swapped.lines[line].grams.mid || moved > salt_felt * before || counted[Amount::salt] >= salt_bearing;
+}
+
+// Salt is put in by the gram, so what a food brings or takes of it is closed with plain salt, whole: as much in the batch as there was,
+// by the meat where the meat block changed.
+std::optional<Trim> close_salt(Formula& swapped, std::size_t line, const Material& counted, const Distance& distance,
+                               const Context& context) {
+    constexpr double least_left = 0.05, worth_weighing = 0.02;  // shares of the line; judgement
+    const Material& base = distance.base_material();
+    const double after = salt_of(swapped, line, counted, context);
+    if (!moves_salt(swapped, line, counted, after, distance)) return std::nullopt;
+    double meat = 0;
+    for (std::size_t l = 0; l < swapped.lines.size(); ++l)
+        meat += (l == line ? counted : context.nominal().unit(swapped.lines[l]))[Amount::meat] * swapped.lines[l].grams.mid;
+    const double asked = base[Amount::salt] * (meat > 0 && base[Amount::meat] > 0 ? meat / base[Amount::meat] : 1);
+    for (std::size_t l = 0; l < swapped.lines.size(); ++l) {
+        Line& salt = swapped.lines[l];
+        if (l == line || salt.keep || !plain_salt(*context.knowledge().ingredient(salt.ingredient), context.knowledge())) continue;
+        const double unit = context.nominal().unit(salt)[Amount::salt], before = salt.grams.mid;
+        if (!(unit > 0)) continue;
+        const double grams = kitchen_grams(std::max(least_left * before, before + (asked - after) / unit), false);
+        if (std::abs(grams - before) < worth_weighing * before) return std::nullopt;
+        salt.grams = exactly(grams);
+        salt.count.reset();
+        salt.written.clear();
+        return Trim{salt.ingredient, before, grams};
+    }
+    return std::nullopt;
+}
+
 Problem trims_of(const Formula& swapped, std::size_t line, const Material& counted, const Distance& distance, const Context& context) {
     Problem problem;
     problem.formula = swapped;
     problem.processes.push_back({swapped.process, context.nominal().process(swapped.process), {}, 0});
     const double price = context.constant("advice.price.trim");
-    const double before = distance.base_material()[Amount::salt];
-    double after = 0;
-    for (std::size_t l = 0; l < swapped.lines.size(); ++l)
-        after += (l == line ? counted : context.nominal().unit(swapped.lines[l]))[Amount::salt] * swapped.lines[l].grams.mid;
-    const bool salt_moves =
-        std::abs(after - before) > salt_bearing * swapped.lines[line].grams.mid || counted[Amount::salt] >= salt_bearing;
+    const bool salt_moves = moves_salt(swapped, line, counted, salt_of(swapped, line, counted, context), distance);
     for (std::size_t l = 0; l < swapped.lines.size(); ++l) {
         const Line& food = swapped.lines[l];
         const Material& unit = l == line ? counted : context.nominal().unit(food);
         problem.start.push_back(food.grams.mid);
         problem.start_total.add(unit, food.grams.mid);
-        if (l == line || !may_follow(food, salt_moves, context)) continue;
+        const bool closed = plain_salt(*context.knowledge().ingredient(food.ingredient), context.knowledge());
+        if (l == line || closed || !may_follow(food, salt_moves, context)) continue;
         Material less;
         less.add(unit, -1);
         const double most = most_of_line * food.grams.mid;
-        // Plain salt makes up for all that went with a sauce.
-        const bool salt = plain_salt(*context.knowledge().ingredient(food.ingredient), context.knowledge());
-        const double gone = salt ? std::max(0.0, before - after) / unit[Amount::salt] : 0;
         const double least = context.constant("advice.trim.least") * food.grams.mid;
         problem.moves.push_back({MoveKind::reduce, l, food, {}, less, most, price, true, Role::salt});
-        problem.moves.push_back({MoveKind::raise, l, food, {}, unit, std::max(most, gone), price, true, Role::salt});
+        problem.moves.push_back({MoveKind::raise, l, food, {}, unit, most, price, true, Role::salt});
         for (std::size_t m = problem.moves.size() - 2; m < problem.moves.size(); ++m) problem.moves[m].least = least;
     }
     problem.least_meat = problem.start_total[Amount::meat];
@@ -58,7 +95,9 @@ Problem trims_of(const Formula& swapped, std::size_t line, const Material& count
 
 }  // namespace
 
-Trimmed trimmed_after(const Formula& swapped, std::size_t line, const Material& counted, const Distance& distance, const Context& context) {
+Trimmed trimmed_after(const Formula& given, std::size_t line, const Material& counted, const Distance& distance, const Context& context) {
+    Formula swapped = given;
+    const auto salt = close_salt(swapped, line, counted, distance, context);
     const Problem problem = trims_of(swapped, line, counted, distance, context);
     const Rebalancer rebalancer(problem, distance, context.nominal().models());
     const ProcessOption& process = problem.processes.front();
@@ -70,6 +109,10 @@ Trimmed trimmed_after(const Formula& swapped, std::size_t line, const Material& 
 
     Trimmed result{swapped, {}, 0};
     double price = 0;
+    if (salt) {
+        result.trims.push_back(*salt);
+        price += context.constant("advice.price.trim");
+    }
     for (std::size_t m = 0; m < problem.moves.size() && paid.cost < none.cost; ++m) {
         const Move& move = problem.moves[m];
         Line& moved = result.formula.lines[move.line];

@@ -1,4 +1,5 @@
-// What follows a swap without being asked: salt, water and acid of the other lines, moved so that the batch stays nearest to the base.
+// What follows a swap without being asked: plain salt by all that came or went of it, and acid of the other
+// lines so that the batch stays nearest to the base.
 #pragma once
 
 #include "adapt/distance.hpp"
