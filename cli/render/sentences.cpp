@@ -22,6 +22,12 @@ std::string roles_of(const SwapsAnswer& a) {
     return words.empty() ? "" : " (" + listed(words) + ")";
 }
 
+// The word of the bind; what holds only middling and is firm to the bite is not called tender.
+std::string mass_word(const Prediction& p) {
+    constexpr double firm = 60;  // of 100; a well made fresh sausage has 50
+    return p.bind_word == "tender" && p.properties[Property::firmness].mid >= firm ? "firm, lightly bound" : p.bind_word;
+}
+
 }  // namespace
 
 // What it will be, in two sentences.
@@ -29,9 +35,17 @@ std::string in_short(const Prediction& p) {
     const auto& q = p.properties;
     const std::string colour = p.rested.word == p.cooked.word ? p.rested.word + " before and after cooking"
                                                               : p.rested.word + " when rested and " + p.cooked.word + " when cooked";
-    return capital(a_or_an(p.bind_word)) + " mass, " + colour + ", with " + heat_phrase(p.heat_word) + " (chance " + chance_of_heat(p) +
+    return capital(a_or_an(mass_word(p))) + " mass, " + colour + ", with " + heat_phrase(p.heat_word) + " (chance " + chance_of_heat(p) +
            "). Salt is " + number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat, pH " + number(q[Property::ph].mid, 2) +
            ", and it loses " + number(q[Property::cook_loss_pct].mid, 0) + " % of its weight on cooking.";
+}
+
+std::string heat_basis(const Prediction& p) {
+    constexpr double worth_telling = 0.3;  // mg/kg
+    const double heat = p.properties[Property::heat_mg_kg].mid, loss = p.properties[Property::cook_loss_pct].mid;
+    if (heat < worth_telling || loss >= 100) return "";
+    return "Heat is told to a kilo of the raw mass, less what cooking takes of it: " + number(heat, 1) + " mg/kg; a kilo as it is eaten, " +
+           number(loss, 0) + " % lighter, has " + number(heat / (1 - loss / 100), 1) + " mg.";
 }
 
 std::string said_words(const PredictedColour& colour) {
@@ -105,6 +119,18 @@ double noticed(const Variant& variant, std::string_view what) {
     return 0;
 }
 
+// "with mild heat", "without heat to speak of"
+std::string with_heat(const std::string& phrase) {
+    constexpr std::string_view none = "no heat";
+    return phrase.starts_with(none) ? "without heat" + phrase.substr(none.size()) : "with " + phrase;
+}
+
+std::string joined(const std::vector<std::string>& all) {
+    std::string text;
+    for (const auto& one : all) text += (text.empty() ? "" : ", ") + one;
+    return text;
+}
+
 // "loose" that came to be "tender"; what moved and kept its word is told as such: "loose (firmer than before)".
 std::string turned(const std::string& before, const std::string& after, double moved, const char* more, const char* less) {
     if (moved == 0) return before;
@@ -117,24 +143,25 @@ std::string becomes(const Prediction& b, const Variant& variant) {
     const Prediction& v = variant.prediction;
     const double bind = noticed(variant, "bind"), firm = noticed(variant, "firmness"), heat = noticed(variant, "heat");
     const bool colour = noticed(variant, "colour, rested") != 0 || noticed(variant, "green") != 0;
-    const std::vector<std::string> before{b.bind_word, b.rested.word, heat_phrase(b.heat_word)},
-        after{bind != 0 ? turned(b.bind_word, v.bind_word, bind, "better bound", "looser")
-                        : turned(b.bind_word, v.bind_word, firm, "firmer", "softer"),
+    const std::string was = mass_word(b), now_is = mass_word(v);
+    const std::vector<std::string> before{was, b.rested.word, heat_phrase(b.heat_word)},
+        after{bind != 0 ? turned(was, now_is, bind, "better bound", "looser") : turned(was, now_is, firm, "firmer", "softer"),
               colour ? v.rested.word : b.rested.word, turned(heat_phrase(b.heat_word), heat_phrase(v.heat_word), heat, "hotter", "milder")};
     const auto& q = v.properties;
     const std::string numbers =
         "; salt " + number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat, pH " + number(q[Property::ph].mid, 1) + ".";
-    // What stays is said once, and what turned with what it was.
-    std::string was, is, stays;
-    const auto put = [](std::string& text, const std::string& word) { text += (text.empty() ? "" : ", ") + word; };
+    // What turned is said with what it was, what moved within its word and what stays by itself.
+    std::vector<std::string> turns, moved, stays;
     for (std::size_t i = 0; i < before.size(); ++i) {
-        if (before[i] == after[i]) put(stays, after[i]);
-        else put(is, after[i]);
-        if (before[i] != after[i] && after[i].find(" than before)") == std::string::npos) put(was, before[i]);
+        const std::string now = before.size() == i + 1 ? with_heat(after[i]) : after[i];
+        if (before[i] == after[i]) stays.push_back(now);
+        else if (after[i].find(" than before)") != std::string::npos) moved.push_back(now);
+        else turns.push_back("from " + before[i] + " to " + after[i]);
     }
-    if (is.empty()) return "It stays " + stays + numbers;
-    const std::string turned_to = was.empty() ? "It is " + is : "It was " + was + " and is now " + is;
-    return turned_to + (stays.empty() ? "" : "; it stays " + stays) + numbers;
+    std::string text = turns.empty() ? "" : "It turns " + listed(turns);
+    if (!moved.empty()) text += (text.empty() ? "It is " : "; it is ") + listed(moved);
+    if (!stays.empty()) text += (text.empty() ? "It stays " : "; it stays ") + joined(stays);
+    return text + numbers;
 }
 
 std::string Names::of_line(const std::string& id) const {
@@ -216,17 +243,25 @@ std::string met_words(const WantResult& want) {
 std::string cited(const CautionText& c) { return c.text + (c.source.empty() ? "" : " [" + c.source + "]"); }
 
 std::string in_words(const PerProperty<Band>& effects, std::size_t most) {
-    constexpr double least_leaf_green = 1;  // mg/kg: a choice of this page, nothing is computed from it
+    constexpr double least_leaf_green = 1, least_salt = 0.06;  // mg/kg, % of batch: a choice of this page, nothing is computed from it
     std::string text;
     std::size_t told = 0;
     for (const auto p : moved(effects)) {
         if (p == Property::ph || p == Property::water_pct || p == Property::protein_pct) continue;  // nobody tastes them by themselves
+        // Another weight of meat beside the same salt is nothing for the tongue.
+        if (p == Property::salt_pct_of_meat && std::abs(effects[Property::salt_pct].mid) < least_salt) continue;
         if (told++ == most) break;
         // With no leaf green coming or going it is the red that moved.
         const bool of_red = p == Property::greenness && std::abs(effects[Property::chlorophyll_mg_kg].mid) < least_leaf_green;
         text += (text.empty() ? "" : ", ") + (of_red ? (effects[p].mid < 0 ? "redder" : "less red") : direction(p, effects[p].mid));
     }
     return text.empty() ? "much the same" : text;
+}
+
+std::string changes_of(const StandIn& s, std::size_t most) {
+    const std::string same = "much the same", words = in_words(s.effects, most);
+    const bool far = s.nearness == Nearness::another || s.nearness == Nearness::no_longer;
+    return far && words == same ? "another taste, else " + same : words;
 }
 
 std::string grams_with_band(const StandIn& s, Units units) {

@@ -11,6 +11,9 @@ namespace standin::cli {
 /// What it will be, in two sentences.
 std::string in_short(const Prediction& prediction);
 
+/// To what the heat is told, and what that is as it is eaten; empty where there is next to none.
+std::string heat_basis(const Prediction& prediction);
+
 /// "khaki 48 %, olive 26 %, green 22 %": what at least one in ten would say of the swatch. Empty: the survey has no names for it.
 std::string said_words(const PredictedColour& colour);
 
@@ -83,6 +86,8 @@ std::string in_parts(const StandIn& stand_in, Units units);
 std::string in_short(const SwapsAnswer& answer, const std::string& title, Units units);
 /// What changes with a stand-in, in words, the most first.
 std::string in_words(const PerProperty<Band>& effects, std::size_t most);
+/// The same of a stand-in; one that is far off by its taste alone is not said to be much the same.
+std::string changes_of(const StandIn& stand_in, std::size_t most);
 
 /// A, B, ... for formulas side by side.
 std::string letter(std::size_t i);

@@ -103,6 +103,13 @@ public:
         return why;
     }
 
+    // Fish has hardly any fat that could smear.
+    Reason of_fish(Reason why) const {
+        const auto& total = problem_.start_total;
+        if (total[Amount::meat] > 0 && total[Species::fish] + total[Species::crustacean] >= total[Amount::meat] - 1e-9) why.role = "fish";
+        return why;
+    }
+
     Reason for_process(const Reason& done) const {
         const auto factor = [](ReasonKind kind, double before, double after) {
             return Reason{kind, {}, {{"bind factor", before, after, ""}}, {}, {}, {}};
@@ -113,7 +120,7 @@ public:
             case ReasonKind::mixing:
                 return factor(ReasonKind::mixing, c_.bind_before.mixing_factor, c_.bind_after.mixing_factor);
             case ReasonKind::cold:
-                return factor(ReasonKind::cold, c_.bind_before.cold_factor, c_.bind_after.cold_factor);
+                return of_fish(factor(ReasonKind::cold, c_.bind_before.cold_factor, c_.bind_after.cold_factor));
             case ReasonKind::plate:
                 return factor(ReasonKind::plate, c_.bind_before.plate_factor, c_.bind_after.plate_factor);
             case ReasonKind::rest:

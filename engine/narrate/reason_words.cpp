@@ -110,7 +110,7 @@ std::string gist(const Reason& r, Units units) {
         case ReasonKind::mixing:
             return moved(r, glue, glue, "less protein is dissolved, and that is the glue");
         case ReasonKind::cold:
-            return "cold fat does not smear";
+            return r.role == "fish" ? "cold fish stays firm and gives the salt more to hold it by" : "cold fat does not smear";
         case ReasonKind::plate:
             return "the plate decides how much protein is opened and how coarse the bite is";
         case ReasonKind::rest:

@@ -9,7 +9,7 @@ cases/*.json hold lists of cases:
     env       variables to set
     exit      expected exit code (0)
     stdout    texts that must be there          not_stdout  texts that must not
-    stderr    texts that must be there
+    stderr    texts that must be there          not_stderr  texts that must not
     json      paths that must be there: "lines[].grams" (each of a list that is not empty)
     equals    path: value
     records   how many JSON Lines (1)
@@ -119,6 +119,9 @@ def complaints(case, code, out, err):
     for text in case.get("not_stdout", []):
         if text in plain:
             yield f"standard output has `{text}`"
+    for text in case.get("not_stderr", []):
+        if text in err:
+            yield f"standard error has `{text}`"
     for text in case.get("stderr", []):
         if text not in err:
             yield f"standard error lacks `{text}`"

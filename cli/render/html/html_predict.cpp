@@ -24,7 +24,7 @@ Markup heat_part(const Prediction& p) {
                    html_table("Chance of each word", {{"Heat", false}, {"chance", true}, {"as a bar", false}}, rows) +
                        el("p", {{"class", "soft"}},
                           only_pepper(p) ? "There is no chile in it: what bites is pepper, ginger or the like."
-                                         : "Pods of one kind differ by a factor of two and more: fry a patty and taste."));
+                                         : "Pods of one kind differ by a factor of two and more: fry a patty and taste. " + heat_basis(p)));
 }
 
 Markup lines_part(const Prediction& p, Units units) {

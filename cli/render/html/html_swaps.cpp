@@ -26,8 +26,7 @@ Markup ranks(const SwapsAnswer& a, Units units) {
     for (std::size_t i = 0; i < a.stand_ins.size(); ++i) {
         const auto& s = a.stand_ins[i];
         rows.push_back({Markup(std::to_string(i + 1) + ". ") + named(s, units),
-                        el("span", {{"class", "big"}}, formula_weight(s.grams, units)), capital(in_words(s.nearness)),
-                        in_words(s.effects, 2)});
+                        el("span", {{"class", "big"}}, formula_weight(s.grams, units)), capital(in_words(s.nearness)), changes_of(s, 2)});
     }
     return html_table("In the order to try them", {{"Stand-in", false}, {"weigh", true}, {"how close", false}, {"changes", false}}, rows);
 }

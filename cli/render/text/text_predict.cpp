@@ -21,7 +21,8 @@ std::string properties_part(const Prediction& p, bool full, const Look& look) {
         if (trace && b.high <= 0) return;
         table.row({std::string(i.name), shown(property, b), std::string(i.unit)});
     });
-    return (full ? heading("Properties", look) : "\n") + table.page(look);
+    const std::string basis = full ? "" : heat_basis(p);
+    return (full ? heading("Properties", look) : "\n") + table.page(look) + (basis.empty() ? "" : paragraph(basis, look));
 }
 
 constexpr double sure_enough = 0.75;  // chance of the likeliest word below which nothing is promised; judgement
@@ -40,6 +41,7 @@ std::string heat_part(const Prediction& p, bool full, const Look& look) {
     if (!full && parts.size() < 2) return "";  // the first lines say it
     std::string out =
         full ? heading("How hot it will seem", look) + paragraph(line, look) : paragraph("How hot it will seem: " + line + ".", look);
+    if (const std::string basis = heat_basis(p); full && !basis.empty()) out += paragraph(basis, look);
     if (only_pepper(p)) out += paragraph("There is no chile in it: what bites is pepper, ginger or the like, and it fades sooner.", look);
     else if (likeliest(p) < sure_enough && !p.heat_from.empty())
         out += paragraph("Too wide to promise: mix in half of what is hot, fry a patty, taste, then add the rest.", look);

@@ -27,7 +27,7 @@ std::string ranks(const SwapsAnswer& a, Units units, const Look& look) {
     for (std::size_t i = 0; i < a.stand_ins.size(); ++i) {
         const auto& s = a.stand_ins[i];
         table.row({std::to_string(i + 1), formula_weight(s.grams, units), stand_in_named(s, units),
-                   in_words(s.nearness) + ", " + number(s.distance, 1), in_words(s.effects, 2)});
+                   in_words(s.nearness) + ", " + number(s.distance, 1), changes_of(s, 2)});
     }
     return "\n" + table.page(look);
 }

@@ -80,6 +80,17 @@ Band fact_spread(const FactText& fact, const Knowledge& knowledge) {
     return times("kitchen.spread.heat");
 }
 
+namespace {
+
+// A fresh pod's is less sure than a packet's: its water is presumed.
+Band shu_spread(const FactText& fact, const Ingredient& ingredient, const Knowledge& knowledge) {
+    if (fact.banded || !is_pod(ingredient)) return fact_spread(fact, knowledge);
+    const Band& factor = knowledge.parameter("kitchen.spread.heat-shu-pod");
+    return rounded({fact.value.mid * factor.low, fact.value.mid, fact.value.mid * factor.high});
+}
+
+}  // namespace
+
 Result<Band> fact_band(const FactText& fact, const Ingredient& ingredient, const Knowledge& knowledge) {
     if (fact.kind == FactKind::heat_word) return heat_of_word(fact.word, ingredient, knowledge);
     const std::string number = trimmed_text(fact.value.mid, 2);
@@ -94,7 +105,7 @@ Result<Band> fact_band(const FactText& fact, const Ingredient& ingredient, const
     const double share = mg_kg_a_shu(fact, ingredient, knowledge);
     const auto shu = [&](double mg_kg) { return number_in(figures_text(mg_kg / share, 2)).value_or(0); };
     const PlausibleRange in_shu{shu(range->low), shu(range->high)};
-    return within(fact, in_shu, rounded(scaled(fact_spread(fact, knowledge), share)), ingredient, number + " SHU", " SHU");
+    return within(fact, in_shu, rounded(scaled(shu_spread(fact, ingredient, knowledge), share)), ingredient, number + " SHU", " SHU");
 }
 
 bool fits_bare(const FactText& fact, const Ingredient& ingredient) {

@@ -34,6 +34,12 @@ std::optional<Error> unknown_volume(const MeasuredFood& food, bool changed_befor
     return std::nullopt;
 }
 
+// "fresh basil"; what is called fresh in the records is not called so twice.
+std::string fresh_name(const Ingredient& ingredient) {
+    const std::string& name = ingredient.names.front();
+    return name.starts_with("fresh ") ? name : "fresh " + name;
+}
+
 bool named(const NameRead& name, std::initializer_list<std::string_view> names) {
     std::string own;
     for (const auto& word : name.words) own += (own.empty() ? "" : " ") + word;
@@ -82,16 +88,16 @@ std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountTex
     const bool is_juicy = std::find(juicy.begin(), juicy.end(), name.ingredient->tissue) != juicy.end();
     if (is_juicy && name.other_form.empty() && says(name, {"ground", "powdered", "powder"}))
         return open_question("so little of it ground is more likely a dry powder than the fresh one: say which",
-                             {"minced fresh " + name.ingredient->names.front()});
+                             {"minced " + fresh_name(*name.ingredient)});
     if (!name.other_form.empty() && name.ingredient->roles.front() == Role::herb && name.ingredient->tissue != Tissue::dry &&
         says(name, {"cracked", "crushed"}))
         return open_question("so little of it is more likely " + name.other_form + " than the fresh leaf: say which",
-                             {name.other_form, "fresh " + name.ingredient->names.front()});
+                             {name.other_form, fresh_name(*name.ingredient)});
     if (named(name, {"celery"}))
         return open_question("so little of it is more likely the seed than the stalk: say which", {"celery seed", "celery stalk"});
     if (name.ingredient->tissue == Tissue::root && !name.other_form.empty())
         return open_question("so little of it is more likely " + name.other_form + " than the fresh root: say which",
-                             {name.other_form, "fresh " + name.ingredient->names.front()});
+                             {name.other_form, fresh_name(*name.ingredient)});
     return std::nullopt;
 }
 
