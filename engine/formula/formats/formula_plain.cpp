@@ -188,7 +188,10 @@ private:
     // Sentences: long, with an end, and no amount at the start.
     bool is_paragraph(std::string_view text) const {
         constexpr std::size_t least_words = 9;  // judgement
-        const auto words = static_cast<std::size_t>(std::count(text.begin(), text.end(), ' ')) + 1;
+        const auto all = words_of(text);
+        const auto words = static_cast<std::size_t>(std::count_if(all.begin(), all.end(), [](const Word& word) {  // no dots of a leader
+            return std::any_of(word.folded.begin(), word.folded.end(), [](unsigned char c) { return std::isalpha(c) != 0; });
+        }));
         if (words < least_words || text.back() != '.') return false;
         return !read_line(text, Origin("", {1, 1}), knowledge_) && !tells_an_amount(text.substr(0, text.find(' ', text.find(' ') + 1)));
     }

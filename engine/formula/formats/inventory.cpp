@@ -62,6 +62,7 @@ private:
         gatherer_.dangers = told_hazards(written.text, knowledge_);
         for (const auto& told : gatherer_.dangers) gatherer_.note(told);
         rewritten_.push_back(with_amount_first(written.text));
+        gatherer_.growing = grows(written.text);
         gatherer_.holds = take_told(rewritten_.back(), knowledge_);
         const bool as_written = gatherer_.holds.empty() && rewritten_.back() == written.text;
         const TextLine plain = as_written ? written : TextLine{rewritten_.back(), written.place};
@@ -115,9 +116,8 @@ private:
         rewritten_.push_back(std::move(some));
         take({rewritten_.back(), written.place});
         if (taste) {
-            Reason aside = make_reason(ReasonKind::set_aside);
-            aside.note = "names no food that is not there";
-            gatherer_.told(std::string(none), describe(file_, written.place), std::move(aside));
+            gatherer_.not_read({Trouble::bad_data, "\"" + std::string(none) + "\" names no food", describe(file_, written.place), {}}, none,
+                               true);
         } else {
             list(says.names, {none, written.place}, false);
         }

@@ -125,7 +125,7 @@ public:
 
     /// A name by itself, on hand without a weight or not on hand.
     void name(std::string_view text, const Origin& origin, bool on_hand) {
-        const std::string leaf = on_hand && plenty ? plenty_of_leaves(text, origin) : std::string();
+        const std::string leaf = on_hand && (plenty || growing) ? plenty_of_leaves(text, origin) : std::string();
         if (!leaf.empty()) text = leaf;
         const auto names = namer_.named(text, origin, !on_hand);
         if (!names) return not_read(names.error(), text, on_hand);
@@ -144,6 +144,7 @@ public:
     }
 
     bool plenty = false;            ///< what the line being read says of the names in it
+    bool growing = false;           ///< likewise that it is the living plant
     std::vector<Declared> holds{};  ///< allergens that it says they hold
     std::vector<Reason> dangers{};  ///< what it says of them that is told wherever they go in
 

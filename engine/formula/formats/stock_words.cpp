@@ -29,8 +29,11 @@ Text rest_after(Text text, Text list, const Knowledge& knowledge) {
 
 /// Likewise at its end.
 Text rest_before(Text text, Text list, const Knowledge& knowledge) {
-    for (std::size_t cut = text.find_first_of(" :("); cut != Text::npos; cut = text.find_first_of(" :(", cut + 1))
-        if (knowledge.in_list(list, fold(bare(text.substr(cut))))) return bare(text.substr(0, cut));
+    for (std::size_t cut = text.find_first_of(" :("); cut != Text::npos; cut = text.find_first_of(" :(", cut + 1)) {
+        std::string tail(bare(text.substr(cut)));
+        std::erase(tail, ',');  // "too expensive, don't have"
+        if (knowledge.in_list(list, fold(tail))) return bare(text.substr(0, cut));
+    }
     return {};
 }
 
@@ -184,6 +187,15 @@ bool is_weight(const std::string& written) {
     Cursor cursor(written);
     const auto amount = amount_at(cursor);
     return !amount || (amount->parts.front().unit && amount->parts.front().unit->dimension == Dimension::mass);
+}
+
+bool grows(std::string_view line) {
+    constexpr std::array<Text, 8> plants{"bush", "plant", "growing", "windowsill", "flowerpot", "hedge", "bed", "patch"};
+    const auto words = words_of(line);
+    return std::any_of(words.begin(), words.end(), [&](const Word& word) {
+        const bool potted = word.folded == "pot" && words.size() > 1;  // "a pot of cream" holds no leaves
+        return std::find(plants.begin(), plants.end(), Text(word.folded)) != plants.end() || potted;
+    });
 }
 
 bool is_plenty(std::string_view line, const Knowledge& knowledge) {

@@ -54,6 +54,9 @@ std::vector<std::string> form_left(std::string_view names, std::string_view part
 /// Whether an amount as written is weighed, and not counted or measured by volume.
 bool is_weight(const std::string& written);
 
+/// "sage from the bush", "coriander, 1 pot": the living plant, so its leaves and not the dried spice.
+bool grows(std::string_view line);
+
 /// More than it takes, and not just some of it.
 bool is_plenty(std::string_view line, const Knowledge& knowledge);
 

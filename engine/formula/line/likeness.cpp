@@ -7,6 +7,7 @@
 #include "core/names.hpp"
 #include "core/words.hpp"
 #include "formula/lexer/line_words.hpp"
+#include "formula/lexer/measures.hpp"
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/line_phrases.hpp"
 #include "formula/line/name_text.hpp"
@@ -77,6 +78,19 @@ std::string near_danger(const std::string& called, const Knowledge& knowledge) {
     return {};
 }
 
+namespace {
+
+// "1 tsp pure chile powder" is no slip for "tsp cure": the word that differs is one that says nothing.
+bool differs_by_plain_word(const std::vector<Word>& words, std::size_t first, const std::string& pattern, const Knowledge& knowledge) {
+    const auto meant = words_of(pattern);
+    if (meant.size() < 2 || !unit_named(meant.front().folded)) return false;
+    for (std::size_t i = 0; i < meant.size() && first + i < words.size(); ++i)
+        if (words[first + i].folded != meant[i].folded && knowledge.in_list("passed-over", words[first + i].folded)) return true;
+    return false;
+}
+
+}  // namespace
+
 std::optional<Error> nearly_refused(std::string_view line, const Knowledge& knowledge) {
     constexpr std::size_t least = 6, most_words = 4;  // letters: shorter ones are too near to too much
     const auto words = words_of(line);
@@ -91,6 +105,7 @@ std::optional<Error> nearly_refused(std::string_view line, const Knowledge& know
                 const std::string written = phrase(words, first, first + count), folded = hazard_fold(written);
                 const std::size_t limit = slip_limit(folded);
                 if (folded == bare || edit_distance(folded, bare, limit) > limit || knowledge.ingredient_named(written)) continue;
+                if (knowledge.in_list("other-food", fold(written)) || differs_by_plain_word(words, first, bare, knowledge)) continue;
                 const std::string mended =
                     std::string(line.substr(0, words[first].begin)) + bare + std::string(line.substr(words[first + count - 1].end));
                 const auto found = hazards_in(hazard_text(mended), knowledge.records().lexicon);

@@ -125,6 +125,47 @@ void write_lean_to_fat(std::string& line) {
     }
 }
 
+// "70% lean / 30% fat" as "70% lean", "lean 90%" as "90% lean", "72VL" as "72% lean": both say the same.
+void write_lean_first(std::string& line) {
+    const auto digit = [&](std::size_t i) { return i < line.size() && line[i] >= '0' && line[i] <= '9'; };
+    for (std::size_t i = line.find("VL"); i != std::string::npos; i = line.find("VL", i + 1))  // visual lean
+        if (i >= 2 && digit(i - 1) && digit(i - 2) && !digit(i - 3) && (i + 2 >= line.size() || line[i + 2] == ' ' || line[i + 2] == ','))
+            line.replace(i, 2, "% lean");
+    for (std::size_t i = line.find("lean "); i != std::string::npos; i = line.find("lean ", i + 1)) {
+        if (!digit(i + 5) || !digit(i + 6) || i + 7 >= line.size() || line[i + 7] != '%') continue;
+        const std::string share = line.substr(i + 5, 3);
+        line.replace(i, 8, share + " lean");
+    }
+    for (std::size_t i = line.find("% lean"); i != std::string::npos; i = line.find("% lean", i + 1)) {
+        std::size_t at = i + 6;
+        while (at < line.size() && std::string_view(" /,&").find(line[at]) != std::string_view::npos) ++at;
+        if (at == i + 6 || i < 2 || !digit(i - 1) || !digit(i - 2) || !digit(at) || !digit(at + 1)) continue;
+        if (line.compare(at + 2, 5, "% fat") != 0 || std::stoi(line.substr(i - 2, 2)) + std::stoi(line.substr(at, 2)) != 100) continue;
+        line.erase(i + 6, at + 7 - (i + 6));
+    }
+}
+
+// "Cream, 35%  100 ml": so fat it is.
+void write_fat_of_cream(std::string& line) {
+    static constexpr std::array<std::string_view, 10> milky{"cream", "milk",  "yogurt", "yoghurt", "quark",
+                                                            "creme", "crème", "sahne",  "rahm",    "nata"};
+    const auto words = words_of(line);
+    const bool any =
+        std::any_of(words.begin(), words.end(), [](const Word& word) { return contains(milky, std::string_view(word.folded)); });
+    const auto at = line.find('%');
+    if (!any || at == std::string::npos || at == 0 || line[at - 1] < '0' || line[at - 1] > '9') return;
+    const auto next = line.find_first_not_of(' ', at + 1);
+    if (next != std::string::npos && std::isalpha(static_cast<unsigned char>(line[next])) != 0) return;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        Cursor cursor(line, words[i].begin);
+        if (!cursor.digit() || !number_at(cursor, false)) continue;
+        const auto unit = unit_at(cursor);
+        if (!unit || (unit->unit->dimension != Dimension::mass && unit->unit->dimension != Dimension::volume)) continue;
+        line.insert(at + 1, " fat,");
+        return;
+    }
+}
+
 // `1/4"` as "1/4 inch".
 void write_inches(std::string& line) {
     for (std::size_t i = line.find('"'); i != std::string::npos; i = line.find('"', i + 1))
@@ -168,6 +209,8 @@ void clean_line(std::string& line) {
     }
     take_cells(line);
     write_inches(line);
+    write_lean_first(line);
+    write_fat_of_cream(line);
     write_type_as_kind(line);
     take_temperatures(line);
     write_lean_to_fat(line);

@@ -66,8 +66,8 @@ private:
         const std::size_t plain = i + passable(words_, i, context_.knowledge);  // "raw milk" of a cheese: longer than the preparation "raw"
         if (plain > i + 1 && plain <= last_ && plain > preparation_end(words_, i, last_, context_.knowledge)) return plain;
         if (const std::size_t end = preparation(i); end > i) return end;
-        if (const auto share = fat_share(i); share && (!share->most || agrees(*share))) {
-            if (!share->most) said_.fat_pct = share->fat;
+        if (const auto share = fat_share(i); share && ((!share->most && ingredient_.meat) || agrees(*share))) {
+            if (!share->most && ingredient_.meat) said_.fat_pct = share->fat;
             return share->end;
         }
         if (after_soaking(i)) return i + 1;
@@ -309,7 +309,8 @@ private:
 
     // "not over 15 % fat", "80% lean", "80/20" of a meat.
     std::optional<FatShare> fat_share(std::size_t i) const {
-        const auto said = ingredient_.meat ? lean_share(words_, i) : std::nullopt;
+        const bool milky = ingredient_.family == "dairy-and-egg" && ingredient_.tissue != Tissue::egg;
+        const auto said = ingredient_.meat || milky ? lean_share(words_, i) : std::nullopt;
         const bool into_name = said && first_ == 0 && said->last == last_ + 1;  // "93 % lean ground turkey", known as lean ground turkey
         if (!said || (said->last > last_ && !into_name)) return std::nullopt;
         return FatShare{100 - said->lean, said->most_fat, std::min(said->last, last_)};
@@ -325,6 +326,7 @@ private:
     std::vector<std::string> with_fat(const FatShare& share) const {
         constexpr double within = 4;  // g in 100 g, judgement
         std::vector<std::string> names;
+        if (!ingredient_.meat) return names;
         for (const auto& other : context_.knowledge.records().ingredients)
             if (other.meat && other.meat->species == ingredient_.meat->species && names.size() < 4 &&
                 std::abs(other.composition.fat.mid - share.fat) <= within)
@@ -426,7 +428,8 @@ private:
         for (auto& name : knowledge.nearest_ingredients(words_[i].raw + " " + ingredient_.names.front()))
             if (hints.size() < 5) hints.push_back(std::move(name));
         return Failure(Error{Trouble::bad_data,
-                             "unknown word \"" + words_[i].raw + "\" beside " + ingredient_.names.front() + ": expected a preparation",
+                             "unknown word \"" + words_[i].raw + "\" beside " + ingredient_.names.front() +
+                                 ": expected what is done to it, or leave the word out where it changes nothing",
                              where, std::move(hints), NotKnown::word});
     }
 
