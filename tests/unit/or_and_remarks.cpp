@@ -69,7 +69,8 @@ TEST_CASE("words of quality, cut and form beside a food that is known are no que
 TEST_CASE("what is said to the reader and what is to be done is no ingredient") {
     const auto read = engine().read_closely(
         "Links\nfrom my kitchen to yours!\n1 kg pork shoulder\n18 g salt\nNB lime next time instead of wine\nForm patties 100 g each.\n"
-        "Steam or pan-fry.\nMix all.\nFat content of batch: 28-32%\nI pick mine in April with gloves on.",
+        "Steam or pan-fry.\nMix all.\nFat content of batch: 28-32%\nI pick mine in April with gloves on.\n"
+        "Poach at 75 C to a core of 70 C.",
         "f");
     REQUIRE(read);
     REQUIRE(read->formula);
@@ -78,6 +79,23 @@ TEST_CASE("what is said to the reader and what is to be done is no ingredient") 
         INFO(text);
         CHECK_FALSE(with_line(text));
     }
+}
+
+TEST_CASE("one weight and what it is made of, and a liquid that goes in with a food") {
+    const auto read = engine().read_formula("Links\nTotal meat 5 lb (60% venison, 40% pork belly)\n36 g salt", "f");
+    REQUIRE(read);
+    REQUIRE(read->lines.size() == 3);
+    CHECK(read->lines[0].grams.mid == Approx(1360.8).epsilon(0.001));
+    CHECK(read->lines[1].grams.mid == Approx(907.2).epsilon(0.001));
+    CHECK_FALSE(engine().read_formula("Links\nTotal meat 5 lb (60% venison, 30% pork belly)\n36 g salt", "f"));
+    CHECK_FALSE(engine().read_formula("Links\nTotal meat 5 lb (60% venison, 40% zorble)\n36 g salt", "f"));
+    const auto cherries = with_line("60 g dried cherries, plumped in 60 ml gin");
+    REQUIRE(cherries);
+    CHECK(cherries->lines.size() == 4);
+    const auto starch = with_line("10 g cornflour mixed with 45 ml cold water");
+    REQUIRE(starch);
+    CHECK(starch->lines.size() == 4);
+    CHECK_FALSE(with_line("40 g garlic, infused in 100 ml olive oil"));
 }
 
 TEST_CASE("leaves by the spoon are told as unsure") {

@@ -35,6 +35,10 @@ TEST_CASE("foods by other names") {
     is("2 tsp New Mexico chile powder", "new-mexico-chile-dried");
     is("1 tsp red chile powder (pure, not the blend)", "new-mexico-chile-dried");
     is("1 tsp red chilli powder", "cayenne-powder");
+    is("80 g salted almonds", "salted-almond");
+    is("80 g peanuts, salted", "salted-peanut");
+    is("400 g lamb breast", "lamb-breast");
+    is("40 g garlic paste", "garlic");
 }
 
 TEST_CASE("shares of fat in another dress") {

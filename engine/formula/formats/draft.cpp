@@ -17,6 +17,7 @@
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_phrases.hpp"
 #include "formula/line/line_text.hpp"
+#include "formula/line/meat_shares.hpp"
 #include "formula/line/page_words.hpp"
 #include "formula/line/several_in_line.hpp"
 #include "formula/line/sheet_size.hpp"
@@ -183,7 +184,9 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         for (const auto& part : parts) take_ingredient_line(draft, part, where, origin, knowledge);
         return;
     }
-    if (const auto parts = several_in_line(text, origin, knowledge); !parts.empty()) {
+    auto parts = shares_of_one_weight(text, knowledge);
+    if (parts.empty()) parts = several_in_line(text, origin, knowledge);
+    if (!parts.empty()) {
         const bool based = draft.under_base;
         for (const auto& part : parts) take_ingredient_line(draft, part, where, origin, knowledge);
         draft.under_base = based;

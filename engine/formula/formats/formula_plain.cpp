@@ -190,7 +190,7 @@ private:
         constexpr std::size_t least_words = 9;  // judgement
         const auto all = words_of(text);
         const auto words = static_cast<std::size_t>(std::count_if(all.begin(), all.end(), [](const Word& word) {  // no dots of a leader
-            return std::any_of(word.folded.begin(), word.folded.end(), [](unsigned char c) { return std::isalpha(c) != 0; });
+            return std::any_of(word.folded.begin(), word.folded.end(), [](unsigned char c) { return std::isalnum(c) != 0; });
         }));
         if (words < least_words || text.back() != '.') return false;
         return !read_line(text, Origin("", {1, 1}), knowledge_) && !tells_an_amount(text.substr(0, text.find(' ', text.find(' ') + 1)));

@@ -67,7 +67,8 @@ bool may_take_first(const FirstOfTwo& first, const ReadLine& read, const Knowled
                    std::isdigit(static_cast<unsigned char>(word.raw.front())) != 0;
         });
     }
-    if (taken.meat && second->meat && taken.tissue != Tissue::fat_tissue) return false;
+    constexpr double fat = 60;  // g in 100 g, judgement
+    if (taken.meat && second->meat) return taken.composition.fat.mid >= fat && second->composition.fat.mid >= fat;
     if (first.other.find_first_of("0123456789") != std::string::npos) return false;  // "or about 200 ml wine"
     return taken.family == second->family || taken.tissue == second->tissue || taken.roles.front() == second->roles.front();
 }

@@ -1,7 +1,9 @@
 #include "formula/line/soaked_in.hpp"
 
 #include <algorithm>
+#include <array>
 
+#include "core/contains.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/line/line_text.hpp"
@@ -9,20 +11,27 @@
 namespace standin {
 namespace {
 
+constexpr std::array<std::string_view, 3> soaks{"soaked", "softened", "moistened"};
+constexpr std::array<std::string_view, 7> mixes{"mixed", "dissolved", "whisked", "stirred", "blended", "slaked", "combined"};
+constexpr std::array<std::string_view, 4> absorbs{"plumped", "macerated", "infused", "steeped"};
+
 bool soaks_up(const Ingredient& food) { return food.roles.front() == Role::binder && !food.meat && food.tissue != Tissue::egg; }
 
 }  // namespace
 
 bool is_soaking_liquid(const Ingredient& ingredient) {
     constexpr double salty = 1;  // g in 100 g, judgement
-    return ingredient.tissue == Tissue::liquid && ingredient.roles.front() != Role::acid && ingredient.composition.salt.mid < salty;
+    constexpr double fat = 20;   // g in 100 g, judgement: oil is no water
+    return ingredient.tissue == Tissue::liquid && ingredient.roles.front() != Role::acid && ingredient.composition.salt.mid < salty &&
+           ingredient.composition.fat.mid < fat;
 }
 
 std::optional<SoakedIn> soaked_in_measured(std::string_view line, const Origin& origin, const Knowledge& knowledge) {
     const auto words = words_of(line);
     for (std::size_t i = 2; i + 2 < words.size(); ++i) {
-        const bool led = words[i - 1].folded == "soaked" || words[i - 1].folded == "softened" || words[i - 1].folded == "moistened";
-        if (!led || (words[i].folded != "in" && words[i].folded != "with")) continue;
+        const auto said = std::string_view(words[i - 1].folded);
+        const bool soaking = contains(soaks, said), mixing = contains(mixes, said), absorbing = contains(absorbs, said);
+        if ((!soaking && !mixing && !absorbing) || (words[i].folded != "in" && words[i].folded != "with")) continue;
         Cursor cursor(line, words[i + 1].begin);
         if (!number_at(cursor)) return std::nullopt;
         std::size_t last = i + 2;
@@ -33,9 +42,11 @@ std::optional<SoakedIn> soaked_in_measured(std::string_view line, const Origin& 
         soaked.liquid = line.substr(words[i + 1].begin, words[last - 1].end - words[i + 1].begin);
         soaked.food = line.substr(0, words[i - 2].end);
         const auto food = read_line(soaked.food, origin, knowledge), liquid = read_line(soaked.liquid, origin, knowledge);
-        if (!food || !liquid || !soaks_up(*knowledge.ingredient(food->line.ingredient)) ||
-            !is_soaking_liquid(*knowledge.ingredient(liquid->line.ingredient)))
-            return std::nullopt;
+        if (!food || !liquid) return std::nullopt;
+        // Of what is plumped in water nobody knows how much stays; in anything else it is meant to go in.
+        const bool goes_in = soaks_up(*knowledge.ingredient(food->line.ingredient)) || mixing ||
+                             (absorbing && knowledge.ingredient(liquid->line.ingredient)->id != "water");
+        if (!goes_in || !is_soaking_liquid(*knowledge.ingredient(liquid->line.ingredient))) return std::nullopt;
         const bool squeezed = std::any_of(words.begin() + static_cast<std::ptrdiff_t>(last), words.end(), [](const Word& word) {
             return word.folded == "squeezed" || word.folded == "pressed" || word.folded == "drained" || word.folded == "wrung";
         });
