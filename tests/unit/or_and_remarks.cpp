@@ -75,7 +75,8 @@ TEST_CASE("what is said to the reader and what is to be done is no ingredient") 
     REQUIRE(read);
     REQUIRE(read->formula);
     CHECK(read->formula->lines.size() == 2);
-    for (const char* text : {"Zorbles from my garden 40 g", "I use a handful of zorbles.", "NB 40 g walnuts"}) {
+    for (const char* text :
+         {"Zorbles from my garden 40 g", "I use a handful of zorbles.", "NB a handful of walnuts", "Tip zorbles q.s.", "NB 40 g walnuts"}) {
         INFO(text);
         CHECK_FALSE(with_line(text));
     }

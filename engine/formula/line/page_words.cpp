@@ -74,7 +74,8 @@ bool weighs_something(const std::vector<Word>& words, std::string_view line) {
 bool is_remark(const std::vector<Word>& words, std::string_view line, const Knowledge& knowledge) {
     constexpr std::size_t fewest = 4;
     const auto last = line.find_last_not_of(" )*_\"");
-    if (knowledge.in_list("remark-opening", words.front().folded)) return !weighs_something(words, line);
+    const bool some = std::any_of(words.begin(), words.end(), [](const Word& word) { return unit_named(word.folded) != nullptr; });
+    if (knowledge.in_list("remark-opening", words.front().folded)) return !some && !weighs_something(words, line);
     if (last == std::string_view::npos || (line[last] != '.' && line[last] != '!') || words.size() < fewest) return false;
     const bool amount = std::any_of(words.begin(), words.end(), [](const Word& word) {
         return unit_named(word.folded) != nullptr || word.folded.find_first_of("0123456789") != std::string::npos;
