@@ -45,6 +45,9 @@ CauseOfTaste read_cause(const JsonNode& item, Problems& problems) {
     cause.when = read_when(r, problems);
     cause.roles = enumerated_list<Role>(r, "roles");
     cause.protease_above = r.number_if("protease_above");
+    cause.costs = r.text_or("costs");
+    if (!cause.costs.empty() && std::find(bind_costs.begin(), bind_costs.end(), cause.costs) == bind_costs.end())
+        r.fault("costs", "no factor of the bind \"" + cause.costs + "\"");
     cause.spare_c = r.number_if("spare_c").value_or(0);
     cause.ends = r.flag("ends");
     cause.step_only = r.flag("step_only");

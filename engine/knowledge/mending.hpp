@@ -60,6 +60,8 @@ struct MakingWhen {
 
 inline constexpr std::array<std::string_view, 5> making_fields{"mixed-at", "rest", "mixing", "plate", "core"};
 
+inline constexpr std::array<std::string_view, 3> bind_costs{"acid", "cold", "mixing"};
+
 /// What the making has to do with a tasted word. All that it asks for must hold.
 struct CauseOfTaste {
     std::string id, says, first, does, source;  // texts with {value} of the first field and {foods}
@@ -68,6 +70,7 @@ struct CauseOfTaste {
     std::vector<TasteWhen> when;
     std::vector<Role> roles;               // main roles of which the formula has a line
     std::optional<double> protease_above;  // g/kg, as raw pineapple
+    std::string costs;                     // factor of the bind that tells how much: of bind_costs; of several the costliest first
     double spare_c = 0;                    // C by which the core is over what the meat needs
     bool ends = false, step_only = false;  // nothing weighed in mends it; what is weighed in is a step
 };

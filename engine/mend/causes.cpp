@@ -59,6 +59,14 @@ public:
         return one;
     }
 
+    /// What it leaves of the bind; 1 where no factor tells it.
+    double leaves(const CauseOfTaste& cause) const {
+        const BatchBind bind = batch_.bind();
+        if (cause.costs == "acid") return bind.acid_factor;
+        if (cause.costs == "cold") return bind.cold_factor;
+        return cause.costs == "mixing" ? bind.mixing_factor : 1;
+    }
+
 private:
     // The foods that it is about, as a maker calls them, of what digests the one that does most; nothing where it asks for some and there
     // are none.
@@ -102,6 +110,17 @@ std::vector<FoundCause> causes_of(const std::vector<Meant>& tastes, const Formul
         }
     const bool ends = std::any_of(all.begin(), all.end(), [](const FoundCause& c) { return c.told.ends; });
     if (ends) std::erase_if(all, [](const FoundCause& c) { return !c.told.ends; });
+    // Of those that a factor tells of, the costliest first; where they stand among the others does not change.
+    std::vector<std::size_t> places;
+    std::vector<FoundCause> told;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        if (!all[i].record->costs.empty()) {
+            places.push_back(i);
+            told.push_back(all[i]);
+        }
+    std::stable_sort(told.begin(), told.end(),
+                     [&](const FoundCause& a, const FoundCause& b) { return looking.leaves(*a.record) < looking.leaves(*b.record); });
+    for (std::size_t i = 0; i < places.size(); ++i) all[places[i]] = told[i];
     return all;
 }
 

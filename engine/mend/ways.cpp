@@ -131,8 +131,8 @@ private:
         if (now.empty()) return share;
         for (double more = share + step; more <= most_plain() + step / 2; more += step)
             if (over(more).empty()) return more;
-        step_only_ = now;
-        return share;
+        for (const auto& word : now) too_much(word);
+        return std::max(share, mass_.context.constant("mend.plain.step-only"));
     }
 
     // What was tasted of which the rules would still say that there is too much.

@@ -64,6 +64,7 @@ TEST_CASE("mend: what the making did is told of the words that it explains, and 
     CHECK(ids(mended(pork(warm), "greasy")) == Ids{"mixed-warm"});
     CHECK(ids(mended(pork(warm), "crumbly")) == Ids{"mixed-warm"});
     CHECK(ids(mended(pork(fine), "mushy")) == Ids{"ground-fine"});
+    CHECK(ids(mended(pork(fine), "greasy")) == Ids{"ground-fine-fat"});
     CHECK(ids(mended(pork(over), "mushy")) == Ids{"mixed-long"});
     CHECK(ids(mended(pork(over), "rubbery")) == Ids{"mixed-long"});
     CHECK(ids(mended(pork(brief), "crumbly")) == Ids{"mixed-short"});
@@ -74,6 +75,16 @@ TEST_CASE("mend: what the making did is told of the words that it explains, and 
     const auto told = mended(pork(warm), "greasy").causes.front();
     CHECK(told.says.find("15 C") != std::string::npos);
     CHECK_FALSE(told.first.empty());
+}
+
+TEST_CASE("mend: of several causes the one that costs the bind most comes first", "[mend]") {
+    Process process = well();
+    process.mixed_at_c = 9;
+    process.rest_h = 20;
+    process.mixing_min = 1;
+    CHECK(ids(mended(pork(process, 190), "crumbly")) == Ids{"acid-set", "mixed-short", "mixed-warm"});
+    process.mixed_at_c = 26;
+    CHECK(ids(mended(pork(process, 60), "crumbly")).front() == "mixed-warm");
 }
 
 TEST_CASE("mend: a poultry patty cooked to what poultry needs is not cooked too hot", "[mend]") {
