@@ -242,6 +242,15 @@ std::string met_words(const WantResult& want) {
 
 std::string cited(const CautionText& c) { return c.text + (c.source.empty() ? "" : " [" + c.source + "]"); }
 
+namespace {
+
+bool is_as_likely_either_way(const Band& change) {
+    constexpr double clear = 0.15;  // of the band: judgement
+    return change.low < 0 && change.high > 0 && std::abs(change.mid) < clear * (change.high - change.low);
+}
+
+}  // namespace
+
 std::string in_words(const PerProperty<Band>& effects, std::size_t most) {
     constexpr double least_leaf_green = 1, least_salt = 0.06;  // mg/kg, % of batch: a choice of this page, nothing is computed from it
     std::string text;
@@ -250,6 +259,7 @@ std::string in_words(const PerProperty<Band>& effects, std::size_t most) {
         if (p == Property::ph || p == Property::water_pct || p == Property::protein_pct) continue;  // nobody tastes them by themselves
         // Another weight of meat beside the same salt is nothing for the tongue.
         if (p == Property::salt_pct_of_meat && std::abs(effects[Property::salt_pct].mid) < least_salt) continue;
+        if (p == Property::heat_mg_kg && is_as_likely_either_way(effects[p])) continue;  // equal doses of pods that differ
         if (told++ == most) break;
         // With no leaf green coming or going it is the red that moved.
         const bool of_red = p == Property::greenness && std::abs(effects[Property::chlorophyll_mg_kg].mid) < least_leaf_green;

@@ -62,6 +62,16 @@ TEST_CASE("a line tells the strength of a vinegar", "[facts]") {
     CHECK(refused("white wine vinegar, 5 %").find("of meat") != std::string::npos);
 }
 
+TEST_CASE("a packet's own figure of its heat holds within a fifth, a pod's within its presumed water", "[facts]") {
+    const auto spread = [](const Band& band) { return (band.high - band.low) / band.mid / 2; };
+    const auto packet = good("2 g cayenne, 40000 SHU").heat_mg_kg, pod = good("20 g serrano, 15000 SHU").heat_mg_kg;
+    REQUIRE(packet);
+    REQUIRE(pod);
+    CHECK(spread(*packet) < 0.21);
+    CHECK(spread(*pod) > spread(*packet));
+    CHECK(spread(*good("2 g cayenne, 2500 mg/kg").heat_mg_kg) < 0.21);
+}
+
 TEST_CASE("a line tells how hot its pods are", "[facts]") {
     const Band usual = known().ingredient("serrano")->capsaicinoids->band;
     near(good("4 serranos, seeded, 300 mg/kg").heat_mg_kg, 249, 300, 360);
