@@ -42,8 +42,9 @@ std::string heat_left(const MendWay& way, const MendAnswer& a) {
     };
     if (std::none_of(way.wants.begin(), way.wants.end(), less)) return "";
     const std::string was = heat_phrase(a.base.heat_word), now = heat_phrase(way.prediction.heat_word);
-    return was == now ? "At less heat than before it is still what most call " + now + "."
-                      : "It is then what most call " + now + "; it was " + was + ".";
+    return was == now
+               ? "With less heat than before it is still what most call " + now + ": where that is too hot yet, fold in as much again."
+               : "It is then what most call " + now + "; it was " + was + ".";
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "evaluate/bind_factors.hpp"
+#include "formula/formats/reading.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 
@@ -43,6 +44,12 @@ TEST_CASE("enzyme: a pinch of ginger overnight costs little, cooked fruit nothin
     for (const double hours : {0.0, 24.0})
         CHECK(std::abs(of(with("kiwifruit", 200, hours, {"cooked"}), Property::bind) -
                        of(with("kiwifruit", 200, 0, {"cooked"}), Property::bind)) < 4);
+}
+
+TEST_CASE("enzyme: fruit from a tin leaves the meat alone", "[bind]") {
+    CHECK(of(with("canned-pineapple", 200, 24), Property::bind) > of(with("canned-pineapple", 200, 0), Property::bind) - 4);
+    const Formula read = read_formula("Tin\n1000 g pork shoulder\n18 g salt\n100 g tinned pineapple\n", "", knowledge()).value();
+    CHECK(read.lines[2].ingredient == "canned-pineapple");
 }
 
 TEST_CASE("enzyme: why the bind is what it is names it", "[bind]") {
