@@ -61,7 +61,7 @@ std::string moved(const Reason& r, const char* held, const char* more, const cha
 }
 
 std::string not_there(const Reason& r, Units units) {
-    if (r.figures.empty() || r.figures.front().after <= 0) return "none to be had";
+    if (r.figures.empty() || r.figures.front().after <= 0) return "none on hand, and nothing there stands in for it";
     return "only " + weight_in(r.figures.front().after, units) + " to be had";
 }
 

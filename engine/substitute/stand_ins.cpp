@@ -1,7 +1,7 @@
 #include "substitute/stand_ins.hpp"
 
 #include <algorithm>
-#include <array>
+#include <initializer_list>
 #include <map>
 #include <set>
 #include <string>
@@ -61,16 +61,31 @@ private:
         }
     }
 
-    // What the line is there for first, by what the food is there for first: bacon sours nothing, and wine is no lean; but what is sour and
-    // no seasoning sours. A herb is there for its taste beside its green.
+    // What the line is there for first, by what the food is there for first: bacon sours nothing, and wine is no lean.
     bool matches_roughly(const Ingredient& food, Role role) const {
-        constexpr std::array sour{Role::acid, Role::liquid, Role::green, Role::sweet, Role::binder};
-        const bool serves = food.roles.front() == role || role == Role::heat || (role == Role::acid && contains(sour, food.roles.front()));
-        const bool first = ingredient().roles.front() == role && serves;
+        if (ingredient().roles.front() != role) return false;
+        const bool first = food.roles.front() == role;
         const auto tastes_as = [&](Role taste) { return !contains(ingredient().roles, taste) || contains(food.roles, taste); };
-        const bool leaf = role != Role::green || (tastes_as(Role::herb) && tastes_as(Role::allium) && !contains(food.roles, Role::heat));
-        return first && leaf && food.meat.has_value() == ingredient().meat.has_value();
+        switch (role) {
+            case Role::acid:  // what is sour and no seasoning sours
+                return is_any_of(food.roles.front(), {Role::acid, Role::liquid, Role::green, Role::sweet, Role::binder});
+            case Role::green:  // a herb is there for its taste beside its green, and any leaf that is green for a leaf
+                return (first || is_leaf(food)) && tastes_as(Role::herb) && tastes_as(Role::allium) && !contains(food.roles, Role::heat);
+            case Role::herb:  // fresh for fresh
+                return first && is_leaf(food) && is_leaf(ingredient());
+            case Role::fat: {
+                constexpr double is_fat = 60;  // g in 100 g, judgement: what is less is cheese or a cut, for its own kind
+                return first && (food.meat.has_value() == ingredient().meat.has_value() || food.composition.fat.mid >= is_fat);
+            }
+            case Role::binder:  // flour for flour; a bowl of what is wet is no crumbs
+                return first && (food.tissue == ingredient().tissue);
+            default:
+                return (first || role == Role::heat) && food.meat.has_value() == ingredient().meat.has_value();
+        }
     }
+
+    static bool is_leaf(const Ingredient& food) { return food.tissue == Tissue::thin_leaf || food.tissue == Tissue::thick_leaf; }
+    static bool is_any_of(Role role, std::initializer_list<Role> roles) { return contains(roles, role); }
 
     // Crumbs for gluten-free crumbs: who takes those takes them for what they are without.
     bool undoes(const Ingredient& to) const {

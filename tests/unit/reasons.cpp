@@ -54,7 +54,7 @@ TEST_CASE("weights and temperatures of a reason follow the maker's units", "[rea
     CHECK(in_brief(short_of) == "only 90 g to be had");
     CHECK(in_brief(short_of, Units::us) == "only 3.2 oz to be had");
     CHECK(in_brief(short_of, Units::both) == "only 90 g (3.2 oz) to be had");
-    CHECK(in_brief(about(ReasonKind::not_there, {{"to be had", {}, 0, "g"}})) == "none to be had");
+    CHECK(in_brief(about(ReasonKind::not_there, {{"to be had", {}, 0, "g"}})) == "none on hand, and nothing there stands in for it");
     CHECK(temperature_in(4, Units::us) == "39 F");
     CHECK(moves({"rest", 10.0, 2.0, "C"}, Units::both) == "rest 10 C (50 F) -> 2 C (36 F)");
 }
