@@ -82,7 +82,7 @@ private:
             const Line& line = formula_.lines[l];
             const Offer offer = stock->offer(line);
             const double there = !offer.on_hand ? 0 : offer.grams.value_or(line.grams.mid);
-            if (there >= line.grams.mid) continue;
+            if (there >= line.grams.mid || offer.excluded) continue;
             all.push_back({name(line), line.grams.mid, there, "g"});
             if (!can_be_made_up_for(l, problem)) reason.figures.push_back(all.back());
         }
@@ -197,11 +197,16 @@ private:
         const auto stock = Stock::of(asked.formula, asked.request, context_);
         for (const auto& line : asked.formula.lines) {
             const Offer offer = stock->offer(line);
-            if (!offer.on_hand) try_more(line.ingredient, 0);
+            if (!offer.on_hand && !is_left_out(line)) try_more(line.ingredient, 0);
         }
         for (const auto& item : asked.request.have->items)
             if (item.grams) try_more(item.ingredient, *item.grams);
         return all;
+    }
+
+    bool is_left_out(const Line& line) const {
+        const auto stock = Stock::of(formula_, request_, context_);
+        return stock && stock->offer(line).excluded;
     }
 
     bool kept_lines_are_there(const Formula& formula, const Stock& stock) const {
@@ -216,6 +221,8 @@ private:
         std::vector<Reason> all;
         for (std::size_t d = 0; d < demands_.size(); ++d) {
             if (dropped[d]) continue;
+            // What a guest must not eat is not given up, where anything else would give.
+            if (demands_[d].about == Demand::About::exclusion && std::count(dropped.begin(), dropped.end(), false) > 1) continue;
             if (demands_[d].about != Demand::About::stock) {
                 all.push_back(demands_[d].reason);
                 all.back().kind = ReasonKind::giving_up;

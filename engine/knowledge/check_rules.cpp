@@ -36,12 +36,18 @@ public:
             for (const auto& allergen : rules.allergens) listed(at + "allergen " + allergen.allergen, allergen.allergen);
             for (const auto& caution : rules.cautions) conditions(at + "caution " + caution.id, caution.when);
             for (std::size_t i = 0; i < rules.cooking.size(); ++i)
-                for (const auto& mark : rules.cooking[i].marks) borne(at + "cooking " + std::to_string(i + 1), mark);
+                for (const auto& mark : rules.cooking[i].marks)
+                    if (!is_of_eaters(mark)) borne(at + "cooking " + std::to_string(i + 1), mark);
             for (const auto& making : rules.making) conditions(at + "making " + making.id, making.when);
         }
     }
 
 private:
+    // Those who eat it, a kind that a title names.
+    bool is_of_eaters(const std::string& mark) const {
+        return std::any_of(records_.kinds.begin(), records_.kinds.end(), [&](const Kind& kind) { return kind.diet && kind.id == mark; });
+    }
+
     void listed(const std::string& record, const std::string& allergen) {
         if (!allergens_.count(allergen))
             complain_(record, "\"" + allergen + "\" is not in the list of allergens", nearest_of(allergen, allergens_));

@@ -166,8 +166,9 @@ Facts facts_of(const Prediction& prediction, const Process& process, const Knowl
     // What stands beside the mass weighs nothing in it, and is eaten and handled all the same.
     std::vector<Present> lines = present(prediction, knowledge);
     for (const auto& outside : present_beside(prediction, knowledge)) lines.push_back(outside);
-    return {
-        prediction, process, knowledge, std::move(lines), species_of(prediction, knowledge), demanded_core(prediction, knowledge, rules)};
+    CoreTemperature core = demanded_core(prediction, knowledge, rules);
+    core.core_c = std::max(core.core_c, process.core_c.value_or(0));  // who cooks hotter is told one temperature everywhere
+    return {prediction, process, knowledge, std::move(lines), species_of(prediction, knowledge), std::move(core)};
 }
 
 std::optional<double> core_said(const Process& process) {

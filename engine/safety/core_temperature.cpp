@@ -4,6 +4,8 @@
 #include <cmath>
 
 #include "core/contains.hpp"
+#include "knowledge/kinds.hpp"
+#include "safety/title_words.hpp"
 #include "safety/wording.hpp"
 #include "standin/temperature_text.hpp"
 
@@ -26,6 +28,18 @@ void raise(CoreTemperature& core, const RuleSet* rules, const std::vector<const 
     }
 }
 
+// Rules for those who eat it, where the title names them: a mark that is a kind and no food bears.
+void raise_for_eaters(CoreTemperature& core, const std::string& title, const Knowledge& knowledge) {
+    const RuleSet* general = knowledge.rules("general");
+    if (!general || title.empty()) return;
+    for (const auto& rule : general->cooking)
+        for (const auto& mark : rule.marks) {
+            const Kind* eaters = kind_of(mark, knowledge);
+            const CoreAsked asked{rule.core_c, rule.hold_s};
+            if (eaters && eaters->diet && asked > core && TitleWords(title, knowledge).promise_of(*eaters)) core = {asked, &rule, {}};
+        }
+}
+
 }  // namespace
 
 std::vector<Species> species_of(const Prediction& prediction, const Knowledge& knowledge) {
@@ -42,6 +56,7 @@ CoreTemperature demanded_core(const Prediction& prediction, const Knowledge& kno
     for (const auto& [line, ingredient] : present(prediction, knowledge)) foods.push_back(ingredient);
     raise(core, knowledge.rules("general"), foods);
     raise(core, knowledge.rules(rules), foods);
+    raise_for_eaters(core, prediction.title, knowledge);
     if (!core.rule) return core;
     bool others = false;
     for (const Ingredient* ingredient : foods) {

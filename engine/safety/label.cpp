@@ -160,8 +160,15 @@ std::string label_of(const Prediction& prediction, const Knowledge& knowledge, s
     for (const auto& item : items) names.push_back(item.text);
     const auto around = around_the_mass(prediction, knowledge);
     const auto told = told_parts(prediction.declared, knowledge);  // in no line, so that no weight gives it a place
+    std::vector<std::string> perhaps;
+    for (const auto& named : prediction.read_as)  // what the method may add, in no line either
+        if (named.kind == ReasonKind::allergen_beside && knowledge.allergen(named.role)) {
+            std::string text = in_capitals(allergen_name(named.role, knowledge)) + " (\"" + named.about + "\")";
+            if (!contains(perhaps, text)) perhaps.push_back(std::move(text));
+        }
     return listed(names) + (around.empty() ? "" : "; beside the mass: " + listed(around)) +
-           (told.empty() ? "" : "; by the formula's own words: " + listed(told));
+           (told.empty() ? "" : "; by the formula's own words: " + listed(told)) +
+           (perhaps.empty() ? "" : "; perhaps, if the method adds it: " + listed(perhaps));
 }
 
 }  // namespace standin

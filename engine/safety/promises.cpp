@@ -19,6 +19,8 @@
 namespace standin {
 namespace {
 
+constexpr std::string_view eaters_kind = "frail-eaters";  // told of, whatever the lines hold
+
 // The lines that hold it, or that may, with the casings and what the formula itself says.
 std::vector<std::string> breaking(const Formula& formula, const Kind& kind, const Knowledge& knowledge) {
     std::vector<std::string> names;
@@ -101,7 +103,9 @@ std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge
         if (!promise) continue;
         const auto lines = breaking(formula, kind, knowledge);
         if (!lines.empty()) all.push_back(promise_caution(ReasonKind::title_broken, lines, kind.source, promise->words));
-        else if (kind.diet && !kind.note.empty()) all.push_back(diet_caution(kind, promise->words));
+        if (kind.id == eaters_kind) all.push_back(diet_caution(kind, promise->words));
+        if (!lines.empty() || kind.id == eaters_kind) continue;
+        if (kind.diet && !kind.note.empty()) all.push_back(diet_caution(kind, promise->words));
         else if (promise->fit_for_people) all.push_back(promise_caution(ReasonKind::title_to_be_shown, {}, "eu-828-2014", promise->words));
     }
     for (auto& told : other_animals(formula, title, knowledge)) all.push_back(std::move(told));

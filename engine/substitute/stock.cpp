@@ -158,7 +158,9 @@ void Stock::leave_out(const Formula& formula, const Exclusion& exclusion, const 
         if (!takes_line(exclusion, told, *knowledge_) || contains(out.lines, line.ingredient)) continue;
         left_out_.insert(line.ingredient);
         out.lines.push_back(line.ingredient);
-        if (exclusion.kind && only_may_hold(told, exclusion)) perhaps_out_.insert(line.ingredient);
+        // One word may take it for what it is, another for what it may hold.
+        if (!exclusion.kind || !only_may_hold(told, exclusion)) surely_out_.insert(line.ingredient);
+        else perhaps_out_.insert(line.ingredient);
     }
     excluded_.push_back(std::move(out));
 }

@@ -42,7 +42,9 @@ public:
     /// Whether the maker leaves it open what stands in for `line`, or has named just this.
     bool may_stand_in(const Ingredient& ingredient, const Line& line) const;
     /// Whether a line is left out only for what it may hold, as bought: one packet may name it, the next not.
-    bool only_perhaps(const std::string& ingredient) const { return perhaps_out_.count(ingredient) > 0; }
+    bool only_perhaps(const std::string& ingredient) const {
+        return perhaps_out_.count(ingredient) > 0 && surely_out_.count(ingredient) == 0;
+    }
     /// Whether the maker has named what stands in for `line`.
     bool has_idea_for(const Line& line) const { return only_for_.count(line.ingredient) > 0; }
     /// Whether an exclusion takes a food, by what it is or by what the list says that it holds.
@@ -75,7 +77,7 @@ private:
 
     const Knowledge* knowledge_ = nullptr;
     std::map<std::string, std::optional<double>> have_;
-    std::set<std::string> named_, missing_, left_out_, perhaps_out_;
+    std::set<std::string> named_, missing_, left_out_, perhaps_out_, surely_out_;
     std::vector<Presumption> presumed_;
     std::vector<Excluded> excluded_;
     bool width_goes_ = false;                                ///< links by a width alone, of what is left out

@@ -61,4 +61,44 @@ TEST_CASE("a core under the rule: a variant is weighed against its base at one c
           Approx(high.variants.front().prediction.properties[Property::cook_loss_pct].mid));
 }
 
+std::string all_text(const Sheet& sheet) {
+    std::string text = sheet.core_says;
+    const Paper paper = engine().paper(sheet.formula).value();
+    for (const auto& line : paper.draft.lines) text += "\n" + line.text;
+    for (const auto& caution : sheet.prediction.cautions)
+        if (caution.id == "core") text += "\n" + caution.text;
+    return text;
+}
+
+TEST_CASE("a core over the rule is one figure on the whole sheet") {
+    const auto formula = breast("core: 80 C\n");
+    const auto sheet = engine().sheet(formula, {}).value();
+    CHECK(sheet.core_c == 80);
+    CHECK(all_text(sheet).find("73.9") == std::string::npos);
+    CHECK(engine().predict(formula).value().core.core_c == 80);
+}
+
+TEST_CASE("a title that names those whom germs harm most asks for their core, and tells what is not for them") {
+    for (const std::string title : {"Liver links for mums-to-be and toddlers", "Care home bangers", "Saucisses pour les enfants",
+                                    "School bangers", "Bratwurst für Schwangere"}) {
+        INFO(title);
+        const auto formula =
+            engine().read_formula(title + "\n1200 g pork shoulder\n500 g pork liver\n60 g honey\n30 g salt\n", "f").value();
+        const auto p = engine().predict(formula).value();
+        CHECK(p.core.core_c == 73.9);
+        const auto says = [&](const std::string& part) {
+            return std::any_of(p.cautions.begin(), p.cautions.end(),
+                               [&](const CautionText& c) { return c.id == "title-promise" && c.text.find(part) != std::string::npos; });
+        };
+        CHECK(says("pork liver"));
+        CHECK(says("vitamin A"));
+        CHECK(engine().sheet(formula, {}).value().core_c == 73.9);
+    }
+    for (const std::string title : {"Kid and rosemary", "Garden links", "Banger of the house"}) {
+        INFO(title);
+        const auto formula = engine().read_formula(title + "\n1200 g pork shoulder\n20 g salt\n", "f").value();
+        CHECK(engine().predict(formula).value().core.core_c == 71.1);
+    }
+}
+
 }  // namespace cooked_through_test

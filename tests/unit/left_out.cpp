@@ -48,4 +48,34 @@ TEST_CASE("a caution's line for a first page is shorter than its text and names 
         if (!c.brief.empty()) CHECK(c.brief.size() < c.text.size());
 }
 
+TEST_CASE("a food that one word takes for what it is and another for what it may hold is never kept by its packet") {
+    const auto engine = Engine::open({});
+    const auto formula = engine->read_formula("Crumbed\n2 kg pork shoulder\n60 g bread, soaked\n40 g milk\n34 g salt\n", "f");
+    REQUIRE(formula);
+    for (const auto& without : {std::vector<std::string>{"dairy", "gluten"}, std::vector<std::string>{"gluten", "dairy"}}) {
+        AdaptRequest request;
+        request.without = without;
+        request.have = *engine->read_inventory("no bread\nno milk\nwater\n", "list", &*formula);
+        const auto answer = engine->adapt(*formula, request);
+        REQUIRE(answer);
+        REQUIRE_FALSE(answer->variants.empty());
+        for (const auto& variant : answer->variants)
+            for (const auto& edit : variant.edits) CHECK(edit.why.find("keep the line") == std::string::npos);
+    }
+}
+
+TEST_CASE("nobody is told to get more of what is left out, or to give the guest up") {
+    const auto engine = Engine::open({});
+    const auto formula = engine->read_formula("Shore\n2 kg pork shoulder\n300 g shrimp, cooked\n150 g parsley\n34 g salt\n", "f");
+    REQUIRE(formula);
+    AdaptRequest request;
+    request.without = {"shellfish"};
+    request.have =
+        *engine->read_inventory("no shrimp\nno parsley\nwhite beans 1 can\nhot smoked paprika\nnothing else\n", "list", &*formula);
+    const auto answer = engine->adapt(*formula, request);
+    REQUIRE(answer);
+    for (const auto& said : in_full(answer->would_give)) CHECK(said.find("shrimp") == std::string::npos);
+    for (const auto& said : in_full(answer->conflict)) CHECK(said.find("shrimp") == std::string::npos);
+}
+
 }  // namespace left_out_test

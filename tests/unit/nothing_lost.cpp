@@ -4,6 +4,7 @@
 #include "formula/formats/reading.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
+#include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
 
@@ -116,6 +117,41 @@ TEST_CASE("other tongues are read where English is not") {
     CHECK(line("1 cucchiaio di olio d'oliva")->line.ingredient == "olive-oil");
     CHECK_FALSE(line("200 g lima beans"));
     CHECK_FALSE(line("300 g schwarze Bohnen, roh"));
+}
+
+TEST_CASE("a weighed food below the method is a line, and behind a # it is asked about") {
+    const std::string mass = "Test\n2 kg pork shoulder\n34 g salt\n";
+    const auto below = read_formula(mass + "\nMethod:\nMix and stuff.\n\n75 g ground almonds\n2 tbsp celery salt\n", "f", knowledge());
+    REQUIRE(below);
+    CHECK(below->lines.size() == 4);
+    const auto said_again = read_formula(mass + "\nMethod:\n200 g pork shoulder is minced fine.\n100 g pork shoulder\n", "f", knowledge());
+    REQUIRE(said_again);
+    CHECK(said_again->lines.size() == 2);
+    CHECK_FALSE(read_formula(mass + "# 40 g walnuts\n", "f", knowledge()));
+    CHECK(read_formula(mass + "# a note of 40 g of anything\n# walnuts are for the other batch\n", "f", knowledge()));
+}
+
+TEST_CASE("what a method adds unweighed stands on the label as perhaps in it") {
+    static const auto engine = Engine::open({});
+    const auto read =
+        engine->read_formula("Test\n2 kg pork shoulder\n34 g salt\n\nMethod:\nFold in a handful of chopped hazelnuts.\n", "f");
+    REQUIRE(read);
+    CHECK(has(engine->predict(*read)->label, "HAZELNUT"));
+}
+
+TEST_CASE("what a heading keeps out of the mass is weighed beside it") {
+    for (const std::string heading : {"Coating (not in the mass):", "For dusting:", "Breading:", "To serve, not in the mix:"}) {
+        INFO(heading);
+        const auto read = read_formula("Test\n2 kg pork shoulder\n34 g salt\n" + heading + "\n80 g panko\n2 eggs\n\n4 g black pepper\n",
+                                       "f", knowledge());
+        REQUIRE(read);
+        CHECK(read->lines.size() == 3);
+        CHECK(read->beside.size() == 2);
+    }
+    const auto pan = read_formula("Test\n2 kg pork shoulder\n34 g salt\nFor the pan: 50 g butter\n", "f", knowledge());
+    REQUIRE(pan);
+    CHECK(pan->lines.size() == 2);
+    CHECK(pan->beside.size() == 1);
 }
 
 }  // namespace nothing_lost_test

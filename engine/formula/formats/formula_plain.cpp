@@ -13,6 +13,7 @@
 #include "formula/lexer/spaces.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/heading_base.hpp"
+#include "formula/line/line_asides.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/process_text.hpp"
@@ -95,7 +96,10 @@ public:
     PlainReader(std::string_view file, const Knowledge& knowledge) : file_(file), knowledge_(knowledge) {}
 
     Draft read(const std::vector<TextLine>& written, const std::vector<TextLine>& comments) {
-        for (const auto& line : comments) look(line, true);
+        for (const auto& line : comments) {
+            look(line, true);
+            ask_of_comment(line);
+        }
         const PlainTables plain = without_tables(written, knowledge_);
         for (const auto& line : plain.passed) look(line, true);
         draft_.formula.read_as = plain.told;
@@ -118,6 +122,7 @@ public:
 private:
     // A blank line ends what a heading says of the lines below it.
     void end_base() {
+        outside_.clear();
         if (!draft_.lines.empty() && draft_.lines.back().base == draft_.bases.size()) draft_.under_base = false;
     }
 
@@ -177,12 +182,37 @@ private:
         in_method_ = in_method_ || head || led;
         if (!in_method_ && (!is_paragraph(line.text) || !several_in_line(line.text, Origin(file_, line.place), knowledge_).empty()))
             return false;
+        if (!head && weighs_another_food(line)) return false;
         look(line, true);
         if (!head) {
             draft_.formula.read_as.push_back(reason_about(ReasonKind::part_of_method, std::string(line.text)));
             draft_.formula.method.emplace_back(line.text);
         }
         return true;
+    }
+
+    // "75 g ground almonds" below the method: a line that no line above has. "200 g of the meat" is told of one.
+    bool weighs_another_food(const TextLine& line) const {
+        if (!starts_with_weight(line.text)) return false;
+        const auto read = read_line(line.text, Origin(file_, line.place), knowledge_);
+        if (!read) return false;
+        return std::none_of(draft_.lines.begin(), draft_.lines.end(), [&](const DraftLine& other) {
+            return (other.read && !other.beside && other.read->line.ingredient == read->line.ingredient) ||
+                   (other.beside && other.beside->ingredient == read->line.ingredient);
+        });
+    }
+
+    // "# 40 g walnuts": struck out or not, nobody can tell.
+    void ask_of_comment(const TextLine& line) {
+        auto text = line.text;
+        text.remove_prefix(std::min(text.size(), text.find_first_not_of("# ")));
+        if (!starts_with_weight(text) || !read_line(text, Origin(file_, line.place), knowledge_)) return;
+        draft_.troubles.add({Trouble::bad_data,
+                             "\"" + std::string(line.text) +
+                                 "\" weighs a food behind a \"#\", where it is in no weight and on no label: take the sign "
+                                 "off if it goes in, and the line out if it does not",
+                             describe(file_, line.place),
+                             {}});
     }
 
     // Sentences: long, with an end, and no amount at the start.
@@ -202,11 +232,31 @@ private:
         const std::string folded = fold(key);
         const bool known = folded.rfind("for ", 0) == 0 ||  // "For the paste:"
                            folded == "ingredient" || folded == "process" || folded == "line" || folded == "formula" || folded == "method";
-        if (known) {
+        const std::string outside = known || value.empty() ? purpose_of_heading(key) : std::string();
+        if (known || !outside.empty()) {
             look(line);
             draft_.under_base = false;
+            outside_ = outside;
         }
-        return known;
+        return known || !outside.empty();
+    }
+
+    // "Coating (not in the mass)", "For dusting": what the lines below it are for; empty where they go into the mass.
+    std::string purpose_of_heading(std::string_view key) const {
+        for (const auto& word : words_of(key))
+            if (knowledge_.in_list("coat-purpose", word.folded)) return word.folded;
+        const std::string folded = " " + fold(key) + " ";
+        return folded.find(" not in the ma") == std::string::npos && folded.find(" not in the mix ") == std::string::npos ? "" : "serving";
+    }
+
+    // "For the pan: 50 g butter", and what stands below such a heading, with its purpose behind it.
+    std::string with_purpose(std::string_view text) const {
+        const auto [key, value] = key_value(text);
+        const bool led = fold(key).rfind("for ", 0) == 0 && starts_with_weight(value);
+        if (led && !coat_purpose(key, knowledge_).empty()) return std::string(value) + ", " + fold(key);
+        if (led && !outside_purpose(key, knowledge_).empty()) return std::string(value) + ", for frying";
+        if (outside_.empty() || !coat_purpose(text, knowledge_).empty()) return std::string(text);
+        return std::string(text) + ", for " + outside_;
     }
 
     bool keyed(const TextLine& line) {
@@ -229,7 +279,8 @@ private:
 
     void ingredient(const TextLine& line) {
         const std::size_t before = draft_.lines.size();
-        take_ingredient_line(draft_, line.text, describe(file_, line.place), Origin(file_, line.place), knowledge_);
+        if (is_heading(line.text, knowledge_)) outside_ = purpose_of_heading(line.text);
+        take_ingredient_line(draft_, with_purpose(line.text), describe(file_, line.place), Origin(file_, line.place), knowledge_);
         if (draft_.lines.size() == before || draft_.lines.back().read) return;
         const auto key = key_value(line.text).key;
         const auto hints = key.empty() ? std::vector<std::string>{} : nearest_words(fold(key), process_keys());
@@ -243,6 +294,7 @@ private:
     const Knowledge& knowledge_;
     Draft draft_;
     bool in_method_ = false;
+    std::string outside_;  // what the lines below a heading are for, outside the mass
 };
 
 }  // namespace

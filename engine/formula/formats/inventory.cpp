@@ -77,6 +77,7 @@ private:
                                       "in words known here",
                                   where,
                                   {"no cilantro"}});
+        if (tells_where_it_is(line, says)) return weighed(line.text, line);
         switch (says.says) {
             case StockWord::nothing_else:
                 gatherer_.complete(true, where);
@@ -122,6 +123,15 @@ private:
             list(says.names, {none, written.place}, false);
         }
         return true;
+    }
+
+    // "chard 500 g, still in the freezer", "chicken thigh 1 kg, bone out": behind a weight and a comma such words say nothing of how much.
+    bool tells_where_it_is(const TextLine& line, const StockLine& says) const {
+        const auto comma = line.text.rfind(',');
+        if (comma == std::string_view::npos || (says.says != StockWord::some && says.says != StockWord::none)) return false;
+        if (line.text.substr(0, comma).find_first_of("0123456789") == std::string_view::npos) return false;
+        return knowledge_.in_list("passed-over", fold(line.text.substr(comma + 1))) &&
+               read_line(line.text, Origin(file_, line.place), knowledge_, {}, true).has_value();
     }
 
     // "a few limes" are three, "a little parsley" is a handful or a spoonful: far from as much as it takes.
