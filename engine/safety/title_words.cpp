@@ -169,9 +169,9 @@ std::string TitleWords::words_in(std::string_view list) const {
 
 std::string TitleWords::named(const Kind& kind) const {
     // "Duck egg", "goose fat", "hog casing", "lamb's lettuce": not what it is made of. "Chicken of the woods" is a fungus.
-    constexpr std::array<std::string_view, 22> other{"egg",       "eggs",  "fat",    "casing", "casings", "lettuce",  "of",   "free",
-                                                     "frei",      "less",  "style",  "stock",  "broth",   "dripping", "lard", "skin",
-                                                     "seasoning", "spice", "masala", "weed",   "creek",   "hollow"};
+    constexpr std::array<std::string_view, 24> other{"quarter", "quarters", "egg",       "eggs",  "fat",    "casing", "casings", "lettuce",
+                                                     "of",      "free",     "frei",      "less",  "style",  "stock",  "broth",   "dripping",
+                                                     "lard",    "skin",     "seasoning", "spice", "masala", "weed",   "creek",   "hollow"};
     for (const auto& span : spans_of(kind)) {
         const bool of_other = span.last < words_.size() && (contains(other, words_[span.last]) || words_[span.last] == "s");
         const bool like =

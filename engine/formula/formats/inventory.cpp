@@ -24,6 +24,7 @@
 #include "formula/line/each_of.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
+#include "formula/line/line_beside.hpp"
 #include "formula/line/name_text.hpp"
 #include "formula/line/tongues.hpp"
 #include "knowledge/edible.hpp"
@@ -58,6 +59,8 @@ private:
             danger->where = where;
             return troubles_.add(std::move(*danger));
         }
+        if (const auto beside = beside_the_mass(written.text, knowledge_); beside && beside->kind == BesideKind::casing)
+            return gatherer_.told(std::string(written.text), where, why_beside(*beside));
         if (const auto but = exception_in(written.text, knowledge_); but && take_exception(*but, written)) return;
         gatherer_.dangers = told_hazards(written.text, knowledge_);
         for (const auto& told : gatherer_.dangers) gatherer_.note(told);
