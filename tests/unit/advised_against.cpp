@@ -48,6 +48,7 @@ TEST_CASE("a step of a method that can hurt is answered on the page") {
                                        "Put the rest back in the freezer.",
                                        "Brush the grilled links with the marinade the raw meat stood in.",
                                        "Brush the used marinade on the links as they come off the grill.",
+                                       "Marinate two hours, then brush the used marinade on the links.",
                                        "Slow cooker on low, from frozen, 8 hours.",
                                        "Dip a finger in and correct the seasoning, then stuff.",
                                        "Taste for seasoning before you stuff them.",
