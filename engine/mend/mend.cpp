@@ -6,6 +6,7 @@
 #include "evaluate/predict.hpp"
 #include "mend/causes.hpp"
 #include "mend/ways.hpp"
+#include "safety/core_temperature.hpp"
 #include "safety/page.hpp"
 #include "worksheet/scale.hpp"
 
@@ -164,7 +165,8 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
     const bool judged = std::any_of(answer.words.begin(), answer.words.end(), [](const TastedWord& w) { return w.judged; });
     std::vector<FoundCause> causes;
     if (answer.discard.empty() && answer.opposed.empty())
-        causes = causes_of(meaning.all, *mass, state, answer.base.core.core_c, mending, context);
+        causes = causes_of(meaning.all, *mass, state, demanded_core(answer.base, context.knowledge(), context.options.rules).core_c,
+                           mending, context);
     const bool ends = std::any_of(causes.begin(), causes.end(), [](const FoundCause& c) { return c.told.ends; });
     if (ends) answer.cannot.clear();
     if (answer.discard.empty() && answer.opposed.empty() && judged && !ends) {
