@@ -57,7 +57,12 @@ private:
         for (std::size_t to = 0; to < records().ingredients.size(); ++to) {
             const Ingredient& food = records().ingredients[to];
             if (reached.count(to) || !may_match_(food) || !matches_roughly(food, role)) continue;
-            if (auto path = graph_.any(role, own, to)) paths.push_back(std::move(*path));
+            auto path = graph_.any(role, own, to);
+            if (!path) continue;
+            // What is poured is no match for what has body, nor the other way.
+            constexpr double unlike = 0.75;
+            if ((food.tissue == Tissue::liquid) != (ingredient().tissue == Tissue::liquid)) path->closeness *= unlike;
+            paths.push_back(std::move(*path));
         }
     }
 
@@ -68,7 +73,8 @@ private:
         const auto tastes_as = [&](Role taste) { return !contains(ingredient().roles, taste) || contains(food.roles, taste); };
         switch (role) {
             case Role::acid:  // what is sour and no seasoning sours
-                return is_any_of(food.roles.front(), {Role::acid, Role::liquid, Role::green, Role::sweet, Role::binder});
+                return is_any_of(food.roles.front(), {Role::acid, Role::liquid, Role::green, Role::sweet}) ||
+                       (food.roles.front() == Role::binder && ingredient().tissue == Tissue::liquid);  // yoghurt for lemon juice
             case Role::green:  // a herb is there for its taste beside its green, and any leaf that is green for a leaf
                 return (first || is_leaf(food)) && tastes_as(Role::herb) && tastes_as(Role::allium) && !contains(food.roles, Role::heat);
             case Role::herb:  // fresh for fresh

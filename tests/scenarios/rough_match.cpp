@@ -31,6 +31,22 @@ TEST_CASE("rough match: what is sour stands in for what is sour, and a seasoning
     CHECK(taken("50 g cider vinegar", "capers 200 g", "caper") == 0);
 }
 
+TEST_CASE("rough match: fat with body comes before oil, and what is wet is no fruit and no flour") {
+    const std::string lean = "Lean (invented)\n1600 g turkey thigh\n100 g bacon\n28 g salt\n";
+    AdaptRequest request;
+    request.without = {"pork"};
+    CHECK(grams_in(first_for(lean, "duck fat 300 g\nolive oil 1 l\n", request), "duck-fat") > 30);
+    CHECK(taken("120 g green apple, grated", "plain yogurt 500 g", "yoghurt") == 0);
+    CHECK(taken("60 g dry breadcrumbs", "plain yogurt 500 g", "yoghurt") == 0);
+    CHECK(taken("60 g dry breadcrumbs", "chestnut 500 g\nrice flour 200 g", "rice-flour") > 10);
+}
+
+TEST_CASE("rough match: a leaf stands in for a leaf, and a fresh herb for a fresh herb") {
+    CHECK(taken("150 g chard", "perilla leaves 200 g", "shiso") + taken("150 g chard", "perilla leaves 200 g", "perilla-leaf") > 50);
+    CHECK(taken("60 g mint", "dill 100 g", "dill") > 15);
+    CHECK(taken("6 g dried oregano", "dill 100 g", "dill") == 0);
+}
+
 TEST_CASE("rough match: cheese stands in for cheese at about its weight") {
     CHECK(taken("150 g provolone", "asiago 300 g", "asiago") == Approx(140).margin(40));
     CHECK(taken("120 g feta", "halloumi 300 g", "halloumi") == Approx(110).margin(45));
