@@ -66,6 +66,10 @@ TEST_CASE("counts, packs and headings beside what is there") {
     CHECK(item(read("sauerkraut 1 can"), "sauerkraut")->grams);
     CHECK(*item(read("meat: 2 lb fatback, 1 kg pork shoulder"), "pork-backfat")->grams == Approx(907).epsilon(0.01));
     CHECK(item(read("sage from the bush"), "fresh-sage"));
+    CHECK(*item(read("sour cherries, unripe, 200 g"), "sour-cherry")->grams == Approx(200));
+    CHECK(item(read("leeks, washed, 3"), "leek")->grams.value_or(0) > 200);
+    CHECK(*item(read("erik 300 g"), "gooseberry")->grams == Approx(300));
+    CHECK(read("sheep casings 22 mm").aside.empty());
     const auto horta = read("horta (dandelion and wild chicory) 700 g");
     CHECK(horta.aside == std::vector<std::string>{"horta (dandelion and wild chicory) 700 g"});
 }

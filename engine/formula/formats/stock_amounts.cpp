@@ -87,6 +87,19 @@ std::size_t trailing_amount(const std::string& line) {
     return 0;
 }
 
+// "sour cherries, unripe, 200 g": an amount that stands alone behind the last of several commas is of what the line begins with.
+std::size_t lone_amount(const std::string& line) {
+    const auto words = words_of(line);
+    if (words.empty() || words.back().segment < 2) return 0;
+    std::size_t first = words.size() - 1;
+    while (first > 0 && words[first - 1].segment == words.back().segment) --first;
+    if (line.find_first_of("0123456789") < words[first].begin) return 0;
+    Cursor cursor(line, words[first].begin);
+    if (!amount_at(cursor)) return 0;
+    cursor.space();
+    return cursor.done() ? words[first].begin : 0;
+}
+
 }  // namespace
 
 std::string with_amount_first(std::string_view written) {
@@ -98,7 +111,8 @@ std::string with_amount_first(std::string_view written) {
     drop_left(line);
     turn_times(line);
     turn_packs(line);
-    const std::size_t at = trailing_amount(line);
+    std::size_t at = trailing_amount(line);
+    if (at == 0) at = lone_amount(line);
     if (at > 0) return line.substr(at) + " " + std::string(bare(std::string_view(line).substr(0, at)));
     Cursor cursor(line);
     const bool counted = number_at(cursor).has_value();
