@@ -13,13 +13,17 @@ constexpr double kept = 1e-6, plain = 1e-3, slight = 1e-2;  // a breach that is 
 
 class Descent {
 public:
-    Descent(const Subproblem& subproblem, std::vector<double> y)
-        : subproblem_(subproblem), here_(subproblem.at(std::move(y))), correction_(subproblem.size(), subproblem.size()) {}
+    Descent(const Subproblem& subproblem, std::vector<double> y, bool by_move)
+        : subproblem_(subproblem),
+          by_move_(by_move),
+          here_(subproblem.at(std::move(y))),
+          correction_(subproblem.size(), subproblem.size()) {}
 
     Iterate run(double gain, double cutoff) && {
         constexpr int most_rounds = 60;
         for (int round = 0; round < most_rounds; ++round) {
-            subproblem_.slopes(here_, rows_, violations_);
+            if (by_move_) subproblem_.slopes_by_move(here_, rows_, violations_);
+            else subproblem_.slopes(here_, rows_, violations_);
             learn();
             const Step step = best_step();
             if (here_.violation() <= slight && merit(here_) - doubt * step.predicted > cutoff) break;
@@ -179,6 +183,7 @@ private:
     }
 
     const Subproblem& subproblem_;
+    bool by_move_;
     Iterate here_;
     Matrix rows_, violations_;
     Matrix correction_;                                      // curvature that the linear rows do not have
@@ -189,8 +194,8 @@ private:
 
 }  // namespace
 
-Iterate descend(const Subproblem& subproblem, std::vector<double> y, double gain, double cutoff) {
-    return Descent(subproblem, std::move(y)).run(gain, cutoff);
+Iterate descend(const Subproblem& subproblem, std::vector<double> y, double gain, double cutoff, bool by_move) {
+    return Descent(subproblem, std::move(y), by_move).run(gain, cutoff);
 }
 
 }  // namespace standin

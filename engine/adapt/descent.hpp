@@ -9,6 +9,7 @@ namespace standin {
 /// quadratic programme that is left exactly; a backtracking line search shortens steps that gain too little of what was predicted, and a
 /// rank one update learns the curvature that the linear rows do not have. Stops when the predicted gain is less than `gain`, or as soon as
 /// it is plain that the least cost stays above `cutoff`.
-Iterate descend(const Subproblem& subproblem, std::vector<double> y, double gain, double cutoff);
+/// `by_move`: with the slopes of the moves themselves, for the last of the way.
+Iterate descend(const Subproblem& subproblem, std::vector<double> y, double gain, double cutoff, bool by_move = false);
 
 }  // namespace standin

@@ -101,7 +101,8 @@ Solution Rebalancer::polished(const std::vector<Choice>& choices, const ProcessO
         for (std::size_t i = 0; i < other.size(); ++i) other[i] = std::max(filled, subproblem.least()[i]);
         consider(descend(subproblem, std::move(other), gain, best.cost));
     }
-    consider(descend(subproblem, subproblem.scaled(best.grams), last_gain, SolveOptions{}.cutoff));
+    for (const bool by_move : {false, true})
+        consider(descend(subproblem, subproblem.scaled(best.grams), last_gain, SolveOptions{}.cutoff, by_move));
     return best;
 }
 

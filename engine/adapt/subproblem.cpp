@@ -245,4 +245,19 @@ void Subproblem::slopes(const Iterate& point, Matrix& rows, Matrix& violations) 
     for (std::size_t l = 0; l < by_constraint_.rows(); ++l) std::copy_n(by_constraint_[l], size(), violations[judged + l]);
 }
 
+void Subproblem::slopes_by_move(const Iterate& point, Matrix& rows, Matrix& violations) const {
+    slopes(point, rows, violations);
+    if (point.empty) return;
+    const std::size_t judged = constraint_count_ - by_constraint_.rows(), felt = point.rows.size() - by_loss_.rows();
+    for (std::size_t i = 0; i < size(); ++i) {
+        auto y = point.y;
+        const double bump = y[i] + step <= 1 ? step : -step;
+        y[i] += bump;
+        const Iterate there = at(std::move(y));
+        if (there.empty) continue;
+        for (std::size_t r = 0; r < felt; ++r) rows[r][i] = (there.rows[r] - point.rows[r]) / bump;
+        for (std::size_t b = 0; b < judged; ++b) violations[b][i] = (there.violations[b] - point.violations[b]) / bump;
+    }
+}
+
 }  // namespace standin

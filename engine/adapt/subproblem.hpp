@@ -58,6 +58,9 @@ public:
     /// Derivatives of rows and violations by each variable: a row each, a column a variable.
     void slopes(const Iterate& point, Matrix& rows, Matrix& violations) const;
 
+    /// The same a move at a time: on an edge where two sums meet, differences of the sums one by one point over it.
+    void slopes_by_move(const Iterate& point, Matrix& rows, Matrix& violations) const;
+
 private:
     bool brings_binder(std::size_t variable) const;
     Material total(const std::vector<double>& y) const;

@@ -116,7 +116,7 @@ private:
     }
 
     template <class Set>
-    void with(Reason what, const std::string& text, Set set) {
+    void with(const Reason& what, const std::string& text, Set set) {
         if (!asked_.insert(in_full(what)).second) return;
         Formula known = formula_;
         for (auto& line : known.lines) set(line);

@@ -5,6 +5,7 @@
 
 #include "knowledge/mending.hpp"
 #include "mend/tastes.hpp"
+#include "standin/mend.hpp"
 #include "substitute/context.hpp"
 
 namespace standin {

@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "knowledge/knowledge.hpp"
+#include "standin/reason.hpp"
 
 namespace standin {
 

@@ -5,6 +5,7 @@
 
 #include "formula/line/fact_text.hpp"
 #include "knowledge/knowledge.hpp"
+#include "standin/reason.hpp"
 #include "standin/result.hpp"
 
 namespace standin {
