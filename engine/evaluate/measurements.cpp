@@ -92,7 +92,7 @@ private:
         const double each = count > 0 ? line.grams.mid / count : line.grams.mid;
         Reason what = one("weight", name, each, "g");
         if (bunch) what.role = "bunch";
-        with(std::move(what), measure + ": " + trimmed_text(each, count > 0 ? 1 : 0) + " g", [&](Line& l) {
+        with(what, measure + ": " + trimmed_text(each, count > 0 ? 1 : 0) + " g", [&](Line& l) {
             if (l.ingredient == line.ingredient) l.grams = scaled(parameter("kitchen.spread.measure"), l.grams.mid);
         });
     }
