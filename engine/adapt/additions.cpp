@@ -5,18 +5,12 @@
 #include <string>
 #include <utility>
 
+#include "adapt/fat_wants.hpp"
+#include "adapt/odd_foods.hpp"
 #include "knowledge/kinds.hpp"
 
 namespace standin {
 namespace {
-
-// Game and rabbit have no fat of their own to sell: makers take that of another animal, back fat before all.
-bool has_no_fat_of_its_own(const Formula& formula, const Knowledge& knowledge) {
-    return std::all_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
-        const auto& meat = knowledge.ingredient(line.ingredient)->meat;
-        return !meat || meat->species == Species::game || meat->species == Species::rabbit;
-    });
-}
 
 // Lean that may be added is muscle. Fat that may be added: of the animals that are in already, as it is ground; in a mass without such fat,
 // oil.
@@ -28,7 +22,7 @@ bool may_add(const Ingredient& food, Role role, const Formula& formula, const Fo
         return meat && meat->species != Species::fish && meat->species != Species::crustacean;
     });
     constexpr double is_fat = 50;  // g in 100 g, judgement: skin and caul are less
-    if (beasts && has_no_fat_of_its_own(formula, knowledge))
+    if (has_no_fat_of_its_own(formula, knowledge))
         return food.meat && food.tissue == Tissue::fat_tissue && food.composition.fat.mid >= is_fat;
     return beasts ? food.meat && !price.brings_a_beast(food) : food.tissue == Tissue::liquid && food.allergens.empty();
 }
@@ -68,8 +62,7 @@ std::vector<Addition> usual_additions(Role role, const Formula& formula, const S
 
 double least_worth_adding(const Ingredient& food, Role role, const Context& context) {
     constexpr double felt = 0.008;  // judgement
-    const bool gum = food.most_g_per_kg && food.most_g_per_kg->band.mid <= context.constant("advice.gum.most");
-    return role == Role::binder && !gum ? felt : 0;
+    return role == Role::binder && !is_gum(food, context) ? felt : 0;
 }
 
 }  // namespace standin

@@ -52,7 +52,7 @@ private:
 
     bool is_leaf(const Line& line) const {
         const Tissue tissue = knowledge_.ingredient(line.ingredient)->tissue;
-        return tissue == Tissue::thin_leaf || tissue == Tissue::thick_leaf;
+        return standin::is_leaf(tissue);
     }
 
     // A leaf that is boiled because it would hurt raw stays boiled.

@@ -194,19 +194,13 @@ private:
             reason.figures = {{"on hand", there, *grams, "g"}};
             all.push_back(std::move(reason));
         };
-        const auto stock = Stock::of(asked.formula, asked.request, context_);
-        for (const auto& line : asked.formula.lines) {
-            const Offer offer = stock->offer(line);
-            if (!offer.on_hand && !is_left_out(line)) try_more(line.ingredient, 0);
-        }
+        const auto stock = Stock::of(asked.formula, asked.request, context_), whole = Stock::of(formula_, request_, context_);
+        const auto is_left_out = [&](const Line& line) { return whole && whole->offer(line).excluded; };
+        for (const auto& line : asked.formula.lines)
+            if (!stock->offer(line).on_hand && !is_left_out(line)) try_more(line.ingredient, 0);
         for (const auto& item : asked.request.have->items)
             if (item.grams) try_more(item.ingredient, *item.grams);
         return all;
-    }
-
-    bool is_left_out(const Line& line) const {
-        const auto stock = Stock::of(formula_, request_, context_);
-        return stock && stock->offer(line).excluded;
     }
 
     bool kept_lines_are_there(const Formula& formula, const Stock& stock) const {

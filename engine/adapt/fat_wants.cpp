@@ -30,4 +30,14 @@ bool has_fatter_line(const Formula& formula, std::size_t l, const Distance& dist
                        [&](const Line& other) { return !other.keep && is_meat(other) && fat_of(other, context) >= clearly * fat; });
 }
 
+bool has_no_fat_of_its_own(const Formula& formula, const Knowledge& knowledge) {
+    bool any = false;
+    for (const auto& line : formula.lines)
+        if (const auto& meat = knowledge.ingredient(line.ingredient)->meat) {
+            if (meat->species != Species::game && meat->species != Species::rabbit) return false;
+            any = true;
+        }
+    return any;
+}
+
 }  // namespace standin

@@ -13,4 +13,7 @@ bool serves_fat_want(const Formula& formula, std::size_t l, const Ingredient& fo
 /// Whether less fat is wanted and there is a clearly fatter cut to take out before another comes in for line `l`.
 bool has_fatter_line(const Formula& formula, std::size_t l, const Distance& distance, const Context& context);
 
+/// Game and rabbit alone, whose own fat nobody sells: makers take that of another animal, back fat before all.
+bool has_no_fat_of_its_own(const Formula& formula, const Knowledge& knowledge);
+
 }  // namespace standin

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "adapt/odd_foods.hpp"
 #include "knowledge/kinds.hpp"
 
 namespace standin {
@@ -32,9 +33,8 @@ double FoodPrice::of_finding(const Ingredient& food) const {
     if (in_formula(food) || stock_.names(food.id)) return 0;
     const double unlisted = stock_.listed() ? context_.constant("advice.price.unlisted") : 0;
     if (belongs(food, "gathered", context_.knowledge())) return unlisted + context_.constant("advice.price.gathered");
-    const bool gum = food.roles.front() == Role::binder && food.tissue == Tissue::dry && food.most_g_per_kg &&
-                     food.most_g_per_kg->band.mid <= context_.constant("advice.gum.most");
-    if (gum || belongs(food, "seldom-sold", context_.knowledge())) return unlisted + context_.constant("advice.price.seldom");
+    if (is_gum(food, context_) || belongs(food, "seldom-sold", context_.knowledge()))
+        return unlisted + context_.constant("advice.price.seldom");
     return unlisted;
 }
 

@@ -7,6 +7,11 @@ bool hard_grain(const Ingredient& food, const Knowledge& knowledge) {
     return food.roles.front() == Role::binder && belongs(food, "whole-dry", knowledge);
 }
 
+bool is_gum(const Ingredient& food, const Context& context) {
+    return food.roles.front() == Role::binder && food.tissue == Tissue::dry && food.most_g_per_kg &&
+           food.most_g_per_kg->band.mid <= context.constant("advice.gum.most");
+}
+
 bool cured(const Ingredient& food, const Context& context) {
     constexpr double salted = 0.005;  // g NaCl in a gram; judgement
     Line line;

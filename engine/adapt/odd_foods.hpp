@@ -8,6 +8,9 @@ namespace standin {
 /// Grains and pulses that stay hard in a patty unless somebody boils them first.
 bool hard_grain(const Ingredient& food, const Knowledge& knowledge);
 
+/// A dry binder of which a kilo takes little: a gum, a gel or a husk.
+bool is_gum(const Ingredient& food, const Context& context);
+
 /// Bacon, salt pork: nobody who asks for a fresh sausage leaner or fatter is given cured meat for it.
 bool cured(const Ingredient& food, const Context& context);
 

@@ -220,7 +220,7 @@ void Subproblem::slopes(const Iterate& point, Matrix& rows, Matrix& violations) 
     }
     const Material here = total(point.y);
     const State state = models_.state(here, process_.state);
-    const std::size_t judged = constraint_count_ - by_constraint_.rows(), felt = point.rows.size() - by_loss_.rows();
+    const std::size_t judged = constraint_count_ - by_constraint_.rows();
     rows = Matrix(point.rows.size(), size());
     violations = Matrix(constraint_count_, size());
     std::vector<double> row, violation;
@@ -240,14 +240,22 @@ void Subproblem::slopes(const Iterate& point, Matrix& rows, Matrix& violations) 
         if (runs)
             for (std::size_t b = 0; b < judged; ++b) multiply((violation[b] - point.violations[b]) / bump, violations[b]);
     }
+    linear_slopes(point, rows, violations);
+}
+
+// Of lost lines and of the limits on the variables, which are straight.
+void Subproblem::linear_slopes(const Iterate& point, Matrix& rows, Matrix& violations) const {
+    const std::size_t judged = constraint_count_ - by_constraint_.rows(), felt = point.rows.size() - by_loss_.rows();
     for (std::size_t r = 0; r < by_loss_.rows(); ++r)
         if (lost(r, point.y) > -kink) std::copy_n(by_loss_[r], size(), rows[felt + r]);
     for (std::size_t l = 0; l < by_constraint_.rows(); ++l) std::copy_n(by_constraint_[l], size(), violations[judged + l]);
 }
 
 void Subproblem::slopes_by_move(const Iterate& point, Matrix& rows, Matrix& violations) const {
-    slopes(point, rows, violations);
+    rows = Matrix(point.rows.size(), size());
+    violations = Matrix(constraint_count_, size());
     if (point.empty) return;
+    linear_slopes(point, rows, violations);
     const std::size_t judged = constraint_count_ - by_constraint_.rows(), felt = point.rows.size() - by_loss_.rows();
     for (std::size_t i = 0; i < size(); ++i) {
         auto y = point.y;

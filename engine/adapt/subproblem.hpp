@@ -67,6 +67,7 @@ private:
     void judge(const State& state, std::vector<double>& violations) const;
     void add_constraints(const std::vector<double>& y, std::vector<double>& violations) const;
     void add_losses(const std::vector<double>& y, std::vector<double>& rows) const;
+    void linear_slopes(const Iterate& point, Matrix& rows, Matrix& violations) const;
     double lost(std::size_t row, const std::vector<double>& y) const;
     void list_constraints();
     void list_losses();

@@ -5,6 +5,8 @@
 
 namespace standin {
 
+inline bool is_leaf(Tissue tissue) { return tissue == Tissue::thin_leaf || tissue == Tissue::thick_leaf; }
+
 /// Whether it is a vegetable that gives a paste its body.
 inline bool is_vegetable(Tissue tissue) {
     switch (tissue) {

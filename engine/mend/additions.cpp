@@ -6,6 +6,7 @@
 
 #include "adapt/constraints.hpp"
 #include "adapt/equivalents.hpp"
+#include "adapt/fat_wants.hpp"
 #include "adapt/levers.hpp"
 #include "adapt/proportions.hpp"
 #include "knowledge/kinds.hpp"
@@ -144,8 +145,9 @@ private:
         if (role == Role::binder && belongs(food, "whole-dry", knowledge_)) return false;
         if (role == Role::binder) return food.tissue == Tissue::dry || (stock_.listed() && food.tissue == Tissue::egg);
         if (role == Role::fat)  // of another animal only where the maker's list names it, or for game and rabbit, which have none
-            return food.meat && (stock_.names(food.id) || (firm_enough(food) && (std::any_of(lines().begin(), lines().end(), same_beast) ||
-                                                                                 (has_no_fat_of_its_own() && firm_fat(food)))));
+            return food.meat && (stock_.names(food.id) ||
+                                 (firm_enough(food) && (std::any_of(lines().begin(), lines().end(), same_beast) ||
+                                                        (has_no_fat_of_its_own(problem_.formula, knowledge_) && firm_fat(food)))));
         if (role == Role::salt) return food.tissue == Tissue::dry;
         return !food.meat;
     }
@@ -157,16 +159,6 @@ private:
         const auto softens = [&](const std::string& id) { return knowledge_.parameter(id).mid; };
         const std::string of_animal = "fat.softens." + std::string(spelling(food.meat->species));
         return softens(softening_of(food, knowledge_)) >= softens(of_animal);
-    }
-
-    bool has_no_fat_of_its_own() const {
-        bool any = false;
-        for (const auto& line : lines())
-            if (const auto& meat = ingredient(line).meat) {
-                if (meat->species != Species::game && meat->species != Species::rabbit) return false;
-                any = true;
-            }
-        return any;
     }
 
     // Such as stands in any shop.

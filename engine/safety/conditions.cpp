@@ -6,6 +6,7 @@
 
 #include "core/contains.hpp"
 #include "core/words.hpp"
+#include "knowledge/tissue.hpp"
 
 namespace standin {
 namespace {
@@ -66,7 +67,7 @@ bool heated_before(const PredictedLine& line, const Ingredient& ingredient, cons
 
 // Every leaf that goes in raw, and what else bears the word.
 std::string name_if_raw(const Ingredient& ingredient, const PredictedLine& line, const Knowledge& knowledge) {
-    const bool leaf = (ingredient.tissue == Tissue::thin_leaf || ingredient.tissue == Tissue::thick_leaf) && ingredient.already.empty();
+    const bool leaf = (is_leaf(ingredient.tissue)) && ingredient.already.empty();
     return name_if((leaf || contains(ingredient.cautions, raw_produce)) && !heated_before(line, ingredient, knowledge), ingredient);
 }
 

@@ -54,9 +54,7 @@ bool of_its_plant(const Prepared& step, const Ingredient& line, const Ingredient
 
 // Leaves are blanched and squeezed; the garlic or the juice that stands in for their taste is not.
 bool of_its_leaves(const Prepared& step, const Ingredient& line, const Ingredient& food) {
-    const auto leaf = [](const Ingredient& i) {
-        return i.tissue == Tissue::thin_leaf || i.tissue == Tissue::thick_leaf || i.tissue == Tissue::stalk;
-    };
+    const auto leaf = [](const Ingredient& i) { return is_leaf(i.tissue) || i.tissue == Tissue::stalk; };
     const bool for_leaves = step.preparation == "blanched" || step.preparation == "squeezed" || step.preparation == "wilted";
     return for_leaves && leaf(line) && !leaf(food);
 }

@@ -10,6 +10,7 @@
 #include "core/contains.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/tissue.hpp"
 #include "substitute/carried_over.hpp"
 #include "substitute/conditions.hpp"
 #include "substitute/dose.hpp"
@@ -90,7 +91,7 @@ private:
         }
     }
 
-    static bool is_leaf(const Ingredient& food) { return food.tissue == Tissue::thin_leaf || food.tissue == Tissue::thick_leaf; }
+    static bool is_leaf(const Ingredient& food) { return standin::is_leaf(food.tissue); }
     static bool is_any_of(Role role, std::initializer_list<Role> roles) { return contains(roles, role); }
 
     // Crumbs for gluten-free crumbs: who takes those takes them for what they are without.

@@ -50,8 +50,8 @@ struct Candidates {
 
 /// Every stand-in reachable for line number `line` in any of its ingredient's roles, the main role first, nearest first within a role; each
 /// food (ingredient with preparations, and partner) once. `may_use` says what may be brought in. Preparations of the line carry over where
-/// they fit, and those that a condition of the swap asks for are done. What `may_match` names, is solid or liquid as the line is and stands
-/// in by no swap is matched roughly: what it brings of the role is put right, the taste is another.
+/// they fit, and those that a condition of the swap asks for are done. What `may_match` names and stands in by no swap is matched roughly,
+/// less closely where one is poured and the other is not: what it brings of the role is put right, the taste is another.
 Candidates candidates_for(const Formula& formula, std::size_t line, const SwapGraph& graph, const Nominal& nominal, const MayUse& may_use,
                           const MayUse& may_match = {});
 

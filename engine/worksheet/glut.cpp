@@ -5,6 +5,7 @@
 
 #include "core/contains.hpp"
 #include "knowledge/edible.hpp"
+#include "knowledge/tissue.hpp"
 #include "models/composition.hpp"
 
 namespace standin {
@@ -25,7 +26,7 @@ double yield_of(const Ingredient& food, const Knowledge& knowledge) {
     std::vector<Prepared> steps;
     if (const Parameter* minutes = known_of("blanch", food, knowledge)) {
         steps.push_back({"blanched", minutes->quantity.band.mid});
-        if (food.tissue == Tissue::thin_leaf || food.tissue == Tissue::thick_leaf) steps.push_back({"squeezed", std::nullopt});
+        if (is_leaf(food.tissue)) steps.push_back({"squeezed", std::nullopt});
     }
     return edible_share(food) * preparation_yield(food, steps, knowledge);
 }

@@ -7,6 +7,7 @@
 #include "evaluate/predict.hpp"
 #include "formula/line/process_text.hpp"
 #include "knowledge/effects.hpp"
+#include "knowledge/tissue.hpp"
 #include "safety/conditions.hpp"
 #include "safety/exclusions.hpp"
 #include "safety/safety.hpp"
@@ -55,7 +56,7 @@ void settle_core(Sheet& sheet, const Knowledge& knowledge, std::string_view rule
 void warn_of_frozen_leaves(Sheet& sheet, const Knowledge& knowledge) {
     for (const auto& line : sheet.formula.lines) {
         const Ingredient& i = *knowledge.ingredient(line.ingredient);
-        const bool leaf = i.tissue == Tissue::thin_leaf || i.tissue == Tissue::thick_leaf;
+        const bool leaf = is_leaf(i.tissue);
         const bool frozen = std::find(i.already.begin(), i.already.end(), "frozen-thawed") != i.already.end();
         if (!leaf || !frozen || has_step(line.prepared, "squeezed")) continue;
         sheet.notes.push_back(make_reason(ReasonKind::wet_leaves, {}, {i.names.front()}));

@@ -4,21 +4,13 @@
 #include "standin/mend.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
+#include "support/mended.hpp"
 
 using namespace standin;
 
 namespace mend_causes_test {
 
-const Engine& engine() {
-    static const Engine opened_once = opened(128);
-    return opened_once;
-}
-
-MendAnswer mended(const Formula& mass, const std::string& tasted) {
-    MendRequest request;
-    request.tasted = {tasted};
-    return mend(engine(), mass, request).value();
-}
+using namespace mending;
 
 Formula pork(Process process, double vinegar = 0) {
     Formula mass = formula({line("pork-shoulder", 2000), line("pork-backfat", 300), line("table-salt", 40), line("black-pepper", 5)});

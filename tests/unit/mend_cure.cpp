@@ -5,21 +5,13 @@
 #include "standin/mend.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
+#include "support/mended.hpp"
 
 using namespace standin;
 
 namespace mend_cure_test {
 
-const Engine& engine() {
-    static const Engine opened_once = opened(128);
-    return opened_once;
-}
-
-MendAnswer mended(const Formula& mass, const std::string& tasted) {
-    MendRequest request;
-    request.tasted = {tasted};
-    return mend(engine(), mass, request).value();
-}
+using namespace mending;
 
 double mid(const Prediction& p, Property property) { return p.properties[property].mid; }
 

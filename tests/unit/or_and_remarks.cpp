@@ -3,26 +3,13 @@
 
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
+#include "support/read_line.hpp"
 
 using namespace standin;
 
 namespace or_and_remarks_test {
 
-const Engine& engine() {
-    static const Engine made = std::move(*Engine::open({}));
-    return made;
-}
-
-Result<Formula> with_line(const std::string& text) {
-    return engine().read_formula("title: A\n2 kg pork shoulder\n36 g salt\n" + text, "f");
-}
-
-Line line_of(const std::string& text) {
-    INFO(text);
-    auto read = with_line(text);
-    if (!read) FAIL(read.error().message);
-    return read->lines.back();
-}
+using namespace reading_a_line;
 
 TEST_CASE("of two foods the first is taken and both are told") {
     const auto is = [](const std::string& text, const std::string& id) {

@@ -1,26 +1,13 @@
 // Foods and shares of fat under the names that writers give them, and words that are no danger.
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
+#include "support/read_line.hpp"
 
 using namespace standin;
 
 namespace read_of_foods_test {
 
-const Engine& engine() {
-    static const Engine made = std::move(*Engine::open({}));
-    return made;
-}
-
-Result<Formula> with_line(const std::string& text) {
-    return engine().read_formula("title: A\n2 kg pork shoulder\n36 g salt\n" + text, "f");
-}
-
-Line line_of(const std::string& text) {
-    INFO(text);
-    auto read = with_line(text);
-    if (!read) FAIL(read.error().message);
-    return read->lines.back();
-}
+using namespace reading_a_line;
 
 TEST_CASE("foods by other names") {
     const auto is = [](const std::string& text, const std::string& id) {

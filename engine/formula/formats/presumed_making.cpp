@@ -5,11 +5,12 @@
 #include "formula/line/method_facts.hpp"
 #include "formula/write/writing.hpp"
 #include "knowledge/effects.hpp"
+#include "knowledge/tissue.hpp"
 
 namespace standin {
 namespace {
 
-bool wilts(const Ingredient& food) { return food.tissue == Tissue::thin_leaf || food.tissue == Tissue::thick_leaf; }
+bool wilts(const Ingredient& food) { return is_leaf(food.tissue); }
 
 bool cooked_already(const Line& line) {
     for (const std::string_view step : {"blanched", "boiled", "steamed", "wilted", "cooked", "frozen-thawed"})

@@ -9,6 +9,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/trouble.hpp"
+#include "knowledge/tissue.hpp"
 
 namespace standin {
 namespace {
@@ -130,7 +131,7 @@ Failure no_such_measure(const Ingredient& ingredient, const std::string& what) {
 }
 
 bool pressed(const Ingredient& i, const std::vector<std::string>& words) {
-    const bool leaf = i.already.empty() && (i.tissue == Tissue::thin_leaf || i.tissue == Tissue::thick_leaf);
+    const bool leaf = i.already.empty() && (is_leaf(i.tissue));
     return leaf && contains(words, "packed") && !contains(words, "loosely") && !contains(words, "lightly");
 }
 
@@ -148,8 +149,7 @@ bool says_cut(const std::vector<std::string>& words) {
 // A spoon holds cut leaves whatever is said; a cup may hold them whole.
 bool herb_by_the_cup(const Ingredient& i, const Unit& unit) {
     constexpr double spoon = 30;  // mL
-    return i.already.empty() && i.family == "herbs" && (i.tissue == Tissue::thin_leaf || i.tissue == Tissue::thick_leaf) &&
-           unit.size.mid > spoon;
+    return i.already.empty() && i.family == "herbs" && (is_leaf(i.tissue)) && unit.size.mid > spoon;
 }
 
 Result<Weighed> volume_part(const AmountPart& part, const Ingredient& ingredient, const std::vector<std::string>& words) {

@@ -4,6 +4,7 @@
 
 #include "core/names.hpp"
 #include "formula/lexer/trouble.hpp"
+#include "knowledge/tissue.hpp"
 
 namespace standin {
 namespace {
@@ -26,7 +27,7 @@ std::string own_name(const NameRead& name) {
 // The dried form of a fresh leaf or root.
 const Ingredient* dry_form(const NameRead& name, const Knowledge& knowledge) {
     const Tissue tissue = name.ingredient->tissue;
-    const bool leaf = tissue == Tissue::thin_leaf || tissue == Tissue::thick_leaf;
+    const bool leaf = is_leaf(tissue);
     const bool herb = leaf && (name.ingredient->family == "herbs" || name.ingredient->family == "alliums");
     if ((!herb && tissue != Tissue::root) || !name.ingredient->already.empty()) return nullptr;
     const std::string own = own_name(name);

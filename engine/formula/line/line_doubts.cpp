@@ -6,6 +6,7 @@
 
 #include "core/names.hpp"
 #include "formula/line/process_text.hpp"
+#include "knowledge/tissue.hpp"
 
 namespace standin {
 namespace {
@@ -85,7 +86,7 @@ std::vector<LineDoubt> with_passed(std::vector<LineDoubt> out, const NameRead& n
 bool plainly_fresh(const Ingredient& ingredient, const AmountText& amount) {
     constexpr double spice_grams = 10;  // judgement
     const Unit* unit = amount.parts.front().unit;
-    const bool leaf = ingredient.tissue == Tissue::thin_leaf || ingredient.tissue == Tissue::thick_leaf;
+    const bool leaf = is_leaf(ingredient.tissue);
     return leaf && unit && unit->dimension == Dimension::mass && amount.parts.front().number.mid * unit->size.mid >= spice_grams;
 }
 

@@ -10,6 +10,7 @@
 #include "formula/line/passed_over.hpp"
 #include "formula/line/process_text.hpp"
 #include "knowledge/effects.hpp"
+#include "knowledge/tissue.hpp"
 
 namespace standin {
 namespace {
@@ -207,7 +208,7 @@ const Ingredient* dry_kind(const std::vector<Word>& words, const Span& span, std
 
 std::string said_dry(const std::vector<Word>& words, const Span& span, bool kinds, const Knowledge& knowledge) {
     const Tissue tissue = span.ingredient->tissue;
-    const bool leaf = tissue == Tissue::thin_leaf || tissue == Tissue::thick_leaf;
+    const bool leaf = is_leaf(tissue);
     const bool fresh = leaf || tissue == Tissue::fungus || tissue == Tissue::chile_flesh || tissue == Tissue::bulb ||
                        tissue == Tissue::root || tissue == Tissue::paste || tissue == Tissue::fruit || tissue == Tissue::stalk;
     if (!fresh || !span.ingredient->already.empty() || any_of(words, {"fresh", "freshly"})) return {};
@@ -253,7 +254,7 @@ void settle_kind(const std::vector<Word>& words, Span& span, const Unit* unit, b
 std::string other_form(const std::vector<Word>& words, const Span& span, const Unit* unit, const Knowledge& knowledge) {
     if (was_cut(words) || any_of(words, {"fresh", "freshly", "dried", "ground", "grated", "powdered", "rubbed"})) return {};
     const Ingredient* other = nullptr;
-    const bool leaf = span.ingredient->tissue == Tissue::thin_leaf || span.ingredient->tissue == Tissue::thick_leaf;
+    const bool leaf = is_leaf(span.ingredient->tissue);
     const bool weighed = unit && unit->dimension == Dimension::mass;
     if (span.ingredient->tissue == Tissue::dry) other = other_kind("fresh", words, span, knowledge);
     else if ((leaf && weighed && span.ingredient->roles.front() == Role::herb) || span.ingredient->tissue == Tissue::root ||

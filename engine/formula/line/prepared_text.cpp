@@ -16,6 +16,7 @@
 #include "formula/line/process_text.hpp"
 #include "formula/line/soaked_in.hpp"
 #include "knowledge/effects.hpp"
+#include "knowledge/tissue.hpp"
 
 namespace standin {
 namespace {
@@ -352,7 +353,7 @@ private:
     bool is_cut_of_meat(const std::string& word) const { return context_.knowledge.in_list("cut-of-meat", word); }
 
     bool counts_nothing(const std::string& word) const {
-        const bool leaf = ingredient_.tissue == Tissue::thin_leaf || ingredient_.tissue == Tissue::thick_leaf;
+        const bool leaf = is_leaf(ingredient_.tissue);
         const bool of_leaf = word == "leaf" || word == "green" || word == "flower" || word == "floret" || word == "bud";
         if (given_ != Given::number && leaf && (of_leaf || word == "stem" || word == "stalk" || word == "only")) return true;
         if (leaf && word == "only" && first_ > 0 && words_[first_ - 1].folded == "leaf") return true;  // "4 ramps, leaves only"
