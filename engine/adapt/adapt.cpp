@@ -10,10 +10,10 @@
 #include "adapt/compared.hpp"
 #include "adapt/conflict.hpp"
 #include "adapt/difference.hpp"
+#include "adapt/drawn_plans.hpp"
 #include "adapt/edits_beside.hpp"
 #include "adapt/explain.hpp"
 #include "adapt/from_a_shop.hpp"
-#include "adapt/idle_steps.hpp"
 #include "adapt/losses.hpp"
 #include "adapt/met.hpp"
 #include "adapt/missing_salt.hpp"
@@ -40,14 +40,6 @@ namespace {
 // Which idea comes first is not to hang on how many are shown: so many are held beside each other while one is looked for.
 constexpr std::size_t least_ideas = 5;
 
-// A plan as weighed out, and what it is at every draw.
-struct WeighedPlan {
-    Plan plan;
-    BuiltVariant built;
-    SampledBatch batch;
-    std::vector<State> states;
-};
-
 class Adapt {
 public:
     Adapt(const Formula& formula, const AdaptRequest& request, const Context& context, const std::vector<Goal>& goals, Stock stock,
@@ -63,7 +55,12 @@ public:
                     context.constant(want_weight)),
           problem_(make_careful_problem()),
           base_drawn_(formula, context.sampled()),
-          base_states_(base_drawn_.states()) {}
+          base_states_(base_drawn_.states()),
+          drawn_(formula, base_states_, problem_, distance_, stock_, context, request.sure) {}
+
+    // It lends its own parts.
+    Adapt(const Adapt&) = delete;
+    Adapt& operator=(const Adapt&) = delete;
 
     AdaptAnswer answer() {
         AdaptAnswer answer;
@@ -116,6 +113,17 @@ public:
         return answer;
     }
 
+    // The making alone, with nothing weighed anew; nothing where something is missing, which making does not bring back, or where a number
+    // is asked for and not a word.
+    std::optional<Variant> by_making(const AdaptAnswer& answer) {
+        const auto& goals = distance_.goals();
+        const bool all_there = std::none_of(problem_.missing.begin(), problem_.missing.end(), [](bool missing) { return missing; });
+        const bool words = !goals.empty() && std::none_of(goals.begin(), goals.end(), [](const Goal& goal) { return goal.condition; });
+        if (!all_there || !words || problem_.processes.front().changes.empty()) return std::nullopt;
+        const Plan plan{0, std::vector<double>(problem_.moves.size(), 0.0), 0, problem_.processes.front().price};
+        return variant_of(drawn_.weighed_out(plan), answer.base);
+    }
+
 private:
     void add_what_shops_give(AdaptAnswer& answer) const {
         if (answer.variants.empty()) return;
@@ -157,7 +165,7 @@ private:
         if (kept_lines_missing()) return let_go(answer);
         problem_.hard = hard_goals(distance_);
         const Problem asked = problem_;  // with all the leeway there is
-        const Shown shown = [&](const Plan& plan, const Goal& goal) { return sure_value(weighed_out(plan, asked).states, goal); };
+        const Shown shown = [&](const Plan& plan, const Goal& goal) { return drawn_.sure_value(drawn_.weighed_out(plan, asked).states, goal); };
         problem_ = make_careful_problem();
         if (answer.variants.empty()) best_effort(answer, conflict.wants);
         answer.reach = reach_of_wants(asked, distance_, context_.nominal().models(), shown, answer.base.properties,
@@ -177,12 +185,11 @@ private:
         answer.plans_visited = nearest.plans_visited;
     }
 
-    // What is shown and judged are medians over the draws of weights as rounded; the search works at the middle of every band, and the
-    // two lie a little apart. The limits are moved by what that comes to in the best relaxed batch, and for each plan by what its own
-    // medians still miss. What the search proves holds as far as the plans it does not visit lie off the middle as that batch does.
+    // The limits are moved by what the draws of the best relaxed batch miss, and for each plan by what its own still miss. What the search
+    // proves holds as far as the plans it does not visit lie off the middle as that batch does.
     void search(AdaptAnswer& answer) {
         const std::vector<Goal> asked = problem_.hard;
-        problem_.hard = moved_for_all(asked);
+        problem_.hard = drawn_.moved_for_all(asked);
         const SearchResult found = searched(asked);
         show(found, distance_.goals(), answer);
         if (!stopped_ && !problem_.hard.empty() && answer.variants.empty()) look_further(answer, asked);
@@ -207,8 +214,8 @@ private:
         SearchResult found = search_plans(problem_, distance_, context_.nominal().models(), limits);
         stopped_ = found.stopped;
         for (auto& plan : found.plans) {
-            ease(plan, asked);
-            simplify(plan, asked);
+            drawn_.ease(plan, asked);
+            drawn_.simplify(plan, asked);
         }
         return found;
     }
@@ -230,60 +237,6 @@ private:
         problem_.hard = asked;
     }
 
-    // The shift of the relaxed batch may ask more of a plan than its own medians need: balance it once more from the limits as asked.
-    void ease(Plan& plan, const std::vector<Goal>& hard) {
-        std::vector<Choice> choices(problem_.moves.size(), Choice::out);
-        for (const auto m : used_moves(problem_, plan.grams))
-            choices[m] = plan.grams[m] >= problem_.moves[m].most ? Choice::full : Choice::in;
-        if (const auto nearer = kept_within(choices, plan, hard); nearer && nearer->cost < plan.cost) plan = *nearer;
-    }
-
-    // Of plans that are as good as tied the one that touches fewer lines: a line that moves and gains next to nothing stays as it is, and
-    // another food is not brought in for less than anybody notices.
-    void simplify(Plan& plan, const std::vector<Goal>& asked) {
-        constexpr double tie = 0.1;           // squared noticeable differences
-        constexpr double worth_a_food = 0.3;  // noticeable differences; judgement
-        const double tied = plan.cost + tie;  // of all that is left out together
-        const double without_food = std::pow(std::sqrt(plan.cost) + worth_a_food, 2);
-        for (const auto m : used_moves(problem_, plan.grams)) {
-            const Move& move = problem_.moves[m];
-            const bool added = comes_in_beside(move, plan);
-            if (move.trim || (move.brings_food() && !added)) continue;
-            const double enough = added ? without_food : tied;
-            std::vector<Choice> choices(problem_.moves.size(), Choice::out);
-            for (const auto other : used_moves(problem_, plan.grams))
-                choices[other] = plan.grams[other] >= problem_.moves[other].most ? Choice::full : Choice::in;
-            choices[m] = Choice::out;
-            if (const auto shorter = kept_within(choices, plan, asked); shorter && shorter->cost <= enough) plan = *shorter;
-        }
-    }
-
-    // What comes in for nothing that goes: no stand-in, or one beside a line that stays whole, or the partner of one that is not used.
-    bool comes_in_beside(const Move& move, const Plan& plan) const {
-        const auto used = used_moves(problem_, plan.grams);
-        const auto any = [&](MoveKind kind, std::size_t line) {
-            return std::any_of(used.begin(), used.end(),
-                               [&](std::size_t m) { return problem_.moves[m].kind == kind && problem_.moves[m].line == line; });
-        };
-        if (move.kind == MoveKind::stand_in) return !move.into && !problem_.missing[move.line] && !any(MoveKind::reduce, move.line);
-        return move.kind == MoveKind::add && !(move.partner_of && any(MoveKind::stand_in, *move.partner_of));
-    }
-
-    // The best grams of these moves whose medians keep what was asked.
-    std::optional<Plan> kept_within(const std::vector<Choice>& choices, const Plan& from, std::vector<Goal> hard) {
-        constexpr int rounds = 4;
-        const auto& process = problem_.processes[from.process];
-        for (int round = 0; round < rounds; ++round) {
-            const Solution s = rebalancer().solve(choices, process, from.grams, {.hard = &hard});
-            if (!s.feasible()) break;
-            Plan plan{from.process, s.grams, s.cost + process.price, s.price + process.price};
-            auto moved = tighter(plan, hard);
-            if (!moved) return plan;
-            hard = std::move(*moved);
-        }
-        return std::nullopt;
-    }
-
     void show(const SearchResult& found, const std::vector<Goal>& goals, AdaptAnswer& answer) {
         answer.plans_visited += found.visited;
         answer.proved = found.proved;
@@ -293,91 +246,19 @@ private:
         answer.variants.resize(std::min(answer.variants.size(), std::max<std::size_t>(1, request_.top)));
     }
 
-    Rebalancer rebalancer() const { return {problem_, distance_, context_.nominal().models()}; }
-
-    // What the best relaxed batch misses is asked of every plan. It comes from the models, and is much the same whatever the food; but each
-    // chile has a wide band of its own: heat is asked for only as far as the best batch without that one's new foods misses it too. Else
-    // the bound lies, and a better plan with another chile is passed over.
-    std::vector<Goal> moved_for_all(const std::vector<Goal>& asked) {
-        std::vector<Choice> open(problem_.moves.size(), Choice::open);
-        const auto relaxed = best_relaxed(open);
-        auto moved = relaxed ? tighter(*relaxed, asked) : std::nullopt;
-        if (!moved) return asked;
-        const auto of_heat = [](const Goal& goal) { return goal.property == Property::heat_mg_kg; };
-        if (std::none_of(asked.begin(), asked.end(), of_heat)) return std::move(*moved);
-        for (const auto m : used_moves(problem_, relaxed->grams))
-            if (problem_.moves[m].brings_food()) open[m] = Choice::out;
-        const auto others = best_relaxed(open);
-        if (!others) return std::move(*moved);
-        const std::vector<Goal> less = tighter(*others, asked).value_or(asked);
-        for (std::size_t g = 0; g < asked.size(); ++g) {
-            if (!of_heat(asked[g])) continue;
-            double& limit = (*moved)[g].limit;
-            limit = asked[g].kind == Goal::Kind::at_most ? std::max(limit, less[g].limit) : std::min(limit, less[g].limit);
-        }
-        return std::move(*moved);
-    }
-
-    // The best batch of what is open, as if it were a plan.
-    std::optional<Plan> best_relaxed(const std::vector<Choice>& open) const {
-        std::optional<Plan> best;
-        if (problem_.hard.empty()) return best;
-        for (std::size_t p = 0; p < problem_.processes.size(); ++p) {
-            const Solution s = rebalancer().solve(open, problem_.processes[p], {}, {.multistart = true});
-            if (s.feasible() && (!best || s.cost < best->cost)) best = Plan{p, s.grams, s.cost, s.price};
-        }
-        return best;
-    }
-
-    // Goals with the limits moved by what the medians of the plan miss; nothing when they keep all of them.
-    std::optional<std::vector<Goal>> tighter(const Plan& plan, const std::vector<Goal>& hard) {
-        constexpr double margin = 1.2;        // the median moves a little less than the limit
-        constexpr double least_shift = 0.02;  // of a noticeable difference: less is lost in the rounding of the weights
-        const WeighedPlan tried = weighed_out(plan);
-        std::vector<Goal> moved = hard;
-        bool any = false;
-        for (std::size_t g = 0; g < hard.size(); ++g) {
-            const Goal& asked = distance_.goals()[g];
-            const double short_by = missed_by(asked, distance_, base_states_, tried.states, request_.sure);
-            if (short_by <= 0 || asked.kind == Goal::Kind::equal) continue;
-            const double shift = std::max(margin * short_by, least_shift * distance_.unit(asked.property));
-            moved[g].limit += asked.kind == Goal::Kind::at_most ? -shift : shift;
-            any = true;
-        }
-        return any ? std::optional(std::move(moved)) : std::nullopt;
-    }
-
-    // What a property comes to at the draw that decides.
-    double sure_value(const std::vector<State>& states, const Goal& goal) const {
-        std::vector<double> values = values_of(states, goal.property);
-        std::sort(values.begin(), values.end());
-        const double share = goal.kind == Goal::Kind::at_least ? 1 - request_.sure : request_.sure;
-        return values[std::min(values.size() - 1, static_cast<std::size_t>(share * static_cast<double>(values.size())))];
-    }
-
     SearchLimits limits() {
         SearchLimits limits;
         limits.plans = std::max(least_ideas, request_.top);
         limits.changes = request_.changes;
         limits.progress = context_.options.progress;
-        limits.tighter = [this](const Plan& plan, const std::vector<Goal>& hard) { return tighter(plan, hard); };
+        limits.tighter = [this](const Plan& plan, const std::vector<Goal>& hard) { return drawn_.tighter(plan, hard); };
         return limits;
-    }
-
-    WeighedPlan weighed_out(const Plan& plan) { return weighed_out(plan, problem_); }
-
-    WeighedPlan weighed_out(const Plan& plan, const Problem& problem) {
-        BuiltVariant built = build_variant(problem, plan, stock_, context_.knowledge());
-        drop_idle_steps(built, formula_.process, distance_, context_.nominal());
-        SampledBatch batch(built.formula, context_.sampled());
-        auto states = batch.states();
-        return {plan, std::move(built), std::move(batch), std::move(states)};
     }
 
     std::vector<WeighedPlan> weighed_out(const std::vector<Plan>& plans, const std::vector<Goal>& goals) {
         std::vector<WeighedPlan> all;
         for (const auto& plan : plans) {
-            WeighedPlan tried = weighed_out(plan);
+            WeighedPlan tried = drawn_.weighed_out(plan);
             const auto faults = faults_of(tried.built.formula, problem_, stock_, goals, distance_, context_.nominal());
             if (faults.empty()) all.push_back(std::move(tried));
             else if (context_.options.log)
@@ -425,7 +306,7 @@ private:
             compared.before.properties[p] = base.properties[p].mid;
             compared.after.properties[p] = v.prediction.properties[p].mid;
         });
-        v.edits = explain_edits(tried.built, problem_, compared, alternatives_to(plan, problem_, rebalancer()), stock_, context_);
+        v.edits = explain_edits(tried.built, problem_, compared, alternatives_to(plan, problem_, drawn_.rebalancer()), stock_, context_);
         if (hotter) v.edits.push_back(*hotter);
         for (auto& edit : without_all_beside(formula_, stock_)) v.edits.push_back(std::move(edit));
         v.new_allergens = new_allergens(base, v.prediction);
@@ -457,6 +338,7 @@ private:
     Problem problem_;
     SampledBatch base_drawn_;
     std::vector<State> base_states_;
+    DrawnPlans drawn_;
     bool stopped_ = false;  // by the maker
 };
 
@@ -475,7 +357,9 @@ Result<AdaptAnswer> adapt_formula(const CheckedFormula& formula, const AdaptRequ
     if (!stock) return Failure(stock.error());
     const auto sized = at_size(merged, meat_g, request.as_much, *stock, context);
     if (!sized) return Failure(sized.error());
-    AdaptAnswer answer = Adapt(sized->formula, *asked, context, *goals, *stock).answer();
+    Adapt adapt(sized->formula, *asked, context, *goals, *stock);
+    AdaptAnswer answer = adapt.answer();
+    if (auto made = adapt.by_making(answer)) put_making_first(answer, std::move(*made), request.top, context);
     if (goes_too_far(answer, *goals, context))
         put_part_way_first(answer, Adapt(sized->formula, *asked, context, *goals, *stock, "advice.part-way.weight").part_way(), request.top,
                            context);

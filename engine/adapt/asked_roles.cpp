@@ -1,8 +1,10 @@
 #include "adapt/asked_roles.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 
+#include "adapt/proportions.hpp"
 #include "substitute/dose.hpp"
 
 namespace standin {
@@ -87,6 +89,14 @@ double enough_for_goals(const Distance& distance, double base_mass, const Materi
         most = std::min(most, slack * std::max(0.0, goal.target(base) - base) * base_mass / per / dose_of(per_gram, role));
     }
     return most;
+}
+
+double share_for_goals(const AskedRoles& asked, const Distance& distance, double base_mass, const Material& per_gram, double grams,
+                       Role role) {
+    const auto lift = asked.lift.find(role);
+    if (lift == asked.lift.end()) return 0;
+    const double lifted = dose_slack * (lift->second - 1), enough = enough_for_goals(distance, base_mass, per_gram, role);
+    return std::isfinite(enough) ? std::max(lifted, enough / grams) : lifted;
 }
 
 }  // namespace standin

@@ -33,4 +33,8 @@ AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, co
 /// property counts in.
 double enough_for_goals(const Distance& distance, double base_mass, const Material& per_gram, Role role);
 
+/// The same as a share of the `grams` that a line has already; 0 where no goal lifts its role.
+double share_for_goals(const AskedRoles& asked, const Distance& distance, double base_mass, const Material& per_gram, double grams,
+                       Role role);
+
 }  // namespace standin

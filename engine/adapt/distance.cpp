@@ -34,6 +34,7 @@ static_assert(held_count + 8 == residual_count);
 constexpr std::size_t rested_at = held_count + 1, cooked_at = held_count + 2;  // the colours among the residuals
 
 constexpr double word_past = 0.2;    // noticeable differences past a word that nobody minds; judgement
+constexpr double lot_past = 1.5;     // the same of heat that is to rise: one pod is three times as hot as the next; judgement
 constexpr double past_weight = 1.4;  // who asks for a little less salt wants neither more nor less than that
 constexpr double least_base = 1e-3;  // a relative step of a property that is next to nothing
 
@@ -124,7 +125,8 @@ Distance::GoalResidual Distance::aim(const Goal& goal, const State& state) const
     const double slack = goal.condition ? 0 : aimed_within * step;
     const double miss = want_weight_ * std::max(0.0, shortfall(goal, value, base) - slack) / step;
     // Going further than asked is no aim either: it is held back, whatever was free to move. Bind and juice past the word are no fault.
-    const double further = goal.condition || of_the_whole_mass(goal.property) ? 1 : word_past;
+    const bool by_lots = goal.property == Property::heat_mg_kg && goal.kind == Goal::Kind::at_least;
+    const double further = by_lots && !goal.condition ? lot_past : goal.condition || of_the_whole_mass(goal.property) ? 1 : word_past;
     const bool moved = miss <= 0 && wanted_[goal.property];
     return {miss, moved ? past_weight * std::max(0.0, std::abs(value - goal.target(base)) / step - further) : 0};
 }

@@ -6,8 +6,9 @@
 namespace standin {
 
 Nearness nearness_of(double distance, const Context& context) {
-    constexpr std::array<std::pair<const char*, Nearness>, 3> up_to{{{"advice.verdict.same", Nearness::same},
+    constexpr std::array<std::pair<const char*, Nearness>, 4> up_to{{{"advice.verdict.same", Nearness::same},
                                                                      {"advice.verdict.close", Nearness::close},
+                                                                     {"advice.verdict.differs", Nearness::differs},
                                                                      {"advice.verdict.another", Nearness::another}}};
     for (const auto& [limit, nearness] : up_to)
         if (distance <= context.constant(limit)) return nearness;

@@ -18,9 +18,18 @@ double way_gone(const WantResult& want) {
     return whole == 0 ? 0 : (figures[0].after - before) / whole;
 }
 
-bool goes_far_enough(const Variant& variant, const Context& context) {
-    const double enough = context.constant("advice.part-way.least");
+bool goes_far_enough(const Variant& variant, double enough) {
     return std::all_of(variant.wants.begin(), variant.wants.end(), [&](const WantResult& want) { return way_gone(want) >= enough; });
+}
+
+void put_first(AdaptAnswer& answer, Variant first, std::size_t top) {
+    answer.variants.insert(answer.variants.begin(), std::move(first));
+    answer.variants.resize(std::min(answer.variants.size(), std::max<std::size_t>(2, top)));
+    number(answer.variants);
+}
+
+bool weighs_anew(const Variant& variant) {
+    return std::any_of(variant.edits.begin(), variant.edits.end(), [](const Edit& edit) { return edit.kind != EditKind::process; });
 }
 
 }  // namespace
@@ -28,20 +37,26 @@ bool goes_far_enough(const Variant& variant, const Context& context) {
 bool goes_too_far(const AdaptAnswer& answer, const std::vector<Goal>& goals, const Context& context) {
     const bool words = !goals.empty() && std::none_of(goals.begin(), goals.end(), [](const Goal& goal) { return goal.condition; });
     return words && answer.conflict.empty() && !answer.variants.empty() && meets_all(answer.variants.front()) &&
-           answer.variants.front().distance > context.constant("advice.verdict.another");
+           answer.variants.front().distance > context.constant("advice.part-way.from");
 }
 
 void put_part_way_first(AdaptAnswer& answer, AdaptAnswer gentle, std::size_t top, const Context& context) {
     if (gentle.variants.empty()) return;
     Variant first = std::move(gentle.variants.front());
     const bool nearer = first.distance <= context.constant("advice.part-way.nearer") * answer.variants.front().distance;
-    if (!nearer || meets_all(first) || !goes_far_enough(first, context)) return;
+    if (!nearer || meets_all(first) || !goes_far_enough(first, context.constant("advice.part-way.least"))) return;
     first.gives_back.insert(first.gives_back.begin(), make_reason(ReasonKind::part_way));
     answer.would_give = std::move(gentle.would_give);
-    answer.variants.insert(answer.variants.begin(), std::move(first));
-    answer.variants.resize(std::min(answer.variants.size(), std::max<std::size_t>(2, top)));
-    number(answer.variants);
+    put_first(answer, std::move(first), top);
     answer.plans_visited += gentle.plans_visited;
+    answer = with_safety(std::move(answer));
+}
+
+void put_making_first(AdaptAnswer& answer, Variant made, std::size_t top, const Context& context) {
+    if (answer.variants.empty() || !weighs_anew(answer.variants.front()) || weighs_anew(made) || made.edits.empty()) return;
+    if (meets_all(made) || !goes_far_enough(made, context.constant("advice.making.enough"))) return;
+    made.gives_back.insert(made.gives_back.begin(), make_reason(ReasonKind::by_making));
+    put_first(answer, std::move(made), top);
     answer = with_safety(std::move(answer));
 }
 

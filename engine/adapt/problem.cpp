@@ -35,7 +35,6 @@ namespace standin {
 namespace {
 
 constexpr double trim_share = 0.4;          // of a line, either way; judgement, as the rest
-constexpr double dose_slack = 1.3;          // over the equal dose
 constexpr double partner_share = 0.15;      // of the batch's acid; who brings less is not missed as sour
 constexpr double least_of_addition = 0.03;  // of the most
 constexpr double least_of_stand_in = 0.1;   // of what takes the place of the whole line
@@ -226,8 +225,7 @@ private:
                                                  line.grams.mid,
                                              problem_.start[l] - stock_.least_of(line)));
         if (short_of || (role == Role::binder && !dry_binder) || brings_no_green(l)) return;
-        const auto lift = asked_.lift.find(role);
-        const double asked = lift == asked_.lift.end() ? 0 : dose_slack * (lift->second - 1);
+        const double asked = share_for_goals(asked_, distance_, base_mass_, unit(line), line.grams.mid, role);
         const bool leaf = role == Role::green && asked_.by_goal.count(role) > 0;  // twice the leaf before another leaf
         const bool fat_asked = role == Role::fat && asked_.by_goal.count(role) > 0;
         const double share = is_meat(l) ? (fat_asked ? base_mass_ / line.grams.mid : 3.0)

@@ -11,6 +11,7 @@ inline constexpr double most_of_binder = 0.035;  // also the usual legal cap
 inline constexpr double most_of_acid = 0.04;
 inline constexpr double most_of_liquid = 0.03;  // of wine, stock, milk on top of what there is
 inline constexpr double raise_share = 0.6;      // of a line
+inline constexpr double dose_slack = 1.3;       // over the equal dose
 
 inline double most_of_batch(Role role) {
     switch (role) {

@@ -147,6 +147,8 @@ std::string advice_words(const Reason& r, Units units) {
             return salt_would_bind(r, units);
         case ReasonKind::part_way:
             return "Part of the way, and still near your sausage: who wants all of it has another one, told next.";
+        case ReasonKind::by_making:
+            return "Nothing to buy or weigh: this goes most of the way. Try it first, fry a little, and take the next where it is not enough.";
         case ReasonKind::comes_back_outside:
             return comes_back_outside(r, units);
         case ReasonKind::demand:
@@ -181,7 +183,7 @@ std::string advice_words(const Reason& r, Units units) {
 }
 
 std::string in_words(Nearness nearness) {
-    constexpr std::array words{"hardly to be told apart", "close", "another sausage, still good", "no longer this sausage"};
+    constexpr std::array words{"hardly to be told apart", "close", "a little different", "another sausage, still good", "no longer this sausage"};
     return words.at(static_cast<std::size_t>(nearness));
 }
 

@@ -53,6 +53,7 @@ constexpr std::array words_of_kinds = std::to_array<std::string_view>({"stands-i
                                                                        "comes-back-as-bite",
                                                                        "salt-would-bind",
                                                                        "part-way",
+                                                                       "by-making",
                                                                        "comes-back-outside",
                                                                        "demand",
                                                                        "short-of",

@@ -66,6 +66,30 @@ TEST_CASE("care first: hotter leaves the seeds in the chile that is there") {
     CHECK(grams_in(first, "cayenne-powder") == 0);
 }
 
+TEST_CASE("care first: cold alone stands before flour where it goes most of the way") {
+    const std::string warm =
+        "Warm (invented)\n2000 g chicken thigh\n300 g chicken skin\n34 g salt\n60 g parsley\n30 g garlic\nplate: 5 mm\n"
+        "mixing: 3 min\nmixed at: 13 C\norder: salt first\ncook: grill\ncore: 74 C\n";
+    const auto answer = asked(warm, "firmer");
+    REQUIRE(answer.variants.size() >= 2);
+    CHECK(does(answer.variants[0], ReasonKind::cold));
+    for (const auto& edit : answer.variants[0].edits) CHECK(edit.kind == EditKind::process);
+    CHECK_FALSE(std::all_of(answer.variants[0].wants.begin(), answer.variants[0].wants.end(), [](const WantResult& w) { return w.met; }));
+    CHECK(std::all_of(answer.variants[1].wants.begin(), answer.variants[1].wants.end(), [](const WantResult& w) { return w.met; }));
+    // A number is met, whatever it takes.
+    const auto number = asked(warm, "firmness>=34.5");
+    REQUIRE_FALSE(number.variants.empty());
+    CHECK(number.variants[0].wants[0].met);
+}
+
+TEST_CASE("care first: more of the chile that is there comes before another") {
+    for (const char* pods : {"20 g jalapeño", "6 g serrano"}) {
+        const auto answer = asked("Beef (invented)\n2000 g beef chuck\n34 g salt\n" + std::string(pods) + "\n60 g cilantro\n" + with_care, "hotter");
+        REQUIRE_FALSE(answer.variants.empty());
+        CHECK(has_edit(answer.variants.front(), EditKind::raise));
+    }
+}
+
 TEST_CASE("care first: looser pours more of the water that is there, as far as it takes") {
     const auto answer = asked("Fine (invented)\n2500 g pork shoulder\n42 g salt\n100 g water\n20 g garlic\n" + with_care, "looser");
     CHECK(answer.conflict.empty());

@@ -107,7 +107,8 @@ std::string edits_of(const AdaptAnswer& answer) {
 
 bool holds(const std::string& said, const AdaptAnswer& answer) {
     if (said == "none") return answer.variants.empty() && !answer.conflict.empty();
-    if (said == "met") return !answer.variants.empty() && met(answer.variants.front()) && answer.conflict.empty();
+    // The making alone may stand first where it goes most of the way.
+    if (said == "met") return std::any_of(answer.variants.begin(), answer.variants.end(), met) && answer.conflict.empty();
     const auto colon = said.find(": ");
     const std::string who = said.substr(0, colon), what = said.substr(colon + 2);
     const auto fits = [&](const Variant& v) { return does(v, what); };

@@ -28,9 +28,9 @@ struct Partner {
 };
 
 /// What a distance is called.
-enum class Nearness { same, close, another, no_longer };
+enum class Nearness { same, close, differs, another, no_longer };
 
-/// "hardly to be told apart", "close", "another sausage, still good", "no longer this sausage".
+/// "hardly to be told apart", "close", "a little different", "another sausage, still good", "no longer this sausage".
 std::string in_words(Nearness nearness);
 
 /// One stand-in for one line of one formula, the rest of the formula trimmed after it.

@@ -61,6 +61,7 @@ enum class ReasonKind {
     comes_back_as_bite,   ///< heat without chile; a figure for each food, grams in a kilo
     salt_would_bind,      ///< so little salt that nothing else binds as well; figures: salt, the salt to add, bind and cook loss with it
     part_way,             ///< the whole of what was asked would be another sausage: this goes as far as it stays this one
+    by_making,            ///< nothing is weighed anew: the making alone goes most of the way
     comes_back_outside,   ///< sharpness, with acid that is not in the mass
     demand,               ///< one of the demands that cannot all be met: `about` as the maker put it
     short_of,             ///< the list is one; figures: each line that is short, what is there against what is asked
