@@ -165,7 +165,9 @@ private:
         if (kept_lines_missing()) return let_go(answer);
         problem_.hard = hard_goals(distance_);
         const Problem asked = problem_;  // with all the leeway there is
-        const Shown shown = [&](const Plan& plan, const Goal& goal) { return drawn_.sure_value(drawn_.weighed_out(plan, asked).states, goal); };
+        const Shown shown = [&](const Plan& plan, const Goal& goal) {
+            return drawn_.sure_value(drawn_.weighed_out(plan, asked).states, goal);
+        };
         problem_ = make_careful_problem();
         if (answer.variants.empty()) best_effort(answer, conflict.wants);
         answer.reach = reach_of_wants(asked, distance_, context_.nominal().models(), shown, answer.base.properties,

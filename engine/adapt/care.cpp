@@ -1,7 +1,9 @@
 #include "adapt/care.hpp"
 
 #include <algorithm>
+#include <array>
 
+#include "adapt/making.hpp"
 #include "adapt/met.hpp"
 #include "adapt/wants.hpp"
 #include "core/contains.hpp"
@@ -13,10 +15,10 @@ namespace standin {
 namespace {
 
 constexpr double long_enough_min = 2;  // of a blanch, for leaves; common practice
-constexpr double brief_min = 1;        // of a blanch that only wilts them
+constexpr double wilting_min = 1;      // of a blanch that only wilts them
 constexpr double clearly_longer = 1.4;
 constexpr double some = 0.02;    // of the batch: less of a leaf wets no paste
-constexpr double enough = 0.25;  // noticeable differences
+constexpr double enough = 0.12;  // noticeable differences: a hand's turn costs nothing
 
 class CarefulHands {
 public:
@@ -86,13 +88,19 @@ private:
     bool blanch_and_squeeze(Line& line) const {
         const Ingredient& leaf = *knowledge_.ingredient(line.ingredient);
         if (!is_leaf(line) || leaf.roles.front() != Role::green || contains(leaf.roles, Role::herb) ||
-            !(wets_the_mass() || keeps_green()) || !line.prepared.empty() || line.weighed_prepared || !leaf.already.empty() ||
+            !(wets_the_mass() || keeps_green()) || !only_cut(line) || line.weighed_prepared || !leaf.already.empty() ||
             !wets_the_paste(line))
             return false;
         if (!can_be(line, "blanched") || !can_be(line, "squeezed")) return false;
-        line.prepared.push_back({"blanched", brief_min});
-        line.prepared.push_back({"squeezed", std::nullopt});
+        // The knife comes after the pot.
+        line.prepared.insert(line.prepared.begin(), {{"blanched", wilting_min}, {"squeezed", std::nullopt}});
         return true;
+    }
+
+    static bool only_cut(const Line& line) {
+        constexpr std::array<std::string_view, 3> cuts{"chopped", "sliced", "minced"};
+        return std::all_of(line.prepared.begin(), line.prepared.end(),
+                           [&](const Prepared& step) { return std::find(cuts.begin(), cuts.end(), step.preparation) != cuts.end(); });
     }
 
     bool squeeze_grated(Line& line) const {
@@ -129,11 +137,22 @@ private:
                any_asks(goals, Property::cook_loss_pct, Goal::Kind::at_most);
     }
 
+    // As the maker makes it, or as it will be made: where acid meets the meat unsalted nothing shows that leaves are dry.
     bool brings_nearer(const Formula& better) const {
-        const State before = NominalBatch(care_.formula, context_.nominal()).state(),
-                    after = NominalBatch(better, context_.nominal()).state();
+        return nearer_as_made(care_.formula, better) || nearer_as_made(well_made(care_.formula), well_made(better));
+    }
+
+    bool nearer_as_made(const Formula& formula, const Formula& better) const {
+        const State before = NominalBatch(formula, context_.nominal()).state(), after = NominalBatch(better, context_.nominal()).state();
         return std::any_of(distance_.goals().begin(), distance_.goals().end(),
                            [&](const Goal& g) { return g.kind != Goal::Kind::equal && nearer_by(g, distance_, before, after) >= enough; });
+    }
+
+    static Formula well_made(Formula formula) {
+        formula.process.order = Order::salt_first;
+        formula.process.mixing_min = std::max(formula.process.mixing_min.value_or(0), tacky_min);
+        formula.process.mixed_at_c = cold_c;
+        return formula;
     }
 
     Care care_;

@@ -21,7 +21,7 @@ const std::string& name_of(const Line& line, const Context& context) {
 
 void count_stand_ins(const Formula& base, const BuiltVariant& built, const Problem& problem, const Context& context, Compared& compared) {
     constexpr double close = 0.7, much = 0.5;  // of a swap, of a line; judgement
-    double least = close;
+    double most = 0;
     for (const auto& edit : built.edits) {
         if (edit.move == PlainEdit::none) continue;
         const Move& move = problem.moves[edit.move];
@@ -29,8 +29,11 @@ void count_stand_ins(const Formula& base, const BuiltVariant& built, const Probl
         if (edit.second) continue;  // counted with the first
         compared.variant.add(move.per_gram, edit.after);
         for (const auto& stands : move.stands_for) {
-            if (stands.line != edit.line || stands.closeness >= least || edit.after < much * stands.equal_grams) continue;
-            least = stands.closeness;
+            if (stands.line != edit.line || stands.closeness >= close || edit.after < much * stands.equal_grams) continue;
+            // Parsley for the basil in the title is more of another sausage than lemon for its wine.
+            const double unlike = (1 - stands.closeness) * problem.loss[edit.line];
+            if (unlike <= most) continue;
+            most = unlike;
             compared.unlike = name_of(move.food, context) + " for " + name_of(base.lines[edit.line], context);
         }
     }

@@ -80,8 +80,7 @@ double DrawnPlans::sure_value(const std::vector<State>& states, const Goal& goal
 // The shift of the relaxed batch may ask more of a plan than its own medians need: balance it once more from the limits as asked.
 void DrawnPlans::ease(Plan& plan, const std::vector<Goal>& hard) const {
     std::vector<Choice> choices(problem_.moves.size(), Choice::out);
-    for (const auto m : used_moves(problem_, plan.grams))
-        choices[m] = plan.grams[m] >= problem_.moves[m].most ? Choice::full : Choice::in;
+    for (const auto m : used_moves(problem_, plan.grams)) choices[m] = plan.grams[m] >= problem_.moves[m].most ? Choice::full : Choice::in;
     if (const auto nearer = kept_within(choices, plan, hard); nearer && nearer->cost < plan.cost) plan = *nearer;
 }
 

@@ -27,13 +27,7 @@ public:
     /// is to be met.
     DrawnPlans(const Formula& base, const std::vector<State>& base_states, const Problem& problem, const Distance& distance,
                const Stock& stock, const Context& context, double sure)
-        : base_(base),
-          base_states_(base_states),
-          problem_(problem),
-          distance_(distance),
-          stock_(stock),
-          context_(context),
-          sure_(sure) {}
+        : base_(base), base_states_(base_states), problem_(problem), distance_(distance), stock_(stock), context_(context), sure_(sure) {}
 
     WeighedPlan weighed_out(const Plan& plan) const { return weighed_out(plan, problem_); }
     /// A plan of another problem.

@@ -9,9 +9,31 @@ namespace {
 
 using Group = std::vector<std::size_t>;
 
+// Stand-ins for missing herbs, by the food that comes in; of those that swaps name, for a rough match is no choice.
+std::map<std::string, Group> of_missing_herbs(const Problem& problem, const Knowledge& knowledge) {
+    std::map<std::string, Group> moves;
+    for (std::size_t m = 0; m < problem.moves.size(); ++m) {
+        const Move& move = problem.moves[m];
+        if (move.kind != MoveKind::stand_in || !problem.missing[move.line] || move.into) continue;
+        const bool herb = knowledge.ingredient(problem.formula.lines[move.line].ingredient)->family == "herbs";
+        if (herb && !move.stands_for.empty() && !move.stands_for.front().swaps.empty()) moves[move.food.ingredient].push_back(m);
+    }
+    return moves;
+}
+
+// Whether some other herb could stand in for one of these lines.
+bool another_is_there(const std::string& food, const Group& group, const std::map<std::string, Group>& of_herbs, const Problem& problem) {
+    return std::any_of(of_herbs.begin(), of_herbs.end(), [&](const auto& other) {
+        return other.first != food && std::any_of(other.second.begin(), other.second.end(), [&](std::size_t m) {
+                   return std::any_of(group.begin(), group.end(),
+                                      [&](std::size_t one) { return problem.moves[one].line == problem.moves[m].line; });
+               });
+    });
+}
+
 }  // namespace
 
-std::vector<Group> exclusive_groups(const Problem& problem) {
+std::vector<Group> exclusive_groups(const Problem& problem, const Knowledge& knowledge) {
     std::map<Role, Group> added;
     std::map<std::size_t, Group> of_line;                       // the line goes down, goes up
     std::map<std::pair<std::string, std::size_t>, Group> food;  // one food that comes in for a line, in its forms
@@ -51,6 +73,9 @@ std::vector<Group> exclusive_groups(const Problem& problem) {
         if (more != beside.end()) group.insert(group.end(), more->second.begin(), more->second.end());
         keep(group);
     }
+    const auto of_herbs = of_missing_herbs(problem, knowledge);
+    for (const auto& [herb, group] : of_herbs)
+        if (another_is_there(herb, group, of_herbs, problem)) keep(group);
     return {groups.begin(), groups.end()};
 }
 

@@ -8,9 +8,10 @@
 
 namespace standin {
 
-/// Groups of two moves or more, by their numbers: Problem::exclusive. The relaxation holds the shares of a group to one together, which is
-/// true of every plan: it uses one of them, and no more of it than its most.
-std::vector<std::vector<std::size_t>> exclusive_groups(const Problem& problem);
+/// Groups of two moves or more, by their numbers: Problem::exclusive. A herb stands in for one missing herb only where another is there for
+/// the other: of mint and cilantro not all becomes parsley while there is dill. The relaxation holds the shares of a group to one together,
+/// which is true of every plan: it uses one of them, and no more of it than its most.
+std::vector<std::vector<std::size_t>> exclusive_groups(const Problem& problem, const Knowledge& knowledge);
 
 /// Whether no two of these moves exclude each other (by Problem::exclusive), as in every plan.
 bool keeps_exclusions(const Problem& problem, const std::vector<std::size_t>& used);

@@ -9,6 +9,7 @@
 #include "knowledge/kinds.hpp"
 #include "substitute/conditions.hpp"
 #include "substitute/dose.hpp"
+#include "substitute/stand_ins.hpp"
 
 namespace standin {
 namespace {
@@ -53,7 +54,7 @@ public:
         const Role role = knowledge_.ingredient(line.ingredient)->roles.front();
         constexpr double all_there_is = 0.95;  // less is taken off it for the sake of a want
         const double there = problem_.start[edit.line];
-        if (problem_.missing[edit.line] && edit.after <= there && edit.after < edit.before && edit.after >= all_there_is * there)
+        if (there < line.grams.mid && edit.after <= there && edit.after < edit.before && edit.after >= all_there_is * there)
             return missing(edit);
         const bool less = edit.after < edit.before;
         switch (role) {
@@ -238,6 +239,13 @@ std::vector<std::string> described(const Line& food, const Knowledge& knowledge)
     return steps;
 }
 
+// As it stands in the variant: what comes in for two lines is one of its lines, and is blanched once.
+const Line& as_placed(const Line& food, const Formula& variant) {
+    const auto placed =
+        std::find_if(variant.lines.begin(), variant.lines.end(), [&](const Line& line) { return key_of(line) == key_of(food); });
+    return placed == variant.lines.end() ? food : *placed;
+}
+
 // What a food holds by itself, and what the list says of its packet.
 std::vector<std::string> allergens_of(Line food, const Stock& stock, const Knowledge& knowledge) {
     stock.tell(food);
@@ -262,7 +270,7 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
             const Move& move = problem.moves[plain.move];
             const Line& food = plain.second ? move.second->food : move.food;
             edit.with = food.ingredient;
-            edit.prepared = described(food, context.knowledge());
+            edit.prepared = described(as_placed(food, built.formula), context.knowledge());
             for (const auto& other : alternatives) {
                 if (other.move != plain.move || plain.second) continue;
                 const Line& instead = problem.moves[other.instead].food;

@@ -38,7 +38,9 @@ constexpr double worth_saying = 1;  // noticeable differences
 void as_bite(std::vector<Reason>& all, const Distance& distance, const Compared& c, const Stock& stock, const Context& context) {
     const double before = c.before.properties[Property::heat_mg_kg], after = c.after.properties[Property::heat_mg_kg];
     const double floor = context.constant("advice.floor.heat");
-    if (before <= floor || after > floor || distance.wanted(Property::heat_mg_kg)) return;
+    // A trace that was hardly tasted, thinned below it, is no loss.
+    const double steps = (before - after) / distance.unit(Property::heat_mg_kg);
+    if (before <= floor || after > floor || steps < worth_saying || distance.wanted(Property::heat_mg_kg)) return;
     const auto is_chile_to_hand = [&](const Ingredient& food) {
         return food.roles.front() == Role::heat && food.capsaicinoids && stock.names(food.id) && stock.offer(food).on_hand;
     };

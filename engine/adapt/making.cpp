@@ -10,10 +10,10 @@
 namespace standin {
 namespace {
 
-constexpr double cold_c = 2, tacky_min = 3, brief_min = 1, short_rest_h = 10;  // common practice
-constexpr double plates_mm[] = {3, 4.5, 6, 8, 10, 13};                         // as they are sold
-constexpr double finest_mm = 4.5, coarsest_mm = 10;                            // of a coarse sausage; common practice
-constexpr double worth_cooling_core_c = 0.5, worth_cooling_rest_c = 1;         // thermometers read no finer
+constexpr double brief_min = 1, short_rest_h = 10;                      // common practice
+constexpr double plates_mm[] = {3, 4.5, 6, 8, 10, 13};                  // as they are sold
+constexpr double finest_mm = 4.5, coarsest_mm = 10;                     // of a coarse sausage; common practice
+constexpr double worth_cooling_core_c = 0.5, worth_cooling_rest_c = 1;  // thermometers read no finer
 
 class Making {
 public:

@@ -5,6 +5,8 @@
 
 namespace standin {
 
+inline constexpr double cold_c = 2, tacky_min = 3;  // of a mass that is made to bind; common practice
+
 /// The formula's own way with everything done right that costs only care (order, mixing, cold, the core no hotter than it must be), and
 /// beside it the ways with what a maker would notice: another plate, a shorter rest, where the
 /// models say that it moves what is wanted. Care at its price is never worse by what anyone

@@ -20,9 +20,11 @@
 #include "adapt/making.hpp"
 #include "adapt/odd_foods.hpp"
 #include "adapt/proportions.hpp"
+#include "adapt/red_hides_green.hpp"
 #include "adapt/request.hpp"
 #include "adapt/salt_follows.hpp"
 #include "adapt/stand_in_place.hpp"
+#include "adapt/there.hpp"
 #include "core/band.hpp"
 #include "core/contains.hpp"
 #include "knowledge/kinds.hpp"
@@ -72,7 +74,7 @@ public:
         take_the_ideas();
         problem_.hard = hard_goals(distance_);
         find_equivalents(problem_, knowledge_);
-        problem_.exclusive = exclusive_groups(problem_);
+        problem_.exclusive = exclusive_groups(problem_, knowledge_);
         return std::move(problem_);
     }
 
@@ -84,29 +86,8 @@ private:
     double bought(const Line& line) const { return bought_per_gram(line, knowledge_); }
     Material unit(const Line& food) { return context_.nominal().unit(food); }
 
-    // Grams of each line that are to be had; several lines of one ingredient share what there is, kept ones first.
     void start() {
-        std::map<std::string, double> left;
-        std::vector<std::size_t> order(lines().size());
-        for (std::size_t l = 0; l < order.size(); ++l) order[l] = l;
-        std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return lines()[a].keep > lines()[b].keep; });
-        problem_.start.resize(lines().size());
-        problem_.missing.resize(lines().size());
-        problem_.excluded.resize(lines().size());
-        for (const auto l : order) {
-            const Line& line = lines()[l];
-            const Offer offer = stock_.offer(ingredient(line));
-            double grams = offer.on_hand ? line.grams.mid : 0;
-            if (offer.on_hand && offer.grams) {
-                double& rest = left.try_emplace(line.ingredient, *offer.grams).first->second;
-                grams = std::min(grams, rest / bought(line));
-                rest = std::max(0.0, rest - grams * bought(line));
-            }
-            problem_.start[l] = grams;
-            problem_.missing[l] = grams < line.grams.mid;
-            problem_.excluded[l] = offer.excluded;
-        }
-        left_ = std::move(left);
+        left_ = take_what_is_there(problem_, stock_, knowledge_);
         double meat = 0;
         for (std::size_t l = 0; l < lines().size(); ++l) {
             const Material one = unit(lines()[l]);
@@ -133,7 +114,6 @@ private:
         }
     }
 
-    // What a want or a missing line lets us touch.
     // Whoever has so much lean and no more cannot make up for the fat that goes.
     bool lean_is_weighed_out() const {
         return std::any_of(lines().begin(), lines().end(), [&](const Line& line) {
@@ -142,6 +122,7 @@ private:
         });
     }
 
+    // What a want or a missing line lets us touch.
     void find_roles() {
         asked_ = roles_asked_for(
             distance_, [&](Role role) { return has_line_of(role); }, [&](Role role) { return has_main_line_of(role); }, leeway_);
@@ -191,12 +172,19 @@ private:
         return asked_.change.count(Role::acid) > 0 && unit(lines()[l])[Amount::titratable] * lines()[l].grams.mid > share * base_acid_;
     }
 
+    bool is_green(const Ingredient& food) {
+        Line plain;
+        plain.ingredient = food.id;
+        return dose_of(unit(plain), Role::green) > 0;
+    }
+
     void change_line(std::size_t l) {
         const Line& line = lines()[l];
         const bool short_of = problem_.missing[l];  // what there is of it may still be less
         if (line.keep || (short_of && !(problem_.start[l] > 0))) return;
         const Role role = role_of_line(l);
-        const bool wanted = asked_.change.count(role) > 0 || sour_beside(l),
+        const bool reddens = asked_.change.count(role) == 0 && hides_green(problem_.formula, l, distance_, context_);
+        const bool wanted = asked_.change.count(role) > 0 || sour_beside(l) || reddens,
                    follows = !wanted && plain_salt(ingredient(line), knowledge_) && salt_follows(problem_, distance_, context_);
         if (!wanted && !follows) return;
         const bool plain_water = role == Role::liquid && unit(line)[Amount::titratable] <= 0 && unit(line)[Amount::alcohol] <= 0;
@@ -210,7 +198,7 @@ private:
             const bool down = kind == MoveKind::reduce;
             if (down && role == Role::green && !place_.is_bulk(l)) return;         // a bunch of herbs wets no paste
             const Role moved = asked_.change.count(role) > 0 ? role : Role::acid;  // wine goes as acid does
-            if (!follows && (down ? asked_.down : asked_.up).count(moved) == 0) return;
+            if (!follows && !(reddens && down) && ((down ? asked_.down : asked_.up).count(moved) == 0 || reddens)) return;
             Move move{kind, l, line, {}, down ? negated(unit(line)) : unit(line), most, price, trim, role};
             move.least = least;
             move.covers = Covers{l, (down ? -1 : 1) / line.grams.mid};
@@ -259,11 +247,15 @@ private:
 
     void replace_line(std::size_t l) {
         const Line& line = lines()[l];
-        if (line.keep || (!problem_.missing[l] && (!asked_.replace.count(role_of_line(l)) || stays(l)))) return;
+        if (line.keep || (!problem_.missing[l] &&
+                          ((!asked_.replace.count(role_of_line(l)) && !hides_green(problem_.formula, l, distance_, context_)) || stays(l))))
+            return;
+        const bool by_colour = !problem_.missing[l] && asked_.replace.count(role_of_line(l)) == 0;  // only a green one is greener
         std::size_t taken = 0;
         bool from_tap = false;
         const auto may_use = [&](const Ingredient& i) {
             if (hard_grain(i, knowledge_) && !stock_.names(i.id)) return false;
+            if (by_colour && !is_green(i)) return false;
             if (!problem_.missing[l] && !serves_fat_want(problem_.formula, l, i, distance_, context_)) return false;
             return (stock_.can_bring(i) || (from_tap && i.id == "water" && stock_.leaves_in(i))) && stock_.may_stand_in(i, line) &&
                    (problem_.missing[l] || (!price_.brings_a_beast(i) && !cured(i, context_)));
@@ -436,7 +428,8 @@ private:
                 continue;
             Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
             if (!(dose_of(move.per_gram, role) > 0)) continue;
-            move.most = std::min(base_mass_ * most_added(role), place_.room_by_the_kilo(ingredient));
+            move.most = std::min(base_mass_ * (role == Role::binder && leeway_ == Leeway::all ? most_of_binder : most_added(role)),
+                                 place_.room_by_the_kilo(ingredient));
             if (leeway_ == Leeway::usual) move.most = std::min(move.most, enough_for_goals(distance_, base_mass_, move.per_gram, role));
             const Offer offer = stock_.offer(food);
             if (offer.grams) move.most = std::min(move.most, *offer.grams);

@@ -28,10 +28,10 @@ inline double most_of_batch(Role role) {
 
 /// Of the batch, of a food that comes in by itself.
 inline double most_added(Role role) {
-    constexpr double seasoning = most_of_paste / 3, fat = 0.3, lean = 0.6;
+    constexpr double seasoning = most_of_paste / 3, fat = 0.3, lean = 0.6, binder = 0.025;  // more makes a mass gummy
     switch (role) {
         case Role::binder:
-            return most_of_binder;
+            return binder;
         case Role::acid:
             return most_of_acid;
         case Role::fat:

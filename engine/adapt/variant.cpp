@@ -15,6 +15,7 @@ namespace {
 
 constexpr double nothing = 0.005;         // g
 constexpr double next_to = 0.03;          // of the line's weight; judgement
+constexpr double past_its_most = 1.03;    // in grams of its most; likewise
 constexpr double next_to_round = 0.0125;  // of the weight; likewise
 
 class VariantBuilder {
@@ -133,13 +134,20 @@ private:
         const Move& move = problem_.moves[m];
         const double grams = plan_.grams[m];
         if (!problem_.hard.empty() || move.kind != MoveKind::stand_in) return std::nullopt;
-        const auto may_be = [&](double weight) { return weight <= grams || (weight <= move.most && draws_alone(move)); };
+        const auto may_be = [&](double weight) {
+            return weight <= grams || (weight <= past_its_most * move.most && there_is(weight, move) && draws_alone(move));
+        };
         const double gone = lines()[move.line].grams.mid - after_[move.line];
         if (std::abs(grams - gone) <= next_to * gone && may_be(gone)) return gone;
         const double unit = grams >= 100 ? 50 : grams >= 10 ? 5 : 1;
         const double round = std::round(grams / unit) * unit;
         if (std::abs(grams - round) <= next_to_round * grams && may_be(round)) return round;
         return std::nullopt;
+    }
+
+    bool there_is(double weight, const Move& move) const {
+        const Offer offer = stock_.offer(*knowledge_.ingredient(move.food.ingredient));
+        return !offer.grams || weight * move.bought <= *offer.grams;
     }
 
     // Whether nothing else in the variant is of its food, so that what there is of it is its own.

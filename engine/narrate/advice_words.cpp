@@ -148,7 +148,8 @@ std::string advice_words(const Reason& r, Units units) {
         case ReasonKind::part_way:
             return "Part of the way, and still near your sausage: who wants all of it has another one, told next.";
         case ReasonKind::by_making:
-            return "Nothing to buy or weigh: this goes most of the way. Try it first, fry a little, and take the next where it is not enough.";
+            return "Nothing to buy or weigh: this goes most of the way. Try it first, fry a little, and take the next where it is not "
+                   "enough.";
         case ReasonKind::comes_back_outside:
             return comes_back_outside(r, units);
         case ReasonKind::demand:
@@ -183,7 +184,8 @@ std::string advice_words(const Reason& r, Units units) {
 }
 
 std::string in_words(Nearness nearness) {
-    constexpr std::array words{"hardly to be told apart", "close", "a little different", "another sausage, still good", "no longer this sausage"};
+    constexpr std::array words{"hardly to be told apart", "close", "a little different", "another sausage, still good",
+                               "no longer this sausage"};
     return words.at(static_cast<std::size_t>(nearness));
 }
 

@@ -46,6 +46,7 @@ constexpr std::array words_of_kinds = std::to_array<std::string_view>({"stands-i
                                                                        "scaled-to-list",
                                                                        "scaled-to-meat",
                                                                        "presumed-there",
+                                                                       "taken-for-enough",
                                                                        "presumed-missing",
                                                                        "all-that-is-there",
                                                                        "only-the-list",

@@ -163,6 +163,7 @@ std::string one_way(const Reason& r, Units units) {
         case ReasonKind::scaled_to_list:
         case ReasonKind::scaled_to_meat:
         case ReasonKind::presumed_there:
+        case ReasonKind::taken_for_enough:
         case ReasonKind::presumed_missing:
         case ReasonKind::all_that_is_there:
         case ReasonKind::only_the_list:

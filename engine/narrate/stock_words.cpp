@@ -34,6 +34,8 @@ std::string stock_words(const Reason& r, Units units) {
             return grams(r, 0, units) + " " + listed(r.foods) + " on hand where " + grams(r, 1, units) + " is asked" + whole_batch(r);
         case ReasonKind::presumed_there:
             return listed(r.foods) + " is not on the list: taken to be there";
+        case ReasonKind::taken_for_enough:
+            return "your " + listed(r.foods) + ", not weighed, is taken to be enough: " + grams(r, 0, units) + " as bought";
         case ReasonKind::presumed_missing:
             return missing(r.foods);
         case ReasonKind::all_that_is_there:

@@ -306,11 +306,15 @@ std::optional<WeighedOut> Portions::of(const Line& food, const SwapPath& path, R
 
 namespace {
 
-// Kale for sorrel: what is tough or stings raw is blanched, though the leaf that it stands for is not.
+// Kale for sorrel: what is tough or stings raw is blanched, though the leaf that it stands for is not. Spinach for parsley likewise: raw it
+// weeps; for raw chard it stays as that was.
 bool to_blanch_first(const Line& line, const Ingredient& ingredient, const Line& food, const Knowledge& knowledge) {
-    constexpr std::string_view tough = "blanch-first";
+    constexpr std::string_view tough = "blanch-first", soft = "pot-green";
     const Ingredient* from = knowledge.ingredient(line.ingredient);
-    if (!belongs(ingredient, tough, knowledge) || (from && belongs(*from, tough, knowledge))) return false;
+    const auto is = [&](const Ingredient& leaf, std::string_view kind) { return belongs(leaf, kind, knowledge); };
+    const bool for_the_pot = is(ingredient, tough) || is(ingredient, soft);
+    const bool as_the_line = from && (is(*from, tough) || (is(ingredient, soft) && is(*from, soft)));
+    if (!for_the_pot || as_the_line) return false;
     return std::none_of(food.prepared.begin(), food.prepared.end(), [&](const Prepared& step) {
         const Preparation* preparation = knowledge.preparation(step.preparation);
         return preparation && preparation->denatures;

@@ -58,6 +58,7 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
     for (const auto& least : request.least) stock.least_[least.ingredient] = least.grams.value_or(0);
     if (!request.have) return stock;
     stock.take_list(*request.have);
+    stock.trust_guesses(formula, *request.have);
     stock.presume(formula, *request.have, !request.wants.empty());
     return stock;
 }
@@ -191,6 +192,26 @@ void Stock::take_list(const Inventory& have) {
         else held = *held + *item.grams;
     }
     missing_.insert(have.missing.begin(), have.missing.end());
+}
+
+// A bunch that is guessed at a little less than the formula takes is no reason to look for another leaf: it is taken to be enough, and
+// told.
+void Stock::trust_guesses(const Formula& formula, const Inventory& have) {
+    for (const auto& item : have.items) {
+        const auto held = have_.find(item.ingredient);
+        if (!item.at_most || held == have_.end() || !held->second) continue;
+        double asked = 0;
+        for (const auto& line : formula.lines)
+            if (line.ingredient == item.ingredient) asked += bought_per_gram(line, *knowledge_) * line.grams.mid;
+        if (*held->second >= asked || *item.at_most < asked) continue;
+        const std::string& name = knowledge_->ingredient(item.ingredient)->names.front();
+        Presumption enough =
+            presumption(item.ingredient, true, false, ReasonKind::taken_for_enough, {name}, name + " " + shown(*held->second) + " g");
+        enough.reason.figures = {{"as bought", *held->second, asked, "g"}};
+        enough.says = in_full(enough.reason);
+        presumed_.push_back(std::move(enough));
+        held->second = asked;
+    }
 }
 
 // Of fresh produce that the list does not name there is what the formula takes, and no more; of what keeps in a kitchen, plenty.

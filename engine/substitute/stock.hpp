@@ -72,6 +72,7 @@ private:
     void leave_out(const Formula& formula, const Exclusion& exclusion, const std::vector<InventoryItem>& items);
     void guard_allergens(const Formula& formula);
     void take_list(const Inventory& have);
+    void trust_guesses(const Formula& formula, const Inventory& have);
     std::optional<double> as_much_as_asked(const std::string& ingredient, const Formula& formula) const;
     void presume(const Formula& formula, const Inventory& have, bool for_a_want);
 

@@ -60,7 +60,7 @@ private:
             limit.per_gram = std::move(still);
         }
         problem.moves = std::move(moves);
-        problem.exclusive = standin::exclusive_groups(problem);
+        problem.exclusive = standin::exclusive_groups(problem, knowledge());
     }
 
     standin::Options options_;

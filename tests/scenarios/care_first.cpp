@@ -84,7 +84,8 @@ TEST_CASE("care first: cold alone stands before flour where it goes most of the 
 
 TEST_CASE("care first: more of the chile that is there comes before another") {
     for (const char* pods : {"20 g jalapeño", "6 g serrano"}) {
-        const auto answer = asked("Beef (invented)\n2000 g beef chuck\n34 g salt\n" + std::string(pods) + "\n60 g cilantro\n" + with_care, "hotter");
+        const auto answer =
+            asked("Beef (invented)\n2000 g beef chuck\n34 g salt\n" + std::string(pods) + "\n60 g cilantro\n" + with_care, "hotter");
         REQUIRE_FALSE(answer.variants.empty());
         CHECK(has_edit(answer.variants.front(), EditKind::raise));
     }

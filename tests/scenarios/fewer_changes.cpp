@@ -1,4 +1,5 @@
 // Who allows fewer changes cannot come nearer than who allows any number: a plan of one strong lever is found among all the others.
+#include <algorithm>
 #include <map>
 
 #include "support/catch.hpp"
@@ -30,13 +31,20 @@ AdaptAnswer asked(const std::string& text, const std::string& want, std::size_t 
     return scenario::expect(engine.adapt(formula, request));
 }
 
+// So much binder comes in only where nothing else does it.
+bool takes_all_leeway(const Variant& v) {
+    constexpr double usual = 0.025;  // of the batch
+    return std::any_of(v.edits.begin(), v.edits.end(),
+                       [&](const Edit& e) { return e.kind == EditKind::add && e.grams_after > usual * v.prediction.batch_g; });
+}
+
 TEST_CASE("fewer changes: with any number allowed the first answer is as near") {
     constexpr double weighing = 0.05;  // what rounding to kitchen weights moves
     std::size_t compared = 0;
     for (const auto& [name, text] : formulas)
         for (const char* want : {"firmer", "juicier", "greener"}) {
             const auto any = asked(text, want, 0), one = asked(text, want, 1);
-            if (one.variants.empty() || !one.conflict.empty()) continue;
+            if (one.variants.empty() || !one.conflict.empty() || takes_all_leeway(one.variants.front())) continue;
             ++compared;
             CAPTURE(name, want);
             REQUIRE_FALSE(any.variants.empty());

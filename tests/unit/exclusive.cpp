@@ -29,7 +29,9 @@ Problem some_moves() {
                move_of(MoveKind::add, 0, "kale", Role::green),           move_of(MoveKind::reduce, 0, "spinach", Role::green),
                move_of(MoveKind::raise, 0, "spinach", Role::green)};
     p.missing = {true, true};
-    p.exclusive = exclusive_groups(p);
+    p.formula.lines.resize(2);
+    for (auto& line : p.formula.lines) line.ingredient = "spinach";
+    p.exclusive = exclusive_groups(p, knowledge());
     return p;
 }
 
@@ -46,12 +48,14 @@ TEST_CASE("exclusive: one food added in a role, one food for a line or beside it
 
 TEST_CASE("exclusive: of foods for a line that is there one is taken") {
     Problem p;
+    p.formula.lines.resize(1);
+    p.formula.lines.front().ingredient = "spinach";
     p.missing = {false};
     p.moves = {move_of(MoveKind::stand_in, 0, "kale", Role::green), move_of(MoveKind::stand_in, 0, "chard", Role::green)};
-    p.exclusive = exclusive_groups(p);
+    p.exclusive = exclusive_groups(p, knowledge());
     CHECK_FALSE(keeps_exclusions(p, {0, 1}));
     p.missing = {true};
-    p.exclusive = exclusive_groups(p);
+    p.exclusive = exclusive_groups(p, knowledge());
     CHECK(keeps_exclusions(p, {0, 1}));
 }
 

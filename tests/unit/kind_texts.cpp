@@ -77,9 +77,9 @@ bool told_apart(const std::string& kind, const std::string& food) {
 
 // Kinds that only the program asks for have texts about lists and knives.
 bool is_asked_for(const Kind& kind) {
-    static const std::set<std::string> inner{
-        "fresh",      "garden", "gathered", "whole-dry", "blanch-first", "no-knife", "no-named-sort", "bites", "sulphured-when-dried",
-        "seldom-sold"};
+    static const std::set<std::string> inner{"fresh",      "garden",   "gathered",      "whole-dry", "blanch-first",
+                                             "pot-green",  "no-knife", "no-named-sort", "bites",     "sulphured-when-dried",
+                                             "seldom-sold"};
     return inner.count(kind.id) == 0;
 }
 

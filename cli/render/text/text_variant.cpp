@@ -46,10 +46,7 @@ std::string wants_part(const Variant& v, const Look& look) {
     std::string text, before;
     for (const auto& w : v.wants) {
         const bool again = w.want == before;
-        text += (text.empty() ? ""
-                 : again      ? ", "
-                              : "; ") +
-                (again ? std::string() : w.want + ": ") + met_words(w) + " (" + in_brief(w.reason) + ")";
+        text += (text.empty() ? "" : "; ") + (again ? std::string() : w.want + ": ") + in_brief(w.reason) + ": " + met_words(w);
         before = w.want;
     }
     if (text.empty()) return "";
@@ -57,16 +54,21 @@ std::string wants_part(const Variant& v, const Look& look) {
     return paragraph("Wanted: " + text + "." + (even ? " For better odds ask with --sure 80." : ""), look);
 }
 
+bool is_one_of(const std::vector<std::string>& names, const std::string& name) {
+    return std::find(names.begin(), names.end(), name) != names.end();
+}
+
 // Foods that ask something new to be minded: what it is stands first below.
 std::string new_to_mind(const Variant& v, const VariantPage& page) {
     std::string out;
-    std::vector<std::string> foods;
+    std::vector<std::string> foods, known;
+    for (const auto& line : page.base.lines) known.push_back(line.name);
     if (!v.new_allergens.empty()) out += bullet("Brings a new allergen: " + listed(v.new_allergens) + ".", page.look);
     for (const auto& c : v.new_cautions)
         for (const auto& said : c.reason.foods)
-            if (std::string food = said.substr(0, said.find(" (")); std::find(foods.begin(), foods.end(), food) == foods.end())
+            if (std::string food = said.substr(0, said.find(" (")); !is_one_of(foods, food) && !is_one_of(known, food))
                 foods.push_back(std::move(food));
-    return out + (foods.empty() ? "" : bullet("New to mind, told below: " + listed(foods) + ".", page.look));
+    return out + (foods.empty() ? "" : bullet("New in it, and told of below: " + listed(foods) + ".", page.look));
 }
 
 // Edits that have the same reason and nothing else to tell stand together.

@@ -32,7 +32,8 @@ public:
 
     const StockNamer& namer() const { return namer_; }
 
-    void have(const std::string& id, std::optional<double> grams, const std::string& where, std::string_view written) {
+    void have(const std::string& id, std::optional<double> grams, const std::string& where, std::string_view written,
+              std::optional<double> at_most = {}) {
         if (contains(missing_forms_, id) && same_form(fold(written), missing_as_[id])) return contradicts(id, where);
         if (contains(by_word_, id)) {  // a food by its own name says more than its kind
             std::erase(by_word_, id);
@@ -46,10 +47,12 @@ public:
         }
         for (auto& item : inventory_.items)
             if (item.ingredient == id) {
+                if (item.at_most || at_most)
+                    item.at_most = item.at_most.value_or(item.grams.value_or(0)) + at_most.value_or(grams.value_or(0));
                 item.grams = item.grams && grams ? std::optional(*item.grams + *grams) : std::nullopt;
                 return say_of(item);
             }
-        inventory_.items.push_back({id, grams});
+        inventory_.items.push_back({id, grams, {}, {}, at_most});
         say_of(inventory_.items.back());
     }
 
@@ -72,8 +75,9 @@ public:
         for (const auto& told : read.line.declared)
             if (!contains(holds, told)) holds.push_back(told);
         const bool weighed = is_weight(read.line.written) || tells_weight(written);  // "1 bag spinach (200 g)": 200 g are in the bag
-        const double grams = read.line.grams.mid / (weighed ? 1 : edible_share(ingredient));
-        have(read.line.ingredient, grams, read.where, written);
+        const double trimmed = weighed ? 1 : edible_share(ingredient), grams = read.line.grams.mid / trimmed;
+        const auto at_most = weighed ? std::nullopt : std::optional(read.line.grams.high / trimmed);
+        have(read.line.ingredient, grams, read.where, written, at_most);
         told(written, read.where, make_reason(ReasonKind::stock_weight, {{"as bought", {}, grams, "g"}}, {ingredient.names.front()}));
     }
 

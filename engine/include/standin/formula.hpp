@@ -85,6 +85,7 @@ struct InventoryItem {
     std::optional<double> grams;       ///< absent: plenty
     std::vector<Declared> declared{};  ///< allergens that the list says it holds, or may: "may contain nuts"
     std::vector<Reason> told{};        ///< what is told of it wherever it goes in: of raw milk
+    std::optional<double> at_most{};   ///< where nobody weighed it, a bunch, three pods: it may be so much
 };
 
 /// One line of a list as it was understood.

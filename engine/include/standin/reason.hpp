@@ -54,6 +54,7 @@ enum class ReasonKind {
     scaled_to_list,       ///< up to the end of this much of `foods`
     scaled_to_meat,       ///< this much of `foods` where so much was asked
     presumed_there,       ///< `foods` are not on the list
+    taken_for_enough,     ///< nobody weighed `foods`; figure: the guess, and what the formula takes, as bought
     presumed_missing,     ///< the first of `foods` is not on the list, the others are
     all_that_is_there,    ///< "nothing else" was said, and `foods` taken to be there all the same
     only_the_list,        ///< nothing comes in but what the list names

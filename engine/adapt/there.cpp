@@ -1,0 +1,47 @@
+#include "adapt/there.hpp"
+
+#include <algorithm>
+#include <vector>
+
+#include "models/as_bought.hpp"
+
+namespace standin {
+namespace {
+
+constexpr double hardly_short = 0.93;  // of a line: so much less of a leaf is no gap to be filled; judgement
+
+// Salt is salt, and where meat or fat is short the batch is smaller.
+bool weighed_to_the_gram(const Ingredient& food) {
+    return food.meat || food.roles.front() == Role::salt || food.roles.front() == Role::fat;
+}
+
+}  // namespace
+
+std::map<std::string, double> take_what_is_there(Problem& problem, const Stock& stock, const Knowledge& knowledge) {
+    const auto& lines = problem.formula.lines;
+    std::map<std::string, double> left;
+    std::vector<std::size_t> order(lines.size());
+    for (std::size_t l = 0; l < order.size(); ++l) order[l] = l;
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return lines[a].keep > lines[b].keep; });
+    problem.start.resize(lines.size());
+    problem.missing.resize(lines.size());
+    problem.excluded.resize(lines.size());
+    for (const auto l : order) {
+        const Line& line = lines[l];
+        const Ingredient& food = *knowledge.ingredient(line.ingredient);
+        const Offer offer = stock.offer(food);
+        double grams = offer.on_hand ? line.grams.mid : 0;
+        if (offer.on_hand && offer.grams) {
+            const double bought = bought_per_gram(line, knowledge);
+            double& rest = left.try_emplace(line.ingredient, *offer.grams).first->second;
+            grams = std::min(grams, rest / bought);
+            rest = std::max(0.0, rest - grams * bought);
+        }
+        problem.start[l] = grams;
+        problem.missing[l] = grams < (weighed_to_the_gram(food) ? 1 : hardly_short) * line.grams.mid;
+        problem.excluded[l] = offer.excluded;
+    }
+    return left;
+}
+
+}  // namespace standin
