@@ -5,6 +5,7 @@
 #include "adapt/food_price.hpp"
 #include "adapt/variant.hpp"
 #include "knowledge/kinds.hpp"
+#include "substitute/dose.hpp"
 #include "substitute/stand_ins.hpp"
 
 namespace standin {
@@ -67,6 +68,23 @@ private:
     FoodPrice price_;
 };
 
+// Cabbage for spinach stands in for the leaf and brings none of its green: that is as good as gone.
+bool hardly_made_up_for(const Line& line, const Variant& variant, const Context& context) {
+    constexpr double hardly = 0.25;  // of its dose; judgement
+    const Role role = context.knowledge().ingredient(line.ingredient)->roles.front();
+    const double asked = dose_of(context.nominal().unit(line), role) * line.grams.mid;
+    double brought = 0;
+    bool any = false;
+    for (const auto& edit : variant.edits) {
+        if (edit.line != line.ingredient || (edit.kind != EditKind::replace && edit.kind != EditKind::split)) continue;
+        Line food;
+        food.ingredient = edit.with;
+        brought += dose_of(context.nominal().unit(food), role) * edit.grams_after;
+        any = true;
+    }
+    return any && role == Role::green && brought < hardly * asked;
+}
+
 }  // namespace
 
 std::vector<Reason> from_a_shop(const Variant& first, const Formula& formula, const Stock& stock, const SwapGraph& graph,
@@ -79,7 +97,8 @@ std::vector<Reason> from_a_shop(const Variant& first, const Formula& formula, co
         const std::string& id = formula.lines[l].ingredient;
         const bool gone = stock.says_missing(id) || stock.offer(*context.knowledge().ingredient(id)).excluded;
         const auto leaves_out = [&](const Edit& e) { return e.kind == EditKind::omit && e.line == id; };
-        if (!gone || std::none_of(first.edits.begin(), first.edits.end(), leaves_out)) continue;
+        const bool lost = std::any_of(first.edits.begin(), first.edits.end(), leaves_out);
+        if (!gone || (!lost && !hardly_made_up_for(formula.lines[l], first, context))) continue;
         if (auto reason = shopping.for_line(l)) all.push_back(std::move(*reason));
     }
     return all;

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "adapt/explain.hpp"
+#include "adapt/variant.hpp"
 #include "knowledge/kinds.hpp"
 #include "substitute/dose.hpp"
 #include "substitute/stand_ins.hpp"
@@ -32,7 +33,8 @@ std::vector<Figure> at_the_plate(const Formula& base, double lost_mmol_kg, const
 
 namespace {
 
-constexpr double worth_saying = 1;  // noticeable differences
+constexpr double worth_saying = 1;   // noticeable differences
+constexpr double noticeable = 0.75;  // what is called noticeably weaker
 
 // Who has no chile has pepper, ginger or horseradish: half of what a kilo takes at the most.
 void as_bite(std::vector<Reason>& all, const Distance& distance, const Compared& c, const Stock& stock, const Context& context) {
@@ -54,6 +56,33 @@ void as_bite(std::vector<Reason>& all, const Distance& distance, const Compared&
     if (!reason.figures.empty()) all.push_back(std::move(reason));
 }
 
+// Garlic chives for ramps leave it weak of garlic; who has garlic adds some.
+void as_allium(std::vector<Reason>& all, const Distance& distance, const Compared& c, const Stock& stock, const Context& context) {
+    const auto residuals = distance.residuals(c.variant, c.after);
+    const auto alliums = std::find_if(residuals.begin(), residuals.end(), [](const Residual& r) { return r.what == "alliums"; });
+    if (alliums == residuals.end() || -alliums->value < noticeable) return;
+    const double lost = c.base[Amount::dose_allium] - c.variant[Amount::dose_allium];
+    const Ingredient* best = nullptr;
+    double strongest = 0;
+    for (const auto& food : context.knowledge().records().ingredients) {
+        if (food.roles.front() != Role::allium || !stock.names(food.id) || !stock.offer(food).on_hand) continue;
+        Line line;
+        line.ingredient = food.id;
+        const double strength = context.nominal().unit(line)[Amount::dose_allium];
+        if (strength > strongest) {
+            best = &food;
+            strongest = strength;
+        }
+    }
+    if (!best || lost <= 0) return;
+    // Raw garlic is sharper than the leaf it makes up for: the first spoon, not all of it.
+    constexpr double first_spoon = 0.003;  // of the batch; judgement
+    const double grams = std::min(lost / strongest, first_spoon * c.variant[Amount::mass]);
+    Reason reason =
+        make_reason(ReasonKind::comes_back_as_allium, {{"more", std::nullopt, kitchen_grams(grams, false), "g"}}, {best->names.front()});
+    all.push_back(std::move(reason));
+}
+
 }  // namespace
 
 std::vector<Reason> what_gives_back(const Formula& base, const Distance& distance, const Compared& c, const SwapGraph& graph,
@@ -61,6 +90,7 @@ std::vector<Reason> what_gives_back(const Formula& base, const Distance& distanc
     constexpr double zesty = 2, hardly_sour = 0.15;
     std::vector<Reason> all;
     as_bite(all, distance, c, stock, context);
+    as_allium(all, distance, c, stock, context);
     const double before = c.before.properties[Property::sourness_mmol_kg], after = c.after.properties[Property::sourness_mmol_kg];
     const double lost = (before - after) / std::max(distance.step(Property::sourness_mmol_kg), 1e-9);
     // Acid that is not to be had is not brushed on either.

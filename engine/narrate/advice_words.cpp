@@ -141,6 +141,9 @@ std::string advice_words(const Reason& r, Units units) {
             return want(r);
         case ReasonKind::comes_back_as_aroma:
             return "Some of the sharpness comes back as aroma, without acid in the mass: " + listed(r.foods) + ", 2-4 g to the kilogram.";
+        case ReasonKind::comes_back_as_allium:
+            return "Some of the garlic and onion comes back with " + weight_in(r.figures.front().after, units) + " " + listed(r.foods) +
+                   " more, which you have: taste a fried patty.";
         case ReasonKind::comes_back_as_bite:
             return comes_back_as_bite(r, units);
         case ReasonKind::salt_would_bind:

@@ -81,4 +81,17 @@ TEST_CASE("as cooks do: nobody makes it greener with red chile") {
             for (const char* red : {"guajillo", "ancho", "kashmiri-chile-powder", "mirasol", "paprika"}) CHECK(edit.with != red);
 }
 
+TEST_CASE("as cooks do: what garlic and what leaf is missing is told, with what brings it back") {
+    const auto weak = first_for(
+        "Hedge (invented)\n2000 g pork shoulder\n400 g pork backfat\n40 g salt\n80 g ramsons\n"
+        "200 g nettles, blanched, squeezed\n",
+        "garlic 5 heads\ngarlic chives 4 bunches\nnettles plenty\nno ramsons\n");
+    REQUIRE(grams_in(weak, "garlic-chives") > 0);
+    CHECK(std::any_of(weak.gives_back.begin(), weak.gives_back.end(), [](const Reason& r) {
+        return r.kind == ReasonKind::comes_back_as_allium && r.figures.front().after > 1 && r.figures.front().after < 40;
+    }));
+    const auto pale = answer_to(mass + "200 g spinach, blanched, squeezed\n", "white cabbage 1 head\nnothing else\nno spinach\n");
+    CHECK(std::any_of(pale.would_give.begin(), pale.would_give.end(), [](const Reason& r) { return r.about == "spinach"; }));
+}
+
 }  // namespace as_cooks_do_test

@@ -49,36 +49,37 @@ enum class ReasonKind {
     keeps_green,   ///< hours of rest; further figures: what would keep it longer
 
     // What `adapt` answers.
-    want,                 ///< `about` as asked; the property before and after, then what it was to be and the slack
-    scaled_as_asked,      ///< to this much meat; the share of the batch last
-    scaled_to_list,       ///< up to the end of this much of `foods`
-    scaled_to_meat,       ///< this much of `foods` where so much was asked
-    presumed_there,       ///< `foods` are not on the list
-    taken_for_enough,     ///< nobody weighed `foods`; figure: the guess, and what the formula takes, as bought
-    presumed_missing,     ///< the first of `foods` is not on the list, the others are
-    all_that_is_there,    ///< "nothing else" was said, and `foods` taken to be there all the same
-    only_the_list,        ///< nothing comes in but what the list names
-    comes_back_as_aroma,  ///< sharpness from `foods`, so much in a kilo
-    comes_back_as_bite,   ///< heat without chile; a figure for each food, grams in a kilo
-    salt_would_bind,      ///< so little salt that nothing else binds as well; figures: salt, the salt to add, bind and cook loss with it
-    part_way,             ///< the whole of what was asked would be another sausage: this goes as far as it stays this one
-    by_making,            ///< nothing is weighed anew: the making alone goes most of the way
-    comes_back_outside,   ///< sharpness, with acid that is not in the mass
-    demand,               ///< one of the demands that cannot all be met: `about` as the maker put it
-    short_of,             ///< the list is one; figures: each line that is short, what is there against what is asked
-    giving_up,            ///< the demand `about`
-    more_on_hand,         ///< of what is short; the figure is the size of the batch that the meat makes
-    so_much_on_hand,      ///< of `foods`, in place of what there is
-    said,                 ///< in the words of `note` alone
-    not_known_here,       ///< on hand, and set aside
-    no_new_allergens,     ///< none that is not in the formula may come in
-    within_reach,         ///< how near the want `about` can be come to; figures: now, asked for, alone, beside; `role`: where it is met
-    stopped_before,       ///< the search was stopped before it found a plan
-    none_within_limits,   ///< no plan meets every want
-    nothing_to_taste,     ///< giving up the want `about`: the batch has none of the first of `foods`
-    giving_up_one,        ///< of the demands
-    weight_for_weight,    ///< the maker's own idea, unbalanced: `foods` for each other; `note` is the verdict
-    weighing_it_apart,    ///< in a formula of the maker's own
+    want,                  ///< `about` as asked; the property before and after, then what it was to be and the slack
+    scaled_as_asked,       ///< to this much meat; the share of the batch last
+    scaled_to_list,        ///< up to the end of this much of `foods`
+    scaled_to_meat,        ///< this much of `foods` where so much was asked
+    presumed_there,        ///< `foods` are not on the list
+    taken_for_enough,      ///< nobody weighed `foods`; figure: the guess, and what the formula takes, as bought
+    presumed_missing,      ///< the first of `foods` is not on the list, the others are
+    all_that_is_there,     ///< "nothing else" was said, and `foods` taken to be there all the same
+    only_the_list,         ///< nothing comes in but what the list names
+    comes_back_as_aroma,   ///< sharpness from `foods`, so much in a kilo
+    comes_back_as_allium,  ///< garlic and onion, with so much of `foods` that is on hand
+    comes_back_as_bite,    ///< heat without chile; a figure for each food, grams in a kilo
+    salt_would_bind,       ///< so little salt that nothing else binds as well; figures: salt, the salt to add, bind and cook loss with it
+    part_way,              ///< the whole of what was asked would be another sausage: this goes as far as it stays this one
+    by_making,             ///< nothing is weighed anew: the making alone goes most of the way
+    comes_back_outside,    ///< sharpness, with acid that is not in the mass
+    demand,                ///< one of the demands that cannot all be met: `about` as the maker put it
+    short_of,              ///< the list is one; figures: each line that is short, what is there against what is asked
+    giving_up,             ///< the demand `about`
+    more_on_hand,          ///< of what is short; the figure is the size of the batch that the meat makes
+    so_much_on_hand,       ///< of `foods`, in place of what there is
+    said,                  ///< in the words of `note` alone
+    not_known_here,        ///< on hand, and set aside
+    no_new_allergens,      ///< none that is not in the formula may come in
+    within_reach,          ///< how near the want `about` can be come to; figures: now, asked for, alone, beside; `role`: where it is met
+    stopped_before,        ///< the search was stopped before it found a plan
+    none_within_limits,    ///< no plan meets every want
+    nothing_to_taste,      ///< giving up the want `about`: the batch has none of the first of `foods`
+    giving_up_one,         ///< of the demands
+    weight_for_weight,     ///< the maker's own idea, unbalanced: `foods` for each other; `note` is the verdict
+    weighing_it_apart,     ///< in a formula of the maker's own
 
     // What to do about the making that is no figure of it.
     without_casing,  ///< `foods` are the casings, `about` the word that leaves them out
