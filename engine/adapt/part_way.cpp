@@ -43,9 +43,15 @@ bool goes_too_far(const AdaptAnswer& answer, const std::vector<Goal>& goals, con
 void put_part_way_first(AdaptAnswer& answer, AdaptAnswer gentle, std::size_t top, const Context& context) {
     if (gentle.variants.empty()) return;
     Variant first = std::move(gentle.variants.front());
-    const bool nearer = first.distance <= context.constant("advice.part-way.nearer") * answer.variants.front().distance;
-    if (!nearer || meets_all(first) || !goes_far_enough(first, context.constant("advice.part-way.least"))) return;
-    first.gives_back.insert(first.gives_back.begin(), make_reason(ReasonKind::part_way));
+    const Variant& whole = answer.variants.front();
+    const bool nearer = first.distance <= context.constant("advice.part-way.nearer") * whole.distance;
+    const bool far_enough = goes_far_enough(first, context.constant("advice.part-way.least"));
+    // Who asks for a green one of a red garden has a sausage first, and is told that it is not green.
+    const bool is_one = whole.nearness == Nearness::no_longer && first.nearness != Nearness::no_longer;
+    if (!nearer || meets_all(first) || !(far_enough || is_one)) return;
+    Reason told = make_reason(ReasonKind::part_way);
+    if (!far_enough) told.role = "hardly";
+    first.gives_back.insert(first.gives_back.begin(), std::move(told));
     answer.would_give = std::move(gentle.would_give);
     put_first(answer, std::move(first), top);
     answer.plans_visited += gentle.plans_visited;

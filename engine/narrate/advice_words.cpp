@@ -149,6 +149,8 @@ std::string advice_words(const Reason& r, Units units) {
         case ReasonKind::salt_would_bind:
             return salt_would_bind(r, units);
         case ReasonKind::part_way:
+            if (r.role == "hardly")
+                return "Hardly any of the way: with what is there all of it would cost the sausage itself, as told next.";
             return "Part of the way, and still near your sausage: who wants all of it has another one, told next.";
         case ReasonKind::by_making:
             return "Nothing to buy or weigh: this goes most of the way. Try it first, fry a little, and take the next where it is not "

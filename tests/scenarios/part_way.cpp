@@ -89,4 +89,19 @@ TEST_CASE("leaner: a mass of nothing but fat cuts gets lean, and the back fat go
     for (const auto& v : asked(fat_cuts, "", {"leaner"}).variants) CHECK(grams_in(v, "pork-liver") == 0);
 }
 
+TEST_CASE("part way: a want that the list cannot serve does not throw out what the list has") {
+    const auto answer = asked(
+        "Sharp (invented)\n2000 g pork shoulder\n300 g pork backfat\n200 g mustard greens, blanched\n80 g chives\n"
+        "50 g jalapeño\n70 g sunflower seeds, toasted\n50 g sherry vinegar\n38 g salt\n",
+        "chinese broccoli 400 g\ngarlic chives 200 g\nfresno 100 g\nblack vinegar\npeanuts 300 g\npea shoots 200 g\n"
+        "no mustard greens\nno chives\nno jalapeño\nno sunflower seeds\nno sherry vinegar\n",
+        {"greener"});
+    REQUIRE_FALSE(answer.variants.empty());
+    const Variant& first = answer.variants.front();
+    CHECK(first.nearness != Nearness::no_longer);
+    for (const auto& edit : first.edits) CHECK(edit.kind != EditKind::omit);
+    for (const char* food : {"fresno", "peanut", "black-vinegar"}) CHECK(grams_in(first, food) > 0);
+    CHECK(std::any_of(first.gives_back.begin(), first.gives_back.end(), [](const Reason& r) { return r.kind == ReasonKind::part_way; }));
+}
+
 }  // namespace part_way_test
