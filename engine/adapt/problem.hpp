@@ -103,6 +103,9 @@ struct Problem {
 /// The goals as limits: conditions as they are, words at their target less the slack within which they count as met.
 std::vector<Goal> hard_goals(const Distance& distance);
 
+/// The same with what is bounded on both sides kept off both bounds; nothing where no property is.
+std::optional<std::vector<Goal>> well_within(const std::vector<Goal>& hard);
+
 /// Everything that may be done about `formula`, with every goal as a hard limit. Lines marked keep have no moves.
 Problem make_problem(const Formula& formula, const Stock& stock, const SwapGraph& graph, const Distance& distance, const Context& context,
                      Leeway leeway = Leeway::usual);

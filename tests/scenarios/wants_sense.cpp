@@ -188,4 +188,17 @@ TEST_CASE("wants: where too little of a chile is on hand, how much would do is s
     CHECK(serrano->grams.mid <= 1.2 * more->figures.front().after);
 }
 
+TEST_CASE("wants: between two bounds the answer keeps off both") {
+    const auto read = expect(
+        engine().read_formula("Red (invented)\n2000 g pork shoulder\n40 g ancho, ground\n4 g cayenne\n34 g salt\n" + careful, "formula"));
+    AdaptRequest request;
+    request.wants = {"heat>=2", "heat<=3"};
+    const auto answer = expect(engine().adapt(read, request));
+    REQUIRE_FALSE(answer.variants.empty());
+    const double heat = answer.variants.front().prediction.properties[Property::heat_mg_kg].mid;
+    CHECK(heat > 2.15);
+    CHECK(heat < 2.85);
+    CHECK(met(answer.variants.front()));
+}
+
 }  // namespace wants_sense_test
