@@ -102,6 +102,7 @@ std::string presumed_sentence(const AdaptAnswer& a, const Engine& engine) {
     for (const auto& one : a.presumed) {
         if (one.matters && !one.says.empty())
             text += (text.empty() ? "" : " ") + capital(one.says) + (one.add.empty() ? "." : " (if not, add `" + one.add + "`).");
+        else if (one.reason.kind == ReasonKind::taken_for_enough) text += (text.empty() ? "" : " ") + capital(one.says) + ".";
         else if (!one.ingredient.empty()) (one.on_hand ? there : missing).push_back(engine.name_of(one.ingredient));
     }
     if (!missing.empty()) text += (text.empty() ? "" : " ") + ("Taken to be missing: " + listed(missing)) + ".";

@@ -133,7 +133,7 @@ private:
 
     // Care with the leaves costs nothing and comes before anything is bought.
     Problem make_careful_problem(Leeway leeway = Leeway::usual) const {
-        const Care care = prepared_with_care(formula_, distance_, context_);
+        const Care care = prepared_with_care(formula_, distance_, stock_, context_);
         Problem problem = make_problem(care.formula, stock_, graph_, distance_, context_, leeway);
         for (auto& way : problem.processes) way.changes.insert(way.changes.begin(), care.done.begin(), care.done.end());
         return problem;

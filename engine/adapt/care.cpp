@@ -22,8 +22,8 @@ constexpr double enough = 0.12;  // noticeable differences: a hand's turn costs 
 
 class CarefulHands {
 public:
-    CarefulHands(const Formula& formula, const Distance& distance, const Context& context)
-        : care_{formula, {}}, distance_(distance), context_(context), knowledge_(context.knowledge()) {}
+    CarefulHands(const Formula& formula, const Distance& distance, const Stock& stock, const Context& context)
+        : care_{formula, {}}, distance_(distance), stock_(stock), context_(context), knowledge_(context.knowledge()) {}
 
     Care all() && {
         try_on(ReasonKind::short_blanch, [&](Line& line) { return shorten_blanch(line); });
@@ -45,7 +45,8 @@ private:
         reason.about = about;
         longest_ = 0;
         for (auto& line : better.lines)
-            if (!line.keep && change(line)) reason.foods.push_back(knowledge_.ingredient(line.ingredient)->names.front());
+            if (!line.keep && stock_.offer(*knowledge_.ingredient(line.ingredient)).on_hand && change(line))
+                reason.foods.push_back(knowledge_.ingredient(line.ingredient)->names.front());
         if (reason.foods.empty() || !brings_nearer(better)) return;
         if (kind == ReasonKind::short_blanch) reason.figures = {{"blanch", longest_, long_enough_min, "min"}};
         care_.formula = std::move(better);
@@ -157,6 +158,7 @@ private:
 
     Care care_;
     const Distance& distance_;
+    const Stock& stock_;
     const Context& context_;
     const Knowledge& knowledge_;
     double longest_ = 0;  // minutes
@@ -164,8 +166,8 @@ private:
 
 }  // namespace
 
-Care prepared_with_care(const Formula& formula, const Distance& distance, const Context& context) {
-    return CarefulHands(formula, distance, context).all();
+Care prepared_with_care(const Formula& formula, const Distance& distance, const Stock& stock, const Context& context) {
+    return CarefulHands(formula, distance, stock, context).all();
 }
 
 }  // namespace standin

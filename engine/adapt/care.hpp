@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "adapt/distance.hpp"
+#include "substitute/stock.hpp"
 
 namespace standin {
 
@@ -12,7 +13,7 @@ struct Care {
     std::vector<Reason> done;  ///< what that takes, in the order of the work
 };
 
-/// Only what brings a want nearer by enough to be told; kept lines stay as they are.
-Care prepared_with_care(const Formula& formula, const Distance& distance, const Context& context);
+/// Of what is on hand, only what brings a want nearer by enough to be told; kept lines stay as they are.
+Care prepared_with_care(const Formula& formula, const Distance& distance, const Stock& stock, const Context& context);
 
 }  // namespace standin

@@ -33,10 +33,14 @@ std::optional<Edit> cook_through(Formula& formula, const Prediction& base, const
                 std::move(why));
 }
 
-Edit without_beside(const Formula& formula, const std::string& written, const std::string& word) {
+Edit without_beside(const Formula& formula, const std::string& written, const std::string& word, const Stock& stock) {
     Reason does = make_reason(ReasonKind::without_casing, {}, {written});
     for (const auto& beside : formula.beside)
         if (beside.written == written && !is_casing(beside)) does.role = "food";
+    if (does.role.empty() && !stock.casings().empty()) {
+        does.role = "another";
+        does.foods.push_back(stock.casings().front().written);
+    }
     Reason why = does;
     why.about = word;
     return told(does, std::move(why));
@@ -45,7 +49,7 @@ Edit without_beside(const Formula& formula, const std::string& written, const st
 std::vector<Edit> without_all_beside(const Formula& formula, const Stock& stock) {
     std::vector<Edit> edits;
     for (const auto& word : stock.excluded())
-        for (const auto& written : word.casings) edits.push_back(without_beside(formula, written, word.word));
+        for (const auto& written : word.casings) edits.push_back(without_beside(formula, written, word.word, stock));
     return edits;
 }
 

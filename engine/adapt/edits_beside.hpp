@@ -14,7 +14,7 @@ namespace standin {
 std::optional<Edit> cook_through(Formula& formula, const Prediction& base, const Context& context);
 
 /// The mass made up without what stands beside it, as written, that `word` excludes: a casing, a food for the pan or the coat.
-Edit without_beside(const Formula& formula, const std::string& written, const std::string& word);
+Edit without_beside(const Formula& formula, const std::string& written, const std::string& word, const Stock& stock);
 
 /// The same of everything beside the mass that `stock` leaves out.
 std::vector<Edit> without_all_beside(const Formula& formula, const Stock& stock);

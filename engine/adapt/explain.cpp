@@ -148,12 +148,14 @@ private:
 
     Figure loose_water() const { return {"loose water", 100 * c_.bind_before.loose_water, 100 * c_.bind_after.loose_water, "g in 100 g"}; }
 
-    // Whether the line goes up while the whole goes down: it makes up for a part of what others took along.
+    // Whether the line goes up while the whole goes down, making up for a part of what others took along; or down while others bring more.
     bool against(const PlainEdit& edit, Property property) const {
-        return edit.after > edit.before && c_.after.properties[property] < c_.before.properties[property];
+        const double moved = c_.after.properties[property] - c_.before.properties[property];
+        return (edit.after > edit.before && moved < 0) || (edit.after < edit.before && moved > 0);
     }
 
     Reason for_its_part(const PlainEdit& edit, Role role) const {
+        if (edit.after < edit.before) return make_reason(ReasonKind::makes_room);
         const double more = dose_of(context_.nominal().unit(problem_.formula.lines[edit.line]), role) * (edit.after - edit.before);
         return {ReasonKind::addition, std::string(word(role)), {{"brings", {}, more, std::string(dose_unit(role))}}, {}, {}, {}};
     }
@@ -181,7 +183,7 @@ private:
         const bool bite = wants(Property::firmness) || wants(Property::bind);
         const bool leaner = c_.after.properties[Property::fat_pct] < c_.before.properties[Property::fat_pct];
         const bool firmer = c_.after.properties[Property::firmness] > c_.before.properties[Property::firmness];
-        if (!(bite && leaner && firmer)) return {};
+        if (!bite || leaner != firmer) return {};
         why.role = "firmness";
         return why;
     }

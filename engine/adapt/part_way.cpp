@@ -47,7 +47,8 @@ void put_part_way_first(AdaptAnswer& answer, AdaptAnswer gentle, std::size_t top
     const bool nearer = first.distance <= context.constant("advice.part-way.nearer") * whole.distance;
     const bool far_enough = goes_far_enough(first, context.constant("advice.part-way.least"));
     // Who asks for a green one of a red garden has a sausage first, and is told that it is not green.
-    const bool is_one = whole.nearness == Nearness::no_longer && first.nearness != Nearness::no_longer;
+    const double hopeless = context.constant("advice.part-way.hopeless");
+    const bool is_one = whole.distance > hopeless && first.distance <= hopeless;
     if (!nearer || meets_all(first) || !(far_enough || is_one)) return;
     Reason told = make_reason(ReasonKind::part_way);
     if (!far_enough) told.role = "hardly";

@@ -154,9 +154,12 @@ private:
         return std::any_of(lines().begin(), lines().end(), [&](const Line& line) { return contains(ingredient(line).roles, role); });
     }
 
+    // What pours makes no mass richer by itself: of oil more is no substitute for fat with body.
+    bool is_oil(const Line& line) const { return ingredient(line).roles.front() == Role::fat && ingredient(line).tissue == Tissue::liquid; }
+
     bool has_main_line_of(Role role) const {
         return std::any_of(lines().begin(), lines().end(),
-                           [&](const Line& line) { return ingredient(line).roles.front() == role && !line.keep; });
+                           [&](const Line& line) { return ingredient(line).roles.front() == role && !line.keep && !is_oil(line); });
     }
 
     double room_for_more(std::size_t l) const {
@@ -172,10 +175,10 @@ private:
         return asked_.change.count(Role::acid) > 0 && unit(lines()[l])[Amount::titratable] * lines()[l].grams.mid > share * base_acid_;
     }
 
-    bool is_green(const Ingredient& food) {
-        Line plain;
-        plain.ingredient = food.id;
-        return dose_of(unit(plain), Role::green) > 0;
+    // Who wants it looser takes of the binder that is in it before he makes it fatter.
+    bool beside_own_binder(Role role) const {
+        return (role == Role::fat || role == Role::lean) && any_asks(distance_.goals(), Property::bind, Goal::Kind::at_most) &&
+               has_main_line_of(Role::binder);
     }
 
     void change_line(std::size_t l) {
@@ -190,7 +193,10 @@ private:
         const bool plain_water = role == Role::liquid && unit(line)[Amount::titratable] <= 0 && unit(line)[Amount::alcohol] <= 0;
         const bool trim = follows, easy = role == Role::salt || plain_water;
         const bool asked_for = asked_.by_goal.count(role) > 0 || (wanted && asked_.change.count(role) == 0);
-        const double price = context_.constant(follows ? "advice.price.trim" : asked_for ? "advice.price.lever" : "advice.price.change");
+        const double price = context_.constant(follows     ? "advice.price.trim"
+                                               : asked_for ? "advice.price.lever"
+                                                           : "advice.price.change") +
+                             (beside_own_binder(role) ? context_.constant("advice.price.lever") : 0.0);
         const double least =
             std::max(context_.constant("advice.trim.least") * line.grams.mid, follows ? context_.constant("advice.trim.least_grams") : 0.0);
         const auto offer = [&](MoveKind kind, double most) {
@@ -222,8 +228,9 @@ private:
                                                    : leaf  ? twice_more
                                                            : raise_share,
                                                    asked);
+        const double oil = is_oil(line) ? std::max(0.0, most_oil * base_mass_ - line.grams.mid) : base_mass_;
         offer(MoveKind::raise,
-              std::min({line.grams.mid * share, room_for_more(l), is_meat(l) ? base_mass_ : most_of_batch(role) * base_mass_}));
+              std::min({line.grams.mid * share, room_for_more(l), is_meat(l) ? base_mass_ : most_of_batch(role) * base_mass_, oil}));
     }
 
     // For the sake of the whole mass no more than half of the leaves, the sour, the wine and the fat is given up: they are what it is.
@@ -255,7 +262,7 @@ private:
         bool from_tap = false;
         const auto may_use = [&](const Ingredient& i) {
             if (hard_grain(i, knowledge_) && !stock_.names(i.id)) return false;
-            if (by_colour && !is_green(i)) return false;
+            if (by_colour && !brings_green(i, context_)) return false;
             if (!problem_.missing[l] && !serves_fat_want(problem_.formula, l, i, distance_, context_)) return false;
             return (stock_.can_bring(i) || (from_tap && i.id == "water" && stock_.leaves_in(i))) && stock_.may_stand_in(i, line) &&
                    (problem_.missing[l] || (!price_.brings_a_beast(i) && !cured(i, context_)));

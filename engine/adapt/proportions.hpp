@@ -9,6 +9,7 @@ inline constexpr double most_of_paste = 0.25;    // a green, vegetable or nut
 inline constexpr double most_of_leaves = 0.4;    // all leaves together, as weighed; judgement
 inline constexpr double most_of_binder = 0.035;  // also the usual legal cap
 inline constexpr double most_of_acid = 0.04;
+inline constexpr double most_oil = 0.07;        // in all, where more of it is wanted: what is not bound weeps
 inline constexpr double most_of_liquid = 0.03;  // of wine, stock, milk on top of what there is
 inline constexpr double raise_share = 0.6;      // of a line
 inline constexpr double dose_slack = 1.3;       // over the equal dose

@@ -1,5 +1,7 @@
 #include "adapt/red_hides_green.hpp"
 
+#include "substitute/dose.hpp"
+
 namespace standin {
 
 bool hides_green(const Formula& formula, std::size_t line, const Distance& distance, const Context& context) {
@@ -13,6 +15,12 @@ bool hides_green(const Formula& formula, std::size_t line, const Distance& dista
     const State state = context.nominal().models().state(less, context.nominal().process(formula.process));
     const double rise = state.properties[Property::greenness] - distance.base().properties[Property::greenness];
     return rise > clearly * distance.unit(Property::greenness);
+}
+
+bool brings_green(const Ingredient& food, const Context& context) {
+    Line plain;
+    plain.ingredient = food.id;
+    return dose_of(context.nominal().unit(plain), Role::green) > 0;
 }
 
 }  // namespace standin

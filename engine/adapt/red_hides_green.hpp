@@ -9,4 +9,7 @@ namespace standin {
 /// bought.
 bool hides_green(const Formula& formula, std::size_t line, const Distance& distance, const Context& context);
 
+/// Whether a food has leaf pigment of its own.
+bool brings_green(const Ingredient& food, const Context& context);
+
 }  // namespace standin

@@ -31,6 +31,23 @@ void leave_out_hopeless(std::vector<Variant>& variants) {
     std::erase_if(variants, [](const Variant& v) { return v.nearness == Nearness::no_longer; });
 }
 
+double chance_of(const Variant& v) {
+    double least = 1;
+    for (const auto& want : v.wants) least = std::min(least, want.chance);
+    return least;
+}
+
+// Of two that lie as good as equally near the one that does what was asked for sure goes first.
+void surer_first(std::vector<Variant>& variants) {
+    constexpr double equally_near = 0.1, clearly_surer = 0.25;  // noticeable differences, share of the draws; judgement
+    for (std::size_t i = 1; i < variants.size(); ++i)
+        for (std::size_t k = i; k > 0; --k) {
+            const bool tied = variants[k].distance - variants[k - 1].distance <= equally_near;
+            if (!tied || chance_of(variants[k]) < chance_of(variants[k - 1]) + clearly_surer) break;
+            std::swap(variants[k], variants[k - 1]);
+        }
+}
+
 // What is as it should be is left alone: further ways are no help to anybody.
 void leave_out_further(std::vector<Variant>& variants) {
     if (!variants.empty() && variants.front().edits.empty() && meets_all(variants.front())) variants.resize(1);
@@ -44,6 +61,7 @@ void number(std::vector<Variant>& variants) {
 
 void put_in_order(std::vector<Variant>& variants) {
     std::stable_sort(variants.begin(), variants.end(), [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
+    surer_first(variants);
     if (some_meet_all(variants)) std::erase_if(variants, std::not_fn(meets_all));
     once_each(variants);
     leave_out_hopeless(variants);

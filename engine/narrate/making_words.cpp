@@ -64,6 +64,8 @@ std::string making_said(const Reason& r) {
         case ReasonKind::without_casing:
             if (r.role == "food")
                 return "leave out what stands beside the mass (" + listed(r.foods) + "): take something that holds nothing of it";
+            if (r.role == "another" && r.foods.size() == 2)
+                return "fill your " + r.foods[1] + " in place of the casings (" + r.foods[0] + "); another width takes another filling";
             return "leave out the casings (" + listed(r.foods) + "): form patties, or fill casings that hold nothing of it";
         default:
             return r.note;

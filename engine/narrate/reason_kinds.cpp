@@ -51,6 +51,7 @@ constexpr std::array words_of_kinds = std::to_array<std::string_view>({"stands-i
                                                                        "all-that-is-there",
                                                                        "only-the-list",
                                                                        "comes-back-as-aroma",
+                                                                       "makes-room",
                                                                        "comes-back-as-allium",
                                                                        "comes-back-as-bite",
                                                                        "salt-would-bind",

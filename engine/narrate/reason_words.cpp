@@ -93,12 +93,14 @@ std::string gist(const Reason& r, Units units) {
         case ReasonKind::salt:
             return salt(r, units);
         case ReasonKind::fat:
-            return moved(r, "keeps it as rich as it was", "makes it richer",
+            return moved(r, "keeps it as rich as it was", r.role == "firmness" ? "fat stays soft, lean sets firm" : "makes it richer",
                          r.role == "firmness" ? "lean sets firm, fat stays soft" : "makes it leaner");
         case ReasonKind::green:
             return moved(r, "keeps it as green as it was", "makes it greener", "makes it less green");
         case ReasonKind::drier_paste:
             return "less wet paste, so the meat's protein is less diluted";
+        case ReasonKind::makes_room:
+            return "what comes in for other lines brings it too";
         case ReasonKind::balance:
             return "balances the rest";
         case ReasonKind::binder:

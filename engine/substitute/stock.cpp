@@ -1,6 +1,7 @@
 #include "substitute/stock.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/contains.hpp"
 #include "core/words.hpp"
@@ -40,7 +41,10 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
     stock.knowledge_ = &context.knowledge();
     stock.month_ = context.options.month;
     stock.season_shift_ = context.options.season_shift;
-    if (request.have) stock.note_told(*request.have);
+    if (request.have) {
+        stock.note_told(*request.have);
+        stock.casings_ = request.have->casings;
+    }
     bool allergy = false;
     for (const auto& written : request.without) {
         const auto exclusion = exclusion_of(written, context.knowledge());
@@ -90,6 +94,8 @@ void Stock::leave_out_beside(Formula& formula) const {
         return std::any_of(excluded_.begin(), excluded_.end(),
                            [&](const Excluded& word) { return contains(word.casings, beside.written); });
     });
+    const bool has_casing = std::any_of(formula.beside.begin(), formula.beside.end(), is_casing);
+    if (had_casing && !has_casing && !casings_.empty()) formula.beside.push_back(casings_.front());
     if (width_goes_ || had_casing) forget_width(formula, *knowledge_);
 }
 
@@ -163,6 +169,10 @@ void Stock::leave_out(const Formula& formula, const Exclusion& exclusion, const 
         if (!exclusion.kind || !only_may_hold(told, exclusion)) surely_out_.insert(line.ingredient);
         else perhaps_out_.insert(line.ingredient);
     }
+    Formula on_list;
+    on_list.beside = casings_;
+    const auto taken = beside_excluded(on_list, exclusion, *knowledge_);
+    std::erase_if(casings_, [&](const Beside& casing) { return contains(taken, casing.written); });
     excluded_.push_back(std::move(out));
 }
 
@@ -197,6 +207,7 @@ void Stock::take_list(const Inventory& have) {
 // A bunch that is guessed at a little less than the formula takes is no reason to look for another leaf: it is taken to be enough, and
 // told.
 void Stock::trust_guesses(const Formula& formula, const Inventory& have) {
+    constexpr double hardly_more = 1.15;  // than the guess: nobody counts so near; judgement
     for (const auto& item : have.items) {
         const auto held = have_.find(item.ingredient);
         if (!item.at_most || held == have_.end() || !held->second) continue;
@@ -204,13 +215,15 @@ void Stock::trust_guesses(const Formula& formula, const Inventory& have) {
         for (const auto& line : formula.lines)
             if (line.ingredient == item.ingredient) asked += bought_per_gram(line, *knowledge_) * line.grams.mid;
         if (*held->second >= asked || *item.at_most < asked) continue;
+        const bool told = asked > hardly_more * *held->second;
+        const double guess = std::exchange(*held->second, asked);
+        if (!told) continue;
         const std::string& name = knowledge_->ingredient(item.ingredient)->names.front();
         Presumption enough =
-            presumption(item.ingredient, true, false, ReasonKind::taken_for_enough, {name}, name + " " + shown(*held->second) + " g");
-        enough.reason.figures = {{"as bought", *held->second, asked, "g"}};
+            presumption(item.ingredient, true, false, ReasonKind::taken_for_enough, {name}, name + " " + shown(guess) + " g");
+        enough.reason.figures = {{"as bought", guess, asked, "g"}};
         enough.says = in_full(enough.reason);
         presumed_.push_back(std::move(enough));
-        held->second = asked;
     }
 }
 

@@ -51,8 +51,10 @@ public:
     bool takes(const Exclusion& exclusion, const std::string& ingredient) const;
     /// What the list says of its foods goes with them into a line: "may contain nuts", "unpasteurised".
     void tell(Line& line) const;
-    /// The casings that are to be left out go from what stands beside the mass.
+    /// The casings that are to be left out go from what stands beside the mass; one of the list takes their place.
     void leave_out_beside(Formula& formula) const;
+    /// Casings on the list that no exclusion takes.
+    const std::vector<Beside>& casings() const { return casings_; }
     /// Grams of a line that the maker will not go below.
     double least_of(const Line& line) const;
     bool listed() const { return listed_; }
@@ -81,6 +83,7 @@ private:
     std::set<std::string> named_, missing_, left_out_, perhaps_out_, surely_out_;
     std::vector<Presumption> presumed_;
     std::vector<Excluded> excluded_;
+    std::vector<Beside> casings_;
     bool width_goes_ = false;                                ///< links by a width alone, of what is left out
     std::map<std::string, std::set<std::string>> only_for_;  // by line: what the maker wants in its place
     std::map<std::string, double> least_;

@@ -34,17 +34,18 @@ TEST_CASE("as cooks do: a leaf for the pot comes in blanched, and stays raw wher
 }
 
 TEST_CASE("as cooks do: a bunch that nobody weighed is enough where it may be, and a little less leaf is no gap") {
-    const std::string green = mass + "200 g cilantro\n150 g spinach, blanched, squeezed\n30 g serrano\n";
+    const std::string green = mass + "200 g cilantro\n150 g spinach, blanched, squeezed\n30 g serrano\n20 g mint\n";
     const std::string there = "spinach 400 g\nparsley plenty\njalapeño plenty\nno serrano\n";
-    const auto bunches = answer_to(green, there + "cilantro 3 bunches\n");
+    const auto bunches = answer_to(green, there + "cilantro 3 bunches\nmint 1 handful\n");
     REQUIRE_FALSE(bunches.variants.empty());
     CHECK(grams_in(bunches.variants.front(), "cilantro") == 200);
+    CHECK(grams_in(bunches.variants.front(), "mint") == 20);
     CHECK(std::any_of(bunches.presumed.begin(), bunches.presumed.end(),
                       [](const Presumption& p) { return p.reason.kind == ReasonKind::taken_for_enough; }));
-    const auto weighed = answer_to(green, there + "cilantro 150 g\n");  // a weight is a weight
+    const auto weighed = answer_to(green, there + "mint plenty\ncilantro 150 g\n");  // a weight is a weight
     REQUIRE_FALSE(weighed.variants.empty());
     CHECK(grams_in(weighed.variants.front(), "cilantro") <= 150);
-    const auto hardly = first_for(green, "spinach 200 g\ncilantro plenty\nparsley plenty\njalapeño plenty\nno serrano\n");
+    const auto hardly = first_for(green, "spinach 200 g\nmint plenty\ncilantro plenty\nparsley plenty\njalapeño plenty\nno serrano\n");
     CHECK(grams_in(hardly, "spinach") <= 150);
     CHECK(grams_in(hardly, "spinach") >= 135);
     CHECK(grams_in(hardly, "parsley") == 0);

@@ -59,8 +59,10 @@ private:
             danger->where = where;
             return troubles_.add(std::move(*danger));
         }
-        if (const auto beside = beside_the_mass(written.text, knowledge_); beside && beside->kind == BesideKind::casing)
+        if (const auto beside = beside_the_mass(written.text, knowledge_); beside && beside->kind == BesideKind::casing) {
+            gatherer_.casing(*beside);
             return gatherer_.told(std::string(written.text), where, why_beside(*beside));
+        }
         if (const auto but = exception_in(written.text, knowledge_); but && take_exception(*but, written)) return;
         gatherer_.dangers = told_hazards(written.text, knowledge_);
         for (const auto& told : gatherer_.dangers) gatherer_.note(told);

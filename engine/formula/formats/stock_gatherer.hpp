@@ -121,6 +121,8 @@ public:
         }
     }
 
+    void casing(const Beside& beside) { inventory_.casings.push_back(beside); }
+
     void complete(bool value, const std::string& where) {
         if (inventory_.complete && *inventory_.complete != value)
             troubles_.add({Trouble::bad_data, "both \"nothing else\" and \"everything else\": expected one of them", where, {}});

@@ -101,6 +101,7 @@ struct Inventory {
     std::optional<bool> complete;      ///< true: nothing else is on hand; false: everything else is; absent: not said
     std::vector<StockRead> read{};     ///< line by line
     std::vector<std::string> aside{};  ///< what is on hand and not known here, as written
+    std::vector<Beside> casings{};     ///< on hand
 };
 
 }  // namespace standin

@@ -59,6 +59,7 @@ enum class ReasonKind {
     all_that_is_there,     ///< "nothing else" was said, and `foods` taken to be there all the same
     only_the_list,         ///< nothing comes in but what the list names
     comes_back_as_aroma,   ///< sharpness from `foods`, so much in a kilo
+    makes_room,            ///< for what else brings the same
     comes_back_as_allium,  ///< garlic and onion, with so much of `foods` that is on hand
     comes_back_as_bite,    ///< heat without chile; a figure for each food, grams in a kilo
     salt_would_bind,       ///< so little salt that nothing else binds as well; figures: salt, the salt to add, bind and cook loss with it
