@@ -77,6 +77,27 @@ std::string answer_first(const AdaptAnswer& a) {
     return name + (n == 1 ? "one way to do it." : std::to_string(n) + " ways to do it, the nearest first.");
 }
 
+namespace {
+
+bool is_first(const Reason& told) { return told.kind == ReasonKind::set_aside && told.role == "remark"; }
+
+}  // namespace
+
+std::vector<std::string> told_first(const std::vector<Reason>& read_as, Units units) {
+    std::vector<Reason> first;
+    std::copy_if(read_as.begin(), read_as.end(), std::back_inserter(first), is_first);
+    auto words = in_full(first, units);
+    for (auto& one : words) one = capital(one) + ".";
+    return words;
+}
+
+std::vector<std::string> read_as_words(const std::vector<Reason>& read_as, Units units) {
+    std::vector<Reason> rest;
+    std::copy_if(read_as.begin(), read_as.end(), std::back_inserter(rest),
+                 [](const Reason& told) { return !is_first(told) && told.kind != ReasonKind::hazard_told; });
+    return in_full(rest, units);
+}
+
 std::string proof_words(const AdaptAnswer& a) {
     if (a.proved) return "Proved: no plan left out can come nearer than those shown.";
     constexpr double told = 0.05;  // noticeable differences: less is shown as none

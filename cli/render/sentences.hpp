@@ -25,6 +25,11 @@ bool only_pepper(const Prediction& prediction);
 
 std::string answer_first(const AdaptAnswer& answer);
 
+/// What of the reading stands before everything else: what of a list is not used, for it may not be fit to be eaten.
+std::vector<std::string> told_first(const std::vector<Reason>& read_as, Units units);
+/// The rest of it, but for what stands among the cautions.
+std::vector<std::string> read_as_words(const std::vector<Reason>& read_as, Units units);
+
 /// Whether anything not looked at could still be nearer.
 std::string proof_words(const AdaptAnswer& answer);
 

@@ -22,6 +22,7 @@ Result<PlanAnswer> plan(const Engine& engine, const PlanRequest& request, const 
     if (auto wrong = as_error(faults_in(request, knowledge), Trouble::usage)) return Failure(std::move(*wrong));
     auto answer = plan_of(formulas, request, {*asked->evaluator, asked->options});
     if (!answer) return answer;
+    answer->read_as.insert(answer->read_as.end(), request.have.notes.begin(), request.have.notes.end());
     const auto notes = kitchen_notes(asked->kitchen, told, *asked->evaluator);
     answer->read_as.insert(answer->read_as.end(), notes.begin(), notes.end());
     return answer;

@@ -56,6 +56,9 @@ std::string list_words(const Reason& r, Units units) {
         case ReasonKind::stock_unweighed:
             return unweighed(r);
         case ReasonKind::set_aside:
+            if (r.role == "remark")
+                return quoted_words(r.about) + " is set aside and goes into nothing: " + quoted_words(r.note) +
+                       " is not understood here, and may tell that it is not fit to be eaten";
             return r.note + ": set aside";
         default:
             return in_units(taken_for(r), units);

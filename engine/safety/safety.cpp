@@ -28,6 +28,22 @@ void keep_allergens(std::vector<AllergenText>& allergens, const std::vector<Alle
             allergens.push_back(allergen);
 }
 
+// What the words of lines, lists and method tell of a danger, in the order they stand; words that tell the same are told together.
+std::vector<CautionText> told_cautions(const Prediction& prediction) {
+    std::vector<CautionText> all;
+    for (const auto& told : prediction.read_as) {
+        if (told.kind != ReasonKind::hazard_told) continue;
+        const auto same = std::find_if(all.begin(), all.end(), [&](const CautionText& c) { return c.degree == told.note; });
+        if (same == all.end()) {
+            all.push_back({"hazard-told", in_full(told), "judgement", {}, told.note, told, {}});
+        } else if (("\"" + same->reason.about + "\"").find("\"" + told.about + "\"") == std::string::npos) {
+            same->reason.about += "\" and \"" + told.about;
+            same->text = in_full(same->reason);
+        }
+    }
+    return all;
+}
+
 }  // namespace
 
 void mark_safety(Prediction& prediction, const Formula& formula, const Evaluator& evaluator, std::string_view rules) {
@@ -56,7 +72,8 @@ void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge
         prediction.lines[l].may_hold = may_hold_as_bought(formula.lines[l], knowledge);
     prediction.allergens = allergens_of(prediction, knowledge);
     prediction.cautions = cautions_of(prediction, formula.process, knowledge, rules);
-    auto special = broken_promises(formula, knowledge);
+    auto special = told_cautions(prediction);
+    for (auto& promise : broken_promises(formula, knowledge)) special.push_back(std::move(promise));
     if (const RuleSet* chosen = knowledge.rules(rules))
         for (auto& cap : cap_cautions(prediction, knowledge, *chosen)) special.push_back(std::move(cap));
     // After the core, before everything else.

@@ -244,7 +244,12 @@ void Stock::presume(const Formula& formula, const Inventory& have, bool for_a_wa
         else if (!one.ingredient.empty()) missing_.insert(one.ingredient);
         if (!one.says.empty()) presumed_.push_back(std::move(one));
     }
-    if (!have.aside.empty()) presumed_.push_back(presumption("", true, true, ReasonKind::not_known_here, have.aside, ""));
+    std::vector<std::string> unknown = have.aside;  // but for what is told before everything else
+    std::erase_if(unknown, [&](const std::string& line) {
+        return std::any_of(have.notes.begin(), have.notes.end(),
+                           [&](const Reason& told) { return told.kind == ReasonKind::set_aside && told.about == line; });
+    });
+    if (!unknown.empty()) presumed_.push_back(presumption("", true, true, ReasonKind::not_known_here, unknown, ""));
     if (!everything_) presumed_.push_back(presumption("", false, false, ReasonKind::only_the_list, {}, ""));
     std::stable_sort(presumed_.begin(), presumed_.end(),
                      [](const Presumption& a, const Presumption& b) { return a.matters && !b.matters; });

@@ -139,7 +139,8 @@ std::string how_sure(const AdaptAnswer& a) {
 std::string adapt_html(const AdaptAnswer& answer, const Engine& engine, const Detail& detail) {
     const AdaptAnswer a = told_in(answer, detail.units);
     const Together all = together(a);
-    Markup lead = el("p", {{"class", "lead"}}, answer_first(a)) + in_short(a, engine) + own_records_note(a.base.overlay);
+    Markup lead = first_of_all(told_first(a.base.read_as, detail.units)) + el("p", {{"class", "lead"}}, answer_first(a)) +
+                  in_short(a, engine) + own_records_note(a.base.overlay);
     for (const auto& line : asked_as_understood(a, engine)) lead += el("p", line);
     if (const auto presumed = presumed_sentence(a, engine); !presumed.empty()) lead += el("p", {{"class", "soft"}}, presumed);
     Markup rest = listing(conflict_heading(a), in_full(a.conflict, detail.units)) +
@@ -147,7 +148,7 @@ std::string adapt_html(const AdaptAnswer& answer, const Engine& engine, const De
                   listing("What can be reached", in_full(a.reach, detail.units));
     rest += safety_part(cook_line(all), all_allergens(all), all_cautions(all));
     for (const auto& v : a.variants) rest += VariantCard(v, a, engine, detail).card();
-    rest += glut_part(detail.beside, detail.units) + listing("How the formula was read", in_full(a.base.read_as, detail.units));
+    rest += glut_part(detail.beside, detail.units) + listing("How the formula was read", read_as_words(a.base.read_as, detail.units));
     rest += listing("Taken for granted", presumed_in_words(a));
     if (a.plans_visited > 0) rest += section("How sure", el("p", how_sure(a)));
     return html_page("variants", a.base.title, lead, rest);

@@ -1,6 +1,7 @@
 #include "render/html/html_pages.hpp"
 #include "render/html/html_parts.hpp"
 #include "render/mend_words.hpp"
+#include "render/sentences.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/union.hpp"
 #include "render/units.hpp"
@@ -43,7 +44,8 @@ Markup way_part(const MendWay& way, std::size_t n, const MendAnswer& a, const De
 std::string mend_html(const MendAnswer& answer, const Detail& detail) {
     const MendAnswer a = told_in(answer, detail.units);
     const Together all = together(a);
-    Markup lead = el("p", {{"class", "lead"}}, answer_first(a, detail.units)) + own_records_note(a.base.overlay);
+    Markup lead = first_of_all(told_first(a.base.read_as, detail.units)) + el("p", {{"class", "lead"}}, answer_first(a, detail.units)) +
+                  own_records_note(a.base.overlay);
     if (!a.discard.empty()) lead += el("p", a.discard);
     std::vector<std::string> taken, presumed;
     for (const auto& word : a.words) taken.push_back(as_taken(word));
@@ -57,7 +59,7 @@ std::string mend_html(const MendAnswer& answer, const Detail& detail) {
     rest += listing("What cannot be mended", in_full(a.cannot, detail.units));
     if (a.discard.empty()) rest += listing("What makers do (practice; no model judges it)", practices(a, detail.units));
     rest += listing("The plain mass", steps(a.plain, detail.units)) + listing("How to bring it in", steps(a.fold, detail.units));
-    rest += read_as_list(in_full(a.base.read_as, detail.units)) + listing("Taken for granted", presumed);
+    rest += read_as_list(read_as_words(a.base.read_as, detail.units)) + listing("Taken for granted", presumed);
     return html_page("mending", a.base.title, lead, rest);
 }
 

@@ -100,6 +100,12 @@ Markup folded(const std::string& summary, const Markup& content, bool open) {
     return el("details", open ? Attributes{{"open", ""}} : Attributes{}, el("summary", summary) + content);
 }
 
+Markup first_of_all(const std::vector<std::string>& sentences) {
+    Markup out;
+    for (const auto& one : sentences) out += el("p", {{"class", "new"}}, one);
+    return out;
+}
+
 Markup read_as_list(const std::vector<std::string>& notes) {
     if (notes.empty()) return {};
     return section("How the formula was read", bullets(std::vector<Markup>(notes.begin(), notes.end())));

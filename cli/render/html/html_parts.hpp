@@ -37,6 +37,8 @@ Markup safety_part(const std::string& cook, const std::vector<AllergenText>& all
 Markup folded(const std::string& summary, const Markup& content, bool open);
 
 /// What the reader of the formula took upon itself; nothing where that is nothing.
+/// A paragraph each, before everything else.
+Markup first_of_all(const std::vector<std::string>& sentences);
 Markup read_as_list(const std::vector<std::string>& notes);
 /// Names the folder of records laid over the built-in ones.
 Markup own_records_note(const std::string& folder);

@@ -2,6 +2,7 @@
 #include "render/html/html_parts.hpp"
 #include "render/kilos.hpp"
 #include "render/plan_words.hpp"
+#include "render/sentences.hpp"
 #include "render/sheet_words.hpp"
 #include "render/units.hpp"
 #include "standin/narrate.hpp"
@@ -42,7 +43,8 @@ Markup shopping(const PlanAnswer& a, Units units) {
 std::string plan_html(const PlanAnswer& answer, const Engine& engine, const Detail& detail) {
     const PlanAnswer a = told_in(answer, detail.units);
     const Units units = detail.units;
-    const Markup lead = el("p", {{"class", "lead"}}, answer_first(a, units)) + own_records_note(a.overlay);
+    const Markup lead =
+        first_of_all(told_first(a.read_as, units)) + el("p", {{"class", "lead"}}, answer_first(a, units)) + own_records_note(a.overlay);
     const PlanLists lists = lists_of(a, units);
     Markup rest = safety_part("Cook to " + core(a.on_page.core) + " in the middle, measured, whichever you make.", a.on_page.allergens,
                               a.on_page.cautions);
@@ -50,7 +52,7 @@ std::string plan_html(const PlanAnswer& answer, const Engine& engine, const Deta
     for (const auto& s : a.sausages)
         if (s.made_g > 0) rest += batch_part(s, units);
     rest += listing("Left over", lists.left) + listing("One thing bought that would help", lists.helps) + shopping(a, units);
-    rest += read_as_list(in_full(a.read_as, detail.units)) + listing("Taken for granted", lists.presumed);
+    rest += read_as_list(read_as_words(a.read_as, detail.units)) + listing("Taken for granted", lists.presumed);
     return html_page("plan", "One list, " + std::to_string(a.sausages.size()) + (a.sausages.size() == 1 ? " sausage" : " sausages"), lead,
                      rest);
 }

@@ -4,6 +4,7 @@
 #include "render/cost_words.hpp"
 #include "render/html/html_pages.hpp"
 #include "render/html/html_parts.hpp"
+#include "render/sentences.hpp"
 #include "render/sheet_words.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
@@ -93,7 +94,8 @@ Markup shopping_part(const Sheet& s, Units units, const Extras& beside) {
 std::string sheet_html(const Sheet& sheet, const Detail& detail) {
     const Units units = detail.units;
     const Sheet s = told_in(sheet, units);
-    const Markup lead = el("p", {{"class", "lead"}},
+    const Markup lead = first_of_all(told_first(s.prediction.read_as, units)) +
+                        el("p", {{"class", "lead"}},
                            "Makes " + pieces(s.makes, units) + ". The batch is " + about(s.makes.batch_g, units) + ", scaled " + s.scaled +
                                "; cooked it weighs " + about(s.makes.cooked_g.mid, units) + ", from " + about(s.makes.cooked_g.low, units) +
                                " to " + about(s.makes.cooked_g.high, units) + ".") +
@@ -105,7 +107,7 @@ std::string sheet_html(const Sheet& sheet, const Detail& detail) {
     if (const auto usual = what_usual_means(s); !usual.empty()) work += el("p", {{"class", "soft"}}, usual);
     const Markup rest =
         safety_part("Cook to " + s.core_says + " in the middle. Keep cold.", s.prediction.allergens, s.prediction.cautions) +
-        read_as_list(in_full(s.prediction.read_as, units)) +
+        read_as_list(read_as_words(s.prediction.read_as, units)) +
         el("div", {{"class", "two"}}, weights_part(s, units) + shopping_part(s, units, detail.beside)) +
         el("div", {{"class", "flow"}},
            section("Work, in this order", work) + label_part(s.prediction.label, detail.beside, false) +

@@ -100,12 +100,14 @@ std::string swaps_html(const SwapsAnswer& answer, const std::string& title, cons
         rest += section(Markup("Around ") + food(a.name),
                         el("div", {{"class", "beside"}}, el("div", wheel) + el("div", ranks(a, detail.units))));
     }
-    rest += read_as_list(in_full(a.read_as, detail.units));
+    rest += read_as_list(read_as_words(a.read_as, detail.units));
     Markup details;
     for (std::size_t i = 0; i < a.stand_ins.size(); ++i) details += el("div", StandInPart(a.stand_ins[i], engine, detail).whole(i + 1));
     if (!details.empty()) rest += section("What each asks for", el("div", {{"class", "two"}}, details));
     return html_page("stand-ins for " + a.name, title,
-                     el("p", {{"class", "lead"}}, in_short(a, title, detail.units)) + own_records_note(a.overlay), rest);
+                     first_of_all(told_first(a.read_as, detail.units)) + el("p", {{"class", "lead"}}, in_short(a, title, detail.units)) +
+                         own_records_note(a.overlay),
+                     rest);
 }
 
 }  // namespace standin::cli

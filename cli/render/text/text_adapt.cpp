@@ -37,7 +37,8 @@ std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const De
     const AdaptAnswer a = told_in(answer, units);
     const Together all = together(a);
     const VariantPage page{a.base, engine, units, look, beside};
-    std::string text = paragraph(answer_first(a), look, 0) + safety_first(all, look) + own_records(a.base.overlay, look);
+    std::string text = first_of_all(told_first(a.base.read_as, units), look) + paragraph(answer_first(a), look, 0) +
+                       safety_first(all, look) + own_records(a.base.overlay, look);
     for (const auto& line : asked_as_understood(a, engine)) text += paragraph(line, look, 0);
     if (!full) text += presumed_in_brief(a, engine, look);
     text += bulleted(conflict_heading(a), in_full(a.conflict, units), look) +
@@ -50,7 +51,7 @@ std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const De
     text += glut_part(beside, units, look);
     if (full || !a.proved) text += search_part(a, look);
     if (full) text += bulleted("Taken for granted", presumed_in_words(a), look);
-    text += read_as_part(in_full(a.base.read_as, units), look);
+    text += read_as_part(read_as_words(a.base.read_as, units), look);
     if (!full) text += safety_in_brief(all, look);
     else text += safety_in_full(all, look);
     return text + (full || a.variants.empty() ? "" : "More: --full. To paper: --save FILE, --sheet (--variant N).\n");

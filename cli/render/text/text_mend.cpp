@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "render/mend_words.hpp"
+#include "render/sentences.hpp"
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/union.hpp"
@@ -44,7 +45,8 @@ std::string way_part(const MendWay& way, std::size_t number, const MendAnswer& a
 std::string mend_text(const MendAnswer& answer, const Detail& detail, const Look& look) {
     const MendAnswer a = told_in(answer, detail.units);
     const Together all = together(a);
-    std::string text = paragraph(answer_first(a, detail.units), look, 0) + safety_first(all, look) + own_records(a.base.overlay, look);
+    std::string text = first_of_all(told_first(a.base.read_as, detail.units), look) + paragraph(answer_first(a, detail.units), look, 0) +
+                       safety_first(all, look) + own_records(a.base.overlay, look);
     if (!a.discard.empty()) text += "\n" + paragraph(a.discard, look, 0);
     std::vector<std::string> taken;
     for (const auto& word : a.words) taken.push_back(as_taken(word));
@@ -62,7 +64,7 @@ std::string mend_text(const MendAnswer& answer, const Detail& detail, const Look
         for (const auto& p : a.presumed) presumed.push_back(p.says);
         text += bulleted("Taken for granted", presumed, look);
     }
-    text += read_as_part(in_full(a.base.read_as, detail.units), look);
+    text += read_as_part(read_as_words(a.base.read_as, detail.units), look);
     text += detail.full ? safety_in_full(all, look) : safety_in_brief(all, look);
     return text + (detail.full || a.ways.empty() ? "" : "More: --full. The mended formula: --save FILE (--variant N).\n");
 }

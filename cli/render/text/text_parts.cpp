@@ -94,6 +94,12 @@ bool is_of_every_batch(const std::string& caution) {
     return std::find(all.begin(), all.end(), caution) != all.end();
 }
 
+std::string first_of_all(const std::vector<std::string>& sentences, const Look& look) {
+    std::string out;
+    for (const auto& one : sentences) out += paragraph(one, look, 0);
+    return out;
+}
+
 std::string read_as_part(const std::vector<std::string>& notes, const Look& look) {
     std::string out = notes.empty() ? "" : heading("How the formula was read", look);
     for (const auto& note : notes) out += bullet(note, look);

@@ -57,6 +57,8 @@ std::string own_records_sentence(const std::string& folder);
 std::string own_records(const std::string& folder, const Look& look);
 
 /// What the reader of the formula took upon itself; empty when nothing.
+/// A paragraph each, before everything else.
+std::string first_of_all(const std::vector<std::string>& sentences, const Look& look);
 std::string read_as_part(const std::vector<std::string>& notes, const Look& look);
 /// The same short: no block where there is nothing, what is said of every batch in one paragraph and last, sources left to the full page.
 std::string safety_in_brief(const std::vector<AllergenText>& allergens, const std::vector<CautionText>& cautions, const Look& look);

@@ -1,5 +1,6 @@
 #include "render/kilos.hpp"
 #include "render/plan_words.hpp"
+#include "render/sentences.hpp"
 #include "render/sheet_words.hpp"
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
@@ -37,7 +38,7 @@ std::string shopping(const PlanAnswer& a, Units units, const Look& look) {
 std::string plan_text(const PlanAnswer& answer, const Engine& engine, const Detail& detail, const Look& look) {
     const PlanAnswer a = told_in(answer, detail.units);
     const Units units = detail.units;
-    std::string text = paragraph(answer_first(a, units), look, 0) +
+    std::string text = first_of_all(told_first(a.read_as, units), look) + paragraph(answer_first(a, units), look, 0) +
                        safety_first(core(a.on_page.core), a.on_page.allergens, look, ", whichever you make") +
                        own_records(a.overlay, look) + ranking(a, engine, units, look);
     const PlanLists lists = lists_of(a, units);
@@ -47,7 +48,7 @@ std::string plan_text(const PlanAnswer& answer, const Engine& engine, const Deta
     text += bulleted("Left over", lists.left, look) + bulleted("One thing bought that would help", lists.helps, look) +
             shopping(a, units, look);
     if (detail.full) text += bulleted("Taken for granted", lists.presumed, look);
-    text += read_as_part(in_full(a.read_as, units), look);
+    text += read_as_part(read_as_words(a.read_as, units), look);
     text += detail.full ? allergens_part(a.on_page.allergens, look) + cautions_part(a.on_page.cautions, look)
                         : safety_in_brief(a.on_page.allergens, a.on_page.cautions, look);
     return text + (detail.full ? "" : "More: --full. The first to paper: --json | standin sheet - --variant 1.\n");

@@ -127,7 +127,7 @@ std::string predict_text(const Prediction& prediction, const Detail& detail, con
     } else if (p.green_life) {
         page += paragraph(p.green_life->says, look);
     }
-    page += cost_part(p, detail, look) + read_as_part(in_full(p.read_as, detail.units), look);
+    page += cost_part(p, detail, look) + read_as_part(read_as_words(p.read_as, detail.units), look);
     page += full ? allergens_part(p.allergens, look) + cautions_part(p.cautions, look) : safety_in_brief(p.allergens, p.cautions, look);
     if (full) page += label_part(p.label, detail, look) + freezing_part(detail.beside, detail.units, look);
     if (!p.notes.empty()) page += heading("Where the models are stretched", look);

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "render/allergen_words.hpp"
+#include "render/sentences.hpp"
 #include "render/sheet_words.hpp"
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
@@ -95,11 +96,13 @@ std::string shopping_part(const Sheet& s, Units units, const Look& look) {
 std::string sheet_text(const Sheet& sheet, const Detail& detail, const Look& look) {
     const Units units = detail.units;
     const Sheet s = told_in(sheet, units);
-    std::string page = in_short(s, units, look) + dangers_part(s, look) + weights_part(s, units, look) + work_part(s, units, look);
+    std::string page = first_of_all(told_first(s.prediction.read_as, units), look) + in_short(s, units, look) + dangers_part(s, look) +
+                       weights_part(s, units, look) + work_part(s, units, look);
     page += "\n" + paragraph("The batch of " + about(s.makes.batch_g, units) + " weighs " + about(s.makes.cooked_g.mid, units) +
                                  " cooked, from " + about(s.makes.cooked_g.low, units) + " to " + about(s.makes.cooked_g.high, units) + ".",
                              look);
-    page += bulleted("What the sheet settled", in_full(s.notes, units), look) + read_as_part(in_full(s.prediction.read_as, units), look);
+    page +=
+        bulleted("What the sheet settled", in_full(s.notes, units), look) + read_as_part(read_as_words(s.prediction.read_as, units), look);
     page += shopping_part(s, units, look) + cost_part(s.prediction, {units, false, detail.beside}, look) +
             allergens_part(s.prediction.allergens, look) + cautions_part(s.prediction.cautions, look, "Mind, in full");
     page += label_part(s.prediction.label, {units, false, detail.beside}, look) + freezing_part(detail.beside, units, look);

@@ -102,15 +102,15 @@ std::string swaps_text(const SwapsAnswer& swaps, const std::string& title, const
     const auto& [units, full, beside] = detail_of;
     const SwapsAnswer answer = told_in(swaps, units);
     const Together all = together(answer);
-    std::string page = paragraph(in_short(answer, title, units), look, 0) + left_out(answer, engine, look) + safety_first(all, look) +
-                       own_records(answer.overlay, look);
+    std::string page = first_of_all(told_first(answer.read_as, units), look) + paragraph(in_short(answer, title, units), look, 0) +
+                       left_out(answer, engine, look) + safety_first(all, look) + own_records(answer.overlay, look);
     if (!answer.stand_ins.empty()) page += full ? ranks(answer, units, look) : swaps_in_brief(answer, engine, units, beside, look);
     for (std::size_t i = 0; full && i < answer.stand_ins.size(); ++i)
         page += detail(answer.stand_ins[i], i + 1, engine, units, beside, look);
     if (full && !answer.left_out.empty()) page += heading("Left out, for how this batch is made", look);
     for (const auto& one : in_full(answer.left_out, units))
         if (full) page += bullet(one, look);
-    page += read_as_part(in_full(answer.read_as, units), look);
+    page += read_as_part(read_as_words(answer.read_as, units), look);
     if (!full) page += safety_in_brief(all, look);
     else page += safety_in_full(all, look);
     return page + (full || answer.stand_ins.empty() ? "" : "More: --full. The formula with one of them: --take N --save FILE.\n");

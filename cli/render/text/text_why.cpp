@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "render/effects.hpp"
+#include "render/sentences.hpp"
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
 #include "render/units.hpp"
@@ -82,7 +83,7 @@ std::string why_text(const WhyAnswer& why, Units units, const Look& look) {
     const WhyAnswer answer = told_in(why, units);
     return paragraph(in_short(answer), look, 0) + own_records(answer.prediction.overlay, look) + factors_part(answer, look) +
            measurements_part(answer, look) + lines_part(answer, units, look) + unknowns_part(answer, look) +
-           read_as_part(in_full(answer.prediction.read_as, units), look) + allergens_part(answer.prediction.allergens, look) +
+           read_as_part(read_as_words(answer.prediction.read_as, units), look) + allergens_part(answer.prediction.allergens, look) +
            cautions_part(answer.prediction.cautions, look);
 }
 

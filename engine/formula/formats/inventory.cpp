@@ -16,6 +16,7 @@
 #include "formula/formats/stock_gatherer.hpp"
 #include "formula/formats/stock_leaves.hpp"
 #include "formula/formats/stock_names.hpp"
+#include "formula/formats/stock_remarks.hpp"
 #include "formula/formats/stock_told.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/formats/text_lines.hpp"
@@ -26,6 +27,7 @@
 #include "formula/line/likeness.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/name_text.hpp"
+#include "formula/line/remark.hpp"
 #include "formula/line/tongues.hpp"
 #include "knowledge/edible.hpp"
 #include "knowledge/kinds.hpp"
@@ -69,6 +71,10 @@ private:
         rewritten_.push_back(with_amount_first(written.text));
         gatherer_.growing = grows(written.text);
         gatherer_.holds = take_told(rewritten_.back(), knowledge_);
+        for (auto& told : take_remarks(
+                 rewritten_.back(), [this](auto part) { return is_item(part); }, knowledge_))
+            gatherer_.holds.push_back(std::move(told));
+        gatherer_.whole = written.text;
         const bool as_written = gatherer_.holds.empty() && rewritten_.back() == written.text;
         const TextLine plain = as_written ? written : TextLine{rewritten_.back(), written.place};
         if (auto open = leaves_open(plain.text, knowledge_); !open.empty())
@@ -233,9 +239,12 @@ private:
         if (const Ingredient* one = digits ? nullptr : one_food(text))
             return gatherer_.name(one->names.front(), origin_of(text, line), true);
         const auto parts = parts_of_list(text);
-        if (auto said = said_of_food(parts, origin)) return gatherer_.not_read(std::move(*said), text, true);
+        if (const auto odd = said_of_food(parts); !odd.empty())
+            return gatherer_.not_fit(parts[*std::next(odd.begin())], parts[*odd.begin()], origin.start(),
+                                     gatherer_.whole.empty() ? text : gatherer_.whole);
         if (parts.size() > 1 && !gatherer_.namer().knows(text) && (digits || !known_without_amount(text))) {
-            for (const auto part : parts) weighed(part, line);
+            for (const auto part : parts)
+                if (has_digit(part) || is_item(part) || !is_plain_remark(part, knowledge_)) weighed(part, line);
             return;
         }
         if (const auto name = known_without_amount(text)) return gatherer_.name(*name, origin_of(*name, line), true);
@@ -243,31 +252,31 @@ private:
         gatherer_.not_read(std::move(read.error()), text, true);
     }
 
-    // "chard 500 g, dropped on the floor": several words behind a food that are none themselves tell of it. What is not understood of them
-    // may tell of its state, so that it is not taken by itself.
-    std::optional<Error> said_of_food(const std::vector<std::string_view>& parts, const Origin& origin) const {
-        const std::string_view* before = nullptr;
-        for (const auto& part : parts) {
-            const auto words = words_of(part);
-            const bool amount = part.find_first_of("0123456789") != std::string_view::npos;
-            const bool food = amount || known_without_amount(part) || names_any_food(words);
-            if (!food && before && words.size() > 1)
-                return Error{Trouble::bad_data,
-                             "\"" + std::string(part) + "\" is said of \"" + std::string(*before) +
-                                 "\" and is not understood: it may tell that it is not fit to be eaten",
-                             origin.start(),
-                             {}};
-            if (food) before = &part;
-        }
-        return std::nullopt;
+    // A food by itself, weighed or not, there or not there.
+    bool is_item(std::string_view part) const {
+        const StockLine says = stock_line(part, knowledge_);
+        if (known_without_amount(says.names.empty() ? part : says.names)) return true;
+        if (part.find_first_of("0123456789") != std::string_view::npos || says.says == StockWord::none)
+            return read_line(part, Origin(file_, {1, 1}), knowledge_, {}, true).has_value();
+        const auto ways = in_english(part, knowledge_);
+        return std::any_of(ways.begin(), ways.end(),
+                           [&](const Rewording& way) { return way.foreign && names_food(way.text) && !words_of(way.text).empty(); });
     }
 
-    bool names_any_food(const std::vector<Word>& words) const {
-        constexpr std::size_t longest = 4;
-        for (std::size_t first = 0; first < words.size(); ++first)
-            for (std::size_t last = first + 1; last <= std::min(words.size(), first + longest); ++last)
-                if (known_ingredient(phrase(words, first, last), knowledge_)) return true;
-        return false;
+    // "chard 500 g, dropped on the floor", "kale, turning": words behind a food that are none themselves tell of it. What is not understood
+    // of them may tell of its state, so that it is not taken by itself. A slip of the pen in a name is told with the name.
+    std::set<std::size_t> said_of_food(const std::vector<std::string_view>& parts) const {
+        return odd_parts(
+            parts, [&](std::string_view part) { return has_digit(part) || is_item(part) || is_slip(part); }, knowledge_);
+    }
+
+    static bool has_digit(std::string_view part) { return part.find_first_of("0123456789") != std::string_view::npos; }
+
+    bool is_slip(std::string_view part) const {
+        constexpr std::size_t shortest = 5;  // letters
+        if (part.size() < shortest || words_of(part).size() > 1) return false;
+        const auto named = gatherer_.namer().named(part, Origin(file_, {1, 1}), false);
+        return !named && slip_of_the_pen(named.error(), part);
     }
 
     // "spinach (500 g)" says a weight; elsewhere a bracket is not needed. The text keeps its length.
@@ -345,7 +354,7 @@ private:
         const bool several = std::all_of(parts.begin(), parts.end(), [&](auto part) { return known_without_amount(part).has_value(); });
         if (parts.size() < 2 || several) return nullptr;
         const auto read = read_line("10 g " + std::string(names), Origin(file_, {1, 1}), knowledge_, {}, true);
-        return read ? knowledge_.ingredient(read->line.ingredient) : nullptr;
+        return read && remark_not_plain(read->line.notes, knowledge_).empty() ? knowledge_.ingredient(read->line.ingredient) : nullptr;
     }
 
     // "no fresh thyme, only dried": the dried one is there.
@@ -364,7 +373,10 @@ private:
             std::any_of(parts.begin(), parts.end(), [&](auto part) { return !other_form(names, part, on_hand).empty(); });
         if (const Ingredient* one = another_form ? nullptr : one_food(names))
             return gatherer_.name(one->names.front(), origin_of(names, line), on_hand);
-        for (const auto part : parts) {
+        const auto odd = on_hand ? odd_in(parts, names, line) : std::set<std::size_t>{};
+        for (std::size_t i = 0; i < parts.size(); ++i) {
+            const auto part = parts[i];
+            if (odd.contains(i) || (i > 0 && on_hand && !is_item(part) && is_plain_remark(part, knowledge_))) continue;
             if (const auto other = other_form(names, part, on_hand); !other.empty()) {
                 rewritten_.push_back(other);
                 gatherer_.name(rewritten_.back(), origin_of(part, line), true);
@@ -377,6 +389,19 @@ private:
             const auto name = known ? *known : bracket == std::string_view::npos ? again.names : bare(again.names.substr(0, bracket));
             if (!name.empty()) gatherer_.name(name, origin_of(name, line), there);
         }
+    }
+
+    // What a part that is not understood is said of is set aside with it.
+    std::set<std::size_t> odd_in(const std::vector<std::string_view>& parts, std::string_view names, const TextLine& line) {
+        const auto odd = odd_parts(
+            parts, [&](std::string_view part) { return is_item(part) || is_slip(part) || !other_form(names, part, true).empty(); },
+            knowledge_);
+        if (odd.empty()) return odd;
+        std::string said;
+        for (const auto i : odd) said += (said.empty() ? "" : ", ") + std::string(parts[i]);
+        const auto food = parts[*odd.begin()];
+        gatherer_.not_fit(parts[*std::next(odd.begin())], food, origin_of(food, line).start(), said);
+        return odd;
     }
 
     std::string_view file_;

@@ -17,6 +17,7 @@
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/name_text.hpp"
+#include "formula/line/remark.hpp"
 #include "knowledge/edible.hpp"
 
 namespace standin {
@@ -71,6 +72,8 @@ public:
                                  {},
                                  NotKnown::food},
                                 written, true);
+        if (const auto odd = remark_not_plain(read.line.notes, knowledge_); !odd.empty())
+            return not_fit(odd, ingredient.names.front(), read.where, whole.empty() ? std::string_view(written) : whole);
         inventory_.notes.insert(inventory_.notes.end(), read.line.notes.begin(), read.line.notes.end());
         for (const auto& told : read.line.declared)
             if (!contains(holds, told)) holds.push_back(told);
@@ -151,6 +154,7 @@ public:
 
     bool plenty = false;            ///< what the line being read says of the names in it
     bool growing = false;           ///< likewise that it is the living plant
+    std::string_view whole{};       ///< the line being read, as the maker wrote it
     std::vector<Declared> holds{};  ///< allergens that it says they hold
     std::vector<Reason> dangers{};  ///< what it says of them that is told wherever they go in
 
@@ -169,6 +173,17 @@ public:
         told(std::string(written), error.where, std::move(aside));
         inventory_.aside.push_back(std::string(written));
         set_aside_.push_back(std::move(error));
+    }
+
+    /// Likewise of a remark that is not understood: it is told before everything else.
+    void not_fit(std::string_view said, std::string_view food, const std::string& where, std::string_view written) {
+        const std::size_t before = inventory_.aside.size();
+        not_read(remark_unknown(said, food, where), written, true);
+        if (inventory_.aside.size() == before) return;
+        Reason first = reason_about(ReasonKind::set_aside, std::string(written), {std::string(food)});
+        first.role = "remark";
+        first.note = said;
+        note(std::move(first));
     }
 
     /// A list of which most is not known is no list.

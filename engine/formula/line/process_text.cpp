@@ -12,12 +12,12 @@
 namespace standin {
 namespace {
 
-enum class Kind { length, time_min, time_h, temperature };
+enum class ProcessKind { length, time_min, time_h, temperature };
 
-Kind kind_of(std::string_view key) {
-    if (key == "plate" || key == "diameter") return Kind::length;
-    if (key == "mixing") return Kind::time_min;
-    return key == "rest" ? Kind::time_h : Kind::temperature;
+ProcessKind kind_of(std::string_view key) {
+    if (key == "plate" || key == "diameter") return ProcessKind::length;
+    if (key == "mixing") return ProcessKind::time_min;
+    return key == "rest" ? ProcessKind::time_h : ProcessKind::temperature;
 }
 
 constexpr std::array<std::pair<std::string_view, Order>, 3> orders{
@@ -59,40 +59,40 @@ std::optional<double> length(Cursor& cursor) {
     return std::nullopt;
 }
 
-std::optional<double> read(Kind kind, std::string_view value) {
+std::optional<double> read(ProcessKind kind, std::string_view value) {
     Cursor cursor(value);
     std::optional<double> out;
-    if (kind == Kind::temperature) out = temperature(cursor);
-    else if (kind == Kind::length) out = length(cursor);
-    else if (const auto minutes = minutes_at(cursor)) out = kind == Kind::time_h ? *minutes / 60 : *minutes;
+    if (kind == ProcessKind::temperature) out = temperature(cursor);
+    else if (kind == ProcessKind::length) out = length(cursor);
+    else if (const auto minutes = minutes_at(cursor)) out = kind == ProcessKind::time_h ? *minutes / 60 : *minutes;
     cursor.eat(".");
     cursor.space();
     return cursor.done() ? out : std::nullopt;
 }
 
-std::string_view example(Kind kind) {
+std::string_view example(ProcessKind kind) {
     switch (kind) {
-        case Kind::length:
+        case ProcessKind::length:
             return "a length such as \"10 mm\" or \"3/8 in\"";
-        case Kind::time_min:
+        case ProcessKind::time_min:
             return "a time such as \"2 min\"";
-        case Kind::time_h:
+        case ProcessKind::time_h:
             return "a time such as \"36 h\" or \"2 days\"";
-        case Kind::temperature:
+        case ProcessKind::temperature:
             return "a temperature such as \"71 C\" or \"160 F\"";
     }
     return {};
 }
 
-std::string_view unit(Kind kind) {
+std::string_view unit(ProcessKind kind) {
     switch (kind) {
-        case Kind::length:
+        case ProcessKind::length:
             return " mm";
-        case Kind::time_min:
+        case ProcessKind::time_min:
             return " min";
-        case Kind::time_h:
+        case ProcessKind::time_h:
             return " h";
-        case Kind::temperature:
+        case ProcessKind::temperature:
             return " C";
     }
     return {};
@@ -103,7 +103,7 @@ Error expected(std::string_view key, std::string_view value, std::string what) {
 }
 
 std::optional<Error> set_measured(Process& process, const ProcessBounds& entry, std::string_view value) {
-    const Kind kind = kind_of(entry.key);
+    const ProcessKind kind = kind_of(entry.key);
     const auto number = read(kind, value);
     if (!number) return expected(entry.key, value, std::string(example(kind)));
     if (*number < entry.low || *number > entry.high)

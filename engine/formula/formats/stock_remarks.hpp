@@ -1,0 +1,26 @@
+// What the clauses of a list line say of the food before them: allergens that they name, and words that may tell of its state.
+#pragma once
+
+#include <functional>
+#include <set>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "knowledge/knowledge.hpp"
+#include "standin/formula.hpp"
+
+namespace standin {
+
+/// Whether a piece of a list line is a food of its own, with or without an amount.
+using IsItem = std::function<bool(std::string_view)>;
+
+/// Takes out of `line`, as blanks, the clauses that name an allergen which the food before them is not made of: "shares a scoop with the
+/// peanuts", "(peanut!)", "roasted in peanut oil". A clause that is an item stays; a lone name behind one weighed food tells of it.
+std::vector<Declared> take_remarks(std::string& line, const IsItem& is_item, const Knowledge& knowledge);
+
+/// Which of the parts of a list line are to be set aside: those that are neither a food nor a plain remark, each with the food that it
+/// stands behind.
+std::set<std::size_t> odd_parts(const std::vector<std::string_view>& parts, const IsItem& is_item, const Knowledge& knowledge);
+
+}  // namespace standin
