@@ -19,10 +19,10 @@ using TitleText = std::vector<std::string>;
 constexpr std::string_view joint = ",";  // a comma, or a word that joins: "and", "oder"
 constexpr std::array<std::string_view, 17> joins{"and", "or", "nor", "und", "oder", "et", "ou", "ni",  "y",
                                                  "o",   "e",  "ed",  "en",  "of",   "i",  "no", "plus"};
-constexpr std::array<std::string_view, 12> without{"no",    "non",  "without", "zero",  "ohne", "kein",
-                                                   "keine", "sans", "sin",     "senza", "sem",  "zonder"};
+constexpr std::array<std::string_view, 17> without{"no",    "non", "without", "zero", "ohne", "kein", "keine", "sans", "sin",
+                                                   "senza", "sem", "zonder",  "bez",  "utan", "uten", "uden",  "0"};
 constexpr std::array<std::string_view, 4> free_of{"free of", "free from", "frei von", "exempt de"};
-constexpr std::array<std::string_view, 7> is_free{"free", "less", "frei", "vrij", "libre", "freie", "freier"};
+constexpr std::array<std::string_view, 9> is_free{"free", "less", "frei", "vrij", "libre", "freie", "freier", "fri", "fria"};
 constexpr std::array<std::string_view, 8> suits{"friendly",   "safe",        "allergy",  "allergic",
                                                 "intolerant", "intolerance", "allergie", "suitable"};
 constexpr std::array<std::string_view, 9> for_whom{"safe for", "suitable for", "fit for",     "ok for",      "okay for",
@@ -88,7 +88,7 @@ bool TitleWords::denied(const Span& span) const {
         if (contains(without, word)) return true;
         for (const auto phrase : free_of)
             if (at >= 2 && stands_at(words_, at - 2, phrase)) return true;
-        const bool filler = word == "added" || word == "any" || word == "de" || word == "of" || word == "all";
+        const bool filler = word == "added" || word == "any" || word == "de" || word == "of" || word == "all" || word == "%";
         if (filler) {
             --at;
             continue;
@@ -118,6 +118,7 @@ std::optional<TitlePromise> TitleWords::promise_at(const Span& span) const {
         if (at - 1 < words_.size() && words_[at - 1].ends_with("frei")) return TitlePromise{said(span.first, at), false};
     }
     if (at < words_.size() && contains(is_free, words_[at])) return TitlePromise{said(span.first, at + 1), false};
+    if (knowledge_.in_list("allergic-people", fold(said(span.first, span.last)))) return TitlePromise{said(span.first, span.last), true};
     if (span.last < words_.size() && contains(suits, words_[span.last])) {
         const bool led = span.first >= 2 && std::any_of(for_whom.begin(), for_whom.end(),
                                                         [&](auto phrase) { return stands_at(words_, span.first - 2, phrase); });
@@ -140,16 +141,31 @@ std::optional<TitlePromise> TitleWords::joined_promise(const Kind& kind) const {
                 return word == name + std::string(end) || word == name + "s" + std::string(end) || word == name + "n" + std::string(end) ||
                        word == name + std::string(end) + "e";
             });
-            if (behind || (kind.id == "cured" && word == "un" + name)) return TitlePromise{word, false};
+            if (behind || knowledge_.in_list("free-of-" + kind.id, fold(word)) || (kind.id == "cured" && word == "un" + name))
+                return TitlePromise{word, false};
         }
     return std::nullopt;
+}
+
+// "Old school", "School fair", "Baby Ruth's street", "kosher salt": a name, a feast, a food, and nobody who eats.
+bool TitleWords::is_of_a_name(const Span& span) const {
+    constexpr std::size_t reach = 3;  // words
+    const auto in = [&](std::string_view list, std::size_t at) { return knowledge_.in_list(list, fold(words_[at])); };
+    for (std::size_t at = span.last; at < std::min(words_.size(), span.last + reach); ++at)
+        if (in("eaters-kitchen", at)) return false;
+    const std::string behind = said(span.first, span.last + 1);
+    if (span.last < words_.size() && knowledge_.in_list("no-promise", fold(behind))) return true;
+    if (span.first > 0 && knowledge_.in_list("no-promise", fold(said(span.first - 1, span.last)))) return true;
+    for (std::size_t at = span.last; at < std::min(words_.size(), span.last + reach) && words_[at] != joint; ++at)
+        if (in("feast-or-street", at)) return true;
+    return false;
 }
 
 std::optional<TitlePromise> TitleWords::promise_of(const Kind& kind) const {
     const auto spans = spans_of(kind);
     if (kind.diet) {
         for (const auto& span : spans)
-            if (!denied(span) && (span.first == 0 || words_[span.first - 1] != "not"))
+            if (!denied(span) && !is_of_a_name(span) && (span.first == 0 || words_[span.first - 1] != "not"))
                 return TitlePromise{said(span.first, span.last), false};
         return std::nullopt;
     }
@@ -169,9 +185,10 @@ std::string TitleWords::words_in(std::string_view list) const {
 
 std::string TitleWords::named(const Kind& kind) const {
     // "Duck egg", "goose fat", "hog casing", "lamb's lettuce": not what it is made of. "Chicken of the woods" is a fungus.
-    constexpr std::array<std::string_view, 24> other{"quarter", "quarters", "egg",       "eggs",  "fat",    "casing", "casings", "lettuce",
-                                                     "of",      "free",     "frei",      "less",  "style",  "stock",  "broth",   "dripping",
-                                                     "lard",    "skin",     "seasoning", "spice", "masala", "weed",   "creek",   "hollow"};
+    constexpr std::array<std::string_view, 32> other{
+        "quarter", "quarters", "egg",    "eggs",    "fat",      "casing", "casings", "lettuce",   "of",    "free",   "frei",
+        "less",    "style",    "stock",  "broth",   "dripping", "lard",   "skin",    "seasoning", "spice", "masala", "weed",
+        "creek",   "hollow",   "cheese", "cheeses", "milk",     "butter", "yogurt",  "yoghurt",   "cream", "curd"};
     for (const auto& span : spans_of(kind)) {
         const bool of_other = span.last < words_.size() && (contains(other, words_[span.last]) || words_[span.last] == "s");
         const bool like =
@@ -183,10 +200,12 @@ std::string TitleWords::named(const Kind& kind) const {
 
 std::optional<std::string> promise_of_no_allergen(std::string_view title) {
     const std::string folded = " " + hazard_fold(title) + " ";
-    constexpr std::array<std::string_view, 17> phrases{
-        "allergen free", "allergens free",   "allergenfree",      "allergenfrei",      "allergen frei",       "allergenfreie",
-        "allergy free",  "no allergens",     "without allergens", "free of allergens", "free from allergens", "hypoallergenic",
-        "hypoallergen",  "allergy friendly", "sans allergenes",   "sin alergenos",     "senza allergeni"};
+    constexpr std::array<std::string_view, 28> phrases{
+        "allergen friendly", "allergens friendly", "allergen safe",      "allergy safe",        "nobody allergic", "no allergies",
+        "sans allergene",    "allergenarm",        "allergikergeeignet", "sem alergenios",      "bez alergenow",   "allergen free",
+        "allergens free",    "allergenfree",       "allergenfrei",       "allergen frei",       "allergenfreie",   "allergy free",
+        "no allergens",      "without allergens",  "free of allergens",  "free from allergens", "hypoallergenic",  "hypoallergen",
+        "allergy friendly",  "sans allergenes",    "sin alergenos",      "senza allergeni"};
     for (const auto phrase : phrases)
         if (folded.find(" " + std::string(phrase) + " ") != std::string::npos) return std::string(phrase);
     return std::nullopt;
