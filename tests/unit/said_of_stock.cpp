@@ -46,13 +46,13 @@ TEST_CASE("what a list says of a food comes to what it must") {
 }
 
 TEST_CASE("a remark of a list that is not understood is told before everything else") {
-    const auto read = listed("kale 300 g, slippery at the edges");
+    const auto read = listed("kale 300 g, leathery at the edges");
     REQUIRE(read);
-    REQUIRE(read->aside == std::vector<std::string>{"kale 300 g, slippery at the edges"});
+    REQUIRE(read->aside == std::vector<std::string>{"kale 300 g, leathery at the edges"});
     const auto told = std::find_if(read->notes.begin(), read->notes.end(), [](const Reason& r) { return r.kind == ReasonKind::set_aside; });
     REQUIRE(told != read->notes.end());
     CHECK(told->role == "remark");
-    CHECK(in_full(*told).find("\"slippery at the edges\" is not understood") != std::string::npos);
+    CHECK(in_full(*told).find("\"leathery at the edges\" is not understood") != std::string::npos);
 }
 
 TEST_CASE("a plain remark may be made of every word of its list") {

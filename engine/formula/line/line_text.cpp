@@ -8,6 +8,7 @@
 #include "formula/line/likeness.hpp"
 #include "formula/line/line_facts.hpp"
 #include "formula/line/line_reader.hpp"
+#include "formula/line/remark.hpp"
 #include "formula/line/slips.hpp"
 #include "formula/line/tongues.hpp"
 
@@ -152,6 +153,14 @@ std::optional<ReadLine> read_first_of_two(std::string_view line, const LineSetti
     return std::nullopt;
 }
 
+// What is not understood of a food may tell that it is not fit to be eaten.
+std::optional<Error> asked_of_remark(const ReadLine& read, const LineSetting& setting) {
+    const Ingredient& food = *setting.knowledge.ingredient(read.line.ingredient);
+    const auto odd = remark_to_ask(read.line.notes, setting.knowledge);
+    if (odd.empty()) return std::nullopt;
+    return remark_unknown(odd, food.names.front(), setting.origin.start());
+}
+
 }  // namespace
 
 Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after, bool on_the_shelf,
@@ -167,6 +176,8 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
     auto read = read_any_tongue(line, setting);
     if (!read && !on_the_shelf)
         if (auto first = read_first_of_two(line, setting)) return std::move(*first);
+    if (read && !on_the_shelf)
+        if (auto asked = asked_of_remark(*read, setting)) return Failure(std::move(*asked));
     if (read || read.error().not_known == NotKnown::nothing) return read;
     if (auto danger = nearly_refused(line, knowledge)) {
         danger->where = origin.start();
@@ -176,6 +187,8 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
     if (auto mended = read_without_slips(line, setting)) return std::move(*mended);
     const LineSetting lenient{origin, knowledge, after, on_the_shelf, around, true};
     auto passed = read_any_tongue(line, lenient);
+    if (passed)
+        if (auto asked = asked_of_remark(*passed, setting)) return Failure(std::move(*asked));
     return passed ? std::move(passed) : std::move(read);
 }
 

@@ -149,6 +149,24 @@ std::string named_in_words(std::vector<std::string> allergens) {
 
 }  // namespace
 
+namespace {
+
+// What it tells is told or counted elsewhere: a hazard that is no question, what a packet says it holds, a danger that is denied.
+bool is_told_elsewhere(std::string_view said, const Knowledge& knowledge) {
+    const auto& lexicon = knowledge.records().lexicon;
+    const HazardText text = hazard_text(said);
+    if (!hazards_in(text, lexicon).empty()) return true;
+    if (!text.words.empty() && fits_any(lexicon.holds, text.words.front())) return true;
+    for (std::size_t i = 0; i + 1 < text.words.size(); ++i) {
+        const HazardText behind{{text.words.begin() + static_cast<std::ptrdiff_t>(i) + 1, text.words.end()}};
+        const bool denies = contains(lexicon.denials.before, text.words[i]) || fits_any(lexicon.holds, text.words[i]);
+        if (denies && !hazards_in(behind, lexicon).empty()) return true;
+    }
+    return false;
+}
+
+}  // namespace
+
 bool is_plain_remark(std::string_view said, const Knowledge& knowledge) {
     if (all_plain(said, knowledge) || only_denies(said, knowledge)) return true;
     const auto ways = in_english(said, knowledge);
@@ -159,6 +177,18 @@ std::string remark_not_plain(const std::vector<Reason>& notes, const Knowledge& 
     for (const auto& note : notes) {
         const bool passed = note.kind == ReasonKind::passed_over || note.kind == ReasonKind::passed_unknown;
         if (passed && !is_plain_remark(note.about, knowledge)) return note.about;
+    }
+    return {};
+}
+
+std::string remark_to_ask(const std::vector<Reason>& notes, const Knowledge& knowledge) {
+    for (const auto& note : notes) {
+        const bool unknown = note.kind == ReasonKind::passed_unknown;
+        if ((note.kind != ReasonKind::passed_over && !unknown) || note.about.empty()) continue;
+        const auto words = words_of(note.about);
+        if (words.empty() || std::isupper(static_cast<unsigned char>(words.front().raw.front())) != 0) continue;
+        if (knowledge.in_list("idle-opening", words.front().folded) || knowledge.in_list("idle-end", words.back().folded)) continue;
+        if (!is_plain_remark(note.about, knowledge) && !is_told_elsewhere(note.about, knowledge)) return note.about;
     }
     return {};
 }

@@ -20,6 +20,9 @@ bool is_plain_remark(std::string_view said, const Knowledge& knowledge);
 /// Of what a reader passed over, the first that is no plain remark; empty: there is none.
 std::string remark_not_plain(const std::vector<Reason>& notes, const Knowledge& knowledge);
 
+/// Likewise of a line of a formula: a name is no remark there, nor is a word on shopping or on what to do ("preferably", "plus more").
+std::string remark_to_ask(const std::vector<Reason>& notes, const Knowledge& knowledge);
+
 /// What is asked of a remark that is not plain.
 Error remark_unknown(std::string_view said, std::string_view food, std::string where);
 
