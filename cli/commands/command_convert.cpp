@@ -24,9 +24,16 @@ int report(const Call& call, const Engine& engine) {
                    reading->formula ? done : bad_data);
 }
 
+// What leaves for other kitchens says how hot the middle must be, whatever its method says.
+Formula with_its_core(const Engine& engine, Formula formula) {
+    const auto predicted = engine.predict(formula);
+    if (predicted && formula.process.core_c.value_or(0) < predicted->core.core_c) formula.process.core_c = predicted->core.core_c;
+    return formula;
+}
+
 std::string written(const Call& call, const Engine& engine, const Formula& formula) {
     std::string text = call.to == "json"     ? engine.formula_json(formula)
-                       : call.to == "jsonld" ? engine.formula_jsonld(formula)
+                       : call.to == "jsonld" ? engine.formula_jsonld(with_its_core(engine, formula))
                                              : engine.formula_text(formula);
     if (text.empty() || text.back() != '\n') text += '\n';
     return text;

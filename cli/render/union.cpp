@@ -171,10 +171,58 @@ Together together(const MendAnswer& answer) {
     return marked(answer.on_page, answer.of_variants, answer.base, own, "the mass as it is");
 }
 
+namespace {
+
+// Over what is offered: the line that goes out brings nothing.
+std::vector<AllergenText> allergens_offered(const SwapsAnswer& answer) {
+    std::vector<AllergenText> all;
+    for (const auto& s : answer.stand_ins)
+        for (const auto& one : s.allergens) {
+            const auto same = std::find_if(all.begin(), all.end(),
+                                           [&](const AllergenText& a) { return a.allergen == one.allergen && a.sure == one.sure; });
+            if (same == all.end()) {
+                all.push_back(one);
+                continue;
+            }
+            for (const auto& food : one.from)
+                if (std::find(same->from.begin(), same->from.end(), food) == same->from.end()) same->from.push_back(food);
+            same->beside = same->beside && one.beside;
+            if (same->reckoned != one.reckoned) same->reckoned.reset();
+        }
+    std::stable_partition(all.begin(), all.end(), [](const AllergenText& a) { return a.sure; });
+    return all;
+}
+
+// Whether all the foods that call for it have gone out of every formula offered.
+bool is_of_what_goes(const CautionText& caution, const SwapsAnswer& answer) {
+    const auto stays = [&](const std::string& food) {
+        return std::any_of(answer.stand_ins.begin(), answer.stand_ins.end(), [&](const StandIn& s) {
+            return std::any_of(s.formula.lines.begin(), s.formula.lines.end(), [&](const Line& line) { return line.ingredient == food; });
+        });
+    };
+    return !caution.foods.empty() && std::none_of(caution.foods.begin(), caution.foods.end(), stays);
+}
+
+}  // namespace
+
 Together together(const SwapsAnswer& answer) {
     std::vector<Own> own;
     for (const auto& s : answer.stand_ins) own.push_back({&s.allergens, &s.cautions});
-    Together all = marked(answer.on_page, {&answer.allergens, &answer.cautions}, own, Told::new_only);
+    PageSafety page = answer.on_page;
+    std::vector<CautionText> gone;
+    if (!own.empty()) {
+        page.allergens = allergens_offered(answer);
+        const auto goes = std::stable_partition(page.cautions.begin(), page.cautions.end(),
+                                                [&](const CautionText& c) { return !is_of_what_goes(c, answer); });
+        gone.assign(goes, page.cautions.end());
+        page.cautions.erase(goes, page.cautions.end());
+    }
+    Together all = marked(page, {&answer.allergens, &answer.cautions}, own, Told::new_only);
+    all.only_of = "your original";
+    all.cautions_before = std::move(gone);
+    if (!own.empty())
+        for (const auto& a : answer.allergens)
+            if (!found(page.allergens, a) && !surely_in_all(own, a)) all.allergens_before.push_back(a);
     all.core = cores_of(answer);
     return all;
 }

@@ -226,7 +226,7 @@ std::string counted_or_not(const Reason& r) {
             return "passed over, as said of the recipe and not of the mass: " + lines_of(r);
         case ReasonKind::allergen_beside:
             return quoted(r.about) + " (" + r.role +
-                   ") stands in the words beside the lines and in no line: it is not in the allergen list. If it goes into the batch, "
+                   ") stands in the words beside the lines and in no line: counted among what may be in it. If it goes into the batch, "
                    "give it a line";
         case ReasonKind::meat_beside:
             return quoted(food(r)) +

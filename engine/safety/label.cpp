@@ -159,8 +159,13 @@ std::string label_of(const Prediction& prediction, const Knowledge& knowledge, s
     std::vector<std::string> names;
     for (const auto& item : items) names.push_back(item.text);
     const auto around = around_the_mass(prediction, knowledge);
-    const auto told = told_parts(prediction.declared, knowledge);  // in no line, so that no weight gives it a place
+    auto told = told_parts(prediction.declared, knowledge);  // in no line, so that no weight gives it a place
+    // What only shares a fryer with it is no ingredient.
+    constexpr std::string_view contact = "may contain ";
+    const auto shared = std::stable_partition(told.begin(), told.end(), [&](const auto& part) { return !part.starts_with(contact); });
     std::vector<std::string> perhaps;
+    for (auto part = shared; part != told.end(); ++part) perhaps.push_back(part->substr(contact.size()));
+    told.erase(shared, told.end());
     for (const auto& named : prediction.read_as)  // what the method may add, in no line either
         if (named.kind == ReasonKind::allergen_beside && knowledge.allergen(named.role)) {
             std::string text = in_capitals(allergen_name(named.role, knowledge)) + " (\"" + named.about + "\")";
@@ -168,7 +173,7 @@ std::string label_of(const Prediction& prediction, const Knowledge& knowledge, s
         }
     return listed(names) + (around.empty() ? "" : "; beside the mass: " + listed(around)) +
            (told.empty() ? "" : "; by the formula's own words: " + listed(told)) +
-           (perhaps.empty() ? "" : "; perhaps, if the method adds it: " + listed(perhaps));
+           (perhaps.empty() ? "" : ". May contain: " + listed(perhaps));
 }
 
 }  // namespace standin

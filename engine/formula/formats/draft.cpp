@@ -19,6 +19,7 @@
 #include "formula/line/line_text.hpp"
 #include "formula/line/meat_shares.hpp"
 #include "formula/line/page_words.hpp"
+#include "formula/line/remark.hpp"
 #include "formula/line/several_in_line.hpp"
 #include "formula/line/sheet_size.hpp"
 #include "formula/line/sheet_unit.hpp"
@@ -316,8 +317,9 @@ void look_through(Draft& draft, std::string_view text, const std::string& where,
         }
     const auto append = [](auto& all, const auto& more) { all.insert(all.end(), more.begin(), more.end()); };
     for (const auto& sentence : sentences) append(draft.formula.read_as, told_hazards(sentence, knowledge));
-    append(draft.formula.declared, declared_in(text, knowledge));
+    append(draft.formula.declared, declared_beside(text, sentences, knowledge));
     append(draft.named, allergens_named(text, knowledge));
+    for (const auto& sentence : sentences) append(draft.named, foods_with_allergens(sentence, knowledge));
     append(draft.meat_named, meats_named(text, knowledge));
     if (lost && found() > before) draft.formula.note += (draft.formula.note.empty() ? "" : "\n") + one_line(text);
 }

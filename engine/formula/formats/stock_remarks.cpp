@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cctype>
 
+#include "core/names.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/remark.hpp"
@@ -112,6 +113,10 @@ std::vector<Declared> take_remarks(std::string& line, const IsItem& is_item, con
     for (std::size_t i = 0; i < clauses.size(); ++i) {
         const bool lone = clauses.size() == 2 && i == 1 && has_amount(said(clauses[0])) && !has_amount(said(clauses[1])) &&
                           stock_line(said(clauses[1]), knowledge).says == StockWord::weighed;
+        if (i > 0 && knowledge.in_list("thawed-cold", fold(said(clauses[i])))) {
+            blank_clause(line, clauses[i]);
+            continue;
+        }
         if (i > 0 && !own.empty() &&
             (lone || (clauses[i].in_bracket && !has_amount(said(clauses[i]))) || !all_items(said(clauses[i]), is_item))) {
             take(clauses[i], own);

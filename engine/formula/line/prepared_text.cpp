@@ -430,7 +430,7 @@ private:
             if (hints.size() < 5) hints.push_back(std::move(name));
         return Failure(Error{Trouble::bad_data,
                              "unknown word \"" + words_[i].raw + "\" beside " + ingredient_.names.front() +
-                                 ": expected what is done to it, or leave the word out where it changes nothing",
+                                 ": expected what is done to it. A word that tells of its state is never left out",
                              where, std::move(hints), NotKnown::word});
     }
 

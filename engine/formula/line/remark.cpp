@@ -218,6 +218,52 @@ std::vector<NamedAllergen> allergens_of_remark(std::string_view said, const Know
     return all;
 }
 
+std::vector<Declared> declared_beside(std::string_view text, const std::vector<std::string>& sentences, const Knowledge& knowledge) {
+    const auto& lexicon = knowledge.records().lexicon;
+    const auto contained = [&](const HazardText& sentence) {
+        bool holds = false, perhaps = false;
+        for (const auto& word : sentence.words) {
+            perhaps = perhaps || fits_any(lexicon.handles, word) || knowledge.in_list("perhaps-word", fold(word));
+            holds = holds || fits_any(lexicon.holds, word);
+        }
+        return holds && !perhaps;
+    };
+    std::vector<Declared> all;
+    for (auto& told : declared_in(text, knowledge)) {
+        const bool surely = std::any_of(sentences.begin(), sentences.end(), [&](const std::string& sentence) {
+            const auto here = declared_in(sentence, knowledge);
+            return contained(hazard_text(sentence)) && std::find(here.begin(), here.end(), told) != here.end();
+        });
+        if (!surely) told.words = "may contain " + told.words;
+        all.push_back(std::move(told));
+    }
+    return all;
+}
+
+std::vector<Declared> foods_with_allergens(std::string_view sentence, const Knowledge& knowledge) {
+    const auto words = words_of(sentence);
+    std::vector<Declared> all;
+    for (std::size_t first = 0; first < words.size();) {
+        std::size_t next = first + 1;
+        for (std::size_t last = std::min(words.size(), first + longest_food); last > first; --last) {
+            const std::string name = phrase(words, first, last);
+            const auto* food = knowledge.ingredient_named(name);
+            if (!food) continue;
+            std::vector<NamedAllergen> held;
+            add_foods(held, std::string(sentence.substr(words[first].begin, words[last - 1].end - words[first].begin)), false, knowledge);
+            const HazardText text = hazard_text(sentence);
+            const std::size_t before = hazard_text(sentence.substr(0, words[first].begin)).words.size();
+            if (!is_denied(text, before, before + hazard_text(name).words.size(), knowledge.records().lexicon))
+                for (const auto& one : held)
+                    if (!sounds_only_so(words, first, last, one.allergen, knowledge)) all.push_back({one.allergen, hazard_fold(name)});
+            next = last;
+            break;
+        }
+        first = next;
+    }
+    return all;
+}
+
 std::vector<Declared> told_by_remark(std::string_view said, const std::vector<const Ingredient*>& own, const Knowledge& knowledge) {
     std::vector<std::string> named;
     bool contained = false;
