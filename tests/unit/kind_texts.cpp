@@ -52,8 +52,11 @@ bool told_apart(const std::string& kind, const std::string& food) {
         {"jalapeno", {"fresno"}},                                                     // sold as a red one, and a kind of its own
         {"lard", {"bacon", "guanciale", "turkey-bacon"}},                             // bacon fat
         {"legume", {"jicama"}},                                                       // the root of a bean
-        {"lime", {"makrut-lime-leaf"}},                                               // a citrus of its own
-        {"mustard", {"tatsoi"}},                                                      // "spinach mustard": another plant
+        {"chestnut", {"water-chestnut"}},                                             // a tuber
+        {"nuts", {"water-chestnut"}},
+        {"tree-nut", {"water-chestnut"}},
+        {"lime", {"makrut-lime-leaf"}},  // a citrus of its own
+        {"mustard", {"tatsoi"}},         // "spinach mustard": another plant
         {"nightshade", {"*pepper", "allspice", "pink-peppercorn", "grains-of-paradise", "sweet-potato", "sweet-potato-cooked"}},
         {"paprika", {"bell-green", "bell-red"}},
         {"pepper", {"*"}},  // pepper of the vine, not chiles

@@ -18,7 +18,8 @@ TEST_CASE("foods by other names") {
     is("2 tsp nigella", "nigella-seed");
     is("1 tsp boukovo", "red-pepper-flakes");
     is("100 ml Apfelwein", "hard-cider");
-    is("20 g salt-packed capers", "caper");
+    is("20 g salt-packed capers", "caper-salted");
+    is("20 g capers", "caper");
     is("2 tsp New Mexico chile powder", "new-mexico-chile-dried");
     is("1 tsp red chile powder (pure, not the blend)", "new-mexico-chile-dried");
     is("1 tsp red chilli powder", "cayenne-powder");
