@@ -223,7 +223,7 @@ TEST_CASE("nothing is guessed") {
     bad("-5 g salt", "f.txt:7:3", "more than zero");
     bad("0.0001 g salt", "f.txt:7:3", "under 0.001 g");
     bad("1200 kg pork shoulder", "f.txt:7:3", "over 1000 kg");
-    bad("1 cup blanched spinach", "f.txt:7:3", "expected grams");
+    bad("1 cup roasted carrot", "f.txt:7:3", "expected grams");
     bad("10 oz (400 g) spinach", "f.txt:7:3", "the same weight twice");
     bad(std::string(5000, '('), "f.txt:7:3", "2000 letters");
 }

@@ -6,6 +6,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "core/words.hpp"
+#include "formula/formats/bases.hpp"
 #include "formula/formats/share_sheet.hpp"
 #include "formula/lexer/sentences.hpp"
 #include "formula/lexer/spaces.hpp"
@@ -139,14 +140,6 @@ bool tells_whole(Draft& draft, std::string_view text, const std::string& where, 
     return true;
 }
 
-Around around_line(const Draft& draft, std::size_t base) {
-    Around around;
-    if (base > 0) around.base = draft.bases[base - 1].per;
-    around.unit = draft.unit;
-    around.unit_said = draft.unit != nullptr;
-    return around;
-}
-
 }  // namespace
 
 bool Draft::hopeless() const {
@@ -221,41 +214,6 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         return draft.formula.read_as.push_back(reason_about(ReasonKind::part_of_method, std::string(text)));
     }
     draft.lines.push_back({std::string(text), where, std::move(read), {}, origin, base});
-}
-
-void settle_bases(Draft& draft, const Knowledge& knowledge) {
-    constexpr double same = 0.05;  // judgement: the meat of such a list may be rounded
-    for (std::size_t base = 1; base <= draft.bases.size(); ++base) {
-        const DraftBase& of = draft.bases[base - 1];
-        double meat = 0, all = 0;
-        bool all_read = true;
-        for (const auto& line : draft.lines) {
-            all_read = all_read && (line.base != base || line.read);
-            if (line.base == base && line.read && !line.read->share) {
-                all += line.read->line.grams.mid;
-                if (knowledge.ingredient(line.read->line.ingredient)->meat) meat += line.read->line.grams.mid;
-            }
-        }
-        const auto is_base = [&](double grams) { return std::abs(grams - of.per.grams) <= same * of.per.grams; };
-        if (meat <= 0) {
-            draft.formula.read_as.push_back(base_reason(ReasonKind::amounts_per, of.per));
-            draft.formula.read_as.back().about = of.heading;
-            continue;
-        }
-        if (!is_base(meat) && !is_base(all)) {
-            if (!all_read) continue;  // what is asked of its lines comes first
-            draft.troubles.add({Trouble::bad_data,
-                                "\"" + of.heading + "\": amounts for so much, or for all the meat below: say which",
-                                of.where,
-                                {"18 g salt per kg of meat", "put the meat above this line"}});
-            continue;
-        }
-        for (auto& line : draft.lines)
-            if (line.base == base && line.origin) {
-                line.base = 0;
-                line.read = read_line(line.written, *line.origin, knowledge, {}, false, around_line(draft, 0));
-            }
-    }
 }
 
 void judge_by_share(Draft& draft, const Knowledge& knowledge) {
@@ -359,6 +317,7 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
     tell_of_tongues(draft);
     tell_of_page(draft);
     const bool all = std::all_of(draft.lines.begin(), draft.lines.end(), [](const DraftLine& line) { return line.read.has_value(); });
+    const bool may_miss_meat = misses_meat(draft, knowledge);
     std::vector<ReadLine> understood;
     for (auto& line : draft.lines) {
         LineReading& one = reading.lines.emplace_back(LineReading{line.written, line.where, {}, {}, {}, Confidence::unsure, {}, {}, {}});
@@ -369,6 +328,10 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
         }
         if (!line.read) {
             one.asked = std::move(line.read.error());
+            continue;
+        }
+        if (line.read->share && may_miss_meat) {
+            one.asked = Error{Trouble::bad_data, "a share of what was not understood: no weight can be told yet", line.where, {}};
             continue;
         }
         one.confidence = least(line.read->doubts);

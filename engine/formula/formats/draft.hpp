@@ -65,10 +65,6 @@ struct Draft {
 /// Reads one line of an ingredient list into `draft`; headings leave no trace.
 void take_ingredient_line(Draft& draft, std::string_view text, const std::string& where, const Origin& origin, const Knowledge& knowledge);
 
-/// Settles what stands under headings such as "per kg of meat", once all lines are read: a list that brings the meat itself is the whole
-/// recipe or asked about.
-void settle_bases(Draft& draft, const Knowledge& knowledge);
-
 /// Reads bare names again where it tells how much of them the batch holds and what stands beside them: "3 g ginger" in 5 kg.
 void judge_by_share(Draft& draft, const Knowledge& knowledge);
 

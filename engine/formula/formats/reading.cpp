@@ -4,6 +4,7 @@
 
 #include "core/names.hpp"
 #include "formula/formats/bare_numbers.hpp"
+#include "formula/formats/bases.hpp"
 #include "formula/formats/draft.hpp"
 #include "formula/formats/formula_json.hpp"
 #include "formula/formats/formula_jsonld.hpp"

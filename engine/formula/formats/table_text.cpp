@@ -7,6 +7,7 @@
 #include "core/names.hpp"
 #include "formula/formats/table_cells.hpp"
 #include "formula/lexer/line_words.hpp"
+#include "formula/line/line_asides.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/sheet_size.hpp"
@@ -15,7 +16,7 @@
 namespace standin {
 namespace {
 
-enum class Column { name, weight, amount, unit, per, share, prepared, other, unknown };
+enum class Column { name, weight, amount, unit, per, share, prepared, note, other, unknown };
 
 struct ColumnRead {
     Column is = Column::unknown;
@@ -74,6 +75,7 @@ ColumnRead column_headed(const std::string& head, const Knowledge& knowledge) {
     else if (says("column-name")) column.is = Column::name;
     else if (says("column-amount") || (unit && number)) column.is = Column::amount;
     else if (says("column-prepared")) column.is = Column::prepared;
+    else if (says("column-note")) column.is = Column::note;
     else if (says("column-other") || head == "#") column.is = Column::other;
     return column;
 }
@@ -118,7 +120,7 @@ public:
         Reason told = reason_about(ReasonKind::from_table, head_of(*used_));
         for (std::size_t i = 0; i < width_; ++i)
             if (i != *used_ && i != *name_ && columns_[i].is != Column::unit && columns_[i].is != Column::prepared &&
-                !columns_[i].head.empty())
+                columns_[i].is != Column::note && !columns_[i].head.empty())
                 told.foods.push_back("\"" + columns_[i].head + "\"");
         out.told.push_back(std::move(told));
     }
@@ -298,9 +300,36 @@ private:
             if (columns_[i].is == Column::other && !is_bare_number(row.cells[i]) && !amounts_with_unit(row.cells[i]) &&
                 !is_empty_cell(row.cells[i]))
                 others += (others.empty() ? "" : ", ") + row.cells[i];
-        if (others.empty()) return;
-        out.rewritten.push_back(std::move(others));
+        pass(std::move(others), row, out);
+    }
+
+    static void pass(std::string text, const TableRow& row, PlainTables& out) {
+        if (text.empty()) return;
+        out.rewritten.push_back(std::move(text));
         out.passed.push_back({out.rewritten.back(), row.line->place});
+    }
+
+    // "roasted, chopped", "in brine, drained": what a note says of the food goes with it. A clause that is not understood beside it is
+    // passed over where it cannot change the food: "from the market".
+    std::string with_note(const std::string& text, const std::string& note, const TableRow& row, PlainTables& out) const {
+        const auto reads = [&](const std::string& line) { return read_line(line, Origin("", row.line->place), knowledge_).has_value(); };
+        if (reads(text + ", " + note) || !reads(text)) return text + ", " + note;
+        std::string taken = text, passed;
+        for (const auto& clause : cells_of(note, Between::comma)) {
+            if (clause.empty()) continue;
+            const bool tells = changes_or_prepares(clause);
+            if (tells || reads(taken + ", " + clause)) taken += ", " + clause;
+            else passed += (passed.empty() ? "" : ", ") + clause;
+        }
+        pass(std::move(passed), row, out);
+        return taken;
+    }
+
+    bool changes_or_prepares(const std::string& clause) const {
+        const auto words = words_of(clause);
+        for (std::size_t i = 0; i < words.size(); ++i)
+            if (changes_food(words[i].folded, knowledge_) || knowledge_.preparation_named(words[i].raw)) return true;
+        return false;
     }
 
     void write_row(const TableRow& row, PlainTables& out) {
@@ -323,6 +352,9 @@ private:
                 if (!told || (columns_[k].is != Column::prepared && columns_[k].is != Column::unknown)) continue;
                 text += ", " + row.cells[k];
             }
+            for (std::size_t k = 0; k < row.cells.size(); ++k)
+                if (k != i && k != *name_ && columns_[k].is == Column::note && !is_empty_cell(row.cells[k]))
+                    text = with_note(text, row.cells[k], row, out);
             pass_others(row, out);
             return keep(std::move(text), row, out);
         }

@@ -37,6 +37,7 @@ constexpr std::array units{
     Spelled{"g|gm|gr|gram|gramme|gram weight|g wt|grs", mass("g", 1)},
     Spelled{"kg|kilo|kilogram|kilogramme", mass("kg", 1000)},
     Spelled{"dag|dkg|deka|dekagramm|decagram|dekagram", mass("dag", 10)},
+    Spelled{"hg|hectogram|hectogramme|etto|etti", mass("hg", 100)},
     Spelled{"mg|milligram|milligramme", mass("mg", 0.001)},
     Spelled{"lb|pound|lbs|#|lb wt|lb weight", mass("lb", pound)},
     Spelled{"oz|ounce|avoirdupois ounce|oz wt|oz weight|ounce weight|wt oz|weight ounce|oz by weight|ounce by weight", mass("oz", ounce)},
@@ -115,6 +116,9 @@ constexpr std::array units{
     Spelled{"jar", count("jar")},
     Spelled{"box|carton|punnet", count("box")},
     Spelled{"bag", count("bag")},
+    Spelled{"basket|basket full|basketful|colander|colander full|colanderful|bowl|bowl full|bowlful|trug|trugful", count("basket")},
+    Spelled{"plant|potted plant", count("plant")},
+    Spelled{"pot", count("pot")},
     Spelled{"container|tub", count("container")},
 };
 
@@ -251,7 +255,7 @@ std::string_view size_word(std::string_view folded) {
 bool is_length(const Unit& unit) { return unit.word == "inch" || unit.word == "cm"; }
 
 bool is_metric(const Unit& unit) {
-    for (const std::string_view word : {"g", "kg", "dag", "mg", "ml", "cl", "dl", "l"})
+    for (const std::string_view word : {"g", "kg", "hg", "dag", "mg", "ml", "cl", "dl", "l"})
         if (unit.word == word) return true;
     return false;
 }

@@ -45,12 +45,14 @@ Error open(std::string message, std::vector<std::string> hints) { return {Troubl
 std::optional<Error> settle_by_share(NameRead& name, const AmountText& amount, const Around& around, const Knowledge& knowledge) {
     const Unit* unit = amount.parts.front().unit;
     const bool share = unit && unit->dimension == Dimension::percent;
-    if (around.grams <= 0 || !unit || (unit->dimension != Dimension::mass && !share) || amount.per_grams > 0) return std::nullopt;
+    const bool in_each_kilo = amount.per_grams > 0;  // "8 g/kg"
+    if ((around.grams <= 0 && !in_each_kilo) || !unit || (unit->dimension != Dimension::mass && !share)) return std::nullopt;
     const double number = amount.parts.front().number.mid;
-    const double per_kilo = share ? 10 * number : 1000 * number * unit->size.mid / around.grams;
+    const double per_kilo = share ? 10 * number : 1000 * number * unit->size.mid / (in_each_kilo ? amount.per_grams : around.grams);
+    const bool meat = around.meat || in_each_kilo;
     const auto bound = [&](std::string_view id) { return knowledge.parameter("reading." + std::string(id)).mid; };
     const std::string own = own_name(name);
-    if (around.meat && name.ingredient->tissue == Tissue::dry && own == "fennel" && per_kilo > bound("seed-most"))
+    if (meat && name.ingredient->tissue == Tissue::dry && own == "fennel" && per_kilo > bound("seed-most"))
         return open("so much of it may be the bulb and not the seed: say which", {"fennel bulb", "fennel seed"});
     if (tells_form(name, knowledge)) return std::nullopt;
     const bool little = per_kilo < bound(around.among_spices ? "fresh-least-among-spices" : "fresh-least");
@@ -73,16 +75,20 @@ std::optional<Error> settle_by_share(NameRead& name, const AmountText& amount, c
         name.other_form.clear();
         name.fresh_by_share = true;
     };
+    // So near what a careful maker would put of it dried into a kilo at the very most, it is more likely the leaf.
+    const auto& most = name.ingredient->most_g_per_kg;
+    const double perhaps_fresh = std::min(bound("fresh-only"), most ? bound("fresh-near-most") * most->band.mid : bound("dry-most"));
     const bool dried_herb = name.ingredient->tissue == Tissue::dry && name.ingredient->roles.front() == Role::herb;
-    if (around.meat && dried_herb && !name.other_form.empty() && per_kilo >= bound("fresh-only"))
+    if (meat && dried_herb && !name.other_form.empty() && per_kilo >= perhaps_fresh)
         if (const auto* fresh = known_ingredient(name.other_form, knowledge)) {
             take_fresh(*fresh);
+            name.perhaps_fresh = per_kilo < bound("fresh-only");
             return std::nullopt;
         }
-    if (around.meat && dried_herb && !name.other_form.empty() && per_kilo > bound("dry-most"))
+    if (meat && dried_herb && !name.other_form.empty() && per_kilo > bound("dry-most"))
         return open("so much of it is more likely " + name.other_form + " than the dried one, which is several times as strong: say which",
                     {name.other_form, name.ingredient->names.front()});
-    if (around.meat && dried_herb && !name.generic.empty() && name.other_form.empty() && per_kilo > bound("dry-most"))
+    if (meat && dried_herb && !name.generic.empty() && name.other_form.empty() && per_kilo > bound("dry-most"))
         return open("so much of it is hardly dried: say which herb", {"parsley", name.ingredient->names.front()});
     const auto* dry = dry_form(name, knowledge);
     if (dry && little) turn(*dry);

@@ -64,7 +64,7 @@ std::string near_danger(const std::string& called, const Knowledge& knowledge) {
     constexpr std::size_t least = 5;  // letters
     for (const auto& word : words_of(called)) {
         const std::string folded = hazard_fold(word.raw);
-        if (folded.size() < least) continue;
+        if (folded.size() < least || unit_named(word.folded) || knowledge.in_list("stock-loose", word.folded)) continue;
         const std::size_t limit = slip_limit(folded);
         for (const auto& hazard : knowledge.records().lexicon.hazards) {
             if ((hazard.act != HazardAct::refuse && hazard.act != HazardAct::ask) || !hazard.of.empty()) continue;
@@ -89,6 +89,14 @@ bool differs_by_plain_word(const std::vector<Word>& words, std::size_t first, co
     return false;
 }
 
+// "A colander of nettles" is no slip for the elder: a measure, a word of a name or of another tongue that is known as it stands.
+bool is_word_of_the_kitchen(const Word& word, const Knowledge& knowledge) {
+    if (unit_named(word.folded) || knowledge.in_list("stock-loose", word.folded) || knowledge.knows_word(word.folded)) return true;
+    const auto& tongues = knowledge.tongues();
+    return std::any_of(tongues.begin(), tongues.end(),
+                       [&](const auto& tongue) { return knowledge.english(tongue, hazard_fold(word.raw)) != nullptr; });
+}
+
 }  // namespace
 
 std::optional<Error> nearly_refused(std::string_view line, const Knowledge& knowledge) {
@@ -105,6 +113,7 @@ std::optional<Error> nearly_refused(std::string_view line, const Knowledge& know
                 const std::string written = phrase(words, first, first + count), folded = hazard_fold(written);
                 const std::size_t limit = slip_limit(folded);
                 if (folded == bare || edit_distance(folded, bare, limit) > limit || knowledge.ingredient_named(written)) continue;
+                if (count == 1 && is_word_of_the_kitchen(words[first], knowledge)) continue;
                 if (knowledge.in_list("other-food", fold(written)) || differs_by_plain_word(words, first, bare, knowledge)) continue;
                 const std::string mended =
                     std::string(line.substr(0, words[first].begin)) + bare + std::string(line.substr(words[first + count - 1].end));

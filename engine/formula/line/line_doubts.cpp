@@ -110,7 +110,7 @@ std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText&
                        generic_note(name), true});
     if (name.presumed) read_so(Confidence::unsure, ReasonKind::usual_by_spoon);
     else if (name.by_share) read_so(Confidence::unsure, ReasonKind::dried_by_share);
-    else if (name.fresh_by_share) read_so(Confidence::likely, ReasonKind::fresh_by_share);
+    else if (name.fresh_by_share) read_so(name.perhaps_fresh ? Confidence::unsure : Confidence::likely, ReasonKind::fresh_by_share);
     else if (!name.other_form.empty() && !plainly_fresh(ingredient, amount))
         out.push_back({leaf_by_the_spoon(name, amount) ? Confidence::unsure : Confidence::likely,
                        make_reason(ReasonKind::not_the_other, {}, {food, name.other_form}), true});

@@ -418,24 +418,6 @@ void turn_base_first(std::string& line) {
     line = line.substr(words[at].begin) + " per " + base;
 }
 
-void turn_unit_first(std::string& line) {
-    const std::size_t start = line_start(line);
-    Cursor cursor(line, start);
-    if (number_at(cursor, false)) return;
-    cursor.go(start);
-    const auto unit = unit_at(cursor);
-    if (!unit || (unit->unit->dimension != Dimension::mass && unit->unit->dimension != Dimension::volume)) return;
-    const std::size_t number = cursor.at();
-    Cursor behind(line, number);
-    behind.eat(".");
-    behind.space();
-    const std::size_t digits = behind.at();
-    if (!number_at(behind, false) || line.find_first_of("0123456789", behind.at()) != std::string::npos) return;
-    if (!behind.done() && behind.rest().front() != ' ') return;
-    const std::string said = line.substr(start, number - start), count = line.substr(digits, behind.at() - digits);
-    line.replace(start, behind.at() - start, count + " " + said);
-}
-
 std::vector<std::string> two_parts_of_fruit(std::string_view line) {
     const auto words = words_of(line);
     const auto part_at = [&](std::size_t i) -> std::string_view {

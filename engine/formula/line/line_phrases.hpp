@@ -34,9 +34,6 @@ void take_idle_start(std::string& line);
 /// "Per kg of meat: 17 g salt" as "17 g salt per kg of meat".
 void turn_base_first(std::string& line);
 
-/// "Kg 2 di spalla", "tsp 1 cumin": the number behind its unit, turned.
-void turn_unit_first(std::string& line);
-
 /// "zest and juice of 2 limes" as two lines; empty where it is no such line.
 std::vector<std::string> two_parts_of_fruit(std::string_view line);
 

@@ -56,7 +56,7 @@ bool says(const NameRead& name, std::initializer_list<std::string_view> wanted) 
 }
 
 // Names that two foods share, one many times as strong as the other, where nothing in the line tells them apart.
-std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountText& amount) {
+std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountText& amount, bool in_each_kilo) {
     constexpr double spice_grams = 10, pepper_grams = 20;  // fresh ones are weighed by more. Judgement
     if (named(name, {"chilli powder", "chili powder", "chile powder"}))
         return open_question(
@@ -66,7 +66,9 @@ std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountTex
         return open_question("thin sieved tomato to some, a paste four times as strong to others: say which", {"passata", "tomato paste"});
     const Unit* unit = amount.parts.front().unit;
     const bool told_apart = says(name, {"fresh", "leaf", "chopped", "ground", "crushed", "seed", "whole", "toasted", "dried"});
-    if (!unit && named(name, {"pepper"}) && !told_apart)
+    const bool of_pods = has_step(name.before.prepared, "roasted") || has_step(name.before.prepared, "roasted-peeled") ||
+                         has_step(name.after.prepared, "roasted") || has_step(name.after.prepared, "roasted-peeled");
+    if (named(name, {"pepper"}) && (of_pods || (!unit && !told_apart)))
         return open_question("peppercorns or sweet peppers: say which", {"bell pepper", "black peppercorns"});
     if (unit && unit->word == "tbsp" && fold(name.generic) == "coriander" && !told_apart)
         return open_question("the seed or the leaf of coriander: say which", {"ground coriander", "chopped fresh coriander"});
@@ -75,7 +77,8 @@ std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountTex
     if ((fold(name.generic) == "coriander" || named(name, {"koriander", "coriandre", "coriandolo"})) &&
         !says(name, {"fresh", "leaf", "chopped", "ground", "crushed", "seed", "whole", "toasted"}))
         return open_question("the seed or the leaf of coriander: say which", {"coriander seed", "fresh coriander"});
-    if (grams >= pepper_grams || says(name, {"fresh", "freshly", "root", "chopped", "diced", "sliced", "minced", "grated", "peeled"}))
+    if (in_each_kilo || grams >= pepper_grams ||
+        says(name, {"fresh", "freshly", "root", "chopped", "diced", "sliced", "minced", "grated", "peeled"}))
         return std::nullopt;
     if (named(name, {"red pepper", "green pepper", "hot pepper", "hot red pepper"}))
         return open_question("so little of it is more likely a dry spice than the fresh pod: say which",
@@ -212,11 +215,11 @@ std::optional<Error> seasoned_already(const NameRead& name, std::string_view wri
                          {"ground pork", "pork shoulder"});
 }
 
-std::optional<Error> means_another(const NameRead& name, const AmountText& amount) {
+std::optional<Error> means_another(const NameRead& name, const AmountText& amount, bool in_each_kilo) {
     const Ingredient& ingredient = *name.ingredient;
     const Unit* unit = amount.parts.front().unit;
     const bool bare = name.before.words.empty() && name.after.words.empty();
-    if (auto open = two_foods_of_one_name(name, amount)) return open;
+    if (auto open = two_foods_of_one_name(name, amount, in_each_kilo)) return open;
     if (unit && unit->dimension == Dimension::mass && !name.generic.empty() &&
         fold(ingredient.names.front()) == fold(name.generic) + " juice")
         return open_question("the juice, the zest or the whole fruit: say which",

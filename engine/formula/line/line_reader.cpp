@@ -10,6 +10,8 @@
 #include "formula/line/by_share.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/heading_base.hpp"
+#include "formula/line/kin_measure.hpp"
+#include "formula/line/kind_in_brackets.hpp"
 #include "formula/line/lean_share.hpp"
 #include "formula/line/line_asides.hpp"
 #include "formula/line/line_doubts.hpp"
@@ -26,6 +28,7 @@
 #include "formula/line/soaked_in.hpp"
 #include "formula/line/tinned.hpp"
 #include "formula/line/told_content.hpp"
+#include "formula/line/unit_turned.hpp"
 
 namespace standin {
 namespace {
@@ -57,6 +60,7 @@ public:
           lenient_(setting.lenient),
           adjective_behind_(setting.adjective_behind) {
         clean_line(line_);
+        write_kilos(line_);
         turn_base_first(line_);
         turn_unit_first(line_);
         take_idle_start(line_);
@@ -236,8 +240,8 @@ private:
         settle_whole(amount, *name->ingredient);
         if (auto differ = noted_volume(amount, notes_)) return miss(understood, std::move(*differ), candidate.begin);
         fill_measure(amount, *name);
-        take_kind_in_brackets(*name);
-        if (auto other = other_food_in_brackets(*name); !other.empty())
+        take_kind_in_brackets(*name, notes_, knowledge_);
+        if (auto other = other_food_in_brackets(*name, notes_, written_, knowledge_); !other.empty())
             return miss(
                 understood,
                 {Trouble::bad_data, "two foods are named, " + name->ingredient->names.front() + " and " + other, "", {"name one of them"}},
@@ -251,7 +255,8 @@ private:
                         candidate.begin);
         if (auto ready = seasoned_already(*name, written_)) return miss(understood, std::move(*ready), candidate.begin);
         if (auto open = settle_by_share(*name, amount, around_, knowledge_)) return miss(understood, std::move(*open), candidate.begin);
-        if (auto doubtful = name->by_share || name->fresh_by_share ? std::nullopt : means_another(*name, candidate.amount))
+        if (auto doubtful =
+                name->by_share || name->fresh_by_share ? std::nullopt : means_another(*name, candidate.amount, amount.per_grams > 0))
             return miss(understood, std::move(*doubtful), candidate.begin);
         return weigh_line(*name, amount, candidate.begin);
     }
@@ -311,29 +316,6 @@ private:
             }
     }
 
-    // "Paprika (hot)", "salt (kosher)": what stands in brackets names the kind.
-    void take_kind_in_brackets(NameRead& name) {
-        std::string own;
-        for (const auto& word : name.words) own += " " + word;
-        for (auto passed = notes_.passed.begin(); passed != notes_.passed.end(); ++passed) {
-            const auto* kind = known_ingredient(*passed + own, knowledge_);
-            if (!kind || kind->family != name.ingredient->family || kind->tissue != name.ingredient->tissue) continue;
-            name.ingredient = kind;
-            name.generic.clear();
-            notes_.passed.erase(passed);
-            return;
-        }
-    }
-
-    // "Tomato sauce (ketchup)": the bracket does not say the same. Within a family it only says it more closely.
-    std::string other_food_in_brackets(const NameRead& name) const {
-        for (const auto& passed : notes_.passed)
-            if (const auto* other = knowledge_.ingredient_named(passed);
-                other && other->family != name.ingredient->family && written_.find("(" + passed + ")") != std::string_view::npos)
-                return other->names.front();
-        return {};
-    }
-
     Given given(const AmountText& amount) const {
         const Unit* unit = amount.parts.front().unit;
         if ((unit && unit->dimension != Dimension::count) || notes_.grams) return Given::weight;
@@ -348,14 +330,25 @@ private:
         return unit && is_container(*unit->unit) && cursor.eat_word("of") ? unit->unit : nullptr;
     }
 
+    // Of a measure whose own weight is not known.
+    void take_weight_of_kin(const MeasuredFood& food, const std::vector<std::string>& words) {
+        if (by_kin_) notes_.grams.reset();
+        auto kin = weight_when_prepared(food, words);
+        if (!kin && !notes_.grams && !weigh(food.amount, *food.name.ingredient, words))
+            kin = weight_by_kin(food.amount, *food.name.ingredient, words, KinAgree::well, knowledge_);
+        if (kin) notes_.grams = kin;
+        by_kin_ = kin.has_value();
+    }
+
     static int name_depth(const Error& error) { return error.not_known == NotKnown::food ? 1 : 3; }
 
     Result<ReadLine> weigh_line(const NameRead& name, const AmountText& amount, std::size_t at) {
         std::vector<std::string> words = name.before.words;
         words.insert(words.end(), name.after.words.begin(), name.after.words.end());
         words.insert(words.end(), name.words.begin(), name.words.end());
-        auto weighed = notes_.grams && !notes_.range_only && counts(amount) ? Result<Weighed>(Weighed{{0, 0, 0}, {}})
-                                                                            : weigh(amount, *name.ingredient, words);
+        take_weight_of_kin({name, amount, notes_, knowledge_}, words);
+        auto weighed = notes_.grams && !notes_.range_only && (counts(amount) || by_kin_) ? Result<Weighed>(Weighed{{0, 0, 0}, {}})
+                                                                                         : weigh(amount, *name.ingredient, words);
         if (!weighed) return miss(2, std::move(weighed.error()), at);
         if (amount.of == Whole::unsaid)
             return miss(
@@ -373,6 +366,7 @@ private:
         if (auto wrong = set_facts(facts_, *name.ingredient, knowledge_, read.line)) return miss(understood, std::move(*wrong), at);
         if (auto other = hazards_in_passing(name, read.line)) return miss(understood, std::move(*other), at);
         read.doubts = doubts_about_line(name, amount, *weighed, notes_);
+        if (by_kin_) read.doubts.push_back({Confidence::unsure, by_kin(*name.ingredient, amount, *notes_.grams), true});
         tell_of_soaking(name, read);
         tell_presumed_whole(amount, *weighed, *name.ingredient, read.doubts);
         tell_unit_given(read);
@@ -483,6 +477,7 @@ private:
     std::optional<Per> per_;
     bool per_said_ = false;  // in the line itself, not above it
     bool unit_given_ = false;
+    bool by_kin_ = false;  // the weight in the notes
     Whole whole_ = Whole::unsaid;
     Whole presumed_whole_ = Whole::none;
     std::string share_text_;

@@ -4,12 +4,14 @@
 #include <array>
 #include <initializer_list>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/line/amount.hpp"
 #include "formula/line/lean_share.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/process_text.hpp"
 #include "knowledge/effects.hpp"
+#include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 
 namespace standin {
@@ -171,7 +173,7 @@ bool any_of(const std::vector<Word>& words, std::initializer_list<std::string_vi
 }
 
 bool was_cut(const std::vector<Word>& words) {
-    return any_of(words, {"chopped", "minced", "torn", "snipped", "shredded", "stemmed", "bruised"});
+    return any_of(words, {"chopped", "minced", "torn", "snipped", "shredded", "stemmed", "bruised", "diced", "shaved", "julienned"});
 }
 
 // The same plant or cut under a name with `kind` in front: another ingredient, or null.
@@ -225,6 +227,16 @@ std::string said_dry(const std::vector<Word>& words, const Span& span, bool kind
     return {};
 }
 
+// "Fennel, sweated": what is never done to a dry spice.
+bool is_done_to_fresh(const std::vector<Word>& words, const Span& span, const Knowledge& knowledge) {
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        const std::size_t end = preparation_end(words, i, words.size(), knowledge);
+        if (end == i || (i >= span.first && i < span.last)) continue;
+        if (!effect_on(*knowledge.preparation_named(phrase(words, i, end)), Tissue::dry)) return true;
+    }
+    return false;
+}
+
 // "6 sprigs thyme", "1 tbsp chopped sage", "1 bunch coriander": what is counted by the sprig or chopped is the fresh plant, though the bare
 // name means the dried one. "Chicken thighs, boneless and skinless" are the skinless ones, "ground beef,
 // 85% lean" is that of a name of its own.
@@ -232,8 +244,8 @@ void settle_kind(const std::vector<Word>& words, Span& span, const Unit* unit, b
     const Ingredient* other = nullptr;
     if (span.ingredient->tissue == Tissue::dry) {
         const bool of_plant = is_one_of(unit, {"sprig", "leaf", "bunch", "handful", "stalk"}) && !has_measure(*span.ingredient, unit->word);
-        if (of_plant || (was_cut(words) && !said_kind && !any_of(words, {"dried", "dry"})))
-            other = other_kind("fresh", words, span, knowledge);
+        const bool done = was_cut(words) || is_done_to_fresh(words, span, knowledge);
+        if (of_plant || (done && !said_kind && !any_of(words, {"dried", "dry"}))) other = other_kind("fresh", words, span, knowledge);
         if (!other && is_one_of(unit, {"bulb", "head", "stalk", "root"}))  // "1 bulb of fennel"
             other = known_ingredient(phrase(words, span.first, span.last) + " " + std::string(unit->word), knowledge);
     } else if (const auto share = said_lean(words); share && span.ingredient->meat) {
@@ -244,6 +256,8 @@ void settle_kind(const std::vector<Word>& words, Span& span, const Unit* unit, b
         if (other && within) span.first = share->first;
     } else if (any_of(words, {"skinless", "skinned"})) {
         other = other_kind("skinless", words, span, knowledge);
+    } else if (span.ingredient->meat && any_of(words, {"skin"}) && any_of(words, {"on", "with"})) {
+        other = other_kind("skin on", words, span, knowledge);  // "duck breast with skin"
     }
     if (!other) return;
     span.ingredient = other;
@@ -333,9 +347,27 @@ Unknown unknown_name(const std::vector<Word>& words, const Knowledge& knowledge)
     return first < last ? Unknown{phrase(words, first, last), first} : Unknown{};
 }
 
+// A fresh one, a dried one, a ground one: what may be meant by the word for all of them.
+std::vector<std::string> one_of_each_form(const Kind& kind, const Knowledge& knowledge) {
+    constexpr std::size_t few = 5;
+    std::vector<std::string> names;
+    std::vector<std::string> forms;
+    for (const auto& ingredient : knowledge.records().ingredients) {
+        const bool ground = contains(ingredient.already, std::string("ground"));
+        const std::string form = std::to_string(static_cast<int>(ingredient.tissue)) + (ground ? " ground" : "");
+        if (names.size() == few || contains(forms, form) || !belongs(ingredient, kind, knowledge)) continue;
+        forms.push_back(form);
+        names.push_back(ingredient.names.front());
+    }
+    return names;
+}
+
 Failure unknown(const std::vector<Word>& words, const LineContext& context) {
     const auto [name, first] = unknown_name(words, context.knowledge);
     if (name.empty()) return failure(Trouble::bad_data, "no ingredient is named in this line", context.origin.start());
+    if (const Kind* kind = kind_named(name, context.knowledge))
+        return Failure(Error{Trouble::bad_data, "\"" + name + "\" is a kind of food (" + kind->takes + "): say which",
+                             context.origin.at(words[first].begin), one_of_each_form(*kind, context.knowledge), NotKnown::food});
     return Failure(Error{Trouble::bad_data, "unknown ingredient \"" + name + "\"", context.origin.at(words[first].begin),
                          context.knowledge.nearest_ingredients(name), NotKnown::food});
 }

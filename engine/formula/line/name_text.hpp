@@ -15,6 +15,7 @@ struct NameRead {
     bool presumed = false;               ///< the form taken is the usual one of such a measure, not one that the words tell
     bool by_share = false;               ///< the dried form was taken, for there is too little of it in the batch to be the fresh one
     bool fresh_by_share = false;         ///< the fresh form was taken, for so much of the dried one nobody uses
+    bool perhaps_fresh = false;          ///< likewise, though some use so much
     std::string other_form;              ///< the name of the fresh or dried form not taken, where the words leave that open
     const Unit* preserved_in = nullptr;  ///< the can or jar that the amount names, for a food that is otherwise fresh
     bool preserved_form = false;         ///< and that form of it is known, and taken
