@@ -9,13 +9,13 @@
 #include "core/band.hpp"
 #include "core/contains.hpp"
 #include "core/names.hpp"
-#include "core/typed_reader.hpp"
 #include "core/words.hpp"
-#include "formula/formats/formula_json.hpp"
 #include "formula/formats/stock_amounts.hpp"
+#include "formula/formats/stock_doubt.hpp"
 #include "formula/formats/stock_gatherer.hpp"
 #include "formula/formats/stock_leaves.hpp"
 #include "formula/formats/stock_names.hpp"
+#include "formula/formats/stock_prepared.hpp"
 #include "formula/formats/stock_remarks.hpp"
 #include "formula/formats/stock_told.hpp"
 #include "formula/formats/stock_words.hpp"
@@ -34,8 +34,6 @@
 
 namespace standin {
 namespace {
-
-using Node = JsonNode::Kind;
 
 class PlainInventory {
 public:
@@ -59,6 +57,9 @@ private:
         const std::string where = describe(file_, written.place);
         if (auto danger = danger_in(written.text, knowledge_)) {  // of the whole line: what stands behind a comma is said of the food too
             danger->where = where;
+            if (only_looks_alike(written.text, knowledge_) && !never_set_aside_but_for_looks(written.text, knowledge_) &&
+                !gatherer_.namer().touches_formula(written.text))
+                return gatherer_.warn(std::move(*danger), written.text);
             return troubles_.add(std::move(*danger));
         }
         if (const auto beside = beside_the_mass(written.text, knowledge_); beside && beside->kind == BesideKind::casing) {
@@ -66,6 +67,7 @@ private:
             return gatherer_.told(std::string(written.text), where, why_beside(*beside));
         }
         if (const auto but = exception_in(written.text, knowledge_); but && take_exception(*but, written)) return;
+        if (take_with_part(written)) return;
         gatherer_.dangers = told_hazards(written.text, knowledge_);
         for (const auto& told : gatherer_.dangers) gatherer_.note(told);
         rewritten_.push_back(with_amount_first(written.text));
@@ -79,7 +81,7 @@ private:
         const TextLine plain = as_written ? written : TextLine{rewritten_.back(), written.place};
         if (auto open = leaves_open(plain.text, knowledge_); !open.empty())
             return gatherer_.not_read({Trouble::bad_data, std::move(open), where, {"spinach", "no spinach"}}, written.text, true);
-        const TextLine line = in_pieces(in_known_words(in_pieces(plain)));
+        const TextLine line = in_pieces(amount_first(in_known_words(in_pieces(plain))));
         const StockLine says = stock_line(line.text, knowledge_);
         if (says.says != StockWord::none && says_no_abroad(written.text, knowledge_))
             return troubles_.add({Trouble::bad_data,
@@ -102,13 +104,45 @@ private:
                 return list(says.names, line, false);
             case StockWord::some:
                 gatherer_.plenty = is_plenty(line.text, knowledge_);
-                if (!gatherer_.plenty && says.names.find_first_of("0123456789") != std::string_view::npos) weighed(says.names, line);
-                else list(says.names, line, true);
+                if (tells_mass(says.names) ||
+                    (!gatherer_.plenty && (says.names.find_first_of("0123456789") != std::string_view::npos || reads(says.names, line)))) {
+                    gatherer_.plenty = false;
+                    weighed(says.names, line);
+                } else list(says.names, line, true);
                 gatherer_.plenty = false;
                 return;
             case StockWord::weighed:
                 return weighed(says.names, line);
         }
+    }
+
+    bool reads(std::string_view text, const TextLine& line) const {
+        return read_line(text, Origin(file_, line.place), knowledge_, {}, true).has_value();
+    }
+
+    // "celery with leaves, 1 head": its leaves are there as well. False where the rest names no food.
+    bool take_with_part(const TextLine& written) {
+        const auto part = with_part(written.text, knowledge_);
+        if (!part) return false;
+        rewritten_.push_back(part->line);
+        const TextLine rest{rewritten_.back(), written.place};
+        auto read = read_line(with_amount_first(rest.text), Origin(file_, written.place), knowledge_, {}, true);
+        const auto name = known_without_amount(with_amount_first(rest.text));
+        const Ingredient* food = read ? knowledge_.ingredient(read->line.ingredient) : name ? known_ingredient(*name, knowledge_) : nullptr;
+        if (!food) return false;
+        Line whole;
+        whole.ingredient = food->id;
+        if (danger_of_food(written.text, whole, knowledge_, true)) return false;  // "rhubarb with leaves": refused as it stands
+        take(rest);
+        const Ingredient* leaves = part->leaf && gatherer_.has(food->id) ? leaves_of(*food, knowledge_) : nullptr;
+        if (!leaves) return true;
+        const bool root = food->tissue == Tissue::root;
+        const auto of = gatherer_.grams_of(food->id);
+        const double share = knowledge_.parameter(root ? "reading.stock-greens-of-root" : "reading.stock-greens-of-stalk").mid;
+        if (of)
+            weighed(*rewritten_.insert(rewritten_.end(), plain_number(std::round(*of * share)) + " g " + leaves->names.front()), written);
+        else gatherer_.name(leaves->names.front(), Origin(file_, written.place), true);
+        return true;
     }
 
     // "no fresh herbs except rosemary": the rosemary is there, and the other fresh herbs are not. "Nothing sour except lemons" names no
@@ -143,6 +177,14 @@ private:
         if (line.text.substr(0, comma).find_first_of("0123456789") == std::string_view::npos) return false;
         return knowledge_.in_list("passed-over", fold(line.text.substr(comma + 1))) &&
                read_line(line.text, Origin(file_, line.place), knowledge_, {}, true).has_value();
+    }
+
+    // Once more in the words that we know: "cider vinegar 1 bottle".
+    TextLine amount_first(const TextLine& line) {
+        std::string turned = with_amount_first(line.text);
+        if (turned == line.text) return line;
+        rewritten_.push_back(std::move(turned));
+        return {rewritten_.back(), line.place};
     }
 
     // "a few limes" are three, "a little parsley" is a handful or a spoonful: far from as much as it takes.
@@ -236,7 +278,7 @@ private:
         if (const auto colon = text.find(": "); colon != std::string_view::npos && (!known_without_amount(text.substr(0, colon)) ||
                                                                                     kind_named(text.substr(0, colon), knowledge_)))
             return weighed(bare(text.substr(colon + 1)), line);
-        if (const Ingredient* one = digits ? nullptr : one_food(text))
+        if (const Ingredient* one = digits ? nullptr : one_food(text, true))
             return gatherer_.name(one->names.front(), origin_of(text, line), true);
         const auto parts = parts_of_list(text);
         if (const auto odd = said_of_food(parts); !odd.empty())
@@ -244,7 +286,9 @@ private:
                                      gatherer_.whole.empty() ? text : gatherer_.whole);
         if (parts.size() > 1 && !gatherer_.namer().knows(text) && (digits || !known_without_amount(text))) {
             for (const auto part : parts)
-                if (has_digit(part) || is_item(part) || !is_plain_remark(part, knowledge_)) weighed(part, line);
+                if (!knowledge_.in_list("passed-over", fold(part)) &&
+                    (has_digit(part) || is_item(part) || !is_plain_remark(part, knowledge_)))
+                    weighed(part, line);
             return;
         }
         if (const auto name = known_without_amount(text)) return gatherer_.name(*name, origin_of(*name, line), true);
@@ -267,7 +311,11 @@ private:
     // of them may tell of its state, so that it is not taken by itself. A slip of the pen in a name is told with the name.
     std::set<std::size_t> said_of_food(const std::vector<std::string_view>& parts) const {
         return odd_parts(
-            parts, [&](std::string_view part) { return has_digit(part) || is_item(part) || is_slip(part); }, knowledge_);
+            parts,
+            [&](std::string_view part) {
+                return has_digit(part) || knowledge_.in_list("passed-over", fold(part)) || is_item(part) || is_slip(part);
+            },
+            knowledge_);
     }
 
     static bool has_digit(std::string_view part) { return part.find_first_of("0123456789") != std::string_view::npos; }
@@ -349,12 +397,10 @@ private:
     }
 
     // "marjoram, dried": what stands behind the comma tells of the food before it, and is none itself.
-    const Ingredient* one_food(std::string_view names) const {
+    // So does what is done to it: "roasted poblanos" are there as poblanos.
+    const Ingredient* one_food(std::string_view names, bool on_hand) const {
         const auto parts = parts_of_list(names);
         const bool several = std::all_of(parts.begin(), parts.end(), [&](auto part) { return known_without_amount(part).has_value(); });
-        if (parts.size() < 2 || several) return nullptr;
-        const auto read = read_line("10 g " + std::string(names), Origin(file_, {1, 1}), knowledge_, {}, true);
-        return read && remark_not_plain(read->line.notes, knowledge_).empty() ? knowledge_.ingredient(read->line.ingredient) : nullptr;
     }
 
     // "no fresh thyme, only dried": the dried one is there.
@@ -371,7 +417,7 @@ private:
         const auto parts = parts_of_list(names);
         const bool another_form =
             std::any_of(parts.begin(), parts.end(), [&](auto part) { return !other_form(names, part, on_hand).empty(); });
-        if (const Ingredient* one = another_form ? nullptr : one_food(names))
+        if (const Ingredient* one = another_form ? nullptr : one_food(names, on_hand))
             return gatherer_.name(one->names.front(), origin_of(names, line), on_hand);
         const auto odd = on_hand ? odd_in(parts, names, line) : std::set<std::size_t>{};
         for (std::size_t i = 0; i < parts.size(); ++i) {
@@ -411,77 +457,10 @@ private:
     Gatherer gatherer_;
 };
 
-class JsonInventory {
-public:
-    JsonInventory(std::string_view file, const Knowledge& knowledge, const Formula* formula)
-        : file_(file), knowledge_(knowledge), problems_(std::string(file)), gatherer_(knowledge, formula, troubles_) {}
-
-    Result<Inventory> read(const JsonNode& root) {
-        take(root);
-        troubles_.add(problems_.errors());
-        Inventory all = gatherer_.take();
-        if (troubles_.any()) return troubles_.failure();
-        return all;
-    }
-
-private:
-    void take(const JsonNode& root) {
-        ObjectReader reader(root, problems_);
-        reader.text_or("note");
-        for (const auto& item : reader.list("have", true)) have(item);
-        for (const auto& item : reader.list("not")) {
-            if (item.kind != Node::text)
-                problems_.add(item.place, "what is not on hand must be text, not " + std::string(kind_name(item.kind)));
-            else gatherer_.name(item.text, origin(item), false);
-        }
-        if (const JsonNode* flag = reader.child("complete", Node::boolean)) gatherer_.complete(flag->boolean, describe(file_, flag->place));
-    }
-
-    void have(const JsonNode& item) {
-        ObjectReader reader(item, problems_);
-        const JsonNode* name = reader.child("ingredient", Node::text, true);
-        const JsonNode* amount = reader.child("amount", Node::text);
-        const bool plenty = reader.flag("plenty");
-        if (plenty && amount) reader.fault("plenty", "both \"amount\" and \"plenty\": expected one of them");
-        if (!name) return;
-        gatherer_.plenty = plenty;
-        gatherer_.holds.clear();
-        gatherer_.dangers = told_hazards(name->text, knowledge_);
-        for (const auto& told : gatherer_.dangers) gatherer_.note(told);
-        if (auto danger = danger_in(name->text, knowledge_)) {
-            danger->where = describe(file_, name->place);
-            return troubles_.add(std::move(*danger));
-        }
-        if (!amount || is_some(amount->text)) return gatherer_.name(name->text, origin(*name), true);
-        auto line = JoinedLine(file_, *amount, *name).read(knowledge_, {});
-        if (line) gatherer_.have(*line, amount->text + " " + name->text);
-        else gatherer_.not_read(std::move(line.error()), name->text, true);
-    }
-
-    Origin origin(const JsonNode& node) const { return Origin::joined(file_, {{0, node.place}}); }
-
-    // "some", "2 cans": an amount without a weight.
-    bool is_some(const std::string& amount) const {
-        const std::string line = amount + " food";
-        const auto ways = without_loose_amount(line, knowledge_);
-        return stock_line(line, knowledge_).says == StockWord::some || std::find(ways.begin(), ways.end(), "food") != ways.end();
-    }
-
-    std::string_view file_;
-    const Knowledge& knowledge_;
-    Problems problems_;
-    Troubles troubles_;
-    Gatherer gatherer_;
-};
-
 }  // namespace
 
 Result<Inventory> read_plain_inventory(std::string_view text, std::string_view file, const Knowledge& knowledge, const Formula* formula) {
     return PlainInventory(file, knowledge, formula).read(text_lines(text));
-}
-
-Result<Inventory> read_json_inventory(const JsonNode& root, std::string_view file, const Knowledge& knowledge, const Formula* formula) {
-    return JsonInventory(file, knowledge, formula).read(root);
 }
 
 }  // namespace standin

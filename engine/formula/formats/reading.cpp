@@ -17,6 +17,8 @@
 #include "formula/formats/stock_names.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/formats/text_lines.hpp"
+#include "formula/lexer/line_words.hpp"
+#include "formula/lexer/measures.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/tongues.hpp"
@@ -57,6 +59,53 @@ Result<Draft> draft_of(std::string_view text, std::string_view file, const Knowl
     return draft;
 }
 
+// "# what is on hand"
+bool says_list(std::string_view text, const Knowledge& knowledge) {
+    const auto comments = comment_lines(text);
+    return std::any_of(comments.begin(), comments.end(), [&](const TextLine& comment) {
+        std::string_view said = comment.text;
+        said.remove_prefix(std::min(said.find_first_not_of("# "), said.size()));
+        return stock_line(said, knowledge).says == StockWord::heading;
+    });
+}
+
+// A list opens with a food, in whatever tongue and however short, where a formula has its title.
+bool opens_with_food(const TextLine& line, std::string_view file, const StockNamer& namer, const Knowledge& knowledge) {
+    const auto names_one = [&](std::string_view text) {
+        const auto ways = without_loose_amount(text, knowledge);
+        return std::any_of(ways.begin(), ways.end(), [&](std::string_view name) { return namer.knows(name); });
+    };
+    if (read_line(line.text, Origin(file, line.place), knowledge) || names_one(line.text)) return true;
+    const auto english = in_english(line.text, knowledge);
+    return std::any_of(english.begin(), english.end(), [&](const Rewording& one) { return names_one(one.text); });
+}
+
+// "peas 900g bag": how it is packed, which few formulas tell.
+bool tells_packing(const std::vector<TextLine>& lines) {
+    return std::any_of(lines.begin(), lines.end(), [](const TextLine& line) {
+        const auto words = words_of(line.text);
+        return std::any_of(words.begin(), words.end(), [](const Word& word) {
+            const Unit* unit = unit_named(word.folded);
+            return unit && is_container(*unit);
+        });
+    });
+}
+
+bool holds_salt(const Formula& formula, const Knowledge& knowledge) {
+    return std::any_of(formula.lines.begin(), formula.lines.end(),
+                       [&](const Line& line) { return knowledge.ingredient(line.ingredient)->family == "salts"; });
+}
+
+bool holds_meat(const Formula& formula, const Knowledge& knowledge) {
+    return std::any_of(formula.lines.begin(), formula.lines.end(),
+                       [&](const Line& line) { return knowledge.ingredient(line.ingredient)->meat.has_value(); });
+}
+
+bool holds_salt(const Inventory& stock, const Knowledge& knowledge) {
+    return std::any_of(stock.items.begin(), stock.items.end(),
+                       [&](const InventoryItem& item) { return knowledge.ingredient(item.ingredient)->family == "salts"; });
+}
+
 }  // namespace
 
 Result<Formula> read_formula(std::string_view text, std::string_view file, const Knowledge& knowledge) {
@@ -91,9 +140,8 @@ bool looks_like_stock(std::string_view text, std::string_view file, const Knowle
     const StockNamer namer(knowledge, nullptr);
     if (lines.empty() || fold(key_value(lines.front().text).key) == "title") return false;
     // A formula opens with a title, a list with a food or a heading.
-    const auto ways = without_loose_amount(lines.front().text, knowledge);
-    const bool food_first = read_line(lines.front().text, Origin(file, lines.front().place), knowledge).has_value() ||
-                            std::any_of(ways.begin(), ways.end(), [&](std::string_view name) { return namer.knows(name); });
+    if (says_list(*clean, knowledge)) return true;
+    const bool food_first = opens_with_food(lines.front(), file, namer, knowledge);
     const bool opens_list = food_first || stock_line(lines.front().text, knowledge).says != StockWord::weighed;
     const auto is_missing = [&](const StockLine& says) {
         return says.says == StockWord::none && !says.names.empty() && namer.knows(parts_of_list(says.names).front());
@@ -115,9 +163,12 @@ bool looks_like_stock(std::string_view text, std::string_view file, const Knowle
     });
     if (said) return true;
     // What can be read neither as a formula nor as a list is more likely a formula with a slip in it.
-    if (!food_first || read_formula(text, file, knowledge)) return false;
+    if (!food_first) return false;
+    if (const auto formula = read_formula(text, file, knowledge))
+        return formula->title.empty() && !holds_salt(*formula, knowledge) && (tells_packing(lines) || !holds_meat(*formula, knowledge));
     const auto stock = read_inventory(text, file, knowledge);
-    return stock && stock->aside.empty();
+    constexpr std::size_t few = 3;  // every third of a list may be what nobody knows; without salt it is no formula
+    return stock && (stock->aside.empty() || (few * stock->aside.size() <= stock->read.size() && !holds_salt(*stock, knowledge)));
 }
 
 }  // namespace standin

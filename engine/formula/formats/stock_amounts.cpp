@@ -12,7 +12,11 @@
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/quantity_text.hpp"
+#include "formula/line/kin_measure.hpp"
+#include "formula/line/line_text.hpp"
+#include "formula/line/name_text.hpp"
 #include "formula/line/process_text.hpp"
+#include "knowledge/tissue.hpp"
 
 namespace standin {
 namespace {
@@ -67,7 +71,10 @@ void turn_packs(std::string& line) {
 void drop_joint(std::string& line) {
     constexpr std::array<std::string_view, 3> joints{"and", "plus", "also"};
     const auto words = words_of(line);
-    if (words.size() > 1 && contains(joints, std::string_view(words.front().folded))) line = line.substr(words[1].begin);
+    if (words.size() < 2 || !contains(joints, std::string_view(words.front().folded))) return;
+    const std::string& next = words[1].folded;  // "plus de persil" and "plus d'aneth" say that there is none
+    if (next == "de" || next == "d" || words[1].raw.starts_with("d'") || words[1].raw.starts_with("D'")) return;
+    line = line.substr(words[1].begin);
 }
 
 // Where an amount of things starts that runs to the end of the line; zero where none does.
@@ -82,7 +89,8 @@ std::size_t trailing_amount(const std::string& line) {
         cursor.space();
         const Unit* unit = amount ? amount->parts.front().unit : nullptr;
         if (!unit || unit->dimension != Dimension::count || !cursor.done()) continue;
-        if (behind_comma || !digit || is_container(*unit)) return words[i].begin;  // "sauerkraut 1 can"
+        const bool grows = unit->word == "pot" || unit->word == "plant" || unit->word == "basket";
+        if (behind_comma || !digit || is_container(*unit) || grows) return words[i].begin;  // "sauerkraut 1 can"
     }
     return 0;
 }
@@ -118,7 +126,8 @@ std::string with_amount_first(std::string_view written) {
     const bool counted = number_at(cursor).has_value();
     cursor.go(0);
     const auto unit = counted ? std::nullopt : unit_at(cursor);
-    return unit && unit->unit->dimension == Dimension::count && cursor.eat_word("of") ? "1 " + line : line;
+    const bool many = line.substr(0, line.find(' ')).ends_with('s');  // "bags of nettles"
+    return unit && !many && unit->unit->dimension == Dimension::count && cursor.eat_word("of") ? "1 " + line : line;
 }
 
 std::optional<Exception> exception_in(std::string_view line, const Knowledge& knowledge) {
@@ -142,19 +151,52 @@ std::optional<Exception> exception_in(std::string_view line, const Knowledge& kn
     return std::nullopt;
 }
 
+namespace {
+
+// "stock-spice" and "stock-herb" of a dry one, of which jars and tins are small.
+std::string usual_sizes_of(const Ingredient* food) {
+    if (!food || food->tissue != Tissue::dry) return "stock";
+    if (food->family == "herbs") return "stock-herb";
+    return food->family == "spices" || food->family == "dried-chiles" || food->family == "alliums" ? "stock-spice" : "stock";
+}
+
+std::optional<double> usual_grams(const AmountText& amount, const Ingredient* food, const Knowledge& knowledge) {
+    const Unit& unit = *amount.parts.front().unit;
+    const double number = amount.parts.front().number.mid;
+    if (!is_container(unit) && food)
+        if (const auto kin = weight_by_kin(amount, *food, {}, KinAgree::anyhow, knowledge)) return kin->mid;
+    const bool growing = unit.word == "pot" && food && is_leaf(food->tissue);  // "Kerbel 1 Topf"
+    for (const std::string& sizes : {usual_sizes_of(food), std::string("stock")}) {
+        const std::string id = "reading." + sizes + "." + (growing ? "plant" : std::string(unit.word));
+        if (knowledge.has_parameter(id)) return number * knowledge.parameter(id).mid;
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
 std::optional<SizedLine> by_usual_size(std::string_view line, const Knowledge& knowledge) {
     Cursor cursor(line);
     const auto amount = amount_at(cursor);
-    const Unit* unit = amount ? amount->parts.front().unit : nullptr;
-    if (!unit || !is_container(*unit)) return std::nullopt;
+    const Unit* unit = amount && amount->parts.size() == 1 ? amount->parts.front().unit : nullptr;
+    if (!unit || unit->dimension != Dimension::count) return std::nullopt;
     cursor.eat_word("of");
     const std::string_view name = bare(line.substr(cursor.at()));
     if (name.empty()) return std::nullopt;
-    const double grams = amount->parts.front().number.mid * knowledge.parameter("reading.stock." + std::string(unit->word)).mid;
-    const std::string weight = plain_number(std::round(grams)) + " g";
+    const auto read = read_line("100 g " + std::string(name), Origin("", {1, 1}), knowledge, {}, true);
+    const Ingredient* food = read ? knowledge.ingredient(read->line.ingredient) : nullptr;
+    std::string called(name);
+    const bool grows = unit->word == "plant" || unit->word == "pot";
+    if (const auto* leaf = grows && food && food->tissue == Tissue::dry ? known_ingredient("fresh " + called, knowledge) : nullptr) {
+        called = leaf->names.front();  // "oregano 1 plant"
+        food = leaf;
+    }
+    const auto grams = usual_grams(*amount, food, knowledge);
+    if (!grams) return std::nullopt;
+    const std::string weight = plain_number(std::round(*grams)) + " g";
     Reason told = reason_about(ReasonKind::taken_as_amount, std::string(line));
     told.note = weight;
-    return SizedLine{weight + " " + std::string(name), std::move(told)};
+    return SizedLine{weight + " " + called, std::move(told)};
 }
 
 }  // namespace standin

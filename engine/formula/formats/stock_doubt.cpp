@@ -14,11 +14,20 @@ namespace {
 
 constexpr std::size_t longest_warning = 4, longest_food = 3;  // words
 
+// "gone" in "gone to seed" does not say that it is not there.
+bool within_idle_phrase(const std::vector<Word>& words, std::size_t first, std::size_t last, const Knowledge& knowledge) {
+    for (std::size_t from = first < 2 ? 0 : first - 2; from <= first; ++from)
+        for (std::size_t to = std::min(words.size(), last + 2); to >= last && to > 0; --to)
+            if (to - from > last - first && knowledge.in_list("passed-over", fold(phrase(words, from, to)))) return true;
+    return false;
+}
+
 bool excludes_or_warns(const std::vector<Word>& words, const Knowledge& knowledge) {
     constexpr std::array<std::string_view, 4> lists{"never-aside", "stock-none", "stock-no-abroad", "stock-none-after"};
     for (std::size_t first = 0; first < words.size(); ++first)
         for (std::size_t last = first + 1; last <= std::min(words.size(), first + longest_warning); ++last) {
             const std::string said = fold(phrase(words, first, last));
+            if (within_idle_phrase(words, first, last, knowledge)) continue;
             if (said.find_first_not_of("0123456789") == std::string::npos) continue;  // "0" is one of them
             if (std::any_of(lists.begin(), lists.end(), [&](std::string_view list) { return knowledge.in_list(list, said); })) return true;
         }
@@ -37,6 +46,11 @@ bool names_a_danger(std::string_view written, const std::vector<Word>& words, co
 }
 
 }  // namespace
+
+bool never_set_aside_but_for_looks(std::string_view written, const Knowledge& knowledge) {
+    const auto words = words_of(written);
+    return excludes_or_warns(words, knowledge) || names_a_danger(written, words, knowledge);
+}
 
 bool never_set_aside(std::string_view written, const Knowledge& knowledge) {
     if (danger_in(written, knowledge) || danger_beside(written, knowledge) || nearly_refused(written, knowledge)) return true;

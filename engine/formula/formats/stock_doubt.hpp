@@ -11,4 +11,7 @@ namespace standin {
 /// line says must not be lost.
 bool never_set_aside(std::string_view written, const Knowledge& knowledge);
 
+/// Likewise where the only thing said against it is that it looks like a plant that kills.
+bool never_set_aside_but_for_looks(std::string_view written, const Knowledge& knowledge);
+
 }  // namespace standin

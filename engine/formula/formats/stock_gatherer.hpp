@@ -2,6 +2,7 @@
 #pragma once
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <optional>
 #include <string>
@@ -10,9 +11,11 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
+#include "core/words.hpp"
 #include "formula/formats/stock_doubt.hpp"
 #include "formula/formats/stock_leaves.hpp"
 #include "formula/formats/stock_names.hpp"
+#include "formula/formats/stock_prepared.hpp"
 #include "formula/formats/stock_told.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/trouble.hpp"
@@ -63,23 +66,29 @@ public:
             return not_read({Trouble::bad_data, "a share of the meat is no amount on hand: expected a weight", read.where, {}}, written,
                             true);
         const Ingredient& ingredient = *knowledge_.ingredient(read.line.ingredient);
-        for (const auto& prepared : read.line.prepared)
-            if (!changes_nothing(prepared, ingredient, knowledge_))
-                return not_read({Trouble::bad_data,
-                                 "what is on hand is counted as bought, and " + ingredient.names.front() + " \"" + prepared.preparation +
-                                     "\" is no food of its own here",
-                                 read.where,
-                                 {},
-                                 NotKnown::food},
-                                written, true);
+        const auto picked = picked_for(read.line.prepared, ingredient, knowledge_);
+        const auto passed = [](const Reason& told) {
+            return told.kind == ReasonKind::passed_over || told.kind == ReasonKind::passed_unknown;
+        };
+        const bool half_read = std::any_of(read.line.notes.begin(), read.line.notes.end(), passed);  // "picked by zorbs"
+        if (!picked || (*picked != 1 && half_read))
+            return not_read({Trouble::bad_data,
+                             "what is on hand is counted as bought, and " + ingredient.names.front() + " \"" +
+                                 read.line.prepared.front().preparation + "\" is no food of its own here",
+                             read.where,
+                             {},
+                             NotKnown::food},
+                            written, true);
         if (const auto odd = remark_not_plain(read.line.notes, knowledge_); !odd.empty())
             return not_fit(odd, ingredient.names.front(), read.where, whole.empty() ? std::string_view(written) : whole);
         inventory_.notes.insert(inventory_.notes.end(), read.line.notes.begin(), read.line.notes.end());
         for (const auto& told : read.line.declared)
             if (!contains(holds, told)) holds.push_back(told);
         const bool weighed = is_weight(read.line.written) || tells_weight(written);  // "1 bag spinach (200 g)": 200 g are in the bag
-        const double trimmed = weighed ? 1 : edible_share(ingredient), grams = read.line.grams.mid / trimmed;
-        const auto at_most = weighed ? std::nullopt : std::optional(read.line.grams.high / trimmed);
+        const bool prepared = *picked != 1;  // weighed as it lies there, and counted as the fresh food that it came of
+        const double fresh = *picked / (weighed && !prepared ? 1 : edible_share(ingredient)), grams = read.line.grams.mid * fresh;
+        const auto at_most = weighed ? std::nullopt : std::optional(read.line.grams.high * fresh);
+        if (prepared) note(counted_as_fresh(written, ingredient, grams));
         have(read.line.ingredient, grams, read.where, written, at_most);
         told(written, read.where, make_reason(ReasonKind::stock_weight, {{"as bought", {}, grams, "g"}}, {ingredient.names.front()}));
     }
@@ -186,13 +195,39 @@ public:
         note(std::move(first));
     }
 
+    /// What may be taken for a plant that kills is left where it is: told before all else, and the rest of the list is read.
+    void warn(Error error, std::string_view written) {
+        Reason aside = make_reason(ReasonKind::set_aside);
+        aside.note = error.message;
+        inventory_.notes.insert(inventory_.notes.begin(), aside);
+        told(std::string(written), error.where, std::move(aside));
+        inventory_.aside.insert(inventory_.aside.begin(), std::string(written) + " (" + error.message + ")");
+    }
+
     /// A list of which most is not known is no list.
     Inventory take() {
         if (2 * set_aside_.size() > inventory_.read.size()) troubles_.add(set_aside_);
         return std::move(inventory_);
     }
 
+    /// What is there of it so far; nothing where it is not weighed or not there.
+    std::optional<double> grams_of(const std::string& id) const {
+        for (const auto& item : inventory_.items)
+            if (item.ingredient == id) return item.grams;
+        return std::nullopt;
+    }
+
+    bool has(const std::string& id) const {
+        return std::any_of(inventory_.items.begin(), inventory_.items.end(), [&](const auto& item) { return item.ingredient == id; });
+    }
+
 private:
+    static Reason counted_as_fresh(const std::string& written, const Ingredient& ingredient, double grams) {
+        Reason taken = reason_about(ReasonKind::taken_as_amount, written);
+        taken.note = plain_number(std::round(grams)) + " g " + ingredient.names.front();
+        return taken;
+    }
+
     // Plenty of thyme stands in the garden, where the formula has none of the dried one.
     std::string plenty_of_leaves(std::string_view text, const Origin& origin) {
         const auto names = namer_.named(text, origin, false);

@@ -1,8 +1,10 @@
 #include "formula/formats/stock_names.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/names.hpp"
+#include "formula/lexer/line_words.hpp"
 #include "formula/line/line_doubts.hpp"
 #include "formula/line/name_text.hpp"
 #include "knowledge/kinds.hpp"
@@ -40,10 +42,61 @@ const Ingredient* fresh_form(const std::string& folded, const Ingredient& taken,
     return fresh && fresh->tissue != Tissue::dry ? fresh : nullptr;
 }
 
+// "pork fat" of "pork back fat": the same words and one more, of one kind.
+bool is_wider_word(const std::string& word, const std::string& name) {
+    const auto own = words_of(name), wide = words_of(word);
+    if (wide.size() < 2 || wide.size() >= own.size() || wide.back().folded != own.back().folded) return false;
+    std::size_t at = 0;
+    for (const auto& one : own)
+        if (at < wide.size() && one.folded == wide[at].folded) ++at;
+    return at == wide.size();
+}
+
+// So near that a list that names the one by a wider word may mean the other.
+bool are_near_kin(const Ingredient& a, const Ingredient& b, bool absent) {
+    constexpr double fat_apart = 30, salt_apart = 1;  // g in 100 g, judgement
+    if (a.family != b.family || a.tissue != b.tissue || (a.meat && b.meat && a.meat->species != b.meat->species)) return false;
+    const auto& one = a.composition;
+    const auto& other = b.composition;
+    return absent || (std::abs(one.fat.mid - other.fat.mid) <= fat_apart && std::abs(one.salt.mid - other.salt.mid) <= salt_apart);
+}
+
 }  // namespace
+
+// The only line of the formula that `folded` may name by a wider word than its own.
+std::optional<std::string> StockNamer::line_by_wider_word(const std::string& folded, const Ingredient& read, bool absent) const {
+    if (!formula_ || in_formula(read.id)) return std::nullopt;
+    std::vector<std::string> ids;
+    for (const auto& line : formula_->lines) {
+        const Ingredient& own = *knowledge_.ingredient(line.ingredient);
+        const bool wider =
+            std::any_of(own.names.begin(), own.names.end(), [&](const auto& name) { return is_wider_word(folded, fold(name)); });
+        if (wider && are_near_kin(own, read, absent) && std::find(ids.begin(), ids.end(), own.id) == ids.end()) ids.push_back(own.id);
+    }
+    return ids.size() == 1 ? std::optional(ids.front()) : std::nullopt;
+}
 
 bool StockNamer::in_formula(const std::string& id) const {
     return formula_ && std::any_of(formula_->lines.begin(), formula_->lines.end(), [&](const Line& line) { return line.ingredient == id; });
+}
+
+bool StockNamer::touches_formula(std::string_view text) const {
+    constexpr std::size_t shortest = 4;  // letters
+    const auto words = words_of(text);
+    const auto says_how = [&](const Word& word) {  // "ground" elder is no ground pepper
+        return knowledge_.preparation_named(word.raw) || knowledge_.in_list("cut", word.folded) ||
+               knowledge_.in_list("passed-over", word.folded) || knowledge_.in_list("stock-loose", word.folded) ||
+               knowledge_.in_list("another-kind", word.folded);
+    };
+    return formula_ && std::any_of(formula_->lines.begin(), formula_->lines.end(), [&](const Line& line) {
+               const auto& names = knowledge_.ingredient(line.ingredient)->names;
+               return std::any_of(words.begin(), words.end(), [&](const Word& word) {
+                   return word.folded.size() >= shortest && !says_how(word) &&
+                          std::any_of(names.begin(), names.end(), [&](const std::string& name) {
+                              return (" " + fold(name) + " ").find(" " + word.folded + " ") != std::string::npos;
+                          });
+               });
+           });
 }
 
 std::vector<std::string> StockNamer::lines_called(const std::string& folded) const {
@@ -108,6 +161,9 @@ Result<StockNames> StockNamer::named(std::string_view text, const Origin& origin
                           true};
     if (read && in_formula(read->ingredient->id))
         return StockNames{{read->ingredient->id}, own ? std::nullopt : std::optional(generic_note(*read))};
+    if (read && own)
+        if (const auto line = line_by_wider_word(folded, *read->ingredient, absent))
+            return StockNames{{*line}, reason_about(ReasonKind::of_the_formula, std::string(text), {name(*line)}), true};
     std::vector<std::string> meant = lines;
     // A food that the formula has not, called by its own name, is that food; to say of it that it is missing says nothing, so then a line
     // that is a kind of it is meant: kale for lacinato kale, but not celery for celery seed.

@@ -30,10 +30,14 @@ public:
     /// Whether `text` by itself is a food, a line of the formula or a kind of one.
     bool knows(std::string_view text) const;
 
+    /// Whether a word of `text` is one of the names of a line of the formula.
+    bool touches_formula(std::string_view text) const;
+
     bool in_formula(const std::string& id) const;
 
 private:
     std::vector<std::string> lines_called(const std::string& folded) const;
+    std::optional<std::string> line_by_wider_word(const std::string& folded, const Ingredient& read, bool absent) const;
     std::vector<std::string> lines_of_kind(std::string_view word) const;
     StockNames of_that_name(const std::string& folded, const Kind& kind) const;
     const std::string& name(const std::string& id) const { return knowledge_.ingredient(id)->names.front(); }

@@ -82,7 +82,11 @@ StockLine stock_line(std::string_view text, const Knowledge& knowledge) {
         return {StockWord::none, bare_names.empty() ? names : bare_names};
     }
     if (const auto names = rest_before(text, "stock-none-after", knowledge); !names.empty()) return {StockWord::none, names};
-    if (const auto names = rest_after(text, "stock-some", knowledge); !names.empty()) return {StockWord::some, names};
+    if (auto names = rest_after(text, "stock-some", knowledge); !names.empty()) {
+        for (auto more = rest_after(names, "stock-some", knowledge); !more.empty(); more = rest_after(names, "stock-some", knowledge))
+            names = more;  // "there's plenty of parsley"
+        return {StockWord::some, names};
+    }
     if (const auto names = rest_before(text, "stock-some", knowledge); !names.empty()) return {StockWord::some, names};
     return {StockWord::weighed, text};
 }
@@ -144,6 +148,15 @@ bool tells_weight(std::string_view line) {
     return false;
 }
 
+bool tells_mass(std::string_view text) {
+    for (const auto& word : words_of(text)) {
+        Cursor cursor(text, word.begin);
+        const auto amount = cursor.digit() ? amount_at(cursor) : std::nullopt;
+        if (amount && amount->parts.front().unit && amount->parts.front().unit->dimension == Dimension::mass) return true;
+    }
+    return false;
+}
+
 std::string leaves_open(std::string_view line, const Knowledge& knowledge) {
     if (!line.empty() && line.back() == '?') return "\"" + std::string(line) + "\": on hand or not";
     const auto words = words_of(line);
@@ -155,7 +168,11 @@ std::string leaves_open(std::string_view line, const Knowledge& knowledge) {
 }
 
 bool says_no_abroad(std::string_view line, const Knowledge& knowledge) {
-    const auto words = words_of(line);
+    std::string apart(line);  // "pas d'épinards"
+    for (const std::string_view sign : {"'", "\u2019"})
+        for (auto at = apart.find(sign); at != std::string::npos; at = apart.find(sign, at + 1))
+            apart.replace(at, sign.size(), sign.size(), ' ');
+    const auto words = words_of(apart);
     for (std::size_t last = std::min<std::size_t>(words.size(), 2); last > 0 && last < words.size() + 1; --last)
         if (words.size() > last && knowledge.in_list("stock-no-abroad", fold(phrase(words, 0, last)))) return true;
     return false;

@@ -35,6 +35,9 @@ std::string_view bare(std::string_view text);
 /// "1 bag spinach (200 g)": the bracket tells what is there.
 bool tells_weight(std::string_view line);
 
+/// Whether grams, pounds or the like stand in it.
+bool tells_mass(std::string_view text);
+
 /// "sunflower seeds?", "spinach if it has not bolted": what is to be asked; empty where the line leaves nothing open.
 std::string leaves_open(std::string_view line, const Knowledge& knowledge);
 
