@@ -401,6 +401,12 @@ private:
     const Ingredient* one_food(std::string_view names, bool on_hand) const {
         const auto parts = parts_of_list(names);
         const bool several = std::all_of(parts.begin(), parts.end(), [&](auto part) { return known_without_amount(part).has_value(); });
+        if (several || (parts.size() < 2 && !on_hand)) return nullptr;
+        const auto read = read_line("100 g " + std::string(names), Origin(file_, {1, 1}), knowledge_, {}, true);
+        if (!read || !remark_not_plain(read->line.notes, knowledge_).empty()) return nullptr;
+        const Ingredient* food = knowledge_.ingredient(read->line.ingredient);
+        if (parts.size() > 1) return food;
+        return !read->line.prepared.empty() && picked_for(read->line.prepared, *food, knowledge_) ? food : nullptr;
     }
 
     // "no fresh thyme, only dried": the dried one is there.
