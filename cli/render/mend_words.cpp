@@ -19,7 +19,12 @@ std::string parts(const std::vector<Ingoing>& all, Units units) {
 
 std::string in_short(const MendWay& way, Units units) {
     std::string text;
-    if (!way.plain.empty()) text = "fold in " + kilos(way.plain_g, units) + " of plain mass";
+    if (!way.plain.empty())
+        text = "fold in " + kilos(way.plain_g, units) + " of plain mass" +
+               (way.plain_leaner.empty() ? "" : " with " + listed(way.plain_leaner) + " for its meat");
+    const bool for_taste =
+        std::any_of(way.plain_for.begin(), way.plain_for.end(), [](const PlainFor& p) { return p.property == Property::ph; });
+    if (for_taste && way.met) text += " for the taste alone";
     if (!way.add.empty()) text += (text.empty() ? "add " : ", and add ") + parts(way.add, units);
     if (!(way.work_min > 0)) return text;
     // What was mixed too little may want nothing else.
@@ -27,11 +32,22 @@ std::string in_short(const MendWay& way, Units units) {
     return text.empty() ? on : on + ", and fry a patty of it; where that still falls apart, " + text;
 }
 
-// What the making did comes before anything that is weighed.
-std::string cause_in_short(const MendAnswer& a, Units units) {
+const MakingCause* first_cause(const MendAnswer& a) {
     for (const auto& cause : a.causes)
-        if (!cause.first.empty()) return in_units(cause.says + ": " + cause.first, units);
-    return "";
+        if (!cause.first.empty() || cause.weighed) return &cause;
+    return nullptr;
+}
+
+// What is to be done before the weighing that another cause asks for.
+const MakingCause* next_cause(const MendAnswer& a, const MakingCause& cause) {
+    for (const auto& other : a.causes)
+        if (&other != &cause && other.tasted == cause.tasted && !other.weighed && !other.first.empty()) return &other;
+    return nullptr;
+}
+
+// The list may have it yet, or a thermometer, or the pan.
+std::string nothing_mends(const MendAnswer& a) {
+    return a.only_listed ? "nothing on the list that can be weighed out mends this" : "nothing that can be weighed out mends this";
 }
 
 // The heat that is left, where less was asked for.
@@ -47,6 +63,29 @@ std::string heat_left(const MendWay& way, const MendAnswer& a) {
                : "It is then what most call " + now + "; it was " + was + ".";
 }
 
+std::string figures_of(double value) { return number(value, value < 3 ? 1 : 0); }
+
+// Why what was asked, and is so, is a step all the same.
+std::string still_wrong(const std::string& tasted, const MendWay& way) {
+    std::string text;
+    for (const auto& over : way.still_over)
+        if (over.tasted == tasted)
+            text += over.food.empty() ? ", and still over the " + figures_of(over.most) + " above which this page warns"
+                                      : ", and still more " + over.food + " than is good in a kilo: " + figures_of(over.value) +
+                                            " g, where " + figures_of(over.most) + " g is the most";
+    if (!way.colour_left.empty()) text += ", and it is still " + way.colour_left + " when raw";
+    return text;
+}
+
+std::string plain_for(const PlainFor& more, const MendWay& way, Units units) {
+    const std::string much = more.plain_g > 0 ? kilos(more.plain_g, units) + " of plain mass" : "";
+    if (more.property == Property::fat_pct)
+        return much.empty() ? "" : much + " brings its fat to " + number(more.value, 0) + " %, the most that a coarse sausage holds.";
+    return "Its pH is then " + number(way.prediction.nominal[Property::ph], 1) + ", where meat hardly binds: " +
+           (much.empty() ? "to bring it to " + number(more.value, 1) + " is a batch of its own."
+                         : much + " in all brings it to " + number(more.value, 1) + ".");
+}
+
 }  // namespace
 
 std::string answer_first(const MendAnswer& a, Units units) {
@@ -55,10 +94,14 @@ std::string answer_first(const MendAnswer& a, Units units) {
     if (!a.opposed.empty())
         return mass + ": \"" + listed(a.opposed) + "\" pull against each other. Fry two more patties and let somebody else taste.";
     std::string text = mass + ": ";
-    const std::string first = cause_in_short(a, units);
-    text += first;
-    if (a.ways.empty()) return first.empty() ? text + "nothing that can be weighed out mends this." : text + ".";
-    if (!first.empty()) text += "; then, where that is not enough, ";
+    // What the making did comes before anything that is weighed, or is what the weighing is for.
+    const MakingCause* cause = first_cause(a);
+    if (cause) text += in_units(cause->says, units) + (cause->first.empty() ? "" : ": " + in_units(cause->first, units));
+    const MakingCause* next = cause && cause->first.empty() ? next_cause(a, *cause) : nullptr;
+    if (next) text += "; " + in_units(next->says, units) + ": " + in_units(next->first, units);
+    if (a.ways.empty()) return cause && !cause->first.empty() ? text + "." : text + (cause ? ": " : "") + nothing_mends(a) + ".";
+    if (next) text += "; then ";
+    else if (cause) text += !cause->weighed ? "; then, where that is not enough, " : cause->first.empty() ? ": " : ", and ";
     for (std::size_t i = 0; i < a.ways.size(); ++i) text += (i ? "; or " : "") + in_short(a.ways[i], units);
     const bool met = std::any_of(a.ways.begin(), a.ways.end(), [](const MendWay& w) { return w.met; });
     return text + "." + (met ? "" : " That brings it nearer, but not all the way.");
@@ -131,7 +174,9 @@ std::string plain_in_short(const MendWay& way, Units units) {
 
 std::string want_in_short(const WantResult& want, const MendWay& way) {
     const bool step = std::find(way.step_only.begin(), way.step_only.end(), want.want) != way.step_only.end();
-    if (step) return want.want + ": a step, and not mended by it (" + want.says.substr(0, want.says.find("; ")) + ")";
+    const std::string figures_said = " (" + want.says.substr(0, want.says.find("; ")) + ")";
+    if (step && want.met) return want.want + ": as far as was asked, " + chance(want.chance) + figures_said + still_wrong(want.want, way);
+    if (step) return want.want + ": a step, and not mended by it" + figures_said + still_wrong(want.want, way);
     std::string how = want.met ? ": mended, " + chance(want.chance) : ": not all the way";
     const auto& figures = want.reason.figures;
     if (!want.met && figures.size() > 1 && figures[0].before) {
@@ -140,7 +185,7 @@ std::string want_in_short(const WantResult& want, const MendWay& way) {
         if (asked != 0 && moved / asked < whole) how = ": " + number(std::max(0.0, 100 * moved / asked), 0) + " % of the way";
         else how += ", " + chance(want.chance);
     }
-    return want.want + how + " (" + want.says.substr(0, want.says.find("; ")) + ")";
+    return want.want + how + figures_said;
 }
 
 std::vector<std::string> beside_wants(const MendWay& way, const MendAnswer& a, Units units) {
@@ -156,6 +201,8 @@ std::vector<std::string> beside_wants(const MendWay& way, const MendAnswer& a, U
                            ? kilos(left.plain_g, units) + " of plain mass in all brings it to " + number(left.enough, 1) + " %."
                            : "to bring it to " + number(left.enough, 1) + " % is a batch of its own."));
     }
+    for (const auto& more : way.plain_for)
+        if (std::string said = plain_for(more, way, units); !said.empty()) all.push_back(std::move(said));
     if (!way.new_animals.empty())
         all.push_back("Brings " + listed(way.new_animals) + ", which the formula has not: say so to whoever eats it.");
     return all;

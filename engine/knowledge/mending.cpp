@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "knowledge/fields.hpp"
 #include "knowledge/reading.hpp"
@@ -31,6 +32,8 @@ CauseOfTaste read_cause(const JsonNode& item, Problems& problems) {
     CauseOfTaste cause;
     cause.id = r.text("id");
     cause.of = r.texts("of");
+    cause.unless = r.texts("unless");
+    cause.orders = r.texts("orders");
     cause.says = r.text("says");
     cause.first = r.text_or("first");
     cause.does = r.text("does");
@@ -44,13 +47,23 @@ CauseOfTaste read_cause(const JsonNode& item, Problems& problems) {
     }
     cause.when = read_when(r, problems);
     cause.roles = enumerated_list<Role>(r, "roles");
+    cause.share_above = r.number_if("share_above");
     cause.protease_above = r.number_if("protease_above");
+    if (r.has("note")) cause.note = enumerated<AromaNote>(r, "note");
+    cause.acids = r.flag("acids");
+    cause.unsqueezed = r.flag("unsqueezed");
     cause.costs = r.text_or("costs");
-    if (!cause.costs.empty() && std::find(bind_costs.begin(), bind_costs.end(), cause.costs) == bind_costs.end())
-        r.fault("costs", "no factor of the bind \"" + cause.costs + "\"");
+    if (!cause.costs.empty() && !contains(bind_costs, cause.costs)) r.fault("costs", "no factor of the bind \"" + cause.costs + "\"");
+    cause.greener = r.text_or("greener");
+    if (!cause.greener.empty() && !contains(green_costs, cause.greener))
+        r.fault("greener", "nothing that greens is \"" + cause.greener + "\"");
     cause.spare_c = r.number_if("spare_c").value_or(0);
     cause.ends = r.flag("ends");
     cause.step_only = r.flag("step_only");
+    cause.weighed = r.flag("weighed");
+    cause.instead = r.flag("instead");
+    cause.plain_first = r.flag("plain_first");
+    cause.set = r.flag("set");
     return cause;
 }
 
@@ -59,6 +72,7 @@ TasteReading read_reading(const JsonNode& item, Problems& problems) {
     TasteReading reading;
     reading.says = r.text("says");
     reading.says_much = r.text_or("says_much");
+    reading.says_little = r.text_or("says_little");
     reading.beside = r.flag("beside");
     reading.when = read_when(r, problems);
     for (const auto& move : r.list("moves")) {
@@ -69,10 +83,12 @@ TasteReading read_reading(const JsonNode& item, Problems& problems) {
     }
     if (r.has("more_of")) reading.more_of = enumerated<Role>(r, "more_of");
     if (r.has("less_of")) reading.less_of = enumerated<Role>(r, "less_of");
+    if (r.has("less_note")) reading.less_note = enumerated<AromaNote>(r, "less_note");
     reading.by = r.number_if("by").value_or(1);
-    if ((reading.more_of && reading.by <= 1) || (reading.less_of && (reading.by <= 0 || reading.by >= 1)))
+    if ((reading.more_of && reading.by <= 1) || (reading.asks_less() && (reading.by <= 0 || reading.by >= 1)))
         r.fault("by", "more of a role is above 1, less of it between 0 and 1");
     reading.much = r.number_if("much").value_or(reading.much);
+    reading.little = r.number_if("little").value_or(reading.little);
     reading.discard = r.flag("discard");
     return reading;
 }
@@ -100,6 +116,12 @@ Mending read_all(const JsonNode& root, Problems& problems) {
     }
     all.passed_over = r.texts("passed_over");
     all.stronger = r.texts("stronger");
+    all.weaker = r.texts("weaker");
+    const std::string as_little = r.text_or("as_little");
+    for (auto& word : all.tasted)
+        for (auto& reading : word.readings)
+            if (reading.says_little.empty() && (!reading.moves.empty() || reading.more_of || reading.asks_less()))
+                reading.says_little = reading.says + as_little;
     for (const auto& item : r.list("bring", true)) {
         ObjectReader b(item, problems);
         all.bring.push_back({b.text("id"), b.text("how"), b.text("source"), enumerated_list<Role>(b, "roles"),
@@ -149,6 +171,8 @@ std::vector<std::string> faults_in(const Mending& mending, const Records& record
         once(ids, "cause " + cause.id);
         for (const auto& of : cause.of)
             if (!ids.count("tasted " + of)) faults.push_back("cause " + cause.id + ": no tasted word \"" + of + "\"");
+        for (const auto& other : cause.unless)
+            if (!ids.count("cause " + other)) faults.push_back("cause " + cause.id + ": no cause before it \"" + other + "\"");
     }
     for (const auto* steps : {&mending.fold, &mending.plain})
         for (const auto& step : *steps) {

@@ -23,11 +23,17 @@ struct TasteWhen {
 /// One way to understand a tasted word.
 struct TasteReading {
     std::string says, says_much;  // how it is taken, for the maker; the other where it was said strongly
+    std::string says_little;      // where it was said of a little
     std::vector<TasteWhen> when;  // all must hold
     std::vector<WantMove> moves;  // what must move for it; none: no model tastes it
     std::optional<Role> more_of, less_of;
-    double by = 1;         // times the dose of that role
-    double much = 2;       // steps where it was said strongly
+    std::optional<AromaNote> less_note;  // of what brings that note; holds only where the formula has such a food
+    double by = 1;                       // times the dose of that role
+    double much = 2, little = 0.5;       // steps where it was said strongly, or of a little
+
+    /// Whether plain mass without something is what it asks for.
+    bool asks_less() const { return less_of || less_note; }
+
     bool discard = false;  // nothing is mended: `says` tells why
     bool beside = false;   // tried beside the reading before it as well
 };
@@ -60,27 +66,41 @@ struct MakingWhen {
 
 inline constexpr std::array<std::string_view, 5> making_fields{"mixed-at", "rest", "mixing", "plate", "core"};
 
-inline constexpr std::array<std::string_view, 3> bind_costs{"acid", "cold", "mixing"};
+inline constexpr std::array<std::string_view, 4> bind_costs{"acid", "order", "cold", "mixing"};
+
+/// What is thought away to see how much greener the mass would be: other colours, the minutes of a long blanch, the acid, the rest.
+inline constexpr std::array<std::string_view, 4> green_costs{"tint", "blanch", "acid", "rest"};
 
 /// What the making has to do with a tasted word. All that it asks for must hold.
 struct CauseOfTaste {
-    std::string id, says, first, does, source;  // texts with {value} of the first field and {foods}
+    std::string id, says, first, does, source;  // texts with {value} of the first field, {foods} and figures of the mass
     std::vector<std::string> of;                // ids of tasted words
+    std::vector<std::string> unless;            // ids of causes beside which it is not told
+    std::vector<std::string> orders;            // "salt first", "acid first": the formula says one of them
     std::vector<MakingWhen> process;
     std::vector<TasteWhen> when;
     std::vector<Role> roles;               // main roles of which the formula has a line
+    std::optional<double> share_above;     // % of the mass that the lines of these roles make together
     std::optional<double> protease_above;  // g/kg, as raw pineapple
+    std::optional<AromaNote> note;         // foods that bring it
+    bool acids = false;                    // foods that bring its acid
+    bool unsqueezed = false;               // foods that went in with water that squeezing takes
     std::string costs;                     // factor of the bind that tells how much: of bind_costs; of several the costliest first
+    std::string greener;                   // of green_costs: foods that keep it from being greener; likewise
     double spare_c = 0;                    // C by which the core is over what the meat needs
     bool ends = false, step_only = false;  // nothing weighed in mends it; what is weighed in is a step
+    bool weighed = false;                  // what is weighed in is the remedy, not what comes after it
+    bool instead = false;                  // what makers do about the word otherwise is not told beside it
+    bool plain_first = false;              // plain mass without the foods that it is about comes before additions
+    bool set = false;                      // mixing on does not bind it any more
 };
 
 struct Mending {
     std::vector<TasteWord> tasted;
-    std::vector<CauseOfTaste> causes;                // the first comes first
-    std::vector<std::string> passed_over, stronger;  // words beside a tasted one: "a bit", "much"
-    std::vector<BringIn> bring;                      // the first that fits counts
-    std::vector<MendStep> fold, plain;               // always, and where plain mass is made
+    std::vector<CauseOfTaste> causes;                        // the first comes first
+    std::vector<std::string> passed_over, stronger, weaker;  // words beside a tasted one: "it is", "much", "a bit"
+    std::vector<BringIn> bring;                              // the first that fits counts
+    std::vector<MendStep> fold, plain;                       // always, and where plain mass is made
 };
 
 inline constexpr std::string_view mending_file = "mending.json";

@@ -116,9 +116,17 @@ private:
 
     void push(Move move) {
         if (!(move.most > 0) || !(dose_of(move.per_gram, move.role) > 0)) return;
-        move.least = least_share * move.most;
+        move.least = std::max(least_share * move.most, least_of(move.role));
+        if (move.least > move.most) return;
         move.bought = bought_per_gram(move.food, knowledge_);
         problem_.moves.push_back(std::move(move));
+    }
+
+    // Grams below which nobody notices it, or weighs it on a kitchen scale.
+    double least_of(Role role) const {
+        constexpr double scale = 1;
+        if (role == Role::binder) return context_.constant("mend.least.binder") * mass() / 1000;
+        return role == Role::salt || role == Role::heat ? 0 : scale;
     }
 
     // Meat and fat come in with the salt that the meat has.

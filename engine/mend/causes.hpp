@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "knowledge/mending.hpp"
+#include "mend/measured.hpp"
 #include "mend/tastes.hpp"
 #include "standin/mend.hpp"
 #include "substitute/context.hpp"
@@ -14,11 +15,13 @@ namespace standin {
 struct FoundCause {
     const CauseOfTaste* record = nullptr;
     MakingCause told;
+    std::vector<std::string> foods;  ///< ids that it is about
+    double cost = 0;                 ///< of the bind, 0-1, or of the green; of causes that a model weighs against each other
 };
 
-/// Of each record that holds of the mass, for the first word that it explains; in the order of the records. `needed_c` is the core
+/// Of each record that holds of the mass, for the first word that it explains; in the order of the records. `needed` is the core
 /// temperature that the meat needs.
-std::vector<FoundCause> causes_of(const std::vector<Meant>& tastes, const Formula& mass, const State& state, double needed_c,
+std::vector<FoundCause> causes_of(const std::vector<Meant>& tastes, const Formula& mass, const MassAsMade& made, const CoreAsked& needed,
                                   const Mending& mending, const Context& context);
 
 }  // namespace standin

@@ -18,7 +18,10 @@ struct Mass {
     const Context& context;
     const MendRequest& request;
     const Prediction& base;
-    const std::vector<State>& states;  ///< of the mass, at every draw
+    const std::vector<State>& states;          ///< of the mass, at every draw
+    bool plain_first = false;                  ///< plain mass comes before additions
+    std::vector<std::string> plain_without{};  ///< ids of foods that it is then without, whatever else they do
+    bool set = false;                          ///< acid has set it, and mixing on does not bind it any more
 };
 
 /// Whether a goal asks for less of something: only plain mass brings that.

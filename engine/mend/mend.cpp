@@ -3,11 +3,15 @@
 #include <algorithm>
 
 #include "adapt/request.hpp"
+#include "core/contains.hpp"
+#include "evaluate/batch.hpp"
 #include "evaluate/predict.hpp"
+#include "mend/cause_foods.hpp"
 #include "mend/causes.hpp"
 #include "mend/ways.hpp"
 #include "safety/core_temperature.hpp"
 #include "safety/page.hpp"
+#include "safety/safety.hpp"
 #include "worksheet/scale.hpp"
 
 namespace standin {
@@ -42,7 +46,7 @@ std::vector<TastedWord> told(const Meaning& meaning) {
         const TasteWord& word = *meant.taste.word;
         const TasteReading& reading = *meant.reading;
         TastedWord one{meant.taste.written, word.id, meant.says(), false, meant.there, false, word.practice, word.source};
-        one.judged = !meant.goals.empty() || reading.more_of || reading.less_of;
+        one.judged = !meant.goals.empty() || reading.more_of || reading.asks_less();
         words.push_back(std::move(one));
     }
     return words;
@@ -66,11 +70,11 @@ void texts_of(const std::vector<MendStep>& steps, bool worked, std::vector<std::
 }
 
 // Words that can be taken in another way beside: its best way too, or all of them where the first found none that does it.
-void put_beside(MendAnswer& answer, const Meaning& meaning, const Mass& mass, const State& state, double meat_share) {
-    const auto other = meaning_beside(meaning, state, meat_share);
+void put_beside(MendAnswer& answer, const Meaning& meaning, const Mass& mass, const TastedMass& tasted) {
+    const auto other = meaning_beside(meaning, tasted);
     if (!other) return;
-    Ways ways =
-        ways_to_mend({mass.formula, other->all, mass.made, mass.mending, mass.stock, mass.context, mass.request, mass.base, mass.states});
+    Ways ways = ways_to_mend({mass.formula, other->all, mass.made, mass.mending, mass.stock, mass.context, mass.request, mass.base,
+                              mass.states, mass.plain_first, mass.plain_without, mass.set});
     if (ways.all.empty()) return;
     const bool met = std::any_of(answer.ways.begin(), answer.ways.end(), [](const MendWay& w) { return w.met; });
     const std::size_t most = std::max<std::size_t>(1, mass.request.top);
@@ -94,12 +98,39 @@ void put_beside(MendAnswer& answer, const Meaning& meaning, const Mass& mass, co
 void mind_causes(MendAnswer& answer, const std::vector<FoundCause>& causes) {
     for (const auto& cause : causes) {
         answer.causes.push_back(cause.told);
+        if (cause.record->instead || cause.record->ends)
+            for (auto& word : answer.words)
+                if (contains(cause.record->of, word.id)) word.practice.clear();
         if (!cause.record->step_only) continue;
         for (auto& way : answer.ways) {
             way.step_only.push_back(cause.told.tasted);
             way.met = false;
         }
     }
+}
+
+// The page tells the core that the meat needs, where cooking it hotter is what was wrong.
+void take_off_in_time(MendAnswer& answer, const std::vector<FoundCause>& causes, const Formula& mass, const Context& context) {
+    if (std::none_of(causes.begin(), causes.end(), [](const FoundCause& c) { return c.record->spare_c > 0; })) return;
+    const auto& rules = context.options.rules;
+    const auto take_off = [&](Prediction& prediction, Formula formula) {
+        formula.process.core_curve.clear();
+        formula.process.core_c = demanded_core(prediction, context.knowledge(), rules).core_c;
+        mark_safety(prediction, formula, context.knowledge(), rules);
+    };
+    take_off(answer.base, mass);
+    for (auto& way : answer.ways) take_off(way.prediction, way.formula);
+}
+
+// Notes of which the mass has foods that are known for them.
+std::set<AromaNote> notes_in(const Formula& mass, const Mending& mending, const Context& context) {
+    std::set<AromaNote> notes;
+    const NominalBatch batch(mass, context.nominal());
+    for (const auto& word : mending.tasted)
+        for (const auto& reading : word.readings)
+            if (reading.less_note && !lines_of_note(*reading.less_note, mass, batch, context.knowledge()).empty())
+                notes.insert(*reading.less_note);
+    return notes;
 }
 
 void finish(MendAnswer& answer, const Mending& mending) {
@@ -155,8 +186,8 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
     answer.only_listed = stock->listed();
     const State state = made.state(*mass);
     const Material total = made.total(*mass);
-    const double meat_share = total[Amount::meat] / total[Amount::mass];
-    Meaning meaning = meaning_of(*tastes, state, meat_share);
+    const TastedMass tasted{state, total[Amount::meat] / total[Amount::mass], notes_in(*mass, mending, context)};
+    Meaning meaning = meaning_of(*tastes, tasted);
     answer.words = told(meaning);
     answer.opposed = meaning.opposed;
     for (const auto& meant : meaning.all)
@@ -164,21 +195,27 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
     answer.cannot = of_nothing(meaning, *mass, context.knowledge());
     const bool judged = std::any_of(answer.words.begin(), answer.words.end(), [](const TastedWord& w) { return w.judged; });
     std::vector<FoundCause> causes;
-    if (answer.discard.empty() && answer.opposed.empty())
-        causes = causes_of(meaning.all, *mass, state, demanded_core(answer.base, context.knowledge(), context.options.rules).core_c,
-                           mending, context);
+    const CoreAsked needed = demanded_core(answer.base, context.knowledge(), context.options.rules);
+    if (answer.discard.empty() && answer.opposed.empty()) causes = causes_of(meaning.all, *mass, made, needed, mending, context);
     const bool ends = std::any_of(causes.begin(), causes.end(), [](const FoundCause& c) { return c.told.ends; });
     if (ends) answer.cannot.clear();
     if (answer.discard.empty() && answer.opposed.empty() && judged && !ends) {
-        const Mass one{*mass, meaning.all, made, mending, *stock, context, request, answer.base, states};
+        Mass one{*mass, meaning.all, made, mending, *stock, context, request, answer.base, states};
+        for (const auto& cause : causes) {
+            one.set = one.set || cause.record->set;
+            if (!cause.record->plain_first) continue;
+            one.plain_first = true;
+            one.plain_without.insert(one.plain_without.end(), cause.foods.begin(), cause.foods.end());
+        }
         Ways ways = ways_to_mend(one);
         const auto nothing_of_kind = answer.cannot;
         answer.ways = std::move(ways.all);
         answer.cannot.insert(answer.cannot.end(), ways.cannot.begin(), ways.cannot.end());
-        put_beside(answer, meaning, one, state, meat_share);
+        put_beside(answer, meaning, one, tasted);
         if (answer.cannot.empty()) answer.cannot = nothing_of_kind;
     }
     mind_causes(answer, causes);
+    take_off_in_time(answer, causes, *mass, context);
     finish(answer, mending);
     return answer;
 }

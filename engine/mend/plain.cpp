@@ -10,6 +10,8 @@
 #include "core/band.hpp"
 #include "core/contains.hpp"
 #include "knowledge/kinds.hpp"
+#include "mend/cause_foods.hpp"
+#include "mend/greener.hpp"
 
 namespace standin {
 namespace {
@@ -30,50 +32,71 @@ public:
         for (const auto& taste : tastes_)
             for (const auto& goal : taste.goals)
                 if (goal_helped_by_thinning(goal)) goals_.push_back(&goal);
-        bool role = false;
-        for (const auto& taste : tastes_) role = role || taste.reading->less_of;
-        if (goals_.empty() && !role) return std::nullopt;
+        bool less = false;
+        for (std::size_t l = 0; l < mass_.lines.size(); ++l) less = less || less_asked_of(l);
+        if (goals_.empty() && !less) return std::nullopt;
+        return of_what_is_left();
+    }
+
+    std::optional<Plain> compose_without(const std::vector<std::string>& foods) {
+        without_ = &foods;
+        for (const auto& taste : tastes_)
+            for (const auto& goal : taste.goals)
+                if (goal.kind == Goal::Kind::at_least) goals_.push_back(&goal);
+        return of_what_is_left();
+    }
+
+private:
+    std::optional<Plain> of_what_is_left() const {
         Plain plain;
         double meat = 0;
         for (std::size_t l = 0; l < mass_.lines.size(); ++l) {
+            const Ingredient* lean = thins_fat() ? leaner(mass_.lines[l]) : nullptr;
             if (left_out(l)) {
                 plain.lacks.push_back(mass_.lines[l].ingredient);
                 plain.without_salt = plain.without_salt || main_role(l) == Role::salt;
-                continue;
+                if (!lean || main_role(l) != Role::fat) continue;  // else lean weighs what the fat did
             }
             plain.lines.push_back(mass_.lines[l]);
-            if (const Ingredient* lean = thins_fat() ? leaner(mass_.lines[l]) : nullptr) take(*lean, plain);
+            if (without_) blanch_briefly(plain.lines.back(), context_.knowledge());
+            if (lean) take(*lean, plain);
             meat += batch_.part(l)[Amount::meat];
         }
-        if (meat < 0.5 * total_[Amount::meat] || !(meat > 0)) return std::nullopt;
+        if (meat < least_meat * total_[Amount::meat] || !(meat > 0)) return std::nullopt;
         season(plain, meat);
         plain.serves = goals_;
         return plain;
     }
 
-private:
+    static constexpr double least_meat = 0.5;  // of the meat of the mass: with less it is no plain mass of this sausage
+
     bool thins_fat() const {
-        return std::any_of(goals_.begin(), goals_.end(), [](const Goal* goal) { return goal->property == Property::fat_pct; });
+        return std::any_of(goals_.begin(), goals_.end(),
+                           [](const Goal* goal) { return goal->property == Property::fat_pct && goal->kind == Goal::Kind::at_most; });
     }
 
-    // The lean cut of the same animal that is the most usual stand-in; of wild meat and fish each is an animal of its own.
+    // The lean cut of the same animal that is on the list, or else the most usual stand-in; of wild meat and fish each is an animal of its
+    // own.
     const Ingredient* leaner(const Line& line) const {
         constexpr std::array animals{Species::pork, Species::beef, Species::veal, Species::lamb, Species::chicken, Species::turkey};
         const Knowledge& knowledge = context_.knowledge();
         const Ingredient& food = *knowledge.ingredient(line.ingredient);
-        const double most = context_.constant("mend.lean.most-fat");
-        if (!food.meat || food.roles.front() != Role::lean || !contains(animals, food.meat->species)) return nullptr;
-        if (100 * part(line, Amount::fat) <= most * part(line, Amount::mass)) return nullptr;
+        const double usual = context_.constant("mend.lean.most-fat"), on_list = context_.constant("mend.lean.most-fat-listed");
+        if (!food.meat || !contains(animals, food.meat->species)) return nullptr;
+        const double fat = 100 * part(line, Amount::fat) / part(line, Amount::mass);
+        if (fat <= usual) return nullptr;
         std::map<std::string, int> named;
         for (const auto& swap : knowledge.records().swaps)
             if (swap.role == Role::lean) ++named[swap.to];
         const Ingredient* best = nullptr;
         const auto better = [&](const Ingredient& one, const Ingredient& other) {
+            if (stock_.names(one.id) != stock_.names(other.id)) return stock_.names(one.id);
             const int a = named[one.id], b = named[other.id];
             return a != b ? a > b : one.composition.fat.mid < other.composition.fat.mid;
         };
         for (const auto& cut : knowledge.records().ingredients) {
             if (!cut.meat || cut.meat->species != food.meat->species || cut.roles != std::vector{Role::lean}) continue;
+            const double most = stock_.names(cut.id) ? std::min(on_list, fat / 2) : usual;
             if (cut.composition.fat.mid > most || !cut.allergens.empty() || !cut.already.empty() || belongs(cut, "offal", knowledge))
                 continue;
             if (belongs(cut, "seldom-sold", knowledge) || belongs(cut, "gathered", knowledge)) continue;
@@ -84,11 +107,14 @@ private:
     }
 
     static void take(const Ingredient& lean, Plain& plain) {
-        Line& line = plain.lines.back();
         Line cut;
         cut.ingredient = lean.id;
-        cut.grams = line.grams;
-        line = std::move(cut);
+        cut.grams = plain.lines.back().grams;
+        plain.lines.pop_back();
+        const auto same = std::find_if(plain.lines.begin(), plain.lines.end(),
+                                       [&](const Line& line) { return line.ingredient == cut.ingredient && line.prepared.empty(); });
+        if (same == plain.lines.end()) plain.lines.push_back(std::move(cut));
+        else same->grams = exactly(same->grams.mid + cut.grams.mid);
         if (!contains(plain.leaner, lean.names.front())) plain.leaner.push_back(lean.names.front());
     }
 
@@ -137,18 +163,41 @@ private:
     // Meat with its salt, and all else that does not do harm: whether more of that brings the goal nearer.
     bool goal_helped_by_thinning(const Goal& goal) const {
         constexpr double enough = 0.1;
+        const auto has_leaner = [&](const Line& line) { return leaner(line) != nullptr; };
+        if (goal.property == Property::fat_pct && goal.kind == Goal::Kind::at_most &&
+            std::any_of(mass_.lines.begin(), mass_.lines.end(), has_leaner))
+            return true;
         Material good;
         for (std::size_t l = 0; l < batch_.lines(); ++l)
             if (!wrong(goal, l)) good.add(batch_.part(l), 1);
-        return good[Amount::meat] >= 0.5 * total_[Amount::meat] && helps(goal, good) > enough;
+        return good[Amount::meat] >= least_meat * total_[Amount::meat] && helps(goal, good) > enough;
     }
 
     bool wrong(const Goal& goal, std::size_t l) const { return helps(goal, batch_.part(l)) < -context_.constant("mend.plain.wrong"); }
 
+    // Of its role, or of the note that it brings.
+    bool less_asked_of(std::size_t l) const {
+        return std::any_of(tastes_.begin(), tastes_.end(), [&](const Meant& taste) {
+            const auto& note = taste.reading->less_note;
+            return taste.reading->less_of == main_role(l) ||
+                   (note && contains(lines_of_note(*note, mass_, batch_, context_.knowledge()), l));
+        });
+    }
+
+    // Of what brings heat all that is tasted goes, not the hottest alone.
+    bool brings_too_much_heat(std::size_t l) const {
+        constexpr double tasted = 0.02;  // of all heat; judgement
+        const bool asked = std::any_of(goals_.begin(), goals_.end(), [](const Goal* goal) {
+            return goal->property == Property::heat_mg_kg && goal->kind == Goal::Kind::at_most;
+        });
+        return asked && main_role(l) == Role::heat &&
+               batch_.part(l)[Amount::capsaicinoids] > tasted * batch_.total()[Amount::capsaicinoids];
+    }
+
     bool left_out(std::size_t l) const {
-        for (const auto& taste : tastes_)
-            if (taste.reading->less_of == main_role(l)) return true;
-        return std::any_of(goals_.begin(), goals_.end(), [&](const Goal* goal) { return wrong(*goal, l); });
+        if (without_) return contains(*without_, mass_.lines[l].ingredient);
+        if (less_asked_of(l)) return true;
+        return brings_too_much_heat(l) || std::any_of(goals_.begin(), goals_.end(), [&](const Goal* goal) { return wrong(*goal, l); });
     }
 
     const Formula& mass_;
@@ -159,6 +208,7 @@ private:
     Material total_;
     NominalBatch batch_;
     std::vector<const Goal*> goals_;
+    const std::vector<std::string>* without_ = nullptr;
 };
 
 }  // namespace
@@ -166,6 +216,11 @@ private:
 std::optional<Plain> plain_for(const Formula& mass, const std::vector<Meant>& tastes, const MassAsMade& made, const Distance& distance,
                                const Context& context, const Stock& stock) {
     return Composing(mass, tastes, made, distance, context, stock).compose();
+}
+
+std::optional<Plain> plain_without(const std::vector<std::string>& foods, const Formula& mass, const std::vector<Meant>& tastes,
+                                   const MassAsMade& made, const Distance& distance, const Context& context, const Stock& stock) {
+    return Composing(mass, tastes, made, distance, context, stock).compose_without(foods);
 }
 
 std::vector<Line> plain_lines(const Plain& plain, double share) {

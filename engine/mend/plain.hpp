@@ -25,6 +25,10 @@ struct Plain {
 std::optional<Plain> plain_for(const Formula& mass, const std::vector<Meant>& tastes, const MassAsMade& made, const Distance& distance,
                                const Context& context, const Stock& stock);
 
+/// The formula once more without the foods of these ids, whatever else they do; leaf in it is blanched briefly.
+std::optional<Plain> plain_without(const std::vector<std::string>& foods, const Formula& mass, const std::vector<Meant>& tastes,
+                                   const MassAsMade& made, const Distance& distance, const Context& context, const Stock& stock);
+
 /// `mass` with `share` of the plain mass in it, lines of one food together; weights of the plain mass as one weighs them.
 Formula blended(const Formula& mass, const Plain& plain, double share);
 

@@ -78,7 +78,11 @@ std::optional<Taste> read_within(const std::string& written, const Mending& know
     if (std::any_of(denials.begin(), denials.end(), stands)) return std::nullopt;
     if (std::any_of(foods.begin(), foods.end(), [&](std::string_view food) { return has_word(folded, longest + " " + std::string(food)); }))
         return std::nullopt;
-    taste.strong = std::any_of(known.stronger.begin(), known.stronger.end(), [&](const std::string& word) { return stands(fold(word)); });
+    const auto any_of_them = [&](const std::vector<std::string>& words) {
+        return std::any_of(words.begin(), words.end(), [&](const std::string& word) { return stands(fold(word)); });
+    };
+    taste.strong = any_of_them(known.stronger);
+    taste.weak = !taste.strong && any_of_them(known.weaker);
     return taste;
 }
 
@@ -89,6 +93,10 @@ std::optional<Taste> read_one(const std::string& written, const Mending& known) 
         if (taste.word) return taste;
         if (auto shorter = without(left, known.stronger); !shorter.empty()) {
             taste.strong = true;
+            taste.weak = false;
+            left = std::move(shorter);
+        } else if (shorter = without(left, known.weaker); !shorter.empty()) {
+            taste.weak = !taste.strong;
             left = std::move(shorter);
         } else {
             left = without(left, known.passed_over);
@@ -97,31 +105,61 @@ std::optional<Taste> read_one(const std::string& written, const Mending& known) 
     return read_within(written, known);
 }
 
-// Salt is put in, and felt, as a share of the whole: what is asked by the meat becomes that.
-double to_the_mass(const State& mass, double meat_share) {
-    const double of_meat = mass.properties[Property::salt_pct_of_meat], of_mass = mass.properties[Property::salt_pct];
-    if (of_meat > 0) return of_mass / of_meat;
-    return meat_share > 0 ? meat_share : 1;
+// Salt is put in, and felt, as a share of the whole: what is asked by the meat becomes that. It goes in dissolved, and its water thins it.
+double to_the_mass(const TastedMass& mass, double of_meat) {
+    constexpr double water = 3;  // g for each g of salt
+    const double now = mass.state.properties[Property::salt_pct_of_meat], in_mass = mass.state.properties[Property::salt_pct];
+    const double meat = now > 0 ? in_mass / now : mass.meat_share > 0 ? mass.meat_share : 1;
+    const double more = std::max(0.0, of_meat - now) * meat / 100;
+    return of_meat * meat / (1 + (1 + water) * more);
 }
 
-Goal goal_of(const std::string& want, const WantMove& move, double steps, const State& mass, double meat_share) {
-    const double by = move.times ? std::pow(move.by, steps) : steps * move.by;
+Goal goal_of(const std::string& want, const WantMove& move, double steps, const TastedMass& mass) {
+    // Of a little, what is asked is that part of the way, wherever the whole way ends.
+    const double whole = std::max(1.0, steps), part = std::min(1.0, steps);
+    const double by = move.times ? std::pow(move.by, whole) : whole * move.by;
     const bool rises = move.times ? by > 1 : by > 0;
     Goal goal{
         want,     *property_of(move.property), rises ? Goal::Kind::at_least : Goal::Kind::at_most, false, 0, move.times, by, move.least,
         move.most};
+    if (steps > 1) {  // said strongly it is more than said plainly, even where both end at a bound
+        constexpr double more = 1.2;
+        Goal once = goal;
+        once.by = move.by;
+        const double base = mass.state.properties[goal.property], plainly = once.target(base);
+        if (std::abs(goal.target(base) - plainly) < (more - 1) * std::abs(plainly - base)) {
+            double far = base + more * (plainly - base);
+            if (rises && move.most) far = std::min(far, std::max(*move.most, plainly));
+            if (!rises && move.least) far = std::max(far, std::min(*move.least, plainly));
+            goal.by = far - base;
+            goal.times = false;
+            goal.least = goal.most = std::nullopt;
+        }
+    }
+    if (part < 1) {
+        const double base = mass.state.properties[goal.property];
+        goal.by = part * (goal.target(base) - base);
+        goal.times = false;
+        goal.least = goal.most = std::nullopt;
+    }
     if (goal.property != Property::salt_pct_of_meat) return goal;
+    const double base = mass.state.properties[Property::salt_pct_of_meat];
+    const double asked = to_the_mass(mass, goal.target(base));
     goal.property = Property::salt_pct;
-    const double share = to_the_mass(mass, meat_share);
-    if (!goal.times) goal.by *= share;
-    for (auto* bound : {&goal.least, &goal.most})
-        if (*bound) **bound *= share;
+    goal.by = asked - mass.state.properties[Property::salt_pct];
+    goal.times = false;
+    goal.least = goal.most = std::nullopt;
     return goal;
+}
+
+// Whether this reading is to be taken of the mass.
+bool holds(const TasteReading& reading, const TastedMass& mass) {
+    return hold(reading.when, mass.state) && (!reading.less_note || mass.notes.count(*reading.less_note) > 0);
 }
 
 class Understanding {
 public:
-    Understanding(const State& mass, double meat_share) : mass_(mass), meat_share_(meat_share) {}
+    explicit Understanding(const TastedMass& mass) : mass_(mass) {}
 
     Meaning of(const std::vector<Taste>& tastes) && {
         // Words that can mean but one thing come first; the others find their meaning beside them.
@@ -142,20 +180,19 @@ private:
 
     std::size_t open(const Taste& taste) const {
         const auto& all = taste.word->readings;
-        return static_cast<std::size_t>(std::count_if(all.begin(), all.end(), [&](const TasteReading& r) { return hold(r.when, mass_); }));
+        return static_cast<std::size_t>(std::count_if(all.begin(), all.end(), [&](const TasteReading& r) { return holds(r, mass_); }));
     }
 
     void understand(const Taste& taste) {
         std::optional<Meant> there;
         std::vector<std::string> against;
         for (const auto& reading : taste.word->readings) {
-            if (!hold(reading.when, mass_)) continue;
+            if (!holds(reading, mass_)) continue;
             Meant meant{taste, &reading, {}, false};
-            for (const auto& move : reading.moves)
-                meant.goals.push_back(goal_of(taste.written, move, taste.strong ? reading.much : 1, mass_, meat_share_));
+            for (const auto& move : reading.moves) meant.goals.push_back(goal_of(taste.written, move, meant.steps(), mass_));
             if (against = opposed_by(meant); !against.empty()) continue;
             const bool asks = std::any_of(meant.goals.begin(), meant.goals.end(), [&](const Goal& goal) {
-                const double base = mass_.properties[goal.property];
+                const double base = mass_.state.properties[goal.property];
                 return shortfall(goal, base, base) > 1e-9 * std::max(1.0, std::abs(base));
             });
             if (!meant.goals.empty() && !asks) {
@@ -180,11 +217,10 @@ private:
         }
         std::vector<Goal> together = goals_;
         together.insert(together.end(), meant.goals.begin(), meant.goals.end());
-        return contradiction(together, mass_);
+        return contradiction(together, mass_.state);
     }
 
-    const State& mass_;
-    double meat_share_;
+    const TastedMass& mass_;
     std::vector<Goal> goals_;
     Meaning meaning_;
 };
@@ -220,22 +256,23 @@ Result<std::vector<Taste>> read_tastes(const std::vector<std::string>& tasted, c
     return tastes;
 }
 
-Meaning meaning_of(const std::vector<Taste>& tastes, const State& mass, double meat_share) {
-    return Understanding(mass, meat_share).of(tastes);
+double Meant::by() const {
+    return taste.strong ? reading->by * reading->by : taste.weak ? std::pow(reading->by, reading->little) : reading->by;
 }
 
-std::optional<Meaning> meaning_beside(const Meaning& taken, const State& mass, double meat_share) {
+Meaning meaning_of(const std::vector<Taste>& tastes, const TastedMass& mass) { return Understanding(mass).of(tastes); }
+
+std::optional<Meaning> meaning_beside(const Meaning& taken, const TastedMass& mass) {
     Meaning other = taken;
     bool any = false;
     for (auto& meant : other.all) {
         const auto& all = meant.taste.word->readings;
         const auto taken_at = std::find_if(all.begin(), all.end(), [&](const TasteReading& r) { return &r == meant.reading; });
-        const auto next = std::find_if(taken_at + 1, all.end(), [&](const TasteReading& r) { return r.beside && hold(r.when, mass); });
+        const auto next = std::find_if(taken_at + 1, all.end(), [&](const TasteReading& r) { return r.beside && holds(r, mass); });
         if (next == all.end()) continue;
         meant.reading = &*next;
         meant.goals.clear();
-        for (const auto& move : next->moves)
-            meant.goals.push_back(goal_of(meant.taste.written, move, meant.taste.strong ? next->much : 1, mass, meat_share));
+        for (const auto& move : next->moves) meant.goals.push_back(goal_of(meant.taste.written, move, meant.steps(), mass));
         any = true;
     }
     return any ? std::optional(std::move(other)) : std::nullopt;

@@ -1,6 +1,8 @@
 // Words said of a test patty, as goals.
 #pragma once
 
+#include <set>
+
 #include "adapt/wants.hpp"
 #include "knowledge/mending.hpp"
 
@@ -10,6 +12,7 @@ struct Taste {
     std::string written;
     const TasteWord* word = nullptr;
     bool strong = false;  ///< "much too sour": the step twice
+    bool weak = false;    ///< "a little too sour": a part of it
 };
 
 /// The words of a list such as "flat, much too sour"; a usage error with the nearest known one for what is not understood.
@@ -21,8 +24,14 @@ struct Meant {
     const TasteReading* reading = nullptr;
     std::vector<Goal> goals;
     bool there = false;  ///< what it asks for is so already
-    const std::string& says() const { return taste.strong && !reading->says_much.empty() ? reading->says_much : reading->says; }
-    double by() const { return taste.strong ? reading->by * reading->by : reading->by; }
+    const std::string& says() const {
+        if (taste.weak && !reading->says_little.empty()) return reading->says_little;
+        return taste.strong && !reading->says_much.empty() ? reading->says_much : reading->says;
+    }
+    /// Of the whole step.
+    double steps() const { return taste.strong ? reading->much : taste.weak ? reading->little : 1; }
+    /// Times the dose of a role.
+    double by() const;
 };
 
 struct Meaning {
@@ -36,11 +45,17 @@ bool hold(const std::vector<TasteWhen>& all, const State& mass);
 /// That what was tasted is not to be had, and why.
 Reason cannot_be(ReasonKind why, std::string tasted, std::vector<Figure> figures = {});
 
-/// Of each word the first reading that holds of the mass as made and does not pull against another word. Salt asked for by the meat is
-/// reckoned with `meat_share`, the meat in a gram of the mass.
-Meaning meaning_of(const std::vector<Taste>& tastes, const State& mass, double meat_share = 0);
+/// What the readings of a word go by.
+struct TastedMass {
+    const State& state;
+    double meat_share = 0;        ///< the meat in a gram of it: salt asked for by the meat is reckoned with it
+    std::set<AromaNote> notes{};  ///< of which it has foods
+};
+
+/// Of each word the first reading that holds of the mass as made and does not pull against another word.
+Meaning meaning_of(const std::vector<Taste>& tastes, const TastedMass& mass);
 
 /// The same with another reading wherever one stands beside that which was taken; nothing where there is none.
-std::optional<Meaning> meaning_beside(const Meaning& taken, const State& mass, double meat_share);
+std::optional<Meaning> meaning_beside(const Meaning& taken, const TastedMass& mass);
 
 }  // namespace standin

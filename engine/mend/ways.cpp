@@ -3,18 +3,12 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <set>
 
-#include "adapt/difference.hpp"
 #include "adapt/met.hpp"
 #include "core/words.hpp"
-#include "knowledge/vocabulary.hpp"
 #include "mend/added.hpp"
-#include "mend/bring.hpp"
+#include "mend/judging.hpp"
 #include "mend/plain.hpp"
-#include "safety/allergens.hpp"
-#include "safety/page.hpp"
-#include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
@@ -25,12 +19,13 @@ public:
         : mass_(mass),
           total_(mass.made.total(mass.formula)),
           distance_(mass.context, total_, mass.made.state(mass.formula), goals_of(mass.tastes)),
-          additions_(mass, distance_, total_) {
+          additions_(mass, distance_, total_),
+          judging_(mass, distance_, start_, work_min_) {
         start_ = mass.formula;
         const auto mixed = start_.process.mixing_min;
         const double tacky = mass.context.constant("mend.work.tacky");
         // What was mixed too little holds by mixing before anything is weighed in.
-        if (mixed && *mixed < tacky && any_asks(goals(), Property::bind, Goal::Kind::at_least)) {
+        if (mixed && *mixed < tacky && !mass.set && any_asks(goals(), Property::bind, Goal::Kind::at_least)) {
             work_min_ = tacky;
             start_.process.mixing_min = tacky;
         }
@@ -39,8 +34,9 @@ public:
     Ways ways() && {
         const bool thin = std::any_of(goals().begin(), goals().end(), thins) || any_less();
         if (!thin) by_additions();
-        by_plain_mass(thin);
+        if (thin || !mass_.plain_first) by_plain_mass(thin);
         if (ways_.all.empty() && !(thin && goals_all_thin())) by_what_comes_nearest();
+        if (!thin && mass_.plain_first) by_fresh_mass();
         if (ways_.all.empty() && ways_.cannot.empty()) none_found();
         return std::move(ways_);
     }
@@ -57,7 +53,7 @@ private:
     const std::vector<Goal>& goals() const { return distance_.goals(); }
     const Knowledge& knowledge() const { return mass_.context.knowledge(); }
     bool any_less() const {
-        return std::any_of(mass_.tastes.begin(), mass_.tastes.end(), [](const Meant& m) { return m.reading->less_of.has_value(); });
+        return std::any_of(mass_.tastes.begin(), mass_.tastes.end(), [](const Meant& m) { return m.reading->asks_less(); });
     }
 
     bool goals_all_thin() const { return std::all_of(goals().begin(), goals().end(), thins); }
@@ -112,37 +108,55 @@ private:
             share = std::max(share, least ? *least : too_much(goal->want));
         }
         for (const auto& taste : mass_.tastes) {
-            if (!taste.reading->less_of) continue;
+            if (!taste.reading->asks_less()) continue;
             const double least = 1 / taste.by() - 1;
             share = std::max(share, least <= most_plain() ? least : too_much(taste.taste.written));
         }
         const double step = mass_.context.constant("mend.plain.round");
         if (!(share > 0)) return std::nullopt;
         share = std::ceil(share / step - 1e-9) * step;
-        return thin && !part_only_ ? until_right(plain, share, step) : share;
+        if (!thin || part_only_) return share;
+        const bool of_a_little = std::all_of(mass_.tastes.begin(), mass_.tastes.end(), [](const Meant& m) { return m.taste.weak; });
+        taste_share_ = until_right(plain, share, step, true);
+        return part_only_ || of_a_little ? taste_share_ : until_right(plain, taste_share_, step, false);
     }
 
     double most_plain() const { return mass_.context.constant("mend.plain.most"); }
 
-    // On until the page no longer calls it too much of what was tasted; where that is another batch, so much as a step.
-    double until_right(const Plain& plain, double share, double step) {
-        const auto over = [&](double part) { return still_over(blended(start_, plain, part), plain); };
-        const auto now = over(share);
+    // On until the middle has what was asked, and then until the page no longer calls it too much of what was tasted; where that is another
+    // batch, so much as a step.
+    double until_right(const Plain& plain, double share, double step, bool by_taste) {
+        const auto words_over = [&](double part) {
+            const Formula mixed = blended(start_, plain, part);
+            return by_taste ? still_short(mass_.made.state(mixed), plain) : still_over(mixed, plain);
+        };
+        const auto now = words_over(share);
         if (now.empty()) return share;
         for (double more = share + step; more <= most_plain() + step / 2; more += step)
-            if (over(more).empty()) return more;
-        for (const auto& word : now) too_much(word);
+            if (words_over(more).empty()) return more;
+        const auto over = by_taste ? std::vector<StillOver>{} : judging_.over_most(blended(start_, plain, share), plain);
+        for (const auto& word : now) too_much(word, over);
         return std::max(share, mass_.context.constant("mend.plain.step-only"));
     }
 
     // What was tasted of which the rules would still say that there is too much.
     std::vector<std::string> still_over(const Formula& formula, const Plain& plain) const {
         const State state = mass_.made.state(formula);
+        const auto over = judging_.over_most(formula, plain);
+        const auto is_over_most = [&](const Goal& goal) {
+            return std::any_of(over.begin(), over.end(), [&](const StillOver& one) { return one.tasted == goal.want; });
+        };
         std::vector<std::string> words;
         for (const auto* goal : plain.serves)
-            if (thins(*goal) && (short_of_target(*goal, state) || over_limit(*goal, state) || (of_acid(*goal) && too_sour(state)) ||
-                                 over_most(formula, *goal, plain)))
+            if (thins(*goal) && (short_of_target(*goal, state) || (of_acid(*goal) && too_sour(state)) || is_over_most(*goal)))
                 words.push_back(goal->want);
+        return words;
+    }
+
+    std::vector<std::string> still_short(const State& state, const Plain& plain) const {
+        std::vector<std::string> words;
+        for (const auto* goal : plain.serves)
+            if (thins(*goal) && short_of_target(*goal, state)) words.push_back(goal->want);
         return words;
     }
 
@@ -153,35 +167,17 @@ private:
         return state.properties[goal.property] > target + hair * std::abs(target);
     }
 
-    static bool of_acid(const Goal& goal) { return goal.property == Property::sourness_mmol_kg; }
-
     bool too_sour(const State& state) const { return state.properties[Property::ph] < mass_.context.constant("mend.ph.enough") - rounding; }
 
-    // The limits on it that the mass as made is over.
-    bool over_limit(const Goal& goal, const State& state) const {
-        const std::string role = std::string(info(goal.property).name) + " above";
-        for (const auto& caution : mass_.base.cautions)
-            for (const auto& figure : caution.reason.figures)
-                if (caution.reason.role == role && figure.what == "limit" && state.properties[goal.property] > figure.after) return true;
-        return false;
-    }
-
-    // More of a food that brings it than is good in a kilo.
-    bool over_most(const Formula& formula, const Goal& goal, const Plain& plain) const {
-        const Role role = of_acid(goal) ? Role::acid : Role::heat;
-        if (!of_acid(goal) && goal.property != Property::heat_mg_kg) return false;
-        const double batch = mass_.made.total(formula)[Amount::mass];
-        return std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
-            const Ingredient& food = *knowledge().ingredient(line.ingredient);
-            const bool left_out = std::find(plain.lacks.begin(), plain.lacks.end(), food.id) != plain.lacks.end();
-            return left_out && food.roles.front() == role && food.most_g_per_kg &&
-                   1000 * line.grams.mid / batch > food.most_g_per_kg->band.mid + rounding;
-        });
+    MendWay judged_way(const Mended& mended, const Plain* plain, double share) const {
+        return judging_.way(mended, plain, share, plain ? step_only_ : std::vector<std::string>{});
     }
 
     // So much of it as a step: all that it takes would be another batch.
-    double too_much(const std::string& want) {
+    double too_much(const std::string& want, const std::vector<StillOver>& over = {}) {
         ways_.cannot.push_back(cannot_be(ReasonKind::too_much_plain, want, {{"at most", {}, most_plain(), "times the mass"}}));
+        for (const auto& one : over)
+            if (one.tasted == want && !one.food.empty()) ways_.cannot.back().foods.push_back(one.food);
         part_only_ = true;
         step_only_.push_back(want);
         return mass_.context.constant("mend.plain.step-only");
@@ -201,20 +197,84 @@ private:
             }
         if (!plain || !all) return;
         auto share = share_of(*plain, thin);
-        if (!share || !within_stock(*plain, *share)) return;
-        constexpr int rounds = 6;
-        for (int round = 0; round < rounds; ++round, *share *= 1.05) {
-            Mended start = additions_.with_more_of(blended(start_, *plain, *share));
-            std::vector<Mended> ends{start};
-            if (!goals().empty() && !meets_all_of(start.formula)) {
-                auto found = additions_.searched(start, 1);
-                if (!found.empty()) ends = std::move(found);
-            }
-            MendWay way = judged_way(ends.front(), &*plain, *share);
-            if (!way.met && step_only_.empty() && round + 1 < rounds) continue;
-            if (way.met || thin) ways_.all.push_back(std::move(way));
+        if (!share || !within_stock(*plain, *share)) {
+            if (share && thin) by_plain_on_hand(*plain, *share);
             return;
         }
+        constexpr int rounds = 6;
+        std::optional<MendWay> way;
+        double grown = *share;
+        for (int round = 0; round < rounds && !(way && (way->met || !step_only_.empty())); ++round, grown *= 1.05)
+            way = with_plain(*plain, grown, false);
+        if (thin && !way->met && step_only_.empty()) way = with_plain(*plain, *share, true);
+        if (way->met || thin) ways_.all.push_back(std::move(*way));
+        if (thin && goals_all_thin() && mass_.request.top > 1) by_taste_alone(*plain, *share);
+    }
+
+    // So much of it, with the additions that do what is then still asked; or, of those that do not, the nearest.
+    MendWay with_plain(const Plain& plain, double share, bool nearest) const {
+        const Mended start = additions_.with_more_of(blended(start_, plain, share));
+        if (goals().empty() || meets_all_of(start.formula)) return judged_way(start, &plain, share);
+        const auto found = nearest ? nearest_to(start, 1) : additions_.searched(start, 1);
+        return judged_way(found.empty() ? start : found.front(), &plain, share);
+    }
+
+    // Where the whole cure is much more than the taste asked for: so much as that did, beside it.
+    void by_taste_alone(const Plain& plain, double share) {
+        const double worth = 2 * mass_.context.constant("mend.plain.round");
+        if (std::none_of(goals().begin(), goals().end(), of_acid) || ways_.all.empty()) return;
+        if (!step_only_.empty() || !(taste_share_ > 0) || taste_share_ + worth > share) return;
+        ways_.all.push_back(judged_way({blended(start_, plain, taste_share_), {}}, &plain, taste_share_));
+    }
+
+    // As much plain mass as the meat on the list makes, as a step.
+    void by_plain_on_hand(Plain& plain, double share) {
+        double part = share;
+        for (const auto& line : plain.lines)
+            if (const Offer offer = mass_.stock.offer(line); knowledge().ingredient(line.ingredient)->meat)
+                part = std::min(part, !offer.on_hand ? 0 : offer.grams ? *offer.grams / line.grams.mid : part);
+        const double step = mass_.context.constant("mend.plain.round");
+        part = std::floor(part / step + rounding) * step;
+        if (part < 2 * step || !within_stock(plain, part)) return;
+        for (const auto* goal : plain.serves)
+            if (thins(*goal)) step_only_.push_back(goal->want);
+        MendWay way = judged_way({blended(start_, plain, part), {}}, &plain, part);
+        if (way.wants.empty() || progress_of(way) >= mass_.context.constant("mend.nearest.least")) ways_.all.push_back(std::move(way));
+    }
+
+    static bool is_same(const MendWay& one, const MendWay& other) {
+        const auto alike = [](const std::vector<Ingoing>& a, const std::vector<Ingoing>& b) {
+            return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                              [](const Ingoing& x, const Ingoing& y) { return x.ingredient == y.ingredient && x.grams == y.grams; });
+        };
+        return alike(one.add, other.add) && alike(one.plain, other.plain);
+    }
+
+    // Fresh mass without what is at fault: all that it takes, where that is no more than there is, else half as much and what brings that
+    // nearer.
+    void by_fresh_mass() {
+        const auto& without = mass_.plain_without;
+        auto plain = !without.empty()
+                         ? plain_without(without, mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context, mass_.stock)
+                         : plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context, mass_.stock);
+        if (!plain) return;
+        const double step = mass_.context.constant("mend.plain.round"), whole = mass_.context.constant("mend.plain.step-only");
+        const auto said = ways_.cannot.size();
+        std::optional<MendWay> way;
+        for (double share = step; !way && share <= whole + step / 2; share += step)
+            if (meets_all_of(blended(start_, *plain, share)) && within_stock(*plain, share))
+                way = judged_way({blended(start_, *plain, share), {}}, &*plain, share);
+        const double half = mass_.context.constant("mend.plain.beside");
+        if ((!way || !way->met) && within_stock(*plain, half)) {
+            const Mended start{blended(start_, *plain, half), {}};
+            const auto found = nearest_to(start, 1);
+            way = judged_way(found.empty() ? start : found.front(), &*plain, half);
+        }
+        ways_.cannot.resize(said);
+        if (!way) return;
+        std::erase_if(ways_.all, [&](const MendWay& other) { return is_same(other, *way); });
+        ways_.all.insert(ways_.all.begin(), std::move(*way));
+        if (ways_.all.size() > std::max<std::size_t>(1, mass_.request.top)) ways_.all.pop_back();
     }
 
     // Where nothing does all that was asked: what does most of it, by additions alone and beside as much plain mass as may help.
@@ -290,88 +350,6 @@ private:
         return true;
     }
 
-    MendWay judged_way(const Mended& mended, const Plain* plain, double share) const {
-        MendWay way;
-        way.work_min = work_min_;
-        way.kind = !plain               ? (mended.add.empty() && work_min_ > 0 ? MendKind::work : MendKind::add)
-                   : mended.add.empty() ? MendKind::blend
-                                        : MendKind::blend_and_add;
-        way.add = mended.add;
-        if (plain) put_plain(way, *plain, share);
-        way.formula = mended.formula;
-        way.formula.title = mass_.formula.title + ", mended";
-        way.formula.parent = mass_.formula.title;
-        const auto states = mass_.made.states(way.formula);
-        way.prediction = mass_.made.predicted(way.formula, states);
-        for (const auto& goal : goals())
-            way.wants.push_back(judged(goal, distance_, mass_.base.properties[goal.property].mid, way.prediction.properties[goal.property],
-                                       mass_.states, states, mass_.request.sure));
-        if (plain) way.step_only = step_only_;
-        way.met = way.step_only.empty() && std::all_of(way.wants.begin(), way.wants.end(), [](const WantResult& w) { return w.met; });
-        way.differences = differences_between(mass_.states, states).properties;
-        for_each_property([&](Property p) {  // one figure for one thing: what is shown of both, taken from each other
-            Band& by = way.differences[p];
-            if (p == Property::hue_deg) return;
-            by.mid = way.prediction.properties[p].mid - mass_.base.properties[p].mid;
-            by = {std::min(by.low, by.mid), by.mid, std::max(by.high, by.mid)};
-        });
-        if (plain) way.salt_left = salt_left(way, *plain);
-        way.new_animals = new_animals(way.formula);
-        way.new_allergens = new_allergens(mass_.base, way.prediction);
-        way.new_cautions = new_cautions(mass_.base, way.prediction);
-        return way;
-    }
-
-    // Where less salt was asked for and what is left is still more than most put in: how much plain mass in all brings it there.
-    std::optional<SaltLeft> salt_left(const MendWay& way, const Plain& plain) const {
-        const auto constant = [&](const char* id) { return mass_.context.constant(id); };
-        const double of_meat = way.prediction.nominal[Property::salt_pct_of_meat];
-        SaltLeft left{of_meat, constant("mend.salt.usual-most"), constant("mend.salt.usual"), 0};
-        if (!any_asks(goals(), Property::salt_pct, Goal::Kind::at_most) || of_meat <= left.usual_most) return std::nullopt;
-        constexpr double step = 0.01;
-        const double most = most_plain();
-        for (double share = step; share <= most + step / 2; share += step) {
-            if (mass_.made.state(blended(start_, plain, share)).properties[Property::salt_pct_of_meat] > left.enough) continue;
-            Formula alone = mass_.formula;
-            alone.lines = plain_lines(plain, share);
-            left.plain_g = NominalBatch(alone, mass_.context.nominal()).total()[Amount::mass];
-            break;
-        }
-        return left;
-    }
-
-    std::vector<std::string> new_animals(const Formula& mended) const {
-        const auto animals = [&](const Formula& formula) {
-            std::set<Species> all;
-            for (const auto& line : formula.lines)
-                if (const auto& meat = knowledge().ingredient(line.ingredient)->meat) all.insert(meat->species);
-            return all;
-        };
-        std::vector<std::string> names;
-        const auto there = animals(mass_.formula);
-        for (const auto species : animals(mended))
-            if (!there.count(species)) names.emplace_back(spelling(species));
-        return names;
-    }
-
-    void put_plain(MendWay& way, const Plain& plain, double share) const {
-        Formula alone = mass_.formula;
-        alone.lines = plain_lines(plain, share);
-        for (const auto& line : alone.lines) way.plain.push_back(ingoing(line, line.grams.mid, false, mass_.mending, knowledge()));
-        for (auto& part : way.plain) {  // it is made as the formula is
-            part.water_g = 0;
-            part.how.clear();
-            part.fresh = std::none_of(mass_.formula.lines.begin(), mass_.formula.lines.end(),
-                                      [&](const Line& line) { return line.ingredient == part.ingredient; });
-        }
-        way.plain_leaner = plain.leaner;
-        way.plain_g = NominalBatch(alone, mass_.context.nominal()).total()[Amount::mass];
-        for (const auto& id : plain.lacks) {
-            const std::string& name = knowledge().ingredient(id)->names.front();
-            if (std::find(way.plain_lacks.begin(), way.plain_lacks.end(), name) == way.plain_lacks.end()) way.plain_lacks.push_back(name);
-        }
-    }
-
     void none_found() {
         std::vector<std::string> wants;
         for (const auto& goal : goals())
@@ -389,7 +367,9 @@ private:
     Additions additions_;
     Formula start_;  // the mass, mixed on where it was mixed too little
     double work_min_ = 0;
+    Judging judging_;
     bool part_only_ = false;              // all that it takes would be another batch
+    double taste_share_ = 0;              // of plain mass, for what was tasted alone
     std::vector<std::string> step_only_;  // words that plain mass brings nearer and not right
     Ways ways_;
 };

@@ -58,7 +58,8 @@ std::string amount_said(const Reason& r) {
         case ReasonKind::brings_rest:
             return "brings the rest of the " + r.role;
         case ReasonKind::too_much_plain:
-            return r.about + ": more plain mass would be needed than " + trimmed_text(number(r), 1) +
+            return r.about + (r.foods.empty() ? "" : ", down to as much " + listed(r.foods) + " as is good in a kilo") +
+                   ": more plain mass would be needed than " + trimmed_text(number(r), 1) +
                    " times what there is. That is a new batch: make it without what is at fault, and use this mass as its seasoning";
         case ReasonKind::fault_in_meat:
             return r.about + ": plain mass of this formula does not bring it down, for what is at fault is in its meat";

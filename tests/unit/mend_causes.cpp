@@ -74,7 +74,7 @@ TEST_CASE("mend: of several causes the one that costs the bind most comes first"
     process.mixed_at_c = 9;
     process.rest_h = 20;
     process.mixing_min = 1;
-    CHECK(ids(mended(pork(process, 190), "crumbly")) == Ids{"acid-set", "mixed-short", "mixed-warm"});
+    CHECK(ids(mended(pork(process, 190), "crumbly")) == Ids{"acid-set", "mixed-warm"});
     process.mixed_at_c = 26;
     CHECK(ids(mended(pork(process, 60), "crumbly")).front() == "mixed-warm");
 }

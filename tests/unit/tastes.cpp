@@ -26,7 +26,8 @@ Formula green(double salt, double vinegar) {
 }
 
 Meaning meant(const std::vector<std::string>& words, const Formula& mass) {
-    return meaning_of(read_tastes(words, known()).value(), nominal_state(mass, nominal()));
+    const State state = nominal_state(mass, nominal());
+    return meaning_of(read_tastes(words, known()).value(), {state});
 }
 
 TEST_CASE("tastes: every example of the records is read as its word", "[mend]") {
@@ -52,6 +53,8 @@ TEST_CASE("tastes: lists are taken apart, and how strongly it was said counts", 
     CHECK(read[1].strong);
     CHECK(read[2].word->id == "dry");
     CHECK_FALSE(read[2].strong);
+    CHECK(read[2].weak);
+    CHECK_FALSE(read[1].weak);
     CHECK(read[3].word->id == "not-salty");
 }
 
@@ -61,7 +64,18 @@ TEST_CASE("tastes: a known phrase within a sentence is found", "[mend]") {
                                                         {"way too salty!!", "too-salty"},
                                                         {"grey inside", "not-green"},
                                                         {"\"bland\"", "flat"},
-                                                        {"comes out dry at the edges", "dry"}};
+                                                        {"comes out dry at the edges", "dry"},
+                                                        {"weeping", "wet"},
+                                                        {"it leaks in the pan", "wet"},
+                                                        {"purge", "wet"},
+                                                        {"fatting out", "greasy"},
+                                                        {"the fat cooks out", "greasy"},
+                                                        {"fat out", "greasy"},
+                                                        {"gummy", "gummy"},
+                                                        {"grainy", "crumbly"},
+                                                        {"won't hold together", "crumbly"},
+                                                        {"not hot", "not-hot"},
+                                                        {"a bit flat", "flat"}};
     for (const auto& [words, id] : said) {
         INFO(words);
         const auto read = read_tastes({words}, known());
@@ -85,7 +99,7 @@ TEST_CASE("tastes: flat is salt where salt is short, acid where it is not, and n
     const auto property = [](const Meaning& m, std::size_t i) { return m.all.at(i).goals.at(0).property; };
     CHECK(property(meant({"flat"}, green(24, 20)), 0) == Property::salt_pct);
     CHECK(property(meant({"flat"}, green(40, 20)), 0) == Property::sourness_mmol_kg);
-    const Meaning both = meant({"flat, too salty"}, green(24, 20));
+    const Meaning both = meant({"flat, too salty"}, green(40, 20));
     REQUIRE(both.all.size() == 2);
     CHECK(property(both, 0) == Property::sourness_mmol_kg);
     CHECK(property(both, 1) == Property::salt_pct);

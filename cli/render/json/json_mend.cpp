@@ -30,6 +30,16 @@ Json way_json(const MendWay& way, const Engine& engine) {
                                            {"enough", num(way.salt_left->enough)},
                                            {"plain_g", num(way.salt_left->plain_g)}}
                                     : Json()},
+        {"plain_for",
+         array_of(way.plain_for,
+                  [](const PlainFor& p) {
+                      return Json{{"property", std::string(info(p.property).key)}, {"value", num(p.value)}, {"plain_g", num(p.plain_g)}};
+                  })},
+        {"still_over", array_of(way.still_over,
+                                [](const StillOver& o) {
+                                    return Json{{"tasted", o.tasted}, {"food", o.food}, {"value", num(o.value)}, {"most", num(o.most)}};
+                                })},
+        {"colour_left", way.colour_left},
         {"new_animals", way.new_animals},
         {"wants",
          array_of(
@@ -47,39 +57,39 @@ Json way_json(const MendWay& way, const Engine& engine) {
 }  // namespace
 
 std::string mend_json(const MendAnswer& a, const Engine& engine) {
-    return printed({{"base", json_of(a.base)},
-                    {"made_g", num(a.made_g)},
-                    {"words", array_of(a.words,
-                                       [](const TastedWord& w) {
-                                           return Json{{"written", w.written},   {"id", w.id},        {"says", w.says},
-                                                       {"judged", w.judged},     {"there", w.there},  {"beside", w.beside},
-                                                       {"practice", w.practice}, {"source", w.source}};
-                                       })},
-                    {"causes", array_of(a.causes,
-                                        [](const MakingCause& c) {
-                                            return Json{{"id", c.id},     {"tasted", c.tasted}, {"says", c.says},    {"first", c.first},
-                                                        {"does", c.does}, {"ends", c.ends},     {"source", c.source}};
-                                        })},
-                    {"measured", array_of(a.measured,
-                                          [](const MeasuredValue& m) {
-                                              return Json{{"property", std::string(info(m.property).key)},
-                                                          {"value", num(m.value)},
-                                                          {"predicted", json_of(m.predicted)},
-                                                          {"far", m.far}};
-                                          })},
-                    {"discard", a.discard},
-                    {"only_listed", a.only_listed},
-                    {"opposed", a.opposed},
-                    {"variants", array_of(a.ways, [&](const MendWay& way) { return way_json(way, engine); })},
-                    {"cannot", in_full(a.cannot)},
-                    {"cannot_reasons", json_of(a.cannot)},
-                    {"fold", a.fold},
-                    {"plain", a.plain},
-                    {"presumed", json_of(a.presumed)},
-                    {"allergens", json_of(a.on_page.allergens)},
-                    {"cautions", json_of(a.on_page.cautions)},
-                    {"on_page", json_of(a.on_page)},
-                    {"of_variants", json_of(a.of_variants)}});
+    return printed(
+        {{"base", json_of(a.base)},
+         {"made_g", num(a.made_g)},
+         {"words", array_of(a.words,
+                            [](const TastedWord& w) {
+                                return Json{{"written", w.written}, {"id", w.id},         {"says", w.says},         {"judged", w.judged},
+                                            {"there", w.there},     {"beside", w.beside}, {"practice", w.practice}, {"source", w.source}};
+                            })},
+         {"causes", array_of(a.causes,
+                             [](const MakingCause& c) {
+                                 return Json{{"id", c.id},     {"tasted", c.tasted}, {"says", c.says},       {"first", c.first},
+                                             {"does", c.does}, {"ends", c.ends},     {"weighed", c.weighed}, {"source", c.source}};
+                             })},
+         {"measured", array_of(a.measured,
+                               [](const MeasuredValue& m) {
+                                   return Json{{"property", std::string(info(m.property).key)},
+                                               {"value", num(m.value)},
+                                               {"predicted", json_of(m.predicted)},
+                                               {"far", m.far}};
+                               })},
+         {"discard", a.discard},
+         {"only_listed", a.only_listed},
+         {"opposed", a.opposed},
+         {"variants", array_of(a.ways, [&](const MendWay& way) { return way_json(way, engine); })},
+         {"cannot", in_full(a.cannot)},
+         {"cannot_reasons", json_of(a.cannot)},
+         {"fold", a.fold},
+         {"plain", a.plain},
+         {"presumed", json_of(a.presumed)},
+         {"allergens", json_of(a.on_page.allergens)},
+         {"cautions", json_of(a.on_page.cautions)},
+         {"on_page", json_of(a.on_page)},
+         {"of_variants", json_of(a.of_variants)}});
 }
 
 }  // namespace standin::cli

@@ -38,6 +38,7 @@ struct MakingCause {
     std::string first;       ///< what to do about it, in a few words; empty: what is said of the ways tells it
     std::string does;        ///< the same at length, and what to do next time
     bool ends = false;       ///< nothing that is weighed in mends it
+    bool weighed = false;    ///< what is weighed in is the remedy, and not what comes after it
     std::string source;
 };
 
@@ -69,6 +70,19 @@ struct SaltLeft {
     double plain_g = 0;  ///< plain mass in all that brings it there; 0: more than it is worth
 };
 
+/// How much plain mass in all brings one property to a value that the way does not come to, or goes beyond.
+struct PlainFor {
+    Property property = Property::ph;
+    double value = 0;
+    double plain_g = 0;  ///< 0: more than it is worth
+};
+
+/// A food of which there is still more in a kilo than is good; without a food, what was tasted over a limit that the page warns of.
+struct StillOver {
+    std::string tasted, food;
+    double value = 0, most = 0;  ///< g/kg of the food, else in the unit of what was tasted
+};
+
 /// One way to mend it.
 struct MendWay {
     MendKind kind = MendKind::add;
@@ -82,8 +96,11 @@ struct MendWay {
     std::vector<std::string> step_only;     ///< words that are nearer by it and not right: what is still too much, or stays in the pan
     bool met = false;                       ///< all of them, and none a step only
     std::optional<SaltLeft> salt_left;      ///< told where it was too salty
-    std::vector<std::string> new_animals;   ///< that the formula has not
-    Formula formula;                        ///< of the mended mass
+    std::vector<PlainFor> plain_for;        ///< what less of it does, or more
+    std::vector<StillOver> still_over;
+    std::string colour_left;               ///< word of the raw mass, where green was asked and it is none
+    std::vector<std::string> new_animals;  ///< that the formula has not
+    Formula formula;                       ///< of the mended mass
     Prediction prediction;
     PerProperty<Band> differences;  ///< of the mended mass less the mass as it is
     std::vector<std::string> new_allergens;

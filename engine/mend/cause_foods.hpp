@@ -1,0 +1,23 @@
+// The lines of a formula that a cause is about.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "evaluate/batch.hpp"
+#include "knowledge/knowledge.hpp"
+#include "knowledge/mending.hpp"
+
+namespace standin {
+
+/// Lines whose food brings `note` itself, and so much of it that it is tasted beside the others.
+std::vector<std::size_t> lines_of_note(AromaNote note, const Formula& mass, const NominalBatch& batch, const Knowledge& knowledge);
+
+/// Lines that went in with water that squeezing takes, enough of it to be felt.
+std::vector<std::size_t> unsqueezed_lines(const Formula& mass, const NominalBatch& batch, const Knowledge& knowledge);
+
+/// The lines that `cause` is about; nothing where it asks for some and there are none, or too little of them.
+std::optional<std::vector<std::size_t>> lines_of(const CauseOfTaste& cause, const Formula& mass, const NominalBatch& batch,
+                                                 const Knowledge& knowledge);
+
+}  // namespace standin
