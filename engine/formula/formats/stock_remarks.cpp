@@ -13,7 +13,7 @@
 namespace standin {
 namespace {
 
-struct Clause {
+struct Remark {
     std::size_t first = 0, last = 0;  // bytes, without the signs around it
     bool in_bracket = false;
 };
@@ -29,8 +29,8 @@ bool parts_clauses(std::string_view line, std::size_t at) {
     return c == '.' && at > 2 && is(at + 1, blank) && !is(at - 1, digit) && !is(at - 2, blank);
 }
 
-std::vector<Clause> clauses_in(std::string_view line) {
-    std::vector<Clause> all;
+std::vector<Remark> clauses_in(std::string_view line) {
+    std::vector<Remark> all;
     std::size_t start = 0;
     for (std::size_t at = 0; at <= line.size(); ++at) {
         if (at < line.size() && !parts_clauses(line, at)) continue;
@@ -75,7 +75,7 @@ bool all_items(std::string_view text, const IsItem& is_item) {
 }
 
 // "Packet warns of peanut: sunflower seeds 200 g"; but "Nuts: walnuts 100 g" heads what follows.
-bool is_warning_ahead(std::string_view line, const std::vector<Clause>& clauses, const IsItem& is_item, const Knowledge& knowledge) {
+bool is_warning_ahead(std::string_view line, const std::vector<Remark>& clauses, const IsItem& is_item, const Knowledge& knowledge) {
     if (clauses.size() < 2 || line[clauses.front().last] != ':') return false;
     const auto text = line.substr(clauses.front().first, clauses.front().last - clauses.front().first);
     return !is_item(text) && !kind_named(text, knowledge) && !has_amount(text) && words_of(text).size() > 1;
@@ -86,7 +86,7 @@ void blank_out(std::string& line, std::size_t first, std::size_t last) {
 }
 
 // With the signs that part it from what stands before it.
-void blank_clause(std::string& line, Clause clause) {
+void blank_clause(std::string& line, Remark clause) {
     const auto before = line.find_last_not_of(" ,;:-([/.", clause.first == 0 ? 0 : clause.first - 1);
     const std::size_t first = clause.first == 0 ? 0 : before == std::string::npos ? 0 : before + 1;
     std::size_t last = clause.last;
@@ -101,8 +101,8 @@ std::vector<Declared> take_remarks(std::string& line, const IsItem& is_item, con
     const std::string written = line;
     const std::string_view text(written);
     const auto clauses = clauses_in(text);
-    const auto said = [&](const Clause& clause) { return text.substr(clause.first, clause.last - clause.first); };
-    const auto take = [&](const Clause& clause, const std::vector<const Ingredient*>& own) {
+    const auto said = [&](const Remark& clause) { return text.substr(clause.first, clause.last - clause.first); };
+    const auto take = [&](const Remark& clause, const std::vector<const Ingredient*>& own) {
         auto told = told_by_remark(said(clause), own, knowledge);
         if (told.empty()) return;
         all.insert(all.end(), told.begin(), told.end());
