@@ -277,7 +277,13 @@ void look_through(Draft& draft, std::string_view text, const std::string& where,
     for (const auto& sentence : sentences) append(draft.formula.read_as, told_hazards(sentence, knowledge));
     append(draft.formula.declared, declared_beside(text, sentences, knowledge));
     append(draft.named, allergens_named(text, knowledge));
-    for (const auto& sentence : sentences) append(draft.named, foods_with_allergens(sentence, knowledge));
+    for (const auto& sentence : sentences)
+        for (auto& food : foods_with_allergens(sentence, knowledge)) {
+            const auto said = [&](const Declared& one) {
+                return one.allergen == food.allergen && food.words.find(one.words) != std::string::npos;
+            };
+            if (std::none_of(draft.named.begin(), draft.named.end(), said)) draft.named.push_back(std::move(food));
+        }
     append(draft.meat_named, meats_named(text, knowledge));
     if (lost && found() > before) draft.formula.note += (draft.formula.note.empty() ? "" : "\n") + one_line(text);
 }

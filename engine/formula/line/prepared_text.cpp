@@ -430,7 +430,7 @@ private:
             if (hints.size() < 5) hints.push_back(std::move(name));
         return Failure(Error{Trouble::bad_data,
                              "unknown word \"" + words_[i].raw + "\" beside " + ingredient_.names.front() +
-                                 ": expected what is done to it. A word that tells of its state is never left out",
+                                 ": expected what is done to it. Leave the word out only where it is a mere name",
                              where, std::move(hints), NotKnown::word});
     }
 
