@@ -32,7 +32,7 @@ bool plain_words(const std::string& folded, const Knowledge& knowledge) {
 // A number, and a unit with it or behind it.
 bool is_figure(const Word& word) {
     const auto letters = word.folded.find_first_not_of("0123456789.,/-% ");
-    if (std::isdigit(static_cast<unsigned char>(word.raw.front())) == 0) return unit_named(word.folded) != nullptr;
+    if (word.raw.find_first_of("0123456789") > 1) return unit_named(word.folded) != nullptr;  // "/900 g"
     return letters == std::string::npos || unit_named(word.folded.substr(letters)) != nullptr;
 }
 
@@ -51,20 +51,20 @@ bool is_name_of_source(const std::vector<Word>& words, std::size_t i, const Know
 }
 
 // How many words from `first` on say nothing that could hurt; zero: the first of them may.
-std::size_t plain_from(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge) {
+std::size_t plain_from(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge, bool any_food) {
     for (std::size_t last = std::min(words.size(), first + longest_plain); last > first; --last) {
         const std::string said = phrase(words, first, last);
         if (plain_words(fold(said), knowledge)) return last - first;
         const auto* food = food_named(said, knowledge);
-        if (food && !food->meat && food->family != "dairy-and-egg") return last - first;
+        if (food && (any_food || (!food->meat && food->family != "dairy-and-egg"))) return last - first;
     }
     return is_figure(words[first]) || is_name_of_source(words, first, knowledge) ? 1 : 0;
 }
 
-bool all_plain(std::string_view said, const Knowledge& knowledge) {
+bool all_plain(std::string_view said, const Knowledge& knowledge, bool any_food = false) {
     const auto words = words_of(said);
     for (std::size_t i = 0; i < words.size();) {
-        const std::size_t count = plain_from(words, i, knowledge);
+        const std::size_t count = plain_from(words, i, knowledge, any_food);
         if (count == 0) return false;
         i += count;
     }
@@ -188,6 +188,7 @@ std::string remark_to_ask(const std::vector<Reason>& notes, const Knowledge& kno
         const auto words = words_of(note.about);
         if (words.empty() || std::isupper(static_cast<unsigned char>(words.front().raw.front())) != 0) continue;
         if (knowledge.in_list("idle-opening", words.front().folded) || knowledge.in_list("idle-end", words.back().folded)) continue;
+        if (all_plain(note.about, knowledge, true)) continue;  // another meat or milk than the line's own was asked about before
         if (!is_plain_remark(note.about, knowledge) && !is_told_elsewhere(note.about, knowledge)) return note.about;
     }
     return {};
