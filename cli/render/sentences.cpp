@@ -159,16 +159,23 @@ std::string turned(const std::string& before, const std::string& after, double m
     return before == after ? after + " (" + (moved > 0 ? more : less) + " than before)" : after;
 }
 
+// What is raw pink is not so on the plate.
+std::string raw_and_cooked(const std::string& raw, const std::string& cooked) {
+    return raw == cooked ? raw : raw + " raw and " + cooked + " cooked";
+}
+
 }  // namespace
 
 std::string becomes(const Prediction& b, const Variant& variant) {
     const Prediction& v = variant.prediction;
     const double bind = noticed(variant, "bind"), firm = noticed(variant, "firmness"), heat = noticed(variant, "heat");
-    const bool colour = noticed(variant, "colour, rested") != 0 || noticed(variant, "green") != 0;
+    const bool rested = noticed(variant, "colour, rested") != 0 || noticed(variant, "green") != 0;
+    const bool cooked = noticed(variant, "colour, cooked") != 0;
     const std::string was = mass_word(b), now_is = mass_word(v);
-    const std::vector<std::string> before{was, b.rested.word, heat_phrase(b.heat_word)},
+    const std::vector<std::string> before{was, raw_and_cooked(b.rested.word, b.cooked.word), heat_phrase(b.heat_word)},
         after{bind != 0 ? turned(was, now_is, bind, "better bound", "looser") : turned(was, now_is, firm, "firmer", "softer"),
-              colour ? v.rested.word : b.rested.word, turned(heat_phrase(b.heat_word), heat_phrase(v.heat_word), heat, "hotter", "milder")};
+              raw_and_cooked(rested ? v.rested.word : b.rested.word, cooked ? v.cooked.word : b.cooked.word),
+              turned(heat_phrase(b.heat_word), heat_phrase(v.heat_word), heat, "hotter", "milder")};
     const auto& q = v.properties;
     const std::string numbers =
         "; salt " + number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat, pH " + number(q[Property::ph].mid, 1) + ".";

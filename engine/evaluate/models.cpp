@@ -1,5 +1,7 @@
 #include "evaluate/models.hpp"
 
+#include <algorithm>
+
 #include "models/parameters.hpp"
 
 namespace standin {
@@ -57,6 +59,8 @@ State Models::state(const Material& batch, const ProcessState& process) const {
         batch.share(Amount::chlorophyll_live, 1000) + batch.share(Amount::chlorophyll_set, 1000) + batch.share(Amount::pheophytin, 1000);
     validity_->widen(p, {acid.ph, p[Property::fat_pct], p[Property::salt_pct], process.cooked_to_c, pigment, process.plate_mm},
                      constants_.doubts);
+    // No mass is greener than the leaf in it, however much is doubted.
+    p[Property::greenness] = std::min(p[Property::greenness], std::max(constants_.colour.greenest, -colour.rested.a));
     // What is doubted of the loss is doubted of what stays.
     if (p[Property::cook_loss_pct] != cook.loss_pct) cook = with_loss(batch, cook, p[Property::cook_loss_pct]);
     p[Property::cooked_water_pct] = cook.cooked_water_pct;

@@ -190,6 +190,9 @@ Prediction predict_formula(const Formula& formula, const SampledBatch& batch, co
     p.raw = colour_over(states, middle, &State::raw, Doneness::raw);
     p.rested = colour_over(states, middle, &State::rested, Doneness::raw);
     p.cooked = colour_over(states, middle, &State::cooked, Doneness::cooked);
+    // What nobody sees beside the other has no other name, though a limit of words lies between them.
+    constexpr double seen_from = 1;  // dE00, on flat patches under good light
+    if (ciede2000(p.raw.lab, p.rested.lab) < seen_from) p.rested.word = p.raw.word;
     p.heat_chances = word_chances(values_of(states, Property::burn_mg_kg), models.heat().boundaries, models.heat().person_sd);
     put_words(p, nominal, middle, models);
     p.green_life = green_life_of(formula, nominal, batch, evaluator);

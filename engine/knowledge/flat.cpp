@@ -123,6 +123,7 @@ void layout(A& a, AllergenInside& r) {
 template <class A>
 void layout(A& a, RoleInside& r) {
     a(r.role);
+    a(r.above);
 }
 template <class A>
 void layout(A& a, SpeciesInside& r) {

@@ -28,7 +28,7 @@ public:
         if (kind == "ingredient") return IngredientBears{std::string(rest)};
         if (kind == "allergen") return AllergenInside{std::string(rest)};
         if (kind == "species") return SpeciesInside{std::string(rest)};
-        if (kind == "role") return RoleInside{parse<Role>(rest, node_.place, problems_)};
+        if (kind == "role") return role(rest);
         if (kind == "property") return property(rest);
         if (kind == "process") return process(rest);
         return unknown("unknown condition \"" + std::string(text) + "\"", nearest_words(kind, kinds()));
@@ -69,6 +69,15 @@ private:
         }
         unknown("\"" + std::string(node_.text) + "\" is no comparison with a number, such as property:ph<5.5", {});
         return std::nullopt;
+    }
+
+    // "green", "green>28": percent of the batch.
+    std::optional<When> role(std::string_view text) {
+        if (text.find_first_of("<>") == std::string_view::npos) return RoleInside{parse<Role>(text, node_.place, problems_)};
+        const auto b = beyond(text);
+        if (!b) return std::nullopt;
+        if (b->below) return unknown("a share of a role is above a number, such as role:green>28", {});
+        return RoleInside{parse<Role>(b->name, node_.place, problems_), b->limit};
     }
 
     std::optional<When> property(std::string_view text) {

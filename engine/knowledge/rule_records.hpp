@@ -36,6 +36,7 @@ struct AllergenInside {
 };
 struct RoleInside {
     Role role = Role::green;  // the main one of a line
+    double above = 0;         // % of the batch that such lines make together
     friend bool operator==(const RoleInside&, const RoleInside&) = default;
 };
 struct SpeciesInside {

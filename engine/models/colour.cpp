@@ -166,17 +166,29 @@ std::string_view word_of_pale(const Lab& lab) {
     return strength < white_to ? "white" : strength < cream_to ? "cream" : std::string_view{};
 }
 
+bool is_red(const Lab& lab) { return lab.a > 12 && lab.L < 36 + lab.a; }  // the darker, the less a* it takes
+
+// Red chile in a cooked mass: by the survey it is brown or tan, and no cook calls it pink.
+bool brown_of_spice(const Lab& lab, Doneness done) {
+    constexpr double red_from = 8, pink_to = 45, khaki_from = 80, light_from = 60;
+    const double hue = hue_of(lab);
+    return done == Doneness::cooked && lab.a > red_from && hue >= pink_to && hue < khaki_from && lab.L < light_from && !is_red(lab);
+}
+
 // Salmon and shrimp, raw and cooked: neither pink nor tan.
 bool orange_pink(const Lab& lab, Doneness done) {
-    constexpr double red_from = 7.5, red_hue = 50, yellow_hue = 72, strong_from = 16, raw_light_from = 48, cooked_light_from = 60;
-    const double hue = hue_of(lab), light_from = done == Doneness::raw ? raw_light_from : cooked_light_from;
-    return lab.L >= light_from && lab.a >= red_from && hue >= red_hue && hue <= yellow_hue && chroma_of(lab) >= strong_from;
+    constexpr double raw_red_from = 7.5, cooked_red_from = 5, red_hue = 50, strong_from = 16, raw_light_from = 48, cooked_light_from = 60;
+    const bool raw = done == Doneness::raw;
+    const double hue = hue_of(lab), light_from = raw ? raw_light_from : cooked_light_from, yellow_hue = raw ? 72 : 74;
+    return lab.L >= light_from && lab.a >= (raw ? raw_red_from : cooked_red_from) && hue >= red_hue && hue <= yellow_hue &&
+           chroma_of(lab) >= strong_from;
 }
 
 }  // namespace
 
 bool colour_is_surveyed(const Lab& lab, Doneness done) {
     constexpr double red_from = 8, pink_from = 2;
+    if (brown_of_spice(lab, done)) return true;
     if (orange_pink(lab, done) || (done == Doneness::cooked && !word_of_pale(lab).empty())) return false;
     if (lab.a > red_from) return false;
     if (lab.a <= pink_from) return true;
@@ -189,7 +201,7 @@ std::string_view colour_word(const Lab& lab, Doneness done) {
     if (const auto pale = word_of_pale(lab); done == Doneness::cooked && !pale.empty()) return pale;
     constexpr double pale_from = 48, yellow_from = 55, khaki_from = 80, yellow_to = 180;
     const double hue = hue_of(lab);
-    if (lab.a > 12 && lab.L < 36 + lab.a) return "red";  // the darker, the less a* it takes
+    if (is_red(lab)) return "red";
     if (done == Doneness::raw && hue < pink_to_hue) return lab.L < pale_from ? "pink" : "pale pink";
     if (hue < yellow_from || hue >= yellow_to) return "pink";
     return lab.L < pale_from ? "brown" : hue < khaki_from ? "tan" : "khaki";
@@ -229,6 +241,7 @@ constexpr std::array own{
     Binding<P>{"colour.cooked-factor", [](P& p) -> double& { return p.cooked_factor; }},
     Binding<P>{"colour.saturation.from", [](P& p) -> double& { return p.saturation_from; }},
     Binding<P>{"colour.saturation.exponent", [](P& p) -> double& { return p.saturation_exponent; }},
+    Binding<P>{"colour.greenest", [](P& p) -> double& { return p.greenest; }},
     Binding<P>{"colour.raw-fat.red", [](P& p) -> double& { return p.raw_fat.red; }},
     Binding<P>{"colour.raw-fat.green", [](P& p) -> double& { return p.raw_fat.green; }},
     Binding<P>{"colour.raw-fat.blue", [](P& p) -> double& { return p.raw_fat.blue; }},

@@ -40,6 +40,7 @@ struct ColourParameters {
     double cooked_factor = 0;     // g in a cooked mass
     double saturation_from = 0;   // mg/kg of pigment above which more of it colours less
     double saturation_exponent = 0;
+    double greenest = 0;                                    // -a* of leaf by itself, which no doubt of the figures goes beyond
     std::array<Bands, count_of<Species>> raw_lean, cooked;  // K/S; raw at no fat, cooked at 17.5 %
     Bands raw_fat, cooked_fat_slope;                        // K/S; relative change per unit of fat share
     double fat_scatter = 0;
@@ -87,7 +88,7 @@ BatchColour batch_colour(const Material& batch, double ph, double rest_h, double
 enum class Doneness { raw, cooked };
 
 /// pale pink, pink, red, orange-pink, brown, grey-brown, tan, white, cream, khaki, greyish, olive, pale green or green. Up to a* 8 by
-/// survey (colour_words.hpp), but for raw meat and what has set pale; there and redder the limits are judgement.
+/// survey (colour_words.hpp), and redder where a cooked mass is not pink; for raw meat and what has set pale the limits are judgement.
 std::string_view colour_word(const Lab& lab, Doneness done = Doneness::cooked);
 
 /// Whether the survey names it, rather than what makers call red and pink meat.

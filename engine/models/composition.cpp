@@ -391,6 +391,18 @@ Material material_of(const Food& f) {
     return m;
 }
 
+// Leaf that goes in as pieces, its pigment in its cells: what is raw and said to be chopped.
+bool in_pieces(const Portion& portion, const Knowledge& knowledge) {
+    const Ingredient& food = portion.ingredient;
+    if (food.tissue != Tissue::thin_leaf && food.tissue != Tissue::thick_leaf) return false;
+    const auto is = [&](std::string_view step) {
+        return std::any_of(portion.prepared.begin(), portion.prepared.end(), [&](const Prepared& p) { return p.preparation == step; });
+    };
+    const bool soft = std::any_of(portion.prepared.begin(), portion.prepared.end(),
+                                  [&](const Prepared& p) { return knowledge.preparation(p.preparation)->denatures; });
+    return is("chopped") && !soft && !is("pureed") && !is("minced");
+}
+
 }  // namespace
 
 std::vector<Material> unit_materials(const Portion& portion, const Knowledge& knowledge, std::span<const AcidParameters> acid,
@@ -398,6 +410,7 @@ std::vector<Material> unit_materials(const Portion& portion, const Knowledge& kn
     const RawFood raw(portion, knowledge, draws);
     const Bringing bringing(portion, knowledge, acid, draws);
     const bool heat_as_prepared = portion.heat_mg_kg && portion.weighed_prepared;
+    const Uncertain shown(in_pieces(portion, knowledge) ? knowledge.parameter("colour.chopped") : Band{1, 1, 1}, "colour.chopped", draws);
     std::vector<Step> steps;
     for (const auto& prepared : portion.prepared) steps.emplace_back(prepared, portion.ingredient.tissue, knowledge, draws);
     std::vector<Material> units(draws.count());
@@ -405,6 +418,8 @@ std::vector<Material> unit_materials(const Portion& portion, const Knowledge& kn
         Food food = raw.draw(i);
         for (const auto& step : steps) step.apply(food, i);
         if (heat_as_prepared) food.capsaicinoids = raw.heat(i) / 1000 * food.mass;
+        food.chlorophyll *= shown(i);
+        food.pheophytin *= shown(i);
         Material whole = material_of(food);
         bringing.add(whole, food, i);
         units[i].add(whole, portion.weighed_prepared ? 1 / food.mass : 1);

@@ -18,10 +18,12 @@ BatchHeat batch_heat(const Material& batch, const HeatParameters& p) {
     BatchHeat heat;
     heat.heat_mg_kg = batch.share(Amount::capsaicinoids, 1000) * p.kept_cooking;
     heat.heat_shu = heat.heat_mg_kg * p.shu_factor;
-    // piperine fades in the heat much as capsaicin does
-    const double pungent = heat.heat_mg_kg + batch.share(Amount::pungency, 1000) * p.kept_cooking;
-    heat.effective_mg_kg = pungent / (1 + p.fat_damping * fat);
-    heat.scale_mg_kg = heat.effective_mg_kg * (1 + p.fat_damping * p.reference_fat);
+    // Piperine fades in the heat much as capsaicin does. What fat damps was measured of capsaicin: pepper is felt as in the reference
+    // mass, for no lean patty is hot by what it has of it.
+    const double at_reference = 1 + p.fat_damping * p.reference_fat;
+    const double pepper = batch.share(Amount::pungency, 1000) * p.kept_cooking;
+    heat.effective_mg_kg = heat.heat_mg_kg / (1 + p.fat_damping * fat) + pepper / at_reference;
+    heat.scale_mg_kg = heat.effective_mg_kg * at_reference;
     return heat;
 }
 

@@ -87,7 +87,14 @@ public:
         return found == all.end() ? std::nullopt : std::optional(Holding{{}, found->from});
     }
     std::optional<Holding> operator()(const RoleInside& when) const {
-        return by_food(facts_, [&](const Ingredient& i) { return name_if(!i.roles.empty() && i.roles.front() == when.role, i); });
+        const auto is_of_it = [&](const Ingredient& i) { return !i.roles.empty() && i.roles.front() == when.role; };
+        double grams = 0, batch = 0;
+        for (const auto& [line, food] : facts_.lines) {
+            batch += line->grams;
+            if (is_of_it(*food)) grams += line->grams;
+        }
+        if (when.above > 0 && 100 * grams <= when.above * batch) return std::nullopt;
+        return by_food(facts_, [&](const Ingredient& i) { return name_if(is_of_it(i), i); });
     }
     std::optional<Holding> operator()(const SpeciesInside& when) const {
         return by_food(facts_,
