@@ -366,6 +366,7 @@ TEST_CASE("every caution, every limit of the making and every cap can come true"
     sulphited.allergens = allergens_of(sulphited, own);
     const Prediction with_rice =
         mixture({{"pork-shoulder", 900}, {"rice-cooked", 100}}, "", own);  // with seafood the stricter limit is told
+    const Prediction leafy = mixture({{"pork-shoulder", 600}, {"spinach", 400}}, "", own);
     std::set<std::string> seen;
     for (const double step : {0.0, 5.2, 5.4}) {
         for_each_property([&](Property property) { foretell(p, property, {step, step, step}); });
@@ -373,7 +374,7 @@ TEST_CASE("every caution, every limit of the making and every cap can come true"
             foretell(p, property, {90, 90, 90});
         for (const auto& rules : own.records().rules) {
             for (const auto& c : cautions_of(p, process, own, rules.code)) seen.insert(c.id);
-            for (const Prediction* one : std::initializer_list<const Prediction*>{&meat, &sulphited, &with_rice})
+            for (const Prediction* one : std::initializer_list<const Prediction*>{&meat, &sulphited, &with_rice, &leafy})
                 for (const auto& c : cautions_of(*one, process, own, rules.code)) seen.insert(c.id);
         }
     }
