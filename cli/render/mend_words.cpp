@@ -47,6 +47,9 @@ const MakingCause* next_cause(const MendAnswer& a, const MakingCause& cause) {
 
 // The list may have it yet, or a thermometer, or the pan.
 std::string nothing_mends(const MendAnswer& a) {
+    const auto is_judged = [](const TastedWord& word) { return word.judged || word.there; };
+    if (!a.words.empty() && std::none_of(a.words.begin(), a.words.end(), is_judged))
+        return "no amount is worked out for that; why, and what makers do, stands below";
     return a.only_listed ? "nothing on the list that can be weighed out mends this" : "nothing that can be weighed out mends this";
 }
 
