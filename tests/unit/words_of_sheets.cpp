@@ -187,7 +187,8 @@ TEST_CASE("what is another food under a near name, and what leaves its sort open
     is("60 g sour plums", "gooseberry");
     is("300 g grilled peppers", "bell-red");
     is("40 g pimenta dedo-de-moça", "red-chile");
-    for (const char* text : {"5 g chilli", "4 pimentas dedo-de-moça", "30 ml suco de limão", "suco de 1 limão", "100 g dried lupini beans", "100 g bitter lupini"}) {
+    for (const char* text : {"5 g chilli", "4 pimentas dedo-de-moça", "30 ml suco de limão", "suco de 1 limão", "100 g dried lupini beans",
+                             "100 g bitter lupini"}) {
         INFO(text);
         CHECK_FALSE(with_line(text));
     }
