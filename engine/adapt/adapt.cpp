@@ -299,7 +299,7 @@ private:
         Variant v;
         const Plan& plan = tried.plan;
         const auto hotter = cook_through(tried.built.formula, base, context_);
-        if (hotter) {
+        if (cook_as_needed(tried.built.formula, context_) || hotter) {
             tried.batch = SampledBatch(tried.built.formula, context_.sampled());
             tried.states = tried.batch.states();
         }

@@ -68,9 +68,10 @@ private:
         if (!is_leaf(line) || boiled_for_safety(line.ingredient)) return false;
         bool changed = false;
         for (auto& step : line.prepared) {
-            if (step.preparation != "blanched" || step.minutes.value_or(0) < clearly_longer * long_enough_min) continue;
+            const bool in_the_pot = step.preparation == "blanched" || step.preparation == "boiled";
+            if (!in_the_pot || step.minutes.value_or(0) < clearly_longer * long_enough_min) continue;
             longest_ = std::max(longest_, *step.minutes);
-            step.minutes = long_enough_min;
+            step = {"blanched", long_enough_min};
             changed = true;
         }
         return changed;

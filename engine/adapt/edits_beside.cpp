@@ -1,5 +1,7 @@
 #include "adapt/edits_beside.hpp"
 
+#include <utility>
+
 #include "evaluate/predict.hpp"
 #include "safety/core_temperature.hpp"
 #include "safety/exclusions.hpp"
@@ -31,6 +33,15 @@ std::optional<Edit> cook_through(Formula& formula, const Prediction& base, const
     why.kind = ReasonKind::cook_through;
     return told(make_reason(ReasonKind::cook_through, {{"core", {}, needed.core_c, "C"}, {"kept for", {}, needed.hold_s, "s"}}),
                 std::move(why));
+}
+
+bool cook_as_needed(Formula& formula, const Context& context) {
+    Process& process = formula.process;
+    if (process.core_curve.size() > 1) return false;
+    const CoreTemperature needed = demanded_core(weights_only(formula, context.knowledge()), context.knowledge(), context.options.rules);
+    const bool short_of_it = needed.rule && process.core_c.value_or(0) < needed.core_c;
+    const auto before = std::exchange(process.core_needed_c, short_of_it ? std::optional(needed.core_c) : std::nullopt);
+    return process.core_needed_c != before;
 }
 
 Edit without_beside(const Formula& formula, const std::string& written, const std::string& word, const Stock& stock) {

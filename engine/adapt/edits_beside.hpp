@@ -13,6 +13,10 @@ namespace standin {
 /// Meat that comes in may need more heat than the maker's own core temperature gives: sets that of `formula`, and says so.
 std::optional<Edit> cook_through(Formula& formula, const Prediction& base, const Context& context);
 
+/// The core that the meat of a variant needs where the maker writes less, as `predict` works it out: other meat needs another. Whether that
+/// moved.
+bool cook_as_needed(Formula& formula, const Context& context);
+
 /// The mass made up without what stands beside it, as written, that `word` excludes: a casing, a food for the pan or the coat.
 Edit without_beside(const Formula& formula, const std::string& written, const std::string& word, const Stock& stock);
 

@@ -47,7 +47,7 @@ struct Pigment {  // mg/kg of the mass
 
 Pigment at_mixing(const Material& batch, const ColourParameters& p) {
     if (!(batch[Amount::mass] > 0)) return {0, 0, 0};
-    const double live = batch.share(Amount::chlorophyll_live, 1000);
+    const double live = batch.share(Amount::chlorophyll_live, 1000) - batch.share(Amount::unseen_live, 1000);
     return {live * p.yield_blended, batch.share(Amount::chlorophyll_set, 1000),
             batch.share(Amount::pheophytin, 1000) + live * (1 - p.yield_blended)};
 }

@@ -418,9 +418,9 @@ std::vector<Material> unit_materials(const Portion& portion, const Knowledge& kn
         Food food = raw.draw(i);
         for (const auto& step : steps) step.apply(food, i);
         if (heat_as_prepared) food.capsaicinoids = raw.heat(i) / 1000 * food.mass;
-        food.chlorophyll *= shown(i);
         food.pheophytin *= shown(i);
         Material whole = material_of(food);
+        whole[Amount::unseen_live] = (1 - shown(i)) * whole[Amount::chlorophyll_live];
         bringing.add(whole, food, i);
         units[i].add(whole, portion.weighed_prepared ? 1 / food.mass : 1);
     }

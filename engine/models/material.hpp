@@ -23,6 +23,7 @@ enum class Amount : std::size_t {
     salt,              // NaCl put in by hand
     sodium,            // all sodium
     chlorophyll_live,  // mg, in raw leaf
+    unseen_live,       // mg of that in pieces of leaf, which colour their own spots and not the mass
     chlorophyll_set,   // mg, in leaf whose membranes heat has opened
     pheophytin,        // mg, chlorophyll already lost in preparation
     capsaicinoids,     // mg

@@ -79,6 +79,7 @@ private:
             const Preparation& step = pick(records.preparations);
             if (step.id == "raw" || !effect_on(step, ingredient.tissue)) continue;
             if (step.id.find("roasted") == 0 || has_step(made.prepared, step.id)) continue;  // said twice is done once; nuts are toasted
+            if (knowledge().ingredient_named(step.names.front() + " " + ingredient.names.front())) continue;  // pickled jalapeño is sold so
             made.prepared.push_back({step.id, below(3) ? std::nullopt : std::optional<double>(1 + below(20))});
         }
         made.weighed_prepared = !made.prepared.empty() && below(2);
