@@ -58,7 +58,9 @@ std::string list_words(const Reason& r, Units units) {
         case ReasonKind::set_aside:
             if (r.role == "remark")
                 return quoted_words(r.about) + " is set aside and goes into nothing: " + quoted_words(r.note) +
-                       " is not understood here, and may tell that it is not fit to be eaten";
+                       " is not understood here. If it tells of its state, or of what is in it, say that in other words; else leave it to "
+                       "a " +
+                       "line that begins with #";
             return r.note + ": set aside";
         default:
             return in_units(taken_for(r), units);

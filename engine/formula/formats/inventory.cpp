@@ -287,7 +287,7 @@ private:
         if (parts.size() > 1 && !gatherer_.namer().knows(text) && (digits || !known_without_amount(text))) {
             for (const auto part : parts)
                 if (!knowledge_.in_list("passed-over", fold(part)) &&
-                    (has_digit(part) || is_item(part) || !is_plain_remark(part, knowledge_)))
+                    (has_digit(part) || is_item(part) || !is_plain_part(parts, part, knowledge_)))
                     weighed(part, line);
             return;
         }
@@ -403,8 +403,9 @@ private:
         const bool several = std::all_of(parts.begin(), parts.end(), [&](auto part) { return known_without_amount(part).has_value(); });
         if (several || (parts.size() < 2 && !on_hand)) return nullptr;
         const auto read = read_line("100 g " + std::string(names), Origin(file_, {1, 1}), knowledge_, {}, true);
-        if (!read || !remark_not_plain(read->line.notes, knowledge_).empty()) return nullptr;
+        if (!read) return nullptr;
         const Ingredient* food = knowledge_.ingredient(read->line.ingredient);
+        if (!remark_not_plain(read->line.notes, knowledge_, {food, names}).empty()) return nullptr;
         if (parts.size() > 1) return food;
         return !read->line.prepared.empty() && picked_for(read->line.prepared, *food, knowledge_) ? food : nullptr;
     }
@@ -428,7 +429,7 @@ private:
         const auto odd = on_hand ? odd_in(parts, names, line) : std::set<std::size_t>{};
         for (std::size_t i = 0; i < parts.size(); ++i) {
             const auto part = parts[i];
-            if (odd.contains(i) || (i > 0 && on_hand && !is_item(part) && is_plain_remark(part, knowledge_))) continue;
+            if (odd.contains(i) || (i > 0 && on_hand && !is_item(part) && is_plain_part(parts, part, knowledge_))) continue;
             if (const auto other = other_form(names, part, on_hand); !other.empty()) {
                 rewritten_.push_back(other);
                 gatherer_.name(rewritten_.back(), origin_of(part, line), true);

@@ -79,7 +79,9 @@ public:
                              {},
                              NotKnown::food},
                             written, true);
-        if (const auto odd = remark_not_plain(read.line.notes, knowledge_); !odd.empty())
+        if (const auto odd =
+                remark_not_plain(read.line.notes, knowledge_, {&ingredient, whole.empty() ? std::string_view(written) : whole});
+            !odd.empty())
             return not_fit(odd, ingredient.names.front(), read.where, whole.empty() ? std::string_view(written) : whole);
         inventory_.notes.insert(inventory_.notes.end(), read.line.notes.begin(), read.line.notes.end());
         for (const auto& told : read.line.declared)

@@ -67,6 +67,12 @@ std::vector<const Ingredient*> foods_in_any_tongue(std::string_view text, const 
     return all;
 }
 
+// The one food that a part names.
+SaidOfFood said_of(std::string_view part, const Knowledge& knowledge) {
+    const auto foods = foods_in_any_tongue(part, knowledge);
+    return {foods.size() == 1 ? foods.front() : nullptr, part};
+}
+
 bool has_amount(std::string_view text) { return text.find_first_of("0123456789") != std::string_view::npos; }
 
 bool all_items(std::string_view text, const IsItem& is_item) {
@@ -127,13 +133,17 @@ std::vector<Declared> take_remarks(std::string& line, const IsItem& is_item, con
     return all;
 }
 
+bool is_plain_part(const std::vector<std::string_view>& parts, std::string_view part, const Knowledge& knowledge) {
+    return is_plain_remark(part, knowledge, said_of(parts.front(), knowledge));
+}
+
 std::set<std::size_t> odd_parts(const std::vector<std::string_view>& parts, const IsItem& is_item, const Knowledge& knowledge) {
     std::set<std::size_t> odd;
     std::size_t before = 0;
     for (std::size_t i = 0; i < parts.size(); ++i) {
         if (i == 0 || is_item(parts[i])) {
             before = i;
-        } else if (!is_plain_remark(parts[i], knowledge)) {
+        } else if (!is_plain_remark(parts[i], knowledge, said_of(parts[before], knowledge))) {
             odd.insert(before);
             odd.insert(i);
         }

@@ -9,6 +9,7 @@
 #include "formula/line/line_facts.hpp"
 #include "formula/line/line_reader.hpp"
 #include "formula/line/remark.hpp"
+#include "formula/line/remarks_apart.hpp"
 #include "formula/line/slips.hpp"
 #include "formula/line/tongues.hpp"
 
@@ -52,6 +53,18 @@ Result<ReadLine> read_english(std::string_view line, const LineSetting& setting)
     return again ? again : read;
 }
 
+// What the whole line tells that the words read do not.
+void add_told(std::string_view line, ReadLine& read, const Knowledge& knowledge) {
+    for (auto& told : told_hazards(line, read.line, knowledge)) {
+        const bool there = std::any_of(read.doubts.begin(), read.doubts.end(), [&](const LineDoubt& doubt) {
+            return doubt.what.kind == told.kind && doubt.what.note == told.note;
+        });
+        if (there) continue;
+        read.line.notes.push_back(told);
+        read.doubts.push_back({Confidence::unsure, std::move(told), true});
+    }
+}
+
 // In English, else word for word out of the tongue that most of its words are of.
 Result<ReadLine> read_any_tongue(std::string_view line, const LineSetting& setting) {
     const Knowledge& knowledge = setting.knowledge;
@@ -78,14 +91,7 @@ Result<ReadLine> read_any_tongue(std::string_view line, const LineSetting& setti
             return Failure(std::move(*danger));
         }
         translated->translated = foreign;
-        for (auto& told : told_hazards(line, translated->line, knowledge)) {
-            const bool there = std::any_of(translated->doubts.begin(), translated->doubts.end(), [&](const LineDoubt& doubt) {
-                return doubt.what.kind == told.kind && doubt.what.note == told.note;
-            });
-            if (there) continue;
-            translated->line.notes.push_back(told);
-            translated->doubts.push_back({Confidence::unsure, std::move(told), true});
-        }
+        add_told(line, *translated, knowledge);
         Reason in_english = reason_about(ReasonKind::translated, english);
         if (foreign) in_english.role = "word for word";
         translated->doubts.push_back({Confidence::likely, std::move(in_english), false});
@@ -121,6 +127,34 @@ std::optional<ReadLine> read_without_slips(std::string_view line, const LineSett
     return found;
 }
 
+// Without the clauses that are plain remarks, where the line can then be read: each is told.
+std::optional<ReadLine> read_without_remarks(std::string_view line, const LineSetting& setting) {
+    const Knowledge& knowledge = setting.knowledge;
+    std::vector<std::string> out;
+    const auto idle = [&](std::string_view said) { return changes_no_reading(said, knowledge); };
+    const auto bare_line = read_any_tongue(without_clauses(line, out, idle), setting);
+    if (out.empty() || !bare_line) return std::nullopt;
+    const Ingredient& food = *knowledge.ingredient(bare_line->line.ingredient);
+    out.clear();
+    auto read = read_any_tongue(
+        without_clauses(
+            line, out,
+            [&](std::string_view said) {
+                return idle(said) && is_plain_remark(said, knowledge, {&food, line}) && allergens_of_remark(said, knowledge).empty();
+            }),
+        setting);
+    if (out.empty() || !read || read->line.ingredient != food.id) return std::nullopt;
+    if (danger_of_food(line, read->line, knowledge, setting.on_the_shelf)) return std::nullopt;
+    add_told(line, *read, knowledge);
+    for (const auto& said : out) {
+        if (other_food_in_passing(said, read->line, knowledge)) return std::nullopt;
+        Reason passed = reason_about(ReasonKind::passed_over, said, {food.names.front()});
+        read->line.notes.push_back(passed);
+        read->doubts.push_back({Confidence::likely, std::move(passed), true});
+    }
+    return std::move(*read);
+}
+
 // The food it is like, under the maker's name.
 Result<ReadLine> read_likeness(std::string_view line, const Likeness& likeness, const LineSetting& setting) {
     const Knowledge& knowledge = setting.knowledge;
@@ -153,10 +187,10 @@ std::optional<ReadLine> read_first_of_two(std::string_view line, const LineSetti
     return std::nullopt;
 }
 
-// What is not understood of a food may tell that it is not fit to be eaten.
-std::optional<Error> asked_of_remark(const ReadLine& read, const LineSetting& setting) {
+// What is not understood of a food may tell of its state.
+std::optional<Error> asked_of_remark(std::string_view line, const ReadLine& read, const LineSetting& setting) {
     const Ingredient& food = *setting.knowledge.ingredient(read.line.ingredient);
-    const auto odd = remark_to_ask(read.line.notes, setting.knowledge);
+    const auto odd = remark_to_ask(read.line.notes, setting.knowledge, {&food, line});
     if (odd.empty()) return std::nullopt;
     return remark_unknown(odd, food.names.front(), setting.origin.start());
 }
@@ -177,7 +211,9 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
     if (!read && !on_the_shelf)
         if (auto first = read_first_of_two(line, setting)) return std::move(*first);
     if (read && !on_the_shelf)
-        if (auto asked = asked_of_remark(*read, setting)) return Failure(std::move(*asked));
+        if (auto asked = asked_of_remark(line, *read, setting)) return Failure(std::move(*asked));
+    if (!read && !on_the_shelf)
+        if (auto plain = read_without_remarks(line, setting); plain && !asked_of_remark(line, *plain, setting)) return std::move(*plain);
     if (read || read.error().not_known == NotKnown::nothing) return read;
     if (auto danger = nearly_refused(line, knowledge)) {
         danger->where = origin.start();
@@ -188,7 +224,7 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
     const LineSetting lenient{origin, knowledge, after, on_the_shelf, around, true};
     auto passed = read_any_tongue(line, lenient);
     if (passed)
-        if (auto asked = asked_of_remark(*passed, setting)) return Failure(std::move(*asked));
+        if (auto asked = asked_of_remark(line, *passed, setting)) return Failure(std::move(*asked));
     return passed ? std::move(passed) : std::move(read);
 }
 

@@ -11,6 +11,7 @@
 #include "formula/lexer/measures.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
+#include "formula/line/mere_name.hpp"
 #include "formula/line/tongues.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
@@ -51,20 +52,28 @@ bool is_name_of_source(const std::vector<Word>& words, std::size_t i, const Know
 }
 
 // How many words from `first` on say nothing that could hurt; zero: the first of them may.
-std::size_t plain_from(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge, bool any_food) {
+std::size_t plain_from(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge, bool any_food,
+                       const std::vector<std::string_view>& own_lists) {
     for (std::size_t last = std::min(words.size(), first + longest_plain); last > first; --last) {
         const std::string said = phrase(words, first, last);
-        if (plain_words(fold(said), knowledge)) return last - first;
+        const bool of_this_food =
+            std::any_of(own_lists.begin(), own_lists.end(), [&](std::string_view list) { return knowledge.in_list(list, fold(said)); });
+        if (of_this_food || plain_words(fold(said), knowledge)) return last - first;
         const auto* food = food_named(said, knowledge);
         if (food && (any_food || (!food->meat && food->family != "dairy-and-egg"))) return last - first;
     }
     return is_figure(words[first]) || is_name_of_source(words, first, knowledge) ? 1 : 0;
 }
 
-bool all_plain(std::string_view said, const Knowledge& knowledge, bool any_food = false) {
+bool all_plain(std::string_view said, const Knowledge& knowledge, bool any_food = false, const SaidOfFood& of = {}) {
     const auto words = words_of(said);
+    std::vector<std::string_view> own_lists;
+    if (of.food && belongs(*of.food, "keeps-for-months", knowledge)) own_lists.emplace_back("age-of-what-keeps");
+    if (of.food && belongs(*of.food, "dark-by-its-sort", knowledge)) own_lists.emplace_back("dark-colour");
+    const auto names = of.food ? mere_names(said, *of.food, of.written, knowledge) : std::vector<bool>(words.size(), false);
     for (std::size_t i = 0; i < words.size();) {
-        const std::size_t count = plain_from(words, i, knowledge, any_food);
+        std::size_t count = plain_from(words, i, knowledge, any_food, own_lists);
+        if (count == 0 && names[i]) count = 1;
         if (count == 0) return false;
         i += count;
     }
@@ -167,21 +176,21 @@ bool is_told_elsewhere(std::string_view said, const Knowledge& knowledge) {
 
 }  // namespace
 
-bool is_plain_remark(std::string_view said, const Knowledge& knowledge) {
-    if (all_plain(said, knowledge) || only_denies(said, knowledge)) return true;
+bool is_plain_remark(std::string_view said, const Knowledge& knowledge, const SaidOfFood& of) {
+    if (all_plain(said, knowledge, false, of) || only_denies(said, knowledge)) return true;
     const auto ways = in_english(said, knowledge);
     return std::any_of(ways.begin(), ways.end(), [&](const Rewording& way) { return all_plain(way.text, knowledge); });
 }
 
-std::string remark_not_plain(const std::vector<Reason>& notes, const Knowledge& knowledge) {
+std::string remark_not_plain(const std::vector<Reason>& notes, const Knowledge& knowledge, const SaidOfFood& of) {
     for (const auto& note : notes) {
         const bool passed = note.kind == ReasonKind::passed_over || note.kind == ReasonKind::passed_unknown;
-        if (passed && !is_plain_remark(note.about, knowledge)) return note.about;
+        if (passed && !is_plain_remark(note.about, knowledge, of)) return note.about;
     }
     return {};
 }
 
-std::string remark_to_ask(const std::vector<Reason>& notes, const Knowledge& knowledge) {
+std::string remark_to_ask(const std::vector<Reason>& notes, const Knowledge& knowledge, const SaidOfFood& of) {
     for (const auto& note : notes) {
         const bool unknown = note.kind == ReasonKind::passed_unknown;
         if ((note.kind != ReasonKind::passed_over && !unknown) || note.about.empty()) continue;
@@ -189,15 +198,16 @@ std::string remark_to_ask(const std::vector<Reason>& notes, const Knowledge& kno
         if (words.empty() || std::isupper(static_cast<unsigned char>(words.front().raw.front())) != 0) continue;
         if (knowledge.in_list("idle-opening", words.front().folded) || knowledge.in_list("idle-end", words.back().folded)) continue;
         if (all_plain(note.about, knowledge, true)) continue;  // another meat or milk than the line's own was asked about before
-        if (!is_plain_remark(note.about, knowledge) && !is_told_elsewhere(note.about, knowledge)) return note.about;
+        if (!is_plain_remark(note.about, knowledge, of) && !is_told_elsewhere(note.about, knowledge)) return note.about;
     }
     return {};
 }
 
 Error remark_unknown(std::string_view said, std::string_view food, std::string where) {
     return {Trouble::bad_data,
-            "\"" + std::string(said) + "\" is said of \"" + std::string(food) +
-                "\" and is not understood: it may tell that it is not fit to be eaten",
+            "\"" + std::string(said) + "\" beside " + std::string(food) +
+                " is not understood. If it tells of its state, or of what is in it, say that in other words; if it tells of neither, "
+                "write it as a note of its own",
             std::move(where),
             {}};
 }

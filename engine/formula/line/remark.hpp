@@ -13,15 +13,22 @@
 
 namespace standin {
 
+/// What a remark stands behind: nothing where that is not known.
+struct SaidOfFood {
+    const Ingredient* food = nullptr;
+    std::string_view written{};  ///< the whole line
+};
+
 /// Whether every word of it tells only of size, colour, quality, where it is from, how it is cut or packed, or that it was got today or
-/// yesterday. Anything else may tell that it is spoiled, and is no plain remark.
-bool is_plain_remark(std::string_view said, const Knowledge& knowledge);
+/// yesterday; of a food that keeps for months, how old it is; and whether it is the name of a sort or of a maker. Anything else may tell
+/// that it is spoiled, and is no plain remark.
+bool is_plain_remark(std::string_view said, const Knowledge& knowledge, const SaidOfFood& of = {});
 
 /// Of what a reader passed over, the first that is no plain remark; empty: there is none.
-std::string remark_not_plain(const std::vector<Reason>& notes, const Knowledge& knowledge);
+std::string remark_not_plain(const std::vector<Reason>& notes, const Knowledge& knowledge, const SaidOfFood& of = {});
 
 /// Likewise of a line of a formula: a name is no remark there, nor is a word on shopping or on what to do ("preferably", "plus more").
-std::string remark_to_ask(const std::vector<Reason>& notes, const Knowledge& knowledge);
+std::string remark_to_ask(const std::vector<Reason>& notes, const Knowledge& knowledge, const SaidOfFood& of = {});
 
 /// What is asked of a remark that is not plain.
 Error remark_unknown(std::string_view said, std::string_view food, std::string where);
