@@ -215,6 +215,7 @@ std::string counted_or_not(const Reason& r) {
         case ReasonKind::hazard_told:
             return quoted(r.about) + ": " + r.note;
         case ReasonKind::title_told:
+            if (!r.about.empty()) return "the title: \"" + r.about + "\" is taken for a name, and nothing of it goes in";
             return "the title: " + r.note;
         case ReasonKind::outside_counted_in:
             return r.about + ": counted into the mass; take the line out if it stays outside";

@@ -86,10 +86,11 @@ bool is_of_safety(const Reason& told) {
     switch (told.kind) {
         case ReasonKind::hazard_told:
         case ReasonKind::cooked_too_cool:
-        case ReasonKind::title_told:
         case ReasonKind::allergen_beside:
         case ReasonKind::meat_beside:
             return true;
+        case ReasonKind::title_told:
+            return told.about.empty();  // else a name
         default:
             return false;
     }

@@ -295,6 +295,7 @@ void look_through_title(Draft& draft, std::string_view title, const std::string&
     } else if (auto told = danger_beside(title, knowledge)) {
         draft.formula.read_as.push_back(make_reason(ReasonKind::title_told));
         draft.formula.read_as.back().note = told->message;
+        draft.formula.read_as.back().about = name_in_title(title, knowledge);
     }
 }
 

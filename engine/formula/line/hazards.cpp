@@ -112,6 +112,17 @@ std::optional<Error> danger_in_title(std::string_view title, const Knowledge& kn
     return std::nullopt;
 }
 
+std::string name_in_title(std::string_view title, const Knowledge& knowledge) {
+    const HazardText text = hazard_text(title);
+    std::string name;
+    for (const auto& match : hazards_in(text, knowledge.records().lexicon)) {
+        if (is_of_a_food(*match.hazard)) continue;
+        if (match.last >= text.words.size() || !knowledge.in_list("place-behind-a-name", fold(text.words[match.last]))) return {};
+        if (name.empty()) name = match.said;
+    }
+    return name;
+}
+
 std::optional<Error> danger_of_food(std::string_view text, const Line& line, const Knowledge& knowledge, bool on_the_shelf) {
     const auto& lexicon = knowledge.records().lexicon;
     const auto safe = [&](const Hazard& hazard) { return made_safe(hazard, line) || (on_the_shelf && !hazard.needs.empty()); };

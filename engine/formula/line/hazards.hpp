@@ -25,6 +25,10 @@ std::optional<Error> danger_beside(std::string_view text, const Knowledge& knowl
 /// A title is told of what would be refused in a line, but for a curing salt, which stops it too.
 std::optional<Error> danger_in_title(std::string_view title, const Knowledge& knowledge);
 
+/// The word of a danger that is part of a name in a title: "Foxglove Primary", "Hemlock Road". Empty where there is none, or where
+/// another danger stands beside it.
+std::string name_in_title(std::string_view title, const Knowledge& knowledge);
+
 /// Likewise of a line that was read as a food: bitter almonds, green potatoes, raw pulses.
 /// `on_the_shelf`: it is only said to be there, so what makes it safe may still be done.
 std::optional<Error> danger_of_food(std::string_view text, const Line& line, const Knowledge& knowledge, bool on_the_shelf = false);
