@@ -92,6 +92,35 @@ TEST_CASE("what a method cooks at is held against the foods of the batch, whatev
     CHECK_FALSE(told("chicken thigh", "\nMethod\nFry to 74 C."));
 }
 
+TEST_CASE("degrees are read in every tongue, and a heat that only holds is not taken for one that cooks") {
+    static const auto engine = Engine::open({});
+    const auto too_cool = [](const std::string& method) {
+        const auto p = engine->predict(*engine->read_formula("Green\n1 kg chicken thigh\n18 g salt\n\nMethod\n" + method + "\n", "f"));
+        return std::any_of(p->read_as.begin(), p->read_as.end(), [](const Reason& r) { return r.kind == ReasonKind::cooked_too_cool; });
+    };
+    for (const std::string method :
+         {"Bei 62 Grad im Wasserbad 20 Minuten garziehen lassen.", "Pocher à 65 degrés un quart d'heure.",
+          "Cocer a 62 grados veinte minutos.", "Cuocere a 60 gradi.", "Cozinhar a 60 graus.", "Poach at 62 degrees for 20 minutes.",
+          "Poach at 62° for 20 minutes.", "Fry until firm, 62 C, then keep warm in the oven.", "Poach at 62 degrees Celsius."}) {
+        INFO(method);
+        CHECK(too_cool(method));
+    }
+    for (const std::string method :
+         {"Im Ofen bei 180 Grad braten.", "Fry to 75 C core, then keep them in a 45 C oven till everyone has arrived.",
+          "Durchbraten, dann im Ofen bei 50 Grad bis zum Abend warm halten.", "Heat the oven to 180 degrees and bake.",
+          "Fry to 75 C, then stand the tray in a low oven, 45 C or so, until people turn up.", "Bake at 350 degrees."}) {
+        INFO(method);
+        CHECK_FALSE(too_cool(method));
+    }
+    const auto core = [](const std::string& method) {
+        return engine->read_formula("Green\n1 kg pork shoulder\n18 g salt\n\nMethod\n" + method + "\n", "f")->process.core_c;
+    };
+    CHECK(core("Bis 75 Grad Kern braten.") == 75);
+    CHECK(core("Braten bis 65 Grad Kerntemperatur, dann servieren.") == 65);
+    CHECK(core("Cocer a fuego lento hasta 60 grados en el centro.") == 60);
+    CHECK(core("Cuocere fino a 72 gradi al cuore.") == 72);
+}
+
 TEST_CASE("a phrase behind a food of a list is never a food, and the food is not taken by itself") {
     for (const std::string line : {"chard 500 g, picked by zorbs"}) {
         INFO(line);

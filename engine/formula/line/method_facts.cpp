@@ -1,7 +1,9 @@
 #include "formula/line/method_facts.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cctype>
+#include <utility>
 
 #include "core/names.hpp"
 #include "core/process_bounds.hpp"
@@ -76,11 +78,15 @@ std::optional<double> celsius_at(std::string_view text, std::size_t at) {
     const auto number = number_at(cursor, false);
     if (!number) return std::nullopt;
     cursor.space();
-    const bool sign = cursor.eat("°") || cursor.eat("º") || cursor.eat_any_word({"degree", "degrees", "deg", "grad"});
+    constexpr double most_c = 110;  // judgement: of degrees without a scale; hotter is the oven, or Fahrenheit
+    const bool degrees = cursor.eat("°") || cursor.eat("º") ||
+                         cursor.eat_any_word({"degree", "degrees", "deg", "grad", "graden", "grader", "grados", "grado", "gradi", "degre",
+                                              "degres", "graus", "grau", "stopni", "stopnie"});
     cursor.space();
+    const double said = number->band.mid;
+    if (cursor.eat_any_word({"f", "fahrenheit"})) return (said - 32) / 1.8;
     const auto scale = cursor.word();
-    if (scale == "C" || scale == "Celsius") return number->band.mid;
-    if (scale == "F" || (sign && scale == "Fahrenheit")) return (number->band.mid - 32) / 1.8;
+    if (scale == "C" || cursor.eat_any_word({"celsius", "centigrade", "centigrados"}) || (degrees && said <= most_c)) return said;
     return std::nullopt;
 }
 
@@ -134,12 +140,17 @@ bool within(std::string_view key, double value) {
                        [&](const ProcessBounds& bounds) { return bounds.key == key && value >= bounds.low && value <= bounds.high; });
 }
 
+bool is_up_to(const Word& word) {
+    constexpr std::array<std::string_view, 9> words{"to", "reaches", "bis", "auf", "hasta", "fino", "ate", "tot", "do"};
+    return std::find(words.begin(), words.end(), word.folded) != words.end();
+}
+
 std::optional<double> core_in(const Sentence& sentence, const Knowledge& knowledge) {
     const bool core = sentence.says("core-word", knowledge), cooked = sentence.says("cooking-word", knowledge);
     for (std::size_t i = 0; i < sentence.words.size(); ++i) {
         if (!starts_number(sentence.words[i])) continue;
         const auto celsius = celsius_at(sentence.text, sentence.words[i].begin);
-        const bool reached = cooked && i > 0 && (sentence.words[i - 1].folded == "to" || sentence.words[i - 1].folded == "reaches");
+        const bool reached = cooked && i > 0 && is_up_to(sentence.words[i - 1]);
         constexpr double coolest = 50, hottest = 95;  // judgement: above it is the oven, below it the fridge
         if (celsius && (core || reached) && *celsius >= coolest && *celsius <= hottest) return celsius;
     }
@@ -150,6 +161,21 @@ std::optional<double> core_in(const Sentence& sentence, const Knowledge& knowled
 bool is_advised_against(std::string_view text, const Knowledge& knowledge) {
     const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
     return std::any_of(found.begin(), found.end(), [](const HazardMatch& match) { return match.hazard->kind == "method"; });
+}
+
+// Whether a warning of the lexicon about holding cooked food warm stands in it.
+bool is_held_warm(std::string_view text, const Knowledge& knowledge) {
+    const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
+    return std::any_of(found.begin(), found.end(),
+                       [](const HazardMatch& match) { return match.hazard->id.starts_with("method-held-warm"); });
+}
+
+// A heat beside a word of keeping warm, or after it, cooks nothing: "fry to 62 C core, then keep warm".
+bool keeps_warm(const Sentence& sentence, std::size_t at, const Knowledge& knowledge) {
+    return std::any_of(sentence.words.begin(), sentence.words.end(), [&](const Word& word) {
+        return Sentence::in(word, "keeping-warm-word", knowledge) &&
+               (word.segment == sentence.words[at].segment || word.begin < sentence.words[at].begin);
+    });
 }
 
 // From mixing to cooking: hours, or a night. Half an hour is for chilling the meat.
@@ -190,10 +216,16 @@ std::optional<double> cooked_too_cool(const std::vector<std::string>& method, st
     std::optional<double> least;
     for (const auto& sentence : sentences_in(method)) {
         const bool measured = sentence.says("core-word", knowledge) || sentence.says("done-word", knowledge);
-        if ((!measured && !sentence.says("cooking-word", knowledge)) || sentence.says("keeping-warm-word", knowledge)) continue;
+        if (!measured && !sentence.says("cooking-word", knowledge)) continue;
+        const bool held = is_held_warm(sentence.text, knowledge);
+        bool first = true;
         for (std::size_t i = 0; i < sentence.words.size(); ++i) {
             if (!starts_number(sentence.words[i])) continue;
             auto celsius = celsius_at(sentence.text, sentence.words[i].begin);
+            if (keeps_warm(sentence, i, knowledge)) continue;
+            if (celsius && held &&
+                !(std::exchange(first, false) && (sentence.says("core-word", knowledge) || (i > 0 && is_up_to(sentence.words[i - 1])))))
+                continue;
             if (!celsius && measured && i > 0 && sentence.says("thermometer-word", knowledge)) celsius = bare_degrees(sentence, i);
             if (celsius && *celsius > warmest && *celsius < coolest && celsius != core_c)
                 least = std::min(least.value_or(coolest), *celsius);
