@@ -371,7 +371,12 @@ private:
         tell_presumed_whole(amount, *weighed, *name.ingredient, read.doubts);
         tell_unit_given(read);
         tell_of_declared(read, knowledge_);
-        for (auto& told : told_hazards(written_, read.line, knowledge_)) read.doubts.push_back({Confidence::unsure, std::move(told), true});
+        for (auto& told : told_hazards(written_, read.line, knowledge_)) {
+            std::erase_if(read.doubts, [&](const LineDoubt& doubt) {
+                return doubt.what.kind == ReasonKind::passed_over && fold(doubt.what.about).find(told.about) != std::string::npos;
+            });
+            read.doubts.push_back({Confidence::unsure, std::move(told), true});
+        }
         if (auto purpose = outside_purpose(written_, knowledge_); !purpose.empty())
             read.doubts.push_back({Confidence::unsure, reason_about(ReasonKind::outside_counted_in, purpose), true});
         if ((" " + fold(written_) + " ").find(" optional ") != std::string::npos)

@@ -223,9 +223,8 @@ std::optional<double> cooked_too_cool(const std::vector<std::string>& method, st
             if (!starts_number(sentence.words[i])) continue;
             auto celsius = celsius_at(sentence.text, sentence.words[i].begin);
             if (keeps_warm(sentence, i, knowledge)) continue;
-            if (celsius && held &&
-                !(std::exchange(first, false) && (sentence.says("core-word", knowledge) || (i > 0 && is_up_to(sentence.words[i - 1])))))
-                continue;
+            constexpr double held_hot = 57.5;  // C: what is held is held cooler than this
+            if (celsius && held && (!std::exchange(first, false) || *celsius < held_hot)) continue;
             if (!celsius && measured && i > 0 && sentence.says("thermometer-word", knowledge)) celsius = bare_degrees(sentence, i);
             if (celsius && *celsius > warmest && *celsius < coolest && celsius != core_c)
                 least = std::min(least.value_or(coolest), *celsius);
