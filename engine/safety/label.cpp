@@ -5,6 +5,7 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
+#include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
 #include "safety/allergens.hpp"
 #include "safety/wording.hpp"
@@ -92,6 +93,14 @@ std::vector<std::string> told_parts(const std::vector<Declared>& declared, const
     return parts;
 }
 
+// "May contain", "traces of", "packed where": of what is not put in.
+bool is_of_contact(const Declared& told, const Knowledge& knowledge) {
+    const auto words = hazard_text(told.words).words;
+    return std::any_of(words.begin(), words.end(), [&](const std::string& word) {
+        return knowledge.in_list("perhaps-word", fold(word)) || fits_any(knowledge.records().lexicon.handles, word);
+    });
+}
+
 // `called`: the maker's own name for a food that is no record and was said to be like one; what it holds the maker knows.
 std::string named(const Ingredient& ingredient, const std::string& called, const std::vector<Declared>& declared, bool with_sulphites,
                   const Knowledge& knowledge) {
@@ -147,12 +156,25 @@ std::string label_of(const Prediction& prediction, const Knowledge& knowledge, s
         if (same == items.end()) items.push_back({text, grams});
         else same->grams += grams;
     };
+    std::vector<std::string> perhaps;
+    const auto may_hold = [&](const PredictedLine& line) {  // told by the packet, and no part of the food
+        std::vector<Declared> held;
+        for (const auto& one : line.declared) {
+            if (!is_of_contact(one, knowledge)) {
+                held.push_back(one);
+                continue;
+            }
+            std::string text = in_capitals(allergen_name(one.allergen, knowledge));
+            if (!contains(perhaps, text)) perhaps.push_back(std::move(text));
+        }
+        return held;
+    };
     const Ingredient* water = knowledge.ingredient("water");
     for (const auto& [line, ingredient] : present(prediction, knowledge)) {
         // What dry goods soak up goes into the mass as water, and counts as water.
         const bool soaked = water && ingredient->tissue == Tissue::dry && line->grams > line->weighed_g;
         const std::string called = line->name == ingredient->names.front() ? std::string() : line->name;
-        add(*ingredient, called, line->declared, soaked ? line->weighed_g : line->grams);
+        add(*ingredient, called, may_hold(*line), soaked ? line->weighed_g : line->grams);
         if (soaked) add(*water, {}, {}, line->grams - line->weighed_g);
     }
     std::stable_sort(items.begin(), items.end(), [](const Item& a, const Item& b) { return a.grams > b.grams; });
@@ -163,7 +185,6 @@ std::string label_of(const Prediction& prediction, const Knowledge& knowledge, s
     // What only shares a fryer with it is no ingredient.
     constexpr std::string_view contact = "may contain ";
     const auto shared = std::stable_partition(told.begin(), told.end(), [&](const auto& part) { return !part.starts_with(contact); });
-    std::vector<std::string> perhaps;
     for (auto part = shared; part != told.end(); ++part) perhaps.push_back(part->substr(contact.size()));
     told.erase(shared, told.end());
     for (const auto& named : prediction.read_as)  // what the method may add, in no line either
