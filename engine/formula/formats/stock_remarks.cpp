@@ -6,6 +6,7 @@
 #include "core/names.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/line_words.hpp"
+#include "formula/line/hazards.hpp"
 #include "formula/line/remark.hpp"
 #include "formula/line/tongues.hpp"
 #include "knowledge/kinds.hpp"
@@ -44,19 +45,7 @@ std::vector<Remark> clauses_in(std::string_view line) {
 
 std::vector<const Ingredient*> foods_in(std::string_view text, const Knowledge& knowledge) {
     constexpr std::size_t longest = 4;  // words
-    std::vector<const Ingredient*> all;
-    const auto words = words_of(text);
-    for (std::size_t first = 0; first < words.size(); ++first)
-        for (std::size_t last = std::min(words.size(), first + longest); last > first; --last) {
-            const std::string name = phrase(words, first, last);
-            const auto* found = knowledge.ingredient_named(name);
-            if (!found) found = knowledge.ingredient_meant(name);
-            if (!found) continue;
-            all.push_back(found);
-            first = last - 1;
-            break;
-        }
-    return all;
+    return foods_named(text, longest, knowledge);
 }
 
 std::vector<const Ingredient*> foods_in_any_tongue(std::string_view text, const Knowledge& knowledge) {

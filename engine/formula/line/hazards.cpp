@@ -194,8 +194,7 @@ std::vector<Declared> allergens_named(std::string_view text, const Knowledge& kn
     return all;
 }
 
-std::vector<const Ingredient*> meats_named(std::string_view text, const Knowledge& knowledge) {
-    constexpr std::size_t longest = 3;
+std::vector<const Ingredient*> foods_named(std::string_view text, std::size_t longest, const Knowledge& knowledge) {
     std::vector<const Ingredient*> all;
     const auto words = words_of(text);
     for (std::size_t first = 0; first < words.size(); ++first)
@@ -204,11 +203,18 @@ std::vector<const Ingredient*> meats_named(std::string_view text, const Knowledg
             const auto* found = knowledge.ingredient_named(name);
             if (!found) found = knowledge.ingredient_meant(name);
             if (!found) continue;
-            if (found->meat) all.push_back(found);
+            all.push_back(found);
             first = last - 1;
             break;
         }
     return all;
+}
+
+std::vector<const Ingredient*> meats_named(std::string_view text, const Knowledge& knowledge) {
+    constexpr std::size_t longest = 3;
+    auto meats = foods_named(text, longest, knowledge);
+    std::erase_if(meats, [](const Ingredient* food) { return !food->meat; });
+    return meats;
 }
 
 }  // namespace standin

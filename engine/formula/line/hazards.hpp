@@ -48,6 +48,9 @@ std::vector<Declared> declared_in(std::string_view text, const Knowledge& knowle
 /// The allergens that a text names in any way, with the word that did.
 std::vector<Declared> allergens_named(std::string_view text, const Knowledge& knowledge);
 
+/// The foods that a text names, by names of no more than `longest` words, in their order.
+std::vector<const Ingredient*> foods_named(std::string_view text, std::size_t longest, const Knowledge& knowledge);
+
 /// The meats that a text names.
 std::vector<const Ingredient*> meats_named(std::string_view text, const Knowledge& knowledge);
 
