@@ -116,10 +116,9 @@ public:
     // The making alone, with nothing weighed anew; nothing where something is missing, which making does not bring back, or where a number
     // is asked for and not a word.
     std::optional<Variant> by_making(const AdaptAnswer& answer) {
-        const auto& goals = distance_.goals();
         const bool all_there = std::none_of(problem_.missing.begin(), problem_.missing.end(), [](bool missing) { return missing; });
-        const bool words = !goals.empty() && std::none_of(goals.begin(), goals.end(), [](const Goal& goal) { return goal.condition; });
-        if (!all_there || !words || problem_.processes.front().changes.empty()) return std::nullopt;
+        if (!all_there || !all_in_words(distance_.goals()) || problem_.processes.front().changes.empty()) return std::nullopt;
+        if (answer.variants.empty() || !weighs_anew(answer.variants.front())) return std::nullopt;  // it has been said already
         const Plan plan{0, std::vector<double>(problem_.moves.size(), 0.0), 0, problem_.processes.front().price};
         return variant_of(drawn_.weighed_out(plan), answer.base);
     }

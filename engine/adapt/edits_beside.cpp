@@ -36,12 +36,8 @@ std::optional<Edit> cook_through(Formula& formula, const Prediction& base, const
 }
 
 bool cook_as_needed(Formula& formula, const Context& context) {
-    Process& process = formula.process;
-    if (process.core_curve.size() > 1) return false;
-    const CoreTemperature needed = demanded_core(weights_only(formula, context.knowledge()), context.knowledge(), context.options.rules);
-    const bool short_of_it = needed.rule && process.core_c.value_or(0) < needed.core_c;
-    const auto before = std::exchange(process.core_needed_c, short_of_it ? std::optional(needed.core_c) : std::nullopt);
-    return process.core_needed_c != before;
+    const auto needed = core_beyond_the_written(formula, context.knowledge(), context.options.rules);
+    return std::exchange(formula.process.core_needed_c, needed) != needed;
 }
 
 Edit without_beside(const Formula& formula, const std::string& written, const std::string& word, const Stock& stock) {

@@ -28,15 +28,14 @@ void put_first(AdaptAnswer& answer, Variant first, std::size_t top) {
     number(answer.variants);
 }
 
+}  // namespace
+
 bool weighs_anew(const Variant& variant) {
     return std::any_of(variant.edits.begin(), variant.edits.end(), [](const Edit& edit) { return edit.kind != EditKind::process; });
 }
 
-}  // namespace
-
 bool goes_too_far(const AdaptAnswer& answer, const std::vector<Goal>& goals, const Context& context) {
-    const bool words = !goals.empty() && std::none_of(goals.begin(), goals.end(), [](const Goal& goal) { return goal.condition; });
-    return words && answer.conflict.empty() && !answer.variants.empty() && meets_all(answer.variants.front()) &&
+    return all_in_words(goals) && answer.conflict.empty() && !answer.variants.empty() && meets_all(answer.variants.front()) &&
            answer.variants.front().distance > context.constant("advice.part-way.from");
 }
 
@@ -60,7 +59,7 @@ void put_part_way_first(AdaptAnswer& answer, AdaptAnswer gentle, std::size_t top
 }
 
 void put_making_first(AdaptAnswer& answer, Variant made, std::size_t top, const Context& context) {
-    if (answer.variants.empty() || !weighs_anew(answer.variants.front()) || weighs_anew(made) || made.edits.empty()) return;
+    if (weighs_anew(made) || made.edits.empty()) return;
     if (meets_all(made) || !goes_far_enough(made, context.constant("advice.making.enough"))) return;
     made.gives_back.insert(made.gives_back.begin(), make_reason(ReasonKind::by_making));
     put_first(answer, std::move(made), top);

@@ -14,8 +14,11 @@ bool goes_too_far(const AdaptAnswer& answer, const std::vector<Goal>& goals, con
 /// The first variant of `gentle` before those of `answer`, where it is clearly nearer and goes far enough to be felt.
 void put_part_way_first(AdaptAnswer& answer, AdaptAnswer gentle, std::size_t top, const Context& context);
 
-/// The answer that changes nothing but the making, `made`, where the first variant of `answer` weighs something anew and that one goes most
-/// of the way of each want.
+/// Whether it changes more than the making.
+bool weighs_anew(const Variant& variant);
+
+/// The answer that changes nothing but the making, `made`, where that one goes most of the way of each want. The first variant of `answer`
+/// weighs something anew.
 void put_making_first(AdaptAnswer& answer, Variant made, std::size_t top, const Context& context);
 
 }  // namespace standin

@@ -78,6 +78,10 @@ Result<bool> add_word(const std::string& want, const Knowledge& knowledge, std::
 
 }  // namespace
 
+bool all_in_words(const std::vector<Goal>& goals) {
+    return !goals.empty() && std::none_of(goals.begin(), goals.end(), [](const Goal& goal) { return goal.condition; });
+}
+
 bool any_asks(const std::vector<Goal>& goals, Property property, Goal::Kind kind) {
     return std::any_of(goals.begin(), goals.end(), [&](const Goal& goal) { return goal.property == property && goal.kind == kind; });
 }

@@ -25,6 +25,9 @@ struct Goal {
     double target(double base) const;
 };
 
+/// Whether something is asked for, and all of it in words: "firmer", and no number.
+bool all_in_words(const std::vector<Goal>& goals);
+
 /// Whether one of them asks the property to go that way.
 bool any_asks(const std::vector<Goal>& goals, Property property, Goal::Kind kind);
 

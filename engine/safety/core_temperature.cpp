@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/contains.hpp"
+#include "evaluate/predict.hpp"
 #include "knowledge/kinds.hpp"
 #include "safety/title_words.hpp"
 #include "safety/wording.hpp"
@@ -68,6 +69,13 @@ CoreTemperature demanded_core(const Prediction& prediction, const Knowledge& kno
     }
     if (!others) core.foods.clear();
     return core;
+}
+
+std::optional<double> core_beyond_the_written(const Formula& formula, const Knowledge& knowledge, std::string_view rules) {
+    if (formula.process.core_curve.size() > 1) return std::nullopt;
+    const CoreTemperature needed = demanded_core(weights_only(formula, knowledge), knowledge, rules);
+    const bool short_of_it = needed.rule && formula.process.core_c.value_or(0) < needed.core_c;
+    return short_of_it ? std::optional(needed.core_c) : std::nullopt;
 }
 
 std::string shown_core(const CoreAsked& core) { return core_temperature_text(core.core_c, core.hold_s); }

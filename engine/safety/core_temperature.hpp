@@ -1,6 +1,7 @@
 // How hot the middle must get: the most demanding food in the mass decides.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -20,6 +21,9 @@ std::vector<Species> species_of(const Prediction& prediction, const Knowledge& k
 
 /// The general rules, and those of the rule set `rules` where they ask for more. Of a mass without meat: the highest of the general ones.
 CoreTemperature demanded_core(const Prediction& prediction, const Knowledge& knowledge, std::string_view rules);
+
+/// The core that the meat of a formula needs, where its maker writes less; nothing where he has measured the whole course of the core.
+std::optional<double> core_beyond_the_written(const Formula& formula, const Knowledge& knowledge, std::string_view rules);
 
 /// "71.1 C (160 F)", or with the time it must be kept, where there is one: "68.3 C (155 F), kept for 17 seconds".
 std::string shown_core(const CoreAsked& core);
