@@ -195,7 +195,7 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
     answer.cannot = of_nothing(meaning, *mass, context.knowledge());
     const bool judged = std::any_of(answer.words.begin(), answer.words.end(), [](const TastedWord& w) { return w.judged; });
     std::vector<FoundCause> causes;
-    const CoreAsked needed = demanded_core(answer.base, context.knowledge(), context.options.rules);
+    const auto needed = demanded_core(answer.base, context.knowledge(), context.options.rules);
     if (answer.discard.empty() && answer.opposed.empty()) causes = causes_of(meaning.all, *mass, made, needed, mending, context);
     const bool ends = std::any_of(causes.begin(), causes.end(), [](const FoundCause& c) { return c.told.ends; });
     if (ends) answer.cannot.clear();

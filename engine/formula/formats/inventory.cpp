@@ -26,6 +26,7 @@
 #include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
 #include "formula/line/line_beside.hpp"
+#include "formula/line/line_text.hpp"
 #include "formula/line/name_text.hpp"
 #include "formula/line/remark.hpp"
 #include "formula/line/tongues.hpp"

@@ -20,6 +20,7 @@
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/name_text.hpp"
+#include "formula/line/process_text.hpp"
 #include "formula/line/remark.hpp"
 #include "knowledge/edible.hpp"
 
@@ -198,7 +199,7 @@ public:
     }
 
     /// What may be taken for a plant that kills is left where it is: told before all else, and the rest of the list is read.
-    void warn(Error error, std::string_view written) {
+    void warn(const Error& error, std::string_view written) {
         Reason aside = make_reason(ReasonKind::set_aside);
         aside.note = error.message;
         inventory_.notes.insert(inventory_.notes.begin(), aside);
