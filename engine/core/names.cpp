@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <bit>
 #include <cstdint>
 
 namespace standin {
@@ -67,6 +68,17 @@ std::string singular(std::string_view word) {
     return std::string(word);
 }
 
+// Letters that one has and the other has not: an edit brings one at most, and takes one away.
+std::size_t letters_apart(std::string_view a, std::string_view b) {
+    const auto letters = [](std::string_view text) {
+        std::uint64_t set = 0;
+        for (const char c : text) set |= std::uint64_t{1} << (static_cast<unsigned char>(c) % 64U);
+        return set;
+    };
+    const std::uint64_t of_a = letters(a), of_b = letters(b);
+    return static_cast<std::size_t>(std::max(std::popcount(of_a & ~of_b), std::popcount(of_b & ~of_a)));
+}
+
 bool shares_word(std::string_view a, std::string_view b) {
     std::size_t start = 0;
     while (start < a.size()) {
@@ -113,9 +125,14 @@ std::string fold(std::string_view text) {
 }
 
 std::size_t edit_distance(std::string_view a, std::string_view b, std::size_t limit) {
+    constexpr std::size_t usual = 48;  // letters: names longer than that are rare
     if (a.size() > b.size()) std::swap(a, b);
-    if (b.size() - a.size() > limit) return limit + 1;
-    std::vector<std::size_t> before(a.size() + 1), last(a.size() + 1), row(a.size() + 1);
+    if (b.size() - a.size() > limit || letters_apart(a, b) > limit) return limit + 1;
+    std::array<std::size_t, 3 * usual> small;
+    std::vector<std::size_t> large(a.size() < usual ? 0 : 3 * (a.size() + 1));
+    std::size_t* before = large.empty() ? small.data() : large.data();
+    std::size_t* last = before + a.size() + 1;
+    std::size_t* row = last + a.size() + 1;
     for (std::size_t i = 0; i <= a.size(); ++i) last[i] = i;
     for (std::size_t j = 1; j <= b.size(); ++j) {
         row[0] = j;

@@ -60,7 +60,7 @@ private:
             danger->where = where;
             if (only_looks_alike(written.text, knowledge_) && !never_set_aside_but_for_looks(written.text, knowledge_) &&
                 !gatherer_.namer().touches_formula(written.text))
-                return gatherer_.warn(std::move(*danger), written.text);
+                return gatherer_.warn(*danger, written.text);
             return troubles_.add(std::move(*danger));
         }
         if (const auto beside = beside_the_mass(written.text, knowledge_); beside && beside->kind == BesideKind::casing) {

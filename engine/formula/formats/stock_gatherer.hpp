@@ -19,6 +19,7 @@
 #include "formula/formats/stock_told.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/trouble.hpp"
+#include "formula/line/line_text.hpp"
 #include "formula/line/name_text.hpp"
 #include "formula/line/process_text.hpp"
 #include "formula/line/remark.hpp"

@@ -102,6 +102,11 @@ bool is_word_of_the_kitchen(const Word& word, const Knowledge& knowledge) {
 std::optional<Error> nearly_refused(std::string_view line, const Knowledge& knowledge) {
     constexpr std::size_t least = 6, most_words = 4;  // letters: shorter ones are too near to too much
     const auto words = words_of(line);
+    // What is written in a row of one word, of two and so on, folded once for all that is refused.
+    std::array<std::vector<std::string>, most_words> rows;
+    for (std::size_t count = 1; count <= most_words; ++count)
+        for (std::size_t first = 0; first + count <= words.size(); ++first)
+            rows[count - 1].push_back(hazard_fold(phrase(words, first, first + count)));
     for (const auto& hazard : knowledge.records().lexicon.hazards) {
         if (hazard.act != HazardAct::refuse || !hazard.of.empty() || hazard.words.empty()) continue;
         for (const auto& pattern : hazard.words) {
@@ -110,9 +115,11 @@ std::optional<Error> nearly_refused(std::string_view line, const Knowledge& know
             const auto count = static_cast<std::size_t>(std::count(bare.begin(), bare.end(), ' ')) + 1;
             if (bare.size() < least || count > most_words) continue;
             for (std::size_t first = 0; first + count <= words.size(); ++first) {
-                const std::string written = phrase(words, first, first + count), folded = hazard_fold(written);
+                const std::string& folded = rows[count - 1][first];
                 const std::size_t limit = slip_limit(folded);
-                if (folded == bare || edit_distance(folded, bare, limit) > limit || knowledge.ingredient_named(written)) continue;
+                if (folded == bare || edit_distance(folded, bare, limit) > limit) continue;
+                const std::string written = phrase(words, first, first + count);
+                if (knowledge.ingredient_named(written)) continue;
                 if (count == 1 && is_word_of_the_kitchen(words[first], knowledge)) continue;
                 if (knowledge.in_list("other-food", fold(written)) || differs_by_plain_word(words, first, bare, knowledge)) continue;
                 const std::string mended =

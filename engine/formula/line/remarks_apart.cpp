@@ -4,6 +4,7 @@
 #include <cctype>
 
 #include "core/names.hpp"
+#include "formula/formats/stock_words.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/line/line_asides.hpp"
