@@ -269,6 +269,7 @@ std::vector<HazardMatch> hazards_in(const HazardText& text, const Lexicon& lexic
                 found.push_back({&hazard, i, i + count, std::move(said)});
             }
         }
+        if (found.size() == before) continue;
         const bool elsewhere = (!hazard.with.empty() && !stands(hazard.with, words)) || stands(hazard.unless, words);
         if (elsewhere) found.resize(before);
     }
