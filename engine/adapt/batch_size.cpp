@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <map>
 
 #include "adapt/variant.hpp"
@@ -34,6 +35,7 @@ public:
         if (as_much) as_the_list_makes();
         down_to_the_meat();
         down_to_all_lean();
+        down_to_the_stand_ins();
         if (std::abs(factor_ - 1) < slack) return Sized{formula_, std::nullopt};
         Sized sized{scaled_formula(), Scaled{factor_, meat(), 0, reason_, in_full(reason_)}};
         for (const auto& line : sized.formula.lines)
@@ -131,6 +133,30 @@ private:
         factor_ = there / asked;
         std::vector<std::string> names;
         for (const auto* cut : cuts) names.push_back(cut->names.front());
+        says(ReasonKind::scaled_to_meat, std::move(names), {{"on hand", {}, there, "g"}, {"asked", {}, asked, "g"}});
+    }
+
+    // No cut of the formula is to be had: what the list has of meat that may stand in for it decides.
+    void down_to_the_stand_ins() {
+        std::vector<const Ingredient*> cuts;
+        double asked = 0, there = 0;
+        for (const auto& [id, need] : need_) {
+            const Ingredient& cut = *knowledge_.ingredient(id);
+            if (!cut.meat || cut.roles.front() != Role::lean) continue;
+            if (stock_.offer(cut).on_hand) return;
+            cuts.push_back(&cut);
+            asked += need * factor_;
+        }
+        std::vector<std::string> names;
+        for (const auto& other : knowledge_.records().ingredients) {
+            const bool fills = other.meat && other.roles.front() == Role::lean && !need_.count(other.id) && stock_.names(other.id);
+            if (!fills || !stock_.can_bring(other)) continue;
+            if (std::none_of(cuts.begin(), cuts.end(), [&](const auto* cut) { return may_be(*cut, {&other}); })) continue;
+            there += stock_.offer(other).grams.value_or(std::numeric_limits<double>::infinity());
+            names.push_back(other.names.front());
+        }
+        if (names.empty() || there >= asked * (1 - slack)) return;
+        factor_ *= there / asked;
         says(ReasonKind::scaled_to_meat, std::move(names), {{"on hand", {}, there, "g"}, {"asked", {}, asked, "g"}});
     }
 

@@ -35,6 +35,7 @@ public:
         cap_by_the_kilo();
         cap_by_law();
         hold_meat();
+        fill_the_lean();
         hold_salt();
         cap_salt();
         return std::move(limits_);
@@ -281,6 +282,25 @@ private:
         if (!any_missing) return hold_block(context_.constant("advice.meat.most"));
         lean_follows();
         if (distance_.goals().empty() && meat_can_be_held()) hold_block(1);
+    }
+
+    // Lean that is not to be had is made up for with lean, as far as the list has any: suet beside too little chicken is no meat.
+    void fill_the_lean() {
+        if (!distance_.goals().empty()) return;
+        for (std::size_t l = 0; l < problem_.start.size(); ++l) {
+            const Line& line = problem_.formula.lines[l];
+            if (!problem_.missing[l] || !ingredient(line).meat || role(line) != Role::lean) continue;
+            const auto comes = [&](const Move& m) { return m.kind == MoveKind::stand_in && m.line == l ? m.per_gram[Amount::meat] : 0.0; };
+            std::map<std::string, double> there;  // a food comes in for one line in one form
+            for (const auto& move : problem_.moves)
+                if (comes(move) > 0) there[move.food.ingredient] = std::max(there[move.food.ingredient], comes(move) * move.most);
+            double most = 0;
+            for (const auto& [id, grams] : there) most += grams;
+            const double missing = context_.nominal().unit(line)[Amount::meat] * (line.grams.mid - problem_.start[l]);
+            LinearConstraint limit{{}, -std::min(context_.constant("advice.meat.least") * missing, within * most), std::max(1.0, missing)};
+            for (const auto& move : problem_.moves) limit.per_gram.push_back(-comes(move));
+            if (there.size() > 1) limits_.push_back(std::move(limit));
+        }
     }
 
     // A mass that is mixed: meat and fat come in beside what there is, and the batch grows by them.

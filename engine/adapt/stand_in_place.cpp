@@ -18,6 +18,7 @@ constexpr double bodiless = 0.5;             // of a vegetable that juice or pow
 constexpr double most_times = 2.8;           // the weight of a vegetable that seasons, or one part in so many, stands in for it
 constexpr double third = 0.35;               // of what is missing; who makes up for less has no part in it
 constexpr double part_worth_picking = 0.15;  // of what is missing, of a vegetable near the line, where there is no more of it
+constexpr double rest_of_meat = 0.1;         // of what is missing: another meat fills up what the first leaves
 constexpr double near_enough = 0.5;          // closeness of that
 constexpr double pinch = 0.1;                // of what takes the place of the whole line: what is strong, or hardly there
 constexpr double by_choice = 0.3;            // of a line that is there: who changes it for the sake of a want changes it to be seen
@@ -93,6 +94,7 @@ double StandInPlace::least(std::size_t l, const Candidate& candidate, double who
     double grams = third * whole * missing_of(l) / lines()[l].grams.mid;
     if (is_dried_form(l, candidate.food) || seasons_for(l, candidate)) grams = pinch * whole;
     else if (!problem_.missing[l]) grams = by_choice * whole;
+    else if (candidate.role == Role::lean && ingredient(candidate.food).meat) grams *= rest_of_meat / third;
     else if (has_body(l)) grams = third * fairly_missing(l);
     else if (by_weight(candidate)) grams *= weighed / third;
     return candidate.share < 1 ? std::min(grams, candidate.food.grams.mid) : grams;

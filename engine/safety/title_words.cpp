@@ -88,7 +88,8 @@ bool TitleWords::denied(const Span& span) const {
         if (contains(without, word)) return true;
         for (const auto phrase : free_of)
             if (at >= 2 && stands_at(words_, at - 2, phrase)) return true;
-        const bool filler = word == "added" || word == "any" || word == "de" || word == "of" || word == "all" || word == "%";
+        // "Without the pig", "ohne das Schwein": an article denies nothing back.
+        const bool filler = word == "added" || word == "of" || word == "%" || knowledge_.in_list("article", fold(word));
         if (filler) {
             --at;
             continue;

@@ -30,6 +30,11 @@ TEST_CASE("promises: a broken one is told with the lines that break it") {
     CHECK(cautions("Dairy-free boudin", {"pork-shoulder", "ghee"}).size() == 1);
     CHECK(cautions("Pork-free merguez", {"lamb-shoulder"}, "2 m hog casings").size() == 2);  // the promise, and the beast of the casing
     CHECK(cautions("Meatless links", {"chicken-stock", "tofu"}).size() == 1);
+    for (const auto* title : {"Feast without the pig", "Feast without a pig", "Fest ohne das Schwein", "No pork for the feast"}) {
+        CAPTURE(title);
+        CHECK(cautions(title, {"pork-shoulder"}).size() == 1);
+        CHECK(cautions(title, {"chicken-thigh"}).empty());  // no animal is named that is not in it
+    }
 }
 
 TEST_CASE("promises: a plain title promises nothing") {
