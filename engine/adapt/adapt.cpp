@@ -31,6 +31,7 @@
 #include "core/band.hpp"
 #include "evaluate/predict.hpp"
 #include "safety/allergens.hpp"
+#include "safety/packets.hpp"
 #include "safety/page.hpp"
 #include "safety/safety.hpp"
 
@@ -312,6 +313,7 @@ private:
         v.table_reason = at_the_table(distance_, compared);
         v.table = in_full(v.table_reason);
         v.prediction = predicted(tried.built.formula, tried.batch, tried.states);
+        tell_of_packets(v.prediction, request_.without, context_.knowledge());
         // Reasons quote the medians that stand in the tables, not the middle draw the search works with.
         for_each_property([&](Property p) {
             compared.before.properties[p] = base.properties[p].mid;

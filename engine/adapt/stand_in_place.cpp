@@ -52,6 +52,15 @@ bool StandInPlace::is_dried_form(std::size_t l, const Line& food) const {
     return dry.tissue == Tissue::dry && (same || role_of_line(l) == Role::allium);
 }
 
+bool StandInPlace::by_the_pinch(const Candidate& candidate) const {
+    const auto& limit = ingredient(candidate.food).most_g_per_kg;
+    return limit && limit->band.mid <= context_.constant("stand_ins.pinch");
+}
+
+bool StandInPlace::fills_the_bowl(std::size_t l) const {
+    return has_body(l) && is_vegetable(ingredient(lines()[l]).tissue) && lines()[l].grams.mid >= vegetable_share * base_mass_;
+}
+
 // Makers weigh it against the line: a printed ratio, no equal dose.
 bool StandInPlace::by_weight(const Candidate& candidate) const {
     const auto& swaps = context_.knowledge().records().swaps;
@@ -64,6 +73,11 @@ StandInPlace::Weights StandInPlace::weights(std::size_t l, const Candidate& cand
     const auto lift = asked_.lift.find(candidate.role);
     const double over = candidate.role == Role::salt ? salt_slack : by_weight(candidate) ? as_printed : slack;
     const double most = std::min(over * candidate.food.grams.mid * (lift == asked_.lift.end() ? 1.0 : lift->second), candidate.most_grams);
+    // Fennel is there for the body of an onion, and a clove has none.
+    if (candidate.role == Role::allium && !contains(ingredient(candidate.food).roles, Role::allium) && !fills_the_bowl(l))
+        return {equal, 0};
+    // The taste of onion by the pinch fills no bowl: half of the line is body.
+    if (candidate.role == Role::allium && by_the_pinch(candidate) && fills_the_bowl(l)) return {equal / bodiless, most};
     if (is_dried_form(l, candidate.food)) return {equal, most};
     if (seasons_for(l, candidate)) return {is_bulk(l) ? equal / bodiless : equal, most};
     if (!is_bulk(l)) {
@@ -92,7 +106,7 @@ bool StandInPlace::adds_nothing(std::size_t l, const Candidate& candidate, const
 
 double StandInPlace::least(std::size_t l, const Candidate& candidate, double whole) const {
     double grams = third * whole * missing_of(l) / lines()[l].grams.mid;
-    if (is_dried_form(l, candidate.food) || seasons_for(l, candidate)) grams = pinch * whole;
+    if (is_dried_form(l, candidate.food) || seasons_for(l, candidate) || by_the_pinch(candidate)) grams = pinch * whole;
     else if (!problem_.missing[l]) grams = by_choice * whole;
     else if (candidate.role == Role::lean && ingredient(candidate.food).meat) grams *= rest_of_meat / third;
     else if (has_body(l)) grams = third * fairly_missing(l);

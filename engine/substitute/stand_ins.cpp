@@ -207,10 +207,22 @@ Candidates candidates_for(const Formula& formula, std::size_t line, const SwapGr
     return Candidacy(formula, line, graph, nominal, may_use, may_match).all();
 }
 
+namespace {
+
+const std::vector<Role>& roles_of_food(const Candidate& candidate, const Nominal& nominal) {
+    return nominal.knowledge().ingredient(candidate.food.ingredient)->roles;
+}
+
+}  // namespace
+
 Material counted_as(const Candidate& candidate, const Line& line, const Nominal& nominal) {
     Material unit = nominal.unit(candidate.food);
     const double grams = candidate.food.grams.mid;
-    if (grams > 0) count_as_flavour(unit, candidate.role, nominal.unit(line), line.grams.mid * candidate.share * candidate.felt / grams);
+    // Fennel for leek is body and sweetness: it brings none of the bite, and no share of it is claimed.
+    const bool for_the_body = candidate.role == Role::allium && !contains(roles_of_food(candidate, nominal), Role::allium);
+    if (for_the_body) count_as_flavour(unit, candidate.role, unit, 0);
+    else if (grams > 0)
+        count_as_flavour(unit, candidate.role, nominal.unit(line), line.grams.mid * candidate.share * candidate.felt / grams);
     return unit;
 }
 

@@ -239,7 +239,9 @@ std::optional<double> Stock::as_much_as_asked(const std::string& ingredient, con
 void Stock::presume(const Formula& formula, const Inventory& have, bool for_a_want) {
     Formula wanted = formula;  // of what is to be left out nothing is presumed
     std::erase_if(wanted.lines, [&](const Line& line) { return left_out_.count(line.ingredient) > 0; });
-    for (auto& one : presumed_of(wanted, have, for_a_want, *knowledge_)) {
+    // Who leaves a kind out has said what is to go: what else the formula has is there, and the list tells what may come in.
+    const bool all_is_said = for_a_want || wanted.lines.size() < formula.lines.size();
+    for (auto& one : presumed_of(wanted, have, all_is_said, *knowledge_)) {
         if (one.on_hand && !one.ingredient.empty()) have_.emplace(one.ingredient, as_much_as_asked(one.ingredient, formula));
         else if (!one.ingredient.empty()) missing_.insert(one.ingredient);
         if (!one.says.empty()) presumed_.push_back(std::move(one));
