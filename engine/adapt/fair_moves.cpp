@@ -12,6 +12,7 @@ namespace standin {
 namespace {
 
 constexpr double all_but = 0.95;  // of what is missing; judgement, as the rest
+constexpr double half = 0.5;      // of what is missing
 constexpr double far_off = 0.35;  // closeness of what is nearly another food
 constexpr double clearly_nearer = 0.2;
 constexpr double a_kin_nearer = 0.15;      // than what near kin goes before
@@ -60,9 +61,23 @@ void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& pric
         return !move.into && is_to_hand(move) && move.most * move.covers->per_gram >= all_but * missing_share(problem, move.line) &&
                price.of_allergens(*context.knowledge().ingredient(move.food.ingredient)) <= 0;
     };
+    const auto food_of = [&](const Line& line) -> const Ingredient& { return *context.knowledge().ingredient(line.ingredient); };
+    const auto is_rough = [&](const Move& move) {
+        const auto& swaps = move.stands_for.front().swaps;
+        return std::any_of(swaps.begin(), swaps.end(), [&](std::size_t s) { return context.knowledge().records().swaps[s].any(); });
+    };
     const auto goes_before = [&](const Move& other, const Move& move) {
         if (!stands_in(problem, other) || other.line != move.line) return false;
         if (is_half_of(other, move)) return true;
+        // Sour flesh that a swap names, on the list, is taken before what is poured or only matches the dose: tamarind for green mango
+        // before vinegar.
+        const bool flesh = move.role == Role::acid && is_vegetable(food_of(problem.formula.lines[move.line]).tissue);
+        const bool fair = !other.into && is_to_hand(other) &&
+                          other.most * other.covers->per_gram >= half * missing_share(problem, move.line) &&
+                          price.of_allergens(food_of(other.food)) <= 0;
+        if (flesh && fair && !is_rough(other) && closeness(other) > closeness(move) && food_of(other.food).tissue != Tissue::liquid &&
+            (is_rough(move) || food_of(move.food).tissue == Tissue::liquid))
+            return true;
         const bool bystander = move.into && closeness(other) >= closeness(move);
         const bool far = closeness(move) < far_off && closeness(other) >= closeness(move) + clearly_nearer;
         return (bystander || far) && carries_all(other);

@@ -23,4 +23,14 @@ double most_water_out(const Line& line, const Distance& distance, double batch_g
     return juicier ? std::clamp(1 - stays_in * batch_grams / line.grams.mid, 0.0, 1.0) : 1;
 }
 
+double share_for_lost_acid(const Ingredient& food, const Material& unit, double grams, double lost_acid) {
+    const double acid = unit[Amount::titratable] * grams;
+    return food.tissue == Tissue::liquid && food.roles.front() == Role::acid && acid > 0 ? lost_acid / acid : 0;
+}
+
+bool near_kin(const Move& move) {
+    constexpr double near = 0.8;  // of a swap; judgement
+    return move.stands_for.front().closeness >= near;
+}
+
 }  // namespace standin

@@ -1,7 +1,8 @@
-// How far a line may go down by itself.
+// How far a line may go down or up by itself.
 #pragma once
 
 #include "adapt/distance.hpp"
+#include "adapt/problem.hpp"
 
 namespace standin {
 
@@ -11,5 +12,12 @@ double remnant_of(const Line& line, const Knowledge& knowledge);
 /// Share of the water that may go. Who asks for a juicier one is not told to take the water out of a mass that is not wet: something
 /// holds it.
 double most_water_out(const Line& line, const Distance& distance, double batch_grams);
+
+/// Of the maker's own vinegar or juice, as a share of the line: as much as makes up for the acid that sour fruit leaves short, before
+/// another is opened.
+double share_for_lost_acid(const Ingredient& food, const Material& unit, double grams, double lost_acid);
+
+/// Black pepper for white: nearly the same thing, whose place it takes in full.
+bool near_kin(const Move& move);
 
 }  // namespace standin

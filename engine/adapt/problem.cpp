@@ -128,6 +128,7 @@ private:
             distance_, [&](Role role) { return has_line_of(role); }, [&](Role role) { return has_main_line_of(role); }, leeway_);
         for (std::size_t l = 0; l < lines().size(); ++l)
             if (problem_.missing[l] && sour_vegetable(l)) {
+                lost_acid_ += unit(lines()[l])[Amount::titratable] * (lines()[l].grams.mid - problem_.start[l]);
                 make_up_for(Role::acid);
                 asked_.down.insert(Role::acid);
             } else if (problem_.missing[l] && garlicky_leaf(l)) make_up_for(Role::allium);
@@ -223,11 +224,11 @@ private:
         const bool leaf = role == Role::green && asked_.by_goal.count(role) > 0;  // twice the leaf before another leaf
         const bool fat_asked = role == Role::fat && asked_.by_goal.count(role) > 0;
         const double share = is_meat(l) ? (fat_asked ? base_mass_ / line.grams.mid : 3.0)
-                                        : std::max(follows ? salt_share(problem_, l, trim_share, dose_slack, context_)
-                                                   : easy  ? (asked_for ? twice_more : trim_share)
-                                                   : leaf  ? twice_more
-                                                           : raise_share,
-                                                   asked);
+                                        : std::max({follows ? salt_share(problem_, l, trim_share, dose_slack, context_)
+                                                    : easy  ? (asked_for ? twice_more : trim_share)
+                                                    : leaf  ? twice_more
+                                                            : raise_share,
+                                                    asked, share_for_lost_acid(ingredient(line), unit(line), line.grams.mid, lost_acid_)});
         const double oil = is_oil(line) ? std::max(0.0, most_oil * base_mass_ - line.grams.mid) : base_mass_;
         offer(MoveKind::raise,
               std::min({line.grams.mid * share, room_for_more(l), is_meat(l) ? base_mass_ : most_of_batch(role) * base_mass_, oil}));
@@ -276,7 +277,8 @@ private:
         from_tap = candidates.empty() && problem_.missing[l] && role_of_line(l) == Role::liquid;
         if (from_tap) candidates = fit();
         const std::size_t first = problem_.moves.size();
-        const bool filled = place_.is_bulk(l) && std::any_of(candidates.begin(), candidates.end(), [&](const Candidate& c) {
+        const bool has_flesh = is_vegetable(ingredient(line).tissue) && role_of_line(l) == Role::acid;
+        const bool filled = (place_.is_bulk(l) || has_flesh) && std::any_of(candidates.begin(), candidates.end(), [&](const Candidate& c) {
                                 return place_.fills(l, c, stock_.offer(c.food).grams.value_or(base_mass_));
                             });
         for (const auto& candidate : candidates) {
@@ -375,12 +377,6 @@ private:
         return std::nullopt;
     }
 
-    // Black pepper for white: nearly the same thing, whose place it takes in full.
-    static bool near_kin(const Move& move) {
-        constexpr double near = 0.8;  // of a swap; judgement
-        return move.stands_for.front().closeness >= near;
-    }
-
     // How much of a food may come in at all.
     double room_for(const Move& move, const Candidate& candidate) const {
         const Role role = candidate.role;
@@ -442,7 +438,8 @@ private:
             if (offer.grams) move.most = std::min(move.most, *offer.grams);
             const bool asked_for = asked_.by_goal.count(role) > 0;
             move.price = price_.of_addition(ingredient, asked_for, usual[f].rare);
-            if (role == Role::green && raises_own(role)) move.price += context_.constant("advice.price.no-custom");
+            if ((role == Role::green || (role == Role::acid && !asked_for)) && raises_own(role))
+                move.price += context_.constant("advice.price.no-custom");
             move.least =
                 std::max(least_of_addition * move.most, std::min(move.most, least_worth_adding(ingredient, role, context_) * base_mass_));
             if (move.most > 0) push(std::move(move));
@@ -478,7 +475,7 @@ private:
     std::set<std::string> partners_;
     AskedRoles asked_;
     std::map<std::string, double> left_;
-    double base_mass_ = 0, base_acid_ = 0;
+    double base_mass_ = 0, base_acid_ = 0, lost_acid_ = 0;
     StandInPlace place_;
 };
 

@@ -16,6 +16,7 @@ namespace {
 constexpr double nothing = 0.005;         // g
 constexpr double next_to = 0.03;          // of the line's weight; judgement
 constexpr double past_its_most = 1.03;    // in grams of its most; likewise
+constexpr double clear = 0.97;            // of the most in a kilo; likewise
 constexpr double next_to_round = 0.0125;  // of the weight; likewise
 
 class VariantBuilder {
@@ -135,7 +136,8 @@ private:
         const double grams = plan_.grams[m];
         if (!problem_.hard.empty() || move.kind != MoveKind::stand_in) return std::nullopt;
         const auto may_be = [&](double weight) {
-            return weight <= grams || (weight <= past_its_most * move.most && there_is(weight, move) && draws_alone(move));
+            return weight <= grams ||
+                   (weight <= past_its_most * move.most && clear_of_its_cap(weight, move) && there_is(weight, move) && draws_alone(move));
         };
         const double gone = lines()[move.line].grams.mid - after_[move.line];
         if (std::abs(grams - gone) <= next_to * gone && may_be(gone)) return gone;
@@ -148,6 +150,12 @@ private:
     bool there_is(double weight, const Move& move) const {
         const Offer offer = stock_.offer(*knowledge_.ingredient(move.food.ingredient));
         return !offer.grams || weight * move.bought <= *offer.grams;
+    }
+
+    // What a kilo takes no more of is rounded up only where that leaves it clear of its most.
+    bool clear_of_its_cap(double weight, const Move& move) const {
+        const auto& most = knowledge_.ingredient(move.food.ingredient)->most_g_per_kg;
+        return !most || weight <= clear * most->band.mid * problem_.start_total[Amount::mass] / 1000;
     }
 
     // Whether nothing else in the variant is of its food, so that what there is of it is its own.

@@ -48,6 +48,21 @@ void surer_first(std::vector<Variant>& variants) {
         }
 }
 
+// What breaks, of its own making, what a kilo takes of a food, or sets the meat in acid: no first answer where there is another that is
+// still good and does as much.
+bool condemned(const Variant& v) {
+    return std::any_of(v.new_cautions.begin(), v.new_cautions.end(),
+                       [](const CautionText& caution) { return caution.id == "over-most" || caution.id == "acid-set"; });
+}
+
+void sound_first(std::vector<Variant>& variants) {
+    if (variants.empty() || !condemned(variants.front())) return;
+    const auto sound = std::find_if(variants.begin(), variants.end(), [&](const Variant& v) {
+        return !condemned(v) && v.nearness <= Nearness::another && meets_all(v) == meets_all(variants.front());
+    });
+    if (sound != variants.end()) std::rotate(variants.begin(), sound, sound + 1);
+}
+
 // What is as it should be is left alone: further ways are no help to anybody.
 void leave_out_further(std::vector<Variant>& variants) {
     if (!variants.empty() && variants.front().edits.empty() && meets_all(variants.front())) variants.resize(1);
@@ -65,6 +80,7 @@ void put_in_order(std::vector<Variant>& variants) {
     if (some_meet_all(variants)) std::erase_if(variants, std::not_fn(meets_all));
     once_each(variants);
     leave_out_hopeless(variants);
+    sound_first(variants);
     leave_out_further(variants);
     number(variants);
 }

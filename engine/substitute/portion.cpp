@@ -117,6 +117,11 @@ bool Portions::by_dose_alone(const SwapPath& path) const {
     return std::all_of(path.swaps.begin(), path.swaps.end(), [&](std::size_t s) { return records.swaps[s].basis == Basis::dose; });
 }
 
+bool Portions::roughly(const SwapPath& path) const {
+    const Records& records = nominal_.knowledge().records();
+    return std::any_of(path.swaps.begin(), path.swaps.end(), [&](std::size_t s) { return records.swaps[s].any(); });
+}
+
 // Whether the line is there for its bulk too, and `food` would fill its place.
 bool Portions::bulky(const Line& food, Role role) const {
     if (!vegetable(line_) || !vegetable(food)) return false;
@@ -279,6 +284,9 @@ std::optional<WeighedOut> Portions::of(const Line& food, const SwapPath& path, R
     const bool leaf = role == Role::green && b.even > 0 && b.least > 0 && !pale() && !same_leaf && by_dose_alone(path);
     // A leaf fills and colours: half way between the same weight and the same green.
     p.grams = std::clamp(leaf ? std::sqrt(*equal * b.even) : *equal, b.least, b.most);
+    // A seasoning that only matches in strength has a taste of its own: half of it, and no more than half of what a kilo takes.
+    const bool by_half = roughly(path) && (role == Role::herb || role == Role::spice);
+    if (by_half) p.grams = std::min(p.grams / 2, b.most / 2);
     p.least = b.least;
     p.most = b.most;
     if (role == Role::acid && b.even > 0 && b.even < *equal) p.even = b.even;
@@ -299,7 +307,7 @@ std::optional<WeighedOut> Portions::of(const Line& food, const SwapPath& path, R
     const double least = constant(role == Role::heat            ? "stand_ins.least.heat"
                                   : fruit_for_juice(food, role) ? "stand_ins.least.fruit"
                                                                 : "stand_ins.least.dose");
-    if (!fills && p.carries < least * fair)
+    if (!fills && p.carries < (by_half ? least / 2 : least) * fair)
         p.why = make_reason(ReasonKind::too_heavy, {{"would take", {}, *equal / line_.grams.mid, "times the weight"}});
     return p;
 }

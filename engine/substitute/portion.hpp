@@ -56,6 +56,7 @@ private:
     Bounds within_limit(Bounds b, const Line& food, double line_share) const;
     bool printed(const SwapPath& path) const;
     bool says_how_much(const SwapPath& path) const;
+    bool roughly(const SwapPath& path) const;
     bool a_pinch(const SwapPath& path) const;
     bool by_dose_alone(const SwapPath& path) const;
     bool bulky(const Line& food, Role role) const;
