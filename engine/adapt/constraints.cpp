@@ -6,6 +6,7 @@
 #include <set>
 
 #include "adapt/fair_moves.hpp"
+#include "adapt/own_water.hpp"
 #include "adapt/proportions.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
@@ -36,6 +37,7 @@ public:
         cap_by_law();
         hold_meat();
         fill_the_lean();
+        if (auto limit = distance_.goals().empty() ? water_follows(problem_, context_) : std::nullopt) limits_.push_back(std::move(*limit));
         hold_salt();
         cap_salt();
         return std::move(limits_);

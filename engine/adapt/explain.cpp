@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "adapt/fair_moves.hpp"
+#include "adapt/own_water.hpp"
 #include "adapt/swap_note.hpp"
 #include "core/contains.hpp"
 #include "evaluate/predict.hpp"
@@ -31,7 +32,9 @@ public:
         constexpr double near_enough = 0.5;  // closeness; judgement
         const Swap& last = knowledge_.records().swaps[stands->swaps.back()];
         const bool custom = amount_of_dose(stands->role) && stands->closeness < near_enough && !note_of(stands->swaps, knowledge_).empty();
-        if (!custom)
+        // Of flesh and a hot pod in two parts the flesh claims no share of the heat.
+        const bool by_second = move.second && stands->role == Role::heat;
+        if (!custom && !by_second)
             why.figures.push_back({why.role, dose_of(context_.nominal().unit(line), stands->role) * line.grams.mid,
                                    dose_of(move.per_gram, stands->role) * edit.after, std::string(dose_unit(stands->role))});
         why.figures.push_back({"closeness", {}, stands->closeness, ""});
@@ -67,6 +70,7 @@ public:
             case Role::salt:
                 return for_salt(less);
             case Role::liquid:
+                if (less && water_comes_in()) return along_with_water();
                 if (less && acid_loosened() && context_.nominal().unit(line)[Amount::titratable] > 0) return less_acid();
                 if (!less && wants_it_looser()) return loosened_by_wet_acid();
                 if (context_.nominal().unit(line)[Amount::titratable] > 0) return about(ReasonKind::sourness);
@@ -174,6 +178,16 @@ private:
 
     bool lean_comes_in() const {
         return std::any_of(problem_.moves.begin(), problem_.moves.end(), [&](const Move& m) { return takes_lean_off(problem_, m); });
+    }
+
+    bool water_comes_in() const {
+        return std::any_of(problem_.moves.begin(), problem_.moves.end(), [&](const Move& m) { return takes_water_off(problem_, m); });
+    }
+
+    static Reason along_with_water() {
+        Reason why = make_reason(ReasonKind::lean_comes_along);
+        why.role = "water";
+        return why;
     }
 
     // Meat and fat moved for the bite are told for it; beside any other want they only balance what else was moved.

@@ -19,6 +19,7 @@
 #include "adapt/losses.hpp"
 #include "adapt/making.hpp"
 #include "adapt/odd_foods.hpp"
+#include "adapt/own_water.hpp"
 #include "adapt/proportions.hpp"
 #include "adapt/red_hides_green.hpp"
 #include "adapt/request.hpp"
@@ -66,6 +67,7 @@ public:
         hold_to_what_is_missing(problem_, !distance_.goals().empty(), stock_, price_, context_);
         for (std::size_t l = 0; l < lines().size(); ++l) change_line(l);
         take_lean_off(problem_, context_);
+        if (distance_.goals().empty()) take_water_off(problem_, context_);
         for (const Role role : asked_.add) add_role(role);
         problem_.constraints = constraints_of(problem_, stock_, distance_, context_);
         problem_.processes = ways_of_making(problem_.formula, distance_, context_);

@@ -132,7 +132,7 @@ std::string gist(const Reason& r, Units units) {
         case ReasonKind::acid_loosens:
             return r.role == "wet" ? "acid and water loosen the bind" : "acid loosens the bind";
         case ReasonKind::lean_comes_along:
-            return "as much lean comes in with the fat";
+            return r.role == "water" ? "what comes in for something dry brings its own water" : "as much lean comes in with the fat";
         default:
             return "";
     }

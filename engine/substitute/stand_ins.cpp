@@ -126,6 +126,7 @@ private:
         if (last.partner) {
             if (!may_use_(*knowledge().ingredient(last.partner->ingredient))) return;
             c.partner = partner_named(last, line_.grams.mid * portion->carries);
+            seed_as_the_line(c.partner->food);
         } else {
             bring_partner(c, *portion, paths);
             if (!c.partner) bring_water(c);
@@ -164,6 +165,13 @@ private:
         water.why = make_reason(ReasonKind::makes_up_liquid);
         water.named = true;
         c.partner = std::move(water);
+    }
+
+    // The hot half of a chile whose seeds went out goes in without them too.
+    void seed_as_the_line(Line& hot) const {
+        const bool pod = knowledge().ingredient(hot.ingredient)->tissue == Tissue::chile_flesh;
+        if (pod && has_step(line_.prepared, "seeded") && !has_step(hot.prepared, "seeded"))
+            hot.prepared.push_back({"seeded", std::nullopt});
     }
 
     // Seeds come out to have less heat: nothing hot is then weighed in beside it.
@@ -219,7 +227,8 @@ Material counted_as(const Candidate& candidate, const Line& line, const Nominal&
     Material unit = nominal.unit(candidate.food);
     const double grams = candidate.food.grams.mid;
     // Fennel for leek is body and sweetness: it brings none of the bite, and no share of it is claimed.
-    const bool for_the_body = candidate.role == Role::allium && !contains(roles_of_food(candidate, nominal), Role::allium);
+    const bool for_the_body =
+        candidate.role == Role::allium && !candidate.in_two_parts() && !contains(roles_of_food(candidate, nominal), Role::allium);
     if (for_the_body) count_as_flavour(unit, candidate.role, unit, 0);
     else if (grams > 0)
         count_as_flavour(unit, candidate.role, nominal.unit(line), line.grams.mid * candidate.share * candidate.felt / grams);
