@@ -309,7 +309,7 @@ private:
         const double square = distance_.square(compared.variant, compared.after);
         v.felt = std::sqrt(std::max(0.0, square - distance_.wants_squared(compared.after)));
         v.distance = std::sqrt(square + plan.price + lost_square(problem_, plan.grams));
-        v.nearness = nearness_of(v.distance, context_);
+        v.nearness = nearness_of(as_named(v.distance, distance_, compared.variant, compared.after), context_);
         v.table_reason = at_the_table(distance_, compared);
         v.table = in_full(v.table_reason);
         v.prediction = predicted(tried.built.formula, tried.batch, tried.states);

@@ -1,6 +1,8 @@
 #include "adapt/nearness.hpp"
 
+#include <algorithm>
 #include <array>
+#include <cmath>
 #include <utility>
 
 namespace standin {
@@ -13,6 +15,15 @@ Nearness nearness_of(double distance, const Context& context) {
     for (const auto& [limit, nearness] : up_to)
         if (distance <= context.constant(limit)) return nearness;
     return Nearness::no_longer;
+}
+
+double as_named(double distance, const Distance& measure, const Material& batch, const State& state) {
+    constexpr double counted_twice = 0.5;
+    double square = distance * distance - measure.wants_squared(state);
+    for (const auto& residual : measure.residuals(batch, state))
+        if (residual.what == "colour, rested" || residual.what == "colour, cooked")
+            square -= counted_twice * residual.value * residual.value;
+    return std::sqrt(std::max(0.0, square));
 }
 
 }  // namespace standin
