@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstdio>
 #include <map>
+#include <set>
 
 #include "models/cooking.hpp"
 #include "published/calibration_rows.hpp"
@@ -54,6 +55,36 @@ std::vector<CookingParameters> without(Species kind, std::vector<CookingParamete
     for (std::size_t i = 0; i < constants.size(); ++i) constants[i].kind[static_cast<std::size_t>(kind)] = unknown.at(deviates[i]);
     return constants;
 }
+
+Material raw(const Pair& p);
+
+/// Water kept a gram of protein over what the model has it keep were it beef.
+double factor_of(const Pair& p, CookingParameters middle) {
+    middle.kind[static_cast<std::size_t>(p.kind)] = 1;
+    const BatchCook cook = batch_cook(raw(p), {5.7, p.method, p.core_c}, middle);
+    return p.cooked_water / p.cooked_protein * p.protein / (p.water - cook.water_lost_pct);
+}
+
+/// The factor of the kind as the other rows of that kind have it, with their spread.
+std::vector<CookingParameters> by_the_others(const Pair& p, const std::vector<Pair>& all, std::vector<CookingParameters> constants) {
+    const CookingParameters middle = draw_parameters(knowledge(), cooking_bindings(), Draws::middle()).front();
+    double sum = 0, squares = 0, count = 0;
+    for (const auto& other : all) {
+        if (other.set != p.set || other.kind != p.kind || other.what == p.what) continue;
+        const double log = std::log(factor_of(other, middle));
+        sum += log;
+        squares += log * log;
+        ++count;
+    }
+    const double mean = sum / count, spread = std::sqrt(squares / count - mean * mean);
+    const Draws draws(draw_count, 3);
+    const auto& deviates = draws.of("kind by the others");
+    for (std::size_t i = 0; i < constants.size(); ++i)
+        constants[i].kind[static_cast<std::size_t>(p.kind)] = std::exp(mean + spread * deviates[i]);
+    return constants;
+}
+
+bool is_salmon(const Pair& p) { return p.what.find("salmon") != std::string::npos || p.what.find("trout") != std::string::npos; }
 
 Material raw(const Pair& p) {
     Material m;
@@ -105,16 +136,20 @@ double width(const std::vector<Judged>& all) {
 std::map<std::string, Total> totals() {
     std::map<std::string, Total> all;
     const auto constants = drawn();
-    for (const auto& p : pairs()) {
+    const auto rows = pairs();
+    for (const auto& p : rows) {
         if (p.set == "used") continue;
         std::vector<BatchCook> cooks;
-        for (const auto& c : p.set == "loo" ? without(p.kind, constants) : constants)
+        for (const auto& c : p.set == "loo"      ? without(p.kind, constants)
+                             : p.set == "others" ? by_the_others(p, rows, constants)
+                                                 : constants)
             cooks.push_back(batch_cook(raw(p), {5.7, p.method, p.core_c}, c));
         const auto loss = judge(cooks, &BatchCook::loss_pct, p.loss(), "cook_loss_pct");
         const auto water = judge(cooks, &BatchCook::cooked_water_pct, p.cooked_water, "water_pct");
         const auto fat = judge(cooks, &BatchCook::cooked_fat_pct, p.cooked_fat, "fat_pct");
-        for (const std::string& key :
-             {std::string("all"), "kind " + std::string(spelling(p.kind)), "cook " + name_of(p.method), "make " + p.make}) {
+        for (const std::string& key : std::set<std::string>{
+                 std::string("all"), "kind " + std::string(spelling(p.kind)), "cook " + name_of(p.method), "make " + p.make,
+                 p.kind == Species::fish ? std::string(is_salmon(p) ? "fish: salmon" : "fish: other") : "make " + p.make}) {
             all[key].loss.push_back(loss);
             all[key].water.push_back(water);
             all[key].fat.push_back(fat);
