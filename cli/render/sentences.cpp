@@ -30,11 +30,15 @@ std::string mass_word(const Prediction& p) {
 
 }  // namespace
 
+std::string colour_words(const PredictedColour& colour) {
+    return colour.word + (colour.flecks.empty() ? "" : " with " + colour.flecks + " flecks");
+}
+
 // What it will be, in two sentences.
 std::string in_short(const Prediction& p) {
     const auto& q = p.properties;
-    const std::string colour = p.rested.word == p.cooked.word ? p.rested.word + " before and after cooking"
-                                                              : p.rested.word + " when rested and " + p.cooked.word + " when cooked";
+    const std::string raw = colour_words(p.rested), done = colour_words(p.cooked);
+    const std::string colour = raw == done ? raw + " before and after cooking" : raw + " when rested and " + done + " when cooked";
     return capital(a_or_an(mass_word(p))) + " mass, " + colour + ", with " + heat_phrase(p.heat_word) + " (chance " + chance_of_heat(p) +
            "). Salt is " + number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat, pH " + number(q[Property::ph].mid, 2) +
            ", and it loses " + number(q[Property::cook_loss_pct].mid, 0) + " % of its weight on cooking.";
@@ -172,9 +176,9 @@ std::string becomes(const Prediction& b, const Variant& variant) {
     const bool rested = noticed(variant, "colour, rested") != 0 || noticed(variant, "green") != 0;
     const bool cooked = noticed(variant, "colour, cooked") != 0;
     const std::string was = mass_word(b), now_is = mass_word(v);
-    const std::vector<std::string> before{was, raw_and_cooked(b.rested.word, b.cooked.word), heat_phrase(b.heat_word)},
+    const std::vector<std::string> before{was, raw_and_cooked(colour_words(b.rested), colour_words(b.cooked)), heat_phrase(b.heat_word)},
         after{bind != 0 ? turned(was, now_is, bind, "better bound", "looser") : turned(was, now_is, firm, "firmer", "softer"),
-              raw_and_cooked(rested ? v.rested.word : b.rested.word, cooked ? v.cooked.word : b.cooked.word),
+              raw_and_cooked(colour_words(rested ? v.rested : b.rested), colour_words(cooked ? v.cooked : b.cooked)),
               turned(heat_phrase(b.heat_word), heat_phrase(v.heat_word), heat, "hotter", "milder")};
     const auto& q = v.properties;
     const std::string numbers =

@@ -11,6 +11,9 @@ namespace standin::cli {
 /// What it will be, in two sentences.
 std::string in_short(const Prediction& prediction);
 
+/// Its word, with the pieces of leaf that are seen in it: "pale pink with green flecks".
+std::string colour_words(const PredictedColour& colour);
+
 /// To what the heat is told, and what that is as it is eaten; empty where there is next to none.
 std::string heat_basis(const Prediction& prediction);
 

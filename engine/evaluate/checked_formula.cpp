@@ -5,6 +5,7 @@
 
 #include "core/process_bounds.hpp"
 #include "evaluate/faults.hpp"
+#include "evaluate/leaf_paste.hpp"
 #include "knowledge/effects.hpp"
 #include "standin/number_text.hpp"
 
@@ -133,7 +134,10 @@ Result<CheckedFormula> CheckedFormula::of(const Formula& formula, const Knowledg
     if (auto error = as_error(faults, Trouble::bad_data)) return Failure(std::move(*error));
     std::vector<const Ingredient*> ingredients;
     for (const auto& line : formula.lines) ingredients.push_back(knowledge.ingredient(line.ingredient));
-    return CheckedFormula(formula, std::move(ingredients));
+    CheckedFormula checked(formula, std::move(ingredients));
+    auto& paste = checked.formula_.process.leaf_paste;
+    if (!paste) paste = leaf_paste_of(formula, knowledge);
+    return checked;
 }
 
 }  // namespace standin

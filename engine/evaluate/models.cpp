@@ -80,7 +80,8 @@ BatchBind Models::bind(const Material& batch, const ProcessState& process) const
 double Models::ph(const Material& batch) const { return batch_acid(batch, acid_ready_).ph; }
 
 BatchColour Models::colour(const Material& batch, double ph, const ProcessState& process) const {
-    return batch_colour(batch, ph, process.rest_h, process.rest_at_c, process.cook, process.cooked_to_c, constants_.colour);
+    return batch_colour(batch, ph, process.rest_h, process.rest_at_c, process.cook, process.cooked_to_c, constants_.colour,
+                        process.leaf_paste);
 }
 
 std::vector<Models> models_of(const Knowledge& knowledge, const Draws& draws) {

@@ -44,6 +44,7 @@ public:
     Models(const Constants& constants, std::shared_ptr<const Validity> validity);
 
     const AcidParameters& acid() const { return constants_.acid; }
+    const ColourParameters& colour_parameters() const { return constants_.colour; }
     const HeatParameters& heat() const { return constants_.heat; }
     const AromaParameters& aroma() const { return constants_.aroma; }
     const LethalityParameters& lethality() const { return constants_.lethality; }

@@ -23,15 +23,51 @@ Band band_over(const std::vector<State>& states, Get get) {
     return band_of(std::move(values));
 }
 
-PredictedColour colour_over(const std::vector<State>& states, const State& nominal, Lab State::*which, Doneness done) {
+std::string word_of(const Lab& lab, Doneness done, const BatchColour& all) {
+    return std::string(all.red_spice ? colour_word_spiced(lab, done) : colour_word(lab, done));
+}
+
+PredictedColour colour_over(const std::vector<State>& states, const State& nominal, Lab State::*which) {
     PredictedColour c;
     c.L = band_over(states, [&](const State& s) { return (s.*which).L; });
     c.a = band_over(states, [&](const State& s) { return (s.*which).a; });
     c.b = band_over(states, [&](const State& s) { return (s.*which).b; });
     c.lab = nominal.*which;
     c.hex = hex_of(c.lab);
-    c.word = colour_word(c.lab, done);
     return c;
+}
+
+// What acid has set looks otherwise than the states say, which variants are held to.
+void put_set(Prediction& p, const Lab& looks) {
+    PredictedColour& c = p.rested;
+    const auto move = [](Band& band, double by) { band = {band.low + by, band.mid + by, band.high + by}; };
+    const double redder = looks.a - c.lab.a;
+    move(c.L, looks.L - c.lab.L);
+    move(c.a, redder);
+    move(c.b, looks.b - c.lab.b);
+    move(p.properties[Property::greenness], -redder);
+    c.lab = looks;
+    c.hex = hex_of(looks);
+}
+
+// Where pieces of leaf are seen, the word is of the mass between them; what an instrument reads stays as it is.
+void name_colours(Prediction& p, const NominalBatch& batch, const Models& models) {
+    const ColourParameters& colour = models.colour_parameters();
+    const double ph = models.ph(batch.total());
+    BatchColour seen = models.colour(batch.total(), ph, batch.process());
+    if (seen.set_rested > 0) put_set(p, seen.looks_rested);
+    const auto flecks = [&](double kept) { return std::string(fleck_word(seen.flecks_mg_kg, kept, colour)); };
+    p.raw.flecks = flecks(1);
+    p.rested.flecks = flecks(seen.flecks_kept_rested);
+    p.cooked.flecks = flecks(seen.flecks_kept_cooked);
+    if (!p.raw.flecks.empty()) seen = models.colour(between_flecks(batch.total(), colour, batch.process().leaf_paste), ph, batch.process());
+    constexpr double looks_set = 0.5;  // what acid has set so far is called as what heat has set
+    p.raw.word = word_of(seen.raw, Doneness::raw, seen);
+    p.rested.word = word_of(seen.looks_rested, seen.set_rested >= looks_set ? Doneness::cooked : Doneness::raw, seen);
+    p.cooked.word = word_of(seen.cooked, Doneness::cooked, seen);
+    // What nobody sees beside the other has no other name, though a limit of words lies between them.
+    constexpr double seen_from = 1;  // dE00, on flat patches under good light
+    if (ciede2000(seen.raw, seen.looks_rested) < seen_from) p.rested.word = p.raw.word;
 }
 
 /// Hue goes round: each draw is counted from the middle, the short way, so that the band may reach below 0 or beyond 360 degrees.
@@ -187,12 +223,10 @@ Prediction predict_formula(const Formula& formula, const SampledBatch& batch, co
 
     Prediction p = weights_only(formula, evaluator.knowledge());
     put_bands(p, middle, states);
-    p.raw = colour_over(states, middle, &State::raw, Doneness::raw);
-    p.rested = colour_over(states, middle, &State::rested, Doneness::raw);
-    p.cooked = colour_over(states, middle, &State::cooked, Doneness::cooked);
-    // What nobody sees beside the other has no other name, though a limit of words lies between them.
-    constexpr double seen_from = 1;  // dE00, on flat patches under good light
-    if (ciede2000(p.raw.lab, p.rested.lab) < seen_from) p.rested.word = p.raw.word;
+    p.raw = colour_over(states, middle, &State::raw);
+    p.rested = colour_over(states, middle, &State::rested);
+    p.cooked = colour_over(states, middle, &State::cooked);
+    name_colours(p, nominal, models);
     p.heat_chances = word_chances(values_of(states, Property::burn_mg_kg), models.heat().boundaries, models.heat().person_sd);
     put_words(p, nominal, middle, models);
     p.green_life = green_life_of(formula, nominal, batch, evaluator);

@@ -37,7 +37,10 @@ std::vector<ProcessState> process_states(const Process& process, const Knowledge
         const auto& deviates = draws.of(open.id);
         for (std::size_t i = 0; i < states.size(); ++i) states[i].*open.value = said ? *said : at(usual, deviates[i]);
     }
-    for (auto& state : states) state.cooked_to_c = std::max(state.core_c, process.core_needed_c.value_or(0));
+    for (auto& state : states) {
+        state.cooked_to_c = std::max(state.core_c, process.core_needed_c.value_or(0));
+        state.leaf_paste = process.leaf_paste;
+    }
     return states;
 }
 

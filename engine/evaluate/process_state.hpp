@@ -1,6 +1,7 @@
 // The process with nothing left open: what the maker does not say is drawn from common practice.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "core/draws.hpp"
@@ -14,6 +15,7 @@ struct ProcessState {
     double cooked_to_c = 0;             ///< the core, or what the meat needs where that is more: what the pan makes of it goes by this
     Order order = Order::all_together;  // what most formulas mean that say nothing
     Cook cook = Cook::pan;
+    std::optional<double> leaf_paste{};  ///< absent: by what is in the mass
 };
 
 /// One state a draw.

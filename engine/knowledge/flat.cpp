@@ -146,6 +146,12 @@ void layout(A&, OverMostInAKilo&) {}
 template <class A>
 void layout(A&, WarmsTooSlowly&) {}
 template <class A>
+void layout(A& a, RawLeafOver& r) {
+    a(r.above);
+}
+template <class A>
+void layout(A&, AcidFirst&) {}
+template <class A>
 void layout(A& a, Caution& r) {
     a(r.id, r.text, r.source, r.when, r.brief);
 }

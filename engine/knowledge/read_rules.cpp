@@ -29,21 +29,23 @@ public:
         if (kind == "allergen") return AllergenInside{std::string(rest)};
         if (kind == "species") return SpeciesInside{std::string(rest)};
         if (kind == "role") return role(rest);
+        if (kind == "leaf") return raw_leaf(rest);
         if (kind == "property") return property(rest);
         if (kind == "process") return process(rest);
         return unknown("unknown condition \"" + std::string(text) + "\"", nearest_words(kind, kinds()));
     }
 
 private:
-    static std::array<std::pair<std::string_view, When>, 4> whole() {
+    static std::array<std::pair<std::string_view, When>, 5> whole() {
         return {{{"process:core<rule", CoreBelowRule{}},
                  {"process:warms-slowly", WarmsTooSlowly{}},
+                 {"process:acid-first", AcidFirst{}},
                  {"packet:may-hold", PacketMayHold{}},
                  {"dose:over-most", OverMostInAKilo{}}}};
     }
 
     static std::vector<std::string_view> kinds() {
-        return {"ingredient", "allergen", "species", "role", "property", "process", "packet:may-hold", "dose:over-most"};
+        return {"ingredient", "allergen", "species", "role", "leaf", "property", "process", "packet:may-hold", "dose:over-most"};
     }
 
     std::optional<When> unknown(std::string message, std::vector<std::string> hints) {
@@ -78,6 +80,14 @@ private:
         if (!b) return std::nullopt;
         if (b->below) return unknown("a share of a role is above a number, such as role:green>28", {});
         return RoleInside{parse<Role>(b->name, node_.place, problems_), b->limit};
+    }
+
+    // "raw>8": percent of the batch.
+    std::optional<When> raw_leaf(std::string_view text) {
+        const auto b = beyond(text);
+        if (!b) return std::nullopt;
+        if (b->below || b->name != "raw") return unknown("a share of raw leaf is written as leaf:raw>8", {});
+        return RawLeafOver{b->limit};
     }
 
     std::optional<When> property(std::string_view text) {

@@ -70,8 +70,17 @@ struct OverMostInAKilo {
 struct WarmsTooSlowly {
     friend bool operator==(WarmsTooSlowly, WarmsTooSlowly) = default;
 };
+// leaf that goes in raw, more of it than so many percent of the batch
+struct RawLeafOver {
+    double above = 0;
+    friend bool operator==(const RawLeafOver&, const RawLeafOver&) = default;
+};
+// acid that meets the meat before the salt, as the formula says
+struct AcidFirst {
+    friend bool operator==(AcidFirst, AcidFirst) = default;
+};
 using When = std::variant<IngredientBears, AllergenInside, RoleInside, SpeciesInside, PropertyBeyond, ProcessBeyond, CoreBelowRule,
-                          PacketMayHold, OverMostInAKilo, WarmsTooSlowly>;
+                          PacketMayHold, OverMostInAKilo, WarmsTooSlowly, RawLeafOver, AcidFirst>;
 
 /// Said when any of the conditions holds; without one, of every batch.
 struct Caution {

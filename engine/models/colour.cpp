@@ -11,11 +11,17 @@ namespace {
 
 constexpr double gas_constant = 8.314e-3;  // kJ/(mol K)
 constexpr double kelvin = 273.15;
-constexpr double k0_at = 373.15;                                                      // K, where k0 is stated
+constexpr double k0_at = 373.15;            // K, where k0 is stated
+constexpr double least_red_of_spice = 0.3;  // share of the green band from which chile is what reddens it; judgement
 constexpr double table_fat_low = 0.10, table_fat_mid = 0.175, table_fat_high = 0.25;  // the patties behind the cooked base
 
 Bands operator+(const Bands& a, const Bands& b) { return {a.red + b.red, a.green + b.green, a.blue + b.blue}; }
 Bands operator*(double k, const Bands& a) { return {k * a.red, k * a.green, k * a.blue}; }
+
+double smooth_step(double along) {
+    const double x = std::clamp(along, 0.0, 1.0);
+    return x * x * (3 - 2 * x);
+}
 
 double meat_of(const Material& batch) {
     double grams = 0;
@@ -45,9 +51,20 @@ struct Pigment {  // mg/kg of the mass
     double chlorophyll() const { return live + set; }
 };
 
-Pigment at_mixing(const Material& batch, const ColourParameters& p) {
+double untold_paste(const Material& batch, const ColourParameters& p, std::optional<double> leaf_paste) {
+    return leaf_paste ? *leaf_paste : paste_by_share(batch.share(Amount::greens, 1), p.paste_from, p.paste_until);
+}
+
+// mg/kg of chlorophyll in pieces of leaf.
+double in_pieces(const Material& batch, const ColourParameters& p, std::optional<double> leaf_paste) {
+    if (!(batch[Amount::mass] > 0)) return 0;
+    const double chopped = (1 - untold_paste(batch, p, leaf_paste)) * (1 - p.chopped);
+    return batch.share(Amount::unseen_live, 1000) + chopped * batch.share(Amount::untold_live, 1000);
+}
+
+Pigment at_mixing(const Material& batch, const ColourParameters& p, std::optional<double> leaf_paste) {
     if (!(batch[Amount::mass] > 0)) return {0, 0, 0};
-    const double live = batch.share(Amount::chlorophyll_live, 1000) - batch.share(Amount::unseen_live, 1000);
+    const double live = batch.share(Amount::chlorophyll_live, 1000) - in_pieces(batch, p, leaf_paste);
     return {live * p.yield_blended, batch.share(Amount::chlorophyll_set, 1000),
             batch.share(Amount::pheophytin, 1000) + live * (1 - p.yield_blended)};
 }
@@ -64,6 +81,11 @@ Survival survival(double celsius, double ph, double minutes, const ColourParamet
 Pigment turned(const Pigment& from, const Survival& share) {
     const Pigment now{from.live * share.live, from.set * share.set, 0};
     return {now.live, now.set, from.pheophytin + from.chlorophyll() - now.chlorophyll()};
+}
+
+// How far acid sets the mass while it rests: 0-1.
+double set_by_acid(double ph, double rest_h, const ColourParameters& p) {
+    return (1 - std::exp(-rest_h / p.acid_hours)) * smooth_step((p.acid_ph + p.acid_reach - ph) / (2 * p.acid_reach));
 }
 
 Lab colour_of(const Bands& base, const Bands& tint, const Pigment& pigment, double factor, const ColourParameters& p) {
@@ -124,11 +146,19 @@ Bands with_pigment(const Bands& base, double chlorophyll, double pheophytin, dou
     return base + strength * (chlorophyll * p.chl + pheophytin * p.phe);
 }
 
+double paste_by_share(double greens, double from, double until) { return smooth_step((greens - from) / (until - from)); }
+
+Material between_flecks(Material batch, const ColourParameters& p, std::optional<double> leaf_paste) {
+    const double untold = (1 - untold_paste(batch, p, leaf_paste)) * p.chopped * batch[Amount::untold_live];
+    batch[Amount::chlorophyll_live] -= batch[Amount::pieces_shown] + untold;
+    return batch;
+}
+
 BatchColour batch_colour(const Material& batch, double ph, double rest_h, double rest_at_c, Cook method, double core_c,
-                         const ColourParameters& p) {
+                         const ColourParameters& p, std::optional<double> leaf_paste) {
     const Survival rest = survival(rest_at_c, ph, 60 * rest_h, p);
     const Survival cook = survival(core_c, ph, p.cook_minutes[static_cast<std::size_t>(method)], p);
-    const Pigment fresh = at_mixing(batch, p);
+    const Pigment fresh = at_mixing(batch, p, leaf_paste);
     const Pigment rested = turned(fresh, rest);
     const Pigment cooked = turned(rested, cook);
 
@@ -137,13 +167,23 @@ BatchColour batch_colour(const Material& batch, double ph, double rest_h, double
         mass > 0 ? 100 / mass * Bands{batch[Amount::tint_red], batch[Amount::tint_green], batch[Amount::tint_blue]} : Bands{};
     const Bands faded =
         mass > 0 ? -100 / mass * Bands{batch[Amount::fading_red], batch[Amount::fading_green], batch[Amount::fading_blue]} : Bands{};
-    const Bands raw = raw_base(batch, p);
+    const Bands raw = raw_base(batch, p), done = cooked_base(batch, p);
+    const double clear = mean_over_meats(batch, p.clear);
 
     BatchColour c;
-    c.raw = colour_of(raw, tint, fresh, 1, p);
-    c.rested = colour_of(raw, tint, rested, 1, p);
-    c.cooked = colour_of(cooked_base(batch, p), tint + faded, cooked, p.cooked_factor, p);
-    c.chlorophyll_mg_kg = fresh.chlorophyll();
+    c.set_rested = set_by_acid(ph, rest_h, p);
+    const double set = c.set_rested;
+    const Bands acid_set{p.acid_red * done.red, done.green, done.blue};
+    c.raw = colour_of(raw, tint, fresh, clear, p);
+    c.rested = colour_of(raw, tint, rested, clear, p);
+    c.looks_rested =
+        set > 0 ? colour_of((1 - set) * raw + set * acid_set, tint, rested, (1 - set) * clear + set * p.cooked_factor, p) : c.rested;
+    c.cooked = colour_of(done, tint + faded, cooked, p.cooked_factor, p);
+    c.flecks_mg_kg = in_pieces(batch, p, leaf_paste);
+    c.flecks_kept_rested = rest.live;
+    c.flecks_kept_cooked = rest.live * cook.live;
+    c.red_spice = mass > 0 && 100 / mass * batch[Amount::tint_of_red] > least_red_of_spice * (raw.green + tint.green);
+    c.chlorophyll_mg_kg = fresh.chlorophyll() + p.yield_blended * c.flecks_mg_kg;
     const bool green = fresh.chlorophyll() > 0;
     c.kept_rested = green ? rested.chlorophyll() / fresh.chlorophyll() : rest.live;
     c.kept_cooked = green ? cooked.chlorophyll() / fresh.chlorophyll() : rest.live * cook.live;
@@ -186,7 +226,20 @@ bool orange_pink(const Lab& lab, Doneness done) {
 
 }  // namespace
 
+namespace {
+
+// Turmeric, saffron: no survey name near it is a cook's.
+std::string_view word_of_yellow(const Lab& lab) {
+    constexpr double strong_from = 26, orange_to = 70, green_from = 90, light_from = 58, dark_to = 40;
+    const double hue = hue_of(lab);
+    if (chroma_of(lab) < strong_from || hue < orange_to || hue > green_from || lab.L < dark_to) return {};
+    return lab.L >= light_from ? "yellow" : "yellow-brown";
+}
+
+}  // namespace
+
 bool colour_is_surveyed(const Lab& lab, Doneness done) {
+    if (!word_of_yellow(lab).empty()) return false;
     constexpr double red_from = 8, pink_from = 2;
     if (brown_of_spice(lab, done)) return true;
     if (orange_pink(lab, done) || (done == Doneness::cooked && !word_of_pale(lab).empty())) return false;
@@ -196,6 +249,7 @@ bool colour_is_surveyed(const Lab& lab, Doneness done) {
 }
 
 std::string_view colour_word(const Lab& lab, Doneness done) {
+    if (const auto yellow = word_of_yellow(lab); !yellow.empty()) return yellow;
     if (colour_is_surveyed(lab, done)) return surveyed_name(lab).word;
     if (orange_pink(lab, done)) return "orange-pink";
     if (const auto pale = word_of_pale(lab); done == Doneness::cooked && !pale.empty()) return pale;
@@ -207,9 +261,25 @@ std::string_view colour_word(const Lab& lab, Doneness done) {
     return lab.L < pale_from ? "brown" : hue < khaki_from ? "tan" : "khaki";
 }
 
+std::string_view colour_word_spiced(const Lab& lab, Doneness done) {
+    constexpr double raw_from = 9, cooked_from = 7, red_hue = 38, yellow_hue = 80, light_from = 64;
+    const double hue = hue_of(lab);
+    if (hue < red_hue || hue > yellow_hue || lab.L > light_from) return colour_word(lab, done);
+    if (done == Doneness::raw) return lab.a >= raw_from ? "brick red" : colour_word(lab, done);
+    return lab.a >= cooked_from ? "red-brown" : colour_word(lab, done);
+}
+
+std::string_view fleck_word(double flecks_mg_kg, double kept, const ColourParameters& p) {
+    constexpr double green_from = 0.5;  // share of its chlorophyll that is left
+    if (flecks_mg_kg < p.flecks_from) return {};
+    return kept >= green_from ? "green" : "olive";
+}
+
 namespace {
 
 using P = ColourParameters;
+
+double& clear_of(P& p, std::size_t species) { return p.clear[species]; }
 
 template <double Bands::*band>
 double& raw_lean(P& p, std::size_t species) {
@@ -230,6 +300,14 @@ constexpr std::array own{
     Binding<P>{"colour.phi.set", [](P& p) -> double& { return p.phi_set_cold; }},
     Binding<P>{"colour.phi.ramp-low", [](P& p) -> double& { return p.ramp_low_c; }},
     Binding<P>{"colour.phi.ramp-high", [](P& p) -> double& { return p.ramp_high_c; }},
+    Binding<P>{"colour.chopped", [](P& p) -> double& { return p.chopped; }},
+    Binding<P>{"colour.paste.from", [](P& p) -> double& { return p.paste_from; }},
+    Binding<P>{"colour.paste.until", [](P& p) -> double& { return p.paste_until; }},
+    Binding<P>{"colour.flecks.from", [](P& p) -> double& { return p.flecks_from; }},
+    Binding<P>{"colour.acid.ph", [](P& p) -> double& { return p.acid_ph; }},
+    Binding<P>{"colour.acid.reach", [](P& p) -> double& { return p.acid_reach; }},
+    Binding<P>{"colour.acid.hours", [](P& p) -> double& { return p.acid_hours; }},
+    Binding<P>{"colour.acid.red", [](P& p) -> double& { return p.acid_red; }},
     Binding<P>{"colour.yield.blended", [](P& p) -> double& { return p.yield_blended; }},
     Binding<P>{"colour.chlorophyll.red", [](P& p) -> double& { return p.chl.red; }},
     Binding<P>{"colour.chlorophyll.green", [](P& p) -> double& { return p.chl.green; }},
@@ -271,7 +349,8 @@ constexpr auto bindings = joined(BySpecies<"colour.raw.", ".red", P>::bindings<r
                                  BySpecies<"colour.raw.", ".blue", P>::bindings<raw_lean<&Bands::blue>>(),
                                  BySpecies<"colour.cooked.", ".red", P>::bindings<cooked<&Bands::red>>(),
                                  BySpecies<"colour.cooked.", ".green", P>::bindings<cooked<&Bands::green>>(),
-                                 BySpecies<"colour.cooked.", ".blue", P>::bindings<cooked<&Bands::blue>>(), own);
+                                 BySpecies<"colour.cooked.", ".blue", P>::bindings<cooked<&Bands::blue>>(),
+                                 BySpecies<"colour.clear.", "", P>::bindings<clear_of>(), own);
 
 }  // namespace
 

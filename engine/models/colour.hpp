@@ -3,7 +3,10 @@
 //   Chlorophyll turns into pheophytin, first order:  k(T, pH) = phi k0 exp(-(Ea/R) (1/T - 1/373.15 K)) 10^(-m (pH - pH_ref))  per minute.
 //   phi = 1 from 55 C up; in the cold it is smaller in raw leaf, whose membranes still keep the acid out.
 //   Kubelka-Munk, one constant, three bands of linear sRGB:  K/S = (1-R)^2 / (2R),   R = 1 + x - sqrt(x^2 + 2x), and in each band
-//   x = base + g (chl C_chl + phe C_phe) / 100 + 100 tint / mass,   C in mg per kg of the mass, g = 1 raw.
+//   x = base + g (chl C_chl + phe C_phe) / 100 + 100 tint / mass,   C in mg per kg of the mass; raw, g is how clear the flesh is.
+//   Leaf in pieces keeps its pigment in them: C counts what colours the mass between. Where nobody said how raw leaf is cut, a little of
+//   it is chopped and much of it, with all that is green, a paste (untold_paste).
+//   Acid sets the raw mass while it rests, half of it at pH 4.8: base = (1 - set) raw + set (cooked, its red band times a factor).
 //   Tint: each line adds (K/S for every 1 % of the mass) times its grams; a hundred times that sum over the mass in grams is K/S.
 //   Base, raw:     ((1-f) lean + f s fat) / ((1-f) + f s),  f the fat share of the meat block, s how much more fat scatters than lean.
 //   Base, cooked:  interior at 17.5 % fat, times 1 + slope (f - 17.5 %), held outside the 10-25 % that were measured.
@@ -15,6 +18,7 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <span>
 #include <string_view>
 
@@ -34,11 +38,17 @@ struct ColourParameters {
     double phi_live_cold = 0;  // raw leaf, up to ramp_low_c
     double phi_set_cold = 0;   // leaf that heat has opened
     double ramp_low_c = 0, ramp_high_c = 0;
-    double yield_blended = 0;     // share of raw leaf's chlorophyll left after cutting it fine
-    Bands chl, phe;               // K/S for 100 mg/kg
-    double pigment_strength = 0;  // on both
-    double cooked_factor = 0;     // g in a cooked mass
-    double saturation_from = 0;   // mg/kg of pigment above which more of it colours less
+    double yield_blended = 0;                            // share of raw leaf's chlorophyll left after cutting it fine
+    double chopped = 0;                                  // share of the pigment of chopped leaf that colours the whole
+    double paste_from = 0, paste_until = 0;              // shares of greens in the mass, between which leaf of untold cut is a paste
+    double flecks_from = 0;                              // mg/kg of chlorophyll in pieces of leaf from which they are seen
+    std::array<double, count_of<Species>> clear;         // g raw: clear flesh scatters little, and pigment shows the more
+    double acid_ph = 0, acid_reach = 0, acid_hours = 0;  // pH at which half sets, how far to either side, and how soon
+    double acid_red = 0;                                 // on the red band of what acid set: greyer than what heat set
+    Bands chl, phe;                                      // K/S for 100 mg/kg
+    double pigment_strength = 0;                         // on both
+    double cooked_factor = 0;                            // g in a cooked mass
+    double saturation_from = 0;                          // mg/kg of pigment above which more of it colours less
     double saturation_exponent = 0;
     double greenest = 0;                                    // -a* of leaf by itself, which no doubt of the figures goes beyond
     std::array<Bands, count_of<Species>> raw_lean, cooked;  // K/S; raw at no fat, cooked at 17.5 %
@@ -61,6 +71,11 @@ struct BatchColour {
     double kept_rested = 1;        ///< share of that left after the rest; without any: what a trace of raw leaf would keep
     double kept_cooked = 1;        ///< ... and after cooking
     double hue_rested = 0;         ///< degrees
+    double flecks_mg_kg = 0;       ///< chlorophyll in pieces of leaf, which colour their own spots
+    double flecks_kept_rested = 1, flecks_kept_cooked = 1;
+    Lab looks_rested;        ///< `rested` with what acid has set by then: a fault to be told, which no variant is held to
+    double set_rested = 0;   ///< 0-1: how far acid has set the raw mass
+    bool red_spice = false;  ///< red chile or its like makes a good part of the colour
 };
 
 /// Rate of chlorophyll to pheophytin, per minute; `phi_cold` is phi below the ramp.
@@ -82,10 +97,23 @@ Bands cooked_base(const Material& batch, const ColourParameters& p);
 /// `base` with `chlorophyll` and `pheophytin` (mg/kg of the mass) in it, each colouring `factor` times as strongly as raw.
 Bands with_pigment(const Bands& base, double chlorophyll, double pheophytin, double factor, const ColourParameters& p);
 
+/// 0-1: how far leaf of untold cut is a paste, by the share of greens in the mass.
+double paste_by_share(double greens, double from, double until);
+
+/// `leaf_paste`: how far leaf of untold cut is a paste; absent: by the share of greens in the mass.
 BatchColour batch_colour(const Material& batch, double ph, double rest_h, double rest_at_c, Cook method, double core_c,
-                         const ColourParameters& p);
+                         const ColourParameters& p, std::optional<double> leaf_paste = {});
+
+/// `batch` without what chopped leaf adds to the colour of the whole: the mass between its pieces.
+Material between_flecks(Material batch, const ColourParameters& p, std::optional<double> leaf_paste);
 
 enum class Doneness { raw, cooked };
+
+/// "green" or "olive" where pieces of leaf are seen in the mass, else empty.
+std::string_view fleck_word(double flecks_mg_kg, double kept, const ColourParameters& p);
+
+/// The words of one with red chile in it: "brick red" raw and "red-brown" cooked, else those of `colour_word`.
+std::string_view colour_word_spiced(const Lab& lab, Doneness done);
 
 /// pale pink, pink, red, orange-pink, brown, grey-brown, tan, white, cream, khaki, greyish, olive, pale green or green. Up to a* 8 by
 /// survey (colour_words.hpp), and redder where a cooked mass is not pink; for raw meat and what has set pale the limits are judgement.

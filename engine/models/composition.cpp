@@ -2,12 +2,14 @@
 
 #include <algorithm>
 #include <cmath>
+#include <initializer_list>
 #include <string>
 
 #include "core/contains.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/plausible.hpp"
+#include "knowledge/tissue.hpp"
 #include "models/fat.hpp"
 #include "models/heat.hpp"
 
@@ -254,6 +256,7 @@ public:
             m[Amount::fading_red] = ingredient_.tint->red * ingredient_.tint->fades;
             m[Amount::fading_green] = ingredient_.tint->green * ingredient_.tint->fades;
             m[Amount::fading_blue] = ingredient_.tint->blue * ingredient_.tint->fades;
+            if (!ingredient_.meat && is_red(*ingredient_.tint)) m[Amount::tint_of_red] = ingredient_.tint->green;
         }
         if (!f.denatured) m[Amount::protease] = proteases_(draw);
         m[Amount::pungency] = pungency_(draw) / 1000 * f.aroma_share;
@@ -351,6 +354,12 @@ private:
         return knowledge.has_parameter(id) ? knowledge.parameter(id) : Band{};
     }
 
+    // Takes green and more blue, and lets red by: chile, paprika, annatto, tomato; not the brown of soy, the yellow of turmeric, beet.
+    static bool is_red(const TintRecord& tint) {
+        constexpr double reds = 3, least_blue = 1.3, most_blue = 5.5;
+        return tint.green > reds * tint.red && tint.blue > least_blue * tint.green && tint.blue < most_blue * tint.green;
+    }
+
     bool is_gel() const { return ingredient_.binding && !ingredient_.binding->gel.empty(); }
 
     void soft_fat(Material& m, const Food& f, std::size_t draw) const {
@@ -391,26 +400,50 @@ Material material_of(const Food& f) {
     return m;
 }
 
-// Leaf that goes in as pieces, its pigment in its cells: what is raw and said to be chopped.
-bool in_pieces(const Portion& portion, const Knowledge& knowledge) {
-    const Ingredient& food = portion.ingredient;
-    if (food.tissue != Tissue::thin_leaf && food.tissue != Tissue::thick_leaf) return false;
-    const auto is = [&](std::string_view step) {
-        return std::any_of(portion.prepared.begin(), portion.prepared.end(), [&](const Prepared& p) { return p.preparation == step; });
+// How much of the pigment of raw leaf colours the whole mass, by how it is cut; the rest stays in its pieces.
+struct Cut {
+    bool told = true;
+    Band shown{1, 1, 1};
+    std::string parameter;  // that `shown` is
+};
+
+constexpr std::string_view chopped_share = "colour.chopped";
+
+Cut cut_of(const Portion& portion, const Knowledge& knowledge) {
+    if (!is_leaf(portion.ingredient.tissue)) return {};
+    const auto is = [&](std::initializer_list<std::string_view> steps) {
+        return std::any_of(portion.prepared.begin(), portion.prepared.end(),
+                           [&](const Prepared& p) { return std::find(steps.begin(), steps.end(), p.preparation) != steps.end(); });
     };
     const bool soft = std::any_of(portion.prepared.begin(), portion.prepared.end(),
                                   [&](const Prepared& p) { return knowledge.preparation(p.preparation)->denatures; });
-    return is("chopped") && !soft && !is("pureed") && !is("minced");
+    if (soft || is({"pureed", "ground", "grated", "beaten"})) return {};
+    const auto by = [&](bool told, std::string_view id) { return Cut{told, knowledge.parameter(id), std::string(id)}; };
+    if (is({"minced", "crushed"})) return by(true, "colour.minced");
+    if (is({"chopped", "sliced", "diced"})) return by(true, chopped_share);
+    return contains(portion.ingredient.roles, Role::herb) ? by(false, chopped_share) : Cut{};  // greens go through the plate with the meat
+}
+
+void put_cut(Material& whole, const Cut& cut, double shown) {
+    const double live = whole[Amount::chlorophyll_live];
+    if (!cut.told) whole[Amount::untold_live] = live;
+    else whole[Amount::unseen_live] = (1 - shown) * live;
+    if (cut.told && cut.parameter == chopped_share) whole[Amount::pieces_shown] = shown * live;
 }
 
 }  // namespace
+
+bool counts_as_green(const Ingredient& food) {
+    return food.tissue != Tissue::dry && (is_leaf(food.tissue) || contains(food.roles, Role::green));
+}
 
 std::vector<Material> unit_materials(const Portion& portion, const Knowledge& knowledge, std::span<const AcidParameters> acid,
                                      const Draws& draws) {
     const RawFood raw(portion, knowledge, draws);
     const Bringing bringing(portion, knowledge, acid, draws);
     const bool heat_as_prepared = portion.heat_mg_kg && portion.weighed_prepared;
-    const Uncertain shown(in_pieces(portion, knowledge) ? knowledge.parameter("colour.chopped") : Band{1, 1, 1}, "colour.chopped", draws);
+    const Cut cut = cut_of(portion, knowledge);
+    const Uncertain shown(cut.shown, cut.parameter, draws);
     std::vector<Step> steps;
     for (const auto& prepared : portion.prepared) steps.emplace_back(prepared, portion.ingredient.tissue, knowledge, draws);
     std::vector<Material> units(draws.count());
@@ -418,9 +451,10 @@ std::vector<Material> unit_materials(const Portion& portion, const Knowledge& kn
         Food food = raw.draw(i);
         for (const auto& step : steps) step.apply(food, i);
         if (heat_as_prepared) food.capsaicinoids = raw.heat(i) / 1000 * food.mass;
-        food.pheophytin *= shown(i);
+        if (cut.told) food.pheophytin *= shown(i);
         Material whole = material_of(food);
-        whole[Amount::unseen_live] = (1 - shown(i)) * whole[Amount::chlorophyll_live];
+        put_cut(whole, cut, shown(i));
+        if (counts_as_green(portion.ingredient)) whole[Amount::greens] = food.mass;
         bringing.add(whole, food, i);
         units[i].add(whole, portion.weighed_prepared ? 1 / food.mass : 1);
     }

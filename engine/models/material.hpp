@@ -24,6 +24,9 @@ enum class Amount : std::size_t {
     sodium,            // all sodium
     chlorophyll_live,  // mg, in raw leaf
     unseen_live,       // mg of that in pieces of leaf, which colour their own spots and not the mass
+    pieces_shown,      // mg of the rest of chopped leaf, which an instrument reads with the mass
+    untold_live,       // mg in raw leaf of which nobody said how it is cut
+    greens,            // g of leaf and green vegetable, of which a paste is made where there is much
     chlorophyll_set,   // mg, in leaf whose membranes heat has opened
     pheophytin,        // mg, chlorophyll already lost in preparation
     capsaicinoids,     // mg
@@ -62,6 +65,7 @@ enum class Amount : std::size_t {
     fading_red,
     fading_green,
     fading_blue,  // of that, what cooking takes
+    tint_of_red,  // of the green band's, what red chile and its like bring
     sulphite,     // mg SO2
     dose_nut,     // g dry solids of nuts and seeds
     dose_herb,

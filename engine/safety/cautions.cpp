@@ -27,7 +27,8 @@ CautionText text_of(const Caution& caution, const Holding& holding) {
 
 bool is_of_process(const When& when) {
     return std::holds_alternative<ProcessBeyond>(when) || std::holds_alternative<CoreBelowRule>(when) ||
-           std::holds_alternative<WarmsTooSlowly>(when) || std::holds_alternative<OverMostInAKilo>(when);
+           std::holds_alternative<WarmsTooSlowly>(when) || std::holds_alternative<AcidFirst>(when) ||
+           std::holds_alternative<OverMostInAKilo>(when);
 }
 
 // Grams of some foods in a kilo of the batch.

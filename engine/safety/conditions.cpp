@@ -140,6 +140,24 @@ public:
             return i.names.front() + " (" + shown(grams) + " g in a kilo of batch, at most " + shown(most) + " g)";
         });
     }
+    std::optional<Holding> operator()(const RawLeafOver& when) const {
+        const auto raw = [&](const Ingredient& i, const PredictedLine& line) {
+            return is_leaf(i.tissue) && i.already.empty() && !heated_before(line, i, facts_.knowledge);
+        };
+        double grams = 0, batch = 0;
+        for (const auto& [line, food] : facts_.lines) {
+            batch += line->grams;
+            if (raw(*food, *line)) grams += line->grams;
+        }
+        if (100 * grams <= when.above * batch) return std::nullopt;
+        return by_food(facts_, [&](const Ingredient& i, const PredictedLine& line) { return name_if(raw(i, line), i); });
+    }
+    std::optional<Holding> operator()(AcidFirst) const {
+        constexpr double least_acid = 5;  // mmol/kg: less sets nothing; judgement
+        if (facts_.process.order != Order::acid_first || facts_.prediction.nominal[Property::sourness_mmol_kg] < least_acid)
+            return std::nullopt;
+        return Holding{};
+    }
     std::optional<Holding> operator()(WarmsTooSlowly) const {
         const auto& hours = facts_.prediction.warming_h;
         const double most = facts_.knowledge.parameter("lethality.warming.hours").mid;

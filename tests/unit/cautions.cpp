@@ -348,6 +348,7 @@ TEST_CASE("every caution, every limit of the making and every cap can come true"
     const Knowledge own(std::move(records));
     Prediction p = mixture({});
     Process process;
+    process.order = Order::acid_first;
     process.core_c = 40;
     process.mixed_at_c = 20;
     process.rest_h = 100;

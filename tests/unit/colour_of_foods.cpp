@@ -2,6 +2,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/contains.hpp"
+#include "evaluate/checked_formula.hpp"
 #include "models/colour.hpp"
 #include "models/colour_words.hpp"
 #include "support/catch.hpp"
@@ -46,16 +48,92 @@ TEST_CASE("colour: salmon keeps its hue and strength through the pan and gets li
     }
 }
 
-TEST_CASE("colour: chopped leaf colours a mass less than the same leaf as a paste") {
+Prediction predicted(const Formula& f) { return engine().predict(f).value(); }
+
+TEST_CASE("colour: chopped leaf colours a mass less than the same leaf as a paste; of a little that nobody says so of it is chopped") {
     const auto with = [](Line herb) {
-        return nominal_state(formula({line("cod", 1500), std::move(herb), line("table-salt", 20)}), nominal()).cooked.a;
+        return predicted(formula({line("cod", 1500), std::move(herb), line("table-salt", 20)})).cooked.lab.a;
     };
-    const double none = nominal_state(formula({line("cod", 1500), line("table-salt", 20)}), nominal()).cooked.a;
-    const double paste = with(line("parsley", 60, {"pureed"})), chopped = with(line("parsley", 60, {"chopped"})),
-                 unsaid = with(line("parsley", 60));
-    CHECK(chopped > paste + 1);
+    const double none = predicted(formula({line("cod", 1500), line("table-salt", 20)})).cooked.lab.a;
+    const double paste = with(line("parsley", 60, {"pureed"})), minced = with(line("parsley", 60, {"minced"})),
+                 chopped = with(line("parsley", 60, {"chopped"})), unsaid = with(line("parsley", 60));
+    CHECK(minced > paste + 1);
+    CHECK(chopped > minced + 0.5);
     CHECK(chopped < none);
-    CHECK(unsaid < chopped - 1);
+    CHECK(unsaid == Approx(chopped).margin(0.5));
+    const double much = with(line("parsley", 300)), much_blended = with(line("parsley", 300, {"pureed"}));
+    CHECK(much == Approx(much_blended).margin(1));
+}
+
+TEST_CASE("colour: a herb beside a mass leaves it its colour, with flecks") {
+    struct Case {
+        const char* meat;
+        const char* herb;
+        double grams;
+        std::vector<std::string> raw, cooked;
+    };
+    for (const auto& [meat, herb, grams, raw, cooked] :
+         std::vector<Case>{{"salmon", "dill", 60, {"orange-pink"}, {"orange-pink"}},
+                           {"wild-salmon", "chervil", 50, {"orange-pink", "red"}, {"orange-pink", "red-brown"}},
+                           {"chicken-breast", "parsley", 80, {"pale pink"}, {"white", "cream"}},
+                           {"pork-shoulder", "parsley", 70, {"pale pink", "pink"}, {"tan", "greyish"}},
+                           {"rabbit", "tarragon", 40, {"pale pink"}, {"cream", "tan"}},
+                           {"cod", "dill", 70, {"greyish", "white"}, {"white", "cream"}},
+                           {"beef-chuck", "cilantro", 60, {"red"}, {"grey-brown", "brown"}}}) {
+        const auto p = predicted(formula({line(meat, 1500), line(herb, grams), line("table-salt", 24)}));
+        CAPTURE(meat, herb, p.rested.word, p.cooked.word);
+        CHECK(contains(raw, p.rested.word));
+        CHECK(contains(cooked, p.cooked.word));
+        CHECK(p.rested.flecks == "green");
+        CHECK_FALSE(p.cooked.flecks.empty());
+    }
+    CHECK(predicted(formula({line("cod", 1500), line("dill", 70, {"pureed"}), line("table-salt", 24)})).rested.flecks.empty());
+}
+
+TEST_CASE("colour: more meat in a variant does not cut its herbs otherwise") {
+    auto base = formula({line("pork-shoulder", 2000), line("cilantro", 200), line("table-salt", 36)});
+    const auto p = predicted(base);
+    auto variant = CheckedFormula::of(base, knowledge()).value().formula();
+    variant.lines.front().grams = {2600, 2600, 2600};
+    REQUIRE(variant.process.leaf_paste);
+    const auto again = CheckedFormula::of(variant, knowledge());
+    CHECK(again->formula().process.leaf_paste == variant.process.leaf_paste);
+}
+
+TEST_CASE("colour: white fish with much leaf is green raw, and no greener a word once cooked") {
+    for (const char* fish : {"cod", "whiting", "haddock"}) {
+        const auto p = predicted(formula({line(fish, 1500), line("spinach", 300), line("lime-juice", 60), line("table-salt", 20)}));
+        INFO(fish);
+        CHECK(contains(std::vector<std::string>{"green", "olive"}, p.rested.word));
+        CHECK(p.cooked.lab.L > p.rested.lab.L);
+    }
+}
+
+TEST_CASE("colour: red chile is brick red raw and red-brown cooked, with acid as without") {
+    for (const char* chile : {"guajillo", "paprika", "ancho"})
+        for (const double vinegar : {0.0, 60.0}) {
+            auto f = formula({line("pork-shoulder", 2000), line(chile, 45), line("table-salt", 34)});
+            if (vinegar > 0) f.lines.push_back(line("cider-vinegar", vinegar));
+            const auto p = predicted(f);
+            CAPTURE(chile, vinegar);
+            CHECK(p.rested.word == "brick red");
+            CHECK(p.cooked.word == "red-brown");
+        }
+    const auto yellow = predicted(formula({line("chicken-breast", 1500), line("turmeric", 15), line("table-salt", 26)}));
+    CHECK(yellow.rested.word.find("yellow") == 0);
+    CHECK(yellow.cooked.word == "yellow");
+}
+
+TEST_CASE("colour: a mass that acid has set is greyish and opaque before it is cooked") {
+    for (const char* meat : {"pork-shoulder", "chicken-thigh", "beef-chuck"}) {
+        auto sour = formula({line(meat, 2000), line("table-salt", 33), line("white-wine-vinegar", 320)});
+        sour.process.rest_h = 12;
+        const auto p = predicted(sour);
+        CAPTURE(meat, p.nominal[Property::ph]);
+        CHECK(p.rested.word.find("pink") == std::string::npos);
+        CHECK(p.rested.lab.a < p.raw.lab.a - 2);
+        CHECK(p.rested.lab.L > p.raw.lab.L);
+    }
 }
 
 TEST_CASE("heat: the usual black pepper makes no lean patty mild with heat") {

@@ -10,6 +10,7 @@
 #include "formula/line/each_of.hpp"
 #include "formula/line/food_beside.hpp"
 #include "formula/line/heading_base.hpp"
+#include "formula/line/leaf_cut.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/method_facts.hpp"
@@ -51,6 +52,13 @@ std::string became_line(const std::string& line, const std::string& wanted) {
     if (wanted == "eaten raw") return TitleWords("Sausage " + line, knowledge()).words_in("eaten-raw").empty() ? "cooked" : wanted;
     if (wanted == "not fresh") return TitleWords(line, knowledge()).words_in("not-fresh").empty() ? "fresh" : wanted;
     if (wanted == "left out") return is_method_line(line, knowledge()) ? wanted : "asked";
+    if (wanted.ends_with(" leaf") || wanted == "leaf as it is") {
+        const auto cuts = leaf_cuts_in_method({line}, knowledge());
+        const Ingredient& parsley = *knowledge().ingredient_named("parsley");
+        const auto cut = std::find_if(cuts.rbegin(), cuts.rend(), [&](const auto& one) { return clause_cuts(one, parsley, knowledge()); });
+        if (cut == cuts.rend()) return "leaf as it is";
+        return std::string(cut->preparation == "pureed" ? "blended" : cut->preparation) + " leaf";
+    }
     const Process process = process_in_method({line}, knowledge());
     if (wanted == "plate") return process.plate_mm ? wanted : "no plate";
     if (wanted == "no plate") return process.plate_mm ? "plate" : wanted;

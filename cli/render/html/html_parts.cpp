@@ -131,8 +131,8 @@ Markup swatches(const std::vector<Shown>& shown) {
         for (std::size_t i = 0; i < shown.size(); ++i) {
             const PredictedColour& c = shown[i].prediction->*which;
             const std::string name = shown.size() > 1 ? shown[i].name + ": " : "";
-            patches += swatch(c.hex, name + when + ", " + c.word + ", " + c.hex);
-            texts += void_el("br", {}) + (shown.size() > 1 ? mark_of(i) : Markup()) + Markup(name + c.word + " " + c.hex);
+            patches += swatch(c.hex, name + when + ", " + colour_words(c) + ", " + c.hex);
+            texts += void_el("br", {}) + (shown.size() > 1 ? mark_of(i) : Markup()) + Markup(name + colour_words(c) + " " + c.hex);
             if (const auto said = said_words(c); !said.empty() && shown.size() == 1)
                 texts += void_el("br", {}) + el("small", "people say: " + said);
         }

@@ -16,10 +16,9 @@ namespace {
 Markup heat_part(const Prediction& p) {
     constexpr double sure = 0.995;
     if (p.heat_chances.front() > sure) return {};  // no chile: the first lines say so
-    constexpr std::array<const char*, 6> words{"none", "barely", "mild", "medium", "hot", "very hot"};
     std::vector<std::vector<Markup>> rows;
-    for (std::size_t i = 0; i < words.size(); ++i)
-        if (p.heat_chances[i] >= 0.005) rows.push_back({words[i], chance(p.heat_chances[i]), share_bar(p.heat_chances[i])});
+    for (std::size_t i = 0; i < p.heat_chances.size(); ++i)
+        if (p.heat_chances[i] >= 0.005) rows.push_back({heat_degree(i), chance(p.heat_chances[i]), share_bar(p.heat_chances[i])});
     return section("How hot it will seem",
                    html_table("Chance of each word", {{"Heat", false}, {"chance", true}, {"as a bar", false}}, rows) +
                        el("p", {{"class", "soft"}},

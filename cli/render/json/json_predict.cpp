@@ -20,6 +20,7 @@ Json colour_json(const PredictedColour& c) {
             {"b", num(c.lab.b)},
             {"hex", c.hex},
             {"word", c.word},
+            {"flecks", c.flecks},
             {"said", array_of(said_of(c),
                               [](const SaidOfColour& s) {
                                   return Json{{"word", s.word}, {"share", num(s.share)}};

@@ -18,8 +18,8 @@ std::string in_short(const std::vector<Prediction>& all, const Look& look) {
     std::string out;
     for (std::size_t i = 0; i < all.size(); ++i) {
         const auto& p = all[i];
-        out += wrap(letter(i) + "  " + p.title + ": " + p.bind_word + ", " + p.rested.word + " (cooked " + p.cooked.word + "), " +
-                        heat_phrase(p.heat_word) + " (chance " + chance_of_heat(p) + ")",
+        out += wrap(letter(i) + "  " + p.title + ": " + p.bind_word + ", " + colour_words(p.rested) + " (cooked " + colour_words(p.cooked) +
+                        "), " + heat_phrase(p.heat_word) + " (chance " + chance_of_heat(p) + ")",
                     look.width, 0, 3) +
                "\n";
     }

@@ -35,12 +35,16 @@ std::string with_preparations(const std::string& name, const std::vector<std::st
     return out;
 }
 
+std::string heat_degree(std::size_t step) {
+    constexpr std::array<const char*, 6> words{"none", "barely any", "mild", "medium", "strong", "very strong"};
+    return words[step];
+}
+
 std::string heat_phrase(const std::string& word) {
-    if (word == "none") return "no heat to speak of";
-    if (word == "barely") return "barely any heat";
-    if (word == "hot") return "strong heat";
-    if (word == "very hot") return "very strong heat";
-    return word + " heat";
+    constexpr std::array<const char*, 6> steps{"none", "barely", "mild", "medium", "hot", "very hot"};
+    const auto step = std::find(steps.begin(), steps.end(), word);
+    if (step == steps.begin()) return "no heat to speak of";
+    return (step == steps.end() ? word : heat_degree(static_cast<std::size_t>(step - steps.begin()))) + " heat";
 }
 
 std::string chance_of_heat(const Prediction& prediction) {

@@ -30,6 +30,9 @@ std::string with_preparations(const std::string& name, const std::vector<std::st
 
 /// "medium heat", "no heat to speak of".
 std::string heat_phrase(const std::string& word);
+
+/// The word of that step, of `Prediction::heat_chances`, as the phrase has it: "strong" of "strong heat".
+std::string heat_degree(std::size_t step);
 /// The chance of the heat word of the prediction.
 std::string chance_of_heat(const Prediction& prediction);
 

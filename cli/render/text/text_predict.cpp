@@ -32,10 +32,9 @@ double likeliest(const Prediction& p) { return *std::max_element(p.heat_chances.
 // Pods and their powders can be held back; nobody tastes a pinch of pepper by halves.
 
 std::string heat_part(const Prediction& p, bool full, const Look& look) {
-    constexpr std::array<const char*, 6> words{"none", "barely", "mild", "medium", "hot", "very hot"};
     std::vector<std::string> parts;
-    for (std::size_t i = 0; i < words.size(); ++i)
-        if (p.heat_chances[i] >= 0.005) parts.push_back(std::string(words[i]) + " " + number(100 * p.heat_chances[i], 0) + " %");
+    for (std::size_t i = 0; i < p.heat_chances.size(); ++i)
+        if (p.heat_chances[i] >= 0.005) parts.push_back(heat_degree(i) + " " + number(100 * p.heat_chances[i], 0) + " %");
     std::string line;
     for (const auto& part : parts) line += (line.empty() ? "" : ", ") + part;
     if (!full && parts.size() < 2) return "";  // the first lines say it
@@ -66,7 +65,7 @@ std::string colour_part(const Prediction& p, const Look& look) {
                  {"a", Align::right},
                  {"b", Align::right}});
     const auto row = [&](const char* when, const PredictedColour& c) {
-        table.row({when, look.swatch(c.hex), c.hex, c.word, band(c.L, 0), band(c.a, 0), band(c.b, 0)});
+        table.row({when, look.swatch(c.hex), c.hex, colour_words(c), band(c.L, 0), band(c.a, 0), band(c.b, 0)});
     };
     row("raw", p.raw);
     row("rested", p.rested);

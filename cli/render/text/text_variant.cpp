@@ -122,8 +122,8 @@ std::string properties_part(const Variant& v, const VariantPage& page) {
                    signed_band(v.differences[p], info(p).decimals)});
     std::string out = table.empty() ? "\n  No property moves by much.\n" : "\n" + table.page(page.look);
     return out + paragraph("Colour: " + band(v.colour_rested, 1) + " CIEDE2000 units away when rested, " + band(v.colour_cooked, 1) +
-                               " when cooked (" + page.base.rested.word + " to " + v.prediction.rested.word + ", " + page.base.cooked.word +
-                               " to " + v.prediction.cooked.word + ").",
+                               " when cooked (" + colour_words(page.base.rested) + " to " + colour_words(v.prediction.rested) + ", " +
+                               colour_words(page.base.cooked) + " to " + colour_words(v.prediction.cooked) + ").",
                            page.look);
 }
 

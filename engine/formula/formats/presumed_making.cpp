@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "formula/line/leaf_cut.hpp"
 #include "formula/line/method_facts.hpp"
 #include "formula/write/writing.hpp"
 #include "knowledge/effects.hpp"
@@ -36,6 +37,25 @@ void presume_blanched(Draft& draft, const Knowledge& knowledge, std::vector<std:
         }
 }
 
+// Raw leaf of which its line does not say how it is cut, by the method; the last word counts.
+void presume_cut(Draft& draft, const Knowledge& knowledge, std::vector<std::string>& told) {
+    const auto cuts = leaf_cuts_in_method(draft.formula.method, knowledge);
+    for (auto& one : draft.lines) {
+        if (one.beside || !one.read) continue;
+        Line& line = one.read->line;
+        const Ingredient& food = *knowledge.ingredient(line.ingredient);
+        if (!wilts(food) || cooked_already(line) || !food.already.empty()) continue;
+        const auto cut_so = [&](const char* step) { return has_step(line.prepared, step); };
+        const auto steps = {"chopped", "minced", "sliced", "diced", "pureed", "ground", "grated", "crushed"};
+        if (std::any_of(steps.begin(), steps.end(), cut_so)) continue;
+        const auto last =
+            std::find_if(cuts.rbegin(), cuts.rend(), [&](const CutInMethod& cut) { return clause_cuts(cut, food, knowledge); });
+        if (last == cuts.rend()) continue;
+        line.prepared.push_back({std::string(last->preparation), std::nullopt});
+        told.push_back(food.names.front() + " " + written(line.prepared.back(), knowledge));
+    }
+}
+
 }  // namespace
 
 void presume_making(Draft& draft, const Knowledge& knowledge) {
@@ -55,6 +75,7 @@ void presume_making(Draft& draft, const Knowledge& knowledge) {
     if (const auto celsius = cooked_too_cool(draft.formula.method, process.core_c, knowledge))
         draft.formula.read_as.push_back(make_reason(ReasonKind::cooked_too_cool, {{"cooking", {}, *celsius, "C"}}));
     presume_blanched(draft, knowledge, told.foods);
+    presume_cut(draft, knowledge, told.foods);
     if (!told.figures.empty() || !told.foods.empty()) draft.formula.read_as.push_back(std::move(told));
 }
 

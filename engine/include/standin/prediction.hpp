@@ -38,6 +38,7 @@ struct PredictedColour {
     Lab lab;
     Band L, a, b;
     std::string hex, word;
+    std::string flecks{};  ///< "green" or "olive" where pieces of leaf are seen in it; else empty
 };
 
 /// How far the cook kills Salmonella in the core, by published tables: information, never permission.

@@ -31,6 +31,7 @@ struct Process {
     std::optional<Order> order;             ///< unsaid: the models take it all together
     std::optional<Cook> cook;               ///< unsaid: the models take the pan
     std::optional<double> core_needed_c{};  ///< what the meat needs, where that is more than `core_c`; set by the engine, written nowhere
+    std::optional<double> leaf_paste{};     ///< 0-1: how far raw leaf of untold cut goes in as a paste; set by the engine, written nowhere
 };
 
 }  // namespace standin
