@@ -105,8 +105,7 @@ std::vector<std::string> read_as_words(const std::vector<Reason>& read_as, Units
 std::string proof_words(const AdaptAnswer& a) {
     if (a.proved) return "Proved: no plan left out can come nearer than those shown.";
     constexpr double told = 0.05;  // noticeable differences: less is shown as none
-    const std::string by =
-        a.gap < told ? "nearer by less than 0.1 noticeable differences." : "up to " + number(a.gap, 1) + " noticeable differences nearer.";
+    const std::string by = a.gap < told ? "nearer by less than 0.1." : "up to " + number(a.gap, 1) + " nearer.";
     return "Not proved: a plan not looked at could still be " + by;
 }
 

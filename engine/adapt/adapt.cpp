@@ -14,6 +14,7 @@
 #include "adapt/edits_beside.hpp"
 #include "adapt/explain.hpp"
 #include "adapt/from_a_shop.hpp"
+#include "adapt/loose_cautions.hpp"
 #include "adapt/losses.hpp"
 #include "adapt/met.hpp"
 #include "adapt/missing_salt.hpp"
@@ -25,6 +26,7 @@
 #include "adapt/request.hpp"
 #include "adapt/salted_first.hpp"
 #include "adapt/search.hpp"
+#include "adapt/still_short.hpp"
 #include "adapt/variant_list.hpp"
 #include "adapt/variant_name.hpp"
 #include "adapt/verify.hpp"
@@ -118,9 +120,19 @@ public:
     // is asked for and not a word.
     std::optional<Variant> by_making(const AdaptAnswer& answer) {
         const bool all_there = std::none_of(problem_.missing.begin(), problem_.missing.end(), [](bool missing) { return missing; });
-        if (!all_there || !all_in_words(distance_.goals()) || problem_.processes.front().changes.empty()) return std::nullopt;
+        if (!all_there || !all_in_words(distance_.goals())) return std::nullopt;
+        const auto changes_nothing = [](const ProcessOption& way) { return way.changes.empty(); };
+        if (std::all_of(problem_.processes.begin(), problem_.processes.end(), changes_nothing)) return std::nullopt;
         if (answer.variants.empty() || !weighs_anew(answer.variants.front())) return std::nullopt;  // it has been said already
-        const Plan plan{0, std::vector<double>(problem_.moves.size(), 0.0), 0, problem_.processes.front().price};
+        // Of the ways to make it the one that comes nearest.
+        const auto left = [&](std::size_t way) {
+            const auto& made = problem_.processes[way];
+            return distance_.wants_squared(context_.nominal().models().state(problem_.start_total, made.state)) + made.price;
+        };
+        std::size_t best = 0;
+        for (std::size_t way = 1; way < problem_.processes.size(); ++way)
+            if (left(way) < left(best)) best = way;
+        const Plan plan{best, std::vector<double>(problem_.moves.size(), 0.0), 0, problem_.processes[best].price};
         return variant_of(drawn_.weighed_out(plan), answer.base);
     }
 
@@ -142,6 +154,7 @@ private:
     Prediction predicted(const Formula& formula, const SampledBatch& batch, const std::vector<State>& states) {
         Prediction p = predict_formula(formula, batch, states, context_.evaluator);
         mark_safety(p, formula, context_.evaluator, context_.options.rules);
+        if (any_asks(distance_.goals(), Property::bind, Goal::Kind::at_most)) leave_out_how_to_bind(p.cautions);
         return p;
     }
 
@@ -326,6 +339,8 @@ private:
         v.new_cautions = new_cautions(base, v.prediction);
         v.gives_back = what_gives_back(formula_, distance_, compared, graph_, stock_, context_);
         if (auto salt = salt_would_bind(formula_, distance_, context_)) v.gives_back.insert(v.gives_back.begin(), std::move(*salt));
+        for (auto& short_of : what_is_still_short(tried.built.formula, distance_, v.prediction, context_))
+            v.gives_back.insert(v.gives_back.begin(), std::move(short_of));
         v.formula = std::move(tried.built.formula);
         name_variant(v.formula, formula_, v.edits, request_.wants, context_.knowledge());
         put_on_the_plate(v.formula, v.gives_back);

@@ -45,9 +45,10 @@ std::vector<Addition> usual_additions(Role role, const Formula& formula, const S
         if (i.roles.front() == role && stock.can_bring(i) && (role != Role::binder || i.tissue == Tissue::dry) && !price.in_formula(i) &&
             may_add(i, role, formula, price, knowledge) && !to_check_on_packet(i, role, stock))
             all.push_back({&i, 1 - known[i.id] / most});
-    // The same with a new allergen is no other idea.
+    // The same with a new allergen is no other idea, unless the maker has it by him.
     const bool safe = std::any_of(all.begin(), all.end(), [&](const Addition& a) { return price.of_allergens(*a.food) == 0; });
-    if (safe && role == Role::binder) std::erase_if(all, [&](const Addition& a) { return price.of_allergens(*a.food) > 0; });
+    if (safe && role == Role::binder)
+        std::erase_if(all, [&](const Addition& a) { return price.of_allergens(*a.food) > 0 && !stock.names(a.food->id); });
     const auto worth = [&](const Addition& a) {
         return known[a.food->id] - (a.food->allergens.empty() ? 0 : 10) - 10 * price.of_finding(*a.food);
     };

@@ -38,30 +38,40 @@ void AskedRoles::open(const Change& more, Goal::Kind kind) {
 
 AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, const HasRole& has_main_line, Leeway leeway) {
     AskedRoles asked;
-    const double fat = distance.base().properties[Property::fat_pct];
+    const double fat = distance.base().properties[Property::fat_pct], ph = distance.base().properties[Property::ph];
+    const auto has = [](const std::vector<Role>& roles, Role role) { return std::find(roles.begin(), roles.end(), role) != roles.end(); };
     for (const auto& goal : distance.goals())
         for (const auto& lever : levers()) {
             if (lever.property != goal.property) continue;
             for (const Change& change : lever.change) {
-                if (fat < change.fat_from) continue;
+                if (fat < change.fat_from || fat >= change.fat_below || ph >= change.ph_below) continue;
+                const bool less = goal.kind == Goal::Kind::at_most;
+                if (less &&
+                    (has(lever.never_towards_less, change.role) || (leeway == Leeway::usual && has(lever.last_towards_less, change.role))))
+                    continue;
                 asked.open(change, goal.kind);
                 // Acid is in the way of the green, and is no less the sausage's own for that.
                 const bool beside = change.role == Role::acid && lever.change.front().role != Role::acid;
-                if (!of_the_whole_mass(goal.property) && !beside && asks_for_more_than_half(goal, distance))
+                // Nor does a word that is about the bite ask for none of the acid.
+                const bool back_to_ph = goal.property == Property::ph && !goal.condition;
+                if (!of_the_whole_mass(goal.property) && !beside && !back_to_ph && asks_for_more_than_half(goal, distance))
                     asked.direct.insert(change.role);
             }
             asked.by_goal.insert(lever.add.begin(), lever.add.end());
             const bool more = goal.kind != Goal::Kind::at_most;
             // Fat that is there is raised before another is bought.
             const bool own_fat = lever.property == Property::fat_pct && more && has_main_line(Role::fat);
-            if (!own_fat) asked.replace.insert(lever.replace.begin(), lever.replace.end());
+            // Another flour sets as the first did.
+            const bool looser = !lever.last_towards_less.empty() && goal.kind == Goal::Kind::at_most;
+            if (!own_fat && !looser) asked.replace.insert(lever.replace.begin(), lever.replace.end());
             const bool loss = goal.property == Property::cook_loss_pct;
             for (const Role role : lever.add)
                 if (role == Role::binder ? more != loss : more && !own_fat && (role != Role::salt || !has_line(role)))
                     asked.add.insert(role);
             // A mass of nothing but fat cuts gets lean from the butcher's.
             const bool raises_lean = std::any_of(lever.change.begin(), lever.change.end(), [&](const Change& change) {
-                return change.role == Role::lean && !(fat < change.fat_from) && (change.more == Change::Way::up) == more;
+                return change.role == Role::lean && !(fat < change.fat_from) && fat < change.fat_below &&
+                       (change.more == Change::Way::up) == more;
             });
             const bool leaner = lever.property == Property::fat_pct && !more;
             if ((raises_lean || leaner) && !loss && !has_main_line(Role::lean)) asked.add.insert(Role::lean);

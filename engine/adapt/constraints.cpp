@@ -31,6 +31,7 @@ public:
         fill_the_place();
         fill_once();
         fattest_goes_first();
+        too_much_acid_goes_first();
         cap_binders();
         cap_leaves();
         cap_by_the_kilo();
@@ -145,21 +146,43 @@ private:
         const bool leaner =
             any_asks(goals, Property::fat_pct, Goal::Kind::at_most) || any_asks(goals, Property::fat_pct_of_meat, Goal::Kind::at_most) ||
             any_asks(goals, Property::bind, Goal::Kind::at_least) || any_asks(goals, Property::firmness, Goal::Kind::at_least);
+        // Who wants it richer takes lean out, and not the fat cut: the other way round.
+        const bool richer = !leaner && any_asks(goals, Property::fat_pct, Goal::Kind::at_least);
         const double clearly = context_.constant("advice.meat.fatter");
         const auto goes = [&](const Move& move) { return move.kind == MoveKind::reduce && ingredient(move.food).meat; };
         const auto fat = [&](const Move& move) { return context_.nominal().unit(move.food)[Amount::fat]; };
-        for (std::size_t a = 0; leaner && a < problem_.moves.size(); ++a)
+        for (std::size_t a = 0; (leaner || richer) && a < problem_.moves.size(); ++a)
             for (std::size_t b = 0; b < problem_.moves.size(); ++b) {
-                const Move &leaner_line = problem_.moves[a], &fatter = problem_.moves[b];
-                if (!goes(leaner_line) || !goes(fatter) || fat(fatter) < clearly * fat(leaner_line)) continue;
-                LinearConstraint limit{std::vector<double>(problem_.moves.size(), 0.0), 0, 1};
-                for (std::size_t m = 0; m < problem_.moves.size(); ++m)  // a leaner cut in its place is nothing taken out
-                    if (problem_.moves[m].kind == MoveKind::stand_in && problem_.moves[m].line == leaner_line.line)
-                        limit.per_gram[m] = -1 / problem_.formula.lines[leaner_line.line].grams.mid;
-                limit.per_gram[a] = 1 / problem_.formula.lines[leaner_line.line].grams.mid;
-                limit.per_gram[b] = -1 / problem_.formula.lines[fatter.line].grams.mid;
-                limits_.push_back(std::move(limit));
+                const Move &stays = problem_.moves[a], &first = problem_.moves[b];
+                if (!goes(stays) || !goes(first)) continue;
+                const Move &lean = leaner ? stays : first, &fatter = leaner ? first : stays;
+                if (fat(fatter) >= clearly * fat(lean) && fat(fatter) > fat(lean)) no_larger_share(a, b);
             }
+    }
+
+    // Of the line of `a` no larger share goes than of that of `b`; what comes in for the first is nothing taken out.
+    void no_larger_share(std::size_t a, std::size_t b) {
+        const std::size_t stays = problem_.moves[a].line, first = problem_.moves[b].line;
+        const auto grams = [&](std::size_t l) { return problem_.formula.lines[l].grams.mid; };
+        LinearConstraint limit{std::vector<double>(problem_.moves.size(), 0.0), 0, 1};
+        for (std::size_t m = 0; m < problem_.moves.size(); ++m)
+            if (problem_.moves[m].kind == MoveKind::stand_in && problem_.moves[m].line == stays) limit.per_gram[m] = -1 / grams(stays);
+        limit.per_gram[a] = 1 / grams(stays);
+        limit.per_gram[b] = -1 / grams(first);
+        limits_.push_back(std::move(limit));
+    }
+
+    // Of an acid of which there is more than a kilo takes more goes than of another.
+    void too_much_acid_goes_first() {
+        const auto over = [&](const Line& line) {
+            const auto& most = ingredient(line).most_g_per_kg;
+            return role(line) == Role::acid && most && line.grams.mid > most->band.mid * base()[Amount::mass] / 1000;
+        };
+        const auto goes = [&](const Move& move) { return move.kind == MoveKind::reduce && role(move.food) == Role::acid; };
+        for (std::size_t a = 0; a < problem_.moves.size(); ++a)
+            for (std::size_t b = 0; b < problem_.moves.size(); ++b)
+                if (goes(problem_.moves[a]) && goes(problem_.moves[b]) && !over(problem_.moves[a].food) && over(problem_.moves[b].food))
+                    no_larger_share(a, b);
     }
 
     // How much of a mass counts against a cap, by the food it is of.

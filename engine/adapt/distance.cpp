@@ -27,7 +27,7 @@ constexpr Held held[] = {
     {Property::protein_pct, "protein_pct", "protein"},
     {Property::bind, "bind", "bind", 1},
     {Property::firmness, "firmness", "firmness"},
-    {Property::cook_loss_pct, "cook_loss_pct", "cook loss", -1},
+    {Property::juice, "juice", "juice", 1},
 };
 constexpr std::size_t held_count = std::size(held);
 static_assert(held_count + 8 == residual_count);
@@ -78,6 +78,7 @@ Distance::Distance(const Context& context, const Material& base, const State& st
     want_weight_ = context.constant("advice.weight.want");
     steps_[Property::heat_mg_kg] = value("heat_mg_kg") * std::max(state.properties[Property::heat_mg_kg], heat_floor_);
     steps_[Property::greenness] = colour_step_;
+    steps_[Property::cook_loss_pct] = value("cook_loss_pct");
     for (const auto& goal : goals_) {
         const double now = state.properties[goal.property];
         wanted_[goal.property] = wanted_[goal.property] || !goal.condition || shortfall(goal, now, now) > 0;
@@ -101,7 +102,8 @@ Residuals Distance::residuals(const Material& batch, const State& state) const {
     const auto put = [&](std::string_view what, double value) { r[n++] = {what, value, value}; };
     for (const auto& h : held) {
         const bool free = wanted_[h.property] || (h.property == Property::water_phase_salt_pct && wanted_[Property::salt_pct]) ||
-                          (h.property == Property::ph && ph_serves_);
+                          (h.property == Property::ph && ph_serves_) ||
+                          (h.property == Property::juice && wanted_[Property::fat_pct]);  // who wants it leaner knows that it is drier
         const bool counted = steps_[h.property] > 0 && !free;
         put(h.what, counted ? (state.properties[h.property] - state_.properties[h.property]) / steps_[h.property] : 0);
         if (h.better * r[n - 1].value > 0) r[n - 1].value = 0;

@@ -72,21 +72,33 @@ public:
             case Role::liquid:
                 if (less && water_comes_in()) return along_with_water();
                 if (less && acid_loosened() && context_.nominal().unit(line)[Amount::titratable] > 0) return less_acid();
+                if (!(context_.nominal().unit(line)[Amount::titratable] > 0)) return less ? serving(edit) : for_more_water(edit);
                 if (!less && wants_it_looser()) return loosened_by_wet_acid();
-                if (context_.nominal().unit(line)[Amount::titratable] > 0) return about(ReasonKind::sourness);
-                break;
+                return agrees(edit, Property::sourness_mmol_kg) ? about(ReasonKind::sourness) : serving(edit);
             case Role::fat:
             case Role::lean:
                 if (less && lean_comes_in()) return make_reason(ReasonKind::lean_comes_along);
-                return for_fat();
+                return for_fat(edit);
+            case Role::binder:
+                if (less && wants_it_looser()) return make_reason(ReasonKind::less_binder);
+                return less ? serving(edit) : make_reason(ReasonKind::binder, {loose_water(), figure("bind", Property::bind, "of 100")});
             default:
                 break;
         }
         constexpr double drier = 0.002;  // g/g of loose water
         if (less && c_.bind_after.loose_water < c_.bind_before.loose_water - drier)
             return {ReasonKind::drier_paste, {}, {loose_water()}, {}, {}, {}};
-        if (role == Role::green || role == Role::herb) return about(ReasonKind::green);
-        return {};
+        const bool leaf = role == Role::green || role == Role::herb;
+        return leaf && (problem_.hard.empty() || wants(Property::greenness)) && agrees(edit, Property::chlorophyll_mg_kg)
+                   ? about(ReasonKind::green)
+                   : serving(edit);
+    }
+
+    // Water by itself may do nothing, and be held by what else comes in.
+    Reason for_more_water(const PlainEdit& edit) const {
+        Reason why = serving(edit);
+        if (is_told(why)) return why;
+        return for_its_part(edit, Role::liquid);
     }
 
     static Reason loosened_by_wet_acid() {
@@ -120,8 +132,12 @@ public:
             return Reason{kind, {}, {{"bind factor", before, after, ""}}, {}, {}, {}};
         };
         switch (done.kind) {
-            case ReasonKind::order:
+            case ReasonKind::order: {
+                if (done.role == "green") return with_role(ReasonKind::order, {figure("green", Property::greenness, "")}, done.role);
                 return factor(ReasonKind::order, c_.bind_before.order_factor, c_.bind_after.order_factor);
+            }
+            case ReasonKind::salt_late:
+                return make_reason(ReasonKind::salt_late);
             case ReasonKind::mixing:
                 return factor(ReasonKind::mixing, c_.bind_before.mixing_factor, c_.bind_after.mixing_factor);
             case ReasonKind::cold:
@@ -137,15 +153,21 @@ public:
             case ReasonKind::seeds_in:
                 return {ReasonKind::seeds_in, {}, {figure("heat", Property::heat_mg_kg, "mg/kg")}, {}, {}, {}};
             case ReasonKind::squeeze:
-                return {ReasonKind::squeeze, {}, {loose_water()}, {}, {}, {}};
+                return with_role(ReasonKind::squeeze, {loose_water()}, wants(Property::greenness) && !wants(Property::bind) ? "green" : "");
             case ReasonKind::core:
-                return {ReasonKind::core, {}, {figure("cook loss", Property::cook_loss_pct, "%")}, {}, {}, {}};
+                return with_role(ReasonKind::core, {figure("cook loss", Property::cook_loss_pct, "%")}, done.role);
             default:
                 return {};
         }
     }
 
 private:
+    static Reason with_role(ReasonKind kind, std::vector<Figure> figures, const std::string& role) {
+        Reason why = make_reason(kind, std::move(figures));
+        why.role = role;
+        return why;
+    }
+
     Figure figure(const char* what, Property property, const char* unit) const {
         return {what, c_.before.properties[property], c_.after.properties[property], unit};
     }
@@ -156,6 +178,72 @@ private:
     bool against(const PlainEdit& edit, Property property) const {
         const double moved = c_.after.properties[property] - c_.before.properties[property];
         return (edit.after > edit.before && moved < 0) || (edit.after < edit.before && moved > 0);
+    }
+
+    // What the batch comes to by this edit of one line alone.
+    State by_itself(const PlainEdit& edit) const {
+        Material with = c_.base;
+        with.add(context_.nominal().unit(problem_.formula.lines[edit.line]), edit.after - edit.before);
+        return context_.nominal().models().state(with, made());
+    }
+    State as_it_was() const { return context_.nominal().models().state(c_.base, made()); }
+    ProcessState made() const { return context_.nominal().process(problem_.formula.process); }
+
+    // Whether it moves the property the way in which all edits together do.
+    bool agrees(const PlainEdit& edit, Property property) const {
+        const double alone = by_itself(edit).properties[property] - as_it_was().properties[property];
+        const double together = c_.after.properties[property] - c_.before.properties[property];
+        return alone * together >= 0;
+    }
+
+    // What is wanted and comes nearer by this edit alone, most of it; of meat that serves nothing its weight is told.
+    Reason serving(const PlainEdit& edit) const {
+        constexpr double felt = 0.02;  // of the way
+        const State now = as_it_was(), then = by_itself(edit);
+        const Goal* best = nullptr;
+        double most = felt;
+        for (const auto& goal : problem_.hard) {
+            const double base = now.properties[goal.property], way = goal.target(base) - base;
+            const double gone = way != 0 ? (then.properties[goal.property] - base) / way : 0;
+            if (gone <= most || in_short(goal.property).empty()) continue;
+            most = gone;
+            best = &goal;
+        }
+        if (best)
+            return make_reason(ReasonKind::serves, {figure_of(in_short(best->property), now.properties[best->property],
+                                                              then.properties[best->property], best->property)});
+        const bool meat = knowledge_.ingredient(problem_.formula.lines[edit.line].ingredient)->meat.has_value();
+        return meat ? make_reason(ReasonKind::keeps_weight) : Reason{};
+    }
+
+    static Figure figure_of(std::string_view what, double before, double after, Property property) {
+        return {std::string(what), before, after, std::string(info(property).unit)};
+    }
+
+    // The name that differences are kept under.
+    static std::string_view in_short(Property property) {
+        switch (property) {
+            case Property::bind:
+                return "bind";
+            case Property::firmness:
+                return "firmness";
+            case Property::juice:
+                return "juice";
+            case Property::cook_loss_pct:
+                return "cook loss";
+            case Property::fat_pct:
+                return "fat";
+            case Property::sourness_mmol_kg:
+                return "sourness";
+            case Property::greenness:
+                return "green";
+            case Property::heat_mg_kg:
+                return "heat";
+            case Property::salt_pct:
+                return "salt";
+            default:
+                return "";
+        }
     }
 
     Reason for_its_part(const PlainEdit& edit, Role role) const {
@@ -190,14 +278,15 @@ private:
         return why;
     }
 
-    // Meat and fat moved for the bite are told for it; beside any other want they only balance what else was moved.
-    Reason for_fat() const {
+    // Meat and fat moved for the bite are told for it; beside any other want for what they do by themselves.
+    Reason for_fat(const PlainEdit& edit) const {
         Reason why = about(ReasonKind::fat);
+        if (!agrees(edit, Property::fat_pct)) return serving(edit);
         if (wants(Property::fat_pct) || problem_.hard.empty()) return why;
         const bool bite = wants(Property::firmness) || wants(Property::bind);
         const bool leaner = c_.after.properties[Property::fat_pct] < c_.before.properties[Property::fat_pct];
         const bool firmer = c_.after.properties[Property::firmness] > c_.before.properties[Property::firmness];
-        if (!bite || leaner != firmer) return {};
+        if (!bite || leaner != firmer) return serving(edit);
         why.role = "firmness";
         return why;
     }
@@ -308,6 +397,8 @@ std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& proble
         edit.why = in_brief(edit.reason);
         edits.push_back(std::move(edit));
     }
+    // Care in the making costs nothing and comes before anything is weighed.
+    std::stable_partition(edits.begin(), edits.end(), [](const Edit& edit) { return edit.kind == EditKind::process; });
     return edits;
 }
 

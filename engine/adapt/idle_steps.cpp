@@ -53,10 +53,19 @@ void drop_idle_steps(BuiltVariant& variant, const Process& base, const Distance&
         const NominalBatch batch(made, nominal);
         return nominal.models().state(batch.total(), batch.process());
     };
+    const auto wanted = [&](Property p) { return distance.wanted(p); };
+    // What any maker does about it is told, though no model feels it: acid last, salt late, no hotter than it must be.
+    const auto told_all_the_same = [&](ReasonKind done) {
+        if (done == ReasonKind::salt_late) return true;
+        if (done == ReasonKind::core) return wanted(Property::greenness);
+        return done == ReasonKind::order &&
+               (base.order == Order::acid_first || wanted(Property::sourness_mmol_kg) || wanted(Property::greenness));
+    };
     // Warmer than careful makers mix is told whatever the models feel of it.
     const bool warm = nominal.process(base).mixed_at_c > nominal.knowledge().parameter("bind.cold.up-to").mid;
     for (std::size_t e = variant.edits.size(); e-- > 0;) {
         if (warm && variant.edits[e].kind == EditKind::process && variant.edits[e].process->kind == ReasonKind::cold) continue;
+        if (variant.edits[e].kind == EditKind::process && told_all_the_same(variant.edits[e].process->kind)) continue;
         if (variant.edits[e].kind != EditKind::process || !of_the_process(variant.edits[e].process->kind)) continue;
         const Process without = taken_back(variant.formula.process, base, variant.edits[e].process->kind);
         const State with = state_of(variant.formula.process), back = state_of(without);

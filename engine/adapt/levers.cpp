@@ -7,9 +7,16 @@ namespace {
 constexpr auto up = Change::Way::up, down = Change::Way::down, either = Change::Way::either;
 
 constexpr double runs_out_from = 30;  // % fat of the batch: what a fatter one loses in the pan is fat; judgement
+constexpr double fat_enough = 16;     // % of the batch: a fatter one does not eat dry for want of it; judgement
+constexpr double acid_dries = 5.4;    // pH: meat at a lower one gives up its water; judgement
 
 std::vector<Change> tighter() {
     return {{Role::acid, down}, {Role::green, down}, {Role::liquid, down}, {Role::binder, either}, {Role::lean, up}, {Role::fat, down}};
+}
+
+// Who wants it looser mixes less and takes out of what sets it, before he waters it, fattens it or sours it.
+Lever of_the_hold(Property property) {
+    return {property, tighter(), {Role::binder}, {Role::binder}, {Role::acid, Role::liquid, Role::fat, Role::lean}, {Role::green}};
 }
 
 }  // namespace
@@ -21,8 +28,8 @@ const std::vector<Lever>& levers() {
         {Property::chlorophyll_mg_kg, {{Role::green, up}, {Role::herb, up}}, {Role::green}, {Role::green}},
         {Property::sourness_mmol_kg, {{Role::acid, up}}, {Role::acid}, {Role::acid}},
         {Property::ph, {{Role::acid, down}}, {Role::acid}, {Role::acid}},
-        {Property::bind, tighter(), {Role::binder}, {Role::binder}},
-        {Property::firmness, tighter(), {Role::binder}, {Role::binder}},
+        of_the_hold(Property::bind),
+        of_the_hold(Property::firmness),
         {Property::fat_pct, {{Role::fat, up}, {Role::lean, either}}, {Role::lean, Role::fat}, {Role::fat}},
         {Property::salt_pct, {{Role::salt, up}}, {}, {Role::salt}},
         {Property::water_pct, {{Role::liquid, up}, {Role::green, up}}, {}, {}},
@@ -36,12 +43,21 @@ const std::vector<Lever>& levers() {
           {Role::lean, down, runs_out_from}},
          {Role::binder},
          {Role::binder}},
+        {Property::juice,
+         {{Role::liquid, up},
+          {Role::binder, up},
+          {Role::acid, down, 0, 101, acid_dries},
+          {Role::fat, up, 0, fat_enough},
+          {Role::lean, down, 0, fat_enough}},
+         {Role::binder},
+         {Role::binder}},
     };
     return all;
 }
 
 bool of_the_whole_mass(Property property) {
-    return property == Property::bind || property == Property::firmness || property == Property::cook_loss_pct;
+    return property == Property::bind || property == Property::firmness || property == Property::cook_loss_pct ||
+           property == Property::juice;
 }
 
 }  // namespace standin

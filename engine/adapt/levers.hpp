@@ -13,7 +13,9 @@ struct Change {
     enum class Way { down, either, up };
     Role role;
     Way more = Way::either;
-    double fat_from = 0;  ///< % of the batch; a leaner one is not moved by it
+    double fat_from = 0;     ///< % of the batch; a leaner one is not moved by it
+    double fat_below = 101;  ///< likewise a fatter one
+    double ph_below = 15;    ///< likewise one that is less acid
 };
 
 /// By roles: whose lines may change their weight, whose lines may be replaced, and what may be added. A technologist's directions: who
@@ -22,6 +24,8 @@ struct Lever {
     Property property;
     std::vector<Change> change;
     std::vector<Role> replace, add;
+    std::vector<Role> last_towards_less{};  ///< whose lines move towards less of it only where nothing else does it
+    std::vector<Role> never_towards_less{};
 };
 
 const std::vector<Lever>& levers();

@@ -10,10 +10,10 @@
 namespace standin {
 namespace {
 
-constexpr double brief_min = 1, short_rest_h = 10;                      // common practice
-constexpr double plates_mm[] = {3, 4.5, 6, 8, 10, 13};                  // as they are sold
-constexpr double finest_mm = 4.5, coarsest_mm = 10;                     // of a coarse sausage; common practice
-constexpr double worth_cooling_core_c = 0.5, worth_cooling_rest_c = 1;  // thermometers read no finer
+constexpr double brief_min = 1, short_rest_h = 10;                        // common practice
+constexpr double plates_mm[] = {3, 4.5, 6, 8, 10, 13};                    // as they are sold
+constexpr double finest_mm = 4.5, coarse_mm = 8, coarsest_mm = 10;        // of a coarse sausage; common practice
+constexpr double worth_cooling_core_c = 0.5, worth_cooling_rest_c = 1.5;  // thermometers read no finer
 
 class Making {
 public:
@@ -26,14 +26,16 @@ public:
 
     std::vector<ProcessOption> ways() const {
         ProcessOption careful{formula_.process, {}, {}, 0};
-        const bool loses_less = wanted(Property::cook_loss_pct, Goal::Kind::at_most);
+        const bool loses_less = wanted(Property::cook_loss_pct, Goal::Kind::at_most) || wanted(Property::juice, Goal::Kind::at_least);
         if (wanted(Property::bind, Goal::Kind::at_least) || wanted(Property::firmness, Goal::Kind::at_least)) make_it_bind(careful);
         else if (loses_less && !in_crumbs() && !wanted(Property::bind, Goal::Kind::at_most) &&
                  !wanted(Property::firmness, Goal::Kind::at_most))
             make_it_bind(careful);  // what is bound keeps its water and fat
         if (wanted(Property::bind, Goal::Kind::at_most) || wanted(Property::firmness, Goal::Kind::at_most)) mix_less(careful);
         if (green_wanted()) rest_cold(careful);
+        if (acid_is_touched()) acid_last(careful);
         if (loses_less) cook_no_hotter(careful);
+        else if (green_wanted() && formula_.process.core_c) cook_no_hotter(careful, "green");
         if (!careful.changes.empty()) careful.price = context_.constant("advice.price.process");
         std::vector<ProcessOption> all{careful};
         add_beside(all, other_plate());
@@ -78,9 +80,35 @@ private:
     }
 
     void mix_less(ProcessOption& way) const {
-        if (now_.mixing_min <= brief_min) return;
-        way.process.mixing_min = brief_min;
-        way.changes.push_back(make_reason(ReasonKind::mixing, {{"mixing", now_.mixing_min, brief_min, "min"}}));
+        if (now_.mixing_min > brief_min) {
+            way.process.mixing_min = brief_min;
+            way.changes.push_back(make_reason(ReasonKind::mixing, {{"mixing", now_.mixing_min, brief_min, "min"}}));
+            // A coarse plate makes it shorter, which is told and not reckoned with: the models know its bite alone.
+            if (formula_.process.plate_mm && *formula_.process.plate_mm < coarse_mm)
+                way.changes.back().figures.push_back({"plate", *formula_.process.plate_mm, coarse_mm, "mm"});
+        }
+        if (formula_.process.order != Order::salt_first) return;
+        way.process.order = Order::all_together;
+        way.changes.push_back(make_reason(ReasonKind::salt_late));
+    }
+
+    bool has_acid() const {
+        return std::any_of(formula_.lines.begin(), formula_.lines.end(),
+                           [&](const Line& line) { return context_.knowledge().ingredient(line.ingredient)->roles.front() == Role::acid; });
+    }
+
+    // Acid that went in first is put right whatever is asked of it; where it is to be sharper, or greener, it goes in last in any case.
+    bool acid_is_touched() const {
+        if (!has_acid() || now_.order == Order::salt_first) return false;
+        if (wanted(Property::sourness_mmol_kg, Goal::Kind::at_least) || green_wanted()) return true;
+        return now_.order == Order::acid_first && (distance_.wanted(Property::sourness_mmol_kg) || distance_.wanted(Property::ph));
+    }
+
+    void acid_last(ProcessOption& way) const {
+        if (way.process.order == Order::salt_first) return;
+        way.process.order = Order::salt_first;
+        way.changes.push_back(make_reason(ReasonKind::order));
+        if (green_wanted()) way.changes.back().role = "green";
     }
 
     void rest_cold(ProcessOption& way) const {
@@ -90,12 +118,13 @@ private:
     }
 
     // Never below what the most demanding meat in it needs.
-    void cook_no_hotter(ProcessOption& way) const {
+    void cook_no_hotter(ProcessOption& way, const std::string& role = {}) const {
         const auto needed = demanded_core(weights_only(formula_, context_.knowledge()), context_.knowledge(), context_.options.rules);
         if (!(needed.core_c > 0) || now_.core_c < needed.core_c + worth_cooling_core_c) return;
         way.process.core_c = needed.core_c;
         way.changes.push_back(
             make_reason(ReasonKind::core, {{"core", now_.core_c, needed.core_c, "C"}, {"kept for", {}, needed.hold_s, "s"}}));
+        way.changes.back().role = role;
     }
 
     // Finer binds more, coarser bites firmer or falls apart sooner: the next plate and the last in use, the search tells which serves.
@@ -139,6 +168,10 @@ private:
         const State before = models.state(total_, state_of(beside)), after = models.state(total_, state_of(with));
         const auto nearer = [&](const Goal& g) { return nearer_by(g, distance_, before, after); };
         const auto& goals = distance_.goals();
+        // A coarser plate holds less and bites a little firmer, and is looser for all that.
+        double in_all = 0;
+        for (const auto& g : goals) in_all += nearer(g);
+        if (any_asks(goals, Property::bind, Goal::Kind::at_most) && in_all >= enough / 2) return true;
         return std::any_of(goals.begin(), goals.end(), [&](const Goal& g) { return nearer(g) >= enough; }) &&
                std::none_of(goals.begin(), goals.end(), [&](const Goal& g) { return nearer(g) <= -enough / 2; });
     }

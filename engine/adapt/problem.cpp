@@ -19,6 +19,7 @@
 #include "adapt/losses.hpp"
 #include "adapt/making.hpp"
 #include "adapt/odd_foods.hpp"
+#include "adapt/own_first.hpp"
 #include "adapt/own_water.hpp"
 #include "adapt/proportions.hpp"
 #include "adapt/red_hides_green.hpp"
@@ -128,6 +129,7 @@ private:
     void find_roles() {
         asked_ = roles_asked_for(
             distance_, [&](Role role) { return has_line_of(role); }, [&](Role role) { return has_main_line_of(role); }, leeway_);
+        own_food_first(asked_, problem_, stock_, distance_, context_, leeway_);
         for (std::size_t l = 0; l < lines().size(); ++l)
             if (problem_.missing[l] && sour_vegetable(l)) {
                 lost_acid_ += unit(lines()[l])[Amount::titratable] * (lines()[l].grams.mid - problem_.start[l]);
@@ -178,12 +180,6 @@ private:
         return asked_.change.count(Role::acid) > 0 && unit(lines()[l])[Amount::titratable] * lines()[l].grams.mid > share * base_acid_;
     }
 
-    // Who wants it looser takes of the binder that is in it before he makes it fatter.
-    bool beside_own_binder(Role role) const {
-        return (role == Role::fat || role == Role::lean) && any_asks(distance_.goals(), Property::bind, Goal::Kind::at_most) &&
-               has_main_line_of(Role::binder);
-    }
-
     void change_line(std::size_t l) {
         const Line& line = lines()[l];
         const bool short_of = problem_.missing[l];  // what there is of it may still be less
@@ -196,10 +192,7 @@ private:
         const bool plain_water = role == Role::liquid && unit(line)[Amount::titratable] <= 0 && unit(line)[Amount::alcohol] <= 0;
         const bool trim = follows, easy = role == Role::salt || plain_water;
         const bool asked_for = asked_.by_goal.count(role) > 0 || (wanted && asked_.change.count(role) == 0);
-        const double price = context_.constant(follows     ? "advice.price.trim"
-                                               : asked_for ? "advice.price.lever"
-                                                           : "advice.price.change") +
-                             (beside_own_binder(role) ? context_.constant("advice.price.lever") : 0.0);
+        const double price = context_.constant(follows ? "advice.price.trim" : asked_for ? "advice.price.lever" : "advice.price.change");
         const double least =
             std::max(context_.constant("advice.trim.least") * line.grams.mid, follows ? context_.constant("advice.trim.least_grams") : 0.0);
         const auto offer = [&](MoveKind kind, double most) {
@@ -209,6 +202,7 @@ private:
             const Role moved = asked_.change.count(role) > 0 ? role : Role::acid;  // wine goes as acid does
             if (!follows && !(reddens && down) && ((down ? asked_.down : asked_.up).count(moved) == 0 || reddens)) return;
             Move move{kind, l, line, {}, down ? negated(unit(line)) : unit(line), most, price, trim, role};
+            if (!down) move.price += price_of_unlisted_meat(line, stock_, context_);
             move.least = least;
             move.covers = Covers{l, (down ? -1 : 1) / line.grams.mid};
             if (down) move.remnant = remnant_of(line, knowledge_);

@@ -23,6 +23,8 @@ std::string_view told_as(Property property) {
             return "salt";
         case Property::cook_loss_pct:
             return "cook loss";
+        case Property::juice:
+            return "juice";
         case Property::greenness:
             return "green";
         default:

@@ -55,7 +55,21 @@ private:
             const double before = lines()[l].grams.mid;
             const bool moved = std::abs(after_[l] - before) > 0.005 * before;
             after_[l] = moved ? kitchen_grams(std::max(0.0, after_[l]), short_of(lines()[l].ingredient), step_) : before;
+            if (after_[l] < before) after_[l] = in_whole_eggs(l, after_[l]);
         }
+    }
+
+    // Nobody takes out a fifth of an egg.
+    double in_whole_eggs(std::size_t l, double grams) const {
+        const Line& line = lines()[l];
+        const Ingredient& food = *knowledge_.ingredient(line.ingredient);
+        if (food.tissue != Tissue::egg || problem_.missing[l]) return grams;
+        for (const auto& measure : food.measures) {
+            if (measure.measure != "piece" || !(measure.grams.mid > 0)) continue;
+            const double count = std::max(1.0, std::round(line.grams.mid / measure.grams.mid)), one = line.grams.mid / count;
+            return one * std::floor(grams / one + next_to);
+        }
+        return grams;
     }
 
     void assign_stand_ins() {

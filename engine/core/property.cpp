@@ -33,6 +33,7 @@ constexpr std::array<PropertyInfo, property_count> table{{
     {"cooked_protein_pct", "protein, cooked", "%", "", 1},
     {"cooked_salt_pct", "salt, cooked", "%", "", 2},
     {"cooked_ph", "pH, cooked", "", "", 2},
+    {"juice", "water and fat left, cooked", "g to a gram of protein", "", 2},
 }};
 
 }  // namespace

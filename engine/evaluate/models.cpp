@@ -67,6 +67,7 @@ State Models::state(const Material& batch, const ProcessState& process) const {
     p[Property::cooked_fat_pct] = cook.cooked_fat_pct;
     p[Property::cooked_protein_pct] = cook.cooked_protein_pct;
     p[Property::cooked_salt_pct] = cook.cooked_salt_pct;
+    if (cook.cooked_protein_pct > 0) p[Property::juice] = (cook.cooked_water_pct + cook.cooked_fat_pct) / cook.cooked_protein_pct;
     s.raw = colour.raw;
     s.rested = colour.rested;
     s.cooked = colour.cooked;

@@ -69,10 +69,28 @@ std::string salt_would_bind(const Reason& r, Units units) {
 
 std::string comes_back_outside(const Reason& r, Units units) {
     if (r.figures.size() < 2)
-        return "The sharpness itself comes back with the acid left out, brushed on after cooking or served beside it.";
+        return "The sharpness itself comes back with the acid left out: poured, brushed on after cooking; of fruit, as a salsa beside it.";
     const Figure &acid = r.figures[0], &oil = r.figures[1];
     return "The sharpness itself comes back at the plate: for each kilo of raw mass stir " + weight_in(acid.after, units) + " " +
            acid.what + " with " + weight_in(oil.after, units) + " " + oil.what + ", brush it on after cooking or serve it beside.";
+}
+
+// "With 110 g lime juice and 40 g vinegar in all it would come to that."
+std::string acid_to_hold(const Reason& r, Units units) {
+    if (r.figures.empty()) return "";
+    std::string text = "Under pH " + fixed_text(r.figures.front().after, 1) + " meat sets in its acid and hardly binds: ";
+    std::vector<std::string> acids;
+    for (std::size_t f = 1; f < r.figures.size(); ++f) acids.push_back(weight_in(r.figures[f].after, units) + " " + r.figures[f].what);
+    if (acids.empty()) return text + "it comes to that only without its acid, which then goes over the plate.";
+    return text + "it comes to that with " + listed(acids) + " in all. The rest goes over the plate.";
+}
+
+std::string not_green_yet(const Reason& r, Units units) {
+    if (r.figures.size() < 2)
+        return "Greener, and not green: the colour of the meat lies over so little leaf, and as much as would cover it is no sausage.";
+    return "Greener, and not green: the colour of the meat lies over so little leaf. Green takes about " +
+           weight_in(r.figures[0].after, units) + " " + listed(r.foods) +
+           ", blanched a minute or two, chilled and squeezed: " + fixed_text(r.figures[1].after, 0) + " % of the batch.";
 }
 
 std::string demand(const Reason& r) { return r.role + (r.about.empty() ? "" : " " + r.about); }
@@ -157,6 +175,10 @@ std::string advice_words(const Reason& r, Units units) {
                    "enough.";
         case ReasonKind::comes_back_outside:
             return comes_back_outside(r, units);
+        case ReasonKind::acid_to_hold:
+            return acid_to_hold(r, units);
+        case ReasonKind::not_green_yet:
+            return not_green_yet(r, units);
         case ReasonKind::demand:
             return demand(r);
         case ReasonKind::short_of:

@@ -12,7 +12,7 @@ namespace {
 std::string short_number(double value) { return trimmed_text(value, 2); }
 
 std::string before(const Reason& r) {
-    return r.figures.empty() || !r.figures.front().before ? "?" : three_figures(*r.figures.front().before);
+    return r.figures.empty() || !r.figures.front().before ? "?" : short_number(*r.figures.front().before);
 }
 
 double after(const Reason& r) { return r.figures.empty() ? 0 : r.figures.front().after; }
@@ -30,7 +30,10 @@ std::string plate(const Reason& r) {
 // Until it is tacky; or, where it is to stay loose, no longer than it must.
 std::string mixed(const Reason& r) {
     const bool less = !r.figures.empty() && r.figures.front().before && r.figures.front().after < *r.figures.front().before;
-    if (less) return "mix no longer than it takes to hold together, about " + short_number(after(r)) + " min";
+    const Figure* plate = figure(r, "plate");
+    if (less)
+        return "mix no longer than it takes to hold together, about " + short_number(after(r)) + " min" +
+               (plate ? "; grind coarser too, through " + short_number(plate->after) + " mm" : "");
     return "mix " + short_number(after(r)) + " minutes, until it sticks to an upturned palm";
 }
 
@@ -40,6 +43,8 @@ std::string making_said(const Reason& r) {
             return "salt and lean first, mixed until tacky; the paste next; acid cold and last";
         case ReasonKind::mixing:
             return mixed(r);
+        case ReasonKind::salt_late:
+            return "put the salt in last, with the rest, and not on the lean beforehand";
         case ReasonKind::cold:
             return "meat and paste at 0-2 C before mixing, no warmer than 4 C after";
         case ReasonKind::plate:

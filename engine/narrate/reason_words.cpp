@@ -2,6 +2,7 @@
 #include <array>
 #include <cmath>
 
+#include "narrate/directions.hpp"
 #include "narrate/quantity.hpp"
 #include "narrate/words.hpp"
 #include "standin/formula.hpp"
@@ -72,6 +73,13 @@ std::string salt(const Reason& r, Units units) {
     return "keeps " + moves({f.what + (holds(r) ? "" : " near"), {}, f.after, f.unit}, units);
 }
 
+std::string serves(const Reason& r) {
+    if (r.figures.empty() || !r.figures.front().before) return "";
+    const Figure& f = r.figures.front();
+    const std::string_view says = direction(f.what, f.after - *f.before);
+    return says.empty() ? "" : "makes it " + std::string(says);
+}
+
 constexpr const char* glue = "dissolved protein is the glue";
 
 // Without numbers, asks and notes.
@@ -108,7 +116,8 @@ std::string gist(const Reason& r, Units units) {
         case ReasonKind::addition:
             return "for its " + dose_word(r.role);
         case ReasonKind::order:
-            return "acid that meets unsalted meat keeps its protein from dissolving";
+            return r.role == "green" ? "acid that lies on the leaf turns it olive"
+                                     : "acid that meets unsalted meat keeps its protein from dissolving";
         case ReasonKind::mixing:
             return moved(r, glue, glue, "less protein is dissolved, and that is the glue");
         case ReasonKind::cold:
@@ -120,17 +129,25 @@ std::string gist(const Reason& r, Units units) {
         case ReasonKind::rest_cold:
             return "the colder, the slower acid turns leaf green to olive";
         case ReasonKind::core:
-            return "what is cooked hotter loses more";
+            return r.role == "green" ? "what is cooked hotter loses more, of its green too" : "what is cooked hotter loses more";
         case ReasonKind::short_blanch:
             return "each minute in the pot takes green away";
         case ReasonKind::seeds_in:
             return "seeds and ribs hold most of the heat";
         case ReasonKind::squeeze:
-            return "less wet paste, so the meat's protein is less diluted";
+            return r.role == "green" ? "less water thins the green" : "less wet paste, so the meat's protein is less diluted";
         case ReasonKind::cook_through:
             return "the meat that comes in asks for it";
         case ReasonKind::acid_loosens:
             return r.role == "wet" ? "acid and water loosen the bind" : "acid loosens the bind";
+        case ReasonKind::less_binder:
+            return "less of what sets it";
+        case ReasonKind::salt_late:
+            return "meat that is salted early gives up the protein that makes it tight";
+        case ReasonKind::serves:
+            return serves(r);
+        case ReasonKind::keeps_weight:
+            return "so that the meat weighs what it did";
         case ReasonKind::lean_comes_along:
             return r.role == "water" ? "what comes in for something dry brings its own water" : "as much lean comes in with the fat";
         default:

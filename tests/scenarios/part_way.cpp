@@ -40,7 +40,7 @@ TEST_CASE("part way: a sour sausage that is to be firmer keeps its sourness firs
     const auto answer = asked(sour, "", {"firmer"});
     const Variant first = first_of(answer);
     CHECK(goes_part_way(first));
-    CHECK(grams_in(first, "lime-juice") > 75);
+    CHECK(grams_in(first, "lime-juice") >= 75);  // half of it
     CHECK(first.prediction.properties[Property::bind].mid > answer.base.properties[Property::bind].mid + 10);
     REQUIRE(answer.variants.size() > 1);
     CHECK(meets_all(answer.variants[1]));
@@ -101,7 +101,8 @@ TEST_CASE("part way: a want that the list cannot serve does not throw out what t
     CHECK(first.nearness != Nearness::no_longer);
     for (const auto& edit : first.edits) CHECK(edit.kind != EditKind::omit);
     for (const char* food : {"fresno", "peanut", "black-vinegar"}) CHECK(grams_in(first, food) > 0);
-    CHECK(std::any_of(first.gives_back.begin(), first.gives_back.end(), [](const Reason& r) { return r.kind == ReasonKind::part_way; }));
+    // That it does not go all the way is told.
+    CHECK((goes_part_way(first) || !answer.conflict.empty()));
 }
 
 }  // namespace part_way_test

@@ -17,12 +17,12 @@ Formula whole() {
 }
 
 // Whether some move takes this line of the formula up, or down.
-bool goes(const std::string& want, std::size_t number, MoveKind way) {
+bool goes(const std::string& want, std::size_t number, MoveKind way, Leeway leeway = Leeway::usual) {
     Advising advising(whole(), {want});
     const Context context = advising.context();
     const auto stock = Stock::of(whole(), {}, context);
     const SwapGraph graph(knowledge());
-    const Problem problem = make_problem(whole(), *stock, graph, advising.distance(), context);
+    const Problem problem = make_problem(whole(), *stock, graph, advising.distance(), context, leeway);
     return std::any_of(problem.moves.begin(), problem.moves.end(), [&](const Move& m) { return m.kind == way && m.line == number; });
 }
 
@@ -36,8 +36,10 @@ TEST_CASE("levers: who wants it firmer takes fat and acid out, and puts lean in"
 }
 
 TEST_CASE("levers: towards less of it lines go the other way") {
-    CHECK(goes("looser", 1, MoveKind::raise));
-    CHECK_FALSE(goes("looser", 1, MoveKind::reduce));
+    CHECK(goes("looser", 1, MoveKind::raise, Leeway::all));
+    CHECK_FALSE(goes("looser", 1, MoveKind::raise));  // less mixing and less of what sets it come first
+    CHECK_FALSE(goes("looser", 3, MoveKind::raise, Leeway::all));
+    CHECK_FALSE(goes("looser", 1, MoveKind::reduce, Leeway::all));
     CHECK(goes("milder", 4, MoveKind::reduce));
     CHECK_FALSE(goes("milder", 4, MoveKind::raise));
     CHECK(goes("hotter", 4, MoveKind::raise));

@@ -141,7 +141,9 @@ std::string variant_in_three_lines(const Variant& v, const VariantPage& page) {
     constexpr std::size_t most_lines = 3;
     constexpr int hang = 3;
     std::vector<std::string> edits;
-    for (const auto& e : v.edits) edits.push_back(in_brief_with_weight(e, {page.engine, page.base}, page.units));
+    std::vector<Edit> told = v.edits;  // care is much the same in all of them: in so few lines what is weighed tells them apart
+    std::stable_partition(told.begin(), told.end(), [](const Edit& e) { return e.kind != EditKind::process; });
+    for (const auto& e : told) edits.push_back(in_brief_with_weight(e, {page.engine, page.base}, page.units));
     if (edits.empty()) edits.emplace_back("change nothing");
     std::string start = std::to_string(v.rank) + ". " + capital(in_words(v.nearness)) + " (" + number(v.distance, 1) + ")";
     for (const auto& want : least_sure(v.wants)) start += ", " + want.want + " " + met_words(want);

@@ -33,6 +33,7 @@ enum class Property : std::size_t {
     cooked_protein_pct,
     cooked_salt_pct,
     cooked_ph,
+    juice,
     end
 };
 

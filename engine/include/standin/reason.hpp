@@ -36,6 +36,10 @@ enum class ReasonKind {
     seeds_in,          ///< of `foods`, which were to be seeded
     cook_through,      ///< the meat that comes in asks for more heat
     acid_loosens,      ///< acid, for who wants it looser; `role` is "wet" where water comes with it
+    less_binder,       ///< less of what sets it, for who wants it looser
+    salt_late,         ///< no salt on the lean before the rest is in, likewise
+    serves,            ///< by itself it moves what a want is about; the figure is that property
+    keeps_weight,      ///< meat that weighs more or less so that the meat of the batch does not
     lean_comes_along,  ///< as much lean comes in with the fat
 
     // What is said of a batch. `about` is the id of the record that calls for it, where there is one.
@@ -66,6 +70,8 @@ enum class ReasonKind {
     part_way,              ///< the whole of what was asked would be another sausage: this goes as far as it stays this one
     by_making,             ///< nothing is weighed anew: the making alone goes most of the way
     comes_back_outside,    ///< sharpness, with acid that is not in the mass
+    acid_to_hold,          ///< still too sour to hold; figures: the pH where it does, then how much of each acid it has there
+    not_green_yet,         ///< greener and not green; figure: grams of `foods` that make it so, and their share; none: no leaf does
     demand,                ///< one of the demands that cannot all be met: `about` as the maker put it
     short_of,              ///< the list is one; figures: each line that is short, what is there against what is asked
     giving_up,             ///< the demand `about`

@@ -1,0 +1,62 @@
+#include "adapt/own_first.hpp"
+
+#include <algorithm>
+
+namespace standin {
+namespace {
+
+constexpr double strong = 0.3;     // mmol in a gram: vinegar, lemon and lime, not wine or orange; judgement
+constexpr double room_left = 0.7;  // of what a kilo takes: a line nearer to it than that has no step of sharpness left in it; judgement
+
+// More of a strong acid of the formula's own would do what is asked of the sourness: nobody then buys another.
+bool has_own_acid_to_raise(const Formula& formula, const std::vector<bool>& missing, const Distance& distance, const Context& context) {
+    if (!any_asks(distance.goals(), Property::sourness_mmol_kg, Goal::Kind::at_least)) return false;
+    const double kilos = distance.base_material()[Amount::mass] / 1000;
+    for (std::size_t l = 0; l < formula.lines.size(); ++l) {
+        const Line& line = formula.lines[l];
+        const Ingredient& food = *context.knowledge().ingredient(line.ingredient);
+        if (line.keep || missing[l] || food.roles.front() != Role::acid) continue;
+        if (context.nominal().unit(line)[Amount::titratable] < strong) continue;
+        if (!food.most_g_per_kg || line.grams.mid < room_left * food.most_g_per_kg->band.mid * kilos) return true;
+    }
+    return false;
+}
+
+// Lean meat of an animal that is in the formula already, and not in it yet.
+bool lists_leaner_cut(const Formula& formula, const Stock& stock, const Distance& distance, const Context& context) {
+    if (!stock.listed() || !any_asks(distance.goals(), Property::fat_pct, Goal::Kind::at_most)) return false;
+    const auto in_it = [&](const Ingredient& food) {
+        return std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) { return line.ingredient == food.id; });
+    };
+    const auto same_animal = [&](const Ingredient& food) {
+        return std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
+            const auto& meat = context.knowledge().ingredient(line.ingredient)->meat;
+            return meat && meat->species == food.meat->species;
+        });
+    };
+    const auto& foods = context.knowledge().records().ingredients;
+    return std::any_of(foods.begin(), foods.end(), [&](const Ingredient& food) {
+        return food.meat && food.roles.front() == Role::lean && stock.names(food.id) && stock.offer(food).on_hand && !in_it(food) &&
+               same_animal(food);
+    });
+}
+
+}  // namespace
+
+void own_food_first(AskedRoles& asked, const Problem& problem, const Stock& stock, const Distance& distance, const Context& context,
+                    Leeway leeway) {
+    if (lists_leaner_cut(problem.formula, stock, distance, context)) asked.add.insert(Role::lean);
+    if (leeway != Leeway::usual) return;
+    // Who wants it less sharp pours less: nobody buys another fruit for that.
+    if (any_asks(distance.goals(), Property::sourness_mmol_kg, Goal::Kind::at_most)) asked.replace.erase(Role::acid);
+    if (!has_own_acid_to_raise(problem.formula, problem.missing, distance, context)) return;
+    asked.add.erase(Role::acid);
+    asked.replace.erase(Role::acid);
+}
+
+double price_of_unlisted_meat(const Line& line, const Stock& stock, const Context& context) {
+    const bool meat = context.knowledge().ingredient(line.ingredient)->meat.has_value();
+    return meat && stock.listed() && !stock.names(line.ingredient) ? context.constant("advice.price.unlisted") : 0;
+}
+
+}  // namespace standin
