@@ -29,6 +29,12 @@ std::string in_short(const MendWay& way, Units units) {
     if (!(way.work_min > 0)) return text;
     // What was mixed too little may want nothing else.
     const std::string on = "mix it on, cold, until it is tacky";
+    // Salt that is short is put in for certain, and before the mixing: without it none dissolves what holds the mass.
+    std::vector<Ingoing> salt, rest;
+    for (const auto& in : way.add) (in.first ? salt : rest).push_back(in);
+    if (!salt.empty() && way.plain.empty())
+        return "put in " + parts(salt, units) + ", " + on + ", and fry a patty of it" +
+               (rest.empty() ? std::string() : "; where that still falls apart, add " + parts(rest, units));
     return text.empty() ? on : on + ", and fry a patty of it; where that still falls apart, " + text;
 }
 

@@ -52,6 +52,8 @@ CauseOfTaste read_cause(const JsonNode& item, Problems& problems) {
     if (r.has("note")) cause.note = enumerated<AromaNote>(r, "note");
     cause.acids = r.flag("acids");
     cause.unsqueezed = r.flag("unsqueezed");
+    cause.poured = r.flag("poured");
+    cause.fish = r.flag("fish");
     cause.costs = r.text_or("costs");
     if (!cause.costs.empty() && !contains(bind_costs, cause.costs)) r.fault("costs", "no factor of the bind \"" + cause.costs + "\"");
     cause.greener = r.text_or("greener");

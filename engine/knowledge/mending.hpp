@@ -85,6 +85,8 @@ struct CauseOfTaste {
     std::optional<AromaNote> note;         // foods that bring it
     bool acids = false;                    // foods that bring its acid
     bool unsqueezed = false;               // foods that went in with water that squeezing takes
+    bool poured = false;                   // water, stock and the like, which no cell holds
+    bool fish = false;                     // all its meat is fish
     std::string costs;                     // factor of the bind that tells how much: of bind_costs; of several the costliest first
     std::string greener;                   // of green_costs: foods that keep it from being greener; likewise
     double spare_c = 0;                    // C by which the core is over what the meat needs

@@ -12,6 +12,7 @@ namespace {
 constexpr double note_of_itself = 0.5;  // intensity from which a food is called bitter
 constexpr double note_share = 0.07;     // of all of that note in the mass
 constexpr double enzyme_share = 0.1;    // of all that digests
+constexpr double watery = 0.8;          // of a liquid, which cream is not
 constexpr double acid_share = 0.2;      // of all acid
 constexpr double wet_share = 0.015;     // of the mass: water of one line that squeezing takes
 
@@ -52,6 +53,14 @@ Lines unsqueezed_lines(const Formula& mass, const NominalBatch& batch, const Kno
     });
 }
 
+Lines poured_lines(const Formula& mass, const NominalBatch& batch, const Knowledge& knowledge) {
+    return lines_that(mass, [&](std::size_t l) {
+        const Ingredient& food = *knowledge.ingredient(mass.lines[l].ingredient);
+        const Material& part = batch.part(l);
+        return food.roles.front() == Role::liquid && !food.meat && part[Amount::water] > watery * part[Amount::mass];
+    });
+}
+
 std::optional<Lines> lines_of(const CauseOfTaste& cause, const Formula& mass, const NominalBatch& batch, const Knowledge& knowledge) {
     Lines lines;
     const Material& total = batch.total();
@@ -68,6 +77,8 @@ std::optional<Lines> lines_of(const CauseOfTaste& cause, const Formula& mass, co
         lines = lines_that(mass, [&](std::size_t l) { return batch.part(l)[Amount::titratable] > acid_share * total[Amount::titratable]; });
     } else if (cause.unsqueezed) {
         lines = unsqueezed_lines(mass, batch, knowledge);
+    } else if (cause.poured) {
+        lines = poured_lines(mass, batch, knowledge);
     } else if (!cause.roles.empty()) {
         lines = lines_that(
             mass, [&](std::size_t l) { return contains(cause.roles, knowledge.ingredient(mass.lines[l].ingredient)->roles.front()); });

@@ -16,6 +16,9 @@ std::vector<std::size_t> lines_of_note(AromaNote note, const Formula& mass, cons
 /// Lines that went in with water that squeezing takes, enough of it to be felt.
 std::vector<std::size_t> unsqueezed_lines(const Formula& mass, const NominalBatch& batch, const Knowledge& knowledge);
 
+/// Lines of water, stock and the like, which no cell holds.
+std::vector<std::size_t> poured_lines(const Formula& mass, const NominalBatch& batch, const Knowledge& knowledge);
+
 /// The lines that `cause` is about; nothing where it asks for some and there are none, or too little of them.
 std::optional<std::vector<std::size_t>> lines_of(const CauseOfTaste& cause, const Formula& mass, const NominalBatch& batch,
                                                  const Knowledge& knowledge);

@@ -63,7 +63,7 @@ public:
         }
         const auto order = mass_.process.order;
         if (!cause.orders.empty() && !(order && contains(cause.orders, spelt(*order)))) return std::nullopt;
-        if (!hold(cause.when, state_)) return std::nullopt;
+        if (!hold(cause.when, state_) || (cause.fish && !all_fish())) return std::nullopt;
         auto lines = lines_of(cause, mass_, batch_, knowledge_);
         if (!lines) return std::nullopt;
         FoundCause one{&cause,
@@ -75,7 +75,7 @@ public:
             if (!cost || cost->by < context_.constant("mend.green.least")) return std::nullopt;
             if (!cost->lines.empty()) lines = cost->lines;
             one.cost = cost->by;
-            value = shown_value(cause.greener == "rest" ? "rest" : "mixing", cost->value);
+            if (cost->value > 0) value = shown_value(cause.greener == "rest" ? "rest" : "mixing", cost->value);
         }
         for (const auto l : *lines) one.foods.push_back(mass_.lines[l].ingredient);
         fill(one.told, value, names_of(*lines));
@@ -83,6 +83,11 @@ public:
     }
 
 private:
+    bool all_fish() const {
+        const Material& total = batch_.total();
+        return total[Amount::meat] > 0 && total[Species::fish] + total[Species::crustacean] >= total[Amount::meat] - 1e-9;
+    }
+
     // What it takes of the bind; 0 where no factor tells it.
     double costs(const CauseOfTaste& cause) const {
         const BatchBind bind = batch_.bind();
@@ -117,6 +122,7 @@ private:
             {"{ph}", fixed_text(state_.properties[Property::ph], 1)},
             {"{fat}", fixed_text(state_.properties[Property::fat_pct], 0)},
             {"{needed}", shown_core(needed_)},
+            {"{salt}", fixed_text(state_.properties[Property::salt_pct_of_meat], 1)},
         };
         for (auto* text : {&told.says, &told.first, &told.does}) {
             for (const auto& [place, with] : places) replace_all(*text, place, with);

@@ -29,6 +29,10 @@ MendWay Judging::way(const Mended& mended, const Plain* plain, double share, std
                : mended.add.empty() ? MendKind::blend
                                     : MendKind::blend_and_add;
     way.add = mended.add;
+    for (auto& in : way.add)
+        in.first = work_min_ > 0 && any_asks(goals(), Property::salt_pct, Goal::Kind::at_least) &&
+                   knowledge().ingredient(in.ingredient)->roles.front() == Role::salt;
+    std::stable_partition(way.add.begin(), way.add.end(), [](const Ingoing& in) { return in.first; });
     if (plain) put_plain(way, *plain, share);
     way.formula = mended.formula;
     way.formula.title = mass_.formula.title + ", mended";

@@ -74,7 +74,7 @@ void put_beside(MendAnswer& answer, const Meaning& meaning, const Mass& mass, co
     const auto other = meaning_beside(meaning, tasted);
     if (!other) return;
     Ways ways = ways_to_mend({mass.formula, other->all, mass.made, mass.mending, mass.stock, mass.context, mass.request, mass.base,
-                              mass.states, mass.plain_first, mass.plain_without, mass.set});
+                              mass.states, mass.plain_first, mass.plain_without, mass.set, mass.only_fresh});
     if (ways.all.empty()) return;
     const bool met = std::any_of(answer.ways.begin(), answer.ways.end(), [](const MendWay& w) { return w.met; });
     const std::size_t most = std::max<std::size_t>(1, mass.request.top);
@@ -133,6 +133,16 @@ std::set<AromaNote> notes_in(const Formula& mass, const Mending& mending, const 
     return notes;
 }
 
+bool all_fish(const Material& total) {
+    return total[Amount::meat] > 0 && total[Species::fish] + total[Species::crustacean] >= total[Amount::meat] - 1e-9;
+}
+
+std::set<Role> roles_in(const Formula& mass, const Knowledge& knowledge) {
+    std::set<Role> roles;
+    for (const auto& line : mass.lines) roles.insert(knowledge.ingredient(line.ingredient)->roles.front());
+    return roles;
+}
+
 void finish(MendAnswer& answer, const Mending& mending) {
     OnPage page;
     page.add(answer.base);
@@ -186,7 +196,8 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
     answer.only_listed = stock->listed();
     const State state = made.state(*mass);
     const Material total = made.total(*mass);
-    const TastedMass tasted{state, total[Amount::meat] / total[Amount::mass], notes_in(*mass, mending, context)};
+    const TastedMass tasted{state, total[Amount::meat] / total[Amount::mass], notes_in(*mass, mending, context),
+                            roles_in(*mass, context.knowledge()), all_fish(total)};
     Meaning meaning = meaning_of(*tastes, tasted);
     answer.words = told(meaning);
     answer.opposed = meaning.opposed;
@@ -204,6 +215,7 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
         for (const auto& cause : causes) {
             one.set = one.set || cause.record->set;
             if (!cause.record->plain_first) continue;
+            one.only_fresh = one.only_fresh || cause.record->step_only;
             one.plain_first = true;
             one.plain_without.insert(one.plain_without.end(), cause.foods.begin(), cause.foods.end());
         }

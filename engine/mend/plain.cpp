@@ -59,6 +59,7 @@ private:
             }
             plain.lines.push_back(mass_.lines[l]);
             if (without_) blanch_briefly(plain.lines.back(), context_.knowledge());
+            if (without_ && wants(Property::greenness, Goal::Kind::at_least)) make_it_green(plain.lines.back());
             if (lean) take(*lean, plain);
             meat += batch_.part(l)[Amount::meat];
         }
@@ -66,6 +67,19 @@ private:
         season(plain, meat);
         plain.serves = goals_;
         return plain;
+    }
+
+    // Leaf that is there for the green goes in twice over, for it greens the old mass too; raw it is blanched a minute and squeezed. A
+    // bunch of herbs is left as it is.
+    void make_it_green(Line& line) const {
+        constexpr double bulk = 0.03;  // of the mass; judgement
+        const Ingredient& food = *context_.knowledge().ingredient(line.ingredient);
+        const bool leaf = food.tissue == Tissue::thin_leaf || food.tissue == Tissue::thick_leaf;
+        if (!leaf || !food.chlorophyll || part(line, Amount::mass) < bulk * total_[Amount::mass]) return;
+        line.grams = exactly(2 * line.grams.mid);
+        line.count.reset();
+        if (line.prepared.empty() && !line.weighed_prepared && food.already.empty())
+            line.prepared = {{"blanched", 1.0}, {"squeezed", std::nullopt}};
     }
 
     static constexpr double least_meat = 0.5;  // of the meat of the mass: with less it is no plain mass of this sausage
@@ -194,9 +208,43 @@ private:
                batch_.part(l)[Amount::capsaicinoids] > tasted * batch_.total()[Amount::capsaicinoids];
     }
 
+    bool wants(Property property, Goal::Kind kind) const {
+        return std::any_of(goals_.begin(), goals_.end(),
+                           [&](const Goal* goal) { return goal->property == property && goal->kind == kind; });
+    }
+
+    double meat_salt() const { return total_[Amount::meat] > 0 ? 100 * total_[Amount::salt] / total_[Amount::meat] : 0; }
+
+    // What carries the fault goes, whatever else it is there for: feta of a mass too salty, sorrel of one that acid set, the water of a wet
+    // one.
+    bool carries_the_fault(std::size_t l) const {
+        constexpr double some = 0.05;    // of all acid; judgement
+        constexpr double salty = 0.012;  // g/g, judgement: saltier than a sausage should be
+        const Line& line = mass_.lines[l];
+        const Ingredient& food = *context_.knowledge().ingredient(line.ingredient);
+        if (food.meat) return false;
+        const Material& part = batch_.part(l);
+        if (wants(Property::salt_pct, Goal::Kind::at_most) && part[Amount::salt] > salty * part[Amount::mass]) return true;
+        const bool sour = part[Amount::titratable] > some * batch_.total()[Amount::titratable];
+        if (sour && (wants(Property::sourness_mmol_kg, Goal::Kind::at_most) || (without_ && without_acid()))) return true;
+        const bool wet = wants(Property::bind, Goal::Kind::at_least) || wants(Property::firmness, Goal::Kind::at_least);
+        return wet && contains(poured_lines(mass_, batch_, context_.knowledge()), l);
+    }
+
+    // Whether what is left out by name is there for its acid.
+    bool without_acid() const {
+        return std::any_of(without_->begin(), without_->end(),
+                           [&](const std::string& id) { return context_.knowledge().ingredient(id)->roles.front() == Role::acid; });
+    }
+
     bool left_out(std::size_t l) const {
+        if (carries_the_fault(l)) return true;
         if (without_) return contains(*without_, mass_.lines[l].ingredient);
         if (less_asked_of(l)) return true;
+        // Where a role is thinned in a mass that is salted to the full, plain mass without salt makes it shorter too.
+        const bool thinned =
+            std::any_of(tastes_.begin(), tastes_.end(), [](const Meant& taste) { return taste.reading->less_of.has_value(); });
+        if (thinned && main_role(l) == Role::salt && meat_salt() > context_.constant("mend.salt.usual-most")) return true;
         return brings_too_much_heat(l) || std::any_of(goals_.begin(), goals_.end(), [&](const Goal* goal) { return wrong(*goal, l); });
     }
 

@@ -128,7 +128,9 @@ Goal goal_of(const std::string& want, const WantMove& move, double steps, const 
         once.by = move.by;
         const double base = mass.state.properties[goal.property], plainly = once.target(base);
         if (std::abs(goal.target(base) - plainly) < (more - 1) * std::abs(plainly - base)) {
-            double far = base + more * (plainly - base);
+            // ... and no more than half a step past the bound, which is where it is right.
+            const double step = std::abs(move.times ? plainly * (1 - move.by) : move.by) / 2;
+            double far = plainly + std::clamp((more - 1) * (plainly - base), -step, step);
             if (rises && move.most) far = std::min(far, std::max(*move.most, plainly));
             if (!rises && move.least) far = std::max(far, std::min(*move.least, plainly));
             goal.by = far - base;
@@ -152,8 +154,11 @@ Goal goal_of(const std::string& want, const WantMove& move, double steps, const 
     return goal;
 }
 
-// Whether this reading is to be taken of the mass.
-bool holds(const TasteReading& reading, const TastedMass& mass) {
+// Whether this reading is to be taken of the mass. Less of a role is asked of a mass that has it, where there is another way to take it.
+bool holds(const TasteReading& reading, const TastedMass& mass, bool only = true) {
+    if (!only && reading.less_of && mass.roles.count(*reading.less_of) == 0) return false;
+    const auto asks_fat = [](const WantMove& move) { return move.property == "fat_pct" && !move.times && move.by > 0; };
+    if (!only && mass.fish && std::any_of(reading.moves.begin(), reading.moves.end(), asks_fat)) return false;
     return hold(reading.when, mass.state) && (!reading.less_note || mass.notes.count(*reading.less_note) > 0);
 }
 
@@ -180,16 +185,20 @@ private:
 
     std::size_t open(const Taste& taste) const {
         const auto& all = taste.word->readings;
-        return static_cast<std::size_t>(std::count_if(all.begin(), all.end(), [&](const TasteReading& r) { return holds(r, mass_); }));
+        return static_cast<std::size_t>(
+            std::count_if(all.begin(), all.end(), [&](const TasteReading& r) { return holds(r, mass_, all.size() == 1); }));
     }
 
     void understand(const Taste& taste) {
         std::optional<Meant> there;
         std::vector<std::string> against;
         for (const auto& reading : taste.word->readings) {
-            if (!holds(reading, mass_)) continue;
+            if (!holds(reading, mass_, taste.word->readings.size() == 1)) continue;
             Meant meant{taste, &reading, {}, false};
-            for (const auto& move : reading.moves) meant.goals.push_back(goal_of(taste.written, move, meant.steps(), mass_));
+            for (const auto& move : reading.moves) {
+                meant.goals.push_back(goal_of(taste.written, move, meant.steps(), mass_));
+                if (taste.strong) meant.plainly.push_back(goal_of(taste.written, move, 1, mass_));
+            }
             if (against = opposed_by(meant); !against.empty()) continue;
             const bool asks = std::any_of(meant.goals.begin(), meant.goals.end(), [&](const Goal& goal) {
                 const double base = mass_.state.properties[goal.property];
@@ -268,7 +277,7 @@ std::optional<Meaning> meaning_beside(const Meaning& taken, const TastedMass& ma
     for (auto& meant : other.all) {
         const auto& all = meant.taste.word->readings;
         const auto taken_at = std::find_if(all.begin(), all.end(), [&](const TasteReading& r) { return &r == meant.reading; });
-        const auto next = std::find_if(taken_at + 1, all.end(), [&](const TasteReading& r) { return r.beside && holds(r, mass); });
+        const auto next = std::find_if(taken_at + 1, all.end(), [&](const TasteReading& r) { return r.beside && holds(r, mass, false); });
         if (next == all.end()) continue;
         meant.reading = &*next;
         meant.goals.clear();

@@ -23,7 +23,8 @@ struct Meant {
     Taste taste;
     const TasteReading* reading = nullptr;
     std::vector<Goal> goals;
-    bool there = false;  ///< what it asks for is so already
+    bool there = false;           ///< what it asks for is so already
+    std::vector<Goal> plainly{};  ///< of what was said strongly: the goals had it been said plainly
     const std::string& says() const {
         if (taste.weak && !reading->says_little.empty()) return reading->says_little;
         return taste.strong && !reading->says_much.empty() ? reading->says_much : reading->says;
@@ -50,6 +51,8 @@ struct TastedMass {
     const State& state;
     double meat_share = 0;        ///< the meat in a gram of it: salt asked for by the meat is reckoned with it
     std::set<AromaNote> notes{};  ///< of which it has foods
+    std::set<Role> roles{};       ///< main roles of its lines
+    bool fish = false;            ///< all its meat is fish, which is lean and no drier for it
 };
 
 /// Of each word the first reading that holds of the mass as made and does not pull against another word.

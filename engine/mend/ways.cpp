@@ -33,9 +33,9 @@ public:
 
     Ways ways() && {
         const bool thin = std::any_of(goals().begin(), goals().end(), thins) || any_less();
-        if (!thin) by_additions();
+        if (!thin && !mass_.only_fresh) by_additions();
         if (thin || !mass_.plain_first) by_plain_mass(thin);
-        if (ways_.all.empty() && !(thin && goals_all_thin())) by_what_comes_nearest();
+        if (ways_.all.empty() && !(thin && goals_all_thin()) && !mass_.only_fresh) by_what_comes_nearest();
         if (!thin && mass_.plain_first) by_fresh_mass();
         if (ways_.all.empty() && ways_.cannot.empty()) none_found();
         return std::move(ways_);
@@ -114,11 +114,36 @@ private:
         }
         const double step = mass_.context.constant("mend.plain.round");
         if (!(share > 0)) return std::nullopt;
+        // The stronger complaint never gets less of it than the plain one would.
+        if (part_only_) share = std::max(share, share_said_plainly(plain, step));
         share = std::ceil(share / step - 1e-9) * step;
         if (!thin || part_only_) return share;
         const bool of_a_little = std::all_of(mass_.tastes.begin(), mass_.tastes.end(), [](const Meant& m) { return m.taste.weak; });
         taste_share_ = until_right(plain, share, step, true);
-        return part_only_ || of_a_little ? taste_share_ : until_right(plain, taste_share_, step, false);
+        const double found = part_only_ || of_a_little ? taste_share_ : until_right(plain, taste_share_, step, false);
+        return part_only_ ? std::max(found, share_said_plainly(plain, step)) : found;
+    }
+
+    // What would be right had it been said plainly, or as much as is worth folding in; nothing where that too is another batch.
+    double share_said_plainly(const Plain& plain, double step) const {
+        std::vector<Goal> plainly;
+        for (const auto& taste : mass_.tastes)
+            for (const auto& goal : taste.plainly)
+                if (thins(goal)) plainly.push_back(goal);
+        if (plainly.empty()) return 0;
+        const auto right = [&](double share) {
+            const Formula mixed = blended(start_, plain, share);
+            const State state = mass_.made.state(mixed);
+            const auto states = mass_.made.states(mixed);
+            return judging_.over_most(mixed, plain).empty() && std::all_of(plainly.begin(), plainly.end(), [&](const Goal& goal) {
+                       return !short_of_target(goal, state) && !(of_acid(goal) && too_sour(state)) && meets(states, goal);
+                   });
+        };
+        for (double share = step; share <= most_plain() + step / 2; share += step)
+            if (right(share)) return share;
+        const bool to_be_had =
+            std::all_of(plainly.begin(), plainly.end(), [&](const Goal& goal) { return share_for(goal, plain).has_value(); });
+        return to_be_had ? most_plain() : 0;
     }
 
     double most_plain() const { return mass_.context.constant("mend.plain.most"); }
@@ -264,16 +289,27 @@ private:
         for (double share = step; !way && share <= whole + step / 2; share += step)
             if (meets_all_of(blended(start_, *plain, share)) && within_stock(*plain, share))
                 way = judged_way({blended(start_, *plain, share), {}}, &*plain, share);
-        const double half = mass_.context.constant("mend.plain.beside");
-        if ((!way || !way->met) && within_stock(*plain, half)) {
+        const double half = mass_.only_fresh && way ? 0 : mass_.context.constant("mend.plain.beside");
+        if (half > 0 && (!way || !way->met) && within_stock(*plain, half)) {
             const Mended start{blended(start_, *plain, half), {}};
-            const auto found = nearest_to(start, 1);
+            const auto found = mass_.only_fresh ? std::vector<Mended>{} : nearest_to(start, 1);
             way = judged_way(found.empty() ? start : found.front(), &*plain, half);
         }
         ways_.cannot.resize(said);
         if (!way) return;
         std::erase_if(ways_.all, [&](const MendWay& other) { return is_same(other, *way); });
-        ways_.all.insert(ways_.all.begin(), std::move(*way));
+        // What does as much with less stands first.
+        const auto grams_added = [](const MendWay& one) {
+            double grams = 0;
+            for (const auto& in : one.add) grams += in.grams;
+            return grams;
+        };
+        // As much plain mass as half of what there is, is another batch beside a spoon of starch that does it.
+        const double whole_batch = mass_.context.constant("mend.plain.beside") * total_[Amount::mass];
+        const bool little_alone = !ways_.all.empty() && ways_.all.front().met && ways_.all.front().plain.empty();
+        const bool less_does_it =
+            little_alone && (way->plain_g > whole_batch || (!way->add.empty() && grams_added(ways_.all.front()) <= grams_added(*way)));
+        ways_.all.insert(ways_.all.begin() + (less_does_it ? 1 : 0), std::move(*way));
         if (ways_.all.size() > std::max<std::size_t>(1, mass_.request.top)) ways_.all.pop_back();
     }
 

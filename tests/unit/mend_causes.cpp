@@ -112,9 +112,11 @@ TEST_CASE("mend: leaf that acid turned is no cure until the acid is away", "[men
     mass.process.rest_h = 24;
     const auto answer = mended(mass, "not green");
     REQUIRE_FALSE(answer.causes.empty());
-    CHECK(answer.causes.front().id == "acid-on-leaf");
+    CHECK(answer.causes.front().id == "acid-on-leaf-rested");
     for (const auto& way : answer.ways) CHECK_FALSE(way.met);
-    for (const char* word : {"brown", "olive", "lost its green"}) CHECK(mended(mass, word).causes.front().id == "acid-on-leaf");
+    for (const char* word : {"brown", "olive", "lost its green"}) CHECK(mended(mass, word).causes.front().id == "acid-on-leaf-rested");
+    mass.process.rest_h = 2;
+    CHECK(mended(mass, "not green").causes.front().id == "acid-on-leaf");
 }
 
 }  // namespace mend_causes_test

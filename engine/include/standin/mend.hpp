@@ -58,6 +58,7 @@ struct Ingoing {
     double water_g = 0;  ///< cold water to dissolve or stir it in
     std::string how;     ///< so that it spreads
     bool fresh = false;  ///< the formula has none of it
+    bool first = false;  ///< salt that is short in a mass that is mixed on: it goes in before the mixing
 };
 
 enum class MendKind { add, blend, blend_and_add, work };
