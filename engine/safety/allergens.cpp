@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/contains.hpp"
+#include "knowledge/contact_text.hpp"
 #include "knowledge/kinds.hpp"
 #include "safety/wording.hpp"
 
@@ -56,12 +57,16 @@ bool brings(const Ingredient& ingredient, std::string_view allergen) {
     return contains(ingredient.allergens, allergen);
 }
 
-// What the formula itself says it holds: of its lines and of its notes.
-std::vector<Declared> told_of(const Prediction& prediction) {
+// What the formula itself says, of its lines and of its notes: of what is in it, or of what only touched it.
+std::vector<Declared> told_of(const Prediction& prediction, const Knowledge& knowledge, bool contact) {
     std::vector<Declared> all;
+    const auto add = [&](const Declared& told, const std::string& of) {
+        if (is_only_of_contact(told.words, told.allergen, knowledge) == contact)
+            all.push_back({told.allergen, of + " (\"" + told.words + "\")"});
+    };
     for (const auto& line : prediction.lines)
-        for (const auto& told : line.declared) all.push_back({told.allergen, line.name + " (\"" + told.words + "\")"});
-    for (const auto& told : prediction.declared) all.push_back({told.allergen, "what the formula says (\"" + told.words + "\")"});
+        for (const auto& told : line.declared) add(told, line.name);
+    for (const auto& told : prediction.declared) add(told, "what the formula says");
     return all;
 }
 
@@ -126,10 +131,11 @@ class Lister {
 public:
     Lister(const Prediction& prediction, const Knowledge& knowledge)
         : bearers_(bearers_of(prediction, knowledge)),
-          told_(told_of(prediction)),
+          told_(told_of(prediction, knowledge, false)),
           named_(named_beside(prediction)),
           sulphites_{prediction, knowledge},
           classes_(classes_of(bearers_, told_, knowledge)) {
+        for (auto& one : told_of(prediction, knowledge, true)) named_.push_back(std::move(one));
         for (const auto& one : named_) add_once(classes_, one.allergen);
     }
 

@@ -5,6 +5,7 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
+#include "knowledge/contact_text.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
 #include "safety/allergens.hpp"
@@ -93,14 +94,6 @@ std::vector<std::string> told_parts(const std::vector<Declared>& declared, const
     return parts;
 }
 
-// "May contain", "traces of", "packed where": of what is not put in.
-bool is_of_contact(const Declared& told, const Knowledge& knowledge) {
-    const auto words = hazard_text(told.words).words;
-    return std::any_of(words.begin(), words.end(), [&](const std::string& word) {
-        return knowledge.in_list("perhaps-word", fold(word)) || fits_any(knowledge.records().lexicon.handles, word);
-    });
-}
-
 // `called`: the maker's own name for a food that is no record and was said to be like one; what it holds the maker knows.
 std::string named(const Ingredient& ingredient, const std::string& called, const std::vector<Declared>& declared, bool with_sulphites,
                   const Knowledge& knowledge) {
@@ -160,7 +153,7 @@ std::string label_of(const Prediction& prediction, const Knowledge& knowledge, s
     const auto may_hold = [&](const PredictedLine& line) {  // told by the packet, and no part of the food
         std::vector<Declared> held;
         for (const auto& one : line.declared) {
-            if (!is_of_contact(one, knowledge)) {
+            if (!is_only_of_contact(one.words, one.allergen, knowledge)) {
                 held.push_back(one);
                 continue;
             }

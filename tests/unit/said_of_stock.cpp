@@ -3,7 +3,8 @@
 
 #include "formula/formats/reading.hpp"
 #include "formula/line/line_text.hpp"
-#include "formula/line/remark.hpp"
+#include "formula/remark/remark.hpp"
+#include "formula/remark/told_allergens.hpp"
 #include "formula/write/writing.hpp"
 #include "knowledge/knowledge.hpp"
 #include "support/catch.hpp"

@@ -20,12 +20,12 @@
 #include "formula/line/line_text.hpp"
 #include "formula/line/meat_shares.hpp"
 #include "formula/line/page_words.hpp"
-#include "formula/line/remark.hpp"
 #include "formula/line/several_in_line.hpp"
 #include "formula/line/sheet_size.hpp"
 #include "formula/line/sheet_unit.hpp"
 #include "formula/line/soaked_in.hpp"
 #include "formula/line/tongues.hpp"
+#include "formula/remark/told_allergens.hpp"
 #include "formula/write/writing.hpp"
 
 namespace standin {

@@ -28,8 +28,8 @@
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/name_text.hpp"
-#include "formula/line/remark.hpp"
 #include "formula/line/tongues.hpp"
+#include "formula/remark/remark.hpp"
 #include "knowledge/edible.hpp"
 #include "knowledge/kinds.hpp"
 
@@ -287,14 +287,21 @@ private:
                                      gatherer_.whole.empty() ? text : gatherer_.whole);
         if (parts.size() > 1 && !gatherer_.namer().knows(text) && (digits || !known_without_amount(text))) {
             for (const auto part : parts)
-                if (!knowledge_.in_list("passed-over", fold(part)) &&
-                    (has_digit(part) || is_item(part) || !is_plain_part(parts, part, knowledge_)))
+                if (!knowledge_.in_list("passed-over", fold(part)) && (has_digit(part) || is_item(part) || !passed_over(parts, part)))
                     weighed(part, line);
             return;
         }
         if (const auto name = known_without_amount(text)) return gatherer_.name(*name, origin_of(*name, line), true);
         if (!digits) return list(text, line, true);
         gatherer_.not_read(std::move(read.error()), text, true);
+    }
+
+    // A remark that says nothing that matters; a mere name in it is told.
+    bool passed_over(const std::vector<std::string_view>& parts, std::string_view part) {
+        const RemarkIs is = part.data() == parts.front().data() ? RemarkIs::asked : remark_of_part(parts, part, knowledge_);
+        if (is == RemarkIs::noted)
+            gatherer_.note(reason_about(ReasonKind::passed_unknown, std::string(part), {std::string(parts.front())}));
+        return is != RemarkIs::asked;
     }
 
     // A food by itself, weighed or not, there or not there.
@@ -399,7 +406,7 @@ private:
 
     // "marjoram, dried": what stands behind the comma tells of the food before it, and is none itself.
     // So does what is done to it: "roasted poblanos" are there as poblanos.
-    const Ingredient* one_food(std::string_view names, bool on_hand) const {
+    const Ingredient* one_food(std::string_view names, bool on_hand) {
         const auto parts = parts_of_list(names);
         const bool several = std::all_of(parts.begin(), parts.end(), [&](auto part) { return known_without_amount(part).has_value(); });
         if (several || (parts.size() < 2 && !on_hand)) return nullptr;
@@ -407,8 +414,13 @@ private:
         if (!read) return nullptr;
         const Ingredient* food = knowledge_.ingredient(read->line.ingredient);
         if (!remark_not_plain(read->line.notes, knowledge_, {food, names}).empty()) return nullptr;
-        if (parts.size() > 1) return food;
-        return !read->line.prepared.empty() && picked_for(read->line.prepared, *food, knowledge_) ? food : nullptr;
+        const auto is_name = [](const Reason& note) { return note.kind == ReasonKind::passed_unknown; };
+        const bool named = std::any_of(read->line.notes.begin(), read->line.notes.end(), is_name);
+        const bool done = !read->line.prepared.empty() && picked_for(read->line.prepared, *food, knowledge_);
+        if (parts.size() < 2 && !named && !done) return nullptr;
+        for (const auto& note : read->line.notes)
+            if (is_name(note)) gatherer_.note(note);
+        return food;
     }
 
     // "no fresh thyme, only dried": the dried one is there.
@@ -430,7 +442,7 @@ private:
         const auto odd = on_hand ? odd_in(parts, names, line) : std::set<std::size_t>{};
         for (std::size_t i = 0; i < parts.size(); ++i) {
             const auto part = parts[i];
-            if (odd.contains(i) || (i > 0 && on_hand && !is_item(part) && is_plain_part(parts, part, knowledge_))) continue;
+            if (odd.contains(i) || (i > 0 && on_hand && !is_item(part) && passed_over(parts, part))) continue;
             if (const auto other = other_form(names, part, on_hand); !other.empty()) {
                 rewritten_.push_back(other);
                 gatherer_.name(rewritten_.back(), origin_of(part, line), true);

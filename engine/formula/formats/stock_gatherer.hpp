@@ -22,7 +22,7 @@
 #include "formula/line/line_text.hpp"
 #include "formula/line/name_text.hpp"
 #include "formula/line/process_text.hpp"
-#include "formula/line/remark.hpp"
+#include "formula/remark/remark.hpp"
 #include "knowledge/edible.hpp"
 
 namespace standin {

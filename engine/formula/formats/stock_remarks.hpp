@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "formula/remark/remark.hpp"
 #include "knowledge/knowledge.hpp"
 #include "standin/formula.hpp"
 
@@ -19,11 +20,11 @@ using IsItem = std::function<bool(std::string_view)>;
 /// peanuts", "(peanut!)", "roasted in peanut oil". A clause that is an item stays; a lone name behind one weighed food tells of it.
 std::vector<Declared> take_remarks(std::string& line, const IsItem& is_item, const Knowledge& knowledge);
 
-/// Whether a part of a list line says nothing of the state of the food that the first part names.
-bool is_plain_part(const std::vector<std::string_view>& parts, std::string_view part, const Knowledge& knowledge);
+/// What a part of a list line is to the food that the first part names.
+RemarkIs remark_of_part(const std::vector<std::string_view>& parts, std::string_view part, const Knowledge& knowledge);
 
-/// Which of the parts of a list line are to be set aside: those that are neither a food nor a plain remark, each with the food that it
-/// stands behind.
+/// Which of the parts of a list line are to be set aside: those that are neither a food nor a remark that can be passed over, each with the
+/// food that it stands behind.
 std::set<std::size_t> odd_parts(const std::vector<std::string_view>& parts, const IsItem& is_item, const Knowledge& knowledge);
 
 }  // namespace standin

@@ -19,13 +19,11 @@ std::vector<Declared> told_by(std::string_view part, const Knowledge& knowledge)
 
 // Where a clause without brackets begins that tells what is in the food: at "may contain", "contains", "traces of".
 std::size_t clause_start(std::string_view line, const Knowledge& knowledge) {
-    constexpr std::string_view leads[]{"may", "might", "can", "could", "kann", "peut", "puede", "pode", "puo"};
     const auto& lexicon = knowledge.records().lexicon;
     for (std::size_t at = 0; at < line.size();) {
         const auto end = std::min(line.find_first_of(" ,;:-", at), line.size());
         const std::string word = hazard_fold(line.substr(at, end - at));
-        const bool opens = std::find(std::begin(leads), std::end(leads), word) != std::end(leads) || fits_any(lexicon.holds, word) ||
-                           fits_any(lexicon.handles, word);
+        const bool opens = knowledge.in_list("perhaps-word", word) || fits_any(lexicon.holds, word) || fits_any(lexicon.handles, word);
         const bool denies = opens && ends_in_denial(line.substr(0, at), lexicon);
         if (at > 0 && opens && !denies && !declared_in(line.substr(at), knowledge).empty()) return at;
         at = end + 1;

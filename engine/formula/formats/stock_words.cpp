@@ -56,6 +56,19 @@ bool is_loose(const Word& word, const Knowledge& knowledge) {
     return unit && unit->dimension != Dimension::mass && unit->dimension != Dimension::percent;
 }
 
+// "the kind with cashews", "con anacardi": no food stands before the word for "with".
+bool says_with(Text clause) {
+    constexpr std::array<Text, 9> with{"with", "mit", "avec", "con", "com", "met", "med", "containing", "contains"};
+    constexpr std::array<Text, 30> lead{"the",  "a",     "kind", "one",   "sort",   "type", "version", "stuff",   "made",   "mixed",
+                                        "that", "which", "die",  "der",   "das",    "art",  "sorte",   "celui",   "celle",  "fait",
+                                        "el",   "la",    "lo",   "hecho", "quello", "tipo", "fatto",   "blended", "bought", "own"};
+    for (const auto& word : words_of(clause)) {
+        if (std::find(with.begin(), with.end(), word.folded) != with.end()) return true;
+        if (std::find(lead.begin(), lead.end(), word.folded) == lead.end()) return false;
+    }
+    return false;
+}
+
 }  // namespace
 
 std::string_view bare(std::string_view text) {
@@ -126,6 +139,11 @@ std::vector<std::string_view> parts_of_list(std::string_view names) {
         const auto before = names.substr(0, i);  // "horta (dandelion and chicory)" is one food
         if (std::count(before.begin(), before.end(), '(') > std::count(before.begin(), before.end(), ')') &&
             names.find(')', i) != Text::npos) {
+            ++i;
+            continue;
+        }
+        // What a clause behind the food says it is made with is in that food: "pesto, the kind with cashews and pecorino".
+        if (start > 0 && found->front() == ' ' && says_with(names.substr(start, i - start))) {
             ++i;
             continue;
         }

@@ -55,6 +55,13 @@ std::optional<Error> settle_by_share(NameRead& name, const AmountText& amount, c
     if (meat && name.ingredient->tissue == Tissue::dry && own == "fennel" && per_kilo > bound("seed-most"))
         return open("so much of it may be the bulb and not the seed: say which", {"fennel bulb", "fennel seed"});
     if (tells_form(name, knowledge)) return std::nullopt;
+    if (meat && knowledge.in_list("leaf-when-much", own) && per_kilo > bound("seed-most"))
+        if (const auto* leaf = known_ingredient("fresh " + own, knowledge)) {
+            name.ingredient = leaf;
+            name.other_form.clear();
+            name.fresh_by_share = true;
+            return std::nullopt;
+        }
     const bool little = per_kilo < bound(around.among_spices ? "fresh-least-among-spices" : "fresh-least");
     const auto turn = [&](const Ingredient& dry) {
         name.ingredient = &dry;

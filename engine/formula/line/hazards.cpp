@@ -86,8 +86,15 @@ const Ingredient* other_food(std::string_view passed, const Ingredient& own, con
 
 std::optional<Error> danger_in(std::string_view text, const Knowledge& knowledge) {
     const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
-    if (const auto* match = worst(found, {})) return error_of(*match->hazard, match->said);
-    return content_not_known(text, knowledge);
+    const auto* match = worst(found, {});
+    if (!match) return content_not_known(text, knowledge);
+    Error error = error_of(*match->hazard, match->said);
+    // A plant's deadly twin is named whatever else is said of it.
+    const auto twin = std::find_if(found.begin(), found.end(), [](const HazardMatch& one) { return one.hazard->kind == "look-alike"; });
+    if (twin == found.end() || match->hazard->kind == "look-alike" || match->hazard->kind == "poison") return error;
+    Error both = error_of(*twin->hazard, twin->said);
+    both.message += ". " + error.message;
+    return both;
 }
 
 bool only_looks_alike(std::string_view text, const Knowledge& knowledge) {
@@ -137,10 +144,13 @@ std::optional<Error> other_food_in_passing(std::string_view passed, Line& line, 
     const Ingredient& own = *knowledge.ingredient(line.ingredient);
     const HazardText text = hazard_text(passed);
     const auto& lexicon = knowledge.records().lexicon;
+    // "Wheat flour, soya flour, may contain sesame": what stands in such a list is in it too.
+    const bool of_a_packet =
+        std::any_of(text.words.begin(), text.words.end(), [&](const auto& word) { return fits_any(lexicon.holds, word); });
     bool declared = false;
     for (const auto& match : hazards_in(text, lexicon)) {
         if (match.hazard->act != HazardAct::declare || brings(own, *match.hazard, knowledge)) continue;
-        if (!says_it_holds(text, match, lexicon, true))
+        if (!of_a_packet && !says_it_holds(text, match, lexicon, true))
             return Error{Trouble::bad_data,
                          "\"" + std::string(passed) + "\" beside " + own.names.front() + " may say that it holds " +
                              match.hazard->allergen + " or that it is another food: write \"contains ...\", or give that food a line",
@@ -177,12 +187,27 @@ std::vector<Reason> told_hazards(std::string_view text, const Line& line, const 
     return told;
 }
 
+namespace {
+
+// "The seasoning has mustard in it."
+bool is_said_to_be_in_it(const HazardText& text, const HazardMatch& match) {
+    const auto word = [&](std::size_t i) { return i < text.words.size() ? std::string_view(text.words[i]) : std::string_view(); };
+    bool has = false, in_it = false;
+    for (std::size_t i = 0; i < match.first; ++i)
+        has = has || word(i) == "has" || word(i) == "have" || word(i) == "had" || word(i) == "hat";
+    for (std::size_t i = match.last; i < text.words.size(); ++i)
+        in_it = in_it || (word(i) == "in" && (word(i + 1) == "it" || word(i + 1) == "them")) || word(i) == "inside" || word(i) == "drin";
+    return has && in_it;
+}
+
+}  // namespace
+
 std::vector<Declared> declared_in(std::string_view text, const Knowledge& knowledge) {
     const auto& lexicon = knowledge.records().lexicon;
     const HazardText cut = hazard_text(text);
     std::vector<Declared> all;
     for (const auto& match : hazards_in(cut, lexicon))
-        if (match.hazard->act == HazardAct::declare && says_it_holds(cut, match, lexicon, false))
+        if (match.hazard->act == HazardAct::declare && (says_it_holds(cut, match, lexicon, false) || is_said_to_be_in_it(cut, match)))
             all.push_back({match.hazard->allergen, match.said});
     return all;
 }

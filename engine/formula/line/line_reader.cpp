@@ -51,14 +51,7 @@ class LineReader {
 public:
     /// `bare`: "6 %" and "hot" by themselves may be facts of the food.
     LineReader(std::string_view line, const LineSetting& setting, bool bare = false)
-        : written_(line),
-          line_(line),
-          origin_(setting.origin),
-          knowledge_(setting.knowledge),
-          around_(setting.around),
-          on_the_shelf_(setting.on_the_shelf),
-          lenient_(setting.lenient),
-          adjective_behind_(setting.adjective_behind) {
+        : written_(line), line_(line), setting_(setting), origin_(setting.origin), knowledge_(setting.knowledge), around_(setting.around) {
         clean_line(line_);
         write_kilos(line_);
         turn_base_first(line_);
@@ -219,7 +212,8 @@ private:
         std::fill(line.begin() + static_cast<std::ptrdiff_t>(candidate.begin), line.begin() + static_cast<std::ptrdiff_t>(candidate.end),
                   ' ');
         if (candidate.begin > start_) line[candidate.begin] = ',';
-        const LineContext context{line, origin_, knowledge_, lenient_, adjective_behind_};
+        const LineContext context{
+            line, origin_, knowledge_, setting_.lenient, setting_.adjective_behind, setting_.nouns_have_capitals, setting_.on_the_shelf};
         const Unit* unit = candidate.amount.parts.front().unit;
         const Unit* container = unit && is_container(*unit)  ? unit
                                 : candidate.amount.container ? candidate.amount.container
@@ -402,7 +396,8 @@ private:
             read.doubts.push_back({Confidence::unsure, *told, true});
             read.line.notes.push_back(std::move(*told));
         }
-        if (auto danger = danger_of_food(written_, read.line, knowledge_, on_the_shelf_)) return miss(understood, std::move(*danger), at);
+        if (auto danger = danger_of_food(written_, read.line, knowledge_, setting_.on_the_shelf))
+            return miss(understood, std::move(*danger), at);
         return read;
     }
 
@@ -418,7 +413,8 @@ private:
 
     std::optional<Error> hazards_in_passing(const NameRead& name, Line& line) const {
         const auto other_letters = clauses_beyond_latin(written_);
-        for (const auto* all : {&notes_.passed, &name.before.passed, &name.after.passed, &other_letters})
+        for (const auto* all :
+             {&notes_.passed, &name.before.passed, &name.after.passed, &name.before.unknown, &name.after.unknown, &other_letters})
             for (const auto& passed : *all) {
                 if (auto other = other_food_in_passing(passed, line, knowledge_)) return other;
                 if (tells_fat_figure(passed))
@@ -473,10 +469,10 @@ private:
     std::string_view written_;
     std::string line_;
     std::size_t start_ = 0;
+    const LineSetting& setting_;
     const Origin& origin_;
     const Knowledge& knowledge_;
     const Around& around_;
-    bool on_the_shelf_, lenient_, adjective_behind_;
     LineNotes notes_;
     std::vector<FactText> facts_;
     std::optional<Per> per_;

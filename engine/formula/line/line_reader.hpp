@@ -14,8 +14,9 @@ struct LineSetting {
     WeighedAfter after;
     bool on_the_shelf;
     const Around& around;
-    bool lenient = false;           ///< a word that is not known may be passed over where it can do no harm
-    bool adjective_behind = false;  ///< out of a tongue in which an adjective stands behind its noun
+    bool lenient = false;              ///< a word that is not known may be passed over where it can do no harm
+    bool adjective_behind = false;     ///< out of a tongue in which an adjective stands behind its noun
+    bool nouns_have_capitals = false;  ///< out of German
 };
 
 struct OneReading {

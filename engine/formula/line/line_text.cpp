@@ -8,10 +8,11 @@
 #include "formula/line/likeness.hpp"
 #include "formula/line/line_facts.hpp"
 #include "formula/line/line_reader.hpp"
-#include "formula/line/remark.hpp"
-#include "formula/line/remarks_apart.hpp"
 #include "formula/line/slips.hpp"
 #include "formula/line/tongues.hpp"
+#include "formula/remark/clauses.hpp"
+#include "formula/remark/remark.hpp"
+#include "formula/remark/told_allergens.hpp"
 
 namespace standin {
 namespace {
@@ -71,9 +72,10 @@ Result<ReadLine> read_any_tongue(std::string_view line, const LineSetting& setti
     auto read = read_english(line, setting);
     if (read && passed_over_in(*read) == 0) return read;
     std::optional<Result<ReadLine>> first_miss;
-    for (const auto& [english, foreign, adjective_behind] : in_english(line, knowledge)) {
+    for (const auto& [english, foreign, adjective_behind, nouns_have_capitals] : in_english(line, knowledge)) {
         LineSetting own = setting;
         own.adjective_behind = adjective_behind;
+        own.nouns_have_capitals = nouns_have_capitals;
         auto translated = read_english(english, own);
         // "200 g spinaci, lessati": a name that we have too, and behind it words that only that tongue has.
         const bool tells_more = read && translated && passed_over_in(*translated) < passed_over_in(*read) &&
@@ -127,30 +129,36 @@ std::optional<ReadLine> read_without_slips(std::string_view line, const LineSett
     return found;
 }
 
-// Without the clauses that are plain remarks, where the line can then be read: each is told.
-std::optional<ReadLine> read_without_remarks(std::string_view line, const LineSetting& setting) {
+// A mere name is told as what nobody knows here, and leaves the line unsure.
+void tell_of_remark(const std::string& said, RemarkIs is, const std::string& food, ReadLine& read) {
+    const bool noted = is == RemarkIs::noted;
+    Reason told = reason_about(noted ? ReasonKind::passed_unknown : ReasonKind::passed_over, said, {food});
+    read.line.notes.push_back(told);
+    read.doubts.push_back({noted ? Confidence::unsure : Confidence::likely, std::move(told), true});
+}
+
+// Without the clauses that are remarks of no more than `most`, where the line can then be read: each is told.
+std::optional<ReadLine> read_without_remarks(std::string_view line, const LineSetting& setting, RemarkIs most) {
     const Knowledge& knowledge = setting.knowledge;
     std::vector<std::string> out;
     const auto idle = [&](std::string_view said) { return changes_no_reading(said, knowledge); };
     const auto bare_line = read_any_tongue(without_clauses(line, out, idle), setting);
     if (out.empty() || !bare_line) return std::nullopt;
     const Ingredient& food = *knowledge.ingredient(bare_line->line.ingredient);
+    const SaidOfFood of{&food, line};
     out.clear();
-    auto read = read_any_tongue(
-        without_clauses(
-            line, out,
-            [&](std::string_view said) {
-                return idle(said) && is_plain_remark(said, knowledge, {&food, line}) && allergens_of_remark(said, knowledge).empty();
-            }),
-        setting);
+    auto read = read_any_tongue(without_clauses(line, out,
+                                                [&](std::string_view said) {
+                                                    return idle(said) && read_remark(said, knowledge, of).is <= most &&
+                                                           allergens_of_remark(said, knowledge).empty();
+                                                }),
+                                setting);
     if (out.empty() || !read || read->line.ingredient != food.id) return std::nullopt;
     if (danger_of_food(line, read->line, knowledge, setting.on_the_shelf)) return std::nullopt;
     add_told(line, *read, knowledge);
     for (const auto& said : out) {
         if (other_food_in_passing(said, read->line, knowledge)) return std::nullopt;
-        Reason passed = reason_about(ReasonKind::passed_over, said, {food.names.front()});
-        read->line.notes.push_back(passed);
-        read->doubts.push_back({Confidence::likely, std::move(passed), true});
+        tell_of_remark(said, read_remark(said, knowledge, of).is, food.names.front(), *read);
     }
     return std::move(*read);
 }
@@ -187,12 +195,25 @@ std::optional<ReadLine> read_first_of_two(std::string_view line, const LineSetti
     return std::nullopt;
 }
 
-// What is not understood of a food may tell of its state.
-std::optional<Error> asked_of_remark(std::string_view line, const ReadLine& read, const LineSetting& setting) {
-    const Ingredient& food = *setting.knowledge.ingredient(read.line.ingredient);
-    const auto odd = remark_to_ask(read.line.notes, setting.knowledge, {&food, line});
-    if (odd.empty()) return std::nullopt;
-    return remark_unknown(odd, food.names.front(), setting.origin.start());
+// Once what was passed over is weighed: asked about where it may tell of the food's state, and where it holds a mere name, told as unknown.
+Result<ReadLine> with_remarks(std::string_view line, ReadLine read, const LineSetting& setting) {
+    const Knowledge& knowledge = setting.knowledge;
+    const Ingredient& food = *knowledge.ingredient(read.line.ingredient);
+    const SaidOfFood of{&food, line};
+    if (!setting.on_the_shelf)
+        if (const auto odd = remark_to_ask(read.line.notes, knowledge, of); !odd.empty())
+            return Failure(remark_unknown(odd, food.names.front(), setting.origin.start()));
+    const auto is_noted = [&](const Reason& note) {
+        return note.kind == ReasonKind::passed_over && remark_in_formula(note.about, knowledge, of) == RemarkIs::noted;
+    };
+    for (auto& note : read.line.notes)
+        if (is_noted(note)) note.kind = ReasonKind::passed_unknown;
+    for (auto& doubt : read.doubts)
+        if (is_noted(doubt.what)) {
+            doubt.what.kind = ReasonKind::passed_unknown;
+            doubt.confidence = Confidence::unsure;
+        }
+    return read;
 }
 
 }  // namespace
@@ -210,22 +231,22 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
     auto read = read_any_tongue(line, setting);
     if (!read && !on_the_shelf)
         if (auto first = read_first_of_two(line, setting)) return std::move(*first);
-    if (read && !on_the_shelf)
-        if (auto asked = asked_of_remark(line, *read, setting)) return Failure(std::move(*asked));
-    if (!read && !on_the_shelf)
-        if (auto plain = read_without_remarks(line, setting); plain && !asked_of_remark(line, *plain, setting)) return std::move(*plain);
-    if (read || read.error().not_known == NotKnown::nothing) return read;
+    if (read) return with_remarks(line, std::move(*read), setting);
+    if (!on_the_shelf)
+        if (auto plain = read_without_remarks(line, setting, RemarkIs::plain))
+            if (auto told = with_remarks(line, std::move(*plain), setting)) return told;
+    if (read.error().not_known == NotKnown::nothing) return read;
     if (auto danger = nearly_refused(line, knowledge)) {
         danger->where = origin.start();
         return Failure(std::move(*danger));
     }
-    if (on_the_shelf) return read;  // a list asks: what is taken for there would be counted on
-    if (auto mended = read_without_slips(line, setting)) return std::move(*mended);
-    const LineSetting lenient{origin, knowledge, after, on_the_shelf, around, true};
-    auto passed = read_any_tongue(line, lenient);
-    if (passed)
-        if (auto asked = asked_of_remark(line, *passed, setting)) return Failure(std::move(*asked));
-    return passed ? std::move(passed) : std::move(read);
+    if (!on_the_shelf)  // a list asks: what is taken for there would be counted on
+        if (auto mended = read_without_slips(line, setting)) return std::move(*mended);
+    LineSetting lenient = setting;
+    lenient.lenient = true;
+    if (auto passed = read_any_tongue(line, lenient)) return with_remarks(line, std::move(*passed), setting);
+    if (auto noted = read_without_remarks(line, lenient, RemarkIs::noted)) return with_remarks(line, std::move(*noted), setting);
+    return read;
 }
 
 }  // namespace standin

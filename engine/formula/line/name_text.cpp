@@ -240,13 +240,16 @@ bool is_done_to_fresh(const std::vector<Word>& words, const Span& span, const Kn
 // "6 sprigs thyme", "1 tbsp chopped sage", "1 bunch coriander": what is counted by the sprig or chopped is the fresh plant, though the bare
 // name means the dried one. "Chicken thighs, boneless and skinless" are the skinless ones, "ground beef,
 // 85% lean" is that of a name of its own.
-void settle_kind(const std::vector<Word>& words, Span& span, const Unit* unit, bool said_kind, const Knowledge& knowledge) {
+void settle_kind(const std::vector<Word>& words, Span& span, const Unit* unit, bool said_kind, bool counted_on_the_shelf,
+                 const Knowledge& knowledge) {
     const Ingredient* other = nullptr;
     if (span.ingredient->tissue == Tissue::dry) {
         const bool of_plant = is_one_of(unit, {"sprig", "leaf", "bunch", "handful", "stalk"}) && !has_measure(*span.ingredient, unit->word);
         const bool done = was_cut(words) || is_done_to_fresh(words, span, knowledge);
         if (of_plant || (done && !said_kind && !any_of(words, {"dried", "dry"}))) other = other_kind("fresh", words, span, knowledge);
-        if (!other && is_one_of(unit, {"bulb", "head", "stalk", "root"}))  // "1 bulb of fennel"
+        if (!other && counted_on_the_shelf)
+            other = known_ingredient(phrase(words, span.first, span.last) + " bulb", knowledge);  // "fennel 2"
+        if (!other && is_one_of(unit, {"bulb", "head", "stalk", "root"}))                         // "1 bulb of fennel"
             other = known_ingredient(phrase(words, span.first, span.last) + " " + std::string(unit->word), knowledge);
     } else if (const auto share = said_lean(words); share && span.ingredient->meat) {
         const bool within = share->first < span.first && share->last > span.first;  // "85% lean ground beef", known as lean ground beef
@@ -428,7 +431,7 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
     if (!span.ingredient) span = find_inverted(words, context.knowledge);
     if (!span.ingredient) return unknown(words, context);
     const bool said_kind = invert(words, span, context.knowledge, kinds, unit);  // "garlic, minced, dried"
-    settle_kind(words, span, unit, said_kind, context.knowledge);
+    settle_kind(words, span, unit, said_kind, context.on_the_shelf && given == Given::number, context.knowledge);
     if (const auto dry = said_dry(words, span, kinds, context.knowledge); !dry.empty()) {
         const auto* kind = dry_kind(words, span, dry, context.knowledge);
         if (!kind && dry != "ground" && dry != "dried" && dry != "dry" && span.ingredient->tissue != Tissue::paste)
@@ -454,6 +457,8 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
         name.generic = phrase(words, span.first, span.last);
     const Unit* counts = unit_named(fold(phrase(words, span.first, span.last)));
     name.is_unit_word = counts && counts->dimension == Dimension::count;
+    if (given == Given::number && has_measure(*span.ingredient, "bulb") && !has_measure(*span.ingredient, "piece"))
+        name.measure = unit_named("bulb");
     for (std::size_t i = span.first; i < span.last && given == Given::number; ++i)
         if (const Unit* unit = counted(words[i], *span.ingredient)) name.measure = unit;
     std::size_t after = span.last;
@@ -465,17 +470,19 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
                           fold(name.generic).find(fold(unknown_name(words, context.knowledge).name)) == std::string::npos;
         return slip ? unknown(words, context) : Failure(std::move(error));
     };
-    auto said = read_prepared(words, 0, span.first, context, *span.ingredient, given);
+    LineContext beside = context;
+    beside.certain = !span.generic();
+    auto said = read_prepared(words, 0, span.first, beside, *span.ingredient, given);
     if (!said) return missed(std::move(said.error()));
     name.before = std::move(*said);
-    said = read_prepared(words, after, words.size(), context, *span.ingredient, given);
+    said = read_prepared(words, after, words.size(), beside, *span.ingredient, given);
     if (!said) return missed(std::move(said.error()));
     name.after = std::move(*said);
     if (!context.adjective_behind || after >= words.size() || words[after].segment != words[span.last - 1].segment) return name;
     // "200 g spinaci lessati e strizzati": an adjective, with no comma before it, as "boiled and squeezed spinach" in English.
-    auto beside = read_prepared(words, after, segment_end(words, after), context, *span.ingredient, given);
-    if (!beside) return name;
-    const auto count = static_cast<std::ptrdiff_t>(std::min(beside->prepared.size(), name.after.prepared.size()));
+    auto adjectives = read_prepared(words, after, segment_end(words, after), beside, *span.ingredient, given);
+    if (!adjectives) return name;
+    const auto count = static_cast<std::ptrdiff_t>(std::min(adjectives->prepared.size(), name.after.prepared.size()));
     name.before.prepared.insert(name.before.prepared.end(), name.after.prepared.begin(), name.after.prepared.begin() + count);
     name.after.prepared.erase(name.after.prepared.begin(), name.after.prepared.begin() + count);
     return name;

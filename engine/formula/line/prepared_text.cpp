@@ -9,12 +9,13 @@
 #include "core/names.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
-#include "formula/line/harmless.hpp"
 #include "formula/line/lean_share.hpp"
 #include "formula/line/line_asides.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/process_text.hpp"
 #include "formula/line/soaked_in.hpp"
+#include "formula/remark/remark.hpp"
+#include "formula/remark/unknown_word.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/tissue.hpp"
 
@@ -40,8 +41,9 @@ public:
                 i = told;
                 continue;
             }
-            if (end == i && context_.lenient && is_harmless(words_, i, first_, last_, context_, ingredient_)) {
-                said_.unknown.push_back(words_[i++].raw);
+            if (const std::size_t named = end == i && context_.lenient ? mere_name(i) : i; named > i) {
+                said_.unknown.push_back(phrase(words_, i, named));
+                i = named;
                 continue;
             }
             if (end == i) return trouble(i);
@@ -51,6 +53,27 @@ public:
     }
 
 private:
+    // "Crinkly kale", "espinacas gigantes": a word that says nothing that matters, with no sign between it and the name.
+    bool is_plain_beside(std::size_t i) const {
+        const auto& word = words_[i].folded;
+        const bool beside = first_ == 0 ? i + 1 == last_ && last_ < words_.size() && words_[i].segment == words_[last_].segment
+                                        : words_[i].segment == words_[first_ - 1].segment && context_.adjective_behind;
+        return context_.lenient && beside && context_.knowledge.in_list("plain-remark", word) && !changes_food(word, context_.knowledge) &&
+               !names_a_kind(word, context_.knowledge);
+    }
+
+    // The end of what is unknown from word `i` on and can only be a name; `i` itself where it can be more.
+    std::size_t mere_name(std::size_t i) const {
+        const BesideFood beside{ingredient_, context_.nouns_have_capitals, context_.adjective_behind, context_.certain};
+        const bool before = first_ == 0, apart = !before && words_[i].segment != words_[first_ - 1].segment;
+        if (!apart)
+            return is_mere_name(words_, i, first_, last_, before ? Stands::before : Stands::behind, beside, context_.knowledge) ? i + 1 : i;
+        std::size_t end = i;
+        while (end < last_ && words_[end].segment == words_[i].segment) ++end;
+        const auto remark = read_remark(phrase(words_, i, end), context_.knowledge, {&ingredient_, context_.line});
+        return remark.is == RemarkIs::noted ? end : i;
+    }
+
     // The end of what starts at word `i`; `i` itself when nothing known does.
     std::size_t step(std::size_t i) {
         if (trimmed_of_fat(i)) return i + 3;
@@ -81,7 +104,7 @@ private:
         if (const std::size_t count = passable(words_, i, context_.knowledge)) return std::min(i + count, last_);
         if (const std::size_t end = same_again(i); end > i) return end;
         const auto& word = words_[i].folded;
-        return counts_nothing(word) || names_it_again(word) || goes_without_saying(word) ? i + 1 : i;
+        return counts_nothing(word) || names_it_again(word) || goes_without_saying(word) || is_plain_beside(i) ? i + 1 : i;
     }
 
     // "Powdered milk" is another food than milk.

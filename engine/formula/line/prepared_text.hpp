@@ -28,8 +28,11 @@ struct LineContext {
     std::string_view line;
     const Origin& origin;
     const Knowledge& knowledge;
-    bool lenient = false;           ///< a word that is not known may be passed over where it can do no harm
-    bool adjective_behind = false;  ///< out of a tongue in which an adjective stands behind its noun
+    bool lenient = false;              ///< a word that is not known may be passed over where it can do no harm
+    bool adjective_behind = false;     ///< out of a tongue in which an adjective stands behind its noun
+    bool nouns_have_capitals = false;  ///< out of German
+    bool on_the_shelf = false;         ///< in a list of what is on hand
+    bool certain = true;               ///< the food stands under its own name, and not under a word for several
 };
 
 /// What kind of amount the line gives: a bare number, a number of things ("2 bunches"), or a weight or volume.

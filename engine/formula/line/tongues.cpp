@@ -64,7 +64,7 @@ std::vector<Rewording> in_english(std::string_view line, const Knowledge& knowle
     const std::string split = without_elision(line);
     const auto words = words_of(split);
     struct Heard {
-        bool foreign, romance;
+        bool foreign, romance, german;
         std::vector<Found> found;
     };
     std::vector<Heard> tongues;
@@ -76,7 +76,7 @@ std::vector<Rewording> in_english(std::string_view line, const Knowledge& knowle
             return tongue == "en" || words[one.last - 1].end - words[one.first].begin > no_chance;
         });
         if (own || std::any_of(found.begin(), found.end(), [](const Found& one) { return tells_something(*one.english); }))
-            tongues.push_back({tongue != "en", contains(romance, std::string_view(tongue)), std::move(found)});
+            tongues.push_back({tongue != "en", contains(romance, std::string_view(tongue)), tongue == "de", std::move(found)});
     }
     std::stable_sort(tongues.begin(), tongues.end(), [](const Heard& a, const Heard& b) { return telling(a.found) > telling(b.found); });
     std::vector<Rewording> all;
@@ -87,7 +87,7 @@ std::vector<Rewording> in_english(std::string_view line, const Knowledge& knowle
             const bool stopped = end < out.size() && out[end] == '.';  // "1 c. à s. d'huile"
             out.replace(begin, end - begin + (stopped ? 1 : 0), *found->english);
         }
-        all.push_back({std::move(out), tongue.foreign, tongue.romance});
+        all.push_back({std::move(out), tongue.foreign, tongue.romance, tongue.german});
     }
     return all;
 }
