@@ -53,7 +53,8 @@ AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, co
                 // Acid is in the way of the green, and is no less the sausage's own for that.
                 const bool beside = change.role == Role::acid && lever.change.front().role != Role::acid;
                 // Nor does a word that is about the bite ask for none of the acid.
-                const bool back_to_ph = goal.property == Property::ph && !goal.condition;
+                const bool for_the_taste = any_asks(distance.goals(), Property::sourness_mmol_kg, Goal::Kind::at_most);
+                const bool back_to_ph = goal.property == Property::ph && !goal.condition && !for_the_taste;
                 if (!of_the_whole_mass(goal.property) && !beside && !back_to_ph && asks_for_more_than_half(goal, distance))
                     asked.direct.insert(change.role);
             }

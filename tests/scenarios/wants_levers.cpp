@@ -65,6 +65,7 @@ TEST_CASE("wants: who wants it less sharp is given less of the acid of which the
     const Variant& v = answer.variants.front();
     CHECK(grams_in(v, "lime-juice") / 280 <= grams_in(v, "cider-vinegar") / 120 + 0.05);
     CHECK(grams_in(v, "lime-juice") < 210);  // 60 g to the kilo
+    CHECK_FALSE(brings_food(v));             // nobody buys another fruit to have less
     CHECK(does(v, ReasonKind::order));
     CHECK_FALSE(warns(v.prediction, "acid-set"));
     // How much more must go for it to hold is told.
