@@ -102,7 +102,7 @@ StandInPlace::Weights StandInPlace::weights(std::size_t l, const Candidate& cand
         if (has_body(l) && !dry && no_vegetable && (most_times * equal < line || equal > most_times * line)) return {equal, 0};
         if (!is_vegetable(tissue) || no_vegetable) return {equal, most};
         // Of a few bird chiles' heat a milder pod brings no more than its flesh may weigh in the paste.
-        const double flesh = candidate.role == Role::heat ? vegetable_share * base_mass_ : 0;
+        const double flesh = candidate.role == Role::heat ? context_.constant("stand_ins.heat.flesh") * base_mass_ : 0;
         return {std::max(equal, line / most_times), std::min(most, std::max(most_times * line, flesh))};
     }
     if (!is_vegetable(ingredient(candidate.food).tissue)) return {equal / bodiless, most};

@@ -55,4 +55,15 @@ TEST_CASE("sour body: what is strong is rounded to no more than a kilo takes of 
     }
 }
 
+TEST_CASE("sour body: the sour and the heat that a stand-in lacks are made up for where there is plenty of it") {
+    const std::string small = "Plain (invented)\n1000 g pork shoulder\n250 g pork backfat\n20 g salt\n15 g garlic\n";
+    const auto mango = first_for(small + "80 g green mango, grated\n", "green papaya, half\nlimes 6\nno green mango\n");
+    CHECK(grams_in(mango, "lime-juice") > 18);
+    CHECK(grams_in(mango, "lime-juice") < 32);
+    const auto pods = first_for(small + "12 g bird's eye chilli\n", "red jalapeños 6\nno bird's eye chilli\n");
+    CHECK(grams_in(pods, "fresno") > 32);
+    const auto purslane = first_for(small + "80 g purslane\n", "spinach 300 g\nlemons 3\nno purslane\n");
+    CHECK(grams_in(purslane, "lemon-juice") < 8);
+}
+
 }  // namespace sour_body_test
