@@ -59,7 +59,7 @@ private:
         const bool beside = first_ == 0 ? i + 1 == last_ && last_ < words_.size() && words_[i].segment == words_[last_].segment
                                         : words_[i].segment == words_[first_ - 1].segment && context_.adjective_behind;
         return context_.lenient && beside && context_.knowledge.in_list("plain-remark", word) && !changes_food(word, context_.knowledge) &&
-               !names_a_kind(word, context_.knowledge);
+               !names_a_kind(word, context_.knowledge) && !context_.knowledge.in_list("another-kind", word);
     }
 
     // The end of what is unknown from word `i` on and can only be a name; `i` itself where it can be more.
