@@ -11,7 +11,7 @@ double leaf_paste_of(const Formula& formula, const Knowledge& knowledge) {
         const Ingredient& food = *knowledge.ingredient(line.ingredient);
         const double grams = line.grams.mid * (line.weighed_prepared ? 1 : preparation_yield(food, line.prepared, knowledge));
         mass += grams;
-        if (counts_as_green(food)) greens += grams;
+        if (goes_into_paste(food)) greens += grams;
     }
     return mass > 0
                ? paste_by_share(greens / mass, knowledge.parameter("colour.paste.from").mid, knowledge.parameter("colour.paste.until").mid)

@@ -1,4 +1,4 @@
-// Raw leaf of which nobody says how it is cut: a little beside a mass is chopped, much of it is blended with all that is green.
+// Raw leaf of which nobody says how it is cut: a little beside a mass is chopped, much of it is blended with the rest of the paste.
 #pragma once
 
 #include "knowledge/knowledge.hpp"
@@ -6,7 +6,7 @@
 
 namespace standin {
 
-/// 0-1: how far such leaf goes in as a paste, by the share of leaf and green vegetable in the formula. A variant keeps that of the formula
+/// 0-1: how far such leaf goes in as a paste, by the share of what a paste is made of in the formula. A variant keeps that of the formula
 /// it was made from: nobody cuts his herbs otherwise for a little more meat.
 double leaf_paste_of(const Formula& formula, const Knowledge& knowledge);
 

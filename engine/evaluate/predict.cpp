@@ -46,6 +46,7 @@ void put_set(Prediction& p, const Lab& looks) {
     move(c.a, redder);
     move(c.b, looks.b - c.lab.b);
     move(p.properties[Property::greenness], -redder);
+    p.nominal[Property::greenness] -= redder;
     c.lab = looks;
     c.hex = hex_of(looks);
 }

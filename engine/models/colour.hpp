@@ -5,7 +5,7 @@
 //   Kubelka-Munk, one constant, three bands of linear sRGB:  K/S = (1-R)^2 / (2R),   R = 1 + x - sqrt(x^2 + 2x), and in each band
 //   x = base + g (chl C_chl + phe C_phe) / 100 + 100 tint / mass,   C in mg per kg of the mass; raw, g is how clear the flesh is.
 //   Leaf in pieces keeps its pigment in them: C counts what colours the mass between. Where nobody said how raw leaf is cut, a little of
-//   it is chopped and much of it, with all that is green, a paste (untold_paste).
+//   it is chopped and much of it, with the chiles and the sour flesh, a paste (untold_paste).
 //   Acid sets the raw mass while it rests, half of it at pH 4.8: base = (1 - set) raw + set (cooked, its red band times a factor).
 //   Tint: each line adds (K/S for every 1 % of the mass) times its grams; a hundred times that sum over the mass in grams is K/S.
 //   Base, raw:     ((1-f) lean + f s fat) / ((1-f) + f s),  f the fat share of the meat block, s how much more fat scatters than lean.

@@ -433,8 +433,10 @@ void put_cut(Material& whole, const Cut& cut, double shown) {
 
 }  // namespace
 
-bool counts_as_green(const Ingredient& food) {
-    return food.tissue != Tissue::dry && (is_leaf(food.tissue) || contains(food.roles, Role::green));
+bool goes_into_paste(const Ingredient& food) {
+    const bool sour_flesh = contains(food.roles, Role::acid) && (food.tissue == Tissue::fruit || food.tissue == Tissue::stalk);
+    return food.tissue != Tissue::dry &&
+           (is_leaf(food.tissue) || food.tissue == Tissue::chile_flesh || sour_flesh || contains(food.roles, Role::green));
 }
 
 std::vector<Material> unit_materials(const Portion& portion, const Knowledge& knowledge, std::span<const AcidParameters> acid,
@@ -454,7 +456,7 @@ std::vector<Material> unit_materials(const Portion& portion, const Knowledge& kn
         if (cut.told) food.pheophytin *= shown(i);
         Material whole = material_of(food);
         put_cut(whole, cut, shown(i));
-        if (counts_as_green(portion.ingredient)) whole[Amount::greens] = food.mass;
+        if (goes_into_paste(portion.ingredient)) whole[Amount::greens] = food.mass;
         bringing.add(whole, food, i);
         units[i].add(whole, portion.weighed_prepared ? 1 / food.mass : 1);
     }

@@ -35,8 +35,8 @@ struct Portion {
 std::vector<Material> unit_materials(const Portion& portion, const Knowledge& knowledge, std::span<const AcidParameters> acid,
                                      const Draws& draws);
 
-/// Leaf and green vegetable, of which green sausage is made; no dried herb.
-bool counts_as_green(const Ingredient& food);
+/// Leaf, green vegetable, fresh chile and sour flesh, of which the paste of a green sausage is blended; nothing dried.
+bool goes_into_paste(const Ingredient& food);
 
 /// Grams after preparation of one gram as weighed before it, in the middle of the bands.
 double preparation_yield(const Ingredient& ingredient, std::span<const Prepared> prepared, const Knowledge& knowledge);

@@ -26,7 +26,7 @@ enum class Amount : std::size_t {
     unseen_live,       // mg of that in pieces of leaf, which colour their own spots and not the mass
     pieces_shown,      // mg of the rest of chopped leaf, which an instrument reads with the mass
     untold_live,       // mg in raw leaf of which nobody said how it is cut
-    greens,            // g of leaf and green vegetable, of which a paste is made where there is much
+    greens,            // g of leaf, fresh chile and sour flesh, of which a paste is made where there is much
     chlorophyll_set,   // mg, in leaf whose membranes heat has opened
     pheophytin,        // mg, chlorophyll already lost in preparation
     capsaicinoids,     // mg

@@ -9,7 +9,7 @@ using namespace standin;
 
 namespace rebalance_test {
 
-constexpr std::uint64_t problems = 40;
+constexpr std::uint64_t problems = 50;
 constexpr std::size_t most_moves = 5;
 constexpr double alike_within = 0.02;  // squared noticeable differences; half as much of a distance of one
 constexpr double forbidden = 1e4;      // price of breaking a limit altogether

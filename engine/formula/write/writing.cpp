@@ -161,10 +161,15 @@ std::vector<std::string> ways_of(const Line& line, const Knowledge& knowledge, A
 
 // The way people write it; where those words would be read another way, with a mark or by the id.
 WrittenLine written_line(const Line& line, const Wholes& wholes, const Knowledge& knowledge, Amounts amounts) {
-    for (const auto& amount : ways_of(line, knowledge, amounts))
-        for (const auto& name :
-             {name_of(line, knowledge), like(line) + "fresh " + plain_name(line, knowledge), like(line) + spaced(line.ingredient)})
-            if (auto text = line_with(amount, name, line, wholes, knowledge)) return *text;
+    std::vector<std::string> usual{name_of(line, knowledge), like(line) + "fresh " + plain_name(line, knowledge),
+                                   like(line) + spaced(line.ingredient)},
+        others;
+    if (const Ingredient* ingredient = knowledge.ingredient(line.ingredient))
+        for (const auto& other : ingredient->names) others.push_back(like(line) + other);
+    for (const auto& names : {usual, others})
+        for (const auto& amount : ways_of(line, knowledge, amounts))
+            for (const auto& name : names)
+                if (auto text = line_with(amount, name, line, wholes, knowledge)) return *text;
     std::string done;
     for (const auto& prepared : line.prepared) done += ", " + written(prepared, knowledge);
     const std::string weighed = line.prepared.empty() ? "" : line.weighed_prepared ? " [weighed prepared]" : " [weighed first]";
