@@ -12,6 +12,8 @@ namespace standin {
 namespace {
 
 constexpr std::string_view raw_produce = "raw-produce";
+constexpr std::string_view wet_vegetable = "wet-vegetable";
+constexpr double wet_share = 0.08;  // of the batch; less of it is held; judgement
 
 // Each food once, with what `say` tells of it; an empty telling leaves it out.
 template <class Say>
@@ -65,6 +67,16 @@ bool heated_before(const PredictedLine& line, const Ingredient& ingredient, cons
     });
 }
 
+// Wet vegetable that is neither cooked nor squeezed.
+bool is_unsqueezed(const Ingredient& ingredient, const PredictedLine& line, const Knowledge& knowledge) {
+    const auto gives_water = [&](const std::string& step) {
+        const Preparation* preparation = knowledge.preparation_named(step);
+        return preparation && (preparation->id == "squeezed" || preparation->id == "drained");
+    };
+    return contains(ingredient.cautions, wet_vegetable) && !heated_before(line, ingredient, knowledge) &&
+           std::none_of(line.prepared.begin(), line.prepared.end(), gives_water);
+}
+
 // Every leaf that goes in raw, and what else bears the word.
 std::string name_if_raw(const Ingredient& ingredient, const PredictedLine& line, const Knowledge& knowledge) {
     const bool leaf = (is_leaf(ingredient.tissue)) && ingredient.already.empty();
@@ -78,6 +90,7 @@ public:
     std::optional<Holding> operator()(const IngredientBears& when) const {
         if (when.word == raw_produce)
             return by_food(facts_, [&](const Ingredient& i, const PredictedLine& line) { return name_if_raw(i, line, facts_.knowledge); });
+        if (when.word == wet_vegetable) return wet_vegetables();
         return by_food(facts_, [&](const Ingredient& i) { return name_if(contains(i.cautions, when.word), i); });
     }
     std::optional<Holding> operator()(const AllergenInside& when) const {
@@ -166,6 +179,17 @@ public:
     }
 
 private:
+    std::optional<Holding> wet_vegetables() const {
+        double grams = 0, batch = 0;
+        for (const auto& [line, food] : facts_.lines) {
+            batch += line->grams;
+            if (is_unsqueezed(*food, *line, facts_.knowledge)) grams += line->grams;
+        }
+        if (grams <= wet_share * batch) return std::nullopt;
+        return by_food(
+            facts_, [&](const Ingredient& i, const PredictedLine& line) { return name_if(is_unsqueezed(i, line, facts_.knowledge), i); });
+    }
+
     const Facts& facts_;
 };
 

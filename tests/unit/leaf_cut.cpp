@@ -51,6 +51,30 @@ Prediction of(std::vector<Line> lines, std::optional<Order> order = {}) {
     return engine().predict(f).value();
 }
 
+TEST_CASE("cautions: much raw root or courgette that nobody squeezed wets the mass; beetroot keeps it red", "[cautions]") {
+    for (const char* vegetable : {"beetroot", "zucchini"}) {
+        INFO(vegetable);
+        CHECK(told(of({line("beef-chuck", 2000), line(vegetable, 400, {"grated"}), line("table-salt", 36)}), "wet-vegetable"));
+        CHECK_FALSE(
+            told(of({line("beef-chuck", 2000), line(vegetable, 400, {"grated", "squeezed"}), line("table-salt", 36)}), "wet-vegetable"));
+        CHECK_FALSE(told(of({line("beef-chuck", 2000), line(vegetable, 80, {"grated"}), line("table-salt", 36)}), "wet-vegetable"));
+    }
+    CHECK(told(of({line("beef-chuck", 2000), line("beetroot", 200), line("table-salt", 36)}), "stays-red"));
+    CHECK_FALSE(told(of({line("beef-chuck", 2000), line("carrot", 200), line("table-salt", 36)}), "stays-red"));
+}
+
+TEST_CASE("cautions: salt from cheese, soy and olives counts, and mixing on and on is told", "[cautions]") {
+    const auto salted = of({line("pork-shoulder", 2000), line("feta", 200), line("soy-sauce", 60), line("table-salt", 32)});
+    CHECK(salted.nominal[Property::salt_pct_of_meat] > 2.2);
+    CHECK(told(salted, "salt-over-usual"));
+    CHECK_FALSE(told(of({line("pork-shoulder", 2000), line("table-salt", 38)}), "salt-over-usual"));
+    Formula mixed = formula({line("pork-shoulder", 2000), line("table-salt", 36)});
+    mixed.process.mixing_min = 12;
+    CHECK(told(engine().predict(mixed).value(), "mixed-long"));
+    mixed.process.mixing_min = 4;
+    CHECK_FALSE(told(engine().predict(mixed).value(), "mixed-long"));
+}
+
 TEST_CASE("cautions: much raw leaf gives its water, blanched leaf has given it", "[cautions]") {
     for (const char* meat : {"whiting", "pork-shoulder"}) {
         CHECK(told(of({line(meat, 1500), line("spinach", 300), line("table-salt", 24)}), "raw-leaf-water"));
