@@ -24,7 +24,11 @@ Band band_over(const std::vector<State>& states, Get get) {
 }
 
 std::string word_of(const Lab& lab, Doneness done, const BatchColour& all) {
-    return std::string(all.red_spice ? colour_word_spiced(lab, done) : colour_word(lab, done));
+    if (all.yellow_spice) return std::string(colour_word_yellowed(lab, done));
+    const auto word = all.red_spice ? colour_word_spiced(lab, done) : colour_word(lab, done);
+    const bool pink = word == "pink" || word == "pale pink" || word == "orange-pink";
+    if (!all.brown_sauce || !pink) return std::string(word);
+    return done == Doneness::raw ? "brownish pink" : "tan";
 }
 
 PredictedColour colour_over(const std::vector<State>& states, const State& nominal, Lab State::*which) {
@@ -62,9 +66,12 @@ void name_colours(Prediction& p, const NominalBatch& batch, const Models& models
     p.rested.flecks = flecks(seen.flecks_kept_rested);
     p.cooked.flecks = flecks(seen.flecks_kept_cooked);
     if (!p.raw.flecks.empty()) seen = models.colour(between_flecks(batch.total(), colour, batch.process().leaf_paste), ph, batch.process());
-    constexpr double looks_set = 0.5;  // what acid has set so far is called as what heat has set
+    constexpr double looks_set = 0.3;  // what acid has set so far is opaque to the eye; judgement
     p.raw.word = word_of(seen.raw, Doneness::raw, seen);
-    p.rested.word = word_of(seen.looks_rested, seen.set_rested >= looks_set ? Doneness::cooked : Doneness::raw, seen);
+    const bool spiced = seen.red_spice || seen.yellow_spice;
+    p.rested.word = seen.set_rested < looks_set ? word_of(seen.looks_rested, Doneness::raw, seen)
+                    : spiced                    ? word_of(seen.looks_rested, Doneness::cooked, seen)
+                                                : std::string(colour_word_set(seen.looks_rested));
     p.cooked.word = word_of(seen.cooked, Doneness::cooked, seen);
     // What nobody sees beside the other has no other name, though a limit of words lies between them.
     constexpr double seen_from = 1;  // dE00, on flat patches under good light

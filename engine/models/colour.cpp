@@ -11,7 +11,9 @@ namespace {
 
 constexpr double gas_constant = 8.314e-3;  // kJ/(mol K)
 constexpr double kelvin = 273.15;
-constexpr double k0_at = 373.15;            // K, where k0 is stated
+constexpr double k0_at = 373.15;                                        // K, where k0 is stated
+constexpr double yellow_over_green = 3.4, least_yellow_of_spice = 0.5;  // K/S of what tints, and against the meat; judgement
+constexpr double brown_over_green = 0.25, least_brown = 0.1;            // likewise; judgement
 constexpr double least_red_of_spice = 0.3;  // share of the green band from which chile is what reddens it; judgement
 constexpr double table_fat_low = 0.10, table_fat_mid = 0.175, table_fat_high = 0.25;  // the patties behind the cooked base
 
@@ -183,6 +185,8 @@ BatchColour batch_colour(const Material& batch, double ph, double rest_h, double
     c.flecks_kept_rested = rest.live;
     c.flecks_kept_cooked = rest.live * cook.live;
     c.red_spice = mass > 0 && 100 / mass * batch[Amount::tint_of_red] > least_red_of_spice * (raw.green + tint.green);
+    c.yellow_spice = tint.blue > yellow_over_green * tint.green && tint.blue > least_yellow_of_spice * raw.blue;
+    c.brown_sauce = tint.red > brown_over_green * tint.green && tint.green > least_brown * raw.green;
     c.chlorophyll_mg_kg = fresh.chlorophyll() + p.yield_blended * c.flecks_mg_kg;
     const bool green = fresh.chlorophyll() > 0;
     c.kept_rested = green ? rested.chlorophyll() / fresh.chlorophyll() : rest.live;
@@ -267,6 +271,21 @@ std::string_view colour_word_spiced(const Lab& lab, Doneness done) {
     if (hue < red_hue || hue > yellow_hue || lab.L > light_from) return colour_word(lab, done);
     if (done == Doneness::raw) return lab.a >= raw_from ? "brick red" : colour_word(lab, done);
     return lab.a >= cooked_from ? "red-brown" : colour_word(lab, done);
+}
+
+std::string_view colour_word_yellowed(const Lab& lab, Doneness done) {
+    constexpr double strong_from = 18, red_hue = 45, light_from = 52, orange_from = 10;
+    const double hue = hue_of(lab);
+    if (!word_of_yellow(lab).empty() || chroma_of(lab) < strong_from || hue < red_hue || hue > pink_to_hue + 3)
+        return colour_word(lab, done);
+    return lab.L < light_from ? "yellow-brown" : lab.a >= orange_from ? "orange" : "yellow";
+}
+
+std::string_view colour_word_set(const Lab& lab) {
+    constexpr double light_from = 58, grey_from = 48, red_to = 9, green_to = -2.5, pale_to = 18;
+    if (const auto pale = word_of_pale(lab); !pale.empty()) return pale;
+    if (chroma_of(lab) > pale_to || lab.a > red_to || lab.a < green_to || lab.L < grey_from) return colour_word(lab, Doneness::cooked);
+    return lab.L >= light_from ? "greyish white" : "greyish";
 }
 
 std::string_view fleck_word(double flecks_mg_kg, double kept, const ColourParameters& p) {

@@ -73,9 +73,11 @@ struct BatchColour {
     double hue_rested = 0;         ///< degrees
     double flecks_mg_kg = 0;       ///< chlorophyll in pieces of leaf, which colour their own spots
     double flecks_kept_rested = 1, flecks_kept_cooked = 1;
-    Lab looks_rested;        ///< `rested` with what acid has set by then: a fault to be told, which no variant is held to
-    double set_rested = 0;   ///< 0-1: how far acid has set the raw mass
-    bool red_spice = false;  ///< red chile or its like makes a good part of the colour
+    Lab looks_rested;           ///< `rested` with what acid has set by then: a fault to be told, which no variant is held to
+    double set_rested = 0;      ///< 0-1: how far acid has set the raw mass
+    bool red_spice = false;     ///< red chile or its like makes a good part of the colour
+    bool yellow_spice = false;  ///< turmeric or saffron does, red chile beside it or not
+    bool brown_sauce = false;   ///< soy sauce or its like browns it
 };
 
 /// Rate of chlorophyll to pheophytin, per minute; `phi_cold` is phi below the ramp.
@@ -114,6 +116,12 @@ std::string_view fleck_word(double flecks_mg_kg, double kept, const ColourParame
 
 /// The words of one with red chile in it: "brick red" raw and "red-brown" cooked, else those of `colour_word`.
 std::string_view colour_word_spiced(const Lab& lab, Doneness done);
+
+/// The same where yellow spice does.
+std::string_view colour_word_yellowed(const Lab& lab, Doneness done);
+
+/// What acid has set: opaque and pale, neither raw nor cooked.
+std::string_view colour_word_set(const Lab& lab);
 
 /// pale pink, pink, red, orange-pink, brown, grey-brown, tan, white, cream, khaki, greyish, olive, pale green or green. Up to a* 8 by
 /// survey (colour_words.hpp), and redder where a cooked mass is not pink; for raw meat and what has set pale the limits are judgement.

@@ -136,6 +136,40 @@ TEST_CASE("colour: a mass that acid has set is greyish and opaque before it is c
     }
 }
 
+TEST_CASE("colour: turmeric beside paprika is orange to yellow-brown, and paprika alone stays red") {
+    for (const char* meat : {"chicken-thigh", "chicken-breast", "pork-shoulder"})
+        for (const auto& [turmeric, paprika] :
+             {std::pair(20.0, 40.0), std::pair(10.0, 20.0), std::pair(8.0, 20.0), std::pair(20.0, 10.0)}) {
+            const auto p =
+                predicted(formula({line(meat, 2000), line("turmeric", turmeric), line("paprika", paprika), line("table-salt", 34)}));
+            CAPTURE(meat, turmeric, paprika);
+            for (const auto* colour : {&p.rested, &p.cooked}) CHECK((colour->word == "orange" || colour->word.find("yellow") == 0));
+        }
+}
+
+TEST_CASE("colour: a night in lime turns pork and fowl opaque and pale, not pink") {
+    for (const char* meat : {"pork-shoulder", "chicken-thigh", "turkey-breast"})
+        for (const double lime : {200.0, 300.0}) {
+            auto sour = formula({line(meat, 2000), line("table-salt", 34), line("lime-juice", lime)});
+            sour.process.rest_h = 12;
+            sour.process.order = Order::acid_first;
+            const auto p = predicted(sour);
+            CAPTURE(meat, lime, p.nominal[Property::ph]);
+            if (p.nominal[Property::ph] < 4.9) CHECK(p.rested.word.find("pink") == std::string::npos);
+        }
+    auto mild = formula({line("pork-shoulder", 2000), line("table-salt", 34), line("lime-juice", 30)});
+    mild.process.rest_h = 12;
+    CHECK(predicted(mild).rested.word.find("pink") != std::string::npos);
+}
+
+TEST_CASE("colour: soy sauce browns raw meat") {
+    const auto raw = [](double soy) {
+        return predicted(formula({line("pork-shoulder", 2000), line("soy-sauce", soy), line("table-salt", 20)})).rested.word;
+    };
+    CHECK(raw(60) == "brownish pink");
+    CHECK(raw(2).find("brown") == std::string::npos);
+}
+
 TEST_CASE("heat: the usual black pepper makes no lean patty mild with heat") {
     for (const char* meat : {"turkey-breast", "pork-shoulder", "cod"}) {
         const auto mass = formula({line(meat, 2000), line("black-pepper", 5), line("table-salt", 34)});
