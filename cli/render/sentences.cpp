@@ -39,9 +39,9 @@ std::string in_short(const Prediction& p) {
     const auto& q = p.properties;
     const std::string raw = colour_words(p.rested), done = colour_words(p.cooked);
     const std::string colour = raw == done ? raw + " before and after cooking" : raw + " when rested and " + done + " when cooked";
-    return capital(a_or_an(mass_word(p))) + " mass, " + colour + ", with " + heat_phrase(p.heat_word) + " (chance " + chance_of_heat(p) +
-           "). Salt is " + number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat, pH " + number(q[Property::ph].mid, 2) +
-           ", and it loses " + number(q[Property::cook_loss_pct].mid, 0) + " % of its weight on cooking.";
+    return capital(a_or_an(mass_word(p))) + " mass, " + colour + ", with " + heat_and_chance(p) + ". Salt is " +
+           number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat, pH " + number(q[Property::ph].mid, 2) + ", and it loses " +
+           number(q[Property::cook_loss_pct].mid, 0) + " % of its weight on cooking.";
 }
 
 std::string heat_basis(const Prediction& p) {

@@ -24,8 +24,7 @@ std::vector<AllergenText> allergens_by_letter(const std::vector<Prediction>& all
 }
 
 std::string first_words(const Prediction& p) {
-    return p.bind_word + ", " + colour_words(p.rested) + " (cooked " + colour_words(p.cooked) + "), " + heat_phrase(p.heat_word) +
-           " (chance " + chance_of_heat(p) + ")";
+    return p.bind_word + ", " + colour_words(p.rested) + " (cooked " + colour_words(p.cooked) + "), " + heat_and_chance(p);
 }
 
 Markup lines_part(const std::vector<Prediction>& all, Units units) {

@@ -19,7 +19,7 @@ std::string in_short(const std::vector<Prediction>& all, const Look& look) {
     for (std::size_t i = 0; i < all.size(); ++i) {
         const auto& p = all[i];
         out += wrap(letter(i) + "  " + p.title + ": " + p.bind_word + ", " + colour_words(p.rested) + " (cooked " + colour_words(p.cooked) +
-                        "), " + heat_phrase(p.heat_word) + " (chance " + chance_of_heat(p) + ")",
+                        "), " + heat_and_chance(p),
                     look.width, 0, 3) +
                "\n";
     }

@@ -35,21 +35,35 @@ std::string with_preparations(const std::string& name, const std::vector<std::st
     return out;
 }
 
+namespace {
+
+constexpr std::array<std::string_view, 6> heat_steps{"none", "barely", "mild", "medium", "hot", "very hot"};
+
+}  // namespace
+
 std::string heat_degree(std::size_t step) {
     constexpr std::array<const char*, 6> words{"none", "barely any", "mild", "medium", "strong", "very strong"};
     return words[step];
 }
 
 std::string heat_phrase(const std::string& word) {
-    constexpr std::array<const char*, 6> steps{"none", "barely", "mild", "medium", "hot", "very hot"};
-    const auto step = std::find(steps.begin(), steps.end(), word);
-    if (step == steps.begin()) return "no heat to speak of";
-    return (step == steps.end() ? word : heat_degree(static_cast<std::size_t>(step - steps.begin()))) + " heat";
+    const auto step = std::find(heat_steps.begin(), heat_steps.end(), word);
+    if (step == heat_steps.begin()) return "no heat to speak of";
+    return (step == heat_steps.end() ? word : heat_degree(static_cast<std::size_t>(step - heat_steps.begin()))) + " heat";
 }
 
-std::string chance_of_heat(const Prediction& prediction) {
+std::string heat_and_chance(const Prediction& prediction) {
     const auto& chances = prediction.heat_chances;
-    return chance(*std::max_element(chances.begin(), chances.end()));  // the word is that of the likeliest
+    const auto likeliest = static_cast<std::size_t>(std::max_element(chances.begin(), chances.end()) - chances.begin());
+    const auto found = std::find(heat_steps.begin(), heat_steps.end(), prediction.heat_word);
+    const auto word = found == heat_steps.end() ? likeliest : static_cast<std::size_t>(found - heat_steps.begin());
+    if (likeliest == word) return heat_phrase(prediction.heat_word) + " (chance " + chance(chances[word]) + ")";
+    // The middle and most of the draws fall on two sides of a border: both words, and the chance of either.
+    const auto [low, high] = std::minmax(likeliest, word);
+    double either = 0;
+    for (std::size_t i = low; i <= high; ++i) either += chances[i];
+    return heat_phrase(std::string(heat_steps[low])) + " or " + heat_phrase(std::string(heat_steps[high])) + " (chance " +
+           chance(std::min(1.0, either)) + " together)";
 }
 
 std::vector<std::pair<std::string, std::string>> declarations(const AllergenText& a) {

@@ -34,7 +34,7 @@ std::string heat_phrase(const std::string& word);
 /// The word of that step, of `Prediction::heat_chances`, as the phrase has it: "strong" of "strong heat".
 std::string heat_degree(std::size_t step);
 /// The chance of the heat word of the prediction.
-std::string chance_of_heat(const Prediction& prediction);
+std::string heat_and_chance(const Prediction& prediction);
 
 /// What to say on a label, each with the codes that want it.
 std::vector<std::pair<std::string, std::string>> declarations(const AllergenText& allergen);

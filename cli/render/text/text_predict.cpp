@@ -29,7 +29,8 @@ constexpr double sure_enough = 0.75;  // chance of the likeliest word below whic
 
 double likeliest(const Prediction& p) { return *std::max_element(p.heat_chances.begin(), p.heat_chances.end()); }
 
-// Pods and their powders can be held back; nobody tastes a pinch of pepper by halves.
+// Pods and their powders can be held back; nobody tastes a pinch of pepper by halves, nor paprika without heat.
+bool hardly_hot(const Prediction& p) { return p.heat_chances.at(0) + p.heat_chances.at(1) >= sure_enough; }
 
 std::string heat_part(const Prediction& p, bool full, const Look& look) {
     std::vector<std::string> parts;
@@ -42,7 +43,7 @@ std::string heat_part(const Prediction& p, bool full, const Look& look) {
         full ? heading("How hot it will seem", look) + paragraph(line, look) : paragraph("How hot it will seem: " + line + ".", look);
     if (const std::string basis = heat_basis(p); full && !basis.empty()) out += paragraph(basis, look);
     if (only_pepper(p)) out += paragraph("There is no chile in it: what bites is pepper, ginger or the like, and it fades sooner.", look);
-    else if (likeliest(p) < sure_enough && !p.heat_from.empty())
+    else if (likeliest(p) < sure_enough && !hardly_hot(p) && !p.heat_from.empty())
         out += paragraph("Too wide to promise: mix in half of what is hot, fry a patty, taste, then add the rest.", look);
     return out;
 }
