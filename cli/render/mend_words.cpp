@@ -17,11 +17,22 @@ std::string parts(const std::vector<Ingoing>& all, Units units) {
     return listed(texts);
 }
 
+// The meat and the fat that plain mass takes: who reads no further knows what it costs.
+std::string meat_of(const MendWay& way, Units units) {
+    std::vector<Ingoing> meat;
+    std::copy_if(way.plain.begin(), way.plain.end(), std::back_inserter(meat), [](const Ingoing& in) { return in.meat; });
+    if (meat.empty()) return "";
+    const bool unlisted = std::any_of(meat.begin(), meat.end(), [](const Ingoing& in) { return in.unlisted; });
+    return " (" + parts(meat, units) + (unlisted ? ", not on the list: to be bought" : "") + ")";
+}
+
 std::string in_short(const MendWay& way, Units units) {
     std::string text;
     if (!way.plain.empty())
         text = "fold in " + kilos(way.plain_g, units) + " of plain mass" +
-               (way.plain_leaner.empty() ? "" : " with " + listed(way.plain_leaner) + " for its meat");
+               (way.plain_leaner.empty() ? "" : " with " + listed(way.plain_leaner) + " for its meat") + meat_of(way, units);
+    const bool step = !way.plain.empty() && way.add.empty() && !way.step_only.empty() && !way.met;
+    if (step) text += " as a step";
     const bool for_taste =
         std::any_of(way.plain_for.begin(), way.plain_for.end(), [](const PlainFor& p) { return p.property == Property::ph; });
     if (for_taste && way.met) text += " for the taste alone";
@@ -90,7 +101,7 @@ std::string plain_for(const PlainFor& more, const MendWay& way, Units units) {
     const std::string much = more.plain_g > 0 ? kilos(more.plain_g, units) + " of plain mass" : "";
     if (more.property == Property::fat_pct)
         return much.empty() ? "" : much + " brings its fat to " + number(more.value, 0) + " %, the most that a coarse sausage holds.";
-    return "Its pH is then " + number(way.prediction.nominal[Property::ph], 1) + ", where meat hardly binds: " +
+    return "Its pH is then " + number(way.prediction.nominal[Property::ph], 2) + ", where meat hardly binds: " +
            (much.empty() ? "to bring it to " + number(more.value, 1) + " is a batch of its own."
                          : much + " in all brings it to " + number(more.value, 1) + ".");
 }
@@ -167,7 +178,7 @@ std::string heading_of(const MendWay& way) {
 }
 
 std::string how_in(const Ingoing& in, Units units) {
-    std::string how = in.how;
+    std::string how = (in.weighed_raw ? "weighed raw; " : "") + in.how;
     if (in.water_g > 0) {
         const auto at = how.find("cold water");
         if (at != std::string::npos) how.insert(at, formula_weight(in.water_g, units) + " ");

@@ -34,6 +34,8 @@ struct TasteReading {
     /// Whether plain mass without something is what it asks for.
     bool asks_less() const { return less_of || less_note; }
 
+    double plain = 0;      // times the mass: so much plain mass is a beginning, where nothing else can be weighed
+    bool fish = false;     // only where all the meat is fish
     bool discard = false;  // nothing is mended: `says` tells why
     bool beside = false;   // tried beside the reading before it as well
 };
@@ -51,6 +53,7 @@ struct BringIn {
     std::vector<Role> roles;      // main roles; none: any
     std::vector<Tissue> tissues;  // of these; none: any
     double water = 0;             // grams of cold water for a gram of it
+    bool loses = false;           // only into a mass that is to lose less in the pan
 };
 
 struct MendStep {

@@ -19,8 +19,13 @@ std::vector<std::vector<std::size_t>> chosen_moves(const Problem& problem, std::
         std::vector<std::vector<std::size_t>> longer;
         for (const auto& chosen : all)
             for (std::size_t m = chosen.empty() ? 0 : chosen.back() + 1; m < problem.moves.size() && longer.size() < enough; ++m) {
-                const bool again = std::any_of(chosen.begin(), chosen.end(),
-                                               [&](std::size_t c) { return problem.moves[c].role == problem.moves[m].role; });
+                const auto role = problem.moves[m].role;
+                // Oil may go beside a fat that there is too little of.
+                const bool oil = role == Role::fat && !(problem.moves[m].per_gram[Amount::meat] > 0);
+                const bool again = std::any_of(chosen.begin(), chosen.end(), [&](std::size_t c) {
+                    const bool other_oil = !(problem.moves[c].per_gram[Amount::meat] > 0);
+                    return problem.moves[c].role == role && !(role == Role::fat && oil != other_oil);
+                });
                 if (again) continue;
                 longer.push_back(chosen);
                 longer.back().push_back(m);
@@ -48,6 +53,19 @@ Problem only(const Problem& problem, const std::vector<std::size_t>& chosen) {
 
 bool thins(const Goal& goal) { return goal.kind == Goal::Kind::at_most && goal.property != Property::cook_loss_pct; }
 
+bool is_of_same_foods(const Mended& one, const Mended& other) {
+    return std::equal(one.add.begin(), one.add.end(), other.add.begin(), other.add.end(),
+                      [](const Ingoing& a, const Ingoing& b) { return a.ingredient == b.ingredient; });
+}
+
+double leaf_share(const Mended& mended, const Material& mass, const Knowledge& knowledge) {
+    double grams = 0;
+    for (const auto& in : mended.add)
+        if (const Role role = knowledge.ingredient(in.ingredient)->roles.front(); role == Role::green || role == Role::herb)
+            grams += in.grams;
+    return grams / mass[Amount::mass];
+}
+
 Mended Additions::with_more_of(const Formula& start) const {
     Mended mended{start, {}};
     const double grown = mass_.made.total(start)[Amount::mass] / total_[Amount::mass];
@@ -70,7 +88,7 @@ Mended Additions::with_more_of(const Formula& start) const {
 
 void Additions::bring(Mended& mended, Line food, double grams, bool fresh) const {
     mass_.stock.tell(food);
-    Ingoing in = ingoing(food, grams, fresh, mass_.mending, knowledge());
+    Ingoing in = ingoing(food, grams, fresh, mass_.mending, knowledge(), loses_less(goals()));
     put_in(mended.formula, food, in);
     mended.add.push_back(std::move(in));
 }
@@ -96,7 +114,7 @@ Mended Additions::weighed(const Problem& problem, const std::vector<double>& gra
 std::optional<std::vector<Goal>> Additions::tighter(const Formula& formula, std::vector<Goal> hard, const Aim& aim, double margin) const {
     const auto states = mass_.made.states(formula);
     bool any = false;
-    if (aim.part != 1) return std::nullopt;
+    if (aim.part != 1 || std::any_of(aim.each.begin(), aim.each.end(), [](double part) { return part < 1; })) return std::nullopt;
     for (std::size_t g = 0; g < goals().size(); ++g) {
         const double miss = missed_by(goals()[g], distance_, mass_.states, states, mass_.request.sure);
         if (miss <= 0 || thins(goals()[g])) continue;
@@ -110,7 +128,7 @@ std::vector<Mended> Additions::searched(const Mended& start, std::size_t top, co
     const Material there = mass_.made.total(start.formula);
     const State state = mass_.made.state(start.formula);
     const Distance distance(mass_.context, there, state, asked_in(start.formula, state, aim));
-    const Problem problem = additions_to(start.formula, there, mass_.stock, distance, mass_.context);
+    const Problem problem = additions_to(start.formula, there, mass_.stock, distance, mass_.mending, mass_.context);
     std::vector<Candidate> found;
     constexpr std::size_t most_foods = 3;
     for (std::size_t foods = 1; foods <= most_foods && found.empty(); ++foods)
@@ -138,13 +156,14 @@ std::vector<Goal> Additions::asked_in(const Formula& formula, const State& state
 std::vector<Goal> Additions::asked_of(const State& state, const Aim& aim) const {
     constexpr double inside = 0.15, moved = 0.1;  // noticeable differences
     std::vector<Goal> asked;
-    for (const auto& goal : goals()) {
+    for (std::size_t g = 0; g < goals().size(); ++g) {
+        const Goal& goal = goals()[g];
+        const double part = aim.each.empty() ? aim.part : aim.each[g];
         Goal one = as_condition(goal, distance_.base().properties[goal.property], inside * distance_.unit(goal.property));
         const double value = state.properties[goal.property];
         if (thins(goal) && (aim.nearest || value < distance_.base().properties[goal.property]))
             one.limit = std::max(one.limit, value + moved * distance_.unit(goal.property));
-        else if (shortfall(one, value, value) > 0)
-            one.limit = value + (goal.most ? std::min(1.0, aim.part) : aim.part) * (one.limit - value);
+        else if (shortfall(one, value, value) > 0) one.limit = value + (goal.most ? std::min(1.0, part) : part) * (one.limit - value);
         asked.push_back(std::move(one));
     }
     return asked;

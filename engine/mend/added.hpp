@@ -17,10 +17,16 @@ struct Mended {
     std::vector<Ingoing> add;
 };
 
+bool is_of_same_foods(const Mended& one, const Mended& other);
+
+/// Leaf and herb that are added, as a share of the mass.
+double leaf_share(const Mended& mended, const Material& mass, const Knowledge& knowledge);
+
 /// How far additions are to go.
 struct Aim {
-    double part = 1;       ///< of the way to what was asked
-    bool nearest = false;  ///< where not all of it can be had
+    double part = 1;             ///< of the way to what was asked
+    bool nearest = false;        ///< where not all of it can be had
+    std::vector<double> each{};  ///< of the way for each goal by itself; none: `part`
 };
 
 class Additions {

@@ -10,6 +10,8 @@
 #include "adapt/levers.hpp"
 #include "adapt/proportions.hpp"
 #include "knowledge/kinds.hpp"
+#include "mend/bring.hpp"
+#include "mend/greener.hpp"
 #include "models/as_bought.hpp"
 #include "models/fat.hpp"
 #include "substitute/stand_ins.hpp"
@@ -24,8 +26,9 @@ constexpr double slack = 5;           // over what the goal asks of it alone: me
 
 class AdditionsBuilder {
 public:
-    AdditionsBuilder(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Context& context)
-        : stock_(stock), distance_(distance), context_(context), knowledge_(context.knowledge()) {
+    AdditionsBuilder(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Mending& mending,
+                     const Context& context)
+        : stock_(stock), distance_(distance), mending_(mending), context_(context), knowledge_(context.knowledge()) {
         problem_.formula = mass;
         problem_.start_total = start;
         for (const auto& line : mass.lines) {
@@ -67,6 +70,7 @@ private:
                 if (lever.property != goal.property) continue;
                 raised.insert(lever.add.begin(), lever.add.end());
                 if (goal.property == Property::greenness) raised.insert(Role::herb);  // parsley is green as well
+                if (goal.property == Property::greenness && stock_.listed()) brought.insert(Role::herb);
                 brought.insert(lever.add.begin(), lever.add.end());
             }
         }
@@ -97,6 +101,7 @@ private:
         if (what.most_g_per_kg) grams = what.most_g_per_kg->band.mid * mass() / 1000;
         if (what.roles.front() == Role::fat && what.composition.fat.mid < context_.constant("mend.skin.fat"))
             grams = std::min(grams, context_.constant("mend.skin.most") * mass());
+        if (what.roles.front() == Role::fat && !what.meat) grams = std::min(grams, context_.constant("mend.oil.most") * mass());
         const Offer offer = stock_.offer(food);
         if (!offer.on_hand || offer.excluded) return 0;
         return offer.grams ? std::min(grams, *offer.grams) : grams;
@@ -106,8 +111,8 @@ private:
         Move move;
         move.kind = MoveKind::raise;
         move.line = l;
-        move.food = lines()[l];
-        move.per_gram = salted(context_.nominal().unit(lines()[l]));
+        move.food = at_its_best(lines()[l]);
+        move.per_gram = as_it_goes_in(move.food);
         move.most = std::min(enough(move.per_gram, role), on_hand(lines()[l]));
         move.price = context_.constant("advice.price.change");
         move.role = role;
@@ -129,11 +134,32 @@ private:
         return role == Role::salt || role == Role::heat ? 0 : scale;
     }
 
-    // Meat and fat come in with the salt that the meat has.
-    Material salted(Material food) const {
+    // Meat and fat come in with the salt that the meat has, and what holds water in a dry mass with the water that it holds.
+    Material as_it_goes_in(const Line& line) const {
+        Material food = context_.nominal().unit(line);
         if (const auto salt = salt_for(food, problem_.formula, distance_, context_))
             food.add(context_.nominal().unit(salt->food), salt->grams);
+        const BringIn* way = way_in(ingredient(line), mending_, loses_less(distance_.goals()));
+        if (way && way->loses && way->water > 0) {
+            Line water;
+            water.ingredient = "water";
+            food.add(context_.nominal().unit(water), way->water);
+        }
         return food;
+    }
+
+    // As a maker who lacks it would prepare it, whatever was done to the line that is there: a pod with its seeds, where heat is asked for,
+    // and leaf blanched briefly.
+    Line at_its_best(Line line) const {
+        blanch_briefly(line, knowledge_);
+        if (ingredient(line).roles.front() != Role::heat) return line;
+        const auto seeded =
+            std::find_if(line.prepared.begin(), line.prepared.end(), [](const Prepared& step) { return step.preparation == "seeded"; });
+        if (seeded == line.prepared.end()) return line;
+        line.prepared.erase(seeded);
+        line.count.reset();
+        line.weighed_prepared = false;
+        return line;
     }
 
     bool in_the_mass(const Ingredient& food) const {
@@ -153,11 +179,26 @@ private:
         if (role == Role::binder && belongs(food, "whole-dry", knowledge_)) return false;
         if (role == Role::binder) return food.tissue == Tissue::dry || (stock_.listed() && food.tissue == Tissue::egg);
         if (role == Role::fat)  // of another animal only where the maker's list names it, or for game and rabbit, which have none
-            return food.meat && (stock_.names(food.id) ||
-                                 (firm_enough(food) && (std::any_of(lines().begin(), lines().end(), same_beast) ||
-                                                        (has_no_fat_of_its_own(problem_.formula, knowledge_) && firm_fat(food)))));
+            return goes_in_as_oil(food) ||
+                   (food.meat && (stock_.names(food.id) ||
+                                  (firm_enough(food) && (std::any_of(lines().begin(), lines().end(), same_beast) ||
+                                                         (has_no_fat_of_its_own(problem_.formula, knowledge_) && firm_fat(food))))));
+        if (role == Role::herb) return stock_.names(food.id) && food.chlorophyll && food.tissue != Tissue::dry;
         if (role == Role::salt) return food.tissue == Tissue::dry;
         return !food.meat;
+    }
+
+    // Oil and soft fat that the list names; without a list plain oil, into birds and fish, which have little firm fat of their own.
+    bool goes_in_as_oil(const Ingredient& food) const {
+        constexpr double mostly_fat = 75;  // %; what is less is a cheese or a cream
+        if (food.meat || food.composition.fat.mid < mostly_fat) return false;
+        if (stock_.names(food.id)) return true;
+        const auto lean_kind = [&](const Line& line) {
+            const auto& meat = ingredient(line).meat;
+            return !meat || meat->species == Species::chicken || meat->species == Species::turkey || meat->species == Species::fish;
+        };
+        return !stock_.listed() && food.tissue == Tissue::liquid && food.allergens.empty() && food.may_hold.empty() && !food.tint &&
+               !belongs(food, "seldom-sold", knowledge_) && std::all_of(lines().begin(), lines().end(), lean_kind);
     }
 
     // Fat softer than the animal's own smears in a coarse mass.
@@ -203,8 +244,8 @@ private:
         for (const auto* food : foods) {
             Move move;
             move.kind = MoveKind::add;
-            move.food = brought_in(*food, role, knowledge_);
-            move.per_gram = salted(context_.nominal().unit(move.food));
+            move.food = at_its_best(brought_in(*food, role, knowledge_));
+            move.per_gram = as_it_goes_in(move.food);
             move.most = std::min(enough(move.per_gram, role), on_hand(move.food));
             move.price = context_.constant("advice.price.new") + new_allergens(*food) * context_.constant("advice.price.allergen");
             move.role = role;
@@ -214,6 +255,7 @@ private:
 
     const Stock& stock_;
     const Distance& distance_;
+    const Mending& mending_;
     const Context& context_;
     const Knowledge& knowledge_;
     Problem problem_;
@@ -239,8 +281,13 @@ std::optional<SaltBeside> salt_for(const Material& food, const Formula& mass, co
     return SaltBeside{*salting, lacking / context.nominal().unit(*salting)[Amount::salt]};
 }
 
-Problem additions_to(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Context& context) {
-    return AdditionsBuilder(mass, start, stock, distance, context).build();
+bool loses_less(const std::vector<Goal>& goals) {
+    return std::any_of(goals.begin(), goals.end(), [](const Goal& goal) { return goal.property == Property::cook_loss_pct; });
+}
+
+Problem additions_to(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Mending& mending,
+                     const Context& context) {
+    return AdditionsBuilder(mass, start, stock, distance, mending, context).build();
 }
 
 }  // namespace standin

@@ -3,12 +3,17 @@
 
 #include "adapt/distance.hpp"
 #include "adapt/problem.hpp"
+#include "knowledge/mending.hpp"
 
 namespace standin {
 
 /// Moves are lines of the formula raised, and foods that come in, where a goal asks for what they bring; the limits are those of any
 /// problem. `distance` measures from the mass itself, and `start` is all there is in it.
-Problem additions_to(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Context& context);
+Problem additions_to(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Mending& mending,
+                     const Context& context);
+
+/// Whether it is to lose less in the pan.
+bool loses_less(const std::vector<Goal>& goals);
 
 struct SaltBeside {
     Line food;

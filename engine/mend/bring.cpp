@@ -40,15 +40,20 @@ void add_to(Formula& mass, const Line& food, double grams) {
 
 }  // namespace
 
-Ingoing ingoing(const Line& food, double grams, bool fresh, const Mending& mending, const Knowledge& knowledge) {
+const BringIn* way_in(const Ingredient& food, const Mending& mending, bool loses) {
+    for (const auto& way : mending.bring)
+        if ((loses || !way.loses) && fits(way.roles, food.roles.front()) && fits(way.tissues, food.tissue)) return &way;
+    return nullptr;
+}
+
+Ingoing ingoing(const Line& food, double grams, bool fresh, const Mending& mending, const Knowledge& knowledge, bool loses) {
     const Ingredient& ingredient = *knowledge.ingredient(food.ingredient);
     Ingoing in{ingredient.id, ingredient.names.front(), {}, grams, 0, {}, fresh};
     for (const auto& step : food.prepared) in.prepared.push_back(describe(step, knowledge));
-    for (const auto& way : mending.bring) {
-        if (!fits(way.roles, ingredient.roles.front()) || !fits(way.tissues, ingredient.tissue)) continue;
-        in.how = way.how;
-        in.water_g = kitchen_grams(way.water * grams, false);
-        break;
+    in.weighed_raw = !ingredient.meat && !food.prepared.empty() && !food.weighed_prepared;
+    if (const BringIn* way = way_in(ingredient, mending, loses)) {
+        in.how = way->how;
+        in.water_g = kitchen_grams(way->water * grams, false);
     }
     return in;
 }

@@ -22,6 +22,27 @@ constexpr double rounding = 1e-6;
 
 bool of_acid(const Goal& goal) { return goal.property == Property::sourness_mmol_kg; }
 
+bool is_same(const MendWay& one, const MendWay& other) {
+    const auto alike = [](const std::vector<Ingoing>& a, const std::vector<Ingoing>& b) {
+        return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                          [](const Ingoing& x, const Ingoing& y) { return x.ingredient == y.ingredient && x.grams == y.grams; });
+    };
+    return alike(one.add, other.add) && alike(one.plain, other.plain);
+}
+
+double Judging::progress_of(const MendWay& way) const {
+    double nearer = 0;
+    for (const auto& goal : goals()) {
+        const double base = mass_.base.properties[goal.property].mid;
+        const double step = (shortfall(goal, base, base) - shortfall(goal, way.prediction.properties[goal.property].mid, base)) /
+                            distance_.unit(goal.property);
+        constexpr double unfelt = 0.15;
+        if (step < -unfelt) return 0;
+        nearer += step;
+    }
+    return nearer;
+}
+
 MendWay Judging::way(const Mended& mended, const Plain* plain, double share, std::vector<std::string> step_only) const {
     MendWay way;
     way.work_min = work_min_;
@@ -138,6 +159,9 @@ void Judging::put_plain(MendWay& way, const Plain& plain, double share) const {
     for (auto& part : way.plain) {  // it is made as the formula is
         part.water_g = 0;
         part.how.clear();
+        const Ingredient& food = *knowledge().ingredient(part.ingredient);
+        part.meat = food.meat || food.roles.front() == Role::fat;
+        part.unlisted = part.meat && mass_.request.have && mass_.request.have->complete.value_or(false) && !mass_.stock.names(food.id);
         part.fresh = std::none_of(mass_.formula.lines.begin(), mass_.formula.lines.end(),
                                   [&](const Line& line) { return line.ingredient == part.ingredient; });
     }

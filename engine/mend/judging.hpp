@@ -11,6 +11,9 @@
 
 namespace standin {
 
+/// Whether the same is weighed in, and folded in.
+bool is_same(const MendWay& one, const MendWay& other);
+
 /// Whether a goal is about the sour of it.
 bool of_acid(const Goal& goal);
 
@@ -22,6 +25,9 @@ public:
 
     /// Words of `step_only` are nearer by it and not right.
     MendWay way(const Mended& mended, const Plain* plain, double share, std::vector<std::string> step_only) const;
+
+    /// Noticeable differences by which the goals are nearer than in the mass as made; none where one of them got worse.
+    double progress_of(const MendWay& way) const;
 
     /// Foods that bring what is too much, and of which there is more than is good in a kilo; and what is over a limit that the page warns
     /// of.

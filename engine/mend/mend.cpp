@@ -46,7 +46,7 @@ std::vector<TastedWord> told(const Meaning& meaning) {
         const TasteWord& word = *meant.taste.word;
         const TasteReading& reading = *meant.reading;
         TastedWord one{meant.taste.written, word.id, meant.says(), false, meant.there, false, word.practice, word.source};
-        one.judged = !meant.goals.empty() || reading.more_of || reading.asks_less();
+        one.judged = !meant.goals.empty() || reading.more_of || reading.asks_less() || reading.plain > 0;
         words.push_back(std::move(one));
     }
     return words;
@@ -69,6 +69,11 @@ void texts_of(const std::vector<MendStep>& steps, bool worked, std::vector<std::
         if (!step.worked || *step.worked == worked) into.push_back(step.text);
 }
 
+bool any_asks_fat(const Meaning& meaning) {
+    return std::any_of(meaning.all.begin(), meaning.all.end(),
+                       [](const Meant& meant) { return any_asks(meant.goals, Property::fat_pct, Goal::Kind::at_least); });
+}
+
 // Words that can be taken in another way beside: its best way too, or all of them where the first found none that does it.
 void put_beside(MendAnswer& answer, const Meaning& meaning, const Mass& mass, const TastedMass& tasted) {
     const auto other = meaning_beside(meaning, tasted);
@@ -81,9 +86,12 @@ void put_beside(MendAnswer& answer, const Meaning& meaning, const Mass& mass, co
     if (met && (most < 2 || !ways.all.front().met)) return;
     if (met) answer.ways.resize(std::min(answer.ways.size(), most - 1));
     else answer.cannot.clear();
+    if (any_asks_fat(meaning) && !met) answer.ways.resize(std::min(answer.ways.size(), most - 1));  // of two fats that do not do it, one
     for (auto& way : ways.all)
         if (answer.ways.size() < most) answer.ways.push_back(std::move(way));
-    std::stable_sort(answer.ways.begin(), answer.ways.end(), [](const MendWay& a, const MendWay& b) { return a.met && !b.met; });
+    // Lean meat that eats dry wants fat first, though it be part of the way; what holds the juice comes after.
+    if (answer.ways.empty() || !any_asks_fat(meaning))
+        std::stable_sort(answer.ways.begin(), answer.ways.end(), [](const MendWay& a, const MendWay& b) { return a.met && !b.met; });
     for (std::size_t m = 0; m < other->all.size(); ++m) {
         if (other->all[m].reading == meaning.all[m].reading) continue;
         TastedWord word = answer.words[m];

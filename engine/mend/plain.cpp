@@ -12,6 +12,7 @@
 #include "knowledge/kinds.hpp"
 #include "mend/cause_foods.hpp"
 #include "mend/greener.hpp"
+#include "substitute/stand_ins.hpp"
 
 namespace standin {
 namespace {
@@ -269,6 +270,43 @@ std::optional<Plain> plain_for(const Formula& mass, const std::vector<Meant>& ta
 std::optional<Plain> plain_without(const std::vector<std::string>& foods, const Formula& mass, const std::vector<Meant>& tastes,
                                    const MassAsMade& made, const Distance& distance, const Context& context, const Stock& stock) {
     return Composing(mass, tastes, made, distance, context, stock).compose_without(foods);
+}
+
+Plain plain_whole(const Formula& mass) {
+    Plain plain;
+    plain.lines = mass.lines;
+    return plain;
+}
+
+void keep_salt(Plain& plain, const Formula& mass, double share, double of_meat, const Context& context) {
+    const Material both = NominalBatch(blended(mass, plain, share), context.nominal()).total();
+    const double lacking = of_meat / 100 * both[Amount::meat] - both[Amount::salt];
+    const auto salts = [&](const Line& line) { return context.knowledge().ingredient(line.ingredient)->roles.front() == Role::salt; };
+    const auto salting = std::find_if(mass.lines.begin(), mass.lines.end(), salts);
+    if (!(lacking > 0) || !(share > 0) || salting == mass.lines.end()) return;
+    Line salt = *salting;
+    salt.grams = exactly(lacking / share / context.nominal().unit(salt)[Amount::salt]);
+    salt.count.reset();
+    std::erase(plain.lacks, salt.ingredient);
+    plain.lines.push_back(std::move(salt));
+    plain.without_salt = false;
+}
+
+std::optional<Line> leaf_on_hand(const Line& line, double needed, const Stock& stock) {
+    const Knowledge& knowledge = stock.knowledge();
+    const Ingredient& food = *knowledge.ingredient(line.ingredient);
+    if (!food.chlorophyll || !stock.listed()) return std::nullopt;
+    for (const auto& other : knowledge.records().ingredients) {
+        if (other.roles.front() != Role::green || other.id == food.id || other.tissue == Tissue::dry) continue;
+        if (!other.chlorophyll || !stock.names(other.id) || !stock.can_bring(other)) continue;
+        Line leaf = brought_in(other, Role::green, knowledge);
+        leaf.grams = line.grams;
+        const Offer offer = stock.offer(leaf);
+        if (!offer.on_hand || offer.excluded || (offer.grams && *offer.grams < needed)) continue;
+        stock.tell(leaf);
+        return leaf;
+    }
+    return std::nullopt;
 }
 
 std::vector<Line> plain_lines(const Plain& plain, double share) {

@@ -29,6 +29,15 @@ std::optional<Plain> plain_for(const Formula& mass, const std::vector<Meant>& ta
 std::optional<Plain> plain_without(const std::vector<std::string>& foods, const Formula& mass, const std::vector<Meant>& tastes,
                                    const MassAsMade& made, const Distance& distance, const Context& context, const Stock& stock);
 
+/// The formula once more, all of it.
+Plain plain_whole(const Formula& mass);
+
+/// Salt put back into plain mass that was to be without it, so that so much of it in the mass leaves `of_meat` % of salt to the meat.
+void keep_salt(Plain& plain, const Formula& mass, double share, double of_meat, const Context& context);
+
+/// For leaf that is not there, leaf that the list names, at the line's weight; `needed` of it.
+std::optional<Line> leaf_on_hand(const Line& line, double needed, const Stock& stock);
+
 /// `mass` with `share` of the plain mass in it, lines of one food together; weights of the plain mass as one weighs them.
 Formula blended(const Formula& mass, const Plain& plain, double share);
 

@@ -158,7 +158,8 @@ Goal goal_of(const std::string& want, const WantMove& move, double steps, const 
 bool holds(const TasteReading& reading, const TastedMass& mass, bool only = true) {
     if (!only && reading.less_of && mass.roles.count(*reading.less_of) == 0) return false;
     const auto asks_fat = [](const WantMove& move) { return move.property == "fat_pct" && !move.times && move.by > 0; };
-    if (!only && mass.fish && std::any_of(reading.moves.begin(), reading.moves.end(), asks_fat)) return false;
+    if (reading.fish && !mass.fish) return false;
+    if (!only && mass.fish && !reading.fish && std::any_of(reading.moves.begin(), reading.moves.end(), asks_fat)) return false;
     return hold(reading.when, mass.state) && (!reading.less_note || mass.notes.count(*reading.less_note) > 0);
 }
 
@@ -205,6 +206,14 @@ private:
                 return shortfall(goal, base, base) > 1e-9 * std::max(1.0, std::abs(base));
             });
             if (!meant.goals.empty() && !asks) {
+                // What is so already is a bound for the other words all the same.
+                for (Goal goal : meant.goals) {
+                    if (goal.kind != Goal::Kind::at_most || there) continue;
+                    goal.by = 0;  // no more than there is
+                    goal.times = false;
+                    goal.least = goal.most = std::nullopt;
+                    goals_.push_back(std::move(goal));
+                }
                 meant.there = true;
                 meant.goals.clear();
                 if (!there) there = std::move(meant);
@@ -258,8 +267,9 @@ Result<std::vector<Taste>> read_tastes(const std::vector<std::string>& tasted, c
                 return failure(Trouble::usage, "\"" + part + "\" is no word known of a test patty: expected one of " + listed(first),
                                tasted_part, nearest_words(part, all));
             }
-            const bool again = std::any_of(tastes.begin(), tastes.end(), [&](const Taste& t) { return t.word == taste->word; });
-            if (!again) tastes.push_back(std::move(*taste));
+            const auto again = std::find_if(tastes.begin(), tastes.end(), [&](const Taste& t) { return t.word == taste->word; });
+            if (again == tastes.end()) tastes.push_back(std::move(*taste));
+            else if (fold(again->written) != fold(part)) again->written += ", " + part;  // two words for one thing
         }
     if (tastes.empty()) return failure(Trouble::usage, "say what the test patty tasted like, such as \"flat, too sour\"", tasted_part);
     return tastes;

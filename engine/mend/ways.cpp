@@ -37,6 +37,7 @@ public:
         if (thin || !mass_.plain_first) by_plain_mass(thin);
         if (ways_.all.empty() && !(thin && goals_all_thin()) && !mass_.only_fresh) by_what_comes_nearest();
         if (!thin && mass_.plain_first) by_fresh_mass();
+        if (ways_.all.empty()) by_a_beginning();
         if (ways_.all.empty() && ways_.cannot.empty()) none_found();
         return std::move(ways_);
     }
@@ -76,8 +77,36 @@ private:
             if (!start.add.empty()) ways_.all.push_back(judged_way(start, nullptr, 0));
             return;
         }
-        for (const auto& mended : additions_.searched(start, mass_.request.top)) ways_.all.push_back(judged_way(mended, nullptr, 0));
+        for (const auto& mended : additions_.searched(start, mass_.request.top)) ways_.all.push_back(until_seen(start, mended));
         keep_the_met();
+    }
+
+    // Leaf that came as far as was asked and leaves it no green to look at: as much more of the same as is seen, or as a sausage bears.
+    MendWay until_seen(const Mended& start, const Mended& mended) const {
+        MendWay way = judged_way(mended, nullptr, 0);
+        constexpr std::array further{1.5, 2.0, 3.0, 4.0, 6.0, 8.0};
+        for (std::size_t i = 0; i < further.size() && !way.colour_left.empty(); ++i) {
+            Aim aim{1, true, std::vector<double>(goals().size(), 1.0)};
+            for (std::size_t g = 0; g < goals().size(); ++g)
+                if (goals()[g].property == Property::greenness) aim.each[g] = further[i];
+            const auto more = additions_.searched(start, mass_.request.top + 1, aim);
+            const auto same = std::find_if(more.begin(), more.end(), [&](const Mended& other) { return is_of_same_foods(other, mended); });
+            if (same == more.end() || leaf_share(*same, total_, knowledge()) > mass_.context.constant("mend.green.most-leaf")) break;
+            way = judged_way(*same, nullptr, 0);
+        }
+        return way;
+    }
+
+    // Where nothing weighed in undoes it: so much of the formula once more as makers begin with.
+    void by_a_beginning() {
+        for (const auto& taste : mass_.tastes) {
+            const double share = taste.reading->plain;
+            if (!(share > 0)) continue;
+            Plain plain = plain_whole(mass_.formula);
+            if (!within_stock(plain, share)) return;
+            ways_.all.push_back(judging_.way({blended(start_, plain, share), {}}, &plain, share, {taste.taste.written}));
+            return;
+        }
     }
 
     // What does all that was asked stands alone, where there is such a way.
@@ -226,6 +255,7 @@ private:
             if (share && thin) by_plain_on_hand(*plain, *share);
             return;
         }
+        keep_from_too_little(*plain, *share);
         constexpr int rounds = 6;
         std::optional<MendWay> way;
         double grown = *share;
@@ -234,6 +264,39 @@ private:
         if (thin && !way->met && step_only_.empty()) way = with_plain(*plain, *share, true);
         if (way->met || thin) ways_.all.push_back(std::move(*way));
         if (thin && goals_all_thin() && mass_.request.top > 1) by_taste_alone(*plain, *share);
+        if (thin && goals_all_thin() && mass_.request.top > 1) by_a_smaller_fold(*plain, *share);
+    }
+
+    // Plain mass that another complaint asks for leaves less salt than meat binds with: it is salted so that the whole keeps that.
+    void keep_from_too_little(Plain& plain, double share) const {
+        if (!plain.without_salt) return;
+        const auto of_meat = [&](const Plain& some) {
+            return mass_.made.state(blended(start_, some, share)).properties[Property::salt_pct_of_meat];
+        };
+        const double keeps = std::min(mass_.context.constant("mend.salt.keeps"), mass_.base.nominal[Property::salt_pct_of_meat]);
+        if (of_meat(plain) >= keeps) return;
+        const auto short_of = [&](const Plain& some) { return still_short(mass_.made.state(blended(start_, some, share)), some).size(); };
+        constexpr std::array parts{1.0, 0.97, 0.94};  // of it: to where meat still binds
+        for (const double part : parts) {
+            Plain salted = plain;
+            keep_salt(salted, start_, share, part * keeps, mass_.context);
+            if (short_of(salted) > short_of(plain)) continue;
+            plain = std::move(salted);
+            return;
+        }
+    }
+
+    // Where the cure is more than there is of the mass: as much as that beside it, as a step that is told to be one.
+    void by_a_smaller_fold(Plain plain, double share) {
+        const double step = mass_.context.constant("mend.plain.step-only");
+        if (ways_.all.size() != 1 || !step_only_.empty() || share < 1.4 * step) return;
+        std::vector<std::string> words;
+        for (const auto* goal : plain.serves)
+            if (thins(*goal)) words.push_back(goal->want);
+        constexpr double much_smaller = 0.8;
+        const double plainly = share_said_plainly(plain, mass_.context.constant("mend.plain.round"));
+        const double part = plainly > step && plainly < much_smaller * share ? plainly : step;
+        ways_.all.push_back(judging_.way({blended(start_, plain, part), {}}, &plain, part, std::move(words)));
     }
 
     // So much of it, with the additions that do what is then still asked; or, of those that do not, the nearest.
@@ -264,15 +327,8 @@ private:
         for (const auto* goal : plain.serves)
             if (thins(*goal)) step_only_.push_back(goal->want);
         MendWay way = judged_way({blended(start_, plain, part), {}}, &plain, part);
-        if (way.wants.empty() || progress_of(way) >= mass_.context.constant("mend.nearest.least")) ways_.all.push_back(std::move(way));
-    }
-
-    static bool is_same(const MendWay& one, const MendWay& other) {
-        const auto alike = [](const std::vector<Ingoing>& a, const std::vector<Ingoing>& b) {
-            return std::equal(a.begin(), a.end(), b.begin(), b.end(),
-                              [](const Ingoing& x, const Ingoing& y) { return x.ingredient == y.ingredient && x.grams == y.grams; });
-        };
-        return alike(one.add, other.add) && alike(one.plain, other.plain);
+        if (way.wants.empty() || judging_.progress_of(way) >= mass_.context.constant("mend.nearest.least"))
+            ways_.all.push_back(std::move(way));
     }
 
     // Fresh mass without what is at fault: all that it takes, where that is no more than there is, else half as much and what brings that
@@ -318,7 +374,7 @@ private:
         std::vector<std::pair<double, MendWay>> near;
         const auto keep = [&](const Mended& mended, const Plain* plain, double share) {
             MendWay way = judged_way(mended, plain, share);
-            const double done = progress_of(way);
+            const double done = judging_.progress_of(way);
             if (way.met || done >= mass_.context.constant("mend.nearest.least")) near.emplace_back(way.met ? 1e9 : done, std::move(way));
         };
         for (const auto& mended : nearest_to(additions_.with_more_of(start_), 2)) keep(mended, nullptr, 0);
@@ -344,22 +400,35 @@ private:
         for (const double part : parts) {
             found = additions_.searched(start, top, {part, true});
             if (!found.empty()) break;
+            if (part < 1 && goals().size() > 1) {
+                found = nearest_for_each(start, top);
+                if (!found.empty()) break;
+            }
         }
         return found;
     }
 
-    // Noticeable differences by which the goals are nearer than in the mass as made; none where one of them got worse.
-    double progress_of(const MendWay& way) const {
-        double nearer = 0;
-        for (const auto& goal : goals()) {
-            const double base = mass_.base.properties[goal.property].mid;
-            const double step = (shortfall(goal, base, base) - shortfall(goal, way.prediction.properties[goal.property].mid, base)) /
-                                distance_.unit(goal.property);
-            constexpr double unfelt = 0.15;
-            if (step < -unfelt) return 0;
-            nearer += step;
+    // Goals of which one cannot be had in full: each as far as it goes by itself, or nearly so.
+    std::vector<Mended> nearest_for_each(const Mended& start, std::size_t top) const {
+        constexpr std::array parts{1.0, 0.9, 0.75, 0.6, 0.45, 0.3, 0.15};
+        constexpr double kept = 0.02;  // of the way: what one brings may not cost the other, so both are asked for
+        Aim aim{1, true, std::vector<double>(goals().size(), kept)};
+        for (std::size_t g = 0; g < goals().size(); ++g) {
+            Aim alone{1, true, std::vector<double>(goals().size(), kept)};
+            for (const double part : parts) {
+                alone.each[g] = part;
+                if (additions_.searched(start, 1, alone).empty()) continue;
+                aim.each[g] = part;
+                break;
+            }
         }
-        return nearer;
+        constexpr std::array together{1.0, 0.9, 0.75};
+        for (const double by : together) {
+            Aim joint = aim;
+            for (auto& part : joint.each) part *= by;
+            if (auto found = additions_.searched(start, top, joint); !found.empty()) return found;
+        }
+        return {};
     }
 
     // Meat there is too little of ends it; of anything else the plain mass does without.
@@ -381,6 +450,7 @@ private:
                 return false;
             }
             plain.lacks.push_back(line.ingredient);
+            if (auto leaf = leaf_on_hand(line, needed, mass_.stock)) there.push_back(std::move(*leaf));
         }
         plain.lines = std::move(there);
         return true;

@@ -95,8 +95,12 @@ TEST_CASE("mend: what set rubbery is thinned by plain mass without it, weighed o
     CHECK(way.plain_g > 400);
     CHECK(way.plain_g < 1100);
     for (const char* food : {"egg-white", "milk-powder", "table-salt"}) CHECK_FALSE(in_plain(way, food));
-    // Without a binder nothing is worked out, as before.
-    CHECK(mended(made({line("pork-shoulder", 2000), line("table-salt", 36)}, Order::salt_first, 9, 1, 20), "rubbery").ways.empty());
+    // Without a binder a third of its weight is a beginning, and not called a cure.
+    const auto mixed = mended(made({line("pork-shoulder", 2000), line("table-salt", 36)}, Order::salt_first, 9, 1, 20), "rubbery");
+    REQUIRE(mixed.ways.size() == 1);
+    CHECK(mixed.ways.front().plain_g > 600);
+    CHECK(mixed.ways.front().plain_g < 800);
+    CHECK_FALSE(mixed.ways.front().met);
 }
 
 TEST_CASE("mend: leaf that would turn in the sour mass is not weighed into it; fresh mass without the acid is", "[mend]") {

@@ -58,7 +58,7 @@ TEST_CASE("mend: what the making did is told of the words that it explains, and 
     CHECK(ids(mended(pork(fine), "mushy")) == Ids{"ground-fine"});
     CHECK(ids(mended(pork(fine), "greasy")) == Ids{"ground-fine-fat"});
     CHECK(ids(mended(pork(over), "mushy")) == Ids{"mixed-long"});
-    CHECK(ids(mended(pork(over), "rubbery")) == Ids{"mixed-long"});
+    CHECK(ids(mended(pork(over), "rubbery")) == Ids{"mixed-long-tight"});
     CHECK(ids(mended(pork(brief), "crumbly")) == Ids{"mixed-short"});
     CHECK(ids(mended(pork(hot), "dry")) == Ids{"cooked-hot"});
     CHECK(ids(mended(pork(rested, 120), "mushy")) == Ids{"acid-set"});

@@ -51,8 +51,35 @@ TEST_CASE("mend: back fat on the list mends lean meat that is dry, and the anima
 TEST_CASE("mend: without a list lean meat gets fat of its own animal, no other", "[mend]") {
     const auto answer = dry(turkey());
     REQUIRE_FALSE(answer.ways.empty());
-    CHECK(answer.ways.front().met);
+    // Fat is what it lacks: that stands first, and goes most of the way.
+    CHECK(answer.ways.front().prediction.properties[Property::fat_pct].mid > 9);
     for (const auto& way : answer.ways) CHECK(way.new_animals.empty());
+}
+
+TEST_CASE("mend: oil and soft fat that the list names are fat, and lean fish takes a little oil", "[mend]") {
+    Inventory have;
+    have.items = {{"sunflower-oil", 300.0}, {"chicken-fat", 300.0}, {"potato-starch", 100.0}};
+    const auto bird = dry(turkey(), have);
+    REQUIRE_FALSE(bird.ways.empty());
+    CHECK(added(bird.ways.front(), "sunflower-oil") + added(bird.ways.front(), "chicken-fat") > 250);
+    CHECK(added(bird.ways.front(), "potato-starch") == 0);
+    have.items = {{"olive-oil", 300.0}, {"potato-starch", 100.0}};
+    const auto fish = dry(formula({line("cod", 2000), line("dill", 60), line("table-salt", 30)}), have);
+    REQUIRE_FALSE(fish.ways.empty());
+    CHECK(added(fish.ways.front(), "olive-oil") > 60);
+    CHECK(added(fish.ways.front(), "olive-oil") < 180);
+}
+
+TEST_CASE("mend: what holds the juice of a dry mass goes in with water", "[mend]") {
+    Inventory have;
+    have.items = {{"potato-starch", 200.0}};
+    for (const char* meat : {"turkey-breast", "chicken-breast", "salmon"}) {
+        const auto answer = dry(formula({line(meat, 2500), line("table-salt", 45), line("parsley", 100)}), have);
+        INFO(meat);
+        for (const auto& way : answer.ways)
+            for (const auto& in : way.add)
+                if (in.ingredient == "potato-starch") CHECK(in.water_g >= in.grams);
+    }
 }
 
 TEST_CASE("mend: fat that is in the formula is raised all the way", "[mend]") {

@@ -14,7 +14,8 @@ namespace {
 std::string ingoing_table(const std::vector<Ingoing>& all, Units units, const Look& look, bool how) {
     Table table({{"weigh", Align::right}, {"", Align::left}, {how ? "how it goes in" : "", Align::left}});
     for (const auto& in : all)
-        table.row({formula_weight(in.grams, units), with_preparations(in.name, in.prepared) + (in.fresh ? " (new)" : ""),
+        table.row({formula_weight(in.grams, units),
+                   with_preparations(in.name, in.prepared) + (!how && in.weighed_raw ? " (weighed raw)" : "") + (in.fresh ? " (new)" : ""),
                    how ? how_in(in, units) : ""});
     return table.page(look);
 }

@@ -54,11 +54,14 @@ struct MeasuredValue {
 struct Ingoing {
     std::string ingredient, name;
     std::vector<std::string> prepared;
-    double grams = 0;    ///< as weighed
-    double water_g = 0;  ///< cold water to dissolve or stir it in
-    std::string how;     ///< so that it spreads
-    bool fresh = false;  ///< the formula has none of it
-    bool first = false;  ///< salt that is short in a mass that is mixed on: it goes in before the mixing
+    double grams = 0;          ///< as weighed
+    double water_g = 0;        ///< cold water to dissolve or stir it in
+    std::string how;           ///< so that it spreads
+    bool fresh = false;        ///< the formula has none of it
+    bool first = false;        ///< salt that is short in a mass that is mixed on: it goes in before the mixing
+    bool weighed_raw = false;  ///< and prepared after that
+    bool meat = false;         ///< meat or fat
+    bool unlisted = false;     ///< meat or fat that a list which says "nothing else" does not name
 };
 
 enum class MendKind { add, blend, blend_and_add, work };
