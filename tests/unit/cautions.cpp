@@ -351,6 +351,7 @@ TEST_CASE("every caution, every limit of the making and every cap can come true"
     process.order = Order::acid_first;
     process.core_c = 40;
     process.mixed_at_c = 20;
+    process.mixing_min = 20;
     process.rest_h = 100;
     process.rest_at_c = 25;
     for (const auto& ingredient : own.records().ingredients) {
@@ -368,14 +369,15 @@ TEST_CASE("every caution, every limit of the making and every cap can come true"
     const Prediction with_rice =
         mixture({{"pork-shoulder", 900}, {"rice-cooked", 100}}, "", own);  // with seafood the stricter limit is told
     const Prediction leafy = mixture({{"pork-shoulder", 600}, {"spinach", 400}}, "", own);
+    const Prediction beety = mixture({{"beef-chuck", 600}, {"beetroot", 400}}, "", own);
     std::set<std::string> seen;
-    for (const double step : {0.0, 5.2, 5.4}) {
+    for (const double step : {0.0, 2.5, 5.2, 5.4}) {
         for_each_property([&](Property property) { foretell(p, property, {step, step, step}); });
         for (const auto property : {Property::fat_pct, Property::heat_mg_kg, Property::fat_pct_of_meat})
             foretell(p, property, {90, 90, 90});
         for (const auto& rules : own.records().rules) {
             for (const auto& c : cautions_of(p, process, own, rules.code)) seen.insert(c.id);
-            for (const Prediction* one : std::initializer_list<const Prediction*>{&meat, &sulphited, &with_rice, &leafy})
+            for (const Prediction* one : std::initializer_list<const Prediction*>{&meat, &sulphited, &with_rice, &leafy, &beety})
                 for (const auto& c : cautions_of(*one, process, own, rules.code)) seen.insert(c.id);
         }
     }
