@@ -183,6 +183,9 @@ private:
         };
         problem_ = make_careful_problem();
         if (answer.variants.empty()) best_effort(answer, conflict.wants);
+        // The nearest is shown whatever gives way for it: the words, then every want, then with all the leeway there is.
+        if (answer.variants.empty()) best_effort_of_all(answer, Leeway::usual);
+        if (answer.variants.empty()) best_effort_of_all(answer, Leeway::all);
         answer.reach = reach_of_wants(asked, distance_, context_.nominal().models(), shown, answer.base.properties,
                                       answer.variants.empty() ? nullptr : &answer.variants.front().prediction.properties);
         leave_out_idle(answer.variants);
@@ -308,6 +311,16 @@ private:
         show(search_plans(problem_, distance_, context_.nominal().models(), limits), kept, answer);
     }
 
+    void best_effort_of_all(AdaptAnswer& answer, Leeway leeway) {
+        std::vector<std::string> every;
+        for (const auto& goal : distance_.goals()) every.push_back(goal.want);
+        for (const auto& given_up : {std::vector<std::string>{}, every}) {
+            if (stopped_ || !answer.variants.empty()) return;
+            problem_ = make_careful_problem(leeway);
+            best_effort(answer, given_up);
+        }
+    }
+
     Variant variant_of(WeighedPlan tried, const Prediction& base) {
         Variant v;
         const Plan& plan = tried.plan;
@@ -321,8 +334,10 @@ private:
         // Of the weights as rounded; what is felt leaves out what is missed of a want, which is told as that.
         const double square = distance_.square(compared.variant, compared.after);
         v.felt = std::sqrt(std::max(0.0, square - distance_.wants_squared(compared.after)));
-        v.distance = std::sqrt(square + plan.price + lost_square(problem_, plan.grams));
-        v.nearness = nearness_of(as_named(v.distance, distance_, compared.variant, compared.after), context_);
+        // The number that is shown is the one that the verdict goes by.
+        const double whole = std::sqrt(square + plan.price + lost_square(problem_, plan.grams));
+        v.distance = as_named(whole, distance_, compared.variant, compared.after);
+        v.nearness = nearness_of(v.distance, context_);
         v.table_reason = at_the_table(distance_, compared);
         v.table = in_full(v.table_reason);
         v.prediction = predicted(tried.built.formula, tried.batch, tried.states);

@@ -14,7 +14,11 @@ namespace {
 
 // Lean that may be added is muscle. Fat that may be added: of the animals that are in already, as it is ground; in a mass without such fat,
 // oil.
-bool may_add(const Ingredient& food, Role role, const Formula& formula, const FoodPrice& price, const Knowledge& knowledge) {
+bool may_add(const Ingredient& food, Role role, const Formula& formula, const Stock& stock, const FoodPrice& price,
+             const Knowledge& knowledge) {
+    // What pours or spreads and stands on the list is the maker's own.
+    const bool spreads = food.tissue == Tissue::liquid || food.tissue == Tissue::paste;
+    if (role == Role::fat && spreads && stock.names(food.id)) return true;
     if (role == Role::lean && belongs(food, "offal", knowledge)) return false;
     if (role != Role::fat) return !price.brings_a_beast(food);
     const bool beasts = std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
@@ -43,7 +47,7 @@ std::vector<Addition> usual_additions(Role role, const Formula& formula, const S
     std::vector<Addition> all;
     for (const auto& i : knowledge.records().ingredients)
         if (i.roles.front() == role && stock.can_bring(i) && (role != Role::binder || i.tissue == Tissue::dry) && !price.in_formula(i) &&
-            may_add(i, role, formula, price, knowledge) && !to_check_on_packet(i, role, stock))
+            may_add(i, role, formula, stock, price, knowledge) && !to_check_on_packet(i, role, stock))
             all.push_back({&i, 1 - known[i.id] / most});
     // The same with a new allergen is no other idea, unless the maker has it by him.
     const bool safe = std::any_of(all.begin(), all.end(), [&](const Addition& a) { return price.of_allergens(*a.food) == 0; });

@@ -16,6 +16,7 @@ struct AskedRoles {
     std::set<Role> direct;                ///< those of which a goal is, not of the whole mass
     std::set<Role> up, down;              ///< the ways in which they go
     std::map<Role, double> lift;          ///< how many times the base's dose a goal may take
+    bool only_listed_fat = false;         ///< fat that comes in beside the formula's own is on the list
     bool dry_binder_stays = false;        ///< flour holds the water that makes a paste wet
 
     void open(const Change& change, Goal::Kind kind);

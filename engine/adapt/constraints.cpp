@@ -94,6 +94,7 @@ private:
 
     // Meat that is there gives way to other meat gram for gram: what a want brings in for it does not stand beside it.
     void swap_meat() {
+        const bool about_fat = wants_leaner();
         for (std::size_t l = 0; l < problem_.start.size(); ++l) {
             const Line& line = problem_.formula.lines[l];
             if (!ingredient(line).meat || problem_.missing[l]) continue;
@@ -101,7 +102,9 @@ private:
             bool comes_in = false;
             for (const auto& move : problem_.moves) {
                 const bool comes = move.kind == MoveKind::stand_in && move.line == l;
-                const bool goes = move.kind == MoveKind::reduce && move.line == l;
+                // For the fat that goes, where it is to be leaner, lean comes in as well.
+                const bool fat_goes = about_fat && ingredient(move.food).tissue == Tissue::fat_tissue;
+                const bool goes = move.kind == MoveKind::reduce && (move.line == l || fat_goes);
                 comes_in = comes_in || comes;
                 limit.per_gram.push_back(comes ? 1 : goes ? -1 : 0);
             }
@@ -140,12 +143,17 @@ private:
         }
     }
 
+    bool wants_leaner() const {
+        const auto& goals = distance_.goals();
+        return any_asks(goals, Property::fat_pct, Goal::Kind::at_most) || any_asks(goals, Property::fat_pct_of_meat, Goal::Kind::at_most);
+    }
+
     // Who wants it leaner, or firmer, takes out the back fat before the belly: of no line a larger share than of a clearly fatter one.
     void fattest_goes_first() {
         const auto& goals = distance_.goals();
+        const bool of_fat = wants_leaner();
         const bool leaner =
-            any_asks(goals, Property::fat_pct, Goal::Kind::at_most) || any_asks(goals, Property::fat_pct_of_meat, Goal::Kind::at_most) ||
-            any_asks(goals, Property::bind, Goal::Kind::at_least) || any_asks(goals, Property::firmness, Goal::Kind::at_least);
+            of_fat || any_asks(goals, Property::bind, Goal::Kind::at_least) || any_asks(goals, Property::firmness, Goal::Kind::at_least);
         // Who wants it richer takes lean out, and not the fat cut: the other way round.
         const bool richer = !leaner && any_asks(goals, Property::fat_pct, Goal::Kind::at_least);
         const double clearly = context_.constant("advice.meat.fatter");
@@ -156,16 +164,20 @@ private:
                 const Move &stays = problem_.moves[a], &first = problem_.moves[b];
                 if (!goes(stays) || !goes(first)) continue;
                 const Move &lean = leaner ? stays : first, &fatter = leaner ? first : stays;
-                if (fat(fatter) >= clearly * fat(lean) && fat(fatter) > fat(lean)) no_larger_share(a, b);
+                // Who wants it leaner takes out the line of fat before any meat is changed for other meat.
+                const bool fat_line = leaner && of_fat && ingredient(first.food).tissue == Tissue::fat_tissue &&
+                                      ingredient(stays.food).tissue != Tissue::fat_tissue;
+                if (fat(fatter) >= clearly * fat(lean) && fat(fatter) > fat(lean)) no_larger_share(a, b, fat_line);
             }
     }
 
-    // Of the line of `a` no larger share goes than of that of `b`; what comes in for the first is nothing taken out.
-    void no_larger_share(std::size_t a, std::size_t b) {
+    // Of the line of `a` no larger share goes than of that of `b`; what comes in for the first is nothing taken out, unless it is changed
+    // only where the other goes.
+    void no_larger_share(std::size_t a, std::size_t b, bool changed_too = false) {
         const std::size_t stays = problem_.moves[a].line, first = problem_.moves[b].line;
         const auto grams = [&](std::size_t l) { return problem_.formula.lines[l].grams.mid; };
         LinearConstraint limit{std::vector<double>(problem_.moves.size(), 0.0), 0, 1};
-        for (std::size_t m = 0; m < problem_.moves.size(); ++m)
+        for (std::size_t m = 0; m < problem_.moves.size() && !changed_too; ++m)
             if (problem_.moves[m].kind == MoveKind::stand_in && problem_.moves[m].line == stays) limit.per_gram[m] = -1 / grams(stays);
         limit.per_gram[a] = 1 / grams(stays);
         limit.per_gram[b] = -1 / grams(first);
@@ -208,6 +220,7 @@ private:
             const double beside = move.second ? sign * counts(ingredient(move.second->food)) * move.second->per_gram : 0;
             limit.per_gram.push_back(excess(move.food, move.per_gram) + beside);
         }
+        limit.is_cap = true;
         limits_.push_back(std::move(limit));
     }
 
@@ -255,6 +268,7 @@ private:
                 const double weighed = (move.kind == MoveKind::reduce ? -1 : 1) * move.brings(food->id);
                 limit.per_gram.push_back(weighed - most * move.per_gram[Amount::mass]);
             }
+            limit.is_cap = true;
             limits_.push_back(std::move(limit));
         }
     }
@@ -406,6 +420,28 @@ LinearConstraint ratio_limit(const Problem& problem, Amount of, Amount per, doub
     LinearConstraint limit{{}, -excess(problem.start_total), std::max(bound * problem.start_total[per], 1e-9)};
     for (const auto& move : problem.moves) limit.per_gram.push_back(excess(move.per_gram));
     return limit;
+}
+
+std::optional<double> room_under_caps(const Problem& problem, std::size_t move) {
+    std::optional<double> room;
+    for (const auto& limit : problem.constraints) {
+        if (!limit.is_cap || limit.per_gram[move] <= 0) continue;
+        const double grams = std::max(0.0, limit.room) / limit.per_gram[move];
+        room = std::min(room.value_or(grams), grams);
+    }
+    return room;
+}
+
+void take_as_far_as_caps_let(Problem& problem) {
+    constexpr double clear = 0.97;  // of the room, so that kitchen weights keep it too
+    constexpr double pinch = 0.1;   // of what is missing: less makes up for nothing; judgement
+    for (std::size_t m = 0; m < problem.moves.size(); ++m) {
+        Move& move = problem.moves[m];
+        if (move.kind != MoveKind::stand_in || !problem.missing[move.line]) continue;
+        const auto room = room_under_caps(problem, m);
+        const double missing = 1 - problem.start[move.line] / problem.formula.lines[move.line].grams.mid;
+        if (room && clear * *room * move.covers->per_gram >= pinch * missing) move.least = std::min(move.least, clear * *room);
+    }
 }
 
 std::vector<LinearConstraint> constraints_of(const Problem& problem, const Stock& stock, const Distance& distance, const Context& context) {

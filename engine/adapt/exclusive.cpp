@@ -66,6 +66,12 @@ std::vector<Group> exclusive_groups(const Problem& problem, const Knowledge& kno
         if (group.size() > 1) groups.insert(std::move(group));
     };
     for (const auto& [role, group] : added) keep(group);
+    // Nobody takes out the leaf that is there and puts another beside it.
+    for (std::size_t m = 0; m < problem.moves.size() && added.count(Role::green); ++m) {
+        Group leaf = added[Role::green];
+        leaf.push_back(m);
+        if (problem.moves[m].kind == MoveKind::reduce && problem.moves[m].role == Role::green) keep(std::move(leaf));
+    }
     for (const auto& [line, group] : of_line) keep(group);
     for (const auto& [line, group] : by_choice) keep(group);
     for (auto& [key, group] : food) {

@@ -1,7 +1,9 @@
 #include "adapt/explain.hpp"
 
 #include <algorithm>
+#include <optional>
 
+#include "adapt/constraints.hpp"
 #include "adapt/fair_moves.hpp"
 #include "adapt/own_water.hpp"
 #include "adapt/swap_note.hpp"
@@ -32,12 +34,15 @@ public:
         constexpr double near_enough = 0.5;  // closeness; judgement
         const Swap& last = knowledge_.records().swaps[stands->swaps.back()];
         const bool custom = amount_of_dose(stands->role) && stands->closeness < near_enough && !note_of(stands->swaps, knowledge_).empty();
-        // Of flesh and a hot pod in two parts the flesh claims no share of the heat.
-        const bool by_second = move.second && stands->role == Role::heat;
+        // Of flesh and a hot pod in two parts the flesh claims no share of the heat, nor the leaf one of the bite that the garlic brings.
+        const double beside = move.second ? move.second->per_gram * dose_of(context_.nominal().unit(move.second->food), stands->role) : 0;
+        const bool by_second =
+            move.second && (stands->role == Role::heat || 2 * beside > dose_of(context_.nominal().unit(move.food), stands->role) + beside);
         if (!custom && !by_second)
             why.figures.push_back({why.role, dose_of(context_.nominal().unit(line), stands->role) * line.grams.mid,
                                    dose_of(move.per_gram, stands->role) * edit.after, std::string(dose_unit(stands->role))});
         why.figures.push_back({"closeness", {}, stands->closeness, ""});
+        if (const auto share = share_under_caps(edit, *stands)) why.figures.push_back({"as far as it goes", {}, 100 * *share, "%"});
         if (stands->swaps.size() > 1) why.by_way.push_back(name(knowledge_.records().swaps[stands->swaps.front()].to));
         why.asks = conditions_ask(last, problem_.formula.process, knowledge_);
         why.note = note_of(stands->swaps, stock_);
@@ -50,6 +55,16 @@ public:
             return fat;
         }
         return why;
+    }
+
+    // How much of what is missing a stand-in makes up for that a cap holds down: what a kilo takes of it, or the law allows.
+    std::optional<double> share_under_caps(const PlainEdit& edit, const StandsFor& stands) const {
+        constexpr double next_to = 0.9, nearly_all = 0.8;  // of the room, of what is missing; judgement
+        const auto room = room_under_caps(problem_, edit.move);
+        const double gone = 1 - edit.left / problem_.formula.lines[edit.line].grams.mid;
+        const double made_up = edit.after / stands.equal_grams / std::max(gone, 1e-9);
+        if (!room || edit.after < next_to * *room || made_up >= nearly_all) return std::nullopt;
+        return made_up;
     }
 
     Reason for_line(const PlainEdit& edit) const {
@@ -162,6 +177,8 @@ public:
     }
 
 private:
+    static constexpr std::size_t most_named = 3;
+
     static Reason with_role(ReasonKind kind, std::vector<Figure> figures, const std::string& role) {
         Reason why = make_reason(kind, std::move(figures));
         why.role = role;
@@ -328,7 +345,12 @@ private:
             if (stock_.only_perhaps(problem_.formula.lines[edit.line].ingredient)) left_out.role = "perhaps";
             return left_out;
         }
-        return {ReasonKind::not_there, {}, {{"to be had", {}, problem_.start[edit.line], "g"}}, {}, {}, {}};
+        Reason none = make_reason(ReasonKind::not_there, {{"to be had", {}, problem_.start[edit.line], "g"}});
+        // What swaps names for it, and lies further off than going without.
+        for (const auto& move : problem_.moves)
+            if (move.kind == MoveKind::stand_in && move.line == edit.line && none.foods.size() < most_named)
+                if (const std::string food = name(move.food.ingredient); !contains(none.foods, food)) none.foods.push_back(food);
+        return none;
     }
 
     const Problem& problem_;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "adapt/odd_foods.hpp"
+#include "core/contains.hpp"
 #include "knowledge/kinds.hpp"
 
 namespace standin {
@@ -29,6 +30,14 @@ double FoodPrice::of_allergens(const Ingredient& food) const {
     return static_cast<double>(fresh) * context_.constant("advice.price.allergen");
 }
 
+double FoodPrice::of_doubts(const Ingredient& food) const {
+    constexpr double perhaps = 0.5;  // of the packets; judgement
+    if (stock_.names(food.id)) return 0;
+    const auto doubtful = std::count_if(food.may_hold.begin(), food.may_hold.end(),
+                                        [&](const auto& a) { return !allergens_.count(a) && !contains(food.allergens, a); });
+    return perhaps * static_cast<double>(doubtful) * context_.constant("advice.price.allergen");
+}
+
 double FoodPrice::of_finding(const Ingredient& food) const {
     if (in_formula(food) || stock_.names(food.id)) return 0;
     const double unlisted = stock_.listed() ? context_.constant("advice.price.unlisted") : 0;
@@ -53,8 +62,10 @@ double FoodPrice::of_second_part(const Ingredient& food) const {
 }
 
 double FoodPrice::of_addition(const Ingredient& food, bool asked_for, double rare) const {
-    return context_.constant("advice.price.new") + (asked_for ? context_.constant("advice.price.lever") : 0) +
-           context_.constant("advice.price.rare") * rare + of_allergens(food) + of_finding(food);
+    const bool skin = food.meat && food.roles.front() == Role::fat && food.most_g_per_kg && !stock_.names(food.id);
+    return (skin ? context_.constant("advice.price.skin") : 0) + context_.constant("advice.price.new") +
+           (asked_for ? context_.constant("advice.price.lever") : 0) + context_.constant("advice.price.rare") * rare + of_doubts(food) +
+           of_allergens(food) + of_finding(food);
 }
 
 }  // namespace standin

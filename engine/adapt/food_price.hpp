@@ -20,6 +20,8 @@ public:
     bool brings_a_beast(const Ingredient& food) const;
     /// For each allergen that the formula does not have already.
     double of_allergens(const Ingredient& food) const;
+    /// For each that a packet of it may hold, where the maker has none by him to look at.
+    double of_doubts(const Ingredient& food) const;
     /// Gathered wild, seldom sold, or a gum that is weighed by the pinch; nothing where the maker's list names it.
     double of_finding(const Ingredient& food) const;
 

@@ -44,12 +44,18 @@ WantResult judged(const Goal& goal, const Distance& distance, double before, con
     WantResult result{
         goal.want, missed_by(goal, distance, base, variant, sure) <= 0, static_cast<double>(met) / static_cast<double>(variant.size()), {}};
     const std::string unit(info(goal.property).unit);
+    // The middle of all draws may lie on the other side of what is asked than the draw that decides: then that one is shown.
+    const double target = goal.target(before);
+    double shown = after.mid;
+    if (goal.kind != Goal::Kind::equal && (shortfall(goal, shown, before) <= slack) != result.met) {
+        const double past = missed_by(goal, distance, base, variant, sure) + slack;
+        shown = goal.kind == Goal::Kind::at_most ? target + past : target - past;
+    }
     Reason& why = result.reason;
     why.kind = ReasonKind::want;
     why.about = goal.want;
     why.role = goal.kind == Goal::Kind::at_least ? "at least" : goal.kind == Goal::Kind::at_most ? "at most" : "equal";
-    why.figures = {{std::string(info(goal.property).name), before, after.mid, unit, after.low, after.high},
-                   {"asked for", {}, goal.target(before), unit}};
+    why.figures = {{std::string(info(goal.property).name), before, shown, unit, after.low, after.high}, {"asked for", {}, target, unit}};
     if (!goal.condition) {
         why.figures.push_back({"slack", {}, slack, unit});
         // A wish is for so much more or less than the batch has now: what decides is how far each draw moves, not where it ends.
@@ -61,6 +67,23 @@ WantResult judged(const Goal& goal, const Distance& distance, double before, con
     }
     result.says = in_full(why);
     return result;
+}
+
+double still_missed(const WantResult& want) {
+    const auto& figures = want.reason.figures;
+    if (want.met || figures.size() < 2) return 0;
+    const double short_by = std::abs(figures[1].after - figures[0].after);
+    // The slack of a word is a share of its step; a condition has none, and a tenth of its limit is one.
+    constexpr double step_of_condition = 0.1;
+    const bool word = figures.size() > 2 && figures[2].what == "slack" && figures[2].after > 0;
+    const double step = word ? figures[2].after / met_within : step_of_condition * std::max(std::abs(figures[1].after), 1.0);
+    return std::max(0.0, short_by / step - (word ? aimed_within : 0));
+}
+
+double missed_square(const Variant& v, double weight) {
+    double sum = 0;
+    for (const auto& want : v.wants) sum += std::pow(weight * still_missed(want), 2);
+    return sum;
 }
 
 bool meets_all(const Variant& v) {

@@ -12,8 +12,10 @@ Nearness nearness_of(double distance, const Context& context) {
                                                                      {"advice.verdict.close", Nearness::close},
                                                                      {"advice.verdict.differs", Nearness::differs},
                                                                      {"advice.verdict.another", Nearness::another}}};
+    // As it is shown: of two that read 3.3 one is not another sausage.
+    const double shown = std::round(10 * distance) / 10;
     for (const auto& [limit, nearness] : up_to)
-        if (distance <= context.constant(limit)) return nearness;
+        if (shown <= context.constant(limit)) return nearness;
     return Nearness::no_longer;
 }
 

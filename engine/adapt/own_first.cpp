@@ -41,12 +41,40 @@ bool lists_leaner_cut(const Formula& formula, const Stock& stock, const Distance
     });
 }
 
+// Cream, oil or lard on the list, for who wants it richer: that is used before more skin is asked for.
+bool lists_a_fat(const Formula& formula, const Stock& stock, const Distance& distance, const Context& context) {
+    if (!stock.listed() || !any_asks(distance.goals(), Property::fat_pct, Goal::Kind::at_least)) return false;
+    const auto& foods = context.knowledge().records().ingredients;
+    return std::any_of(foods.begin(), foods.end(), [&](const Ingredient& food) {
+        const bool in_it =
+            std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) { return line.ingredient == food.id; });
+        return food.roles.front() == Role::fat && stock.names(food.id) && stock.offer(food).on_hand && !in_it;
+    });
+}
+
+// The leaf of the formula's own goes up before it is changed for another: what is not missing stays.
+bool has_own_leaf_to_raise(const Formula& formula, const std::vector<bool>& missing, const Distance& distance, const Context& context) {
+    if (!any_asks(distance.goals(), Property::greenness, Goal::Kind::at_least)) return false;
+    for (std::size_t l = 0; l < formula.lines.size(); ++l) {
+        const Ingredient& food = *context.knowledge().ingredient(formula.lines[l].ingredient);
+        if (food.roles.front() == Role::green && food.tissue == Tissue::thin_leaf && food.chlorophyll && !formula.lines[l].keep &&
+            !missing[l])
+            return true;
+    }
+    return false;
+}
+
 }  // namespace
 
 void own_food_first(AskedRoles& asked, const Problem& problem, const Stock& stock, const Distance& distance, const Context& context,
                     Leeway leeway) {
     if (lists_leaner_cut(problem.formula, stock, distance, context)) asked.add.insert(Role::lean);
+    if (lists_a_fat(problem.formula, stock, distance, context)) {
+        asked.only_listed_fat = asked.add.insert(Role::fat).second;
+        asked.by_goal.insert(Role::fat);
+    }
     if (leeway != Leeway::usual) return;
+    if (has_own_leaf_to_raise(problem.formula, problem.missing, distance, context)) asked.replace.erase(Role::green);
     // Who wants it less sharp pours less: nobody buys another fruit for that.
     if (any_asks(distance.goals(), Property::sourness_mmol_kg, Goal::Kind::at_most)) asked.replace.erase(Role::acid);
     if (!has_own_acid_to_raise(problem.formula, problem.missing, distance, context)) return;

@@ -43,7 +43,8 @@ void put_part_way_first(AdaptAnswer& answer, AdaptAnswer gentle, std::size_t top
     if (gentle.variants.empty()) return;
     Variant first = std::move(gentle.variants.front());
     const Variant& whole = answer.variants.front();
-    const bool nearer = first.distance <= context.constant("advice.part-way.nearer") * whole.distance;
+    const double off = std::sqrt(first.distance * first.distance + missed_square(first, context.constant("advice.part-way.weight")));
+    const bool nearer = off <= context.constant("advice.part-way.nearer") * whole.distance;
     const bool far_enough = goes_far_enough(first, context.constant("advice.part-way.least"));
     // Who asks for a green one of a red garden has a sausage first, and is told that it is not green.
     const double hopeless = context.constant("advice.part-way.hopeless");

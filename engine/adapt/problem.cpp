@@ -71,6 +71,7 @@ public:
         if (distance_.goals().empty()) take_water_off(problem_, context_);
         for (const Role role : asked_.add) add_role(role);
         problem_.constraints = constraints_of(problem_, stock_, distance_, context_);
+        take_as_far_as_caps_let(problem_);
         problem_.processes = ways_of_making(problem_.formula, distance_, context_);
         problem_.spared = spared_in(problem_, distance_, context_);
         problem_.loss = losses_in(problem_, distance_, context_);
@@ -215,16 +216,20 @@ private:
                                                           : most_share_out(role)) *
                                                  line.grams.mid,
                                              problem_.start[l] - stock_.least_of(line)));
-        if (short_of || (role == Role::binder && !dry_binder) || brings_no_green(l)) return;
+        const bool dish = role == Role::binder && !dry_binder && ingredient(line).tissue != Tissue::egg;
+        if (short_of || dish || brings_no_green(l)) return;
         const double asked = share_for_goals(asked_, distance_, base_mass_, unit(line), line.grams.mid, role);
         const bool leaf = role == Role::green && asked_.by_goal.count(role) > 0;  // twice the leaf before another leaf
         const bool fat_asked = role == Role::fat && asked_.by_goal.count(role) > 0;
-        const double share = is_meat(l) ? (fat_asked ? base_mass_ / line.grams.mid : 3.0)
-                                        : std::max({follows ? salt_share(problem_, l, trim_share, dose_slack, context_)
-                                                    : easy  ? (asked_for ? twice_more : trim_share)
-                                                    : leaf  ? twice_more
-                                                            : raise_share,
-                                                    asked, share_for_lost_acid(ingredient(line), unit(line), line.grams.mid, lost_acid_)});
+        const bool skin = role == Role::fat && asked_.only_listed_fat && ingredient(line).most_g_per_kg;  // rubbery, and cream is there
+        const double share = skin ? raise_share / 2
+                             : is_meat(l)
+                                 ? (fat_asked ? base_mass_ / line.grams.mid : 3.0)
+                                 : std::max({follows ? salt_share(problem_, l, trim_share, dose_slack, context_)
+                                             : easy  ? (asked_for ? twice_more : trim_share)
+                                             : leaf  ? twice_more
+                                                     : raise_share,
+                                             asked, share_for_lost_acid(ingredient(line), unit(line), line.grams.mid, lost_acid_)});
         const double oil = is_oil(line) ? std::max(0.0, most_oil * base_mass_ - line.grams.mid) : base_mass_;
         offer(MoveKind::raise,
               std::min({line.grams.mid * share, room_for_more(l), is_meat(l) ? base_mass_ : most_of_batch(role) * base_mass_, oil}));
@@ -260,6 +265,7 @@ private:
         const auto may_use = [&](const Ingredient& i) {
             if (hard_grain(i, knowledge_) && !stock_.names(i.id)) return false;
             if (by_colour && !brings_green(i, context_)) return false;
+            if (!problem_.missing[l] && i.tissue == Tissue::egg && ingredient(line).tissue == Tissue::egg) return false;
             if (!problem_.missing[l] && !serves_fat_want(problem_.formula, l, i, distance_, context_)) return false;
             return (stock_.can_bring(i) || (from_tap && i.id == "water" && stock_.leaves_in(i))) && stock_.may_stand_in(i, line) &&
                    (problem_.missing[l] || (!price_.brings_a_beast(i) && !cured(i, context_)));
@@ -382,7 +388,6 @@ private:
         // Boiled rice is mostly water: for flour that is not to be had it comes in by more than flour may.
         const bool moist = role == Role::binder && ingredient(move.food).tissue != Tissue::dry && problem_.missing[move.line];
         const double share = meat ? 1 : fills || moist ? most_of_paste : most_of_batch(role);
-        // Juice or stock for wine, other crumbs for a panade's: as much as there was of that.
         const bool in_full = role == Role::liquid || (problem_.missing[move.line] && (role == Role::acid || role == Role::binder));
         const double held = in_full ? lines()[move.line].grams.mid : 0;
         double most = std::min(std::max(share * base_mass_, held), place_.room_by_the_kilo(ingredient(move.food)));
@@ -423,19 +428,23 @@ private:
         for (std::size_t f = 0; f < std::min(usual.size(), adds_of_a_kind); ++f) {
             const Ingredient& ingredient = *usual[f].food;
             const Line food = added(ingredient, role);
+            if (role == Role::fat && asked_.only_listed_fat && !stock_.names(ingredient.id)) continue;
             if (cured(ingredient, context_) || partners_.count(key_of(food)) || (!asked_.by_goal.count(role) && comes_in(ingredient)))
                 continue;
             Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
             if (!(dose_of(move.per_gram, role) > 0)) continue;
             move.most = std::min(base_mass_ * (role == Role::binder && leeway_ == Leeway::all ? most_of_binder : most_added(role)),
                                  place_.room_by_the_kilo(ingredient));
+            if (role == Role::fat && asked_.only_listed_fat && !ingredient.meat)
+                move.most = std::min(move.most, most_poured_fat(move.per_gram) * base_mass_);
             if (leeway_ == Leeway::usual) move.most = std::min(move.most, enough_for_goals(distance_, base_mass_, move.per_gram, role));
             const Offer offer = stock_.offer(food);
             if (offer.grams) move.most = std::min(move.most, *offer.grams);
             const bool asked_for = asked_.by_goal.count(role) > 0;
             move.price = price_.of_addition(ingredient, asked_for, usual[f].rare);
             if ((role == Role::green || (role == Role::acid && !asked_for)) && raises_own(role))
-                move.price += context_.constant("advice.price.no-custom");
+                move.price += context_.constant(role == Role::green && !stock_.names(ingredient.id) ? "advice.price.passed-over"
+                                                                                                    : "advice.price.no-custom");
             move.least =
                 std::max(least_of_addition * move.most, std::min(move.most, least_worth_adding(ingredient, role, context_) * base_mass_));
             if (move.most > 0) push(std::move(move));

@@ -70,7 +70,8 @@ struct Move {
 struct LinearConstraint {
     std::vector<double> per_gram;  ///< one a move
     double room = 0;
-    double scale = 1;  ///< what one unit of breach is
+    double scale = 1;     ///< what one unit of breach is
+    bool is_cap = false;  ///< of what a kilo of the batch takes of a food, or the law allows
 
     double violation(const std::vector<double>& grams) const;
 };

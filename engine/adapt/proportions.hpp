@@ -1,6 +1,8 @@
 // Shares of the batch that bound what a move may bring: a plain kitchen's sense of proportion, judgement throughout.
 #pragma once
 
+#include <algorithm>
+
 #include "substitute/dose.hpp"
 
 namespace standin {
@@ -42,6 +44,14 @@ inline double most_added(Role role) {
         default:
             return seasoning;
     }
+}
+
+/// Of the batch, of a fat that pours or spreads and comes in beside the meat: as fat no more than of oil, and wet no more than a mass takes
+/// up.
+inline double most_poured_fat(const Material& per_gram) {
+    constexpr double wet = 0.1;
+    const double share = per_gram[Amount::fat] / per_gram[Amount::mass];
+    return share > 0 ? std::min(wet, most_oil / share) : 0;
 }
 
 /// Whether what one food brings in a role is the same thing in another: more cumin is no mustard.

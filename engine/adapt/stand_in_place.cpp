@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <limits>
 
+#include "adapt/salt_follows.hpp"
 #include "core/contains.hpp"
 #include "knowledge/tissue.hpp"
 #include "substitute/dose.hpp"
@@ -84,7 +85,9 @@ bool StandInPlace::by_weight(const Candidate& candidate) const {
 StandInPlace::Weights StandInPlace::weights(std::size_t l, const Candidate& candidate) const {
     const double equal = candidate.food.grams.mid / candidate.share, line = lines()[l].grams.mid;
     const auto lift = asked_.lift.find(candidate.role);
-    const double over = candidate.role == Role::salt ? salt_slack : by_weight(candidate) ? as_printed : slack;
+    const bool plain = plain_salt(ingredient(candidate.food), context_.knowledge());
+    const bool paste = candidate.role == Role::salt && !plain;  // miso for doenjang: more of it is bought for its colour
+    const double over = candidate.role == Role::salt && plain ? salt_slack : paste ? as_printed : by_weight(candidate) ? as_printed : slack;
     const double most = std::min({over * candidate.food.grams.mid * (lift == asked_.lift.end() ? 1.0 : lift->second), candidate.most_grams,
                                   most_of_strong_herb(l, candidate)});
     // Fennel is there for the body of an onion, and a clove has none.

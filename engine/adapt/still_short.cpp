@@ -33,7 +33,8 @@ private:
     State state(const Formula& formula) const { return NominalBatch(formula, context_.nominal()).state(); }
 
     bool about_acid() const {
-        return any_asks(goals_, Property::sourness_mmol_kg, Goal::Kind::at_most) || any_asks(goals_, Property::ph, Goal::Kind::at_least) ||
+        return any_asks(goals_, Property::sourness_mmol_kg, Goal::Kind::at_most) ||
+               any_asks(goals_, Property::sourness_mmol_kg, Goal::Kind::at_least) || any_asks(goals_, Property::ph, Goal::Kind::at_least) ||
                any_asks(goals_, Property::bind, Goal::Kind::at_least);
     }
 

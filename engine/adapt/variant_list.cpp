@@ -48,6 +48,16 @@ void surer_first(std::vector<Variant>& variants) {
         }
 }
 
+// Where none does what was asked the first is the one that comes nearest to that and stays near; what is nearer to the original because it
+// does less of it is no other way.
+void nearest_to_what_was_asked_first(std::vector<Variant>& variants) {
+    constexpr double weight = 3;  // of a want that is missed, as the search has it; judgement
+    const auto off = [](const Variant& v) { return v.distance * v.distance + missed_square(v, weight); };
+    const auto first =
+        std::min_element(variants.begin(), variants.end(), [&](const Variant& a, const Variant& b) { return off(a) < off(b); });
+    if (first != variants.end()) variants.erase(variants.begin(), first);
+}
+
 // What breaks, of its own making, what a kilo takes of a food, or sets the meat in acid: no first answer where there is another that is
 // still good and does as much.
 bool condemned(const Variant& v) {
@@ -76,6 +86,7 @@ void number(std::vector<Variant>& variants) {
 
 void put_in_order(std::vector<Variant>& variants) {
     std::stable_sort(variants.begin(), variants.end(), [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
+    if (!some_meet_all(variants)) nearest_to_what_was_asked_first(variants);
     surer_first(variants);
     if (some_meet_all(variants)) std::erase_if(variants, std::not_fn(meets_all));
     once_each(variants);

@@ -108,10 +108,15 @@ std::vector<Goal> without_what_is_there(const std::vector<Goal>& goals, const St
     const auto about = [&](Property property) {
         return std::count_if(goals.begin(), goals.end(), [&](const Goal& g) { return g.property == property; });
     };
+    // What a word is about stays, whatever else is asked of the same property: richer beside juicier.
+    const auto is_first_of_its_word = [&](const Goal& goal) {
+        return &*std::find_if(goals.begin(), goals.end(), [&](const Goal& g) { return g.want == goal.want; }) == &goal;
+    };
     std::vector<Goal> kept;
     for (const auto& goal : goals) {
         const bool step_towards = !goal.condition && goal.kind == Goal::Kind::at_least && goal.most;
-        if (!step_towards || (base.properties[goal.property] < *goal.most && about(goal.property) == 1)) kept.push_back(goal);
+        const bool still_to_go = !step_towards || base.properties[goal.property] < *goal.most;
+        if (still_to_go && (!step_towards || is_first_of_its_word(goal) || about(goal.property) == 1)) kept.push_back(goal);
     }
     return kept;
 }

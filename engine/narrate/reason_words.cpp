@@ -47,6 +47,15 @@ std::string share_of_dose(const Reason& r) {
     return "brings " + std::to_string(std::lround(percent)) + " % of the " + what;
 }
 
+// "brings 45 % of the binding; as far as a sausage takes it, the rest is left out".
+std::string stands_in(const Reason& r) {
+    std::string text = share_of_dose(r);
+    const Figure* share = figure(r, "as far as it goes");
+    if (!share) return text;
+    text += text.empty() ? "" : ": ";
+    return text + "as much of it as a sausage takes, for about " + fixed_text(5 * std::round(share->after / 5), 0) + " % of the line";
+}
+
 bool holds(const Reason& r) {
     if (r.figures.empty() || !r.figures.front().before) return false;
     const Figure& f = r.figures.front();
@@ -62,7 +71,9 @@ std::string moved(const Reason& r, const char* held, const char* more, const cha
 }
 
 std::string not_there(const Reason& r, Units units) {
-    if (r.figures.empty() || r.figures.front().after <= 0) return "none on hand, and nothing there stands in for it";
+    if (r.figures.empty() || r.figures.front().after <= 0)
+        return r.foods.empty() ? "none on hand, and nothing there stands in for it"
+                               : "none on hand; nearer without it than with what swaps names for it (" + listed(r.foods) + ")";
     return "only " + weight_in(r.figures.front().after, units) + " to be had";
 }
 
@@ -86,7 +97,7 @@ constexpr const char* glue = "dissolved protein is the glue";
 std::string gist(const Reason& r, Units units) {
     switch (r.kind) {
         case ReasonKind::stands_in:
-            return share_of_dose(r);
+            return stands_in(r);
         case ReasonKind::not_there:
             return not_there(r, units);
         case ReasonKind::unwanted:

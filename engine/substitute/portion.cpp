@@ -44,7 +44,8 @@ bool seasons(Role role) {
 
 }  // namespace
 
-Portions::Portions(const Formula& formula, std::size_t line, const Nominal& nominal) : line_(formula.lines[line]), nominal_(nominal) {
+Portions::Portions(const Formula& formula, std::size_t line, const Nominal& nominal)
+    : formula_(formula), line_(formula.lines[line]), nominal_(nominal) {
     for (const auto& one : formula.lines) batch_grams_ += nominal.unit(one)[Amount::mass] * one.grams.mid;
 }
 
@@ -196,7 +197,8 @@ std::optional<double> Portions::equal_grams(const Line& food, const SwapPath& pa
 Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role role, double equal) const {
     const double line_grams = line_.grams.mid;
     if (role == Role::lean)
-        return within_limit({0, std::numeric_limits<double>::infinity(), 0, {}, {}}, food, most_share(path, nominal_.knowledge()));
+        return within_limit({0, std::numeric_limits<double>::infinity(), 0, {}, {}}, food,
+                            most_share(path, formula_, nominal_.knowledge()));
     Bounds b;
     const double paste = in_its_place(food) / line_grams;
     const double proportion = constant("stand_ins.most.times");
@@ -234,12 +236,12 @@ Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role r
     const bool meat = ingredient(food).meat.has_value();
     double paste_grams = std::max(constant("stand_ins.most.batch") * batch_grams_, line_grams);
     if (seasons(role)) paste_grams = std::min(paste_grams, line_grams + constant("stand_ins.most.seasoning") * batch_grams_);
-    paste_grams /= most_share(path, nominal_.knowledge());
+    paste_grams /= most_share(path, formula_, nominal_.knowledge());
     if (!meat && b.most > paste_grams) {
         b.most = paste_grams;
         b.at_most = make_reason(ReasonKind::as_batch);
     }
-    return within_limit(std::move(b), food, most_share(path, nominal_.knowledge()));
+    return within_limit(std::move(b), food, most_share(path, formula_, nominal_.knowledge()));
 }
 
 // Lean that comes with the fat, or water: more of it is another sausage.
@@ -350,7 +352,14 @@ Line prepared_like(const Line& line, const Ingredient& ingredient, const std::ve
     return food;
 }
 
-double most_share(const SwapPath& path, const Knowledge& knowledge) {
+double most_share(const SwapPath& path, const Formula& formula, const Knowledge& knowledge) {
+    const Ingredient* last = knowledge.ingredient(knowledge.records().swaps[path.swaps.back()].to);  // a rough match names none
+    const bool own_fat = last && last->meat && last->roles.front() == Role::fat &&
+                         std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
+                             const Ingredient& food = *knowledge.ingredient(line.ingredient);
+                             return food.meat && food.roles.front() == Role::lean && food.meat->species == last->meat->species;
+                         });
+    if (own_fat) return 1;
     double share = 1;
     for (const auto s : path.swaps) share = std::min(share, knowledge.records().swaps[s].most_share);
     return share;

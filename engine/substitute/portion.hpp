@@ -66,6 +66,7 @@ private:
     const Ingredient& ingredient(const Line& food) const;
     double constant(std::string_view id) const;
 
+    const Formula& formula_;
     const Line& line_;
     const Nominal& nominal_;
     double batch_grams_ = 0;
@@ -74,8 +75,9 @@ private:
 /// `food` with the preparations of `line` that fit it and those in `extra`, but for what it already went through.
 Line prepared_like(const Line& line, const Ingredient& food, const std::vector<std::string>& extra, const Knowledge& knowledge);
 
-/// The largest part of what is replaced that the last of the path may stand for.
-double most_share(const SwapPath& path, const Knowledge& knowledge);
+/// The largest part of what is replaced that the last of the path may stand for. Fat of an animal whose meat is in the formula tastes of
+/// nothing that is not there: it may stand for all of it.
+double most_share(const SwapPath& path, const Formula& formula, const Knowledge& knowledge);
 
 /// The preparations a swap asks of its stand-in, its conditions' included.
 std::vector<std::string> preparations_of(const Swap& swap, const Knowledge& knowledge);

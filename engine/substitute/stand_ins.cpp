@@ -115,7 +115,7 @@ private:
         c.role = role;
         c.closeness = path.closeness;
         c.swaps = path.swaps;
-        c.share = most_share(path, knowledge());
+        c.share = most_share(path, formula_, knowledge());
         c.trade = std::all_of(path.swaps.begin(), path.swaps.end(), [&](std::size_t s) { return of_the_trade(records().swaps[s]); });
         c.food.grams = exactly(portion->grams * c.share);
         c.least_grams = portion->least * c.share;

@@ -1,4 +1,6 @@
 // An allergen that the formula has not costs its price for every food that brings it, and only then.
+#include <algorithm>
+
 #include "adapt/problem.hpp"
 #include "safety/allergens.hpp"
 #include "support/advising.hpp"
@@ -39,6 +41,16 @@ std::size_t fresh(const std::string& key) {
     return n;
 }
 
+// Of what comes in by itself what its packet may hold counts half.
+double doubts(const std::string& key) {
+    const std::set<std::string> there{"almond", "wheat", "gluten"};
+    const Ingredient* food = knowledge().ingredient(key.substr(key.find(' ') + 1));
+    if (key.find('+') == std::string::npos) return 0;
+    return static_cast<double>(std::count_if(food->may_hold.begin(), food->may_hold.end(), [&](const std::string& allergen) {
+        return !there.count(allergen) && std::find(food->allergens.begin(), food->allergens.end(), allergen) == food->allergens.end();
+    }));
+}
+
 TEST_CASE("a new allergen has its price, one a class, and a known one none", "[price]") {
     Records records = knowledge().records();
     double price = 0;
@@ -56,7 +68,7 @@ TEST_CASE("a new allergen has its price, one a class, and a known one none", "[p
         const auto same = without.find(key);
         if (same == without.end()) continue;
         INFO(key);
-        CHECK(paid - same->second == Approx(price * static_cast<double>(fresh(key))).margin(1e-9));
+        CHECK(paid - same->second == Approx(price * (static_cast<double>(fresh(key)) + doubts(key) / 2)).margin(1e-9));
         ++(fresh(key) ? priced : unpriced);
     }
     CHECK(priced >= 3);
