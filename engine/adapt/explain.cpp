@@ -42,7 +42,7 @@ public:
             why.figures.push_back({why.role, dose_of(context_.nominal().unit(line), stands->role) * line.grams.mid,
                                    dose_of(move.per_gram, stands->role) * edit.after, std::string(dose_unit(stands->role))});
         why.figures.push_back({"closeness", {}, stands->closeness, ""});
-        if (const auto share = share_under_caps(edit, *stands)) why.figures.push_back({"as far as it goes", {}, 100 * *share, "%"});
+        if (const auto share = share_under_caps(edit, *stands)) why.figures.push_back({"capped", {}, 100 * *share, "%"});
         if (stands->swaps.size() > 1) why.by_way.push_back(name(knowledge_.records().swaps[stands->swaps.front()].to));
         why.asks = conditions_ask(last, problem_.formula.process, knowledge_);
         why.note = note_of(stands->swaps, stock_);

@@ -50,7 +50,7 @@ std::string share_of_dose(const Reason& r) {
 // "brings 45 % of the binding; as far as a sausage takes it, the rest is left out".
 std::string stands_in(const Reason& r) {
     std::string text = share_of_dose(r);
-    const Figure* share = figure(r, "as far as it goes");
+    const Figure* share = figure(r, "capped");
     if (!share) return text;
     text += text.empty() ? "" : ": ";
     return text + "as much of it as a sausage takes, for about " + fixed_text(5 * std::round(share->after / 5), 0) + " % of the line";
