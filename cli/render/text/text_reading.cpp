@@ -33,9 +33,9 @@ std::string answer_first(const FormulaReading& r) {
     return lines + (parts.empty() ? "." : ": " + listed(parts) + ".");
 }
 
-std::string asked_part(const Error& error, const Look& look) {
+std::string asked_part(const Error& error, bool of_several, const Look& look) {
     std::string hints;
-    for (const auto& hint : error.hints) hints += (hints.empty() ? " Nearest: " : ", ") + hint;
+    for (const auto& hint : of_several ? std::vector<std::string>{} : error.hints) hints += (hints.empty() ? " Nearest: " : ", ") + hint;
     return paragraph("asked back" + (error.where.empty() ? "" : " (" + error.where + ")") + ": " + error.message + "." + hints, look, 6);
 }
 
@@ -72,9 +72,15 @@ std::string understood_part(const LineReading& r, const Look& look) {
 std::string reading_text(const FormulaReading& r, const Look& look) {
     std::string page =
         look.bold(wrap(r.title.empty() ? "(no title)" : r.title, look.width)) + "\n" + paragraph(answer_first(r), look, 0) + "\n";
-    for (const auto& line : r.lines) {
+    for (std::size_t i = 0; i < r.lines.size(); ++i) {
+        const auto& line = r.lines[i];
         page += wrap(line.written, look.width - 4, 2, 2) + "\n";
-        if (line.asked) page += asked_part(*line.asked, look);
+        // What is asked of several lines in the same words is asked once, below the last of them.
+        const auto asks_the_same = [&](std::size_t other) {
+            return other < r.lines.size() && r.lines[other].asked && r.lines[other].asked->message == line.asked->message;
+        };
+        if (line.asked && asks_the_same(i + 1)) continue;
+        if (line.asked) page += asked_part(*line.asked, i > 0 && asks_the_same(i - 1), look);
         else page += line.beside ? paragraph("beside the mass: " + in_full(*line.beside), look, 6) : understood_part(line, look);
     }
     const bool open = std::any_of(r.lines.begin(), r.lines.end(), [](const LineReading& line) {

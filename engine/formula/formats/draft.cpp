@@ -19,6 +19,7 @@
 #include "formula/line/line_phrases.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/meat_shares.hpp"
+#include "formula/line/own_share.hpp"
 #include "formula/line/page_words.hpp"
 #include "formula/line/several_in_line.hpp"
 #include "formula/line/sheet_size.hpp"
@@ -303,10 +304,17 @@ Result<Formula> finished(Draft draft, const Knowledge& knowledge) {
     tell_of_tongues(draft);
     tell_of_page(draft);
     std::vector<ReadLine> lines;
+    bool asked_whole = draft.asks_base;  // once for the sheet
     for (auto& line : draft.lines) {
-        if (line.beside) draft.formula.beside.push_back(std::move(*line.beside));
-        else if (line.read) lines.push_back(std::move(*line.read));
-        else draft.troubles.add(std::move(line.read.error()));
+        if (line.beside) {
+            draft.formula.beside.push_back(std::move(*line.beside));
+        } else if (line.read) {
+            lines.push_back(std::move(*line.read));
+        } else {
+            const bool asks_whole = line.read.error().message.starts_with(share_of_what);
+            if (!asks_whole || !asked_whole) draft.troubles.add(std::move(line.read.error()));
+            asked_whole = asked_whole || asks_whole;
+        }
     }
     if (draft.troubles.any()) return draft.troubles.failure();
     if (lines.empty()) return failure(Trouble::bad_data, "no ingredient lines");

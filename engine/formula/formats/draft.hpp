@@ -41,10 +41,12 @@ struct DraftSize {
 struct DraftSheet {
     Whole of = Whole::meat;  ///< the meat, the batch, or, unsaid, the first lines
     double grams = 0;        ///< of it
+    bool adds_up = true;     ///< whether the percentages come to 100
 };
 
 struct Draft {
-    Formula formula;  ///< title, note and process; its lines are still in `lines`
+    bool asks_base = false;  ///< of what the percentages are shares is asked once, for the sheet
+    Formula formula;         ///< title, note and process; its lines are still in `lines`
     std::vector<DraftLine> lines;
     Troubles troubles;                            ///< in what is no ingredient line
     std::vector<Declared> named{};                ///< allergens that notes, comments or instructions name

@@ -58,19 +58,23 @@ bool tells_an_amount(std::string_view text) {
 bool tells_batch_size(std::string_view text, const Knowledge& knowledge) {
     constexpr std::array<std::string_view, 10> behind{"batch", "meat",   "mix",   "mass", "sausage",
                                                       "farce", "recipe", "total", "link", "block"};
-    constexpr std::array<std::string_view, 6> before{"for", "makes", "make", "yields", "yield", "per"};
+    constexpr std::array<std::string_view, 15> before{"for",    "makes", "make",   "yields", "yield", "per",    "batch", "total",
+                                                      "charge", "menge", "ansatz", "lot",    "lote",  "gesamt", "partie"};
     const auto words = words_of(text);
     for (std::size_t i = 1; i < words.size(); ++i) {
         Cursor cursor(text, words[i].begin);
         if (!number_at(cursor, false)) continue;
         const auto unit = unit_at(cursor);
-        if (!unit || unit->unit->dimension != Dimension::mass || text.find_first_of("0123456789%", cursor.at()) != std::string_view::npos)
+        if (!unit) continue;  // "sheet 14, batch 10 kg"
+        if (unit->unit->dimension != Dimension::mass || text.find_first_of("0123456789%", cursor.at()) != std::string_view::npos)
             return false;
         std::size_t next = i;
         while (next < words.size() && words[next].begin < cursor.at()) ++next;
         if (next < words.size() && words[next].folded == "of") ++next;
-        const bool led = contains(before, words[i - 1].folded), told = next < words.size() && contains(behind, words[next].folded);
-        const std::size_t last = led ? i - 1 : i;
+        std::size_t lead = i - 1;
+        if (lead > 0 && (words[lead].folded == "of" || words[lead].folded == "size")) --lead;  // "batch of 10 kg"
+        const bool led = contains(before, words[lead].folded), told = next < words.size() && contains(behind, words[next].folded);
+        const std::size_t last = led ? lead : i;
         const std::string name = phrase(words, 0, last);
         return (led || told) && !knowledge.ingredient_named(name) && !knowledge.ingredient_meant(name);
     }

@@ -87,6 +87,20 @@ Base base_of(const std::vector<DraftLine>& lines, Whole told, const Knowledge& k
     return base;
 }
 
+// Where the batch is told, percentages that come to about all of it are of it, though they do not add up.
+Base base_of_told_batch(const Draft& draft, const std::vector<DraftLine>& lines) {
+    constexpr double least = 95, most = 105;  // %, judgement: further off a line may be missing
+    if (!draft.size || draft.size->of == Whole::meat || draft.shares_of == Whole::meat) return {};
+    double all = 0;
+    std::size_t last = 0;
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        if (is_percentage(lines[i])) {
+            all += whole_pct * lines[i].read->share->fraction.mid;
+            last = i + 1;
+        }
+    return all < least || all > most ? Base{} : Base{Whole::batch, last, all / whole_pct};
+}
+
 Error asks_base(const std::vector<DraftLine>& lines, const Knowledge& knowledge) {
     double all = 0, meat = 0;
     for (const auto& line : lines) {
@@ -138,7 +152,7 @@ void weigh_in_sheet(const Draft& draft, DraftLine& line, const Knowledge& knowle
     const auto presumed = [](const Reason& told) { return told.kind == ReasonKind::share_presumed; };
     std::erase_if(read.line.notes, presumed);
     std::erase_if(read.doubts, [&](const LineDoubt& doubt) { return presumed(doubt.what); });
-    if (draft.size) read.doubts.push_back({Confidence::likely, make_reason(ReasonKind::weighed_by_sheet), false});
+    if (draft.size && draft.sheet->adds_up) read.doubts.push_back({Confidence::likely, make_reason(ReasonKind::weighed_by_sheet), false});
     else read.doubts.push_back({Confidence::unsure, make_reason(ReasonKind::weighed_by_sheet), false});
     if (draft.sheet->of == Whole::meat && !is_meat(line, knowledge)) {
         read.share->of = Whole::meat;
@@ -161,13 +175,16 @@ void settle_sheet(Draft& draft, const Knowledge& knowledge) {
         std::any_of(lines.begin(), lines.end(), [&](const DraftLine& line) { return is_percentage(line) && is_meat(line, knowledge); });
     if (!meat || std::count_if(lines.begin(), lines.end(), is_percentage) < fewest) return;
     const bool all_read = std::all_of(lines.begin(), lines.end(), [](const DraftLine& line) { return line.beside || line.read; });
-    const Base base = base_of(lines, draft.shares_of, knowledge);
+    Base base = base_of(lines, draft.shares_of, knowledge);
+    const bool adds_up = base.of != Whole::none;
+    if (!adds_up) base = base_of_told_batch(draft, lines);
     if (base.of == Whole::none) {
         if (all_read) draft.troubles.add(asks_base(lines, knowledge));
+        draft.asks_base = all_read;
         return;
     }
     draft.lines = std::move(lines);
-    draft.sheet = DraftSheet{base.of, base_grams(draft, base, draft.lines, knowledge)};
+    draft.sheet = DraftSheet{base.of, base_grams(draft, base, draft.lines, knowledge), adds_up};
     if (draft.sheet->grams <= 0) return;
     for (auto& line : draft.lines) weigh_in_sheet(draft, line, knowledge);
     tell_sheet(draft, base);

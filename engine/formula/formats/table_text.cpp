@@ -154,7 +154,8 @@ private:
         bool figures_alone = true, words_of_columns = true;
         for (const auto& head : heads) {
             if (head.head.empty()) continue;
-            const bool amount = head.head.find_first_of("0123456789") != std::string::npos || is_vague(head.head);
+            const bool figure = head.head.find_first_of("0123456789") != std::string::npos;
+            const bool amount = (figure && head.is != Column::unknown) || is_vague(head.head);  // "Chives, cut 3 mm" is none
             if (amount) continue;
             const bool names_foods = head.is == Column::name || head.is == Column::unknown;
             if (!names_foods) figures_alone = false;

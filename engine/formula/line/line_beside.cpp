@@ -122,8 +122,16 @@ bool is_heading(std::string_view written, const Knowledge& knowledge) {
     line = line.substr(first, last - first + 1);
     if (const auto stop = line.find(". "); stop != Text::npos && stop > 0 && line.find_first_not_of("0123456789") == stop)
         line = line.substr(stop + 2);  // "1. Meat"
-    if (has_digit(line)) return false;
     const bool colon = line.back() == ':';
+    if (has_digit(line)) {  // "Ingredients (makes 20 fat ones):"
+        const auto words = words_of(line);
+        return colon && line.find(':') + 1 == line.size() && !words.empty() && knowledge.in_list("column-name", words.front().folded) &&
+               std::none_of(words.begin(), words.end(), [&](const Word& word) {
+                   Cursor cursor(line, word.begin);
+                   const auto unit = number_at(cursor, false) ? unit_at(cursor) : std::nullopt;
+                   return unit && unit->unit->dimension != Dimension::count;
+               });
+    }
     if (colon) line.remove_suffix(1);
     if (knowledge.ingredient_named(line) || knowledge.ingredient_meant(line)) return false;
     const auto words = words_of(line);

@@ -38,10 +38,14 @@ std::vector<std::string> shares_of_one_weight(std::string_view line, const Knowl
     constexpr double whole = 100, rounded = 0.5;
     const auto open = line.find('('), close = line.find(')', open);
     if (close == std::string_view::npos || line.find_first_not_of(" .;:", close + 1) != std::string_view::npos) return {};
-    const auto size = sheet_size(line.substr(0, open), knowledge);
+    std::string_view inside = line.substr(open + 1, close - open - 1);
+    auto size = sheet_size(line.substr(0, open), knowledge);
+    if (!size) {  // "lamb shoulder 70 %, lamb breast 30 % (4 kg together)"
+        size = sheet_size(inside, knowledge);
+        inside = line.substr(0, open);
+    }
     if (!size) return {};
     std::vector<ShareOf> all;
-    std::string_view inside = line.substr(open + 1, close - open - 1);
     while (!inside.empty()) {
         const auto stop = std::min(inside.find_first_of(",;+&"), inside.size());
         if (!take_share(inside.substr(0, stop), all)) return {};

@@ -2,11 +2,15 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "formula/lexer/quantity_text.hpp"
 
 namespace standin {
+
+/// Begins what is asked of a share where nothing tells of what it is one.
+inline constexpr std::string_view share_of_what = "a share of what";
 
 /// First of the meat, then of the batch. `grams`: what the amount of the line weighs.
 std::vector<std::string> shares_of_own(const AmountText& amount, double grams);

@@ -1,9 +1,11 @@
 #include "formula/line/page_words.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cctype>
 #include <vector>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
@@ -88,12 +90,24 @@ bool is_remark(const std::vector<Word>& words, std::string_view line, const Know
     return true;
 }
 
+// "no cure": what a maker leaves out, in a line of its own and with no amount.
+bool only_leaves_out(const std::vector<Word>& words) {
+    constexpr std::array<std::string_view, 12> left_out{"cure",         "curing",   "nitrite", "nitrate", "pink", "casing",
+                                                        "preservative", "additive", "filler",  "binder",  "msg",  "phosphate"};
+    constexpr std::array<std::string_view, 3> beside{"salt", "and", "or"};
+    if (words.size() < 2 || (words.front().folded != "no" && words.front().folded != "without")) return false;
+    return contains(left_out, std::string_view(words[1].folded)) && std::all_of(words.begin() + 1, words.end(), [&](const Word& word) {
+               return contains(left_out, std::string_view(word.folded)) || contains(beside, std::string_view(word.folded)) ||
+                      word.folded == "no";
+           });
+}
+
 }  // namespace
 
 bool is_said_of_recipe(std::string_view line, const Knowledge& knowledge) {
     constexpr std::size_t longest_name = 5;  // words of "by" and a name
     const auto words = words_of(line);
-    if (is_only_signs(words, line)) return true;
+    if (is_only_signs(words, line) || only_leaves_out(words)) return true;
     if (opens_with(words, "page-word", knowledge) || is_remark(words, line, knowledge)) return true;
     const bool number = std::any_of(words.begin(), words.end(), begins_with_number);
     if (words.front().folded == "by") return !number && words.size() <= longest_name;

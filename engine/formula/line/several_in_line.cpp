@@ -91,10 +91,39 @@ std::string without_lead(const std::string& part, const Knowledge& knowledge) {
     return leads ? part.substr(words[1].begin) : part;
 }
 
+// "pork: shoulder 2.2 kg + belly 0.6 kg": cuts of the animal before the colon, each with its amount. Empty where it is anything else.
+std::vector<std::string> cuts_of_animal(std::string_view line, const Origin& origin, const Knowledge& knowledge) {
+    const auto colon = line.find(": ");
+    if (colon == std::string_view::npos) return {};
+    const std::string animal = trimmed_part(line.substr(line_start(std::string(line)), colon));
+    const auto* meant = knowledge.ingredient_meant(animal);
+    if (!meant || !meant->meat || words_of(animal).size() > 1) return {};
+    std::vector<std::string> parts;
+    std::string_view rest = line.substr(colon + 2);
+    while (!rest.empty()) {
+        std::size_t stop = rest.find_first_of(",;+&");
+        while (stop != std::string_view::npos && stop + 1 < rest.size() && rest[stop + 1] != ' ')
+            stop = rest.find_first_of(",;+&", stop + 1);
+        const auto joined = std::min(rest.find(" and "), rest.find(" plus "));
+        stop = std::min({stop, joined, rest.size()});
+        std::string part = trimmed_part(rest.substr(0, stop));
+        rest.remove_prefix(stop == joined ? std::min(rest.find(' ', stop + 1), rest.size()) : std::min(stop + 1, rest.size()));
+        Cursor cursor(part);
+        const std::size_t at = amount_starts(part, 0) && amount_at(cursor) ? cursor.at() : 0;
+        part.insert(at, (at > 0 ? " " : "") + animal + " ");
+        const auto read = read_line(part, origin, knowledge);
+        if (!read || !knowledge.ingredient(read->line.ingredient)->meat) return {};
+        parts.push_back(std::move(part));
+    }
+    if (parts.size() < 2) parts.clear();
+    return parts;
+}
+
 }  // namespace
 
 std::vector<std::string> several_in_line(std::string_view line, const Origin& origin, const Knowledge& knowledge) {
     constexpr std::size_t fewest_without_first = 3;  // foods, where the first cannot be read
+    if (auto cuts = cuts_of_animal(line, origin, knowledge); !cuts.empty()) return cuts;
     const std::size_t start = line_start(std::string(line));
     const auto cuts = cuts_in(line, start, knowledge);
     std::vector<std::string> parts = amount_starts(line, start) ? std::vector<std::string>() : amounts_last(line, start, knowledge);
