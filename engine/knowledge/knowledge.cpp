@@ -134,7 +134,11 @@ const Allergen* Knowledge::allergen(std::string_view id) const {
 }
 
 const Ingredient* Knowledge::ingredient_named(std::string_view name) const {
-    return find(records_.ingredients, ingredient_names_, fold(name));
+    const std::string folded = fold(name);
+    const auto* found = find(records_.ingredients, ingredient_names_, folded);
+    // "Sarson's" belongs to somebody: it is no word of another tongue for a food, though "tomato's" are tomatoes.
+    const bool owned = (name.ends_with("'s") || name.ends_with("\u2019s")) && name.find(' ') == std::string_view::npos;
+    return owned && found && fold(found->names.front()) != folded ? nullptr : found;
 }
 const Ingredient* Knowledge::ingredient_meant(std::string_view generic) const {
     return find(records_.ingredients, generic_names_, fold(generic));

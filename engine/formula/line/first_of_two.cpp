@@ -46,7 +46,10 @@ std::vector<FirstOfTwo> firsts_of_two(std::string_view line, const Knowledge& kn
             continue;
         std::size_t end = i + 1;
         while (end < words.size() && words[end].segment == words[i + 1].segment) ++end;
-        const std::string head(line.substr(0, words[i - 1].end)), rest(line.substr(words[end - 1].end));
+        std::string head(line.substr(0, words[i - 1].end));
+        for (std::size_t at = 0; at < i; ++at)  // "either chard or kale"
+            if (words[at].folded == "either") std::fill_n(head.begin() + static_cast<std::ptrdiff_t>(words[at].begin), 6, ' ');
+        const std::string rest(line.substr(words[end - 1].end));
         const std::string other(line.substr(words[i + 1].begin, words[end - 1].end - words[i + 1].begin));
         const std::string shared = shared_end(words, i, end, knowledge);
         if (!shared.empty()) all.push_back({head + " " + shared + rest, other});

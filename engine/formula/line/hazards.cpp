@@ -107,6 +107,16 @@ bool only_looks_alike(std::string_view text, const Knowledge& knowledge) {
            });
 }
 
+bool only_asks_which(std::string_view text, const Knowledge& knowledge) {
+    const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
+    const auto stops = [](const HazardMatch& match) {
+        return (match.hazard->act == HazardAct::refuse || match.hazard->act == HazardAct::ask) && match.hazard->of.empty();
+    };
+    return std::any_of(found.begin(), found.end(), stops) && std::all_of(found.begin(), found.end(), [&](const HazardMatch& match) {
+               return !stops(match) || (match.hazard->act == HazardAct::ask && match.hazard->kind == "additive");
+           });
+}
+
 std::optional<Error> danger_beside(std::string_view text, const Knowledge& knowledge) {
     const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
     if (const auto* match = worst(found, {}, true)) return error_of(*match->hazard, match->said);

@@ -50,11 +50,13 @@ bool take_count(std::string_view inside, LineNotes& notes) {
 // "1 glass (125 ml)"
 bool take_volume(std::string_view inside, LineNotes& notes) {
     Cursor cursor(inside);
-    cursor.eat_any_word({"about", "approx", "approximately", "roughly", "ca", "circa"});
+    cursor.eat("~");
+    cursor.eat_any_word({"about", "approx", "approximately", "roughly", "around", "ca", "circa"});
     const auto amount = amount_at(cursor);
     cursor.space();
     const Unit* unit = amount ? amount->parts.front().unit : nullptr;
-    if (!unit || unit->dimension != Dimension::volume || !is_metric(*unit) || !cursor.done() || !notes.volume.empty()) return false;
+    if (!unit || unit->dimension != Dimension::volume || !cursor.done() || !notes.volume.empty()) return false;
+    if (!is_metric(*unit)) notes.in_cups = inside;
     notes.volume = amount->parts;
     return true;
 }

@@ -21,6 +21,7 @@ struct LineNotes {
     bool each = false;                  ///< "(400 g each)"
     bool drained = false;               ///< `grams` are of the drained food: "(350 g, 200 g drained)"
     bool column = false;                ///< `grams` stood behind the words, in no bracket
+    std::string in_cups;                ///< "(about 1/4 cup)" as written, where `volume` is of it
     std::vector<AmountPart> volume;     ///< "1 cup 240 ml": a second measure of the same, empty where there is none
     std::optional<double> count;        ///< "(4)"
     std::vector<std::string> passed;    ///< brackets that say nothing the reader needs

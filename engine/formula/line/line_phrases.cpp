@@ -4,6 +4,7 @@
 #include <array>
 #include <cctype>
 #include <string_view>
+#include <utility>
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
@@ -190,6 +191,26 @@ void write_type_as_kind(std::string& line) {
     }
 }
 
+// "Swiss chard 'Bright Lights'": the name of a sort.
+void write_quoted_sort(std::string& line) {
+    constexpr std::size_t most_words = 3;
+    for (const auto& [opens, closes] :
+         {std::pair<std::string_view, std::string_view>{"'", "'"}, {"\u2018", "\u2019"}, {"\u201C", "\u201D"}, {"\"", "\""}}) {
+        const std::size_t open = line.find(" " + std::string(opens));
+        if (open == std::string::npos) continue;
+        const std::size_t from = open + 1 + opens.size(), close = line.find(closes, from);
+        if (close == std::string::npos || std::isupper(static_cast<unsigned char>(line[from])) == 0) continue;
+        const std::size_t end = close + closes.size();
+        const std::string name = line.substr(from, close - from);
+        const bool letters = std::all_of(name.begin(), name.end(), [](char c) {
+            return c == ' ' || static_cast<unsigned char>(c) >= 0x80 || std::isalpha(static_cast<unsigned char>(c)) != 0;
+        });
+        const bool stands_alone = end >= line.size() || std::string_view(" ,;)").find(line[end]) != std::string_view::npos;
+        if (!letters || !stands_alone || std::count(name.begin(), name.end(), ' ') >= static_cast<std::ptrdiff_t>(most_words)) continue;
+        line.replace(open, end - open, " (variety " + name + ")");
+    }
+}
+
 // "| Pork butt | 5 lb | 2268 g |": the cells of a table.
 void take_cells(std::string& line) {
     const auto first = line.find_first_not_of(' ');
@@ -208,6 +229,7 @@ void clean_line(std::string& line) {
         blank(line, i, end);
     }
     take_cells(line);
+    write_quoted_sort(line);
     write_inches(line);
     write_lean_first(line);
     write_fat_of_cream(line);

@@ -233,6 +233,7 @@ private:
         }
         settle_whole(amount, *name->ingredient);
         if (auto differ = noted_volume(amount, notes_)) return miss(understood, std::move(*differ), candidate.begin);
+        take_volume_of_count(amount, *name->ingredient, notes_);
         fill_measure(amount, *name);
         take_kind_in_brackets(*name, notes_, knowledge_);
         if (auto other = other_food_in_brackets(*name, notes_, written_, knowledge_); !other.empty())

@@ -3,9 +3,11 @@
 #include <algorithm>
 #include <vector>
 
+#include "core/contains.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/lexer/spaces.hpp"
+#include "formula/line/amount.hpp"
 
 namespace standin {
 namespace {
@@ -133,7 +135,8 @@ std::optional<Error> noted_volume(AmountText& amount, const LineNotes& notes) {
         amount.parts = notes.volume;
         return std::nullopt;
     }
-    if (notes.volume.empty() || !unit || unit->dimension != Dimension::volume || amount.per_grams > 0) return std::nullopt;
+    if (notes.volume.empty() || !notes.in_cups.empty() || !unit || unit->dimension != Dimension::volume || amount.per_grams > 0)
+        return std::nullopt;
     const auto ml = [](const std::vector<AmountPart>& parts, double Band::*end) {
         double sum = 0;
         for (const auto& part : parts) sum += part.number.*end * (part.unit->size.*end);
@@ -145,6 +148,16 @@ std::optional<Error> noted_volume(AmountText& amount, const LineNotes& notes) {
         return Error{Trouble::bad_data, "two measures are told that differ: expected the same one twice, or one", "", {"240 ml"}};
     if (!is_metric(*unit) && is_metric(*again.front().unit)) amount.parts = again;
     return std::nullopt;
+}
+
+void take_volume_of_count(AmountText& amount, const Ingredient& ingredient, LineNotes& notes) {
+    if (notes.volume.empty()) return;
+    AmountText poured;
+    poured.parts = notes.volume;
+    poured.of = amount.of;
+    poured.per_grams = amount.per_grams;
+    if (counts(amount) && !notes.grams && weigh(poured, ingredient, {})) amount = std::move(poured);
+    else if (!notes.in_cups.empty() && !contains(notes.passed, notes.in_cups)) notes.passed.push_back(notes.in_cups);
 }
 
 }  // namespace standin

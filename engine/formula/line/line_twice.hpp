@@ -3,13 +3,18 @@
 
 #include <string>
 
+#include "formula/lexer/quantity_text.hpp"
 #include "formula/line/line_notes.hpp"
+#include "knowledge/knowledge.hpp"
 #include "standin/result.hpp"
 
 namespace standin {
 
 /// Checks a volume that is told twice; the metric one counts. Two that differ leave open which.
 std::optional<Error> noted_volume(AmountText& amount, const LineNotes& notes);
+
+/// "Juice of 2 limes (about 1/4 cup)": what is poured is measured more closely than what is counted.
+void take_volume_of_count(AmountText& amount, const Ingredient& ingredient, LineNotes& notes);
 
 /// Blanks the second telling; a weight in it counts like one in brackets. `start`: where the line begins behind bullets.
 void take_second_amount(std::string& line, std::size_t start, LineNotes& notes);

@@ -444,6 +444,11 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
             span.meant.clear();
         }
     }
+    if (said_fresh && !any_of(words, {"pickled", "jarred", "brined"}) && contains(span.ingredient->already, std::string("pickled")) &&
+        std::none_of(words.begin() + static_cast<std::ptrdiff_t>(span.first), words.begin() + static_cast<std::ptrdiff_t>(span.last),
+                     [](const Word& word) { return word.folded == "fresh"; }))
+        return failure(Trouble::bad_data, "the pickled ones are known here by this name, and these are said to be fresh: say which kind",
+                       context.origin.start(), {span.ingredient->names.front(), "green chile", "cubanelle"});
     NameRead name;
     name.presumed = presume_ground(words, span, unit, context.knowledge);
     if (!container) container = take_tinned(words, span);

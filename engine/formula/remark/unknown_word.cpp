@@ -22,8 +22,11 @@ constexpr std::size_t long_word = 8;      // letters: two of them may be slips. 
 
 bool opens_with_capital(const Word& word) { return std::isupper(static_cast<unsigned char>(word.raw.front())) != 0; }
 
+// "Jim's" is a name too.
 bool of_letters_only(const Word& word) {
-    return word.folded.size() >= shortest_name && std::all_of(word.raw.begin(), word.raw.end(), [](char c) {
+    std::string_view letters = word.raw;
+    if (letters.ends_with("'s")) letters.remove_suffix(2);
+    return word.folded.size() >= shortest_name && std::all_of(letters.begin(), letters.end(), [](char c) {
                return std::isalpha(static_cast<unsigned char>(c)) != 0 || static_cast<unsigned char>(c) >= 0x80;
            });
 }
