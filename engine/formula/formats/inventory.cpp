@@ -17,6 +17,7 @@
 #include "formula/formats/stock_names.hpp"
 #include "formula/formats/stock_prepared.hpp"
 #include "formula/formats/stock_remarks.hpp"
+#include "formula/formats/stock_table.hpp"
 #include "formula/formats/stock_told.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/formats/text_lines.hpp"
@@ -41,8 +42,8 @@ public:
     PlainInventory(std::string_view file, const Knowledge& knowledge, const Formula* formula)
         : file_(file), knowledge_(knowledge), gatherer_(knowledge, formula, troubles_) {}
 
-    Result<Inventory> read(const std::vector<TextLine>& lines) {
-        for (const auto& line : lines)
+    Result<Inventory> read(const std::vector<TextLine>& written) {
+        for (const auto& line : without_stock_table(written, rewritten_, knowledge_))
             if (!troubles_.full()) take(line);
         Inventory all = gatherer_.take();
         if (troubles_.any()) return troubles_.failure();
@@ -58,9 +59,13 @@ private:
         const std::string where = describe(file_, written.place);
         if (auto danger = danger_in(written.text, knowledge_)) {  // of the whole line: what stands behind a comma is said of the food too
             danger->where = where;
-            if (only_looks_alike(written.text, knowledge_) && !never_set_aside_but_for_looks(written.text, knowledge_) &&
-                !gatherer_.namer().touches_formula(written.text))
-                return gatherer_.warn(*danger, written.text);
+            // "Sorrel, eaten by slugs": there is none of it to be spoiled.
+            if (const auto gone = stock_line(written.text, knowledge_);
+                gone.says == StockWord::none && !danger_in(gone.names, knowledge_) && known_without_amount(gone.names))
+                return list(gone.names, written, false);
+            const bool asks = only_asks_which(written.text, knowledge_) && !warns_or_excludes(written.text, knowledge_);
+            const bool looks = only_looks_alike(written.text, knowledge_) && !never_set_aside_but_for_looks(written.text, knowledge_);
+            if ((asks || looks) && !gatherer_.namer().touches_formula(written.text)) return gatherer_.warn(*danger, written.text);
             return troubles_.add(std::move(*danger));
         }
         if (const auto beside = beside_the_mass(written.text, knowledge_); beside && beside->kind == BesideKind::casing) {
@@ -71,7 +76,10 @@ private:
         if (take_with_part(written)) return;
         gatherer_.dangers = told_hazards(written.text, knowledge_);
         for (const auto& told : gatherer_.dangers) gatherer_.note(told);
-        rewritten_.push_back(with_amount_first(written.text));
+        if (is_unticked(written.text))
+            return gatherer_.left_open(
+                {Trouble::bad_data, "the box before it is not ticked: on hand or not", where, {"spinach", "no spinach"}}, written.text);
+        rewritten_.push_back(with_amount_first(without_idle_words(written.text, knowledge_)));
         gatherer_.growing = grows(written.text);
         gatherer_.holds = take_told(rewritten_.back(), knowledge_);
         for (auto& told : take_remarks(
@@ -81,7 +89,7 @@ private:
         const bool as_written = gatherer_.holds.empty() && rewritten_.back() == written.text;
         const TextLine plain = as_written ? written : TextLine{rewritten_.back(), written.place};
         if (auto open = leaves_open(plain.text, knowledge_); !open.empty())
-            return gatherer_.not_read({Trouble::bad_data, std::move(open), where, {"spinach", "no spinach"}}, written.text, true);
+            return gatherer_.left_open({Trouble::bad_data, std::move(open), where, {"spinach", "no spinach"}}, written.text);
         const TextLine line = in_pieces(amount_first(in_known_words(in_pieces(plain))));
         const StockLine says = stock_line(line.text, knowledge_);
         if (says.says != StockWord::none && says_no_abroad(written.text, knowledge_))

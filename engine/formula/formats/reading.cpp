@@ -15,6 +15,7 @@
 #include "formula/formats/share_sheet.hpp"
 #include "formula/formats/stock_amounts.hpp"
 #include "formula/formats/stock_names.hpp"
+#include "formula/formats/stock_table.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/formats/text_lines.hpp"
 #include "formula/lexer/line_words.hpp"
@@ -140,7 +141,7 @@ bool looks_like_stock(std::string_view text, std::string_view file, const Knowle
     const StockNamer namer(knowledge, nullptr);
     if (lines.empty() || fold(key_value(lines.front().text).key) == "title") return false;
     // A formula opens with a title, a list with a food or a heading.
-    if (says_list(*clean, knowledge)) return true;
+    if (says_list(*clean, knowledge) || heads_stock_table(lines.front().text, knowledge)) return true;
     const bool food_first = opens_with_food(lines.front(), file, namer, knowledge);
     const bool opens_list = food_first || stock_line(lines.front().text, knowledge).says != StockWord::weighed;
     const auto is_missing = [&](const StockLine& says) {

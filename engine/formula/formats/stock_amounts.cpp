@@ -110,6 +110,44 @@ std::size_t lone_amount(const std::string& line) {
 
 }  // namespace
 
+std::string without_idle_words(std::string_view written, const Knowledge& knowledge) {
+    constexpr std::array<std::array<std::string_view, 2>, 13> parts{{{"most of a ", "3/4 "},
+                                                                     {"best part of a ", "3/4 "},
+                                                                     {"three quarters of a ", "3/4 "},
+                                                                     {"3/4 of a ", "3/4 "},
+                                                                     {"two thirds of a ", "2/3 "},
+                                                                     {"half of a ", "1/2 "},
+                                                                     {"1/2 of a ", "1/2 "},
+                                                                     {"a third of a ", "1/3 "},
+                                                                     {"1/3 of a ", "1/3 "},
+                                                                     {"a quarter of a ", "1/4 "},
+                                                                     {"1/4 of a ", "1/4 "},
+                                                                     {"nearly a full ", "1 "},
+                                                                     {"almost a full ", "1 "}}};
+    std::string line(written);
+    for (const auto& [said, amount] : parts) {
+        const auto at = line.find(said);
+        if (at == std::string::npos || (at > 0 && line[at - 1] != ' ')) continue;
+        Cursor behind(line, at + said.size());
+        if (unit_at(behind)) line.replace(at, said.size(), amount);
+    }
+    const auto words = words_of(line);
+    for (std::size_t i = words.size(); i-- > 0;) {
+        const auto number = [&](std::size_t at) {
+            Cursor cursor(line, words[at].begin);
+            return cursor.digit() || is_number_word(words[at].folded);
+        };
+        const bool doubt = i + 1 < words.size() && std::isdigit(static_cast<unsigned char>(words[i + 1].raw.front())) != 0 &&
+                           knowledge.in_list("stock-doubt", words[i].folded) && words[i].folded != "if" && words[i].folded != "unless";
+        const Unit* unit = i + 1 < words.size() ? unit_named(words[i + 1].folded) : nullptr;
+        const bool idle = unit && unit->dimension == Dimension::count && i > 0 && number(i - 1) && !unit_named(words[i].folded) &&
+                          words[i].segment == words[i + 1].segment && !number(i) && size_word(words[i].folded).empty() &&
+                          knowledge.in_list("plain-remark", words[i].folded) && !knowledge.in_list("stock-loose", words[i].folded);
+        if (doubt || idle) line.erase(words[i].begin, words[i + 1].begin - words[i].begin);
+    }
+    return line;
+}
+
 std::string with_amount_first(std::string_view written) {
     std::string line(written);
     for (const std::string_view dash : {"\u2013", "\u2014"}) replace_all(line, dash, "-");

@@ -10,6 +10,9 @@
 
 namespace standin {
 
+/// "2 sad bunches" as "2 bunches", "maybe 100 g" as "100 g", "most of a bottle" as "3/4 bottle".
+std::string without_idle_words(std::string_view written, const Knowledge& knowledge);
+
 /// The line with its amount first and plain signs: "chives a bunch" as "a bunch chives", "tin of chickpeas" as "1 tin of chickpeas".
 std::string with_amount_first(std::string_view line);
 

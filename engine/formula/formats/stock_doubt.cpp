@@ -47,6 +47,8 @@ bool names_a_danger(std::string_view written, const std::vector<Word>& words, co
 
 }  // namespace
 
+bool warns_or_excludes(std::string_view written, const Knowledge& knowledge) { return excludes_or_warns(words_of(written), knowledge); }
+
 bool never_set_aside_but_for_looks(std::string_view written, const Knowledge& knowledge) {
     const auto words = words_of(written);
     return excludes_or_warns(words, knowledge) || names_a_danger(written, words, knowledge);

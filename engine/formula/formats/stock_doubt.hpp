@@ -14,4 +14,7 @@ bool never_set_aside(std::string_view written, const Knowledge& knowledge);
 /// Likewise where the only thing said against it is that it looks like a plant that kills.
 bool never_set_aside_but_for_looks(std::string_view written, const Knowledge& knowledge);
 
+/// Whether it says that something is not there, or that something may be in it.
+bool warns_or_excludes(std::string_view written, const Knowledge& knowledge);
+
 }  // namespace standin

@@ -128,7 +128,9 @@ public:
             if (names.forms) missing_forms_.push_back(id);
             if (listed && names.forms && same_form(on_hand_as_[id], missing_as_[id])) return contradicts(id, where);
             if (listed && !names.loose) {
-                if (says(on_hand_as_[id], missing_as_[id]) || tells_form(missing_as_[id])) return contradicts(id, where);
+                if (says(on_hand_as_[id], missing_as_[id]) ||
+                    (tells_form(missing_as_[id]) && of_one_word(on_hand_as_[id], missing_as_[id])))
+                    return contradicts(id, where);
                 there_all_the_same(id);
             }
             if (listed || contains(inventory_.missing, id)) continue;
@@ -186,6 +188,13 @@ public:
         told(std::string(written), error.where, std::move(aside));
         inventory_.aside.push_back(std::string(written));
         set_aside_.push_back(std::move(error));
+    }
+
+    /// Likewise of what is understood but for whether it is there: it does not count among what nobody knows.
+    void left_open(Error error, std::string_view written) {
+        const std::size_t before = set_aside_.size();
+        not_read(std::move(error), written, true);
+        set_aside_.resize(std::min(before, set_aside_.size()));
     }
 
     /// Likewise of a remark that is not understood: it is told before everything else.
@@ -268,6 +277,14 @@ private:
         const auto words = words_of(word);
         return words.size() > 1 &&
                std::any_of(words.begin(), words.end(), [&](const Word& one) { return knowledge_.in_list("tells-form", one.folded); });
+    }
+
+    // "Ground turmeric" beside "no fresh turmeric"; but "no green plums" says nothing of gooseberries that stand for them.
+    static bool of_one_word(const std::string& on_hand, const std::string& word) {
+        const auto own = words_of(on_hand), other = words_of(word);
+        return std::any_of(own.begin(), own.end(), [&](const Word& one) {
+            return std::any_of(other.begin(), other.end(), [&](const Word& two) { return one.folded == two.folded; });
+        });
     }
 
     // "sage 5 g" beside "no sage", where neither tells whether it is fresh.

@@ -1,8 +1,10 @@
 #include "formula/formats/stock_names.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/line_doubts.hpp"
@@ -140,6 +142,24 @@ StockNames StockNamer::of_that_name(const std::string& folded, const Kind& kind)
     return all;
 }
 
+// "no fresh chiles" says nothing of dried ones.
+StockNames StockNamer::fresh_of_kind(const std::string& folded) const {
+    constexpr std::array kept{Tissue::dry, Tissue::liquid, Tissue::paste, Tissue::egg};
+    constexpr std::string_view form = "fresh ";
+    constexpr std::size_t few = 4;
+    StockNames all{{}, {}, true};
+    const Kind* kind = folded.starts_with(form) ? kind_named(folded.substr(form.size()), knowledge_) : nullptr;
+    if (!kind) return all;
+    std::vector<std::string> names;
+    for (const auto& ingredient : knowledge_.records().ingredients) {
+        if (!belongs(ingredient, *kind, knowledge_) || !ingredient.already.empty() || contains(kept, ingredient.tissue)) continue;
+        all.ids.push_back(ingredient.id);
+        if (names.size() < few) names.push_back(ingredient.names.front());
+    }
+    all.note = reason_about(ReasonKind::takes_in, folded, names);
+    return all;
+}
+
 bool StockNamer::knows(std::string_view text) const {
     return known_ingredient(text, knowledge_) || knowledge_.ingredient_meant(text) || kind_named(text, knowledge_) ||
            !lines_called(fold(text)).empty();
@@ -202,6 +222,7 @@ Result<StockNames> StockNamer::named(std::string_view text, const Origin& origin
             if (belongs(ingredient, *kind, knowledge_)) all.ids.push_back(ingredient.id);
         return all;
     }
+    if (auto fresh = fresh_of_kind(folded); absent && !fresh.ids.empty()) return fresh;
     Error error = std::move(read.error());
     std::erase_if(error.hints, [&](const std::string& hint) {
         const Ingredient* near = knowledge_.ingredient_named(hint);

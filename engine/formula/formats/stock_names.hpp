@@ -39,6 +39,7 @@ private:
     std::vector<std::string> lines_called(const std::string& folded) const;
     std::optional<std::string> line_by_wider_word(const std::string& folded, const Ingredient& read, bool absent) const;
     std::vector<std::string> lines_of_kind(std::string_view word) const;
+    StockNames fresh_of_kind(const std::string& folded) const;
     StockNames of_that_name(const std::string& folded, const Kind& kind) const;
     const std::string& name(const std::string& id) const { return knowledge_.ingredient(id)->names.front(); }
 

@@ -175,9 +175,19 @@ bool tells_mass(std::string_view text) {
     return false;
 }
 
+bool is_unticked(std::string_view line) {
+    for (const Text box : {"[ ]", "[]", "\u2610", "\u25A1"})
+        if (line.find(box) != Text::npos) return true;
+    return false;
+}
+
 std::string leaves_open(std::string_view line, const Knowledge& knowledge) {
     if (!line.empty() && line.back() == '?') return "\"" + std::string(line) + "\": on hand or not";
     const auto words = words_of(line);
+    const auto says = [&](std::string_view word) {
+        return std::any_of(words.begin(), words.end(), [&](const Word& one) { return one.folded == word; });
+    };
+    if (says("either") && says("or")) return "\"" + std::string(line) + "\" leaves open which of them is on hand";
     for (std::size_t i = 0; i < words.size(); ++i)
         if (knowledge.in_list("stock-doubt", words[i].folded) ||
             (i + 1 < words.size() && knowledge.in_list("stock-doubt", fold(phrase(words, i, i + 2)))))

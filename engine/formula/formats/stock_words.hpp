@@ -38,6 +38,9 @@ bool tells_weight(std::string_view line);
 /// Whether grams, pounds or the like stand in it.
 bool tells_mass(std::string_view text);
 
+/// "- [ ] parsley"
+bool is_unticked(std::string_view line);
+
 /// "sunflower seeds?", "spinach if it has not bolted": what is to be asked; empty where the line leaves nothing open.
 std::string leaves_open(std::string_view line, const Knowledge& knowledge);
 
