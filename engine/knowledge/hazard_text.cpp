@@ -229,6 +229,12 @@ bool ends_in_denial(std::string_view before, const Lexicon& lexicon) {
     return denied(words, words.size(), words.size(), lexicon.denials);
 }
 
+bool only_sounds_so(const HazardText& text, std::size_t place, std::string_view allergen, const Lexicon& lexicon) {
+    return std::any_of(lexicon.hazards.begin(), lexicon.hazards.end(), [&](const Hazard& hazard) {
+        return hazard.act == HazardAct::declare && hazard.allergen == allergen && covered(hazard.but_not, text.words, place);
+    });
+}
+
 HazardText hazard_text(std::string_view text) {
     HazardText out;
     std::string word;

@@ -31,6 +31,9 @@ bool is_said_not_free(const HazardText& text, std::size_t first, std::size_t las
 /// Whether what stands before a word denies it: "no", "without any".
 bool ends_in_denial(std::string_view before, const Lexicon& lexicon);
 
+/// Whether the word at `place` only sounds like what holds the allergen: "size of a walnut", "in the egg compartment".
+bool only_sounds_so(const HazardText& text, std::size_t place, std::string_view allergen, const Lexicon& lexicon);
+
 struct HazardMatch {
     const Hazard* hazard = nullptr;
     std::size_t first = 0, last = 0;  ///< words

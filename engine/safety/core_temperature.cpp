@@ -29,15 +29,17 @@ void raise(CoreTemperature& core, const RuleSet* rules, const std::vector<const 
     }
 }
 
-// Rules for those who eat it, where the title names them: a mark that is a kind and no food bears.
-void raise_for_eaters(CoreTemperature& core, const std::string& title, const Knowledge& knowledge) {
+// Rules for those who eat it, where the title or a line of the recipe names them: a mark that is a kind and no food bears.
+void raise_for_eaters(CoreTemperature& core, const Prediction& prediction, const Knowledge& knowledge) {
     const RuleSet* general = knowledge.rules("general");
-    if (!general || title.empty()) return;
+    if (!general) return;
+    std::vector<std::string> texts = said_of_recipe(prediction.read_as);
+    texts.insert(texts.begin(), prediction.title);
     for (const auto& rule : general->cooking)
         for (const auto& mark : rule.marks) {
             const Kind* eaters = kind_of(mark, knowledge);
             const CoreAsked asked{rule.core_c, rule.hold_s};
-            if (eaters && eaters->diet && asked > core && TitleWords(title, knowledge).promise_of(*eaters)) core = {asked, &rule, {}};
+            if (eaters && eaters->diet && asked > core && promise_in(texts, *eaters, knowledge)) core = {asked, &rule, {}};
         }
 }
 
@@ -57,7 +59,7 @@ CoreTemperature demanded_core(const Prediction& prediction, const Knowledge& kno
     for (const auto& [line, ingredient] : present(prediction, knowledge)) foods.push_back(ingredient);
     raise(core, knowledge.rules("general"), foods);
     raise(core, knowledge.rules(rules), foods);
-    raise_for_eaters(core, prediction.title, knowledge);
+    raise_for_eaters(core, prediction, knowledge);
     if (!core.rule) return core;
     bool others = false;
     for (const Ingredient* ingredient : foods) {

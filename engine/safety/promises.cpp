@@ -89,6 +89,16 @@ void of_any_allergen(std::vector<CautionText>& all, const Formula& formula, cons
                                   "eu-1169-2011-art-36", *promise));
 }
 
+// Lines such as "serves: 8 children", and a note that says whom it is for.
+std::vector<std::string> words_of_guests(const Formula& formula) {
+    constexpr std::array<std::string_view, 14> for_them{"for",    "to",  "serve", "serves", "serving", "feed", "feeds",
+                                                        "guests", "fur", "pour",  "para",   "per",     "dla",  "voor"};
+    std::vector<std::string> all = said_of_recipe(formula.read_as);
+    const auto words = hazard_text(formula.note).words;
+    if (std::any_of(words.begin(), words.end(), [&](const auto& word) { return contains(for_them, word); })) all.push_back(formula.note);
+    return all;
+}
+
 }  // namespace
 
 std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge& knowledge) {
@@ -99,7 +109,8 @@ std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge
     else if (const auto kept = title.words_in("not-fresh"); !kept.empty())
         all.push_back(of_title(ReasonKind::title_not_fresh, "title-not-fresh", kept));
     for (const auto& kind : knowledge.records().kinds) {
-        const auto promise = title.promise_of(kind);
+        auto promise = title.promise_of(kind);
+        if (!promise && kind.id == eaters_kind) promise = promise_in(words_of_guests(formula), kind, knowledge);
         if (!promise) continue;
         const auto lines = breaking(formula, kind, knowledge);
         if (!lines.empty()) all.push_back(promise_caution(ReasonKind::title_broken, lines, kind.source, promise->words));

@@ -21,6 +21,9 @@ constexpr std::array<std::string_view, 17> joins{"and", "or", "nor", "und", "ode
                                                  "o",   "e",  "ed",  "en",  "of",   "i",  "no", "plus"};
 constexpr std::array<std::string_view, 17> without{"no",    "non", "without", "zero", "ohne", "kein", "keine", "sans", "sin",
                                                    "senza", "sem", "zonder",  "bez",  "utan", "uten", "uden",  "0"};
+// "Fermented thoughts": said of no sausage.
+constexpr std::array<std::string_view, 12> of_the_mind{"thoughts", "thought", "ideas", "idea",     "dreams", "dream",
+                                                       "minds",    "mind",    "jokes", "memories", "wit",    "opinions"};
 constexpr std::array<std::string_view, 4> free_of{"free of", "free from", "frei von", "exempt de"};
 constexpr std::array<std::string_view, 9> is_free{"free", "less", "frei", "vrij", "libre", "freie", "freier", "fri", "fria"};
 constexpr std::array<std::string_view, 8> suits{"friendly",   "safe",        "allergy",  "allergic",
@@ -179,7 +182,8 @@ std::string TitleWords::words_in(std::string_view list) const {
     constexpr std::size_t longest = 3;  // words
     for (std::size_t first = 0; first < words_.size(); ++first)
         for (std::size_t last = std::min(words_.size(), first + longest); last > first; --last)
-            if (words_[first] != joint && words_[last - 1] != joint && knowledge_.in_list(list, fold(said(first, last))))
+            if (words_[first] != joint && words_[last - 1] != joint && !(last < words_.size() && contains(of_the_mind, words_[last])) &&
+                knowledge_.in_list(list, fold(said(first, last))))
                 return said(first, last);
     return {};
 }
@@ -253,6 +257,19 @@ std::vector<CautionText> other_animals(const Formula& formula, const TitleWords&
         if (!there.count(named[i])) all.push_back(animal_caution(ReasonKind::title_without_animal, words[i], others));
     if (all.empty() && !others.empty()) all.push_back(animal_caution(ReasonKind::title_beside_animal, listed(words), others));
     return all;
+}
+
+std::vector<std::string> said_of_recipe(const std::vector<Reason>& read_as) {
+    std::vector<std::string> all;
+    for (const auto& told : read_as)
+        if (told.kind == ReasonKind::of_the_recipe) all.insert(all.end(), told.foods.begin(), told.foods.end());
+    return all;
+}
+
+std::optional<TitlePromise> promise_in(const std::vector<std::string>& texts, const Kind& kind, const Knowledge& knowledge) {
+    for (const auto& text : texts)
+        if (const auto promise = TitleWords(text, knowledge).promise_of(kind)) return promise;
+    return std::nullopt;
 }
 
 }  // namespace standin

@@ -53,4 +53,10 @@ std::optional<std::string> promise_of_no_allergen(std::string_view title);
 /// An animal that the title names and no line is of; others that are in it beside those it names.
 std::vector<CautionText> other_animals(const Formula& formula, const TitleWords& title, const Knowledge& knowledge);
 
+/// The lines that the reader took for words of the recipe and not of the mass.
+std::vector<std::string> said_of_recipe(const std::vector<Reason>& read_as);
+
+/// The first promise of a kind that any of the texts gives, read as a title is.
+std::optional<TitlePromise> promise_in(const std::vector<std::string>& texts, const Kind& kind, const Knowledge& knowledge);
+
 }  // namespace standin

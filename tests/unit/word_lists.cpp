@@ -89,6 +89,7 @@ std::string became_line(const std::string& line, const std::string& wanted) {
     if (wanted == "task") return tells_what_to_do(line, knowledge()) ? wanted : "no task";
     if (wanted == "too cool") return cooked_too_cool({line}, std::nullopt, knowledge()) ? wanted : "not too cool";
     if (wanted == "not too cool") return cooked_too_cool({line}, std::nullopt, knowledge()) ? "too cool" : wanted;
+    if (wanted == "held") return held_too_cool(line, knowledge()) ? wanted : "not held";
     if (wanted == "asked to add") return asks_to_add(line, knowledge()) ? wanted : "told";
     if (wanted == "links") {
         const auto read = read_formula("Garden " + line + "s\n1 kg pork shoulder\n18 g salt\n", "", knowledge());

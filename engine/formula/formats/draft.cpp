@@ -1,6 +1,7 @@
 #include "formula/formats/draft.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "core/contains.hpp"
@@ -19,6 +20,7 @@
 #include "formula/line/line_phrases.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/meat_shares.hpp"
+#include "formula/line/method_facts.hpp"
 #include "formula/line/own_share.hpp"
 #include "formula/line/page_words.hpp"
 #include "formula/line/several_in_line.hpp"
@@ -100,6 +102,20 @@ void tell_what_no_line_has(Draft& draft, const Knowledge& knowledge) {
     for (const auto* meat : draft.meat_named)
         if (!holds(formula, meat->meat->species, knowledge))
             tell_once(formula.read_as, make_reason(ReasonKind::meat_beside, {}, {meat->names.front()}));
+}
+
+// What is said beside the lines of a food in them: bitter zucchini, beans that were not soaked.
+void hold_against_lines(Draft& draft, const Knowledge& knowledge) {
+    std::vector<LineAsWritten> lines;
+    for (const auto& line : draft.lines)
+        if (!line.beside && line.read) lines.push_back({line.written, &line.read->line});
+    for (const auto& said : draft.said) {
+        auto found = said_of_lines(said, lines, knowledge);
+        for (auto& told : found.told) tell_once(draft.formula.read_as, std::move(told));
+        if (!found.danger) continue;
+        found.danger->where = said.where;
+        draft.troubles.add(std::move(*found.danger));
+    }
 }
 
 // Makers reckon shares on the meat; where the other shares are of the batch, so is one that does not say. Of both: ask.
@@ -264,6 +280,27 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge) {
     }
 }
 
+namespace {
+
+// "Serve: with a cold beer and warm bread".
+bool is_served_with(std::string_view text) {
+    constexpr std::array<std::string_view, 8> openings{"serve",   "serving",  "servieren", "servir",
+                                                       "servire", "serveren", "podawac",   "to serve"};
+    const auto colon = text.find(':');
+    const std::string opening = fold(text.substr(0, colon == std::string_view::npos ? text.find(' ') : colon));
+    return contains(openings, opening);
+}
+
+// Eaten with the sausage and seen by whoever eats it: bread and beer are in no mass.
+bool is_beside_the_plate(std::string_view food) {
+    constexpr std::array<std::string_view, 24> beside{"bread", "beer", "roll",     "rolls", "bun",   "buns",  "toast",   "baguette",
+                                                      "brot",  "bier", "brotchen", "pain",  "biere", "pan",   "cerveza", "pane",
+                                                      "birra", "pao",  "cerveja",  "chleb", "piwo",  "brood", "lager",   "ale"};
+    return contains(beside, food);
+}
+
+}  // namespace
+
 void look_through(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge, bool lost) {
     const auto found = [&] { return draft.named.size() + draft.meat_named.size() + draft.formula.read_as.size(); };
     const std::size_t before = found();
@@ -276,16 +313,27 @@ void look_through(Draft& draft, std::string_view text, const std::string& where,
         }
     const auto append = [](auto& all, const auto& more) { all.insert(all.end(), more.begin(), more.end()); };
     for (const auto& sentence : sentences) append(draft.formula.read_as, told_hazards(sentence, knowledge));
+    for (const auto& sentence : sentences) {
+        const auto is_same_warning = [](const Reason& told) { return told.kind == ReasonKind::hazard_told && told.role == "method"; };
+        if (!held_too_cool(sentence, knowledge)) continue;
+        const auto others = told_hazards(sentence, knowledge);
+        if (std::any_of(others.begin(), others.end(), is_same_warning)) continue;
+        if (auto told = hazard_by_id("method-low-bath", one_line(sentence), knowledge)) draft.formula.read_as.push_back(std::move(*told));
+    }
     append(draft.formula.declared, declared_beside(text, sentences, knowledge));
-    append(draft.named, allergens_named(text, knowledge));
+    for (auto& named : allergens_named(text, knowledge))
+        if (!is_served_with(text) || !is_beside_the_plate(named.words)) draft.named.push_back(std::move(named));
+    const bool at_table = is_served_with(text);
     for (const auto& sentence : sentences)
         for (auto& food : foods_with_allergens(sentence, knowledge)) {
+            if (at_table && is_beside_the_plate(food.words)) continue;
             const auto said = [&](const Declared& one) {
                 return one.allergen == food.allergen && food.words.find(one.words) != std::string::npos;
             };
             if (std::none_of(draft.named.begin(), draft.named.end(), said)) draft.named.push_back(std::move(food));
         }
     append(draft.meat_named, meats_named(text, knowledge));
+    draft.said.push_back({std::string(text), where, lost});
     if (lost && found() > before) draft.formula.note += (draft.formula.note.empty() ? "" : "\n") + one_line(text);
 }
 
@@ -303,6 +351,7 @@ void look_through_title(Draft& draft, std::string_view title, const std::string&
 Result<Formula> finished(Draft draft, const Knowledge& knowledge) {
     tell_of_tongues(draft);
     tell_of_page(draft);
+    hold_against_lines(draft, knowledge);
     std::vector<ReadLine> lines;
     bool asked_whole = draft.asks_base;  // once for the sheet
     for (auto& line : draft.lines) {
@@ -331,6 +380,7 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
     reading.note = draft.formula.note;
     tell_of_tongues(draft);
     tell_of_page(draft);
+    hold_against_lines(draft, knowledge);
     const bool all = std::all_of(draft.lines.begin(), draft.lines.end(), [](const DraftLine& line) { return line.read.has_value(); });
     const bool may_miss_meat = misses_meat(draft, knowledge);
     std::vector<ReadLine> understood;

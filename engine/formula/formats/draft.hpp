@@ -7,6 +7,7 @@
 
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/shares.hpp"
+#include "formula/remark/said_of_foods.hpp"
 #include "knowledge/knowledge.hpp"
 #include "standin/reading.hpp"
 
@@ -51,6 +52,7 @@ struct Draft {
     Troubles troubles;                            ///< in what is no ingredient line
     std::vector<Declared> named{};                ///< allergens that notes, comments or instructions name
     std::vector<const Ingredient*> meat_named{};  ///< likewise meats
+    std::vector<SaidBeside> said{};               ///< notes, remarks and instructions, held against the lines when all are read
     std::vector<std::string> said_of_recipe{};    ///< lines of a pasted page that say nothing of the mass
     std::vector<DraftBase> bases{};
     std::optional<DraftSize> size{};

@@ -145,7 +145,8 @@ private:
         if (!food) food = knowledge_.ingredient_meant(text);
         return std::any_of(lines.begin() + 1, lines.end(), [&](const TextLine& line) {
             const auto read = read_line(line.text, Origin("", line.place), knowledge_);
-            return read && food && read->line.ingredient == food->id;
+            if (read) return food && read->line.ingredient == food->id;
+            return starts_with_weight(line.text) && fold(line.text).find(fold(text)) != std::string::npos;
         });
     }
 
@@ -272,11 +273,43 @@ private:
         else if (folded == "parent") draft_.formula.parent = value;
         else if (folded == "date") draft_.formula.date = value;
         else if (folded == "do") task(line, value);
+        else if (cooked_so(line, folded, value) || core_so(line, folded, value)) return true;
         else if (!is_process(key)) return false;
         else if (auto wrong = set_process(draft_.formula.process, key, value)) {
             wrong->where =
                 describe(file_, {line.place.line, line.place.column + static_cast<std::size_t>(value.data() - line.text.data())});
             draft_.troubles.add(std::move(*wrong));
+        }
+        return true;
+    }
+
+    void keep_as_method(const TextLine& line) {
+        look(line, true);
+        draft_.formula.read_as.push_back(reason_about(ReasonKind::part_of_method, std::string(line.text)));
+        draft_.formula.method.emplace_back(line.text);
+    }
+
+    // "cook: pan, until golden outside", "cook: sous vide 54 C 1 h": a way of cooking, and what the method says of it.
+    bool cooked_so(const TextLine& line, const std::string& key, std::string_view value) {
+        if (key != "cook" || !set_process(draft_.formula.process, key, value)) return key == "cook";
+        for (auto end = value.find_last_of(" ,"); end != std::string_view::npos && end > 0; end = value.find_last_of(" ,", end - 1)) {
+            const auto way = value.substr(0, value.find_last_not_of(" ,", end) + 1);
+            if (way.empty() || set_process(draft_.formula.process, key, way)) continue;
+            keep_as_method(line);
+            return true;
+        }
+        return false;
+    }
+
+    // "Kern: 50 C, glasig", "température à coeur: 68 °C".
+    bool core_so(const TextLine& line, const std::string& key, std::string_view value) {
+        if (!knowledge_.in_list("core-key", key)) return false;
+        const auto end = value.find(',');
+        if (auto wrong = set_process(draft_.formula.process, "core", value.substr(0, end))) {
+            wrong->where = describe(file_, line.place);
+            draft_.troubles.add(std::move(*wrong));
+        } else if (end != std::string_view::npos) {
+            keep_as_method(line);
         }
         return true;
     }
@@ -305,8 +338,8 @@ private:
 
 bool is_title(std::string_view line, const Knowledge& knowledge) {
     const auto key = key_value(line).key;
-    return fold(key) != "title" && !is_process(key) && !heading_base(line, knowledge) && !starts_with_weight(line) &&
-           (!tells_an_amount(line) || tells_batch_size(line, knowledge)) && !names_a_casing(line, knowledge) &&
+    return fold(key) != "title" && !is_process(key) && !knowledge.in_list("core-key", fold(key)) && !heading_base(line, knowledge) &&
+           !starts_with_weight(line) && (!tells_an_amount(line) || tells_batch_size(line, knowledge)) && !names_a_casing(line, knowledge) &&
            !names_one_food(line, knowledge) && !read_line(line, Origin("", {1, 1}), knowledge);
 }
 

@@ -72,6 +72,11 @@ const Ingredient* other_food(std::string_view passed, const Ingredient& own, con
             if (!found || found == &own) continue;
             const std::size_t before = hazard_text(passed.substr(0, words[first].begin)).words.size();
             if (is_denied(hazard_text(passed), before, before + hazard_text(name).words.size(), knowledge.records().lexicon)) break;
+            const auto& allergens = found->allergens;
+            if (!allergens.empty() && std::all_of(allergens.begin(), allergens.end(), [&](const auto& allergen) {
+                    return only_sounds_so(hazard_text(passed), before, allergen, knowledge.records().lexicon);
+                }))
+                break;
             if (found->meat && own.meat && is_special_meat(*found, own)) return found;
             if (found->meat && (!own.meat || found->meat->species != own.meat->species)) return found;
             if (std::any_of(found->allergens.begin(), found->allergens.end(),
@@ -184,6 +189,56 @@ std::optional<Error> other_food_in_passing(std::string_view passed, Line& line, 
     return std::nullopt;
 }
 
+namespace {
+
+// An animal and what comes of it: there age and smell tell of what may have spoiled, of a leaf they may be its colour.
+bool is_of_an_animal(const Ingredient& food) {
+    constexpr std::string_view animals[]{"milk", "egg", "fish", "crustacean", "mollusc"};
+    return food.meat || std::any_of(std::begin(animals), std::end(animals), [&](auto one) { return contains(food.allergens, one); });
+}
+
+// "Halve the plums and take out the stones."
+bool takes_part_away(const HazardText& text) {
+    constexpr std::string_view words[]{"remove", "discard", "take",  "pull",      "pit",     "stone",
+                                       "trim",   "peel",    "strip", "entfernen", "retirer", "quitar"};
+    return std::any_of(text.words.begin(), text.words.end(),
+                       [&](const auto& word) { return std::find(std::begin(words), std::end(words), word) != std::end(words); });
+}
+
+bool counts_beside(const Hazard& hazard, const Line& line, bool method, bool takes_away, const Knowledge& knowledge) {
+    if (hazard.words.empty() || made_safe(hazard, line)) return false;
+    const bool of_it = contains(hazard.of, line.ingredient);
+    if (!of_it && (!hazard.of.empty() || hazard.kind != "senses")) return false;
+    if (method && hazard.act != HazardAct::refuse && hazard.kind != "fungus" && hazard.kind != "species") return false;
+    if (takes_away && of_it && method) return false;
+    return of_it || hazard.act == HazardAct::refuse || is_of_an_animal(*knowledge.ingredient(line.ingredient));
+}
+
+}  // namespace
+
+SaidOfLine what_is_said_of(std::string_view said, std::string_view written, const Line& line, bool method, const Knowledge& knowledge) {
+    const auto& lexicon = knowledge.records().lexicon;
+    HazardText text = hazard_text(said);
+    const HazardText own = hazard_text(written);
+    const bool takes_away = takes_part_away(text);
+    text.words.insert(text.words.end(), own.words.begin(), own.words.end());
+    const auto known = hazards_in(own, lexicon);
+    SaidOfLine out;
+    for (const auto& match : hazards_in(text, lexicon)) {
+        const Hazard& hazard = *match.hazard;
+        const bool told_by_line = std::any_of(known.begin(), known.end(), [&](const auto& one) { return one.hazard == &hazard; });
+        if (told_by_line || !counts_beside(hazard, line, method, takes_away, knowledge)) continue;
+        if (hazard.act == HazardAct::tell) {
+            out.told.push_back(reason_about(ReasonKind::hazard_told, match.said));
+            out.told.back().role = hazard.kind;
+            out.told.back().note = hazard.reason;
+        } else if (hazard.act != HazardAct::declare && !out.danger) {
+            out.danger = error_of(hazard, std::string(said));
+        }
+    }
+    return out;
+}
+
 std::vector<Reason> told_hazards(std::string_view text, const Knowledge& knowledge) { return told_hazards(text, Line{}, knowledge); }
 
 std::vector<Reason> told_hazards(std::string_view text, const Line& line, const Knowledge& knowledge) {
@@ -195,6 +250,24 @@ std::vector<Reason> told_hazards(std::string_view text, const Line& line, const 
             told.back().note = match.hazard->reason;
         }
     return told;
+}
+
+bool sounds_only_so(std::string_view text, const Ingredient& food, const Knowledge& knowledge) {
+    const HazardText cut = hazard_text(text);
+    return !food.allergens.empty() && std::all_of(food.allergens.begin(), food.allergens.end(), [&](const auto& allergen) {
+        return only_sounds_so(cut, 0, allergen, knowledge.records().lexicon);
+    });
+}
+
+std::optional<Reason> hazard_by_id(std::string_view id, std::string_view said, const Knowledge& knowledge) {
+    for (const auto& hazard : knowledge.records().lexicon.hazards) {
+        if (hazard.id != id) continue;
+        Reason told = reason_about(ReasonKind::hazard_told, std::string(said));
+        told.role = hazard.kind;
+        told.note = hazard.reason;
+        return told;
+    }
+    return std::nullopt;
 }
 
 namespace {

@@ -36,6 +36,14 @@ std::string name_in_title(std::string_view title, const Knowledge& knowledge);
 /// `on_the_shelf`: it is only said to be there, so what makes it safe may still be done.
 std::optional<Error> danger_of_food(std::string_view text, const Line& line, const Knowledge& knowledge, bool on_the_shelf = false);
 
+/// What a text beside the lines says of one of them, `written` so.
+struct SaidOfLine {
+    std::optional<Error> danger;
+    std::vector<Reason> told;
+};
+/// `method`: it tells what is done to the food; only what stops a reading whatever is done counts.
+SaidOfLine what_is_said_of(std::string_view said, std::string_view written, const Line& line, bool method, const Knowledge& knowledge);
+
 /// What a line says in passing, against the food it was read as: another animal, another allergen. Allergens that it says it holds go
 /// into `line.declared`. The error has no place yet.
 std::optional<Error> other_food_in_passing(std::string_view passed, Line& line, const Knowledge& knowledge);
@@ -44,6 +52,12 @@ std::optional<Error> other_food_in_passing(std::string_view passed, Line& line, 
 std::vector<Reason> told_hazards(std::string_view text, const Line& line, const Knowledge& knowledge);
 
 std::vector<Reason> told_hazards(std::string_view text, const Knowledge& knowledge);
+
+/// Whether a name that opens `text` only sounds like `food`: "butter beans" hold no butter.
+bool sounds_only_so(std::string_view text, const Ingredient& food, const Knowledge& knowledge);
+
+/// What the record `id` says, of words that figures and not its own patterns found.
+std::optional<Reason> hazard_by_id(std::string_view id, std::string_view said, const Knowledge& knowledge);
 
 /// Allergens that a text beside the lines says are in it: "may contain traces of peanut".
 std::vector<Declared> declared_in(std::string_view text, const Knowledge& knowledge);

@@ -68,6 +68,9 @@ std::string near_danger(const std::string& called, const Knowledge& knowledge) {
         const std::size_t limit = slip_limit(folded);
         for (const auto& hazard : knowledge.records().lexicon.hazards) {
             if ((hazard.act != HazardAct::refuse && hazard.act != HazardAct::ask) || !hazard.of.empty()) continue;
+            // Words of a state that must stand beside a food or a beast: a slip of one of them tells nothing yet.
+            const bool of_state = hazard.kind == "spoilage" || hazard.kind == "senses" || hazard.kind == "fungus";
+            if (of_state && !hazard.with.empty()) continue;
             for (const auto& pattern : hazard.words) {
                 std::string bare = pattern;
                 std::erase(bare, '*');

@@ -1,6 +1,7 @@
 #include "formula/line/line_text.hpp"
 
 #include <algorithm>
+#include <cctype>
 #include <optional>
 
 #include "formula/line/first_of_two.hpp"
@@ -216,6 +217,26 @@ Result<ReadLine> with_remarks(std::string_view line, ReadLine read, const LineSe
     return read;
 }
 
+// "Chard 'Bright Lights'": a sort in quotes is one in brackets, in as many letters.
+std::optional<std::string> sort_in_brackets(std::string_view line) {
+    constexpr std::pair<std::string_view, std::string_view> quotes[]{{"'", "'"},           {"\"", "\""},         {"\u2018", "\u2019"},
+                                                                     {"\u201C", "\u201D"}, {"\u201E", "\u201C"}, {"\u201A", "\u2018"},
+                                                                     {"\u00AB", "\u00BB"}};
+    for (const auto& [open, close] : quotes) {
+        const auto first = line.find(" " + std::string(open));
+        if (first == std::string_view::npos) continue;
+        const std::size_t inside = first + 1 + open.size(), last = line.find(close, inside);
+        if (last == std::string_view::npos || last == inside) continue;
+        const std::size_t behind = last + close.size();
+        const bool ends = behind == line.size() || line[behind] == ' ' || line[behind] == ',';
+        if (!ends || std::isupper(static_cast<unsigned char>(line[inside])) == 0) continue;
+        return std::string(line.substr(0, first + 1)) + "(" + std::string(open.size() - 1, ' ') +
+               std::string(line.substr(inside, last - inside)) + std::string(close.size() - 1, ' ') + ")" +
+               std::string(line.substr(behind));
+    }
+    return std::nullopt;
+}
+
 }  // namespace
 
 Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after, bool on_the_shelf,
@@ -227,6 +248,8 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
         return Failure(std::move(*danger));
     }
     const LineSetting setting{origin, knowledge, after, on_the_shelf, around};
+    if (const auto sort = sort_in_brackets(line))
+        if (auto read = read_any_tongue(*sort, setting)) return with_remarks(*sort, std::move(*read), setting);
     if (const auto likeness = likeness_in(line, knowledge)) return read_likeness(line, *likeness, setting);
     auto read = read_any_tongue(line, setting);
     if (!read && !on_the_shelf)

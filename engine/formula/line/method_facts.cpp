@@ -233,6 +233,18 @@ std::optional<double> cooked_too_cool(const std::vector<std::string>& method, st
     return least;
 }
 
+std::optional<double> held_too_cool(std::string_view text, const Knowledge& knowledge) {
+    constexpr double coolest = 20, hot = 57;  // C: cooler is the fridge or a cellar; hot enough by the Food Code
+    const Sentence sentence{std::string(text), words_of(text)};
+    if (!sentence.says("holding-word", knowledge)) return std::nullopt;
+    for (const auto& word : sentence.words) {
+        if (!starts_number(word)) continue;
+        const auto celsius = celsius_at(sentence.text, word.begin);
+        if (celsius && *celsius > coolest && *celsius < hot) return celsius;
+    }
+    return std::nullopt;
+}
+
 std::vector<BlanchedInMethod> blanched_in_method(const std::vector<std::string>& method, const Knowledge& knowledge) {
     constexpr double longest = 15;  // minutes, judgement: longer is boiling
     std::vector<BlanchedInMethod> all;

@@ -14,6 +14,9 @@ namespace standin {
 /// Numbers of the process that sentences of a method tell; only what they say outright.
 Process process_in_method(const std::vector<std::string>& method, const Knowledge& knowledge);
 
+/// The heat at which a sentence holds, serves or warms up what was cooked, where germs grow in it: "keep at 45 C until the evening".
+std::optional<double> held_too_cool(std::string_view sentence, const Knowledge& knowledge);
+
 /// The heat that something is cooked in, where it is below any core that ground meat needs: "poach at 55 C for 20 minutes".
 std::optional<double> cooked_too_cool(const std::vector<std::string>& method, std::optional<double> core_c, const Knowledge& knowledge);
 

@@ -7,6 +7,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/line/amount.hpp"
+#include "formula/line/hazards.hpp"
 #include "formula/line/lean_share.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/process_text.hpp"
@@ -371,7 +372,10 @@ Failure unknown(const std::vector<Word>& words, const LineContext& context) {
     if (const Kind* kind = kind_named(name, context.knowledge))
         return Failure(Error{Trouble::bad_data, "\"" + name + "\" is a kind of food (" + kind->takes + "): say which",
                              context.origin.at(words[first].begin), one_of_each_form(*kind, context.knowledge), NotKnown::food});
-    return Failure(Error{Trouble::bad_data, "unknown ingredient \"" + name + "\"", context.origin.at(words[first].begin),
+    std::string holds;  // what is left out by who strikes the line, or not
+    for (const auto& named : allergens_named(name, context.knowledge))
+        holds += (holds.empty() ? ", which may hold " : " and ") + named.allergen;
+    return Failure(Error{Trouble::bad_data, "unknown ingredient \"" + name + "\"" + holds, context.origin.at(words[first].begin),
                          context.knowledge.nearest_ingredients(name), NotKnown::food});
 }
 
@@ -429,7 +433,9 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
     Span span = find(words, context.knowledge);
     if (span.ingredient && span.generic()) find_beside(words, span, context.knowledge);
     if (!span.ingredient) span = find_inverted(words, context.knowledge);
-    if (!span.ingredient) return unknown(words, context);
+    const bool more = span.ingredient && span.last < words.size() && words[span.last].segment == words[span.first].segment;
+    if (!span.ingredient || (more && sounds_only_so(phrase(words, span.first, span.last + 1), *span.ingredient, context.knowledge)))
+        return unknown(words, context);
     const bool said_kind = invert(words, span, context.knowledge, kinds, unit);  // "garlic, minced, dried"
     settle_kind(words, span, unit, said_kind, context.on_the_shelf && given == Given::number, context.knowledge);
     if (const auto dry = said_dry(words, span, kinds, context.knowledge); !dry.empty()) {

@@ -90,16 +90,17 @@ bool is_remark(const std::vector<Word>& words, std::string_view line, const Know
     return true;
 }
 
-// "no cure": what a maker leaves out, in a line of its own and with no amount.
-bool only_leaves_out(const std::vector<Word>& words) {
-    constexpr std::array<std::string_view, 12> left_out{"cure",         "curing",   "nitrite", "nitrate", "pink", "casing",
-                                                        "preservative", "additive", "filler",  "binder",  "msg",  "phosphate"};
-    constexpr std::array<std::string_view, 3> beside{"salt", "and", "or"};
-    if (words.size() < 2 || (words.front().folded != "no" && words.front().folded != "without")) return false;
-    return contains(left_out, std::string_view(words[1].folded)) && std::all_of(words.begin() + 1, words.end(), [&](const Word& word) {
-               return contains(left_out, std::string_view(word.folded)) || contains(beside, std::string_view(word.folded)) ||
-                      word.folded == "no";
-           });
+// "Tip: the board was used for prawns just before", "Uwaga: ...", with nothing weighed behind it.
+bool is_keyed_remark(const std::vector<Word>& words, std::string_view line, const Knowledge& knowledge) {
+    const auto colon = line.find(':');
+    return colon != std::string_view::npos && knowledge.in_list("remark-key", fold(line.substr(0, colon))) &&
+           !weighs_something(words, line);
+}
+
+// "No cure": said of what is left out on purpose.
+bool leaves_out(const std::vector<Word>& words, const Knowledge& knowledge) {
+    return words.size() > 1 && contains(knowledge.records().lexicon.denials.before, words.front().folded) &&
+           knowledge.in_list("left-out-of-it", fold(phrase(words, 1, words.size())));
 }
 
 }  // namespace
@@ -107,8 +108,10 @@ bool only_leaves_out(const std::vector<Word>& words) {
 bool is_said_of_recipe(std::string_view line, const Knowledge& knowledge) {
     constexpr std::size_t longest_name = 5;  // words of "by" and a name
     const auto words = words_of(line);
-    if (is_only_signs(words, line) || only_leaves_out(words)) return true;
-    if (opens_with(words, "page-word", knowledge) || is_remark(words, line, knowledge)) return true;
+    if (is_only_signs(words, line)) return true;
+    if (opens_with(words, "page-word", knowledge) || is_remark(words, line, knowledge) || is_keyed_remark(words, line, knowledge) ||
+        leaves_out(words, knowledge))
+        return true;
     const bool number = std::any_of(words.begin(), words.end(), begins_with_number);
     if (words.front().folded == "by") return !number && words.size() <= longest_name;
     if (number && !weighs_something(words, line) && holds_any(words, "votes-word", knowledge)) return true;

@@ -23,21 +23,6 @@ void add_once(std::vector<NamedAllergen>& all, const std::string& allergen, bool
         all.push_back({allergen, contained});
 }
 
-// "Butter beans" hold no butter.
-bool sounds_only_so(const std::vector<Word>& words, std::size_t first, std::size_t last, const std::string& allergen,
-                    const Knowledge& knowledge) {
-    const auto fits = [&](std::string_view pattern, const std::string& said) {
-        return pattern.ends_with('*') ? said.starts_with(pattern.substr(0, pattern.size() - 1)) : said == pattern;
-    };
-    const std::size_t from = first > 0 ? first - 1 : 0, to = std::min(words.size(), last + 1);
-    for (const auto& said : {hazard_fold(phrase(words, from, last)), hazard_fold(phrase(words, first, to))})
-        for (const auto& hazard : knowledge.records().lexicon.hazards)
-            if (hazard.allergen == allergen &&
-                std::any_of(hazard.but_not.begin(), hazard.but_not.end(), [&](const auto& one) { return fits(one, said); }))
-                return true;
-    return false;
-}
-
 void add_foods(std::vector<NamedAllergen>& all, std::string_view said, bool contained, const Knowledge& knowledge) {
     const auto words = words_of(said);
     const HazardText text = hazard_text(said);
@@ -50,7 +35,7 @@ void add_foods(std::vector<NamedAllergen>& all, std::string_view said, bool cont
             const std::size_t before = hazard_text(said.substr(0, words[first].begin)).words.size();
             if (!is_denied(text, before, before + hazard_text(name).words.size(), knowledge.records().lexicon))
                 for (const auto& allergen : food->allergens)
-                    if (!sounds_only_so(words, first, last, allergen, knowledge)) add_once(all, allergen, contained);
+                    if (!only_sounds_so(text, before, allergen, knowledge.records().lexicon)) add_once(all, allergen, contained);
             next = last;
             break;
         }
@@ -129,7 +114,8 @@ std::vector<Declared> foods_with_allergens(std::string_view sentence, const Know
             const std::size_t before = hazard_text(sentence.substr(0, words[first].begin)).words.size();
             if (!is_denied(text, before, before + hazard_text(name).words.size(), knowledge.records().lexicon))
                 for (const auto& one : held)
-                    if (!sounds_only_so(words, first, last, one.allergen, knowledge)) all.push_back({one.allergen, hazard_fold(name)});
+                    if (!only_sounds_so(text, before, one.allergen, knowledge.records().lexicon))
+                        all.push_back({one.allergen, hazard_fold(name)});
             next = last;
             break;
         }
