@@ -287,7 +287,7 @@ private:
     }
 
     // Where the cure is more than there is of the mass: as much as that beside it, as a step that is told to be one.
-    void by_a_smaller_fold(Plain plain, double share) {
+    void by_a_smaller_fold(const Plain& plain, double share) {
         const double step = mass_.context.constant("mend.plain.step-only");
         if (ways_.all.size() != 1 || !step_only_.empty() || share < 1.4 * step) return;
         std::vector<std::string> words;

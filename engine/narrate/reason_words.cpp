@@ -2,6 +2,7 @@
 #include <array>
 #include <cmath>
 
+#include "core/words.hpp"
 #include "narrate/directions.hpp"
 #include "narrate/quantity.hpp"
 #include "narrate/words.hpp"

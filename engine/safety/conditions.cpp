@@ -13,7 +13,6 @@ namespace {
 
 constexpr std::string_view raw_produce = "raw-produce";
 constexpr std::string_view wet_vegetable = "wet-vegetable";
-constexpr double wet_share = 0.08;  // of the batch; less of it is held; judgement
 
 // Each food once, with what `say` tells of it; an empty telling leaves it out.
 template <class Say>
@@ -180,12 +179,6 @@ public:
 
 private:
     std::optional<Holding> wet_vegetables() const {
-        double grams = 0, batch = 0;
-        for (const auto& [line, food] : facts_.lines) {
-            batch += line->grams;
-            if (is_unsqueezed(*food, *line, facts_.knowledge)) grams += line->grams;
-        }
-        if (grams <= wet_share * batch) return std::nullopt;
         return by_food(
             facts_, [&](const Ingredient& i, const PredictedLine& line) { return name_if(is_unsqueezed(i, line, facts_.knowledge), i); });
     }

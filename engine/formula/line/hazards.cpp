@@ -302,6 +302,12 @@ std::vector<Declared> allergens_named(std::string_view text, const Knowledge& kn
     return all;
 }
 
+std::string may_hold(std::string_view food, const Knowledge& knowledge) {
+    std::string holds;
+    for (const auto& named : allergens_named(food, knowledge)) holds += (holds.empty() ? ", which may hold " : " and ") + named.allergen;
+    return holds;
+}
+
 std::vector<const Ingredient*> foods_named(std::string_view text, std::size_t longest, const Knowledge& knowledge) {
     std::vector<const Ingredient*> all;
     const auto words = words_of(text);

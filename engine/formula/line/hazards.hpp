@@ -65,6 +65,9 @@ std::vector<Declared> declared_in(std::string_view text, const Knowledge& knowle
 /// The allergens that a text names in any way, with the word that did.
 std::vector<Declared> allergens_named(std::string_view text, const Knowledge& knowledge);
 
+/// Of a food that is not known, ", which may hold almond" where its name tells so, for who would strike it out; empty where it does not.
+std::string may_hold(std::string_view food, const Knowledge& knowledge);
+
 /// The foods that a text names, by names of no more than `longest` words, in their order.
 std::vector<const Ingredient*> foods_named(std::string_view text, std::size_t longest, const Knowledge& knowledge);
 

@@ -8,6 +8,7 @@
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/lexer/spaces.hpp"
 #include "formula/line/amount.hpp"
+#include "formula/line/line_prepared.hpp"
 
 namespace standin {
 namespace {

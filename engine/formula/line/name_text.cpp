@@ -372,11 +372,8 @@ Failure unknown(const std::vector<Word>& words, const LineContext& context) {
     if (const Kind* kind = kind_named(name, context.knowledge))
         return Failure(Error{Trouble::bad_data, "\"" + name + "\" is a kind of food (" + kind->takes + "): say which",
                              context.origin.at(words[first].begin), one_of_each_form(*kind, context.knowledge), NotKnown::food});
-    std::string holds;  // what is left out by who strikes the line, or not
-    for (const auto& named : allergens_named(name, context.knowledge))
-        holds += (holds.empty() ? ", which may hold " : " and ") + named.allergen;
-    return Failure(Error{Trouble::bad_data, "unknown ingredient \"" + name + "\"" + holds, context.origin.at(words[first].begin),
-                         context.knowledge.nearest_ingredients(name), NotKnown::food});
+    return Failure(Error{Trouble::bad_data, "unknown ingredient \"" + name + "\"" + may_hold(name, context.knowledge),
+                         context.origin.at(words[first].begin), context.knowledge.nearest_ingredients(name), NotKnown::food});
 }
 
 // "Shoulder pork" and "lean shoulder of pork" for "lean pork shoulder".
