@@ -5,6 +5,7 @@
 #include <limits>
 
 #include "adapt/proportions.hpp"
+#include "core/contains.hpp"
 #include "substitute/dose.hpp"
 
 namespace standin {
@@ -39,15 +40,14 @@ void AskedRoles::open(const Change& more, Goal::Kind kind) {
 AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, const HasRole& has_main_line, Leeway leeway) {
     AskedRoles asked;
     const double fat = distance.base().properties[Property::fat_pct], ph = distance.base().properties[Property::ph];
-    const auto has = [](const std::vector<Role>& roles, Role role) { return std::find(roles.begin(), roles.end(), role) != roles.end(); };
     for (const auto& goal : distance.goals())
         for (const auto& lever : levers()) {
             if (lever.property != goal.property) continue;
             for (const Change& change : lever.change) {
                 if (fat < change.fat_from || fat >= change.fat_below || ph >= change.ph_below) continue;
                 const bool less = goal.kind == Goal::Kind::at_most;
-                if (less &&
-                    (has(lever.never_towards_less, change.role) || (leeway == Leeway::usual && has(lever.last_towards_less, change.role))))
+                if (less && (contains(lever.never_towards_less, change.role) ||
+                             (leeway == Leeway::usual && contains(lever.last_towards_less, change.role))))
                     continue;
                 asked.open(change, goal.kind);
                 // Acid is in the way of the green, and is no less the sausage's own for that.

@@ -7,6 +7,7 @@
 #include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 #include "substitute/dose.hpp"
+#include "substitute/portion.hpp"
 
 namespace standin {
 namespace {
@@ -62,10 +63,7 @@ void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& pric
                price.of_allergens(*context.knowledge().ingredient(move.food.ingredient)) <= 0;
     };
     const auto food_of = [&](const Line& line) -> const Ingredient& { return *context.knowledge().ingredient(line.ingredient); };
-    const auto is_rough = [&](const Move& move) {
-        const auto& swaps = move.stands_for.front().swaps;
-        return std::any_of(swaps.begin(), swaps.end(), [&](std::size_t s) { return context.knowledge().records().swaps[s].any(); });
-    };
+    const auto rough = [&](const Move& move) { return is_rough(move.stands_for.front().swaps, context.knowledge()); };
     const auto goes_before = [&](const Move& other, const Move& move) {
         if (!stands_in(problem, other) || other.line != move.line) return false;
         if (is_half_of(other, move)) return true;
@@ -75,8 +73,8 @@ void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& pric
         const bool fair = !other.into && is_to_hand(other) &&
                           other.most * other.covers->per_gram >= half * missing_share(problem, move.line) &&
                           price.of_allergens(food_of(other.food)) <= 0;
-        if (flesh && fair && !is_rough(other) && closeness(other) > closeness(move) && food_of(other.food).tissue != Tissue::liquid &&
-            (is_rough(move) || food_of(move.food).tissue == Tissue::liquid))
+        if (flesh && fair && !rough(other) && closeness(other) > closeness(move) && food_of(other.food).tissue != Tissue::liquid &&
+            (rough(move) || food_of(move.food).tissue == Tissue::liquid))
             return true;
         const bool bystander = move.into && closeness(other) >= closeness(move);
         const bool far = closeness(move) < far_off && closeness(other) >= closeness(move) + clearly_nearer;
@@ -183,22 +181,28 @@ void take_lean_off(Problem& problem, const Context& context) {
     const bool moves_already = l && std::any_of(problem.moves.begin(), problem.moves.end(),
                                                 [&](const Move& move) { return move.kind == MoveKind::reduce && move.line == *l; });
     if (!l || moves_already) return;
-    const Line& line = problem.formula.lines[*l];
+    problem.moves.push_back(trim_of(problem, *l, Role::lean, context.constant("stand_ins.meat.most"), context));
+}
+
+bool takes_lean_off(const Problem& problem, const Move& move) { return trims(problem, move, Role::lean); }
+
+Move trim_of(const Problem& problem, std::size_t l, Role role, double share, const Context& context) {
+    const Line& line = problem.formula.lines[l];
     Move move;
     move.kind = MoveKind::reduce;
-    move.line = *l;
+    move.line = l;
     move.food = line;
     move.per_gram = negated(unit_of(line, context));
-    move.most = context.constant("stand_ins.meat.most") * line.grams.mid;
+    move.most = share * line.grams.mid;
     move.least = std::min(move.most, context.constant("advice.trim.least") * line.grams.mid);
     move.price = context.constant("advice.price.trim");
     move.trim = true;
-    move.role = Role::lean;
-    problem.moves.push_back(std::move(move));
+    move.role = role;
+    return move;
 }
 
-bool takes_lean_off(const Problem& problem, const Move& move) {
-    return move.kind == MoveKind::reduce && move.trim && move.role == Role::lean && !problem.missing[move.line];
+bool trims(const Problem& problem, const Move& move, Role role) {
+    return move.kind == MoveKind::reduce && move.trim && move.role == role && !problem.missing[move.line];
 }
 
 }  // namespace standin

@@ -26,4 +26,10 @@ double lean_brought(const Problem& problem, const Move& move, const Context& con
 /// Whether `move` takes lean off for such a cut.
 bool takes_lean_off(const Problem& problem, const Move& move);
 
+/// Up to `share` of line `l` out, for what comes in elsewhere and brings of the same.
+Move trim_of(const Problem& problem, std::size_t l, Role role, double share, const Context& context);
+
+/// Whether `move` is such a one, of that role.
+bool trims(const Problem& problem, const Move& move, Role role);
+
 }  // namespace standin

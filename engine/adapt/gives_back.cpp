@@ -101,9 +101,8 @@ std::vector<Reason> what_gives_back(const Formula& base, const Distance& distanc
     // Nor where less sharpness is what was asked for.
     const bool asked_away = distance.wanted(Property::sourness_mmol_kg);
     // More acid into a mass that sets in it: the scent of it costs no bind.
-    constexpr double holds_from = 5.3;  // pH; as of the cautions
-    const bool sets =
-        any_asks(distance.goals(), Property::sourness_mmol_kg, Goal::Kind::at_least) && c.after.properties[Property::ph] < holds_from;
+    const bool sets = any_asks(distance.goals(), Property::sourness_mmol_kg, Goal::Kind::at_least) &&
+                      c.after.properties[Property::ph] < context.constant("mend.ph.enough");
     const bool comes_back = lost >= worth_saying && to_be_had && !asked_away && !distance.goals().empty();
     if (!sets && !comes_back) return all;
     const Knowledge& knowledge = context.knowledge();

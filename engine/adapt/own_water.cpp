@@ -47,23 +47,10 @@ void take_water_off(Problem& problem, const Context& context) {
     }
     const auto goes = [&](const Move& move) { return move.kind == MoveKind::reduce && move.line == *biggest; };
     if (!biggest || std::any_of(problem.moves.begin(), problem.moves.end(), goes)) return;
-    const Line& line = problem.formula.lines[*biggest];
-    Move move;
-    move.kind = MoveKind::reduce;
-    move.line = *biggest;
-    move.food = line;
-    move.per_gram = negated(context.nominal().unit(line));
-    move.most = may_go * line.grams.mid;
-    move.least = std::min(move.most, context.constant("advice.trim.least") * line.grams.mid);
-    move.price = context.constant("advice.price.trim");
-    move.trim = true;
-    move.role = Role::liquid;
-    problem.moves.push_back(std::move(move));
+    problem.moves.push_back(trim_of(problem, *biggest, Role::liquid, may_go, context));
 }
 
-bool takes_water_off(const Problem& problem, const Move& move) {
-    return move.kind == MoveKind::reduce && move.trim && move.role == Role::liquid && !problem.missing[move.line];
-}
+bool takes_water_off(const Problem& problem, const Move& move) { return trims(problem, move, Role::liquid); }
 
 std::optional<LinearConstraint> water_follows(const Problem& problem, const Context& context) {
     double comes = 0, may = 0, missing = 0;

@@ -1,19 +1,18 @@
 #include "adapt/still_short.hpp"
 
 #include <algorithm>
-#include <array>
 #include <optional>
 
 #include "adapt/proportions.hpp"
 #include "adapt/variant.hpp"
 #include "core/contains.hpp"
 #include "evaluate/batch.hpp"
+#include "models/colour_words.hpp"
 #include "standin/narrate.hpp"
 
 namespace standin {
 namespace {
 
-constexpr double holds_from = 5.3;  // pH: under it meat sets in acid; of the cautions
 constexpr int halvings = 20;
 
 class StillShort {
@@ -41,6 +40,7 @@ private:
     // All acids by the same share, as far as the meat then holds.
     std::optional<Reason> acid_to_hold() const {
         constexpr double worth = 0.02;  // pH; nearer than that no meter tells
+        const double holds_from = context_.constant("mend.ph.enough");
         if (!about_acid() || predicted_.properties[Property::ph].mid >= holds_from - worth) return std::nullopt;
         const auto sour = [&](const Line& line) { return food(line).roles.front() == Role::acid; };
         if (std::none_of(variant_.lines.begin(), variant_.lines.end(), sour)) return std::nullopt;
@@ -65,8 +65,7 @@ private:
     }
 
     bool is_green(const State& state, std::string_view word) const {
-        constexpr std::array greens{std::string_view("green"), std::string_view("pale green"), std::string_view("olive")};
-        return contains(greens, word) || state.properties[Property::hue_deg] >= context_.constant("colour.green.hue");
+        return called_green(word) || state.properties[Property::hue_deg] >= context_.constant("colour.green.hue");
     }
 
     std::optional<Reason> not_green() const {
@@ -88,9 +87,8 @@ private:
             const double middle = (low + high) / 2;
             (green(middle) ? high : low) = middle;
         }
-        const Line put{with(high).lines.back()};
         const double share =
-            100 * high * context_.nominal().unit(put)[Amount::mass] / NominalBatch(with(high), context_.nominal()).total()[Amount::mass];
+            100 * high * context_.nominal().unit(leaf)[Amount::mass] / NominalBatch(with(high), context_.nominal()).total()[Amount::mass];
         return make_reason(ReasonKind::not_green_yet,
                            {{"leaf", std::nullopt, kitchen_grams(high, false), "g"}, {"share", std::nullopt, share, "%"}},
                            {food(leaf).names.front()});

@@ -7,6 +7,7 @@
 
 #include "evaluate/predict.hpp"
 #include "models/colour.hpp"
+#include "models/colour_words.hpp"
 
 namespace standin {
 namespace {
@@ -19,8 +20,6 @@ bool green(const Lab& lab, double least_hue) {
     constexpr double half_turn = 180;
     return lab.a < 0 && std::atan2(lab.b, lab.a) * half_turn / std::numbers::pi >= least_hue;
 }
-
-bool called_green(std::string_view word) { return word == "green" || word == "pale green" || word == "olive"; }
 
 // Hours of rest after which the mass is no longer green; the last of the table where it still is, 0 where it is not even after the first.
 // Green only fades: the last green rest is found by halving.

@@ -1,7 +1,6 @@
 #include "mend/judging.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <set>
 
@@ -10,6 +9,7 @@
 #include "core/contains.hpp"
 #include "knowledge/vocabulary.hpp"
 #include "mend/bring.hpp"
+#include "models/colour_words.hpp"
 #include "safety/allergens.hpp"
 #include "safety/page.hpp"
 
@@ -84,10 +84,9 @@ MendWay Judging::way(const Mended& mended, const Plain* plain, double share, std
 
 // Green that is none yet is a step.
 void Judging::mind_colour(MendWay& way) const {
-    constexpr std::array greens{"green", "pale green", "olive"};
     const Prediction& then = way.prediction;
     const double green_from = mass_.context.constant("colour.green.hue");
-    if (contains(greens, then.rested.word) || then.nominal[Property::hue_deg] >= green_from) return;
+    if (called_green(then.rested.word) || then.nominal[Property::hue_deg] >= green_from) return;
     for (const auto& goal : goals())
         if (goal.property == Property::greenness && goal.kind == Goal::Kind::at_least) {
             way.step_only.push_back(goal.want);

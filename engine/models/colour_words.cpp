@@ -209,4 +209,6 @@ ColourName surveyed_name(const Lab& lab) {
     return said.empty() ? ColourName{"brown", 0} : said.front();
 }
 
+bool called_green(std::string_view word) { return word == "green" || word == "pale green" || word == "olive"; }
+
 }  // namespace standin

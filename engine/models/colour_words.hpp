@@ -23,4 +23,7 @@ std::vector<ColourName> surveyed_names(const Lab& lab);
 /// What most people say.
 ColourName surveyed_name(const Lab& lab);
 
+/// Whether a mass that goes by this word is green.
+bool called_green(std::string_view word);
+
 }  // namespace standin

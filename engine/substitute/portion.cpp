@@ -118,11 +118,6 @@ bool Portions::by_dose_alone(const SwapPath& path) const {
     return std::all_of(path.swaps.begin(), path.swaps.end(), [&](std::size_t s) { return records.swaps[s].basis == Basis::dose; });
 }
 
-bool Portions::roughly(const SwapPath& path) const {
-    const Records& records = nominal_.knowledge().records();
-    return std::any_of(path.swaps.begin(), path.swaps.end(), [&](std::size_t s) { return records.swaps[s].any(); });
-}
-
 // Whether the line is there for its bulk too, and `food` would fill its place.
 bool Portions::bulky(const Line& food, Role role) const {
     if (!vegetable(line_) || !vegetable(food)) return false;
@@ -287,7 +282,7 @@ std::optional<WeighedOut> Portions::of(const Line& food, const SwapPath& path, R
     // A leaf fills and colours: half way between the same weight and the same green.
     p.grams = std::clamp(leaf ? std::sqrt(*equal * b.even) : *equal, b.least, b.most);
     // A seasoning that only matches in strength has a taste of its own: half of it, and no more than half of what a kilo takes.
-    const bool by_half = roughly(path) && (role == Role::herb || role == Role::spice);
+    const bool by_half = is_rough(path.swaps, nominal_.knowledge()) && (role == Role::herb || role == Role::spice);
     if (by_half) p.grams = std::min(p.grams / 2, b.most / 2);
     p.least = b.least;
     p.most = b.most;
@@ -369,6 +364,10 @@ std::vector<std::string> preparations_of(const Swap& swap, const Knowledge& know
     std::vector<std::string> all = swap.prepared;
     for (auto& step : conditions_prepare(swap, knowledge)) all.push_back(std::move(step));
     return all;
+}
+
+bool is_rough(const std::vector<std::size_t>& swaps, const Knowledge& knowledge) {
+    return std::any_of(swaps.begin(), swaps.end(), [&](std::size_t s) { return knowledge.records().swaps[s].any(); });
 }
 
 }  // namespace standin

@@ -56,7 +56,6 @@ private:
     Bounds within_limit(Bounds b, const Line& food, double line_share) const;
     bool printed(const SwapPath& path) const;
     bool says_how_much(const SwapPath& path) const;
-    bool roughly(const SwapPath& path) const;
     bool a_pinch(const SwapPath& path) const;
     bool by_dose_alone(const SwapPath& path) const;
     bool bulky(const Line& food, Role role) const;
@@ -81,5 +80,8 @@ double most_share(const SwapPath& path, const Formula& formula, const Knowledge&
 
 /// The preparations a swap asks of its stand-in, its conditions' included.
 std::vector<std::string> preparations_of(const Swap& swap, const Knowledge& knowledge);
+
+/// Whether one of these swaps only matches the dose, because nothing nearer is known.
+bool is_rough(const std::vector<std::size_t>& swaps, const Knowledge& knowledge);
 
 }  // namespace standin

@@ -1,6 +1,7 @@
 // Lines and lists as makers write them: read as meant, or asked back.
 #include "formula/formats/reading.hpp"
 #include "formula/line/line_beside.hpp"
+#include "support/inventory.hpp"
 #include "support/judged.hpp"
 
 using namespace standin;
@@ -29,12 +30,6 @@ Inventory list_of(const std::string& text) {
     INFO(text);
     REQUIRE(read);
     return std::move(*read);
-}
-
-const InventoryItem* item(const Inventory& list, const std::string& id) {
-    for (const auto& one : list.items)
-        if (one.ingredient == id) return &one;
-    return nullptr;
 }
 
 double grams_on(const std::string& line, const std::string& id) {

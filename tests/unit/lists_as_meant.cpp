@@ -4,6 +4,7 @@
 #include "core/contains.hpp"
 #include "formula/formats/reading.hpp"
 #include "support/catch.hpp"
+#include "support/inventory.hpp"
 #include "support/knowledge.hpp"
 
 using namespace standin;
@@ -17,11 +18,6 @@ Inventory read(const std::string& line) {
     auto found = list(line);
     if (!found) FAIL(found.error().message);
     return std::move(*found);
-}
-
-const InventoryItem* item(const Inventory& stock, const std::string& id) {
-    const auto at = std::find_if(stock.items.begin(), stock.items.end(), [&](const auto& one) { return one.ingredient == id; });
-    return at == stock.items.end() ? nullptr : &*at;
 }
 
 TEST_CASE("little, none and plenty in words") {

@@ -4,6 +4,7 @@
 #include "core/contains.hpp"
 #include "formula/formats/reading.hpp"
 #include "support/catch.hpp"
+#include "support/inventory.hpp"
 #include "support/knowledge.hpp"
 
 using namespace standin;
@@ -15,11 +16,6 @@ Inventory list(const std::string& text) {
     INFO(text);
     if (!read) FAIL(read.error().message);
     return std::move(*read);
-}
-
-const InventoryItem* item(const Inventory& stock, const std::string& id) {
-    const auto at = std::find_if(stock.items.begin(), stock.items.end(), [&](const auto& one) { return one.ingredient == id; });
-    return at == stock.items.end() ? nullptr : &*at;
 }
 
 TEST_CASE("columns of a list") {

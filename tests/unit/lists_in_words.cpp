@@ -4,6 +4,7 @@
 #include "core/contains.hpp"
 #include "formula/formats/reading.hpp"
 #include "support/catch.hpp"
+#include "support/inventory.hpp"
 #include "support/knowledge.hpp"
 
 using namespace standin;
@@ -15,11 +16,6 @@ Inventory read(const std::string& line, const Formula* formula = nullptr) {
     auto found = read_inventory("kale 200 g\nleeks 3\n" + line, "g", knowledge(), formula);
     if (!found) FAIL(found.error().message);
     return std::move(*found);
-}
-
-const InventoryItem* item(const Inventory& stock, const std::string& id) {
-    const auto at = std::find_if(stock.items.begin(), stock.items.end(), [&](const auto& one) { return one.ingredient == id; });
-    return at == stock.items.end() ? nullptr : &*at;
 }
 
 double grams(const std::string& line, const std::string& id) {

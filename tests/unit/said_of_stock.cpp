@@ -8,6 +8,7 @@
 #include "formula/write/writing.hpp"
 #include "knowledge/knowledge.hpp"
 #include "support/catch.hpp"
+#include "support/inventory.hpp"
 #include "support/knowledge.hpp"
 #include "support/line_rows.hpp"
 
@@ -17,11 +18,6 @@ namespace said_of_stock_test {
 
 Result<Inventory> listed(const std::string& line) {
     return read_inventory("thyme 2 bunches\nlimes 4\nno star anise\n" + line + "\n", "f", knowledge());
-}
-
-const InventoryItem* item(const Inventory& stock, const std::string& food) {
-    const auto at = std::find_if(stock.items.begin(), stock.items.end(), [&](const InventoryItem& one) { return one.ingredient == food; });
-    return at == stock.items.end() ? nullptr : &*at;
 }
 
 bool holds(const InventoryItem& one, const std::string& allergen) {

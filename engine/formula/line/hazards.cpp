@@ -205,6 +205,13 @@ bool takes_part_away(const HazardText& text) {
                        [&](const auto& word) { return std::find(std::begin(words), std::end(words), word) != std::end(words); });
 }
 
+Reason told_of(const Hazard& hazard, const std::string& said) {
+    Reason told = reason_about(ReasonKind::hazard_told, said);
+    told.role = hazard.kind;
+    told.note = hazard.reason;
+    return told;
+}
+
 bool counts_beside(const Hazard& hazard, const Line& line, bool method, bool takes_away, const Knowledge& knowledge) {
     if (hazard.words.empty() || made_safe(hazard, line)) return false;
     const bool of_it = contains(hazard.of, line.ingredient);
@@ -229,9 +236,7 @@ SaidOfLine what_is_said_of(std::string_view said, std::string_view written, cons
         const bool told_by_line = std::any_of(known.begin(), known.end(), [&](const auto& one) { return one.hazard == &hazard; });
         if (told_by_line || !counts_beside(hazard, line, method, takes_away, knowledge)) continue;
         if (hazard.act == HazardAct::tell) {
-            out.told.push_back(reason_about(ReasonKind::hazard_told, match.said));
-            out.told.back().role = hazard.kind;
-            out.told.back().note = hazard.reason;
+            out.told.push_back(told_of(hazard, match.said));
         } else if (hazard.act != HazardAct::declare && !out.danger) {
             out.danger = error_of(hazard, std::string(said));
         }
@@ -244,11 +249,8 @@ std::vector<Reason> told_hazards(std::string_view text, const Knowledge& knowled
 std::vector<Reason> told_hazards(std::string_view text, const Line& line, const Knowledge& knowledge) {
     std::vector<Reason> told;
     for (const auto& match : hazards_in(hazard_text(text), knowledge.records().lexicon))
-        if (match.hazard->act == HazardAct::tell && (match.hazard->of.empty() || contains(match.hazard->of, line.ingredient))) {
-            told.push_back(reason_about(ReasonKind::hazard_told, match.said));
-            told.back().role = match.hazard->kind;
-            told.back().note = match.hazard->reason;
-        }
+        if (match.hazard->act == HazardAct::tell && (match.hazard->of.empty() || contains(match.hazard->of, line.ingredient)))
+            told.push_back(told_of(*match.hazard, match.said));
     return told;
 }
 
@@ -260,13 +262,8 @@ bool sounds_only_so(std::string_view text, const Ingredient& food, const Knowled
 }
 
 std::optional<Reason> hazard_by_id(std::string_view id, std::string_view said, const Knowledge& knowledge) {
-    for (const auto& hazard : knowledge.records().lexicon.hazards) {
-        if (hazard.id != id) continue;
-        Reason told = reason_about(ReasonKind::hazard_told, std::string(said));
-        told.role = hazard.kind;
-        told.note = hazard.reason;
-        return told;
-    }
+    for (const auto& hazard : knowledge.records().lexicon.hazards)
+        if (hazard.id == id) return told_of(hazard, std::string(said));
     return std::nullopt;
 }
 
