@@ -5,6 +5,7 @@
 
 #include "core/typed_reader.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -47,6 +48,16 @@ public:
         for (const auto& pattern : all) folded("the list \"" + list + "\"", pattern);
     }
 
+    // What the reader asks for and no record gives would be read as if nobody had written such a word.
+    void lists(const std::vector<ListedWord>& listed) {
+        std::set<WordList> there;
+        for (const auto& word : listed) there.insert(word.list);
+        for (std::size_t i = 0; i < count_of<WordList>; ++i)
+            if (!there.count(static_cast<WordList>(i)))
+                add("list " + std::string(Words<WordList>::all[i]),
+                    "no words of the list \"" + std::string(Words<WordList>::all[i]) + "\", which the reader needs");
+    }
+
     void word(const std::string& w) {
         if (hazard_fold(w).empty()) add("word " + w, "no word that could stand in a line");
     }
@@ -85,6 +96,7 @@ void check_lexicon(const Records& records, const Places& places, std::vector<Fin
     for (const auto& hazard : records.lexicon.hazards) check.hazard(hazard);
     check.patterns("holds", records.lexicon.holds);
     check.patterns("handles", records.lexicon.handles);
+    check.lists(records.lexicon.listed);
     for (const auto& word : records.lexicon.tongue) check.word(word.word);
     for (const auto& word : records.lexicon.listed) check.word(word.word);
 }

@@ -7,6 +7,7 @@
 #include "core/names.hpp"
 #include "knowledge/defaults.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -89,15 +90,25 @@ Knowledge::Knowledge(Records records, std::string overlay) : records_(std::move(
         if (!contains(tongues_, word.language)) tongues_.push_back(word.language);
         english_[word.language + " " + hazard_fold(word.word)] = word.english;
     }
-    for (const auto& word : records_.lexicon.listed) listed_[word.list].insert(fold(word.word));
+    listed_.resize(count_of<WordList>);
+    for (const auto& word : records_.lexicon.listed) {
+        auto& list = listed_[static_cast<std::size_t>(word.list)];
+        list.words.push_back(word.word);
+        const auto add = [&](std::string form, Form is) {
+            auto& forms = list.forms.try_emplace(std::move(form), is).first->second;
+            if (forms != is) forms = Form::both;
+        };
+        add(fold(word.word), Form::folded);
+        add(word.word, Form::written);
+    }
     for (const auto* names : {&ingredient_names_, &generic_names_, &preparation_names_})
         for (const auto& [name, at] : *names) add_words(name, vocabulary_);
-    for (const auto* list : {"passed-over", "cut", "piece-shape", "piece-size"})
-        if (const auto listed = listed_.find(list); listed != listed_.end())
-            for (const auto& said : listed->second) {
-                add_words(said, vocabulary_);
-                add_words(said, own_words_);
-            }
+    for (const auto list : {WordList::passed_over, WordList::cut, WordList::piece_shape, WordList::piece_size})
+        for (const auto& word : listed(list)) {
+            const std::string said = fold(word);
+            add_words(said, vocabulary_);
+            add_words(said, own_words_);
+        }
     for (const auto* names : {&generic_names_, &preparation_names_})
         for (const auto& [name, at] : *names) add_words(name, own_words_);
     for (const auto& ingredient : records_.ingredients) add_words(fold(ingredient.names.front()), own_words_);
@@ -152,10 +163,23 @@ const std::string* Knowledge::english(std::string_view tongue, const std::string
     return found == english_.end() ? nullptr : &found->second;
 }
 
-bool Knowledge::in_list(std::string_view list, std::string_view folded) const {
-    const auto found = listed_.find(std::string(list));
-    return found != listed_.end() && found->second.contains(std::string(folded));
+bool Knowledge::has_form(WordList list, std::string_view word, Form form) const {
+    const auto& forms = listed_[static_cast<std::size_t>(list)].forms;
+    const auto found = forms.find(word);
+    return found != forms.end() && (found->second == form || found->second == Form::both);
 }
+
+bool Knowledge::in_list(WordList list, std::string_view folded) const { return has_form(list, folded, Form::folded); }
+
+bool Knowledge::in_list_as_written(WordList list, std::string_view word) const { return has_form(list, word, Form::written); }
+
+bool Knowledge::in_list(std::string_view list, std::string_view folded) const {
+    const auto& all = Words<WordList>::all;  // in the order of the letters
+    const auto* found = std::lower_bound(all.begin(), all.end(), list);
+    return found != all.end() && *found == list && in_list(static_cast<WordList>(found - all.begin()), folded);
+}
+
+const std::vector<std::string>& Knowledge::listed(WordList list) const { return listed_[static_cast<std::size_t>(list)].words; }
 
 std::vector<std::string> Knowledge::nearest_ingredients(std::string_view name) const {
     if (!hazards_in(hazard_text(name), records_.lexicon).empty()) return {};  // no harmless name for what is none

@@ -1,6 +1,8 @@
 // All knowledge of one run, checked and indexed. Immutable after loading; safe to share between threads.
 #pragma once
 
+#include <cstdint>
+#include <functional>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -41,7 +43,12 @@ public:
     const std::vector<std::string>& tongues() const { return tongues_; }
     const std::string* english(std::string_view tongue, const std::string& folded) const;
     /// Whether a list of the lexicon holds a word or a turn of phrase, folded.
+    bool in_list(WordList list, std::string_view folded) const;
     bool in_list(std::string_view list, std::string_view folded) const;
+    /// Likewise, of a word that keeps its ending, as hazard_fold writes it: "nuts" where the list has "nuts", and not where it has "nut".
+    bool in_list_as_written(WordList list, std::string_view word) const;
+    /// The words of a list as the records write them, in their order.
+    const std::vector<std::string>& listed(WordList list) const;
 
     /// Up to three known names nearest to what was written, best first.
     std::vector<std::string> nearest_ingredients(std::string_view name) const;
@@ -61,13 +68,24 @@ public:
 private:
     using Index = std::unordered_map<std::string, std::size_t>;
 
+    struct Hashed {
+        using is_transparent = void;
+        std::size_t operator()(std::string_view text) const { return std::hash<std::string_view>()(text); }
+    };
+    enum class Form : std::uint8_t { folded = 1, written = 2, both = 3 };
+    struct ListOfWords {
+        std::vector<std::string> words;
+        std::unordered_map<std::string, Form, Hashed, std::equal_to<>> forms;  // hashed once, for nearly every word read is looked up
+    };
+    bool has_form(WordList list, std::string_view word, Form form) const;
+
     Records records_;
     std::string overlay_;
     std::vector<std::string> tongues_;
-    std::unordered_map<std::string, std::string> english_;                     // by "tongue word"
-    std::unordered_map<std::string, std::unordered_set<std::string>> listed_;  // by list
-    std::unordered_set<std::string> vocabulary_;                               // words of names, preparations and lists
-    std::unordered_set<std::string> own_words_;                                // of them those that are no other tongue's
+    std::unordered_map<std::string, std::string> english_;  // by "tongue word"
+    std::vector<ListOfWords> listed_;                       // by list
+    std::unordered_set<std::string> vocabulary_;            // words of names, preparations and lists
+    std::unordered_set<std::string> own_words_;             // of them those that are no other tongue's
     Index ingredients_, ingredient_names_, generic_names_, preparations_, preparation_names_, sources_, differences_, parameters_;
 };
 

@@ -1,6 +1,7 @@
-// Words that carry a danger, words of other tongues, and lists of English words, as records of knowledge/lexicon.
+// Words that carry a danger, words of other tongues, and lists of words that the reader treats alike, as records of knowledge/lexicon.
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -45,9 +46,13 @@ struct TongueWord {
     std::string language, word, english;
 };
 
-/// An English word or turn of phrase, and the list of those that the reader treats alike: {"cut", "chopped"}.
+/// A list of words that the reader treats alike, by its id (knowledge/word_list.hpp).
+enum class WordList : std::uint16_t;
+
+/// A word or turn of phrase, and the list that it is in: {WordList::cut, "chopped"}.
 struct ListedWord {
-    std::string list, word;
+    WordList list{};
+    std::string word;
 };
 
 struct Lexicon {

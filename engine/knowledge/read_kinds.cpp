@@ -2,6 +2,7 @@
 #include "knowledge/fields.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/read_each.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -46,7 +47,7 @@ Kind kind_from(ObjectReader& r) {
 void read_kinds(const JsonNode& root, Problems& problems, KnowledgeFiles& into) {
     ObjectReader r(root, problems);
     r.text_or("note");
-    for (const auto& word : r.texts("articles")) into.records.lexicon.listed.push_back({"article", word});
+    for (const auto& word : r.texts("articles")) into.records.lexicon.listed.push_back({WordList::article, word});
     read_each(r, "kinds", "kind", &Kind::id, kind_from, into.records.kinds, into);
     for (const auto& item : r.list("casings")) {
         ObjectReader c(item, problems);

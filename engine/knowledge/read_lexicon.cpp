@@ -1,6 +1,7 @@
 // knowledge/lexicon: hazards, poisons and words of other tongues.
 #include "knowledge/fields.hpp"
 #include "knowledge/reading.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -69,16 +70,23 @@ void tongue_words_of(const JsonNode& node, Problems& problems, KnowledgeFiles& i
     }
 }
 
-// {"id": "cut", "words": ["chopped"], "try": {...}}: words that the reader treats alike; `try` is for the tests.
+// {"id": "cut", "words": ["chopped"], "try": {...}}: words that the reader treats alike, or {"en": [...], "de": [...]} where they are of
+// several tongues; `try` is for the tests.
 void word_list_of(const JsonNode& node, Problems& problems, KnowledgeFiles& into) {
     ObjectReader r(node, problems);
-    const std::string list = r.text("id");
+    const auto list = enumerated<WordList>(r, "id");
     r.text("tells");
-    for (const auto& word : r.texts("words")) into.records.lexicon.listed.push_back({list, word});
+    const JsonNode* words = node.member("words");
+    const bool by_language = words && words->kind == Node::object;
+    for (const auto& word : by_language ? words_by_language(r, "words", problems) : r.texts("words"))
+        into.records.lexicon.listed.push_back({list, word});
     if (const JsonNode* one = r.child("try", Node::object, true)) {
         ObjectReader t(*one, problems);
         t.text("line");
-        t.text("becomes");
+        t.text_or("as");
+        t.text_or("other");
+        if (t.has("becomes")) t.text("becomes");
+        else t.text(t.has("hides") ? "hides" : "shows");
     }
 }
 

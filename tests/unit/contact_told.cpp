@@ -3,6 +3,7 @@
 
 #include "formula/formats/reading.hpp"
 #include "knowledge/contact_text.hpp"
+#include "knowledge/word_list.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
@@ -51,10 +52,13 @@ TEST_CASE("what may be in a food by contact alone is never told as sure, and wha
 }
 
 TEST_CASE("each word of the two lists makes what follows it contact or content") {
-    for (const auto& listed : knowledge().records().lexicon.listed) {
-        INFO(listed.word);
-        if (listed.list == "contact-word") CHECK(is_only_of_contact(listed.word + " of peanut", "peanut", knowledge()));
-        if (listed.list == "has-in-it") CHECK_FALSE(is_only_of_contact(listed.word + " peanut", "peanut", knowledge()));
+    for (const auto& word : knowledge().listed(WordList::contact_word)) {
+        INFO(word);
+        CHECK(is_only_of_contact(word + " of peanut", "peanut", knowledge()));
+    }
+    for (const auto& word : knowledge().listed(WordList::has_in_it)) {
+        INFO(word);
+        CHECK_FALSE(is_only_of_contact(word + " peanut", "peanut", knowledge()));
     }
     CHECK(is_only_of_contact("packed beside milk and egg", "egg", knowledge()));
     CHECK_FALSE(is_only_of_contact("packed beside milk and has egg in it", "egg", knowledge()));

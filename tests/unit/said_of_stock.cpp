@@ -7,6 +7,7 @@
 #include "formula/remark/told_allergens.hpp"
 #include "formula/write/writing.hpp"
 #include "knowledge/knowledge.hpp"
+#include "knowledge/word_list.hpp"
 #include "support/catch.hpp"
 #include "support/inventory.hpp"
 #include "support/knowledge.hpp"
@@ -53,11 +54,10 @@ TEST_CASE("a remark of a list that is not understood is told before everything e
 }
 
 TEST_CASE("a plain remark may be made of every word of its list") {
-    for (const auto& listed : knowledge().records().lexicon.listed)
-        if (listed.list == "plain-remark") {
-            INFO(listed.word);
-            CHECK(is_plain_remark(listed.word, knowledge()));
-        }
+    for (const auto& word : knowledge().listed(WordList::plain_remark)) {
+        INFO(word);
+        CHECK(is_plain_remark(word, knowledge()));
+    }
     CHECK_FALSE(is_plain_remark("warm", knowledge()));
     CHECK_FALSE(is_plain_remark("out of the fridge", knowledge()));
     CHECK_FALSE(is_plain_remark("from the floor", knowledge()));

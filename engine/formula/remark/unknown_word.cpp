@@ -13,6 +13,7 @@
 #include "formula/line/name_text.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/tissue.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -31,24 +32,22 @@ bool of_letters_only(const Word& word) {
            });
 }
 
-bool ends_in_any(const std::string& word, const std::vector<std::string_view>& ends) {
-    return std::any_of(ends.begin(), ends.end(), [&](std::string_view end) { return word.ends_with(end); });
+bool ends_in_any(const std::string& word, WordList list, const Knowledge& knowledge) {
+    const auto& ends = knowledge.listed(list);
+    return std::any_of(ends.begin(), ends.end(), [&](const std::string& end) { return word.ends_with(end); });
 }
 
 // What was done to it or how it is, in the tongues of the lexicon: "soured", "turning", "vergoren", "andato", "passé", and "whiffy".
-bool ends_as_what_was_done(const Word& word) {
-    static const std::vector<std::string_view> ends{"ed",   "ing",  "ied", "y",    "ish",  "ado",  "ada",  "ados", "adas", "ido", "ida",
-                                                    "idos", "idas", "ato", "ata",  "ati",  "ate",  "uto",  "uta",  "uti",  "ute", "ito",
-                                                    "ita",  "iti",  "ite", "atto", "atta", "otto", "otta", "ig",   "end",  "ade", "ie",
-                                                    "igt",  "elt",  "ert", "echt", "ten",  "nte",  "ante", "ente"};
-    static const std::vector<std::string_view> accented{"é", "ée", "és", "ées", "ì", "ò"};
+bool ends_as_what_was_done(const Word& word, const Knowledge& knowledge) {
+    constexpr std::size_t long_from = 5, participle_from = 7;  // letters
     const std::string& folded = word.folded;
-    if (ends_in_any(word.raw, accented)) return true;
-    if (folded.size() < 5) return folded.ends_with("y");
-    const bool german = folded.ends_with("t") || folded.ends_with("en") || folded.ends_with("te") || folded.ends_with("es");
-    for (const std::string_view lead : {"ge", "ver", "an", "ab", "auf", "aus", "be", "ent", "zer", "um", "durch"})
-        if (german && folded.size() > 6 && folded.starts_with(lead)) return true;
-    return ends_in_any(folded, ends);
+    if (ends_in_any(word.raw, WordList::accented_ending_of_state, knowledge)) return true;
+    if (folded.size() < long_from) return folded.ends_with("y");
+    if (folded.size() >= participle_from && ends_in_any(folded, WordList::participle_end, knowledge)) {
+        const auto& starts = knowledge.listed(WordList::participle_start);
+        if (std::any_of(starts.begin(), starts.end(), [&](const std::string& start) { return folded.starts_with(start); })) return true;
+    }
+    return ends_in_any(folded, WordList::ending_of_state, knowledge);
 }
 
 bool is_denial(const Word& word, const Knowledge& knowledge) {
@@ -84,12 +83,6 @@ bool is_near_a_word(const Word& word, std::size_t long_from, const Knowledge& kn
     });
 }
 
-bool ends_as_adjective(const std::string& word) {
-    static const std::vector<std::string_view> ends{"ive",  "al",   "ish", "ous", "ful", "less", "ic",
-                                                    "able", "ible", "ian", "ary", "ern", "esque"};
-    return ends_in_any(word, ends);
-}
-
 // Each sort of them has dangers of its own: mushrooms, and salts but for those named by where they come from.
 bool is_never_of_unknown_sort(const Ingredient& food) {
     return food.tissue == Tissue::fungus || food.family == "mushrooms-and-seaweeds" ||
@@ -105,7 +98,7 @@ bool is_plant_food(const Ingredient& food) {
 
 bool is_small_name_of_plant(const Word& word, const BesideFood& beside, const Knowledge& knowledge) {
     constexpr std::size_t shortest = 4;  // letters, judgement
-    return beside.certain && is_plant_food(beside.food) && word.folded.size() >= shortest && !ends_as_what_was_done(word) &&
+    return beside.certain && is_plant_food(beside.food) && word.folded.size() >= shortest && !ends_as_what_was_done(word, knowledge) &&
            !is_near_a_word(word, long_word, knowledge) && knowledge.nearest_preparations(word.raw).empty();
 }
 
@@ -137,9 +130,9 @@ bool is_name_before(const std::vector<Word>& words, std::size_t i, std::size_t l
     std::size_t head = last;
     while (head + 1 < words.size() && words[head + 1].segment == words[last].segment && knowledge.knows_word(words[head + 1].folded))
         ++head;
-    const bool described = capital || ends_as_adjective(word.folded);
+    const bool described = capital || ends_in_any(word.folded, WordList::ending_of_adjective, knowledge);
     if (beside.food.meat)
-        return names_its_animal(words, last, beside.food) && (described || (beside.certain && !ends_as_what_was_done(word)));
+        return names_its_animal(words, last, beside.food) && (described || (beside.certain && !ends_as_what_was_done(word, knowledge)));
     const bool told_kind = capital && head > last;  // of a "Marvol butter" nobody knows the kind, of a "Marvol wine vinegar" it is told
     if (knowledge.in_list("takes-its-kind", words[head].folded) && !told_kind) return false;
     return described || is_small_name_of_plant(word, beside, knowledge);
@@ -163,7 +156,7 @@ bool is_name_apart(const std::vector<Word>& words, std::size_t i, std::size_t fi
     const Word& word = words[i];
     const std::string before = i > first ? words[i - 1].folded : std::string();
     if (knowledge.in_list("content-join", before)) return false;
-    if (opens_with_capital(word) && !beside.nouns_have_capitals) return i > first || !ends_as_what_was_done(word);
+    if (opens_with_capital(word) && !beside.nouns_have_capitals) return i > first || !ends_as_what_was_done(word, knowledge);
     if (knowledge.in_list("names-a-sort", before)) return true;
     if (knowledge.in_list("remark-source", before) || contains(knowledge.records().lexicon.joins, hazard_fold(before))) return false;
     return is_small_name_of_plant(word, beside, knowledge);
@@ -173,10 +166,8 @@ bool is_name_apart(const std::vector<Word>& words, std::size_t i, std::size_t fi
 
 bool may_tell_of_state(std::string_view word, const Knowledge& knowledge) {
     const std::string said = hazard_fold(word);
-    const auto& listed = knowledge.records().lexicon.listed;
-    return std::any_of(listed.begin(), listed.end(), [&](const auto& one) {
-        if (one.list != "tells-of-state") return false;
-        const std::string_view stem = one.word;
+    const auto& listed = knowledge.listed(WordList::tells_of_state);
+    return std::any_of(listed.begin(), listed.end(), [&](const std::string_view stem) {
         if (stem.starts_with('*')) return said.ends_with(hazard_fold(stem.substr(1)));
         return stem.ends_with('*') ? said.starts_with(hazard_fold(stem.substr(0, stem.size() - 1))) : said == hazard_fold(stem);
     });
