@@ -1,7 +1,6 @@
 #include "formula/formats/draft.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 #include "core/contains.hpp"
@@ -30,6 +29,7 @@
 #include "formula/line/tongues.hpp"
 #include "formula/remark/told_allergens.hpp"
 #include "formula/write/writing.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -283,20 +283,9 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge) {
 namespace {
 
 // "Serve: with a cold beer and warm bread".
-bool is_served_with(std::string_view text) {
-    constexpr std::array<std::string_view, 8> openings{"serve",   "serving",  "servieren", "servir",
-                                                       "servire", "serveren", "podawac",   "to serve"};
+bool is_served_with(std::string_view text, const Knowledge& knowledge) {
     const auto colon = text.find(':');
-    const std::string opening = fold(text.substr(0, colon == std::string_view::npos ? text.find(' ') : colon));
-    return contains(openings, opening);
-}
-
-// Eaten with the sausage and seen by whoever eats it: bread and beer are in no mass.
-bool is_beside_the_plate(std::string_view food) {
-    constexpr std::array<std::string_view, 24> beside{"bread", "beer", "roll",     "rolls", "bun",   "buns",  "toast",   "baguette",
-                                                      "brot",  "bier", "brotchen", "pain",  "biere", "pan",   "cerveza", "pane",
-                                                      "birra", "pao",  "cerveja",  "chleb", "piwo",  "brood", "lager",   "ale"};
-    return contains(beside, food);
+    return knowledge.in_list(WordList::serving_word, fold(text.substr(0, colon == std::string_view::npos ? text.find(' ') : colon)));
 }
 
 }  // namespace
@@ -321,12 +310,12 @@ void look_through(Draft& draft, std::string_view text, const std::string& where,
         if (auto told = hazard_by_id("method-low-bath", one_line(sentence), knowledge)) draft.formula.read_as.push_back(std::move(*told));
     }
     append(draft.formula.declared, declared_beside(text, sentences, knowledge));
+    const bool at_table = is_served_with(text, knowledge);  // bread and beer are then in no mass
     for (auto& named : allergens_named(text, knowledge))
-        if (!is_served_with(text) || !is_beside_the_plate(named.words)) draft.named.push_back(std::move(named));
-    const bool at_table = is_served_with(text);
+        if (!at_table || !knowledge.in_list_as_written(WordList::beside_plate, named.words)) draft.named.push_back(std::move(named));
     for (const auto& sentence : sentences)
         for (auto& food : foods_with_allergens(sentence, knowledge)) {
-            if (at_table && is_beside_the_plate(food.words)) continue;
+            if (at_table && knowledge.in_list_as_written(WordList::beside_plate, food.words)) continue;
             const auto said = [&](const Declared& one) {
                 return one.allergen == food.allergen && food.words.find(one.words) != std::string::npos;
             };

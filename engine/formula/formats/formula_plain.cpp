@@ -4,7 +4,6 @@
 #include <array>
 #include <cctype>
 
-#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "core/typed_reader.hpp"
 #include "formula/formats/table_text.hpp"
@@ -20,6 +19,7 @@
 #include "formula/line/several_in_line.hpp"
 #include "formula/line/sheet_size.hpp"
 #include "formula/line/sheet_unit.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -56,10 +56,6 @@ bool tells_an_amount(std::string_view text) {
 
 // "Chile verde links, 25 lb batch", "Sausage for 4 kg meat": one weight, and words that say it is of the whole.
 bool tells_batch_size(std::string_view text, const Knowledge& knowledge) {
-    constexpr std::array<std::string_view, 10> behind{"batch", "meat",   "mix",   "mass", "sausage",
-                                                      "farce", "recipe", "total", "link", "block"};
-    constexpr std::array<std::string_view, 15> before{"for",    "makes", "make",   "yields", "yield", "per",    "batch", "total",
-                                                      "charge", "menge", "ansatz", "lot",    "lote",  "gesamt", "partie"};
     const auto words = words_of(text);
     for (std::size_t i = 1; i < words.size(); ++i) {
         Cursor cursor(text, words[i].begin);
@@ -73,7 +69,8 @@ bool tells_batch_size(std::string_view text, const Knowledge& knowledge) {
         if (next < words.size() && words[next].folded == "of") ++next;
         std::size_t lead = i - 1;
         if (lead > 0 && (words[lead].folded == "of" || words[lead].folded == "size")) --lead;  // "batch of 10 kg"
-        const bool led = contains(before, words[lead].folded), told = next < words.size() && contains(behind, words[next].folded);
+        const bool led = knowledge.in_list(WordList::before_batch_size, words[lead].folded),
+                   told = next < words.size() && knowledge.in_list(WordList::behind_batch_size, words[next].folded);
         const std::size_t last = led ? lead : i;
         const std::string name = phrase(words, 0, last);
         return (led || told) && !knowledge.ingredient_named(name) && !knowledge.ingredient_meant(name);

@@ -8,6 +8,7 @@
 #include "formula/line/told_content.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -53,10 +54,9 @@ bool is_special_meat(const Ingredient& other, const Ingredient& own) {
     });
 }
 
-std::string offal_in(std::string_view passed) {
-    constexpr std::string_view words[]{"liver", "offal", "kidney", "heart", "lung", "spleen", "giblet", "tripe"};
+std::string offal_in(std::string_view passed, const Knowledge& knowledge) {
     for (const auto& word : words_of(passed))
-        if (std::find(std::begin(words), std::end(words), word.folded) != std::end(words)) return word.raw;
+        if (knowledge.in_list(WordList::offal_word, word.folded)) return word.raw;
     return {};
 }
 
@@ -175,7 +175,8 @@ std::optional<Error> other_food_in_passing(std::string_view passed, Line& line, 
         declared = true;
     }
     if (declared) return std::nullopt;
-    if (const auto offal = offal_in(passed); !offal.empty() && !contains(own.cautions, "offal") && !contains(own.cautions, "liver"))
+    if (const auto offal = offal_in(passed, knowledge);
+        !offal.empty() && !contains(own.cautions, "offal") && !contains(own.cautions, "liver"))
         return Error{Trouble::bad_data,
                      "\"" + offal + "\" beside " + own.names.front() + " is another food, with risks of its own: give it a line",
                      "",
@@ -198,11 +199,9 @@ bool is_of_an_animal(const Ingredient& food) {
 }
 
 // "Halve the plums and take out the stones."
-bool takes_part_away(const HazardText& text) {
-    constexpr std::string_view words[]{"remove", "discard", "take",  "pull",      "pit",     "stone",
-                                       "trim",   "peel",    "strip", "entfernen", "retirer", "quitar"};
+bool takes_part_away(const HazardText& text, const Knowledge& knowledge) {
     return std::any_of(text.words.begin(), text.words.end(),
-                       [&](const auto& word) { return std::find(std::begin(words), std::end(words), word) != std::end(words); });
+                       [&](const auto& word) { return knowledge.in_list_as_written(WordList::takes_part_away, word); });
 }
 
 Reason told_of(const Hazard& hazard, const std::string& said) {
@@ -227,7 +226,7 @@ SaidOfLine what_is_said_of(std::string_view said, std::string_view written, cons
     const auto& lexicon = knowledge.records().lexicon;
     HazardText text = hazard_text(said);
     const HazardText own = hazard_text(written);
-    const bool takes_away = takes_part_away(text);
+    const bool takes_away = takes_part_away(text, knowledge);
     text.words.insert(text.words.end(), own.words.begin(), own.words.end());
     const auto known = hazards_in(own, lexicon);
     SaidOfLine out;
@@ -270,13 +269,14 @@ std::optional<Reason> hazard_by_id(std::string_view id, std::string_view said, c
 namespace {
 
 // "The seasoning has mustard in it."
-bool is_said_to_be_in_it(const HazardText& text, const HazardMatch& match) {
-    const auto word = [&](std::size_t i) { return i < text.words.size() ? std::string_view(text.words[i]) : std::string_view(); };
+bool is_said_to_be_in_it(const HazardText& text, const HazardMatch& match, const Knowledge& knowledge) {
+    const auto inside = [&](std::size_t i) {
+        const auto says = [&](const std::string& words) { return knowledge.in_list_as_written(WordList::inside_it, words); };
+        return says(text.words[i]) || (i + 1 < text.words.size() && says(text.words[i] + " " + text.words[i + 1]));
+    };
     bool has = false, in_it = false;
-    for (std::size_t i = 0; i < match.first; ++i)
-        has = has || word(i) == "has" || word(i) == "have" || word(i) == "had" || word(i) == "hat";
-    for (std::size_t i = match.last; i < text.words.size(); ++i)
-        in_it = in_it || (word(i) == "in" && (word(i + 1) == "it" || word(i + 1) == "them")) || word(i) == "inside" || word(i) == "drin";
+    for (std::size_t i = 0; i < match.first; ++i) has = has || knowledge.in_list_as_written(WordList::holds_it, text.words[i]);
+    for (std::size_t i = match.last; i < text.words.size(); ++i) in_it = in_it || inside(i);
     return has && in_it;
 }
 
@@ -287,7 +287,8 @@ std::vector<Declared> declared_in(std::string_view text, const Knowledge& knowle
     const HazardText cut = hazard_text(text);
     std::vector<Declared> all;
     for (const auto& match : hazards_in(cut, lexicon))
-        if (match.hazard->act == HazardAct::declare && (says_it_holds(cut, match, lexicon, false) || is_said_to_be_in_it(cut, match)))
+        if (match.hazard->act == HazardAct::declare &&
+            (says_it_holds(cut, match, lexicon, false) || is_said_to_be_in_it(cut, match, knowledge)))
             all.push_back({match.hazard->allergen, match.said});
     return all;
 }

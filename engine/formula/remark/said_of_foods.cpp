@@ -1,7 +1,6 @@
 #include "formula/remark/said_of_foods.hpp"
 
 #include <algorithm>
-#include <array>
 #include <map>
 
 #include "core/contains.hpp"
@@ -10,28 +9,12 @@
 #include "formula/lexer/measures.hpp"
 #include "formula/line/hazards.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
 
 constexpr std::size_t no_line = static_cast<std::size_t>(-1);
-
-// Behind such a word the next food begins: "fold the beans into the raw meat".
-constexpr std::array<std::string_view, 52> leads_on{
-    "the", "a",  "an", "into", "with", "in", "to",  "and", "or",  "on",  "over", "under", "der",  "die", "das", "den", "dem", "mit",
-    "und", "in", "zu", "zum",  "le",   "la", "les", "un",  "une", "des", "avec", "et",    "dans", "el",  "los", "las", "con", "y",
-    "en",  "il", "lo", "i",    "gli",  "e",  "nel", "o",   "os",  "as",  "com",  "z",     "do",   "het", "de",  "met"};
-
-// "Some were green": of whichever line it may be.
-constexpr std::array<std::string_view, 16> some_of_it{"some",   "several", "few",      "one",       "half",    "most",
-                                                      "einige", "manche",  "certains", "certaines", "algunos", "algunas",
-                                                      "alcuni", "alcune",  "niektore", "sommige"};
-
-// "Fold them in raw at the end": where shellfish is in the mass, it may be that.
-constexpr std::array<std::string_view, 10> pronouns{"them", "they", "these", "it", "sie", "les", "las", "li", "le", "je"};
-
-// What follows is what the work is to come to, no state of the food: "mix the meat until sticky".
-constexpr std::array<std::string_view, 10> up_to{"until", "till", "til", "bis", "jusqu", "jusqu'a", "hasta", "fino", "ate", "tot"};
 
 bool is_warned_of(const std::string& word, const Knowledge& knowledge) {
     const auto& hazards = knowledge.records().lexicon.hazards;
@@ -49,7 +32,7 @@ std::vector<std::string> names_in_line(std::string_view written, const Knowledge
     std::vector<std::string> all;
     for (const auto& word : words_of(written.substr(0, written.find_first_of(",(")))) {
         const bool amount = word.folded.find_first_of("0123456789") != std::string::npos || unit_named(word.folded);
-        if (amount || word.folded.size() < shortest || contains(leads_on, word.folded)) continue;
+        if (amount || word.folded.size() < shortest || knowledge.in_list(WordList::leads_on, word.folded)) continue;
         const auto plain = hazard_text(word.raw).words;
         if (plain.size() == 1 && !is_warned_of(plain.front(), knowledge)) all.push_back(word.folded);
     }
@@ -96,7 +79,7 @@ private:
         };
         for (std::size_t i = 0; i < names_.size(); ++i)
             if (std::any_of(names_[i].begin(), names_[i].end(), is_same)) return i;
-        if (knowledge_.in_list("whole-meat", word))
+        if (knowledge_.in_list(WordList::whole_meat, word))
             for (std::size_t i = 0; i < lines_.size(); ++i)
                 if (knowledge_.ingredient(lines_[i].line->ingredient)->meat) return i;
         return no_line;
@@ -117,7 +100,7 @@ private:
 class Allotted {
 public:
     Allotted(const SaidBeside& said, const std::vector<LineAsWritten>& lines, const Knowledge& knowledge)
-        : subjects_(lines, knowledge), lines_(lines.size()), method_(said.method) {
+        : knowledge_(knowledge), subjects_(lines, knowledge), lines_(lines.size()), method_(said.method) {
         const auto words = words_of(said.text);
         for (std::size_t first = 0; first < words.size();) {
             std::size_t last = first;
@@ -136,7 +119,7 @@ private:
 
     void clause(const std::vector<Word>& words, std::size_t first, std::size_t last) {
         for (std::size_t i = first; i < last; ++i)
-            if (contains(up_to, words[i].folded)) last = i;
+            if (knowledge_.in_list(WordList::until_word, words[i].folded)) last = i;  // "mix the meat until sticky"
         std::vector<std::pair<std::size_t, Subjects::Found>> foods;
         for (std::size_t i = first; i < last;) {
             const auto found = subjects_.at(words, i);
@@ -144,11 +127,11 @@ private:
             i += std::max<std::size_t>(found.words, 1);
         }
         if (foods.empty()) {
-            const bool of_some = !method_ && first < last && contains(some_of_it, words[first].folded);
+            const bool of_some = !method_ && first < last && knowledge_.in_list(WordList::some_of_it, words[first].folded);
             const auto them = before_ != no_line ? std::vector<std::size_t>{} : subjects_.shellfish();
             const bool of_them =
                 std::any_of(words.begin() + static_cast<std::ptrdiff_t>(first), words.begin() + static_cast<std::ptrdiff_t>(last),
-                            [](const Word& word) { return contains(pronouns, word.folded); });
+                            [&](const Word& word) { return knowledge_.in_list(WordList::pronoun, word.folded); });
             for (std::size_t i = first; i < last; ++i) {
                 say(before_, words[i]);
                 for (const auto line : of_them && !of_some ? them : std::vector<std::size_t>{}) say(line, words[i]);
@@ -164,12 +147,13 @@ private:
             const bool more = at + 1 < foods.size();
             const std::size_t end = more ? foods[at + 1].first : last;
             std::size_t turn = end;
-            while (more && turn > place + food.words && !contains(leads_on, words[turn - 1].folded)) --turn;
+            while (more && turn > place + food.words && !knowledge_.in_list(WordList::leads_on, words[turn - 1].folded)) --turn;
             for (std::size_t i = place + food.words; i < end; ++i) say(more && i >= turn ? foods[at + 1].second.line : food.line, words[i]);
         }
         before_ = foods.back().second.line;
     }
 
+    const Knowledge& knowledge_;
     Subjects subjects_;
     std::size_t lines_;
     bool method_;
