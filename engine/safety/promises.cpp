@@ -82,7 +82,7 @@ CautionText diet_caution(const Kind& diet, const std::string& promise) {
 
 // That it is fit for people who must go without needs more than lines can show.
 void of_any_allergen(std::vector<CautionText>& all, const Formula& formula, const Knowledge& knowledge) {
-    const auto promise = promise_of_no_allergen(formula.title);
+    const auto promise = promise_of_no_allergen(formula.title, knowledge);
     if (!promise) return;
     const auto lines = with_any_allergen(formula, knowledge);
     all.push_back(promise_caution(lines.empty() ? ReasonKind::title_to_be_shown : ReasonKind::title_of_no_allergen, lines,

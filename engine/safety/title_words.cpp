@@ -9,6 +9,7 @@
 #include "core/words.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/word_list.hpp"
 #include "safety/wording.hpp"
 
 namespace standin {
@@ -17,26 +18,13 @@ namespace {
 using TitleText = std::vector<std::string>;
 
 constexpr std::string_view joint = ",";  // a comma, or a word that joins: "and", "oder"
-constexpr std::array<std::string_view, 17> joins{"and", "or", "nor", "und", "oder", "et", "ou", "ni",  "y",
-                                                 "o",   "e",  "ed",  "en",  "of",   "i",  "no", "plus"};
-constexpr std::array<std::string_view, 17> without{"no",    "non", "without", "zero", "ohne", "kein", "keine", "sans", "sin",
-                                                   "senza", "sem", "zonder",  "bez",  "utan", "uten", "uden",  "0"};
-// "Fermented thoughts": said of no sausage.
-constexpr std::array<std::string_view, 12> of_the_mind{"thoughts", "thought", "ideas", "idea",     "dreams", "dream",
-                                                       "minds",    "mind",    "jokes", "memories", "wit",    "opinions"};
-constexpr std::array<std::string_view, 4> free_of{"free of", "free from", "frei von", "exempt de"};
-constexpr std::array<std::string_view, 9> is_free{"free", "less", "frei", "vrij", "libre", "freie", "freier", "fri", "fria"};
-constexpr std::array<std::string_view, 8> suits{"friendly",   "safe",        "allergy",  "allergic",
-                                                "intolerant", "intolerance", "allergie", "suitable"};
-constexpr std::array<std::string_view, 9> for_whom{"safe for", "suitable for", "fit for",     "ok for",      "okay for",
-                                                   "good for", "geeignet fur", "friendly to", "friendly for"};
 
-TitleText cut(std::string_view title) {
+TitleText cut(std::string_view title, const Knowledge& knowledge) {
     TitleText words;
     std::string part;
     const auto take = [&] {
         for (auto& word : hazard_text(part).words)
-            words.push_back(contains(joins, word) && word != "no" && word != "of" ? std::string(joint) : word);
+            words.push_back(knowledge.in_list_as_written(WordList::title_join, word) ? std::string(joint) : word);
         part.clear();
     };
     for (const char c : title) {
@@ -57,12 +45,21 @@ bool stands_at(const TitleText& words, std::size_t at, std::string_view phrase) 
            std::equal(sought.begin(), sought.end(), words.begin() + static_cast<std::ptrdiff_t>(at));
 }
 
+// The first of a list's phrases that stands there; empty where none does.
+std::string_view phrase_at(const TitleText& words, std::size_t at, WordList list, const Knowledge& knowledge) {
+    for (const auto& phrase : knowledge.listed(list))
+        if (stands_at(words, at, phrase)) return phrase;
+    return {};
+}
+
+bool denies(const std::string& word, const Knowledge& knowledge) { return knowledge.in_list_as_written(WordList::title_without, word); }
+
 // Singular and plural alike.
 bool same_word(const std::string& a, const std::string& b) { return a == b || fold(a) == fold(b); }
 
 }  // namespace
 
-TitleWords::TitleWords(std::string_view title, const Knowledge& knowledge) : knowledge_(knowledge), words_(cut(title)) {}
+TitleWords::TitleWords(std::string_view title, const Knowledge& knowledge) : knowledge_(knowledge), words_(cut(title, knowledge)) {}
 
 std::string TitleWords::said(std::size_t first, std::size_t last) const {
     std::string out;
@@ -88,9 +85,8 @@ bool TitleWords::denied(const Span& span) const {
     std::size_t at = span.first;
     while (at > 0) {
         const std::string& word = words_[at - 1];
-        if (contains(without, word)) return true;
-        for (const auto phrase : free_of)
-            if (at >= 2 && stands_at(words_, at - 2, phrase)) return true;
+        if (denies(word, knowledge_)) return true;
+        if (at >= 2 && !phrase_at(words_, at - 2, WordList::title_free_of, knowledge_).empty()) return true;
         // "Without the pig", "ohne das Schwein": an article denies nothing back.
         const bool filler = word == "added" || word == "of" || word == "%" || knowledge_.in_list("article", fold(word));
         if (filler) {
@@ -100,7 +96,7 @@ bool TitleWords::denied(const Span& span) const {
         // A comma, and before it one more food that is joined.
         if (word == joint && at >= 2) {
             at -= 2;
-            if (at > 0 && contains(without, words_[at - 1])) return true;
+            if (at > 0 && denies(words_[at - 1], knowledge_)) return true;
             continue;
         }
         return false;
@@ -111,7 +107,7 @@ bool TitleWords::denied(const Span& span) const {
 std::optional<TitlePromise> TitleWords::promise_at(const Span& span) const {
     if (denied(span)) {
         std::size_t first = span.first;
-        while (first > 0 && !contains(without, words_[first])) --first;
+        while (first > 0 && !denies(words_[first], knowledge_)) --first;
         return TitlePromise{said(first, span.last), false};
     }
     // "Nut and gluten free", "Milch- und glutenfrei".
@@ -121,29 +117,28 @@ std::optional<TitlePromise> TitleWords::promise_at(const Span& span) const {
         if (at < words_.size() && words_[at] == joint) continue;
         if (at - 1 < words_.size() && words_[at - 1].ends_with("frei")) return TitlePromise{said(span.first, at), false};
     }
-    if (at < words_.size() && contains(is_free, words_[at])) return TitlePromise{said(span.first, at + 1), false};
+    if (at < words_.size() && knowledge_.in_list_as_written(WordList::title_is_free, words_[at]))
+        return TitlePromise{said(span.first, at + 1), false};
     if (knowledge_.in_list("allergic-people", fold(said(span.first, span.last)))) return TitlePromise{said(span.first, span.last), true};
-    if (span.last < words_.size() && contains(suits, words_[span.last])) {
-        const bool led = span.first >= 2 && std::any_of(for_whom.begin(), for_whom.end(),
-                                                        [&](auto phrase) { return stands_at(words_, span.first - 2, phrase); });
+    if (span.last < words_.size() && knowledge_.in_list_as_written(WordList::title_suits, words_[span.last])) {
+        const bool led = span.first >= 2 && !phrase_at(words_, span.first - 2, WordList::title_for_whom, knowledge_).empty();
         return TitlePromise{said(led ? span.first - 2 : span.first, span.last + 1), true};
     }
     for (std::size_t back = 2; back <= 4 && back <= span.first; ++back)
-        for (const auto phrase : for_whom)
-            if (stands_at(words_, span.first - back, phrase)) return TitlePromise{said(span.first - back, span.last), true};
+        if (!phrase_at(words_, span.first - back, WordList::title_for_whom, knowledge_).empty())
+            return TitlePromise{said(span.first - back, span.last), true};
     return std::nullopt;
 }
 
 // "nutfree", "glutenfrei", "meatless", "uncured".
 std::optional<TitlePromise> TitleWords::joined_promise(const Kind& kind) const {
-    constexpr std::array<std::string_view, 5> ends{"free", "less", "les", "frei", "vrij"};
+    const auto& ends = knowledge_.listed(WordList::free_ending);
     TitleText names = kind.in_tongues;
     for (const auto& name : kind.names) names.push_back(hazard_fold(name));
     for (const auto& word : words_)
         for (const auto& name : names) {
-            const bool behind = std::any_of(ends.begin(), ends.end(), [&](auto end) {
-                return word == name + std::string(end) || word == name + "s" + std::string(end) || word == name + "n" + std::string(end) ||
-                       word == name + std::string(end) + "e";
+            const bool behind = std::any_of(ends.begin(), ends.end(), [&](const std::string& end) {
+                return word == name + end || word == name + "s" + end || word == name + "n" + end || word == name + end + "e";
             });
             if (behind || knowledge_.in_list("free-of-" + kind.id, fold(word)) || (kind.id == "cured" && word == "un" + name))
                 return TitlePromise{word, false};
@@ -182,7 +177,8 @@ std::string TitleWords::words_in(std::string_view list) const {
     constexpr std::size_t longest = 3;  // words
     for (std::size_t first = 0; first < words_.size(); ++first)
         for (std::size_t last = std::min(words_.size(), first + longest); last > first; --last)
-            if (words_[first] != joint && words_[last - 1] != joint && !(last < words_.size() && contains(of_the_mind, words_[last])) &&
+            if (words_[first] != joint && words_[last - 1] != joint &&
+                !(last < words_.size() && knowledge_.in_list_as_written(WordList::of_the_mind, words_[last])) &&
                 knowledge_.in_list(list, fold(said(first, last))))
                 return said(first, last);
     return {};
@@ -190,12 +186,9 @@ std::string TitleWords::words_in(std::string_view list) const {
 
 std::string TitleWords::named(const Kind& kind) const {
     // "Duck egg", "goose fat", "hog casing", "lamb's lettuce": not what it is made of. "Chicken of the woods" is a fungus.
-    constexpr std::array<std::string_view, 32> other{
-        "quarter", "quarters", "egg",    "eggs",    "fat",      "casing", "casings", "lettuce",   "of",    "free",   "frei",
-        "less",    "style",    "stock",  "broth",   "dripping", "lard",   "skin",    "seasoning", "spice", "masala", "weed",
-        "creek",   "hollow",   "cheese", "cheeses", "milk",     "butter", "yogurt",  "yoghurt",   "cream", "curd"};
     for (const auto& span : spans_of(kind)) {
-        const bool of_other = span.last < words_.size() && (contains(other, words_[span.last]) || words_[span.last] == "s");
+        const bool of_other = span.last < words_.size() &&
+                              (knowledge_.in_list_as_written(WordList::not_made_of, words_[span.last]) || words_[span.last] == "s");
         const bool like =
             span.first > 0 && (words_[span.first - 1] == "like" || words_[span.first - 1] == "not" || words_[span.first - 1] == "mock");
         if (!of_other && !like && !denied(span) && !promise_at(span)) return said(span.first, span.last);
@@ -203,16 +196,10 @@ std::string TitleWords::named(const Kind& kind) const {
     return {};
 }
 
-std::optional<std::string> promise_of_no_allergen(std::string_view title) {
+std::optional<std::string> promise_of_no_allergen(std::string_view title, const Knowledge& knowledge) {
     const std::string folded = " " + hazard_fold(title) + " ";
-    constexpr std::array<std::string_view, 28> phrases{
-        "allergen friendly", "allergens friendly", "allergen safe",      "allergy safe",        "nobody allergic", "no allergies",
-        "sans allergene",    "allergenarm",        "allergikergeeignet", "sem alergenios",      "bez alergenow",   "allergen free",
-        "allergens free",    "allergenfree",       "allergenfrei",       "allergen frei",       "allergenfreie",   "allergy free",
-        "no allergens",      "without allergens",  "free of allergens",  "free from allergens", "hypoallergenic",  "hypoallergen",
-        "allergy friendly",  "sans allergenes",    "sin alergenos",      "senza allergeni"};
-    for (const auto phrase : phrases)
-        if (folded.find(" " + std::string(phrase) + " ") != std::string::npos) return std::string(phrase);
+    for (const auto& phrase : knowledge.listed(WordList::no_allergen_promise))
+        if (folded.find(" " + phrase + " ") != std::string::npos) return phrase;
     return std::nullopt;
 }
 

@@ -48,7 +48,7 @@ private:
 };
 
 /// That it is without any allergen: "allergen-free", "free from allergens".
-std::optional<std::string> promise_of_no_allergen(std::string_view title);
+std::optional<std::string> promise_of_no_allergen(std::string_view title, const Knowledge& knowledge);
 
 /// An animal that the title names and no line is of; others that are in it beside those it names.
 std::vector<CautionText> other_animals(const Formula& formula, const TitleWords& title, const Knowledge& knowledge);
