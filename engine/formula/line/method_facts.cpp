@@ -1,17 +1,18 @@
 #include "formula/line/method_facts.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cctype>
 #include <utility>
 
 #include "core/names.hpp"
 #include "core/process_bounds.hpp"
 #include "formula/lexer/line_words.hpp"
+#include "formula/lexer/listed_word.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/sentences.hpp"
 #include "formula/line/tongues.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -43,45 +44,40 @@ std::vector<Sentence> sentences_in(const std::vector<std::string>& method) {
 }
 
 // Millimetres where a length starts at `at`.
-std::optional<double> length_at(std::string_view text, std::size_t at) {
+std::optional<double> length_at(std::string_view text, std::size_t at, const Knowledge& knowledge) {
     constexpr double mm_an_inch = 25.4;
     Cursor cursor(text, at);
     const auto number = number_at(cursor, false);
     if (!number) return std::nullopt;
     cursor.space();
     cursor.eat("-");
-    if (cursor.eat_any_word({"mm", "millimeter", "millimetre", "millimetres", "millimeters"})) return number->band.mid;
-    if (cursor.eat("\"") || cursor.eat("\u2033") || cursor.eat("\u201D") || cursor.eat_any_word({"inch", "in", "inches"}))
+    if (eat_listed(cursor, WordList::millimetre_word, knowledge)) return number->band.mid;
+    if (cursor.eat("\"") || cursor.eat("\u2033") || cursor.eat("\u201D") || eat_listed(cursor, WordList::inch_word, knowledge))
         return number->band.mid * mm_an_inch;
     return std::nullopt;
 }
 
 // Minutes where a time starts at `at`, in any tongue.
-std::optional<double> time_at(std::string_view text, std::size_t at) {
+std::optional<double> time_at(std::string_view text, std::size_t at, const Knowledge& knowledge) {
     constexpr double minutes_an_hour = 60, minutes_a_day = 1440;
     Cursor cursor(text, at);
     const auto number = number_at(cursor, false);
     if (!number) return std::nullopt;
     cursor.space();
     cursor.eat("-");
-    if (cursor.eat_any_word({"min", "mins", "minute", "minutes", "minuten", "minuti", "minuto", "minutos", "mn"})) return number->band.mid;
-    if (cursor.eat_any_word(
-            {"h", "hr", "hrs", "hour", "hours", "std", "stunde", "stunden", "heure", "heures", "hora", "horas", "ora", "ore"}))
-        return number->band.mid * minutes_an_hour;
-    if (cursor.eat_any_word({"day", "days", "tag", "tage", "jour", "jours", "dia", "dias", "giorno", "giorni"}))
-        return number->band.mid * minutes_a_day;
+    if (eat_listed(cursor, WordList::minute_word, knowledge)) return number->band.mid;
+    if (eat_listed(cursor, WordList::hour_word, knowledge)) return number->band.mid * minutes_an_hour;
+    if (eat_listed(cursor, WordList::day_word, knowledge)) return number->band.mid * minutes_a_day;
     return std::nullopt;
 }
 
-std::optional<double> celsius_at(std::string_view text, std::size_t at) {
+std::optional<double> celsius_at(std::string_view text, std::size_t at, const Knowledge& knowledge) {
     Cursor cursor(text, at);
     const auto number = number_at(cursor, false);
     if (!number) return std::nullopt;
     cursor.space();
     constexpr double most_c = 110;  // judgement: of degrees without a scale; hotter is the oven, or Fahrenheit
-    const bool degrees = cursor.eat("°") || cursor.eat("º") ||
-                         cursor.eat_any_word({"degree", "degrees", "deg", "grad", "graden", "grader", "grados", "grado", "gradi", "degre",
-                                              "degres", "graus", "grau", "stopni", "stopnie"});
+    const bool degrees = cursor.eat("°") || cursor.eat("º") || eat_listed(cursor, WordList::degree_word, knowledge);
     cursor.space();
     const double said = number->band.mid;
     if (cursor.eat_any_word({"f", "fahrenheit"})) return (said - 32) / 1.8;
@@ -122,7 +118,7 @@ std::optional<double> plate_in(const Sentence& sentence, const Knowledge& knowle
     std::optional<double> last;
     for (std::size_t i = 0; i < sentence.words.size(); ++i) {
         if (!starts_number(sentence.words[i])) continue;
-        const auto mm = length_at(sentence.text, sentence.words[i].begin);
+        const auto mm = length_at(sentence.text, sentence.words[i].begin, knowledge);
         if (!mm) continue;
         bool plate = false, other = false;
         for (std::size_t at = i - std::min(i, near); at < std::min(sentence.words.size(), i + near + 1); ++at) {
@@ -140,17 +136,12 @@ bool within(std::string_view key, double value) {
                        [&](const ProcessBounds& bounds) { return bounds.key == key && value >= bounds.low && value <= bounds.high; });
 }
 
-bool is_up_to(const Word& word) {
-    constexpr std::array<std::string_view, 9> words{"to", "reaches", "bis", "auf", "hasta", "fino", "ate", "tot", "do"};
-    return std::find(words.begin(), words.end(), word.folded) != words.end();
-}
-
 std::optional<double> core_in(const Sentence& sentence, const Knowledge& knowledge) {
     const bool core = sentence.says("core-word", knowledge), cooked = sentence.says("cooking-word", knowledge);
     for (std::size_t i = 0; i < sentence.words.size(); ++i) {
         if (!starts_number(sentence.words[i])) continue;
-        const auto celsius = celsius_at(sentence.text, sentence.words[i].begin);
-        const bool reached = cooked && i > 0 && is_up_to(sentence.words[i - 1]);
+        const auto celsius = celsius_at(sentence.text, sentence.words[i].begin, knowledge);
+        const bool reached = cooked && i > 0 && knowledge.in_list(WordList::up_to_a_heat, sentence.words[i - 1].folded);
         constexpr double coolest = 50, hottest = 95;  // judgement: above it is the oven, below it the fridge
         if (celsius && (core || reached) && *celsius >= coolest && *celsius <= hottest) return celsius;
     }
@@ -183,7 +174,7 @@ std::optional<double> rest_in(const Sentence& sentence, const Knowledge& knowled
     constexpr double least_h = 2, minutes_an_hour = 60;  // judgement
     if (!sentence.says("rest-word", knowledge) || sentence.says("cooking-word", knowledge)) return std::nullopt;
     if (is_advised_against(sentence.text, knowledge)) return std::nullopt;
-    if (const auto minutes = first_told(sentence, [&](const Word& word) { return time_at(sentence.text, word.begin); }))
+    if (const auto minutes = first_told(sentence, [&](const Word& word) { return time_at(sentence.text, word.begin, knowledge); }))
         return *minutes >= least_h * minutes_an_hour ? std::optional<double>(*minutes / minutes_an_hour) : std::nullopt;
     if (sentence.says("night-word", knowledge)) return knowledge.parameter("reading.night").mid;
     return std::nullopt;
@@ -198,7 +189,7 @@ Process process_in_method(const std::vector<std::string>& method, const Knowledg
         if (const auto plate = plate_in(sentence, knowledge); plate && within("plate", *plate)) told.plate_mm = plate;
         if (sentence.says("mixing-word", knowledge) && !sentence.says("cooking-word", knowledge))
             for (const auto& word : sentence.words)
-                if (const auto minutes = starts_number(word) ? time_at(sentence.text, word.begin) : std::nullopt) {
+                if (const auto minutes = starts_number(word) ? time_at(sentence.text, word.begin, knowledge) : std::nullopt) {
                     constexpr double longest = 30;  // judgement: longer is a rest
                     if (*minutes <= longest) mixing += *minutes;
                     break;
@@ -221,7 +212,7 @@ std::optional<double> cooked_too_cool(const std::vector<std::string>& method, st
         bool first = true;
         for (std::size_t i = 0; i < sentence.words.size(); ++i) {
             if (!starts_number(sentence.words[i])) continue;
-            auto celsius = celsius_at(sentence.text, sentence.words[i].begin);
+            auto celsius = celsius_at(sentence.text, sentence.words[i].begin, knowledge);
             if (keeps_warm(sentence, i, knowledge)) continue;
             constexpr double held_hot = 57.5;  // C: what is held is held cooler than this
             if (celsius && held && (!std::exchange(first, false) || *celsius < held_hot)) continue;
@@ -239,7 +230,7 @@ std::optional<double> held_too_cool(std::string_view text, const Knowledge& know
     if (!sentence.says("holding-word", knowledge)) return std::nullopt;
     for (const auto& word : sentence.words) {
         if (!starts_number(word)) continue;
-        const auto celsius = celsius_at(sentence.text, word.begin);
+        const auto celsius = celsius_at(sentence.text, word.begin, knowledge);
         if (celsius && *celsius > coolest && *celsius < hot) return celsius;
     }
     return std::nullopt;
@@ -250,7 +241,7 @@ std::vector<BlanchedInMethod> blanched_in_method(const std::vector<std::string>&
     std::vector<BlanchedInMethod> all;
     for (const auto& sentence : sentences_in(method)) {
         if (!sentence.says("blanching-word", knowledge)) continue;
-        auto minutes = first_told(sentence, [&](const Word& word) { return time_at(sentence.text, word.begin); });
+        auto minutes = first_told(sentence, [&](const Word& word) { return time_at(sentence.text, word.begin, knowledge); });
         if (minutes && *minutes > longest) minutes.reset();
         all.push_back({sentence.text, minutes, sentence.says("squeezing-word", knowledge)});
     }
