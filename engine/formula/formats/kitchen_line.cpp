@@ -36,10 +36,10 @@ void verbs_to_colons(std::string& text) {
 }
 
 // Fat in 100 g: "25 % fat", "75/25", "70 % lean", "fat 25 %".
-std::optional<double> take_fat(std::string& text) {
+std::optional<double> take_fat(std::string& text, const Knowledge& knowledge) {
     const auto words = words_of(text);
     for (std::size_t i = 0; i < words.size(); ++i)
-        if (const auto share = lean_share(words, i)) {
+        if (const auto share = lean_share(words, i, knowledge)) {
             blank(text, words[i].begin, words[share->last - 1].end);
             return 100 - share->lean;
         }
@@ -75,7 +75,7 @@ public:
     Result<KitchenLine> read() {
         verbs_to_colons(text_);
         turn_round(text_);
-        const auto fat = take_fat(text_);
+        const auto fat = take_fat(text_, knowledge_);
         std::optional<FoodMeasure> measure;
         std::optional<FoodShare> share;
         if (!fat) share = told_share();

@@ -1,15 +1,14 @@
 #include "formula/line/each_of.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cctype>
 
-#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/line_phrases.hpp"
 #include "formula/line/line_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -22,31 +21,26 @@ std::string between_signs(std::string_view text) {
     return first == std::string_view::npos ? std::string() : std::string(text.substr(first, text.find_last_not_of(signs) - first + 1));
 }
 
-bool joins_foods(const std::string& folded) {
-    constexpr std::array<std::string_view, 6> words{"and", "und", "et", "y", "e", "plus"};
-    return contains(words, folded);
-}
-
-std::string without_of(std::string text) {
-    constexpr std::array<std::string_view, 6> words{"of", "de", "di", "von", "the", "d"};
-    for (auto next = words_of(text); next.size() > 1 && contains(words, next[0].folded); next = words_of(text))
+std::string without_of(std::string text, const Knowledge& knowledge) {
+    for (auto next = words_of(text); next.size() > 1 && knowledge.in_list(WordList::of_each, next[0].folded); next = words_of(text))
         text = between_signs(std::string_view(text).substr(next[0].end));
     return text;
 }
 
 // What stands between commas and words that join.
-std::vector<std::string> parts_of(std::string names) {
+std::vector<std::string> parts_of(std::string names, const Knowledge& knowledge) {
     for (const std::string_view sign : {" & ", " + "})
         for (std::size_t i = names.find(sign); i != std::string::npos; i = names.find(sign, i)) names.replace(i, sign.size(), " and ");
     std::vector<std::string> parts(1);
     const auto words = words_of(names);
     for (std::size_t i = 0; i < words.size(); ++i) {
-        const bool apart = i > 0 && words[i].segment != words[i - 1].segment, joins = joins_foods(words[i].folded);
+        const bool apart = i > 0 && words[i].segment != words[i - 1].segment,
+                   joins = knowledge.in_list(WordList::joins_foods_each, words[i].folded);
         if ((apart || joins) && !parts.back().empty()) parts.emplace_back();
         if (!joins) parts.back() += (parts.back().empty() ? "" : " ") + words[i].raw;
     }
     if (parts.back().empty()) parts.pop_back();
-    for (auto& part : parts) part = without_of(std::move(part));
+    for (auto& part : parts) part = without_of(std::move(part), knowledge);
     return parts;
 }
 
@@ -123,7 +117,7 @@ private:
     }
 
     std::vector<std::string> lines_of(const Shared& shared) const {
-        auto parts = parts_of(shared.names);
+        auto parts = parts_of(shared.names, knowledge_);
         std::string behind;  // ", toasted and ground": said of all of them
         while (parts.size() > 1 && !read(shared.amount + " " + parts.back())) {
             behind = ", " + parts.back() + behind;

@@ -1,12 +1,12 @@
 #include "formula/line/first_of_two.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cctype>
 
 #include "core/contains.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/name_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -35,9 +35,9 @@ std::string shared_end(const std::vector<Word>& words, std::size_t joint, std::s
 }  // namespace
 
 std::vector<FirstOfTwo> firsts_of_two(std::string_view line, const Knowledge& knowledge) {
-    constexpr std::array<std::string_view, 9> denials{"no", "not", "none", "without", "free", "never", "instead", "except", "nothing"};
     const auto words = words_of(line);
-    if (std::any_of(words.begin(), words.end(), [&](const Word& word) { return contains(denials, std::string_view(word.folded)); }))
+    if (std::any_of(words.begin(), words.end(),
+                    [&](const Word& word) { return knowledge.in_list(WordList::denies_a_choice, word.folded); }))
         return {};
     std::vector<FirstOfTwo> all;
     for (std::size_t i = 1; i + 1 < words.size(); ++i) {

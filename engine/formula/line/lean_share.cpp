@@ -1,12 +1,11 @@
 #include "formula/line/lean_share.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <string>
 #include <utility>
 
-#include "core/contains.hpp"
+#include "knowledge/word_list.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {
@@ -50,40 +49,25 @@ std::optional<LeanShare> wordy_share(const std::vector<Word>& words, std::size_t
     return out;
 }
 
-// In the tongues that recipes come in.
-bool says_fat(std::string_view word) {
-    constexpr std::array<std::string_view, 11> all{"fat",    "gras",   "gra",     "grasse", "graisse", "grasa",
-                                                   "grasso", "grassi", "gordura", "fett",   "mg"};
-    return contains(all, word);
-}
-
-bool says_lean(std::string_view word) {
-    constexpr std::array<std::string_view, 5> all{"lean", "mager", "maigre", "magro", "magra"};
-    return contains(all, word);
-}
-
 // Behind the per cent sign: "fat", "of fat", "matière grasse". The word behind it, and whether fat or lean is told.
-std::optional<std::pair<bool, std::size_t>> fat_or_lean(const std::vector<Word>& words, std::size_t at) {
-    constexpr std::array<std::string_view, 8> between{"of", "de", "di", "matiere", "matière", "visual", "visible", "back"};
-    for (int skipped = 0; skipped < 2 && contains(between, word_at(words, at)); ++skipped) ++at;
-    if (says_fat(word_at(words, at))) {
+std::optional<std::pair<bool, std::size_t>> fat_or_lean(const std::vector<Word>& words, std::size_t at, const Knowledge& knowledge) {
+    const auto says = [&](WordList list) { return knowledge.in_list(list, word_at(words, at)); };
+    for (int skipped = 0; skipped < 2 && says(WordList::between_share_and_fat); ++skipped) ++at;
+    if (says(WordList::fat_word)) {
         const auto next = word_at(words, at + 1);
         return std::pair(true, next == "content" || next == "left" ? at + 2 : at + 1);
     }
-    if (says_lean(word_at(words, at))) return std::pair(false, at + 1);
+    if (says(WordList::lean_word)) return std::pair(false, at + 1);
     return std::nullopt;
 }
 
 // "about", "at least", "not over": the word behind them, and whether the figure is the most there may be.
-std::pair<std::size_t, bool> past_bounds(const std::vector<Word>& words, std::size_t at) {
-    constexpr std::array<std::string_view, 23> said{
-        "about", "approx", "approximately", "around",  "roughly", "ca", "circa", "some",    "at", "least",      "not", "no",
-        "than",  "less",   "with",          "minimum", "min",     "up", "to",    "usually", "a",  "mindestens", "env"};
-    constexpr std::array<std::string_view, 5> most{"over", "more", "most", "max", "maximum"};
+std::pair<std::size_t, bool> past_bounds(const std::vector<Word>& words, std::size_t at, const Knowledge& knowledge) {
     bool is_most = false;
     std::size_t words_passed = 0;
-    for (; words_passed < 5 && (contains(said, word_at(words, at)) || contains(most, word_at(words, at))); ++at, ++words_passed)
-        is_most = is_most || contains(most, word_at(words, at)) || word_at(words, at) == "up";
+    const auto says = [&](WordList list) { return knowledge.in_list(list, word_at(words, at)); };
+    for (; words_passed < 5 && (says(WordList::about_a_share) || says(WordList::at_most_a_share)); ++at, ++words_passed)
+        is_most = is_most || says(WordList::at_most_a_share);
     return {at, is_most};
 }
 
@@ -99,11 +83,11 @@ std::optional<std::pair<double, std::size_t>> range_end(const std::vector<Word>&
 }
 
 // "fat about 28 %", "fat content 25-30 %"
-std::optional<LeanShare> fat_before_figure(const std::vector<Word>& words, std::size_t first) {
-    if (!says_fat(word_at(words, first))) return std::nullopt;
+std::optional<LeanShare> fat_before_figure(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge) {
+    if (!knowledge.in_list(WordList::fat_word, word_at(words, first))) return std::nullopt;
     std::size_t at = first + 1;
     if (word_at(words, at) == "content" || word_at(words, at) == "share") ++at;
-    const auto [figure, most] = past_bounds(words, at);
+    const auto [figure, most] = past_bounds(words, at, knowledge);
     std::string_view rest = word_at(words, figure);
     const auto taken = take_number(rest);
     if (!taken || *taken <= 0 || *taken >= 100) return std::nullopt;
@@ -116,23 +100,25 @@ std::optional<LeanShare> fat_before_figure(const std::vector<Word>& words, std::
 
 }  // namespace
 
-bool tells_fat_figure(std::string_view text) {
+bool tells_fat_figure(std::string_view text, const Knowledge& knowledge) {
     const auto words = words_of(text);
     const bool digit = text.find_first_of("0123456789") != std::string_view::npos;
-    return digit && text.find_first_of("%/:") != std::string_view::npos &&
-           std::any_of(words.begin(), words.end(), [](const Word& word) { return says_fat(word.folded) || says_lean(word.folded); });
+    return digit && text.find_first_of("%/:") != std::string_view::npos && std::any_of(words.begin(), words.end(), [&](const Word& word) {
+               return knowledge.in_list(WordList::fat_word, word.folded) || knowledge.in_list(WordList::lean_word, word.folded);
+           });
 }
 
-std::optional<LeanShare> lean_share(const std::vector<Word>& words, std::size_t first) {
+std::optional<LeanShare> lean_share(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge) {
     if (first >= words.size()) return std::nullopt;
-    const auto [start, most] = past_bounds(words, first);
+    const auto [start, most] = past_bounds(words, first, knowledge);
     if (start > first) {
-        auto told = start < words.size() && words[start].segment == words[first].segment ? lean_share(words, start) : std::nullopt;
+        auto told =
+            start < words.size() && words[start].segment == words[first].segment ? lean_share(words, start, knowledge) : std::nullopt;
         if (told) told->first = first, told->most_fat = told->most_fat || most;
         return told;
     }
     if (const auto told = wordy_share(words, first)) return told;
-    if (const auto told = fat_before_figure(words, first)) return told;
+    if (const auto told = fat_before_figure(words, first, knowledge)) return told;
     std::string_view rest = words[first].folded;
     const auto taken = take_number(rest);
     if (!taken || *taken <= 0 || *taken >= 100) return std::nullopt;
@@ -152,7 +138,7 @@ std::optional<LeanShare> lean_share(const std::vector<Word>& words, std::size_t 
     std::size_t at = figure + 1;
     if (rest.empty() && word_at(words, at) == "%") ++at;
     else if (rest != "%") return std::nullopt;
-    const auto told = fat_or_lean(words, at);
+    const auto told = fat_or_lean(words, at, knowledge);
     if (!told) return std::nullopt;
     return LeanShare{told->first ? 100 - number : number, first, told->second};
 }

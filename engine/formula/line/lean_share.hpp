@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "formula/lexer/line_words.hpp"
+#include "knowledge/knowledge.hpp"
 
 namespace standin {
 
@@ -15,9 +16,9 @@ struct LeanShare {
     std::size_t first = 0, last = 0;
     bool most_fat = false;  ///< the fat may be less: "not over 15 % fat"
 };
-std::optional<LeanShare> lean_share(const std::vector<Word>& words, std::size_t first);
+std::optional<LeanShare> lean_share(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge);
 
 /// Whether a text tells of fat or lean by a figure.
-bool tells_fat_figure(std::string_view text);
+bool tells_fat_figure(std::string_view text, const Knowledge& knowledge);
 
 }  // namespace standin

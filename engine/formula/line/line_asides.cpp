@@ -2,16 +2,17 @@
 
 #include <algorithm>
 
+#include "knowledge/word_list.hpp"
+
 namespace standin {
 
 bool opens_aside(const std::vector<Word>& words, std::size_t i, const Knowledge& knowledge) {
     const auto& word = words[i].folded;
     if (knowledge.in_list("aside", word)) return true;
     const auto next = [&](std::string_view wanted) { return i + 1 < words.size() && words[i + 1].folded == wanted; };
-    return (word == "such" && next("as")) ||
-           (word == "or" && (next("about") || next("roughly") || next("approximately") || next("to") || next("more") || next("less") ||
-                             next("so") || next("as"))) ||
-           (word == "to" && (next("taste") || next("your") || next("keep") || next("help") || next("give") || next("bind") || next("add")));
+    const auto next_in = [&](WordList list) { return i + 1 < words.size() && knowledge.in_list(list, words[i + 1].folded); };
+    return (word == "such" && next("as")) || (word == "or" && next_in(WordList::aside_behind_or)) ||
+           (word == "to" && next_in(WordList::aside_behind_to));
 }
 
 bool changes_food(std::string_view folded, const Knowledge& knowledge) { return knowledge.in_list("changes-food", folded); }

@@ -13,18 +13,18 @@
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/spaces.hpp"
 #include "formula/line/passed_over.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
 
 constexpr std::array<std::string_view, 14> bullets{"*", "•", "·", "‣", "▪", "●", "◦", "□", "☐", "▢", "✓", "+", "–", "—"};
-constexpr std::array<std::string_view, 6> parts{"juice", "zest", "rind", "peel", "yolk", "white"};
 
 void blank_all(std::string& line, std::string_view what) {
     for (std::size_t i = line.find(what); i != std::string::npos; i = line.find(what, i)) blank(line, i, i + what.size());
 }
 
-bool is_part(std::string_view folded) { return std::find(parts.begin(), parts.end(), folded) != parts.end(); }
+bool is_part(std::string_view folded, const Knowledge& knowledge) { return knowledge.in_list(WordList::part_of_food, folded); }
 
 std::string bare_end(std::string_view text) {
     const auto last = text.find_last_not_of(" ,;:(");
@@ -63,7 +63,7 @@ bool rewrite_part_of(std::string& line, const Knowledge& knowledge) {
         const bool whole_named = !of && i > 0 && words[i - 1].folded == "egg";  // "egg white 200 g"
         const bool counted = !whole_named && number_at(behind).has_value();
         const bool leaves = of && counted && words[i].folded == "leaf";
-        if (!(is_part(words[i].folded) && (of || counted)) && !leaves) {
+        if (!(is_part(words[i].folded, knowledge) && (of || counted)) && !leaves) {
             const auto& word = words[i].folded;
             if (passable(words, i, knowledge) == 0 && cut_word(words, i, knowledge) == 0 && word != "squeezed" && word != "egg")
                 return false;
@@ -147,12 +147,10 @@ void write_lean_first(std::string& line) {
 }
 
 // "Cream, 35%  100 ml": so fat it is.
-void write_fat_of_cream(std::string& line) {
-    static constexpr std::array<std::string_view, 10> milky{"cream", "milk",  "yogurt", "yoghurt", "quark",
-                                                            "creme", "crème", "sahne",  "rahm",    "nata"};
+void write_fat_of_cream(std::string& line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     const bool any =
-        std::any_of(words.begin(), words.end(), [](const Word& word) { return contains(milky, std::string_view(word.folded)); });
+        std::any_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list(WordList::milky_word, word.folded); });
     const auto at = line.find('%');
     if (!any || at == std::string::npos || at == 0 || line[at - 1] < '0' || line[at - 1] > '9') return;
     const auto next = line.find_first_not_of(' ', at + 1);
@@ -221,7 +219,7 @@ void take_cells(std::string& line) {
 
 }  // namespace
 
-void clean_line(std::string& line) {
+void clean_line(std::string& line, const Knowledge& knowledge) {
     for (const std::string_view sign : {"\t", "\u00A0", "\u2009", "\u202F", "\u2026", "[ ]", "[x]", "[X]", "†", "‡", "☑", "✔"})
         blank_all(line, sign);
     for (std::size_t i = line.find(".."); i != std::string::npos; i = line.find("..", i)) {
@@ -232,7 +230,7 @@ void clean_line(std::string& line) {
     write_quoted_sort(line);
     write_inches(line);
     write_lean_first(line);
-    write_fat_of_cream(line);
+    write_fat_of_cream(line, knowledge);
     write_type_as_kind(line);
     take_temperatures(line);
     write_lean_to_fat(line);
@@ -348,9 +346,7 @@ void rewrite_weighed_after(std::string& line, const Knowledge& knowledge) {
     for (std::size_t i = 0; i + 1 < words.size(); ++i) {
         if (words[i].folded != "after") continue;
         std::size_t first = i, last = i + 1;
-        while (first > 0 && (words[first - 1].folded == "weight" || words[first - 1].folded == "weighed" ||
-                             words[first - 1].folded == "net" || words[first - 1].folded == "measured"))
-            --first;
+        while (first > 0 && knowledge.in_list(WordList::weighed_word, words[first - 1].folded)) --first;
         std::string done;
         for (; last < words.size(); ++last) {
             if (words[last].folded == "and") continue;
@@ -365,17 +361,16 @@ void rewrite_weighed_after(std::string& line, const Knowledge& knowledge) {
     }
 }
 
-std::string take_extra(std::string& line) {
+std::string take_extra(std::string& line, const Knowledge& knowledge) {
     constexpr std::array<std::string_view, 3> firsts{"or", "plus", "and"};
-    constexpr std::array<std::string_view, 8> nexts{"more", "extra", "as", "additional", "less", "a bit more", "a little more", "so"};
     const auto words = words_of(line);
     for (std::size_t i = 2; i + 1 < words.size(); ++i) {
         if (std::find(firsts.begin(), firsts.end(), words[i].folded) == firsts.end()) continue;
         const auto& next = words[i + 1].folded;
         const bool to_taste = next == "to" && i + 2 < words.size() && (words[i + 2].folded == "taste" || words[i + 2].folded == "your");
-        const bool more = std::any_of(nexts.begin(), nexts.end(), [&](std::string_view told) {
-            return told == next || (i + 3 < words.size() && told == next + " " + words[i + 2].folded + " " + words[i + 3].folded);
-        });
+        const bool more = knowledge.in_list(WordList::extra_amount, next) ||
+                          (i + 3 < words.size() &&
+                           knowledge.in_list(WordList::extra_amount, next + " " + words[i + 2].folded + " " + words[i + 3].folded));
         if (!to_taste && !more) continue;
         std::string taken = line.substr(words[i].begin, words.back().end - words[i].begin);
         blank(line, words[i].begin, words.back().end);
@@ -386,7 +381,6 @@ std::string take_extra(std::string& line) {
 
 std::string take_of_another_line(std::string& line, const Knowledge& knowledge) {
     constexpr std::array<std::string_view, 2> firsts{"with", "using"};
-    constexpr std::array<std::string_view, 9> parts_of{"a", "little", "some", "pinch", "bit", "half", "part", "most", "few"};
     const auto words = words_of(line);
     for (std::size_t i = 1; i + 2 < words.size(); ++i) {
         std::size_t at = i + 1;
@@ -395,7 +389,7 @@ std::string take_of_another_line(std::string& line, const Knowledge& knowledge) 
             if (words[at].folded != "the" || (!knowledge.ingredient_named(other) && !knowledge.ingredient_meant(other))) continue;
         } else {
             if (!contains(firsts, words[i].folded)) continue;
-            while (at < words.size() && contains(parts_of, words[at].folded)) ++at;
+            while (at < words.size() && knowledge.in_list(WordList::some_of_another, words[at].folded)) ++at;
             const bool of_the =
                 at + 2 < words.size() && words[at].folded == "of" && (words[at + 1].folded == "the" || words[at + 1].folded == "your");
             if (at == i + 1 || !of_the) continue;
@@ -409,10 +403,11 @@ std::string take_of_another_line(std::string& line, const Knowledge& knowledge) 
     return {};
 }
 
-void take_idle_start(std::string& line) {
-    constexpr std::array<std::string_view, 4> idle{"some", "enough", "about", "approx"};
+void take_idle_start(std::string& line, const Knowledge& knowledge) {
     const auto words = words_of(line);
-    if (words.size() < 3 || !contains(idle, words[0].folded) || std::isdigit(static_cast<unsigned char>(words[1].raw.front())) != 0) return;
+    if (words.size() < 3 || !knowledge.in_list(WordList::idle_start, words[0].folded) ||
+        std::isdigit(static_cast<unsigned char>(words[1].raw.front())) != 0)
+        return;
     for (std::size_t i = 2; i < words.size(); ++i) {
         Cursor cursor(line, words[i].begin);
         if (words[i].segment == words[0].segment || !number_at(cursor, false)) continue;
@@ -421,7 +416,7 @@ void take_idle_start(std::string& line) {
     }
 }
 
-void turn_base_first(std::string& line) {
+void turn_base_first(std::string& line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     if (words.size() < 4) return;
     const auto& first = words[0].folded;
@@ -433,8 +428,7 @@ void turn_base_first(std::string& line) {
     number_at(cursor, false);
     const auto unit = unit_at(cursor);
     if (!unit || unit->unit->dimension != Dimension::mass) return;
-    constexpr std::array<std::string_view, 9> wholes{"of", "the", "meat", "lean", "batch", "mix", "mixture", "mass", "block"};
-    while (at < words.size() && (words[at].begin < cursor.at() || contains(wholes, words[at].folded))) ++at;
+    while (at < words.size() && (words[at].begin < cursor.at() || knowledge.in_list(WordList::base_word, words[at].folded))) ++at;
     if (at >= words.size() || line.find_first_of("0123456789", words[at].begin) == std::string::npos) return;
     const std::string base = line.substr(words[led || each(1) ? 2 : 1].begin, words[at - 1].end - words[led || each(1) ? 2 : 1].begin);
     line = line.substr(words[at].begin) + " per " + base;
@@ -466,12 +460,12 @@ std::vector<std::string> two_parts_of_fruit(std::string_view line) {
     return {};
 }
 
-bool names_two_parts(const std::string& line) {
+bool names_two_parts(const std::string& line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     for (std::size_t i = 0; i + 3 < words.size(); ++i)
-        if (is_part(words[i].folded) && is_part(words[i + 2].folded) && words[i + 3].folded == "of") return true;
+        if (is_part(words[i].folded, knowledge) && is_part(words[i + 2].folded, knowledge) && words[i + 3].folded == "of") return true;
     for (std::size_t i = 1; i + 2 < words.size(); ++i)  // "1 lime, juice and zest"
-        if (is_part(words[i].folded) && words[i + 1].folded == "and" && is_part(words[i + 2].folded)) return true;
+        if (is_part(words[i].folded, knowledge) && words[i + 1].folded == "and" && is_part(words[i + 2].folded, knowledge)) return true;
     return false;
 }
 

@@ -11,7 +11,7 @@
 namespace standin {
 
 /// Blanks of all kinds, leaders ("salt ..... 18 g") and empty tick boxes to spaces. The line keeps its length.
-void clean_line(std::string& line);
+void clean_line(std::string& line, const Knowledge& knowledge);
 
 /// Past blanks, bullets and numbering ("- ", "2) ", "3. "), to where the words of the line start.
 std::size_t line_start(const std::string& line);
@@ -23,21 +23,21 @@ void rewrite_phrases(std::string& line, const Knowledge& knowledge);
 void rewrite_weighed_after(std::string& line, const Knowledge& knowledge);
 
 /// Takes what comes on top and has no weight of its own off the end: "or to taste", "plus more for dusting". Empty when nothing does.
-std::string take_extra(std::string& line);
+std::string take_extra(std::string& line, const Knowledge& knowledge);
 
 /// Takes "with a little of the salt", "in the wine": what has a line of its own and is only named here. Empty when nothing is.
 std::string take_of_another_line(std::string& line, const Knowledge& knowledge);
 
 /// Blanks "some" and the like before a name where an amount follows: "some pork, about 2 kg".
-void take_idle_start(std::string& line);
+void take_idle_start(std::string& line, const Knowledge& knowledge);
 
 /// "Per kg of meat: 17 g salt" as "17 g salt per kg of meat".
-void turn_base_first(std::string& line);
+void turn_base_first(std::string& line, const Knowledge& knowledge);
 
 /// "zest and juice of 2 limes" as two lines; empty where it is no such line.
 std::vector<std::string> two_parts_of_fruit(std::string_view line);
 
 /// "zest and juice of 1 lemon"
-bool names_two_parts(const std::string& line);
+bool names_two_parts(const std::string& line, const Knowledge& knowledge);
 
 }  // namespace standin

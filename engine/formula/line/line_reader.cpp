@@ -52,11 +52,11 @@ public:
     /// `bare`: "6 %" and "hot" by themselves may be facts of the food.
     LineReader(std::string_view line, const LineSetting& setting, bool bare = false)
         : written_(line), line_(line), setting_(setting), origin_(setting.origin), knowledge_(setting.knowledge), around_(setting.around) {
-        clean_line(line_);
+        clean_line(line_, knowledge_);
         write_kilos(line_);
-        turn_base_first(line_);
-        turn_unit_first(line_);
-        take_idle_start(line_);
+        turn_base_first(line_, knowledge_);
+        turn_unit_first(line_, knowledge_);
+        take_idle_start(line_, knowledge_);
         rewrite_weighed_after(line_, knowledge_);
         facts_ = take_facts(line_, bare);
         notes_ = take_notes(line_, knowledge_);
@@ -66,7 +66,7 @@ public:
         take_whole();
         rewrite_phrases(line_, knowledge_);
         if (auto other = take_of_another_line(line_, knowledge_); !other.empty()) notes_.passed.push_back(std::move(other));
-        if (auto extra = take_extra(line_); !extra.empty()) notes_.passed.push_back(std::move(extra));
+        if (auto extra = take_extra(line_, knowledge_); !extra.empty()) notes_.passed.push_back(std::move(extra));
         start_ = line_start(line_);
         std::fill(line_.begin(), line_.begin() + static_cast<std::ptrdiff_t>(start_), ' ');
         take_second_amount(line_, start_, notes_);
@@ -81,7 +81,7 @@ public:
         if (!vague.empty() && missed_.depth <= 3 && (missed_.depth < 0 || vague == "to taste" || (vague != "optional" && !measured())))
             return failure(Trouble::bad_data, "\"" + vague + "\" is no amount: expected a weight or a measure", origin_.start(),
                            {"18 g", "1 tsp", "1.8 % of meat"});
-        if (missed_.depth <= 3 && names_two_parts(line_))
+        if (missed_.depth <= 3 && names_two_parts(line_, knowledge_))
             return failure(Trouble::bad_data, "two ingredients in one line: expected one", origin_.start(),
                            {"zest of 1 lemon", "juice of 1 lemon"});
         if (missed_.depth < 0)
@@ -418,7 +418,7 @@ private:
              {&notes_.passed, &name.before.passed, &name.after.passed, &name.before.unknown, &name.after.unknown, &other_letters})
             for (const auto& passed : *all) {
                 if (auto other = other_food_in_passing(passed, line, knowledge_)) return other;
-                if (tells_fat_figure(passed))
+                if (tells_fat_figure(passed, knowledge_))
                     return Error{Trouble::bad_data,
                                  "\"" + passed + "\" tells how fat " + name.ingredient->names.front() + " is, in a way not understood here",
                                  "",

@@ -14,6 +14,7 @@
 #include "knowledge/effects.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -173,9 +174,11 @@ bool any_of(const std::vector<Word>& words, std::initializer_list<std::string_vi
                        [&](const Word& word) { return std::find(wanted.begin(), wanted.end(), word.folded) != wanted.end(); });
 }
 
-bool was_cut(const std::vector<Word>& words) {
-    return any_of(words, {"chopped", "minced", "torn", "snipped", "shredded", "stemmed", "bruised", "diced", "shaved", "julienned"});
+bool any_of(const std::vector<Word>& words, WordList list, const Knowledge& knowledge) {
+    return std::any_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list(list, word.folded); });
 }
+
+bool was_cut(const std::vector<Word>& words, const Knowledge& knowledge) { return any_of(words, WordList::cut_while_fresh, knowledge); }
 
 // The same plant or cut under a name with `kind` in front: another ingredient, or null.
 const Ingredient* other_kind(std::string_view kind, const std::vector<Word>& words, const Span& span, const Knowledge& knowledge) {
@@ -185,9 +188,9 @@ const Ingredient* other_kind(std::string_view kind, const std::vector<Word>& wor
     return other == span.ingredient ? nullptr : other;
 }
 
-std::optional<LeanShare> said_lean(const std::vector<Word>& words) {
+std::optional<LeanShare> said_lean(const std::vector<Word>& words, const Knowledge& knowledge) {
     for (std::size_t i = 0; i < words.size(); ++i)
-        if (const auto share = lean_share(words, i)) return share;
+        if (const auto share = lean_share(words, i, knowledge)) return share;
     return std::nullopt;
 }
 
@@ -246,13 +249,13 @@ void settle_kind(const std::vector<Word>& words, Span& span, const Unit* unit, b
     const Ingredient* other = nullptr;
     if (span.ingredient->tissue == Tissue::dry) {
         const bool of_plant = is_one_of(unit, {"sprig", "leaf", "bunch", "handful", "stalk"}) && !has_measure(*span.ingredient, unit->word);
-        const bool done = was_cut(words) || is_done_to_fresh(words, span, knowledge);
+        const bool done = was_cut(words, knowledge) || is_done_to_fresh(words, span, knowledge);
         if (of_plant || (done && !said_kind && !any_of(words, {"dried", "dry"}))) other = other_kind("fresh", words, span, knowledge);
         if (!other && counted_on_the_shelf)
             other = known_ingredient(phrase(words, span.first, span.last) + " bulb", knowledge);  // "fennel 2"
         if (!other && is_one_of(unit, {"bulb", "head", "stalk", "root"}))                         // "1 bulb of fennel"
             other = known_ingredient(phrase(words, span.first, span.last) + " " + std::string(unit->word), knowledge);
-    } else if (const auto share = said_lean(words); share && span.ingredient->meat) {
+    } else if (const auto share = said_lean(words, knowledge); share && span.ingredient->meat) {
         const bool within = share->first < span.first && share->last > span.first;  // "85% lean ground beef", known as lean ground beef
         Span rest = span;
         if (within) rest.first = share->last;
@@ -270,7 +273,7 @@ void settle_kind(const std::vector<Word>& words, Span& span, const Unit* unit, b
 
 // The name of the form not taken, where the words leave fresh or dried open.
 std::string other_form(const std::vector<Word>& words, const Span& span, const Unit* unit, const Knowledge& knowledge) {
-    if (was_cut(words) || any_of(words, {"fresh", "freshly", "dried", "ground", "grated", "powdered", "rubbed"})) return {};
+    if (was_cut(words, knowledge) || any_of(words, WordList::tells_its_form, knowledge)) return {};
     const Ingredient* other = nullptr;
     const bool leaf = is_leaf(span.ingredient->tissue);
     const bool weighed = unit && unit->dimension == Dimension::mass;
@@ -289,8 +292,7 @@ bool presume_ground(const std::vector<Word>& words, Span& span, const Unit* unit
     const Tissue tissue = span.ingredient->tissue;
     const bool leaf = tissue == Tissue::thin_leaf && span.ingredient->roles.front() == Role::herb;  // "1 tsp dill"
     if ((tissue != Tissue::root && !leaf) || !is_one_of(unit, {"tsp", "pinch", "dash", "smidgen", "saltspoon"})) return false;
-    if (was_cut(words) || any_of(words, {"fresh", "freshly", "grated", "peeled", "root", "juice", "crushed", "pureed", "leaf", "frond"}))
-        return false;
+    if (was_cut(words, knowledge) || any_of(words, WordList::no_ground_spice, knowledge)) return false;
     const auto* ground = other_kind(leaf ? "dried" : "ground", words, span, knowledge);
     if (!ground) return false;
     span.ingredient = ground;
@@ -378,11 +380,10 @@ Failure unknown(const std::vector<Word>& words, const LineContext& context) {
 
 // "Shoulder pork" and "lean shoulder of pork" for "lean pork shoulder".
 const Ingredient* animal_behind(const std::string& folded, const Knowledge& knowledge) {
-    constexpr std::array<std::string_view, 4> animals{"pork", "lamb", "veal", "beef"};
     const auto blank = folded.rfind(' ');
     if (blank == std::string::npos) return nullptr;
     const std::string animal = folded.substr(blank + 1);
-    if (std::find(animals.begin(), animals.end(), animal) == animals.end()) return nullptr;
+    if (!knowledge.in_list(WordList::animal_behind_cut, animal)) return nullptr;
     std::string cut = folded.substr(0, blank);
     const bool of = cut.size() > 3 && cut.compare(cut.size() - 3, 3, " of") == 0;
     if (of) cut.erase(cut.size() - 3);

@@ -334,7 +334,7 @@ private:
     // "not over 15 % fat", "80% lean", "80/20" of a meat.
     std::optional<FatShare> fat_share(std::size_t i) const {
         const bool milky = ingredient_.family == "dairy-and-egg" && ingredient_.tissue != Tissue::egg;
-        const auto said = ingredient_.meat || milky ? lean_share(words_, i) : std::nullopt;
+        const auto said = ingredient_.meat || milky ? lean_share(words_, i, context_.knowledge) : std::nullopt;
         const bool into_name = said && first_ == 0 && said->last == last_ + 1;  // "93 % lean ground turkey", known as lean ground turkey
         if (!said || (said->last > last_ && !into_name)) return std::nullopt;
         return FatShare{100 - said->lean, said->most_fat, std::min(said->last, last_)};

@@ -1,19 +1,14 @@
 #include "formula/line/soaked_in.hpp"
 
 #include <algorithm>
-#include <array>
 
-#include "core/contains.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/line/line_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
-
-constexpr std::array<std::string_view, 3> soaks{"soaked", "softened", "moistened"};
-constexpr std::array<std::string_view, 7> mixes{"mixed", "dissolved", "whisked", "stirred", "blended", "slaked", "combined"};
-constexpr std::array<std::string_view, 4> absorbs{"plumped", "macerated", "infused", "steeped"};
 
 bool soaks_up(const Ingredient& food) { return food.roles.front() == Role::binder && !food.meat && food.tissue != Tissue::egg; }
 
@@ -29,8 +24,8 @@ bool is_soaking_liquid(const Ingredient& ingredient) {
 std::optional<SoakedIn> soaked_in_measured(std::string_view line, const Origin& origin, const Knowledge& knowledge) {
     const auto words = words_of(line);
     for (std::size_t i = 2; i + 2 < words.size(); ++i) {
-        const auto said = std::string_view(words[i - 1].folded);
-        const bool soaking = contains(soaks, said), mixing = contains(mixes, said), absorbing = contains(absorbs, said);
+        const auto said = [&](WordList list) { return knowledge.in_list(list, words[i - 1].folded); };
+        const bool soaking = said(WordList::soaks), mixing = said(WordList::mixes_with), absorbing = said(WordList::plumps_in);
         if ((!soaking && !mixing && !absorbing) || (words[i].folded != "in" && words[i].folded != "with")) continue;
         Cursor cursor(line, words[i + 1].begin);
         if (!number_at(cursor)) return std::nullopt;
@@ -47,9 +42,8 @@ std::optional<SoakedIn> soaked_in_measured(std::string_view line, const Origin& 
         const bool goes_in = soaks_up(*knowledge.ingredient(food->line.ingredient)) || mixing ||
                              (absorbing && knowledge.ingredient(liquid->line.ingredient)->id != "water");
         if (!goes_in || !is_soaking_liquid(*knowledge.ingredient(liquid->line.ingredient))) return std::nullopt;
-        const bool squeezed = std::any_of(words.begin() + static_cast<std::ptrdiff_t>(last), words.end(), [](const Word& word) {
-            return word.folded == "squeezed" || word.folded == "pressed" || word.folded == "drained" || word.folded == "wrung";
-        });
+        const bool squeezed = std::any_of(words.begin() + static_cast<std::ptrdiff_t>(last), words.end(),
+                                          [&](const Word& word) { return knowledge.in_list(WordList::wrung_word, word.folded); });
         const auto& name = knowledge.ingredient(liquid->line.ingredient)->names.front();
         soaked.told = make_reason(ReasonKind::soaked_counted_in, {}, {name});
         if (squeezed) soaked.told.role = "squeezed";

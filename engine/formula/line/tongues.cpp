@@ -7,6 +7,7 @@
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -15,15 +16,14 @@ constexpr std::size_t longest_phrase = 5;  // words
 constexpr std::array<std::string_view, 4> romance{"fr", "es", "it", "pt"};
 
 // "d'ail", "l’oignon", "dell'olio": the short word before the apostrophe stands by itself.
-std::string without_elision(std::string_view line) {
-    constexpr std::array<std::string_view, 7> shorts{"un", "d", "l", "dell", "dall", "nell", "all"};
+std::string without_elision(std::string_view line, const Knowledge& knowledge) {
     std::string out(line);
     for (const std::string_view sign : {"'", "’"})
         for (std::size_t i = out.find(sign); i != std::string::npos; i = out.find(sign, i + 1)) {
             const auto start = out.find_last_of(" ,;(\n", i);
             const std::string before =
                 fold(out.substr(start == std::string::npos ? 0 : start + 1, i - (start == std::string::npos ? 0 : start + 1)));
-            if (std::find(shorts.begin(), shorts.end(), before) != shorts.end()) out.replace(i, sign.size(), sign.size(), ' ');
+            if (knowledge.in_list(WordList::elided, before)) out.replace(i, sign.size(), sign.size(), ' ');
         }
     return out;
 }
@@ -61,7 +61,7 @@ std::size_t telling(const std::vector<Found>& all) {
 }  // namespace
 
 std::vector<Rewording> in_english(std::string_view line, const Knowledge& knowledge) {
-    const std::string split = without_elision(line);
+    const std::string split = without_elision(line, knowledge);
     const auto words = words_of(split);
     struct Heard {
         bool foreign, romance, german;

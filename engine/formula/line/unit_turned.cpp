@@ -1,13 +1,11 @@
 #include "formula/line/unit_turned.hpp"
 
-#include <array>
-
-#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/line/line_phrases.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -15,20 +13,19 @@ namespace {
 bool weighs(const Unit& unit) { return unit.dimension == Dimension::mass || unit.dimension == Dimension::volume; }
 
 // "/kg 3", "per kg 3", "18 g": there the unit belongs to what stands before it.
-bool belongs_before(const std::string& line, const std::vector<Word>& words, std::size_t i) {
-    constexpr std::array<std::string_view, 9> per{"per", "pro", "je", "by", "al", "por", "par", "each", "every"};
+bool belongs_before(const std::string& line, const std::vector<Word>& words, std::size_t i, const Knowledge& knowledge) {
     const auto& before = words[i - 1];
     Cursor cursor(line, before.begin);
     const bool number = number_at(cursor, false).has_value();
-    return number || contains(per, std::string_view(before.folded)) || (words[i].begin > 0 && line[words[i].begin - 1] == '/');
+    return number || knowledge.in_list(WordList::per_word, before.folded) || (words[i].begin > 0 && line[words[i].begin - 1] == '/');
 }
 
 // Behind the name: a metric unit, a number, and nothing that the number counts.
-void turn_unit_behind(std::string& line) {
+void turn_unit_behind(std::string& line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     for (std::size_t i = 1; i + 1 < words.size(); ++i) {
         const Unit* unit = unit_named(words[i].folded);
-        if (!unit || !weighs(*unit) || !is_metric(*unit) || belongs_before(line, words, i)) continue;
+        if (!unit || !weighs(*unit) || !is_metric(*unit) || belongs_before(line, words, i, knowledge)) continue;
         Cursor cursor(line, words[i].end);
         cursor.eat(".");
         cursor.space();
@@ -45,11 +42,11 @@ void turn_unit_behind(std::string& line) {
 
 }  // namespace
 
-void turn_unit_first(std::string& line) {
+void turn_unit_first(std::string& line, const Knowledge& knowledge) {
     const std::size_t start = line_start(line);
     Cursor cursor(line, start);
     if (number_at(cursor, false)) return;
-    turn_unit_behind(line);
+    turn_unit_behind(line, knowledge);
     cursor = Cursor(line, start);
     const auto unit = unit_at(cursor);
     if (!unit || (unit->unit->dimension != Dimension::mass && unit->unit->dimension != Dimension::volume)) return;
