@@ -1,7 +1,6 @@
 #include "formula/formats/inventory.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <deque>
 #include <map>
@@ -33,6 +32,7 @@
 #include "formula/remark/remark.hpp"
 #include "knowledge/edible.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -79,7 +79,7 @@ private:
         if (is_unticked(written.text))
             return gatherer_.left_open(
                 {Trouble::bad_data, "the box before it is not ticked: on hand or not", where, {"spinach", "no spinach"}}, written.text);
-        rewritten_.push_back(with_amount_first(without_idle_words(written.text, knowledge_)));
+        rewritten_.push_back(with_amount_first(without_idle_words(written.text, knowledge_), knowledge_));
         gatherer_.growing = grows(written.text);
         gatherer_.holds = take_told(rewritten_.back(), knowledge_);
         for (auto& told : take_remarks(
@@ -135,8 +135,8 @@ private:
         if (!part) return false;
         rewritten_.push_back(part->line);
         const TextLine rest{rewritten_.back(), written.place};
-        auto read = read_line(with_amount_first(rest.text), Origin(file_, written.place), knowledge_, {}, true);
-        const auto name = known_without_amount(with_amount_first(rest.text));
+        auto read = read_line(with_amount_first(rest.text, knowledge_), Origin(file_, written.place), knowledge_, {}, true);
+        const auto name = known_without_amount(with_amount_first(rest.text, knowledge_));
         const Ingredient* food = read ? knowledge_.ingredient(read->line.ingredient) : name ? known_ingredient(*name, knowledge_) : nullptr;
         if (!food) return false;
         Line whole;
@@ -157,12 +157,10 @@ private:
     // "no fresh herbs except rosemary": the rosemary is there, and the other fresh herbs are not. "Nothing sour except lemons" names no
     // food that is not there. False where what is not there is not known: then the line is asked about as it stands.
     bool take_exception(const Exception& but, const TextLine& written) {
-        constexpr std::array<std::string_view, 10> tastes{"sour",  "hot",   "sharp", "acid",  "acidic",
-                                                          "spicy", "green", "fresh", "leafy", "nutty"};
         rewritten_.push_back(but.none);
         const std::string_view none = rewritten_.back();
         const auto words = words_of(none);
-        const bool taste = words.size() == 2 && contains(tastes, std::string_view(words.back().folded));
+        const bool taste = words.size() == 2 && knowledge_.in_list(WordList::taste_word, words.back().folded);
         const StockLine says = stock_line(none, knowledge_);
         if (!taste && (says.says != StockWord::none || !names_food(none))) return false;
         std::string some = but.some;
@@ -190,7 +188,7 @@ private:
 
     // Once more in the words that we know: "cider vinegar 1 bottle".
     TextLine amount_first(const TextLine& line) {
-        std::string turned = with_amount_first(line.text);
+        std::string turned = with_amount_first(line.text, knowledge_);
         if (turned == line.text) return line;
         rewritten_.push_back(std::move(turned));
         return {rewritten_.back(), line.place};
@@ -254,7 +252,7 @@ private:
     bool names_food(std::string_view text) const {
         const StockLine says = stock_line(text, knowledge_);
         if (says.names.empty()) return true;
-        const auto parts = parts_of_list(says.names);
+        const auto parts = parts_of_list(says.names, knowledge_);
         return known_without_amount(says.names).has_value() ||
                std::all_of(parts.begin(), parts.end(), [&](auto part) { return known_without_amount(part).has_value(); });
     }
@@ -289,7 +287,7 @@ private:
             return weighed(bare(text.substr(colon + 1)), line);
         if (const Ingredient* one = digits ? nullptr : one_food(text, true))
             return gatherer_.name(one->names.front(), origin_of(text, line), true);
-        const auto parts = parts_of_list(text);
+        const auto parts = parts_of_list(text, knowledge_);
         if (const auto odd = said_of_food(parts); !odd.empty())
             return gatherer_.not_fit(parts[*std::next(odd.begin())], parts[*odd.begin()], origin.start(),
                                      gatherer_.whole.empty() ? text : gatherer_.whole);
@@ -415,7 +413,7 @@ private:
     // "marjoram, dried": what stands behind the comma tells of the food before it, and is none itself.
     // So does what is done to it: "roasted poblanos" are there as poblanos.
     const Ingredient* one_food(std::string_view names, bool on_hand) {
-        const auto parts = parts_of_list(names);
+        const auto parts = parts_of_list(names, knowledge_);
         const bool several = std::all_of(parts.begin(), parts.end(), [&](auto part) { return known_without_amount(part).has_value(); });
         if (several || (parts.size() < 2 && !on_hand)) return nullptr;
         const auto read = read_line("100 g " + std::string(names), Origin(file_, {1, 1}), knowledge_, {}, true);
@@ -442,7 +440,7 @@ private:
     // One name that has "and" or a comma in it stays whole; each of several may say again that it is there or not.
     void list(std::string_view names, const TextLine& line, bool on_hand) {
         if (gatherer_.namer().knows(names)) return gatherer_.name(names, origin_of(names, line), on_hand);
-        const auto parts = parts_of_list(names);
+        const auto parts = parts_of_list(names, knowledge_);
         const bool another_form =
             std::any_of(parts.begin(), parts.end(), [&](auto part) { return !other_form(names, part, on_hand).empty(); });
         if (const Ingredient* one = another_form ? nullptr : one_food(names, on_hand))

@@ -145,7 +145,7 @@ bool looks_like_stock(std::string_view text, std::string_view file, const Knowle
     const bool food_first = opens_with_food(lines.front(), file, namer, knowledge);
     const bool opens_list = food_first || stock_line(lines.front().text, knowledge).says != StockWord::weighed;
     const auto is_missing = [&](const StockLine& says) {
-        return says.says == StockWord::none && !says.names.empty() && namer.knows(parts_of_list(says.names).front());
+        return says.says == StockWord::none && !says.names.empty() && namer.knows(parts_of_list(says.names, knowledge).front());
     };
     const bool said = std::any_of(lines.begin(), lines.end(), [&](const TextLine& line) {
         const StockLine says = stock_line(line.text, knowledge);
@@ -159,7 +159,7 @@ bool looks_like_stock(std::string_view text, std::string_view file, const Knowle
         if (says.says == StockWord::nothing_else || says.says == StockWord::everything_else) return true;
         if (says.says != StockWord::none && !(says.says == StockWord::some && opens_list))
             return false;  // "some sage" stands in recipes too
-        const auto names = parts_of_list(says.names);
+        const auto names = parts_of_list(says.names, knowledge);
         return !names.empty() && namer.knows(names.front());
     });
     if (said) return true;

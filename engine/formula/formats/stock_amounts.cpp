@@ -17,6 +17,7 @@
 #include "formula/line/name_text.hpp"
 #include "formula/line/process_text.hpp"
 #include "knowledge/tissue.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -27,19 +28,17 @@ bool number_at_start(std::string_view line) {
 }
 
 // "250 ml white wine left in the bottle"
-void drop_left(std::string& line) {
-    constexpr std::array<std::string_view, 4> over{"left", "remaining", "leftover", "over"};
+void drop_left(std::string& line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     for (std::size_t i = words.size(); i-- > 1;) {
-        if (!contains(over, std::string_view(words[i].folded))) continue;
+        if (!knowledge.in_list(WordList::left_over_word, words[i].folded)) continue;
         const bool in_it = i + 1 < words.size() && words[i + 1].folded == "in";
-        if (in_it || i + 1 == words.size()) return drop_left(line = line.substr(0, words[i - 1].end));
+        if (in_it || i + 1 == words.size()) return drop_left(line = line.substr(0, words[i - 1].end), knowledge);
     }
 }
 
-bool is_number_word(const std::string& folded) {
-    constexpr std::array<std::string_view, 9> words{"a", "an", "one", "two", "three", "four", "half", "quarter", "another"};
-    return contains(words, std::string_view(folded));
+bool is_number_word(const std::string& folded, const Knowledge& knowledge) {
+    return folded == "another" || knowledge.in_list(WordList::counting_word, folded);
 }
 
 // "can of green chiles x2" as "2 can of green chiles".
@@ -52,13 +51,12 @@ void turn_times(std::string& line) {
 }
 
 // "2 blocks of 450 g" as "2 x 450 g".
-void turn_packs(std::string& line) {
-    constexpr std::array<std::string_view, 14> packs{"block", "bag",   "pack", "packet", "tub",    "bar",  "box",
-                                                     "piece", "brick", "tray", "punnet", "carton", "slab", "lot"};
+void turn_packs(std::string& line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     for (std::size_t i = 0; i + 3 < words.size(); ++i) {
         Cursor number(line, words[i].begin), weight(line, words[i + 3].begin);
-        if (!number_at(number, false) || !contains(packs, std::string_view(words[i + 1].folded)) || words[i + 2].folded != "of") continue;
+        if (!number_at(number, false) || !knowledge.in_list(WordList::pack_word, words[i + 1].folded) || words[i + 2].folded != "of")
+            continue;
         if (!number_at(weight, false)) continue;
         const auto unit = unit_at(weight);
         if (!unit || unit->unit->dimension != Dimension::mass) continue;
@@ -78,12 +76,12 @@ void drop_joint(std::string& line) {
 }
 
 // Where an amount of things starts that runs to the end of the line; zero where none does.
-std::size_t trailing_amount(const std::string& line) {
+std::size_t trailing_amount(const std::string& line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     for (std::size_t i = 1; i < words.size(); ++i) {
         const bool digit = std::isdigit(static_cast<unsigned char>(words[i].raw.front())) != 0;
         const bool behind_comma = words[i].segment != words[i - 1].segment;
-        if (!is_number_word(words[i].folded) && !digit) continue;
+        if (!is_number_word(words[i].folded, knowledge) && !digit) continue;
         Cursor cursor(line, words[i].begin);
         const auto amount = amount_at(cursor);
         cursor.space();
@@ -111,31 +109,26 @@ std::size_t lone_amount(const std::string& line) {
 }  // namespace
 
 std::string without_idle_words(std::string_view written, const Knowledge& knowledge) {
-    constexpr std::array<std::array<std::string_view, 2>, 13> parts{{{"most of a ", "3/4 "},
-                                                                     {"best part of a ", "3/4 "},
-                                                                     {"three quarters of a ", "3/4 "},
-                                                                     {"3/4 of a ", "3/4 "},
-                                                                     {"two thirds of a ", "2/3 "},
-                                                                     {"half of a ", "1/2 "},
-                                                                     {"1/2 of a ", "1/2 "},
-                                                                     {"a third of a ", "1/3 "},
-                                                                     {"1/3 of a ", "1/3 "},
-                                                                     {"a quarter of a ", "1/4 "},
-                                                                     {"1/4 of a ", "1/4 "},
-                                                                     {"nearly a full ", "1 "},
-                                                                     {"almost a full ", "1 "}}};
+    constexpr std::array<std::pair<WordList, std::string_view>, 6> parts{{{WordList::three_quarters_of, "3/4 "},
+                                                                          {WordList::two_thirds_of, "2/3 "},
+                                                                          {WordList::half_of, "1/2 "},
+                                                                          {WordList::third_of, "1/3 "},
+                                                                          {WordList::quarter_of, "1/4 "},
+                                                                          {WordList::nearly_full, "1 "}}};
     std::string line(written);
-    for (const auto& [said, amount] : parts) {
-        const auto at = line.find(said);
-        if (at == std::string::npos || (at > 0 && line[at - 1] != ' ')) continue;
-        Cursor behind(line, at + said.size());
-        if (unit_at(behind)) line.replace(at, said.size(), amount);
-    }
+    for (const auto& [list, amount] : parts)
+        for (const auto& words : knowledge.listed(list)) {
+            const std::string said = words + " ";
+            const auto at = line.find(said);
+            if (at == std::string::npos || (at > 0 && line[at - 1] != ' ')) continue;
+            Cursor behind(line, at + said.size());
+            if (unit_at(behind)) line.replace(at, said.size(), amount);
+        }
     const auto words = words_of(line);
     for (std::size_t i = words.size(); i-- > 0;) {
         const auto number = [&](std::size_t at) {
             Cursor cursor(line, words[at].begin);
-            return cursor.digit() || is_number_word(words[at].folded);
+            return cursor.digit() || is_number_word(words[at].folded, knowledge);
         };
         const bool doubt = i + 1 < words.size() && std::isdigit(static_cast<unsigned char>(words[i + 1].raw.front())) != 0 &&
                            knowledge.in_list("stock-doubt", words[i].folded) && words[i].folded != "if" && words[i].folded != "unless";
@@ -148,16 +141,16 @@ std::string without_idle_words(std::string_view written, const Knowledge& knowle
     return line;
 }
 
-std::string with_amount_first(std::string_view written) {
+std::string with_amount_first(std::string_view written, const Knowledge& knowledge) {
     std::string line(written);
     for (const std::string_view dash : {"\u2013", "\u2014"}) replace_all(line, dash, "-");
     replace_all(line, "\u2019", "'");
-    for (const std::string_view about : {"(about ", "(approx ", "(approx. ", "(ca. ", "(ca ", "(roughly "}) replace_all(line, about, "(");
+    for (const auto& about : knowledge.listed(WordList::about_in_brackets)) replace_all(line, "(" + about + " ", "(");
     drop_joint(line);
-    drop_left(line);
+    drop_left(line, knowledge);
     turn_times(line);
-    turn_packs(line);
-    std::size_t at = trailing_amount(line);
+    turn_packs(line, knowledge);
+    std::size_t at = trailing_amount(line, knowledge);
     if (at == 0) at = lone_amount(line);
     if (at > 0) return line.substr(at) + " " + std::string(bare(std::string_view(line).substr(0, at)));
     Cursor cursor(line);
@@ -169,16 +162,14 @@ std::string with_amount_first(std::string_view written) {
 }
 
 std::optional<Exception> exception_in(std::string_view line, const Knowledge& knowledge) {
-    constexpr std::array<std::string_view, 12> joints{" except for ",   " except ",     " apart from ", " other than ",
-                                                      " but we have ",  " but i have ", " but have ",   " but there's ",
-                                                      " but there is ", " but got ",    " only ",       " but plenty of "};
     const auto words = words_of(line);
     const bool nothing = !words.empty() && words.front().folded == "nothing";
     if (!nothing && stock_line(line, knowledge).says != StockWord::none) return std::nullopt;
     std::string folded(line);
     for (char& c : folded)
         if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    for (const auto joint : joints) {
+    for (const auto& words_between : knowledge.listed(WordList::but_there_is)) {
+        const std::string joint = " " + words_between + " ";
         const auto at = folded.find(joint);
         if (at == std::string::npos) continue;
         Exception found{std::string(bare(line.substr(0, at))), std::string(bare(line.substr(at + joint.size())))};

@@ -14,7 +14,7 @@ namespace standin {
 std::string without_idle_words(std::string_view written, const Knowledge& knowledge);
 
 /// The line with its amount first and plain signs: "chives a bunch" as "a bunch chives", "tin of chickpeas" as "1 tin of chickpeas".
-std::string with_amount_first(std::string_view line);
+std::string with_amount_first(std::string_view line, const Knowledge& knowledge);
 
 struct SizedLine {
     std::string text;

@@ -36,8 +36,8 @@ SaidOfFood said_of(std::string_view part, const Knowledge& knowledge) {
 
 bool has_amount(std::string_view text) { return text.find_first_of("0123456789") != std::string_view::npos; }
 
-bool all_items(std::string_view text, const IsItem& is_item) {
-    const auto parts = parts_of_list(text);
+bool all_items(std::string_view text, const IsItem& is_item, const Knowledge& knowledge) {
+    const auto parts = parts_of_list(text, knowledge);
     return !parts.empty() && std::all_of(parts.begin(), parts.end(), is_item);
 }
 
@@ -72,7 +72,7 @@ std::vector<Declared> take_remarks(std::string& line, const IsItem& is_item, con
             continue;
         }
         if (i > 0 && !own.empty() &&
-            (lone || (clauses[i].in_bracket() && !has_amount(said(clauses[i]))) || !all_items(said(clauses[i]), is_item))) {
+            (lone || (clauses[i].in_bracket() && !has_amount(said(clauses[i]))) || !all_items(said(clauses[i]), is_item, knowledge))) {
             take(clauses[i], own);
             continue;
         }

@@ -10,6 +10,7 @@
 #include "formula/formats/table_cells.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/hazards.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -63,9 +64,9 @@ bool says_none(const std::string& cell, const Knowledge& knowledge) {
     return !cell.empty() && (is_empty_cell(cell) || knowledge.in_list("stock-none-after", fold(cell)));
 }
 
-bool says_only_there(const std::string& cell) {
-    constexpr std::array<std::string_view, 6> ticks{"x", "y", "yes", "ok", "✓", "✔"};
-    return cell.empty() || contains(ticks, std::string_view(cell)) || contains(ticks, std::string_view(fold(cell)));
+bool says_only_there(const std::string& cell, const Knowledge& knowledge) {
+    return cell.empty() || cell == "✓" || cell == "✔" || knowledge.in_list_as_written(WordList::tick_word, cell) ||
+           knowledge.in_list_as_written(WordList::tick_word, fold(cell));
 }
 
 // Where it stands says nothing of it, unless it warns.
@@ -88,7 +89,7 @@ std::string line_of_row(const Cells& cells, const StockHead& head, const Knowled
     if (says_none(amount, knowledge)) return "no " + name;
     if (amount == "?") return name + "?";
     std::string line = name;
-    if (!says_only_there(amount)) {
+    if (!says_only_there(amount, knowledge)) {
         const auto unit = std::find(head.columns.begin(), head.columns.end(), StockColumn::unit);
         const std::string measure = unit == head.columns.end() || !is_bare_number(amount)
                                         ? std::string()

@@ -8,6 +8,7 @@
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/quantity_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -57,13 +58,12 @@ bool is_loose(const Word& word, const Knowledge& knowledge) {
 }
 
 // "the kind with cashews", "con anacardi": no food stands before the word for "with".
-bool says_with(Text clause) {
-    constexpr std::array<Text, 9> with{"with", "mit", "avec", "con", "com", "met", "med", "containing", "contains"};
+bool says_with(Text clause, const Knowledge& knowledge) {
     constexpr std::array<Text, 30> lead{"the",  "a",     "kind", "one",   "sort",   "type", "version", "stuff",   "made",   "mixed",
                                         "that", "which", "die",  "der",   "das",    "art",  "sorte",   "celui",   "celle",  "fait",
                                         "el",   "la",    "lo",   "hecho", "quello", "tipo", "fatto",   "blended", "bought", "own"};
     for (const auto& word : words_of(clause)) {
-        if (std::find(with.begin(), with.end(), word.folded) != with.end()) return true;
+        if (knowledge.in_list(WordList::with_word, word.folded)) return true;
         if (std::find(lead.begin(), lead.end(), word.folded) == lead.end()) return false;
     }
     return false;
@@ -125,7 +125,7 @@ std::vector<std::string_view> without_loose_amount(std::string_view text, const 
     return all;
 }
 
-std::vector<std::string_view> parts_of_list(std::string_view names) {
+std::vector<std::string_view> parts_of_list(std::string_view names, const Knowledge& knowledge) {
     constexpr std::array<Text, 6> between{",", ";", " and ", " or ", " & ", " + "};
     std::vector<std::string_view> all;
     std::size_t start = 0;
@@ -143,7 +143,7 @@ std::vector<std::string_view> parts_of_list(std::string_view names) {
             continue;
         }
         // What a clause behind the food says it is made with is in that food: "pesto, the kind with cashews and pecorino".
-        if (start > 0 && found->front() == ' ' && says_with(names.substr(start, i - start))) {
+        if (start > 0 && found->front() == ' ' && says_with(names.substr(start, i - start), knowledge)) {
             ++i;
             continue;
         }

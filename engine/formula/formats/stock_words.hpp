@@ -27,7 +27,7 @@ StockLine stock_line(std::string_view text, const Knowledge& knowledge);
 std::vector<std::string_view> without_loose_amount(std::string_view text, const Knowledge& knowledge);
 
 /// Names apart by commas, semicolons, "and", "or", "&" and "+", as views of `names`.
-std::vector<std::string_view> parts_of_list(std::string_view names);
+std::vector<std::string_view> parts_of_list(std::string_view names, const Knowledge& knowledge);
 
 /// Blanks, dashes, colons and bullets off both ends.
 std::string_view bare(std::string_view text);
