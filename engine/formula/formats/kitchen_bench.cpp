@@ -1,46 +1,17 @@
 #include "formula/formats/kitchen_bench.hpp"
 
 #include <algorithm>
-#include <array>
 
 #include "core/band.hpp"
 #include "core/names.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/fact_band.hpp"
+#include "knowledge/word_list.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
-
-struct Opening {
-    KitchenKind kind;
-    std::string_view words;  // folded
-};
-constexpr std::array openings{
-    Opening{KitchenKind::pan_loss, "pan take"},
-    Opening{KitchenKind::scale, "scale"},
-    Opening{KitchenKind::scale, "kitchen scale"},
-    Opening{KitchenKind::scale, "scale step"},
-    Opening{KitchenKind::scale, "step of the scale"},
-    Opening{KitchenKind::scale, "scale show"},
-    Opening{KitchenKind::scale, "scale weigh to"},
-    Opening{KitchenKind::scale, "scale read to"},
-    Opening{KitchenKind::pan_loss, "pan loss"},
-    Opening{KitchenKind::pan_loss, "cook loss"},
-    Opening{KitchenKind::pan_loss, "cooking loss"},
-    Opening{KitchenKind::pan_loss, "frying loss"},
-    Opening{KitchenKind::pan_loss, "loss in the pan"},
-    Opening{KitchenKind::pan_loss, "pan lose"},
-    Opening{KitchenKind::pan_loss, "loss when fried"},
-    Opening{KitchenKind::pan_loss, "usual loss"},
-    Opening{KitchenKind::pan_loss, "loss"},
-    Opening{KitchenKind::batch_ph, "batch ph"},
-    Opening{KitchenKind::batch_ph, "ph of the batch"},
-    Opening{KitchenKind::batch_ph, "ph of batch"},
-    Opening{KitchenKind::batch_ph, "mass ph"},
-    Opening{KitchenKind::batch_ph, "ph of the mass"},
-};
 
 // What stands before the figure, folded, without "my", "our" and "the" in front.
 std::string opening_of(std::string_view text) {
@@ -50,9 +21,10 @@ std::string opening_of(std::string_view text) {
     return words;
 }
 
-std::optional<KitchenKind> kind_of(const std::string& words) {
-    for (const auto& opening : openings)
-        if (words == opening.words) return opening.kind;
+std::optional<KitchenKind> kind_of(const std::string& words, const Knowledge& knowledge) {
+    if (knowledge.in_list(WordList::scale_step, words)) return KitchenKind::scale;
+    if (knowledge.in_list(WordList::pan_loss, words)) return KitchenKind::pan_loss;
+    if (knowledge.in_list(WordList::batch_ph, words)) return KitchenKind::batch_ph;
     return std::nullopt;
 }
 
@@ -113,11 +85,11 @@ std::optional<Result<KitchenFact>> bench_fact(std::string_view line, const Knowl
     if (digit == std::string_view::npos) return std::nullopt;
     std::string words = opening_of(line.substr(0, digit));
     std::string formula;
-    auto kind = kind_of(words);
+    auto kind = kind_of(words, knowledge);
     for (const std::string_view of : {" of ", " for "}) {  // "pan loss of hedge link"
         const auto at = line.find(of);
         if (kind || at == std::string_view::npos || at > digit) continue;
-        kind = kind_of(opening_of(line.substr(0, at)));
+        kind = kind_of(opening_of(line.substr(0, at)), knowledge);
         if (kind) formula = bare(line.substr(at + of.size(), digit - at - of.size()));
     }
     if (!kind) return std::nullopt;

@@ -1,21 +1,16 @@
 #include "formula/formats/kitchen_food.hpp"
 
 #include <algorithm>
-#include <array>
 
-#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/spaces.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
-
-constexpr std::array<std::string_view, 9> waste{"trim", "trimming", "lose", "waste", "wasted", "offcut", "peeling", "loss", "lost"};
-constexpr std::array<std::string_view, 8> kept{"usable", "edible", "kept", "left", "yield", "useable", "good", "used"};
-constexpr std::array<std::string_view, 4> single{"each", "apiece", "piece", "pod"};
 
 struct Amount {
     double value = 0;
@@ -47,13 +42,14 @@ double mass(Cursor& cursor) {
 
 }  // namespace
 
-std::optional<FoodShare> take_share(std::string& text) {
+std::optional<FoodShare> take_share(std::string& text, const Knowledge& knowledge) {
     const auto amount = last_amount(text, percent);
     if (!amount) return std::nullopt;
     blank(text, amount->begin, amount->end);
     bool lost = false, left = false;
     for (const auto& word : words_of(text)) {
-        const bool is_lost = contains(waste, word.folded), is_left = contains(kept, word.folded);
+        const bool is_lost = knowledge.in_list(WordList::trimmed_off, word.folded),
+                   is_left = knowledge.in_list(WordList::left_of_food, word.folded);
         if (is_lost || is_left) blank(text, word.begin, word.end);
         lost = lost || is_lost;
         left = left || is_left;
@@ -62,7 +58,7 @@ std::optional<FoodShare> take_share(std::string& text) {
     return FoodShare{lost ? 100 - amount->value : amount->value, true};
 }
 
-std::optional<FoodMeasure> take_measure(std::string& text, const KnownName& known) {
+std::optional<FoodMeasure> take_measure(std::string& text, const KnownName& known, const Knowledge& knowledge) {
     const auto amount = last_amount(text, mass);
     if (!amount) return std::nullopt;
     blank(text, amount->begin, amount->end);
@@ -74,7 +70,7 @@ std::optional<FoodMeasure> take_measure(std::string& text, const KnownName& know
         const auto number = number_at(cursor, false);
         const bool counted = number && number->band.mid > 0;  // "3 serranos: 20 g"
         if (counted) count = number->band.mid;
-        if (!counted && word.folded != "one" && !contains(single, word.folded)) continue;
+        if (!counted && word.folded != "one" && !knowledge.in_list(WordList::single_piece, word.folded)) continue;
         by_number = true;
         blank(text, word.begin, std::max(word.end, cursor.at()));
     }
@@ -84,7 +80,7 @@ std::optional<FoodMeasure> take_measure(std::string& text, const KnownName& know
         if (!unit || (unit->dimension != Dimension::count && unit->dimension != Dimension::volume)) continue;
         std::string without = text;
         blank(without, word.begin, word.end);
-        if (!known(food_name(without).name)) continue;
+        if (!known(food_name(without, knowledge).name)) continue;
         text = without;
         measure.word = unit->word;
         break;
@@ -103,13 +99,10 @@ PlausibleRange plausible_measure(const std::string& word, const Ingredient& ingr
     return {least, most};
 }
 
-FoodName food_name(const std::string& text) {
-    constexpr std::array<std::string_view, 28> loose{"my",   "our",  "the",    "this", "these",  "year", "of",  "in",    "a",  "an",
-                                                     "lot",  "from", "season", "at",   "about",  "one",  "per", "with",  "to", "on",
-                                                     "crop", "here", "batch",  "for",  "summer", "it",   "its", "bought"};
+FoodName food_name(const std::string& text, const Knowledge& knowledge) {
     auto words = words_of(text);
-    while (!words.empty() && contains(loose, words.front().folded)) words.erase(words.begin());
-    while (!words.empty() && contains(loose, words.back().folded)) words.pop_back();
+    while (!words.empty() && knowledge.in_list(WordList::beside_a_name, words.front().folded)) words.erase(words.begin());
+    while (!words.empty() && knowledge.in_list(WordList::beside_a_name, words.back().folded)) words.pop_back();
     if (words.empty()) return {};
     return {phrase(words, 0, words.size()), words.front().begin};
 }

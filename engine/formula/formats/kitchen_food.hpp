@@ -6,6 +6,7 @@
 #include <string>
 #include <string_view>
 
+#include "knowledge/knowledge.hpp"
 #include "knowledge/plausible.hpp"
 
 namespace standin {
@@ -16,7 +17,7 @@ struct FoodShare {
 };
 
 /// "trim: 40 %", "40 % waste", "60 % usable"; taken out of `text`, which keeps its length.
-std::optional<FoodShare> take_share(std::string& text);
+std::optional<FoodShare> take_share(std::string& text, const Knowledge& knowledge);
 
 struct FoodMeasure {
     std::string word;  ///< "bunch"; "piece" where a number of the food itself was weighed
@@ -27,7 +28,7 @@ struct FoodMeasure {
 using KnownName = std::function<bool(const std::string&)>;
 
 /// "bunch of ...: 60 g", "... 6 g each", "3 ...: 20 g"; taken out of `text`.
-std::optional<FoodMeasure> take_measure(std::string& text, const KnownName& known);
+std::optional<FoodMeasure> take_measure(std::string& text, const KnownName& known, const Knowledge& knowledge);
 
 /// Grams that one such measure can weigh at all.
 PlausibleRange plausible_measure(const std::string& word, const Ingredient& ingredient);
@@ -38,6 +39,6 @@ struct FoodName {
 };
 
 /// What is left once signs and words like "my", "this year", "of" are off both ends.
-FoodName food_name(const std::string& text);
+FoodName food_name(const std::string& text, const Knowledge& knowledge);
 
 }  // namespace standin

@@ -1,7 +1,6 @@
 #include "formula/formats/kitchen_line.hpp"
 
 #include <algorithm>
-#include <array>
 
 #include "core/band.hpp"
 #include "core/names.hpp"
@@ -19,16 +18,16 @@
 #include "formula/line/name_text.hpp"
 #include "formula/line/tongues.hpp"
 #include "knowledge/plausible.hpp"
+#include "knowledge/word_list.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {
 namespace {
 
 // "are", "is", "has", "weighs" part a food from what is told of it, as a colon does. The text keeps its length.
-void verbs_to_colons(std::string& text) {
-    constexpr std::array<std::string_view, 9> verbs{"are", "is", "has", "have", "weigh", "weighs", "=", "tastes", "taste"};
+void verbs_to_colons(std::string& text, const Knowledge& knowledge) {
     for (const auto& word : words_of(text))
-        if (std::find(verbs.begin(), verbs.end(), word.raw) != verbs.end()) {
+        if (knowledge.in_list_as_written(WordList::fact_verb, word.raw)) {
             blank(text, word.begin, word.end);
             text[word.begin] = ':';
         }
@@ -55,16 +54,13 @@ std::optional<double> take_fat(std::string& text, const Knowledge& knowledge) {
 }
 
 // "pH of the pork shoulder: 5.7" for "the pork shoulder: pH 5.7".
-void turn_round(std::string& text) {
-    constexpr std::array<std::string_view, 4> leads{"pH of ", "fat of ", "acidity of ", "strength of "};
-    for (const auto lead : leads) {
-        const std::string head = fold(std::string_view(text).substr(0, lead.size()));
-        const auto digit = text.find_first_of("0123456789");
-        if (head != fold(lead) || digit == std::string::npos) continue;
-        text =
-            text.substr(lead.size(), digit - lead.size()) + " " + std::string(lead.substr(0, lead.size() - 4)) + " " + text.substr(digit);
-        return;
-    }
+void turn_round(std::string& text, const Knowledge& knowledge) {
+    constexpr std::string_view of = " of ";
+    const auto at = text.find(of), digit = text.find_first_of("0123456789");
+    if (at == std::string::npos || digit == std::string::npos || digit < at + of.size()) return;
+    const std::string lead = text.substr(0, at);
+    if (!knowledge.in_list(WordList::fact_of, fold(lead))) return;
+    text = text.substr(at + of.size(), digit - at - of.size()) + " " + lead + " " + text.substr(digit);
 }
 
 class FoodLine {
@@ -73,16 +69,18 @@ public:
         : line_(line), text_(line.text), origin_(file, line.place), knowledge_(knowledge) {}
 
     Result<KitchenLine> read() {
-        verbs_to_colons(text_);
-        turn_round(text_);
+        verbs_to_colons(text_, knowledge_);
+        turn_round(text_, knowledge_);
         const auto fat = take_fat(text_, knowledge_);
         std::optional<FoodMeasure> measure;
         std::optional<FoodShare> share;
         if (!fat) share = told_share();
         const auto facts = share ? std::vector<FactText>{} : take_facts(text_, true);
         if (facts.empty() && !fat && !share) {
-            share = take_share(text_);
-            if (!share) measure = take_measure(text_, [&](const std::string& name) { return food_called(name) != nullptr; });
+            share = take_share(text_, knowledge_);
+            if (!share)
+                measure = take_measure(
+                    text_, [&](const std::string& name) { return food_called(name) != nullptr; }, knowledge_);
             if (!share && !measure) return nothing_told();
         }
         if (auto wrong = name_food()) return Failure(std::move(*wrong));
@@ -101,11 +99,11 @@ private:
     // "40 % waste", "60 % usable"; but "pork trim" is a food.
     std::optional<FoodShare> told_share() {
         std::string text = text_;
-        const auto share = take_share(text);
+        const auto share = take_share(text, knowledge_);
         if (!share || !share->told) return std::nullopt;
         const std::string head = text_.substr(0, text_.find_first_of(":0123456789"));
-        const std::string name = food_name(head).name;
-        if (known_ingredient(name, knowledge_) && food_name(text).name != name) return std::nullopt;
+        const std::string name = food_name(head, knowledge_).name;
+        if (known_ingredient(name, knowledge_) && food_name(text, knowledge_).name != name) return std::nullopt;
         text_ = text;
         return share;
     }
@@ -130,9 +128,9 @@ private:
 
     // What is left of the line is the food. A beast by itself means all its meat.
     std::optional<Error> name_food() {
-        auto [name, at] = food_name(text_);
+        auto [name, at] = food_name(text_, knowledge_);
         // "pork shoulder: 18 % fat by the label": what follows the fact is told in passing.
-        const std::string head = food_name(std::string(line_.text.substr(0, line_.text.find_first_of(":=,0123456789")))).name;
+        const std::string head = food_name(std::string(line_.text.substr(0, line_.text.find_first_of(":=,0123456789"))), knowledge_).name;
         if (!food_called(name) && food_called(head) && name.rfind(head, 0) == 0) {
             read_.notes.push_back(reason_about(ReasonKind::passed_over, name.substr(head.size() + 1)));
             name = head;
@@ -240,10 +238,10 @@ private:
 // "methi, like dandelion greens"
 std::optional<Result<KitchenLine>> like_fact(const TextLine& line, const Origin& origin, const Knowledge& knowledge) {
     std::string text(line.text);
-    verbs_to_colons(text);
+    verbs_to_colons(text, knowledge);
     const auto likeness = likeness_in(text, knowledge);
     if (!likeness) return std::nullopt;
-    const std::string name = food_name(likeness->line).name;
+    const std::string name = food_name(likeness->line, knowledge).name;
     const auto* food = known_ingredient(name, knowledge);
     if (!food)
         return failure(Trouble::bad_data, "unknown ingredient \"" + name + "\"", origin.start(), knowledge.nearest_ingredients(name));
