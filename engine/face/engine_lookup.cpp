@@ -5,6 +5,8 @@
 #include "face/inside.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/line_text.hpp"
+#include "knowledge/hazard_text.hpp"
+#include "knowledge/kind_heads.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/kitchen_overlay.hpp"
 #include "knowledge/references.hpp"
@@ -127,8 +129,16 @@ private:
 // A word of a kind ("cheese", "fish") means all of it, but for the sauces that hold some.
 void ask_which(LookupAnswer& answer, const Kind& kind, const Knowledge& knowledge) {
     answer.question = "any of several foods: say which";
-    for (const auto& i : knowledge.records().ingredients)
-        if (belongs(i, kind, knowledge) && i.family != "condiments" && !i.names.empty()) answer.nearest.push_back(i.names.front());
+    for (const auto* food : foods_meant(kind, knowledge)) answer.nearest.push_back(food->names.front());
+}
+
+// "Reis" for rice, which is a kind: by the kind's own words in other tongues, or by way of the English that the reader knows.
+const Kind* kind_said(std::string_view word, const Knowledge& knowledge) {
+    if (const auto* kind = kind_in_any_tongue(word, knowledge)) return kind;
+    for (const auto& tongue : knowledge.tongues())
+        if (const auto* english = knowledge.english(tongue, hazard_fold(word)))
+            if (const auto* kind = kind_named(*english, knowledge)) return kind;
+    return nullptr;
 }
 
 constexpr std::size_t most_shown = 3;  // foods one word may mean and still be shown together
@@ -145,7 +155,9 @@ void read_as_a_line(LookupAnswer& answer, std::string_view word, const Knowledge
         for (const auto& doubt : line->doubts) answer.read_as += (answer.read_as.empty() ? "" : "; ") + in_full(doubt.what);
         return;
     }
-    if (const auto* kind = unknown ? kind_named(word, knowledge) : nullptr) return ask_which(answer, *kind, knowledge);
+    const auto* kind = unknown ? kind_named(word, knowledge) : nullptr;
+    if (!kind && unknown) kind = kind_said(word, knowledge);
+    if (kind) return ask_which(answer, *kind, knowledge);
     answer.nearest = asked.hints;
     if (unknown) return;
     // Where a formula must say which, whoever looks it up sees them all.

@@ -14,6 +14,69 @@ namespace {
 
 using Index = std::unordered_map<std::string, std::size_t>;
 
+void add_words(const std::string& folded, std::unordered_set<std::string>& words) {
+    for (std::size_t first = 0; first < folded.size();) {
+        const std::size_t last = std::min(folded.find(' ', first), folded.size());
+        if (last > first) words.insert(folded.substr(first, last - first));
+        first = last + 1;
+    }
+}
+
+std::unordered_set<std::string> words_of(const std::string& folded) {
+    std::unordered_set<std::string> words;
+    add_words(folded, words);
+    return words;
+}
+
+bool all_in(const std::unordered_set<std::string>& words, const std::unordered_set<std::string>& known) {
+    return std::all_of(words.begin(), words.end(), [&](const std::string& word) { return known.contains(word); });
+}
+
+std::string joined(std::string name) {
+    std::erase(name, ' ');
+    return name;
+}
+
+// "Xiangcai" as "xiang cai": a name of another tongue written as one word, where that names nothing else and no other food's name is joined
+// to the same. What is all English stays apart: corn flour is no cornflour.
+void index_joined(Index& names, const Index& others, const std::unordered_set<std::string>& taken,
+                  const std::unordered_set<std::string>& english) {
+    Index found;
+    std::unordered_set<std::string> twice;
+    for (const auto& [name, place] : names) {
+        const auto words = words_of(name);
+        std::string one = joined(name);
+        if (one == name || all_in(words, english)) continue;
+        if (names.contains(one) || others.contains(one) || taken.contains(one)) continue;
+        const auto [at, is_new] = found.emplace(one, place);
+        if (!is_new && at->second != place) twice.insert(std::move(one));
+    }
+    for (const auto& [name, place] : found)
+        if (!twice.contains(name)) names.emplace(name, place);
+}
+
+// Written apart, what is known as one word: "jala peno". Only where a word of it is nobody's by itself: ground nuts are no groundnuts.
+std::string written_together(const std::string& folded, const std::unordered_set<std::string>& vocabulary) {
+    return folded.find(' ') == std::string::npos || all_in(words_of(folded), vocabulary) ? folded : joined(folded);
+}
+
+// Likeness by letters of a length: none in three letters, one in six, and more only where both begin alike. A short word is held against
+// English names alone: out of one tongue into another it would be like anything.
+bool is_like(const std::string& wanted, const std::string& name, const std::unordered_set<std::string>& own) {
+    constexpr std::size_t shortest = 4, short_word = 6, to_an_edit = 4;  // letters, judgement
+    if (wanted.size() < shortest || name.empty()) return false;
+    const std::size_t limit = std::max<std::size_t>(1, wanted.size() / to_an_edit);
+    const std::size_t edits = edit_distance(wanted, name, limit);
+    if (edits > limit || (wanted.size() < short_word && !all_in(words_of(name), own))) return false;
+    return wanted.front() == name.front() || (edits == 1 && wanted.size() >= short_word);
+}
+
+bool shares_a_word(const std::string& wanted, const std::string& name) {
+    constexpr std::size_t least = 4;  // letters, as `nearest` has it
+    const auto words = words_of(wanted), others = words_of(name);
+    return std::any_of(words.begin(), words.end(), [&](const std::string& word) { return word.size() >= least && others.contains(word); });
+}
+
 template <class T>
 const T* find(const std::vector<T>& all, const Index& index, const std::string& key) {
     const auto found = index.find(key);
@@ -34,11 +97,12 @@ bool comparable(std::string_view folded, std::string_view name) {
 }
 
 template <class T>
-std::vector<std::string> nearest_names(std::string_view wanted, const std::vector<T>& all, const Index& names) {
+std::vector<std::string> nearest_names(std::string_view wanted, const std::vector<T>& all, const Index& names,
+                                       const std::unordered_set<std::string>* own = nullptr) {
     const std::string folded = fold(wanted);
     std::vector<std::string_view> known;
     for (const auto& [name, place] : names)
-        if (comparable(folded, name)) known.push_back(name);
+        if (comparable(folded, name) && (!own || is_like(folded, name, *own) || shares_a_word(folded, name))) known.push_back(name);
     std::sort(known.begin(), known.end());
     std::vector<std::string> best;
     for (const auto i : nearest(folded, known, 8)) {
@@ -70,12 +134,24 @@ bool harmless_hint(const std::string& wanted, const Ingredient& hint) {
     return hint.allergens.empty() && !salt;
 }
 
-void add_words(const std::string& folded, std::unordered_set<std::string>& words) {
-    for (std::size_t first = 0; first < folded.size();) {
-        const std::size_t last = std::min(folded.find(' ', first), folded.size());
-        if (last > first) words.insert(folded.substr(first, last - first));
-        first = last + 1;
-    }
+// Words of the names that foods are shown by, of preparations and of lists.
+std::unordered_set<std::string> english_words(const Records& records) {
+    std::unordered_set<std::string> words;
+    for (const auto& ingredient : records.ingredients) add_words(fold(ingredient.names.front()), words);
+    for (const auto& preparation : records.preparations)
+        for (const auto& name : preparation.names) add_words(fold(name), words);
+    for (const auto& word : records.lexicon.listed) add_words(fold(word.word), words);
+    return words;
+}
+
+// What a word already is that no name may be joined to: a word of another tongue, of a list, of a preparation.
+std::unordered_set<std::string> taken_words(const Records& records) {
+    std::unordered_set<std::string> words;
+    for (const auto& word : records.lexicon.tongue) words.insert(fold(word.word));
+    for (const auto& word : records.lexicon.listed) words.insert(fold(word.word));
+    for (const auto& preparation : records.preparations)
+        for (const auto& name : preparation.names) words.insert(fold(name));
+    return words;
 }
 
 }  // namespace
@@ -112,6 +188,10 @@ Knowledge::Knowledge(Records records, std::string overlay) : records_(std::move(
     for (const auto* names : {&generic_names_, &preparation_names_})
         for (const auto& [name, at] : *names) add_words(name, own_words_);
     for (const auto& ingredient : records_.ingredients) add_words(fold(ingredient.names.front()), own_words_);
+    const auto english = english_words(records_);
+    const auto taken = taken_words(records_);
+    index_joined(ingredient_names_, generic_names_, taken, english);
+    index_joined(generic_names_, ingredient_names_, taken, english);
     for (std::size_t i = 0; i < records_.sources.size(); ++i) sources_.emplace(records_.sources[i].id, i);
     for (std::size_t i = 0; i < records_.perception.size(); ++i) differences_.emplace(records_.perception[i].property, i);
     for (std::size_t i = 0; i < records_.parameters.size(); ++i) parameters_.emplace(records_.parameters[i].id, i);
@@ -147,12 +227,16 @@ const Allergen* Knowledge::allergen(std::string_view id) const {
 const Ingredient* Knowledge::ingredient_named(std::string_view name) const {
     const std::string folded = fold(name);
     const auto* found = find(records_.ingredients, ingredient_names_, folded);
+    if (!found && !generic_names_.contains(folded))
+        found = find(records_.ingredients, ingredient_names_, written_together(folded, vocabulary_));
     // "Sarson's" belongs to somebody: it is no word of another tongue for a food, though "tomato's" are tomatoes.
     const bool owned = (name.ends_with("'s") || name.ends_with("\u2019s")) && name.find(' ') == std::string_view::npos;
     return owned && found && fold(found->names.front()) != folded ? nullptr : found;
 }
 const Ingredient* Knowledge::ingredient_meant(std::string_view generic) const {
-    return find(records_.ingredients, generic_names_, fold(generic));
+    const std::string folded = fold(generic);
+    const auto* found = find(records_.ingredients, generic_names_, folded);
+    return found ? found : find(records_.ingredients, generic_names_, written_together(folded, vocabulary_));
 }
 const Preparation* Knowledge::preparation_named(std::string_view name) const {
     return find(records_.preparations, preparation_names_, fold(name));
@@ -184,7 +268,7 @@ const std::vector<std::string>& Knowledge::listed(WordList list) const { return 
 std::vector<std::string> Knowledge::nearest_ingredients(std::string_view name) const {
     if (!hazards_in(hazard_text(name), records_.lexicon).empty()) return {};  // no harmless name for what is none
     std::vector<std::string> safe;
-    for (auto& hint : nearest_names(name, records_.ingredients, ingredient_names_))
+    for (auto& hint : nearest_names(name, records_.ingredients, ingredient_names_, &own_words_))
         if (harmless_hint(fold(name), *ingredient_named(hint))) safe.push_back(std::move(hint));
     return safe;
 }

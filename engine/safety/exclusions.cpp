@@ -64,6 +64,19 @@ Exclusion of_ingredient(std::string_view word, const Ingredient& named, const Kn
     return found;
 }
 
+// "Jordnötter" and "uyu" name a food in a tongue in which the kind has no word: who writes so means all that the English word takes in.
+// Null where the word itself tells the sort, as "king prawn" does.
+const Kind* kind_of_its_english(const std::string& folded, const Ingredient& named, const Knowledge& knowledge) {
+    const Kind* found = nullptr;
+    for (const auto& name : named.names) {
+        const Kind* kind = kind_named(name, knowledge);
+        if (!kind) continue;
+        if ((" " + folded + " ").find(" " + fold(name) + " ") != std::string::npos) return nullptr;
+        if (!found) found = kind;
+    }
+    return found;
+}
+
 // A word of another tongue: the kind that it names there or in English, or a food without any allergen. What might be a whole class of
 // allergens is never taken for one food of it.
 std::optional<Exclusion> of_another_tongue(std::string_view word, const Knowledge& knowledge) {
@@ -131,7 +144,10 @@ Result<Exclusion> exclusion_of(std::string_view word, const Knowledge& knowledge
             if (const Kind* kind = kind_in_any_tongue(said, knowledge)) return of_kind(word, *kind, knowledge);
         if (const auto reason = refusal_of(folded, knowledge); !reason.empty())
             return failure(Trouble::usage, "\"" + std::string(word) + "\": " + reason, "request.without");
-        if (const auto* ingredient = knowledge.ingredient_named(folded)) return of_ingredient(word, *ingredient, knowledge);
+        if (const auto* ingredient = knowledge.ingredient_named(folded)) {
+            if (const Kind* kind = kind_of_its_english(folded, *ingredient, knowledge)) return of_kind(word, *kind, knowledge);
+            return of_ingredient(word, *ingredient, knowledge);
+        }
     }
     if (auto found = of_another_tongue(bare_word, knowledge)) {
         found->word = word;

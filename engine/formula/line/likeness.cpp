@@ -59,12 +59,23 @@ bool is_each_its_own(const Ingredient& i) {
            std::find(families.begin(), families.end(), i.family) != families.end();
 }
 
+namespace {
+
+bool is_word_of_another_tongue(const Word& word, const Knowledge& knowledge) {
+    const auto& tongues = knowledge.tongues();
+    return std::any_of(tongues.begin(), tongues.end(),
+                       [&](const auto& tongue) { return knowledge.english(tongue, hazard_fold(word.raw)) != nullptr; });
+}
+
+}  // namespace
+
 // A word that is refused, one slip of the pen away.
 std::string near_danger(const std::string& called, const Knowledge& knowledge) {
     constexpr std::size_t least = 5;  // letters
     for (const auto& word : words_of(called)) {
         const std::string folded = hazard_fold(word.raw);
         if (folded.size() < least || unit_named(word.folded) || knowledge.in_list("stock-loose", word.folded)) continue;
+        if (is_word_of_another_tongue(word, knowledge)) continue;  // Dutch "groene" is green, and no slip for "troene"
         const std::size_t limit = slip_limit(folded);
         for (const auto& hazard : knowledge.records().lexicon.hazards) {
             if ((hazard.act != HazardAct::refuse && hazard.act != HazardAct::ask) || !hazard.of.empty()) continue;
@@ -95,9 +106,7 @@ bool differs_by_plain_word(const std::vector<Word>& words, std::size_t first, co
 // "A colander of nettles" is no slip for the elder: a measure, a word of a name or of another tongue that is known as it stands.
 bool is_word_of_the_kitchen(const Word& word, const Knowledge& knowledge) {
     if (unit_named(word.folded) || knowledge.in_list("stock-loose", word.folded) || knowledge.knows_word(word.folded)) return true;
-    const auto& tongues = knowledge.tongues();
-    return std::any_of(tongues.begin(), tongues.end(),
-                       [&](const auto& tongue) { return knowledge.english(tongue, hazard_fold(word.raw)) != nullptr; });
+    return is_word_of_another_tongue(word, knowledge);
 }
 
 }  // namespace

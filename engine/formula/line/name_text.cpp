@@ -12,6 +12,7 @@
 #include "formula/line/passed_over.hpp"
 #include "formula/line/process_text.hpp"
 #include "knowledge/effects.hpp"
+#include "knowledge/kind_heads.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 #include "knowledge/word_list.hpp"
@@ -358,12 +359,12 @@ std::vector<std::string> one_of_each_form(const Kind& kind, const Knowledge& kno
     constexpr std::size_t few = 5;
     std::vector<std::string> names;
     std::vector<std::string> forms;
-    for (const auto& ingredient : knowledge.records().ingredients) {
-        const bool ground = contains(ingredient.already, std::string("ground"));
-        const std::string form = std::to_string(static_cast<int>(ingredient.tissue)) + (ground ? " ground" : "");
-        if (names.size() == few || contains(forms, form) || !belongs(ingredient, kind, knowledge)) continue;
+    for (const auto* food : foods_meant(kind, knowledge)) {
+        const bool ground = contains(food->already, std::string("ground"));
+        const std::string form = std::to_string(static_cast<int>(food->tissue)) + (ground ? " ground" : "");
+        if (names.size() == few || contains(forms, form)) continue;
         forms.push_back(form);
-        names.push_back(ingredient.names.front());
+        names.push_back(food->names.front());
     }
     return names;
 }
