@@ -206,7 +206,7 @@ private:
         for (const auto& step : candidate.food.prepared) s.prepared.push_back(describe(step, knowledge_));
         s.role = candidate.role;
         s.grams = kitchen_grams(candidate.food.grams.mid, false);
-        s.grams_band = dose_band(candidate);
+        s.grams_band = around(s.grams, dose_band(candidate));
         s.trade = candidate.trade;
         if (candidate.share < 1) s.line_left = kitchen_grams((1 - candidate.share) * formula_.lines[line_].grams.mid, false);
         if (candidate.partner) s.partner = partner(*candidate.partner);
@@ -261,7 +261,7 @@ private:
         const auto& swaps = knowledge_.records().swaps;
         const Line& line = formula_.lines[line_];
         const Swap& only = swaps[candidate.swaps.front()];
-        if (candidate.swaps.size() == 1 && only.basis == Basis::weight) return scaled(only.ratio->band, line.grams.mid);
+        if (candidate.swaps.size() == 1 && only.basis == Basis::weight) return as_weighed(only.ratio->band, candidate);
         const auto from = context_.sampled().units(line), to = context_.sampled().units(candidate.food);
         std::vector<double> grams;
         for (std::size_t i = 0; i < from->size(); ++i) {
@@ -269,13 +269,20 @@ private:
             if (taken > 0) grams.push_back(line.grams.mid * given / taken);
         }
         if (grams.empty()) return candidate.food.grams;
-        const Band spread = band_of(std::move(grams));
+        return as_weighed(band_of(std::move(grams)), candidate);
+    }
+
+    // The spread about what is weighed, which may be held to a part of the line or to what a kilo takes. However unsure the dose, nobody
+    // would weigh less or more than that.
+    static Band as_weighed(const Band& spread, const Candidate& candidate) {
         if (!(spread.mid > 0)) return candidate.food.grams;
-        // However unsure the dose, nobody would weigh less or more than that.
-        const Band band = scaled(spread, candidate.food.grams.mid / spread.mid);
         const double mid = candidate.food.grams.mid;
+        const Band band = scaled(spread, mid / spread.mid);
         return {std::min(mid, std::max(band.low, candidate.least_grams)), mid, std::max(mid, std::min(band.high, candidate.most_grams))};
     }
+
+    // The weight that is shown is rounded for the scale, and still lies in its band.
+    static Band around(double shown, const Band& band) { return {std::min(band.low, shown), shown, std::max(band.high, shown)}; }
 
     // What changes with it, and what there is to be minded that there was not.
     void look_at(StandIn& s, const Formula& variant) {
