@@ -154,6 +154,23 @@ std::unordered_set<std::string> taken_words(const Records& records) {
     return words;
 }
 
+bool ends_in_word(const std::string& name, const std::string& word) { return name == word || name.ends_with(" " + word); }
+
+// Another kind of thing is no offer, though it shares a word: swiss is no chard. The same thing of another sort is: the last word names it,
+// or all of its name was written.
+bool same_thing(const std::string& wanted, const Ingredient& hint) {
+    const std::string last = wanted.substr(wanted.rfind(' ') + 1);
+    return std::any_of(hint.names.begin(), hint.names.end(), [&](const std::string& called) {
+        const std::string name = fold(called);
+        const std::size_t limit = slip_limit(wanted);
+        if (edit_distance(wanted, name, limit) <= limit || ends_in_word(name, last)) return true;
+        if ((" " + wanted + " ").find(" " + name + " ") != std::string::npos) return true;
+        const std::string head = name.substr(name.rfind(' ') + 1);
+        const std::size_t slip = slip_limit(last);
+        return edit_distance(last, head, slip) <= slip;
+    });
+}
+
 }  // namespace
 
 Knowledge::Knowledge(Records records, std::string overlay) : records_(std::move(records)), overlay_(std::move(overlay)) {
@@ -269,7 +286,8 @@ std::vector<std::string> Knowledge::nearest_ingredients(std::string_view name) c
     if (!hazards_in(hazard_text(name), records_.lexicon).empty()) return {};  // no harmless name for what is none
     std::vector<std::string> safe;
     for (auto& hint : nearest_names(name, records_.ingredients, ingredient_names_, &own_words_))
-        if (harmless_hint(fold(name), *ingredient_named(hint))) safe.push_back(std::move(hint));
+        if (const auto* found = ingredient_named(hint); harmless_hint(fold(name), *found) && same_thing(fold(name), *found))
+            safe.push_back(std::move(hint));
     return safe;
 }
 std::vector<std::string> Knowledge::nearest_preparations(std::string_view name) const {

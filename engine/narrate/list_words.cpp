@@ -51,6 +51,8 @@ std::string list_words(const Reason& r, Units units) {
             return "the list is all there is of what it is about";
         case ReasonKind::list_is_beside:
             return "everything that the list does not mention is there";
+        case ReasonKind::list_heading:
+            return r.role == "none" ? "a heading: what stands below it is not on hand" : "a heading";
         case ReasonKind::stock_weight:
             return in_units(first_of(r) + ", " + grams_of(r) + (r.role == "whole" ? "" : " as picked or bought"), units);
         case ReasonKind::stock_unweighed:

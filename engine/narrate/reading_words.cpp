@@ -47,7 +47,10 @@ std::string by_measure(const Reason& r) {
     std::string span;
     if (!r.figures.empty() && r.figures.front().low && r.figures.front().high)
         span = ", " + rounded(*r.figures.front().low) + " to " + rounded(*r.figures.front().high) + " g";
-    return "the weight is what a " + r.role + " of " + food(r) + " usually weighs" + span +
+    const std::string name = food(r);
+    const bool juice = r.role == "piece" && name.ends_with(" juice");  // of a fruit
+    const std::string what = juice ? "the juice of one " + name.substr(0, name.rfind(' ')) : "a " + r.role + " of " + name;
+    return "the weight is what " + what + " usually weighs" + span +
            (r.about == "crystals" ? ": crystals differ from maker to maker, so weigh it" : "");
 }
 
@@ -66,7 +69,7 @@ std::string base(const Reason& r) {
     const bool in_pounds = grams != kilo && std::abs(pounds - std::round(pounds)) * grams_a_pound < close;
     const std::string amount = in_pounds       ? plain(std::round(pounds)) + " lb"
                                : grams >= kilo ? plain(grams / kilo) + " kg"
-                                               : plain(grams) + " g";
+                                               : rounded(grams) + " g";
     return amount + " of " + r.role;
 }
 
@@ -225,6 +228,8 @@ std::string counted_or_not(const Reason& r) {
             return "read word for word from another tongue: " + lines_of(r) + "; `standin convert` shows how";
         case ReasonKind::of_the_recipe:
             return "passed over, as said of the recipe and not of the mass: " + lines_of(r);
+        case ReasonKind::headings:
+            return "taken for headings: " + lines_of(r);
         case ReasonKind::allergen_beside:
             return quoted(r.about) + " (" + r.role +
                    ") stands in the words beside the lines and in no line: counted among what may be in it. If it goes into the batch, "

@@ -191,6 +191,7 @@ constexpr std::array words_of_kinds = std::to_array<std::string_view>({"stands-i
                                                                        "several-in-line",
                                                                        "other-tongue",
                                                                        "of-the-recipe",
+                                                                       "headings",
                                                                        "allergen-beside",
                                                                        "meat-beside",
                                                                        "part-of-method",
@@ -211,6 +212,7 @@ constexpr std::array words_of_kinds = std::to_array<std::string_view>({"stands-i
                                                                        "both-are-one",
                                                                        "list-is-all",
                                                                        "list-is-beside",
+                                                                       "list-heading",
                                                                        "stock-weight",
                                                                        "stock-unweighed",
                                                                        "set-aside"});

@@ -101,14 +101,14 @@ TEST_CASE("typed: unknown keys, wrong types, missing keys, each with its place")
     const std::string all = trouble(R"({"titel": "x", "lines": [
  {"ingredient": "spnch", "amount": "300 g"},
  {"ingredient": "spinach", "amount": 300},
- {"ingredient": "spinach", "amount": "10 g", "prepared": ["blnchd"], "weighed": "later"},
+ {"ingredient": "spinach", "amount": "10 g", "prepared": ["blnhed"], "weighed": "later"},
  {"amount": "10 g"}, 7],
  "process": {"plat": "10 mm", "core": "71", "cook": "by hand"}})");
     CHECK(has(all, "f.json:1:11: unknown key \"titel\""));
     CHECK(has(all, "\"title\""));
     CHECK(has(all, "f.json:2:17: unknown ingredient \"spnch\""));
     CHECK(has(all, "f.json:3:38: \"amount\" must be text"));
-    CHECK(has(all, "f.json:4:59: unknown word \"blnchd\""));
+    CHECK(has(all, "f.json:4:59: unknown word \"blnhed\""));
     CHECK(has(all, "\"before\" or \"after\""));
     CHECK(has(all, "f.json:5:2: \"ingredient\" is missing"));
     CHECK(has(all, "f.json:5:22: expected an object"));

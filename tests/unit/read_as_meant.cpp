@@ -158,7 +158,7 @@ TEST_CASE("words of another tongue behind a name that English has are not passed
 
 TEST_CASE("a doubtful line of a list is set aside and told, and the rest read") {
     const auto stock = engine().read_inventory(
-        "kale 200 g\nleeks\ndill\nmint\nplonkweed\nspinnach 200 g\nmaybe some chard\nsalt 2 % of meat\nno sorrel this week", "g");
+        "kale 200 g\nleeks\ndill\nmint\nplonkweed\nzorbelkraut 200 g\nmaybe some chard\nsalt 2 % of meat\nno sorrel this week", "g");
     REQUIRE(stock);
     CHECK(stock->items.size() == 4);
     CHECK(stock->aside.size() == 4);

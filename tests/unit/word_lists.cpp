@@ -6,6 +6,7 @@
 
 #include "adapt/swap_note.hpp"
 #include "core/names.hpp"
+#include "formula/formats/formula_plain.hpp"
 #include "formula/formats/reading.hpp"
 #include "formula/line/each_of.hpp"
 #include "formula/line/food_beside.hpp"
@@ -81,6 +82,7 @@ std::string became_line(const std::string& line, const std::string& wanted) {
     if (wanted == "size") return sheet_size(line, knowledge()) ? wanted : "no size";
     if (wanted == "shares") return whole_in_words(line, knowledge()) == Whole::batch ? wanted : "no shares";
     if (wanted == "no base") return heading_base(line, knowledge()) ? "base" : wanted;
+    if (wanted == "title") return is_title(line, knowledge()) ? wanted : "no title";
     if (wanted == "heading") return is_heading(line, knowledge()) ? wanted : "no heading";
     if (wanted == "method") {
         const auto read = read_closely("Test\n1 kg pork shoulder\n" + line + "\nStir in one direction for two minutes.\n", "", knowledge());

@@ -38,7 +38,8 @@ std::string reading_json(const FormulaReading& r) {
                     {"note", r.note},
                     {"understood", r.formula.has_value()},
                     {"lines", array_of(r.lines, [](const LineReading& line) { return line_json(line); })},
-                    {"errors", array_of(r.errors, [](const Error& error) { return asked_json(error); })}});
+                    {"errors", array_of(r.errors, [](const Error& error) { return asked_json(error); })},
+                    {"told", in_full(r.told)}});
 }
 
 std::string stock_json(const Inventory& stock) {

@@ -79,7 +79,10 @@ std::string reading_text(const FormulaReading& r, const Look& look) {
         const auto asks_the_same = [&](std::size_t other) {
             return other < r.lines.size() && r.lines[other].asked && r.lines[other].asked->message == line.asked->message;
         };
-        if (line.asked && asks_the_same(i + 1)) continue;
+        if (line.asked && asks_the_same(i + 1)) {
+            page += paragraph("asked back, as below", look, 6);
+            continue;
+        }
         if (line.asked) page += asked_part(*line.asked, i > 0 && asks_the_same(i - 1), look);
         else page += line.beside ? paragraph("beside the mass: " + in_full(*line.beside), look, 6) : understood_part(line, look);
     }
@@ -89,6 +92,8 @@ std::string reading_text(const FormulaReading& r, const Look& look) {
     if (open) page += paragraph("`standin convert FILE --ask` asks about each of these in turn.", look, 0);
     if (!r.errors.empty()) page += heading("Not understood besides", look);
     for (const auto& error : r.errors) page += bullet((error.where.empty() ? "" : error.where + ": ") + error.message, look);
+    if (!r.told.empty()) page += heading("Beside the lines", look);
+    for (const auto& told : in_full(r.told)) page += bullet(told, look);
     if (!r.note.empty()) page += heading("Note", look) + paragraph(r.note, look);
     return page;
 }

@@ -86,6 +86,17 @@ void tell_of_page(Draft& draft) {
     if (!lines.empty()) draft.formula.read_as.push_back(some_lines(ReasonKind::of_the_recipe, std::move(lines), few));
 }
 
+// All of them: what is in no line must be seen somewhere.
+std::vector<Reason> told_beside_lines(Draft& draft) {
+    std::vector<Reason> told;
+    if (const std::size_t all = draft.headings.size(); all > 0)
+        told.push_back(some_lines(ReasonKind::headings, std::move(draft.headings), all));
+    told.insert(told.end(), draft.formula.read_as.begin(), draft.formula.read_as.end());
+    if (const std::size_t all = draft.said_of_recipe.size(); all > 0)
+        told.push_back(some_lines(ReasonKind::of_the_recipe, draft.said_of_recipe, all));
+    return told;
+}
+
 void tell_once(std::vector<Reason>& all, Reason told) {
     if (!contains(all, told)) all.push_back(std::move(told));
 }
@@ -178,18 +189,18 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
     if (beside) return put_beside(draft, std::move(*beside), text, where, origin, knowledge);
     if (const auto unit = unit_in_heading(text, knowledge)) {
         draft.unit = unit->unit;
-        if (!unit->per) return look_through(draft, text, where, knowledge);
+        if (!unit->per) return take_heading(draft, text, where, knowledge);
     }
     if (const auto base = heading_base(text, knowledge)) {
         draft.bases.push_back({*base, one_line(text), where});
         draft.under_base = true;
-        return look_through(draft, text, where, knowledge);
+        return take_heading(draft, text, where, knowledge);
     }
     const Whole told = says_a_number(text) ? Whole::unsaid : whole_in_words(text, knowledge);
     if (told != Whole::unsaid) draft.shares_of = told;
     if (told != Whole::unsaid || is_heading(text, knowledge)) {
         draft.under_base = false;
-        return look_through(draft, text, where, knowledge);
+        return take_heading(draft, text, where, knowledge);
     }
     if (const auto parts = two_parts_of_fruit(text); !parts.empty() && both_read(parts, origin, knowledge)) {
         for (const auto& part : parts) take_ingredient_line(draft, part, where, origin, knowledge);
@@ -220,7 +231,7 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         read = read_line(text, origin, knowledge, {}, false, around_line(draft, 0));
         if (read && base == draft.title_base && !read->unit_given) base = 0;
     }
-    if (!read && tells_whole(draft, text, where, knowledge)) return look_through(draft, text, where, knowledge);
+    if (!read && tells_whole(draft, text, where, knowledge)) return take_heading(draft, text, where, knowledge);
     if (!read && is_said_of_recipe(text, knowledge)) {
         look_through(draft, text, where, knowledge);
         return draft.said_of_recipe.push_back(one_line(text));
@@ -326,6 +337,11 @@ void look_through(Draft& draft, std::string_view text, const std::string& where,
     if (lost && found() > before) draft.formula.note += (draft.formula.note.empty() ? "" : "\n") + one_line(text);
 }
 
+void take_heading(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge) {
+    draft.headings.push_back(one_line(text));
+    look_through(draft, text, where, knowledge);
+}
+
 void look_through_title(Draft& draft, std::string_view title, const std::string& where, const Knowledge& knowledge) {
     if (auto danger = danger_in_title(title, knowledge)) {
         danger->where = where;
@@ -367,6 +383,7 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
     FormulaReading reading;
     reading.title = draft.formula.title;
     reading.note = draft.formula.note;
+    reading.told = told_beside_lines(draft);
     tell_of_tongues(draft);
     tell_of_page(draft);
     hold_against_lines(draft, knowledge);

@@ -54,6 +54,7 @@ struct Draft {
     std::vector<const Ingredient*> meat_named{};  ///< likewise meats
     std::vector<SaidBeside> said{};               ///< notes, remarks and instructions, held against the lines when all are read
     std::vector<std::string> said_of_recipe{};    ///< lines of a pasted page that say nothing of the mass
+    std::vector<std::string> headings{};          ///< lines that say what stands below them, or how much it makes
     std::vector<DraftBase> bases{};
     std::optional<DraftSize> size{};
     std::optional<DraftSheet> sheet{};
@@ -66,7 +67,7 @@ struct Draft {
     bool hopeless() const;
 };
 
-/// Reads one line of an ingredient list into `draft`; headings leave no trace.
+/// Reads one line of an ingredient list into `draft`.
 void take_ingredient_line(Draft& draft, std::string_view text, const std::string& where, const Origin& origin, const Knowledge& knowledge);
 
 /// Reads bare names again where it tells how much of them the batch holds and what stands beside them: "3 g ginger" in 5 kg.
@@ -75,6 +76,9 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge);
 /// Looks through a text that is no ingredient line (title, note, comment, instruction) for what can hurt; nothing of it is lost.
 /// `lost`: the text stands in no field of the formula, so what names an allergen or a meat is kept as a note.
 void look_through(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge, bool lost = false);
+
+/// The same of a heading, which is told with the others.
+void take_heading(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge);
 
 void look_through_title(Draft& draft, std::string_view title, const std::string& where, const Knowledge& knowledge);
 

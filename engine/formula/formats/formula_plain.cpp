@@ -186,6 +186,7 @@ private:
             return false;
         if (!head && weighs_another_food(line)) return false;
         look(line, true);
+        if (head) draft_.headings.emplace_back(one_line(line.text));
         if (!head) {
             draft_.formula.read_as.push_back(reason_about(ReasonKind::part_of_method, std::string(line.text)));
             draft_.formula.method.emplace_back(line.text);
@@ -236,7 +237,7 @@ private:
                            folded == "ingredient" || folded == "process" || folded == "line" || folded == "formula" || folded == "method";
         const std::string outside = known || value.empty() ? purpose_of_heading(key) : std::string();
         if (known || !outside.empty()) {
-            look(line);
+            take_heading(draft_, line.text, describe(file_, line.place), knowledge_);
             draft_.under_base = false;
             outside_ = outside;
         }

@@ -12,6 +12,7 @@
 #include "formula/formats/stock_amounts.hpp"
 #include "formula/formats/stock_doubt.hpp"
 #include "formula/formats/stock_gatherer.hpp"
+#include "formula/formats/stock_headings.hpp"
 #include "formula/formats/stock_leaves.hpp"
 #include "formula/formats/stock_names.hpp"
 #include "formula/formats/stock_prepared.hpp"
@@ -28,6 +29,7 @@
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/name_text.hpp"
+#include "formula/line/price_beside.hpp"
 #include "formula/line/tongues.hpp"
 #include "formula/remark/remark.hpp"
 #include "knowledge/edible.hpp"
@@ -42,9 +44,18 @@ public:
     PlainInventory(std::string_view file, const Knowledge& knowledge, const Formula* formula)
         : file_(file), knowledge_(knowledge), gatherer_(knowledge, formula, troubles_) {}
 
-    Result<Inventory> read(const std::vector<TextLine>& written) {
-        for (const auto& line : without_stock_table(written, rewritten_, knowledge_))
-            if (!troubles_.full()) take(line);
+    Result<Inventory> read(const std::vector<TextLine>& written, const std::vector<TextLine>& comments) {
+        StockSections sections(comments, knowledge_);
+        const auto lines = without_stock_table(written, rewritten_, knowledge_);
+        for (std::size_t i = 0; i < lines.size() && !troubles_.full(); ++i) {
+            auto heading = stock_heading(lines[i].text, knowledge_);
+            const auto is_food = [this](std::string_view part) { return is_item(part); };
+            if (!heading && heads_others(lines, i, is_food, knowledge_)) heading = StockHeading{};
+            const bool none = sections.none_at(lines[i], heading);
+            if (heading && heading->rest.empty() && !danger_in(lines[i].text, knowledge_)) take_heading(lines[i], *heading);
+            else if (none) take_missing(heading ? heading->rest : lines[i].text, lines[i]);
+            else take(lines[i]);
+        }
         Inventory all = gatherer_.take();
         if (troubles_.any()) return troubles_.failure();
         return all;
@@ -55,7 +66,23 @@ private:
         return {file_, {line.place.line, line.place.column + static_cast<std::size_t>(text.data() - line.text.data())}};
     }
 
-    void take(const TextLine& written) {
+    void take_heading(const TextLine& line, const StockHeading& heading) {
+        const std::string where = describe(file_, line.place);
+        if (heading.says == StockSection::unclear) return troubles_.add(heading_not_understood(line.text, where));
+        Reason as = make_reason(ReasonKind::list_heading);
+        if (heading.says == StockSection::none) as.role = "none";
+        gatherer_.told(std::string(line.text), where, std::move(as));
+    }
+
+    void take_missing(std::string_view said, const TextLine& line) {
+        rewritten_.push_back(said_missing(said, knowledge_));
+        if (rewritten_.back().empty()) return troubles_.add(below_none(line.text, describe(file_, line.place)));
+        take({rewritten_.back(), line.place});
+    }
+
+    void take(const TextLine& priced) {
+        rewritten_.emplace_back(priced.text);
+        const TextLine written{take_price(rewritten_.back(), knowledge_).empty() ? priced.text : bare(rewritten_.back()), priced.place};
         const std::string where = describe(file_, written.place);
         if (auto danger = danger_in(written.text, knowledge_)) {  // of the whole line: what stands behind a comma is said of the food too
             danger->where = where;
@@ -108,7 +135,7 @@ private:
                 gatherer_.complete(false, where);
                 return gatherer_.told(std::string(line.text), where, make_reason(ReasonKind::list_is_beside));
             case StockWord::heading:
-                return;
+                return gatherer_.told(std::string(line.text), where, make_reason(ReasonKind::list_heading));
             case StockWord::none:
                 return list(says.names, line, false);
             case StockWord::some:
@@ -341,14 +368,6 @@ private:
         return !named && slip_of_the_pen(named.error(), part);
     }
 
-    // "spinach (500 g)" says a weight; elsewhere a bracket is not needed. The text keeps its length.
-    static std::string without_brackets(std::string_view text) {
-        std::string plain(text);
-        std::replace_if(
-            plain.begin(), plain.end(), [](char c) { return c == '(' || c == ')'; }, ' ');
-        return plain;
-    }
-
     std::optional<std::string_view> known_without_amount(std::string_view text) const {
         for (const auto name : without_loose_amount(text, knowledge_))
             if (gatherer_.namer().knows(name)) return name;
@@ -395,19 +414,6 @@ private:
         if (!again) return std::nullopt;
         again->line.notes = {make_reason(ReasonKind::not_the_other, {}, {*leaf, taken.names.front()})};
         return std::move(*again);
-    }
-
-    // The text without a weight at its head or tail; empty where there is none.
-    static std::string_view without_weight(std::string_view text) {
-        Cursor cursor(text);
-        if (amount_at(cursor) && cursor.at() > 0) return bare(text.substr(cursor.at()));
-        for (std::size_t i = text.find(' '); i != std::string_view::npos; i = text.find(' ', i + 1)) {
-            Cursor tail(text, i + 1);
-            if (!amount_at(tail)) continue;
-            tail.space();
-            if (tail.done()) return bare(text.substr(0, i));
-        }
-        return {};
     }
 
     // "marjoram, dried": what stands behind the comma tells of the food before it, and is none itself.
@@ -486,7 +492,7 @@ private:
 }  // namespace
 
 Result<Inventory> read_plain_inventory(std::string_view text, std::string_view file, const Knowledge& knowledge, const Formula* formula) {
-    return PlainInventory(file, knowledge, formula).read(text_lines(text));
+    return PlainInventory(file, knowledge, formula).read(text_lines(text), comment_lines(text));
 }
 
 }  // namespace standin

@@ -14,6 +14,7 @@
 #include "formula/formats/presumed_making.hpp"
 #include "formula/formats/share_sheet.hpp"
 #include "formula/formats/stock_amounts.hpp"
+#include "formula/formats/stock_headings.hpp"
 #include "formula/formats/stock_names.hpp"
 #include "formula/formats/stock_table.hpp"
 #include "formula/formats/stock_words.hpp"
@@ -92,6 +93,19 @@ bool tells_packing(const std::vector<TextLine>& lines) {
     });
 }
 
+// Meat and salt by weight, below a title: a formula, whatever else it says.
+bool weighs_meat_and_salt(const std::vector<TextLine>& lines, std::string_view file, const Knowledge& knowledge) {
+    bool meat = false, salt = false;
+    for (std::size_t i = 1; i < lines.size() && !(meat && salt); ++i) {
+        const auto read = read_line(lines[i].text, Origin(file, lines[i].place), knowledge);
+        if (!read || (!read->share && !is_weight(read->line.written))) continue;
+        const Ingredient& food = *knowledge.ingredient(read->line.ingredient);
+        meat = meat || food.meat.has_value();
+        salt = salt || food.family == "salts";
+    }
+    return meat && salt;
+}
+
 bool holds_salt(const Formula& formula, const Knowledge& knowledge) {
     return std::any_of(formula.lines.begin(), formula.lines.end(),
                        [&](const Line& line) { return knowledge.ingredient(line.ingredient)->family == "salts"; });
@@ -147,9 +161,11 @@ bool looks_like_stock(std::string_view text, std::string_view file, const Knowle
     const auto is_missing = [&](const StockLine& says) {
         return says.says == StockWord::none && !says.names.empty() && namer.knows(parts_of_list(says.names, knowledge).front());
     };
+    const bool recipe = (!opens_list || is_title(lines.front().text, knowledge)) &&
+                        weighs_meat_and_salt(lines, file, knowledge);  // with a "no garlic" in it
     const bool said = std::any_of(lines.begin(), lines.end(), [&](const TextLine& line) {
         const StockLine says = stock_line(line.text, knowledge);
-        if (says_no_abroad(line.text, knowledge))
+        if (!recipe && says_no_abroad(line.text, knowledge))
             for (const auto& english : in_english(line.text, knowledge))
                 if (is_missing(stock_line(english.text, knowledge))) return true;
         if (const auto but = exception_in(line.text, knowledge)) {
@@ -157,17 +173,20 @@ bool looks_like_stock(std::string_view text, std::string_view file, const Knowle
             if (std::any_of(some.begin(), some.end(), [&](std::string_view name) { return namer.knows(name); })) return true;
         }
         if (says.says == StockWord::nothing_else || says.says == StockWord::everything_else) return true;
-        if (says.says != StockWord::none && !(says.says == StockWord::some && opens_list))
+        if (recipe || (says.says != StockWord::none && !(says.says == StockWord::some && opens_list)))
             return false;  // "some sage" stands in recipes too
         const auto names = parts_of_list(says.names, knowledge);
         return !names.empty() && namer.knows(names.front());
     });
     if (said) return true;
     // What can be read neither as a formula nor as a list is more likely a formula with a slip in it.
-    if (!food_first) return false;
+    const bool titled = !food_first && is_list_title(lines.front().text, knowledge);
+    if (!food_first && !titled) return false;
     if (const auto formula = read_formula(text, file, knowledge))
-        return formula->title.empty() && !holds_salt(*formula, knowledge) && (tells_packing(lines) || !holds_meat(*formula, knowledge));
+        return (titled || formula->title.empty()) && !holds_salt(*formula, knowledge) &&
+               (tells_packing(lines) || !holds_meat(*formula, knowledge));
     const auto stock = read_inventory(text, file, knowledge);
+    if (titled && weighs_meat_and_salt(lines, file, knowledge)) return false;
     constexpr std::size_t few = 3;  // every third of a list may be what nobody knows; without salt it is no formula
     return stock && (stock->aside.empty() || (few * stock->aside.size() <= stock->read.size() && !holds_salt(*stock, knowledge)));
 }

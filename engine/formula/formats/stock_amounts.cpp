@@ -1,5 +1,6 @@
 #include "formula/formats/stock_amounts.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cctype>
 #include <cmath>
@@ -133,9 +134,11 @@ std::string without_idle_words(std::string_view written, const Knowledge& knowle
         const bool doubt = i + 1 < words.size() && std::isdigit(static_cast<unsigned char>(words[i + 1].raw.front())) != 0 &&
                            knowledge.in_list("stock-doubt", words[i].folded) && words[i].folded != "if" && words[i].folded != "unless";
         const Unit* unit = i + 1 < words.size() ? unit_named(words[i + 1].folded) : nullptr;
-        const bool idle = unit && unit->dimension == Dimension::count && i > 0 && number(i - 1) && !unit_named(words[i].folded) &&
-                          words[i].segment == words[i + 1].segment && !number(i) && size_word(words[i].folded).empty() &&
-                          knowledge.in_list("plain-remark", words[i].folded) && !knowledge.in_list("stock-loose", words[i].folded);
+        const bool idle = unit && unit->dimension == Dimension::count &&
+                          ((i == 0 && i + 2 < words.size() && words[i + 2].folded == "of") || (i > 0 && number(i - 1))) &&
+                          !unit_named(words[i].folded) && words[i].segment == words[i + 1].segment && !number(i) &&
+                          size_word(words[i].folded).empty() && knowledge.in_list("plain-remark", words[i].folded) &&
+                          !knowledge.in_list("stock-loose", words[i].folded);
         if (doubt || idle) line.erase(words[i].begin, words[i + 1].begin - words[i].begin);
     }
     return line;
@@ -226,6 +229,25 @@ std::optional<SizedLine> by_usual_size(std::string_view line, const Knowledge& k
     Reason told = reason_about(ReasonKind::taken_as_amount, std::string(line));
     told.note = weight;
     return SizedLine{weight + " " + called, std::move(told)};
+}
+
+std::string without_brackets(std::string_view text) {
+    std::string plain(text);
+    std::replace_if(
+        plain.begin(), plain.end(), [](char c) { return c == '(' || c == ')'; }, ' ');
+    return plain;
+}
+
+std::string_view without_weight(std::string_view text) {
+    Cursor cursor(text);
+    if (amount_at(cursor) && cursor.at() > 0) return bare(text.substr(cursor.at()));
+    for (std::size_t i = text.find(' '); i != std::string_view::npos; i = text.find(' ', i + 1)) {
+        Cursor tail(text, i + 1);
+        if (!amount_at(tail)) continue;
+        tail.space();
+        if (tail.done()) return bare(text.substr(0, i));
+    }
+    return {};
 }
 
 }  // namespace standin

@@ -24,6 +24,12 @@ struct SizedLine {
 /// "1 bottle of cider vinegar" in grams, by what such a container usually holds; nothing where the line counts none.
 std::optional<SizedLine> by_usual_size(std::string_view line, const Knowledge& knowledge);
 
+/// "spinach (500 g)" says a weight; elsewhere a bracket is not needed. The text keeps its length.
+std::string without_brackets(std::string_view text);
+
+/// The text without a weight at its head or tail; empty where there is none.
+std::string_view without_weight(std::string_view text);
+
 /// "no fresh herbs except rosemary", "no mace but have nutmeg": what is not there, and what is.
 struct Exception {
     std::string none;  ///< a line of its own, "no fresh herbs"

@@ -180,9 +180,11 @@ public:
     }
 
     /// Something on hand that is not understood is set aside and told: what cannot be used hurts nobody, and the rest of the list is
-    /// worth reading. What may tell of a danger, or that something is not there, stops the list.
+    /// worth reading. A slip of the pen is asked about: it is there. What may tell of a danger, or that something is not there, stops the
+    /// list.
     void not_read(Error error, std::string_view written, bool on_hand) {
-        if (!on_hand || !holds.empty() || never_set_aside(written, knowledge_)) return troubles_.add(std::move(error));
+        const bool slip = error.not_known != NotKnown::nothing && slip_of_the_pen(error, written);
+        if (!on_hand || slip || !holds.empty() || never_set_aside(written, knowledge_)) return troubles_.add(std::move(error));
         Reason aside = make_reason(ReasonKind::set_aside);
         aside.note = error.message;
         told(std::string(written), error.where, std::move(aside));
@@ -219,7 +221,10 @@ public:
 
     /// A list of which most is not known is no list.
     Inventory take() {
-        if (2 * set_aside_.size() > inventory_.read.size()) troubles_.add(set_aside_);
+        const auto is_heading = [](const StockRead& line) { return line.as.kind == ReasonKind::list_heading; };
+        const auto lines =
+            inventory_.read.size() - static_cast<std::size_t>(std::count_if(inventory_.read.begin(), inventory_.read.end(), is_heading));
+        if (2 * set_aside_.size() > lines) troubles_.add(set_aside_);
         return std::move(inventory_);
     }
 

@@ -126,7 +126,7 @@ std::vector<std::string_view> without_loose_amount(std::string_view text, const 
 }
 
 std::vector<std::string_view> parts_of_list(std::string_view names, const Knowledge& knowledge) {
-    constexpr std::array<Text, 6> between{",", ";", " and ", " or ", " & ", " + "};
+    constexpr std::array<Text, 7> between{",", ";", " and ", " or ", " & ", " + ", " / "};
     std::vector<std::string_view> all;
     std::size_t start = 0;
     for (std::size_t i = 0; i < names.size();) {

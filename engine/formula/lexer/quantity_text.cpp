@@ -126,6 +126,52 @@ void further_parts_at(Cursor& cursor, AmountText& amount) {
     }
 }
 
+// "a good 2 lb": the article says nothing.
+void eat_article(Cursor& cursor) {
+    Cursor ahead = cursor;
+    if (!ahead.eat_any_word({"a", "an"})) return;
+    Cursor fill = ahead;
+    if (fill_at(fill)) cursor = ahead;
+}
+
+// "an ounce and a half"
+void and_a_half_at(Cursor& cursor, double number, AmountPart& part) {
+    const std::size_t before = cursor.at();
+    if (number > 0 && cursor.eat_word("and") && cursor.eat_any_word({"a", "one"})) {
+        const double more = cursor.eat_word("half") ? 0.5 : cursor.eat_word("quarter") ? 0.25 : 0;
+        Cursor next = cursor;
+        if (more > 0 && !unit_at(next)) {
+            part.number = scaled(part.number, (number + more) / number);
+            return;
+        }
+    }
+    cursor.go(before);
+}
+
+// "a sprig or two", "1 clove or so".
+void or_two_at(Cursor& cursor, AmountPart& part) {
+    constexpr double so_much = 0.3;  // of it, judgement
+    const std::size_t before = cursor.at();
+    const Band& one = part.number;
+    if (one.low == one.high && cursor.eat_word("or")) {
+        if (cursor.eat_word("so")) {
+            part.number = {one.mid * (1 - so_much), one.mid, one.mid * (1 + so_much)};
+            return;
+        }
+        cursor.space();
+        const bool digit = cursor.digit();
+        const auto end = number_at(cursor);
+        Cursor next = cursor;
+        next.space();
+        const bool ends = next.done() || next.rest().front() == ',' || next.rest().front() == ')' || next.eat_word("of");
+        if (end && end->band.mid > one.mid && (ends || !digit) && !unit_at(next)) {
+            part.number = {one.low, (one.mid + end->band.mid) / 2, end->band.high};
+            return;
+        }
+    }
+    cursor.go(before);
+}
+
 // "pinch sage", "small bunch sage": a measure that needs no number.
 std::optional<AmountText> single_at(Cursor& cursor) {
     const std::size_t before = cursor.at();
@@ -195,9 +241,13 @@ std::optional<Per> per_at(Cursor& cursor) {
 
 std::optional<AmountText> amount_at(Cursor& cursor, bool with_unit) {
     const std::size_t before = cursor.at();
+    eat_article(cursor);
     const auto fill = fill_at(cursor);
     auto number = number_at(cursor);
-    if (!number) return with_unit ? single_at(cursor) : std::nullopt;
+    if (!number) {
+        cursor.go(before);
+        return with_unit ? single_at(cursor) : std::nullopt;
+    }
     if (fill && !with_unit) {
         cursor.go(before);
         return std::nullopt;
@@ -220,6 +270,10 @@ std::optional<AmountText> amount_at(Cursor& cursor, bool with_unit) {
     else if (is_weight_or_volume(*unit->unit)) {
         range_end_at(cursor, part);
         further_parts_at(cursor, amount);
+    }
+    if (amount.parts.size() == 1 && part.unit->dimension != Dimension::percent) {
+        and_a_half_at(cursor, number->band.mid, part);
+        or_two_at(cursor, part);
     }
     return amount;
 }

@@ -213,6 +213,9 @@ Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredien
         if (!size.empty() && size != "medium") sized.number = product(sized.number, size == "small" ? small_bunch : large_bunch);
         return volume_part(sized, ingredient, words);
     }
+    if (!part.unit && ingredient.tissue == Tissue::dry)
+        return failure(Trouble::bad_data, "a number without a unit, and nobody counts " + ingredient.names.front() + ": expected one of " +
+                                              measures_of(ingredient));
     return no_such_measure(ingredient, part.unit ? "a " + std::string(part.unit->word) : "one piece");
 }
 

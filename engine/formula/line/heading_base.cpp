@@ -12,6 +12,9 @@ namespace {
 
 bool says_a_number(std::string_view text) { return text.find_first_of("0123456789") != std::string_view::npos; }
 
+// "a" is "one" in English; "à", and "a" before digits, may be what amounts go with.
+bool is_article(const Word& word) { return word.raw == "a" || word.raw == "A"; }
+
 struct BaseFound {
     Per per;
     std::size_t first = 0, last = 0;  // words
@@ -27,6 +30,7 @@ std::optional<BaseFound> base_at(std::string_view text, const std::vector<Word>&
     while (said("each", next)) ++next;
     if (next >= words.size()) return std::nullopt;
     Cursor cursor(text, words[next].begin);
+    if (is_article(words[first]) && !each && !cursor.digit()) return std::nullopt;  // "salt - a scant ounce"
     const auto number = number_at(cursor);
     const auto unit = unit_at(cursor);
     if (!unit || unit->unit->dimension != Dimension::mass) return std::nullopt;

@@ -127,8 +127,8 @@ std::optional<LeanShare> lean_share(const std::vector<Word>& words, std::size_t 
         const auto fat = number_in(rest.substr(1));
         return fat && number + *fat == 100 ? std::optional(LeanShare{number, first, first + 1}) : std::nullopt;
     }
-    if (rest == "vl" || (rest.empty() && word_at(words, first + 1) == "vl"))  // visual lean
-        return LeanShare{number, first, first + (rest.empty() ? 2 : 1)};
+    if (rest == "vl" || ((rest.empty() || rest == "%") && word_at(words, first + 1) == "vl"))  // visual lean
+        return LeanShare{number, first, first + (rest == "vl" ? 1 : 2)};
     std::size_t figure = first;
     if (const auto range = range_end(words, first, number)) {
         number = range->first;

@@ -97,9 +97,14 @@ namespace {
 // "1 tsp pure chile powder" is no slip for "tsp cure": the word that differs is one that says nothing.
 bool differs_by_plain_word(const std::vector<Word>& words, std::size_t first, const std::string& pattern, const Knowledge& knowledge) {
     const auto meant = words_of(pattern);
-    if (meant.size() < 2 || !unit_named(meant.front().folded)) return false;
-    for (std::size_t i = 0; i < meant.size() && first + i < words.size(); ++i)
-        if (words[first + i].folded != meant[i].folded && knowledge.in_list("passed-over", words[first + i].folded)) return true;
+    if (meant.size() < 2) return false;
+    const bool measured = unit_named(meant.front().folded) != nullptr;
+    for (std::size_t i = 0; i < meant.size() && first + i < words.size(); ++i) {
+        const auto& word = words[first + i].folded;
+        if (word == meant[i].folded) continue;
+        if (measured && knowledge.in_list("passed-over", word)) return true;
+        if (knowledge.in_list("per", word) || knowledge.in_list("for-a-base", word)) return true;  // "2 pinches salt per patty"
+    }
     return false;
 }
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cctype>
+#include <string>
 #include <vector>
 
 #include "core/contains.hpp"
@@ -75,6 +77,20 @@ bool weighs_something(const std::vector<Word>& words, Text line) {
     });
 }
 
+// "Mix 4 min, 2 C, rest overnight": degrees, where a sentence of the method has minutes too.
+std::string without_degrees(const std::vector<Word>& words, Text line) {
+    std::string out(line);
+    const bool timed = std::any_of(words.begin(), words.end(), [&](const Word& word) {
+        Cursor cursor(line, word.begin);
+        return cursor.digit() && minutes_at(cursor);
+    });
+    for (std::size_t i = 1; i < words.size() && timed; ++i)
+        if ((words[i].raw == "C" || words[i].raw == "F") && std::isdigit(static_cast<unsigned char>(words[i - 1].raw.front())) != 0)
+            std::fill(out.begin() + static_cast<std::ptrdiff_t>(words[i - 1].begin),
+                      out.begin() + static_cast<std::ptrdiff_t>(words[i].end), ' ');
+    return out;
+}
+
 // "1 sheet caul", "caul fat for wrapping": it holds a patty together. By weight it may be fat for the mass.
 bool is_wrapping(const std::vector<Word>& words, Text line, const Knowledge& knowledge) {
     bool named = false, wraps = false;
@@ -136,6 +152,7 @@ bool is_heading(std::string_view written, const Knowledge& knowledge) {
     if (knowledge.ingredient_named(line) || knowledge.ingredient_meant(line)) return false;
     const auto words = words_of(line);
     if (words.empty() || words.back().segment > 0) return false;
+    if (knowledge.in_list("heading-line", fold(line))) return true;
     const bool for_the = words.size() > 2 && words.size() < 7 && words[0].folded == "for" && words[1].folded == "the";
     return colon || for_the ||
            std::all_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list("heading", word.folded); });
@@ -169,7 +186,8 @@ bool is_method_line(std::string_view line, const Knowledge& knowledge) {
     const bool of_each = std::any_of(words.begin(), words.end(), [&](const Word& word) {  // "Form patties of 100 g each."
         return word.folded == "patty" || word.folded == "ball" || knowledge.in_list("link-word", word.folded);
     });
-    if (weighs_something(words, line) && !(of_each && says_in_list(words, 0, "method-verb", knowledge))) return false;
+    const std::string cold = without_degrees(words, line);
+    if (weighs_something(words_of(cold), cold) && !(of_each && says_in_list(words, 0, "method-verb", knowledge))) return false;
     if (says_in_list(words, 0, "method-verb", knowledge)) return true;
     if (words[0].folded.ends_with("ly") && says_in_list(words, 1, "method-verb", knowledge)) return true;  // "Lightly crush in a mortar."
     for (std::size_t i = 0; i < words.size(); ++i)

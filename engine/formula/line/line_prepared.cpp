@@ -58,7 +58,8 @@ bool says(const NameRead& name, std::initializer_list<std::string_view> wanted) 
 // Names that two foods share, one many times as strong as the other, where nothing in the line tells them apart.
 std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountText& amount, bool in_each_kilo) {
     constexpr double spice_grams = 10, pepper_grams = 20;  // fresh ones are weighed by more. Judgement
-    if (named(name, {"chilli powder", "chili powder", "chile powder"}))
+    const bool mild_blend = !named(name, {"chilli powder"}) && says(name, {"mild"});
+    if (named(name, {"chilli powder", "chili powder", "chile powder"}) && !mild_blend)
         return open_question(
             "ground chile to some, a mild blend with cumin and salt to others, and one is many times as hot as the other: say which",
             {"cayenne", "chili powder blend"});
@@ -207,6 +208,26 @@ std::optional<Reason> bought_so(const NameRead& name, const Ingredient& ingredie
     const auto& salt = ingredient.composition.salt;
     if (salt.low < salt.mid / 2 && contains(ingredient.may_hold, "sulphite")) return bought(ReasonKind::bought_salted);
     return std::nullopt;
+}
+
+Error which_amount() {
+    return {Trouble::bad_data,
+            "a number stands before the name and a weight behind it: which is the amount, and what does the other tell",
+            "",
+            {"1000 g pork trim 50/50"}};
+}
+
+std::optional<Error> whole_animal(const MeasuredFood& food) {
+    std::string name;
+    for (const auto& word : food.name.words) name += (name.empty() ? "" : " ") + word;
+    if (!food.knowledge.in_list("whole-animal", name)) return std::nullopt;
+    const Unit* unit = food.amount.parts.front().unit;
+    const auto whole = [](const std::vector<std::string>& words) { return contains(words, "whole") || contains(words, "entire"); };
+    const bool counted = !unit || unit->word == "piece";
+    if (!counted && !whole(food.name.before.words) && !whole(food.name.after.words)) return std::nullopt;
+    return open_question(
+        "a whole " + name + " is bones and skin too, and less than half of it meat: say what is cut from it, and its weight",
+        {name + " thigh 900 g", name + " breast 500 g", name + " skin 150 g"});
 }
 
 std::optional<Error> seasoned_already(const NameRead& name, std::string_view written) {

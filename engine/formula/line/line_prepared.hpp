@@ -27,6 +27,12 @@ bool by_weight(const AmountText& amount);
 std::optional<Error> settle_preparations(Line& line, const MeasuredFood& food);
 
 /// Says so of a food that is bought with salt and more in it. `written`: the line.
+/// "50 lean pork trimmings, 1000 g"
+Error which_amount();
+
+/// "1 chicken (1.8 kg)": bones and skin and all, of which less than half is meat.
+std::optional<Error> whole_animal(const MeasuredFood& food);
+
 std::optional<Error> seasoned_already(const NameRead& name, std::string_view written);
 
 /// Says so where an amount like this is more likely of another food: "4 cloves" of garlic, a teaspoon of a ground spice.

@@ -24,6 +24,7 @@
 #include "formula/line/own_share.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/prepared_text.hpp"
+#include "formula/line/price_beside.hpp"
 #include "formula/line/process_text.hpp"
 #include "formula/line/soaked_in.hpp"
 #include "formula/line/tinned.hpp"
@@ -53,6 +54,7 @@ public:
     LineReader(std::string_view line, const LineSetting& setting, bool bare = false)
         : written_(line), line_(line), setting_(setting), origin_(setting.origin), knowledge_(setting.knowledge), around_(setting.around) {
         clean_line(line_, knowledge_);
+        take_beside_amount(line_, knowledge_);
         write_kilos(line_);
         turn_base_first(line_, knowledge_);
         turn_unit_first(line_, knowledge_);
@@ -191,7 +193,8 @@ private:
         const auto size = cursor.word();
         if (amount->size = size_word(fold(size)); !amount->size.empty()) cursor.go(end = cursor.at() + size.size());
         cursor.space();
-        if (cursor.done() || cursor.rest().front() == ',') out.push_back({std::move(*amount), at, end});
+        const bool grams_said = around_.unit && !words;  // "chard 400 blanched"
+        if (cursor.done() || cursor.rest().front() == ',' || grams_said) out.push_back({std::move(*amount), at, end});
     }
 
     Failure miss(int depth, Error error, std::size_t at) {
@@ -241,14 +244,9 @@ private:
                 understood,
                 {Trouble::bad_data, "two foods are named, " + name->ingredient->names.front() + " and " + other, "", {"name one of them"}},
                 candidate.begin);
-        if (two_amounts(*name, candidate.amount))
-            return miss(understood,
-                        {Trouble::bad_data,
-                         "a number stands before the name and a weight behind it: which is the amount, and what does the other tell",
-                         "",
-                         {"1000 g pork trim 50/50"}},
-                        candidate.begin);
+        if (two_amounts(*name, candidate.amount)) return miss(understood, which_amount(), candidate.begin);
         if (auto ready = seasoned_already(*name, written_)) return miss(understood, std::move(*ready), candidate.begin);
+        if (auto whole = whole_animal({*name, amount, notes_, knowledge_})) return miss(understood, std::move(*whole), candidate.begin);
         if (auto open = settle_by_share(*name, amount, around_, knowledge_)) return miss(understood, std::move(*open), candidate.begin);
         if (auto doubtful =
                 name->by_share || name->fresh_by_share ? std::nullopt : means_another(*name, candidate.amount, amount.per_grams > 0))

@@ -4,6 +4,7 @@
 #include <cctype>
 #include <optional>
 
+#include "formula/lexer/quantity_text.hpp"
 #include "formula/line/first_of_two.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
@@ -31,6 +32,33 @@ bool of_one_family(const ReadLine& a, const ReadLine& b, const Knowledge& knowle
     return knowledge.ingredient(a.line.ingredient)->family == knowledge.ingredient(b.line.ingredient)->family;
 }
 
+bool is_amount_with_unit(std::string_view text) {
+    Cursor cursor(text);
+    const auto amount = amount_at(cursor);
+    cursor.space();
+    return amount && amount->parts.front().unit && cursor.done();
+}
+
+// "Back fat (hard) [250 g]", "shoulder (2.2 lb / 1 kg)": the amount stands in a bracket of its own, perhaps in two units.
+std::vector<std::string> with_bracket_opened(std::string_view line) {
+    std::vector<std::string> all;
+    for (auto open = line.find_first_of("(["); open != std::string_view::npos; open = line.find_first_of("([", open + 1)) {
+        const auto close = line.find(line[open] == '(' ? ')' : ']', open);
+        if (close == std::string_view::npos) break;
+        const std::string_view inside = line.substr(open + 1, close - open - 1);
+        const std::string before(line.substr(0, open)), behind(line.substr(close + 1));
+        if (is_amount_with_unit(inside)) all.push_back(before + ", " + std::string(inside) + behind);
+        for (const std::string_view sign : {"/", "=", ",", ";", " or "}) {
+            const auto cut = inside.find(sign);
+            if (cut == std::string_view::npos) continue;
+            const auto one = inside.substr(0, cut), other = inside.substr(cut + sign.size());
+            if (is_amount_with_unit(one) && is_amount_with_unit(other))
+                all.push_back(before + ", " + std::string(one) + " (" + std::string(other) + ")" + behind);
+        }
+    }
+    return all;
+}
+
 Result<ReadLine> read_english(std::string_view line, const LineSetting& setting) {
     if (has_bare_fact(line))
         if (auto told = read_once(line, setting, true).line) {
@@ -40,8 +68,11 @@ Result<ReadLine> read_english(std::string_view line, const LineSetting& setting)
             return names_it ? kind : told;
         }
     auto [read, no_amount] = read_once(line, setting);
+    if (read || !no_amount) return read;
+    for (const auto& opened : with_bracket_opened(line))
+        if (auto again = read_once(opened, setting).line) return again;
     const auto open = line.find('('), close = line.find(')', open);
-    if (read || !no_amount || close == std::string_view::npos) return read;
+    if (close == std::string_view::npos) return read;
     // "salt (18 g)": the amount itself stands in brackets.
     std::string opened(line);
     opened[open] = ',';
@@ -95,7 +126,7 @@ Result<ReadLine> read_any_tongue(std::string_view line, const LineSetting& setti
         }
         translated->translated = foreign;
         add_told(line, *translated, knowledge);
-        Reason in_english = reason_about(ReasonKind::translated, english);
+        Reason in_english = reason_about(ReasonKind::translated, english.substr(0, english.find_last_not_of(" ,;") + 1));
         if (foreign) in_english.role = "word for word";
         translated->doubts.push_back({Confidence::likely, std::move(in_english), false});
         return translated;

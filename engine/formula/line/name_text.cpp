@@ -9,6 +9,7 @@
 #include "formula/line/amount.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/lean_share.hpp"
+#include "formula/line/one_of_each.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/process_text.hpp"
 #include "knowledge/effects.hpp"
@@ -147,6 +148,8 @@ Span find_inverted(std::vector<Word>& words, const Knowledge& knowledge) {
             return {found, 0, behind, {}};
         }
     }
+    if (behind == 2)  // "olives green"
+        if (const auto* found = known_ingredient(words[1].raw + " " + words[0].raw, knowledge)) return {found, 0, behind, {}};
     return {};
 }
 
@@ -354,27 +357,12 @@ Unknown unknown_name(const std::vector<Word>& words, const Knowledge& knowledge)
     return first < last ? Unknown{phrase(words, first, last), first} : Unknown{};
 }
 
-// A fresh one, a dried one, a ground one: what may be meant by the word for all of them.
-std::vector<std::string> one_of_each_form(const Kind& kind, const Knowledge& knowledge) {
-    constexpr std::size_t few = 5;
-    std::vector<std::string> names;
-    std::vector<std::string> forms;
-    for (const auto* food : foods_meant(kind, knowledge)) {
-        const bool ground = contains(food->already, std::string("ground"));
-        const std::string form = std::to_string(static_cast<int>(food->tissue)) + (ground ? " ground" : "");
-        if (names.size() == few || contains(forms, form)) continue;
-        forms.push_back(form);
-        names.push_back(food->names.front());
-    }
-    return names;
-}
-
 Failure unknown(const std::vector<Word>& words, const LineContext& context) {
     const auto [name, first] = unknown_name(words, context.knowledge);
     if (name.empty()) return failure(Trouble::bad_data, "no ingredient is named in this line", context.origin.start());
     if (const Kind* kind = kind_named(name, context.knowledge))
         return Failure(Error{Trouble::bad_data, "\"" + name + "\" is a kind of food (" + kind->takes + "): say which",
-                             context.origin.at(words[first].begin), one_of_each_form(*kind, context.knowledge), NotKnown::food});
+                             context.origin.at(words[first].begin), one_of_each_form(*kind, name, context.knowledge), NotKnown::food});
     return Failure(Error{Trouble::bad_data, "unknown ingredient \"" + name + "\"" + may_hold(name, context.knowledge),
                          context.origin.at(words[first].begin), context.knowledge.nearest_ingredients(name), NotKnown::food});
 }

@@ -72,6 +72,14 @@ bool weighs_something(const std::vector<Word>& words, std::string_view line) {
     });
 }
 
+bool names_any_food(const std::vector<Word>& words, const Knowledge& knowledge) {
+    constexpr std::size_t longest = 3;
+    for (std::size_t first = 0; first < words.size(); ++first)
+        for (std::size_t end = first + 1; end <= std::min(words.size(), first + longest); ++end)
+            if (knowledge.ingredient_named(phrase(words, first, end)) || knowledge.ingredient_meant(phrase(words, first, end))) return true;
+    return false;
+}
+
 // "From my kitchen to yours!", "NB lime next time": what the writer says to the reader, with no amount in it.
 bool is_remark(const std::vector<Word>& words, std::string_view line, const Knowledge& knowledge) {
     constexpr std::size_t fewest = 4;
@@ -82,12 +90,7 @@ bool is_remark(const std::vector<Word>& words, std::string_view line, const Know
     const bool amount = std::any_of(words.begin(), words.end(), [](const Word& word) {
         return unit_named(word.folded) != nullptr || word.folded.find_first_of("0123456789") != std::string::npos;
     });
-    if (amount || !holds_any(words, "remark-word", knowledge)) return false;
-    for (std::size_t first = 0; first < words.size(); ++first)
-        for (std::size_t end = first + 1; end <= std::min(words.size(), first + 3); ++end)
-            if (knowledge.ingredient_named(phrase(words, first, end)) || knowledge.ingredient_meant(phrase(words, first, end)))
-                return false;
-    return true;
+    return !amount && holds_any(words, "remark-word", knowledge) && !names_any_food(words, knowledge);
 }
 
 // "Tip: the board was used for prawns just before", "Uwaga: ...", with nothing weighed behind it.
@@ -115,8 +118,9 @@ bool is_said_of_recipe(std::string_view line, const Knowledge& knowledge) {
     const bool number = std::any_of(words.begin(), words.end(), begins_with_number);
     if (words.front().folded == "by") return !number && words.size() <= longest_name;
     if (number && !weighs_something(words, line) && holds_any(words, "votes-word", knowledge)) return true;
-    const bool led = knowledge.in_list("for-a-base", words.front().folded) || knowledge.in_list("per", words.front().folded);
-    return led && feeds_so_many(words, line, knowledge);
+    const bool article = words.front().raw == "a" || words.front().raw == "A";  // "a good 2 lb of pork"
+    const bool led = !article && (knowledge.in_list("for-a-base", words.front().folded) || knowledge.in_list("per", words.front().folded));
+    return led && feeds_so_many(words, line, knowledge) && !names_any_food(words, knowledge);
 }
 
 }  // namespace standin

@@ -121,7 +121,10 @@ std::vector<std::string> cuts_of_animal(std::string_view line, const Origin& ori
 
 }  // namespace
 
-std::vector<std::string> several_in_line(std::string_view line, const Origin& origin, const Knowledge& knowledge) {
+std::vector<std::string> several_in_line(std::string_view written, const Origin& origin, const Knowledge& knowledge) {
+    std::string apart(written);  // "anaheim 300 g / shishito 100 g"
+    for (auto stroke = apart.find(" / "); stroke != std::string::npos; stroke = apart.find(" / ", stroke)) apart[stroke + 1] = ';';
+    const std::string_view line = apart;
     constexpr std::size_t fewest_without_first = 3;  // foods, where the first cannot be read
     if (auto cuts = cuts_of_animal(line, origin, knowledge); !cuts.empty()) return cuts;
     const std::size_t start = line_start(std::string(line));

@@ -32,6 +32,7 @@ struct FormulaReading {
     std::string title, note;
     std::vector<LineReading> lines;
     std::vector<Error> errors;       ///< in what is no ingredient line: the process, the shares
+    std::vector<Reason> told;        ///< what is no line: headings, parts of the method, words said of the recipe
     std::optional<Formula> formula;  ///< present when nothing is asked back
 };
 

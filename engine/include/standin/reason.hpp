@@ -220,6 +220,7 @@ enum class ReasonKind {
     several_in_line,    ///< `about` is read as the lines `foods`
     other_tongue,       ///< the lines `foods`; the figure counts the others
     of_the_recipe,      ///< likewise
+    headings,           ///< likewise: they say what stands below them, or how much it makes
     allergen_beside,    ///< `role` is named beside the lines and by none
     meat_beside,        ///< likewise a meat
     part_of_method,
@@ -243,6 +244,7 @@ enum class ReasonKind {
     both_are_one,       ///< `about` on hand and `note` not, and both are `foods`
     list_is_all,
     list_is_beside,   ///< the rest is there
+    list_heading,     ///< `role` "none": of what is not on hand
     stock_weight,     ///< the figure is as picked or bought; `role` "whole" where it is not
     stock_unweighed,  ///< `role`: "none", "plenty" or "untold"; a figure counts `foods` where they are many
     set_aside,        ///< not known, `note` says how

@@ -1,0 +1,58 @@
+// Headings of a list of what is on hand: where what follows is kept, or that there is none of it.
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "formula/formats/text_lines.hpp"
+#include "knowledge/knowledge.hpp"
+#include "standin/result.hpp"
+
+namespace standin {
+
+enum class StockSection { there, none, unclear };
+
+struct StockHeading {
+    StockSection says = StockSection::there;
+    std::string_view rest{};  ///< behind the colon: the foods that it is said of; empty where they stand below
+};
+
+/// "Fridge:", "Don't have:", "Da comprare: limoni"; nothing where the line heads nothing.
+std::optional<StockHeading> stock_heading(std::string_view line, const Knowledge& knowledge);
+
+/// "Fridge and pantry", "Saturday market stall" above the first food.
+bool is_list_title(std::string_view line, const Knowledge& knowledge);
+
+/// Whether line `i` is such a title, or "Meat on hand": a kind of food and where it is, with the foods below it. `names_food`: the line
+/// does.
+bool heads_others(const std::vector<TextLine>& lines, std::size_t i, const std::function<bool(std::string_view)>& is_food,
+                  const Knowledge& knowledge);
+
+Error heading_not_understood(std::string_view heading, const std::string& where);
+Error below_none(std::string_view line, const std::string& where);
+
+/// What the headings above a line say of it. A heading goes to the next one, or to the blank line behind what stands below it.
+class StockSections {
+public:
+    StockSections(const std::vector<TextLine>& comments, const Knowledge& knowledge) : comments_(comments), knowledge_(knowledge) {}
+
+    /// To be asked of every line, in order; `heading`: the line is one itself.
+    bool none_at(const TextLine& line, const std::optional<StockHeading>& heading);
+
+private:
+    void take(StockSection says, bool of_a_kind);
+    void take_comments(std::size_t before);
+
+    const std::vector<TextLine>& comments_;
+    const Knowledge& knowledge_;
+    std::size_t next_comment_ = 0, last_line_ = 0;
+    bool none_ = false, used_ = false;
+};
+
+/// "no lemons" of "lemons 2" below such a heading; empty where the line says that there are some.
+std::string said_missing(std::string_view line, const Knowledge& knowledge);
+
+}  // namespace standin
