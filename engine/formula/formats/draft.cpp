@@ -89,6 +89,7 @@ void tell_of_page(Draft& draft) {
 // All of them: what is in no line must be seen somewhere.
 std::vector<Reason> told_beside_lines(Draft& draft) {
     std::vector<Reason> told;
+    std::erase_if(draft.headings, [&](const std::string& heading) { return contains(draft.said_of_recipe, heading); });
     if (const std::size_t all = draft.headings.size(); all > 0)
         told.push_back(some_lines(ReasonKind::headings, std::move(draft.headings), all));
     told.insert(told.end(), draft.formula.read_as.begin(), draft.formula.read_as.end());
