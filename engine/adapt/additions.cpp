@@ -53,6 +53,8 @@ std::vector<Addition> usual_additions(Role role, const Formula& formula, const S
     const bool safe = std::any_of(all.begin(), all.end(), [&](const Addition& a) { return price.of_allergens(*a.food) == 0; });
     if (safe && role == Role::binder)
         std::erase_if(all, [&](const Addition& a) { return price.of_allergens(*a.food) > 0 && !stock.names(a.food->id); });
+    const auto is_sure = [&](const Addition& a) { return !stock.in_doubt(a.food->id); };
+    if (std::any_of(all.begin(), all.end(), is_sure)) std::erase_if(all, [&](const Addition& a) { return !is_sure(a); });
     const auto worth = [&](const Addition& a) {
         return known[a.food->id] - (a.food->allergens.empty() ? 0 : 10) - 10 * price.of_finding(*a.food);
     };

@@ -56,7 +56,8 @@ private:
     }
 
     bool any_shop_has(const Ingredient& i) const {
-        if (stock_.offer(i).excluded || stock_.says_missing(i.id)) return false;
+        if (stock_.offer(i).excluded || stock_.says_missing(i.id) || stock_.in_doubt(i.id)) return false;
+        if (stock_.names(i.id)) return false;  // it is on the list, whatever it was taken for
         if (belongs(i, "gathered", context_.knowledge()) || belongs(i, "seldom-sold", context_.knowledge())) return false;
         return price_.of_allergens(i) <= 0;
     }

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 #include <limits>
 #include <map>
 #include <set>
@@ -10,6 +9,7 @@
 #include "adapt/additions.hpp"
 #include "adapt/asked_roles.hpp"
 #include "adapt/constraints.hpp"
+#include "adapt/doubtful.hpp"
 #include "adapt/equivalents.hpp"
 #include "adapt/exclusive.hpp"
 #include "adapt/fair_moves.hpp"
@@ -25,6 +25,7 @@
 #include "adapt/red_hides_green.hpp"
 #include "adapt/request.hpp"
 #include "adapt/salt_follows.hpp"
+#include "adapt/same_line.hpp"
 #include "adapt/stand_in_place.hpp"
 #include "adapt/there.hpp"
 #include "core/band.hpp"
@@ -276,8 +277,10 @@ private:
         };
         auto candidates = fit();
         // Where the list has nothing for milk, wine or stock, the tap makes up for the liquid.
-        from_tap = candidates.empty() && problem_.missing[l] && role_of_line(l) == Role::liquid;
+        const auto doubtful = [&](const Candidate& c) { return is_doubtful(c, problem_, stock_); };
+        from_tap = problem_.missing[l] && role_of_line(l) == Role::liquid && std::all_of(candidates.begin(), candidates.end(), doubtful);
         if (from_tap) candidates = fit();
+        std::stable_partition(candidates.begin(), candidates.end(), [&](const Candidate& c) { return !doubtful(c); });
         const std::size_t first = problem_.moves.size();
         const bool has_flesh = is_vegetable(ingredient(line).tissue) && role_of_line(l) == Role::acid;
         const bool filled = (place_.is_bulk(l) || has_flesh) && std::any_of(candidates.begin(), candidates.end(), [&](const Candidate& c) {
@@ -288,6 +291,7 @@ private:
             if (taken == 2 * stand_ins_a_line) break;
             // Juice or powder is no filling where a vegetable is to be had: it comes beside that, as a partner.
             if (filled && !is_vegetable(ingredient(candidate.food).tissue)) continue;
+            if (doubtful(candidate) && has_sure_stand_in(problem_, l, stock_)) break;
             if (!offer_stand_in(l, candidate)) continue;
             ++taken;
             if (candidate.partner && !candidate.in_two_parts() && problem_.missing[l])
@@ -351,7 +355,7 @@ private:
 
     // What makes up for the dose that a stand-in lacks is a lever of its own: a line that may be raised, or something that comes in.
     void offer_partner(std::size_t l, const Line& food, Role role) {
-        if (price_.in_formula(ingredient(food)) || !partners_.insert(key_of(food)).second) return;
+        if (price_.in_formula(ingredient(food)) || stock_.in_doubt(food.ingredient) || !partners_.insert(key_of(food)).second) return;
         Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
         const auto lift = asked_.lift.find(role);
         move.most = std::min(dose_slack * food.grams.mid * (lift == asked_.lift.end() ? 1.0 : lift->second),
@@ -363,21 +367,8 @@ private:
         if (move.most > 0) push(std::move(move));
     }
 
-    // What a kept line is made of is not used up elsewhere, unless the list says that there is more.
-    bool kept_as_it_is(const Line& food) const {
-        const bool kept =
-            std::any_of(lines().begin(), lines().end(), [&](const Line& line) { return line.keep && line.ingredient == food.ingredient; });
-        return kept && left_.count(food.ingredient) == 0;
-    }
-
-    // A stand-in that is in the formula already, prepared to the same weight, is that line raised.
-    std::optional<std::size_t> line_alike(const Line& food) {
-        for (std::size_t l = 0; l < lines().size(); ++l) {
-            if (lines()[l].ingredient != food.ingredient || lines()[l].keep || problem_.missing[l]) continue;
-            if (std::abs(unit(lines()[l])[Amount::mass] - unit(food)[Amount::mass]) < 1e-9) return l;
-        }
-        return std::nullopt;
-    }
+    std::optional<std::size_t> line_alike(const Line& food) const { return standin::line_alike(problem_, food, context_); }
+    bool kept_as_it_is(const Line& food) const { return standin::kept_as_it_is(problem_, food, left_); }
 
     // How much of a food may come in at all.
     double room_for(const Move& move, const Candidate& candidate) const {

@@ -20,6 +20,7 @@
 #include "knowledge/line_name.hpp"
 #include "knowledge/season.hpp"
 #include "safety/allergens.hpp"
+#include "safety/packets.hpp"
 #include "safety/page.hpp"
 #include "safety/safety.hpp"
 #include "substitute/conditions.hpp"
@@ -33,9 +34,10 @@ namespace {
 
 class LineSwaps {
 public:
-    LineSwaps(const Formula& formula, std::size_t line, const Stock& stock, const Context& context)
+    LineSwaps(const Formula& formula, std::size_t line, const std::vector<std::string>& without, const Stock& stock, const Context& context)
         : formula_(formula),
           line_(line),
+          without_(without),
           stock_(stock),
           context_(context),
           knowledge_(context.knowledge()),
@@ -45,6 +47,7 @@ public:
           base_states_(drawn_.states()),
           base_(predict_formula(formula, drawn_, base_states_, context.evaluator)) {
         mark_safety(base_, formula, context.evaluator, context.options.rules);
+        tell_of_packets(base_, without, knowledge_);
     }
 
     SwapsAnswer answer(std::size_t top) {
@@ -64,7 +67,10 @@ public:
         for (auto& candidate : candidates.fit) ranked.push_back(balanced(std::move(candidate)));
         std::stable_sort(ranked.begin(), ranked.end(), [](const Ranked& a, const Ranked& b) { return a.standing < b.standing; });
         once_each(ranked);
+        // Of which one packet in many holds what is left out comes after all that is sure.
+        const auto in_doubt = [&](const Ranked& r) { return stock_.in_doubt(r.candidate.food.ingredient); };
         not_one_kind_alone(ranked);
+        std::stable_partition(ranked.begin(), ranked.end(), [&](const Ranked& r) { return !in_doubt(r); });
         for (std::size_t i = 0; i < std::min(top, ranked.size()); ++i) answer.stand_ins.push_back(stand_in(ranked[i]));
         for (const auto& refused : candidates.refused)
             if (refused.by == Refusal::By::process) answer.left_out.push_back(refused.why);
@@ -293,6 +299,7 @@ private:
         s.colour_difference = d.rested;
         Prediction there = predict_formula(variant, batch, states, context_.evaluator);
         mark_safety(there, variant, context_.evaluator, context_.options.rules);
+        tell_of_packets(there, without_, knowledge_);
         s.allergens = there.allergens;
         s.core = there.core;
         s.cautions = new_cautions(base_, there);
@@ -301,6 +308,7 @@ private:
 
     const Formula& formula_;
     std::size_t line_;
+    const std::vector<std::string>& without_;
     const Stock& stock_;
     const Context& context_;
     const Knowledge& knowledge_;
@@ -341,7 +349,7 @@ Result<SwapsAnswer> swaps_for_line(const CheckedFormula& checked, std::string_vi
     asked.without = request.without;
     const auto stock = Stock::of(formula, asked, context);
     if (!stock) return Failure(stock.error());
-    return LineSwaps(formula, *index, *stock, context).answer(request.top);
+    return LineSwaps(formula, *index, request.without, *stock, context).answer(request.top);
 }
 
 }  // namespace standin

@@ -228,8 +228,8 @@ private:
             if (swap.role == role) ++known[swap.to];
         std::vector<const Ingredient*> foods;
         for (const auto& food : knowledge_.records().ingredients)
-            if (food.roles.front() == role && !in_the_mass(food) && stock_.can_bring(food) && spreads(food, role) &&
-                (stock_.listed() || new_allergens(food) == 0))
+            if (food.roles.front() == role && !in_the_mass(food) && stock_.can_bring(food) && !stock_.in_doubt(food.id) &&
+                spreads(food, role) && (stock_.listed() || new_allergens(food) == 0))
                 foods.push_back(&food);
         // Gums and fibres too come after what stands in any kitchen.
         const auto rare = [&](const Ingredient* i) {

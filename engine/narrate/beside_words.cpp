@@ -57,6 +57,8 @@ std::string beside_words(const Reason& r) {
         case ReasonKind::off_the_list:
             return "Of your list it leaves out " + listed(r.foods) + ".";
         case ReasonKind::perhaps_off_the_list:
+            if (r.about == "last")
+                return "Of your list " + listed(r.foods) + " may hold it, one packet in many: taken only where nothing else will do.";
             return "Of your list it leaves out " + listed(r.foods) + ", which may hold it as bought; a packet that names none would do.";
         case ReasonKind::list_tells_of_it:
             return "Of your list it leaves out " + listed(r.foods) + ": \"" + r.about + "\".";

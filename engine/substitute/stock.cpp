@@ -8,6 +8,7 @@
 #include "knowledge/season.hpp"
 #include "models/as_bought.hpp"
 #include "safety/casings.hpp"
+#include "safety/packets.hpp"
 #include "safety/wording.hpp"
 #include "substitute/stock_presumed.hpp"
 
@@ -122,10 +123,15 @@ std::set<std::string> Stock::kept_by_packet(const Formula& formula, const Exclus
 
 // What is on the list and is not taken for the sake of the word: surely, and what only may hold it.
 std::vector<Reason> Stock::off_the_list(const Exclusion& exclusion, const Formula& formula, const std::vector<InventoryItem>& items) const {
-    std::vector<std::string> surely, perhaps;
+    std::vector<std::string> surely, perhaps, last;
     for (const auto& item : items) {
         const auto is_line = [&](const Line& line) { return line.ingredient == item.ingredient; };
-        if (!exclusion.foods.count(item.ingredient) || std::any_of(formula.lines.begin(), formula.lines.end(), is_line)) continue;
+        if (std::any_of(formula.lines.begin(), formula.lines.end(), is_line)) continue;
+        if (const auto& name = knowledge_->ingredient(item.ingredient)->names.front();
+            exclusion.kind && in_doubt(item.ingredient) && packets_to_look_at(*exclusion.kind, *knowledge_).count(item.ingredient) &&
+            !contains(last, name))
+            last.push_back(name);
+        if (!exclusion.foods.count(item.ingredient)) continue;
         Line plain;
         plain.ingredient = item.ingredient;
         tell(plain);
@@ -135,6 +141,10 @@ std::vector<Reason> Stock::off_the_list(const Exclusion& exclusion, const Formul
     std::vector<Reason> all;
     if (!surely.empty()) all.push_back(make_reason(ReasonKind::off_the_list, {}, std::move(surely)));
     if (!perhaps.empty()) all.push_back(make_reason(ReasonKind::perhaps_off_the_list, {}, std::move(perhaps)));
+    if (!last.empty()) {
+        all.push_back(make_reason(ReasonKind::perhaps_off_the_list, {}, std::move(last)));
+        all.back().about = "last";
+    }
     return all;
 }
 
@@ -142,6 +152,8 @@ void Stock::leave_out(const Formula& formula, const Exclusion& exclusion, const 
     const auto kept = kept_by_packet(formula, exclusion);
     for (const auto& food : exclusion.foods)
         if (!kept.count(food)) left_out_.insert(food);
+    if (exclusion.kind)
+        for (const auto& food : packets_to_look_at(*exclusion.kind, *knowledge_)) in_doubt_.insert(food);
     Excluded out{exclusion.word, exclusion.takes, {}, {}, beside_excluded(formula, exclusion, *knowledge_), {}};
     if (exclusion.kind && width_takes(*exclusion.kind, formula, *knowledge_)) {
         width_goes_ = true;

@@ -45,6 +45,8 @@ public:
     bool only_perhaps(const std::string& ingredient) const {
         return perhaps_out_.count(ingredient) > 0 && surely_out_.count(ingredient) == 0;
     }
+    /// Whether one packet in many of it holds what is left out: it comes in only where nothing else will do, and that is told.
+    bool in_doubt(const std::string& ingredient) const { return in_doubt_.count(ingredient) > 0 && left_out_.count(ingredient) == 0; }
     /// Whether the maker has named what stands in for `line`.
     bool has_idea_for(const Line& line) const { return only_for_.count(line.ingredient) > 0; }
     /// Whether an exclusion takes a food, by what it is or by what the list says that it holds.
@@ -80,7 +82,7 @@ private:
 
     const Knowledge* knowledge_ = nullptr;
     std::map<std::string, std::optional<double>> have_;
-    std::set<std::string> named_, missing_, left_out_, perhaps_out_, surely_out_;
+    std::set<std::string> named_, missing_, left_out_, perhaps_out_, surely_out_, in_doubt_;
     std::vector<Presumption> presumed_;
     std::vector<Excluded> excluded_;
     std::vector<Beside> casings_;
