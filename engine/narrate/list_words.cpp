@@ -33,7 +33,8 @@ std::string taken_for(const Reason& r) {
         case ReasonKind::takes_in:
             return written + " takes in " + (r.foods.size() == 2 ? r.foods[0] + " and " + r.foods[1] : r.note);
         case ReasonKind::says_nothing_of:
-            return "\"no " + r.about + "\" says nothing of " + first_of(r) + ", which is taken to be there";
+            return "\"no " + r.about + "\" says nothing of " + listed(r.foods) + ", which " + (r.foods.size() > 1 ? "are" : "is") +
+                   " taken to be there";
         case ReasonKind::of_the_formula:
             return written + " is taken for the formula's " + listed(r.foods);
         case ReasonKind::dried_unless_leaf:

@@ -306,7 +306,11 @@ private:
             if (auto leaf = as_leaf(*read, text, origin)) read = std::move(*leaf);
         if (auto own = as_the_formula_says(read ? read->line.ingredient : std::string(), text, origin))
             return gatherer_.have(*own, std::string(text));
-        if (read) return gatherer_.have_whole(std::move(*read), named_without_amount(text, line), std::string(text));
+        if (read) {
+            auto names = named_without_amount(text, line);
+            if (names.ids.size() < 2) names = gatherer_.namer().whole_fruit(read->line, origin).value_or(std::move(names));
+            return gatherer_.have_whole(std::move(*read), names, std::string(text));
+        }
         const bool digits = text.find_first_of("0123456789") != std::string_view::npos;
         // "Pantry: oats, lentils": what stands before the colon is no food.
         if (const auto colon = text.find(": "); colon != std::string_view::npos && (!known_without_amount(text.substr(0, colon)) ||

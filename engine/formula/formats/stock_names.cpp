@@ -57,10 +57,27 @@ bool is_wider_word(const std::string& word, const std::string& name) {
 // So near that a list that names the one by a wider word may mean the other.
 bool are_near_kin(const Ingredient& a, const Ingredient& b, bool absent) {
     constexpr double fat_apart = 30, salt_apart = 1;  // g in 100 g, judgement
-    if (a.family != b.family || a.tissue != b.tissue || (a.meat && b.meat && a.meat->species != b.meat->species)) return false;
+    if ((a.family != b.family && !absent) || a.tissue != b.tissue || (a.meat && b.meat && a.meat->species != b.meat->species)) return false;
     const auto& one = a.composition;
     const auto& other = b.composition;
     return absent || (std::abs(one.fat.mid - other.fat.mid) <= fat_apart && std::abs(one.salt.mid - other.salt.mid) <= salt_apart);
+}
+
+// Wet for wet and whole for whole: cream and sour cream, onion and shallot; neither garlic and its powder nor celery and its root.
+bool are_of_one_form(const Ingredient& a, const Ingredient& b) {
+    constexpr std::array spooned{Tissue::liquid, Tissue::paste};
+    constexpr double alcohol_apart = 15;  // g in 100 g, judgement: wine is no spirit
+    return (a.tissue == b.tissue || (contains(spooned, a.tissue) && contains(spooned, b.tissue))) &&
+           std::abs(a.composition.alcohol.mid - b.composition.alcohol.mid) <= alcohol_apart;
+}
+
+bool ends_in(const Ingredient& food, const std::string& folded) {
+    return std::any_of(food.names.begin(), food.names.end(), [&](const auto& name) { return (" " + fold(name)).ends_with(" " + folded); });
+}
+
+const Kind* kind_called(std::string_view word, const Knowledge& knowledge) {
+    const Kind* kind = kind_named(word, knowledge);
+    return kind ? kind : kind_in_any_tongue(word, knowledge);
 }
 
 }  // namespace
@@ -115,13 +132,62 @@ std::vector<std::string> StockNamer::lines_called(const std::string& folded) con
 
 std::vector<std::string> StockNamer::lines_of_kind(std::string_view word) const {
     std::vector<std::string> ids;
-    const Kind* kind = kind_named(word, knowledge_);
+    const Kind* kind = kind_called(word, knowledge_);
     if (!formula_ || !kind) return ids;
     for (const auto& line : formula_->lines)
         if (belongs(*knowledge_.ingredient(line.ingredient), *kind, knowledge_) &&
             std::find(ids.begin(), ids.end(), line.ingredient) == ids.end())
             ids.push_back(line.ingredient);
     return ids;
+}
+
+// What goes with a food that the list has none of: no cream, no crème fraîche.
+bool StockNamer::is_kin(const Ingredient& line, const Ingredient& read, std::string_view word) const {
+    const Kind* kind = kind_called(word, knowledge_);
+    const bool of_kind = kind && belongs(line, *kind, knowledge_) && line.roles.front() == read.roles.front();
+    const std::string folded = fold(word);
+    const bool dry = line.tissue == Tissue::dry && read.tissue != Tissue::dry;  // garlic and its powder
+    return (of_kind && are_of_one_form(line, read)) || (!dry && ends_in(line, folded)) || fold(line.names.front()).ends_with(folded);
+}
+
+// Lines that the last word of a kind's name calls: peppers of a chile, that is a hot pepper.
+std::optional<Reason> StockNamer::may_be_named(const std::string& folded, std::string_view text) const {
+    std::vector<std::string> left;
+    for (const auto& line : formula_ ? formula_->lines : std::vector<Line>{}) {
+        const Ingredient& food = *knowledge_.ingredient(line.ingredient);
+        const auto calls = [&](const Kind& kind) {
+            return belongs(food, kind, knowledge_) &&
+                   std::any_of(kind.names.begin(), kind.names.end(), [&](const auto& name) { return fold(name).ends_with(" " + folded); });
+        };
+        const auto& kinds = knowledge_.records().kinds;
+        if (std::any_of(kinds.begin(), kinds.end(), calls) && !contains(left, food.names.front())) left.push_back(food.names.front());
+    }
+    if (left.empty()) return std::nullopt;
+    return reason_about(ReasonKind::says_nothing_of, std::string(text), std::move(left));
+}
+
+// A word that is wider than one food takes in, of the formula, its own reading and what is of one family with those called so: no cheese is
+// no goat cheese and no feta, and says nothing of pesto.
+void StockNamer::add_kin(std::vector<std::string>& meant, const Ingredient* read, bool own, std::string_view word) const {
+    const auto add = [&](const std::string& id) {
+        if (!contains(meant, id)) meant.push_back(id);
+    };
+    const auto of_kind = lines_of_kind(word);
+    if (own) {
+        for (const auto& id : of_kind)
+            if (is_kin(*knowledge_.ingredient(id), *read, word)) add(id);
+        return;
+    }
+    if (read && in_formula(read->id)) meant = {read->id};
+    const auto called = meant;
+    for (const auto& id : of_kind) {
+        const Ingredient& food = *knowledge_.ingredient(id);
+        const auto of_one_family = [&](const std::string& one) {  // and no mix with it
+            const Ingredient& own_name = *knowledge_.ingredient(one);
+            return own_name.family == food.family && own_name.latin.empty() == food.latin.empty();
+        };
+        if (called.empty() || std::any_of(called.begin(), called.end(), of_one_family)) add(id);
+    }
 }
 
 // "olives": green ones or black ones, whichever the jar holds. More than a few of one name are a kind to be told apart.
@@ -165,6 +231,15 @@ bool StockNamer::knows(std::string_view text) const {
            !lines_called(fold(text)).empty();
 }
 
+std::optional<StockNames> StockNamer::whole_fruit(const Line& line, const Origin& origin) const {
+    for (const auto& note : line.notes) {
+        if (note.kind != ReasonKind::meant_as) continue;
+        auto names = named(note.about, origin, false);
+        if (names && names->ids.size() == 2 && names->ids.front() == line.ingredient) return std::move(*names);
+    }
+    return std::nullopt;
+}
+
 Result<StockNames> StockNamer::named(std::string_view text, const Origin& origin, bool absent) const {
     const std::string folded = fold(text);
     auto read = read_name({text, origin, knowledge_}, Given::things);
@@ -179,22 +254,26 @@ Result<StockNames> StockNamer::named(std::string_view text, const Origin& origin
                           reason_about(ReasonKind::takes_in, std::string(text), {name(read->ingredient->id), name(fresh->id)}),
                           true,
                           true};
-    if (read && in_formula(read->ingredient->id))
+    const bool wide = absent && !own && kind_called(text, knowledge_);  // "no chiles": not the first that the word may mean alone
+    if (read && in_formula(read->ingredient->id) && !wide)
         return StockNames{{read->ingredient->id}, own ? std::nullopt : std::optional(generic_note(*read))};
     if (read && own)
         if (const auto line = line_by_wider_word(folded, *read->ingredient, absent))
             return StockNames{{*line}, reason_about(ReasonKind::of_the_formula, std::string(text), {name(*line)}), true};
     std::vector<std::string> meant = lines;
+    if (absent) add_kin(meant, read ? read->ingredient : nullptr, own, text);
     // A food that the formula has not, called by its own name, is that food; to say of it that it is missing says nothing, so then a line
     // that is a kind of it is meant: kale for lacinato kale, but not celery for celery seed.
     std::optional<Reason> stays;  // "no achiote" says nothing of the achiote paste
-    for (const auto& id : own&& absent ? meant : std::vector<std::string>{})
-        if (fold(name(id)).rfind(folded + " ", 0) == 0) stays = reason_about(ReasonKind::says_nothing_of, std::string(text), {name(id)});
-    if (own && absent)
-        std::erase_if(meant, [&](const std::string& id) {
-            const std::string shown = fold(name(id));
-            return shown.size() < folded.size() || shown.compare(shown.size() - folded.size(), folded.size(), folded) != 0;
-        });
+    if (own && absent) {
+        std::vector<std::string> others = meant;
+        std::erase_if(meant, [&](const std::string& id) { return !is_kin(*knowledge_.ingredient(id), *read->ingredient, text); });
+        for (auto& id : lines_of_kind(text)) others.push_back(std::move(id));
+        std::vector<std::string> left;
+        for (const auto& id : others)
+            if (!contains(meant, id) && !contains(left, name(id))) left.push_back(name(id));
+        if (!left.empty()) stays = reason_about(ReasonKind::says_nothing_of, std::string(text), std::move(left));
+    }
     if (own && !absent) meant.clear();
     // "Barley" on hand is barley, whatever of the formula is made of it: of malt vinegar the word tells but what it is made from.
     const auto only_made_of_it = [&](const std::string& id) {
@@ -210,8 +289,9 @@ Result<StockNames> StockNamer::named(std::string_view text, const Origin& origin
         for (const auto& id : meant) names.push_back(name(id));
         return StockNames{meant, reason_about(ReasonKind::of_the_formula, std::string(text), names), true};
     }
-    if (read) return StockNames{{read->ingredient->id}, own ? stays : std::optional(generic_note(*read))};
-    if (const Kind* kind = kind_named(text, knowledge_)) {
+    if (absent && !stays) stays = may_be_named(folded, text);
+    if (read) return StockNames{{read->ingredient->id}, own || (absent && stays) ? stays : std::optional(generic_note(*read))};
+    if (const Kind* kind = absent ? kind_called(text, knowledge_) : kind_named(text, knowledge_)) {
         if (auto few = of_that_name(folded, *kind); !absent && !few.ids.empty()) return few;
         if (!absent)
             return failure(Trouble::bad_data, "\"" + std::string(text) + "\" is a kind of food (" + kind->takes + "): say which",

@@ -27,6 +27,9 @@ public:
     /// the word may be a slip of the pen.
     Result<StockNames> named(std::string_view text, const Origin& origin, bool absent) const;
 
+    /// "Zitronen 3": a line that was read as lemons means their juice and their zest. Nothing where it says which of them.
+    std::optional<StockNames> whole_fruit(const Line& line, const Origin& origin) const;
+
     /// Whether `text` by itself is a food, a line of the formula or a kind of one.
     bool knows(std::string_view text) const;
 
@@ -39,6 +42,9 @@ private:
     std::vector<std::string> lines_called(const std::string& folded) const;
     std::optional<std::string> line_by_wider_word(const std::string& folded, const Ingredient& read, bool absent) const;
     std::vector<std::string> lines_of_kind(std::string_view word) const;
+    bool is_kin(const Ingredient& line, const Ingredient& read, std::string_view word) const;
+    void add_kin(std::vector<std::string>& meant, const Ingredient* read, bool own, std::string_view word) const;
+    std::optional<Reason> may_be_named(const std::string& folded, std::string_view text) const;
     StockNames fresh_of_kind(const std::string& folded) const;
     StockNames of_that_name(const std::string& folded, const Kind& kind) const;
     const std::string& name(const std::string& id) const { return knowledge_.ingredient(id)->names.front(); }
