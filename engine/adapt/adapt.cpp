@@ -27,6 +27,7 @@
 #include "adapt/salted_first.hpp"
 #include "adapt/search.hpp"
 #include "adapt/still_short.hpp"
+#include "adapt/title_food.hpp"
 #include "adapt/variant_list.hpp"
 #include "adapt/variant_name.hpp"
 #include "adapt/verify.hpp"
@@ -342,6 +343,8 @@ private:
         v.table = in_full(v.table_reason);
         v.prediction = predicted(tried.built.formula, tried.batch, tried.states);
         tell_of_packets(v.prediction, request_.without, context_.knowledge());
+        for (auto& gone : title_foods_gone(formula_, tried.built.formula, context_.knowledge()))
+            v.prediction.cautions.push_back(std::move(gone));
         // Reasons quote the medians that stand in the tables, not the middle draw the search works with.
         for_each_property([&](Property p) {
             compared.before.properties[p] = base.properties[p].mid;

@@ -5,6 +5,7 @@
 #include <limits>
 #include <map>
 
+#include "adapt/odd_foods.hpp"
 #include "adapt/variant.hpp"
 #include "core/band.hpp"
 #include "core/contains.hpp"
@@ -99,6 +100,37 @@ private:
         return grams;
     }
 
+    double fat_of(const Ingredient& meat) const { return meat.composition.fat.mid / 100; }
+
+    // Belly where back fat is missing brings lean along: how far lean and fat go together, the lean first of all used up. 0: no such cut.
+    double share_with_fat_cuts(const Ingredient& lean) const {
+        if (lean.roles.front() != Role::lean) return 0;
+        double fat_cut = 0, fat = 0, meat = 0;  // g of the formula's fat that is missing; g fat of it and of the lean
+        for (const auto& [id, need] : need_) {
+            const Ingredient& food = *knowledge_.ingredient(id);
+            if (!food.meat) continue;
+            const bool missing = food.roles.front() == Role::fat && !stock_.offer(food).on_hand;
+            if (&food != &lean && !missing) return 0;
+            if (missing) fat_cut += need * factor_;
+            fat += need * factor_ * fat_of(food);
+            meat += need * factor_;
+        }
+        double there = 0, there_fat = 0;
+        for (const auto& cut : knowledge_.records().ingredients) {
+            const bool fatter = cut.meat && cut.roles.front() == Role::fat && fat_of(cut) > fat_of(lean);
+            if (!fatter || need_.count(cut.id) || !stock_.names(cut.id) || !stock_.can_bring(cut) || cured(cut, context_)) continue;
+            const auto grams = stock_.offer(cut).grams;
+            if (!grams) return 0;
+            there += *grams;
+            there_fat += *grams * fat_of(cut);
+        }
+        if (!(fat_cut > 0) || !(there > 0)) return 0;
+        const double cut = there_fat / there, target = fat / meat, lean_there = *stock_.offer(lean).grams;
+        if (!(cut > target) || !(target > fat_of(lean))) return 0;
+        const double of_cut = (target - fat_of(lean)) / (cut - fat_of(lean));  // by the square: share of the meat
+        return std::min(lean_there / (meat * (1 - of_cut)), (lean_there + there) / meat);
+    }
+
     void down_to_the_meat() {
         for (const auto& [id, need] : need_) {
             const Ingredient& meat = *knowledge_.ingredient(id);
@@ -107,7 +139,7 @@ private:
             if (!offer.on_hand || !offer.grams) continue;
             const double asked = need * factor_, there = *offer.grams + others(meat);
             if (there >= asked * (1 - slack)) continue;
-            const double share = there / asked;
+            const double share = std::max(there / asked, share_with_fat_cuts(meat));
             if (meat.roles.front() == Role::fat && share < context_.constant("advice.batch.fat-least")) continue;
             factor_ *= share;
             says(ReasonKind::scaled_to_meat, {meat.names.front()}, {{"on hand", {}, *offer.grams, "g"}, {"asked", {}, asked, "g"}});

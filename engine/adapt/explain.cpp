@@ -38,7 +38,10 @@ public:
         const double beside = move.second ? move.second->per_gram * dose_of(context_.nominal().unit(move.second->food), stands->role) : 0;
         const bool by_second =
             move.second && (stands->role == Role::heat || 2 * beside > dose_of(context_.nominal().unit(move.food), stands->role) + beside);
-        if (!custom && !by_second)
+        // Potato for chestnut fills its place, and brings no nut.
+        const auto is_nut = [&](const Line& food) { return contains(knowledge_.ingredient(food.ingredient)->roles, Role::nut); };
+        const bool no_nut = stands->role == Role::nut && !is_nut(move.food);
+        if (!custom && !by_second && !no_nut)
             why.figures.push_back({why.role, dose_of(context_.nominal().unit(line), stands->role) * line.grams.mid,
                                    dose_of(move.per_gram, stands->role) * edit.after, std::string(dose_unit(stands->role))});
         why.figures.push_back({"closeness", {}, stands->closeness, ""});

@@ -4,6 +4,7 @@
 #include <limits>
 #include <optional>
 
+#include "adapt/odd_foods.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 #include "substitute/dose.hpp"
@@ -22,6 +23,8 @@ constexpr double own_plant = 0.5;          // closeness from which another form 
 constexpr double the_whole = 0.98;         // of that place
 constexpr double over_missing = 1.15;      // times what is missing
 constexpr double over_missing_salt = 1.6;  // what other lines brought of it may be missing as well
+constexpr double a_third = 0.33;           // of what is missing: so much of fresh meat, and none that is cured comes in beside it
+constexpr double hardly_further = 0.35;    // closeness by which what brings no new allergen may be further off
 constexpr double more_fat = 0.15;          // g fat in a gram, by which one meat is clearly fatter
 
 double missing_share(const Problem& problem, std::size_t l) { return 1 - problem.start[l] / problem.formula.lines[l].grams.mid; }
@@ -67,6 +70,11 @@ void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& pric
     const auto goes_before = [&](const Move& other, const Move& move) {
         if (!stands_in(problem, other) || other.line != move.line) return false;
         if (is_half_of(other, move)) return true;
+        // Bacon for back fat beside belly: cured meat for fresh is a last resort.
+        const auto is_cured = [&](const Line& line) { return cured(food_of(line), context); };
+        if (is_cured(move.food) && !is_cured(problem.formula.lines[move.line]) && !is_cured(other.food) && food_of(other.food).meat &&
+            other.most * other.covers->per_gram >= a_third * missing_share(problem, move.line))
+            return true;
         // Sour flesh that a swap names, on the list, is taken before what is poured or only matches the dose: tamarind for green mango
         // before vinegar.
         const bool flesh = move.role == Role::acid && is_vegetable(food_of(problem.formula.lines[move.line]).tissue);
@@ -93,8 +101,18 @@ void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& pric
         if (move.role == Role::binder && !stock.listed()) return true;
         return is_vegetable(context.knowledge().ingredient(problem.formula.lines[move.line].ingredient)->tissue);
     };
-    for (auto& move : problem.moves)
+    const auto brings_allergen = [&](const Move& move) { return price.of_allergens(food_of(move.food)) > 0; };
+    const auto has_harmless = [&](const Move& move) {
+        return stands_in(problem, move) && brings_allergen(move) && std::any_of(all.begin(), all.end(), [&](const Move& other) {
+                   return stands_in(problem, other) && other.line == move.line && !brings_allergen(other) &&
+                          (other.into || is_to_hand(other)) && closeness(other) + hardly_further >= closeness(move) &&
+                          other.most * other.covers->per_gram >= all_but * missing_share(problem, move.line);
+               });
+    };
+    for (auto& move : problem.moves) {
         if (is_idea(move) && has_kin(move)) move.price += context.constant("advice.price.passed-over");
+        if (has_harmless(move)) move.price += context.constant("advice.price.harmless");
+    }
     std::erase_if(problem.moves, [&](const Move& move) {
         const bool other_first = std::any_of(all.begin(), all.end(), [&](const Move& other) { return goes_before(other, move); });
         return stands_in(problem, move) && (other_first || (!is_idea(move) && has_kin(move)));

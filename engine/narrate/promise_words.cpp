@@ -9,6 +9,7 @@ namespace {
 std::string title_says(const Reason& r) { return "The title says \"" + r.role + "\""; }
 
 std::string of_animals(const Reason& r) {
+    if (r.about == "title-food") return "The title says " + r.role + ", and none is in it now: name it after what is.";
     if (r.kind == ReasonKind::title_without_animal)
         return "The title says " + r.role + ", and no line is of it" + (r.foods.empty() ? "." : ": the meat is " + listed(r.foods) + ".") +
                " A name must not mislead about the animal: change the title or the lines.";

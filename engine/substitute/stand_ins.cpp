@@ -15,6 +15,7 @@
 #include "substitute/conditions.hpp"
 #include "substitute/dose.hpp"
 #include "substitute/portion.hpp"
+#include "substitute/stock.hpp"
 
 namespace standin {
 namespace {
@@ -100,10 +101,18 @@ private:
         return std::any_of(without.begin(), without.end(), [&](const std::string& kind) { return belongs(to, kind, knowledge()); });
     }
 
+    // No mix for a single spice, unless makers take just that for it.
+    bool is_mix_for_single(const SwapPath& path, const Ingredient& to) const {
+        const auto mix = [&](const Ingredient& food) { return belongs(food, "spice-blend", knowledge()); };
+        const bool named = path.swaps.size() == 1 && !records().swaps[path.swaps.front()].any();
+        return !named && mix(to) && !mix(ingredient());
+    }
+
     void weigh(const SwapPath& path, Role role, const std::vector<SwapPath>& paths) {
         const Ingredient& to = records().ingredients[path.to];
         const Swap& last = records().swaps[path.swaps.back()];
         if (path.closeness < knowledge().parameter("stand_ins.least.closeness").mid) return;
+        if (is_mix_for_single(path, to)) return;
         if (would_have_to_be_dried(line_, to, knowledge())) return;
         Candidate c;
         c.food = prepared_like(line_, to, preparations_of(last, knowledge()), knowledge());
@@ -124,7 +133,8 @@ private:
         c.carries = portion->carries;
         c.felt = portion->felt;
         if (last.partner) {
-            if (!may_use_(*knowledge().ingredient(last.partner->ingredient))) return;
+            const std::string& beside = last.partner->ingredient;
+            if (!from_the_tap(beside) && !may_use_(*knowledge().ingredient(beside))) return;
             c.partner = partner_named(last, line_.grams.mid * portion->carries);
             seed_as_the_line(c.partner->food);
         } else {
@@ -232,6 +242,8 @@ Material counted_as(const Candidate& candidate, const Line& line, const Nominal&
     if (for_the_body) count_as_flavour(unit, candidate.role, unit, 0);
     else if (grams > 0)
         count_as_flavour(unit, candidate.role, nominal.unit(line), line.grams.mid * candidate.share * candidate.felt / grams);
+    // Flax and chia for egg are a gel, and nobody counts them as nuts.
+    if (candidate.role == Role::binder && !(nominal.unit(line)[Amount::dose_nut] > 0)) unit[Amount::dose_nut] = 0;
     return unit;
 }
 
