@@ -22,7 +22,7 @@ class Sizing {
 public:
     Sizing(const Formula& formula, const Stock& stock, const Context& context)
         : formula_(formula), stock_(stock), context_(context), knowledge_(context.knowledge()) {
-        for (const auto& line : formula.lines) need_[line.ingredient] += line.grams.mid * bought_per_gram(line, knowledge_);
+        for (const auto& line : formula.lines) need_[line.ingredient] += line.grams.mid * listed_per_gram(line, knowledge_);
     }
 
     Result<Sized> run(std::optional<double> meat_g, bool as_much) {

@@ -74,7 +74,7 @@ private:
         for (auto& [id, grams] : stocked) {
             for (std::size_t l = 0; l < problem_.start.size(); ++l) {
                 const Line& line = problem_.formula.lines[l];
-                if (line.ingredient == id) grams -= problem_.start[l] * bought_per_gram(line, context_.knowledge());
+                if (line.ingredient == id) grams -= problem_.start[l] * listed_per_gram(line, context_.knowledge());
             }
             share([&, &name = id](const Move& m) { return m.kind != MoveKind::reduce ? m.brings(name, true) : 0.0; }, std::max(0.0, grams));
         }

@@ -6,6 +6,7 @@
 #include "adapt/own_plan.hpp"
 #include "adapt/request.hpp"
 #include "core/contains.hpp"
+#include "knowledge/edible.hpp"
 #include "knowledge/kinds.hpp"
 #include "safety/wording.hpp"
 #include "standin/number_text.hpp"
@@ -43,8 +44,11 @@ std::optional<Error> use_instead(AdaptRequest& request, UseInstead& idea, const 
     return std::nullopt;
 }
 
-void use_no_more(AdaptRequest& request, const InventoryItem& most) {
+// As much of it as the formula would say, which the list counts as bought.
+void use_no_more(AdaptRequest& request, InventoryItem most, const Knowledge& knowledge) {
     if (!most.grams) return;
+    const Ingredient& food = *knowledge.ingredient(most.ingredient);
+    if (!most.at_most && !weighed_as_used(food)) *most.grams /= edible_share(food);
     Inventory& have = list_of(request);
     double there = 0;
     bool plenty = !has_food(have, most.ingredient);
@@ -75,7 +79,7 @@ std::optional<Error> not_enough_of(const InventoryItem& least, const Formula& fo
 Result<AdaptRequest> with_own_ideas(AdaptRequest request, const Formula& formula, const Knowledge& knowledge) {
     for (auto& idea : request.use)
         if (auto wrong = use_instead(request, idea, formula, knowledge)) return Failure(std::move(*wrong));
-    for (const auto& most : request.most) use_no_more(request, most);
+    for (const auto& most : request.most) use_no_more(request, most, knowledge);
     for (const auto& least : request.least)
         if (auto wrong = not_enough_of(least, formula, knowledge)) return Failure(std::move(*wrong));
     return request;

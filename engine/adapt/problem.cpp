@@ -88,7 +88,7 @@ private:
     const Ingredient& ingredient(const Line& line) const { return *knowledge_.ingredient(line.ingredient); }
     Role role_of_line(std::size_t l) const { return ingredient(lines()[l]).roles.front(); }
     bool is_meat(std::size_t l) const { return ingredient(lines()[l]).meat.has_value(); }
-    double bought(const Line& line) const { return bought_per_gram(line, knowledge_); }
+    double bought(const Line& line) const { return listed_per_gram(line, knowledge_); }
     Material unit(const Line& food) { return context_.nominal().unit(food); }
 
     void start() {

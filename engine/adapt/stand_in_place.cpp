@@ -22,8 +22,6 @@ constexpr double part_worth_picking = 0.15;  // of what is missing, of a vegetab
 constexpr double rest_of_meat = 0.1;         // of what is missing: another meat fills up what the first leaves
 constexpr double near_enough = 0.5;          // closeness of that
 constexpr double pinch = 0.1;                // of what takes the place of the whole line: what is strong, or hardly there
-constexpr double strong_herb = 20;           // g in a kilo at the most: tarragon, sage, rosemary, epazote, curry leaf
-constexpr double share_of_strong = 0.4;      // of that, where it is not much like the line
 constexpr double by_choice = 0.3;            // of a line that is there: who changes it for the sake of a want changes it to be seen
 constexpr double clear_of_cap = 0.95;        // of the most; the batch it is a share of is smaller once the line is gone
 constexpr double weighed = 0.75;             // of the weight that those who use it give
@@ -55,17 +53,6 @@ bool StandInPlace::is_dried_form(std::size_t l, const Line& food) const {
     return dry.tissue == Tissue::dry && (same || role_of_line(l) == Role::allium);
 }
 
-// Tarragon for huacatay, rosemary for basil: what is strong and not much like it is a dose, and no equal of the other half.
-double StandInPlace::most_of_strong_herb(std::size_t l, const Candidate& candidate) const {
-    const Ingredient &from = ingredient(lines()[l]), &to = ingredient(candidate.food);
-    const bool herbs = candidate.role == Role::herb && to.roles.front() == Role::herb && to.tissue != Tissue::dry;
-    if (!herbs || !to.most_g_per_kg || candidate.in_two_parts() || candidate.closeness >= near_enough)
-        return std::numeric_limits<double>::infinity();
-    const double strong = to.most_g_per_kg->band.mid;
-    const bool stronger = strong <= strong_herb && (!from.most_g_per_kg || from.most_g_per_kg->band.mid > strong);
-    return stronger ? share_of_strong * room_by_the_kilo(to) : std::numeric_limits<double>::infinity();
-}
-
 bool StandInPlace::by_the_pinch(const Candidate& candidate) const {
     const auto& limit = ingredient(candidate.food).most_g_per_kg;
     return limit && limit->band.mid <= context_.constant("stand_ins.pinch");
@@ -88,8 +75,7 @@ StandInPlace::Weights StandInPlace::weights(std::size_t l, const Candidate& cand
     const bool plain = plain_salt(ingredient(candidate.food), context_.knowledge());
     const bool paste = candidate.role == Role::salt && !plain;  // miso for doenjang: more of it is bought for its colour
     const double over = candidate.role == Role::salt && plain ? salt_slack : paste ? as_printed : by_weight(candidate) ? as_printed : slack;
-    const double most = std::min({over * candidate.food.grams.mid * (lift == asked_.lift.end() ? 1.0 : lift->second), candidate.most_grams,
-                                  most_of_strong_herb(l, candidate)});
+    const double most = std::min(over * candidate.food.grams.mid * (lift == asked_.lift.end() ? 1.0 : lift->second), candidate.most_grams);
     // Fennel is there for the body of an onion, and a clove has none.
     if (candidate.role == Role::allium && !contains(ingredient(candidate.food).roles, Role::allium) && !fills_the_bowl(l))
         return {equal, 0};

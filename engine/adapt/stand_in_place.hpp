@@ -45,7 +45,6 @@ private:
     bool has_body(std::size_t l) const { return role_of_line(l) == Role::green || role_of_line(l) == Role::allium; }
     bool seasons_for(std::size_t l, const Candidate& candidate) const;
     bool is_dried_form(std::size_t l, const Line& food) const;
-    double most_of_strong_herb(std::size_t l, const Candidate& candidate) const;
     bool by_the_pinch(const Candidate& candidate) const;
     bool fills_the_bowl(std::size_t l) const;
     bool by_weight(const Candidate& candidate) const;

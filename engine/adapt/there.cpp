@@ -32,7 +32,7 @@ std::map<std::string, double> take_what_is_there(Problem& problem, const Stock& 
         const Offer offer = stock.offer(food);
         double grams = offer.on_hand ? line.grams.mid : 0;
         if (offer.on_hand && offer.grams) {
-            const double bought = bought_per_gram(line, knowledge);
+            const double bought = listed_per_gram(line, knowledge);
             double& rest = left.try_emplace(line.ingredient, *offer.grams).first->second;
             grams = std::min(grams, rest / bought);
             rest = std::max(0.0, rest - grams * bought);

@@ -31,7 +31,7 @@ std::vector<std::string> faults_of(const Formula& variant, const Problem& proble
     std::map<std::string, double> used;
     for (const auto& line : variant.lines) {
         if (!(line.grams.mid > 0) || !std::isfinite(line.grams.mid)) faults.push_back(line.ingredient + " has no weight");
-        used[line.ingredient] += line.grams.mid * bought_per_gram(line, knowledge);  // as picked or bought
+        used[line.ingredient] += line.grams.mid * listed_per_gram(line, knowledge);  // as picked or bought
     }
     for (const auto& [id, grams] : used) {
         const Offer offer = stock.offer(*knowledge.ingredient(id));

@@ -123,7 +123,7 @@ private:
         if (!(move.most > 0) || !(dose_of(move.per_gram, move.role) > 0)) return;
         move.least = std::max(least_share * move.most, least_of(move.role));
         if (move.least > move.most) return;
-        move.bought = bought_per_gram(move.food, knowledge_);
+        move.bought = listed_per_gram(move.food, knowledge_);
         problem_.moves.push_back(std::move(move));
     }
 

@@ -16,14 +16,24 @@ bool weighed_untrimmed(const Line& line) {
                        [&](const Prepared& step) { return std::find(trims.begin(), trims.end(), step.preparation) != trims.end(); });
 }
 
+namespace {
+
+// Grams that were prepared behind one gram as weighed.
+double before_preparing(const Line& line, const Knowledge& knowledge) {
+    if (!line.weighed_prepared) return 1;
+    const double yield = preparation_yield(*knowledge.ingredient(line.ingredient), line.prepared, knowledge);
+    return yield > 0 ? 1 / yield : 1;
+}
+
+}  // namespace
+
 double bought_per_gram(const Line& line, const Knowledge& knowledge) {
-    const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
-    double raw = 1;
-    if (line.weighed_prepared) {
-        const double yield = preparation_yield(ingredient, line.prepared, knowledge);
-        if (yield > 0) raw = 1 / yield;
-    }
-    return weighed_untrimmed(line) ? raw : raw / edible_share(ingredient);
+    const double raw = before_preparing(line, knowledge);
+    return weighed_untrimmed(line) ? raw : raw / edible_share(*knowledge.ingredient(line.ingredient));
+}
+
+double listed_per_gram(const Line& line, const Knowledge& knowledge) {
+    return weighed_as_used(*knowledge.ingredient(line.ingredient)) ? before_preparing(line, knowledge) : bought_per_gram(line, knowledge);
 }
 
 }  // namespace standin

@@ -13,4 +13,7 @@ bool weighed_untrimmed(const Line& line);
 /// what is cut away of it before it is weighed.
 double bought_per_gram(const Line& line, const Knowledge& knowledge);
 
+/// The same as a list of what is on hand counts it: a herb as it lies on the board, in the formula as on the list.
+double listed_per_gram(const Line& line, const Knowledge& knowledge);
+
 }  // namespace standin

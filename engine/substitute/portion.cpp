@@ -207,6 +207,10 @@ Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role r
             b.least = constant("stand_ins.bulk.least") * paste * line_grams;
         b.most = constant("stand_ins.bulk.most") * paste * line_grams;
         b.even = paste * line_grams;
+        // A hot pod is there for its heat: of a milder one as many as bring it, as far as their flesh goes unnoticed.
+        const double unnoticed = constant("stand_ins.heat.flesh") * batch_grams_;
+        if (role == Role::heat && !flesh_chile(line_) && equal <= std::min(unnoticed, proportion * line_grams))
+            b.most = std::max(b.most, equal);
         b.at_least = for_its_bulk("at least", constant("stand_ins.bulk.least"));
         b.at_most = for_its_bulk("at most", constant("stand_ins.bulk.most"));
     } else if (fruit_for_juice(food, role) && !says_how_much(path)) {
@@ -265,6 +269,23 @@ Portions::Bounds Portions::within_limit(Bounds b, const Line& food, double line_
     return b;
 }
 
+// Tarragon for huacatay, rosemary for basil: what is strong and not much like the line is a dose, and no equal of it. Where a swap names a
+// weight, makers have weighed it.
+Portions::Bounds Portions::as_a_dose(Bounds b, const Line& food, const SwapPath& path, Role role) const {
+    const Ingredient &from = ingredient(line_), &to = ingredient(food);
+    const bool herbs = role == Role::herb && to.roles.front() == Role::herb && to.tissue != Tissue::dry;
+    const bool pair = nominal_.knowledge().records().swaps[path.swaps.back()].partner.has_value();
+    if (!herbs || pair || !to.most_g_per_kg || says_how_much(path) || path.closeness >= constant("stand_ins.strong.near")) return b;
+    const double strong = to.most_g_per_kg->band.mid;
+    if (strong > constant("stand_ins.strong.most") || (from.most_g_per_kg && from.most_g_per_kg->band.mid <= strong)) return b;
+    const double grams = constant("stand_ins.strong.share") * strong / 1000 * batch_grams_;
+    if (grams >= b.most) return b;
+    b.most = grams;
+    b.least = std::min(b.least, grams);
+    b.at_most = make_reason(ReasonKind::in_a_kilo, {{"at most", {}, constant("stand_ins.strong.share") * strong, "g in a kilo"}});
+    return b;
+}
+
 // How much of the line is no more than a kilo takes of it: what is weighed beyond that is no measure for what stands in for it.
 double Portions::fair_share() const {
     const auto& limit = ingredient(line_).most_g_per_kg;
@@ -275,7 +296,7 @@ std::optional<WeighedOut> Portions::of(const Line& food, const SwapPath& path, R
     if (role == Role::heat && burns(food, path)) return std::nullopt;
     const auto equal = equal_grams(food, path, role);
     if (!equal || !(*equal > 0)) return std::nullopt;
-    const Bounds b = bounds(food, path, role, *equal);
+    const Bounds b = as_a_dose(bounds(food, path, role, *equal), food, path, role);
     WeighedOut p;
     const bool same_leaf = ingredient(food).made_of == line_.ingredient || ingredient(line_).made_of == food.ingredient;
     const bool leaf = role == Role::green && b.even > 0 && b.least > 0 && !pale() && !same_leaf && by_dose_alone(path);

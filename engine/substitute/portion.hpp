@@ -53,6 +53,7 @@ private:
     bool pale() const;
     Bounds bounds(const Line& food, const SwapPath& path, Role role, double equal) const;
     void hold_fat(Bounds& b, const Line& food) const;
+    Bounds as_a_dose(Bounds b, const Line& food, const SwapPath& path, Role role) const;
     Bounds within_limit(Bounds b, const Line& food, double line_share) const;
     bool printed(const SwapPath& path) const;
     bool says_how_much(const SwapPath& path) const;

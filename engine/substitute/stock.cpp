@@ -5,6 +5,7 @@
 
 #include "core/contains.hpp"
 #include "core/words.hpp"
+#include "knowledge/edible.hpp"
 #include "knowledge/season.hpp"
 #include "models/as_bought.hpp"
 #include "safety/casings.hpp"
@@ -33,6 +34,11 @@ std::string told_beside_lines(const Formula& formula, const Exclusion& exclusion
         if (meat && exclusion.foods.count(meat->id)) return reason.foods.front();
     }
     return {};
+}
+
+// A herb is counted as it lies on the board: a weight as told, a bunch without what is cut away. All else as picked or bought.
+double listed_share(const InventoryItem& item, const Ingredient& food) {
+    return item.at_most && weighed_as_used(food) ? edible_share(food) : 1;
 }
 
 }  // namespace
@@ -210,8 +216,9 @@ void Stock::take_list(const Inventory& have) {
     for (const auto& item : have.items) {
         named_.insert(item.ingredient);
         auto& held = have_.try_emplace(item.ingredient, 0.0).first->second;
+        const Ingredient& food = *knowledge_->ingredient(item.ingredient);
         if (!item.grams || !held) held = std::nullopt;
-        else held = *held + *item.grams;
+        else held = *held + *item.grams * listed_share(item, food);
     }
     missing_.insert(have.missing.begin(), have.missing.end());
 }
@@ -225,8 +232,9 @@ void Stock::trust_guesses(const Formula& formula, const Inventory& have) {
         if (!item.at_most || held == have_.end() || !held->second) continue;
         double asked = 0;
         for (const auto& line : formula.lines)
-            if (line.ingredient == item.ingredient) asked += bought_per_gram(line, *knowledge_) * line.grams.mid;
-        if (*held->second >= asked || *item.at_most < asked) continue;
+            if (line.ingredient == item.ingredient) asked += listed_per_gram(line, *knowledge_) * line.grams.mid;
+        const double at_most = *item.at_most * listed_share(item, *knowledge_->ingredient(item.ingredient));
+        if (*held->second >= asked || at_most < asked) continue;
         const bool told = asked > hardly_more * *held->second;
         const double guess = std::exchange(*held->second, asked);
         if (!told) continue;
@@ -244,7 +252,7 @@ std::optional<double> Stock::as_much_as_asked(const std::string& ingredient, con
     if (everything_ || !belongs(*knowledge_->ingredient(ingredient), "fresh", *knowledge_)) return std::nullopt;
     double grams = 0;
     for (const auto& line : formula.lines)
-        if (line.ingredient == ingredient) grams += bought_per_gram(line, *knowledge_) * line.grams.mid;
+        if (line.ingredient == ingredient) grams += listed_per_gram(line, *knowledge_) * line.grams.mid;
     return grams;
 }
 
@@ -283,7 +291,7 @@ Offer Stock::offer(const Ingredient& ingredient) const {
 
 Offer Stock::offer(const Line& line) const {
     Offer offer = this->offer(*knowledge_->ingredient(line.ingredient));
-    if (offer.grams) *offer.grams /= bought_per_gram(line, *knowledge_);
+    if (offer.grams) *offer.grams /= listed_per_gram(line, *knowledge_);
     return offer;
 }
 

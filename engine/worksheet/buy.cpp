@@ -146,15 +146,18 @@ private:
 namespace {
 
 // What the list has of it, and so what is lacking.
-void set_against(Purchase& bought, const Inventory& have) {
+void set_against(Purchase& bought, const Inventory& have, const Knowledge& knowledge) {
     constexpr double rounding = 0.005;  // share: less than a bunch or a scale can tell
     bool named = false, plenty = false;
-    double grams = 0;
+    double grams = 0, enough_for = 0;  // as bought: a bunch may be more, and a herb is weighed for the list as for the formula
+    const Ingredient& food = *knowledge.ingredient(bought.ingredient);
     for (const auto& item : have.items) {
         if (item.ingredient != bought.ingredient) continue;
         named = true;
-        if (item.grams) grams += *item.grams;
-        else plenty = true;
+        if (!item.grams) plenty = true;
+        grams += item.grams.value_or(0);
+        const double told = item.grams.value_or(0);
+        enough_for += weighed_as_used(food) ? item.at_most.value_or(told / edible_share(food)) : told;
     }
     const bool missing = std::find(have.missing.begin(), have.missing.end(), bought.ingredient) != have.missing.end();
     if (missing && !named) {
@@ -164,7 +167,7 @@ void set_against(Purchase& bought, const Inventory& have) {
     }
     if (!named && have.complete != false) return;  // the list says nothing of it
     if (named && !plenty) bought.have_g = grams;
-    const double lack = named && !plenty ? bought.bought_g - grams : 0;
+    const double lack = named && !plenty && enough_for < bought.bought_g * (1 - rounding) ? bought.bought_g - grams : 0;
     bought.have_all = lack <= rounding * bought.bought_g;
     if (!bought.have_all) bought.lack_g = lack;
 }
@@ -193,7 +196,7 @@ std::vector<Purchase> purchases_of(const Formula& formula, const std::optional<I
     }
     for (std::size_t i = 0; i < all.size(); ++i) {
         const Ingredient& ingredient = *knowledge.ingredient(all[i].ingredient);
-        if (have && !all[i].from_the_tap) set_against(all[i], *have);
+        if (have && !all[i].from_the_tap) set_against(all[i], *have, knowledge);
         const double lack = all[i].lack_g.value_or(all[i].bought_g), share = lack / all[i].bought_g;
         all[i].metric = Shop(ingredient, knowledge, false).sold(lack, share * ready[i]);
         all[i].us = Shop(ingredient, knowledge, true).sold(lack, share * ready[i]);
