@@ -140,7 +140,8 @@ private:
         }
         std::vector<Ranked> ordered;
         const auto own = animal(formula_.lines[line_].ingredient);
-        for (const auto i : order_of(standings, animals, own, knowledge_, nearly_same(foods, knowledge_)))
+        const Twins twins = twins_of(foods, formula_.lines[line_].ingredient, knowledge_);
+        for (const auto i : order_of(standings, animals, own, knowledge_, nearly_same(foods, knowledge_), twins))
             ordered.push_back(std::move(ranked[i]));
         ranked = std::move(ordered);
     }

@@ -3,6 +3,7 @@
 
 #include "adapt/swap_note.hpp"
 #include "core/names.hpp"
+#include "knowledge/kinds.hpp"
 #include "published/proposed.hpp"
 #include "substitute/standing.hpp"
 #include "support/catch.hpp"
@@ -26,6 +27,31 @@ TEST_CASE("what is nearly the same as one before it stands back, so that another
     const auto order = order_of({0.0, 0.1, 0.4}, none, std::nullopt, knowledge(), same);
     CHECK(order == std::vector<std::size_t>{0, 2, 1});
     CHECK(order_of({0.0, 0.1, 0.4}, none, std::nullopt, knowledge()) == std::vector<std::size_t>{0, 1, 2});
+}
+
+TEST_CASE("near twins of one kind stand as one, and give way to other ideas") {
+    constexpr std::size_t dozen = 12;
+    const auto twins_seen = [&](const std::string& line, double grams, const char* kind) {
+        const auto& all = proposed(line, grams);
+        return std::count_if(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(std::min(dozen, all.size())),
+                             [&](const StandIn& s) { return belongs(*knowledge().ingredient(s.ingredient), kind, knowledge()); });
+    };
+    CHECK(twins_seen("breadcrumb", 30, "twins-crumbs") <= 6);
+    CHECK(twins_seen("egg", 50, "twins-eggs") <= 6);
+    CHECK(twins_seen("tomatillo", 75, "twins-red-tomatoes") <= 1);
+    CHECK(rank_of("breadcrumb", 30, "rolled-oat") <= dozen);
+    CHECK(rank_of("breadcrumb", 30, "rice-flour") <= dozen);
+    CHECK(rank_of("egg", 50, "flaxseed") <= dozen);
+    CHECK(rank_of("egg", 50, "aquafaba") <= dozen);
+    CHECK(rank_of("serrano", 25, "habanero") <= dozen);
+    CHECK(rank_of("pork-backfat", 200, "duck-fat") <= dozen);
+    CHECK(rank_of("tomatillo", 75, "sorrel") <= dozen);
+}
+
+TEST_CASE("no mix of spices stands in for a single one, unless makers take just that") {
+    for (const auto& s : proposed("juniper-berry", 5))
+        CHECK_FALSE(belongs(*knowledge().ingredient(s.ingredient), "spice-blend", knowledge()));
+    CHECK(rank_of("garam-masala", 3, "curry-powder") < 1000);
 }
 
 TEST_CASE("other ideas come into sight in the first dozen") {
