@@ -16,6 +16,7 @@
 #include "formula/line/line_text.hpp"
 #include "formula/line/method_facts.hpp"
 #include "formula/line/page_words.hpp"
+#include "formula/line/process_text.hpp"
 #include "formula/line/several_in_line.hpp"
 #include "formula/line/sheet_size.hpp"
 #include "formula/line/sheet_unit.hpp"
@@ -87,6 +88,15 @@ std::string became_line(const std::string& line, const std::string& wanted) {
     if (wanted == "method") {
         const auto read = read_closely("Test\n1 kg pork shoulder\n" + line + "\nStir in one direction for two minutes.\n", "", knowledge());
         return read && read->formula ? wanted : "asked";
+    }
+    if (wanted.starts_with("cook: ") || wanted.starts_with("order: ") || wanted.starts_with("mixing: ") || wanted == "refused" ||
+        wanted == "nothing of the process") {
+        const auto read = read_formula("Test\n1 kg pork shoulder\n" + line + "\n", "", knowledge());
+        if (!read) return read.error().message.find("botulism") != std::string::npos ? "refused" : "asked: " + read.error().message;
+        const auto words = process_words(read->process);
+        const bool told = !read->read_as.empty();  // as it was written
+        if (words.empty()) return told ? "nothing of the process" : "nothing, untold";
+        return std::string(words.front().first) + ": " + words.front().second + (told ? "" : ", untold");
     }
     if (wanted == "task") return tells_what_to_do(line, knowledge()) ? wanted : "no task";
     if (wanted == "too cool") return cooked_too_cool({line}, std::nullopt, knowledge()) ? wanted : "not too cool";

@@ -131,7 +131,7 @@ private:
     void process(const JsonNode& object) {
         for (const auto& [key, value] : object.members) {
             if (!text(value, "\"" + key + "\"")) continue;
-            if (auto wrong = set_process(draft_.formula.process, key, value.text))
+            if (auto wrong = set_process(draft_.formula.process, key, value.text, knowledge_))
                 problems_.add(value.place, std::move(wrong->message), std::move(wrong->hints));
         }
     }

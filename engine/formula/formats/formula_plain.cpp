@@ -273,10 +273,12 @@ private:
         else if (folded == "do") task(line, value);
         else if (cooked_so(line, folded, value) || core_so(line, folded, value)) return true;
         else if (!is_process(key)) return false;
-        else if (auto wrong = set_process(draft_.formula.process, key, value)) {
+        else if (auto wrong = set_process(draft_.formula.process, key, value, knowledge_)) {
             wrong->where =
                 describe(file_, {line.place.line, line.place.column + static_cast<std::size_t>(value.data() - line.text.data())});
             draft_.troubles.add(std::move(*wrong));
+        } else if (is_kitchen_word(key, value, knowledge_)) {
+            keep_as_method(line);
         }
         return true;
     }
@@ -289,10 +291,14 @@ private:
 
     // "cook: pan, until golden outside", "cook: sous vide 54 C 1 h": a way of cooking, and what the method says of it.
     bool cooked_so(const TextLine& line, const std::string& key, std::string_view value) {
-        if (key != "cook" || !set_process(draft_.formula.process, key, value)) return key == "cook";
+        if (key != "cook") return false;
+        if (!set_process(draft_.formula.process, key, value, knowledge_)) {
+            if (is_kitchen_word(key, value, knowledge_)) keep_as_method(line);
+            return true;
+        }
         for (auto end = value.find_last_of(" ,"); end != std::string_view::npos && end > 0; end = value.find_last_of(" ,", end - 1)) {
             const auto way = value.substr(0, value.find_last_not_of(" ,", end) + 1);
-            if (way.empty() || set_process(draft_.formula.process, key, way)) continue;
+            if (way.empty() || set_process(draft_.formula.process, key, way, knowledge_)) continue;
             keep_as_method(line);
             return true;
         }

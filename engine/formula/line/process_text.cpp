@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 
 #include "core/names.hpp"
 #include "core/process_bounds.hpp"
@@ -182,6 +183,46 @@ std::optional<Error> set_process(Process& process, std::string_view key, std::st
     for (const auto& entry : process_bounds)
         if (entry.key == folded) return set_measured(process, entry, value);
     return Error{Trouble::bad_data, "unknown part of the process \"" + std::string(key) + "\"", "", nearest_words(key, process_keys())};
+}
+
+namespace {
+
+struct KitchenWords {
+    std::string_view key, list, means;
+};
+
+constexpr KitchenWords kitchen_words[] = {
+    {"cook", "cook-as-pan", "pan"},
+    {"cook", "cook-as-oven", "oven"},
+    {"order", "order-acid-last", "salt first"},
+    {"order", "order-acid-first", "acid first"},
+    {"mixing", "mixing-none", "0 min"},
+    {"mixing", "mixing-no-time", ""},
+};
+
+const KitchenWords* kitchen_words_of(std::string_view key, std::string_view value, const Knowledge& knowledge) {
+    const std::string at = fold(key), said = fold(value);
+    const auto* found = std::find_if(std::begin(kitchen_words), std::end(kitchen_words),
+                                     [&](const KitchenWords& words) { return words.key == at && knowledge.in_list(words.list, said); });
+    return found == std::end(kitchen_words) ? nullptr : found;
+}
+
+}  // namespace
+
+std::optional<Error> set_process(Process& process, std::string_view key, std::string_view value, const Knowledge& knowledge) {
+    if (fold(key) == "cook" && knowledge.in_list("cook-smoked", fold(value)))
+        return Error{Trouble::bad_data,
+                     "cook: a smoker keeps the mass warm for hours, and without curing salt germs of botulism grow in it: "
+                     "poach or roast it to its core first",
+                     "",
+                     {"poach", "oven"}};
+    const KitchenWords* words = kitchen_words_of(key, value, knowledge);
+    if (!words) return set_process(process, key, value);
+    return words->means.empty() ? std::nullopt : set_process(process, key, words->means);
+}
+
+bool is_kitchen_word(std::string_view key, std::string_view value, const Knowledge& knowledge) {
+    return kitchen_words_of(key, value, knowledge) != nullptr;
 }
 
 std::vector<std::pair<std::string_view, std::string>> process_words(const Process& process) {
