@@ -25,7 +25,8 @@ Band band_over(const std::vector<State>& states, Get get) {
 
 std::string word_of(const Lab& lab, Doneness done, const BatchColour& all) {
     if (all.yellow_spice) return std::string(colour_word_yellowed(lab, done));
-    const auto word = all.red_spice ? colour_word_spiced(lab, done) : colour_word(lab, done);
+    if (all.red_spice) return std::string(colour_word_spiced(lab, done));
+    const auto word = colour_word_beside(lab, done == Doneness::raw ? all.bare_raw : all.bare_cooked, done);
     const bool pink = word == "pink" || word == "pale pink" || word == "orange-pink";
     if (!all.brown_sauce || !pink) return std::string(word);
     return done == Doneness::raw ? "brownish pink" : "tan";
@@ -72,10 +73,14 @@ void name_colours(Prediction& p, const NominalBatch& batch, const Models& models
     p.rested.word = seen.set_rested < looks_set ? word_of(seen.looks_rested, Doneness::raw, seen)
                     : spiced                    ? word_of(seen.looks_rested, Doneness::cooked, seen)
                                                 : std::string(colour_word_set(seen.looks_rested));
+    if (p.rested.word == "pink") p.rested.word = colour_word_beside(seen.looks_rested, seen.bare_cooked, Doneness::cooked);
     p.cooked.word = word_of(seen.cooked, Doneness::cooked, seen);
     // What nobody sees beside the other has no other name, though a limit of words lies between them.
     constexpr double seen_from = 1;  // dE00, on flat patches under good light
     if (ciede2000(seen.raw, seen.looks_rested) < seen_from) p.rested.word = p.raw.word;
+    // Green flecks in green are seen by nobody.
+    for (auto* colour : {&p.raw, &p.rested, &p.cooked})
+        if (colour->flecks == colour->word) colour->flecks.clear();
 }
 
 /// Hue goes round: each draw is counted from the middle, the short way, so that the band may reach below 0 or beyond 360 degrees.
@@ -141,6 +146,26 @@ std::optional<Reason> served_cold(const NominalBatch& batch) {
     const BatchBind bind = batch.bind();
     return make_reason(ReasonKind::sets_cold, {{"bind", bind.bind, bind.bind_served_cold, "of 100"},
                                                {"firmness", bind.firmness, bind.firmness_served_cold, "of 100"}});
+}
+
+// Raw leaf of which nobody says how it is cut is told of where it colours the mass.
+void tell_cut(std::vector<Reason>& notes, const Formula& formula, const NominalBatch& batch, const Evaluator& evaluator) {
+    constexpr double chopped_to = 0.2, blended_from = 0.8;  // of the way to a paste; judgement
+    const Knowledge& knowledge = evaluator.knowledge();
+    const double paste = batch.process().leaf_paste.value_or(0);
+    const std::string by_share = paste < chopped_to ? "chopped" : paste < blended_from ? "partly" : "blended";
+    const double seen = evaluator.nominal().models().colour_parameters().flecks_from * batch.total()[Amount::mass] / 1000;  // mg
+    for (const auto cut : {LeafCut::by_share, LeafCut::ground}) {
+        Reason told = make_reason(ReasonKind::leaf_cut);
+        told.role = cut == LeafCut::ground ? "ground" : by_share;
+        for (std::size_t l = 0; l < batch.lines(); ++l) {
+            const Ingredient& food = *knowledge.ingredient(formula.lines[l].ingredient);
+            const bool so =
+                batch.part(l)[Amount::chlorophyll_live] >= seen && leaf_cut_presumed(food, formula.lines[l].prepared, knowledge) == cut;
+            if (so) told.foods.push_back(food.names.front());
+        }
+        if (!told.foods.empty()) notes.push_back(std::move(told));
+    }
 }
 
 std::vector<Reason> notes_on(const Prediction& p, const NominalBatch& batch, const Validity& validity, const CookJudged& judged) {
@@ -242,6 +267,7 @@ Prediction predict_formula(const Formula& formula, const SampledBatch& batch, co
     p.lethality = judged.lethality;
     p.warming_h = judged.warming_h;
     p.notes = notes_on(p, nominal, models.validity(), judged);
+    tell_cut(p.notes, formula, nominal, evaluator);
     for (const auto& line : formula.lines) p.read_as.insert(p.read_as.end(), line.notes.begin(), line.notes.end());
     p.read_as.insert(p.read_as.end(), formula.read_as.begin(), formula.read_as.end());
     p.declared = formula.declared;

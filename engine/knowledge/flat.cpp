@@ -45,8 +45,12 @@ void layout(A& a, BindingRecord& r) {
     a(r.water, r.fat, r.sets, r.gel, r.swells);
 }
 template <class A>
+void layout(A& a, TintBands& r) {
+    a(r.red, r.green, r.blue);
+}
+template <class A>
 void layout(A& a, TintRecord& r) {
-    a(r.red, r.green, r.blue, r.fades, r.source);
+    a(r.red, r.green, r.blue, r.fades, r.cooked, r.source);
 }
 template <class A>
 void layout(A& a, MeasureRecord& r) {

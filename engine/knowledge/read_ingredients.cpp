@@ -67,7 +67,12 @@ BindingRecord binding_of(const JsonNode& node, Problems& problems) {
 
 TintRecord tint_of(const JsonNode& node, Problems& problems) {
     ObjectReader r(node, problems);
-    return {r.number("red"), r.number("green"), r.number("blue"), r.number_if("fades").value_or(0), r.text("source")};
+    TintRecord tint{r.number("red"), r.number("green"), r.number("blue"), r.number_if("fades").value_or(0), {}, r.text("source")};
+    if (const JsonNode* c = r.child("cooked", JsonNode::Kind::object)) {
+        ObjectReader cooked(*c, problems);
+        tint.cooked = TintBands{cooked.number("red"), cooked.number("green"), cooked.number("blue")};
+    }
+    return tint;
 }
 
 std::vector<MeasureRecord> measures_of(ObjectReader& r) {

@@ -56,9 +56,14 @@ struct BindingRecord {
 };
 
 /// Colour of a pigment other than chlorophyll: K/S in the three bands for each percent of the mass.
+struct TintBands {
+    double red = 0, green = 0, blue = 0;
+};
+
 struct TintRecord {
     double red = 0, green = 0, blue = 0;
     double fades = 0;  ///< share that cooking takes, 0-1
+    std::optional<TintBands> cooked{};  ///< once cooked, where that is no share of the raw
     std::string source;
 };
 

@@ -36,9 +36,15 @@ double fat_share(const Material& batch) {
     return meat > 0 ? std::clamp(batch[Amount::meat_fat] / meat, 0.0, 1.0) : 0.0;
 }
 
+// By what is lean of each: the fat of one beast is as white as that of the next. Where none of it is lean, by all of it.
 Bands mean_over_species(const Material& batch, double meat, const std::array<Bands, count_of<Species>>& each) {
+    double lean = 0;
+    for (std::size_t s = 0; s < count_of<Species>; ++s) lean += batch.lean(static_cast<Species>(s));
     Bands sum;
-    for (std::size_t s = 0; s < count_of<Species>; ++s) sum = sum + (batch[static_cast<Species>(s)] / meat) * each[s];
+    for (std::size_t s = 0; s < count_of<Species>; ++s) {
+        const auto species = static_cast<Species>(s);
+        sum = sum + (lean > 0 ? batch.lean(species) / lean : batch[species] / meat) * each[s];
+    }
     return sum;
 }
 
@@ -178,15 +184,23 @@ BatchColour batch_colour(const Material& batch, double ph, double rest_h, double
     const Bands acid_set{p.acid_red * done.red, done.green, done.blue};
     c.raw = colour_of(raw, tint, fresh, clear, p);
     c.rested = colour_of(raw, tint, rested, clear, p);
-    c.looks_rested =
-        set > 0 ? colour_of((1 - set) * raw + set * acid_set, tint, rested, (1 - set) * clear + set * p.cooked_factor, p) : c.rested;
+    c.looks_rested = c.rested;
+    if (set > 0) {
+        const Bands paled = (1 - set) * raw + set * acid_set;
+        c.looks_rested = colour_of(paled, tint, rested, (1 - set) * clear + set * p.cooked_factor, p);
+        // Meat that pales makes no leaf greener: what red goes leaves the mass no greener than it was, or than the paled meat by itself.
+        c.looks_rested.a = std::max(c.looks_rested.a, std::min(c.rested.a, lab_of_k_over_s(paled).a));
+    }
+    c.bare_raw = lab_of_k_over_s(raw);
+    c.bare_cooked = lab_of_k_over_s(done);
     c.cooked = colour_of(done, tint + faded, cooked, p.cooked_factor, p);
     c.flecks_mg_kg = in_pieces(batch, p, leaf_paste);
     c.flecks_kept_rested = rest.live;
     c.flecks_kept_cooked = rest.live * cook.live;
     c.red_spice = mass > 0 && 100 / mass * batch[Amount::tint_of_red] > least_red_of_spice * (raw.green + tint.green);
     c.yellow_spice = tint.blue > yellow_over_green * tint.green && tint.blue > least_yellow_of_spice * raw.blue;
-    c.brown_sauce = tint.red > brown_over_green * tint.green && tint.green > least_brown * raw.green;
+    const bool brown = tint.red > brown_over_green * tint.green && tint.blue > tint.green;  // and not violet
+    c.brown_sauce = brown && tint.green > least_brown * raw.green;
     c.chlorophyll_mg_kg = fresh.chlorophyll() + p.yield_blended * c.flecks_mg_kg;
     const bool green = fresh.chlorophyll() > 0;
     c.kept_rested = green ? rested.chlorophyll() / fresh.chlorophyll() : rest.live;
@@ -260,24 +274,38 @@ std::string_view colour_word(const Lab& lab, Doneness done) {
     constexpr double pale_from = 48, yellow_from = 55, khaki_from = 80, yellow_to = 180;
     const double hue = hue_of(lab);
     if (is_red(lab)) return "red";
-    if (done == Doneness::raw && hue < pink_to_hue) return lab.L < pale_from ? "pink" : "pale pink";
+    if (done == Doneness::raw && hue < pink_to_hue) return lab.L < pale_from ? surveyed_name(lab).word : "pale pink";
     if (hue < yellow_from || hue >= yellow_to) return "pink";
     return lab.L < pale_from ? "brown" : hue < khaki_from ? "tan" : "khaki";
 }
 
+std::string_view colour_word_beside(const Lab& lab, const Lab& bare, Doneness done) {
+    constexpr double another_from = 8, dark_to = 33, strong_from = 25;  // dE00 from which it is not the meat that is seen; judgement
+    const auto word = colour_word(lab, done);
+    const bool of_meat = word == "pink" || word == "pale pink" || word == "red";
+    const bool strong_red = word == "red" && chroma_of(lab) >= strong_from;  // sockeye, raw blood
+    if (!of_meat || strong_red || ciede2000(lab, bare) < another_from) return word;
+    const auto said = surveyed_name(lab).word;
+    return said == "brown" && lab.L < dark_to ? "dark brown" : said;
+}
+
 std::string_view colour_word_spiced(const Lab& lab, Doneness done) {
-    constexpr double raw_from = 9, cooked_from = 7, red_hue = 38, yellow_hue = 80, light_from = 64;
+    constexpr double raw_from = 9, cooked_from = 7, red_hue = 38, yellow_hue = 80, light_from = 64, raw_pale_from = 57,
+                     cooked_pale_from = 61;
     const double hue = hue_of(lab);
     if (hue < red_hue || hue > yellow_hue || lab.L > light_from) return colour_word(lab, done);
-    if (done == Doneness::raw) return lab.a >= raw_from ? "brick red" : colour_word(lab, done);
-    return lab.a >= cooked_from ? "red-brown" : colour_word(lab, done);
+    if (lab.a < (done == Doneness::raw ? raw_from : cooked_from)) return colour_word(lab, done);
+    const double pale_from = done == Doneness::raw ? raw_pale_from : cooked_pale_from;  // too little chile is tan
+    if (const auto said = surveyed_name(lab).word; lab.L > pale_from && (said == "tan" || said == "greyish")) return said;
+    return done == Doneness::raw ? "brick red" : "red-brown";
 }
 
 std::string_view colour_word_yellowed(const Lab& lab, Doneness done) {
-    constexpr double strong_from = 18, red_hue = 45, light_from = 52, orange_from = 10;
+    constexpr double strong_from = 18, yellow_from = 22.5, red_hue = 45, light_from = 52, orange_from = 10;
     const double hue = hue_of(lab);
     if (!word_of_yellow(lab).empty() || chroma_of(lab) < strong_from || hue < red_hue || hue > pink_to_hue + 3)
         return colour_word(lab, done);
+    if (lab.a < orange_from && chroma_of(lab) < yellow_from && surveyed_name(lab).word == "tan") return "tan";
     return lab.L < light_from ? "yellow-brown" : lab.a >= orange_from ? "orange" : "yellow";
 }
 

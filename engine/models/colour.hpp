@@ -75,6 +75,7 @@ struct BatchColour {
     double flecks_kept_rested = 1, flecks_kept_cooked = 1;
     Lab looks_rested;           ///< `rested` with what acid has set by then: a fault to be told, which no variant is held to
     double set_rested = 0;      ///< 0-1: how far acid has set the raw mass
+    Lab bare_raw, bare_cooked;  ///< its meat with nothing that colours it
     bool red_spice = false;     ///< red chile or its like makes a good part of the colour
     bool yellow_spice = false;  ///< turmeric or saffron does, red chile beside it or not
     bool brown_sauce = false;   ///< soy sauce or its like browns it
@@ -114,7 +115,11 @@ enum class Doneness { raw, cooked };
 /// "green" or "olive" where pieces of leaf are seen in the mass, else empty.
 std::string_view fleck_word(double flecks_mg_kg, double kept, const ColourParameters& p);
 
-/// The words of one with red chile in it: "brick red" raw and "red-brown" cooked, else those of `colour_word`.
+/// The word of a mass of the colour `lab` whose meat by itself is `bare`: what colours it so that it is another colour has the word that
+/// people say of it, and not that of meat.
+std::string_view colour_word_beside(const Lab& lab, const Lab& bare, Doneness done);
+
+/// The words of one with red chile in it: "brick red" raw and "red-brown" cooked where that is much of it, else what people say.
 std::string_view colour_word_spiced(const Lab& lab, Doneness done);
 
 /// The same where yellow spice does.

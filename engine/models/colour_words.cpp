@@ -9,8 +9,27 @@
 namespace standin {
 namespace {
 
-enum class Said : std::size_t { green, pale_green, olive, khaki, greyish, tan, grey_brown, brown };
-constexpr std::array<std::string_view, 8> words{"green", "pale green", "olive", "khaki", "greyish", "tan", "grey-brown", "brown"};
+enum class Said : std::size_t {
+    green,
+    pale_green,
+    olive,
+    khaki,
+    greyish,
+    tan,
+    grey_brown,
+    brown,
+    red_brown,
+    red,
+    pink,
+    purple,
+    grey_violet,
+    orange,
+    yellow,
+    dark_grey
+};
+constexpr std::array<std::string_view, 16> words{"green",       "pale green", "olive",     "khaki",    "greyish", "tan",
+                                                 "grey-brown",  "brown",      "red-brown", "red",      "pink",    "purple",
+                                                 "grey-violet", "orange",     "yellow",    "dark grey"};
 
 struct Named {
     std::string_view name;  // as the survey has it
@@ -18,8 +37,8 @@ struct Named {
     Said said;              // the word of a maker that the name comes to
 };
 
-// Names of the survey near the colours of cooked and green meat; rude ones left out. That "drab" is olive and "dark taupe" grey-brown
-// is judgement, the rest goes by the word in the name.
+// Names of the survey near the colours of raw, cooked and green meat and of what colours it; rude ones left out. That "drab" is olive,
+// "dark taupe" grey-brown and "clay" red-brown is judgement, the rest goes by the word in the name.
 constexpr Named names[] = {
     {"army green", 0x4b5d16, Said::green},
     {"asparagus", 0x77ab56, Said::green},
@@ -142,6 +161,106 @@ constexpr Named names[] = {
     {"purple brown", 0x673a3f, Said::brown},
     {"purplish brown", 0x6b4247, Said::brown},
     {"sepia", 0x985e2b, Said::brown},
+    {"dirty purple", 0x734a65, Said::grey_violet},
+    {"dull purple", 0x84597e, Said::grey_violet},
+    {"dusky purple", 0x895b7b, Said::grey_violet},
+    {"dusty lavender", 0xac86a8, Said::grey_violet},
+    {"dusty purple", 0x825f87, Said::grey_violet},
+    {"faded purple", 0x916e99, Said::grey_violet},
+    {"grey purple", 0x826d8c, Said::grey_violet},
+    {"greyish purple", 0x887191, Said::grey_violet},
+    {"heather", 0xa484ac, Said::grey_violet},
+    {"light mauve", 0xc292a1, Said::grey_violet},
+    {"muted purple", 0x805b87, Said::grey_violet},
+    {"purple grey", 0x866f85, Said::grey_violet},
+    {"purpley grey", 0x947e94, Said::grey_violet},
+    {"purplish grey", 0x7a687f, Said::grey_violet},
+    {"bruise", 0x7e4071, Said::purple},
+    {"eggplant purple", 0x430541, Said::purple},
+    {"grape", 0x6c3461, Said::purple},
+    {"grape purple", 0x5d1451, Said::purple},
+    {"light eggplant", 0x894585, Said::purple},
+    {"light plum", 0x9d5783, Said::purple},
+    {"plum", 0x580f41, Said::purple},
+    {"purplish", 0x94568c, Said::purple},
+    {"blush", 0xf29e8e, Said::pink},
+    {"brownish pink", 0xc27e79, Said::pink},
+    {"dirty pink", 0xca7b80, Said::pink},
+    {"dull pink", 0xd5869d, Said::pink},
+    {"dusky pink", 0xcc7a8b, Said::pink},
+    {"dusky rose", 0xba6873, Said::pink},
+    {"dusty pink", 0xd58a94, Said::pink},
+    {"dusty rose", 0xc0737a, Said::pink},
+    {"faded pink", 0xde9dac, Said::pink},
+    {"grey pink", 0xc3909b, Said::pink},
+    {"greyish pink", 0xc88d94, Said::pink},
+    {"light rose", 0xffc5cb, Said::pink},
+    {"mauve", 0xae7181, Said::pink},
+    {"muted pink", 0xd1768f, Said::pink},
+    {"old pink", 0xc77986, Said::pink},
+    {"old rose", 0xc87f89, Said::pink},
+    {"pale pink", 0xffcfdc, Said::pink},
+    {"peachy pink", 0xff9a8a, Said::pink},
+    {"pig pink", 0xe78ea5, Said::pink},
+    {"pinkish", 0xd46a7e, Said::pink},
+    {"burgundy", 0x610023, Said::red},
+    {"claret", 0x680018, Said::red},
+    {"dark red", 0x840000, Said::red},
+    {"dark rose", 0xb5485d, Said::red},
+    {"dull red", 0xbb3f3f, Said::red},
+    {"dusty red", 0xb9484e, Said::red},
+    {"faded red", 0xd3494e, Said::red},
+    {"light burgundy", 0xa8415b, Said::red},
+    {"maroon", 0x650021, Said::red},
+    {"merlot", 0x730039, Said::red},
+    {"rose", 0xcf6275, Said::red},
+    {"wine red", 0x7b0323, Said::red},
+    {"adobe", 0xbd6c48, Said::red_brown},
+    {"auburn", 0x9a3001, Said::red_brown},
+    {"brick", 0xa03623, Said::red_brown},
+    {"brick red", 0x8f1402, Said::red_brown},
+    {"brown red", 0x922b05, Said::red_brown},
+    {"brownish red", 0x9e3623, Said::red_brown},
+    {"chestnut", 0x742802, Said::red_brown},
+    {"clay", 0xb66a50, Said::red_brown},
+    {"dark mauve", 0x874c62, Said::red_brown},
+    {"dried blood", 0x4b0101, Said::red_brown},
+    {"light maroon", 0xa24857, Said::red_brown},
+    {"mahogany", 0x4a0100, Said::red_brown},
+    {"pinkish brown", 0xb17261, Said::red_brown},
+    {"red brown", 0x8b2e16, Said::red_brown},
+    {"reddish brown", 0x7f2b0a, Said::red_brown},
+    {"reddy brown", 0x6e1005, Said::red_brown},
+    {"russet", 0xa13905, Said::red_brown},
+    {"rust", 0xa83c09, Said::red_brown},
+    {"rust brown", 0x8b3103, Said::red_brown},
+    {"rusty red", 0xaf2f0d, Said::red_brown},
+    {"terra cotta", 0xc9643b, Said::red_brown},
+    {"terracotta", 0xca6641, Said::red_brown},
+    {"brownish purple", 0x76424e, Said::brown},
+    {"chocolate", 0x3d1c02, Said::brown},
+    {"chocolate brown", 0x411900, Said::brown},
+    {"dark brown", 0x341c02, Said::brown},
+    {"brownish orange", 0xcb7723, Said::orange},
+    {"burnt orange", 0xc04e01, Said::orange},
+    {"copper", 0xb66325, Said::orange},
+    {"dirty orange", 0xc87606, Said::orange},
+    {"dull orange", 0xd8863b, Said::orange},
+    {"dusty orange", 0xf0833a, Said::orange},
+    {"faded orange", 0xf0944d, Said::orange},
+    {"dark yellow", 0xd5b60a, Said::yellow},
+    {"dirty yellow", 0xcdc50a, Said::yellow},
+    {"dull yellow", 0xeedc5b, Said::yellow},
+    {"faded yellow", 0xfeff7f, Said::yellow},
+    {"mustard", 0xceb301, Said::yellow},
+    {"ochre", 0xbf9005, Said::yellow},
+    {"ocre", 0xc69c04, Said::yellow},
+    {"sand yellow", 0xfce166, Said::yellow},
+    {"sandy yellow", 0xfdee73, Said::yellow},
+    {"ugly yellow", 0xd0c101, Said::yellow},
+    {"charcoal", 0x343837, Said::dark_grey},
+    {"charcoal grey", 0x3c4142, Said::dark_grey},
+    {"dark grey", 0x363737, Said::dark_grey},
 };
 
 Lab place_of(const Named& named) {
@@ -206,7 +325,7 @@ std::vector<ColourName> surveyed_names(const Lab& lab) {
 
 ColourName surveyed_name(const Lab& lab) {
     const auto said = surveyed_names(lab);
-    return said.empty() ? ColourName{"brown", 0} : said.front();
+    return said.empty() ? ColourName{"brown", 0} : said.front();  // darker than any
 }
 
 bool called_green(std::string_view word) { return word == "green" || word == "pale green" || word == "olive"; }

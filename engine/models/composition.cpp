@@ -1,8 +1,8 @@
 #include "models/composition.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
-#include <initializer_list>
 #include <string>
 
 #include "core/contains.hpp"
@@ -234,6 +234,7 @@ public:
           bind_(i.meat ? i.meat->bind.band : Band{}, i.id + " bind", draws),
           held_water_(as_like(i.binding ? i.binding->water.band : Band{}, portion), i.id + " binding water", draws),
           held_fat_(as_like(i.binding ? i.binding->fat.band : Band{}, portion), i.id + " binding fat", draws),
+          made_(knowledge.parameter("bind.binder.made"), "bind.binder.made", draws),
           swells_(i.binding && i.binding->swells ? i.binding->swells->band : Band{}, i.id + " swells", draws),
           strength_(as_like(i.strength ? i.strength->band : Band{1, 1, 1}, portion), i.id + " strength", draws),
           pungency_(as_like(i.pungency ? i.pungency->band : Band{}, portion), i.id + " pungency", draws),
@@ -249,15 +250,7 @@ public:
         }
         if (ingredient_.binding) binding(m, f, draw);
         if (ingredient_.meat || free_fat_) soft_fat(m, f, draw);
-        if (ingredient_.tint) {
-            m[Amount::tint_red] = ingredient_.tint->red;
-            m[Amount::tint_green] = ingredient_.tint->green;
-            m[Amount::tint_blue] = ingredient_.tint->blue;
-            m[Amount::fading_red] = ingredient_.tint->red * ingredient_.tint->fades;
-            m[Amount::fading_green] = ingredient_.tint->green * ingredient_.tint->fades;
-            m[Amount::fading_blue] = ingredient_.tint->blue * ingredient_.tint->fades;
-            if (!ingredient_.meat && is_red(*ingredient_.tint)) m[Amount::tint_of_red] = ingredient_.tint->green;
-        }
+        if (ingredient_.tint) tint(m, *ingredient_.tint);
         if (!f.denatured) m[Amount::protease] = proteases_(draw);
         m[Amount::pungency] = pungency_(draw) / 1000 * f.aroma_share;
         m[Amount::sulphite] = sulphites_(draw) / 1000;
@@ -328,6 +321,8 @@ private:
         if (ingredient_.acidity && ingredient_.acidity->ph)
             m[Amount::bind_ph] = m[Amount::bind_protein] * ingredient_.acidity->ph->band.mid;
         m[ingredient_.meat->species] = f.mass;
+        const bool white = ingredient_.tissue == Tissue::fat_tissue;  // what is not fat in it is no red meat either
+        m.lean(ingredient_.meat->species) = white ? 0 : f.mass - f.fat;
     }
 
     void binding(Material& m, const Food& f, std::size_t draw) const {
@@ -337,12 +332,25 @@ private:
                             : sets == "never" ? Amount::held_thick
                                               : Amount::held_chilled;
         const double held = held_water_(draw) * f.binding_share;
-        m[Amount::held_own] = is_gel() ? std::min(held, f.water) : 0;
-        m[when] = held - m[Amount::held_own];
+        const double own = is_gel() ? std::min(held, f.water) : 0;
+        m[Amount::held_own] = own * (ingredient_.binding->gel == "made" ? made_(draw) : 1);
+        m[when] = held - own;
         if (ingredient_.binding->gel == "sets") m[Amount::set_protein] = f.protein;
         if (ingredient_.binding->swells) m[Amount::held_cold] += held * swells_(draw);
         if (when == Amount::held_cold || when == Amount::held_hot) m[Amount::held_protein] = m[when] * protein_of_solids(f);
         m[Amount::held_fat] = held_fat_(draw) * f.binding_share;
+    }
+
+    void tint(Material& m, const TintRecord& t) const {
+        const double stays = 1 - t.fades;
+        const TintBands cooked = t.cooked.value_or(TintBands{stays * t.red, stays * t.green, stays * t.blue});
+        m[Amount::tint_red] = t.red;
+        m[Amount::tint_green] = t.green;
+        m[Amount::tint_blue] = t.blue;
+        m[Amount::fading_red] = t.red - cooked.red;
+        m[Amount::fading_green] = t.green - cooked.green;
+        m[Amount::fading_blue] = t.blue - cooked.blue;
+        if (!ingredient_.meat && is_red(t)) m[Amount::tint_of_red] = t.green;
     }
 
     void water_beside_meat(Material& m, const Food& f) const {
@@ -377,7 +385,7 @@ private:
     const Ingredient& ingredient_;
     std::span<const AcidParameters> acid_;
     bool free_fat_, rendered_;
-    Uncertain proteases_, softens_, ph_, titratable_, buffer_, scale_, bind_, held_water_, held_fat_, swells_, strength_, pungency_,
+    Uncertain proteases_, softens_, ph_, titratable_, buffer_, scale_, bind_, held_water_, held_fat_, made_, swells_, strength_, pungency_,
         sulphites_;
 };
 
@@ -409,19 +417,27 @@ struct Cut {
 
 constexpr std::string_view chopped_share = "colour.chopped";
 
+bool done_by(std::span<const Prepared> prepared, std::span<const std::string_view> steps) {
+    return std::any_of(prepared.begin(), prepared.end(),
+                       [&](const Prepared& p) { return std::find(steps.begin(), steps.end(), p.preparation) != steps.end(); });
+}
+
+bool softened(std::span<const Prepared> prepared, const Knowledge& knowledge) {
+    return std::any_of(prepared.begin(), prepared.end(),
+                       [&](const Prepared& p) { return knowledge.preparation(p.preparation)->denatures; });
+}
+
+constexpr std::array<std::string_view, 4> smooth_steps{"pureed", "ground", "grated", "beaten"};
+constexpr std::array<std::string_view, 2> fine_steps{"minced", "crushed"};
+constexpr std::array<std::string_view, 3> coarse_steps{"chopped", "sliced", "diced"};
+
 Cut cut_of(const Portion& portion, const Knowledge& knowledge) {
-    if (!is_leaf(portion.ingredient.tissue)) return {};
-    const auto is = [&](std::initializer_list<std::string_view> steps) {
-        return std::any_of(portion.prepared.begin(), portion.prepared.end(),
-                           [&](const Prepared& p) { return std::find(steps.begin(), steps.end(), p.preparation) != steps.end(); });
-    };
-    const bool soft = std::any_of(portion.prepared.begin(), portion.prepared.end(),
-                                  [&](const Prepared& p) { return knowledge.preparation(p.preparation)->denatures; });
-    if (soft || is({"pureed", "ground", "grated", "beaten"})) return {};
     const auto by = [&](bool told, std::string_view id) { return Cut{told, knowledge.parameter(id), std::string(id)}; };
-    if (is({"minced", "crushed"})) return by(true, "colour.minced");
-    if (is({"chopped", "sliced", "diced"})) return by(true, chopped_share);
-    return contains(portion.ingredient.roles, Role::herb) ? by(false, chopped_share) : Cut{};  // greens go through the plate with the meat
+    const auto& steps = portion.prepared;
+    if (!is_leaf(portion.ingredient.tissue) || softened(steps, knowledge) || done_by(steps, smooth_steps)) return {};
+    if (done_by(steps, fine_steps)) return by(true, "colour.minced");
+    if (done_by(steps, coarse_steps)) return by(true, chopped_share);
+    return leaf_cut_presumed(portion.ingredient, steps, knowledge) == LeafCut::by_share ? by(false, chopped_share) : Cut{};
 }
 
 void put_cut(Material& whole, const Cut& cut, double shown) {
@@ -432,6 +448,12 @@ void put_cut(Material& whole, const Cut& cut, double shown) {
 }
 
 }  // namespace
+
+LeafCut leaf_cut_presumed(const Ingredient& food, std::span<const Prepared> prepared, const Knowledge& knowledge) {
+    const bool said = done_by(prepared, smooth_steps) || done_by(prepared, fine_steps) || done_by(prepared, coarse_steps);
+    if (!is_leaf(food.tissue) || said || softened(prepared, knowledge)) return LeafCut::said;
+    return contains(food.roles, Role::herb) ? LeafCut::by_share : LeafCut::ground;
+}
 
 bool goes_into_paste(const Ingredient& food) {
     const bool sour_flesh = contains(food.roles, Role::acid) && (food.tissue == Tissue::fruit || food.tissue == Tissue::stalk);

@@ -38,6 +38,15 @@ std::vector<Material> unit_materials(const Portion& portion, const Knowledge& kn
 /// Leaf, green vegetable, fresh chile and sour flesh, of which the paste of a green sausage is blended; nothing dried.
 bool goes_into_paste(const Ingredient& food);
 
+/// What is presumed of raw leaf where nobody says how it is cut.
+enum class LeafCut {
+    said,      ///< nothing: somebody says so, or it is no raw leaf
+    by_share,  ///< a herb: chopped where there is little green in the mass, blended where there is much (`paste_by_share`)
+    ground     ///< a green: through the plate with the meat
+};
+
+LeafCut leaf_cut_presumed(const Ingredient& food, std::span<const Prepared> prepared, const Knowledge& knowledge);
+
 /// Grams after preparation of one gram as weighed before it, in the middle of the bands.
 double preparation_yield(const Ingredient& ingredient, std::span<const Prepared> prepared, const Knowledge& knowledge);
 

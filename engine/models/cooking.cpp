@@ -63,8 +63,8 @@ double curve(double fat_pct, double half, double power) {
 }
 
 /// A salted, bound mass holds its fat until there is more than the meat encloses; a plain one lets it run, beef most.
-double share_of_fat_lost(const Material& batch, Cook method, const P& p) {
-    const double fat = batch.share(Amount::fat, 100), salt = batch.share(Amount::salt, 100);
+double share_of_fat_lost(const Material& batch, double fat, Cook method, const P& p) {
+    const double salt = batch.share(Amount::salt, 100);
     const double severity = p.severity[static_cast<std::size_t>(method)], plain = curve(fat, p.fat_half, p.fat_power);
     if (method == Cook::poach) return severity * plain;
     const double of_kind = mean_over_meats(batch, p.fat_of_kind);
@@ -107,13 +107,19 @@ double water_kept(const Material& batch, const CookState& state, const P& p) {
     return kept(protein + binder + paste + gel, kept(water - unbound, left));
 }
 
+/// Water that came in beside the meat encloses no fat, and what is poured in as fat runs by itself: the fat in the cells of the meat stays
+/// as it would without either.
 double fat_lost(const Material& batch, const CookState& state, const P& p) {
-    const double fat = batch[Amount::fat];
+    const double fat = batch[Amount::fat], free = std::min(batch[Amount::free_fat], fat), cells = fat - free;
     if (fat <= 0) return 0;
-    const double unheld = fat * std::exp(-p.binder.efficiency * batch[Amount::held_fat] / fat);
-    const double share = share_of_fat_lost(batch, state.method, p) * (1 + p.care_fat * (1 - state.making)) *
-                         (1 + p.free_fat * batch[Amount::free_fat] / fat);
-    return kept(unheld * share, unheld);
+    const double held = std::exp(-p.binder.efficiency * batch[Amount::held_fat] / fat), care = 1 + p.care_fat * (1 - state.making);
+    const double enclosing = std::max(batch[Amount::mass] - batch[Amount::paste_water], fat);
+    const auto runs = [&](double part, double fat_pct, double freer) {
+        if (part <= 0) return 0.0;
+        const double share = kept(share_of_fat_lost(batch, fat_pct, state.method, p) * care, 1);
+        return part * held * (1 + freer) * share / (1 + freer * share);
+    };
+    return runs(cells, 100 * cells / (enclosing - free), 0) + runs(free, 100 * fat / enclosing, p.free_fat);
 }
 
 /// What stays of the batch once so much of its water and fat are gone.

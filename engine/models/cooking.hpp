@@ -4,12 +4,14 @@
 //                + q * gel water, never over the water that the dry heat of the method leaves
 //   poached:   water kept = (1 - drip) * lot * g(pH) * making * (1 - u(core) * exp(-salt/scale) - v(core)) * water + e * binder water,
 //              never over k(poach) * kind * meat protein + e * binder water + r * loose paste water + q * gel water
-//   fat lost   = share * (1 + c (1 - making)) * (1 + o * free fat / fat) * (fat - e * fat held by binders), never over all of it; free what
-//                no cell encloses
+//   fat lost   = c(share of the cells) * (fat in cells, less its part of what binders hold)
+//                + o(c(share of all)) * (free fat likewise); free what no cell encloses, c times 1 + c (1 - making) up to all of it, o by
+//                1 + o on the odds
 //   share      = s(method) * bound + (u * kind * plain - s(method) * bound) * exp(-salt/scale)      in the pan, on the grill, in the oven
 //   bound      = k F^n / (k F^n + h^n) with its own n and h, k the kind over pork, of which it was worked out
 //              = s(method) * kind * plain                                                          loose; poached likewise without kind
-//   plain      = F^n / (F^n + h^n), F the fat of the batch in %
+//   plain      = F^n / (F^n + h^n), F the fat in % of the batch without the water that came in beside the meat, which encloses none;
+//                of the fat in cells F leaves out the free fat too
 //
 // g(pH)   counted from the pH that the meat usually has, whose effect is in the factor of its kind
 // kind    by the meat, the mean over what is in the batch: pork keeps less water a gram of protein than beef, turkey a little more

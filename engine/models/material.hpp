@@ -51,7 +51,7 @@ enum class Amount : std::size_t {
     held_hot,
     held_chilled,
     held_thick,    // g water that binders hold, by when they set; what is thick never sets
-    held_own,      // g of its own water that such a food holds, beside the rest that it can take up
+    held_own,      // g of its own water that such a food brings to the gel, beside the rest that it can take up
     held_protein,  // g of that held cold and hot, by protein
     held_fat,      // g fat that binders hold
     paste_water,   // g water brought by anything but meat and not in a gel
@@ -64,7 +64,7 @@ enum class Amount : std::size_t {
     tint_blue,  // grams times the K/S that 1 % of the food adds, for pigments other than chlorophyll
     fading_red,
     fading_green,
-    fading_blue,  // of that, what cooking takes
+    fading_blue,  // of that, what cooking takes; less than nothing where it darkens
     tint_of_red,  // of the green band's, what red chile and its like bring
     sulphite,     // mg SO2
     dose_nut,     // g dry solids of nuts and seeds
@@ -76,9 +76,10 @@ enum class Amount : std::size_t {
 };
 
 inline constexpr std::size_t amount_count = static_cast<std::size_t>(Amount::end);
-inline constexpr std::size_t acid_offset = amount_count;                         // mmol of each acid
-inline constexpr std::size_t species_offset = acid_offset + count_of<Acid>;      // g meat of each species
-inline constexpr std::size_t aroma_offset = species_offset + count_of<Species>;  // intensity times g fresh form
+inline constexpr std::size_t acid_offset = amount_count;                        // mmol of each acid
+inline constexpr std::size_t species_offset = acid_offset + count_of<Acid>;     // g meat of each species
+inline constexpr std::size_t lean_offset = species_offset + count_of<Species>;  // g of that without its fat
+inline constexpr std::size_t aroma_offset = lean_offset + count_of<Species>;    // intensity times g fresh form
 inline constexpr std::size_t material_size = aroma_offset + count_of<AromaNote>;
 
 class Material {
@@ -89,6 +90,8 @@ public:
     double operator[](Acid a) const { return amounts_[acid_offset + static_cast<std::size_t>(a)]; }
     double& operator[](Species s) { return amounts_[species_offset + static_cast<std::size_t>(s)]; }
     double operator[](Species s) const { return amounts_[species_offset + static_cast<std::size_t>(s)]; }
+    double& lean(Species s) { return amounts_[lean_offset + static_cast<std::size_t>(s)]; }
+    double lean(Species s) const { return amounts_[lean_offset + static_cast<std::size_t>(s)]; }
     double& operator[](AromaNote n) { return amounts_[aroma_offset + static_cast<std::size_t>(n)]; }
     double operator[](AromaNote n) const { return amounts_[aroma_offset + static_cast<std::size_t>(n)]; }
 

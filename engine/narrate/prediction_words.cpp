@@ -73,11 +73,23 @@ const Figure* figure(const Reason& reason, std::string_view what) {
     return found == reason.figures.end() ? nullptr : &*found;
 }
 
+// What is presumed of raw leaf, and what to write where it is another.
+std::string leaf_cut_words(const Reason& r) {
+    const std::string nobody = "Nobody says how " + all_of(r.foods) + " is cut: ";
+    if (r.role == "ground") return nobody + "taken as ground with the meat, which colours it through; write chopped if it is, for flecks";
+    if (r.role == "blended") return nobody + "taken as blended to a paste, as there is so much of it; write chopped if it is, for flecks";
+    const std::string paste = "; write pureed if it is blended, which colours the mass through";
+    if (r.role == "chopped") return nobody + "taken as chopped, which leaves flecks" + paste;
+    return nobody + "taken as partly chopped and partly a paste; write chopped or pureed for the one or the other";
+}
+
 std::string limit_words(const Reason& r, Units units) {
     const std::string only_core = ": only the core temperature counts";
     switch (r.kind) {
         case ReasonKind::stretched:
             return r.figures.empty() ? "" : stretched(r, units);
+        case ReasonKind::leaf_cut:
+            return leaf_cut_words(r);
         case ReasonKind::cold_green:
             return "How the green keeps in the cold is extrapolated from measurements at " +
                    temperature_in(after(r, "measured from"), units) + " and above";

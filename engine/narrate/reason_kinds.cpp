@@ -40,6 +40,7 @@ constexpr std::array words_of_kinds = std::to_array<std::string_view>({"stands-i
                                                                        "caution",
                                                                        "stretched",
                                                                        "cold-green",
+                                                                       "leaf-cut",
                                                                        "warms-slowly",
                                                                        "no-table",
                                                                        "table-ends",

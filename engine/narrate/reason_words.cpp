@@ -182,6 +182,7 @@ std::string one_way(const Reason& r, Units units) {
             return caution_words(r, units);
         case ReasonKind::stretched:
         case ReasonKind::cold_green:
+        case ReasonKind::leaf_cut:
         case ReasonKind::warms_slowly:
         case ReasonKind::no_table:
         case ReasonKind::table_ends:

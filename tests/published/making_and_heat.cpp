@@ -28,13 +28,14 @@ Formula only(const char* food, double core_c = 71.1) {
 State state(const Formula& f) { return nominal_state(f, nominal()); }
 double loss(const Formula& f) { return state(f).properties[Property::cook_loss_pct]; }
 
-TEST_CASE("a salted pork sausage loses little more in the oven than in the pan, and most on the grill") {
-    // Ground beef of 10-30 % fat in SR28: loaves 3-4 points above patties in the pan, broiled ones 3-6.
+TEST_CASE("a salted pork sausage loses about as much in the oven as in the pan, and most on the grill") {
+    // Ground beef of 10-30 % fat in SR28: broiled patties 3-6 points above those in the pan; its loaves, 3-4 points above, are larger.
+    // Patties of one size lost less in the oven than on the griddle (beef-patty-cookery-2023).
     for (const double fat : {0.15, 0.25, 0.35}) {
         const double pan = loss(pork(fat, 17)), oven = loss(pork(fat, 17, Cook::oven)), grill = loss(pork(fat, 17, Cook::grill));
         CAPTURE(fat, pan, oven, grill);
-        CHECK(oven > pan);
-        CHECK(oven < pan + 5);
+        CHECK(oven > pan - 3);
+        CHECK(oven < pan + 0.1);
         CHECK(grill > pan + 2);
         CHECK(grill < pan + 8);
     }

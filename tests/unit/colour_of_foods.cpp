@@ -170,6 +170,35 @@ TEST_CASE("colour: soy sauce browns raw meat") {
     CHECK(raw(2).find("brown") == std::string::npos);
 }
 
+TEST_CASE("colour: what colours a mass so that it is another colour has people's word, and bare meat its makers'") {
+    for (const char* dark : {"beef-chuck", "venison", "duck-leg", "lamb-shoulder"}) {
+        const auto leafy = predicted(formula({line(dark, 1000), line("spinach", 150, {"blanched", "squeezed"}), line("table-salt", 17)}));
+        CAPTURE(dark);
+        CHECK(leafy.rested.word.find("brown") != std::string::npos);
+    }
+    CHECK(predicted(formula({line("pork-liver", 1000), line("table-salt", 17)})).raw.word == "brown");
+    const auto berries = predicted(formula({line("pork-shoulder", 1000), line("blueberry", 200), line("table-salt", 17)}));
+    CHECK(berries.raw.word == "grey-violet");
+    const auto blood = predicted(formula({line("pork-shoulder", 1000), line("pork-blood", 250), line("table-salt", 17)}));
+    CHECK(blood.raw.word == "red");
+    CHECK(blood.cooked.word.find("brown") != std::string::npos);
+}
+
+TEST_CASE("colour: what is presumed of raw leaf is told, and what is said of it is not") {
+    const auto presumed = [](Line leaf) {
+        std::string roles;
+        for (const auto& note : predicted(formula({line("pork-shoulder", 1000), std::move(leaf), line("table-salt", 17)})).notes)
+            if (note.kind == ReasonKind::leaf_cut) roles += note.role;
+        return roles;
+    };
+    CHECK(presumed(line("parsley", 40)) == "chopped");
+    CHECK(presumed(line("parsley", 160)) == "partly");
+    CHECK(presumed(line("parsley", 400)) == "blended");
+    CHECK(presumed(line("spinach", 150)) == "ground");
+    CHECK(presumed(line("parsley", 160, {"chopped"})).empty());
+    CHECK(presumed(line("spinach", 150, {"blanched", "squeezed"})).empty());
+}
+
 TEST_CASE("heat: the usual black pepper makes no lean patty mild with heat") {
     for (const char* meat : {"turkey-breast", "pork-shoulder", "cod"}) {
         const auto mass = formula({line(meat, 2000), line("black-pepper", 5), line("table-salt", 34)});

@@ -45,7 +45,7 @@ TEST_CASE("every field goes there and back") {
     i.acidity->acids = {{Acid::phosphoric, 0.25}};
     i.meat = MeatRecord{Species::crustacean, {{1, 2, 3}, "1", "s"}, {{4, 5, 6}, "1", "t"}};
     i.binding = BindingRecord{{{1, 2, 3}, "g/g", "s"}, {{0, 0, 0}, "g/g", "s"}, "hot", "sets", Quantity{{0.2, 0.5, 0.8}, "1", "s"}};
-    i.tint = TintRecord{0.1, 0.2, 0.3, 0.5, "s"};
+    i.tint = TintRecord{0.1, 0.2, 0.3, 0.5, TintBands{0.4, 0.5, 0.6}, "s"};
     i.measures = {{"cup", "chopped", {1, 2, 3}, "s"}};
     i.season = {1, 12};
     r.ingredients = {i, Ingredient{}};

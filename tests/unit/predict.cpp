@@ -18,7 +18,12 @@ constexpr Amount parts[] = {Amount::water, Amount::protein, Amount::fat, Amount:
 constexpr Amount solids[] = {Amount::protein, Amount::fat, Amount::carbohydrate, Amount::ash};
 
 // Every amount that can never be below nothing (strong ions are a difference and may).
-bool may_be_negative(std::size_t amount) { return amount == static_cast<std::size_t>(Amount::strong_ions); }
+/// Ions of either charge, and what cooking takes of a colour that it darkens.
+bool may_be_negative(std::size_t amount) {
+    for (const auto may : {Amount::strong_ions, Amount::fading_red, Amount::fading_green, Amount::fading_blue})
+        if (amount == static_cast<std::size_t>(may)) return true;
+    return false;
+}
 
 double sum_of(const Material& m) {
     double sum = 0;

@@ -46,6 +46,7 @@ enum class ReasonKind {
     caution,       ///< `note` is the rule, `foods` call for it; figures: "value" and "limit" where it compares
     stretched,     ///< a model beyond what it was made for: `about` names the limit, the figure has the range it was made for
     cold_green,    ///< the fading of the green in the cold, extrapolated from the figure on
+    leaf_cut,      ///< nobody says how the raw leaf `foods` is cut; `role` is what is presumed: chopped, partly, blended, ground
     warms_slowly,  ///< why no figure of what the cook kills
     no_table,      ///< likewise
     table_ends,    ///< likewise; the figure is the hottest row
