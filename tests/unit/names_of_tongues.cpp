@@ -117,7 +117,7 @@ TEST_CASE("no two foods fall together because their names are written as one wor
 }
 
 TEST_CASE("a name that means two foods asks which") {
-    for (const char* word : {"dhania", "batata", "cebollín", "piment", "kekik", "sowa"}) {
+    for (const char* word : {"batata", "cebollín", "piment", "kekik", "sowa"}) {
         INFO(word);
         CHECK(!read_line(std::string("20 g ") + word, Origin("", {1, 1}), knowledge()));
         CHECK(ids(engine().lookup(word)).size() != 1);
