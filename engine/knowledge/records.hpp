@@ -62,7 +62,7 @@ struct TintBands {
 
 struct TintRecord {
     double red = 0, green = 0, blue = 0;
-    double fades = 0;  ///< share that cooking takes, 0-1
+    double fades = 0;                   ///< share that cooking takes, 0-1
     std::optional<TintBands> cooked{};  ///< once cooked, where that is no share of the raw
     std::string source;
 };
