@@ -109,8 +109,19 @@ void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& pric
                           other.most * other.covers->per_gram >= all_but * missing_share(problem, move.line);
                });
     };
+    // Lemon for wine vinegar before balsamic: of what is poured for a sour line the clearly nearer.
+    const auto is_poured_sour = [&](const Move& move) {
+        return stands_in(problem, move) && move.role == Role::acid && food_of(move.food).tissue == Tissue::liquid && !move.into;
+    };
+    const auto has_nearer_sour = [&](const Move& move) {
+        return is_poured_sour(move) && std::any_of(all.begin(), all.end(), [&](const Move& other) {
+                   return is_poured_sour(other) && other.line == move.line && is_to_hand(other) && !brings_allergen(other) &&
+                          closeness(other) >= closeness(move) + clearly_nearer &&
+                          other.most * other.covers->per_gram >= half * missing_share(problem, move.line);
+               });
+    };
     for (auto& move : problem.moves) {
-        if (is_idea(move) && has_kin(move)) move.price += context.constant("advice.price.passed-over");
+        if ((is_idea(move) && has_kin(move)) || has_nearer_sour(move)) move.price += context.constant("advice.price.passed-over");
         if (has_harmless(move)) move.price += context.constant("advice.price.harmless");
     }
     std::erase_if(problem.moves, [&](const Move& move) {
