@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "formula/lexer/quantity_text.hpp"
+#include "formula/line/compound_name.hpp"
 #include "formula/line/first_of_two.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
@@ -232,6 +233,8 @@ Result<ReadLine> with_remarks(std::string_view line, ReadLine read, const LineSe
     const Knowledge& knowledge = setting.knowledge;
     const Ingredient& food = *knowledge.ingredient(read.line.ingredient);
     const SaidOfFood of{&food, line};
+    if (const auto other = other_food_by_joining(line, read, knowledge); !other.empty())
+        return Failure(unknown_compound(other, setting.origin.start(), knowledge));
     if (!setting.on_the_shelf)
         if (const auto odd = remark_to_ask(read.line.notes, knowledge, of); !odd.empty())
             return Failure(remark_unknown(odd, food.names.front(), setting.origin.start()));
@@ -246,6 +249,15 @@ Result<ReadLine> with_remarks(std::string_view line, ReadLine read, const LineSe
             doubt.confidence = Confidence::unsure;
         }
     return read;
+}
+
+// "Beurre de cacahuète": asked as one food where the words of it are two, or one that nobody knows.
+Result<ReadLine> named_whole(std::string_view line, Result<ReadLine> missed, const LineSetting& setting) {
+    const auto& error = missed.error();
+    if (error.not_known != NotKnown::word) return missed;
+    const auto name = joined_name(line, setting.knowledge);
+    if (name.empty()) return missed;
+    return Failure(unknown_compound(name, setting.origin.start(), setting.knowledge));
 }
 
 // "Chard 'Bright Lights'": a sort in quotes is one in brackets, in as many letters.
@@ -300,7 +312,7 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
     lenient.lenient = true;
     if (auto passed = read_any_tongue(line, lenient)) return with_remarks(line, std::move(*passed), setting);
     if (auto noted = read_without_remarks(line, lenient, RemarkIs::noted)) return with_remarks(line, std::move(*noted), setting);
-    return read;
+    return named_whole(line, std::move(read), setting);
 }
 
 }  // namespace standin

@@ -9,6 +9,7 @@
 #include "core/names.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
+#include "formula/line/compound_name.hpp"
 #include "formula/line/lean_share.hpp"
 #include "formula/line/line_asides.hpp"
 #include "formula/line/passed_over.hpp"
@@ -439,8 +440,7 @@ private:
             return failure(Trouble::bad_data, "\"" + phrase(words_, i, end) + "\" is not done to " + ingredient_.names.front(), where,
                            fitting());
         if (const auto other = another_ingredient(i); !other.empty())
-            return failure(Trouble::bad_data, "two ingredients in one line, " + ingredient_.names.front() + " and " + other, where,
-                           {"give each a line, or name one of them"});
+            return Failure(two_foods(ingredient_, other, where, is_joined_to_another(words_, i, knowledge)));
         if (const auto share = fat_share(i))
             return failure(Trouble::bad_data,
                            ingredient_.names.front() + " is known with " + plain_number(std::round(ingredient_.composition.fat.mid)) +
