@@ -4,7 +4,9 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
+#include "core/words.hpp"
 #include "formula/lexer/line_words.hpp"
+#include "formula/line/stood_warm.hpp"
 #include "formula/line/told_content.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
@@ -87,12 +89,24 @@ const Ingredient* other_food(std::string_view passed, const Ingredient& own, con
     return nullptr;
 }
 
+// What stood warm for hours, in any words.
+std::optional<Error> danger_of_warmth(std::string_view text, const Knowledge& knowledge) {
+    const auto said = stood_warm(text, knowledge);
+    if (said.empty()) return std::nullopt;
+    for (const auto& hazard : knowledge.records().lexicon.hazards)
+        if (hazard.id == "mass-stood-warm") return error_of(hazard, said);
+    return std::nullopt;
+}
+
 }  // namespace
 
 std::optional<Error> danger_in(std::string_view text, const Knowledge& knowledge) {
     const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
     const auto* match = worst(found, {});
-    if (!match) return content_not_known(text, knowledge);
+    if (!match) {
+        auto warmth = danger_of_warmth(text, knowledge);
+        return warmth ? warmth : content_not_known(text, knowledge);
+    }
     Error error = error_of(*match->hazard, match->said);
     // A plant's deadly twin is named whatever else is said of it.
     const auto twin = std::find_if(found.begin(), found.end(), [](const HazardMatch& one) { return one.hazard->kind == "look-alike"; });
@@ -125,6 +139,7 @@ bool only_asks_which(std::string_view text, const Knowledge& knowledge) {
 std::optional<Error> danger_beside(std::string_view text, const Knowledge& knowledge) {
     const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
     if (const auto* match = worst(found, {}, true)) return error_of(*match->hazard, match->said);
+    if (auto warmth = danger_of_warmth(text, knowledge)) return warmth;
     return content_not_known_beside(text, knowledge);
 }
 
@@ -301,9 +316,10 @@ std::vector<Declared> allergens_named(std::string_view text, const Knowledge& kn
 }
 
 std::string may_hold(std::string_view food, const Knowledge& knowledge) {
-    std::string holds;
-    for (const auto& named : allergens_named(food, knowledge)) holds += (holds.empty() ? ", which may hold " : " and ") + named.allergen;
-    return holds;
+    std::vector<std::string> held;
+    for (const auto& named : allergens_named(food, knowledge))
+        if (!contains(held, named.allergen)) held.push_back(named.allergen);
+    return held.empty() ? "" : ", which may hold " + listed(held);
 }
 
 std::vector<const Ingredient*> foods_named(std::string_view text, std::size_t longest, const Knowledge& knowledge) {
