@@ -232,6 +232,8 @@ Prediction weights_only(const Formula& formula, const Knowledge& knowledge) {
     }
     for (auto& line : p.lines) line.share = line.grams / p.batch_g;
     put_beside(p, formula, knowledge);
+    for (const auto& line : formula.lines) p.read_as.insert(p.read_as.end(), line.notes.begin(), line.notes.end());
+    p.read_as.insert(p.read_as.end(), formula.read_as.begin(), formula.read_as.end());
     return p;
 }
 
@@ -268,8 +270,6 @@ Prediction predict_formula(const Formula& formula, const SampledBatch& batch, co
     p.warming_h = judged.warming_h;
     p.notes = notes_on(p, nominal, models.validity(), judged);
     tell_cut(p.notes, formula, nominal, evaluator);
-    for (const auto& line : formula.lines) p.read_as.insert(p.read_as.end(), line.notes.begin(), line.notes.end());
-    p.read_as.insert(p.read_as.end(), formula.read_as.begin(), formula.read_as.end());
     p.declared = formula.declared;
     for (const auto& beside : formula.beside) {
         p.read_as.push_back(why_beside(beside));

@@ -6,7 +6,9 @@
 namespace standin {
 namespace {
 
-std::string title_says(const Reason& r) { return "The title says \"" + r.role + "\""; }
+bool is_of_a_note(const Reason& r) { return r.about == "note-promise"; }
+
+std::string title_says(const Reason& r) { return (is_of_a_note(r) ? "Your words say \"" : "The title says \"") + r.role + "\""; }
 
 std::string of_animals(const Reason& r) {
     if (r.about == "title-food") return "The title says " + r.role + ", and none is in it now: name it after what is.";
@@ -57,6 +59,9 @@ std::string promise_said(const Reason& r) {
                    "made "
                    "by a tested recipe of its own; for this one change the title.";
         case ReasonKind::title_broken:
+            if (is_of_a_note(r))
+                return title_says(r) + ", and the batch has what they are advised to leave, or may: " + listed(r.foods) +
+                       ". Make theirs without it.";
             return title_says(r) + ", but the batch has what that takes in, or may: " + listed(r.foods) +
                    ". Change the title or the lines.";
         case ReasonKind::title_of_no_allergen:

@@ -29,17 +29,17 @@ void raise(CoreTemperature& core, const RuleSet* rules, const std::vector<const 
     }
 }
 
-// Rules for those who eat it, where the title or a line of the recipe names them: a mark that is a kind and no food bears.
+// Rules for those who eat it, where the title, a note or a line of the recipe names them: a mark that is a kind and no food bears.
 void raise_for_eaters(CoreTemperature& core, const Prediction& prediction, const Knowledge& knowledge) {
     const RuleSet* general = knowledge.rules("general");
     if (!general) return;
-    std::vector<std::string> texts = said_of_recipe(prediction.read_as);
-    texts.insert(texts.begin(), prediction.title);
+    const TitleWords title(prediction.title, knowledge);
+    const bool guests = !words_of_guests(said_of_guests(prediction.read_as), knowledge).empty();
     for (const auto& rule : general->cooking)
         for (const auto& mark : rule.marks) {
             const Kind* eaters = kind_of(mark, knowledge);
             const CoreAsked asked{rule.core_c, rule.hold_s};
-            if (eaters && eaters->diet && asked > core && promise_in(texts, *eaters, knowledge)) core = {asked, &rule, {}};
+            if (eaters && eaters->diet && asked > core && (guests || title.promise_of(*eaters))) core = {asked, &rule, {}};
         }
 }
 

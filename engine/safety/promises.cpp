@@ -58,9 +58,10 @@ std::vector<std::string> with_any_allergen(const Formula& formula, const Knowled
     return names;
 }
 
-CautionText promise_caution(ReasonKind kind, std::vector<std::string> foods, const std::string& source, const std::string& promise) {
+CautionText promise_caution(ReasonKind kind, std::vector<std::string> foods, const std::string& source, const std::string& promise,
+                            bool of_title = true) {
     Reason reason = make_reason(kind, {}, std::move(foods));
-    reason.about = "title-promise";
+    reason.about = of_title ? "title-promise" : "note-promise";
     reason.role = promise;
     return caution_text(std::move(reason), source, {}, promise);
 }
@@ -72,9 +73,9 @@ CautionText of_title(ReasonKind kind, const std::string& about, const std::strin
     return caution_text(std::move(reason), "judgement", {}, words);
 }
 
-CautionText diet_caution(const Kind& diet, const std::string& promise) {
+CautionText diet_caution(const Kind& diet, const std::string& promise, bool of_title = true) {
     Reason reason = make_reason(ReasonKind::title_of_diet);
-    reason.about = "title-promise";
+    reason.about = of_title ? "title-promise" : "note-promise";
     reason.role = promise;
     reason.note = diet.note;
     return caution_text(std::move(reason), diet.source, {}, promise);
@@ -89,14 +90,12 @@ void of_any_allergen(std::vector<CautionText>& all, const Formula& formula, cons
                                   "eu-1169-2011-art-36", *promise));
 }
 
-// Lines such as "serves: 8 children", and a note that says whom it is for.
-std::vector<std::string> words_of_guests(const Formula& formula) {
-    constexpr std::array<std::string_view, 14> for_them{"for",    "to",  "serve", "serves", "serving", "feed", "feeds",
-                                                        "guests", "fur", "pour",  "para",   "per",     "dla",  "voor"};
-    std::vector<std::string> all = said_of_recipe(formula.read_as);
-    const auto words = hazard_text(formula.note).words;
-    if (std::any_of(words.begin(), words.end(), [&](const auto& word) { return contains(for_them, word); })) all.push_back(formula.note);
-    return all;
+// Whom a note, a line or the method says it is for: nothing where the title says so, or nobody does.
+std::optional<TitlePromise> said_in_notes(const Formula& formula, const Knowledge& knowledge) {
+    std::vector<std::string> texts = said_of_guests(formula.read_as);
+    texts.push_back(formula.note);
+    const auto words = words_of_guests(texts, knowledge);
+    return words.empty() ? std::nullopt : std::optional(TitlePromise{words, false});
 }
 
 }  // namespace
@@ -110,11 +109,12 @@ std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge
         all.push_back(of_title(ReasonKind::title_not_fresh, "title-not-fresh", kept));
     for (const auto& kind : knowledge.records().kinds) {
         auto promise = title.promise_of(kind);
-        if (!promise && kind.id == eaters_kind) promise = promise_in(words_of_guests(formula), kind, knowledge);
+        const bool of_title = promise.has_value();
+        if (!promise && kind.id == eaters_kind) promise = said_in_notes(formula, knowledge);
         if (!promise) continue;
         const auto lines = breaking(formula, kind, knowledge);
-        if (!lines.empty()) all.push_back(promise_caution(ReasonKind::title_broken, lines, kind.source, promise->words));
-        if (kind.id == eaters_kind) all.push_back(diet_caution(kind, promise->words));
+        if (!lines.empty()) all.push_back(promise_caution(ReasonKind::title_broken, lines, kind.source, promise->words, of_title));
+        if (kind.id == eaters_kind) all.push_back(diet_caution(kind, promise->words, of_title));
         if (!lines.empty() || kind.id == eaters_kind) continue;
         if (kind.diet && !kind.note.empty()) all.push_back(diet_caution(kind, promise->words));
         else if (promise->fit_for_people) all.push_back(promise_caution(ReasonKind::title_to_be_shown, {}, "eu-828-2014", promise->words));

@@ -7,6 +7,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "core/words.hpp"
+#include "knowledge/guests.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/word_list.hpp"
@@ -160,12 +161,18 @@ bool TitleWords::is_of_a_name(const Span& span) const {
     return false;
 }
 
+// "Not vegan", "not for children".
+bool TitleWords::is_not_for_them(const Span& span) const {
+    std::size_t at = span.first;
+    while (at > 0 && knowledge_.in_list("for-guests", fold(words_[at - 1]))) --at;
+    return at > 0 && (words_[at - 1] == "not" || (at < span.first && contains(without, words_[at - 1])));
+}
+
 std::optional<TitlePromise> TitleWords::promise_of(const Kind& kind) const {
     const auto spans = spans_of(kind);
     if (kind.diet) {
         for (const auto& span : spans)
-            if (!denied(span) && !is_of_a_name(span) && (span.first == 0 || words_[span.first - 1] != "not"))
-                return TitlePromise{said(span.first, span.last), false};
+            if (!denied(span) && !is_of_a_name(span) && !is_not_for_them(span)) return TitlePromise{said(span.first, span.last), false};
         return std::nullopt;
     }
     for (const auto& span : spans)
@@ -246,17 +253,18 @@ std::vector<CautionText> other_animals(const Formula& formula, const TitleWords&
     return all;
 }
 
-std::vector<std::string> said_of_recipe(const std::vector<Reason>& read_as) {
+std::vector<std::string> said_of_guests(const std::vector<Reason>& read_as) {
     std::vector<std::string> all;
     for (const auto& told : read_as)
-        if (told.kind == ReasonKind::of_the_recipe) all.insert(all.end(), told.foods.begin(), told.foods.end());
+        if (told.kind == ReasonKind::of_the_recipe && told.role == said_of_guests_role)
+            all.insert(all.end(), told.foods.begin(), told.foods.end());
     return all;
 }
 
-std::optional<TitlePromise> promise_in(const std::vector<std::string>& texts, const Kind& kind, const Knowledge& knowledge) {
+std::string words_of_guests(const std::vector<std::string>& texts, const Knowledge& knowledge) {
     for (const auto& text : texts)
-        if (const auto promise = TitleWords(text, knowledge).promise_of(kind)) return promise;
-    return std::nullopt;
+        if (auto words = guests_in(text, knowledge); !words.empty()) return words;
+    return {};
 }
 
 }  // namespace standin

@@ -41,6 +41,7 @@ private:
     bool denied(const Span& span) const;
     std::optional<TitlePromise> promise_at(const Span& span) const;
     bool is_of_a_name(const Span& span) const;
+    bool is_not_for_them(const Span& span) const;
     std::optional<TitlePromise> joined_promise(const Kind& kind) const;
 
     const Knowledge& knowledge_;
@@ -53,10 +54,10 @@ std::optional<std::string> promise_of_no_allergen(std::string_view title, const 
 /// An animal that the title names and no line is of; others that are in it beside those it names.
 std::vector<CautionText> other_animals(const Formula& formula, const TitleWords& title, const Knowledge& knowledge);
 
-/// The lines that the reader took for words of the recipe and not of the mass.
-std::vector<std::string> said_of_recipe(const std::vector<Reason>& read_as);
+/// The sentences that tell who eats it.
+std::vector<std::string> said_of_guests(const std::vector<Reason>& read_as);
 
-/// The first promise of a kind that any of the texts gives, read as a title is.
-std::optional<TitlePromise> promise_in(const std::vector<std::string>& texts, const Kind& kind, const Knowledge& knowledge);
+/// The first words in any of the texts that name people whom germs harm more; empty where none does.
+std::string words_of_guests(const std::vector<std::string>& texts, const Knowledge& knowledge);
 
 }  // namespace standin

@@ -208,9 +208,12 @@ TEST_CASE("raw meat is kept off hands and boards, and raw poultry is not rinsed"
 
 TEST_CASE("the liver of poultry is warned of for what it carries, the liver of pigs for what that carries") {
     REQUIRE(said(with("chicken-liver"), "poultry-liver") != nullptr);
-    for (const auto* word : {"Campylobacter", "Salmonella", "73.9 C", "pink", "pregnant"})
+    for (const auto* word : {"Campylobacter", "Salmonella", "73.9 C", "pink"})
         CHECK(said(with("chicken-liver"), "poultry-liver")->text.find(word) != std::string::npos);
-    CHECK(said(with("chicken-liver"), "liver") == nullptr);  // hepatitis E is not of poultry
+    CHECK(said(with("chicken-liver"), "hepatitis-e") == nullptr);
+    CHECK(said(with("pork-liver"), "hepatitis-e") != nullptr);
+    for (const auto* liver : {"chicken-liver", "pork-liver", "beef-liver"})
+        CHECK(said(with(liver), "liver")->text.find("vitamin A, which harms the unborn: none for the pregnant") != std::string::npos);
     CHECK(said(with("chicken-liver"), "offal") != nullptr);
     CHECK(said(with("pork-liver"), "liver") != nullptr);
     CHECK(said(with("pork-liver"), "poultry-liver") == nullptr);

@@ -29,6 +29,7 @@
 #include "formula/line/tongues.hpp"
 #include "formula/remark/told_allergens.hpp"
 #include "formula/write/writing.hpp"
+#include "knowledge/guests.hpp"
 #include "knowledge/word_list.hpp"
 
 namespace standin {
@@ -82,7 +83,12 @@ void tell_of_tongues(Draft& draft) {
 
 void tell_of_page(Draft& draft) {
     constexpr std::size_t few = 4;
+    if (!draft.said_of_guests.empty()) {
+        draft.formula.read_as.push_back(make_reason(ReasonKind::of_the_recipe, {}, draft.said_of_guests));
+        draft.formula.read_as.back().role = said_of_guests_role;
+    }
     auto lines = std::move(draft.said_of_recipe);
+    std::erase_if(lines, [&](const std::string& line) { return contains(draft.said_of_guests, line); });
     if (!lines.empty()) draft.formula.read_as.push_back(some_lines(ReasonKind::of_the_recipe, std::move(lines), few));
 }
 
@@ -233,8 +239,8 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         if (read && base == draft.title_base && !read->unit_given) base = 0;
     }
     if (!read && tells_whole(draft, text, where, knowledge)) return take_heading(draft, text, where, knowledge);
-    if (!read && is_said_of_recipe(text, knowledge)) {
-        look_through(draft, text, where, knowledge);
+    if (!read && (is_said_of_recipe(text, knowledge) || is_said_of_guests(text, knowledge))) {
+        look_through(draft, text, where, knowledge, is_said_of_guests(text, knowledge));
         return draft.said_of_recipe.push_back(one_line(text));
     }
     if (!read && is_method_line(text, knowledge)) {
@@ -303,7 +309,9 @@ bool is_served_with(std::string_view text, const Knowledge& knowledge) {
 }  // namespace
 
 void look_through(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge, bool lost) {
-    const auto found = [&] { return draft.named.size() + draft.meat_named.size() + draft.formula.read_as.size(); };
+    const auto found = [&] {
+        return draft.said_of_guests.size() + draft.named.size() + draft.meat_named.size() + draft.formula.read_as.size();
+    };
     const std::size_t before = found();
     const auto sentences = sentences_of(text);
     for (const auto& sentence : sentences)  // what is said of a pan in the next one makes no raw meat safe
@@ -334,6 +342,9 @@ void look_through(Draft& draft, std::string_view text, const std::string& where,
             if (std::none_of(draft.named.begin(), draft.named.end(), said)) draft.named.push_back(std::move(food));
         }
     append(draft.meat_named, meats_named(text, knowledge));
+    for (const auto& sentence : sentences)
+        if (std::string said = one_line(sentence); !guests_in(sentence, knowledge).empty() && !contains(draft.said_of_guests, said))
+            draft.said_of_guests.push_back(std::move(said));
     draft.said.push_back({std::string(text), where, lost});
     if (lost && found() > before) draft.formula.note += (draft.formula.note.empty() ? "" : "\n") + one_line(text);
 }

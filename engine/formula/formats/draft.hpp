@@ -55,6 +55,7 @@ struct Draft {
     std::vector<SaidBeside> said{};               ///< notes, remarks and instructions, held against the lines when all are read
     std::vector<std::string> said_of_recipe{};    ///< lines of a pasted page that say nothing of the mass
     std::vector<std::string> headings{};          ///< lines that say what stands below them, or how much it makes
+    std::vector<std::string> said_of_guests{};    ///< sentences that name people whom germs harm more than others
     std::vector<DraftBase> bases{};
     std::optional<DraftSize> size{};
     std::optional<DraftSheet> sheet{};

@@ -10,6 +10,8 @@
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
+#include "formula/line/hazards.hpp"
+#include "knowledge/guests.hpp"
 
 namespace standin {
 namespace {
@@ -106,7 +108,23 @@ bool leaves_out(const std::vector<Word>& words, const Knowledge& knowledge) {
            knowledge.in_list("left-out-of-it", fold(phrase(words, 1, words.size())));
 }
 
+// "No nuts for the children": asked, for it may leave a food out.
+bool leaves_a_food_out(const std::vector<Word>& words, std::string_view line, const Knowledge& knowledge) {
+    const auto& denials = knowledge.records().lexicon.denials;
+    const bool denied = std::any_of(words.begin(), words.end(), [&](const Word& word) {
+        return contains(denials.before, word.folded) || contains(denials.after, word.folded);
+    });
+    return denied && (!foods_named(line, 3, knowledge).empty() || !allergens_named(line, knowledge).empty());
+}
+
 }  // namespace
+
+bool is_said_of_guests(std::string_view line, const Knowledge& knowledge) {
+    constexpr std::size_t fewest = 3;  // words: fewer may be a food
+    const auto words = words_of(line);
+    return words.size() >= fewest && !weighs_something(words, line) && !guests_in(line, knowledge).empty() &&
+           !leaves_a_food_out(words, line, knowledge);
+}
 
 bool is_said_of_recipe(std::string_view line, const Knowledge& knowledge) {
     constexpr std::size_t longest_name = 5;  // words of "by" and a name

@@ -10,4 +10,7 @@ namespace standin {
 /// Of a line that is no ingredient line. A line that weighs a food is never one.
 bool is_said_of_recipe(std::string_view line, const Knowledge& knowledge);
 
+/// A sentence that tells who eats it, with nothing weighed in it and no food that it leaves out: "For the antenatal class, 12 guests."
+bool is_said_of_guests(std::string_view line, const Knowledge& knowledge);
+
 }  // namespace standin

@@ -1,0 +1,84 @@
+// Who eats it: named anywhere in a formula, people whom germs harm more raise the core everywhere.
+#include "knowledge/guests.hpp"
+
+#include <algorithm>
+
+#include "standin/engine.hpp"
+#include "standin/narrate.hpp"
+#include "support/catch.hpp"
+#include "support/knowledge.hpp"
+
+using namespace standin;
+
+namespace guests_test {
+
+const Engine& engine() {
+    static const Result<Engine> engine = Engine::open({});
+    return *engine;
+}
+
+std::string with(const std::string& lines) { return "Test\n1 kg pork shoulder\n200 g pork backfat\n18 g salt\n" + lines + "\n"; }
+
+TEST_CASE("guests named in a note, a sentence, the method or a serving line raise the core on every page") {
+    for (const std::string said :
+         {"Note: my wife is pregnant.", "note: for the nursing home", "For the antenatal class, 12 guests.", "My wife is pregnant.",
+          "Hinweis: meine Frau ist schwanger.", "Nota: mia moglie è incinta.", "Remarque : ma femme est enceinte.",
+          "Nota: para mi hermana embarazada.", "Serve: to the children at six.", "Method: mix and stuff. Serve to my grandchildren.",
+          "# for the care home", "For the lunch at the nursing home.", "Note: he is on chemotherapy and eats with us."}) {
+        INFO(said);
+        const auto formula = engine().read_formula(with(said), "f");
+        REQUIRE(formula.has_value());
+        const auto p = engine().predict(*formula).value();
+        CHECK(p.core.core_c == 73.9);
+        CHECK(engine().sheet(*formula, {}).value().core_c == 73.9);
+        const auto has = [&](const std::string& id) {
+            return std::any_of(p.cautions.begin(), p.cautions.end(), [&](const CautionText& c) { return c.id == id; });
+        };
+        CHECK(has("note-promise"));
+        CHECK_FALSE(has("title-promise"));
+        const auto told = in_full(p.read_as);
+        CHECK(std::any_of(told.begin(), told.end(),
+                          [](const std::string& text) { return text.find("said of who eats it") != std::string::npos; }));
+        const auto again = engine().read_formula(engine().formula_text(*formula), "f");
+        if (again) CHECK(engine().predict(*again).value().core.core_c == 73.9);
+    }
+}
+
+TEST_CASE("what only sounds so raises nothing") {
+    for (const std::string said :
+         {"Note: not for children.", "Note: baby spinach would do as well.", "Note: from the market behind the school.",
+          "Note: my grandmother's recipe.", "Note: any kind of pepper does.", "Note: good old school cooking."}) {
+        INFO(said);
+        const auto formula = engine().read_formula(with(said), "f");
+        REQUIRE(formula.has_value());
+        CHECK(engine().predict(*formula).value().core.core_c == 71.1);
+    }
+}
+
+TEST_CASE("what guests leave out is asked") {
+    CHECK_FALSE(engine().read_formula(with("No walnuts for the children."), "f").has_value());
+    CHECK_FALSE(engine().read_formula(with("baby spinach"), "f").has_value());
+}
+
+TEST_CASE("liver is rich in vitamin A of whatever animal, and carries hepatitis E of pigs alone") {
+    for (const std::string liver : {"beef liver", "lamb liver", "veal liver", "chicken liver", "duck liver", "pork liver"}) {
+        INFO(liver);
+        const auto p = engine().predict(engine().read_formula(with("300 g " + liver), "f").value()).value();
+        const auto says = [&](const std::string& part) {
+            return std::any_of(p.cautions.begin(), p.cautions.end(),
+                               [&](const CautionText& c) { return c.text.find(part) != std::string::npos; });
+        };
+        CHECK(says("vitamin A"));
+        CHECK(says("hepatitis E") == (liver == "pork liver"));
+    }
+}
+
+TEST_CASE("every word of those who eat it is tried") {
+    for (const auto& [list, word] : knowledge().records().lexicon.listed) {
+        INFO(list << ": " << word);
+        if (list == "for-guests") CHECK(guests_in(word + " the school", knowledge()) == "school");
+        if (list == "place-of-guests") CHECK(guests_in("Meat from the market behind the " + word, knowledge()).empty());
+    }
+}
+
+}  // namespace guests_test
