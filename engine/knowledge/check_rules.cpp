@@ -34,7 +34,8 @@ public:
         for (const auto& rules : records_.rules) {
             const std::string at = "rules " + rules.code + " ";
             for (const auto& allergen : rules.allergens) listed(at + "allergen " + allergen.allergen, allergen.allergen);
-            for (const auto& caution : rules.cautions) conditions(at + "caution " + caution.id, caution.when);
+            for (const auto& caution : rules.cautions)
+                for (const auto* all : {&caution.when, &caution.only}) conditions(at + "caution " + caution.id, *all);
             for (std::size_t i = 0; i < rules.cooking.size(); ++i)
                 for (const auto& mark : rules.cooking[i].marks)
                     if (!is_of_eaters(mark)) borne(at + "cooking " + std::to_string(i + 1), mark);
@@ -70,6 +71,8 @@ private:
             if (const auto* allergen = std::get_if<AllergenInside>(&when)) listed(record, allergen->allergen);
             if (const auto* species = std::get_if<SpeciesInside>(&when); species && !species_.count(species->word))
                 complain_(record, "unknown species \"" + species->word + "\"", nearest_of(species->word, species_));
+            if (const auto* absent = std::get_if<SpeciesAbsent>(&when); absent && !species_.count(absent->word))
+                complain_(record, "unknown species \"" + absent->word + "\"", nearest_of(absent->word, species_));
             if (const auto* bears = std::get_if<IngredientBears>(&when)) borne(record, bears->word);
         }
     }

@@ -134,6 +134,10 @@ void layout(A& a, SpeciesInside& r) {
     a(r.word);
 }
 template <class A>
+void layout(A& a, SpeciesAbsent& r) {
+    a(r.word);
+}
+template <class A>
 void layout(A& a, PropertyBeyond& r) {
     a(r.property, r.below, r.limit);
 }
@@ -157,7 +161,7 @@ template <class A>
 void layout(A&, AcidFirst&) {}
 template <class A>
 void layout(A& a, Caution& r) {
-    a(r.id, r.text, r.source, r.when, r.brief);
+    a(r.id, r.text, r.source, r.when, r.brief, r.only);
 }
 template <class A>
 void layout(A& a, MakingRule& r) {

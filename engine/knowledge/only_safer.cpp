@@ -67,6 +67,8 @@ public:
                 if (caution.text != old->text || caution.brief != old->brief)
                     complain("a built-in caution keeps its text: say more under an id of your own");
                 said_as_often(old->when, caution.when);
+                if (!caution.only.empty() && caution.only != old->only)
+                    complain("holds more seldom than the built-in one: a folder may only make safer");
             }
         }
         record_ = "rules " + over.code;

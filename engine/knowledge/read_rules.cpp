@@ -28,6 +28,7 @@ public:
         if (kind == "ingredient") return IngredientBears{std::string(rest)};
         if (kind == "allergen") return AllergenInside{std::string(rest)};
         if (kind == "species") return SpeciesInside{std::string(rest)};
+        if (kind == "no-species") return SpeciesAbsent{std::string(rest)};
         if (kind == "role") return role(rest);
         if (kind == "leaf") return raw_leaf(rest);
         if (kind == "property") return property(rest);
@@ -45,7 +46,8 @@ private:
     }
 
     static std::vector<std::string_view> kinds() {
-        return {"ingredient", "allergen", "species", "role", "leaf", "property", "process", "packet:may-hold", "dose:over-most"};
+        return {"ingredient", "allergen", "species", "no-species",      "role",
+                "leaf",       "property", "process", "packet:may-hold", "dose:over-most"};
     }
 
     std::optional<When> unknown(std::string message, std::vector<std::string> hints) {
@@ -113,9 +115,9 @@ private:
     Problems& problems_;
 };
 
-std::vector<When> conditions_of(ObjectReader& reader) {
+std::vector<When> conditions_of(ObjectReader& reader, std::string_view key = "when") {
     std::vector<When> all;
-    for (const auto& item : reader.list("when"))
+    for (const auto& item : reader.list(key))
         if (item.kind != JsonNode::Kind::text) reader.problems().add(item.place, "a condition is a text such as \"ingredient:oxalate\"");
         else if (auto when = ConditionReader(item, reader.problems()).read()) all.push_back(std::move(*when));
     return all;
@@ -211,7 +213,7 @@ MakingRule making_of(const JsonNode& node, Problems& problems) {
 
 Caution caution_of(const JsonNode& node, Problems& problems) {
     ObjectReader c(node, problems);
-    Caution caution{c.text("id"), c.text("text"), c.text("source"), conditions_of(c), c.text_or("brief")};
+    Caution caution{c.text("id"), c.text("text"), c.text("source"), conditions_of(c), c.text_or("brief"), conditions_of(c, "only")};
     check_braces(c, caution.text);
     check_braces(c, caution.brief);
     check_numbers(c, caution.text, caution.when);

@@ -43,6 +43,10 @@ struct SpeciesInside {
     std::string word;  // a species, or a group of them that a rule set names
     friend bool operator==(const SpeciesInside&, const SpeciesInside&) = default;
 };
+struct SpeciesAbsent {
+    std::string word;
+    friend bool operator==(const SpeciesAbsent&, const SpeciesAbsent&) = default;
+};
 struct PropertyBeyond {
     Property property = Property::ph;
     bool below = false;
@@ -79,14 +83,15 @@ struct RawLeafOver {
 struct AcidFirst {
     friend bool operator==(AcidFirst, AcidFirst) = default;
 };
-using When = std::variant<IngredientBears, AllergenInside, RoleInside, SpeciesInside, PropertyBeyond, ProcessBeyond, CoreBelowRule,
-                          PacketMayHold, OverMostInAKilo, WarmsTooSlowly, RawLeafOver, AcidFirst>;
+using When = std::variant<IngredientBears, AllergenInside, RoleInside, SpeciesInside, SpeciesAbsent, PropertyBeyond, ProcessBeyond,
+                          CoreBelowRule, PacketMayHold, OverMostInAKilo, WarmsTooSlowly, RawLeafOver, AcidFirst>;
 
 /// Said when any of the conditions holds; without one, of every batch.
 struct Caution {
     std::string id, text, source;
     std::vector<When> when;
-    std::string brief{};  // the same in a line, for a first page; empty: the text is short enough
+    std::string brief{};       // the same in a line, for a first page; empty: the text is short enough
+    std::vector<When> only{};  // all of these must hold besides
 };
 
 /// The furthest that the making may go: the bench sheet keeps to it, and a formula that goes beyond is cautioned.

@@ -5,8 +5,10 @@
 #include <optional>
 #include <string>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "safety/cap_values.hpp"
+#include "safety/wording.hpp"
 
 namespace standin {
 namespace {
@@ -124,7 +126,17 @@ std::vector<const CapRule*> caps_for(std::string_view title, const RuleSet& rule
     return kept;
 }
 
+bool is_beside_the_law_of_meat(const Prediction& prediction, const Knowledge& knowledge, const RuleSet& rules) {
+    const auto group = std::find_if(rules.groups.begin(), rules.groups.end(), [](const auto& one) { return one.word == "amenable"; });
+    if (group == rules.groups.end()) return false;
+    const auto lines = present(prediction, knowledge);
+    return std::none_of(lines.begin(), lines.end(), [&](const Present& line) {
+        return line.ingredient->meat && contains(group->species, line.ingredient->meat->species);
+    });
+}
+
 std::vector<CautionText> cap_cautions(const Prediction& prediction, const Knowledge& knowledge, const RuleSet& rules) {
+    if (is_beside_the_law_of_meat(prediction, knowledge, rules)) return {};
     const Counted batch = counted(prediction, knowledge);
     std::vector<CautionText> cautions;
     for (const CapRule* rule : caps_for(prediction.title, rules)) {

@@ -72,6 +72,10 @@ void keep_to_limits(std::string& text, const Facts& facts, std::string_view rule
     if (cold.rule) replace_all(text, "{cold}", "{" + shown(cold.rule->most) + " C or colder}");
 }
 
+bool is_for_this(const Caution& caution, const Facts& facts) {
+    return std::all_of(caution.only.begin(), caution.only.end(), [&](const When& when) { return holds(when, facts).has_value(); });
+}
+
 // All the conditions that hold speak together: two foods of two conditions are both named.
 std::optional<Candidate> candidate(const Caution& caution, const Facts& facts) {
     std::optional<Holding> all;
@@ -158,6 +162,7 @@ std::vector<CautionText> cautions_of(const Prediction& prediction, const Process
     std::vector<Candidate> held;
     for (const RuleSet* set : sets)
         for (const auto& caution : set->cautions) {
+            if (!is_for_this(caution, facts)) continue;
             if (caution.id == core_caution_id && facts.core.rule) first.push_back(core_caution(caution, facts.core));
             else if (caution.when.empty()) {
                 Caution told = caution;

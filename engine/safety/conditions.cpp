@@ -99,7 +99,10 @@ public:
         return found == all.end() ? std::nullopt : std::optional(Holding{{}, found->from});
     }
     std::optional<Holding> operator()(const RoleInside& when) const {
-        const auto is_of_it = [&](const Ingredient& i) { return !i.roles.empty() && i.roles.front() == when.role; };
+        const auto is_of_it = [&](const Ingredient& i) {  // dried fruit keeps nothing, and nobody thinks so
+            return !i.roles.empty() && i.roles.front() == when.role &&
+                   !(when.role == Role::acid && contains(i.already, std::string("dried")));
+        };
         double grams = 0, batch = 0;
         for (const auto& [line, food] : facts_.lines) {
             batch += line->grams;
@@ -111,6 +114,9 @@ public:
     std::optional<Holding> operator()(const SpeciesInside& when) const {
         return by_food(facts_,
                        [&](const Ingredient& i) { return name_if(i.meat && in_group(i.meat->species, when.word, facts_.knowledge), i); });
+    }
+    std::optional<Holding> operator()(const SpeciesAbsent& when) const {
+        return (*this)(SpeciesInside{when.word}) ? std::nullopt : std::optional(Holding{});
     }
     std::optional<Holding> operator()(const PropertyBeyond& when) const {
         if (when.property == Property::salt_pct_of_meat && facts_.prediction.meat_g <= 0) return std::nullopt;

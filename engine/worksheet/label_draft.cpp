@@ -6,6 +6,7 @@
 #include "core/names.hpp"
 #include "core/words.hpp"
 #include "safety/cap_values.hpp"
+#include "safety/caps.hpp"
 #include "safety/conditions.hpp"
 #include "safety/core_temperature.hpp"
 #include "safety/making_limits.hpp"
@@ -117,6 +118,8 @@ LabelDraft label_draft(const Formula& formula, const Prediction& prediction, con
     draft.named_says = shares.rule().text;
     draft.named_source = shares.rule().source;
     draft.lines = label_lines(knowledge, rules);
+    if (const RuleSet* law = knowledge.rules(rules); law && is_beside_the_law_of_meat(prediction, knowledge, *law))
+        std::erase_if(draft.lines, [](const LabelLine& line) { return line.id == "handling"; });
     fill_in(draft.lines, facts_of(prediction, formula.process, knowledge, rules), rules);
     const NutritionRule rule = nutrition_rule(knowledge, rules);
     draft.nutrition = nutrition_of(formula, rule, evaluator);
