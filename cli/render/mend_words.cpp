@@ -223,6 +223,8 @@ std::vector<std::string> beside_wants(const MendWay& way, const MendAnswer& a, U
     }
     for (const auto& more : way.plain_for)
         if (std::string said = plain_for(more, way, units); !said.empty()) all.push_back(std::move(said));
+    for (const auto& caution : way.new_cautions)  // not further down than the weights
+        if (breaks_the_law(caution)) all.push_back("Against the rules asked for: " + in_units(caution.text, units));
     if (!way.new_animals.empty())
         all.push_back("Brings " + listed(way.new_animals) + ", which the formula has not: say so to whoever eats it.");
     return all;

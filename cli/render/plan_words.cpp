@@ -41,7 +41,8 @@ std::string falls_short(const PlannedSausage& s, Units units) {
 
 std::string left_over(const LeftOver& left, Units units) {
     return about(left.grams, units) + " of " + about(left.of_g, units) + " " + left.name +
-           (left.storage.empty() ? "" : ": keeps " + left.storage);
+           (left.storage.empty() ? "" : ": keeps " + left.storage) +
+           (left.thawed ? "; thawed once, so cook it, and do not freeze it raw again" : "");
 }
 
 std::string worth(const WorthBuying& b, Units units) {

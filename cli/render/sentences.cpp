@@ -333,6 +333,13 @@ std::string in_short(const SwapsAnswer& a, const std::string& title, Units units
     const std::string line = formula_weight(a.line_grams, units) + " " + a.name + roles_of(a);
     if (a.stand_ins.empty()) return "Nothing known can stand in for " + line + " in " + title + ".";
     const auto& s = a.stand_ins.front();
+    if (a.nothing_listed)
+        return "The list holds nothing that is known here and can stand in for " + line + " in " + title +
+               ": whatever follows would have to be bought or picked.";
+    if (s.on_hand)  // never more than there is
+        return "In place of " + line + " in " + title + " take the " + formula_weight(*s.on_hand, units) + " " + s.name +
+               " on hand, where " + formula_weight(s.grams, units) + " would fill its place: " + in_words(s.nearness) + " (" +
+               number(s.distance, 1) + " from the formula as it is, with all of it).";
     return "In place of " + line + " in " + title + " take " + formula_weight(s.grams, units) + " " + stand_in_named(s, units) + ": " +
            in_words(s.nearness) + " (" + number(s.distance, 1) + " from the formula as it is).";
 }

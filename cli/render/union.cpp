@@ -187,7 +187,12 @@ std::vector<AllergenText> allergens_offered(const SwapsAnswer& answer) {
             for (const auto& food : one.from)
                 if (std::find(same->from.begin(), same->from.end(), food) == same->from.end()) same->from.push_back(food);
             same->beside = same->beside && one.beside;
-            if (same->reckoned != one.reckoned) same->reckoned.reset();
+            if (same->reckoned && one.reckoned) {  // of several batches from the least to the most
+                same->reckoned->least_mg_kg = std::min(same->reckoned->least_mg_kg, one.reckoned->least_mg_kg);
+                same->reckoned->most_mg_kg = std::max(same->reckoned->most_mg_kg, one.reckoned->most_mg_kg);
+            } else {
+                same->reckoned.reset();
+            }
         }
     std::stable_partition(all.begin(), all.end(), [](const AllergenText& a) { return a.sure; });
     return all;

@@ -350,7 +350,9 @@ Result<SwapsAnswer> swaps_for_line(const CheckedFormula& checked, std::string_vi
     asked.without = request.without;
     const auto stock = Stock::of(formula, asked, context);
     if (!stock) return Failure(stock.error());
-    return LineSwaps(formula, *index, request.without, *stock, context).answer(request.top);
+    SwapsAnswer answer = LineSwaps(formula, *index, request.without, *stock, context).answer(request.top);
+    answer.nothing_listed = request.have && request.have->items.empty() && request.have->complete != false;
+    return answer;
 }
 
 }  // namespace standin

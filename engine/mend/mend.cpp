@@ -152,6 +152,9 @@ std::set<Role> roles_in(const Formula& mass, const Knowledge& knowledge) {
 }
 
 void finish(MendAnswer& answer, const Mending& mending) {
+    std::stable_partition(answer.ways.begin(), answer.ways.end(), [](const MendWay& way) {  // what the rules allow goes first
+        return std::none_of(way.new_cautions.begin(), way.new_cautions.end(), breaks_the_law);
+    });
     OnPage page;
     page.add(answer.base);
     for (const auto& way : answer.ways) page.offer(way.prediction);

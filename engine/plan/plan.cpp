@@ -6,7 +6,10 @@
 
 #include "adapt/variant.hpp"
 #include "core/band.hpp"
+#include "core/contains.hpp"
+#include "core/names.hpp"
 #include "evaluate/predict.hpp"
+#include "knowledge/hazard_text.hpp"
 #include "models/as_bought.hpp"
 #include "plan/sharing.hpp"
 #include "safety/page.hpp"
@@ -125,6 +128,21 @@ private:
         return grams;
     }
 
+    // "Pork shoulder 3 kg, thawed in the fridge."
+    bool was_frozen(const std::string& ingredient) const {
+        return std::any_of(request_.have.read.begin(), request_.have.read.end(), [&](const StockRead& read) {
+            if (!contains(read.as.foods, name_of(ingredient))) return false;
+            const auto words = hazard_text(read.written).words;
+            return std::any_of(words.begin(), words.end(), [&](const auto& word) { return knowledge().in_list("was-frozen", fold(word)); });
+        });
+    }
+
+    // What was thawed does not freeze well.
+    std::string storage_of(const std::string& ingredient) const {
+        const std::string& storage = knowledge().ingredient(ingredient)->storage;
+        return was_frozen(ingredient) ? storage.substr(0, storage.find(';')) : storage;
+    }
+
     void leave_over() {
         const auto taken = used();
         std::set<std::string> told;
@@ -134,8 +152,8 @@ private:
             const auto gone = taken.find(item.ingredient);
             const double left = there->second - (gone == taken.end() ? 0 : gone->second);
             if (left > next_to_nothing)
-                answer_.left.push_back(
-                    {item.ingredient, name_of(item.ingredient), left, there->second, knowledge().ingredient(item.ingredient)->storage});
+                answer_.left.push_back({item.ingredient, name_of(item.ingredient), left, there->second, storage_of(item.ingredient),
+                                        was_frozen(item.ingredient)});
         }
     }
 

@@ -8,6 +8,7 @@
 #include "knowledge/contact_text.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/line_name.hpp"
 #include "safety/allergens.hpp"
 #include "safety/wording.hpp"
 
@@ -134,7 +135,8 @@ std::vector<std::string> around_the_mass(const Prediction& prediction, const Kno
 
 }  // namespace
 
-std::string label_of(const Prediction& prediction, const Knowledge& knowledge, std::string_view rules) {
+std::string label_of(const Prediction& prediction, const Knowledge& knowledge, std::string_view rules,
+                     const std::vector<std::string>& of_raw_milk) {
     const RuleSet* chosen = knowledge.rules(rules);
     const bool has_list = chosen && !chosen->allergens.empty();
     const bool sulphites = std::any_of(prediction.allergens.begin(), prediction.allergens.end(), [&](const AllergenText& a) {
@@ -144,7 +146,8 @@ std::string label_of(const Prediction& prediction, const Knowledge& knowledge, s
     std::vector<Item> items;
     // Only what reads alike to the last allergen is one ingredient.
     const auto add = [&](const Ingredient& ingredient, const std::string& called, const std::vector<Declared>& declared, double grams) {
-        const std::string text = named(ingredient, called, declared, sulphites, knowledge);
+        std::string text = named(ingredient, called, declared, sulphites, knowledge);
+        if (contains(of_raw_milk, ingredient.id)) text = with_raw_milk(text, ingredient.tissue);
         const auto same = std::find_if(items.begin(), items.end(), [&](const Item& item) { return item.text == text; });
         if (same == items.end()) items.push_back({text, grams});
         else same->grams += grams;

@@ -3,6 +3,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "knowledge/knowledge.hpp"
 #include "standin/prediction.hpp"
@@ -14,6 +15,8 @@ namespace standin {
 /// (21 CFR 101.4(a)(2); less than 2 % in the EU), so it simply stays in order. `prediction.allergens` must be filled in: it decides
 /// whether sulphites are named,
 /// by the code `rules`, where it is one that lists them.
-std::string label_of(const Prediction& prediction, const Knowledge& knowledge, std::string_view rules = {});
+/// `of_raw_milk`: ids of the foods that the formula calls raw milk, or made of it.
+std::string label_of(const Prediction& prediction, const Knowledge& knowledge, std::string_view rules = {},
+                     const std::vector<std::string>& of_raw_milk = {});
 
 }  // namespace standin

@@ -21,7 +21,9 @@ void add(std::vector<AllergenText>& to, const AllergenText& one) {
     for (const auto& food : one.from)
         if (!contains(same->from, food)) same->from.push_back(food);
     same->beside = same->beside && one.beside;
-    if (same->reckoned != one.reckoned) same->reckoned.reset();
+    if (!same->reckoned || !one.reckoned) return same->reckoned.reset();
+    same->reckoned->least_mg_kg = std::min(same->reckoned->least_mg_kg, one.reckoned->least_mg_kg);
+    same->reckoned->most_mg_kg = std::max(same->reckoned->most_mg_kg, one.reckoned->most_mg_kg);
 }
 
 // One caution for all the foods that call for it, whichever batch they are in.
@@ -87,6 +89,8 @@ bool is_milder(const CautionText& one, const CautionText& other) {
     if (one.reason.role.empty() || one.reason.role != other.reason.role || !here || !there) return false;
     return one.reason.role.ends_with(" below") ? *here > *there : *here < *there;
 }
+
+bool breaks_the_law(const CautionText& caution) { return caution.reason.kind == ReasonKind::cap && caution.reason.role != "nearly"; }
 
 void OnPage::add(const Prediction& prediction) { gather(safety_, prediction); }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "evaluate/predict.hpp"
+#include "knowledge/line_name.hpp"
 #include "safety/allergens.hpp"
 #include "safety/caps.hpp"
 #include "safety/cautions.hpp"
@@ -79,7 +80,10 @@ void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge
     // After the core, before everything else.
     const auto first = prediction.cautions.begin() + (prediction.cautions.empty() ? 0 : 1);
     prediction.cautions.insert(first, special.begin(), special.end());
-    prediction.label = label_of(prediction, knowledge, rules);
+    std::vector<std::string> of_raw_milk;
+    for (const auto& line : formula.lines)
+        if (is_of_raw_milk(line)) of_raw_milk.push_back(line.ingredient);
+    prediction.label = label_of(prediction, knowledge, rules, of_raw_milk);
 }
 
 bool is_of_safety(const Reason& told) {

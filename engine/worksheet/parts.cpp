@@ -30,7 +30,7 @@ Part of_wet(const Line& line, const Ingredient& i) {
 }
 
 Part of_dry(const Ingredient& i) {
-    if (i.roles.front() == Role::acid) return Part::acid;
+    if (i.roles.front() == Role::acid) return contains(i.already, std::string("dried")) ? Part::folded : Part::acid;  // whole or cut fruit
     const bool soaks = i.roles.front() == Role::binder && i.binding && i.binding->sets == "cold";
     return soaks ? Part::soaking : Part::dry;
 }

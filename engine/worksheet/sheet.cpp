@@ -47,7 +47,8 @@ void settle_core(Sheet& sheet, const Knowledge& knowledge, std::string_view rule
     sheet.core_c = std::max(demanded.core_c, said.value_or(0));
     sheet.core_says = shown_core({sheet.core_c, demanded.hold_s});
     if (demanded.rule) sheet.core_rule = demanded.rule->text + " [" + demanded.rule->source + "]";
-    if (said && *said < demanded.core_c)
+    constexpr double rounding = 0.15;  // 71 C is 71.1 C (160 F) as makers write it
+    if (said && *said < demanded.core_c - rounding)
         sheet.notes.push_back(
             make_reason(ReasonKind::core_raised, {{"core", *said, sheet.core_c, "C"}, {"kept for", {}, demanded.hold_s, "s"}}));
 }

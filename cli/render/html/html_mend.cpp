@@ -46,18 +46,19 @@ std::string mend_html(const MendAnswer& answer, const Detail& detail) {
     const Together all = together(a);
     Markup lead = first_of_all(told_first(a.base.read_as, detail.units)) + el("p", {{"class", "lead"}}, answer_first(a, detail.units)) +
                   own_records_note(a.base.overlay);
-    if (!a.discard.empty()) lead += el("p", a.discard);
+    if (!a.discard.empty())  // nothing else is to be read of what is thrown out
+        return html_page("mending", a.base.title, lead + el("p", a.discard), {});
     std::vector<std::string> taken, presumed;
     for (const auto& word : a.words) taken.push_back(as_taken(word));
     for (const auto& measured : a.measured) taken.push_back(as_measured(measured));
     for (const auto& p : a.presumed) presumed.push_back(p.says);
     if (a.only_listed) taken.emplace_back("Only what the list or the formula names may come in.");
     Markup rest = safety_part(cook_line(all), all_allergens(all), all_cautions(all));
-    if (a.discard.empty()) rest += listing("How it was taken", taken);
+    rest += listing("How it was taken", taken);
     rest += listing("What comes first", causes(a, detail.units));
     for (std::size_t i = 0; i < a.ways.size(); ++i) rest += way_part(a.ways[i], i + 1, a, detail);
     rest += listing("What cannot be mended", in_full(a.cannot, detail.units));
-    if (a.discard.empty()) rest += listing("What makers do (practice; no model judges it)", practices(a, detail.units));
+    rest += listing("What makers do (practice; no model judges it)", practices(a, detail.units));
     rest += listing("The plain mass", steps(a.plain, detail.units)) + listing("How to bring it in", steps(a.fold, detail.units));
     rest += read_as_list(read_as_words(a.base.read_as, detail.units)) + listing("Taken for granted", presumed);
     return html_page("mending", a.base.title, lead, rest);

@@ -46,18 +46,19 @@ std::string way_part(const MendWay& way, std::size_t number, const MendAnswer& a
 std::string mend_text(const MendAnswer& answer, const Detail& detail, const Look& look) {
     const MendAnswer a = told_in(answer, detail.units);
     const Together all = together(a);
+    if (!a.discard.empty())  // nothing else is to be read of what is thrown out
+        return paragraph(answer_first(a, detail.units), look, 0) + "\n" + paragraph(a.discard, look, 0);
     std::string text = first_of_all(told_first(a.base.read_as, detail.units), look) + paragraph(answer_first(a, detail.units), look, 0) +
                        safety_first(all, look) + own_records(a.base.overlay, look);
-    if (!a.discard.empty()) text += "\n" + paragraph(a.discard, look, 0);
     std::vector<std::string> taken;
     for (const auto& word : a.words) taken.push_back(as_taken(word));
     for (const auto& measured : a.measured) taken.push_back(as_measured(measured));
     if (a.only_listed) taken.emplace_back("Only what the list or the formula names may come in.");
-    if (a.discard.empty()) text += bulleted("How it was taken", taken, look);
+    text += bulleted("How it was taken", taken, look);
     text += bulleted("What comes first", causes(a, detail.units), look);
     for (std::size_t i = 0; i < a.ways.size(); ++i) text += way_part(a.ways[i], i + 1, a, detail, look);
     text += bulleted("What cannot be mended", in_full(a.cannot, detail.units), look);
-    if (a.discard.empty()) text += bulleted("What makers do (practice; no model judges it)", practices(a, detail.units), look);
+    text += bulleted("What makers do (practice; no model judges it)", practices(a, detail.units), look);
     text +=
         bulleted("The plain mass", steps(a.plain, detail.units), look) + bulleted("How to bring it in", steps(a.fold, detail.units), look);
     if (detail.full) {

@@ -24,6 +24,7 @@
 #include "formula/line/process_text.hpp"
 #include "formula/remark/remark.hpp"
 #include "knowledge/edible.hpp"
+#include "knowledge/hazard_text.hpp"
 
 namespace standin {
 
@@ -176,7 +177,13 @@ public:
     void note(Reason told) { inventory_.notes.push_back(std::move(told)); }
 
     void told(const std::string& written, const std::string& where, Reason as) {
-        inventory_.read.push_back({written, where, std::move(as)});
+        inventory_.read.push_back({was_frozen() ? std::string(whole) : written, where, std::move(as)});
+    }
+
+    // What was thawed is told with the line: what is left of it is not frozen again.
+    bool was_frozen() const {
+        const auto words = hazard_text(whole).words;
+        return std::any_of(words.begin(), words.end(), [&](const auto& word) { return knowledge_.in_list("was-frozen", fold(word)); });
     }
 
     /// Something on hand that is not understood is set aside and told: what cannot be used hurts nobody, and the rest of the list is

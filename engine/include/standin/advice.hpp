@@ -94,6 +94,7 @@ struct SwapsAnswer {
     PageSafety on_page;              ///< over the formula and every stand-in shown
     std::string overlay;             ///< the folder laid over the built-in knowledge; empty: none
     std::vector<Excluded> excluded;  ///< what was to be left out
+    bool nothing_listed = false;     ///< the list that was given names no food that is known: what stands in is none of it
 };
 
 /// What was taken to be on hand, or not, without being said.

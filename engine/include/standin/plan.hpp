@@ -51,6 +51,7 @@ struct LeftOver {
     double grams = 0;     ///< as picked or bought
     double of_g = 0;      ///< of so much
     std::string storage;  ///< how long it keeps, where that is known
+    bool thawed = false;  ///< by the list it was frozen before
 };
 
 /// One thing that would make more of the plan.

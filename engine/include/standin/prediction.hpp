@@ -78,6 +78,9 @@ bool says_all_of(const CautionText& one, const CautionText& other);
 /// Whether both are limits on one value and `one` is the less severe: a pH under 5.3 beside one under 5.0.
 bool is_milder(const CautionText& one, const CautionText& other);
 
+/// Whether it is a limit of the rules asked for that the batch breaks, as it is written or as it is usually counted.
+bool breaks_the_law(const CautionText& caution);
+
 /// How much of an allergen there is in the mass, where the law wants it declared from an amount on: sulphite.
 struct Reckoned {
     double least_mg_kg = 0, most_mg_kg = 0;  ///< by the rule sets, for each reckons wine as its own table does
