@@ -118,7 +118,7 @@ std::string joined_name(std::string_view line, const Knowledge& knowledge) {
     for (const auto& joined : joined_in(words, knowledge)) {
         const bool more = joined.last < words.size() && words[joined.last].segment == words[joined.tail].segment;
         if (more && !is_an_amount(words[joined.last], knowledge)) continue;
-        if (any_length_known(words, joined.first, joined, knowledge)) continue;
+        if (is_a_place(words, joined.tail, knowledge) || any_length_known(words, joined.first, joined, knowledge)) continue;
         return phrase(words, joined.first, joined.last);
     }
     return {};

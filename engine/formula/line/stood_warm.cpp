@@ -99,10 +99,11 @@ bool is_of_somebody(const WordList& words, const StandsAt& verb, const Knowledge
 
 // "In the fridge", but neither "not in the fridge" nor "instead of the fridge".
 bool was_cold(const WordList& words, const Knowledge& knowledge) {
+    constexpr std::size_t reach = 5;  // words: "instead of in the fridge"
     const auto cold = stands_first(words, "cold-place", knowledge);
     if (!cold) return false;
-    for (std::size_t at = cold->first; at > 0 && cold->first - at < 3; --at)
-        if (contains(knowledge.records().lexicon.denials.before, words[at - 1]) || knowledge.in_list("in-place-of", words[at - 1]))
+    for (std::size_t at = cold->first; at > 0 && cold->first - at < reach; --at)
+        if (contains(knowledge.records().lexicon.denials.before, words[at - 1]) || knowledge.in_list("in-place-of", fold(words[at - 1])))
             return false;
     return true;
 }
