@@ -102,7 +102,9 @@ std::string other_food_by_joining(std::string_view line, const ReadLine& read, c
     };
     for (const auto& joined : joined_in(words, knowledge)) {
         const Word &head = words[joined.first], &tail = words[joined.tail];
-        const bool tail_passed = was_passed(tail.folded) && is_known_as(head.raw, knowledge) && !is_a_place(words, joined.tail, knowledge);
+        const bool of_share = words[joined.joint].folded == "of" && knowledge.in_list("plain-remark", tail.folded);  // "salt (of meat)"
+        const bool tail_passed =
+            !of_share && was_passed(tail.folded) && is_known_as(head.raw, knowledge) && !is_a_place(words, joined.tail, knowledge);
         const bool head_passed = was_passed(head.folded) && is_known_as(tail.raw, knowledge);  // "fiori di zucca"
         if ((!tail_passed && !head_passed) || any_length_known(words, joined.first, joined, knowledge)) continue;
         return phrase(words, joined.first, joined.last);
