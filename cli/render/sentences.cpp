@@ -74,7 +74,9 @@ bool only_pepper(const Prediction& p) {
 
 std::string answer_first(const AdaptAnswer& a) {
     const std::string name = a.base.title + ": ";
-    if (a.variants.empty()) return name + "nothing found does what was asked.";
+    if (a.variants.empty())
+        return name + (a.reach.empty() ? "nothing found does what was asked."
+                                       : "nothing found does what was asked, or brings it nearer than the formula as it stands.");
     if (!a.conflict.empty())
         return name + "nothing found does " + (a.conflict.size() > 1 ? "all that" : "what") + " was asked; what comes nearest is below.";
     const auto n = a.variants.size();
@@ -99,7 +101,10 @@ std::vector<std::string> read_as_words(const std::vector<Reason>& read_as, Units
     std::vector<Reason> rest;
     std::copy_if(read_as.begin(), read_as.end(), std::back_inserter(rest),
                  [](const Reason& told) { return !is_first(told) && told.kind != ReasonKind::hazard_told; });
-    return in_full(rest, units);
+    std::vector<std::string> once;
+    for (auto& words : in_full(rest, units))
+        if (std::find(once.begin(), once.end(), words) == once.end()) once.push_back(std::move(words));
+    return once;
 }
 
 std::string proof_words(const AdaptAnswer& a) {
@@ -266,6 +271,13 @@ std::string why_of(const Edit& e, Units units, bool full) {
 bool is_even(const WantResult& want) {
     constexpr double even = 0.55;  // of the draws: what is met by fewer is a toss of a coin
     return want.met && want.chance < even;
+}
+
+std::string nothing_to_change(const Variant& variant) {
+    if (std::none_of(variant.wants.begin(), variant.wants.end(), is_even)) return "Change nothing: it is as you want it.";
+    return "As it stands it is an even chance: nothing has to change for that, and every second batch misses it. Who is to have it each "
+           "time "
+           "takes better odds.";
 }
 
 std::string met_words(const WantResult& want) {

@@ -79,6 +79,9 @@ std::string why_of(const Edit& edit, Units units, bool full);
 
 /// Whether it is as likely met as not.
 bool is_even(const WantResult& want);
+/// Of a variant without any edit: that it is as it was asked for, and where only every second batch is.
+std::string nothing_to_change(const Variant& variant);
+
 /// "met, 78 %", "met at even odds, 50 %", "not met, 12 %".
 std::string met_words(const WantResult& want);
 

@@ -34,6 +34,7 @@
 #include "core/band.hpp"
 #include "evaluate/predict.hpp"
 #include "safety/allergens.hpp"
+#include "safety/left_out_words.hpp"
 #include "safety/packets.hpp"
 #include "safety/page.hpp"
 #include "safety/safety.hpp"
@@ -190,6 +191,9 @@ private:
         answer.reach = reach_of_wants(asked, distance_, context_.nominal().models(), shown, answer.base.properties,
                                       answer.variants.empty() ? nullptr : &answer.variants.front().prediction.properties);
         leave_out_idle(answer.variants);
+        // What the reckoning says can be had, and no plan was found to have, is nothing that was proved.
+        const auto to_be_had = [](const Reason& r) { return r.role.find("alone") != std::string::npos; };
+        answer.proved = answer.proved && std::none_of(answer.reach.begin(), answer.reach.end(), to_be_had);
         clear_conflict_if_met(answer);
     }
 
@@ -322,6 +326,21 @@ private:
         }
     }
 
+    // What swaps say beside a stand-in names nothing that is left out.
+    void leave_out_of_notes(std::vector<Edit>& edits) const {
+        if (request_.without.empty()) return;
+        const auto may_be_named = [&](const Ingredient& food) {
+            return stock_.leaves_in(food) ||
+                   std::any_of(formula_.lines.begin(), formula_.lines.end(), [&](const Line& line) { return line.ingredient == food.id; });
+        };
+        for (auto& edit : edits) {
+            edit.reason.note = without_what_is_left_out(edit.reason.note, may_be_named, context_.knowledge());
+            std::erase_if(edit.reason.asks,
+                          [&](const std::string& ask) { return names_what_is_left_out(ask, may_be_named, context_.knowledge()); });
+            edit.why = in_brief(edit.reason);
+        }
+    }
+
     Variant variant_of(WeighedPlan tried, const Prediction& base) {
         Variant v;
         const Plan& plan = tried.plan;
@@ -351,6 +370,7 @@ private:
             compared.after.properties[p] = v.prediction.properties[p].mid;
         });
         v.edits = explain_edits(tried.built, problem_, compared, alternatives_to(plan, problem_, drawn_.rebalancer()), stock_, context_);
+        leave_out_of_notes(v.edits);
         if (hotter) v.edits.push_back(*hotter);
         for (auto& edit : without_all_beside(formula_, stock_)) v.edits.push_back(std::move(edit));
         v.new_allergens = new_allergens(base, v.prediction);
@@ -405,6 +425,13 @@ Result<AdaptAnswer> adapt_formula(const CheckedFormula& formula, const AdaptRequ
     if (!sized) return Failure(sized.error());
     Adapt adapt(sized->formula, *asked, context, *goals, *stock);
     AdaptAnswer answer = adapt.answer();
+    if (is_a_toss_up(answer)) {
+        // As it stands every second batch has it: what makes it surer is told beside that.
+        constexpr double surer = 0.8;
+        AdaptRequest more_sure = *asked;
+        more_sure.sure = surer;
+        put_surer_beside(answer, Adapt(sized->formula, more_sure, context, *goals, *stock).answer());
+    }
     if (auto made = adapt.by_making(answer)) put_making_first(answer, std::move(*made), request.top, context);
     if (goes_too_far(answer, *goals, context))
         put_part_way_first(answer, Adapt(sized->formula, *asked, context, *goals, *stock, "advice.part-way.weight").part_way(), request.top,

@@ -26,6 +26,13 @@ bool may_add(const Ingredient& food, Role role, const Formula& formula, const St
         return meat && meat->species != Species::fish && meat->species != Species::crustacean;
     });
     constexpr double is_fat = 50;  // g in 100 g, judgement: skin and caul are less
+    // Of one bird into another, where the list names it.
+    const auto is_bird = [](const Ingredient& i) {
+        return i.meat && (i.meat->species == Species::chicken || i.meat->species == Species::turkey || i.meat->species == Species::duck);
+    };
+    const bool birds = std::any_of(formula.lines.begin(), formula.lines.end(),
+                                   [&](const Line& line) { return is_bird(*knowledge.ingredient(line.ingredient)); });
+    if (birds && is_bird(food) && stock.names(food.id)) return true;
     if (has_no_fat_of_its_own(formula, knowledge))
         return food.meat && food.tissue == Tissue::fat_tissue && food.composition.fat.mid >= is_fat;
     return beasts ? food.meat && !price.brings_a_beast(food) : food.tissue == Tissue::liquid && food.allergens.empty();

@@ -11,6 +11,8 @@
 namespace standin {
 namespace {
 
+constexpr double lean_mass = 10;  // % fat of the batch; judgement
+
 double lifted(const Goal& goal, const Distance& distance, Leeway leeway) {
     constexpr double next_to_nothing = 1e-6, most_lift = 50;
     if (leeway == Leeway::all) return most_lift;
@@ -39,13 +41,17 @@ void AskedRoles::open(const Change& more, Goal::Kind kind) {
 
 AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, const HasRole& has_main_line, Leeway leeway) {
     AskedRoles asked;
-    const double fat = distance.base().properties[Property::fat_pct], ph = distance.base().properties[Property::ph];
+    const auto& base = distance.base().properties;
+    const double fat = base[Property::fat_pct], ph = base[Property::ph], salt = base[Property::salt_pct_of_meat];
     for (const auto& goal : distance.goals())
         for (const auto& lever : levers()) {
-            if (lever.property != goal.property) continue;
-            for (const Change& change : lever.change) {
+            if (lever.property != of_batch(goal.property)) continue;
+            const bool less = goal.kind == Goal::Kind::at_most;
+            std::vector<Change> changes = lever.change;
+            if (less) changes.insert(changes.end(), lever.towards_less.begin(), lever.towards_less.end());
+            for (const Change& change : changes) {
                 if (fat < change.fat_from || fat >= change.fat_below || ph >= change.ph_below) continue;
-                const bool less = goal.kind == Goal::Kind::at_most;
+                if (change.salt_from > 0 && salt <= change.salt_from) continue;
                 if (less && (contains(lever.never_towards_less, change.role) ||
                              (leeway == Leeway::usual && contains(lever.last_towards_less, change.role))))
                     continue;
@@ -63,7 +69,9 @@ AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, co
             // Fat that is there is raised before another is bought.
             const bool own_fat = lever.property == Property::fat_pct && more && has_main_line(Role::fat);
             // Another flour sets as the first did.
-            const bool looser = !lever.last_towards_less.empty() && goal.kind == Goal::Kind::at_most;
+            const bool looser = !lever.last_towards_less.empty() && less;
+            // A mass without fat is short and tender with some, where nothing that it has makes it so.
+            if (looser && leeway == Leeway::all && fat < lean_mass) asked.add.insert(Role::fat);
             if (!own_fat && !looser) asked.replace.insert(lever.replace.begin(), lever.replace.end());
             const bool loss = goal.property == Property::cook_loss_pct;
             for (const Role role : lever.add)
@@ -85,6 +93,19 @@ AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, co
     return asked;
 }
 
+bool salt_goes_for_looser(const Distance& distance) {
+    const double salt = distance.base().properties[Property::salt_pct_of_meat];
+    const auto goes = [&](const Goal& goal) {
+        if (goal.kind != Goal::Kind::at_most) return false;
+        return std::any_of(levers().begin(), levers().end(), [&](const Lever& lever) {
+            return lever.property == goal.property &&
+                   std::any_of(lever.towards_less.begin(), lever.towards_less.end(),
+                               [&](const Change& c) { return c.role == Role::salt && salt > c.salt_from; });
+        });
+    };
+    return std::any_of(distance.goals().begin(), distance.goals().end(), goes);
+}
+
 double enough_for_goals(const Distance& distance, double base_mass, const Material& per_gram, Role role) {
     // At the pH of meat most of an acid is bound and not sour; of a chile one lot is half as hot as the next.
     const double slack = role == Role::acid ? 6 : role == Role::heat ? 4 : 2;
@@ -92,8 +113,8 @@ double enough_for_goals(const Distance& distance, double base_mass, const Materi
     for (const auto& goal : distance.goals()) {
         const bool counted = (role == Role::heat && goal.property == Property::heat_mg_kg) ||
                              (role == Role::acid && goal.property == Property::sourness_mmol_kg) ||
-                             (role == Role::salt && goal.property == Property::salt_pct) ||
-                             (role == Role::fat && goal.property == Property::fat_pct);
+                             (role == Role::salt && of_batch(goal.property) == Property::salt_pct) ||
+                             (role == Role::fat && of_batch(goal.property) == Property::fat_pct);
         if (!counted || goal.kind == Goal::Kind::at_most) continue;
         const double base = distance.base().properties[goal.property];
         const double per = role == Role::salt || role == Role::fat ? 100 : 1000;

@@ -30,6 +30,9 @@ enum class Leeway { usual, all };
 /// `has_line`: some line has the role; `has_main_line`: some line that may move has it first.
 AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, const HasRole& has_main_line, Leeway leeway);
 
+/// Whether who wants it looser finds more salt in it than most put in: then some of that goes.
+bool salt_goes_for_looser(const Distance& distance);
+
 /// Grams of a food that would bring what a goal for more of `role` still asks for, with slack; no bound where the role has no unit a
 /// property counts in.
 double enough_for_goals(const Distance& distance, double base_mass, const Material& per_gram, Role role);

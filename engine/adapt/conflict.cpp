@@ -7,6 +7,8 @@
 
 #include "adapt/explain.hpp"
 #include "adapt/request.hpp"
+#include "adapt/variant.hpp"
+#include "core/band.hpp"
 #include "knowledge/line_name.hpp"
 
 namespace standin {
@@ -171,6 +173,26 @@ private:
         return grams;
     }
 
+    // The most of a line that was to be kept with which the rest of what was asked can be met.
+    void say_how_much_would_do(Reason& given_up, std::size_t d, std::vector<bool> dropped) const {
+        dropped[d] = true;
+        Asked asked = without(dropped);
+        const auto stock = Stock::of(asked.formula, asked.request, context_);
+        const auto line = std::find_if(asked.formula.lines.begin(), asked.formula.lines.end(),
+                                       [&](const Line& l) { return name(l) == demands_[d].what; });
+        if (!stock || line == asked.formula.lines.end()) return;
+        const double whole = line->grams.mid;
+        line->keep = true;
+        constexpr int halvings = 6;
+        double low = 0, high = 1;
+        for (int i = 0; i < halvings; ++i) {
+            const double middle = (low + high) / 2;
+            line->grams = exactly(middle * whole);
+            (feasible(asked.formula, *stock, asked.goals) ? low : high) = middle;
+        }
+        given_up.figures.push_back({demands_[d].what, whole, kitchen_grams(low * whole, true), "g"});
+    }
+
     // Each thing that is short or missing, were there plenty of it: whether that alone would do, and how much is then used.
     std::vector<Reason> what_would_do(const std::vector<bool>& dropped) const {
         constexpr std::size_t most_said = 4;
@@ -220,6 +242,7 @@ private:
             if (demands_[d].about != Demand::About::stock) {
                 all.push_back(demands_[d].reason);
                 all.back().kind = ReasonKind::giving_up;
+                if (demands_[d].about == Demand::About::line) say_how_much_would_do(all.back(), d, dropped);
                 continue;
             }
             all.push_back(more_on_hand());

@@ -5,7 +5,9 @@
 #include <map>
 #include <set>
 
+#include "adapt/asked_roles.hpp"
 #include "adapt/fair_moves.hpp"
+#include "adapt/goes_first.hpp"
 #include "adapt/own_water.hpp"
 #include "adapt/proportions.hpp"
 #include "knowledge/kinds.hpp"
@@ -30,8 +32,7 @@ public:
         swap_meat();
         fill_the_place();
         fill_once();
-        fattest_goes_first();
-        too_much_acid_goes_first();
+        for (auto& limit : what_goes_first(problem_, distance_, context_)) limits_.push_back(std::move(limit));
         cap_binders();
         cap_leaves();
         cap_by_the_kilo();
@@ -148,88 +149,64 @@ private:
         return any_asks(goals, Property::fat_pct, Goal::Kind::at_most) || any_asks(goals, Property::fat_pct_of_meat, Goal::Kind::at_most);
     }
 
-    // Who wants it leaner, or firmer, takes out the back fat before the belly: of no line a larger share than of a clearly fatter one.
-    void fattest_goes_first() {
-        const auto& goals = distance_.goals();
-        const bool of_fat = wants_leaner();
-        const bool leaner =
-            of_fat || any_asks(goals, Property::bind, Goal::Kind::at_least) || any_asks(goals, Property::firmness, Goal::Kind::at_least);
-        // Who wants it richer takes lean out, and not the fat cut: the other way round.
-        const bool richer = !leaner && any_asks(goals, Property::fat_pct, Goal::Kind::at_least);
-        const double clearly = context_.constant("advice.meat.fatter");
-        const auto goes = [&](const Move& move) { return move.kind == MoveKind::reduce && ingredient(move.food).meat; };
-        const auto fat = [&](const Move& move) { return context_.nominal().unit(move.food)[Amount::fat]; };
-        for (std::size_t a = 0; (leaner || richer) && a < problem_.moves.size(); ++a)
-            for (std::size_t b = 0; b < problem_.moves.size(); ++b) {
-                const Move &stays = problem_.moves[a], &first = problem_.moves[b];
-                if (!goes(stays) || !goes(first)) continue;
-                const Move &lean = leaner ? stays : first, &fatter = leaner ? first : stays;
-                // Who wants it leaner takes out the line of fat before any meat is changed for other meat.
-                const bool fat_line = leaner && of_fat && ingredient(first.food).tissue == Tissue::fat_tissue &&
-                                      ingredient(stays.food).tissue != Tissue::fat_tissue;
-                if (fat(fatter) >= clearly * fat(lean) && fat(fatter) > fat(lean)) no_larger_share(a, b, fat_line);
-            }
-    }
-
-    // Of the line of `a` no larger share goes than of that of `b`; what comes in for the first is nothing taken out, unless it is changed
-    // only where the other goes.
-    void no_larger_share(std::size_t a, std::size_t b, bool changed_too = false) {
-        const std::size_t stays = problem_.moves[a].line, first = problem_.moves[b].line;
-        const auto grams = [&](std::size_t l) { return problem_.formula.lines[l].grams.mid; };
-        LinearConstraint limit{std::vector<double>(problem_.moves.size(), 0.0), 0, 1};
-        for (std::size_t m = 0; m < problem_.moves.size() && !changed_too; ++m)
-            if (problem_.moves[m].kind == MoveKind::stand_in && problem_.moves[m].line == stays) limit.per_gram[m] = -1 / grams(stays);
-        limit.per_gram[a] = 1 / grams(stays);
-        limit.per_gram[b] = -1 / grams(first);
-        limits_.push_back(std::move(limit));
-    }
-
-    // Of an acid of which there is more than a kilo takes more goes than of another.
-    void too_much_acid_goes_first() {
-        const auto over = [&](const Line& line) {
-            const auto& most = ingredient(line).most_g_per_kg;
-            return role(line) == Role::acid && most && line.grams.mid > most->band.mid * base()[Amount::mass] / 1000;
-        };
-        const auto goes = [&](const Move& move) { return move.kind == MoveKind::reduce && role(move.food) == Role::acid; };
-        for (std::size_t a = 0; a < problem_.moves.size(); ++a)
-            for (std::size_t b = 0; b < problem_.moves.size(); ++b)
-                if (goes(problem_.moves[a]) && goes(problem_.moves[b]) && !over(problem_.moves[a].food) && over(problem_.moves[b].food))
-                    no_larger_share(a, b);
-    }
-
     // How much of a mass counts against a cap, by the food it is of.
     using Counts = std::function<double(const Ingredient&)>;
 
-    // What counts stays within `cap` of the variant's own mass, or above it; a formula that is beyond it already goes no further.
-    void cap(const Counts& counts, double cap, bool at_least = false) {
+    // What counts stays within `cap` of the variant's own mass, or above it. A formula that is beyond it already gets no more of it, and
+    // what else goes out of it does not count: less water makes no more starch. The law counts shares, whatever is beyond.
+    void cap(const Counts& counts, double cap, bool at_least = false, bool by_law = false) {
         const double sign = at_least ? -1 : 1;
         // What counts is weighed dry: the water that soaked oats take up is none of it.
-        const auto excess = [&](const Line& food, const Material& m) {
+        const auto excess = [&](const Line& food, const Material& m, double of_mass) {
             const double weighed = m[Amount::mass] < 0 ? -1 : 1;
-            return sign * (counts(ingredient(food)) * weighed - cap * m[Amount::mass]);
+            return sign * (counts(ingredient(food)) * weighed - of_mass * m[Amount::mass]);
         };
-        double start = 0, before = 0;
-        for (std::size_t l = 0; l < problem_.start.size(); ++l) {
-            const Line& line = problem_.formula.lines[l];
-            const double one = excess(line, context_.nominal().unit(line));
-            start += one * problem_.start[l];
-            before += one * line.grams.mid;
-        }
+        const auto sums = [&](double of_mass) {
+            double start = 0, before = 0;
+            for (std::size_t l = 0; l < problem_.start.size(); ++l) {
+                const Line& line = problem_.formula.lines[l];
+                const double one = excess(line, context_.nominal().unit(line), of_mass);
+                start += one * problem_.start[l];
+                before += one * line.grams.mid;
+            }
+            return std::pair(start, before);
+        };
+        const bool beyond = !by_law && !at_least && sums(cap).second > 0;
+        const double of_mass = beyond ? 0 : cap;
+        const auto [start, before] = sums(of_mass);
         LinearConstraint limit{{}, std::max(0.0, before) - start, std::max(cap, 0.01) * base()[Amount::mass]};
         for (const auto& move : problem_.moves) {
             const double beside = move.second ? sign * counts(ingredient(move.second->food)) * move.second->per_gram : 0;
-            limit.per_gram.push_back(excess(move.food, move.per_gram) + beside);
+            limit.per_gram.push_back(excess(move.food, move.per_gram, of_mass) + beside);
         }
         limit.is_cap = true;
         limits_.push_back(std::move(limit));
     }
 
-    // Cereal and starch, those of the maker with those that come in.
+    // Cereal and starch, those of the maker with those that come in. What the maker has near the most or beyond it counts by its weight: a
+    // mass with less water holds no more flour for that. Bread sausages hold more than is usual, and bear a little more of it.
     void cap_binders() {
         const Counts dry_binder = [](const Ingredient& i) {
             return i.roles.front() == Role::binder && i.tissue == Tissue::dry ? 1.0 : 0.0;
         };
-        if (moved(dry_binder)) cap(dry_binder, within * most_of_binder);
+        if (!moved(dry_binder)) return;
+        constexpr double near = 0.8, more_of_own = 1.2;  // judgement
+        double there = 0, own = 0;
+        for (std::size_t l = 0; l < problem_.start.size(); ++l) {
+            const Line& line = problem_.formula.lines[l];
+            there += dry_binder(ingredient(line)) * problem_.start[l];
+            own += dry_binder(ingredient(line)) * line.grams.mid;
+        }
+        const double usual = within * most_of_binder * base()[Amount::mass];
+        if (own <= near * usual) return cap(dry_binder, within * most_of_binder);
+        LinearConstraint limit{{}, std::max(usual, own > usual ? more_of_own * own : 0) - there, usual};
+        for (const auto& move : problem_.moves) {
+            const double sign = move.per_gram[Amount::mass] < 0 ? -1 : 1;
+            const double beside = move.second ? dry_binder(ingredient(move.second->food)) * move.second->per_gram : 0;
+            limit.per_gram.push_back(sign * dry_binder(ingredient(move.food)) + beside);
+        }
+        limit.is_cap = true;
+        limits_.push_back(std::move(limit));
     }
 
     // However green it is wanted: a mass of leaves is no sausage.
@@ -246,7 +223,7 @@ private:
         return other_form ? food.most_g_per_kg->band.mid / there.most_g_per_kg->band.mid : 0;
     }
 
-    // Strong foods, gums and the like: as weighed, in a kilo.
+    // Strong foods, gums and the like: as weighed, in a kilo. Of what there is too much already no more comes in.
     void cap_by_the_kilo() {
         std::set<const Ingredient*> strong;
         for (const auto& move : problem_.moves) {
@@ -254,16 +231,18 @@ private:
             if (move.second && ingredient(move.second->food).most_g_per_kg) strong.insert(&ingredient(move.second->food));
         }
         for (const auto* food : strong) {
-            const double most = within * food->most_g_per_kg->band.mid / 1000;
-            LinearConstraint limit{{}, 0, std::max(1.0, most * base()[Amount::mass])};
-            double before = -most * base()[Amount::mass], start = -most * problem_.start_total[Amount::mass];
+            const double usual = within * food->most_g_per_kg->band.mid / 1000;
+            LinearConstraint limit{{}, 0, std::max(1.0, usual * base()[Amount::mass])};
+            double before = 0, start = 0;
             for (std::size_t l = 0; l < problem_.start.size(); ++l) {
                 const Line& line = problem_.formula.lines[l];
                 const double counts = as_much_of(line, *food);
                 before += counts * line.grams.mid;
                 start += counts * problem_.start[l];
             }
-            limit.room = std::max(0.0, before) - start;
+            const bool beyond = before > usual * base()[Amount::mass];
+            const double most = beyond ? 0 : usual;
+            limit.room = beyond ? before - start : most * problem_.start_total[Amount::mass] - start;
             for (const auto& move : problem_.moves) {
                 const double weighed = (move.kind == MoveKind::reduce ? -1 : 1) * move.brings(food->id);
                 limit.per_gram.push_back(weighed - most * move.per_gram[Amount::mass]);
@@ -291,7 +270,8 @@ private:
                 line.grams = 1;
                 return value(Counted{{Present{&line, &food}}, 1}) / 100;
             };
-            if (rule->at_least || moved(counts)) cap(counts, (rule->at_least ? 2 - within : within) * rule->limit / 100, rule->at_least);
+            if (rule->at_least || moved(counts))
+                cap(counts, (rule->at_least ? 2 - within : within) * rule->limit / 100, rule->at_least, true);
         }
     }
 
@@ -395,7 +375,10 @@ private:
             if (!move.brings_food() && move.role == Role::salt) least = std::max(least, move.least * std::abs(move.per_gram[Amount::salt]));
         constexpr double hair = 1.05;  // the rest of the batch moves the meat a little as well
         const double held = std::max(context_.constant("advice.salt.held"), hair * least / 2 / base()[Amount::salt]);
-        limits_.push_back(ratio_limit(problem_, Amount::salt, Amount::meat, (1 - held) * ratio, true));
+        // Who wants it looser takes salt out of a mass that has more of it than most, as far as meat still binds well with.
+        const bool less = salt_goes_for_looser(distance_);
+        const double lowest = less ? std::min(1.0, context_.constant("advice.salt.binds") / 100 / ratio) : 1;
+        limits_.push_back(ratio_limit(problem_, Amount::salt, Amount::meat, (lowest - held) * ratio, true));
         limits_.push_back(ratio_limit(problem_, Amount::salt, Amount::meat, (1 + held) * ratio, false));
     }
 

@@ -79,9 +79,13 @@ Distance::Distance(const Context& context, const Material& base, const State& st
     steps_[Property::heat_mg_kg] = value("heat_mg_kg") * std::max(state.properties[Property::heat_mg_kg], heat_floor_);
     steps_[Property::greenness] = colour_step_;
     steps_[Property::cook_loss_pct] = value("cook_loss_pct");
+    for (const Property of_meat : {Property::salt_pct_of_meat, Property::fat_pct_of_meat})
+        if (const double now = state.properties[of_batch(of_meat)]; now > 0)
+            steps_[of_meat] = steps_[of_batch(of_meat)] * state.properties[of_meat] / now;
     for (const auto& goal : goals_) {
         const double now = state.properties[goal.property];
-        wanted_[goal.property] = wanted_[goal.property] || !goal.condition || shortfall(goal, now, now) > 0;
+        const bool moves = !goal.condition || shortfall(goal, now, now) > 0;
+        for (const Property property : {goal.property, of_batch(goal.property)}) wanted_[property] = wanted_[property] || moves;
     }
     ph_serves_ =
         wanted_[Property::bind] || wanted_[Property::firmness] || wanted_[Property::sourness_mmol_kg] || wanted_[Property::greenness];

@@ -115,13 +115,30 @@ bool DrawnPlans::comes_in_beside(const Move& move, const Plan& plan) const {
     return move.kind == MoveKind::add && !(move.partner_of && any(MoveKind::stand_in, *move.partner_of));
 }
 
+// What leaves of a line so little that nobody keeps it takes all of it; nothing where no line is left so.
+std::optional<std::vector<Choice>> DrawnPlans::without_remnants(std::vector<Choice> choices, const std::vector<double>& grams) const {
+    bool any = false;
+    for (std::size_t m = 0; m < choices.size(); ++m) {
+        const Move& move = problem_.moves[m];
+        const double left = move.most - grams[m];
+        if (move.kind != MoveKind::reduce || move.trim || choices[m] == Choice::out || !(left > 0) || left >= move.remnant) continue;
+        choices[m] = Choice::full;
+        any = true;
+    }
+    return any ? std::optional(std::move(choices)) : std::nullopt;
+}
+
 // The best grams of these moves whose medians keep what was asked.
 std::optional<Plan> DrawnPlans::kept_within(const std::vector<Choice>& choices, const Plan& from, std::vector<Goal> hard) const {
     constexpr int rounds = 4;
     const auto& process = problem_.processes[from.process];
     for (int round = 0; round < rounds; ++round) {
-        const Solution s = rebalancer().solve(choices, process, from.grams, {.hard = &hard});
+        Solution s = rebalancer().solve(choices, process, from.grams, {.hard = &hard});
         if (!s.feasible()) break;
+        if (const auto clean = without_remnants(choices, s.grams)) {
+            s = rebalancer().solve(*clean, process, s.grams, {.hard = &hard});
+            if (!s.feasible() || without_remnants(*clean, s.grams)) break;
+        }
         Plan plan{from.process, s.grams, s.cost + process.price, s.price + process.price};
         auto moved = tighter(plan, hard);
         if (!moved) return plan;

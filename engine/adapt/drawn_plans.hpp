@@ -52,6 +52,7 @@ public:
 
 private:
     bool comes_in_beside(const Move& move, const Plan& plan) const;
+    std::optional<std::vector<Choice>> without_remnants(std::vector<Choice> choices, const std::vector<double>& grams) const;
     std::optional<Plan> kept_within(const std::vector<Choice>& choices, const Plan& from, std::vector<Goal> hard) const;
     std::optional<Plan> best_relaxed(const std::vector<Choice>& open) const;
 

@@ -75,7 +75,8 @@ public:
         const Role role = knowledge_.ingredient(line.ingredient)->roles.front();
         constexpr double all_there_is = 0.95;  // less is taken off it for the sake of a want
         const double there = problem_.start[edit.line];
-        if (there < line.grams.mid && edit.after <= there && edit.after < edit.before && edit.after >= all_there_is * there)
+        constexpr double rounded = 1.02;  // to whole grams
+        if (there < line.grams.mid && edit.after <= rounded * there && edit.after < edit.before && edit.after >= all_there_is * there)
             return missing(edit);
         const bool less = edit.after < edit.before;
         switch (role) {
@@ -242,7 +243,7 @@ private:
 
     // The name that differences are kept under.
     static std::string_view in_short(Property property) {
-        switch (property) {
+        switch (of_batch(property)) {
             case Property::bind:
                 return "bind";
             case Property::firmness:
@@ -273,7 +274,8 @@ private:
     }
 
     bool wants(Property property) const {
-        return std::any_of(problem_.hard.begin(), problem_.hard.end(), [&](const Goal& goal) { return goal.property == property; });
+        return std::any_of(problem_.hard.begin(), problem_.hard.end(),
+                           [&](const Goal& goal) { return of_batch(goal.property) == property; });
     }
 
     // Less acid is told for its bind, but not to who asked for less sharpness and nothing of the bind.
@@ -349,6 +351,11 @@ private:
             return left_out;
         }
         Reason none = make_reason(ReasonKind::not_there, {{"to be had", {}, problem_.start[edit.line], "g"}});
+        // The list counts as bought: trimmed it is less.
+        constexpr double trimmed = 0.95;
+        const Offer offer = stock_.offer(*knowledge_.ingredient(problem_.formula.lines[edit.line].ingredient));
+        if (offer.grams && problem_.start[edit.line] < trimmed * *offer.grams)
+            none.figures.push_back({"on the list", {}, *offer.grams, "g"});
         // What swaps names for it, and lies further off than going without.
         for (const auto& move : problem_.moves)
             if (move.kind == MoveKind::stand_in && move.line == edit.line && none.foods.size() < most_named)

@@ -61,6 +61,34 @@ double FoodPrice::of_second_part(const Ingredient& food) const {
            of_finding(food);
 }
 
+double FoodPrice::passed_over(const Ingredient& food, Role role, const Distance& distance) const {
+    const auto listed = [&](auto which) {
+        const auto& foods = context_.knowledge().records().ingredients;
+        return std::any_of(foods.begin(), foods.end(), [&](const Ingredient& other) {
+            return other.id != food.id && stock_.names(other.id) && stock_.can_bring(other) && which(other);
+        });
+    };
+    const auto asks = [&](Property property, Goal::Kind kind) { return any_asks(distance.goals(), property, kind); };
+    const double later = context_.constant("advice.price.passed-over");
+    const auto lean_of_same = [&](const Line& line) {
+        const Ingredient& own = *context_.knowledge().ingredient(line.ingredient);
+        return !line.keep && own.meat && food.meat && own.roles.front() == Role::lean && own.meat->species == food.meat->species;
+    };
+    if (food.meat && food.roles.front() == Role::lean && asks(Property::fat_pct, Goal::Kind::at_most))
+        return !in_formula(food) && !stock_.names(food.id) && std::any_of(formula_.lines.begin(), formula_.lines.end(), lean_of_same)
+                   ? later
+                   : 0;
+    if (role == Role::heat && asks(Property::heat_mg_kg, Goal::Kind::at_most)) return in_formula(food) ? 0 : later / 2;
+    if (role == Role::fat && food.tissue == Tissue::liquid && !in_formula(food))
+        return listed([](const Ingredient& o) { return o.roles.front() == Role::fat && o.tissue != Tissue::liquid; }) ? later : 0;
+    if (role == Role::binder && is_gum(food, context_) && !in_formula(food))
+        return listed(
+                   [&](const Ingredient& o) { return o.roles.front() == Role::binder && o.tissue == Tissue::dry && !is_gum(o, context_); })
+                   ? later
+                   : 0;
+    return 0;
+}
+
 double FoodPrice::of_addition(const Ingredient& food, bool asked_for, double rare) const {
     const bool skin = food.meat && food.roles.front() == Role::fat && food.most_g_per_kg && !stock_.names(food.id);
     return (skin ? context_.constant("advice.price.skin") : 0) + context_.constant("advice.price.new") +

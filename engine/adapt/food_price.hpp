@@ -5,6 +5,7 @@
 #include <set>
 #include <string>
 
+#include "adapt/distance.hpp"
 #include "substitute/context.hpp"
 #include "substitute/stock.hpp"
 
@@ -29,6 +30,9 @@ public:
     double of_stand_in(const Ingredient& food, double closeness, bool asked_for) const;
     /// What comes in beside a stand-in, of which the two make one.
     double of_second_part(const Ingredient& food) const;
+    /// What a maker reaches for only after what is there already: another cut before more of the formula's own lean, another chile before
+    /// less of the one that is in, oil before firm fat of the list, a gum before the starch of the list.
+    double passed_over(const Ingredient& food, Role role, const Distance& distance) const;
     /// A food by itself. `rare`: 0 where stand-ins of its role name it most, 1 where they never do.
     double of_addition(const Ingredient& food, bool asked_for, double rare) const;
 

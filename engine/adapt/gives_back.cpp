@@ -12,14 +12,14 @@ namespace {
 
 // The base's own acid that is poured or stirred in, the one that brings most: so much of it gives back the sharpness of a kilo of raw
 // mass, with oil to make it cling. Nothing where all the acid is in fruit or paste.
-std::vector<Figure> at_the_plate(const Formula& base, double lost_mmol_kg, const Context& context) {
+std::vector<Figure> at_the_plate(const Formula& base, double lost_mmol_kg, const Stock& stock, const Context& context) {
     const Knowledge& knowledge = context.knowledge();
     const Line* main = nullptr;
     double most = 0;
     for (const auto& line : base.lines) {
         const Ingredient& food = *knowledge.ingredient(line.ingredient);
         const double acid = dose_of(context.nominal().unit(line), Role::acid);
-        if (food.tissue != Tissue::liquid || acid * line.grams.mid <= most) continue;
+        if (food.tissue != Tissue::liquid || acid * line.grams.mid <= most || stock.offer(food).excluded) continue;
         most = acid * line.grams.mid;
         main = &line;
     }
@@ -104,7 +104,9 @@ std::vector<Reason> what_gives_back(const Formula& base, const Distance& distanc
     const bool sets = any_asks(distance.goals(), Property::sourness_mmol_kg, Goal::Kind::at_least) &&
                       c.after.properties[Property::ph] < context.constant("mend.ph.enough");
     const bool comes_back = lost >= worth_saying && to_be_had && !asked_away && !distance.goals().empty();
-    if (!sets && !comes_back) return all;
+    // Who wants it less sharp and has a zest by him keeps the scent of the fruit.
+    const bool scent = lost >= worth_saying && asked_away && stock.listed();
+    if (!sets && !comes_back && !scent) return all;
     const Knowledge& knowledge = context.knowledge();
     std::vector<std::string> bright;
     for (const auto& line : base.lines) {
@@ -116,7 +118,7 @@ std::vector<Reason> what_gives_back(const Formula& base, const Distance& distanc
             food.ingredient = to.id;
             const Material& unit = context.nominal().unit(food);
             const bool aroma_only = unit[AromaNote::citrus] >= zesty && unit[Amount::titratable] < hardly_sour * acid;
-            const bool welcome = !stock.offer(to).excluded;
+            const bool welcome = !stock.offer(to).excluded && (!scent || (stock.names(to.id) && stock.offer(to).on_hand));
             if (aroma_only && welcome && std::find(bright.begin(), bright.end(), to.names.front()) == bright.end())
                 bright.push_back(to.names.front() + (stock.names(to.id) ? " (on hand)" : ""));
         }
@@ -132,7 +134,7 @@ std::vector<Reason> what_gives_back(const Formula& base, const Distance& distanc
     if (!comes_back) return all;
     reason.kind = ReasonKind::comes_back_outside;
     reason.foods.clear();
-    reason.figures = at_the_plate(base, before - after, context);
+    reason.figures = at_the_plate(base, before - after, stock, context);
     all.push_back(std::move(reason));
     return all;
 }

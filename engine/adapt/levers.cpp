@@ -8,15 +8,23 @@ constexpr auto up = Change::Way::up, down = Change::Way::down, either = Change::
 
 constexpr double runs_out_from = 30;  // % fat of the batch: what a fatter one loses in the pan is fat; judgement
 constexpr double fat_enough = 16;     // % of the batch: a fatter one does not eat dry for want of it; judgement
+constexpr double salted_well = 2.0;   // % of the meat: most put in less; common practice
 constexpr double acid_dries = 5.4;    // pH: meat at a lower one gives up its water; judgement
 
 std::vector<Change> tighter() {
     return {{Role::acid, down}, {Role::green, down}, {Role::liquid, down}, {Role::binder, either}, {Role::lean, up}, {Role::fat, down}};
 }
 
-// Who wants it looser mixes less and takes out of what sets it, before he waters it, fattens it or sours it.
+// Who wants it looser mixes less and takes out of what sets it, then of salt that is more than most put in, before he waters it, fattens it
+// or sours it.
 Lever of_the_hold(Property property) {
-    return {property, tighter(), {Role::binder}, {Role::binder}, {Role::acid, Role::liquid, Role::fat, Role::lean}, {Role::green}};
+    return {property,
+            tighter(),
+            {Role::binder},
+            {Role::binder},
+            {Role::acid, Role::liquid, Role::fat, Role::lean},
+            {Role::green},
+            {{Role::salt, up, 0, 101, 15, salted_well}}};
 }
 
 }  // namespace

@@ -16,6 +16,7 @@ struct Change {
     double fat_from = 0;     ///< % of the batch; a leaner one is not moved by it
     double fat_below = 101;  ///< likewise a fatter one
     double ph_below = 15;    ///< likewise one that is less acid
+    double salt_from = 0;    ///< % of the meat; likewise one that is less salty
 };
 
 /// By roles: whose lines may change their weight, whose lines may be replaced, and what may be added. A technologist's directions: who
@@ -26,6 +27,7 @@ struct Lever {
     std::vector<Role> replace, add;
     std::vector<Role> last_towards_less{};  ///< whose lines move towards less of it only where nothing else does it
     std::vector<Role> never_towards_less{};
+    std::vector<Change> towards_less{};  ///< beside `change`, towards less of it alone
 };
 
 const std::vector<Lever>& levers();

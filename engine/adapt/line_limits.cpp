@@ -4,13 +4,17 @@
 
 namespace standin {
 
-double remnant_of(const Line& line, const Knowledge& knowledge) {
-    constexpr double crumb_share = 0.08;  // of a line; judgement
+double remnant_of(const Line& line, double heat_mg_g, double batch_grams, const Knowledge& knowledge) {
+    constexpr double crumb_share = 0.08;                // of a line; judgement
+    constexpr double tasted = 1, part_of_a_pod = 0.25;  // mg/kg: of a pod that hot a part is weighed; judgement
     const double crumb = crumb_share * line.grams.mid;
     const Ingredient& food = *knowledge.ingredient(line.ingredient);
     if (food.roles.front() != Role::heat || food.tissue != Tissue::chile_flesh) return crumb;
     for (const auto& measure : food.measures)
-        if (measure.measure == "piece") return std::max(crumb, std::min(measure.grams.mid, 0.5 * line.grams.mid));
+        if (measure.measure == "piece") {
+            if (1000 * heat_mg_g * measure.grams.mid > tasted * batch_grams) return std::min(crumb, part_of_a_pod * measure.grams.mid);
+            return std::max(crumb, std::min(measure.grams.mid, 0.5 * line.grams.mid));
+        }
     return crumb;
 }
 
@@ -21,6 +25,11 @@ double most_water_out(const Line& line, const Distance& distance, double batch_g
         return !g.condition && g.property == Property::cook_loss_pct && g.kind == Goal::Kind::at_most;
     });
     return juicier ? std::clamp(1 - stays_in * batch_grams / line.grams.mid, 0.0, 1.0) : 1;
+}
+
+bool handful_of_herb(const Ingredient& food, double share) {
+    constexpr double handful = 0.06;  // judgement
+    return share < handful && std::find(food.roles.begin(), food.roles.end(), Role::herb) != food.roles.end();
 }
 
 double share_for_lost_acid(const Ingredient& food, const Material& unit, double grams, double lost_acid) {

@@ -23,8 +23,8 @@ double spared_of(Role role, const Distance& distance) {
     for (const Goal& goal : distance.goals()) {
         const bool of_role = (role == Role::heat && goal.property == Property::heat_mg_kg) ||
                              (role == Role::acid && goal.property == Property::sourness_mmol_kg) ||
-                             (role == Role::fat && goal.property == Property::fat_pct) ||
-                             (role == Role::salt && goal.property == Property::salt_pct);
+                             (role == Role::fat && of_batch(goal.property) == Property::fat_pct) ||
+                             (role == Role::salt && of_batch(goal.property) == Property::salt_pct);
         const double base = distance.base().properties[goal.property];
         if (!of_role || goal.kind != Goal::Kind::at_most || !distance.wanted(goal.property) || !(base > 0)) continue;
         if (role == Role::fat) return 1;  // lean takes its place in the mass

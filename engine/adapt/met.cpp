@@ -69,15 +69,46 @@ WantResult judged(const Goal& goal, const Distance& distance, double before, con
     return result;
 }
 
+namespace {
+
+// What counts as one noticeable difference of a want as it is shown: the slack of a word is a share of its step; a condition has none, and
+// a tenth of its limit is one.
+double step_of(const WantResult& want) {
+    constexpr double step_of_condition = 0.1;
+    const auto& figures = want.reason.figures;
+    const bool word = figures.size() > 2 && figures[2].what == "slack" && figures[2].after > 0;
+    return word ? figures[2].after / met_within : step_of_condition * std::max(std::abs(figures[1].after), 1.0);
+}
+
+double short_of(const WantResult& want, double value) {
+    const double past = value - want.reason.figures[1].after;
+    if (want.reason.role == "at most") return std::max(0.0, past);
+    return want.reason.role == "at least" ? std::max(0.0, -past) : std::abs(past);
+}
+
+}  // namespace
+
+bool brings_nearer(const Variant& v) {
+    constexpr double unfelt = 0.02;  // noticeable differences
+    double nearer = 0;
+    bool away = false, comes_to_be_met = false;
+    for (const auto& want : v.wants) {
+        const auto& figures = want.reason.figures;
+        if (figures.size() < 2 || !figures[0].before) return true;
+        const double step = (short_of(want, *figures[0].before) - short_of(want, figures[0].after)) / step_of(want);
+        nearer += step;
+        away = away || (!want.met && step < -unfelt);
+        comes_to_be_met = comes_to_be_met || (want.met && step > unfelt);
+    }
+    return comes_to_be_met || (nearer > unfelt && !away);
+}
+
 double still_missed(const WantResult& want) {
     const auto& figures = want.reason.figures;
     if (want.met || figures.size() < 2) return 0;
     const double short_by = std::abs(figures[1].after - figures[0].after);
-    // The slack of a word is a share of its step; a condition has none, and a tenth of its limit is one.
-    constexpr double step_of_condition = 0.1;
     const bool word = figures.size() > 2 && figures[2].what == "slack" && figures[2].after > 0;
-    const double step = word ? figures[2].after / met_within : step_of_condition * std::max(std::abs(figures[1].after), 1.0);
-    return std::max(0.0, short_by / step - (word ? aimed_within : 0));
+    return std::max(0.0, short_by / step_of(want) - (word ? aimed_within : 0));
 }
 
 double missed_square(const Variant& v, double weight) {

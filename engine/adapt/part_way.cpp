@@ -49,7 +49,12 @@ void put_part_way_first(AdaptAnswer& answer, AdaptAnswer gentle, std::size_t top
     // Who asks for a green one of a red garden has a sausage first, and is told that it is not green.
     const double hopeless = context.constant("advice.part-way.hopeless");
     const bool is_one = whole.distance > hopeless && first.distance <= hopeless;
-    if (!nearer || meets_all(first) || !(far_enough || is_one)) return;
+    // Nor is a mass that is told to set in its acid one that goes part of the way to holding.
+    const auto sets = [](const Variant& v) {
+        return std::any_of(v.prediction.cautions.begin(), v.prediction.cautions.end(),
+                           [](const CautionText& caution) { return caution.id == "acid-set"; });
+    };
+    if (!nearer || meets_all(first) || !(far_enough || is_one) || (sets(first) && !sets(whole))) return;
     Reason told = make_reason(ReasonKind::part_way);
     if (!far_enough) told.role = "hardly";
     first.gives_back.insert(first.gives_back.begin(), std::move(told));

@@ -26,6 +26,7 @@
 #include "adapt/request.hpp"
 #include "adapt/salt_follows.hpp"
 #include "adapt/same_line.hpp"
+#include "adapt/scarce_lean.hpp"
 #include "adapt/stand_in_place.hpp"
 #include "adapt/there.hpp"
 #include "core/band.hpp"
@@ -103,9 +104,7 @@ private:
             base_mass_ += one[Amount::mass] * lines()[l].grams.mid;
             base_acid_ += one[Amount::titratable] * lines()[l].grams.mid;
         }
-        const auto fat = [&](Goal::Kind kind) { return any_asks(distance_.goals(), Property::fat_pct, kind); };
-        const bool less = fat(Goal::Kind::at_least) || (fat(Goal::Kind::at_most) && lean_is_weighed_out());
-        problem_.least_meat = context_.constant(less ? "advice.meat.fat-least" : "advice.meat.least") * meat;
+        problem_.least_meat = least_share_of_meat(problem_.formula, stock_, distance_, leeway_, context_) * meat;
     }
 
     // What the maker wants in a line's place comes in, whatever it costs.
@@ -117,14 +116,6 @@ private:
             problem_.insisted[l] = whatever_it_costs;
             problem_.loss[l] += whatever_it_costs;
         }
-    }
-
-    // Whoever has so much lean and no more cannot make up for the fat that goes.
-    bool lean_is_weighed_out() const {
-        return std::any_of(lines().begin(), lines().end(), [&](const Line& line) {
-            const Ingredient& food = ingredient(line);
-            return food.meat && food.roles.front() == Role::lean && stock_.offer(food).grams;
-        });
     }
 
     // What a want or a missing line lets us touch.
@@ -200,14 +191,15 @@ private:
         const auto offer = [&](MoveKind kind, double most) {
             if (most < least || !(most > 0)) return;
             const bool down = kind == MoveKind::reduce;
-            if (down && role == Role::green && !place_.is_bulk(l)) return;         // a bunch of herbs wets no paste
+            if (down && role == Role::green && (!place_.is_bulk(l) || is_for_its_taste(l))) return;  // a bunch of herbs wets no paste
+            if (down && role == Role::salt && leeway_ == Leeway::usual && !plain_salt(ingredient(line), knowledge_)) return;  // capers
             const Role moved = asked_.change.count(role) > 0 ? role : Role::acid;  // wine goes as acid does
             if (!follows && !(reddens && down) && ((down ? asked_.down : asked_.up).count(moved) == 0 || reddens)) return;
             Move move{kind, l, line, {}, down ? negated(unit(line)) : unit(line), most, price, trim, role};
             if (!down) move.price += price_of_unlisted_meat(line, stock_, context_);
             move.least = least;
             move.covers = Covers{l, (down ? -1 : 1) / line.grams.mid};
-            if (down) move.remnant = remnant_of(line, knowledge_);
+            if (down) move.remnant = remnant_of(line, unit(line)[Amount::capsaicinoids], base_mass_, knowledge_);
             push(std::move(move));
         };
         // Flour holds the water that makes a paste wet: who wants it to bind is not told to take it out.
@@ -243,6 +235,11 @@ private:
         return contains(character, role) && leeway_ == Leeway::usual && asked_.by_goal.count(role) && !asked_.direct.count(role) ? half : 1;
     }
 
+    bool is_for_its_taste(std::size_t l) {
+        return leeway_ == Leeway::usual &&
+               handful_of_herb(ingredient(lines()[l]), unit(lines()[l])[Amount::mass] * lines()[l].grams.mid / base_mass_);
+    }
+
     bool stays(std::size_t l) const {
         return asked_.dry_binder_stays && role_of_line(l) == Role::binder && ingredient(lines()[l]).tissue == Tissue::dry;
     }
@@ -257,6 +254,7 @@ private:
 
     void replace_line(std::size_t l) {
         const Line& line = lines()[l];
+        if (from_the_tap(line.ingredient) && !stock_.has_idea_for(line)) return;  // of less water there is just less
         if (line.keep || (!problem_.missing[l] &&
                           ((!asked_.replace.count(role_of_line(l)) && !hides_green(problem_.formula, l, distance_, context_)) || stays(l))))
             return;
@@ -269,7 +267,8 @@ private:
             if (!problem_.missing[l] && i.tissue == Tissue::egg && ingredient(line).tissue == Tissue::egg) return false;
             if (!problem_.missing[l] && !serves_fat_want(problem_.formula, l, i, distance_, context_)) return false;
             return (stock_.can_bring(i) || (from_tap && i.id == "water" && stock_.leaves_in(i))) && stock_.may_stand_in(i, line) &&
-                   (problem_.missing[l] || (!price_.brings_a_beast(i) && !cured(i, context_)));
+                   (problem_.missing[l] ||
+                    ((!price_.brings_a_beast(i) || other_animal_may_come(i, stock_, distance_, leeway_)) && !cured(i, context_)));
         };
         const auto may_match = [&](const Ingredient& i) { return problem_.missing[l] && stock_.names(i.id) && !hard_grain(i, knowledge_); };
         const auto fit = [&] {
@@ -328,6 +327,7 @@ private:
         if (!candidate.of_custom() && candidate.food.ingredient != lines()[l].ingredient)
             move.price += context_.constant("advice.price.no-custom");
         if (move.second) move.price += price_.of_second_part(ingredient(move.second->food));
+        if (!problem_.missing[l]) move.price += price_.passed_over(ingredient(move.food), candidate.role, distance_);
         if (!problem_.missing[l] && has_fatter_line(problem_.formula, l, distance_, context_))
             move.price += context_.constant("advice.price.no-custom");
         if (same && !interchangeable(candidate.role)) move.price += context_.constant("advice.price.one-taste");
@@ -432,7 +432,7 @@ private:
             const Offer offer = stock_.offer(food);
             if (offer.grams) move.most = std::min(move.most, *offer.grams);
             const bool asked_for = asked_.by_goal.count(role) > 0;
-            move.price = price_.of_addition(ingredient, asked_for, usual[f].rare);
+            move.price = price_.of_addition(ingredient, asked_for, usual[f].rare) + price_.passed_over(ingredient, role, distance_);
             if ((role == Role::green || (role == Role::acid && !asked_for)) && raises_own(role))
                 move.price += context_.constant(role == Role::green && !stock_.names(ingredient.id) ? "advice.price.passed-over"
                                                                                                     : "advice.price.no-custom");

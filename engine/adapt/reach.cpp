@@ -58,6 +58,8 @@ std::vector<Reason> reach_of_wants(const Problem& problem, const Distance& dista
                                                              {"alone", {}, alone, unit}});
         near.about = goal.want;
         if (met(alone)) near.role = "alone";
+        const bool one_word = std::all_of(problem.hard.begin(), problem.hard.end(), [&](const Goal& g) { return g.want == goal.want; });
+        if (one_word) near.note = "of one want";
         if (problem.hard.size() > 1) {
             near.figures.push_back({"beside", {}, beside, unit});
             if (met(beside)) near.role += near.role.empty() ? "beside" : ", beside";

@@ -1,7 +1,10 @@
 #include "adapt/rebalance.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <optional>
+#include <utility>
 
 #include "adapt/descent.hpp"
 
@@ -26,6 +29,35 @@ std::vector<std::vector<double>> starts_across(const Subproblem& subproblem, con
     }
     if (with_binder) return subproblem.with_each_binder(first);
     return {subproblem.without_binder(first)};
+}
+
+double broken(const Iterate& point) {
+    double sum = point.empty ? 1e6 : 0;
+    for (const double violation : point.violations) sum += std::pow(std::max(0.0, violation), 2);
+    return sum;
+}
+
+// From what is given, a lever at a time, each as far as it breaks the limits least: what one lever does by itself is found so, wherever the
+// slopes lead. A little less of what sets a mass does nothing, and all of it out makes it loose.
+std::vector<double> lever_by_lever(const Subproblem& subproblem, std::vector<double> y) {
+    constexpr std::array fills{0.0, 0.3, 0.6, 1.0};
+    constexpr int most_levers = 4;
+    double least = broken(subproblem.at(y));
+    for (int lever = 0; lever < most_levers && least > 0; ++lever) {
+        std::optional<std::pair<std::size_t, double>> best;
+        for (std::size_t i = 0; i < y.size(); ++i)
+            for (const double fill : fills) {
+                std::vector<double> other = y;
+                other[i] = std::max(fill, subproblem.least()[i]);
+                const double left = other[i] == y[i] ? least : broken(subproblem.at(std::move(other)));
+                if (left >= least) continue;
+                least = left;
+                best = {i, std::max(fill, subproblem.least()[i])};
+            }
+        if (!best) break;
+        y[best->first] = best->second;
+    }
+    return y;
 }
 
 }  // namespace
@@ -77,6 +109,10 @@ Solution Rebalancer::solve(const std::vector<Choice>& choices, const ProcessOpti
         std::vector<double> other(subproblem.size());
         for (std::size_t i = 0; i < other.size(); ++i) other[i] = std::max(filled, subproblem.least()[i]);
         from_there(std::move(other));
+    }
+    if (options.multistart && !best.feasible()) {
+        from_there(lever_by_lever(subproblem, subproblem.scaled({})));
+        if (!best.feasible()) from_there(lever_by_lever(subproblem, subproblem.scaled(best.grams)));
     }
     if (options.multistart)
         for (auto& other : subproblem.with_each_binder(subproblem.scaled(from))) {

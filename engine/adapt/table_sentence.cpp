@@ -8,7 +8,7 @@ namespace {
 
 // What a moved property is called at the table; empty where it tastes of nothing by itself.
 std::string_view told_as(Property property) {
-    switch (property) {
+    switch (of_batch(property)) {
         case Property::heat_mg_kg:
             return "heat";
         case Property::bind:
@@ -42,7 +42,10 @@ Reason at_the_table(const Distance& distance, const Compared& c) {
     const auto tell = [&](std::string_view what, double differences) {
         reason.figures.push_back({std::string(what), {}, differences, "noticeable differences"});
     };
-    for (const auto& residual : distance.residuals(c.variant, c.after)) tell(residual.what, residual.change);
+    // What is dry because less water went in, and loses no more of it, is no drier from the pan.
+    const bool less_lost = c.after.properties[Property::cook_loss_pct] < c.before.properties[Property::cook_loss_pct];
+    for (const auto& residual : distance.residuals(c.variant, c.after))
+        tell(residual.what == "juice" && less_lost && residual.change < 0 ? "juice, less lost" : residual.what, residual.change);
     // What a want moved is left out of the residuals; at the table it is the first thing to be noticed.
     for (const auto& goal : distance.goals()) {
         const auto what = told_as(goal.property);

@@ -97,8 +97,25 @@ void put_in_order(std::vector<Variant>& variants) {
 }
 
 void leave_out_idle(std::vector<Variant>& variants) {
-    std::erase_if(variants, [](const Variant& v) { return v.edits.empty() && !meets_all(v); });
+    std::erase_if(variants, [](const Variant& v) { return !meets_all(v) && (v.edits.empty() || !brings_nearer(v)); });
     number(variants);
+}
+
+bool is_a_toss_up(const AdaptAnswer& answer) {
+    constexpr double even = 0.55;  // of the draws
+    if (answer.variants.empty() || !answer.conflict.empty()) return false;
+    const Variant& first = answer.variants.front();
+    return first.edits.empty() && meets_all(first) && !first.wants.empty() && chance_of(first) < even;
+}
+
+void put_surer_beside(AdaptAnswer& answer, AdaptAnswer surer) {
+    if (surer.variants.empty() || surer.variants.front().edits.empty() || !meets_all(surer.variants.front())) return;
+    answer.variants.resize(1);
+    answer.variants.push_back(std::move(surer.variants.front()));
+    number(answer.variants);
+    answer.plans_visited += surer.plans_visited;
+    answer.proved = answer.proved && surer.proved;
+    answer = with_safety(std::move(answer));
 }
 
 void clear_conflict_if_met(AdaptAnswer& answer) {

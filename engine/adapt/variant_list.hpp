@@ -12,8 +12,14 @@ void number(std::vector<Variant>& variants);
 
 void put_in_order(std::vector<Variant>& variants);
 
-/// A plan that changes nothing is no answer to wants that are not met.
+/// A plan that changes nothing, or brings nothing that was asked nearer than the original has it, is no answer to wants that are not met.
 void leave_out_idle(std::vector<Variant>& variants);
+
+/// Whether nothing has to change, and the batch as it is has what was asked as often as not.
+bool is_a_toss_up(const AdaptAnswer& answer);
+
+/// The first of `surer`, asked for at better odds, beside a formula that need not change.
+void put_surer_beside(AdaptAnswer& answer, AdaptAnswer surer);
 
 /// What was looked for with the wants as aims only may meet them after all: then nothing stands against them.
 void clear_conflict_if_met(AdaptAnswer& answer);

@@ -1,6 +1,7 @@
 #include "adapt/wants.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cctype>
 #include <cmath>
 #include <set>
@@ -31,6 +32,30 @@ std::vector<std::string_view> condition_words() {
     return words;
 }
 
+bool of_both(Property property) { return of_batch(property) == Property::salt_pct || of_batch(property) == Property::fat_pct; }
+
+// What the unit behind a number makes of the property: "% of meat", "of the mass". Nothing where it is none of its own.
+std::optional<Property> counted_as(Property property, std::string_view unit) {
+    if (unit.empty() || unit == "%" || unit == info(property).unit) {
+        if (property == Property::salt_pct && unit != info(property).unit) return Property::salt_pct_of_meat;
+        return property;
+    }
+    constexpr std::array meat{"of meat", "of the meat", "of its meat", "of meat block", "of the meat block"};
+    constexpr std::array whole{"of batch", "of the batch", "of mass", "of the mass", "of the whole", "of all", "of everything"};
+    if (!of_both(property)) return std::nullopt;
+    for (const std::string_view percent : {"%", "percent", "per cent", "pct"})
+        if (unit.substr(0, percent.size()) == percent) {
+            unit.remove_prefix(percent.size());
+            break;
+        }
+    const std::string of = trimmed(unit);
+    if (of.empty()) return counted_as(property, "");
+    const bool salt = of_batch(property) == Property::salt_pct;
+    if (std::find(meat.begin(), meat.end(), of) != meat.end()) return salt ? Property::salt_pct_of_meat : Property::fat_pct_of_meat;
+    if (std::find(whole.begin(), whole.end(), of) != whole.end()) return of_batch(property);
+    return std::nullopt;
+}
+
 Result<Goal> read_condition(const std::string& want, std::size_t at) {
     const std::string name = trimmed(std::string_view(want).substr(0, at));
     const auto property = property_of(name);
@@ -41,11 +66,16 @@ Result<Goal> read_condition(const std::string& want, std::size_t at) {
                        nearest_words(name, words));
     }
     const bool two = at + 1 < want.size() && want[at + 1] == '=';
-    const std::string number = trimmed(std::string_view(want).substr(at + (two ? 2 : 1)));
+    const std::string value = trimmed(std::string_view(want).substr(at + (two ? 2 : 1)));
+    const auto digits = value.find_first_not_of("0123456789.,+-eE");
+    const std::string number = trimmed(value.substr(0, digits)), unit = digits == std::string::npos ? "" : trimmed(value.substr(digits));
     const auto limit = number_in(number);
-    if (!limit) return failure(Trouble::usage, "\"" + number + "\" in \"" + want + "\" is no number");
+    const auto counted = limit ? counted_as(*property, unit) : std::nullopt;
+    if (!counted)
+        return failure(Trouble::usage, "\"" + value + "\" in \"" + want + "\" is no number" +
+                                           (limit && of_both(*property) ? " of a kind known here: say % of meat or % of batch" : ""));
     const auto kind = want[at] == '<' ? Goal::Kind::at_most : want[at] == '>' ? Goal::Kind::at_least : Goal::Kind::equal;
-    return Goal{want, *property, kind, true, *limit, false, 0, {}, {}};
+    return Goal{want, *counted, kind, true, *limit, false, 0, {}, {}};
 }
 
 bool rises(const WantMove& move) { return move.times ? move.by > 1 : move.by > 0; }
@@ -78,12 +108,19 @@ Result<bool> add_word(const std::string& want, const Knowledge& knowledge, std::
 
 }  // namespace
 
+Property of_batch(Property property) {
+    if (property == Property::salt_pct_of_meat) return Property::salt_pct;
+    return property == Property::fat_pct_of_meat ? Property::fat_pct : property;
+}
+
 bool all_in_words(const std::vector<Goal>& goals) {
     return !goals.empty() && std::none_of(goals.begin(), goals.end(), [](const Goal& goal) { return goal.condition; });
 }
 
 bool any_asks(const std::vector<Goal>& goals, Property property, Goal::Kind kind) {
-    return std::any_of(goals.begin(), goals.end(), [&](const Goal& goal) { return goal.property == property && goal.kind == kind; });
+    return std::any_of(goals.begin(), goals.end(), [&](const Goal& goal) {
+        return (goal.property == property || of_batch(goal.property) == property) && goal.kind == kind;
+    });
 }
 
 Result<std::vector<Goal>> read_wants(const std::vector<std::string>& wants, const Knowledge& knowledge) {
@@ -116,7 +153,10 @@ std::vector<Goal> without_what_is_there(const std::vector<Goal>& goals, const St
     for (const auto& goal : goals) {
         const bool step_towards = !goal.condition && goal.kind == Goal::Kind::at_least && goal.most;
         const bool still_to_go = !step_towards || base.properties[goal.property] < *goal.most;
-        if (still_to_go && (!step_towards || is_first_of_its_word(goal) || about(goal.property) == 1)) kept.push_back(goal);
+        if (!still_to_go || (step_towards && !is_first_of_its_word(goal) && about(goal.property) != 1)) continue;
+        kept.push_back(goal);
+        const bool of_no_meat = !(base.properties[goal.property] > 0) && base.properties[of_batch(goal.property)] > 0;
+        if (of_no_meat) kept.back().property = of_batch(goal.property);
     }
     return kept;
 }

@@ -28,13 +28,18 @@ struct Goal {
 /// Whether something is asked for, and all of it in words: "firmer", and no number.
 bool all_in_words(const std::vector<Goal>& goals);
 
-/// Whether one of them asks the property to go that way.
+/// What is told of the meat as it is told of the whole batch: salt, fat. Others are what they are.
+Property of_batch(Property property);
+
+/// Whether one of them asks the property to go that way, of the batch or of the meat.
 bool any_asks(const std::vector<Goal>& goals, Property property, Goal::Kind kind);
 
-/// Every want as goals, in order. usage error with the nearest word for what is not understood.
+/// Every want as goals, in order. usage error with the nearest word for what is not understood. Salt is meant as % of the meat, as pages
+/// tell it, all else of the batch, unless the want says which: "salt<=1.5 % of batch".
 Result<std::vector<Goal>> read_wants(const std::vector<std::string>& wants, const Knowledge& knowledge);
 
 /// Without steps towards a value ("more fat, up to 12 %") where the base lies beyond it or something else is asked of the same property.
+/// What is asked of the meat of a mass that has none is asked of the batch.
 std::vector<Goal> without_what_is_there(const std::vector<Goal>& goals, const State& base);
 
 /// Two wants that pull one property in opposite directions or leave no value for it: their words. Empty when there are none.

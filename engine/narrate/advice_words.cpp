@@ -10,6 +10,8 @@
 namespace standin {
 namespace {
 
+constexpr std::string_view of_one_want = "of one want";  // note of what is within reach: nothing else was asked
+
 std::string bound_word(const std::string& role) { return role == "at least" ? " or more" : role == "at most" ? " or less" : ""; }
 
 std::string with_sign(double value) { return (value > 0 ? "+" : "") + three_figures(value); }
@@ -95,6 +97,15 @@ std::string not_green_yet(const Reason& r, Units units) {
 
 std::string demand(const Reason& r) { return r.role + (r.about.empty() ? "" : " " + r.about); }
 
+// "giving up "keep lemon juice": about 35 g of it would do"
+std::string giving_up(const Reason& r, Units units) {
+    const std::string text = "giving up \"" + demand(r) + "\"";
+    if (r.figures.empty()) return text;
+    const double grams = r.figures.front().after;
+    return text +
+           (grams > 0 ? ": with about " + weight_in(grams, units) + " of it the rest can be met" : ": without it the rest can be met");
+}
+
 // "what is on hand (spinach: none of 320 g)"
 std::string short_of(const Reason& r, Units units) {
     std::string lines;
@@ -118,6 +129,12 @@ std::string within_reach(const Reason& r) {
     const bool only = !figure(r, "beside");
     if (met("alone") && (only || met("beside")))
         return text + "by the reckoning it can be had, but at the odds asked for no batch was found that has it.";
+    if (!only && r.note == of_one_want)
+        return text +
+               (met("alone") ? "were this all that the word asks it could be had"
+                             : "were this all that the word asks it came to at best " +
+                                   three_figures(figure(r, "alone") ? figure(r, "alone")->after : now->after)) +
+               ", beside the rest of the word " + (met("beside") ? std::string("too") : comes_to("beside")) + ".";
     text += only ? comes_to("alone") + " at best, whatever else is given up for it"
                  : "by itself " + (met("alone") ? std::string("it can be met") : comes_to("alone") + " at best");
     if (!only) text += ", with all that is asked " + (met("beside") ? std::string("too") : comes_to("beside"));
@@ -184,7 +201,7 @@ std::string advice_words(const Reason& r, Units units) {
         case ReasonKind::short_of:
             return short_of(r, units);
         case ReasonKind::giving_up:
-            return "giving up \"" + demand(r) + "\"";
+            return giving_up(r, units);
         case ReasonKind::more_on_hand:
             return "more on hand of what is short" + (r.figures.empty() ? ""
                                                                         : ", or a batch of " + three_figures(r.figures.front().after) +

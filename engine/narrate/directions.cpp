@@ -15,13 +15,14 @@ struct Says {
     std::optional<Property> of{};
 };
 
-constexpr std::array<Says, 15> felt{{
+constexpr std::array<Says, 16> felt{{
     {"salt", "saltier", "less salty", Property::salt_pct_of_meat},
     {"sourness", "sharper", "less sharp", Property::sourness_mmol_kg},
     {"fat", "richer", "leaner", Property::fat_pct},
     {"bind", "better bound", "looser", Property::bind},
     {"firmness", "firmer", "softer", Property::firmness},
     {"juice", "juicier from the pan", "drier from the pan", Property::juice},
+    {"juice, less lost", "juicier from the pan", "less moist to eat"},
     {"cook loss", "with more lost in the pan", "with less lost in the pan", Property::cook_loss_pct},
     {"heat", "hotter", "milder", Property::heat_mg_kg},
     {"green", "greener", "less green", Property::greenness},

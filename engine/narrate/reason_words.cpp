@@ -75,7 +75,9 @@ std::string not_there(const Reason& r, Units units) {
     if (r.figures.empty() || r.figures.front().after <= 0)
         return r.foods.empty() ? "none on hand, and nothing there stands in for it"
                                : "none on hand; nearer without it than with what swaps names for it (" + listed(r.foods) + ")";
-    return "only " + weight_in(r.figures.front().after, units) + " to be had";
+    const Figure* listed = figure(r, "on the list");
+    return "only " + weight_in(r.figures.front().after, units) + " to be had" +
+           (listed ? ", which " + weight_in(listed->after, units) + " as bought come to once trimmed" : "");
 }
 
 std::string salt(const Reason& r, Units units) {

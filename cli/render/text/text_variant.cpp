@@ -90,7 +90,7 @@ std::string whys(const Variant& v, const VariantPage& page, bool full) {
     std::string out;
     for (const auto& t : told)
         out += bullet(t.what + ": " + t.why + (t.other.empty() ? "" : (t.why.back() == '.' ? " " : ". ") + t.other), page.look);
-    return v.edits.empty() ? bullet("Change nothing: it is as you want it.", page.look) : out;
+    return v.edits.empty() ? bullet(nothing_to_change(v), page.look) : out;
 }
 
 // Each want once, by what it asks that is least sure.
