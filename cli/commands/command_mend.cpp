@@ -58,8 +58,8 @@ int run_mend(const Call& call) {
         if (!text) return complain(text.error(), call.colour);
         out.saved = std::move(*text);
     }
-    if (!call.html.empty()) out.html = mend_html(*answer, detail);
-    out.page = call.json ? mend_json(*answer, *engine) : mend_text(*answer, detail, look_for_output(call.colour));
+    if (!call.html.empty()) out.html = mend_html(*answer, *engine, detail);
+    out.page = call.json ? mend_json(*answer, *engine) : mend_text(*answer, *engine, detail, look_for_output(call.colour));
     return deliver(call, out, answer->ways.empty() ? unmet : done);  // each way says itself how far it goes
 }
 

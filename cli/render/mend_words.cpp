@@ -13,7 +13,9 @@ namespace {
 
 std::string parts(const std::vector<Ingoing>& all, Units units) {
     std::vector<std::string> texts;
-    for (const auto& in : all) texts.push_back(formula_weight(in.grams, units) + " " + in.name);
+    for (const auto& in : all)
+        texts.push_back(formula_weight(in.grams, units) + " " + in.name +
+                        (in.rounds > 1 ? " in " + std::to_string(in.rounds) + " rounds" : ""));
     return listed(texts);
 }
 
@@ -83,6 +85,8 @@ std::string heat_left(const MendWay& way, const MendAnswer& a) {
                : "It is then what most call " + now + "; it was " + was + ".";
 }
 
+bool of_the_bite(const TastedWord& word) { return word.id == "rubbery" || word.id == "gummy"; }
+
 std::string figures_of(double value) { return number(value, value < 3 ? 1 : 0); }
 
 // Why what was asked, and is so, is a step all the same.
@@ -95,6 +99,25 @@ std::string still_wrong(const std::string& tasted, const MendWay& way) {
                                             " g, where " + figures_of(over.most) + " g is the most";
     if (!way.colour_left.empty()) text += ", and it is still " + way.colour_left + " when raw";
     return text;
+}
+
+// Of a word that no figure stands for: how much thinner what was tasted is then, and how the bite moves.
+std::vector<std::string> verdicts_without_figures(const MendWay& way, const MendAnswer& a) {
+    std::vector<std::string> all;
+    if (!(way.plain_g > 0)) return all;
+    const double left = 100 * a.made_g / (a.made_g + way.plain_g);
+    for (const auto& word : a.words) {
+        const bool told = std::any_of(way.wants.begin(), way.wants.end(), [&](const WantResult& w) { return w.want == word.written; });
+        if (told || !word.judged || word.there || word.beside) continue;
+        std::string text = word.written + ": a kilo of the whole then holds " + number(left, 0) + " % of the mass that was tasted";
+        const auto moves = [&](Property p) {
+            return std::string(info(p).name) + " " + number(a.base.properties[p].mid, 0) + " -> " +
+                   number(way.prediction.properties[p].mid, 0);
+        };
+        if (of_the_bite(word)) text += " (" + moves(Property::firmness) + ", " + moves(Property::bind) + " of 100)";
+        all.push_back(text + ". A step, and no model tastes it: fry a patty before you make more.");
+    }
+    return all;
 }
 
 std::string plain_for(const PlainFor& more, const MendWay& way, Units units) {
@@ -183,6 +206,9 @@ std::string how_in(const Ingoing& in, Units units) {
         const auto at = how.find("cold water");
         if (at != std::string::npos) how.insert(at, formula_weight(in.water_g, units) + " ");
     }
+    if (in.rounds > 1)
+        how += "; in " + std::to_string(in.rounds) + " equal rounds, " + formula_weight(in.grams / in.rounds, units) +
+               " at a time: fry a patty after each, and stop where it is enough";
     return how;
 }
 
@@ -211,6 +237,7 @@ std::string want_in_short(const WantResult& want, const MendWay& way) {
 std::vector<std::string> beside_wants(const MendWay& way, const MendAnswer& a, Units units) {
     std::vector<std::string> all;
     if (const std::string heat = heat_left(way, a); !heat.empty()) all.push_back(heat);
+    for (auto& verdict : verdicts_without_figures(way, a)) all.push_back(std::move(verdict));
     if (way.work_min > 0)
         all.push_back("Mix it on until it is tacky, about " + number(way.work_min, 0) + " minutes: " + "that is reckoned with here.");
     if (way.salt_left) {

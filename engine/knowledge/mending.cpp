@@ -91,6 +91,7 @@ TasteReading read_reading(const JsonNode& item, Problems& problems) {
         r.fault("by", "more of a role is above 1, less of it between 0 and 1");
     reading.much = r.number_if("much").value_or(reading.much);
     reading.little = r.number_if("little").value_or(reading.little);
+    reading.fat = r.number_if("fat").value_or(0);
     reading.plain = r.number_if("plain").value_or(0);
     reading.fish = r.flag("fish");
     reading.discard = r.flag("discard");
@@ -129,11 +130,14 @@ Mending read_all(const JsonNode& root, Problems& problems) {
     for (const auto& item : r.list("bring", true)) {
         ObjectReader b(item, problems);
         all.bring.push_back({b.text("id"), b.text("how"), b.text("source"), enumerated_list<Role>(b, "roles"),
-                             enumerated_list<Tissue>(b, "tissues"), b.number_if("water").value_or(0), b.flag("loses")});
+                             enumerated_list<Tissue>(b, "tissues"), b.number_if("water").value_or(0), b.flag("loses"),
+                             b.number_if("round").value_or(0)});
     }
     for (const auto& item : r.list("causes", true)) all.causes.push_back(read_cause(item, problems));
     all.fold = read_steps(r, "fold", problems);
     all.plain = read_steps(r, "plain", problems);
+    all.sweet = r.text_or("sweet");
+    all.dish = r.text_or("dish");
     return all;
 }
 

@@ -34,6 +34,7 @@ struct TasteReading {
     /// Whether plain mass without something is what it asks for.
     bool asks_less() const { return less_of || less_note; }
 
+    double fat = 0;        // of the plain mass: so much cold fat in it, where the mass is lean
     double plain = 0;      // times the mass: so much plain mass is a beginning, where nothing else can be weighed
     bool fish = false;     // only where all the meat is fish
     bool discard = false;  // nothing is mended: `says` tells why
@@ -54,6 +55,7 @@ struct BringIn {
     std::vector<Tissue> tissues;  // of these; none: any
     double water = 0;             // grams of cold water for a gram of it
     bool loses = false;           // only into a mass that is to lose less in the pan
+    double round = 0;             // g to a kilo of mass at a time; 0: all at once
 };
 
 struct MendStep {
@@ -106,6 +108,7 @@ struct Mending {
     std::vector<std::string> passed_over, stronger, weaker;  // words beside a tasted one: "it is", "much", "a bit"
     std::vector<BringIn> bring;                              // the first that fits counts
     std::vector<MendStep> fold, plain;                       // always, and where plain mass is made
+    std::string sweet, dish;  // with {amount} and {food} of the list: what covers a taste; what is plain and thins it too
 };
 
 inline constexpr std::string_view mending_file = "mending.json";

@@ -1,6 +1,7 @@
 #include "mend/added.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "adapt/met.hpp"
 #include "adapt/search.hpp"
@@ -89,6 +90,9 @@ Mended Additions::with_more_of(const Formula& start) const {
 void Additions::bring(Mended& mended, Line food, double grams, bool fresh) const {
     mass_.stock.tell(food);
     Ingoing in = ingoing(food, grams, fresh, mass_.mending, knowledge(), loses_less(goals()));
+    const BringIn* way = way_in(*knowledge().ingredient(food.ingredient), mass_.mending, loses_less(goals()));
+    if (way && way->round > 0) in.rounds = static_cast<int>(std::ceil(1000 * grams / total_[Amount::mass] / way->round - 0.1));
+    in.rounds = std::max(in.rounds, 1);
     put_in(mended.formula, food, in);
     mended.add.push_back(std::move(in));
 }

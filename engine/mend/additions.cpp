@@ -10,6 +10,7 @@
 #include "adapt/levers.hpp"
 #include "adapt/proportions.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/tissue.hpp"
 #include "mend/bring.hpp"
 #include "mend/greener.hpp"
 #include "models/as_bought.hpp"
@@ -221,6 +222,17 @@ private:
             std::count_if(food.allergens.begin(), food.allergens.end(), [&](const auto& a) { return !allergens_.count(a); }));
     }
 
+    // As much of it as greens a mass, on the list or in the formula.
+    bool has_fresh_leaf(const std::vector<const Ingredient*>& foods) const {
+        constexpr double enough = 0.03;  // of the mass; judgement
+        const auto is_fresh = [&](const Ingredient& food) {
+            const Offer offer = stock_.offer(food);
+            return stock_.names(food.id) && is_leaf(food.tissue) && offer.on_hand && offer.grams.value_or(mass()) >= enough * mass();
+        };
+        return std::any_of(foods.begin(), foods.end(), [&](const Ingredient* food) { return is_fresh(*food); }) ||
+               std::any_of(lines().begin(), lines().end(), [&](const Line& line) { return is_fresh(ingredient(line)); });
+    }
+
     void bring_in(Role role) {
         if (role == Role::salt && has_line_of(role)) return;  // salt is salt
         std::map<std::string, int> known;                     // how often it is named as a stand-in: the usual ones first
@@ -231,6 +243,9 @@ private:
             if (food.roles.front() == role && !in_the_mass(food) && stock_.can_bring(food) && !stock_.in_doubt(food.id) &&
                 spreads(food, role) && (stock_.listed() || new_allergens(food) == 0))
                 foods.push_back(&food);
+        // Fresh leaf that is there goes in before its powder.
+        if (role == Role::green && has_fresh_leaf(foods))
+            std::erase_if(foods, [](const Ingredient* food) { return food->tissue == Tissue::dry; });
         // Gums and fibres too come after what stands in any kitchen.
         const auto rare = [&](const Ingredient* i) {
             if (stock_.listed()) return false;

@@ -12,6 +12,7 @@
 #include "models/colour_words.hpp"
 #include "safety/allergens.hpp"
 #include "safety/page.hpp"
+#include "standin/narrate.hpp"
 
 namespace standin {
 namespace {
@@ -63,6 +64,12 @@ MendWay Judging::way(const Mended& mended, const Plain* plain, double share, std
     for (const auto& goal : goals())
         way.wants.push_back(judged(goal, distance_, mass_.base.properties[goal.property].mid, way.prediction.properties[goal.property],
                                    mass_.states, states, mass_.request.sure));
+    // Less of something goes on until the middle has all of it: that is what is told, and not what counts as met.
+    for (std::size_t g = 0; g < way.wants.size(); ++g) {
+        if (!thins(goals()[g])) continue;
+        std::erase_if(way.wants[g].reason.figures, [](const Figure& f) { return f.what == "slack"; });
+        way.wants[g].says = in_full(way.wants[g].reason);
+    }
     way.step_only = std::move(step_only);
     if (plain) way.still_over = over_most(mended.formula, *plain);
     mind_colour(way);

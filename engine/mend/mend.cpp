@@ -8,6 +8,7 @@
 #include "evaluate/predict.hpp"
 #include "mend/cause_foods.hpp"
 #include "mend/causes.hpp"
+#include "mend/of_the_list.hpp"
 #include "mend/ways.hpp"
 #include "safety/core_temperature.hpp"
 #include "safety/page.hpp"
@@ -211,6 +212,7 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
                             roles_in(*mass, context.knowledge()), all_fish(total)};
     Meaning meaning = meaning_of(*tastes, tasted);
     answer.words = told(meaning);
+    tell_of_the_list(answer.words, meaning.all, answer.made_g, mending, *stock);
     answer.opposed = meaning.opposed;
     for (const auto& meant : meaning.all)
         if (meant.reading->discard) answer.discard = meant.reading->says;
@@ -240,6 +242,7 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
     mind_causes(answer, causes);
     take_off_in_time(answer, causes, *mass, context);
     finish(answer, mending);
+    if (!request.without.empty()) leave_out_of_advice(answer, *mass, *stock);
     return answer;
 }
 

@@ -11,6 +11,7 @@
 #include "core/contains.hpp"
 #include "knowledge/kinds.hpp"
 #include "mend/cause_foods.hpp"
+#include "mend/cold_fat.hpp"
 #include "mend/greener.hpp"
 #include "substitute/stand_ins.hpp"
 
@@ -65,6 +66,7 @@ private:
             meat += batch_.part(l)[Amount::meat];
         }
         if (meat < least_meat * total_[Amount::meat] || !(meat > 0)) return std::nullopt;
+        put_cold_fat(plain, mass_, tastes_, stock_, context_);
         season(plain, meat);
         plain.serves = goals_;
         return plain;

@@ -5,8 +5,10 @@
 #include <cmath>
 
 #include "adapt/met.hpp"
+#include "core/contains.hpp"
 #include "core/words.hpp"
 #include "mend/added.hpp"
+#include "mend/cold_fat.hpp"
 #include "mend/judging.hpp"
 #include "mend/plain.hpp"
 
@@ -81,10 +83,11 @@ private:
         keep_the_met();
     }
 
-    // Leaf that came as far as was asked and leaves it no green to look at: as much more of the same as is seen, or as a sausage bears.
+    // Leaf that came as far as was asked and leaves it no green to look at: as much more of the same as is seen, where twice what was asked
+    // is.
     MendWay until_seen(const Mended& start, const Mended& mended) const {
         MendWay way = judged_way(mended, nullptr, 0);
-        constexpr std::array further{1.5, 2.0, 3.0, 4.0, 6.0, 8.0};
+        constexpr std::array further{1.25, 1.5, 1.75, 2.0};  // twice what was asked, and no more
         for (std::size_t i = 0; i < further.size() && !way.colour_left.empty(); ++i) {
             Aim aim{1, true, std::vector<double>(goals().size(), 1.0)};
             for (std::size_t g = 0; g < goals().size(); ++g)
@@ -92,7 +95,8 @@ private:
             const auto more = additions_.searched(start, mass_.request.top + 1, aim);
             const auto same = std::find_if(more.begin(), more.end(), [&](const Mended& other) { return is_of_same_foods(other, mended); });
             if (same == more.end() || leaf_share(*same, total_, knowledge()) > mass_.context.constant("mend.green.most-leaf")) break;
-            way = judged_way(*same, nullptr, 0);
+            MendWay further_on = judged_way(*same, nullptr, 0);
+            if (further_on.colour_left.empty()) return further_on;  // else no more than was asked
         }
         return way;
     }
@@ -103,6 +107,7 @@ private:
             const double share = taste.reading->plain;
             if (!(share > 0)) continue;
             Plain plain = plain_whole(mass_.formula);
+            put_cold_fat(plain, mass_.formula, mass_.tastes, mass_.stock, mass_.context, true);
             if (!within_stock(plain, share)) return;
             ways_.all.push_back(judging_.way({blended(start_, plain, share), {}}, &plain, share, {taste.taste.written}));
             return;
@@ -264,7 +269,7 @@ private:
         if (thin && !way->met && step_only_.empty()) way = with_plain(*plain, *share, true);
         if (way->met || thin) ways_.all.push_back(std::move(*way));
         if (thin && goals_all_thin() && mass_.request.top > 1) by_taste_alone(*plain, *share);
-        if (thin && goals_all_thin() && mass_.request.top > 1) by_a_smaller_fold(*plain, *share);
+        if (thin && mass_.request.top > 1) by_a_smaller_fold(*plain, *share);
     }
 
     // Plain mass that another complaint asks for leaves less salt than meat binds with: it is salted so that the whole keeps that.
@@ -296,7 +301,10 @@ private:
         constexpr double much_smaller = 0.8;
         const double plainly = share_said_plainly(plain, mass_.context.constant("mend.plain.round"));
         const double part = plainly > step && plainly < much_smaller * share ? plainly : step;
-        ways_.all.push_back(judging_.way({blended(start_, plain, part), {}}, &plain, part, std::move(words)));
+        MendWay way = judging_.way({blended(start_, plain, part), {}}, &plain, part, std::move(words));
+        for (const auto& want : way.wants)
+            if (!want.met && !contains(way.step_only, want.want)) way.step_only.push_back(want.want);
+        ways_.all.push_back(std::move(way));
     }
 
     // So much of it, with the additions that do what is then still asked; or, of those that do not, the nearest.

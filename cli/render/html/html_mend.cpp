@@ -41,13 +41,14 @@ Markup way_part(const MendWay& way, std::size_t n, const MendAnswer& a, const De
 
 }  // namespace
 
-std::string mend_html(const MendAnswer& answer, const Detail& detail) {
+std::string mend_html(const MendAnswer& answer, const Engine& engine, const Detail& detail) {
     const MendAnswer a = told_in(answer, detail.units);
     const Together all = together(a);
     Markup lead = first_of_all(told_first(a.base.read_as, detail.units)) + el("p", {{"class", "lead"}}, answer_first(a, detail.units)) +
                   own_records_note(a.base.overlay);
     if (!a.discard.empty())  // nothing else is to be read of what is thrown out
         return html_page("mending", a.base.title, lead + el("p", a.discard), {});
+    for (const auto& line : excluded_in_words(a.excluded, engine)) lead += el("p", line);
     std::vector<std::string> taken, presumed;
     for (const auto& word : a.words) taken.push_back(as_taken(word));
     for (const auto& measured : a.measured) taken.push_back(as_measured(measured));

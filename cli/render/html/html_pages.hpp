@@ -18,7 +18,7 @@ std::string compare_html(const std::vector<Prediction>& predictions, const Detai
 std::string swaps_html(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Detail& detail);
 std::string adapt_html(const AdaptAnswer& answer, const Engine& engine, const Detail& detail);
 std::string plan_html(const PlanAnswer& answer, const Engine& engine, const Detail& detail);
-std::string mend_html(const MendAnswer& answer, const Detail& detail);
+std::string mend_html(const MendAnswer& answer, const Engine& engine, const Detail& detail);
 std::string sheet_html(const Sheet& sheet, const Detail& detail);
 
 }  // namespace standin::cli

@@ -18,7 +18,7 @@ std::string compare_text(const CompareAnswer& answer, const Detail& detail, cons
 std::string swaps_text(const SwapsAnswer& answer, const std::string& title, const Engine& engine, const Detail& detail, const Look& look);
 std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const Detail& detail, const Look& look);
 std::string plan_text(const PlanAnswer& answer, const Engine& engine, const Detail& detail, const Look& look);
-std::string mend_text(const MendAnswer& answer, const Detail& detail, const Look& look);
+std::string mend_text(const MendAnswer& answer, const Engine& engine, const Detail& detail, const Look& look);
 std::string sheet_text(const Sheet& sheet, const Detail& detail, const Look& look);
 /// Each line as written and as understood, or what is asked back.
 std::string reading_text(const FormulaReading& reading, const Look& look);

@@ -43,13 +43,14 @@ std::string way_part(const MendWay& way, std::size_t number, const MendAnswer& a
 
 }  // namespace
 
-std::string mend_text(const MendAnswer& answer, const Detail& detail, const Look& look) {
+std::string mend_text(const MendAnswer& answer, const Engine& engine, const Detail& detail, const Look& look) {
     const MendAnswer a = told_in(answer, detail.units);
     const Together all = together(a);
     if (!a.discard.empty())  // nothing else is to be read of what is thrown out
         return paragraph(answer_first(a, detail.units), look, 0) + "\n" + paragraph(a.discard, look, 0);
     std::string text = first_of_all(told_first(a.base.read_as, detail.units), look) + paragraph(answer_first(a, detail.units), look, 0) +
                        safety_first(all, look) + own_records(a.base.overlay, look);
+    for (const auto& line : excluded_in_words(a.excluded, engine)) text += paragraph(line, look, 0);
     std::vector<std::string> taken;
     for (const auto& word : a.words) taken.push_back(as_taken(word));
     for (const auto& measured : a.measured) taken.push_back(as_measured(measured));

@@ -57,6 +57,7 @@ struct Ingoing {
     double grams = 0;          ///< as weighed
     double water_g = 0;        ///< cold water to dissolve or stir it in
     std::string how;           ///< so that it spreads
+    int rounds = 1;            ///< in so many equal parts, a patty fried after each
     bool fresh = false;        ///< the formula has none of it
     bool first = false;        ///< salt that is short in a mass that is mixed on: it goes in before the mixing
     bool weighed_raw = false;  ///< and prepared after that
