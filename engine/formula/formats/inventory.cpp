@@ -92,7 +92,8 @@ private:
                 return list(gone.names, written, false);
             const bool asks = only_asks_which(written.text, knowledge_) && !warns_or_excludes(written.text, knowledge_);
             const bool looks = only_looks_alike(written.text, knowledge_) && !never_set_aside_but_for_looks(written.text, knowledge_);
-            if ((asks || looks) && !gatherer_.namer().touches_formula(written.text)) return gatherer_.warn(*danger, written.text);
+            const bool bakes = only_for_baking(written.text, knowledge_) && !warns_or_excludes(written.text, knowledge_);
+            if ((asks || looks || bakes) && !gatherer_.namer().touches_formula(written.text)) return gatherer_.warn(*danger, written.text);
             return troubles_.add(std::move(*danger));
         }
         if (const auto beside = beside_the_mass(written.text, knowledge_); beside && beside->kind == BesideKind::casing) {

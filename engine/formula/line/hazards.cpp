@@ -116,24 +116,31 @@ std::optional<Error> danger_in(std::string_view text, const Knowledge& knowledge
     return both;
 }
 
-bool only_looks_alike(std::string_view text, const Knowledge& knowledge) {
+namespace {
+
+// Whether something stops the text, and all that does is such.
+template <class Such>
+bool all_that_stops(std::string_view text, const Knowledge& knowledge, Such such) {
     const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
     const auto stops = [](const HazardMatch& match) {
         return (match.hazard->act == HazardAct::refuse || match.hazard->act == HazardAct::ask) && match.hazard->of.empty();
     };
-    return std::any_of(found.begin(), found.end(), stops) && std::all_of(found.begin(), found.end(), [&](const HazardMatch& match) {
-               return !stops(match) || match.hazard->kind == "look-alike";
-           });
+    return std::any_of(found.begin(), found.end(), stops) &&
+           std::all_of(found.begin(), found.end(), [&](const HazardMatch& match) { return !stops(match) || such(*match.hazard); });
+}
+
+}  // namespace
+
+bool only_looks_alike(std::string_view text, const Knowledge& knowledge) {
+    return all_that_stops(text, knowledge, [](const Hazard& hazard) { return hazard.kind == "look-alike"; });
+}
+
+bool only_for_baking(std::string_view text, const Knowledge& knowledge) {
+    return all_that_stops(text, knowledge, [](const Hazard& hazard) { return hazard.kind == "leavening"; });
 }
 
 bool only_asks_which(std::string_view text, const Knowledge& knowledge) {
-    const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
-    const auto stops = [](const HazardMatch& match) {
-        return (match.hazard->act == HazardAct::refuse || match.hazard->act == HazardAct::ask) && match.hazard->of.empty();
-    };
-    return std::any_of(found.begin(), found.end(), stops) && std::all_of(found.begin(), found.end(), [&](const HazardMatch& match) {
-               return !stops(match) || (match.hazard->act == HazardAct::ask && match.hazard->kind == "additive");
-           });
+    return all_that_stops(text, knowledge, [](const Hazard& hazard) { return hazard.act == HazardAct::ask && hazard.kind == "additive"; });
 }
 
 std::optional<Error> danger_beside(std::string_view text, const Knowledge& knowledge) {

@@ -19,6 +19,9 @@ std::optional<Error> danger_in(std::string_view text, const Knowledge& knowledge
 /// Whether all that is said against a text is that the plant is taken for another one that kills.
 bool only_looks_alike(std::string_view text, const Knowledge& knowledge);
 
+/// Likewise that it names what a kitchen has for its baking, which no mass takes and which hurts nobody on the shelf.
+bool only_for_baking(std::string_view text, const Knowledge& knowledge);
+
 /// Likewise that a word means different foods, none of which hurts.
 bool only_asks_which(std::string_view text, const Knowledge& knowledge);
 

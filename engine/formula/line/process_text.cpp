@@ -30,15 +30,16 @@ constexpr double simmered_until_tender_c = 92;  // where the core of a braise or
 
 // What else people say for them.
 constexpr std::pair<std::string_view, Cook> cook_synonyms[] = {
-    {"fry", Cook::pan},           {"fried", Cook::pan},       {"pan-fry", Cook::pan},     {"pan-fried", Cook::pan},
-    {"pan-broil", Cook::pan},     {"pan-broiled", Cook::pan}, {"skillet", Cook::pan},     {"griddle", Cook::pan},
-    {"broil", Cook::grill},       {"broiled", Cook::grill},   {"grilled", Cook::grill},   {"barbecue", Cook::grill},
-    {"roast", Cook::oven},        {"roasted", Cook::oven},    {"bake", Cook::oven},       {"baked", Cook::oven},
-    {"poached", Cook::poach},     {"simmer", Cook::poach},    {"simmered", Cook::poach},  {"boil", Cook::poach},
-    {"boiled", Cook::poach},      {"steam", Cook::poach},     {"steamed", Cook::poach},   {"braise", Cook::poach},
-    {"braised", Cook::poach},     {"sous vide", Cook::poach}, {"sous-vide", Cook::poach}, {"stew", Cook::poach},
-    {"stewed", Cook::poach},      {"crumbles", Cook::loose},  {"crumbled", Cook::loose},  {"browned", Cook::loose},
-    {"pan-browned", Cook::loose},
+    {"fry", Cook::pan},          {"fried", Cook::pan},         {"pan-fry", Cook::pan},     {"pan-fried", Cook::pan},
+    {"pan-broil", Cook::pan},    {"pan-broiled", Cook::pan},   {"skillet", Cook::pan},     {"griddle", Cook::pan},
+    {"broil", Cook::grill},      {"broiled", Cook::grill},     {"grilled", Cook::grill},   {"barbecue", Cook::grill},
+    {"roast", Cook::oven},       {"roasted", Cook::oven},      {"bake", Cook::oven},       {"baked", Cook::oven},
+    {"poached", Cook::poach},    {"simmer", Cook::poach},      {"simmered", Cook::poach},  {"boil", Cook::poach},
+    {"boiled", Cook::poach},     {"steam", Cook::poach},       {"steamed", Cook::poach},   {"braise", Cook::poach},
+    {"braised", Cook::poach},    {"sous vide", Cook::poach},   {"sous-vide", Cook::poach}, {"stew", Cook::poach},
+    {"stewed", Cook::poach},     {"water", Cook::poach},       {"in water", Cook::poach},  {"hot water", Cook::poach},
+    {"water bath", Cook::poach}, {"kettle", Cook::poach},      {"crumbles", Cook::loose},  {"crumbled", Cook::loose},
+    {"browned", Cook::loose},    {"pan-browned", Cook::loose},
 };
 
 std::optional<double> temperature(Cursor& cursor) {
