@@ -134,7 +134,7 @@ def judge_garden(binary, book, formula, garden):
         if species[1] - species[0]:
             yield "a new species", f"{where}: {species[1] - species[0]}"
         yield from strong(book, answer["base"], variant["prediction"], where)
-        yield from asked_too_much(binary, stock, variant, where)
+        yield from asked_too_much(binary, book, stock, variant, where)
         if n and changes(answer["variants"][n]) > changes(answer["variants"][0]) and \
                 all(c[0] == "omit" for c in changes(answer["variants"][n]) - changes(answer["variants"][0])):
             yield "an earlier variant with something thrown out", where
@@ -202,13 +202,15 @@ def on_hand(stock):
     return {i["ingredient"]: i.get("as_bought_g") or i.get("grams") or 0 for i in stock.get("items", [])}
 
 
-def asked_too_much(binary, stock, variant, where):
+def asked_too_much(binary, book, stock, variant, where):
+    """Herbs are weighed for the list as for the formula, all else as picked or bought."""
     have = on_hand(stock)
     sheet = ask(binary, "sheet", "-", "--json", text=json.dumps(variant["formula"]))
     for food in sheet.get("buy", []):
         there = have.get(food["ingredient"])
-        if there and food["as_bought_g"] > there * 1.01 + 1:
-            yield "more asked than is on hand", f"{where}: {food['as_bought_g']:.0f} g {food['name']} of {there:.0f} g"
+        asked = food["need_g" if book.roles(food["ingredient"])[:1] == ["herb"] else "as_bought_g"]
+        if there and asked > there * 1.01 + 1:
+            yield "more asked than is on hand", f"{where}: {asked:.0f} g {food['name']} of {there:.0f} g"
 
 
 wants = ["firmer", "milder", "hotter", "greener", "leaner", "richer", "brighter", "rounder", "saltier", "less-salty", "juicier", "looser"]
