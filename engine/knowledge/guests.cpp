@@ -11,7 +11,7 @@
 namespace standin {
 namespace {
 
-using WordList = std::vector<std::string>;
+using Sentence = std::vector<std::string>;
 
 constexpr std::string_view eaters_kind = "frail-eaters";
 
@@ -19,7 +19,7 @@ struct Named {
     std::size_t first = 0, last = 0;  // words
 };
 
-std::string said(const WordList& words, std::size_t first, std::size_t last) {
+std::string said(const Sentence& words, std::size_t first, std::size_t last) {
     std::string out;
     for (std::size_t i = first; i < std::min(last, words.size()); ++i) out += (out.empty() ? "" : " ") + words[i];
     return out;
@@ -28,10 +28,10 @@ std::string said(const WordList& words, std::size_t first, std::size_t last) {
 bool same_word(const std::string& a, const std::string& b) { return a == b || fold(a) == fold(b); }
 
 // The longest name that stands at a word.
-Named named_at(const WordList& words, std::size_t at, const Kind& kind) {
+Named named_at(const Sentence& words, std::size_t at, const Kind& kind) {
     Named best{at, at};
     const auto look = [&](const std::string& name) {
-        const WordList sought = hazard_text(name).words;
+        const Sentence sought = hazard_text(name).words;
         if (sought.empty() || at + sought.size() > words.size() || at + sought.size() <= best.last) return;
         if (std::equal(sought.begin(), sought.end(), words.begin() + static_cast<std::ptrdiff_t>(at), same_word))
             best.last = at + sought.size();
@@ -42,7 +42,7 @@ Named named_at(const WordList& words, std::size_t at, const Kind& kind) {
 }
 
 // "Not for children", "nicht für die Kinder".
-bool is_denied_to_them(const WordList& words, std::size_t first, const Knowledge& knowledge) {
+bool is_denied_to_them(const Sentence& words, std::size_t first, const Knowledge& knowledge) {
     std::size_t at = first;
     while (at > 0 && (knowledge.in_list("for-guests", fold(words[at - 1])) || knowledge.in_list("article", fold(words[at - 1])) ||
                       words[at - 1] == "any"))
@@ -51,7 +51,7 @@ bool is_denied_to_them(const WordList& words, std::size_t first, const Knowledge
 }
 
 // "Baby spinach", "old school", "school fair": a food, a manner, a feast.
-bool is_of_a_name(const WordList& words, const Named& named, const Knowledge& knowledge) {
+bool is_of_a_name(const Sentence& words, const Named& named, const Knowledge& knowledge) {
     constexpr std::size_t reach = 3;  // words
     const auto in = [&](std::string_view list, std::size_t at) { return knowledge.in_list(list, fold(words[at])); };
     const std::size_t end = std::min(words.size(), named.last + reach);
@@ -65,7 +65,7 @@ bool is_of_a_name(const WordList& words, const Named& named, const Knowledge& kn
 }
 
 // A school or a hospital is where people eat only where the sentence says before that it is for them, or tells of a meal behind.
-bool is_fed(const WordList& words, const Named& named, const Knowledge& knowledge) {
+bool is_fed(const Sentence& words, const Named& named, const Knowledge& knowledge) {
     if (!knowledge.in_list("place-of-guests", fold(said(words, named.first, named.last)))) return true;
     const auto behind = words.begin() + static_cast<std::ptrdiff_t>(named.last);
     return std::any_of(words.begin(), words.begin() + static_cast<std::ptrdiff_t>(named.first),
@@ -79,7 +79,7 @@ bool is_fed(const WordList& words, const Named& named, const Knowledge& knowledg
 std::string guests_in(std::string_view sentence, const Knowledge& knowledge) {
     const Kind* kind = kind_of(eaters_kind, knowledge);
     if (!kind) return {};
-    const WordList words = hazard_text(sentence).words;
+    const Sentence words = hazard_text(sentence).words;
     for (std::size_t at = 0; at < words.size(); ++at) {
         const Named named = named_at(words, at, *kind);
         if (named.last == at) continue;
