@@ -165,7 +165,7 @@ bool TitleWords::is_of_a_name(const Span& span) const {
 bool TitleWords::is_not_for_them(const Span& span) const {
     std::size_t at = span.first;
     while (at > 0 && knowledge_.in_list("for-guests", fold(words_[at - 1]))) --at;
-    return at > 0 && (words_[at - 1] == "not" || (at < span.first && contains(without, words_[at - 1])));
+    return at > 0 && (words_[at - 1] == "not" || (at < span.first && denies(words_[at - 1], knowledge_)));
 }
 
 std::optional<TitlePromise> TitleWords::promise_of(const Kind& kind) const {

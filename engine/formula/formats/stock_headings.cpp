@@ -75,7 +75,7 @@ bool heads_others(const std::vector<TextLine>& lines, std::size_t i, const std::
     const std::string_view text = lines[i].text;
     if (heads_a_kind(text, knowledge)) return true;
     if (i > 0 || !is_list_title(text, knowledge) || warns_or_excludes(text, knowledge)) return false;
-    const auto parts = parts_of_list(text.substr(text.find(':') + 1));  // "Pantry: oats, salt" names some
+    const auto parts = parts_of_list(text.substr(text.find(':') + 1), knowledge);  // "Pantry: oats, salt" names some
     return std::none_of(parts.begin(), parts.end(), is_food);
 }
 
@@ -125,7 +125,7 @@ std::string said_missing(std::string_view line, const Knowledge& knowledge) {
     const StockLine says = stock_line(line, knowledge);
     if (says.says == StockWord::none) return std::string(line);
     if (says.says != StockWord::weighed) return {};
-    const std::string turned = with_amount_first(line);
+    const std::string turned = with_amount_first(line, knowledge);
     Cursor cursor(turned);
     if (amount_at(cursor)) cursor.eat_word("of");
     else cursor.go(0);

@@ -12,14 +12,14 @@
 namespace standin {
 namespace {
 
-using WordList = std::vector<std::string>;
+using HazardWords = std::vector<std::string>;
 
 constexpr std::size_t longest_told = 4;  // words
 constexpr double most_hours_out = 2;     // out of the cold in all: usda-danger-zone
 constexpr double least_warm_c = 8;       // judgement: a fridge that is a little too warm is another matter
 constexpr double least_hot_c = 57;       // held so it is kept hot: us-food-code-3-501-16
 
-std::string told_words(const WordList& words, std::size_t first, std::size_t last) {
+std::string told_words(const HazardWords& words, std::size_t first, std::size_t last) {
     std::string out;
     for (std::size_t i = first; i < last; ++i) out += (out.empty() ? "" : " ") + words[i];
     return out;
@@ -30,7 +30,7 @@ struct StandsAt {
     std::size_t first = 0, last = 0;
 };
 
-std::optional<StandsAt> stands_first(const WordList& words, std::string_view list, const Knowledge& knowledge) {
+std::optional<StandsAt> stands_first(const HazardWords& words, std::string_view list, const Knowledge& knowledge) {
     for (std::size_t first = 0; first < words.size(); ++first)
         for (std::size_t last = std::min(words.size(), first + longest_told); last > first; --last)
             if (knowledge.in_list(list, fold(told_words(words, first, last)))) return StandsAt{first, last};
@@ -49,7 +49,7 @@ std::optional<double> hours_in_word(const std::string& word) {
 }
 
 // "5 h", "5h", "three hours".
-bool tells_many_hours(const WordList& words, const Knowledge& knowledge) {
+bool tells_many_hours(const HazardWords& words, const Knowledge& knowledge) {
     for (std::size_t i = 0; i < words.size(); ++i) {
         const auto letter = words[i].find_first_not_of("0123456789");
         if (letter != std::string::npos && letter > 0 && is_of_hours(words[i].substr(letter), knowledge))
@@ -61,7 +61,7 @@ bool tells_many_hours(const WordList& words, const Knowledge& knowledge) {
 }
 
 // "From 8 to 17", "von 9 bis 18 Uhr".
-bool tells_clock(const WordList& words, const Knowledge& knowledge) {
+bool tells_clock(const HazardWords& words, const Knowledge& knowledge) {
     for (std::size_t i = 0; i + 3 < words.size(); ++i) {
         const auto from = number_in(words[i + 1]), to = number_in(words[i + 3]);
         if (knowledge.in_list("from-hour", fold(words[i])) && knowledge.in_list("to-hour", fold(words[i + 2])) && from && to && *to <= 24 &&
@@ -76,7 +76,7 @@ enum class HowWarm { nothing, cold, warm, hot };
 HowWarm as_told(double celsius) { return celsius >= least_hot_c ? HowWarm::hot : celsius >= least_warm_c ? HowWarm::warm : HowWarm::cold; }
 
 // "At 20 C", "bei 22 Grad".
-HowWarm temperature_in(const WordList& words, const Knowledge& knowledge) {
+HowWarm temperature_in(const HazardWords& words, const Knowledge& knowledge) {
     constexpr double freezing_f = 32, f_a_degree = 1.8;
     for (std::size_t i = 0; i < words.size(); ++i) {
         const auto letter = words[i].find_first_not_of("0123456789");
@@ -91,14 +91,14 @@ HowWarm temperature_in(const WordList& words, const Knowledge& knowledge) {
 }
 
 // "I stood in the kitchen all day" is of the cook, "the kitchen was warm all day" of the kitchen.
-bool is_of_somebody(const WordList& words, const StandsAt& verb, const Knowledge& knowledge) {
+bool is_of_somebody(const HazardWords& words, const StandsAt& verb, const Knowledge& knowledge) {
     for (std::size_t at = verb.first; at > 0 && verb.first - at < 2; --at)
         if (knowledge.in_list("who-stands", fold(words[at - 1]))) return true;
     return verb.first > 0 && knowledge.in_list("warm-place", fold(words[verb.first - 1]));
 }
 
 // "In the fridge", but neither "not in the fridge" nor "instead of the fridge".
-bool was_cold(const WordList& words, const Knowledge& knowledge) {
+bool was_cold(const HazardWords& words, const Knowledge& knowledge) {
     constexpr std::size_t reach = 5;  // words: "instead of in the fridge"
     const auto cold = stands_first(words, "cold-place", knowledge);
     if (!cold) return false;
@@ -108,7 +108,7 @@ bool was_cold(const WordList& words, const Knowledge& knowledge) {
     return true;
 }
 
-bool stood_there(const WordList& words, const Knowledge& knowledge) {
+bool stood_there(const HazardWords& words, const Knowledge& knowledge) {
     const auto verb = stands_first(words, "stood-there", knowledge);
     if (!verb || is_of_somebody(words, *verb, knowledge)) return false;
     const HowWarm told = temperature_in(words, knowledge);
@@ -148,7 +148,7 @@ std::vector<std::string> stays_in(std::string_view text, const Knowledge& knowle
 }  // namespace
 
 std::string stood_warm(std::string_view text, const Knowledge& knowledge) {
-    const WordList whole = hazard_text(text).words;
+    const HazardWords whole = hazard_text(text).words;
     if (!stands_first(whole, "stood-there", knowledge)) return {};
     const auto clauses = stays_in(text, knowledge);
     for (const auto& clause : clauses)
