@@ -7,6 +7,7 @@
 #include "core/words.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -76,7 +77,7 @@ bool asks_to_add(std::string_view clause, const Knowledge& knowledge) {
     const HazardText text = hazard_text(clause);
     for (std::size_t first = 0; first < text.words.size(); ++first)
         for (std::size_t last = first + 1; last <= std::min(text.words.size(), first + 2); ++last)
-            if (knowledge.in_list("asks-to-add", fold(words_from(text, first, last)))) return true;
+            if (knowledge.in_list(WordList::asks_to_add, fold(words_from(text, first, last)))) return true;
     return false;
 }
 

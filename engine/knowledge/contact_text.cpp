@@ -9,6 +9,7 @@
 #include "core/names.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -37,12 +38,12 @@ std::vector<HazardText> pieces_of(std::string_view text) {
 Says said_in(const HazardText& piece, const Knowledge& knowledge) {
     const auto any = [&](auto&& is) { return std::any_of(piece.words.begin(), piece.words.end(), is); };
     if (any([&](const auto& word) {
-            return knowledge.in_list("perhaps-word", fold(word)) || knowledge.in_list("contact-word", fold(word));
+            return knowledge.in_list(WordList::perhaps_word, fold(word)) || knowledge.in_list(WordList::contact_word, fold(word));
         }))
         return Says::near_it;
     const bool holds = any([&](const auto& word) {
-        return fits_any(knowledge.records().lexicon.holds, word) || knowledge.in_list("put-in", fold(word)) ||
-               knowledge.in_list("has-in-it", fold(word));
+        return fits_any(knowledge.records().lexicon.holds, word) || knowledge.in_list(WordList::put_in, fold(word)) ||
+               knowledge.in_list(WordList::has_in_it, fold(word));
     });
     return holds ? Says::in_it : Says::nothing;
 }

@@ -7,6 +7,7 @@
 #include "core/names.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -44,8 +45,8 @@ Named named_at(const Sentence& words, std::size_t at, const Kind& kind) {
 // "Not for children", "nicht für die Kinder".
 bool is_denied_to_them(const Sentence& words, std::size_t first, const Knowledge& knowledge) {
     std::size_t at = first;
-    while (at > 0 && (knowledge.in_list("for-guests", fold(words[at - 1])) || knowledge.in_list("article", fold(words[at - 1])) ||
-                      words[at - 1] == "any"))
+    while (at > 0 && (knowledge.in_list(WordList::for_guests, fold(words[at - 1])) ||
+                      knowledge.in_list(WordList::article, fold(words[at - 1])) || words[at - 1] == "any"))
         --at;
     return at > 0 && contains(knowledge.records().lexicon.denials.before, words[at - 1]);
 }
@@ -53,25 +54,25 @@ bool is_denied_to_them(const Sentence& words, std::size_t first, const Knowledge
 // "Baby spinach", "old school", "school fair": a food, a manner, a feast.
 bool is_of_a_name(const Sentence& words, const Named& named, const Knowledge& knowledge) {
     constexpr std::size_t reach = 3;  // words
-    const auto in = [&](std::string_view list, std::size_t at) { return knowledge.in_list(list, fold(words[at])); };
+    const auto in = [&](WordList list, std::size_t at) { return knowledge.in_list(list, fold(words[at])); };
     const std::size_t end = std::min(words.size(), named.last + reach);
     for (std::size_t at = named.last; at < end; ++at)
-        if (in("eaters-kitchen", at)) return false;
-    if (named.last < words.size() && knowledge.in_list("no-promise", fold(said(words, named.first, named.last + 1)))) return true;
-    if (named.first > 0 && knowledge.in_list("no-promise", fold(said(words, named.first - 1, named.last)))) return true;
+        if (in(WordList::eaters_kitchen, at)) return false;
+    if (named.last < words.size() && knowledge.in_list(WordList::no_promise, fold(said(words, named.first, named.last + 1)))) return true;
+    if (named.first > 0 && knowledge.in_list(WordList::no_promise, fold(said(words, named.first - 1, named.last)))) return true;
     for (std::size_t at = named.last; at < end; ++at)
-        if (in("feast-or-street", at)) return true;
+        if (in(WordList::feast_or_street, at)) return true;
     return false;
 }
 
 // A school or a hospital is where people eat only where the sentence says before that it is for them, or tells of a meal behind.
 bool is_fed(const Sentence& words, const Named& named, const Knowledge& knowledge) {
-    if (!knowledge.in_list("place-of-guests", fold(said(words, named.first, named.last)))) return true;
+    if (!knowledge.in_list(WordList::place_of_guests, fold(said(words, named.first, named.last)))) return true;
     const auto behind = words.begin() + static_cast<std::ptrdiff_t>(named.last);
     return std::any_of(words.begin(), words.begin() + static_cast<std::ptrdiff_t>(named.first),
-                       [&](const std::string& word) { return knowledge.in_list("for-guests", fold(word)); }) ||
+                       [&](const std::string& word) { return knowledge.in_list(WordList::for_guests, fold(word)); }) ||
            std::any_of(behind, behind + std::min<std::ptrdiff_t>(2, words.end() - behind),
-                       [&](const std::string& word) { return knowledge.in_list("eaters-kitchen", fold(word)); });
+                       [&](const std::string& word) { return knowledge.in_list(WordList::eaters_kitchen, fold(word)); });
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -72,7 +73,7 @@ std::vector<std::string> allergens_of_kind(const Kind& kind, const Knowledge& kn
 
 const Kind* kind_in_any_tongue(std::string_view word, const Knowledge& knowledge) {
     std::string folded = hazard_fold(word);
-    for (auto blank = folded.find(' '); blank != std::string::npos && knowledge.in_list("article", fold(folded.substr(0, blank)));
+    for (auto blank = folded.find(' '); blank != std::string::npos && knowledge.in_list(WordList::article, fold(folded.substr(0, blank)));
          blank = folded.find(' '))
         folded.erase(0, blank + 1);
     if (folded.empty()) return nullptr;

@@ -274,12 +274,6 @@ bool Knowledge::in_list(WordList list, std::string_view folded) const { return h
 
 bool Knowledge::in_list_as_written(WordList list, std::string_view word) const { return has_form(list, word, Form::written); }
 
-bool Knowledge::in_list(std::string_view list, std::string_view folded) const {
-    const auto& all = Words<WordList>::all;  // in the order of the letters
-    const auto* found = std::lower_bound(all.begin(), all.end(), list);
-    return found != all.end() && *found == list && in_list(static_cast<WordList>(found - all.begin()), folded);
-}
-
 const std::vector<std::string>& Knowledge::listed(WordList list) const { return listed_[static_cast<std::size_t>(list)].words; }
 
 std::vector<std::string> Knowledge::nearest_ingredients(std::string_view name) const {

@@ -44,7 +44,6 @@ public:
     const std::string* english(std::string_view tongue, const std::string& folded) const;
     /// Whether a list of the lexicon holds a word or a turn of phrase, folded.
     bool in_list(WordList list, std::string_view folded) const;
-    bool in_list(std::string_view list, std::string_view folded) const;
     /// Likewise, of a word that keeps its ending, as hazard_fold writes it: "nuts" where the list has "nuts", and not where it has "nut".
     bool in_list_as_written(WordList list, std::string_view word) const;
     /// The words of a list as the records write them, in their order.

@@ -10,6 +10,7 @@
 #include "core/names.hpp"
 #include "evaluate/predict.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/word_list.hpp"
 #include "models/as_bought.hpp"
 #include "plan/sharing.hpp"
 #include "safety/page.hpp"
@@ -133,7 +134,8 @@ private:
         return std::any_of(request_.have.read.begin(), request_.have.read.end(), [&](const StockRead& read) {
             if (!contains(read.as.foods, name_of(ingredient))) return false;
             const auto words = hazard_text(read.written).words;
-            return std::any_of(words.begin(), words.end(), [&](const auto& word) { return knowledge().in_list("was-frozen", fold(word)); });
+            return std::any_of(words.begin(), words.end(),
+                               [&](const auto& word) { return knowledge().in_list(WordList::was_frozen, fold(word)); });
         });
     }
 

@@ -10,6 +10,7 @@
 #include "core/words.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/word_list.hpp"
 #include "safety/allergens.hpp"
 #include "safety/casings.hpp"
 #include "safety/exclusions.hpp"
@@ -104,8 +105,9 @@ std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge
     std::vector<CautionText> all;
     const TitleWords title(formula.title, knowledge);
     of_any_allergen(all, formula, knowledge);
-    if (const auto raw = title.words_in("eaten-raw"); !raw.empty()) all.push_back(of_title(ReasonKind::title_raw, "title-raw", raw));
-    else if (const auto kept = title.words_in("not-fresh"); !kept.empty())
+    if (const auto raw = title.words_in(WordList::eaten_raw); !raw.empty())
+        all.push_back(of_title(ReasonKind::title_raw, "title-raw", raw));
+    else if (const auto kept = title.words_in(WordList::not_fresh); !kept.empty())
         all.push_back(of_title(ReasonKind::title_not_fresh, "title-not-fresh", kept));
     for (const auto& kind : knowledge.records().kinds) {
         auto promise = title.promise_of(kind);

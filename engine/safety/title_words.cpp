@@ -89,7 +89,7 @@ bool TitleWords::denied(const Span& span) const {
         if (denies(word, knowledge_)) return true;
         if (at >= 2 && !phrase_at(words_, at - 2, WordList::title_free_of, knowledge_).empty()) return true;
         // "Without the pig", "ohne das Schwein": an article denies nothing back.
-        const bool filler = word == "added" || word == "of" || word == "%" || knowledge_.in_list("article", fold(word));
+        const bool filler = word == "added" || word == "of" || word == "%" || knowledge_.in_list(WordList::article, fold(word));
         if (filler) {
             --at;
             continue;
@@ -120,7 +120,8 @@ std::optional<TitlePromise> TitleWords::promise_at(const Span& span) const {
     }
     if (at < words_.size() && knowledge_.in_list_as_written(WordList::title_is_free, words_[at]))
         return TitlePromise{said(span.first, at + 1), false};
-    if (knowledge_.in_list("allergic-people", fold(said(span.first, span.last)))) return TitlePromise{said(span.first, span.last), true};
+    if (knowledge_.in_list(WordList::allergic_people, fold(said(span.first, span.last))))
+        return TitlePromise{said(span.first, span.last), true};
     if (span.last < words_.size() && knowledge_.in_list_as_written(WordList::title_suits, words_[span.last])) {
         const bool led = span.first >= 2 && !phrase_at(words_, span.first - 2, WordList::title_for_whom, knowledge_).empty();
         return TitlePromise{said(led ? span.first - 2 : span.first, span.last + 1), true};
@@ -141,7 +142,8 @@ std::optional<TitlePromise> TitleWords::joined_promise(const Kind& kind) const {
             const bool behind = std::any_of(ends.begin(), ends.end(), [&](const std::string& end) {
                 return word == name + end || word == name + "s" + end || word == name + "n" + end || word == name + end + "e";
             });
-            if (behind || knowledge_.in_list("free-of-" + kind.id, fold(word)) || (kind.id == "cured" && word == "un" + name))
+            if (behind || (kind.id == "nuts" && knowledge_.in_list(WordList::free_of_nuts, fold(word))) ||
+                (kind.id == "cured" && word == "un" + name))
                 return TitlePromise{word, false};
         }
     return std::nullopt;
@@ -150,21 +152,21 @@ std::optional<TitlePromise> TitleWords::joined_promise(const Kind& kind) const {
 // "Old school", "School fair", "Baby Ruth's street", "kosher salt": a name, a feast, a food, and nobody who eats.
 bool TitleWords::is_of_a_name(const Span& span) const {
     constexpr std::size_t reach = 3;  // words
-    const auto in = [&](std::string_view list, std::size_t at) { return knowledge_.in_list(list, fold(words_[at])); };
+    const auto in = [&](WordList list, std::size_t at) { return knowledge_.in_list(list, fold(words_[at])); };
     for (std::size_t at = span.last; at < std::min(words_.size(), span.last + reach); ++at)
-        if (in("eaters-kitchen", at)) return false;
+        if (in(WordList::eaters_kitchen, at)) return false;
     const std::string behind = said(span.first, span.last + 1);
-    if (span.last < words_.size() && knowledge_.in_list("no-promise", fold(behind))) return true;
-    if (span.first > 0 && knowledge_.in_list("no-promise", fold(said(span.first - 1, span.last)))) return true;
+    if (span.last < words_.size() && knowledge_.in_list(WordList::no_promise, fold(behind))) return true;
+    if (span.first > 0 && knowledge_.in_list(WordList::no_promise, fold(said(span.first - 1, span.last)))) return true;
     for (std::size_t at = span.last; at < std::min(words_.size(), span.last + reach) && words_[at] != joint; ++at)
-        if (in("feast-or-street", at)) return true;
+        if (in(WordList::feast_or_street, at)) return true;
     return false;
 }
 
 // "Not vegan", "not for children".
 bool TitleWords::is_not_for_them(const Span& span) const {
     std::size_t at = span.first;
-    while (at > 0 && knowledge_.in_list("for-guests", fold(words_[at - 1]))) --at;
+    while (at > 0 && knowledge_.in_list(WordList::for_guests, fold(words_[at - 1]))) --at;
     return at > 0 && (words_[at - 1] == "not" || (at < span.first && denies(words_[at - 1], knowledge_)));
 }
 
@@ -180,7 +182,7 @@ std::optional<TitlePromise> TitleWords::promise_of(const Kind& kind) const {
     return joined_promise(kind);
 }
 
-std::string TitleWords::words_in(std::string_view list) const {
+std::string TitleWords::words_in(WordList list) const {
     constexpr std::size_t longest = 3;  // words
     for (std::size_t first = 0; first < words_.size(); ++first)
         for (std::size_t last = std::min(words_.size(), first + longest); last > first; --last)

@@ -27,7 +27,7 @@ public:
 
     /// The words of a list of the lexicon that stand in it: "mett" of what is eaten raw, "salami" of what is not fresh; empty where none
     /// do.
-    std::string words_in(std::string_view list) const;
+    std::string words_in(WordList list) const;
 
     /// The word of a kind that stands in the title as what it is made of; empty where there is none.
     std::string named(const Kind& kind) const;

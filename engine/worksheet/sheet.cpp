@@ -8,6 +8,7 @@
 #include "formula/line/process_text.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/tissue.hpp"
+#include "knowledge/word_list.hpp"
 #include "safety/conditions.hpp"
 #include "safety/exclusions.hpp"
 #include "safety/safety.hpp"
@@ -97,7 +98,7 @@ void warn_of_the_shape(Sheet& sheet, const Knowledge& knowledge) {
     bool titled = false;
     for (std::size_t at = 0; at < title.size();) {
         const auto end = std::min(title.find(' ', at), title.size());
-        titled = titled || knowledge.in_list("link-word", title.substr(at, end - at));
+        titled = titled || knowledge.in_list(WordList::link_word, title.substr(at, end - at));
         at = end + 1;
     }
     const auto& beside = sheet.formula.beside;

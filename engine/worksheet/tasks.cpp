@@ -6,6 +6,7 @@
 
 #include "core/names.hpp"
 #include "knowledge/line_name.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -133,7 +134,7 @@ private:
 
 bool tells_what_to_do(std::string_view clause, const Knowledge& knowledge) {
     const std::string word = first_word(clause), folded = fold(word);
-    return word == folded && knowledge.in_list("bench-task", folded);  // "keeps" tells, "keep" asks
+    return word == folded && knowledge.in_list(WordList::bench_task, folded);  // "keeps" tells, "keep" asks
 }
 
 void tell_tasks(Sheet& sheet, const Knowledge& knowledge) {

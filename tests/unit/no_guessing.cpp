@@ -28,7 +28,7 @@ TEST_CASE("every word of a food that is no record is asked about") {
     for (const auto& list : lexicon.at("lists"))
         for (const std::string word : list.at("words")) {
             ++words;
-            CHECK(knowledge().in_list("other-food", fold(word)));
+            CHECK(knowledge().in_list(WordList::other_food, fold(word)));
             for (const auto& line : {"30 g " + word, "30 g " + word + "s"})
                 if (const auto food = became(line); food != "asked") guessed += "\n  " + line + ": " + food;
         }

@@ -89,7 +89,7 @@ bool names_one_food(std::string_view text, const Knowledge& knowledge) {
     if (!food) food = knowledge.ingredient_meant(text);
     if (!food || !food->meat) return food != nullptr;
     const std::string folded = fold(text);
-    return knowledge.in_list("cut-of-meat", folded.substr(folded.rfind(' ') + 1));
+    return knowledge.in_list(WordList::cut_of_meat, folded.substr(folded.rfind(' ') + 1));
 }
 
 class PlainReader {
@@ -179,8 +179,9 @@ private:
         constexpr std::array<std::string_view, 5> own{"note", "title", "parent", "date", "do"};
         if (is_process(key) || std::find(own.begin(), own.end(), fold(key)) != own.end()) return false;
         const std::string folded = fold(line.text);
-        const bool head = knowledge_.in_list("method-heading", folded);
-        const bool led = !value.empty() && knowledge_.in_list("method-heading", fold(key)) && !tells_an_amount(value);  // "Method: mix."
+        const bool head = knowledge_.in_list(WordList::method_heading, folded);
+        const bool led =
+            !value.empty() && knowledge_.in_list(WordList::method_heading, fold(key)) && !tells_an_amount(value);  // "Method: mix."
         in_method_ = in_method_ || head || led;
         if (!in_method_ && (!is_paragraph(line.text) || !several_in_line(line.text, Origin(file_, line.place), knowledge_).empty()))
             return false;
@@ -247,7 +248,7 @@ private:
     // "Coating (not in the mass)", "For dusting": what the lines below it are for; empty where they go into the mass.
     std::string purpose_of_heading(std::string_view key) const {
         for (const auto& word : words_of(key))
-            if (knowledge_.in_list("coat-purpose", word.folded)) return word.folded;
+            if (knowledge_.in_list(WordList::coat_purpose, word.folded)) return word.folded;
         const std::string folded = " " + fold(key) + " ";
         return folded.find(" not in the ma") == std::string::npos && folded.find(" not in the mix ") == std::string::npos ? "" : "serving";
     }
@@ -307,7 +308,7 @@ private:
 
     // "Kern: 50 C, glasig", "température à coeur: 68 °C".
     bool core_so(const TextLine& line, const std::string& key, std::string_view value) {
-        if (!knowledge_.in_list("core-key", key)) return false;
+        if (!knowledge_.in_list(WordList::core_key, key)) return false;
         const auto end = value.find(',');
         if (auto wrong = set_process(draft_.formula.process, "core", value.substr(0, end))) {
             wrong->where = describe(file_, line.place);
@@ -342,9 +343,9 @@ private:
 
 bool is_title(std::string_view line, const Knowledge& knowledge) {
     const auto key = key_value(line).key;
-    return fold(key) != "title" && !is_process(key) && !knowledge.in_list("core-key", fold(key)) && !heading_base(line, knowledge) &&
-           !starts_with_weight(line) && (!tells_an_amount(line) || tells_batch_size(line, knowledge)) && !names_a_casing(line, knowledge) &&
-           !names_one_food(line, knowledge) && !read_line(line, Origin("", {1, 1}), knowledge);
+    return fold(key) != "title" && !is_process(key) && !knowledge.in_list(WordList::core_key, fold(key)) &&
+           !heading_base(line, knowledge) && !starts_with_weight(line) && (!tells_an_amount(line) || tells_batch_size(line, knowledge)) &&
+           !names_a_casing(line, knowledge) && !names_one_food(line, knowledge) && !read_line(line, Origin("", {1, 1}), knowledge);
 }
 
 Draft read_plain_formula(std::string_view text, std::string_view file, const Knowledge& knowledge) {

@@ -210,7 +210,7 @@ private:
         const auto comma = line.text.rfind(',');
         if (comma == std::string_view::npos || (says.says != StockWord::some && says.says != StockWord::none)) return false;
         if (line.text.substr(0, comma).find_first_of("0123456789") == std::string_view::npos) return false;
-        return knowledge_.in_list("passed-over", fold(line.text.substr(comma + 1))) &&
+        return knowledge_.in_list(WordList::passed_over, fold(line.text.substr(comma + 1))) &&
                read_line(line.text, Origin(file_, line.place), knowledge_, {}, true).has_value();
     }
 
@@ -325,7 +325,8 @@ private:
                                      gatherer_.whole.empty() ? text : gatherer_.whole);
         if (parts.size() > 1 && !gatherer_.namer().knows(text) && (digits || !known_without_amount(text))) {
             for (const auto part : parts)
-                if (!knowledge_.in_list("passed-over", fold(part)) && (has_digit(part) || is_item(part) || !passed_over(parts, part)))
+                if (!knowledge_.in_list(WordList::passed_over, fold(part)) &&
+                    (has_digit(part) || is_item(part) || !passed_over(parts, part)))
                     weighed(part, line);
             return;
         }
@@ -359,7 +360,7 @@ private:
         return odd_parts(
             parts,
             [&](std::string_view part) {
-                return has_digit(part) || knowledge_.in_list("passed-over", fold(part)) || is_item(part) || is_slip(part);
+                return has_digit(part) || knowledge_.in_list(WordList::passed_over, fold(part)) || is_item(part) || is_slip(part);
             },
             knowledge_);
     }

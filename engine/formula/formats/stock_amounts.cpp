@@ -132,13 +132,14 @@ std::string without_idle_words(std::string_view written, const Knowledge& knowle
             return cursor.digit() || is_number_word(words[at].folded, knowledge);
         };
         const bool doubt = i + 1 < words.size() && std::isdigit(static_cast<unsigned char>(words[i + 1].raw.front())) != 0 &&
-                           knowledge.in_list("stock-doubt", words[i].folded) && words[i].folded != "if" && words[i].folded != "unless";
+                           knowledge.in_list(WordList::stock_doubt, words[i].folded) && words[i].folded != "if" &&
+                           words[i].folded != "unless";
         const Unit* unit = i + 1 < words.size() ? unit_named(words[i + 1].folded) : nullptr;
         const bool idle = unit && unit->dimension == Dimension::count &&
                           ((i == 0 && i + 2 < words.size() && words[i + 2].folded == "of") || (i > 0 && number(i - 1))) &&
                           !unit_named(words[i].folded) && words[i].segment == words[i + 1].segment && !number(i) &&
-                          size_word(words[i].folded).empty() && knowledge.in_list("plain-remark", words[i].folded) &&
-                          !knowledge.in_list("stock-loose", words[i].folded);
+                          size_word(words[i].folded).empty() && knowledge.in_list(WordList::plain_remark, words[i].folded) &&
+                          !knowledge.in_list(WordList::stock_loose, words[i].folded);
         if (doubt || idle) line.erase(words[i].begin, words[i + 1].begin - words[i].begin);
     }
     return line;
@@ -176,7 +177,7 @@ std::optional<Exception> exception_in(std::string_view line, const Knowledge& kn
         const auto at = folded.find(joint);
         if (at == std::string::npos) continue;
         Exception found{std::string(bare(line.substr(0, at))), std::string(bare(line.substr(at + joint.size())))};
-        if (knowledge.in_list("tells-form", fold(found.some))) return std::nullopt;  // "no fresh thyme, only dried"
+        if (knowledge.in_list(WordList::tells_form, fold(found.some))) return std::nullopt;  // "no fresh thyme, only dried"
         if (found.some.empty() || words_of(found.none).size() < 2) return std::nullopt;
         return found;
     }

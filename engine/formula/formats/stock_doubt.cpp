@@ -8,6 +8,7 @@
 #include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
 #include "formula/line/name_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -18,18 +19,18 @@ constexpr std::size_t longest_warning = 4, longest_food = 3;  // words
 bool within_idle_phrase(const std::vector<Word>& words, std::size_t first, std::size_t last, const Knowledge& knowledge) {
     for (std::size_t from = first < 2 ? 0 : first - 2; from <= first; ++from)
         for (std::size_t to = std::min(words.size(), last + 2); to >= last && to > 0; --to)
-            if (to - from > last - first && knowledge.in_list("passed-over", fold(phrase(words, from, to)))) return true;
+            if (to - from > last - first && knowledge.in_list(WordList::passed_over, fold(phrase(words, from, to)))) return true;
     return false;
 }
 
 bool excludes_or_warns(const std::vector<Word>& words, const Knowledge& knowledge) {
-    constexpr std::array<std::string_view, 4> lists{"never-aside", "stock-none", "stock-no-abroad", "stock-none-after"};
+    constexpr std::array lists{WordList::never_aside, WordList::stock_none, WordList::stock_no_abroad, WordList::stock_none_after};
     for (std::size_t first = 0; first < words.size(); ++first)
         for (std::size_t last = first + 1; last <= std::min(words.size(), first + longest_warning); ++last) {
             const std::string said = fold(phrase(words, first, last));
             if (within_idle_phrase(words, first, last, knowledge)) continue;
             if (said.find_first_not_of("0123456789") == std::string::npos) continue;  // "0" is one of them
-            if (std::any_of(lists.begin(), lists.end(), [&](std::string_view list) { return knowledge.in_list(list, said); })) return true;
+            if (std::any_of(lists.begin(), lists.end(), [&](WordList list) { return knowledge.in_list(list, said); })) return true;
         }
     return false;
 }
@@ -58,7 +59,7 @@ bool never_set_aside(std::string_view written, const Knowledge& knowledge) {
     if (danger_in(written, knowledge) || danger_beside(written, knowledge) || nearly_refused(written, knowledge)) return true;
     const auto words = words_of(written);
     const bool near = std::any_of(words.begin(), words.end(), [&](const Word& word) {  // "forse" is no slip for a horse
-        return !knowledge.in_list("stock-doubt", word.folded) && !near_danger(word.raw, knowledge).empty();
+        return !knowledge.in_list(WordList::stock_doubt, word.folded) && !near_danger(word.raw, knowledge).empty();
     });
     return near || excludes_or_warns(words, knowledge) || names_a_danger(written, words, knowledge);
 }

@@ -25,6 +25,7 @@
 #include "formula/remark/remark.hpp"
 #include "knowledge/edible.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 
@@ -183,7 +184,8 @@ public:
     // What was thawed is told with the line: what is left of it is not frozen again.
     bool was_frozen() const {
         const auto words = hazard_text(whole).words;
-        return std::any_of(words.begin(), words.end(), [&](const auto& word) { return knowledge_.in_list("was-frozen", fold(word)); });
+        return std::any_of(words.begin(), words.end(),
+                           [&](const auto& word) { return knowledge_.in_list(WordList::was_frozen, fold(word)); });
     }
 
     /// Something on hand that is not understood is set aside and told: what cannot be used hurts nobody, and the rest of the list is
@@ -287,8 +289,8 @@ private:
     // "no fresh turmeric" beside the ground one is another form, and not another word.
     bool tells_form(const std::string& word) const {
         const auto words = words_of(word);
-        return words.size() > 1 &&
-               std::any_of(words.begin(), words.end(), [&](const Word& one) { return knowledge_.in_list("tells-form", one.folded); });
+        return words.size() > 1 && std::any_of(words.begin(), words.end(),
+                                               [&](const Word& one) { return knowledge_.in_list(WordList::tells_form, one.folded); });
     }
 
     // "Ground turmeric" beside "no fresh turmeric"; but "no green plums" says nothing of gooseberries that stand for them.

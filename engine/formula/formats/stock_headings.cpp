@@ -9,13 +9,14 @@
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/quantity_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
 
 constexpr std::size_t longest_said = 5;  // words
 
-bool holds_words_of(std::string_view text, std::string_view list, std::size_t fewest, const Knowledge& knowledge) {
+bool holds_words_of(std::string_view text, WordList list, std::size_t fewest, const Knowledge& knowledge) {
     const auto words = words_of(text);
     for (std::size_t first = 0; first < words.size(); ++first)
         for (std::size_t last = first + fewest; last <= std::min(words.size(), first + longest_said); ++last)
@@ -45,15 +46,16 @@ std::optional<StockHeading> stock_heading(std::string_view line, const Knowledge
     const bool colon = !line.empty() && line.back() == ':';
     const std::string_view said = bare(line);
     if (said.empty()) return std::nullopt;
-    if (knowledge.in_list("stock-none-heading", fold(said))) return StockHeading{StockSection::none, {}};
+    if (knowledge.in_list(WordList::stock_none_heading, fold(said))) return StockHeading{StockSection::none, {}};
     if (const auto stop = line.find(':');
-        stop != std::string_view::npos && !colon && knowledge.in_list("stock-none-heading", fold(bare(line.substr(0, stop)))))
+        stop != std::string_view::npos && !colon && knowledge.in_list(WordList::stock_none_heading, fold(bare(line.substr(0, stop)))))
         return StockHeading{StockSection::none, bare(line.substr(stop + 1))};
-    if (!colon) return knowledge.in_list("stock-heading", fold(said)) ? std::optional(StockHeading{}) : std::nullopt;
-    if (knowledge.in_list("stock-heading", fold(said))) return StockHeading{};
-    if (holds_words_of(said, "stock-none-heading", 2, knowledge)) return StockHeading{StockSection::none, {}};
-    const bool denies = holds_words_of(said, "stock-none-heading", 1, knowledge) || holds_words_of(said, "stock-none", 1, knowledge) ||
-                        holds_words_of(said, "stock-no-abroad", 1, knowledge);  // "need" alone may go on with "using up"
+    if (!colon) return knowledge.in_list(WordList::stock_heading, fold(said)) ? std::optional(StockHeading{}) : std::nullopt;
+    if (knowledge.in_list(WordList::stock_heading, fold(said))) return StockHeading{};
+    if (holds_words_of(said, WordList::stock_none_heading, 2, knowledge)) return StockHeading{StockSection::none, {}};
+    const bool denies = holds_words_of(said, WordList::stock_none_heading, 1, knowledge) ||
+                        holds_words_of(said, WordList::stock_none, 1, knowledge) ||
+                        holds_words_of(said, WordList::stock_no_abroad, 1, knowledge);  // "need" alone may go on with "using up"
     return StockHeading{denies ? StockSection::unclear : StockSection::there, {}};
 }
 
@@ -61,10 +63,10 @@ bool is_list_title(std::string_view line, const Knowledge& knowledge) {
     if (has_figure(line)) return false;
     const auto words = words_of(line);
     const bool sausage = std::any_of(words.begin(), words.end(), [&](const Word& word) {
-        return knowledge.in_list("link-word", word.folded) || knowledge.in_list("yield-heading", word.folded);
+        return knowledge.in_list(WordList::link_word, word.folded) || knowledge.in_list(WordList::yield_heading, word.folded);
     });
     return !sausage && std::any_of(words.begin(), words.end(), [&](const Word& word) {
-        return knowledge.in_list("stock-heading", word.folded) || knowledge.in_list("stock-title-word", word.folded);
+        return knowledge.in_list(WordList::stock_heading, word.folded) || knowledge.in_list(WordList::stock_title_word, word.folded);
     });
 }
 

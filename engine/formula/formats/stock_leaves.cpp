@@ -2,13 +2,14 @@
 
 #include "core/names.hpp"
 #include "formula/line/name_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 
 std::optional<std::string> leaf_called(std::string_view name, const Ingredient& taken, const Knowledge& knowledge) {
     const std::string bare = fold(name);
     const bool herb = taken.tissue == Tissue::dry && taken.roles.front() == Role::herb;
-    if (!herb && !knowledge.in_list("leaf-when-much", bare)) return std::nullopt;
+    if (!herb && !knowledge.in_list(WordList::leaf_when_much, bare)) return std::nullopt;
     if (const auto* same = known_ingredient(bare, knowledge); same != &taken) return std::nullopt;
     const auto* fresh = known_ingredient("fresh " + bare, knowledge);
     if (!fresh || fresh == &taken || fresh->tissue == Tissue::dry) return std::nullopt;

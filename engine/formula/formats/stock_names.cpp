@@ -10,6 +10,7 @@
 #include "formula/line/line_doubts.hpp"
 #include "formula/line/name_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -103,9 +104,9 @@ bool StockNamer::touches_formula(std::string_view text) const {
     constexpr std::size_t shortest = 4;  // letters
     const auto words = words_of(text);
     const auto says_how = [&](const Word& word) {  // "ground" elder is no ground pepper
-        return knowledge_.preparation_named(word.raw) || knowledge_.in_list("cut", word.folded) ||
-               knowledge_.in_list("passed-over", word.folded) || knowledge_.in_list("stock-loose", word.folded) ||
-               knowledge_.in_list("another-kind", word.folded);
+        return knowledge_.preparation_named(word.raw) || knowledge_.in_list(WordList::cut, word.folded) ||
+               knowledge_.in_list(WordList::passed_over, word.folded) || knowledge_.in_list(WordList::stock_loose, word.folded) ||
+               knowledge_.in_list(WordList::another_kind, word.folded);
     };
     return formula_ && std::any_of(formula_->lines.begin(), formula_->lines.end(), [&](const Line& line) {
                const auto& names = knowledge_.ingredient(line.ingredient)->names;
@@ -120,7 +121,7 @@ bool StockNamer::touches_formula(std::string_view text) const {
 
 std::vector<std::string> StockNamer::lines_called(const std::string& folded) const {
     std::vector<std::string> ids;
-    if (!formula_ || folded.empty() || knowledge_.in_list("tells-form", folded)) return ids;
+    if (!formula_ || folded.empty() || knowledge_.in_list(WordList::tells_form, folded)) return ids;
     for (const auto& line : formula_->lines) {
         const Ingredient& ingredient = *knowledge_.ingredient(line.ingredient);
         const bool called = fold(line.called) == folded || std::any_of(ingredient.names.begin(), ingredient.names.end(),

@@ -8,6 +8,7 @@
 #include "formula/line/prepared_text.hpp"
 #include "formula/line/tongues.hpp"
 #include "knowledge/effects.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -23,13 +24,14 @@ std::optional<Clause> with_clause(const std::vector<Word>& words, const Knowledg
         const bool with = words[i].folded == "with" || words[i].folded == "w" || (words[i].folded == "and" && i > 0);
         if (!with) continue;
         std::size_t part = i + 1;
-        while (part + 1 < words.size() && knowledge.in_list("stock-of-plant", words[part].folded)) ++part;
-        const bool leaf = knowledge.in_list("stock-leaf-part", words[part].folded),
-                   other = knowledge.in_list("stock-other-part", words[part].folded);
+        while (part + 1 < words.size() && knowledge.in_list(WordList::stock_of_plant, words[part].folded)) ++part;
+        const bool leaf = knowledge.in_list(WordList::stock_leaf_part, words[part].folded),
+                   other = knowledge.in_list(WordList::stock_other_part, words[part].folded);
         const bool owned = part > i + 1;  // "and the leaves"; "and leaves" may be another food
         if ((!leaf && !other) || (words[i].folded == "and" && !owned)) continue;
         std::size_t last = part + 1;
-        while (last < words.size() && words[last].segment == words[part].segment && knowledge.in_list("stock-of-plant", words[last].folded))
+        while (last < words.size() && words[last].segment == words[part].segment &&
+               knowledge.in_list(WordList::stock_of_plant, words[last].folded))
             ++last;
         return Clause{i, last, leaf};
     }

@@ -11,6 +11,7 @@
 #include "formula/remark/remark.hpp"
 #include "formula/remark/told_allergens.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -67,7 +68,7 @@ std::vector<Declared> take_remarks(std::string& line, const IsItem& is_item, con
     for (std::size_t i = 0; i < clauses.size(); ++i) {
         const bool lone = clauses.size() == 2 && i == 1 && has_amount(said(clauses[0])) && !has_amount(said(clauses[1])) &&
                           stock_line(said(clauses[1]), knowledge).says == StockWord::weighed;
-        if (i > 0 && knowledge.in_list("thawed-cold", fold(said(clauses[i])))) {
+        if (i > 0 && knowledge.in_list(WordList::thawed_cold, fold(said(clauses[i])))) {
             blank_clause(line, clauses[i]);
             continue;
         }

@@ -26,12 +26,12 @@ struct StockHead {
 
 std::optional<StockColumn> column_called(const std::string& head, const Knowledge& knowledge) {
     const std::string folded = fold(head);
-    const auto is = [&](std::string_view list) { return knowledge.in_list(list, folded); };
-    if (is("column-name")) return StockColumn::name;
-    if (is("column-unit")) return StockColumn::unit;
-    if (is("column-amount") || is("stock-some") || is("stock-heading")) return StockColumn::amount;
-    if (is("column-note") || is("column-prepared")) return StockColumn::note;
-    if (is("column-other")) return StockColumn::place;
+    const auto is = [&](WordList list) { return knowledge.in_list(list, folded); };
+    if (is(WordList::column_name)) return StockColumn::name;
+    if (is(WordList::column_unit)) return StockColumn::unit;
+    if (is(WordList::column_amount) || is(WordList::stock_some) || is(WordList::stock_heading)) return StockColumn::amount;
+    if (is(WordList::column_note) || is(WordList::column_prepared)) return StockColumn::note;
+    if (is(WordList::column_other)) return StockColumn::place;
     return std::nullopt;
 }
 
@@ -49,7 +49,7 @@ std::optional<StockHead> head_cut_by(std::string_view line, Between between, con
         if (*column != StockColumn::amount || amounts) continue;
         head.amount = i;
         amounts = true;
-        head.says_there = !knowledge.in_list("column-amount", fold(cells[i]));
+        head.says_there = !knowledge.in_list(WordList::column_amount, fold(cells[i]));
     }
     return named && amounts ? std::optional(head) : std::nullopt;
 }
@@ -61,7 +61,7 @@ std::optional<StockHead> stock_head(std::string_view line, const Knowledge& know
 }
 
 bool says_none(const std::string& cell, const Knowledge& knowledge) {
-    return !cell.empty() && (is_empty_cell(cell) || knowledge.in_list("stock-none-after", fold(cell)));
+    return !cell.empty() && (is_empty_cell(cell) || knowledge.in_list(WordList::stock_none_after, fold(cell)));
 }
 
 bool says_only_there(const std::string& cell, const Knowledge& knowledge) {
@@ -79,7 +79,7 @@ bool names_a_place(const std::string& cell, const Knowledge& knowledge) {
     constexpr std::array<std::string_view, 6> beds{"bed", "row", "plot", "pot", "tub", "tray"};
     const auto words = words_of(cell);
     return std::any_of(words.begin(), words.end(), [&](const Word& word) {
-        return knowledge.in_list("stock-heading", word.folded) || contains(beds, std::string_view(word.folded));
+        return knowledge.in_list(WordList::stock_heading, word.folded) || contains(beds, std::string_view(word.folded));
     });
 }
 
@@ -119,7 +119,7 @@ std::optional<StockHead> head_by_rows(const std::vector<TextLine>& lines, const 
         width = std::max(width, cells.size());
         const std::string& amount = cells[1];
         const bool digit = !amount.empty() && amount.front() >= '0' && amount.front() <= '9';
-        told += digit || amount == "?" || says_none(amount, knowledge) || knowledge.in_list("stock-some", fold(amount)) ? 1 : 0;
+        told += digit || amount == "?" || says_none(amount, knowledge) || knowledge.in_list(WordList::stock_some, fold(amount)) ? 1 : 0;
     }
     if (lines.size() < fewest || 2 * told <= lines.size()) return std::nullopt;
     StockHead head;

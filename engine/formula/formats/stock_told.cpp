@@ -6,6 +6,7 @@
 #include "formula/formats/stock_words.hpp"
 #include "formula/line/hazards.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -23,7 +24,8 @@ std::size_t clause_start(std::string_view line, const Knowledge& knowledge) {
     for (std::size_t at = 0; at < line.size();) {
         const auto end = std::min(line.find_first_of(" ,;:-", at), line.size());
         const std::string word = hazard_fold(line.substr(at, end - at));
-        const bool opens = knowledge.in_list("perhaps-word", word) || fits_any(lexicon.holds, word) || fits_any(lexicon.handles, word);
+        const bool opens =
+            knowledge.in_list(WordList::perhaps_word, word) || fits_any(lexicon.holds, word) || fits_any(lexicon.handles, word);
         const bool denies = opens && ends_in_denial(line.substr(0, at), lexicon);
         if (at > 0 && opens && !denies && !declared_in(line.substr(at), knowledge).empty()) return at;
         at = end + 1;

@@ -21,7 +21,7 @@ bool same(Text a, Text b) {
 }
 
 /// The rest when `text` starts with a word of the list, the longest that it can; else empty.
-Text rest_after(Text text, Text list, const Knowledge& knowledge) {
+Text rest_after(Text text, WordList list, const Knowledge& knowledge) {
     Text best;
     for (std::size_t cut = text.find_first_of(" :"); cut != Text::npos; cut = text.find_first_of(" :", cut + 1))
         if (knowledge.in_list(list, fold(text.substr(0, cut)))) best = bare(text.substr(cut));
@@ -29,7 +29,7 @@ Text rest_after(Text text, Text list, const Knowledge& knowledge) {
 }
 
 /// Likewise at its end.
-Text rest_before(Text text, Text list, const Knowledge& knowledge) {
+Text rest_before(Text text, WordList list, const Knowledge& knowledge) {
     for (std::size_t cut = text.find_first_of(" :("); cut != Text::npos; cut = text.find_first_of(" :(", cut + 1)) {
         std::string tail(bare(text.substr(cut)));
         std::erase(tail, ',');  // "too expensive, don't have"
@@ -45,7 +45,7 @@ bool is_number(const Word& word) {
 }
 
 bool is_loose(const Word& word, const Knowledge& knowledge) {
-    if (knowledge.in_list("stock-loose", word.folded) || word.raw == "x" || word.raw == "~") return true;
+    if (knowledge.in_list(WordList::stock_loose, word.folded) || word.raw == "x" || word.raw == "~") return true;
     if (word.raw.size() > 1 && (word.raw[0] == 'x' || word.raw[0] == 'X') &&
         word.raw.find_first_not_of("0123456789", 1) == std::string::npos)
         return true;  // "spinach x2"
@@ -87,20 +87,21 @@ StockLine stock_line(std::string_view text, const Knowledge& knowledge) {
     const bool ends_in_colon = !text.empty() && text.back() == ':';
     text = bare(text);
     const std::string folded = fold(text);
-    if (knowledge.in_list("stock-closing", folded)) return {StockWord::nothing_else, {}};
-    if (knowledge.in_list("stock-opening", folded)) return {StockWord::everything_else, {}};
-    if (ends_in_colon || knowledge.in_list("stock-heading", folded)) return {StockWord::heading, {}};
-    if (const auto names = rest_after(text, "stock-none", knowledge); !names.empty()) {
-        const auto bare_names = rest_before(names, "stock-when", knowledge);  // "no sorrel this week"
+    if (knowledge.in_list(WordList::stock_closing, folded)) return {StockWord::nothing_else, {}};
+    if (knowledge.in_list(WordList::stock_opening, folded)) return {StockWord::everything_else, {}};
+    if (ends_in_colon || knowledge.in_list(WordList::stock_heading, folded)) return {StockWord::heading, {}};
+    if (const auto names = rest_after(text, WordList::stock_none, knowledge); !names.empty()) {
+        const auto bare_names = rest_before(names, WordList::stock_when, knowledge);  // "no sorrel this week"
         return {StockWord::none, bare_names.empty() ? names : bare_names};
     }
-    if (const auto names = rest_before(text, "stock-none-after", knowledge); !names.empty()) return {StockWord::none, names};
-    if (auto names = rest_after(text, "stock-some", knowledge); !names.empty()) {
-        for (auto more = rest_after(names, "stock-some", knowledge); !more.empty(); more = rest_after(names, "stock-some", knowledge))
+    if (const auto names = rest_before(text, WordList::stock_none_after, knowledge); !names.empty()) return {StockWord::none, names};
+    if (auto names = rest_after(text, WordList::stock_some, knowledge); !names.empty()) {
+        for (auto more = rest_after(names, WordList::stock_some, knowledge); !more.empty();
+             more = rest_after(names, WordList::stock_some, knowledge))
             names = more;  // "there's plenty of parsley"
         return {StockWord::some, names};
     }
-    if (const auto names = rest_before(text, "stock-some", knowledge); !names.empty()) return {StockWord::some, names};
+    if (const auto names = rest_before(text, WordList::stock_some, knowledge); !names.empty()) return {StockWord::some, names};
     return {StockWord::weighed, text};
 }
 
@@ -189,8 +190,8 @@ std::string leaves_open(std::string_view line, const Knowledge& knowledge) {
     };
     if (says("either") && says("or")) return "\"" + std::string(line) + "\" leaves open which of them is on hand";
     for (std::size_t i = 0; i < words.size(); ++i)
-        if (knowledge.in_list("stock-doubt", words[i].folded) ||
-            (i + 1 < words.size() && knowledge.in_list("stock-doubt", fold(phrase(words, i, i + 2)))))
+        if (knowledge.in_list(WordList::stock_doubt, words[i].folded) ||
+            (i + 1 < words.size() && knowledge.in_list(WordList::stock_doubt, fold(phrase(words, i, i + 2)))))
             return "\"" + std::string(line) + "\" leaves open whether it is on hand";
     return {};
 }
@@ -202,18 +203,18 @@ bool says_no_abroad(std::string_view line, const Knowledge& knowledge) {
             apart.replace(at, sign.size(), sign.size(), ' ');
     const auto words = words_of(apart);
     for (std::size_t last = std::min<std::size_t>(words.size(), 2); last > 0 && last < words.size() + 1; --last)
-        if (words.size() > last && knowledge.in_list("stock-no-abroad", fold(phrase(words, 0, last)))) return true;
+        if (words.size() > last && knowledge.in_list(WordList::stock_no_abroad, fold(phrase(words, 0, last)))) return true;
     return false;
 }
 
 std::vector<SmallAmount> small_amounts(std::string_view line, const Knowledge& knowledge) {
     line = bare(line);
-    const auto rest = [&](Text list) {
+    const auto rest = [&](WordList list) {
         const auto names = rest_after(line, list, knowledge);
         return names.empty() ? rest_before(line, list, knowledge) : names;
     };
-    if (const auto names = rest("stock-few"); !names.empty()) return {{"3", names}, {"1 handful", names}};
-    if (const auto names = rest("stock-little"); !names.empty()) return {{"1 handful", names}, {"1 tbsp", names}, {"1 tsp", names}};
+    if (const auto names = rest(WordList::stock_few); !names.empty()) return {{"3", names}, {"1 handful", names}};
+    if (const auto names = rest(WordList::stock_little); !names.empty()) return {{"1 handful", names}, {"1 tbsp", names}, {"1 tsp", names}};
     return {};
 }
 
@@ -247,7 +248,7 @@ bool is_plenty(std::string_view line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     for (std::size_t first = 0; first < words.size(); ++first)
         for (std::size_t last = std::min(words.size(), first + 3); last > first; --last)
-            if (knowledge.in_list("stock-plenty", fold(phrase(words, first, last)))) return true;
+            if (knowledge.in_list(WordList::stock_plenty, fold(phrase(words, first, last)))) return true;
     return false;
 }
 

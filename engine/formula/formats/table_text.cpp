@@ -12,6 +12,7 @@
 #include "formula/line/passed_over.hpp"
 #include "formula/line/sheet_size.hpp"
 #include "formula/line/sheet_unit.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -51,7 +52,7 @@ ColumnRead column_headed(const std::string& head, const Knowledge& knowledge) {
     std::replace_if(
         text.begin(), text.end(), [](char c) { return std::string_view("()[]/:,").find(c) != std::string_view::npos; }, ' ');
     const auto words = words_of(text);
-    const auto says = [&](std::string_view list) {
+    const auto says = [&](WordList list) {
         return std::any_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list(list, word.folded); });
     };
     const Unit* unit = weighing_unit(words);
@@ -64,19 +65,19 @@ ColumnRead column_headed(const std::string& head, const Knowledge& knowledge) {
     const bool number = head.find_first_of("0123456789") != std::string::npos;
     const bool of_batch = std::all_of(words.begin(), words.end(), [&](const Word& word) {  // "10 kg", "for 5 kg batch", and no food
         return word.folded.find_first_of("0123456789") != std::string::npos || unit_named(word.folded) != nullptr ||
-               knowledge.in_list("sheet-size", word.folded) || knowledge.in_list("column-amount", word.folded) ||
-               knowledge.in_list("percent-word", word.folded) || knowledge.in_list("sheet-of-meat", word.folded);
+               knowledge.in_list(WordList::sheet_size, word.folded) || knowledge.in_list(WordList::column_amount, word.folded) ||
+               knowledge.in_list(WordList::percent_word, word.folded) || knowledge.in_list(WordList::sheet_of_meat, word.folded);
     });
     if (number && !of_batch) return column;
-    if (head.find('%') != std::string::npos || says("percent-word")) column.is = Column::share;
-    else if (mass_words > 1 && (slash || says("per"))) column = {Column::per, head, head, true, 0};
-    else if (says("column-unit") && !unit) column.is = Column::unit;
+    if (head.find('%') != std::string::npos || says(WordList::percent_word)) column.is = Column::share;
+    else if (mass_words > 1 && (slash || says(WordList::per))) column = {Column::per, head, head, true, 0};
+    else if (says(WordList::column_unit) && !unit) column.is = Column::unit;
     else if (unit && !number) column = {Column::weight, head, std::string(unit->word), column.metric, 0};
-    else if (says("column-name")) column.is = Column::name;
-    else if (says("column-amount") || (unit && number)) column.is = Column::amount;
-    else if (says("column-prepared")) column.is = Column::prepared;
-    else if (says("column-note")) column.is = Column::note;
-    else if (says("column-other") || head == "#") column.is = Column::other;
+    else if (says(WordList::column_name)) column.is = Column::name;
+    else if (says(WordList::column_amount) || (unit && number)) column.is = Column::amount;
+    else if (says(WordList::column_prepared)) column.is = Column::prepared;
+    else if (says(WordList::column_note)) column.is = Column::note;
+    else if (says(WordList::column_other) || head == "#") column.is = Column::other;
     return column;
 }
 
@@ -165,15 +166,15 @@ private:
     }
 
     bool is_vague(const std::string& cell) const {
-        return knowledge_.in_list("vague", fold(cell)) || !vague_amount(cell, knowledge_).empty();
+        return knowledge_.in_list(WordList::vague, fold(cell)) || !vague_amount(cell, knowledge_).empty();
     }
 
     bool all_said_of_columns(const std::string& head) const {
         const auto words = words_of(head);
         return std::all_of(words.begin(), words.end(), [&](const Word& word) {
-            return knowledge_.in_list("column-name", word.folded) || knowledge_.in_list("column-amount", word.folded) ||
-                   knowledge_.in_list("column-other", word.folded) || knowledge_.in_list("sheet-of-meat", word.folded) ||
-                   knowledge_.in_list("heading", word.folded) || knowledge_.in_list("sheet-size", word.folded);
+            return knowledge_.in_list(WordList::column_name, word.folded) || knowledge_.in_list(WordList::column_amount, word.folded) ||
+                   knowledge_.in_list(WordList::column_other, word.folded) || knowledge_.in_list(WordList::sheet_of_meat, word.folded) ||
+                   knowledge_.in_list(WordList::heading, word.folded) || knowledge_.in_list(WordList::sheet_size, word.folded);
         });
     }
 

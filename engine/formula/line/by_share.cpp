@@ -5,6 +5,7 @@
 #include "core/names.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "knowledge/tissue.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -12,7 +13,7 @@ namespace {
 // Words that say whether a food is fresh or dried.
 bool tells_form(const NameRead& name, const Knowledge& knowledge) {
     const auto told = [&](const std::vector<std::string>& all) {
-        return std::any_of(all.begin(), all.end(), [&](const std::string& word) { return knowledge.in_list("tells-form", word); });
+        return std::any_of(all.begin(), all.end(), [&](const std::string& word) { return knowledge.in_list(WordList::tells_form, word); });
     };
     return name.said_fresh || told(name.words) || told(name.before.words) || told(name.after.words) || !name.before.prepared.empty() ||
            !name.after.prepared.empty();
@@ -55,7 +56,7 @@ std::optional<Error> settle_by_share(NameRead& name, const AmountText& amount, c
     if (meat && name.ingredient->tissue == Tissue::dry && own == "fennel" && per_kilo > bound("seed-most"))
         return open("so much of it may be the bulb and not the seed: say which", {"fennel bulb", "fennel seed"});
     if (tells_form(name, knowledge)) return std::nullopt;
-    if (meat && knowledge.in_list("leaf-when-much", own) && per_kilo > bound("seed-most"))
+    if (meat && knowledge.in_list(WordList::leaf_when_much, own) && per_kilo > bound("seed-most"))
         if (const auto* leaf = known_ingredient("fresh " + own, knowledge)) {
             name.ingredient = leaf;
             name.other_form.clear();

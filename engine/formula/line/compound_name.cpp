@@ -11,6 +11,7 @@
 #include "formula/line/hazards.hpp"
 #include "formula/line/name_text.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -30,12 +31,12 @@ std::string with_elisions_apart(std::string_view line) {
     return out;
 }
 
-bool joins_names(const Word& word, const Knowledge& knowledge) { return knowledge.in_list("joins-a-name", word.folded); }
+bool joins_names(const Word& word, const Knowledge& knowledge) { return knowledge.in_list(WordList::joins_a_name, word.folded); }
 
 bool is_a_place(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge) {
     constexpr std::size_t longest = 3;  // words
     for (std::size_t last = std::min(words.size(), first + longest); last > first; --last)
-        if (knowledge.in_list("place-of-origin", fold(phrase(words, first, last)))) return true;
+        if (knowledge.in_list(WordList::place_of_origin, fold(phrase(words, first, last)))) return true;
     return false;
 }
 
@@ -56,11 +57,12 @@ std::vector<Joined> joined_in(const std::vector<Word>& words, const Knowledge& k
         if (!joins_names(words[joint], knowledge) || joins_names(words[joint - 1], knowledge) || is_an_amount(words[joint - 1], knowledge))
             continue;
         std::size_t tail = joint + 1;
-        while (tail < words.size() && (joins_names(words[tail], knowledge) || knowledge.in_list("article", words[tail].folded))) ++tail;
+        while (tail < words.size() && (joins_names(words[tail], knowledge) || knowledge.in_list(WordList::article, words[tail].folded)))
+            ++tail;
         if (tail >= words.size() || words[tail].segment != words[joint].segment || is_an_amount(words[tail], knowledge)) continue;
         std::size_t last = tail + 1;
         while (last < std::min(words.size(), tail + longest) && words[last].segment == words[joint].segment &&
-               !knowledge.in_list("content-join", words[last].folded) && !is_an_amount(words[last], knowledge))
+               !knowledge.in_list(WordList::content_join, words[last].folded) && !is_an_amount(words[last], knowledge))
             ++last;
         all.push_back({joint - 1, joint, tail, last});
     }
@@ -96,13 +98,14 @@ std::string other_food_by_joining(std::string_view line, const ReadLine& read, c
     const auto words = words_of(apart);
     // Told as passed over, or a plain remark of which nothing is told.
     const auto was_passed = [&](const std::string& word) {
-        return knowledge.in_list("plain-remark", word) || std::any_of(passed.begin(), passed.end(), [&](const std::string& said) {
+        return knowledge.in_list(WordList::plain_remark, word) || std::any_of(passed.begin(), passed.end(), [&](const std::string& said) {
                    return (" " + said + " ").find(" " + word + " ") != std::string::npos || said.starts_with(word + "-");
                });
     };
     for (const auto& joined : joined_in(words, knowledge)) {
         const Word &head = words[joined.first], &tail = words[joined.tail];
-        const bool of_share = words[joined.joint].folded == "of" && knowledge.in_list("plain-remark", tail.folded);  // "salt (of meat)"
+        const bool of_share =
+            words[joined.joint].folded == "of" && knowledge.in_list(WordList::plain_remark, tail.folded);  // "salt (of meat)"
         const bool tail_passed =
             !of_share && was_passed(tail.folded) && is_known_as(head.raw, knowledge) && !is_a_place(words, joined.tail, knowledge);
         const bool head_passed = was_passed(head.folded) && is_known_as(tail.raw, knowledge);  // "fiori di zucca"
@@ -115,7 +118,7 @@ std::string other_food_by_joining(std::string_view line, const ReadLine& read, c
 std::string joined_name(std::string_view line, const Knowledge& knowledge) {
     const std::string apart = with_elisions_apart(line);
     const auto words = words_of(apart);
-    if (std::any_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list("content-join", word.folded); }))
+    if (std::any_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list(WordList::content_join, word.folded); }))
         return {};
     for (const auto& joined : joined_in(words, knowledge)) {
         const bool more = joined.last < words.size() && words[joined.last].segment == words[joined.tail].segment;

@@ -59,7 +59,7 @@ public:
         const auto words = words_of(line_);
         for (std::size_t first = 0; first < words.size(); ++first)
             for (std::size_t last = std::min(words.size(), first + 3); last > first; --last) {
-                if (words[first].begin < start || !knowledge_.in_list("each-of", fold(phrase(words, first, last)))) continue;
+                if (words[first].begin < start || !knowledge_.in_list(WordList::each_of, fold(phrase(words, first, last)))) continue;
                 for (const auto& shared : ways(words, first, last, start))
                     if (auto lines = lines_of(shared); lines.size() > 1) return lines;
             }
@@ -124,7 +124,7 @@ private:
             parts.pop_back();
         }
         if (parts.size() < 2) return {};
-        const auto tells_form = [&](const std::string& folded) { return knowledge_.in_list("tells-form", folded); };
+        const auto tells_form = [&](const std::string& folded) { return knowledge_.in_list(WordList::tells_form, folded); };
         const auto head = words_of(parts.front());
         const std::string form = head.size() > 1 && tells_form(head[0].folded) ? head[0].raw : std::string();
         std::vector<std::string> lines;

@@ -53,7 +53,8 @@ std::vector<FirstOfTwo> firsts_of_two(std::string_view line, const Knowledge& kn
         const std::string other(line.substr(words[i + 1].begin, words[end - 1].end - words[i + 1].begin));
         const std::string shared = shared_end(words, i, end, knowledge);
         if (!shared.empty()) all.push_back({head + " " + shared + rest, other});
-        else if (!knowledge.in_list("takes-its-kind", words[end - 1].folded) || knowledge.in_list("takes-its-kind", words[i - 1].folded))
+        else if (!knowledge.in_list(WordList::takes_its_kind, words[end - 1].folded) ||
+                 knowledge.in_list(WordList::takes_its_kind, words[i - 1].folded))
             all.push_back({head + rest, other});
         return all;
     }
@@ -66,7 +67,7 @@ bool may_take_first(const FirstOfTwo& first, const ReadLine& read, const Knowled
     if (!second) {  // "1 tsp dried thyme or 1 tbsp fresh"
         const auto words = words_of(first.other);
         return std::all_of(words.begin(), words.end(), [&](const Word& word) {
-            return knowledge.in_list("tells-form", word.folded) || unit_named(word.folded) ||
+            return knowledge.in_list(WordList::tells_form, word.folded) || unit_named(word.folded) ||
                    std::isdigit(static_cast<unsigned char>(word.raw.front())) != 0;
         });
     }

@@ -161,7 +161,7 @@ std::string name_in_title(std::string_view title, const Knowledge& knowledge) {
     std::string name;
     for (const auto& match : hazards_in(text, knowledge.records().lexicon)) {
         if (is_of_a_food(*match.hazard)) continue;
-        if (match.last >= text.words.size() || !knowledge.in_list("place-behind-a-name", fold(text.words[match.last]))) return {};
+        if (match.last >= text.words.size() || !knowledge.in_list(WordList::place_behind_a_name, fold(text.words[match.last]))) return {};
         if (name.empty()) name = match.said;
     }
     return name;

@@ -6,6 +6,7 @@
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/process_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -23,11 +24,11 @@ struct BaseFound {
 // "per kg", "pro 1 kg", "for each pound", "au kilo" at word `first`.
 std::optional<BaseFound> base_at(std::string_view text, const std::vector<Word>& words, std::size_t first, bool seasoning,
                                  const Knowledge& knowledge) {
-    const auto said = [&](std::string_view list, std::size_t at) { return at < words.size() && knowledge.in_list(list, words[at].folded); };
+    const auto said = [&](WordList list, std::size_t at) { return at < words.size() && knowledge.in_list(list, words[at].folded); };
     std::size_t next = first + 1;
-    const bool each = said("each", next);
-    if (!said("per", first) && !(said("for-a-base", first) && (seasoning || each))) return std::nullopt;
-    while (said("each", next)) ++next;
+    const bool each = said(WordList::each, next);
+    if (!said(WordList::per, first) && !(said(WordList::for_a_base, first) && (seasoning || each))) return std::nullopt;
+    while (said(WordList::each, next)) ++next;
     if (next >= words.size()) return std::nullopt;
     Cursor cursor(text, words[next].begin);
     if (is_article(words[first]) && !each && !cursor.digit()) return std::nullopt;  // "salt - a scant ounce"
@@ -42,8 +43,8 @@ std::optional<BaseFound> base_at(std::string_view text, const std::vector<Word>&
 Whole whole_of(const std::vector<Word>& words, std::size_t from, const Knowledge& knowledge) {
     for (; from < words.size(); ++from) {
         const std::string& word = words[from].folded;
-        if (knowledge.in_list("whole-meat", word)) return Whole::meat;
-        if (knowledge.in_list("whole-batch", word)) return Whole::batch;
+        if (knowledge.in_list(WordList::whole_meat, word)) return Whole::meat;
+        if (knowledge.in_list(WordList::whole_batch, word)) return Whole::batch;
     }
     return Whole::unsaid;
 }
@@ -55,25 +56,26 @@ std::optional<Per> heading_base(std::string_view line, const Knowledge& knowledg
     const auto open = text.find('('), close = text.find(')', open);
     const auto before = words_of(text.substr(0, open));
     const bool based = std::any_of(before.begin(), before.end(), [&](const Word& word) {
-        return knowledge.in_list("per", word.folded) || knowledge.in_list("for-a-base", word.folded);
+        return knowledge.in_list(WordList::per, word.folded) || knowledge.in_list(WordList::for_a_base, word.folded);
     });
     if (based && close != std::string::npos && says_a_number(text.substr(open, close - open)))  // "per 1000 g (1 kg) of meat"
         text.replace(open, close - open + 1, close - open + 1, ' ');
     std::replace_if(
         text.begin(), text.end(), [](char c) { return std::string_view("*_=~#|()[]:,;").find(c) != std::string_view::npos; }, ' ');
     const auto words = words_of(text);
-    const auto any = [&](std::string_view list) {
+    const auto any = [&](WordList list) {
         return std::any_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list(list, word.folded); });
     };
-    const bool seasoning = any("seasoning-heading"), makes = any("yield-heading");
+    const bool seasoning = any(WordList::seasoning_heading), makes = any(WordList::yield_heading);
     for (std::size_t first = 0; first < words.size(); ++first) {
         auto found = base_at(text, words, first, seasoning, knowledge);
         if (!found) continue;
         for (std::size_t i = 0; i < words.size(); ++i) {
             if (i >= found->first && i < found->last) continue;
-            const bool told = knowledge.in_list("seasoning-heading", words[i].folded) || knowledge.in_list("heading", words[i].folded) ||
-                              knowledge.in_list("whole-meat", words[i].folded) || knowledge.in_list("whole-batch", words[i].folded) ||
-                              knowledge.in_list("heading-word", words[i].folded);
+            const bool told =
+                knowledge.in_list(WordList::seasoning_heading, words[i].folded) || knowledge.in_list(WordList::heading, words[i].folded) ||
+                knowledge.in_list(WordList::whole_meat, words[i].folded) || knowledge.in_list(WordList::whole_batch, words[i].folded) ||
+                knowledge.in_list(WordList::heading_word, words[i].folded);
             if (says_a_number(words[i].raw) || !told) return std::nullopt;
         }
         if (makes && !seasoning) return std::nullopt;

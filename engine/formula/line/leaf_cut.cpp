@@ -8,11 +8,12 @@
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/sentences.hpp"
 #include "formula/line/method_facts.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
 
-bool clause_says(const std::vector<Word>& words, std::string_view list, const Knowledge& knowledge) {
+bool clause_says(const std::vector<Word>& words, WordList list, const Knowledge& knowledge) {
     return std::any_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list(list, word.folded); });
 }
 
@@ -22,7 +23,7 @@ std::vector<std::string> clauses_of(const std::string& sentence, const Knowledge
     const auto words = words_of(sentence);
     std::size_t from = 0;
     for (std::size_t i = 1; i < words.size(); ++i) {
-        if (words[i].segment == words[i - 1].segment && !knowledge.in_list("clause-start", words[i].folded)) continue;
+        if (words[i].segment == words[i - 1].segment && !knowledge.in_list(WordList::clause_start, words[i].folded)) continue;
         all.push_back(sentence.substr(from, words[i].begin - from));
         from = words[i].begin;
     }
@@ -42,7 +43,7 @@ bool goes_on(const std::string& clause, const Knowledge& knowledge) {
 }
 
 bool names_meat(const std::vector<Word>& words, const Knowledge& knowledge) {
-    if (clause_says(words, "whole-mass-word", knowledge)) return true;
+    if (clause_says(words, WordList::whole_mass_word, knowledge)) return true;
     return std::any_of(words.begin(), words.end(), [&](const Word& word) {
         const auto* food = knowledge.ingredient_named(word.folded);
         if (!food) food = knowledge.ingredient_meant(word.folded);
@@ -52,13 +53,13 @@ bool names_meat(const std::vector<Word>& words, const Knowledge& knowledge) {
 
 // Empty: the clause cuts nothing.
 std::string_view cut_in(const std::vector<Word>& words, const Knowledge& knowledge) {
-    if (clause_says(words, "not-done-word", knowledge)) return {};
+    if (clause_says(words, WordList::not_done_word, knowledge)) return {};
     const bool meat = names_meat(words, knowledge);
-    if (clause_says(words, "paste-word", knowledge)) return "pureed";
-    if (clause_says(words, "blending-word", knowledge) && !meat) return "pureed";  // "blend the meat and herbs" is to mix them
-    if (clause_says(words, "grinding-word", knowledge)) return "minced";
-    if (!clause_says(words, "chopping-word", knowledge)) return {};
-    return clause_says(words, "finely-word", knowledge) ? "minced" : "chopped";
+    if (clause_says(words, WordList::paste_word, knowledge)) return "pureed";
+    if (clause_says(words, WordList::blending_word, knowledge) && !meat) return "pureed";  // "blend the meat and herbs" is to mix them
+    if (clause_says(words, WordList::grinding_word, knowledge)) return "minced";
+    if (!clause_says(words, WordList::chopping_word, knowledge)) return {};
+    return clause_says(words, WordList::finely_word, knowledge) ? "minced" : "chopped";
 }
 
 }  // namespace
@@ -87,10 +88,10 @@ std::vector<CutInMethod> leaf_cuts_in_method(const std::vector<std::string>& met
 bool clause_cuts(const CutInMethod& cut, const Ingredient& leaf, const Knowledge& knowledge) {
     const auto words = words_of(cut.clause);
     const auto greens = [&](const Word& word) {  // greens, not green chiles
-        return knowledge.in_list("greens-word", word.folded) && (word.folded != "green" || word.raw.ends_with('s'));
+        return knowledge.in_list(WordList::greens_word, word.folded) && (word.folded != "green" || word.raw.ends_with('s'));
     };
     if (std::any_of(words.begin(), words.end(), greens)) return true;
-    if (clause_says(words, "herbs-word", knowledge) && contains(leaf.roles, Role::herb)) return true;
+    if (clause_says(words, WordList::herbs_word, knowledge) && contains(leaf.roles, Role::herb)) return true;
     return sentence_names(cut.clause, leaf, knowledge);
 }
 

@@ -14,6 +14,7 @@
 #include "formula/line/passed_over.hpp"
 #include "formula/line/prepared_text.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -74,7 +75,7 @@ std::string near_danger(const std::string& called, const Knowledge& knowledge) {
     constexpr std::size_t least = 5;  // letters
     for (const auto& word : words_of(called)) {
         const std::string folded = hazard_fold(word.raw);
-        if (folded.size() < least || unit_named(word.folded) || knowledge.in_list("stock-loose", word.folded)) continue;
+        if (folded.size() < least || unit_named(word.folded) || knowledge.in_list(WordList::stock_loose, word.folded)) continue;
         if (is_word_of_another_tongue(word, knowledge)) continue;  // Dutch "groene" is green, and no slip for "troene"
         const std::size_t limit = slip_limit(folded);
         for (const auto& hazard : knowledge.records().lexicon.hazards) {
@@ -102,15 +103,16 @@ bool differs_by_plain_word(const std::vector<Word>& words, std::size_t first, co
     for (std::size_t i = 0; i < meant.size() && first + i < words.size(); ++i) {
         const auto& word = words[first + i].folded;
         if (word == meant[i].folded) continue;
-        if (measured && knowledge.in_list("passed-over", word)) return true;
-        if (knowledge.in_list("per", word) || knowledge.in_list("for-a-base", word)) return true;  // "2 pinches salt per patty"
+        if (measured && knowledge.in_list(WordList::passed_over, word)) return true;
+        if (knowledge.in_list(WordList::per, word) || knowledge.in_list(WordList::for_a_base, word))
+            return true;  // "2 pinches salt per patty"
     }
     return false;
 }
 
 // "A colander of nettles" is no slip for the elder: a measure, a word of a name or of another tongue that is known as it stands.
 bool is_word_of_the_kitchen(const Word& word, const Knowledge& knowledge) {
-    if (unit_named(word.folded) || knowledge.in_list("stock-loose", word.folded) || knowledge.knows_word(word.folded)) return true;
+    if (unit_named(word.folded) || knowledge.in_list(WordList::stock_loose, word.folded) || knowledge.knows_word(word.folded)) return true;
     return is_word_of_another_tongue(word, knowledge);
 }
 
@@ -138,7 +140,8 @@ std::optional<Error> nearly_refused(std::string_view line, const Knowledge& know
                 const std::string written = phrase(words, first, first + count);
                 if (knowledge.ingredient_named(written)) continue;
                 if (count == 1 && is_word_of_the_kitchen(words[first], knowledge)) continue;
-                if (knowledge.in_list("other-food", fold(written)) || differs_by_plain_word(words, first, bare, knowledge)) continue;
+                if (knowledge.in_list(WordList::other_food, fold(written)) || differs_by_plain_word(words, first, bare, knowledge))
+                    continue;
                 const std::string mended =
                     std::string(line.substr(0, words[first].begin)) + bare + std::string(line.substr(words[first + count - 1].end));
                 const auto found = hazards_in(hazard_text(mended), knowledge.records().lexicon);

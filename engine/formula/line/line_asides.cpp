@@ -8,14 +8,14 @@ namespace standin {
 
 bool opens_aside(const std::vector<Word>& words, std::size_t i, const Knowledge& knowledge) {
     const auto& word = words[i].folded;
-    if (knowledge.in_list("aside", word)) return true;
+    if (knowledge.in_list(WordList::aside, word)) return true;
     const auto next = [&](std::string_view wanted) { return i + 1 < words.size() && words[i + 1].folded == wanted; };
     const auto next_in = [&](WordList list) { return i + 1 < words.size() && knowledge.in_list(list, words[i + 1].folded); };
     return (word == "such" && next("as")) || (word == "or" && next_in(WordList::aside_behind_or)) ||
            (word == "to" && next_in(WordList::aside_behind_to));
 }
 
-bool changes_food(std::string_view folded, const Knowledge& knowledge) { return knowledge.in_list("changes-food", folded); }
+bool changes_food(std::string_view folded, const Knowledge& knowledge) { return knowledge.in_list(WordList::changes_food, folded); }
 
 bool tells_of_absence(const std::vector<Word>& words, std::size_t first, std::size_t last) {
     for (std::size_t i = first + 1; i < last; ++i)
@@ -23,12 +23,12 @@ bool tells_of_absence(const std::vector<Word>& words, std::size_t first, std::si
     return false;
 }
 
-bool names_a_kind(std::string_view folded, const Knowledge& knowledge) { return knowledge.in_list("names-kind", folded); }
+bool names_a_kind(std::string_view folded, const Knowledge& knowledge) { return knowledge.in_list(WordList::names_kind, folded); }
 
 namespace {
 
 // "For" and, within a few words of the clause, one of the list; "to" and one of it at once.
-std::string purpose_in(std::string_view line, std::string_view list, const Knowledge& knowledge) {
+std::string purpose_in(std::string_view line, WordList list, const Knowledge& knowledge) {
     constexpr std::size_t reach = 4;  // words
     const auto words = words_of(line);
     for (std::size_t i = 0; i < words.size(); ++i) {
@@ -41,8 +41,10 @@ std::string purpose_in(std::string_view line, std::string_view list, const Knowl
 
 }  // namespace
 
-std::string outside_purpose(std::string_view line, const Knowledge& knowledge) { return purpose_in(line, "outside-purpose", knowledge); }
+std::string outside_purpose(std::string_view line, const Knowledge& knowledge) {
+    return purpose_in(line, WordList::outside_purpose, knowledge);
+}
 
-std::string coat_purpose(std::string_view line, const Knowledge& knowledge) { return purpose_in(line, "coat-purpose", knowledge); }
+std::string coat_purpose(std::string_view line, const Knowledge& knowledge) { return purpose_in(line, WordList::coat_purpose, knowledge); }
 
 }  // namespace standin

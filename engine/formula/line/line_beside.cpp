@@ -11,6 +11,7 @@
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -21,7 +22,7 @@ bool has_digit(Text text) { return text.find_first_of("0123456789") != Text::npo
 
 bool may_stand_before_casing(const Word& word, const Knowledge& knowledge) {
     const Unit* unit = unit_named(word.folded);
-    return knowledge.in_list("casing-beside", word.folded) || std::isdigit(static_cast<unsigned char>(word.raw.front())) != 0 ||
+    return knowledge.in_list(WordList::casing_beside, word.folded) || std::isdigit(static_cast<unsigned char>(word.raw.front())) != 0 ||
            word.folded.find_first_not_of("/%. ") == std::string::npos ||
            (unit && (unit->dimension == Dimension::mass || is_container(*unit)));
 }
@@ -61,7 +62,7 @@ bool is_casing(const std::vector<Word>& words, const Knowledge& knowledge) {
 bool is_kitchen_goods(const std::vector<Word>& words, const Knowledge& knowledge) {
     for (std::size_t i = 0; i < words.size() && words[i].segment == 0; ++i)
         for (std::size_t end = i + 1; end <= std::min(words.size(), i + 2); ++end)
-            if (knowledge.in_list("kitchen-goods", fold(phrase(words, i, end)))) return true;
+            if (knowledge.in_list(WordList::kitchen_goods, fold(phrase(words, i, end)))) return true;
     return false;
 }
 
@@ -96,7 +97,7 @@ bool is_wrapping(const std::vector<Word>& words, Text line, const Knowledge& kno
     bool named = false, wraps = false;
     for (std::size_t i = 0; i < words.size(); ++i) {
         for (std::size_t end = i + 1; end <= std::min(words.size(), i + 3); ++end)
-            named = named || knowledge.in_list("wrapping", fold(phrase(words, i, end)));
+            named = named || knowledge.in_list(WordList::wrapping, fold(phrase(words, i, end)));
         wraps = wraps || words[i].folded == "wrap" || words[i].folded == "wrapping";
     }
     return named && (wraps || !weighs_something(words, line));
@@ -105,7 +106,7 @@ bool is_wrapping(const std::vector<Word>& words, Text line, const Knowledge& kno
 const Ingredient* wrapping_food(const std::vector<Word>& words, const Knowledge& knowledge) {
     for (std::size_t i = 0; i < words.size(); ++i)
         for (std::size_t end = std::min(words.size(), i + 3); end > i; --end)
-            if (const std::string name = phrase(words, i, end); knowledge.in_list("wrapping", fold(name)))
+            if (const std::string name = phrase(words, i, end); knowledge.in_list(WordList::wrapping, fold(name)))
                 if (const auto* food = knowledge.ingredient_named(name)) return food;
     return nullptr;
 }
@@ -141,7 +142,8 @@ bool is_heading(std::string_view written, const Knowledge& knowledge) {
     const bool colon = line.back() == ':';
     if (has_digit(line)) {  // "Ingredients (makes 20 fat ones):"
         const auto words = words_of(line);
-        return colon && line.find(':') + 1 == line.size() && !words.empty() && knowledge.in_list("column-name", words.front().folded) &&
+        return colon && line.find(':') + 1 == line.size() && !words.empty() &&
+               knowledge.in_list(WordList::column_name, words.front().folded) &&
                std::none_of(words.begin(), words.end(), [&](const Word& word) {
                    Cursor cursor(line, word.begin);
                    const auto unit = number_at(cursor, false) ? unit_at(cursor) : std::nullopt;
@@ -152,15 +154,15 @@ bool is_heading(std::string_view written, const Knowledge& knowledge) {
     if (knowledge.ingredient_named(line) || knowledge.ingredient_meant(line)) return false;
     const auto words = words_of(line);
     if (words.empty() || words.back().segment > 0) return false;
-    if (knowledge.in_list("heading-line", fold(line))) return true;
+    if (knowledge.in_list(WordList::heading_line, fold(line))) return true;
     const bool for_the = words.size() > 2 && words.size() < 7 && words[0].folded == "for" && words[1].folded == "the";
     return colon || for_the ||
-           std::all_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list("heading", word.folded); });
+           std::all_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list(WordList::heading, word.folded); });
 }
 
 namespace {
 
-bool says_in_list(const std::vector<Word>& words, std::size_t first, Text list, const Knowledge& knowledge) {
+bool says_in_list(const std::vector<Word>& words, std::size_t first, WordList list, const Knowledge& knowledge) {
     for (std::size_t last = first + 1; last <= std::min(words.size(), first + 2); ++last)
         if (knowledge.in_list(list, fold(phrase(words, first, last)))) return true;
     return false;
@@ -184,14 +186,15 @@ bool is_method_line(std::string_view line, const Knowledge& knowledge) {
                              line[line.find_last_not_of(' ')] == '.' && !has_digit(line);  // "Grill.", "Mix all."
     if ((words.size() < fewest && !short_order) || names_a_food(words, knowledge)) return false;
     const bool of_each = std::any_of(words.begin(), words.end(), [&](const Word& word) {  // "Form patties of 100 g each."
-        return word.folded == "patty" || word.folded == "ball" || knowledge.in_list("link-word", word.folded);
+        return word.folded == "patty" || word.folded == "ball" || knowledge.in_list(WordList::link_word, word.folded);
     });
     const std::string cold = without_degrees(words, line);
-    if (weighs_something(words_of(cold), cold) && !(of_each && says_in_list(words, 0, "method-verb", knowledge))) return false;
-    if (says_in_list(words, 0, "method-verb", knowledge)) return true;
-    if (words[0].folded.ends_with("ly") && says_in_list(words, 1, "method-verb", knowledge)) return true;  // "Lightly crush in a mortar."
+    if (weighs_something(words_of(cold), cold) && !(of_each && says_in_list(words, 0, WordList::method_verb, knowledge))) return false;
+    if (says_in_list(words, 0, WordList::method_verb, knowledge)) return true;
+    if (words[0].folded.ends_with("ly") && says_in_list(words, 1, WordList::method_verb, knowledge))
+        return true;  // "Lightly crush in a mortar."
     for (std::size_t i = 0; i < words.size(); ++i)
-        if (says_in_list(words, i, "method-word", knowledge)) return true;
+        if (says_in_list(words, i, WordList::method_word, knowledge)) return true;
     return false;
 }
 

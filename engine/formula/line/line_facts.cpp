@@ -6,6 +6,7 @@
 #include "core/band.hpp"
 #include "core/names.hpp"
 #include "formula/line/fact_band.hpp"
+#include "knowledge/word_list.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {
@@ -74,7 +75,7 @@ std::string first_cut_in(std::string_view text, const Knowledge& knowledge) {
             word += c;
             continue;
         }
-        if (knowledge.in_list("cut-of-meat", word) && word != "trim" && word != "trimming") return word;
+        if (knowledge.in_list(WordList::cut_of_meat, word) && word != "trim" && word != "trimming") return word;
         word.clear();
     }
     return {};

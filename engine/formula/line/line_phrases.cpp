@@ -307,7 +307,7 @@ void take_plate(std::string& line, const Knowledge& knowledge) {
             const auto& word = words[at].folded;
             const auto end = word.find_last_of("- ");
             const std::string tail = end == std::string::npos ? word : word.substr(end + 1);
-            if (knowledge.in_list("plate-word", tail) && tail != "grinder") return blank(line, words[i].begin, words[at].end);
+            if (knowledge.in_list(WordList::plate_word, tail) && tail != "grinder") return blank(line, words[i].begin, words[at].end);
         }
     }
 }

@@ -8,6 +8,7 @@
 #include "core/names.hpp"
 #include "formula/line/tinned.hpp"
 #include "knowledge/effects.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -220,7 +221,7 @@ Error which_amount() {
 std::optional<Error> whole_animal(const MeasuredFood& food) {
     std::string name;
     for (const auto& word : food.name.words) name += (name.empty() ? "" : " ") + word;
-    if (!food.knowledge.in_list("whole-animal", name)) return std::nullopt;
+    if (!food.knowledge.in_list(WordList::whole_animal, name)) return std::nullopt;
     const Unit* unit = food.amount.parts.front().unit;
     const auto whole = [](const std::vector<std::string>& words) { return contains(words, "whole") || contains(words, "entire"); };
     const bool counted = !unit || unit->word == "piece";

@@ -21,11 +21,11 @@ struct Sentence {
     std::string text;
     std::vector<Word> words;
 
-    bool says(std::string_view list, const Knowledge& knowledge) const {
+    bool says(WordList list, const Knowledge& knowledge) const {
         return std::any_of(words.begin(), words.end(), [&](const Word& word) { return in(word, list, knowledge); });
     }
 
-    static bool in(const Word& word, std::string_view list, const Knowledge& knowledge) {
+    static bool in(const Word& word, WordList list, const Knowledge& knowledge) {
         if (knowledge.in_list(list, word.folded)) return true;
         const auto dash = word.folded.find_last_of("- ");  // "6-mm-Scheibe"
         return dash != std::string::npos && knowledge.in_list(list, word.folded.substr(dash + 1));
@@ -122,9 +122,9 @@ std::optional<double> plate_in(const Sentence& sentence, const Knowledge& knowle
         if (!mm) continue;
         bool plate = false, other = false;
         for (std::size_t at = i - std::min(i, near); at < std::min(sentence.words.size(), i + near + 1); ++at) {
-            plate = plate || Sentence::in(sentence.words[at], "plate-word", knowledge) ||
+            plate = plate || Sentence::in(sentence.words[at], WordList::plate_word, knowledge) ||
                     (at > i && sentence.words[at].folded == "die");  // the German article stands before
-            other = other || (at >= i && Sentence::in(sentence.words[at], "casing-word", knowledge));
+            other = other || (at >= i && Sentence::in(sentence.words[at], WordList::casing_word, knowledge));
         }
         if (plate && !other) last = mm;
     }
@@ -137,7 +137,7 @@ bool within(std::string_view key, double value) {
 }
 
 std::optional<double> core_in(const Sentence& sentence, const Knowledge& knowledge) {
-    const bool core = sentence.says("core-word", knowledge), cooked = sentence.says("cooking-word", knowledge);
+    const bool core = sentence.says(WordList::core_word, knowledge), cooked = sentence.says(WordList::cooking_word, knowledge);
     for (std::size_t i = 0; i < sentence.words.size(); ++i) {
         if (!starts_number(sentence.words[i])) continue;
         const auto celsius = celsius_at(sentence.text, sentence.words[i].begin, knowledge);
@@ -164,7 +164,7 @@ bool is_held_warm(std::string_view text, const Knowledge& knowledge) {
 // A heat beside a word of keeping warm, or after it, cooks nothing: "fry to 62 C core, then keep warm".
 bool keeps_warm(const Sentence& sentence, std::size_t at, const Knowledge& knowledge) {
     return std::any_of(sentence.words.begin(), sentence.words.end(), [&](const Word& word) {
-        return Sentence::in(word, "keeping-warm-word", knowledge) &&
+        return Sentence::in(word, WordList::keeping_warm_word, knowledge) &&
                (word.segment == sentence.words[at].segment || word.begin < sentence.words[at].begin);
     });
 }
@@ -172,11 +172,11 @@ bool keeps_warm(const Sentence& sentence, std::size_t at, const Knowledge& knowl
 // From mixing to cooking: hours, or a night. Half an hour is for chilling the meat.
 std::optional<double> rest_in(const Sentence& sentence, const Knowledge& knowledge) {
     constexpr double least_h = 2, minutes_an_hour = 60;  // judgement
-    if (!sentence.says("rest-word", knowledge) || sentence.says("cooking-word", knowledge)) return std::nullopt;
+    if (!sentence.says(WordList::rest_word, knowledge) || sentence.says(WordList::cooking_word, knowledge)) return std::nullopt;
     if (is_advised_against(sentence.text, knowledge)) return std::nullopt;
     if (const auto minutes = first_told(sentence, [&](const Word& word) { return time_at(sentence.text, word.begin, knowledge); }))
         return *minutes >= least_h * minutes_an_hour ? std::optional<double>(*minutes / minutes_an_hour) : std::nullopt;
-    if (sentence.says("night-word", knowledge)) return knowledge.parameter("reading.night").mid;
+    if (sentence.says(WordList::night_word, knowledge)) return knowledge.parameter("reading.night").mid;
     return std::nullopt;
 }
 
@@ -187,7 +187,7 @@ Process process_in_method(const std::vector<std::string>& method, const Knowledg
     double mixing = 0;
     for (const auto& sentence : sentences_in(method)) {
         if (const auto plate = plate_in(sentence, knowledge); plate && within("plate", *plate)) told.plate_mm = plate;
-        if (sentence.says("mixing-word", knowledge) && !sentence.says("cooking-word", knowledge))
+        if (sentence.says(WordList::mixing_word, knowledge) && !sentence.says(WordList::cooking_word, knowledge))
             for (const auto& word : sentence.words)
                 if (const auto minutes = starts_number(word) ? time_at(sentence.text, word.begin, knowledge) : std::nullopt) {
                     constexpr double longest = 30;  // judgement: longer is a rest
@@ -206,8 +206,8 @@ std::optional<double> cooked_too_cool(const std::vector<std::string>& method, st
     const double coolest = knowledge.parameter("reading.coolest-cooking").mid;
     std::optional<double> least;
     for (const auto& sentence : sentences_in(method)) {
-        const bool measured = sentence.says("core-word", knowledge) || sentence.says("done-word", knowledge);
-        if (!measured && !sentence.says("cooking-word", knowledge)) continue;
+        const bool measured = sentence.says(WordList::core_word, knowledge) || sentence.says(WordList::done_word, knowledge);
+        if (!measured && !sentence.says(WordList::cooking_word, knowledge)) continue;
         const bool held = is_held_warm(sentence.text, knowledge);
         bool first = true;
         for (std::size_t i = 0; i < sentence.words.size(); ++i) {
@@ -216,7 +216,7 @@ std::optional<double> cooked_too_cool(const std::vector<std::string>& method, st
             if (keeps_warm(sentence, i, knowledge)) continue;
             constexpr double held_hot = 57.5;  // C: what is held is held cooler than this
             if (celsius && held && (!std::exchange(first, false) || *celsius < held_hot)) continue;
-            if (!celsius && measured && i > 0 && sentence.says("thermometer-word", knowledge)) celsius = bare_degrees(sentence, i);
+            if (!celsius && measured && i > 0 && sentence.says(WordList::thermometer_word, knowledge)) celsius = bare_degrees(sentence, i);
             if (celsius && *celsius > warmest && *celsius < coolest && celsius != core_c)
                 least = std::min(least.value_or(coolest), *celsius);
         }
@@ -227,7 +227,7 @@ std::optional<double> cooked_too_cool(const std::vector<std::string>& method, st
 std::optional<double> held_too_cool(std::string_view text, const Knowledge& knowledge) {
     constexpr double coolest = 20, hot = 57;  // C: cooler is the fridge or a cellar; hot enough by the Food Code
     const Sentence sentence{std::string(text), words_of(text)};
-    if (!sentence.says("holding-word", knowledge)) return std::nullopt;
+    if (!sentence.says(WordList::holding_word, knowledge)) return std::nullopt;
     for (const auto& word : sentence.words) {
         if (!starts_number(word)) continue;
         const auto celsius = celsius_at(sentence.text, word.begin, knowledge);
@@ -240,10 +240,10 @@ std::vector<BlanchedInMethod> blanched_in_method(const std::vector<std::string>&
     constexpr double longest = 15;  // minutes, judgement: longer is boiling
     std::vector<BlanchedInMethod> all;
     for (const auto& sentence : sentences_in(method)) {
-        if (!sentence.says("blanching-word", knowledge)) continue;
+        if (!sentence.says(WordList::blanching_word, knowledge)) continue;
         auto minutes = first_told(sentence, [&](const Word& word) { return time_at(sentence.text, word.begin, knowledge); });
         if (minutes && *minutes > longest) minutes.reset();
-        all.push_back({sentence.text, minutes, sentence.says("squeezing-word", knowledge)});
+        all.push_back({sentence.text, minutes, sentence.says(WordList::squeezing_word, knowledge)});
     }
     return all;
 }

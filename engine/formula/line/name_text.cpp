@@ -225,7 +225,7 @@ std::string said_dry(const std::vector<Word>& words, const Span& span, bool kind
     for (std::size_t i = 0; i < words.size(); ++i) {
         if (i >= span.first && i < span.last) continue;
         const auto& word = words[i].folded;
-        if (knowledge.in_list("dry-form", word)) return word;
+        if (knowledge.in_list(WordList::dry_form, word)) return word;
         if (tissue == Tissue::paste && (word == "ground" || word == "powder" || word == "dry")) return word;
         // "Dry ginger"; a dry onion is one with a skin, and "squeezed dry" tells of water.
         if (word == "dry" && i + 1 == span.first && tissue != Tissue::bulb) return word;
@@ -451,7 +451,7 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
     name.said_fresh = said_fresh;
     name.other_form = other_form(words, span, unit, context.knowledge);
     name.generic = span.meant;
-    if (name.generic.empty() && context.knowledge.in_list("leaves-open", fold(phrase(words, span.first, span.last))))
+    if (name.generic.empty() && context.knowledge.in_list(WordList::leaves_open, fold(phrase(words, span.first, span.last))))
         name.generic = phrase(words, span.first, span.last);
     const Unit* counts = unit_named(fold(phrase(words, span.first, span.last)));
     name.is_unit_word = counts && counts->dimension == Dimension::count;

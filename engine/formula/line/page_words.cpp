@@ -12,6 +12,7 @@
 #include "formula/lexer/number_text.hpp"
 #include "formula/line/hazards.hpp"
 #include "knowledge/guests.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -33,14 +34,14 @@ bool is_only_signs(const std::vector<Word>& words, std::string_view line) {
            words.size() > 1;
 }
 
-bool opens_with(const std::vector<Word>& words, std::string_view list, const Knowledge& knowledge) {
+bool opens_with(const std::vector<Word>& words, WordList list, const Knowledge& knowledge) {
     constexpr std::size_t longest = 3;
     for (std::size_t last = std::min(words.size(), longest); last > 0; --last)
         if (knowledge.in_list(list, fold(phrase(words, 0, last)))) return true;
     return false;
 }
 
-bool holds_any(const std::vector<Word>& words, std::string_view list, const Knowledge& knowledge) {
+bool holds_any(const std::vector<Word>& words, WordList list, const Knowledge& knowledge) {
     return std::any_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list(list, word.folded); });
 }
 
@@ -50,8 +51,8 @@ bool feeds_so_many(const std::vector<Word>& words, std::string_view line, const 
     for (std::size_t i = 0; i < words.size(); ++i) {
         if (begins_with_number(words[i])) number = true;
         const auto letter = words[i].folded.find_first_not_of("0123456789.,");
-        const bool eaters = knowledge.in_list("eaters-word", words[i].folded) ||
-                            (letter != std::string::npos && knowledge.in_list("eaters-word", words[i].folded.substr(letter)));
+        const bool eaters = knowledge.in_list(WordList::eaters_word, words[i].folded) ||
+                            (letter != std::string::npos && knowledge.in_list(WordList::eaters_word, words[i].folded.substr(letter)));
         if (!number || !eaters) continue;
         for (std::size_t at = i + 1; at < words.size(); ++at) {
             Cursor behind(line, words[at].begin);
@@ -87,25 +88,25 @@ bool is_remark(const std::vector<Word>& words, std::string_view line, const Know
     constexpr std::size_t fewest = 4;
     const auto last = line.find_last_not_of(" )*_\"");
     const bool some = std::any_of(words.begin(), words.end(), [](const Word& word) { return unit_named(word.folded) != nullptr; });
-    if (knowledge.in_list("remark-opening", words.front().folded)) return !some && !weighs_something(words, line);
+    if (knowledge.in_list(WordList::remark_opening, words.front().folded)) return !some && !weighs_something(words, line);
     if (last == std::string_view::npos || (line[last] != '.' && line[last] != '!') || words.size() < fewest) return false;
     const bool amount = std::any_of(words.begin(), words.end(), [](const Word& word) {
         return unit_named(word.folded) != nullptr || word.folded.find_first_of("0123456789") != std::string::npos;
     });
-    return !amount && holds_any(words, "remark-word", knowledge) && !names_any_food(words, knowledge);
+    return !amount && holds_any(words, WordList::remark_word, knowledge) && !names_any_food(words, knowledge);
 }
 
 // "Tip: the board was used for prawns just before", "Uwaga: ...", with nothing weighed behind it.
 bool is_keyed_remark(const std::vector<Word>& words, std::string_view line, const Knowledge& knowledge) {
     const auto colon = line.find(':');
-    return colon != std::string_view::npos && knowledge.in_list("remark-key", fold(line.substr(0, colon))) &&
+    return colon != std::string_view::npos && knowledge.in_list(WordList::remark_key, fold(line.substr(0, colon))) &&
            !weighs_something(words, line);
 }
 
 // "No cure": said of what is left out on purpose.
 bool leaves_out(const std::vector<Word>& words, const Knowledge& knowledge) {
     return words.size() > 1 && contains(knowledge.records().lexicon.denials.before, words.front().folded) &&
-           knowledge.in_list("left-out-of-it", fold(phrase(words, 1, words.size())));
+           knowledge.in_list(WordList::left_out_of_it, fold(phrase(words, 1, words.size())));
 }
 
 // "No nuts for the children": asked, for it may leave a food out.
@@ -130,14 +131,15 @@ bool is_said_of_recipe(std::string_view line, const Knowledge& knowledge) {
     constexpr std::size_t longest_name = 5;  // words of "by" and a name
     const auto words = words_of(line);
     if (is_only_signs(words, line)) return true;
-    if (opens_with(words, "page-word", knowledge) || is_remark(words, line, knowledge) || is_keyed_remark(words, line, knowledge) ||
+    if (opens_with(words, WordList::page_word, knowledge) || is_remark(words, line, knowledge) || is_keyed_remark(words, line, knowledge) ||
         leaves_out(words, knowledge))
         return true;
     const bool number = std::any_of(words.begin(), words.end(), begins_with_number);
     if (words.front().folded == "by") return !number && words.size() <= longest_name;
-    if (number && !weighs_something(words, line) && holds_any(words, "votes-word", knowledge)) return true;
+    if (number && !weighs_something(words, line) && holds_any(words, WordList::votes_word, knowledge)) return true;
     const bool article = words.front().raw == "a" || words.front().raw == "A";  // "a good 2 lb of pork"
-    const bool led = !article && (knowledge.in_list("for-a-base", words.front().folded) || knowledge.in_list("per", words.front().folded));
+    const bool led = !article && (knowledge.in_list(WordList::for_a_base, words.front().folded) ||
+                                  knowledge.in_list(WordList::per, words.front().folded));
     return led && feeds_so_many(words, line, knowledge) && !names_any_food(words, knowledge);
 }
 

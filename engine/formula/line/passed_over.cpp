@@ -3,11 +3,12 @@
 #include <algorithm>
 
 #include "core/names.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
 
-std::size_t longest_of(const std::vector<Word>& words, std::size_t first, std::string_view list, const Knowledge& knowledge) {
+std::size_t longest_of(const std::vector<Word>& words, std::size_t first, WordList list, const Knowledge& knowledge) {
     std::string joined;
     std::size_t best = 0;
     for (std::size_t count = 1; count <= 6 && first + count <= words.size(); ++count) {
@@ -22,18 +23,18 @@ std::size_t longest_of(const std::vector<Word>& words, std::size_t first, std::s
 }  // namespace
 
 std::size_t passable(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge) {
-    return longest_of(words, first, "passed-over", knowledge);
+    return longest_of(words, first, WordList::passed_over, knowledge);
 }
 
 std::size_t cut_word(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge) {
-    return longest_of(words, first, "cut", knowledge);
+    return longest_of(words, first, WordList::cut, knowledge);
 }
 
 std::string vague_amount(std::string_view line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     for (std::size_t first = 0; first < words.size(); ++first)
         for (std::size_t last = std::min(words.size(), first + 3); last > first; --last)
-            if (std::string told = fold(phrase(words, first, last)); knowledge.in_list("vague", told)) return told;
+            if (std::string told = fold(phrase(words, first, last)); knowledge.in_list(WordList::vague, told)) return told;
     return {};
 }
 

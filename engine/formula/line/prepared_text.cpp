@@ -19,6 +19,7 @@
 #include "formula/remark/unknown_word.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/tissue.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -59,8 +60,9 @@ private:
         const auto& word = words_[i].folded;
         const bool beside = first_ == 0 ? i + 1 == last_ && last_ < words_.size() && words_[i].segment == words_[last_].segment
                                         : words_[i].segment == words_[first_ - 1].segment && context_.adjective_behind;
-        return context_.lenient && beside && context_.knowledge.in_list("plain-remark", word) && !changes_food(word, context_.knowledge) &&
-               !names_a_kind(word, context_.knowledge) && !context_.knowledge.in_list("another-kind", word);
+        return context_.lenient && beside && context_.knowledge.in_list(WordList::plain_remark, word) &&
+               !changes_food(word, context_.knowledge) && !names_a_kind(word, context_.knowledge) &&
+               !context_.knowledge.in_list(WordList::another_kind, word);
     }
 
     // The end of what is unknown from word `i` on and can only be a name; `i` itself where it can be more.
@@ -270,8 +272,9 @@ private:
         std::size_t end = i;
         for (std::size_t at = led ? i + 1 : i; at < last_ && words_[at].segment == words_[i].segment; ++at) {
             const auto& word = words_[at].folded;
-            if (context_.knowledge.in_list("piece-shape", word)) end = at + 1;
-            else if (!context_.knowledge.in_list("piece-size", word) && !std::isdigit(static_cast<unsigned char>(word.front()))) break;
+            if (context_.knowledge.in_list(WordList::piece_shape, word)) end = at + 1;
+            else if (!context_.knowledge.in_list(WordList::piece_size, word) && !std::isdigit(static_cast<unsigned char>(word.front())))
+                break;
         }
         return end;
     }
@@ -287,9 +290,9 @@ private:
         const bool joined = letter != std::string::npos && is_length(words_[at].folded.substr(letter));
         if (!joined && (letter != std::string::npos || at + 1 >= last_ || !is_length(words_[at + 1].folded))) return i;
         std::size_t end = at + (joined ? 1 : 2);
-        while (
-            end < last_ && words_[end].segment == words_[at].segment &&
-            (context_.knowledge.in_list("piece-shape", words_[end].folded) || context_.knowledge.in_list("plate-word", words_[end].folded)))
+        while (end < last_ && words_[end].segment == words_[at].segment &&
+               (context_.knowledge.in_list(WordList::piece_shape, words_[end].folded) ||
+                context_.knowledge.in_list(WordList::plate_word, words_[end].folded)))
             ++end;
         return end;
     }
@@ -302,7 +305,7 @@ private:
 
     // "Red jalapeños", "Thai chiles, green": of a pod whose record is of one colour, told and not counted.
     bool tells_colour(std::size_t i) const {
-        return ingredient_.tissue == Tissue::chile_flesh && context_.knowledge.in_list("pod-colour", words_[i].folded);
+        return ingredient_.tissue == Tissue::chile_flesh && context_.knowledge.in_list(WordList::pod_colour, words_[i].folded);
     }
 
     // "soaked in water and squeezed": soaking is reckoned with the squeezing.
@@ -374,7 +377,7 @@ private:
                !is_cut_of_meat(fold(ingredient_.names.front()));
     }
 
-    bool is_cut_of_meat(const std::string& word) const { return context_.knowledge.in_list("cut-of-meat", word); }
+    bool is_cut_of_meat(const std::string& word) const { return context_.knowledge.in_list(WordList::cut_of_meat, word); }
 
     bool counts_nothing(const std::string& word) const {
         const bool leaf = is_leaf(ingredient_.tissue);

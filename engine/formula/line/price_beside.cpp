@@ -9,6 +9,7 @@
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -19,7 +20,7 @@ bool currency_at(Cursor& cursor, const Knowledge& knowledge) {
     cursor.space();
     if (std::any_of(currency_signs.begin(), currency_signs.end(), [&](auto sign) { return cursor.eat(sign); })) return true;
     const auto word = cursor.word();
-    if (word.empty() || !knowledge.in_list("currency", fold(word))) return false;
+    if (word.empty() || !knowledge.in_list(WordList::currency, fold(word))) return false;
     cursor.go(cursor.at() + word.size());
     return true;
 }
@@ -64,7 +65,7 @@ void take_bound(std::string& line, const Knowledge& knowledge) {
         if (unit && unit->unit->dimension == Dimension::percent) continue;
         for (std::size_t first = last - std::min(last, longest); first < last; ++first) {
             if (words[last].segment != words[first].segment || (first > 0 && is_number(first - 1))) continue;  // "blanched 3 min, 200 g"
-            if (!knowledge.in_list("at-least", fold(phrase(words, first, last)))) continue;
+            if (!knowledge.in_list(WordList::at_least, fold(phrase(words, first, last)))) continue;
             std::fill(line.begin() + static_cast<std::ptrdiff_t>(words[first].begin),
                       line.begin() + static_cast<std::ptrdiff_t>(words[last].begin), ' ');
             return;

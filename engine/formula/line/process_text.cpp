@@ -8,6 +8,7 @@
 #include "core/process_bounds.hpp"
 #include "core/typed_reader.hpp"
 #include "formula/lexer/number_text.hpp"
+#include "knowledge/word_list.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {
@@ -189,16 +190,18 @@ std::optional<Error> set_process(Process& process, std::string_view key, std::st
 namespace {
 
 struct KitchenWords {
-    std::string_view key, list, means;
+    std::string_view key;
+    WordList list;
+    std::string_view means;
 };
 
 constexpr KitchenWords kitchen_words[] = {
-    {"cook", "cook-as-pan", "pan"},
-    {"cook", "cook-as-oven", "oven"},
-    {"order", "order-acid-last", "salt first"},
-    {"order", "order-acid-first", "acid first"},
-    {"mixing", "mixing-none", "0 min"},
-    {"mixing", "mixing-no-time", ""},
+    {"cook", WordList::cook_as_pan, "pan"},
+    {"cook", WordList::cook_as_oven, "oven"},
+    {"order", WordList::order_acid_last, "salt first"},
+    {"order", WordList::order_acid_first, "acid first"},
+    {"mixing", WordList::mixing_none, "0 min"},
+    {"mixing", WordList::mixing_no_time, ""},
 };
 
 const KitchenWords* kitchen_words_of(std::string_view key, std::string_view value, const Knowledge& knowledge) {
@@ -211,7 +214,7 @@ const KitchenWords* kitchen_words_of(std::string_view key, std::string_view valu
 }  // namespace
 
 std::optional<Error> set_process(Process& process, std::string_view key, std::string_view value, const Knowledge& knowledge) {
-    if (fold(key) == "cook" && knowledge.in_list("cook-smoked", fold(value)))
+    if (fold(key) == "cook" && knowledge.in_list(WordList::cook_smoked, fold(value)))
         return Error{Trouble::bad_data,
                      "cook: a smoker keeps the mass warm for hours, and without curing salt germs of botulism grow in it: "
                      "poach or roast it to its core first",

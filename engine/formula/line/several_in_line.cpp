@@ -12,6 +12,7 @@
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_phrases.hpp"
 #include "formula/line/line_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -44,7 +45,7 @@ std::vector<Cut> cuts_in(std::string_view line, std::size_t start, const Knowled
     };
     for (std::size_t i = 1; i < words.size(); ++i) {
         if (words[i].begin <= start || bracketed(words[i].begin) || !amount_starts(line, words[i].begin)) continue;
-        const bool joined = knowledge.in_list("joins-amounts", words[i - 1].folded) && words[i - 1].begin > start;
+        const bool joined = knowledge.in_list(WordList::joins_amounts, words[i - 1].folded) && words[i - 1].begin > start;
         const auto gap = line.substr(words[i - 1].end, words[i].begin - words[i - 1].end);
         const bool apart = gap.find_first_of(",;:+&") != std::string_view::npos;
         if (!joined && !apart) continue;
@@ -72,7 +73,7 @@ std::vector<std::string> amounts_last(std::string_view line, std::size_t start, 
     std::vector<std::string> parts;
     std::size_t from = start;
     for (std::size_t i = 1; i < words.size(); ++i) {
-        const bool joins = knowledge.in_list("joins-amounts", words[i].folded);
+        const bool joins = knowledge.in_list(WordList::joins_amounts, words[i].folded);
         if (words[i].begin <= from || (words[i].segment == words[i - 1].segment && !joins)) continue;
         std::string part = trimmed_part(line.substr(from, words[i - 1].end - from));
         if (!ends_in_amount(part)) continue;
@@ -87,7 +88,8 @@ std::vector<std::string> amounts_last(std::string_view line, std::size_t start, 
 std::string without_lead(const std::string& part, const Knowledge& knowledge) {
     const auto words = words_of(part);
     if (words.size() < 2 || !amount_starts(part, words[1].begin)) return part;
-    const bool leads = knowledge.in_list("for-a-base", words[0].folded) || knowledge.in_list("joins-amounts", words[0].folded);
+    const bool leads =
+        knowledge.in_list(WordList::for_a_base, words[0].folded) || knowledge.in_list(WordList::joins_amounts, words[0].folded);
     return leads ? part.substr(words[1].begin) : part;
 }
 

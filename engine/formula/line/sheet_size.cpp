@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "formula/lexer/line_words.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -51,14 +52,14 @@ std::vector<Word> size_words(const std::string& text, const std::vector<SizeFigu
         std::fill(rest.begin() + static_cast<std::ptrdiff_t>(weight.begin), rest.begin() + static_cast<std::ptrdiff_t>(weight.end), ' ');
     auto words = words_of(rest);
     const bool all = std::all_of(words.begin(), words.end(), [&](const Word& word) {
-        return knowledge.in_list("sheet-size", word.folded) || knowledge.in_list("sheet-total", word.folded) ||
-               knowledge.in_list("sheet-of-meat", word.folded);
+        return knowledge.in_list(WordList::sheet_size, word.folded) || knowledge.in_list(WordList::sheet_total, word.folded) ||
+               knowledge.in_list(WordList::sheet_of_meat, word.folded);
     });
     if (!all) words.clear();
     return words;
 }
 
-bool says_any_of(const std::vector<Word>& words, std::string_view list, const Knowledge& knowledge) {
+bool says_any_of(const std::vector<Word>& words, WordList list, const Knowledge& knowledge) {
     return std::any_of(words.begin(), words.end(), [&](const Word& word) { return knowledge.in_list(list, word.folded); });
 }
 
@@ -74,8 +75,8 @@ std::optional<SheetSize> sheet_size(std::string_view line, const Knowledge& know
     for (const auto& weight : *weights)  // "Total 5 kg 100 %", "Batch: 5 kg (11 lb)"
         if (!weight.percent && size.grams <= 0) size.grams = weight.grams;
     if (size.grams <= 0) return std::nullopt;
-    if (says_any_of(words, "sheet-of-meat", knowledge)) size.of = Whole::meat;
-    size.total = size.of != Whole::meat && says_any_of(words, "sheet-total", knowledge);
+    if (says_any_of(words, WordList::sheet_of_meat, knowledge)) size.of = Whole::meat;
+    size.total = size.of != Whole::meat && says_any_of(words, WordList::sheet_total, knowledge);
     return size;
 }
 
@@ -91,7 +92,7 @@ std::optional<SheetSize> size_in_title(std::string_view title, const Knowledge& 
         size = SheetSize{number->band.mid * unit->unit->size.mid, Whole::batch, false};
         i = cursor.at() - 1;
     }
-    if (size && says_any_of(words_of(title), "sheet-of-meat", knowledge)) size->of = Whole::meat;
+    if (size && says_any_of(words_of(title), WordList::sheet_of_meat, knowledge)) size->of = Whole::meat;
     return size;
 }
 
@@ -100,14 +101,14 @@ bool adds_up_shares(std::string_view line, const Knowledge& knowledge) {
     const auto weights = weights_in(text);
     if (!weights || weights->empty()) return false;
     const bool shares = std::all_of(weights->begin(), weights->end(), [](const SizeFigure& one) { return one.percent; });
-    return shares && says_any_of(size_words(text, *weights, knowledge), "sheet-total", knowledge);
+    return shares && says_any_of(size_words(text, *weights, knowledge), WordList::sheet_total, knowledge);
 }
 
 Whole whole_in_words(std::string_view text, const Knowledge& knowledge) {
     const auto words = words_of(text);
-    if (text.find('%') == std::string_view::npos && !says_any_of(words, "percent-word", knowledge)) return Whole::unsaid;
-    if (says_any_of(words, "sheet-of-meat", knowledge)) return Whole::meat;
-    return says_any_of(words, "whole-batch", knowledge) ? Whole::batch : Whole::unsaid;
+    if (text.find('%') == std::string_view::npos && !says_any_of(words, WordList::percent_word, knowledge)) return Whole::unsaid;
+    if (says_any_of(words, WordList::sheet_of_meat, knowledge)) return Whole::meat;
+    return says_any_of(words, WordList::whole_batch, knowledge) ? Whole::batch : Whole::unsaid;
 }
 
 }  // namespace standin

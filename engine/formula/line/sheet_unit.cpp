@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "formula/lexer/line_words.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -36,9 +37,9 @@ struct Told {
 // "g per kg", "g per 1 kg of meat" at word `i`.
 std::optional<Told> rate_at(const std::string& text, const std::vector<Word>& words, std::size_t i, const Knowledge& knowledge) {
     const Unit* unit = mass_unit(words[i], knowledge);
-    if (!unit || i + 2 >= words.size() || !knowledge.in_list("per", words[i + 1].folded)) return std::nullopt;
+    if (!unit || i + 2 >= words.size() || !knowledge.in_list(WordList::per, words[i + 1].folded)) return std::nullopt;
     std::size_t at = i + 2;
-    while (at < words.size() && knowledge.in_list("each", words[at].folded)) ++at;
+    while (at < words.size() && knowledge.in_list(WordList::each, words[at].folded)) ++at;
     if (at >= words.size()) return std::nullopt;
     Cursor cursor(text, words[at].begin);
     const auto number = number_at(cursor, false);
@@ -48,8 +49,8 @@ std::optional<Told> rate_at(const std::string& text, const std::vector<Word>& wo
     while (at < words.size() && words[at].begin < cursor.at()) ++at;
     const std::size_t last = at;
     for (std::size_t k = at; k < std::min(words.size(), at + 3); ++k) {
-        if (knowledge.in_list("whole-batch", words[k].folded)) per.of = Whole::batch;
-        if (knowledge.in_list("whole-meat", words[k].folded) || knowledge.in_list("whole-batch", words[k].folded)) break;
+        if (knowledge.in_list(WordList::whole_batch, words[k].folded)) per.of = Whole::batch;
+        if (knowledge.in_list(WordList::whole_meat, words[k].folded) || knowledge.in_list(WordList::whole_batch, words[k].folded)) break;
     }
     return Told{{unit, per}, i, last};
 }
@@ -65,9 +66,9 @@ const Unit* only_unit(const std::vector<Word>& words, const Knowledge& knowledge
             unit = one;
             continue;
         }
-        const bool told = leads_unit(word) || knowledge.in_list("unit-heading", word.folded) ||
-                          knowledge.in_list("heading-word", word.folded) || knowledge.in_list("column-amount", word.folded) ||
-                          knowledge.in_list("column-unit", word.folded);
+        const bool told = leads_unit(word) || knowledge.in_list(WordList::unit_heading, word.folded) ||
+                          knowledge.in_list(WordList::heading_word, word.folded) ||
+                          knowledge.in_list(WordList::column_amount, word.folded) || knowledge.in_list(WordList::column_unit, word.folded);
         if (!told) return nullptr;
     }
     return unit;
@@ -106,10 +107,10 @@ std::optional<SheetUnit> unit_in_heading(std::string_view line, const Knowledge&
         for (std::size_t k = 0; k < words.size(); ++k) {
             if (k >= rate->first && k < rate->last) continue;
             const auto& word = words[k].folded;
-            const bool told = knowledge.in_list("seasoning-heading", word) || knowledge.in_list("heading", word) ||
-                              knowledge.in_list("whole-meat", word) || knowledge.in_list("whole-batch", word) ||
-                              knowledge.in_list("heading-word", word) || knowledge.in_list("unit-heading", word) || leads_unit(words[k]) ||
-                              knowledge.in_list("column-amount", word);
+            const bool told = knowledge.in_list(WordList::seasoning_heading, word) || knowledge.in_list(WordList::heading, word) ||
+                              knowledge.in_list(WordList::whole_meat, word) || knowledge.in_list(WordList::whole_batch, word) ||
+                              knowledge.in_list(WordList::heading_word, word) || knowledge.in_list(WordList::unit_heading, word) ||
+                              leads_unit(words[k]) || knowledge.in_list(WordList::column_amount, word);
             if (!told) return std::nullopt;
         }
         return rate->is;

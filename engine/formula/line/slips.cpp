@@ -10,6 +10,7 @@
 #include "formula/lexer/measures.hpp"
 #include "formula/line/likeness.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -36,9 +37,10 @@ bool same_letters(std::string a, std::string b) {
 bool is_word_known(const Word& word, const Knowledge& knowledge) {
     if (word.folded.size() < shortest || !all_letters(word.folded)) return true;
     if (knowledge.knows_word(word.folded) || unit_named(word.folded) || contains(unit_words, word.folded)) return true;
-    constexpr std::array lists{"vague",        "aside",   "changes-food", "names-kind", "outside-purpose",
-                               "coat-purpose", "no-slip", "other-food",   "tells-form", "heading"};
-    if (std::any_of(lists.begin(), lists.end(), [&](const auto* list) { return knowledge.in_list(list, word.folded); })) return true;
+    constexpr std::array lists{WordList::vague,           WordList::aside,        WordList::changes_food, WordList::names_kind,
+                               WordList::outside_purpose, WordList::coat_purpose, WordList::no_slip,      WordList::other_food,
+                               WordList::tells_form,      WordList::heading};
+    if (std::any_of(lists.begin(), lists.end(), [&](WordList list) { return knowledge.in_list(list, word.folded); })) return true;
     const auto& tongues = knowledge.tongues();
     return std::any_of(tongues.begin(), tongues.end(),
                        [&](const auto& tongue) { return knowledge.english(tongue, hazard_fold(word.raw)); });
@@ -90,7 +92,7 @@ std::vector<NearWord> meant_by(const Word& word, const Knowledge& knowledge) {
     for (const auto& form : forms)
         for (auto& near : all_near(form, one_slip, knowledge)) {
             const bool told = std::any_of(all.begin(), all.end(), [&](const NearWord& one) { return one.word == near; });
-            const bool of_food = !knowledge.preparation_named(near) && !knowledge.in_list("cut", near) && !unit_named(near);
+            const bool of_food = !knowledge.preparation_named(near) && !knowledge.in_list(WordList::cut, near) && !unit_named(near);
             const bool own = !of_food || knowledge.is_own_word(near);  // never out of one tongue into another
             if (!told && own && near.size() >= shortest && may_be_slip(form, near, of_food)) all.push_back({std::move(near), one_slip});
         }

@@ -7,6 +7,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/word_list.hpp"
 #include "standin/number_text.hpp"
 
 namespace standin {
@@ -30,14 +31,16 @@ struct StandsAt {
     std::size_t first = 0, last = 0;
 };
 
-std::optional<StandsAt> stands_first(const HazardWords& words, std::string_view list, const Knowledge& knowledge) {
+std::optional<StandsAt> stands_first(const HazardWords& words, WordList list, const Knowledge& knowledge) {
     for (std::size_t first = 0; first < words.size(); ++first)
         for (std::size_t last = std::min(words.size(), first + longest_told); last > first; --last)
             if (knowledge.in_list(list, fold(told_words(words, first, last)))) return StandsAt{first, last};
     return std::nullopt;
 }
 
-bool is_of_hours(const std::string& word, const Knowledge& knowledge) { return word == "h" || knowledge.in_list("hour-word", fold(word)); }
+bool is_of_hours(const std::string& word, const Knowledge& knowledge) {
+    return word == "h" || knowledge.in_list(WordList::hour_word, fold(word));
+}
 
 std::optional<double> hours_in_word(const std::string& word) {
     constexpr std::string_view numbers[]{"three",   "four", "five", "six",    "seven",  "eight", "nine", "ten",   "eleven", "twelve",
@@ -64,8 +67,8 @@ bool tells_many_hours(const HazardWords& words, const Knowledge& knowledge) {
 bool tells_clock(const HazardWords& words, const Knowledge& knowledge) {
     for (std::size_t i = 0; i + 3 < words.size(); ++i) {
         const auto from = number_in(words[i + 1]), to = number_in(words[i + 3]);
-        if (knowledge.in_list("from-hour", fold(words[i])) && knowledge.in_list("to-hour", fold(words[i + 2])) && from && to && *to <= 24 &&
-            *to - *from > most_hours_out)
+        if (knowledge.in_list(WordList::from_hour, fold(words[i])) && knowledge.in_list(WordList::to_hour, fold(words[i + 2])) && from &&
+            to && *to <= 24 && *to - *from > most_hours_out)
             return true;
     }
     return false;
@@ -85,7 +88,7 @@ HowWarm temperature_in(const HazardWords& words, const Knowledge& knowledge) {
         const auto number = number_in(words[i].substr(0, letter));
         if (!number || letter == 0) continue;
         if (unit == "f" || unit == "fahrenheit") return as_told((*number - freezing_f) / f_a_degree);
-        if (unit == "c" || unit == "celsius" || knowledge.in_list("degree-word", fold(unit))) return as_told(*number);
+        if (unit == "c" || unit == "celsius" || knowledge.in_list(WordList::degree_word, fold(unit))) return as_told(*number);
     }
     return HowWarm::nothing;
 }
@@ -93,29 +96,30 @@ HowWarm temperature_in(const HazardWords& words, const Knowledge& knowledge) {
 // "I stood in the kitchen all day" is of the cook, "the kitchen was warm all day" of the kitchen.
 bool is_of_somebody(const HazardWords& words, const StandsAt& verb, const Knowledge& knowledge) {
     for (std::size_t at = verb.first; at > 0 && verb.first - at < 2; --at)
-        if (knowledge.in_list("who-stands", fold(words[at - 1]))) return true;
-    return verb.first > 0 && knowledge.in_list("warm-place", fold(words[verb.first - 1]));
+        if (knowledge.in_list(WordList::who_stands, fold(words[at - 1]))) return true;
+    return verb.first > 0 && knowledge.in_list(WordList::warm_place, fold(words[verb.first - 1]));
 }
 
 // "In the fridge", but neither "not in the fridge" nor "instead of the fridge".
 bool was_cold(const HazardWords& words, const Knowledge& knowledge) {
     constexpr std::size_t reach = 5;  // words: "instead of in the fridge"
-    const auto cold = stands_first(words, "cold-place", knowledge);
+    const auto cold = stands_first(words, WordList::cold_place, knowledge);
     if (!cold) return false;
     for (std::size_t at = cold->first; at > 0 && cold->first - at < reach; --at)
-        if (contains(knowledge.records().lexicon.denials.before, words[at - 1]) || knowledge.in_list("in-place-of", fold(words[at - 1])))
+        if (contains(knowledge.records().lexicon.denials.before, words[at - 1]) ||
+            knowledge.in_list(WordList::in_place_of, fold(words[at - 1])))
             return false;
     return true;
 }
 
 bool stood_there(const HazardWords& words, const Knowledge& knowledge) {
-    const auto verb = stands_first(words, "stood-there", knowledge);
+    const auto verb = stands_first(words, WordList::stood_there, knowledge);
     if (!verb || is_of_somebody(words, *verb, knowledge)) return false;
     const HowWarm told = temperature_in(words, knowledge);
-    const bool warm = told == HowWarm::warm || (told == HowWarm::nothing && stands_first(words, "warm-place", knowledge));
+    const bool warm = told == HowWarm::warm || (told == HowWarm::nothing && stands_first(words, WordList::warm_place, knowledge));
     if (!warm || was_cold(words, knowledge)) return false;
-    if (stands_first(words, "may-stand-warm", knowledge) && !stands_first(words, "mass-word", knowledge)) return false;
-    return stands_first(words, "long-while", knowledge) || tells_many_hours(words, knowledge) || tells_clock(words, knowledge);
+    if (stands_first(words, WordList::may_stand_warm, knowledge) && !stands_first(words, WordList::mass_word, knowledge)) return false;
+    return stands_first(words, WordList::long_while, knowledge) || tells_many_hours(words, knowledge) || tells_clock(words, knowledge);
 }
 
 // Parts of a sentence that each tell of one stay: "in the fridge overnight, then on the bench for 20 minutes".
@@ -128,7 +132,7 @@ std::vector<std::string> stays_in(std::string_view text, const Knowledge& knowle
     };
     std::string word;
     const auto take = [&] {
-        if (knowledge.in_list("next-stay", fold(word))) end();
+        if (knowledge.in_list(WordList::next_stay, fold(word))) end();
         else if (!word.empty()) clause += (clause.empty() ? "" : " ") + word;
         word.clear();
     };
@@ -149,12 +153,12 @@ std::vector<std::string> stays_in(std::string_view text, const Knowledge& knowle
 
 std::string stood_warm(std::string_view text, const Knowledge& knowledge) {
     const HazardWords whole = hazard_text(text).words;
-    if (!stands_first(whole, "stood-there", knowledge)) return {};
+    if (!stands_first(whole, WordList::stood_there, knowledge)) return {};
     const auto clauses = stays_in(text, knowledge);
     for (const auto& clause : clauses)
         if (stood_there(hazard_text(clause).words, knowledge)) return clause;
     // "Stood, all day, in the kitchen": one stay over several clauses, where nothing in any of them was cold.
-    if (!stands_first(whole, "cold-place", knowledge) && stood_there(whole, knowledge)) return std::string(text);
+    if (!stands_first(whole, WordList::cold_place, knowledge) && stood_there(whole, knowledge)) return std::string(text);
     return {};
 }
 

@@ -9,6 +9,7 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -51,7 +52,7 @@ bool is_denial(const std::string& word, const Denials& denials) { return contain
 std::size_t known_at(const Words& words, std::size_t at, std::size_t last, const Knowledge& knowledge) {
     constexpr std::size_t longest = 4;
     std::string name;
-    std::size_t known = is_figure(words[at]) || knowledge.in_list("packet-word", fold(words[at])) ? 1 : 0;
+    std::size_t known = is_figure(words[at]) || knowledge.in_list(WordList::packet_word, fold(words[at])) ? 1 : 0;
     for (std::size_t end = at; end < std::min(last, at + longest); ++end) {
         name += (name.empty() ? "" : " ") + words[end];
         if (knowledge.ingredient_named(name) || knowledge.ingredient_meant(name)) known = end + 1 - at;

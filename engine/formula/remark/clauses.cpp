@@ -8,6 +8,7 @@
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/line/line_asides.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -73,8 +74,8 @@ bool changes_no_reading(std::string_view said, const Knowledge& knowledge) {
     for (std::size_t first = 0; first < words.size(); ++first) {
         const std::string& word = words[first].folded;
         const Unit* unit = unit_named(word);
-        if (changes_food(word, knowledge) || names_a_kind(word, knowledge) || knowledge.in_list("tells-form", word) ||
-            knowledge.in_list("dry-form", word) || knowledge.in_list("cut-of-meat", word) ||
+        if (changes_food(word, knowledge) || names_a_kind(word, knowledge) || knowledge.in_list(WordList::tells_form, word) ||
+            knowledge.in_list(WordList::dry_form, word) || knowledge.in_list(WordList::cut_of_meat, word) ||
             (unit && unit->dimension != Dimension::count) || word == "or" || word == "with")
             return false;
         for (std::size_t last = first + 1; last <= std::min(words.size(), first + 4); ++last) {

@@ -15,15 +15,17 @@
 #include "formula/remark/unknown_word.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
 
 constexpr std::size_t longest_plain = 5;  // words
 constexpr std::size_t most_names = 3;     // unknown words of one remark
-constexpr std::array<std::string_view, 13> plain_lists{"plain-remark", "passed-over", "cut",         "plate-word",  "piece-shape",
-                                                       "piece-size",   "tells-form",  "dry-form",    "cut-of-meat", "stock-loose",
-                                                       "pod-colour",   "stock-some",  "names-a-sort"};
+constexpr std::array plain_lists{WordList::plain_remark, WordList::passed_over, WordList::cut,        WordList::plate_word,
+                                 WordList::piece_shape,  WordList::piece_size,  WordList::tells_form, WordList::dry_form,
+                                 WordList::cut_of_meat,  WordList::stock_loose, WordList::pod_colour, WordList::stock_some,
+                                 WordList::names_a_sort};
 constexpr std::array<std::string_view, 5> never_plain{"warm", "at room temperature", "room temperature", "overripe", "day old"};
 
 // A number, and a unit with it or behind it.
@@ -37,7 +39,7 @@ bool is_figure(const Word& word) {
 bool is_name_of_source(const std::vector<Word>& words, std::size_t i, const Knowledge& knowledge) {
     if (std::isupper(static_cast<unsigned char>(words[i].raw.front())) == 0) return false;
     const bool led = std::any_of(words.begin(), words.begin() + static_cast<std::ptrdiff_t>(i),
-                                 [&](const Word& word) { return knowledge.in_list("remark-source", word.folded); });
+                                 [&](const Word& word) { return knowledge.in_list(WordList::remark_source, word.folded); });
     return led && near_danger(words[i].raw, knowledge).empty() &&
            hazards_in(hazard_text(words[i].raw), knowledge.records().lexicon).empty();
 }
@@ -52,8 +54,8 @@ public:
     RemarkReader(std::string_view said, const Knowledge& knowledge, const SaidOfFood& of, bool any_food)
         : words_(words_of(said)), knowledge_(knowledge), of_(of), any_food_(any_food) {
         if (!of.food) return;
-        if (belongs(*of.food, "keeps-for-months", knowledge)) own_lists_.emplace_back("age-of-what-keeps");
-        if (belongs(*of.food, "dark-by-its-sort", knowledge)) own_lists_.emplace_back("dark-colour");
+        if (belongs(*of.food, "keeps-for-months", knowledge)) own_lists_.push_back(WordList::age_of_what_keeps);
+        if (belongs(*of.food, "dark-by-its-sort", knowledge)) own_lists_.push_back(WordList::dark_colour);
     }
 
     Remark read() const {
@@ -78,7 +80,7 @@ private:
         for (std::size_t last = std::min(words_.size(), first + longest_plain); last > first; --last) {
             const std::string said = phrase(words_, first, last), folded = fold(said);
             const bool of_this_food =
-                std::any_of(own_lists_.begin(), own_lists_.end(), [&](std::string_view list) { return knowledge_.in_list(list, folded); });
+                std::any_of(own_lists_.begin(), own_lists_.end(), [&](WordList list) { return knowledge_.in_list(list, folded); });
             if (of_this_food || is_plain_phrase(folded, knowledge_)) return {Said::plain, last - first};
             const auto* food = food_in_remark(said, knowledge_);
             if (food && (any_food_ || (!food->meat && food->family != "dairy-and-egg"))) return {Said::food, last - first};
@@ -102,7 +104,7 @@ private:
     const Knowledge& knowledge_;
     const SaidOfFood& of_;
     bool any_food_;
-    std::vector<std::string_view> own_lists_;
+    std::vector<WordList> own_lists_;
 };
 
 Remark parts_of(std::string_view said, const Knowledge& knowledge, const SaidOfFood& of = {}, bool any_food = false) {
@@ -156,7 +158,7 @@ const Ingredient* food_in_remark(const std::string& name, const Knowledge& knowl
 
 bool is_plain_phrase(const std::string& folded, const Knowledge& knowledge) {
     if (contains(never_plain, std::string_view(folded))) return false;
-    return std::any_of(plain_lists.begin(), plain_lists.end(), [&](std::string_view list) { return knowledge.in_list(list, folded); });
+    return std::any_of(plain_lists.begin(), plain_lists.end(), [&](WordList list) { return knowledge.in_list(list, folded); });
 }
 
 Remark read_remark(std::string_view said, const Knowledge& knowledge, const SaidOfFood& of) {
@@ -184,7 +186,7 @@ std::string remark_not_plain(const std::vector<Reason>& notes, const Knowledge& 
 RemarkIs remark_in_formula(std::string_view said, const Knowledge& knowledge, const SaidOfFood& of) {
     const auto words = words_of(said);
     if (words.empty()) return RemarkIs::plain;
-    if (knowledge.in_list("idle-opening", words.front().folded) || knowledge.in_list("idle-end", words.back().folded))
+    if (knowledge.in_list(WordList::idle_opening, words.front().folded) || knowledge.in_list(WordList::idle_end, words.back().folded))
         return RemarkIs::plain;
     if (parts_of(said, knowledge, {}, true).is == RemarkIs::plain) return RemarkIs::plain;  // another meat or milk was asked about before
     const RemarkIs is = read_remark(said, knowledge, of).is;

@@ -12,6 +12,7 @@
 #include "knowledge/contact_text.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -63,7 +64,7 @@ std::string named_in_words(std::vector<std::string> allergens) {
 std::vector<NamedAllergen> allergens_of_remark(std::string_view said, const Knowledge& knowledge) {
     const auto words = words_of(said);
     const bool contained = std::any_of(words.begin(), words.end(), [&](const Word& word) {
-        return knowledge.in_list("put-in", word.folded) || knowledge.in_list("has-in-it", word.folded);
+        return knowledge.in_list(WordList::put_in, word.folded) || knowledge.in_list(WordList::has_in_it, word.folded);
     });
     std::vector<NamedAllergen> all;
     for (const auto& named : allergens_named(said, knowledge)) add_once(all, named.allergen, contained);
@@ -83,7 +84,7 @@ std::vector<Declared> declared_beside(std::string_view text, const std::vector<s
     const auto& lexicon = knowledge.records().lexicon;
     const auto tells_content = [&](const HazardText& sentence) {
         return std::any_of(sentence.words.begin(), sentence.words.end(), [&](const std::string& word) {
-            return fits_any(lexicon.holds, word) || knowledge.in_list("has-in-it", fold(word));
+            return fits_any(lexicon.holds, word) || knowledge.in_list(WordList::has_in_it, fold(word));
         });
     };
     std::vector<Declared> all;

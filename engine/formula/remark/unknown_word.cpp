@@ -53,8 +53,8 @@ bool ends_as_what_was_done(const Word& word, const Knowledge& knowledge) {
 bool is_denial(const Word& word, const Knowledge& knowledge) {
     const auto& denials = knowledge.records().lexicon.denials;
     const std::string folded = hazard_fold(word.raw);
-    return contains(denials.before, folded) || contains(denials.after, folded) || knowledge.in_list("stock-none", word.folded) ||
-           knowledge.in_list("stock-no-abroad", word.folded) || knowledge.in_list("stock-none-after", word.folded);
+    return contains(denials.before, folded) || contains(denials.after, folded) || knowledge.in_list(WordList::stock_none, word.folded) ||
+           knowledge.in_list(WordList::stock_no_abroad, word.folded) || knowledge.in_list(WordList::stock_none_after, word.folded);
 }
 
 // A word of harm, of warning, of exclusion or of what a packet holds, or one slip of the pen away from one.
@@ -63,15 +63,16 @@ bool may_be_harm(const Word& word, const Knowledge& knowledge) {
     const std::string folded = hazard_fold(word.raw);
     return contains(lexicon.joins, folded) || fits_any(lexicon.holds, folded) || fits_any(lexicon.handles, folded) ||
            is_denial(word, knowledge) || !hazards_in(hazard_text(word.raw), lexicon).empty() || !near_danger(word.raw, knowledge).empty() ||
-           knowledge.in_list("never-aside", word.folded);
+           knowledge.in_list(WordList::never_aside, word.folded);
 }
 
 // A food, a form, a measure, something done to it: it means more than a name.
 bool means_more(const Word& word, const Knowledge& knowledge) {
-    return changes_food(word.folded, knowledge) || names_a_kind(word.folded, knowledge) || knowledge.in_list("another-kind", word.folded) ||
-           knowledge.in_list("takes-its-kind", word.folded) || knowledge.in_list("other-food", word.folded) ||
-           knowledge.in_list("no-slip", word.folded) || unit_named(word.folded) || known_ingredient(word.raw, knowledge) ||
-           knowledge.ingredient_meant(word.raw) || knowledge.preparation_named(word.raw);
+    return changes_food(word.folded, knowledge) || names_a_kind(word.folded, knowledge) ||
+           knowledge.in_list(WordList::another_kind, word.folded) || knowledge.in_list(WordList::takes_its_kind, word.folded) ||
+           knowledge.in_list(WordList::other_food, word.folded) || knowledge.in_list(WordList::no_slip, word.folded) ||
+           unit_named(word.folded) || known_ingredient(word.raw, knowledge) || knowledge.ingredient_meant(word.raw) ||
+           knowledge.preparation_named(word.raw);
 }
 
 // One or two letters from the name of a food, of what is done to it, or of a word that changes it: more likely a slip for that.
@@ -79,7 +80,7 @@ bool is_near_a_word(const Word& word, std::size_t long_from, const Knowledge& kn
     const auto near = knowledge.words_near(word.folded, word.folded.size() >= long_from ? 2 : 1);
     return std::any_of(near.begin(), near.end(), [&](const std::string& meant) {
         return knowledge.ingredient_named(meant) || knowledge.ingredient_meant(meant) || knowledge.preparation_named(meant) ||
-               changes_food(meant, knowledge) || names_a_kind(meant, knowledge) || knowledge.in_list("never-aside", meant);
+               changes_food(meant, knowledge) || names_a_kind(meant, knowledge) || knowledge.in_list(WordList::never_aside, meant);
     });
 }
 
@@ -123,7 +124,7 @@ bool is_name_before(const std::vector<Word>& words, std::size_t i, std::size_t l
     if (is_each_its_own(beside.food) && !beside.food.meat) return false;
     if (last >= words.size() || word.segment != words[last].segment) return false;
     for (std::size_t at = i + 1; at < last; ++at)  // "dandelion and chicory", "tarte of spinach"
-        if (words[at].folded == "of" || knowledge.in_list("content-join", words[at].folded)) return false;
+        if (words[at].folded == "of" || knowledge.in_list(WordList::content_join, words[at].folded)) return false;
     // A capital that neither opens the line nor goes on in the name.
     const bool a_name = capital && word.begin > 0 && !opens_with_capital(words[last]);
     if (is_near_a_word(word, a_name ? std::string::npos : long_word, knowledge) || word.folded.ends_with("ed")) return false;
@@ -134,7 +135,7 @@ bool is_name_before(const std::vector<Word>& words, std::size_t i, std::size_t l
     if (beside.food.meat)
         return names_its_animal(words, last, beside.food) && (described || (beside.certain && !ends_as_what_was_done(word, knowledge)));
     const bool told_kind = capital && head > last;  // of a "Marvol butter" nobody knows the kind, of a "Marvol wine vinegar" it is told
-    if (knowledge.in_list("takes-its-kind", words[head].folded) && !told_kind) return false;
+    if (knowledge.in_list(WordList::takes_its_kind, words[head].folded) && !told_kind) return false;
     return described || is_small_name_of_plant(word, beside, knowledge);
 }
 
@@ -144,8 +145,8 @@ bool is_name_behind(const std::vector<Word>& words, std::size_t i, std::size_t f
     const Word &word = words[i], &name = words[first - 1];
     if (!beside.certain || is_never_of_unknown_sort(beside.food) || (is_each_its_own(beside.food) && !beside.food.meat)) return false;
     const bool told_kind = first > 1 && knowledge.ingredient_named(phrase(words, first - 2, first));  // "pine nut"
-    if (word.segment != name.segment || (!told_kind && knowledge.in_list("takes-its-kind", name.folded))) return false;
-    if (knowledge.in_list("content-join", words[i - 1].folded)) return false;
+    if (word.segment != name.segment || (!told_kind && knowledge.in_list(WordList::takes_its_kind, name.folded))) return false;
+    if (knowledge.in_list(WordList::content_join, words[i - 1].folded)) return false;
     const bool small = beside.adjective_behind && is_small_name_of_plant(word, beside, knowledge);
     return small || (opens_with_capital(word) && !opens_with_capital(name) && !beside.nouns_have_capitals);
 }
@@ -155,10 +156,11 @@ bool is_name_apart(const std::vector<Word>& words, std::size_t i, std::size_t fi
     if (is_never_of_unknown_sort(beside.food)) return false;
     const Word& word = words[i];
     const std::string before = i > first ? words[i - 1].folded : std::string();
-    if (knowledge.in_list("content-join", before)) return false;
+    if (knowledge.in_list(WordList::content_join, before)) return false;
     if (opens_with_capital(word) && !beside.nouns_have_capitals) return i > first || !ends_as_what_was_done(word, knowledge);
-    if (knowledge.in_list("names-a-sort", before)) return true;
-    if (knowledge.in_list("remark-source", before) || contains(knowledge.records().lexicon.joins, hazard_fold(before))) return false;
+    if (knowledge.in_list(WordList::names_a_sort, before)) return true;
+    if (knowledge.in_list(WordList::remark_source, before) || contains(knowledge.records().lexicon.joins, hazard_fold(before)))
+        return false;
     return is_small_name_of_plant(word, beside, knowledge);
 }
 
@@ -174,8 +176,9 @@ bool may_tell_of_state(std::string_view word, const Knowledge& knowledge) {
 }
 
 bool is_sentence(const std::vector<Word>& words, const Knowledge& knowledge) {
-    return std::any_of(words.begin(), words.end(),
-                       [&](const Word& word) { return knowledge.in_list("remark-verb", word.folded) || is_denial(word, knowledge); });
+    return std::any_of(words.begin(), words.end(), [&](const Word& word) {
+        return knowledge.in_list(WordList::remark_verb, word.folded) || is_denial(word, knowledge);
+    });
 }
 
 bool is_mere_name(const std::vector<Word>& words, std::size_t i, std::size_t first, std::size_t last, Stands stands,
