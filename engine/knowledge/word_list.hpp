@@ -29,6 +29,7 @@ enum class WordList : std::uint16_t {
     asks_to_add,
     at_least,
     at_most_a_share,
+    at_table,
     base_word,
     batch_ph,
     before_batch_size,
@@ -256,7 +257,7 @@ enum class WordList : std::uint16_t {
 
 template <>
 struct Words<WordList> {
-    static constexpr std::array<std::string_view, 237> all{
+    static constexpr std::array<std::string_view, 238> all{
         "about-a-share",
         "about-in-brackets",
         "accented-ending-of-state",
@@ -271,6 +272,7 @@ struct Words<WordList> {
         "asks-to-add",
         "at-least",
         "at-most-a-share",
+        "at-table",
         "base-word",
         "batch-ph",
         "before-batch-size",

@@ -130,9 +130,10 @@ bool is_beside_the_law_of_meat(const Prediction& prediction, const Knowledge& kn
     const auto group = std::find_if(rules.groups.begin(), rules.groups.end(), [](const auto& one) { return one.word == "amenable"; });
     if (group == rules.groups.end()) return false;
     const auto lines = present(prediction, knowledge);
-    return std::none_of(lines.begin(), lines.end(), [&](const Present& line) {
-        return line.ingredient->meat && contains(group->species, line.ingredient->meat->species);
-    });
+    const bool any_meat = std::any_of(lines.begin(), lines.end(), [](const Present& line) { return line.ingredient->meat.has_value(); });
+    return any_meat && std::none_of(lines.begin(), lines.end(), [&](const Present& line) {
+               return line.ingredient->meat && contains(group->species, line.ingredient->meat->species);
+           });
 }
 
 std::vector<CautionText> cap_cautions(const Prediction& prediction, const Knowledge& knowledge, const RuleSet& rules) {

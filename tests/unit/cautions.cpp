@@ -373,6 +373,8 @@ TEST_CASE("every caution, every limit of the making and every cap can come true"
         mixture({{"pork-shoulder", 900}, {"rice-cooked", 100}}, "", own);  // with seafood the stricter limit is told
     const Prediction leafy = mixture({{"pork-shoulder", 600}, {"spinach", 400}}, "", own);
     const Prediction beety = mixture({{"beef-chuck", 600}, {"beetroot", 400}}, "", own);
+    Prediction prawns = mixture({{"shrimp", 1000}}, "", own);  // under another law than meat
+    prawns.allergens = allergens_of(prawns, own);
     std::set<std::string> seen;
     for (const double step : {0.0, 2.5, 5.2, 5.4}) {
         for_each_property([&](Property property) { foretell(p, property, {step, step, step}); });
@@ -380,7 +382,7 @@ TEST_CASE("every caution, every limit of the making and every cap can come true"
             foretell(p, property, {90, 90, 90});
         for (const auto& rules : own.records().rules) {
             for (const auto& c : cautions_of(p, process, own, rules.code)) seen.insert(c.id);
-            for (const Prediction* one : std::initializer_list<const Prediction*>{&meat, &sulphited, &with_rice, &leafy, &beety})
+            for (const Prediction* one : std::initializer_list<const Prediction*>{&meat, &sulphited, &with_rice, &leafy, &beety, &prawns})
                 for (const auto& c : cautions_of(*one, process, own, rules.code)) seen.insert(c.id);
         }
     }

@@ -88,27 +88,30 @@ bool any_length_known(const std::vector<Word>& words, std::size_t first, const J
 }  // namespace
 
 std::string other_food_by_joining(std::string_view line, const ReadLine& read, const Knowledge& knowledge) {
-    std::vector<std::string> passed;
-    for (const auto& note : read.line.notes)
-        if (note.kind == ReasonKind::passed_unknown || note.kind == ReasonKind::passed_over) passed.push_back(fold(note.about));
-    for (const auto& doubt : read.doubts)
-        if (doubt.what.kind == ReasonKind::passed_unknown || doubt.what.kind == ReasonKind::passed_over)
-            passed.push_back(fold(doubt.what.about));
+    std::vector<std::string> passed, unknown;
+    const auto take = [&](const Reason& told) {
+        if (told.kind == ReasonKind::passed_unknown) unknown.push_back(fold(told.about));
+        if (told.kind == ReasonKind::passed_unknown || told.kind == ReasonKind::passed_over) passed.push_back(fold(told.about));
+    };
+    for (const auto& note : read.line.notes) take(note);
+    for (const auto& doubt : read.doubts) take(doubt.what);
+    const auto among_them = [](const std::vector<std::string>& all, const std::string& word) {
+        return std::any_of(all.begin(), all.end(), [&](const std::string& said) {
+            return (" " + said + " ").find(" " + word + " ") != std::string::npos || said.starts_with(word + "-");
+        });
+    };
     const std::string apart = with_elisions_apart(line);
     const auto words = words_of(apart);
-    // Told as passed over, or a plain remark of which nothing is told.
-    const auto was_passed = [&](const std::string& word) {
-        return knowledge.in_list(WordList::plain_remark, word) || std::any_of(passed.begin(), passed.end(), [&](const std::string& said) {
-                   return (" " + said + " ").find(" " + word + " ") != std::string::npos || said.starts_with(word + "-");
-               });
-    };
+    const Ingredient& food = *knowledge.ingredient(read.line.ingredient);
     for (const auto& joined : joined_in(words, knowledge)) {
         const Word &head = words[joined.first], &tail = words[joined.tail];
-        const bool of_share =
-            words[joined.joint].folded == "of" && knowledge.in_list(WordList::plain_remark, tail.folded);  // "salt (of meat)"
-        const bool tail_passed =
-            !of_share && was_passed(tail.folded) && is_known_as(head.raw, knowledge) && !is_a_place(words, joined.tail, knowledge);
-        const bool head_passed = was_passed(head.folded) && is_known_as(tail.raw, knowledge);  // "fiori di zucca"
+        const bool english = words[joined.joint].folded == "of";
+        const bool told = among_them(passed, tail.folded) || (!english && knowledge.in_list(WordList::plain_remark, tail.folded));
+        // Of a leaf a name with a capital is more likely a place or a sort: "acelgas de Zorbana".
+        const bool sort =
+            food.family == "leaf-greens" && food.allergens.empty() && std::isupper(static_cast<unsigned char>(tail.raw.front())) != 0;
+        const bool tail_passed = told && !sort && is_known_as(head.raw, knowledge) && !is_a_place(words, joined.tail, knowledge);
+        const bool head_passed = !english && among_them(unknown, head.folded) && is_known_as(tail.raw, knowledge);  // "fiori di zucca"
         if ((!tail_passed && !head_passed) || any_length_known(words, joined.first, joined, knowledge)) continue;
         return phrase(words, joined.first, joined.last);
     }

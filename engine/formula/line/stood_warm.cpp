@@ -153,7 +153,7 @@ std::vector<std::string> stays_in(std::string_view text, const Knowledge& knowle
 
 std::string stood_warm(std::string_view text, const Knowledge& knowledge) {
     const HazardWords whole = hazard_text(text).words;
-    if (!stands_first(whole, WordList::stood_there, knowledge)) return {};
+    if (!stands_first(whole, WordList::stood_there, knowledge) || stands_first(whole, WordList::at_table, knowledge)) return {};
     const auto clauses = stays_in(text, knowledge);
     for (const auto& clause : clauses)
         if (stood_there(hazard_text(clause).words, knowledge)) return clause;
