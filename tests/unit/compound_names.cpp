@@ -1,6 +1,7 @@
 // "Noix de Saint-Jacques" are no walnuts: a name of two words with a joining word between is known as a whole, or asked.
 #include "formula/line/compound_name.hpp"
 #include "formula/line/line_text.hpp"
+#include "knowledge/word_list.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
@@ -35,7 +36,7 @@ TEST_CASE("what is asked of such a name names the whole, and what it may hold") 
 TEST_CASE("every place behind a joining word leaves the food what it is") {
     std::size_t places = 0;
     for (const auto& [list, word] : knowledge().records().lexicon.listed) {
-        if (list != "place-of-origin") continue;
+        if (list != WordList::place_of_origin) continue;
         ++places;
         const auto read = read_line("100 g onions of " + word, Origin("", {1, 1}), knowledge());
         INFO(word << (read ? "" : ": " + read.error().message));

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "knowledge/word_list.hpp"
 #include "standin/engine.hpp"
 #include "standin/narrate.hpp"
 #include "support/catch.hpp"
@@ -75,9 +76,9 @@ TEST_CASE("liver is rich in vitamin A of whatever animal, and carries hepatitis 
 
 TEST_CASE("every word of those who eat it is tried") {
     for (const auto& [list, word] : knowledge().records().lexicon.listed) {
-        INFO(list << ": " << word);
-        if (list == "for-guests") CHECK(guests_in(word + " the school", knowledge()) == "school");
-        if (list == "place-of-guests") CHECK(guests_in("Meat from the market behind the " + word, knowledge()).empty());
+        INFO(spelling(list) << ": " << word);
+        if (list == WordList::for_guests) CHECK(guests_in(word + " the school", knowledge()) == "school");
+        if (list == WordList::place_of_guests) CHECK(guests_in("Meat from the market behind the " + word, knowledge()).empty());
     }
 }
 
