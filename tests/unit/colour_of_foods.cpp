@@ -131,7 +131,7 @@ TEST_CASE("colour: a mass that acid has set is greyish and opaque before it is c
         const auto p = predicted(sour);
         CAPTURE(meat, p.nominal[Property::ph]);
         CHECK(p.rested.word.find("pink") == std::string::npos);
-        CHECK(p.rested.lab.a < p.raw.lab.a - 2);
+        CHECK(p.rested.lab.a < 0.75 * p.raw.lab.a);  // a quarter of its red at least
         CHECK(p.rested.lab.L > p.raw.lab.L);
     }
 }
@@ -171,14 +171,15 @@ TEST_CASE("colour: soy sauce browns raw meat") {
 }
 
 TEST_CASE("colour: what colours a mass so that it is another colour has people's word, and bare meat its makers'") {
-    for (const char* dark : {"beef-chuck", "venison", "duck-leg", "lamb-shoulder"}) {
+    for (const char* dark : {"beef-chuck", "venison", "duck", "lamb-shoulder"}) {
         const auto leafy = predicted(formula({line(dark, 1000), line("spinach", 150, {"blanched", "squeezed"}), line("table-salt", 17)}));
         CAPTURE(dark);
         CHECK(leafy.rested.word.find("brown") != std::string::npos);
     }
     CHECK(predicted(formula({line("pork-liver", 1000), line("table-salt", 17)})).raw.word == "brown");
     const auto berries = predicted(formula({line("pork-shoulder", 1000), line("blueberry", 200), line("table-salt", 17)}));
-    CHECK(berries.raw.word == "grey-violet");
+    CHECK(berries.raw.word.find("grey") == 0);
+    CHECK(berries.cooked.word == "grey-violet");
     const auto blood = predicted(formula({line("pork-shoulder", 1000), line("pork-blood", 250), line("table-salt", 17)}));
     CHECK(blood.raw.word == "red");
     CHECK(blood.cooked.word.find("brown") != std::string::npos);

@@ -45,7 +45,9 @@ bool told_apart(const std::string& kind, const std::string& food) {
         {"brazil-nut", {"*nut", "macadamia", "pecan"}},                           // one nut
         {"capsicum", {"*pepper", "allspice", "pink-peppercorn", "grains-of-paradise"}},
         {"celery", {"minari"}},                                                       // "water celery": another plant
-        {"chile", {"bell-green", "bell-red"}},                                        // the German word for bell pepper
+        {"chile", {"bell-green", "bell-red", "bell-yellow"}},                         // the German word for bell pepper
+        {"packet-wheat", {"peanut"}},  // "many" is a word for it elsewhere
+        {"packet-milk", {"peanut"}},
         {"coriander", {"culantro", "vietnamese-coriander"}},                          // other plants
         {"cured", {"celery", "celery-leaf", "minari", "pork-leg", "pork-leg-lean"}},  // fresh celery and fresh ham
         {"halal", {"distilled-vinegar", "ginger-ale"}},                               // vinegar and ale without alcohol
@@ -58,14 +60,14 @@ bool told_apart(const std::string& kind, const std::string& food) {
         {"lime", {"makrut-lime-leaf"}},  // a citrus of its own
         {"mustard", {"tatsoi"}},         // "spinach mustard": another plant
         {"nightshade", {"*pepper", "allspice", "pink-peppercorn", "grains-of-paradise", "sweet-potato", "sweet-potato-cooked"}},
-        {"paprika", {"bell-green", "bell-red"}},
+        {"paprika", {"bell-green", "bell-red", "bell-yellow"}},
         {"pepper", {"*"}},  // pepper of the vine, not chiles
         {"pine-nut", {"*nut", "macadamia", "pecan"}},
         {"pork", {"turkey-bacon"}},
         {"potato", {"sweet-potato", "sweet-potato-cooked"}},
         {"seed", {"pumpkin-puree", "winter-squash"}},
         {"spelt", {"bulgur"}},                                         // "which is a wheat"
-        {"sulphite", {"mirin", "sake", "shaoxing-wine", "*vinegar"}},  // not of grapes
+        {"sulphite", {"amla", "mirin", "sake", "shaoxing-wine", "*vinegar"}},  // not of grapes, and a fresh fruit
         {"tomato", {"tomatillo"}},
     };
     const auto found = all.find(kind);

@@ -297,6 +297,7 @@ private:
             if (is_kitchen_word(key, value, knowledge_)) keep_as_method(line);
             return true;
         }
+        if (knowledge_.in_list(WordList::cook_smoked, fold(value))) return false;  // "barbecue smoker" is no barbecue
         for (auto end = value.find_last_of(" ,"); end != std::string_view::npos && end > 0; end = value.find_last_of(" ,", end - 1)) {
             const auto way = value.substr(0, value.find_last_not_of(" ,", end) + 1);
             if (way.empty() || set_process(draft_.formula.process, key, way, knowledge_)) continue;

@@ -10,7 +10,8 @@ std::optional<std::string> leaf_called(std::string_view name, const Ingredient& 
     const std::string bare = fold(name);
     const bool herb = taken.tissue == Tissue::dry && taken.roles.front() == Role::herb;
     if (!herb && !knowledge.in_list(WordList::leaf_when_much, bare)) return std::nullopt;
-    if (const auto* same = known_ingredient(bare, knowledge); same != &taken) return std::nullopt;
+    const auto* named = known_ingredient(bare, knowledge);
+    if ((named ? named : knowledge.ingredient_meant(bare)) != &taken) return std::nullopt;
     const auto* fresh = known_ingredient("fresh " + bare, knowledge);
     if (!fresh || fresh == &taken || fresh->tissue == Tissue::dry) return std::nullopt;
     return "fresh " + bare;
