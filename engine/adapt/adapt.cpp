@@ -106,6 +106,10 @@ public:
         return with_safety(std::move(answer));
     }
 
+    bool all_there() const {
+        return std::none_of(problem_.missing.begin(), problem_.missing.end(), [](bool missing) { return missing; });
+    }
+
     // As far towards what was asked as it is worth what the sausage loses by it.
     AdaptAnswer part_way() {
         AdaptAnswer answer;
@@ -113,7 +117,7 @@ public:
         std::vector<std::string> aims;
         for (const auto& goal : distance_.goals()) aims.push_back(goal.want);
         best_effort(answer, aims);
-        leave_out_idle(answer.variants);
+        leave_out_idle(answer.variants, all_there());
         add_what_shops_give(answer);
         return answer;
     }
@@ -121,8 +125,7 @@ public:
     // The making alone, with nothing weighed anew; nothing where something is missing, which making does not bring back, or where a number
     // is asked for and not a word.
     std::optional<Variant> by_making(const AdaptAnswer& answer) {
-        const bool all_there = std::none_of(problem_.missing.begin(), problem_.missing.end(), [](bool missing) { return missing; });
-        if (!all_there || !all_in_words(distance_.goals())) return std::nullopt;
+        if (!all_there() || !all_in_words(distance_.goals())) return std::nullopt;
         const auto changes_nothing = [](const ProcessOption& way) { return way.changes.empty(); };
         if (std::all_of(problem_.processes.begin(), problem_.processes.end(), changes_nothing)) return std::nullopt;
         if (answer.variants.empty() || !weighs_anew(answer.variants.front())) return std::nullopt;  // it has been said already
@@ -190,7 +193,7 @@ private:
         if (answer.variants.empty()) best_effort_of_all(answer, Leeway::all);
         answer.reach = reach_of_wants(asked, distance_, context_.nominal().models(), shown, answer.base.properties,
                                       answer.variants.empty() ? nullptr : &answer.variants.front().prediction.properties);
-        leave_out_idle(answer.variants);
+        leave_out_idle(answer.variants, all_there());
         // What the reckoning says can be had, and no plan was found to have, is nothing that was proved.
         const auto to_be_had = [](const Reason& r) { return r.role.find("alone") != std::string::npos; };
         answer.proved = answer.proved && std::none_of(answer.reach.begin(), answer.reach.end(), to_be_had);
@@ -433,9 +436,13 @@ Result<AdaptAnswer> adapt_formula(const CheckedFormula& formula, const AdaptRequ
         put_surer_beside(answer, Adapt(sized->formula, more_sure, context, *goals, *stock).answer());
     }
     if (auto made = adapt.by_making(answer)) put_making_first(answer, std::move(*made), request.top, context);
-    if (goes_too_far(answer, *goals, context))
-        put_part_way_first(answer, Adapt(sized->formula, *asked, context, *goals, *stock, "advice.part-way.weight").part_way(), request.top,
-                           context);
+    if (goes_too_far(answer, *goals, context)) {
+        AdaptAnswer gentle = Adapt(sized->formula, *asked, context, *goals, *stock, "advice.part-way.weight").part_way();
+        // What is there may lead the other way before anything is asked; then it is asked for in earnest.
+        if (!gentle.variants.empty() && !brings_nearer(gentle.variants.front()))
+            gentle = Adapt(sized->formula, *asked, context, *goals, *stock).part_way();
+        put_part_way_first(answer, std::move(gentle), request.top, context);
+    }
     if (const auto salted = with_salt(sized->formula, *asked, *goals, *stock, context)) {
         AdaptAnswer first = Adapt(sized->formula, salted->request, context, salted->goals, std::move(*stock)).answer();
         put_salted_first(answer, std::move(first), *salted, request.top);

@@ -96,8 +96,8 @@ void put_in_order(std::vector<Variant>& variants) {
     number(variants);
 }
 
-void leave_out_idle(std::vector<Variant>& variants) {
-    std::erase_if(variants, [](const Variant& v) { return !meets_all(v) && (v.edits.empty() || !brings_nearer(v)); });
+void leave_out_idle(std::vector<Variant>& variants, bool all_there) {
+    std::erase_if(variants, [&](const Variant& v) { return !meets_all(v) && (v.edits.empty() || (all_there && !brings_nearer(v))); });
     number(variants);
 }
 

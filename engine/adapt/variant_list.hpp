@@ -12,8 +12,9 @@ void number(std::vector<Variant>& variants);
 
 void put_in_order(std::vector<Variant>& variants);
 
-/// A plan that changes nothing, or brings nothing that was asked nearer than the original has it, is no answer to wants that are not met.
-void leave_out_idle(std::vector<Variant>& variants);
+/// A plan that changes nothing is no answer to wants that are not met; nor is one that brings nothing that was asked nearer than the
+/// original has it, where `all_there` says that the original can be made.
+void leave_out_idle(std::vector<Variant>& variants, bool all_there);
 
 /// Whether nothing has to change, and the batch as it is has what was asked as often as not.
 bool is_a_toss_up(const AdaptAnswer& answer);

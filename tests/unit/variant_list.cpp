@@ -19,7 +19,7 @@ TEST_CASE("where a plan that changes nothing goes, the others are numbered from 
     std::vector<Variant> variants{unmet(0, {}), unmet(2, {Edit{}})};
     put_in_order(variants);
     REQUIRE(variants.size() == 2);
-    leave_out_idle(variants);
+    leave_out_idle(variants, true);
     REQUIRE(variants.size() == 1);
     CHECK(variants.front().distance == 2);
     CHECK(variants.front().rank == 1);
