@@ -44,9 +44,9 @@ bool told_apart(const std::string& kind, const std::string& food) {
         {"bell-pepper", {"*"}},                                                   // pepper is a word of many plants
         {"brazil-nut", {"*nut", "macadamia", "pecan"}},                           // one nut
         {"capsicum", {"*pepper", "allspice", "pink-peppercorn", "grains-of-paradise"}},
-        {"celery", {"minari"}},                                                       // "water celery": another plant
-        {"chile", {"bell-green", "bell-red", "bell-yellow"}},                         // the German word for bell pepper
-        {"packet-wheat", {"peanut"}},  // "many" is a word for it elsewhere
+        {"celery", {"minari"}},                                // "water celery": another plant
+        {"chile", {"bell-green", "bell-red", "bell-yellow"}},  // the German word for bell pepper
+        {"packet-wheat", {"peanut"}},                          // "many" is a word for it elsewhere
         {"packet-milk", {"peanut"}},
         {"coriander", {"culantro", "vietnamese-coriander"}},                          // other plants
         {"cured", {"celery", "celery-leaf", "minari", "pork-leg", "pork-leg-lean"}},  // fresh celery and fresh ham
@@ -66,7 +66,7 @@ bool told_apart(const std::string& kind, const std::string& food) {
         {"pork", {"turkey-bacon"}},
         {"potato", {"sweet-potato", "sweet-potato-cooked"}},
         {"seed", {"pumpkin-puree", "winter-squash"}},
-        {"spelt", {"bulgur"}},                                         // "which is a wheat"
+        {"spelt", {"bulgur"}},                                                 // "which is a wheat"
         {"sulphite", {"amla", "mirin", "sake", "shaoxing-wine", "*vinegar"}},  // not of grapes, and a fresh fruit
         {"tomato", {"tomatillo"}},
     };
