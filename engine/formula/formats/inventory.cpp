@@ -304,7 +304,7 @@ private:
                 read = std::move(weighed);
             }
         if (read)
-            if (auto leaf = as_leaf(*read, text, origin)) read = std::move(*leaf);
+            if (auto leaf = read_as_leaf(*read, text, origin, knowledge_)) read = std::move(*leaf);
         if (auto own = as_the_formula_says(read ? read->line.ingredient : std::string(), text, origin))
             return gatherer_.have(*own, std::string(text));
         if (read) {
@@ -405,21 +405,6 @@ private:
             return std::move(*again);
         }
         return std::nullopt;
-    }
-
-    // "sage 20 g" are leaves, for so much dried sage would be called dried: the line is read again so.
-    std::optional<ReadLine> as_leaf(const ReadLine& read, std::string_view text, const Origin& origin) const {
-        const Ingredient& taken = *knowledge_.ingredient(read.line.ingredient);
-        const std::string_view name = without_weight(text);
-        if (name.empty() || !is_weight(read.line.written) || !so_much_is_fresh(read.line.grams.mid, knowledge_)) return std::nullopt;
-        const auto leaf = leaf_called(name, taken, knowledge_);
-        if (!leaf) return std::nullopt;
-        std::string other(text);
-        other.replace(static_cast<std::size_t>(name.data() - text.data()), name.size(), *leaf);
-        auto again = read_line(other, origin, knowledge_, {}, true);
-        if (!again) return std::nullopt;
-        again->line.notes = {make_reason(ReasonKind::not_the_other, {}, {*leaf, taken.names.front()})};
-        return std::move(*again);
     }
 
     // "marjoram, dried": what stands behind the comma tells of the food before it, and is none itself.

@@ -1,6 +1,8 @@
 #include "formula/formats/stock_leaves.hpp"
 
 #include "core/names.hpp"
+#include "formula/formats/stock_amounts.hpp"
+#include "formula/formats/stock_words.hpp"
 #include "formula/line/name_text.hpp"
 #include "knowledge/word_list.hpp"
 
@@ -17,7 +19,20 @@ std::optional<std::string> leaf_called(std::string_view name, const Ingredient& 
     return "fresh " + bare;
 }
 
-bool so_much_is_fresh(double grams, const Knowledge& knowledge) { return grams >= knowledge.parameter("reading.stock-fresh-least").mid; }
+std::optional<ReadLine> read_as_leaf(const ReadLine& read, std::string_view text, const Origin& origin, const Knowledge& knowledge) {
+    const Ingredient& taken = *knowledge.ingredient(read.line.ingredient);
+    const std::string_view name = without_weight(text);
+    const bool so_much_is_fresh = read.line.grams.mid >= knowledge.parameter("reading.stock-fresh-least").mid;
+    if (name.empty() || !is_weight(read.line.written) || !so_much_is_fresh) return std::nullopt;
+    const auto leaf = leaf_called(name, taken, knowledge);
+    if (!leaf) return std::nullopt;
+    std::string other(text);
+    other.replace(static_cast<std::size_t>(name.data() - text.data()), name.size(), *leaf);
+    auto again = read_line(other, origin, knowledge, {}, true);
+    if (!again) return std::nullopt;
+    again->line.notes = {make_reason(ReasonKind::not_the_other, {}, {*leaf, taken.names.front()})};
+    return std::move(*again);
+}
 
 Reason taken_as_dried(const Ingredient& taken, const std::string& leaf) {
     return reason_about(ReasonKind::dried_unless_leaf, leaf, {taken.names.front()});

@@ -4,6 +4,7 @@
 
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
+#include "formula/line/changes_nothing.hpp"
 #include "formula/line/name_text.hpp"
 #include "formula/line/prepared_text.hpp"
 #include "formula/line/tongues.hpp"

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/contains.hpp"
+#include "formula/line/changes_nothing.hpp"
 #include "formula/line/prepared_text.hpp"
 
 namespace standin {

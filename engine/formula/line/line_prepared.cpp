@@ -6,6 +6,7 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
+#include "formula/line/changes_nothing.hpp"
 #include "formula/line/tinned.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/word_list.hpp"

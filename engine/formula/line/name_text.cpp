@@ -7,6 +7,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/line/amount.hpp"
+#include "formula/line/changes_nothing.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/lean_share.hpp"
 #include "formula/line/one_of_each.hpp"

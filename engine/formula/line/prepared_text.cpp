@@ -26,7 +26,6 @@ namespace {
 
 constexpr std::size_t longest_step = 5;  // words
 constexpr double mostly_fat = 70;        // g in 100 g, judgement: what things are fried in
-constexpr double unchanged = 0.97;       // yields from here on count as no change of mass
 constexpr std::array<std::string_view, 8> said_of_liquid{"a", "little", "some", "the", "warm", "cold", "hot", "lukewarm"};
 
 class PreparedReader {
@@ -481,15 +480,6 @@ private:
 Result<SaidOf> read_prepared(const std::vector<Word>& words, std::size_t first, std::size_t last, const LineContext& context,
                              const Ingredient& ingredient, Given given) {
     return PreparedReader(words, last, context, ingredient, given).read(first);
-}
-
-bool changes_nothing(const Prepared& prepared, const Ingredient& ingredient, const Knowledge& knowledge) {
-    const Preparation* preparation = knowledge.preparation(prepared.preparation);
-    const PreparationEffect* effect = preparation ? effect_on(*preparation, ingredient.tissue) : nullptr;
-    if (!effect || preparation->denatures) return false;
-    if (effect->water_left) return false;
-    return std::all_of(effect->yield.begin(), effect->yield.end(),
-                       [](const Point& point) { return point.value.mid >= unchanged && point.value.mid <= 1 / unchanged; });
 }
 
 std::size_t preparation_end(const std::vector<Word>& words, std::size_t first, std::size_t last, const Knowledge& knowledge) {

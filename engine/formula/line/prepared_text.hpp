@@ -43,9 +43,6 @@ enum class Given { number, things, weight };
 Result<SaidOf> read_prepared(const std::vector<Word>& words, std::size_t first, std::size_t last, const LineContext& context,
                              const Ingredient& ingredient, Given given);
 
-/// Neither changes the mass nor cooks: for the weight it is all one whether it was done before or after weighing.
-bool changes_nothing(const Prepared& prepared, const Ingredient& ingredient, const Knowledge& knowledge);
-
 /// Ends the word index of the preparation name that starts at `first`; equal to `first` when none does.
 std::size_t preparation_end(const std::vector<Word>& words, std::size_t first, std::size_t last, const Knowledge& knowledge);
 
