@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <optional>
 
 #include "adapt/alternatives.hpp"
@@ -18,6 +19,7 @@
 #include "adapt/losses.hpp"
 #include "adapt/met.hpp"
 #include "adapt/missing_salt.hpp"
+#include "adapt/nearest_numbers.hpp"
 #include "adapt/nearness.hpp"
 #include "adapt/nothing_to_take.hpp"
 #include "adapt/own_ideas.hpp"
@@ -110,6 +112,19 @@ public:
         return std::none_of(problem_.missing.begin(), problem_.missing.end(), [](bool missing) { return missing; });
     }
 
+    // Only what has all the goals; nothing is said of why there is none.
+    AdaptAnswer having() {
+        AdaptAnswer answer;
+        answer.base = predicted(formula_, base_drawn_, base_states_);
+        search(answer);
+        if (!stopped_ && answer.variants.empty()) {
+            problem_ = make_careful_problem(Leeway::all);
+            search(answer);
+        }
+        std::erase_if(answer.variants, std::not_fn(meets_all));
+        return answer;
+    }
+
     // As far towards what was asked as it is worth what the sausage loses by it.
     AdaptAnswer part_way() {
         AdaptAnswer answer;
@@ -187,17 +202,43 @@ private:
             return drawn_.sure_value(drawn_.weighed_out(plan, asked).states, goal);
         };
         problem_ = make_careful_problem();
+        if (answer.variants.empty()) words_give_way(answer, conflict.wants);
         if (answer.variants.empty()) best_effort(answer, conflict.wants);
         // The nearest is shown whatever gives way for it: the words, then every want, then with all the leeway there is.
         if (answer.variants.empty()) best_effort_of_all(answer, Leeway::usual);
         if (answer.variants.empty()) best_effort_of_all(answer, Leeway::all);
+        if (!stopped_) put_nearest_numbers_first(answer);
         answer.reach = reach_of_wants(asked, distance_, context_.nominal().models(), shown, answer.base.properties,
-                                      answer.variants.empty() ? nullptr : &answer.variants.front().prediction.properties);
+                                      answer.variants.empty() ? nullptr : &answer.variants.front());
         leave_out_idle(answer.variants, all_there());
         // What the reckoning says can be had, and no plan was found to have, is nothing that was proved.
         const auto to_be_had = [](const Reason& r) { return r.role.find("alone") != std::string::npos; };
         answer.proved = answer.proved && std::none_of(answer.reach.begin(), answer.reach.end(), to_be_had);
         clear_conflict_if_met(answer);
+    }
+
+    // Who asks for a number gets no less than who asks for a weaker one: the aim at all of it may lead where nothing has it.
+    void put_nearest_numbers_first(AdaptAnswer& answer) {
+        const Having having = [&](const std::vector<Goal>& goals) {
+            AdaptRequest one = request_;
+            one.top = 1;
+            AdaptAnswer found = Adapt(formula_, one, context_, goals, stock_).having();
+            answer.plans_visited += found.plans_visited;
+            return found;
+        };
+        auto found = nearest_by_numbers(distance_, answer.base.properties, having);
+        if (!found || found->variants.empty()) return;
+        Variant first = std::move(found->variants.front());
+        first.wants = judged_wants(answer.base, first.prediction, SampledBatch(first.formula, context_.sampled()).states());
+        put_nearest_first(answer, std::move(first), request_.top);
+    }
+
+    std::vector<WantResult> judged_wants(const Prediction& base, const Prediction& after, const std::vector<State>& states) const {
+        std::vector<WantResult> wants;
+        for (const auto& goal : distance_.goals())
+            wants.push_back(judged(goal, distance_, base.properties[goal.property].mid, after.properties[goal.property], base_states_,
+                                   states, request_.sure));
+        return wants;
     }
 
     // A kept line that is not to be had in full: the nearest is what can be done with what there is of it.
@@ -319,6 +360,16 @@ private:
         show(search_plans(problem_, distance_, context_.nominal().models(), limits), kept, answer);
     }
 
+    // Of words and numbers that pull apart the words are aims, and the numbers stay.
+    void words_give_way(AdaptAnswer& answer, const std::vector<std::string>& pulling) {
+        std::vector<std::string> words;
+        for (const auto& goal : distance_.goals())
+            if (!goal.condition && std::find(pulling.begin(), pulling.end(), goal.want) != pulling.end()) words.push_back(goal.want);
+        if (words.empty() || words.size() == pulling.size()) return;
+        best_effort(answer, words);
+        problem_ = make_careful_problem();
+    }
+
     void best_effort_of_all(AdaptAnswer& answer, Leeway leeway) {
         std::vector<std::string> every;
         for (const auto& goal : distance_.goals()) every.push_back(goal.want);
@@ -390,9 +441,7 @@ private:
         v.differences = d.properties;
         v.colour_rested = d.rested;
         v.colour_cooked = d.cooked;
-        for (const auto& goal : distance_.goals())
-            v.wants.push_back(judged(goal, distance_, base.properties[goal.property].mid, v.prediction.properties[goal.property],
-                                     base_states_, tried.states, request_.sure));
+        v.wants = judged_wants(base, v.prediction, tried.states);
         return v;
     }
 

@@ -41,7 +41,7 @@ Plan nearest_to(const std::vector<Goal>& hard, const Problem& problem, const Reb
 }  // namespace
 
 std::vector<Reason> reach_of_wants(const Problem& problem, const Distance& distance, const Models& middle, const Shown& shown,
-                                   const PerProperty<Band>& start, const PerProperty<Band>* nearest) {
+                                   const PerProperty<Band>& start, const Variant* nearest) {
     std::vector<Reason> all;
     if (problem.hard.empty() || problem.processes.empty()) return all;
     const Rebalancer rebalancer(problem, distance, middle);
@@ -50,7 +50,7 @@ std::vector<Reason> reach_of_wants(const Problem& problem, const Distance& dista
         const Goal& goal = distance.goals()[g];
         const double now = start[goal.property].mid;
         const double alone = shown(nearest_to({as_far_as_it_goes(problem.hard[g])}, problem, rebalancer), goal);
-        const double beside = nearest ? (*nearest)[goal.property].mid : shown(together, goal);
+        const double beside = nearest ? nearest->prediction.properties[goal.property].mid : shown(together, goal);
         const auto met = [&](double value) { return shortfall(goal, value, now) <= allowed(goal, distance); };
         const std::string unit(info(goal.property).unit);
         Reason near = make_reason(ReasonKind::within_reach, {{std::string(info(goal.property).name), {}, now, unit},
@@ -63,6 +63,10 @@ std::vector<Reason> reach_of_wants(const Problem& problem, const Distance& dista
         if (problem.hard.size() > 1) {
             near.figures.push_back({"beside", {}, beside, unit});
             if (met(beside)) near.role += near.role.empty() ? "beside" : ", beside";
+        }
+        if (nearest) {
+            near.figures.push_back({"nearest", {}, beside, unit});
+            if (g < nearest->wants.size() && nearest->wants[g].met) near.role += near.role.empty() ? "nearest" : ", nearest";
         }
         all.push_back(std::move(near));
     }

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "adapt/search.hpp"
+#include "standin/advice.hpp"
 
 namespace standin {
 
@@ -13,6 +14,6 @@ using Shown = std::function<double(const Plan&, const Goal&)>;
 
 /// One a goal. `start` is what the base shows, `nearest` what the nearest plan that was found comes to, where none does all.
 std::vector<Reason> reach_of_wants(const Problem& problem, const Distance& distance, const Models& middle, const Shown& shown,
-                                   const PerProperty<Band>& start, const PerProperty<Band>* nearest);
+                                   const PerProperty<Band>& start, const Variant* nearest);
 
 }  // namespace standin

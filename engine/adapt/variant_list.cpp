@@ -1,10 +1,12 @@
 #include "adapt/variant_list.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <functional>
 
 #include "adapt/met.hpp"
 #include "adapt/nearness.hpp"
+#include "adapt/request.hpp"
 #include "safety/page.hpp"
 
 namespace standin {
@@ -106,6 +108,27 @@ bool is_a_toss_up(const AdaptAnswer& answer) {
     if (answer.variants.empty() || !answer.conflict.empty()) return false;
     const Variant& first = answer.variants.front();
     return first.edits.empty() && meets_all(first) && !first.wants.empty() && chance_of(first) < even;
+}
+
+void put_nearest_first(AdaptAnswer& answer, Variant first, std::size_t top) {
+    double missed_before = 0, missed = 0;
+    for (const auto& want : first.wants) missed += still_missed(want);
+    if (!answer.variants.empty())
+        for (const auto& want : answer.variants.front().wants) missed_before += still_missed(want);
+    const auto met = [](const Variant& v) {
+        return std::count_if(v.wants.begin(), v.wants.end(), [](const WantResult& want) { return want.met; });
+    };
+    constexpr double unfelt = 1e-3;
+    if (!answer.variants.empty()) {
+        const auto before = met(answer.variants.front()), now = met(first);
+        if (now < before || (now == before && missed >= missed_before - unfelt)) return;
+    }
+    // What does less of it is another way only where the sausage stays nearer.
+    std::erase_if(answer.variants, [&](const Variant& other) { return other.distance >= first.distance; });
+    answer.variants.insert(answer.variants.begin(), std::move(first));
+    answer.variants.resize(std::min(answer.variants.size(), std::max<std::size_t>(1, top)));
+    answer.proved = false;
+    number(answer.variants);
 }
 
 void put_surer_beside(AdaptAnswer& answer, AdaptAnswer surer) {

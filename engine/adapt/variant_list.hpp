@@ -19,6 +19,9 @@ void leave_out_idle(std::vector<Variant>& variants, bool all_there);
 /// Whether nothing has to change, and the batch as it is has what was asked as often as not.
 bool is_a_toss_up(const AdaptAnswer& answer);
 
+/// What goes further towards numbers that cannot all be had before the others, of which those stay that leave the sausage nearer.
+void put_nearest_first(AdaptAnswer& answer, Variant first, std::size_t top);
+
 /// The first of `surer`, asked for at better odds, beside a formula that need not change.
 void put_surer_beside(AdaptAnswer& answer, AdaptAnswer surer);
 

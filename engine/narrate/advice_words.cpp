@@ -1,5 +1,6 @@
 // What the wants came to, what stands in their way and what would help.
 #include <array>
+#include <cmath>
 
 #include "core/words.hpp"
 #include "narrate/quantity.hpp"
@@ -127,6 +128,17 @@ std::string within_reach(const Reason& r) {
     std::string text = r.about + ": " + now->what + " is " + three_figures(now->after) + ", asked for " + three_figures(asked->after) +
                        (now->unit.empty() ? "" : " " + now->unit) + "; ";
     const bool only = !figure(r, "beside");
+    if (met("nearest")) return text + "what comes nearest has it: " + comes_to("nearest") + ".";
+    const Figure* nearest = figure(r, "nearest");
+    if (only && nearest && met("alone")) return text + "what comes nearest has " + three_figures(nearest->after) + ": more was not found.";
+    if (only && nearest && r.note != of_one_want) {
+        // What was found is no worse than what was reckoned.
+        const Figure* alone = figure(r, "alone");
+        const double is = alone ? std::abs(alone->after - asked->after) : 0, found = std::abs(nearest->after - asked->after);
+        if (!alone || found <= is) return text + comes_to("nearest") + " at best, whatever else is given up for it.";
+        return text + comes_to("alone") + " at best, whatever else is given up for it; what comes nearest has " +
+               three_figures(nearest->after) + ".";
+    }
     if (met("alone") && (only || met("beside")))
         return text + "by the reckoning it can be had, but at the odds asked for no batch was found that has it.";
     if (!only && r.note == of_one_want)
