@@ -61,6 +61,7 @@ CauseOfTaste read_cause(const JsonNode& item, Problems& problems) {
         r.fault("greener", "nothing that greens is \"" + cause.greener + "\"");
     cause.spare_c = r.number_if("spare_c").value_or(0);
     cause.ends = r.flag("ends");
+    cause.beside = r.texts("beside");
     cause.step_only = r.flag("step_only");
     cause.weighed = r.flag("weighed");
     cause.instead = r.flag("instead");

@@ -80,6 +80,7 @@ inline constexpr std::array<std::string_view, 4> green_costs{"tint", "blanch", "
 struct CauseOfTaste {
     std::string id, says, first, does, source;  // texts with {value} of the first field, {foods} and figures of the mass
     std::vector<std::string> of;                // ids of tasted words
+    std::vector<std::string> beside;            // ids of tasted words of which one must be said as well; none: any
     std::vector<std::string> unless;            // ids of causes beside which it is not told
     std::vector<std::string> orders;            // "salt first", "acid first": the formula says one of them
     std::vector<MakingWhen> process;

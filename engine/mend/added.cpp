@@ -128,11 +128,20 @@ std::optional<std::vector<Goal>> Additions::tighter(const Formula& formula, std:
     return any ? std::optional(std::move(hard)) : std::nullopt;
 }
 
+Struck Additions::struck() const {
+    Struck struck;
+    for (const auto& taste : mass_.tastes)
+        if (taste.reading->less_note) struck.notes.push_back(*taste.reading->less_note);
+    struck.leaf = mass_.only_fresh;
+    struck.binders = mass_.unsalted;
+    return struck;
+}
+
 std::vector<Mended> Additions::searched(const Mended& start, std::size_t top, const Aim& aim) const {
     const Material there = mass_.made.total(start.formula);
     const State state = mass_.made.state(start.formula);
     const Distance distance(mass_.context, there, state, asked_in(start.formula, state, aim));
-    const Problem problem = additions_to(start.formula, there, mass_.stock, distance, mass_.mending, mass_.context);
+    const Problem problem = additions_to(start.formula, there, mass_.stock, distance, mass_.mending, mass_.context, struck());
     std::vector<Candidate> found;
     constexpr std::size_t most_foods = 3;
     for (std::size_t foods = 1; foods <= most_foods && found.empty(); ++foods)

@@ -6,6 +6,7 @@
 
 #include "adapt/distance.hpp"
 #include "adapt/problem.hpp"
+#include "mend/additions.hpp"
 #include "mend/mass.hpp"
 #include "standin/mend.hpp"
 
@@ -50,6 +51,7 @@ private:
     const std::vector<Goal>& goals() const { return distance_.goals(); }
     const Knowledge& knowledge() const { return mass_.context.knowledge(); }
     Role main_role(const Line& line) const { return knowledge().ingredient(line.ingredient)->roles.front(); }
+    Struck struck() const;
     void bring(Mended& mended, Line food, double grams, bool fresh) const;
     Mended weighed(const Problem& problem, const std::vector<double>& grams, const Mended& start) const;
     std::optional<std::vector<Goal>> tighter(const Formula& formula, std::vector<Goal> hard, const Aim& aim, double margin = 1.2) const;

@@ -12,6 +12,7 @@
 #include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 #include "mend/bring.hpp"
+#include "mend/cause_foods.hpp"
 #include "mend/greener.hpp"
 #include "models/as_bought.hpp"
 #include "models/fat.hpp"
@@ -28,8 +29,8 @@ constexpr double slack = 5;           // over what the goal asks of it alone: me
 class AdditionsBuilder {
 public:
     AdditionsBuilder(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Mending& mending,
-                     const Context& context)
-        : stock_(stock), distance_(distance), mending_(mending), context_(context), knowledge_(context.knowledge()) {
+                     const Context& context, const Struck& struck)
+        : stock_(stock), distance_(distance), mending_(mending), context_(context), knowledge_(context.knowledge()), struck_(struck) {
         problem_.formula = mass;
         problem_.start_total = start;
         for (const auto& line : mass.lines) {
@@ -44,7 +45,7 @@ public:
         const auto [raised, brought] = roles_that_help();
         for (const Role role : raised)
             for (std::size_t l = 0; l < problem_.start.size(); ++l)
-                if (ingredient(lines()[l]).roles.front() == role) raise(l, role);
+                if (ingredient(lines()[l]).roles.front() == role && !is_struck(ingredient(lines()[l]))) raise(l, role);
         for (const Role role : brought) bring_in(role);
         problem_.constraints = constraints_of(problem_, stock_, distance_, context_);
         problem_.processes = {ProcessOption{problem_.formula.process, context_.nominal().process(problem_.formula.process), {}, 0}};
@@ -78,6 +79,26 @@ private:
         return {raised, brought};
     }
 
+    bool is_struck(const Ingredient& food) const {
+        const Role role = food.roles.front();
+        return (struck_.leaf && (role == Role::green || role == Role::herb)) || (struck_.binders && role == Role::binder) ||
+               std::any_of(struck_.notes.begin(), struck_.notes.end(), [&](AromaNote note) { return brings_note(food, note); });
+    }
+
+    // Whether salt itself is asked for: then what it does beside is no reason for more of it.
+    bool asks_salt() const {
+        return std::any_of(distance_.goals().begin(), distance_.goals().end(), [&](const Goal& goal) {
+            const double base = distance_.base().properties[goal.property];
+            return goal.property == Property::salt_pct && shortfall(goal, base, base) > 0;
+        });
+    }
+
+    // Grams of salt that leave the meat no saltier than most make it.
+    double to_the_usual_most(double dose) const {
+        const double most = context_.constant("mend.salt.usual-most") / 100 * problem_.start_total[Amount::meat];
+        return std::max(0.0, most - problem_.start_total[Amount::salt]) / dose;
+    }
+
     // Grams that bring what the goals still ask for, with slack; for binders what a kilo may hold.
     double enough(const Material& per_gram, Role role) const {
         if (role == Role::binder) return most_of_binder * mass();
@@ -86,6 +107,10 @@ private:
             const double base = distance_.base().properties[goal.property], asked = shortfall(goal, base, base);
             const double dose = dose_of(per_gram, role);
             if (asked <= 0 || !(dose > 0)) continue;
+            if (role == Role::salt && goal.property != Property::salt_pct) {
+                if (!asks_salt()) most = std::max(most, to_the_usual_most(dose));
+                continue;
+            }
             double grams = most_of_batch(role) * mass();
             if (role == Role::salt && goal.property == Property::salt_pct) grams = asked * mass() / 100 / dose;
             if (role == Role::fat && goal.property == Property::fat_pct) grams = asked * mass() / 100 / dose;
@@ -240,8 +265,8 @@ private:
             if (swap.role == role) ++known[swap.to];
         std::vector<const Ingredient*> foods;
         for (const auto& food : knowledge_.records().ingredients)
-            if (food.roles.front() == role && !in_the_mass(food) && stock_.can_bring(food) && !stock_.in_doubt(food.id) &&
-                spreads(food, role) && (stock_.listed() || new_allergens(food) == 0))
+            if (food.roles.front() == role && !in_the_mass(food) && !is_struck(food) && stock_.can_bring(food) &&
+                !stock_.in_doubt(food.id) && spreads(food, role) && (stock_.listed() || new_allergens(food) == 0))
                 foods.push_back(&food);
         // Fresh leaf that is there goes in before its powder.
         if (role == Role::green && has_fresh_leaf(foods))
@@ -255,7 +280,8 @@ private:
         std::stable_sort(foods.begin(), foods.end(), [&](const Ingredient* a, const Ingredient* b) {
             return rare(a) != rare(b) ? rare(b) : known[a->id] > known[b->id];
         });
-        if (foods.size() > foods_a_role) foods.resize(foods_a_role);
+        const std::size_t most_foods = role == Role::salt ? 1 : foods_a_role;  // another salt is no other idea
+        if (foods.size() > most_foods) foods.resize(most_foods);
         for (const auto* food : foods) {
             Move move;
             move.kind = MoveKind::add;
@@ -275,6 +301,7 @@ private:
     const Knowledge& knowledge_;
     Problem problem_;
     std::set<std::string> allergens_;
+    Struck struck_;
 };
 
 }  // namespace
@@ -301,8 +328,8 @@ bool loses_less(const std::vector<Goal>& goals) {
 }
 
 Problem additions_to(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Mending& mending,
-                     const Context& context) {
-    return AdditionsBuilder(mass, start, stock, distance, mending, context).build();
+                     const Context& context, const Struck& struck) {
+    return AdditionsBuilder(mass, start, stock, distance, mending, context, struck).build();
 }
 
 }  // namespace standin

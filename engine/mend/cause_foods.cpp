@@ -28,13 +28,15 @@ Lines lines_that(const Formula& mass, Which which) {
 
 }  // namespace
 
+bool brings_note(const Ingredient& food, AromaNote note) {
+    return std::any_of(food.aroma.begin(), food.aroma.end(),
+                       [&](const AromaShare& share) { return share.note == note && share.intensity >= note_of_itself; });
+}
+
 Lines lines_of_note(AromaNote note, const Formula& mass, const NominalBatch& batch, const Knowledge& knowledge) {
     const double all = batch.total()[note];
     return lines_that(mass, [&](std::size_t l) {
-        const auto& aroma = knowledge.ingredient(mass.lines[l].ingredient)->aroma;
-        const bool is = std::any_of(aroma.begin(), aroma.end(),
-                                    [&](const AromaShare& share) { return share.note == note && share.intensity >= note_of_itself; });
-        return is && all > 0 && batch.part(l)[note] >= note_share * all;
+        return brings_note(*knowledge.ingredient(mass.lines[l].ingredient), note) && all > 0 && batch.part(l)[note] >= note_share * all;
     });
 }
 
@@ -71,6 +73,10 @@ std::optional<Lines> lines_of(const CauseOfTaste& cause, const Formula& mass, co
                          [&](std::size_t a, std::size_t b) { return batch.part(a)[Amount::protease] > batch.part(b)[Amount::protease]; });
     } else if (cause.note) {
         lines = lines_of_note(*cause.note, mass, batch, knowledge);
+        const auto of_other_role = [&](std::size_t l) {
+            return !contains(cause.roles, knowledge.ingredient(mass.lines[l].ingredient)->roles.front());
+        };
+        if (!cause.roles.empty()) lines.erase(std::remove_if(lines.begin(), lines.end(), of_other_role), lines.end());
         std::stable_sort(lines.begin(), lines.end(),
                          [&](std::size_t a, std::size_t b) { return batch.part(a)[*cause.note] > batch.part(b)[*cause.note]; });
     } else if (cause.acids) {

@@ -10,6 +10,9 @@
 
 namespace standin {
 
+/// Whether a food brings `note` of itself.
+bool brings_note(const Ingredient& food, AromaNote note);
+
 /// Lines whose food brings `note` itself, and so much of it that it is tasted beside the others.
 std::vector<std::size_t> lines_of_note(AromaNote note, const Formula& mass, const NominalBatch& batch, const Knowledge& knowledge);
 

@@ -163,6 +163,8 @@ std::vector<FoundCause> causes_of(const std::vector<Meant>& tastes, const Formul
     for (const auto& cause : mending.causes) {
         const auto is_told = [&](const FoundCause& other) { return contains(cause.unless, other.record->id); };
         if (std::any_of(all.begin(), all.end(), is_told)) continue;
+        const auto is_beside = [&](const Meant& meant) { return contains(cause.beside, meant.taste.word->id); };
+        if (!cause.beside.empty() && std::none_of(tastes.begin(), tastes.end(), is_beside)) continue;
         for (const auto& meant : tastes) {
             if (!contains(cause.of, meant.taste.word->id)) continue;
             if (auto one = looking.found(cause, meant)) all.push_back(std::move(*one));

@@ -22,6 +22,7 @@ struct Mass {
     bool plain_first = false;                  ///< plain mass comes before additions
     std::vector<std::string> plain_without{};  ///< ids of foods that it is then without, whatever else they do
     bool set = false;                          ///< acid has set it, and mixing on does not bind it any more
+    bool unsalted = false;                     ///< mixed without salt, which dissolved nothing: it is salted and mixed before all else
     bool only_fresh = false;                   ///< what is added to it goes the same way: only fresh mass beside it is a step
 };
 

@@ -34,9 +34,10 @@ std::vector<MeasuredValue> against(const std::vector<MassReading>& readings, con
     const Prediction as_written = predict_formula(mass, context.evaluator);
     for (const auto& reading : readings) {
         const Band& band = as_written.properties[reading.property];
-        const double width = band.high - band.low;
-        all.push_back(
-            {reading.property, reading.value, band, reading.value < band.low - width / 2 || reading.value > band.high + width / 2});
+        // No farther off than a kitchen's meter is: a tenth of a pH, a tenth of a percent of salt or two.
+        const double meter = reading.property == Property::ph ? 0.1 : 0.15;
+        const double beside = std::max((band.high - band.low) / 2, meter);
+        all.push_back({reading.property, reading.value, band, reading.value < band.low - beside || reading.value > band.high + beside});
     }
     return all;
 }
@@ -80,7 +81,7 @@ void put_beside(MendAnswer& answer, const Meaning& meaning, const Mass& mass, co
     const auto other = meaning_beside(meaning, tasted);
     if (!other) return;
     Ways ways = ways_to_mend({mass.formula, other->all, mass.made, mass.mending, mass.stock, mass.context, mass.request, mass.base,
-                              mass.states, mass.plain_first, mass.plain_without, mass.set, mass.only_fresh});
+                              mass.states, mass.plain_first, mass.plain_without, mass.set, mass.unsalted, mass.only_fresh});
     if (ways.all.empty()) return;
     const bool met = std::any_of(answer.ways.begin(), answer.ways.end(), [](const MendWay& w) { return w.met; });
     const std::size_t most = std::max<std::size_t>(1, mass.request.top);
@@ -232,6 +233,7 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
             one.plain_first = true;
             one.plain_without.insert(one.plain_without.end(), cause.foods.begin(), cause.foods.end());
         }
+        one.unsalted = total[Amount::meat] > 0 && state.properties[Property::salt_pct_of_meat] < context.constant("mend.work.salted");
         Ways ways = ways_to_mend(one);
         const auto nothing_of_kind = answer.cannot;
         answer.ways = std::move(ways.all);

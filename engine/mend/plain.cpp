@@ -30,7 +30,8 @@ public:
           total_(made.total(mass)),
           batch_(mass, context.nominal()) {}
 
-    std::optional<Plain> compose() {
+    std::optional<Plain> compose(const std::vector<std::string>& also_without) {
+        also_without_ = also_without;
         for (const auto& taste : tastes_)
             for (const auto& goal : taste.goals)
                 if (goal_helped_by_thinning(goal)) goals_.push_back(&goal);
@@ -60,12 +61,13 @@ private:
                 if (!lean || main_role(l) != Role::fat) continue;  // else lean weighs what the fat did
             }
             plain.lines.push_back(mass_.lines[l]);
-            if (without_) blanch_briefly(plain.lines.back(), context_.knowledge());
-            if (without_ && wants(Property::greenness, Goal::Kind::at_least)) make_it_green(plain.lines.back());
+            if (without_ || !also_without_.empty()) blanch_briefly(plain.lines.back(), context_.knowledge());
+            if ((without_ || !also_without_.empty()) && green_asked()) make_it_green(plain.lines.back());
             if (lean) take(*lean, plain);
             meat += batch_.part(l)[Amount::meat];
         }
         if (meat < least_meat * total_[Amount::meat] || !(meat > 0)) return std::nullopt;
+        if (green_asked()) put_mild_leaf(plain);
         put_cold_fat(plain, mass_, tastes_, stock_, context_);
         season(plain, meat);
         plain.serves = goals_;
@@ -83,6 +85,44 @@ private:
         line.count.reset();
         if (line.prepared.empty() && !line.weighed_prepared && food.already.empty())
             line.prepared = {{"blanched", 1.0}, {"squeezed", std::nullopt}};
+    }
+
+    bool green_asked() const {
+        return std::any_of(tastes_.begin(), tastes_.end(),
+                           [](const Meant& taste) { return any_asks(taste.goals, Property::greenness, Goal::Kind::at_least); });
+    }
+
+    bool is_too_much(const Ingredient& food) const {
+        return std::any_of(tastes_.begin(), tastes_.end(), [&](const Meant& taste) {
+            const auto& note = taste.reading->less_note;
+            return taste.reading->less_of == food.roles.front() || (note && brings_note(food, *note));
+        });
+    }
+
+    // Where the leaf that greened it is left out for its taste, mild leaf in its place: such as the list names, else such as any shop has.
+    void put_mild_leaf(Plain& plain) const {
+        const Knowledge& knowledge = context_.knowledge();
+        double gone = 0;
+        for (std::size_t l = 0; l < mass_.lines.size(); ++l)
+            if (knowledge.ingredient(mass_.lines[l].ingredient)->chlorophyll && less_asked_of(l)) gone += mass_.lines[l].grams.mid;
+        const auto greens = [&](const Line& line) { return knowledge.ingredient(line.ingredient)->roles.front() == Role::green; };
+        if (!(gone > 0) || std::any_of(plain.lines.begin(), plain.lines.end(), greens)) return;
+        std::map<std::string, int> named;
+        for (const auto& swap : knowledge.records().swaps)
+            if (swap.role == Role::green) ++named[swap.to];
+        const Ingredient* best = nullptr;
+        for (const auto& food : knowledge.records().ingredients) {
+            if (food.roles.front() != Role::green || !food.chlorophyll || food.tissue != Tissue::thin_leaf || is_too_much(food)) continue;
+            if (!food.allergens.empty() || !stock_.can_bring(food) || stock_.in_doubt(food.id)) continue;
+            if (stock_.listed() && !stock_.names(food.id)) continue;
+            if (!stock_.listed() && (belongs(food, "seldom-sold", knowledge) || belongs(food, "gathered", knowledge))) continue;
+            if (!best || named[food.id] > named[best->id]) best = &food;
+        }
+        if (!best) return;
+        Line leaf = brought_in(*best, Role::green, knowledge);
+        constexpr double paler = 1.5;  // it greens the old mass too; judgement
+        leaf.grams = exactly(paler * gone);
+        plain.lines.push_back(std::move(leaf));
     }
 
     static constexpr double least_meat = 0.5;  // of the meat of the mass: with less it is no plain mass of this sausage
@@ -241,7 +281,7 @@ private:
     }
 
     bool left_out(std::size_t l) const {
-        if (carries_the_fault(l)) return true;
+        if (carries_the_fault(l) || contains(also_without_, mass_.lines[l].ingredient)) return true;
         if (without_) return contains(*without_, mass_.lines[l].ingredient);
         if (less_asked_of(l)) return true;
         // Where a role is thinned in a mass that is salted to the full, plain mass without salt makes it shorter too.
@@ -260,13 +300,14 @@ private:
     NominalBatch batch_;
     std::vector<const Goal*> goals_;
     const std::vector<std::string>* without_ = nullptr;
+    std::vector<std::string> also_without_;
 };
 
 }  // namespace
 
 std::optional<Plain> plain_for(const Formula& mass, const std::vector<Meant>& tastes, const MassAsMade& made, const Distance& distance,
-                               const Context& context, const Stock& stock) {
-    return Composing(mass, tastes, made, distance, context, stock).compose();
+                               const Context& context, const Stock& stock, const std::vector<std::string>& also_without) {
+    return Composing(mass, tastes, made, distance, context, stock).compose(also_without);
 }
 
 std::optional<Plain> plain_without(const std::vector<std::string>& foods, const Formula& mass, const std::vector<Meant>& tastes,

@@ -21,9 +21,10 @@ struct Plain {
 };
 
 /// Which lines go into it: all but those that move what was tasted the wrong way, and those of a role of which there is too much.
+/// `also_without`: ids of foods that another word leaves out; where green is asked for beside that, it comes from mild leaf.
 /// Against fat its meat is a lean cut of the same animal. Nothing where no meat would be left in it, or nothing would get better by it.
 std::optional<Plain> plain_for(const Formula& mass, const std::vector<Meant>& tastes, const MassAsMade& made, const Distance& distance,
-                               const Context& context, const Stock& stock);
+                               const Context& context, const Stock& stock, const std::vector<std::string>& also_without = {});
 
 /// The formula once more without the foods of these ids, whatever else they do; leaf in it is blanched briefly.
 std::optional<Plain> plain_without(const std::vector<std::string>& foods, const Formula& mass, const std::vector<Meant>& tastes,

@@ -26,11 +26,11 @@ public:
         start_ = mass.formula;
         const auto mixed = start_.process.mixing_min;
         const double tacky = mass.context.constant("mend.work.tacky");
-        // What was mixed too little holds by mixing before anything is weighed in.
-        if (mixed && *mixed < tacky && !mass.set && any_asks(goals(), Property::bind, Goal::Kind::at_least)) {
-            work_min_ = tacky;
-            start_.process.mixing_min = tacky;
-        }
+        // What was mixed too little, or without its salt, holds by mixing before anything is weighed in.
+        const bool not_mixed = (mixed && *mixed < tacky) || (mass.unsalted && any_asks(goals(), Property::salt_pct, Goal::Kind::at_least));
+        if (!not_mixed || mass.set || !any_asks(goals(), Property::bind, Goal::Kind::at_least)) return;
+        work_min_ = tacky;
+        if (mixed) start_.process.mixing_min = std::max(*mixed, tacky);
     }
 
     Ways ways() && {
@@ -80,6 +80,11 @@ private:
             return;
         }
         for (const auto& mended : additions_.searched(start, mass_.request.top)) ways_.all.push_back(until_seen(start, mended));
+        if (ways_.all.empty() && mass_.unsalted && work_min_ > 0) {
+            Aim salted{1, true, {}};  // all of the salt, and of the bind what that brings
+            for (const auto& goal : goals()) salted.each.push_back(goal.property == Property::bind ? 0.02 : 1.1);
+            for (const auto& mended : additions_.searched(start, 1, salted)) ways_.all.push_back(judged_way(mended, nullptr, 0));
+        }
         keep_the_met();
     }
 
@@ -243,7 +248,7 @@ private:
     }
 
     void by_plain_mass(bool thin) {
-        auto plain = plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context, mass_.stock);
+        auto plain = plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context, mass_.stock, mass_.plain_without);
         const auto served = [&](const Goal& goal) {
             return plain && std::any_of(plain->serves.begin(), plain->serves.end(),
                                         [&](const Goal* g) { return g->property == goal.property && g->want == goal.want; });
@@ -345,7 +350,7 @@ private:
         const auto& without = mass_.plain_without;
         auto plain = !without.empty()
                          ? plain_without(without, mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context, mass_.stock)
-                         : plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context, mass_.stock);
+                         : plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context, mass_.stock, mass_.plain_without);
         if (!plain) return;
         const double step = mass_.context.constant("mend.plain.round"), whole = mass_.context.constant("mend.plain.step-only");
         const auto said = ways_.cannot.size();
@@ -387,7 +392,7 @@ private:
         };
         for (const auto& mended : nearest_to(additions_.with_more_of(start_), 2)) keep(mended, nullptr, 0);
         const double beside = mass_.context.constant("mend.plain.beside");
-        auto plain = plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context, mass_.stock);
+        auto plain = plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context, mass_.stock, mass_.plain_without);
         const auto said = ways_.cannot.size();
         if (plain && within_stock(*plain, beside)) {
             const Mended start = additions_.with_more_of(blended(start_, *plain, beside));
