@@ -223,11 +223,18 @@ private:
         return other_form ? food.most_g_per_kg->band.mid / there.most_g_per_kg->band.mid : 0;
     }
 
+    // Who asks for a milder one gets none that is still more than a kilo bears of the chile in it.
+    bool comes_under_its_cap(const Move& move) const {
+        return move.kind == MoveKind::reduce && ingredient(move.food).most_g_per_kg && ingredient(move.food).roles.front() == Role::heat &&
+               any_asks(distance_.goals(), Property::heat_mg_kg, Goal::Kind::at_most);
+    }
+
     // Strong foods, gums and the like: as weighed, in a kilo. Of what there is too much already no more comes in.
     void cap_by_the_kilo() {
         std::set<const Ingredient*> strong;
         for (const auto& move : problem_.moves) {
             if (move.kind != MoveKind::reduce && ingredient(move.food).most_g_per_kg) strong.insert(&ingredient(move.food));
+            if (comes_under_its_cap(move)) strong.insert(&ingredient(move.food));
             if (move.second && ingredient(move.second->food).most_g_per_kg) strong.insert(&ingredient(move.second->food));
         }
         for (const auto* food : strong) {
@@ -240,7 +247,10 @@ private:
                 before += counts * line.grams.mid;
                 start += counts * problem_.start[l];
             }
-            const bool beyond = before > usual * base()[Amount::mass];
+            const bool comes_under = std::any_of(problem_.moves.begin(), problem_.moves.end(), [&](const Move& move) {
+                return &ingredient(move.food) == food && comes_under_its_cap(move);
+            });
+            const bool beyond = before > usual * base()[Amount::mass] && !comes_under;
             const double most = beyond ? 0 : usual;
             limit.room = beyond ? before - start : most * problem_.start_total[Amount::mass] - start;
             for (const auto& move : problem_.moves) {

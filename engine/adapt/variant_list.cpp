@@ -14,10 +14,27 @@ namespace {
 
 bool some_meet_all(const std::vector<Variant>& variants) { return std::any_of(variants.begin(), variants.end(), meets_all); }
 
+// More of a line, or a line of the same beside it: on the scale it is one formula.
+bool weighs_the_same(const Variant& a, const Variant& b) {
+    const auto in_order = [](Formula formula) {
+        formula = with_equal_lines_merged(std::move(formula));
+        std::sort(formula.lines.begin(), formula.lines.end(), [](const Line& x, const Line& y) { return x.ingredient < y.ingredient; });
+        return formula.lines;
+    };
+    const auto one = in_order(a.formula), other = in_order(b.formula);
+    const auto made_alike =
+        a.formula.process.order == b.formula.process.order && a.formula.process.mixing_min == b.formula.process.mixing_min &&
+        a.formula.process.mixed_at_c == b.formula.process.mixed_at_c && a.formula.process.rest_h == b.formula.process.rest_h;
+    return made_alike && std::equal(one.begin(), one.end(), other.begin(), other.end(), [](const Line& x, const Line& y) {
+               return x.ingredient == y.ingredient && x.prepared == y.prepared && std::abs(x.grams.mid - y.grams.mid) < 0.05;
+           });
+}
+
 bool reads_the_same(const Variant& a, const Variant& b) {
-    return std::equal(a.edits.begin(), a.edits.end(), b.edits.begin(), b.edits.end(), [](const Edit& x, const Edit& y) {
-        return x.kind == y.kind && x.line == y.line && x.with == y.with && x.grams_after == y.grams_after;
-    });
+    return weighs_the_same(a, b) ||
+           std::equal(a.edits.begin(), a.edits.end(), b.edits.begin(), b.edits.end(), [](const Edit& x, const Edit& y) {
+               return x.kind == y.kind && x.line == y.line && x.with == y.with && x.grams_after == y.grams_after;
+           });
 }
 
 // Plans that differ by less than a scale shows are one.
