@@ -75,7 +75,98 @@ bool is_fed(const Sentence& words, const Named& named, const Knowledge& knowledg
                        [&](const std::string& word) { return knowledge.in_list(WordList::eaters_kitchen, fold(word)); });
 }
 
+bool listed_at(const Sentence& words, std::size_t at, WordList list, const Knowledge& knowledge) {
+    return at < words.size() && knowledge.in_list(list, fold(words[at]));
+}
+
+// How many words from `at` on are one of the list, the most that are.
+std::size_t phrase_at(const Sentence& words, std::size_t at, WordList list, const Knowledge& knowledge) {
+    constexpr std::size_t longest = 3;  // words
+    for (std::size_t end = std::min(words.size(), at + longest); end > at; --end)
+        if (knowledge.in_list(list, fold(said(words, at, end)))) return end - at;
+    return 0;
+}
+
+// Whether one of the list begins at one of `reach` words from `at` on.
+bool follows(const Sentence& words, std::size_t at, std::size_t reach, WordList list, const Knowledge& knowledge) {
+    for (std::size_t i = at; i < std::min(words.size(), at + reach); ++i)
+        if (phrase_at(words, i, list, knowledge) > 0) return true;
+    return false;
+}
+
+// "For my dear nan", "para los abuelos".
+bool led_by_for(const Sentence& words, std::size_t at, const Knowledge& knowledge) {
+    const auto past_articles = [&] {
+        while (at > 0 && listed_at(words, at - 1, WordList::article, knowledge)) --at;
+        return at > 0 && listed_at(words, at - 1, WordList::for_kin, knowledge);
+    };
+    if (past_articles()) return true;
+    if (at == 0) return false;
+    --at;
+    return past_articles();
+}
+
+// "Nan and Gramps", "Oma und Opa", "Nan & Gramps".
+bool stands_with_kin(const Sentence& words, const Named& kin, const Knowledge& knowledge) {
+    const std::size_t behind = kin.last + (listed_at(words, kin.last, WordList::joins_kin, knowledge) ? 1 : 0);
+    if (behind < words.size() && phrase_at(words, behind, WordList::kin_who_eat, knowledge) > 0)
+        return !follows(words, behind + 1, 2, WordList::thing_of_kin, knowledge);
+    return false;
+}
+
+// "For Grandad", "Nan and Gramps", "Oma's birthday", but "my grandmother's recipe".
+bool are_guests(const Sentence& words, const Named& kin, const Knowledge& knowledge) {
+    constexpr std::size_t reach = 2;  // words
+    if (follows(words, kin.last, reach, WordList::thing_of_kin, knowledge)) return false;
+    return led_by_for(words, kin.first, knowledge) || stands_with_kin(words, kin, knowledge) ||
+           follows(words, kin.last, reach, WordList::birthday_word, knowledge);
+}
+
+constexpr int old_from = 70, old_to = 110;  // years, judgement
+
+// The years of age that a word may tell: "90th", "90"; `ordinal` where it has the ending of one.
+bool is_great_age(const std::string& word, bool& ordinal) {
+    const auto end = std::min(word.find_first_not_of("0123456789"), word.size());
+    if (end < 2 || end > 3) return false;
+    int years = 0;
+    for (std::size_t i = 0; i < end; ++i) years = years * 10 + (word[i] - '0');
+    const std::string ending = word.substr(end);
+    ordinal = ending == "th" || ending == "st" || ending == "nd" || ending == "rd";
+    return years >= old_from && years <= old_to && (ordinal || ending.size() <= 2);
+}
+
+// "Her 90th", "the 90th birthday", "wird 90", "les 90 ans de mamie", "great-aunt's ninetieth", but "the 90th batch".
+bool tells_great_age(const Sentence& words, std::size_t at, const Knowledge& knowledge) {
+    constexpr std::size_t reach = 2;  // words
+    const bool counts = follows(words, at + 1, 1, WordList::thing_of_a_number, knowledge);
+    if (listed_at(words, at, WordList::old_age_word, knowledge)) return !counts;
+    bool ordinal = false;
+    if (counts || !is_great_age(words[at], ordinal)) return false;
+    if (ordinal || follows(words, at + 1, reach, WordList::birthday_word, knowledge)) return true;
+    const bool turns = (at > 0 && listed_at(words, at - 1, WordList::turns_of_age, knowledge)) ||
+                       (at > 1 && listed_at(words, at - 2, WordList::turns_of_age, knowledge));
+    if (listed_at(words, at + 1, WordList::year_word, knowledge))
+        return turns || (at > 0 && listed_at(words, at - 1, WordList::article, knowledge));
+    return turns && at + 1 == words.size();
+}
+
 }  // namespace
+
+std::string old_or_small_in(std::string_view sentence, const Knowledge& knowledge) {
+    constexpr std::size_t reach = 3;  // words
+    const Sentence words = hazard_text(sentence).words;
+    for (std::size_t at = 0; at < words.size(); ++at) {
+        if (tells_great_age(words, at, knowledge)) return words[at];
+        if (const auto place = phrase_at(words, at, WordList::place_of_the_small, knowledge);
+            place > 0 && follows(words, at + place, reach, WordList::feast_of_guests, knowledge) &&
+            !is_denied_to_them(words, at, knowledge))
+            return said(words, at, at + place);
+        const std::size_t kin = phrase_at(words, at, WordList::kin_who_eat, knowledge);
+        if (kin > 0 && are_guests(words, {at, at + kin}, knowledge) && !is_denied_to_them(words, at, knowledge))
+            return said(words, at, at + kin);
+    }
+    return {};
+}
 
 std::string guests_in(std::string_view sentence, const Knowledge& knowledge) {
     const Kind* kind = kind_of(eaters_kind, knowledge);
@@ -88,7 +179,7 @@ std::string guests_in(std::string_view sentence, const Knowledge& knowledge) {
             return said(words, named.first, named.last);
         at = named.last - 1;
     }
-    return {};
+    return old_or_small_in(sentence, knowledge);
 }
 
 }  // namespace standin

@@ -15,4 +15,8 @@ constexpr std::string_view said_of_guests_role = "guests";
 /// them, or only sounds so ("baby spinach", "old school", "the shop by the school").
 std::string guests_in(std::string_view sentence, const Knowledge& knowledge);
 
+/// Likewise, of the old by their age or as kin ("her 90th birthday", "for Grandad", "Nan and Gramps") and of the small by the feast of
+/// their place ("kindergarten fair"), alone.
+std::string old_or_small_in(std::string_view sentence, const Knowledge& knowledge);
+
 }  // namespace standin

@@ -175,7 +175,8 @@ std::optional<TitlePromise> TitleWords::promise_of(const Kind& kind) const {
     if (kind.diet) {
         for (const auto& span : spans)
             if (!denied(span) && !is_of_a_name(span) && !is_not_for_them(span)) return TitlePromise{said(span.first, span.last), false};
-        return std::nullopt;
+        const auto others = kind.id == "frail-eaters" ? old_or_small_in(said(0, words_.size()), knowledge_) : std::string();
+        return others.empty() ? std::nullopt : std::optional(TitlePromise{others, false});
     }
     for (const auto& span : spans)
         if (auto found = promise_at(span)) return found;

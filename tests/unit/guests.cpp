@@ -21,11 +21,26 @@ const Engine& engine() {
 std::string with(const std::string& lines) { return "Test\n1 kg pork shoulder\n200 g pork backfat\n18 g salt\n" + lines + "\n"; }
 
 TEST_CASE("guests named in a note, a sentence, the method or a serving line raise the core on every page") {
-    for (const std::string said :
-         {"Note: my wife is pregnant.", "note: for the nursing home", "For the antenatal class, 12 guests.", "My wife is pregnant.",
-          "Hinweis: meine Frau ist schwanger.", "Nota: mia moglie è incinta.", "Remarque : ma femme est enceinte.",
-          "Nota: para mi hermana embarazada.", "Serve: to the children at six.", "Method: mix and stuff. Serve to my grandchildren.",
-          "# for the care home", "For the lunch at the nursing home.", "Note: he is on chemotherapy and eats with us."}) {
+    for (const std::string said : {"Note: my wife is pregnant.",
+                                   "note: for the nursing home",
+                                   "note: for the nursery-school open day",
+                                   "Note: for Nan's birthday.",
+                                   "Nota: para los abuelos.",
+                                   "Hinweis: Oma wird 90.",
+                                   "Remarque : pour les 90 ans de mamie.",
+                                   "Note: made for my grandmother.",
+                                   "Note: it is her 90th.",
+                                   "For the antenatal class, 12 guests.",
+                                   "My wife is pregnant.",
+                                   "Hinweis: meine Frau ist schwanger.",
+                                   "Nota: mia moglie è incinta.",
+                                   "Remarque : ma femme est enceinte.",
+                                   "Nota: para mi hermana embarazada.",
+                                   "Serve: to the children at six.",
+                                   "Method: mix and stuff. Serve to my grandchildren.",
+                                   "# for the care home",
+                                   "For the lunch at the nursing home.",
+                                   "Note: he is on chemotherapy and eats with us."}) {
         INFO(said);
         const auto formula = engine().read_formula(with(said), "f");
         REQUIRE(formula.has_value());
@@ -48,11 +63,31 @@ TEST_CASE("guests named in a note, a sentence, the method or a serving line rais
 TEST_CASE("what only sounds so raises nothing") {
     for (const std::string said :
          {"Note: not for children.", "Note: baby spinach would do as well.", "Note: from the market behind the school.",
-          "Note: my grandmother's recipe.", "Note: any kind of pepper does.", "Note: good old school cooking."}) {
+          "Note: my grandmother's recipe.", "Note: like grandma made them.", "Note: for grandma's recipe.",
+          "Note: the 90th batch this year.", "Note: any kind of pepper does.", "Note: good old school cooking."}) {
         INFO(said);
         const auto formula = engine().read_formula(with(said), "f");
         REQUIRE(formula.has_value());
         CHECK(engine().predict(*formula).value().core.core_c == 71.1);
+    }
+}
+
+TEST_CASE("a title names the old by their years or as kin, and the small by their feast") {
+    const auto core = [](const std::string& title) {
+        const auto formula = engine().read_formula(title + "\n1 kg pork shoulder\n18 g salt\n", "f");
+        REQUIRE(formula.has_value());
+        return engine().predict(*formula).value().core.core_c;
+    };
+    for (const std::string title :
+         {"Green links for Great-Aunt Odile's ninetieth", "Grandad's 90th", "Nan and Gramps", "Longaniza para los abuelos",
+          "Kindergarten fair links", "Salsiccia per la nonna", "Oma und Opa", "Links for Granny"}) {
+        INFO(title);
+        CHECK(core(title) == 73.9);
+    }
+    for (const std::string title :
+         {"Salsiccia della nonna", "80th Street bangers", "School fair links", "Grandma's green links", "90th batch"}) {
+        INFO(title);
+        CHECK(core(title) == 71.1);
     }
 }
 
