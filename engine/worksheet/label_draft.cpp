@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "core/words.hpp"
 #include "safety/cap_values.hpp"
@@ -22,6 +23,9 @@ constexpr double in_percent = 100;
 
 std::string pct_text(double pct, double to) { return (pct < to ? fixed_text(pct, 1) : trimmed_text(std::round(pct / to) * to, 2)) + " %"; }
 
+// Liver, heart, tongue: no law of meat counts them as the meat.
+bool is_offal(const Ingredient& food) { return contains(food.cautions, "offal"); }
+
 class Shares {
 public:
     Shares(const Formula& formula, const Prediction& prediction, const Knowledge& knowledge, std::string_view rules)
@@ -34,6 +38,8 @@ public:
     std::vector<NamedShare> all() const {
         std::vector<NamedShare> out;
         meats(out);
+        for (const auto& [line, ingredient] : batch_.lines)
+            if (ingredient->meat && is_offal(*ingredient)) add(out, ingredient->names.front(), line->grams, ReasonKind::meat_named);
         for (const auto& [line, ingredient] : batch_.lines)
             if (!ingredient->meat && in_title(*ingredient)) add(out, ingredient->names.front(), line->grams, ReasonKind::named_in_title);
         return out;
@@ -53,15 +59,23 @@ private:
         else *same = named(name, same->pct + share(grams), why);
     }
 
+    double muscle_pct() const {
+        double grams = 0;
+        for (const auto& [line, ingredient] : batch_.lines)
+            if (ingredient->meat && !is_offal(*ingredient)) grams += line->grams;
+        return share(grams);
+    }
+
     // Of one animal under its name, fat that the law does not let the word cover apart; of several each as it lies in the bowl.
     void meats(std::vector<NamedShare>& out) const {
         std::vector<Species> species;
         for (const auto& [line, ingredient] : batch_.lines)
-            if (ingredient->meat && std::find(species.begin(), species.end(), ingredient->meat->species) == species.end())
+            if (ingredient->meat && !is_offal(*ingredient) &&
+                std::find(species.begin(), species.end(), ingredient->meat->species) == species.end())
                 species.push_back(ingredient->meat->species);
         if (species.size() == 1 && rules_ && !rules_->meat_word.empty()) {
             const std::string name(spelling(species.front()));
-            const double plain = meat_pct(batch_), legal = legal_meat_pct(batch_, rules_->meat_word);
+            const double plain = muscle_pct(), legal = legal_meat_pct(batch_, rules_->meat_word);
             out.push_back(named(name, legal, ReasonKind::meat_always_named));
             constexpr double worth_naming = 0.5;  // %
             if (plain - legal >= worth_naming) out.push_back(named(name + " fat", plain - legal, ReasonKind::fat_named_apart));
@@ -69,7 +83,7 @@ private:
         }
         for (const auto kind : species)
             for (const auto& [line, ingredient] : batch_.lines)
-                if (ingredient->meat && ingredient->meat->species == kind)
+                if (ingredient->meat && !is_offal(*ingredient) && ingredient->meat->species == kind)
                     add(out, std::string(spelling(kind)), line->grams, ReasonKind::meat_named);
     }
 

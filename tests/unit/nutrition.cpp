@@ -113,4 +113,15 @@ TEST_CASE("the meat and what the title names are told with their share", "[nutri
     CHECK(named[1].says == "spinach 10 %");
 }
 
+TEST_CASE("offal is told under its own name and is no share of the meat", "[nutrition]") {
+    const Formula f = formula({line("pork-shoulder", 760), line("pork-liver", 230), line("table-salt", 10)});
+    for (const char* rules : {"", "eu", "uk", "us"}) {
+        INFO(rules);
+        const auto named = draft(f, rules).named;
+        REQUIRE(named.size() == 2);
+        CHECK(named[0].says == "pork 76 %");
+        CHECK(named[1].says == "pork liver 23 %");
+    }
+}
+
 }  // namespace nutrition_test
