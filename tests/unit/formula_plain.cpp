@@ -19,6 +19,19 @@ std::string trouble(const std::string& text) {
 
 bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
+TEST_CASE("a food counted in words above the same food is a title, and with a figure it is asked about") {
+    const std::string lines = "\n1 kg pork shoulder\n18 g salt\n10 g habanero\n12 g serrano\n";
+    for (const std::string title : {"One habanero", "A habanero", "Two serranos"}) {
+        INFO(title);
+        const auto formula = read_formula(title + lines, "f.txt", knowledge());
+        REQUIRE(formula);
+        CHECK(formula->title == title);
+        CHECK(formula->lines.size() == 4);
+    }
+    CHECK(has(trouble("2 serranos" + lines), "may be the title or a line"));
+    CHECK(has(trouble("One lemon\n" + lines), "may be the title or a line"));
+}
+
 TEST_CASE("a formula in plain lines") {
     const auto formula = read_formula(
         "\xEF\xBB\xBFHedgerow green\r\n# a comment\r\n\r\n2 kg pork shoulder\r\n  500 g pork backfat\r\n300 g spinach, blanched 3 min\r\n"

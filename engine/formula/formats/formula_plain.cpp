@@ -9,6 +9,7 @@
 #include "formula/formats/table_text.hpp"
 #include "formula/formats/text_lines.hpp"
 #include "formula/lexer/line_words.hpp"
+#include "formula/lexer/measures.hpp"
 #include "formula/lexer/spaces.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/heading_base.hpp"
@@ -129,9 +130,38 @@ private:
 
     bool takes_title(const std::vector<TextLine>& lines) {
         const TextLine& line = lines.front();
-        if (!is_title(line.text, knowledge_) && !named_below(lines)) return false;
+        const Counted counted = counted_food(lines);
+        if (counted == Counted::open)
+            draft_.troubles.add({Trouble::bad_data,
+                                 "\"" + one_line(line.text) +
+                                     "\" may be the title or a line, and so much of that food would be in the mass: write \"title: " +
+                                     one_line(line.text) + "\", or a weight",
+                                 describe(file_, line.place),
+                                 {}});
+        else if (!is_title(line.text, knowledge_) && !named_below(lines) && counted != Counted::title) return false;
         title(line, line.text);
         return true;
+    }
+
+    enum class Counted { no, open, title };
+
+    // "One habanero" above "10 g habanero" is what the sausage is called; with a figure, or by itself above a blank line, it may be a line.
+    Counted counted_food(const std::vector<TextLine>& lines) const {
+        const std::string_view text = lines.front().text;
+        const auto words = words_of(text);
+        const bool figure = !words.empty() && words.front().raw.find_first_not_of("0123456789") == std::string::npos;
+        if (words.size() < 2 || lines.size() < 2 || (!figure && !knowledge_.in_list(WordList::counting_word, words.front().folded)))
+            return Counted::no;
+        if (unit_named(words[1].folded) || text.find_first_of("0123456789", words[1].begin) != std::string_view::npos) return Counted::no;
+        const auto counted = read_line(text, Origin("", lines.front().place), knowledge_);
+        if (!counted) return Counted::no;
+        const bool below = std::any_of(lines.begin() + 1, lines.end(), [&](const TextLine& line) {
+            if (!tells_an_amount(line.text)) return false;
+            const auto read = read_line(line.text, Origin("", line.place), knowledge_);
+            return read && read->line.ingredient == counted->line.ingredient;
+        });
+        if (below) return figure ? Counted::open : Counted::title;
+        return lines[1].place.line > lines[0].place.line + 1 ? Counted::open : Counted::no;
     }
 
     // "Chicken thigh" above "1000 g chicken thigh" is what the sausage is called.
