@@ -300,9 +300,12 @@ void judge_by_share(Draft& draft, const Knowledge& knowledge) {
 
 namespace {
 
-// "Serve: with a cold beer and warm bread".
+// "Serve: with a cold beer and warm bread", "note: serve it with warm bread".
 bool is_served_with(std::string_view text, const Knowledge& knowledge) {
     const auto colon = text.find(':');
+    if (colon != std::string_view::npos && text.find_first_not_of(' ', colon + 1) != std::string_view::npos &&
+        is_served_with(text.substr(text.find_first_not_of(' ', colon + 1)), knowledge))
+        return true;
     return knowledge.in_list(WordList::serving_word, fold(text.substr(0, colon == std::string_view::npos ? text.find(' ') : colon)));
 }
 
@@ -331,11 +334,20 @@ void look_through(Draft& draft, std::string_view text, const std::string& where,
     }
     append(draft.formula.declared, declared_beside(text, sentences, knowledge));
     const bool at_table = is_served_with(text, knowledge);  // bread and beer are then in no mass
+    const auto beside_the_plate = [&](const Declared& named) {
+        if (!knowledge.in_list_as_written(WordList::beside_plate, named.words)) return false;
+        return at_table || std::all_of(sentences.begin(), sentences.end(), [&](const auto& sentence) {
+                   const auto all = allergens_named(sentence, knowledge);
+                   const auto same = [&](const Declared& one) { return one.words == named.words; };
+                   return is_served_with(sentence, knowledge) || std::none_of(all.begin(), all.end(), same);
+               });
+    };
     for (auto& named : allergens_named(text, knowledge))
-        if (!at_table || !knowledge.in_list_as_written(WordList::beside_plate, named.words)) draft.named.push_back(std::move(named));
+        if (!beside_the_plate(named)) draft.named.push_back(std::move(named));
     for (const auto& sentence : sentences)
         for (auto& food : foods_with_allergens(sentence, knowledge)) {
-            if (at_table && knowledge.in_list_as_written(WordList::beside_plate, food.words)) continue;
+            if ((at_table || is_served_with(sentence, knowledge)) && knowledge.in_list_as_written(WordList::beside_plate, food.words))
+                continue;
             const auto said = [&](const Declared& one) {
                 return one.allergen == food.allergen && food.words.find(one.words) != std::string::npos;
             };
