@@ -120,6 +120,10 @@ private:
             return gatherer_.left_open({Trouble::bad_data, std::move(open), where, {"spinach", "no spinach"}}, written.text);
         const TextLine line = in_pieces(amount_first(in_known_words(in_pieces(plain))));
         const StockLine says = stock_line(line.text, knowledge_);
+        if (says.says != StockWord::none && small_amounts(plain.text, knowledge_).empty())  // "Petersilie alle"
+            if (const auto gone = stock_line(plain.text, knowledge_);
+                gone.says == StockWord::none && !says_no_abroad(written.text, knowledge_) && known_without_amount(gone.names))
+                return list(gone.names, plain, false);
         if (says.says != StockWord::none && says_no_abroad(written.text, knowledge_))
             return troubles_.add({Trouble::bad_data,
                                   "\"" + std::string(written.text) +
@@ -226,7 +230,9 @@ private:
     TextLine in_pieces(const TextLine& line) {
         for (const auto& [amount, name] : small_amounts(line.text, knowledge_)) {
             std::string plain = amount + " " + std::string(name);
-            if (!read_line(plain, Origin(file_, line.place), knowledge_, {}, true)) continue;
+            const auto read = read_line(plain, Origin(file_, line.place), knowledge_, {}, true);
+            const bool poured = read && knowledge_.ingredient(read->line.ingredient)->tissue == Tissue::liquid;
+            if (!read || (poured && amount == "1 handful")) continue;
             Reason taken = reason_about(ReasonKind::taken_as_amount, std::string(line.text));
             taken.note = plain;
             gatherer_.note(std::move(taken));

@@ -42,6 +42,19 @@ bool is_number_word(const std::string& folded, const Knowledge& knowledge) {
     return folded == "another" || knowledge.in_list(WordList::counting_word, folded);
 }
 
+// "lime juice (bottle, 1/3 left)" as "lime juice, 1/3 bottle".
+void turn_share_left(std::string& line, const Knowledge& knowledge) {
+    const auto open = line.find('('), close = line.find(')', open);
+    if (open == std::string::npos || open == 0 || close == std::string::npos) return;
+    const auto inside = words_of(line.substr(open + 1, close - open - 1));
+    constexpr std::size_t said = 3;  // what holds it, the share, "left"
+    if (inside.size() != said || inside[1].raw.find('/') == std::string::npos) return;
+    const Unit* unit = unit_named(inside[0].folded);
+    const bool left = knowledge.in_list(WordList::left_over_word, inside[2].folded) || inside[2].folded == "full";
+    if (!unit || !is_container(*unit) || !left) return;
+    line = std::string(bare(line.substr(0, open))) + ", " + inside[1].raw + " " + inside[0].raw + line.substr(close + 1);
+}
+
 // "can of green chiles x2" as "2 can of green chiles".
 void turn_times(std::string& line) {
     const auto words = words_of(line);
@@ -151,6 +164,7 @@ std::string with_amount_first(std::string_view written, const Knowledge& knowled
     replace_all(line, "\u2019", "'");
     for (const auto& about : knowledge.listed(WordList::about_in_brackets)) replace_all(line, "(" + about + " ", "(");
     drop_joint(line);
+    turn_share_left(line, knowledge);
     drop_left(line, knowledge);
     turn_times(line);
     turn_packs(line, knowledge);

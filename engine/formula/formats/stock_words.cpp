@@ -94,7 +94,9 @@ StockLine stock_line(std::string_view text, const Knowledge& knowledge) {
         const auto bare_names = rest_before(names, WordList::stock_when, knowledge);  // "no sorrel this week"
         return {StockWord::none, bare_names.empty() ? names : bare_names};
     }
-    if (const auto names = rest_before(text, WordList::stock_none_after, knowledge); !names.empty()) return {StockWord::none, names};
+    const bool nearly = !rest_before(text, WordList::stock_little, knowledge).empty();  // "almost gone", "fast leer"
+    for (const auto list : {WordList::stock_none_after, WordList::gone_word})
+        if (const auto names = rest_before(text, list, knowledge); !nearly && !names.empty()) return {StockWord::none, names};
     if (auto names = rest_after(text, WordList::stock_some, knowledge); !names.empty()) {
         for (auto more = rest_after(names, WordList::stock_some, knowledge); !more.empty();
              more = rest_after(names, WordList::stock_some, knowledge))
