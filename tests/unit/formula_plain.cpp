@@ -32,6 +32,17 @@ TEST_CASE("a food counted in words above the same food is a title, and with a fi
     CHECK(has(trouble("One lemon\n" + lines), "may be the title or a line"));
 }
 
+TEST_CASE("bread that a note serves it with is in no mass") {
+    const auto told = [](const std::string& note) {
+        const auto formula = read_formula("Test\n1 kg pork shoulder\n18 g salt\nnote: " + note + "\n", "f.txt", knowledge());
+        REQUIRE(formula);
+        return std::any_of(formula->read_as.begin(), formula->read_as.end(),
+                           [](const Reason& one) { return one.kind == ReasonKind::allergen_beside; });
+    };
+    CHECK_FALSE(told("serve straight from the pan with warm bread"));
+    CHECK(told("mix in some warm bread"));
+}
+
 TEST_CASE("a formula in plain lines") {
     const auto formula = read_formula(
         "\xEF\xBB\xBFHedgerow green\r\n# a comment\r\n\r\n2 kg pork shoulder\r\n  500 g pork backfat\r\n300 g spinach, blanched 3 min\r\n"
