@@ -15,6 +15,7 @@
 #include "adapt/edits_beside.hpp"
 #include "adapt/explain.hpp"
 #include "adapt/from_a_shop.hpp"
+#include "adapt/kept_by_packet.hpp"
 #include "adapt/loose_cautions.hpp"
 #include "adapt/losses.hpp"
 #include "adapt/met.hpp"
@@ -473,6 +474,7 @@ Result<AdaptAnswer> adapt_formula(const CheckedFormula& formula, const AdaptRequ
     if (!asked) return Failure(asked.error());
     auto stock = Stock::of(merged, *asked, context);
     if (!stock) return Failure(stock.error());
+    if (const auto kept = with_doubtful_lines_kept(merged, *stock, context)) stock = Stock::of(*kept, *asked, context);
     const auto sized = at_size(merged, meat_g, request.as_much, *stock, context);
     if (!sized) return Failure(sized.error());
     Adapt adapt(sized->formula, *asked, context, *goals, *stock);

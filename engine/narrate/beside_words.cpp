@@ -52,8 +52,7 @@ std::string beside_words(const Reason& r) {
         case ReasonKind::makes_up_liquid:
             return "makes up the liquid";
         case ReasonKind::kept_by_packet:
-            return "Kept as you ask: " + listed(r.foods) +
-                   ". A bought one may hold it: read the packet, and use only one that says it holds none.";
+            return "Kept: " + listed(r.foods) + ". A bought one may hold it: read the packet, and use only one that says it holds none.";
         case ReasonKind::off_the_list:
             return "Of your list it leaves out " + listed(r.foods) + ".";
         case ReasonKind::perhaps_off_the_list:
