@@ -92,6 +92,35 @@ void sound_first(std::vector<Variant>& variants) {
     if (sound != variants.end()) std::rotate(variants.begin(), sound, sound + 1);
 }
 
+// Whether a line for which the first has a stand-in is left at nothing.
+bool drops_a_line_of(const Variant& further, const Variant& first) {
+    return std::any_of(further.edits.begin(), further.edits.end(), [&](const Edit& edit) {
+        return edit.kind == EditKind::omit && std::any_of(first.edits.begin(), first.edits.end(), [&](const Edit& other) {
+                   return other.line == edit.line && (other.kind == EditKind::replace || other.kind == EditKind::split);
+               });
+    });
+}
+
+// Whether it does nothing that the first does not do, though by other weights.
+bool tells_nothing_new(const Variant& further, const Variant& first) {
+    return !further.edits.empty() && std::all_of(further.edits.begin(), further.edits.end(), [&](const Edit& edit) {
+        return std::any_of(first.edits.begin(), first.edits.end(), [&](const Edit& other) {
+            const bool brings = !edit.with.empty() && edit.kind != EditKind::process;
+            return brings ? other.with == edit.with : other.kind == edit.kind && other.line == edit.line && other.with == edit.with;
+        });
+    });
+}
+
+// The same answer with a line dropped, or with half of it changed, is no other way to do it.
+void leave_out_halves(std::vector<Variant>& variants) {
+    for (std::size_t i = 1; i < variants.size();) {
+        const Variant& first = variants.front();
+        const bool same = variants[i].wants.empty() && tells_nothing_new(variants[i], first);
+        if (same || drops_a_line_of(variants[i], first)) variants.erase(variants.begin() + static_cast<std::ptrdiff_t>(i));
+        else ++i;
+    }
+}
+
 // What is as it should be is left alone: further ways are no help to anybody.
 void leave_out_further(std::vector<Variant>& variants) {
     if (!variants.empty() && variants.front().edits.empty() && meets_all(variants.front())) variants.resize(1);
@@ -111,6 +140,7 @@ void put_in_order(std::vector<Variant>& variants) {
     once_each(variants);
     leave_out_hopeless(variants);
     sound_first(variants);
+    leave_out_halves(variants);
     leave_out_further(variants);
     number(variants);
 }

@@ -25,4 +25,29 @@ TEST_CASE("where a plan that changes nothing goes, the others are numbered from 
     CHECK(variants.front().rank == 1);
 }
 
+Edit bringing(EditKind kind, const std::string& line, const std::string& with) {
+    Edit edit;
+    edit.kind = kind;
+    edit.line = line;
+    edit.with = with;
+    return edit;
+}
+
+Variant way(double distance, std::vector<Edit> edits) {
+    Variant v;
+    v.distance = distance;
+    v.edits = std::move(edits);
+    return v;
+}
+
+TEST_CASE("the same answer with a line dropped or half of it changed is no other way") {
+    const Edit dill = bringing(EditKind::replace, "dill", "fennel-fronds"), cream = bringing(EditKind::replace, "cream", "coconut-milk");
+    const Edit half = bringing(EditKind::split, "dill", "fennel-fronds"), none = bringing(EditKind::omit, "cream", "");
+    const Edit parsley = bringing(EditKind::replace, "dill", "parsley");
+    std::vector<Variant> variants{way(1, {dill, cream}), way(2, {half, cream}), way(3, {parsley, none}), way(4, {parsley, cream})};
+    put_in_order(variants);
+    REQUIRE(variants.size() == 2);
+    CHECK(variants.back().distance == 4);
+}
+
 }  // namespace variant_list_test
