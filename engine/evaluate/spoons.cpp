@@ -38,7 +38,11 @@ std::string in_spoons(const Ingredient& food, double grams) {
     if (teaspoons < pinch) return "a pinch" + how;
     if (teaspoons < finest) return fraction(std::max(teaspoons, 0.125), 8) + " tsp" + how;
     if (teaspoons < to_a_tablespoon - 0.125) return fraction(teaspoons, 4) + " tsp" + how;
-    return fraction(teaspoons / to_a_tablespoon, 2) + " tbsp" + how;
+    // In halves of a tablespoon, and what lies between them with a teaspoon or half of one beside it.
+    const double halves = std::round(2 * teaspoons) / 2, over = std::fmod(halves, to_a_tablespoon);
+    const bool plain = over == 0 || 2 * over == to_a_tablespoon;
+    if (plain) return fraction(halves / to_a_tablespoon, 2) + " tbsp" + how;
+    return fraction((halves - over) / to_a_tablespoon, 1) + " tbsp " + fraction(over, 2) + " tsp" + how;
 }
 
 }  // namespace standin

@@ -17,6 +17,7 @@ TEST_CASE("spoons: by the weight that the record gives a spoon") {
     CHECK(spoons("black-pepper", 0.9) == "3/8 tsp ground");
     CHECK(spoons("black-pepper", 0.2) == "a pinch ground");
     CHECK(spoons("table-salt", 18) == "1 tbsp");
+    CHECK(spoons("table-salt", 19.9) == "1 tbsp 1/2 tsp");
     CHECK(spoons("table-salt", 12) == "2 tsp");
 }
 
