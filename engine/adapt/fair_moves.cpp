@@ -20,6 +20,7 @@ constexpr double clearly_nearer = 0.2;
 constexpr double a_kin_nearer = 0.15;      // than what near kin goes before
 constexpr double nearly_same = 0.8;        // closeness of near kin, which takes the place in full
 constexpr double own_plant = 0.5;          // closeness from which another form of the same plant is the nearest
+constexpr double fairly_near = 0.65;       // closeness of what makers weigh one for the other
 constexpr double the_whole = 0.98;         // of that place
 constexpr double over_missing = 1.15;      // times what is missing
 constexpr double over_missing_salt = 1.6;  // what other lines brought of it may be missing as well
@@ -130,6 +131,59 @@ void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& pric
     });
 }
 
+// What sets a seasoning that comes in back, as where swaps are listed: how unlike it is, less where makers take it without asking.
+double set_back(const Problem& problem, const Move& move, const Context& context) {
+    const double unlike = context.constant("stand_ins.order.closeness"), custom = context.constant("stand_ins.order.trade");
+    double back = unlike * (1 - move.stands_for.front().closeness);
+    for (const auto& swap : context.knowledge().records().swaps)
+        if (swap.from == problem.formula.lines[move.line].ingredient && swap.to == move.food.ingredient && !swap.partner)
+            back = std::min(back, unlike * (1 - swap.closeness) - (swap.trade ? custom : 0.0));
+    return back;
+}
+
+// Of the herbs and spices on the list for a missing one the first of its swaps is taken, and where there is too little of that, what there
+// is of it: the next makes up the rest. Coriander leaf before carrot tops for parsley, fennel fronds and then parsley for dill.
+void first_of_the_swaps_first(Problem& problem, const Stock& stock, const FoodPrice& price, const Context& context) {
+    constexpr double clearly_before = 0.1;  // of that order; judgement
+    constexpr double at_the_back = 5;       // times the price: the aroma is in the order already; judgement
+    constexpr std::size_t few = 3;          // herbs that are missing; of more each has its own, and not all the same one
+    const auto is_seasoning = [&](std::size_t l) {
+        const std::string& family = context.knowledge().ingredient(problem.formula.lines[l].ingredient)->family;
+        return problem.missing[l] && (family == "herbs" || family == "spices");
+    };
+    std::size_t seasonings = 0;
+    for (std::size_t l = 0; l < problem.formula.lines.size(); ++l) seasonings += is_seasoning(l) ? 1 : 0;
+    if (!stock.listed() || seasonings > few) return;
+    const auto food_of = [&](const Move& move) -> const Ingredient& { return *context.knowledge().ingredient(move.food.ingredient); };
+    for (std::size_t l = 0; l < problem.formula.lines.size(); ++l) {
+        if (!is_seasoning(l)) continue;
+        const auto on_hand = [&](const Move& move) {
+            return stands_in(problem, move) && move.line == l && !move.into && !move.second && stock.names(move.food.ingredient) &&
+                   !stock.in_doubt(move.food.ingredient) && price.of_allergens(food_of(move)) <= 0;
+        };
+        const Move* first = nullptr;
+        for (const auto& move : problem.moves)
+            if (on_hand(move) && move.most * move.covers->per_gram >= a_third * missing_share(problem, l) &&
+                (!first || set_back(problem, move, context) < set_back(problem, *first, context)))
+                first = &move;
+        if (!first) continue;
+        const double stands_at = set_back(problem, *first, context), missing = missing_share(problem, l);
+        const double rest = missing - first->most * first->covers->per_gram;
+        const bool enough = rest <= (1 - all_but) * missing;
+        for (auto& move : problem.moves) {
+            if (&move == first || !on_hand(move)) continue;
+            const double behind = set_back(problem, move, context) - stands_at;
+            if (behind < clearly_before) continue;
+            if (enough) move.price += at_the_back * context.constant("advice.price.passed-over");
+            else {  // it is half of one answer, as the second part of a swap is
+                move.most = std::min(move.most, over_missing * rest / move.covers->per_gram);
+                move.least = std::min(move.least, move.most);
+                move.price = context.constant("advice.price.second");
+            }
+        }
+    }
+}
+
 Material unit_of(const Line& line, const Context& context) { return context.nominal().unit(line); }
 
 bool of_fat(const Problem& problem, const Move& move, const Context& context) {
@@ -176,14 +230,22 @@ bool takes_the_whole_place(const Problem& problem, const Move& move, const Conte
     const bool pure = fat && lean_brought(problem, move, context) <= 0;
     const bool own = amount_of_dose(move.stands_for.front().role) &&
                      same_plant(*context.knowledge().ingredient(line.ingredient), *context.knowledge().ingredient(move.food.ingredient));
+    // Broad beans for peas: makers weigh one vegetable as the other.
+    const auto& swaps = move.stands_for.front().swaps;
+    const Swap* swap = swaps.size() == 1 ? &context.knowledge().records().swaps[swaps.front()] : nullptr;
+    const bool even = swap && swap->basis == Basis::weight && swap->trade && swap->closeness >= fairly_near && !swap->partner &&
+                      is_vegetable(context.knowledge().ingredient(line.ingredient)->tissue) &&
+                      is_vegetable(context.knowledge().ingredient(move.food.ingredient)->tissue);
     const bool watered = move.second && from_the_tap(move.second->food.ingredient);
-    return (pure || own || watered || move.stands_for.front().closeness >= nearly_same) && !is_over_its_most(problem, line, context);
+    return (pure || own || even || watered || move.stands_for.front().closeness >= nearly_same) &&
+           !is_over_its_most(problem, line, context);
 }
 
 }  // namespace
 
 void hold_to_what_is_missing(Problem& problem, bool asked, const Stock& stock, const FoodPrice& price, const Context& context) {
     take_the_nearer(problem, stock, price, context);
+    first_of_the_swaps_first(problem, stock, price, context);
     if (asked) return;
     for (auto& move : problem.moves) {
         if (!stands_in(problem, move)) continue;

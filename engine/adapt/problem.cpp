@@ -161,6 +161,7 @@ private:
     }
 
     double room_for_more(std::size_t l) const {
+        if (distance_.goals().empty() && no_store_of(lines()[l], stock_)) return 0;
         const auto left = left_.find(lines()[l].ingredient);
         return left == left_.end() ? base_mass_ : left->second / bought(lines()[l]);
     }

@@ -1,8 +1,10 @@
 #include "adapt/there.hpp"
 
 #include <algorithm>
+#include <array>
 #include <vector>
 
+#include "core/contains.hpp"
 #include "models/as_bought.hpp"
 
 namespace standin {
@@ -42,6 +44,16 @@ std::map<std::string, double> take_what_is_there(Problem& problem, const Stock& 
         problem.excluded[l] = offer.excluded;
     }
     return left;
+}
+
+bool no_store_of(const Line& line, const Stock& stock) {
+    constexpr std::array stored{Role::lean, Role::fat, Role::acid, Role::green, Role::allium, Role::nut, Role::binder};
+    const Role role = stock.knowledge().ingredient(line.ingredient)->roles.front();
+    if (!contains(stored, role) || !stock.only_presumes(line.ingredient)) return false;
+    const auto& foods = stock.knowledge().records().ingredients;
+    return std::any_of(foods.begin(), foods.end(), [&](const Ingredient& food) {
+        return food.roles.front() == role && stock.names(food.id) && stock.offer(food).on_hand;
+    });
 }
 
 }  // namespace standin

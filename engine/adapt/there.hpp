@@ -12,4 +12,7 @@ namespace standin {
 /// there is, kept ones first. Returns what is left of each ingredient on the list, in grams as picked or bought.
 std::map<std::string, double> take_what_is_there(Problem& problem, const Stock& stock, const Knowledge& knowledge);
 
+/// Whether there is no more of a line than the formula weighs: it is only taken to be there, and the list itself has something of its role.
+bool no_store_of(const Line& line, const Stock& stock);
+
 }  // namespace standin

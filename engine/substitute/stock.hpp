@@ -62,6 +62,8 @@ public:
     bool listed() const { return listed_; }
     /// Whether the list itself names it to be on hand.
     bool names(const std::string& ingredient) const { return named_.count(ingredient) > 0; }
+    /// Whether nothing but the formula tells that it is there: the list neither names it nor leaves the shops open.
+    bool only_presumes(const std::string& ingredient) const { return listed_ && !everything_ && !names(ingredient); }
     /// Whether the list says that there is none, or it is taken to be missing.
     bool says_missing(const std::string& ingredient) const { return missing_.count(ingredient) > 0; }
     const std::vector<Presumption>& presumed() const { return presumed_; }
