@@ -18,6 +18,7 @@
 #include "adapt/kept_by_packet.hpp"
 #include "adapt/loose_cautions.hpp"
 #include "adapt/losses.hpp"
+#include "adapt/left_out_notes.hpp"
 #include "adapt/met.hpp"
 #include "adapt/missing_salt.hpp"
 #include "adapt/nearest_numbers.hpp"
@@ -37,7 +38,6 @@
 #include "core/band.hpp"
 #include "evaluate/predict.hpp"
 #include "safety/allergens.hpp"
-#include "safety/left_out_words.hpp"
 #include "safety/packets.hpp"
 #include "safety/page.hpp"
 #include "safety/safety.hpp"
@@ -381,21 +381,6 @@ private:
         }
     }
 
-    // What swaps say beside a stand-in names nothing that is left out.
-    void leave_out_of_notes(std::vector<Edit>& edits) const {
-        if (request_.without.empty()) return;
-        const auto may_be_named = [&](const Ingredient& food) {
-            return stock_.leaves_in(food) ||
-                   std::any_of(formula_.lines.begin(), formula_.lines.end(), [&](const Line& line) { return line.ingredient == food.id; });
-        };
-        for (auto& edit : edits) {
-            edit.reason.note = without_what_is_left_out(edit.reason.note, may_be_named, context_.knowledge());
-            std::erase_if(edit.reason.asks,
-                          [&](const std::string& ask) { return names_what_is_left_out(ask, may_be_named, context_.knowledge()); });
-            edit.why = in_brief(edit.reason);
-        }
-    }
-
     Variant variant_of(WeighedPlan tried, const Prediction& base) {
         Variant v;
         const Plan& plan = tried.plan;
@@ -425,7 +410,7 @@ private:
             compared.after.properties[p] = v.prediction.properties[p].mid;
         });
         v.edits = explain_edits(tried.built, problem_, compared, alternatives_to(plan, problem_, drawn_.rebalancer()), stock_, context_);
-        leave_out_of_notes(v.edits);
+        leave_out_of_notes(v.edits, formula_, request_, stock_, context_.knowledge());
         if (hotter) v.edits.push_back(*hotter);
         for (auto& edit : without_all_beside(formula_, stock_)) v.edits.push_back(std::move(edit));
         v.new_allergens = new_allergens(base, v.prediction);

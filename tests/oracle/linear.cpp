@@ -48,7 +48,7 @@ public:
         };
         std::vector<std::string> wants{shifted("fat", Property::fat_pct, "<=", make.between(0.75, 1.0))};
         if (make.chance(0.5)) wants.push_back(shifted("protein", Property::protein_pct, ">=", make.between(0.95, 1.05)));
-        if (make.chance(0.5)) wants.push_back(shifted("salt", Property::salt_pct, "<=", make.between(0.85, 1.05)));
+        if (make.chance(0.5)) wants.push_back(shifted("salt", Property::salt_pct, "<=", make.between(0.85, 1.05)) + " % of batch");
         if (make.chance(0.3)) wants.push_back(shifted("water", Property::water_pct, "<=", make.between(0.97, 1.03)));
         const auto goals = read_wants(wants, nothing_noticed()).value();
         const Distance asking(context, base, state, goals);
