@@ -77,7 +77,7 @@ TEST_CASE("what sets when chilled binds nothing hot and slices cold, and the pag
         const Formula f = sausage({line("pork-shoulder", 1000), line("table-salt", 18), line("water", 60), line(jelly, 15)});
         const BatchBind b = NominalBatch(f, nominal()).bind();
         CAPTURE(jelly);
-        CHECK(b.binder <= (std::string(jelly) == "carrageenan" ? 0.1 : 0));  // carrageenan holds some water in the heat as well
+        CHECK(b.binder <= (std::string(jelly) == "carrageenan" ? 0.1 : 0.005));  // carrageenan holds some water in the heat as well
         CHECK(b.bind_served_cold > b.bind + 5);
     }
 }

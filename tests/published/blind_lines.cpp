@@ -38,7 +38,8 @@ const std::set<std::string> learnt_since{"almond-milk", "coconut-aminos", "corn-
                                          "oat-milk",    "oyster-sauce",   "redcurrant-jelly"};
 
 // Two foods that were one record when the lines were judged, by the record of that time: the lines say which is meant, and it is read.
-const std::map<std::string, std::string> apart_since{{"almond-flour", "blanched-almond"}, {"fresh-turmeric", "turmeric"}};
+const std::map<std::string, std::string> apart_since{
+    {"almond-flour", "blanched-almond"}, {"fresh-turmeric", "turmeric"}, {"wild-garlic", "ramps-leaf"}};
 
 // Ids that the truth spells otherwise.
 const std::map<std::string, std::string> spelled_otherwise{{"rolled-oat", "rolled-oats"}, {"pork-trim-80", "pork-trim"}};

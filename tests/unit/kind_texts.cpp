@@ -50,6 +50,7 @@ bool told_apart(const std::string& kind, const std::string& food) {
         {"packet-milk", {"peanut"}},
         {"coriander", {"culantro", "vietnamese-coriander"}},                          // other plants
         {"cured", {"celery", "celery-leaf", "minari", "pork-leg", "pork-leg-lean"}},  // fresh celery and fresh ham
+        {"garlic", {"wild-garlic"}},                                                  // a leaf of another plant, as ramps
         {"halal", {"distilled-vinegar", "ginger-ale"}},                               // vinegar and ale without alcohol
         {"jalapeno", {"fresno"}},                                                     // sold as a red one, and a kind of its own
         {"lard", {"bacon", "guanciale", "turkey-bacon"}},                             // bacon fat

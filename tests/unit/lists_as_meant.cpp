@@ -64,7 +64,7 @@ TEST_CASE("counts, packs and headings beside what is there") {
     CHECK(item(read("sage from the bush"), "fresh-sage"));
     CHECK(*item(read("sour cherries, unripe, 200 g"), "sour-cherry")->grams == Approx(200));
     CHECK(item(read("leeks, washed, 3"), "leek")->grams.value_or(0) > 200);
-    CHECK(*item(read("erik 300 g"), "gooseberry")->grams == Approx(300));
+    CHECK(*item(read("erik 300 g"), "green-plum")->grams == Approx(300));
     CHECK(read("sheep casings 22 mm").aside.empty());
     const auto horta = read("horta (dandelion and wild chicory) 700 g");
     CHECK(horta.aside == std::vector<std::string>{"horta (dandelion and wild chicory) 700 g"});

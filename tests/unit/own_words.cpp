@@ -20,16 +20,16 @@ Formula read(const Engine& engine, const std::string& text) {
 }
 
 TEST_CASE("a food is called as the maker's line calls it, in every part of an answer") {
-    const std::string text = "Test\n1 kg pork shoulder\n80 g wild garlic, chopped\n100 ml madeira\n18 g salt\n";
+    const std::string text = "Test\n1 kg pork shoulder\n80 g spring onion, chopped\n100 ml madeira\n18 g salt\n";
     const auto plain = read(general(), text);
-    REQUIRE(general().name_of(plain.lines[1].ingredient) != "wild garlic");
+    REQUIRE(general().name_of(plain.lines[1].ingredient) != "spring onion");
     const Engine own =
-        general().speaking_as({{plain.lines[1].ingredient, "80 g wild garlic, chopped"}, {plain.lines[2].ingredient, "100 ml Madeira"}});
-    CHECK(own.name_of(plain.lines[1].ingredient) == "wild garlic");
+        general().speaking_as({{plain.lines[1].ingredient, "80 g spring onion, chopped"}, {plain.lines[2].ingredient, "100 ml Madeira"}});
+    CHECK(own.name_of(plain.lines[1].ingredient) == "spring onion");
     const auto answer = own.predict(read(own, text));
     REQUIRE(answer);
-    CHECK(answer->lines[1].name == "wild garlic");
-    CHECK(answer->label.find("wild garlic") != std::string::npos);
+    CHECK(answer->lines[1].name == "spring onion");
+    CHECK(answer->label.find("spring onion") != std::string::npos);
     CHECK(answer->lines[1].ingredient == plain.lines[1].ingredient);
     const auto before = general().predict(plain);
     CHECK(before->properties[Property::ph].mid == answer->properties[Property::ph].mid);
@@ -50,11 +50,11 @@ TEST_CASE("with a kitchen laid over, its general figures speak alike") {
     REQUIRE(kitchen);
     const auto laid = general().with_kitchen(*kitchen);
     REQUIRE(laid);
-    const auto plain = read(*laid, "Test\n1 kg pork shoulder\n80 g wild garlic\n18 g salt\n");
-    const Engine own = laid->speaking_as({{plain.lines[1].ingredient, "wild garlic"}});
+    const auto plain = read(*laid, "Test\n1 kg pork shoulder\n80 g spring onion\n18 g salt\n");
+    const Engine own = laid->speaking_as({{plain.lines[1].ingredient, "spring onion"}});
     const auto answer = own.predict(plain);
     REQUIRE(answer);
-    CHECK(answer->lines[1].name == "wild garlic");
+    CHECK(answer->lines[1].name == "spring onion");
     CHECK(answer->properties[Property::fat_pct].mid == laid->predict(plain)->properties[Property::fat_pct].mid);
     for (const auto& caution : answer->cautions)
         for (const auto& food : caution.reason.foods) CHECK(food != general().name_of(plain.lines[1].ingredient));

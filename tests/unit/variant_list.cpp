@@ -1,17 +1,27 @@
 // The list of variants that is shown.
 #include "adapt/variant_list.hpp"
 
+#include "core/band.hpp"
 #include "support/catch.hpp"
 
 using namespace standin;
 
 namespace variant_list_test {
 
+// Each a formula of its own.
+std::vector<Line> weighing(double grams) {
+    Line line;
+    line.ingredient = "pork-shoulder";
+    line.grams = exactly(grams);
+    return {line};
+}
+
 Variant unmet(double distance, std::vector<Edit> edits) {
     Variant v;
     v.distance = distance;
     v.edits = std::move(edits);
     v.wants.push_back({});
+    v.formula.lines = weighing(1000 + distance);
     return v;
 }
 
@@ -37,6 +47,7 @@ Variant way(double distance, std::vector<Edit> edits) {
     Variant v;
     v.distance = distance;
     v.edits = std::move(edits);
+    v.formula.lines = weighing(1000 + distance);
     return v;
 }
 

@@ -184,7 +184,7 @@ TEST_CASE("what is another food under a near name, and what leaves its sort open
     is("10 g pastis", "anise-spirit");
     is("10 g ouzo", "anise-spirit");
     is("aleppo 8g", "aleppo-pepper");
-    is("60 g sour plums", "gooseberry");
+    is("60 g sour plums", "green-plum");
     is("300 g grilled peppers", "bell-red");
     is("40 g pimenta dedo-de-moça", "red-chile");
     for (const char* text : {"5 g chilli", "4 pimentas dedo-de-moça", "30 ml suco de limão", "suco de 1 limão", "100 g dried lupini beans",
