@@ -1,8 +1,8 @@
 // The ingredient lines of published formulas, against what a careful cook reads in them.
 #include <map>
 
-#include "formula/line/line_text.hpp"
 #include "formula/line/changes_nothing.hpp"
+#include "formula/line/line_text.hpp"
 #include "formula/line/prepared_text.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"

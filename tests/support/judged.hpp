@@ -6,8 +6,8 @@
 #include <string>
 #include <vector>
 
-#include "formula/line/line_text.hpp"
 #include "formula/line/changes_nothing.hpp"
+#include "formula/line/line_text.hpp"
 #include "formula/line/prepared_text.hpp"
 #include "support/catch.hpp"
 #include "support/knowledge.hpp"
