@@ -65,7 +65,8 @@ std::string written_together(const std::string& folded, const std::unordered_set
 bool is_like(const std::string& wanted, const std::string& name, const std::unordered_set<std::string>& own) {
     constexpr std::size_t shortest = 4, short_word = 6, to_an_edit = 4;  // letters, judgement
     if (wanted.size() < shortest || name.empty()) return false;
-    const std::size_t limit = std::max<std::size_t>(1, wanted.size() / to_an_edit);
+    const bool opens_alike = wanted.compare(0, 2, name, 0, 2) == 0 && all_in(words_of(name), own);  // "spnich"
+    const std::size_t limit = std::max<std::size_t>(1, wanted.size() / (opens_alike ? to_an_edit - 1 : to_an_edit));
     const std::size_t edits = edit_distance(wanted, name, limit);
     if (edits > limit || (wanted.size() < short_word && !all_in(words_of(name), own))) return false;
     return wanted.front() == name.front() || (edits == 1 && wanted.size() >= short_word);
@@ -162,7 +163,8 @@ bool same_thing(const std::string& wanted, const Ingredient& hint) {
     const std::string last = wanted.substr(wanted.rfind(' ') + 1);
     return std::any_of(hint.names.begin(), hint.names.end(), [&](const std::string& called) {
         const std::string name = fold(called);
-        const std::size_t limit = slip_limit(wanted);
+        const bool opens_alike = wanted.compare(0, 2, name, 0, 2) == 0;
+        const std::size_t limit = std::max(slip_limit(wanted), opens_alike ? wanted.size() / 3 : 0);
         if (edit_distance(wanted, name, limit) <= limit || ends_in_word(name, last)) return true;
         if ((" " + wanted + " ").find(" " + name + " ") != std::string::npos) return true;
         const std::string head = name.substr(name.rfind(' ') + 1);
