@@ -75,6 +75,9 @@ bool heads_others(const std::vector<TextLine>& lines, std::size_t i, const std::
     const auto apart = [&](std::size_t line) { return lines[line].place.line > lines[line - 1].place.line + 1; };
     if ((i > 0 && !apart(i)) || i + 1 == lines.size() || apart(i + 1)) return false;
     const std::string_view text = lines[i].text;
+    const auto words = words_of(text);
+    const auto tells_how_much = [&](const Word& word) { return knowledge.in_list(WordList::stock_plenty, word.folded); };
+    if (std::any_of(words.begin(), words.end(), tells_how_much)) return false;  // "pork plenty"
     if (heads_a_kind(text, knowledge)) return true;
     if (i > 0 || !is_list_title(text, knowledge) || warns_or_excludes(text, knowledge)) return false;
     const auto parts = parts_of_list(text.substr(text.find(':') + 1), knowledge);  // "Pantry: oats, salt" names some
