@@ -72,10 +72,23 @@ bool is_like(const std::string& wanted, const std::string& name, const std::unor
     return wanted.front() == name.front() || (edits == 1 && wanted.size() >= short_word);
 }
 
-bool shares_a_word(const std::string& wanted, const std::string& name) {
+bool holds_word(std::string_view name, std::string_view word) {
+    for (auto at = name.find(word); at != std::string_view::npos; at = name.find(word, at + 1)) {
+        const std::size_t end = at + word.size();
+        if ((at == 0 || name[at - 1] == ' ') && (end == name.size() || name[end] == ' ')) return true;
+    }
+    return false;
+}
+
+// Asked of every name there is, so that it copies none.
+bool shares_a_word(std::string_view wanted, std::string_view name) {
     constexpr std::size_t least = 4;  // letters, as `nearest` has it
-    const auto words = words_of(wanted), others = words_of(name);
-    return std::any_of(words.begin(), words.end(), [&](const std::string& word) { return word.size() >= least && others.contains(word); });
+    for (std::size_t first = 0; first < wanted.size();) {
+        const std::size_t last = std::min(wanted.find(' ', first), wanted.size());
+        if (last - first >= least && holds_word(name, wanted.substr(first, last - first))) return true;
+        first = last + 1;
+    }
+    return false;
 }
 
 template <class T>
