@@ -109,10 +109,6 @@ public:
         return with_safety(std::move(answer));
     }
 
-    bool all_there() const {
-        return std::none_of(problem_.missing.begin(), problem_.missing.end(), [](bool missing) { return missing; });
-    }
-
     // Only what has all the goals; nothing is said of why there is none.
     AdaptAnswer having() {
         AdaptAnswer answer;
@@ -133,7 +129,7 @@ public:
         std::vector<std::string> aims;
         for (const auto& goal : distance_.goals()) aims.push_back(goal.want);
         best_effort(answer, aims);
-        leave_out_idle(answer.variants, all_there());
+        leave_out_idle(answer.variants, problem_.all_there());
         add_what_shops_give(answer);
         return answer;
     }
@@ -141,7 +137,7 @@ public:
     // The making alone, with nothing weighed anew; nothing where something is missing, which making does not bring back, or where a number
     // is asked for and not a word.
     std::optional<Variant> by_making(const AdaptAnswer& answer) {
-        if (!all_there() || !all_in_words(distance_.goals())) return std::nullopt;
+        if (!problem_.all_there() || !all_in_words(distance_.goals())) return std::nullopt;
         const auto changes_nothing = [](const ProcessOption& way) { return way.changes.empty(); };
         if (std::all_of(problem_.processes.begin(), problem_.processes.end(), changes_nothing)) return std::nullopt;
         if (answer.variants.empty() || !weighs_anew(answer.variants.front())) return std::nullopt;  // it has been said already
@@ -211,7 +207,7 @@ private:
         if (!stopped_) put_nearest_numbers_first(answer);
         answer.reach = reach_of_wants(asked, distance_, context_.nominal().models(), shown, answer.base.properties,
                                       answer.variants.empty() ? nullptr : &answer.variants.front());
-        leave_out_idle(answer.variants, all_there());
+        leave_out_idle(answer.variants, problem_.all_there());
         // What the reckoning says can be had, and no plan was found to have, is nothing that was proved.
         const auto to_be_had = [](const Reason& r) { return r.role.find("alone") != std::string::npos; };
         answer.proved = answer.proved && std::none_of(answer.reach.begin(), answer.reach.end(), to_be_had);

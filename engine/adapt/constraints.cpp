@@ -95,7 +95,7 @@ private:
 
     // Meat that is there gives way to other meat gram for gram: what a want brings in for it does not stand beside it.
     void swap_meat() {
-        const bool about_fat = wants_leaner();
+        const bool about_fat = asks_leaner(distance_.goals());
         for (std::size_t l = 0; l < problem_.start.size(); ++l) {
             const Line& line = problem_.formula.lines[l];
             if (!ingredient(line).meat || problem_.missing[l]) continue;
@@ -142,11 +142,6 @@ private:
             for (const auto& move : problem_.moves) room = std::max(room, fills(move) * move.most);
             share(fills, room);
         }
-    }
-
-    bool wants_leaner() const {
-        const auto& goals = distance_.goals();
-        return any_asks(goals, Property::fat_pct, Goal::Kind::at_most) || any_asks(goals, Property::fat_pct_of_meat, Goal::Kind::at_most);
     }
 
     // How much of a mass counts against a cap, by the food it is of.
@@ -336,7 +331,7 @@ private:
     bool nothing_comes_out() const {
         return std::all_of(problem_.moves.begin(), problem_.moves.end(),
                            [](const Move& m) { return m.kind == MoveKind::raise || m.kind == MoveKind::add; }) &&
-               std::none_of(problem_.missing.begin(), problem_.missing.end(), [](bool missing) { return missing; });
+               problem_.all_there();
     }
 
     // Lean goes only as far as it comes in with the fat.

@@ -2,15 +2,15 @@
 
 #include <algorithm>
 
+#include "core/has_food.hpp"
+
 namespace standin {
 namespace {
 
 constexpr double most_of_it = 0.5;  // of what is missing; judgement
 
 bool comes_in_doubtful(const Line& food, const Problem& problem, const Stock& stock) {
-    const auto& lines = problem.formula.lines;
-    return stock.in_doubt(food.ingredient) &&
-           std::none_of(lines.begin(), lines.end(), [&](const Line& line) { return line.ingredient == food.ingredient; });
+    return stock.in_doubt(food.ingredient) && !has_food(problem.formula, food.ingredient);
 }
 
 }  // namespace

@@ -161,24 +161,27 @@ void first_of_the_swaps_first(Problem& problem, const Stock& stock, const FoodPr
             return stands_in(problem, move) && move.line == l && !move.into && !move.second && stock.names(move.food.ingredient) &&
                    !stock.in_doubt(move.food.ingredient) && price.of_allergens(food_of(move)) <= 0;
         };
+        const double missing = missing_share(problem, l);
+        std::vector<std::pair<Move*, double>> listed;  // how far back each stands
+        for (auto& move : problem.moves)
+            if (on_hand(move)) listed.emplace_back(&move, set_back(problem, move, context));
         const Move* first = nullptr;
-        for (const auto& move : problem.moves)
-            if (on_hand(move) && move.most * move.covers->per_gram >= a_third * missing_share(problem, l) &&
-                (!first || set_back(problem, move, context) < set_back(problem, *first, context)))
-                first = &move;
+        double stands_at = 0;
+        for (const auto& [move, back] : listed)
+            if (move->most * move->covers->per_gram >= a_third * missing && (!first || back < stands_at)) {
+                first = move;
+                stands_at = back;
+            }
         if (!first) continue;
-        const double stands_at = set_back(problem, *first, context), missing = missing_share(problem, l);
         const double rest = missing - first->most * first->covers->per_gram;
         const bool enough = rest <= (1 - all_but) * missing;
-        for (auto& move : problem.moves) {
-            if (&move == first || !on_hand(move)) continue;
-            const double behind = set_back(problem, move, context) - stands_at;
-            if (behind < clearly_before) continue;
-            if (enough) move.price += at_the_back * context.constant("advice.price.passed-over");
+        for (const auto& [move, back] : listed) {
+            if (move == first || back - stands_at < clearly_before) continue;
+            if (enough) move->price += at_the_back * context.constant("advice.price.passed-over");
             else {  // it is half of one answer, as the second part of a swap is
-                move.most = std::min(move.most, over_missing * rest / move.covers->per_gram);
-                move.least = std::min(move.least, move.most);
-                move.price = context.constant("advice.price.second");
+                move->most = std::min(move->most, over_missing * rest / move->covers->per_gram);
+                move->least = std::min(move->least, move->most);
+                move->price = context.constant("advice.price.second");
             }
         }
     }

@@ -17,14 +17,13 @@ bool serves_fat_want(const Formula& formula, std::size_t l, const Ingredient& fo
     const Role role = context.knowledge().ingredient(formula.lines[l].ingredient)->roles.front();
     if (role != Role::fat && role != Role::lean) return true;
     const double comes = food.composition.fat.mid / 100, goes = fat_of(formula.lines[l], context);
-    const bool less = any_asks(distance.goals(), Property::fat_pct, Goal::Kind::at_most),
-               more = any_asks(distance.goals(), Property::fat_pct, Goal::Kind::at_least);
+    const bool less = asks_leaner(distance.goals()), more = any_asks(distance.goals(), Property::fat_pct, Goal::Kind::at_least);
     return (!less || clearly_fatter * comes < goes) && (!more || comes > clearly_fatter * goes);
 }
 
 bool has_fatter_line(const Formula& formula, std::size_t l, const Distance& distance, const Context& context) {
     const auto is_meat = [&](const Line& line) { return context.knowledge().ingredient(line.ingredient)->meat.has_value(); };
-    if (!is_meat(formula.lines[l]) || !any_asks(distance.goals(), Property::fat_pct, Goal::Kind::at_most)) return false;
+    if (!is_meat(formula.lines[l]) || !asks_leaner(distance.goals())) return false;
     const double clearly = context.constant("advice.meat.fatter"), fat = fat_of(formula.lines[l], context);
     return std::any_of(formula.lines.begin(), formula.lines.end(),
                        [&](const Line& other) { return !other.keep && is_meat(other) && fat_of(other, context) >= clearly * fat; });

@@ -4,6 +4,7 @@
 
 #include "adapt/odd_foods.hpp"
 #include "core/contains.hpp"
+#include "core/has_food.hpp"
 #include "knowledge/kinds.hpp"
 
 namespace standin {
@@ -14,9 +15,7 @@ FoodPrice::FoodPrice(const Formula& formula, const Stock& stock, const Context& 
         for (const auto& allergen : context.knowledge().ingredient(line.ingredient)->allergens) allergens_.insert(allergen);
 }
 
-bool FoodPrice::in_formula(const Ingredient& food) const {
-    return std::any_of(formula_.lines.begin(), formula_.lines.end(), [&](const Line& line) { return line.ingredient == food.id; });
-}
+bool FoodPrice::in_formula(const Ingredient& food) const { return has_food(formula_, food.id); }
 
 bool FoodPrice::brings_a_beast(const Ingredient& food) const {
     return food.meat && std::none_of(formula_.lines.begin(), formula_.lines.end(), [&](const Line& line) {
@@ -74,7 +73,7 @@ double FoodPrice::passed_over(const Ingredient& food, Role role, const Distance&
         const Ingredient& own = *context_.knowledge().ingredient(line.ingredient);
         return !line.keep && own.meat && food.meat && own.roles.front() == Role::lean && own.meat->species == food.meat->species;
     };
-    if (food.meat && food.roles.front() == Role::lean && asks(Property::fat_pct, Goal::Kind::at_most))
+    if (food.meat && food.roles.front() == Role::lean && asks_leaner(distance.goals()))
         return !in_formula(food) && !stock_.names(food.id) && std::any_of(formula_.lines.begin(), formula_.lines.end(), lean_of_same)
                    ? later
                    : 0;

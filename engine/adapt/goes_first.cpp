@@ -24,12 +24,11 @@ private:
     const Ingredient& ingredient(const Line& line) const { return *context_.knowledge().ingredient(line.ingredient); }
     Role role(const Line& line) const { return ingredient(line).roles.front(); }
     const Material& base() const { return distance_.base_material(); }
-    bool wants_leaner() const { return any_asks(distance_.goals(), Property::fat_pct, Goal::Kind::at_most); }
 
     // Who wants it leaner, or firmer, takes out the back fat before the belly: of no line a larger share than of a clearly fatter one.
     void fattest_goes_first() {
         const auto& goals = distance_.goals();
-        const bool of_fat = wants_leaner();
+        const bool of_fat = asks_leaner(goals);
         const bool leaner =
             of_fat || any_asks(goals, Property::bind, Goal::Kind::at_least) || any_asks(goals, Property::firmness, Goal::Kind::at_least);
         // Who wants it richer takes lean out, and not the fat cut: the other way round.

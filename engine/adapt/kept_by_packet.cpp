@@ -25,13 +25,14 @@ bool has_harmless_stand_in(const Formula& formula, std::size_t l, const Stock& s
 std::optional<Formula> with_doubtful_lines_kept(const Formula& formula, const Stock& stock, const Context& context) {
     Formula kept = formula;
     bool some = false;
-    const SwapGraph graph(context.knowledge());
+    std::optional<SwapGraph> graph;  // seldom asked for
     for (std::size_t l = 0; l < formula.lines.size(); ++l) {
         const Line& line = formula.lines[l];
         const bool poured = context.knowledge().ingredient(line.ingredient)->roles.front() == Role::liquid;  // the tap has water for it
         if (line.keep || poured || !stock.only_perhaps(line.ingredient) || stock.says_missing(line.ingredient) || stock.has_idea_for(line))
             continue;
-        if (has_harmless_stand_in(formula, l, stock, graph, context)) continue;
+        if (!graph) graph.emplace(context.knowledge());
+        if (has_harmless_stand_in(formula, l, stock, *graph, context)) continue;
         kept.lines[l].keep = some = true;
     }
     return some ? std::optional(std::move(kept)) : std::nullopt;

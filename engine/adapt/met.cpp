@@ -41,14 +41,14 @@ WantResult judged(const Goal& goal, const Distance& distance, double before, con
     std::size_t met = 0;
     for (std::size_t i = 0; i < variant.size(); ++i)
         met += shortfall(goal, variant[i].properties[goal.property], base[i].properties[goal.property]) <= slack;
-    WantResult result{
-        goal.want, missed_by(goal, distance, base, variant, sure) <= 0, static_cast<double>(met) / static_cast<double>(variant.size()), {}};
+    const double missed = missed_by(goal, distance, base, variant, sure);
+    WantResult result{goal.want, missed <= 0, static_cast<double>(met) / static_cast<double>(variant.size()), {}};
     const std::string unit(info(goal.property).unit);
     // The middle of all draws may lie on the other side of what is asked than the draw that decides: then that one is shown.
     const double target = goal.target(before);
     double shown = after.mid;
     if (goal.kind != Goal::Kind::equal && (shortfall(goal, shown, before) <= slack) != result.met) {
-        const double past = missed_by(goal, distance, base, variant, sure) + slack;
+        const double past = missed + slack;
         shown = goal.kind == Goal::Kind::at_most ? target + past : target - past;
     }
     Reason& why = result.reason;
@@ -73,11 +73,15 @@ namespace {
 
 // What counts as one noticeable difference of a want as it is shown: the slack of a word is a share of its step; a condition has none, and
 // a tenth of its limit is one.
+bool has_slack(const WantResult& want) {
+    const auto& figures = want.reason.figures;
+    return figures.size() > 2 && figures[2].what == "slack" && figures[2].after > 0;
+}
+
 double step_of(const WantResult& want) {
     constexpr double step_of_condition = 0.1;
     const auto& figures = want.reason.figures;
-    const bool word = figures.size() > 2 && figures[2].what == "slack" && figures[2].after > 0;
-    return word ? figures[2].after / met_within : step_of_condition * std::max(std::abs(figures[1].after), 1.0);
+    return has_slack(want) ? figures[2].after / met_within : step_of_condition * std::max(std::abs(figures[1].after), 1.0);
 }
 
 double short_of(const WantResult& want, double value) {
@@ -107,8 +111,7 @@ double still_missed(const WantResult& want) {
     const auto& figures = want.reason.figures;
     if (want.met || figures.size() < 2) return 0;
     const double short_by = std::abs(figures[1].after - figures[0].after);
-    const bool word = figures.size() > 2 && figures[2].what == "slack" && figures[2].after > 0;
-    return std::max(0.0, short_by / step_of(want) - (word ? aimed_within : 0));
+    return std::max(0.0, short_by / step_of(want) - (has_slack(want) ? aimed_within : 0));
 }
 
 double missed_square(const Variant& v, double weight) {

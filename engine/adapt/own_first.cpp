@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/has_food.hpp"
+
 namespace standin {
 namespace {
 
@@ -24,10 +26,7 @@ bool has_own_acid_to_raise(const Formula& formula, const std::vector<bool>& miss
 
 // Lean meat of an animal that is in the formula already, and not in it yet.
 bool lists_leaner_cut(const Formula& formula, const Stock& stock, const Distance& distance, const Context& context) {
-    if (!stock.listed() || !any_asks(distance.goals(), Property::fat_pct, Goal::Kind::at_most)) return false;
-    const auto in_it = [&](const Ingredient& food) {
-        return std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) { return line.ingredient == food.id; });
-    };
+    if (!stock.listed() || !asks_leaner(distance.goals())) return false;
     const auto same_animal = [&](const Ingredient& food) {
         return std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
             const auto& meat = context.knowledge().ingredient(line.ingredient)->meat;
@@ -36,8 +35,8 @@ bool lists_leaner_cut(const Formula& formula, const Stock& stock, const Distance
     };
     const auto& foods = context.knowledge().records().ingredients;
     return std::any_of(foods.begin(), foods.end(), [&](const Ingredient& food) {
-        return food.meat && food.roles.front() == Role::lean && stock.names(food.id) && stock.offer(food).on_hand && !in_it(food) &&
-               same_animal(food);
+        return food.meat && food.roles.front() == Role::lean && stock.names(food.id) && stock.offer(food).on_hand &&
+               !has_food(formula, food.id) && same_animal(food);
     });
 }
 
@@ -46,9 +45,7 @@ bool lists_a_fat(const Formula& formula, const Stock& stock, const Distance& dis
     if (!stock.listed() || !any_asks(distance.goals(), Property::fat_pct, Goal::Kind::at_least)) return false;
     const auto& foods = context.knowledge().records().ingredients;
     return std::any_of(foods.begin(), foods.end(), [&](const Ingredient& food) {
-        const bool in_it =
-            std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) { return line.ingredient == food.id; });
-        return food.roles.front() == Role::fat && stock.names(food.id) && stock.offer(food).on_hand && !in_it;
+        return food.roles.front() == Role::fat && stock.names(food.id) && stock.offer(food).on_hand && !has_food(formula, food.id);
     });
 }
 

@@ -2,6 +2,7 @@
 // move adds its grams times a fixed material to that sum, so the problem is linear up to the models.
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -99,6 +100,10 @@ struct Problem {
     std::vector<double> loss;      ///< squared noticeable differences for losing each line whole (losses.hpp)
     std::vector<double> insisted;  ///< of it, what the maker's own idea for the line adds: it is taken, and nobody tastes that
     std::vector<Goal> hard;        ///< limits no plan may break: conditions, and word wants as far as all of them can be met
+
+    bool all_there() const {
+        return std::none_of(missing.begin(), missing.end(), [](bool one) { return one; });
+    }
 };
 
 /// The goals as limits: conditions as they are, words at their target less the slack within which they count as met.

@@ -123,6 +123,8 @@ bool any_asks(const std::vector<Goal>& goals, Property property, Goal::Kind kind
     });
 }
 
+bool asks_leaner(const std::vector<Goal>& goals) { return any_asks(goals, Property::fat_pct, Goal::Kind::at_most); }
+
 Result<std::vector<Goal>> read_wants(const std::vector<std::string>& wants, const Knowledge& knowledge) {
     std::vector<Goal> goals;
     std::set<std::string> told;

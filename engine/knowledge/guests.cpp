@@ -7,6 +7,7 @@
 #include "core/names.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/said_words.hpp"
 #include "knowledge/word_list.hpp"
 
 namespace standin {
@@ -20,25 +21,24 @@ struct Named {
     std::size_t first = 0, last = 0;  // words
 };
 
-std::string said(const Sentence& words, std::size_t first, std::size_t last) {
-    std::string out;
-    for (std::size_t i = first; i < std::min(last, words.size()); ++i) out += (out.empty() ? "" : " ") + words[i];
-    return out;
-}
-
 bool same_word(const std::string& a, const std::string& b) { return a == b || fold(a) == fold(b); }
 
+std::vector<Sentence> names_of(const Kind& kind) {
+    std::vector<Sentence> all;
+    for (const auto* names : {&kind.names, &kind.in_tongues})
+        for (const auto& name : *names)
+            if (Sentence words = hazard_text(name).words; !words.empty()) all.push_back(std::move(words));
+    return all;
+}
+
 // The longest name that stands at a word.
-Named named_at(const Sentence& words, std::size_t at, const Kind& kind) {
+Named named_at(const Sentence& words, std::size_t at, const std::vector<Sentence>& names) {
     Named best{at, at};
-    const auto look = [&](const std::string& name) {
-        const Sentence sought = hazard_text(name).words;
-        if (sought.empty() || at + sought.size() > words.size() || at + sought.size() <= best.last) return;
+    for (const auto& sought : names) {
+        if (at + sought.size() > words.size() || at + sought.size() <= best.last) continue;
         if (std::equal(sought.begin(), sought.end(), words.begin() + static_cast<std::ptrdiff_t>(at), same_word))
             best.last = at + sought.size();
-    };
-    for (const auto& name : kind.names) look(name);
-    for (const auto& name : kind.in_tongues) look(name);
+    }
     return best;
 }
 
@@ -51,23 +51,9 @@ bool is_denied_to_them(const Sentence& words, std::size_t first, const Knowledge
     return at > 0 && contains(knowledge.records().lexicon.denials.before, words[at - 1]);
 }
 
-// "Baby spinach", "old school", "school fair": a food, a manner, a feast.
-bool is_of_a_name(const Sentence& words, const Named& named, const Knowledge& knowledge) {
-    constexpr std::size_t reach = 3;  // words
-    const auto in = [&](WordList list, std::size_t at) { return knowledge.in_list(list, fold(words[at])); };
-    const std::size_t end = std::min(words.size(), named.last + reach);
-    for (std::size_t at = named.last; at < end; ++at)
-        if (in(WordList::eaters_kitchen, at)) return false;
-    if (named.last < words.size() && knowledge.in_list(WordList::no_promise, fold(said(words, named.first, named.last + 1)))) return true;
-    if (named.first > 0 && knowledge.in_list(WordList::no_promise, fold(said(words, named.first - 1, named.last)))) return true;
-    for (std::size_t at = named.last; at < end; ++at)
-        if (in(WordList::feast_or_street, at)) return true;
-    return false;
-}
-
 // A school or a hospital is where people eat only where the sentence says before that it is for them, or tells of a meal behind.
 bool is_fed(const Sentence& words, const Named& named, const Knowledge& knowledge) {
-    if (!knowledge.in_list(WordList::place_of_guests, fold(said(words, named.first, named.last)))) return true;
+    if (!knowledge.in_list(WordList::place_of_guests, fold(said_words(words, named.first, named.last)))) return true;
     const auto behind = words.begin() + static_cast<std::ptrdiff_t>(named.last);
     return std::any_of(words.begin(), words.begin() + static_cast<std::ptrdiff_t>(named.first),
                        [&](const std::string& word) { return knowledge.in_list(WordList::for_guests, fold(word)); }) ||
@@ -83,7 +69,7 @@ bool listed_at(const Sentence& words, std::size_t at, WordList list, const Knowl
 std::size_t phrase_at(const Sentence& words, std::size_t at, WordList list, const Knowledge& knowledge) {
     constexpr std::size_t longest = 3;  // words
     for (std::size_t end = std::min(words.size(), at + longest); end > at; --end)
-        if (knowledge.in_list(list, fold(said(words, at, end)))) return end - at;
+        if (knowledge.in_list(list, fold(said_words(words, at, end)))) return end - at;
     return 0;
 }
 
@@ -152,6 +138,19 @@ bool tells_great_age(const Sentence& words, std::size_t at, const Knowledge& kno
 
 }  // namespace
 
+bool only_sounds_so(const std::vector<std::string>& words, std::size_t first, std::size_t last, const Knowledge& knowledge) {
+    constexpr std::size_t reach = 3;  // words
+    const auto in = [&](WordList list, std::size_t at) { return knowledge.in_list(list, fold(words[at])); };
+    const std::size_t end = std::min(words.size(), last + reach);
+    for (std::size_t at = last; at < end; ++at)
+        if (in(WordList::eaters_kitchen, at)) return false;
+    if (last < words.size() && knowledge.in_list(WordList::no_promise, fold(said_words(words, first, last + 1)))) return true;
+    if (first > 0 && knowledge.in_list(WordList::no_promise, fold(said_words(words, first - 1, last)))) return true;
+    for (std::size_t at = last; at < end && words[at] != ","; ++at)
+        if (in(WordList::feast_or_street, at)) return true;
+    return false;
+}
+
 std::string old_or_small_in(std::string_view sentence, const Knowledge& knowledge) {
     constexpr std::size_t reach = 3;  // words
     const Sentence words = hazard_text(sentence).words;
@@ -160,10 +159,10 @@ std::string old_or_small_in(std::string_view sentence, const Knowledge& knowledg
         if (const auto place = phrase_at(words, at, WordList::place_of_the_small, knowledge);
             place > 0 && follows(words, at + place, reach, WordList::feast_of_guests, knowledge) &&
             !is_denied_to_them(words, at, knowledge))
-            return said(words, at, at + place);
+            return said_words(words, at, at + place);
         const std::size_t kin = phrase_at(words, at, WordList::kin_who_eat, knowledge);
         if (kin > 0 && are_guests(words, {at, at + kin}, knowledge) && !is_denied_to_them(words, at, knowledge))
-            return said(words, at, at + kin);
+            return said_words(words, at, at + kin);
     }
     return {};
 }
@@ -172,11 +171,13 @@ std::string guests_in(std::string_view sentence, const Knowledge& knowledge) {
     const Kind* kind = kind_of(eaters_kind, knowledge);
     if (!kind) return {};
     const Sentence words = hazard_text(sentence).words;
+    const auto names = names_of(*kind);
     for (std::size_t at = 0; at < words.size(); ++at) {
-        const Named named = named_at(words, at, *kind);
+        const Named named = named_at(words, at, names);
         if (named.last == at) continue;
-        if (!is_denied_to_them(words, at, knowledge) && !is_of_a_name(words, named, knowledge) && is_fed(words, named, knowledge))
-            return said(words, named.first, named.last);
+        if (!is_denied_to_them(words, at, knowledge) && !only_sounds_so(words, named.first, named.last, knowledge) &&
+            is_fed(words, named, knowledge))
+            return said_words(words, named.first, named.last);
         at = named.last - 1;
     }
     return old_or_small_in(sentence, knowledge);

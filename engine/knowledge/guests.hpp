@@ -3,6 +3,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "knowledge/knowledge.hpp"
 
@@ -15,7 +16,11 @@ constexpr std::string_view said_of_guests_role = "guests";
 /// them, or only sounds so ("baby spinach", "old school", "the shop by the school").
 std::string guests_in(std::string_view sentence, const Knowledge& knowledge);
 
-/// Likewise, of the old by their age or as kin ("her 90th birthday", "for Grandad", "Nan and Gramps") and of the small by the feast of
+/// Whether those words from `first` up to `last` that name a people are of something else: "baby spinach", "old school", "school fair",
+/// "kosher salt". A comma may stand as a word, and ends what is said of them.
+bool only_sounds_so(const std::vector<std::string>& words, std::size_t first, std::size_t last, const Knowledge& knowledge);
+
+/// As guests_in, of the old by their age or as kin ("her 90th birthday", "for Grandad", "Nan and Gramps") and of the small by the feast of
 /// their place ("kindergarten fair"), alone.
 std::string old_or_small_in(std::string_view sentence, const Knowledge& knowledge);
 

@@ -38,15 +38,15 @@ enum class WordList : std::uint16_t {
     stock_doubt, stock_few, stock_heading, stock_leaf_part, stock_little, stock_loose, stock_no_abroad, stock_none, stock_none_after,
     stock_none_heading, stock_of_plant, stock_opening, stock_other_part, stock_plenty, stock_some, stock_title_word, stock_when,
     stood_there, takes_its_kind, takes_part_away, taste_word, tells_form, tells_its_form, tells_of_state, thawed_cold, thermometer_word,
-    thing_of_a_number, thing_of_kin, third_of, three_quarters_of, tick_word, title_for_whom, title_free_of, title_is_free, title_join,
-    title_suits, title_without, to_hour, trimmed_off, turns_of_age, two_thirds_of, unit_heading, until_word, up_to_a_heat, vague,
-    votes_word, warm_place, was_frozen, weighed_word, who_stands, whole_animal, whole_batch, whole_mass_word, whole_meat, with_word,
-    wrapping, wrung_word, year_word, yield_heading
+    thing_of_a_number, thing_of_kin, third_of, three_or_more, three_quarters_of, tick_word, title_for_whom, title_free_of, title_is_free,
+    title_join, title_suits, title_without, to_hour, trimmed_off, turns_of_age, two_thirds_of, unit_heading, until_word, up_to_a_heat,
+    vague, votes_word, warm_place, was_frozen, weighed_word, who_stands, whole_animal, whole_batch, whole_mass_word, whole_meat,
+    with_word, wrapping, wrung_word, year_word, yield_heading
 };
 
 template <>
 struct Words<WordList> {
-    static constexpr std::array<std::string_view, 250> all{
+    static constexpr std::array<std::string_view, 251> all{
         "about-a-share", "about-in-brackets", "accented-ending-of-state", "age-of-what-keeps", "allergic-people", "animal-behind-cut",
         "another-kind", "article", "aside", "aside-behind-or", "aside-behind-to", "asks-to-add", "at-least", "at-most-a-share",
         "at-table", "base-word", "batch-ph", "before-batch-size", "behind-batch-size", "bench-task", "beside-a-name", "beside-plate",
@@ -75,10 +75,10 @@ struct Words<WordList> {
         "stock-none-after", "stock-none-heading", "stock-of-plant", "stock-opening", "stock-other-part", "stock-plenty", "stock-some",
         "stock-title-word", "stock-when", "stood-there", "takes-its-kind", "takes-part-away", "taste-word", "tells-form",
         "tells-its-form", "tells-of-state", "thawed-cold", "thermometer-word", "thing-of-a-number", "thing-of-kin", "third-of",
-        "three-quarters-of", "tick-word", "title-for-whom", "title-free-of", "title-is-free", "title-join", "title-suits",
-        "title-without", "to-hour", "trimmed-off", "turns-of-age", "two-thirds-of", "unit-heading", "until-word", "up-to-a-heat", "vague",
-        "votes-word", "warm-place", "was-frozen", "weighed-word", "who-stands", "whole-animal", "whole-batch", "whole-mass-word",
-        "whole-meat", "with-word", "wrapping", "wrung-word", "year-word", "yield-heading"};
+        "three-or-more", "three-quarters-of", "tick-word", "title-for-whom", "title-free-of", "title-is-free", "title-join",
+        "title-suits", "title-without", "to-hour", "trimmed-off", "turns-of-age", "two-thirds-of", "unit-heading", "until-word",
+        "up-to-a-heat", "vague", "votes-word", "warm-place", "was-frozen", "weighed-word", "who-stands", "whole-animal", "whole-batch",
+        "whole-mass-word", "whole-meat", "with-word", "wrapping", "wrung-word", "year-word", "yield-heading"};
 };
 // clang-format on
 

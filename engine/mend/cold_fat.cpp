@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/band.hpp"
+#include "core/has_food.hpp"
 #include "evaluate/batch.hpp"
 #include "knowledge/kinds.hpp"
 
@@ -23,16 +24,18 @@ public:
 
     const Ingredient* fat() const {
         const Ingredient* best = nullptr;
-        for (const auto& food : knowledge_.records().ingredients)
-            if (may_be(food) && (!best || rank(food) > rank(*best))) best = &food;
+        int highest = 0;
+        for (const auto& food : knowledge_.records().ingredients) {
+            if (!may_be(food)) continue;
+            const int its = rank(food);
+            if (best && its <= highest) continue;
+            best = &food;
+            highest = its;
+        }
         return best;
     }
 
 private:
-    bool in_the_mass(const Ingredient& food) const {
-        return std::any_of(mass_.lines.begin(), mass_.lines.end(), [&](const Line& line) { return line.ingredient == food.id; });
-    }
-
     bool of_its_animals(const Ingredient& food) const {
         return std::any_of(mass_.lines.begin(), mass_.lines.end(), [&](const Line& line) {
             const auto& meat = knowledge_.ingredient(line.ingredient)->meat;
@@ -44,7 +47,7 @@ private:
         if (!is_firm_fat(food) || (!stock_.names(food.id) && !of_its_animals(food))) return false;
         if (belongs(food, "seldom-sold", knowledge_) || belongs(food, "gathered", knowledge_)) return false;
         const Offer offer = stock_.offer(food);
-        const bool comes = in_the_mass(food) ? offer.on_hand && !offer.excluded : stock_.can_bring(food);
+        const bool comes = has_food(mass_, food.id) ? offer.on_hand && !offer.excluded : stock_.can_bring(food);
         return comes && (stock_.names(food.id) || food.allergens.empty()) && offer.grams.value_or(grams_) >= grams_;
     }
 
@@ -53,7 +56,7 @@ private:
         constexpr int own = 2000, listed = 1000;
         int named = 0;
         for (const auto& swap : knowledge_.records().swaps) named += swap.role == Role::fat && swap.to == food.id;
-        return named + (in_the_mass(food) ? own : stock_.names(food.id) ? listed : 0);
+        return named + (has_food(mass_, food.id) ? own : stock_.names(food.id) ? listed : 0);
     }
 
     const Formula& mass_;

@@ -48,10 +48,7 @@ void tell_of_the_list(std::vector<TastedWord>& words, const std::vector<Meant>& 
 }
 
 void leave_out_of_advice(MendAnswer& answer, const Formula& mass, const Stock& stock) {
-    const auto may_be_named = [&](const Ingredient& food) {
-        return stock.leaves_in(food) ||
-               std::any_of(mass.lines.begin(), mass.lines.end(), [&](const Line& line) { return line.ingredient == food.id; });
-    };
+    const auto may_be_named = [&](const Ingredient& food) { return may_name(stock, mass, food); };
     const auto clean = [&](std::string& text) { text = without_what_is_left_out(text, may_be_named, stock.knowledge()); };
     for (auto& word : answer.words) clean(word.practice);
     for (auto& cause : answer.causes) clean(cause.does);

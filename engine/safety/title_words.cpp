@@ -10,6 +10,7 @@
 #include "knowledge/guests.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/said_words.hpp"
 #include "knowledge/word_list.hpp"
 #include "safety/wording.hpp"
 
@@ -62,11 +63,7 @@ bool same_word(const std::string& a, const std::string& b) { return a == b || fo
 
 TitleWords::TitleWords(std::string_view title, const Knowledge& knowledge) : knowledge_(knowledge), words_(cut(title, knowledge)) {}
 
-std::string TitleWords::said(std::size_t first, std::size_t last) const {
-    std::string out;
-    for (std::size_t i = first; i < std::min(last, words_.size()); ++i) out += (out.empty() || words_[i] == joint ? "" : " ") + words_[i];
-    return out;
-}
+std::string TitleWords::said(std::size_t first, std::size_t last) const { return said_words(words_, first, last); }
 
 std::vector<TitleWords::Span> TitleWords::spans_of(const Kind& kind) const {
     std::vector<Span> all;
@@ -149,20 +146,6 @@ std::optional<TitlePromise> TitleWords::joined_promise(const Kind& kind) const {
     return std::nullopt;
 }
 
-// "Old school", "School fair", "Baby Ruth's street", "kosher salt": a name, a feast, a food, and nobody who eats.
-bool TitleWords::is_of_a_name(const Span& span) const {
-    constexpr std::size_t reach = 3;  // words
-    const auto in = [&](WordList list, std::size_t at) { return knowledge_.in_list(list, fold(words_[at])); };
-    for (std::size_t at = span.last; at < std::min(words_.size(), span.last + reach); ++at)
-        if (in(WordList::eaters_kitchen, at)) return false;
-    const std::string behind = said(span.first, span.last + 1);
-    if (span.last < words_.size() && knowledge_.in_list(WordList::no_promise, fold(behind))) return true;
-    if (span.first > 0 && knowledge_.in_list(WordList::no_promise, fold(said(span.first - 1, span.last)))) return true;
-    for (std::size_t at = span.last; at < std::min(words_.size(), span.last + reach) && words_[at] != joint; ++at)
-        if (in(WordList::feast_or_street, at)) return true;
-    return false;
-}
-
 // "Not vegan", "not for children".
 bool TitleWords::is_not_for_them(const Span& span) const {
     std::size_t at = span.first;
@@ -174,7 +157,8 @@ std::optional<TitlePromise> TitleWords::promise_of(const Kind& kind) const {
     const auto spans = spans_of(kind);
     if (kind.diet) {
         for (const auto& span : spans)
-            if (!denied(span) && !is_of_a_name(span) && !is_not_for_them(span)) return TitlePromise{said(span.first, span.last), false};
+            if (!denied(span) && !only_sounds_so(words_, span.first, span.last, knowledge_) && !is_not_for_them(span))
+                return TitlePromise{said(span.first, span.last), false};
         const auto others = kind.id == "frail-eaters" ? old_or_small_in(said(0, words_.size()), knowledge_) : std::string();
         return others.empty() ? std::nullopt : std::optional(TitlePromise{others, false});
     }

@@ -40,7 +40,6 @@ private:
     std::string said(std::size_t first, std::size_t last) const;
     bool denied(const Span& span) const;
     std::optional<TitlePromise> promise_at(const Span& span) const;
-    bool is_of_a_name(const Span& span) const;
     bool is_not_for_them(const Span& span) const;
     std::optional<TitlePromise> joined_promise(const Kind& kind) const;
 

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/contains.hpp"
+#include "core/has_food.hpp"
 #include "core/words.hpp"
 #include "knowledge/edible.hpp"
 #include "knowledge/season.hpp"
@@ -334,6 +335,10 @@ bool Stock::may_stand_in(const Ingredient& ingredient, const Line& line) const {
 double Stock::least_of(const Line& line) const {
     const auto least = least_.find(line.ingredient);
     return least == least_.end() ? 0 : least->second;
+}
+
+bool may_name(const Stock& stock, const Formula& formula, const Ingredient& food) {
+    return stock.leaves_in(food) || has_food(formula, food.id);
 }
 
 }  // namespace standin

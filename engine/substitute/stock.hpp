@@ -101,4 +101,7 @@ private:
     bool everything_ = false;
 };
 
+/// Whether words beside an answer may name `food`: nothing keeps it away, or `formula` has it already.
+bool may_name(const Stock& stock, const Formula& formula, const Ingredient& food);
+
 }  // namespace standin

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/has_food.hpp"
 #include "knowledge/kinds.hpp"
 
 namespace standin {
@@ -96,13 +97,13 @@ private:
         std::vector<std::string> named;
         for (const auto& item : have_.items) {
             const Ingredient& other = *knowledge_.ingredient(item.ingredient);
-            if (in_formula(other.id)) continue;
+            if (has_food(formula_, other.id)) continue;
             if (dried_form(ingredient, other)) named.push_back(other.names.front());
             if (!same_family_and_role(ingredient, other) || !belongs(other, "fresh", knowledge_)) continue;
             if (!item.grams || *item.grams >= enough_share * line.grams.mid) named.push_back(other.names.front());
         }
         const auto spoken_for = std::count_if(have_.missing.begin(), have_.missing.end(), [&](const std::string& id) {
-            return in_formula(id) && same_family_and_role(ingredient, *knowledge_.ingredient(id));
+            return has_food(formula_, id) && same_family_and_role(ingredient, *knowledge_.ingredient(id));
         });
         return std::ssize(named) > spoken_for ? named : std::vector<std::string>{};
     }
@@ -110,10 +111,6 @@ private:
     // Who lists dried sage would have listed the fresh.
     static bool dried_form(const Ingredient& fresh, const Ingredient& other) {
         return fresh.tissue != Tissue::dry && other.tissue == Tissue::dry && same_plant(fresh, other);
-    }
-
-    bool in_formula(const std::string& id) const {
-        return std::any_of(formula_.lines.begin(), formula_.lines.end(), [&](const Line& line) { return line.ingredient == id; });
     }
 
     Presumption by_kin(const Ingredient& ingredient, const Line& line) const {

@@ -239,8 +239,9 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         if (read && base == draft.title_base && !read->unit_given) base = 0;
     }
     if (!read && tells_whole(draft, text, where, knowledge)) return take_heading(draft, text, where, knowledge);
-    if (!read && (is_said_of_recipe(text, knowledge) || is_said_of_guests(text, knowledge))) {
-        look_through(draft, text, where, knowledge, is_said_of_guests(text, knowledge));
+    const bool of_guests = !read && is_said_of_guests(text, knowledge);
+    if (!read && (of_guests || is_said_of_recipe(text, knowledge))) {
+        look_through(draft, text, where, knowledge, of_guests);
         return draft.said_of_recipe.push_back(one_line(text));
     }
     if (!read && is_method_line(text, knowledge)) {

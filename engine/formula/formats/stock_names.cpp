@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/contains.hpp"
+#include "core/has_food.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/line_doubts.hpp"
@@ -96,9 +97,7 @@ std::optional<std::string> StockNamer::line_by_wider_word(const std::string& fol
     return ids.size() == 1 ? std::optional(ids.front()) : std::nullopt;
 }
 
-bool StockNamer::in_formula(const std::string& id) const {
-    return formula_ && std::any_of(formula_->lines.begin(), formula_->lines.end(), [&](const Line& line) { return line.ingredient == id; });
-}
+bool StockNamer::in_formula(const std::string& id) const { return formula_ && has_food(*formula_, id); }
 
 bool StockNamer::touches_formula(std::string_view text) const {
     constexpr std::size_t shortest = 4;  // letters

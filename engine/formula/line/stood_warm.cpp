@@ -7,6 +7,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/said_words.hpp"
 #include "knowledge/word_list.hpp"
 #include "standin/number_text.hpp"
 
@@ -20,12 +21,6 @@ constexpr double most_hours_out = 2;     // out of the cold in all: usda-danger-
 constexpr double least_warm_c = 8;       // judgement: a fridge that is a little too warm is another matter
 constexpr double least_hot_c = 57;       // held so it is kept hot: us-food-code-3-501-16
 
-std::string told_words(const HazardWords& words, std::size_t first, std::size_t last) {
-    std::string out;
-    for (std::size_t i = first; i < last; ++i) out += (out.empty() ? "" : " ") + words[i];
-    return out;
-}
-
 // Where words of a list stand: the first of them and the one behind the last; nothing where none do.
 struct StandsAt {
     std::size_t first = 0, last = 0;
@@ -34,7 +29,7 @@ struct StandsAt {
 std::optional<StandsAt> stands_first(const HazardWords& words, WordList list, const Knowledge& knowledge) {
     for (std::size_t first = 0; first < words.size(); ++first)
         for (std::size_t last = std::min(words.size(), first + longest_told); last > first; --last)
-            if (knowledge.in_list(list, fold(told_words(words, first, last)))) return StandsAt{first, last};
+            if (knowledge.in_list(list, fold(said_words(words, first, last)))) return StandsAt{first, last};
     return std::nullopt;
 }
 
@@ -42,13 +37,9 @@ bool is_of_hours(const std::string& word, const Knowledge& knowledge) {
     return word == "h" || knowledge.in_list(WordList::hour_word, fold(word));
 }
 
-std::optional<double> hours_in_word(const std::string& word) {
-    constexpr std::string_view numbers[]{"three",   "four", "five", "six",    "seven",  "eight", "nine", "ten",   "eleven", "twelve",
-                                         "several", "drei", "vier", "funf",   "sechs",  "acht",  "zehn", "trois", "quatre", "cinq",
-                                         "huit",    "dix",  "tres", "cuatro", "cinco",  "seis",  "ocho", "diez",  "tre",    "quattro",
-                                         "cinque",  "sei",  "otto", "dieci",  "quatro", "oito",  "dez"};
+std::optional<double> hours_in_word(const std::string& word, const Knowledge& knowledge) {
     if (const auto number = number_in(word)) return number;
-    return std::find(std::begin(numbers), std::end(numbers), word) != std::end(numbers) ? std::optional(most_hours_out + 1) : std::nullopt;
+    return knowledge.in_list(WordList::three_or_more, fold(word)) ? std::optional(most_hours_out + 1) : std::nullopt;
 }
 
 // "5 h", "5h", "three hours".
@@ -58,7 +49,7 @@ bool tells_many_hours(const HazardWords& words, const Knowledge& knowledge) {
         if (letter != std::string::npos && letter > 0 && is_of_hours(words[i].substr(letter), knowledge))
             if (const auto number = number_in(words[i].substr(0, letter)); number && *number > most_hours_out) return true;
         if (i + 1 >= words.size() || !is_of_hours(words[i + 1], knowledge)) continue;
-        if (const auto number = hours_in_word(words[i]); number && *number > most_hours_out) return true;
+        if (const auto number = hours_in_word(words[i], knowledge); number && *number > most_hours_out) return true;
     }
     return false;
 }
