@@ -13,6 +13,7 @@ to the next hides who comes by. What survived stands at the end, to be read: a t
 may be simpler), or the change is none (x <= limit for x < limit of a real number).
 """
 import argparse
+import concurrent.futures
 import os
 import pathlib
 import random
@@ -123,7 +124,7 @@ def run(folder, test, number, names=None):
     """Whether the tests fail; all of a program where no names are given."""
     command = [program(folder, test), "--abort"]
     if names is not None:
-        listed = folder / "names.txt"
+        listed = folder / f"names.{number}.txt"
         listed.write_text("".join(f'"{name}"\n' for name in names))
         command += ["--input-file", listed]
     try:
@@ -132,7 +133,7 @@ def run(folder, test, number, names=None):
         return True
 
 
-def who_comes_by(folder, tests, resumed=False):
+def who_comes_by(folder, tests, longest, resumed=False):
     """place: [(seconds, program, test)], the quickest first."""
     visits = {}
     for test in tests:
@@ -146,7 +147,7 @@ def who_comes_by(folder, tests, resumed=False):
             seconds, name, *places = line.split("\t")
             for place in places:
                 visits.setdefault(int(place), []).append((float(seconds), test, name))
-    return {place: sorted(all) for place, all in visits.items()}
+    return {place: sorted(visit for visit in all if visit[0] <= longest) for place, all in visits.items()}
 
 
 def verdict(folder, asked, mutant, visits):
@@ -174,6 +175,8 @@ def main():
     arguments.add_argument("--build", default="cmake -S {folder} -B {build} -G Ninja && cmake --build {build} --target {targets}")
     arguments.add_argument("--leave-out", nargs="+", default=[], help="files of tests not to build, such as unit/reading*.cpp")
     arguments.add_argument("--resume", action="store_true", help="take copy, build and hits of the last run with these arguments")
+    arguments.add_argument("--longest", type=float, default=SLOWEST, help="seconds: leave out tests that take longer, so that fewer are killed")
+    arguments.add_argument("--jobs", type=int, default=1, help="mutants tried beside each other")
     arguments.add_argument("--by-hits", action="store_true", help="ask only the tests that come by; a survivor is not run against all")
     asked = arguments.parse_args()
     folder = asked.folder.resolve()
@@ -185,15 +188,18 @@ def main():
         copied(folder, asked.leave_out)
     chosen = len(mutants)
     mutants = built(folder, asked, mutants)
-    visits = who_comes_by(folder, asked.tests, asked.resume)
-    killed, left = 0, []
-    for mutant in mutants:
+    visits = who_comes_by(folder, asked.tests, asked.longest, asked.resume)
+
+    def tried(mutant):
         began = time.monotonic()
         result = verdict(folder, asked, mutant, visits)
-        killed += result.startswith("killed")
-        if not result.startswith("killed"):
-            left.append((result, mutant))
         print(f"{result:18} {mutant}  [{time.monotonic() - began:.0f} s]", flush=True)
+        return result, mutant
+
+    with concurrent.futures.ThreadPoolExecutor(asked.jobs) as pool:
+        results = list(pool.map(tried, mutants))
+    left = [(result, mutant) for result, mutant in results if not result.startswith("killed")]
+    killed = len(results) - len(left)
     print(f"\n{killed} of {len(mutants)} killed ({chosen - len(mutants)} did not build); {places} places in all")
     for result, mutant in left:
         print(f"{result}: {mutant}")

@@ -9,6 +9,7 @@
 #include "core/names.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
+#include "formula/line/changes_nothing.hpp"
 #include "formula/line/compound_name.hpp"
 #include "formula/line/lean_share.hpp"
 #include "formula/line/line_asides.hpp"

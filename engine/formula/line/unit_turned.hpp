@@ -3,6 +3,8 @@
 
 #include <string>
 
+#include "knowledge/knowledge.hpp"
+
 namespace standin {
 
 /// "g 80 salt" as "80 g salt", "Spalla di maiale kg 3" as "Spalla di maiale 3 kg".
