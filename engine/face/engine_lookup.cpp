@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/contains.hpp"
+#include "core/names.hpp"
 #include "face/inside.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/line_text.hpp"
@@ -172,6 +173,14 @@ void read_as_a_line(LookupAnswer& answer, std::string_view word, const Knowledge
     answer.read_as = asked.message + " in a formula";
 }
 
+// "su": water to some, vinegar to others, however it is measured.
+bool two_foods_share(std::string_view word, const Knowledge& knowledge) {
+    const auto& all = knowledge.records().lexicon.namesakes;
+    return std::any_of(all.begin(), all.end(), [&](const Namesake& one) {
+        return one.by.empty() && one.told_by.empty() && !one.below_g && contains(one.names, fold(word));
+    });
+}
+
 }  // namespace
 
 LookupAnswer Engine::lookup(std::string_view word, const Setting& setting) const {
@@ -181,8 +190,8 @@ LookupAnswer Engine::lookup(std::string_view word, const Setting& setting) const
         return answer;
     }
     const Options options = inside_->asked(setting).value_or(inside_->options);
-    if (const auto* found = inside_->knowledge.ingredient_named(word))
-        answer.matches.push_back(Facts(*found, inside_->knowledge, options).all());
+    const auto* found = two_foods_share(word, inside_->knowledge) ? nullptr : inside_->knowledge.ingredient_named(word);
+    if (found) answer.matches.push_back(Facts(*found, inside_->knowledge, options).all());
     else read_as_a_line(answer, word, inside_->knowledge, options);
     if (!answer.matches.empty() || !answer.nearest.empty()) return answer;
     if (const auto* meant = inside_->knowledge.ingredient_meant(word)) answer.nearest = {meant->names.front()};

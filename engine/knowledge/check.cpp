@@ -71,6 +71,7 @@ private:
         for (const auto& r : records_.conditions) once("condition " + r.id);
         for (const auto& r : records_.parameters) once("parameter " + r.id);
         for (const auto& r : records_.lexicon.hazards) once("hazard " + r.id);
+        for (const auto& r : records_.lexicon.namesakes) once("namesake " + r.id);
         for (const auto& r : records_.perception) once("difference " + r.property);
         for (const auto& r : records_.allergens) once("allergen " + r.id);
         for (const auto& r : records_.rules) {

@@ -44,6 +44,14 @@ public:
             add(record, "no rule set lists the allergen \"" + h.allergen + "\"");
     }
 
+    void namesake(const Namesake& n) {
+        const std::string record = "namesake " + n.id;
+        for (const auto* list : {&n.names, &n.trade_words, &n.told_by})
+            for (const auto& word : *list)
+                if (fold(word) != word) add(record, "\"" + word + "\" never matches: write \"" + fold(word) + "\"");
+        ids(record, "preparation", n.done_to, known_.preparations);
+    }
+
     void patterns(const std::string& list, const std::vector<std::string>& all) {
         for (const auto& pattern : all) folded("the list \"" + list + "\"", pattern);
     }
@@ -94,6 +102,7 @@ void check_lexicon(const Records& records, const Places& places, std::vector<Fin
     if (records.ingredients.empty() || records.rules.empty()) return;
     LexiconCheck check(places, findings, known_in(records));
     for (const auto& hazard : records.lexicon.hazards) check.hazard(hazard);
+    for (const auto& namesake : records.lexicon.namesakes) check.namesake(namesake);
     check.patterns("holds", records.lexicon.holds);
     check.patterns("handles", records.lexicon.handles);
     check.lists(records.lexicon.listed);

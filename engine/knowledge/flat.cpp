@@ -214,6 +214,10 @@ void layout(A& a, Hazard& r) {
       r.examples);
 }
 template <class A>
+void layout(A& a, Namesake& r) {
+    a(r.id, r.question, r.source, r.names, r.trade_words, r.told_by, r.done_to, r.by, r.below_g, r.hints, r.examples);
+}
+template <class A>
 void layout(A& a, Denials& r) {
     a(r.before, r.between, r.after);
 }
@@ -227,7 +231,7 @@ void layout(A& a, ListedWord& r) {
 }
 template <class A>
 void layout(A& a, Lexicon& r) {
-    a(r.hazards, r.denials, r.holds, r.handles, r.joins, r.tongue, r.listed);
+    a(r.hazards, r.denials, r.holds, r.handles, r.joins, r.tongue, r.listed, r.namesakes);
 }
 template <class A>
 void layout(A& a, Records& r) {

@@ -36,6 +36,19 @@ struct Hazard {
     std::vector<HazardExample> examples;
 };
 
+/// A name that two foods share, one often many times as strong as the other: asked back where nothing in the line tells them apart.
+struct Namesake {
+    std::string id, question, source;
+    std::vector<std::string> names;        ///< folded, as the line has them
+    std::vector<std::string> trade_words;  ///< folded: words that leave the kind open, where it was read by one of them
+    std::vector<std::string> told_by;      ///< a word of the line that tells which is meant
+    std::vector<std::string> done_to;      ///< preparations: asked where one is done to it, whatever tells
+    std::vector<std::string> by;           ///< units, "weight" and "count"; none: by whatever it is measured
+    std::optional<double> below_g{};       ///< only where less is weighed
+    std::vector<std::string> hints;
+    std::vector<HazardExample> examples;
+};
+
 /// How a hazard is denied: "no", "without", "nitrite-free".
 struct Denials {
     std::vector<std::string> before, between, after;
@@ -63,6 +76,7 @@ struct Lexicon {
     std::vector<std::string> joins;    ///< "with", "in": so it is beside a food
     std::vector<TongueWord> tongue;
     std::vector<ListedWord> listed;
+    std::vector<Namesake> namesakes;
 };
 
 }  // namespace standin

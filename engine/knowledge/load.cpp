@@ -139,7 +139,7 @@ void lay_over_rules(std::vector<RuleSet>& base, const std::vector<RuleSet>& over
 bool holds_nothing(const Records& r) {
     return r.sources.empty() && r.ingredients.empty() && r.preparations.empty() && r.swaps.empty() && r.conditions.empty() &&
            r.parameters.empty() && r.perception.empty() && r.wants.empty() && r.allergens.empty() && r.rules.empty() && r.kinds.empty() &&
-           r.lexicon.hazards.empty() && r.lexicon.tongue.empty() && r.lexicon.listed.empty();
+           r.lexicon.hazards.empty() && r.lexicon.tongue.empty() && r.lexicon.listed.empty() && r.lexicon.namesakes.empty();
 }
 
 }  // namespace
@@ -167,6 +167,7 @@ Records laid_over_embedded(const Records& over) {
     append(all.lexicon.hazards, over.lexicon.hazards);
     append(all.lexicon.tongue, over.lexicon.tongue);
     append(all.lexicon.listed, over.lexicon.listed);
+    append(all.lexicon.namesakes, over.lexicon.namesakes);
     return all;
 }
 

@@ -57,6 +57,28 @@ Hazard hazard_of(const JsonNode& node, Problems& problems) {
     return h;
 }
 
+Namesake namesake_of(const JsonNode& node, Problems& problems) {
+    ObjectReader r(node, problems);
+    Namesake n;
+    n.id = r.text("id");
+    n.question = r.text("question");
+    n.source = r.text("source");
+    n.names = r.texts("names");
+    n.trade_words = r.texts("trade_words");
+    n.told_by = r.texts("told_by");
+    n.done_to = r.texts("done_to");
+    n.by = r.texts("by");
+    n.below_g = r.number_if("below_g");
+    n.hints = r.texts("hints");
+    for (const auto& item : r.list("examples")) {
+        ObjectReader e(item, problems);
+        n.examples.push_back({e.text("line"), e.text("becomes")});
+    }
+    if (n.names.empty() && n.trade_words.empty()) r.fault("names", "expected the names that two foods share");
+    if (n.examples.empty()) r.fault("examples", "expected at least one line that the tests can read");
+    return n;
+}
+
 // {"language": "de", "words": {"Bund": "bunch"}}: a table a tongue.
 void tongue_words_of(const JsonNode& node, Problems& problems, KnowledgeFiles& into) {
     ObjectReader r(node, problems);
@@ -99,6 +121,10 @@ void read_lexicon(const JsonNode& root, Problems& problems, KnowledgeFiles& into
     for (const auto& item : r.list("hazards")) {
         lexicon.hazards.push_back(hazard_of(item, problems));
         into.places.try_emplace("hazard " + lexicon.hazards.back().id, describe(problems.file(), item.place));
+    }
+    for (const auto& item : r.list("namesakes")) {
+        lexicon.namesakes.push_back(namesake_of(item, problems));
+        into.places.try_emplace("namesake " + lexicon.namesakes.back().id, describe(problems.file(), item.place));
     }
     if (const JsonNode* denials = r.child("denials", JsonNode::Kind::object)) {
         ObjectReader d(*denials, problems);

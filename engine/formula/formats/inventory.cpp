@@ -108,7 +108,7 @@ private:
             return gatherer_.left_open(
                 {Trouble::bad_data, "the box before it is not ticked: on hand or not", where, {"spinach", "no spinach"}}, written.text);
         rewritten_.push_back(with_amount_first(without_idle_words(written.text, knowledge_), knowledge_));
-        gatherer_.growing = grows(written.text);
+        gatherer_.growing = grows(written.text, knowledge_);
         gatherer_.holds = take_told(rewritten_.back(), knowledge_);
         for (auto& told : take_remarks(
                  rewritten_.back(), [this](auto part) { return is_item(part); }, knowledge_))

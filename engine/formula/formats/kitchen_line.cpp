@@ -75,7 +75,7 @@ public:
         std::optional<FoodMeasure> measure;
         std::optional<FoodShare> share;
         if (!fat) share = told_share();
-        const auto facts = share ? std::vector<FactText>{} : take_facts(text_, true);
+        const auto facts = share ? std::vector<FactText>{} : take_facts(text_, true, knowledge_);
         if (facts.empty() && !fat && !share) {
             share = take_share(text_, knowledge_);
             if (!share)

@@ -80,10 +80,9 @@ void turn_packs(std::string& line, const Knowledge& knowledge) {
 }
 
 // "and about a pound of arugula"
-void drop_joint(std::string& line) {
-    constexpr std::array<std::string_view, 3> joints{"and", "plus", "also"};
+void drop_joint(std::string& line, const Knowledge& knowledge) {
     const auto words = words_of(line);
-    if (words.size() < 2 || !contains(joints, std::string_view(words.front().folded))) return;
+    if (words.size() < 2 || !knowledge.in_list(WordList::stock_joint, words.front().folded)) return;
     const std::string& next = words[1].folded;  // "plus de persil" and "plus d'aneth" say that there is none
     if (next == "de" || next == "d" || words[1].raw.starts_with("d'") || words[1].raw.starts_with("D'")) return;
     line = line.substr(words[1].begin);
@@ -163,7 +162,7 @@ std::string with_amount_first(std::string_view written, const Knowledge& knowled
     for (const std::string_view dash : {"\u2013", "\u2014"}) replace_all(line, dash, "-");
     replace_all(line, "\u2019", "'");
     for (const auto& about : knowledge.listed(WordList::about_in_brackets)) replace_all(line, "(" + about + " ", "(");
-    drop_joint(line);
+    drop_joint(line, knowledge);
     turn_share_left(line, knowledge);
     drop_left(line, knowledge);
     turn_times(line);

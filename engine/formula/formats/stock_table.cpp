@@ -76,10 +76,9 @@ bool warns(const std::string& cell, const Knowledge& knowledge) {
 
 // "bed 3", "greenhouse"; but "dried" is none.
 bool names_a_place(const std::string& cell, const Knowledge& knowledge) {
-    constexpr std::array<std::string_view, 6> beds{"bed", "row", "plot", "pot", "tub", "tray"};
     const auto words = words_of(cell);
     return std::any_of(words.begin(), words.end(), [&](const Word& word) {
-        return knowledge.in_list(WordList::stock_heading, word.folded) || contains(beds, std::string_view(word.folded));
+        return knowledge.in_list(WordList::stock_heading, word.folded) || knowledge.in_list(WordList::garden_bed, word.folded);
     });
 }
 

@@ -59,12 +59,9 @@ bool is_loose(const Word& word, const Knowledge& knowledge) {
 
 // "the kind with cashews", "con anacardi": no food stands before the word for "with".
 bool says_with(Text clause, const Knowledge& knowledge) {
-    constexpr std::array<Text, 30> lead{"the",  "a",     "kind", "one",   "sort",   "type", "version", "stuff",   "made",   "mixed",
-                                        "that", "which", "die",  "der",   "das",    "art",  "sorte",   "celui",   "celle",  "fait",
-                                        "el",   "la",    "lo",   "hecho", "quello", "tipo", "fatto",   "blended", "bought", "own"};
     for (const auto& word : words_of(clause)) {
         if (knowledge.in_list(WordList::with_word, word.folded)) return true;
-        if (std::find(lead.begin(), lead.end(), word.folded) == lead.end()) return false;
+        if (!knowledge.in_list(WordList::leads_to_with, word.folded)) return false;
     }
     return false;
 }
@@ -237,12 +234,11 @@ bool is_weight(const std::string& written) {
     return !amount || (amount->parts.front().unit && amount->parts.front().unit->dimension == Dimension::mass);
 }
 
-bool grows(std::string_view line) {
-    constexpr std::array<Text, 8> plants{"bush", "plant", "growing", "windowsill", "flowerpot", "hedge", "bed", "patch"};
+bool grows(std::string_view line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     return std::any_of(words.begin(), words.end(), [&](const Word& word) {
         const bool potted = word.folded == "pot" && words.size() > 1;  // "a pot of cream" holds no leaves
-        return std::find(plants.begin(), plants.end(), Text(word.folded)) != plants.end() || potted;
+        return knowledge.in_list(WordList::growing_word, word.folded) || potted;
     });
 }
 

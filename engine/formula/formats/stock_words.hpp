@@ -61,7 +61,7 @@ std::vector<std::string> form_left(std::string_view names, std::string_view part
 bool is_weight(const std::string& written);
 
 /// "sage from the bush", "coriander, 1 pot": the living plant, so its leaves and not the dried spice.
-bool grows(std::string_view line);
+bool grows(std::string_view line, const Knowledge& knowledge);
 
 /// More than it takes, and not just some of it.
 bool is_plenty(std::string_view line, const Knowledge& knowledge);

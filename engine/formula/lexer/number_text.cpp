@@ -169,14 +169,17 @@ std::optional<double> minutes_a_unit(Cursor& cursor) {
 
 }  // namespace
 
+bool eat_about(Cursor& cursor) {
+    if (!cursor.eat_any_word({"about", "approx", "approximately", "around", "roughly", "ca", "circa"})) return false;
+    cursor.eat(".");
+    return true;
+}
+
 std::optional<Number> number_at(Cursor& cursor, bool words) {
     const std::size_t before = cursor.at();
     cursor.space();
     bool about = cursor.eat("~") || cursor.eat("≈");
-    while (cursor.eat_any_word({"about", "approx", "approximately", "around", "roughly", "ca", "circa"})) {
-        about = true;
-        cursor.eat(".");
-    }
+    while (eat_about(cursor)) about = true;
     const bool between = cursor.eat_word("between");
     Number number;
     cursor.space();

@@ -14,6 +14,9 @@ struct Number {
     bool unsure_comma = false;  ///< "2,400": thousands or decimals; `band` holds the thousands
 };
 
+/// Passes "about", "approx." and the like; false, and nothing passed, when there is none.
+bool eat_about(Cursor& cursor);
+
 /// Passes a number; moves nothing when there is none. `words` false: digits only.
 std::optional<Number> number_at(Cursor& cursor, bool words = true);
 

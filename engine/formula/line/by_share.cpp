@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "core/names.hpp"
-#include "formula/lexer/trouble.hpp"
+#include "formula/line/open_question.hpp"
 #include "knowledge/tissue.hpp"
 #include "knowledge/word_list.hpp"
 
@@ -17,12 +17,6 @@ bool tells_form(const NameRead& name, const Knowledge& knowledge) {
     };
     return name.said_fresh || told(name.words) || told(name.before.words) || told(name.after.words) || !name.before.prepared.empty() ||
            !name.after.prepared.empty();
-}
-
-std::string own_name(const NameRead& name) {
-    std::string out;
-    for (const auto& word : name.words) out += (out.empty() ? "" : " ") + word;
-    return out;
 }
 
 // The dried form of a fresh leaf or root.
@@ -39,8 +33,6 @@ const Ingredient* dry_form(const NameRead& name, const Knowledge& knowledge) {
     return nullptr;
 }
 
-Error open(std::string message, std::vector<std::string> hints) { return {Trouble::bad_data, std::move(message), "", std::move(hints)}; }
-
 }  // namespace
 
 std::optional<Error> settle_by_share(NameRead& name, const AmountText& amount, const Around& around, const Knowledge& knowledge) {
@@ -54,7 +46,7 @@ std::optional<Error> settle_by_share(NameRead& name, const AmountText& amount, c
     const auto bound = [&](std::string_view id) { return knowledge.parameter("reading." + std::string(id)).mid; };
     const std::string own = own_name(name);
     if (meat && name.ingredient->tissue == Tissue::dry && own == "fennel" && per_kilo > bound("seed-most"))
-        return open("so much of it may be the bulb and not the seed: say which", {"fennel bulb", "fennel seed"});
+        return open_question("so much of it may be the bulb and not the seed: say which", {"fennel bulb", "fennel seed"});
     if (tells_form(name, knowledge)) return std::nullopt;
     if (meat && knowledge.in_list(WordList::leaf_when_much, own) && per_kilo > bound("seed-most"))
         if (const auto* leaf = known_ingredient("fresh " + own, knowledge)) {
@@ -75,8 +67,8 @@ std::optional<Error> settle_by_share(NameRead& name, const AmountText& amount, c
         return std::nullopt;
     }
     if (!name.generic.empty() && own == "mustard" && little)
-        return open("so little of it is more likely the powder or the seed than made mustard: say which",
-                    {"mustard powder", "mustard seed", "prepared mustard"});
+        return open_question("so little of it is more likely the powder or the seed than made mustard: say which",
+                             {"mustard powder", "mustard seed", "prepared mustard"});
     const auto take_fresh = [&](const Ingredient& fresh) {
         name.ingredient = &fresh;
         name.generic.clear();
@@ -94,10 +86,11 @@ std::optional<Error> settle_by_share(NameRead& name, const AmountText& amount, c
             return std::nullopt;
         }
     if (meat && dried_herb && !name.other_form.empty() && per_kilo > bound("dry-most"))
-        return open("so much of it is more likely " + name.other_form + " than the dried one, which is several times as strong: say which",
-                    {name.other_form, name.ingredient->names.front()});
+        return open_question(
+            "so much of it is more likely " + name.other_form + " than the dried one, which is several times as strong: say which",
+            {name.other_form, name.ingredient->names.front()});
     if (meat && dried_herb && !name.generic.empty() && name.other_form.empty() && per_kilo > bound("dry-most"))
-        return open("so much of it is hardly dried: say which herb", {"parsley", name.ingredient->names.front()});
+        return open_question("so much of it is hardly dried: say which herb", {"parsley", name.ingredient->names.front()});
     const auto* dry = dry_form(name, knowledge);
     if (dry && little) turn(*dry);
     return std::nullopt;

@@ -6,7 +6,9 @@
 
 #include "core/band.hpp"
 #include "core/names.hpp"
+#include "formula/lexer/listed_word.hpp"
 #include "formula/lexer/number_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -66,13 +68,9 @@ bool shu(Cursor& cursor) {
     return true;
 }
 
-bool acid_word(Cursor& cursor) {
-    if (cursor.eat_any_word({"acidity", "strength", "strong"})) return true;
-    if (cursor.eat_any_word({"acetic", "citric"})) {
-        cursor.eat_any_word({"acid", "acidity"});
-        return true;
-    }
-    return cursor.eat_word("acid");
+bool acid_word(Cursor& cursor, const Knowledge& knowledge) {
+    const bool of_one = eat_listed(cursor, WordList::acid_of_a_strength, knowledge);
+    return eat_listed(cursor, WordList::strength_word, knowledge) || of_one;
 }
 
 std::optional<FactText> made(FactKind kind, const Figure& figure, const Cursor& cursor) {
@@ -84,19 +82,19 @@ std::optional<FactText> made(FactKind kind, const Figure& figure, const Cursor& 
     return fact;
 }
 
-void pass_over(Cursor& cursor) {
-    while (cursor.eat_any_word({"of", "is", "about", "measured", "at", "reads", "read"})) {
+void pass_over(Cursor& cursor, const Knowledge& knowledge) {
+    while (eat_listed(cursor, WordList::before_a_figure, knowledge)) {
     }
     cursor.space();
     if (cursor.eat(":") || cursor.eat("=")) cursor.space();
 }
 
 // "pH 5.6", "with a pH of 5.6", "5.6 pH"
-std::optional<FactText> ph_at(Cursor cursor) {
-    while (cursor.eat_any_word({"with", "a", "at", "its", "measured", "the"})) {
+std::optional<FactText> ph_at(Cursor cursor, const Knowledge& knowledge) {
+    while (eat_listed(cursor, WordList::before_ph, knowledge)) {
     }
     const bool led = cursor.eat_word("ph");
-    if (led) pass_over(cursor);
+    if (led) pass_over(cursor, knowledge);
     auto figure = figure_at(cursor);
     if (!figure || (!led && !cursor.eat_word("ph"))) return std::nullopt;
     take_ends(cursor, *figure, no_unit);
@@ -105,9 +103,9 @@ std::optional<FactText> ph_at(Cursor cursor) {
 }
 
 // "6 % acidity", "acidity 6 %", "60 grain"; bare "6 %"
-std::optional<FactText> acid_at(Cursor cursor, bool bare) {
-    const bool led = cursor.eat_any_word({"acidity", "acid", "strength"});
-    if (led) pass_over(cursor);
+std::optional<FactText> acid_at(Cursor cursor, bool bare, const Knowledge& knowledge) {
+    const bool led = eat_listed(cursor, WordList::strength_word, knowledge);
+    if (led) pass_over(cursor, knowledge);
     auto figure = figure_at(cursor);
     if (!figure) return std::nullopt;
     Cursor grain = cursor;
@@ -119,7 +117,7 @@ std::optional<FactText> acid_at(Cursor cursor, bool bare) {
     }
     if (!percent(cursor)) return std::nullopt;
     take_ends(cursor, *figure, percent);
-    const bool told = led || acid_word(cursor);
+    const bool told = led || acid_word(cursor, knowledge);
     if (told) take_ends(cursor, *figure, percent);
     if (!told && !bare) return std::nullopt;
     if (!told) {
@@ -160,20 +158,21 @@ std::optional<FactText> heat_at(Cursor cursor) {
     return fact;
 }
 
-std::optional<HeatWord> heat_word(Cursor& cursor) {
-    while (cursor.eat_any_word({"taste", "tastes", "tasting", "are", "is", "as"})) {
+std::optional<HeatWord> heat_word(Cursor& cursor, const Knowledge& knowledge) {
+    const auto eat = [&](WordList list) { return eat_listed(cursor, list, knowledge); };
+    while (eat(WordList::before_a_heat)) {
     }
-    const bool very = cursor.eat_any_word({"very", "extra", "unusually", "really", "fiercely"});
-    if (cursor.eat_any_word({"mild", "milder", "tame", "weak"})) return very ? HeatWord::very_mild : HeatWord::mild;
-    if (cursor.eat_any_word({"hot", "hotter", "strong"})) return very ? HeatWord::very_hot : HeatWord::hot;
-    if (!very && cursor.eat_any_word({"fiery", "fierce", "blazing"})) return HeatWord::very_hot;
-    if (!very && cursor.eat_any_word({"usual", "average", "normal", "medium"})) return HeatWord::usual;
+    const bool very = eat(WordList::very_word);
+    if (eat(WordList::pods_mild)) return very ? HeatWord::very_mild : HeatWord::mild;
+    if (eat(WordList::pods_hot)) return very ? HeatWord::very_hot : HeatWord::hot;
+    if (!very && eat(WordList::pods_fiery)) return HeatWord::very_hot;
+    if (!very && eat(WordList::pods_as_usual)) return HeatWord::usual;
     return std::nullopt;
 }
 
-bool this_year(Cursor& cursor) {
+bool this_year(Cursor& cursor, const Knowledge& knowledge) {
     const std::size_t before = cursor.at();
-    if (cursor.eat_word("this") && cursor.eat_any_word({"year", "season", "summer", "autumn", "time", "lot", "batch", "crop", "harvest"})) {
+    if (cursor.eat_word("this") && eat_listed(cursor, WordList::this_crop, knowledge)) {
         cursor.eat("'");
         cursor.eat_word("s");
         return true;
@@ -183,16 +182,16 @@ bool this_year(Cursor& cursor) {
 }
 
 // "hot this year", "this year very mild"; bare "hot"
-std::optional<FactText> heat_word_at(std::string_view line, Cursor cursor, bool bare) {
+std::optional<FactText> heat_word_at(std::string_view line, Cursor cursor, bool bare, const Knowledge& knowledge) {
     const std::size_t start = cursor.at();
-    const bool led = this_year(cursor);
+    const bool led = this_year(cursor, knowledge);
     if (led) {
         cursor.space();
         cursor.eat(":");
     }
-    const auto word = heat_word(cursor);
+    const auto word = heat_word(cursor, knowledge);
     if (!word) return std::nullopt;
-    const bool told = led || this_year(cursor);
+    const bool told = led || this_year(cursor, knowledge);
     if (!told && !bare) return std::nullopt;
     if (!told) {
         // By itself between commas or brackets; "hot paprika" and "mild ham" are other foods.
@@ -221,12 +220,12 @@ std::string_view words_of(HeatWord word) {
     return all[static_cast<std::size_t>(word)];
 }
 
-std::optional<FactText> fact_at(std::string_view line, std::size_t at, bool bare) {
+std::optional<FactText> fact_at(std::string_view line, std::size_t at, bool bare, const Knowledge& knowledge) {
     const Cursor cursor(line, at);
-    auto fact = ph_at(cursor);
+    auto fact = ph_at(cursor, knowledge);
     if (!fact) fact = heat_at(cursor);
-    if (!fact) fact = acid_at(cursor, bare);
-    if (!fact) fact = heat_word_at(line, cursor, bare);
+    if (!fact) fact = acid_at(cursor, bare, knowledge);
+    if (!fact) fact = heat_word_at(line, cursor, bare, knowledge);
     if (fact) fact->begin = at;
     return fact;
 }

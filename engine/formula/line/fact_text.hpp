@@ -7,6 +7,7 @@
 #include <string>
 #include <string_view>
 
+#include "knowledge/knowledge.hpp"
 #include "standin/band.hpp"
 
 namespace standin {
@@ -30,7 +31,7 @@ struct FactText {
 };
 
 /// The fact that starts at `at`, a word's start. `bare`: also where only the food can tell that it is one.
-std::optional<FactText> fact_at(std::string_view line, std::size_t at, bool bare);
+std::optional<FactText> fact_at(std::string_view line, std::size_t at, bool bare, const Knowledge& knowledge);
 
 /// As it is written: "hot this year".
 std::string_view words_of(HeatWord word);

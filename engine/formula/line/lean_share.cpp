@@ -55,7 +55,7 @@ std::optional<std::pair<bool, std::size_t>> fat_or_lean(const std::vector<Word>&
     for (int skipped = 0; skipped < 2 && says(WordList::between_share_and_fat); ++skipped) ++at;
     if (says(WordList::fat_word)) {
         const auto next = word_at(words, at + 1);
-        return std::pair(true, next == "content" || next == "left" ? at + 2 : at + 1);
+        return std::pair(true, knowledge.in_list(WordList::content_of_fat, next) ? at + 2 : at + 1);
     }
     if (says(WordList::lean_word)) return std::pair(false, at + 1);
     return std::nullopt;
@@ -86,7 +86,7 @@ std::optional<std::pair<double, std::size_t>> range_end(const std::vector<Word>&
 std::optional<LeanShare> fat_before_figure(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge) {
     if (!knowledge.in_list(WordList::fat_word, word_at(words, first))) return std::nullopt;
     std::size_t at = first + 1;
-    if (word_at(words, at) == "content" || word_at(words, at) == "share") ++at;
+    if (knowledge.in_list(WordList::content_of_fat, word_at(words, at))) ++at;
     const auto [figure, most] = past_bounds(words, at, knowledge);
     std::string_view rest = word_at(words, figure);
     const auto taken = take_number(rest);

@@ -43,12 +43,6 @@ bool is_known(const std::vector<Word>& words, std::size_t first, std::size_t las
     return false;
 }
 
-// "I like", "something like"
-bool names_nothing(const std::string& folded) {
-    constexpr std::array<std::string_view, 8> words{"i", "you", "we", "something", "anything", "it", "just", "more"};
-    return std::find(words.begin(), words.end(), folded) != words.end();
-}
-
 }  // namespace
 
 // Kinds of which each has dangers of its own: parasites, poisons, cures, raw beans.
@@ -159,7 +153,7 @@ std::optional<Likeness> likeness_in(std::string_view line, const Knowledge& know
     for (std::size_t i = 1; i + 1 < words.size(); ++i) {
         if (words[i].folded != "like" || std::isdigit(static_cast<unsigned char>(words[i + 1].raw.front())) != 0) continue;
         const std::size_t first = first_of_name(line, words, i, knowledge);
-        if (first == i || names_nothing(words[i - 1].folded) || words[first].segment != words[i - 1].segment ||
+        if (first == i || knowledge.in_list(WordList::liked_by, words[i - 1].folded) || words[first].segment != words[i - 1].segment ||
             is_known(words, first, i, knowledge))
             return std::nullopt;
         std::string rest(line);

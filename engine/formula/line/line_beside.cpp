@@ -1,12 +1,10 @@
 #include "formula/line/line_beside.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cctype>
 #include <string>
 #include <vector>
 
-#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
@@ -28,11 +26,10 @@ bool may_stand_before_casing(const Word& word, const Knowledge& knowledge) {
 }
 
 // "2.5 m of hog skins": skin by the length.
-bool tells_length(const std::vector<Word>& words) {
-    constexpr std::array lengths{Text{"m"}, Text{"metre"}, Text{"meter"}, Text{"foot"}, Text{"feet"}, Text{"ft"}, Text{"yard"}, Text{"yd"}};
+bool tells_length(const std::vector<Word>& words, const Knowledge& knowledge) {
     return std::any_of(words.begin(), words.end(), [&](const Word& word) {
         const auto unit = word.folded.find_first_not_of("0123456789.,/");
-        return unit != std::string::npos && contains(lengths, Text(word.folded).substr(unit));
+        return unit != std::string::npos && knowledge.in_list(WordList::skin_by_length, Text(word.folded).substr(unit));
     });
 }
 
@@ -40,14 +37,13 @@ bool tells_length(const std::vector<Word>& words) {
 std::size_t casing_at(const std::vector<Word>& words, const Knowledge& knowledge) {
     for (std::size_t i = 0; i < words.size(); ++i) {
         const auto& word = words[i].folded;
-        const bool skin =
-            word == "skin" && i > 0 && (words[i - 1].folded == "sausage" || words[i - 1].folded == "collagen" || tells_length(words));
-        const bool gut = (word == "intestine" || word == "middle" || word == "runner" || word == "bung") && i > 0 &&
-                         may_stand_before_casing(words[i - 1], knowledge) && !has_digit(words[i - 1].folded) &&
-                         unit_named(words[i - 1].folded) == nullptr && (i + 1 == words.size() || words[i + 1].folded != "bean");
+        const bool skin = word == "skin" && i > 0 &&
+                          (knowledge.in_list(WordList::skin_that_holds_sausage, words[i - 1].folded) || tells_length(words, knowledge));
+        const bool gut = i > 0 && knowledge.in_list(WordList::gut, word) && may_stand_before_casing(words[i - 1], knowledge) &&
+                         !has_digit(words[i - 1].folded) && unit_named(words[i - 1].folded) == nullptr &&
+                         (i + 1 == words.size() || words[i + 1].folded != "bean");
         if (word != "casing" && !skin && !gut) continue;
-        const bool gone = i + 1 < words.size() && (words[i + 1].folded == "removed" || words[i + 1].folded == "off" ||
-                                                   words[i + 1].folded == "discarded" || words[i + 1].folded == "on");
+        const bool gone = i + 1 < words.size() && knowledge.in_list(WordList::behind_a_bought_skin, words[i + 1].folded);
         return gone ? words.size() : i;
     }
     return words.size();
@@ -98,7 +94,7 @@ bool is_wrapping(const std::vector<Word>& words, Text line, const Knowledge& kno
     for (std::size_t i = 0; i < words.size(); ++i) {
         for (std::size_t end = i + 1; end <= std::min(words.size(), i + 3); ++end)
             named = named || knowledge.in_list(WordList::wrapping, fold(phrase(words, i, end)));
-        wraps = wraps || words[i].folded == "wrap" || words[i].folded == "wrapping";
+        wraps = wraps || knowledge.in_list(WordList::wrapping_verb, words[i].folded);
     }
     return named && (wraps || !weighs_something(words, line));
 }
@@ -186,7 +182,7 @@ bool is_method_line(std::string_view line, const Knowledge& knowledge) {
                              line[line.find_last_not_of(' ')] == '.' && !has_digit(line);  // "Grill.", "Mix all."
     if ((words.size() < fewest && !short_order) || names_a_food(words, knowledge)) return false;
     const bool of_each = std::any_of(words.begin(), words.end(), [&](const Word& word) {  // "Form patties of 100 g each."
-        return word.folded == "patty" || word.folded == "ball" || knowledge.in_list(WordList::link_word, word.folded);
+        return knowledge.in_list(WordList::shape_of_each, word.folded) || knowledge.in_list(WordList::link_word, word.folded);
     });
     const std::string cold = without_degrees(words, line);
     if (weighs_something(words_of(cold), cold) && !(of_each && says_in_list(words, 0, WordList::method_verb, knowledge))) return false;

@@ -92,11 +92,11 @@ void tell_of_cut(const Ingredient& ingredient, std::string_view written, const K
 
 }  // namespace
 
-std::vector<FactText> take_facts(std::string& line, bool bare) {
+std::vector<FactText> take_facts(std::string& line, bool bare, const Knowledge& knowledge) {
     std::vector<FactText> all;
     for (std::size_t at = 0; at < line.size(); ++at) {
         if (!starts_word(line, at) || inside_number(line, at)) continue;
-        const auto fact = fact_at(line, at, bare);
+        const auto fact = fact_at(line, at, bare, knowledge);
         if (!fact) continue;
         all.push_back(*fact);
         std::fill(line.begin() + static_cast<std::ptrdiff_t>(fact->begin), line.begin() + static_cast<std::ptrdiff_t>(fact->end), ' ');
@@ -105,9 +105,9 @@ std::vector<FactText> take_facts(std::string& line, bool bare) {
     return all;
 }
 
-bool has_bare_fact(std::string_view line) {
+bool has_bare_fact(std::string_view line, const Knowledge& knowledge) {
     std::string copy(line);
-    const auto facts = take_facts(copy, true);
+    const auto facts = take_facts(copy, true, knowledge);
     return std::any_of(facts.begin(), facts.end(), [](const FactText& fact) { return fact.bare; });
 }
 

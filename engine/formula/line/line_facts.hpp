@@ -14,10 +14,10 @@
 namespace standin {
 
 /// Takes the facts out of `line`, which keeps its length.
-std::vector<FactText> take_facts(std::string& line, bool bare);
+std::vector<FactText> take_facts(std::string& line, bool bare, const Knowledge& knowledge);
 
 /// Whether a line holds what is a fact beside the right food only: "6 %", "hot".
-bool has_bare_fact(std::string_view line);
+bool has_bare_fact(std::string_view line, const Knowledge& knowledge);
 
 /// Puts `facts` on `line`, a line of `ingredient`, and what had to be presumed to its notes; or says what is wrong.
 std::optional<Error> set_facts(const std::vector<FactText>& facts, const Ingredient& ingredient, const Knowledge& knowledge, Line& line);

@@ -1,10 +1,8 @@
 #include "formula/line/line_notes.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cctype>
 
-#include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/quantity_text.hpp"
@@ -12,6 +10,7 @@
 #include "formula/line/line_asides.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/prepared_text.hpp"
+#include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
@@ -51,7 +50,7 @@ bool take_count(std::string_view inside, LineNotes& notes) {
 bool take_volume(std::string_view inside, LineNotes& notes) {
     Cursor cursor(inside);
     cursor.eat("~");
-    cursor.eat_any_word({"about", "approx", "approximately", "roughly", "around", "ca", "circa"});
+    eat_about(cursor);
     const auto amount = amount_at(cursor);
     cursor.space();
     const Unit* unit = amount ? amount->parts.front().unit : nullptr;
@@ -150,13 +149,14 @@ void read_bracket(std::string& line, std::size_t open, std::size_t close, const 
     // "907 g; boneless and skinless": a weight, then words.
     if (const auto stop = inside.find_first_of(";,"); stop != std::string::npos && !notes.grams) {
         LineNotes whole = notes;
-        if (!take_weight(inside, whole) && take_weight(std::string_view(inside).substr(0, stop), notes))
+        if (!take_weight(inside, knowledge, whole) && take_weight(std::string_view(inside).substr(0, stop), knowledge, notes))
             std::fill(inside.begin(), inside.begin() + static_cast<std::ptrdiff_t>(stop) + 1, ' ');
     }
     Cursor cursor(inside);
     if (whole_at(cursor) != Whole::unsaid) {
         line[open] = line[close] = ' ';
-    } else if (take_mark(fold(inside), notes) || take_weight(inside, notes) || take_count(inside, notes) || take_volume(inside, notes)) {
+    } else if (take_mark(fold(inside), notes) || take_weight(inside, knowledge, notes) || take_count(inside, notes) ||
+               take_volume(inside, notes)) {
         blank();
     } else if (line[open] == '(' && keep_what_belongs(inside, knowledge, notes)) {
         line.replace(open + 1, inside.size(), inside);
@@ -170,18 +170,13 @@ void read_bracket(std::string& line, std::size_t open, std::size_t close, const 
 
 // "180 g cleaned", "8 oz after cleaning", "200 g trimmed": in what state it is weighed. The inner value: after all that is done to it,
 // where that is said. Nothing where the words say something else.
-std::optional<std::optional<bool>> state_weighed(std::string_view said) {
-    constexpr std::array<std::string_view, 12> done{"cleaned", "cleaning", "prepared", "preparing", "prepped",     "prepping",
-                                                    "prep",    "ready",    "finished", "net",       "preparation", "processed"};
-    constexpr std::array<std::string_view, 14> trimmed{"trimmed",  "trimming", "stripped", "stripping", "picked",  "picking", "stemmed",
-                                                       "stemming", "cored",    "topped",   "podded",    "shelled", "washed",  "hulled"};
-    constexpr std::array<std::string_view, 11> idle{"after", "once", "when", "weight", "wt", "weighed", "and", "to", "use", "all", "it"};
+std::optional<std::optional<bool>> state_weighed(std::string_view said, const Knowledge& knowledge) {
     std::optional<bool> after;
     bool told = false;
     for (const auto& word : words_of(said)) {
-        if (contains(done, std::string_view(word.folded))) after = true, told = true;
-        else if (contains(trimmed, std::string_view(word.folded))) told = true;
-        else if (!contains(idle, std::string_view(word.folded))) return std::nullopt;
+        if (knowledge.in_list(WordList::weighed_when_done, word.folded)) after = true, told = true;
+        else if (knowledge.in_list(WordList::weighed_when_trimmed, word.folded)) told = true;
+        else if (!knowledge.in_list(WordList::beside_a_state, word.folded)) return std::nullopt;
     }
     if (!told) return std::nullopt;
     return after;
@@ -196,10 +191,10 @@ bool inside_amount(std::string_view line, std::size_t open, std::size_t close) {
 
 }  // namespace
 
-bool take_weight(std::string_view inside, LineNotes& notes) {
+bool take_weight(std::string_view inside, const Knowledge& knowledge, LineNotes& notes) {
     Cursor cursor(inside);
     Cursor ahead = cursor;
-    const bool about = ahead.eat("~") || ahead.eat_any_word({"about", "approx", "approximately", "around", "roughly", "ca", "circa"});
+    const bool about = ahead.eat("~") || eat_about(ahead);
     const auto first = mass_at(cursor);
     if (!first) return false;
     Band grams = *first;
@@ -222,7 +217,7 @@ bool take_weight(std::string_view inside, LineNotes& notes) {
         cursor.eat_any_word({"meat", "flesh"});
     }
     cursor.space();
-    const auto state = cursor.done() ? std::optional(std::optional<bool>()) : state_weighed(cursor.rest());
+    const auto state = cursor.done() ? std::optional(std::optional<bool>()) : state_weighed(cursor.rest(), knowledge);
     if (!state) return false;
     if (*state) notes.weighed_after = *state;
     notes.grams = grams;

@@ -2,21 +2,18 @@
 
 #include <algorithm>
 #include <array>
-#include <initializer_list>
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/line/changes_nothing.hpp"
+#include "formula/line/namesakes.hpp"
+#include "formula/line/open_question.hpp"
 #include "formula/line/tinned.hpp"
 #include "knowledge/effects.hpp"
 #include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
-
-Error open_question(std::string message, std::vector<std::string> hints = {}) {
-    return {Trouble::bad_data, std::move(message), "", std::move(hints)};
-}
 
 // The measures of the knowledge are of the edible part: a clove of garlic is weighed without its skin. A potato has no part that is always
 // waste, so its skin is in.
@@ -33,77 +30,6 @@ std::optional<Error> unknown_volume(const MeasuredFood& food, bool changed_befor
     if (by_volume && changed_before)
         return open_question("a " + std::string(food.amount.parts.front().unit->word) + " of " + food.name.ingredient->names.front() +
                              " prepared so has no known weight: expected grams");
-    return std::nullopt;
-}
-
-// "fresh basil"; what is called fresh in the records is not called so twice.
-std::string fresh_name(const Ingredient& ingredient) {
-    const std::string& name = ingredient.names.front();
-    return name.starts_with("fresh ") ? name : "fresh " + name;
-}
-
-bool named(const NameRead& name, std::initializer_list<std::string_view> names) {
-    std::string own;
-    for (const auto& word : name.words) own += (own.empty() ? "" : " ") + word;
-    return std::find(names.begin(), names.end(), own) != names.end();
-}
-
-bool says(const NameRead& name, std::initializer_list<std::string_view> wanted) {
-    const auto any = [&](const std::vector<std::string>& words) {
-        return std::any_of(words.begin(), words.end(),
-                           [&](const auto& word) { return std::find(wanted.begin(), wanted.end(), word) != wanted.end(); });
-    };
-    const bool fresh = name.said_fresh && std::find(wanted.begin(), wanted.end(), "fresh") != wanted.end();
-    return fresh || any(name.before.words) || any(name.after.words);
-}
-
-// Names that two foods share, one many times as strong as the other, where nothing in the line tells them apart.
-std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountText& amount, bool in_each_kilo) {
-    constexpr double spice_grams = 10, pepper_grams = 20;  // fresh ones are weighed by more. Judgement
-    const bool mild_blend = !named(name, {"chilli powder"}) && says(name, {"mild"});
-    if (named(name, {"chilli powder", "chili powder", "chile powder"}) && !mild_blend)
-        return open_question(
-            "ground chile to some, a mild blend with cumin and salt to others, and one is many times as hot as the other: say which",
-            {"cayenne", "chili powder blend"});
-    if (named(name, {"tomato puree", "tomato purée"}) && !says(name, {"thin", "double", "concentrated", "concentrate"}))
-        return open_question("thin sieved tomato to some, a paste four times as strong to others: say which", {"passata", "tomato paste"});
-    const Unit* unit = amount.parts.front().unit;
-    const bool told_apart = says(name, {"fresh", "leaf", "chopped", "ground", "crushed", "seed", "whole", "toasted", "dried"});
-    const bool of_pods = has_step(name.before.prepared, "roasted") || has_step(name.before.prepared, "roasted-peeled") ||
-                         has_step(name.after.prepared, "roasted") || has_step(name.after.prepared, "roasted-peeled");
-    if (named(name, {"pepper"}) && (of_pods || (!unit && !told_apart)))
-        return open_question("peppercorns or sweet peppers: say which", {"bell pepper", "black peppercorns"});
-    if (unit && unit->word == "tbsp" && fold(name.generic) == "coriander" && !told_apart)
-        return open_question("the seed or the leaf of coriander: say which", {"ground coriander", "chopped fresh coriander"});
-    if (!unit || unit->dimension != Dimension::mass) return std::nullopt;
-    const double grams = amount.parts.front().number.mid * unit->size.mid;
-    if ((fold(name.generic) == "coriander" || named(name, {"koriander", "coriandre", "coriandolo"})) &&
-        !says(name, {"fresh", "leaf", "chopped", "ground", "crushed", "seed", "whole", "toasted"}))
-        return open_question("the seed or the leaf of coriander: say which", {"coriander seed", "fresh coriander"});
-    if (in_each_kilo || grams >= pepper_grams ||
-        says(name, {"fresh", "freshly", "root", "chopped", "diced", "sliced", "minced", "grated", "peeled"}))
-        return std::nullopt;
-    if (named(name, {"red pepper", "green pepper", "hot pepper", "hot red pepper"}))
-        return open_question("so little of it is more likely a dry spice than the fresh pod: say which",
-                             {"crushed red pepper", "cayenne", "green peppercorn", "fresh red pepper"});
-    if (name.ingredient->tissue == Tissue::chile_flesh && says(name, {"ground", "crushed", "cracked", "powder"}))
-        return open_question("so little of it ground is more likely the dry spice than the fresh pod minced: say which",
-                             {"cayenne", "crushed red pepper", "minced " + name.ingredient->names.front()});
-    if (grams >= spice_grams) return std::nullopt;
-    constexpr std::array juicy{Tissue::root, Tissue::fungus, Tissue::fruit, Tissue::stalk};
-    const bool is_juicy = std::find(juicy.begin(), juicy.end(), name.ingredient->tissue) != juicy.end();
-    if (is_juicy && name.other_form.empty() && says(name, {"ground", "powdered", "powder"}))
-        return open_question("so little of it ground is more likely a dry powder than the fresh one: say which",
-                             {"minced " + fresh_name(*name.ingredient)});
-    if (!name.other_form.empty() && name.ingredient->roles.front() == Role::herb && name.ingredient->tissue != Tissue::dry &&
-        says(name, {"cracked", "crushed"}))
-        return open_question("so little of it is more likely " + name.other_form + " than the fresh leaf: say which",
-                             {name.other_form, fresh_name(*name.ingredient)});
-    if (named(name, {"celery"}))
-        return open_question("so little of it is more likely the seed than the stalk: say which", {"celery seed", "celery stalk"});
-    if (name.ingredient->tissue == Tissue::root && !name.other_form.empty())
-        return open_question("so little of it is more likely " + name.other_form + " than the fresh root: say which",
-                             {name.other_form, fresh_name(*name.ingredient)});
     return std::nullopt;
 }
 
@@ -220,8 +146,7 @@ Error which_amount() {
 }
 
 std::optional<Error> whole_animal(const MeasuredFood& food) {
-    std::string name;
-    for (const auto& word : food.name.words) name += (name.empty() ? "" : " ") + word;
+    const std::string name = own_name(food.name);
     if (!food.knowledge.in_list(WordList::whole_animal, name)) return std::nullopt;
     const Unit* unit = food.amount.parts.front().unit;
     const auto whole = [](const std::vector<std::string>& words) { return contains(words, "whole") || contains(words, "entire"); };
@@ -238,11 +163,11 @@ std::optional<Error> seasoned_already(const NameRead& name, std::string_view wri
                          {"ground pork", "pork shoulder"});
 }
 
-std::optional<Error> means_another(const NameRead& name, const AmountText& amount, bool in_each_kilo) {
+std::optional<Error> means_another(const NameRead& name, const AmountText& amount, bool in_each_kilo, const Knowledge& knowledge) {
     const Ingredient& ingredient = *name.ingredient;
     const Unit* unit = amount.parts.front().unit;
     const bool bare = name.before.words.empty() && name.after.words.empty();
-    if (auto open = two_foods_of_one_name(name, amount, in_each_kilo)) return open;
+    if (auto open = two_foods_of_one_name(name, amount, in_each_kilo, knowledge)) return open;
     if (unit && unit->dimension == Dimension::mass && !name.generic.empty() &&
         fold(ingredient.names.front()) == fold(name.generic) + " juice")
         return open_question("the juice, the zest or the whole fruit: say which",

@@ -37,7 +37,7 @@ std::optional<Error> seasoned_already(const NameRead& name, std::string_view wri
 
 /// Says so where an amount like this is more likely of another food: "4 cloves" of garlic, a teaspoon of a ground spice.
 /// `in_each_kilo`: so much goes into every kilo, which says nothing of how much it is.
-std::optional<Error> means_another(const NameRead& name, const AmountText& amount, bool in_each_kilo);
+std::optional<Error> means_another(const NameRead& name, const AmountText& amount, bool in_each_kilo, const Knowledge& knowledge);
 
 /// A "green chile" is a finger of 5 g to one cook and a pod of 45 g to another: nine times the heat.
 std::optional<Error> chile_of_any_size(const MeasuredFood& food);

@@ -60,7 +60,7 @@ public:
         turn_unit_first(line_, knowledge_);
         take_idle_start(line_, knowledge_);
         rewrite_weighed_after(line_, knowledge_);
-        facts_ = take_facts(line_, bare);
+        facts_ = take_facts(line_, bare, knowledge_);
         notes_ = take_notes(line_, knowledge_);
         if (setting.after) notes_.weighed_after = setting.after;
         take_per();
@@ -71,7 +71,7 @@ public:
         if (auto extra = take_extra(line_, knowledge_); !extra.empty()) notes_.passed.push_back(std::move(extra));
         start_ = line_start(line_);
         std::fill(line_.begin(), line_.begin() + static_cast<std::ptrdiff_t>(start_), ' ');
-        take_second_amount(line_, start_, notes_);
+        take_second_amount(line_, start_, knowledge_, notes_);
     }
 
     Result<ReadLine> read() {
@@ -248,8 +248,9 @@ private:
         if (auto ready = seasoned_already(*name, written_)) return miss(understood, std::move(*ready), candidate.begin);
         if (auto whole = whole_animal({*name, amount, notes_, knowledge_})) return miss(understood, std::move(*whole), candidate.begin);
         if (auto open = settle_by_share(*name, amount, around_, knowledge_)) return miss(understood, std::move(*open), candidate.begin);
-        if (auto doubtful =
-                name->by_share || name->fresh_by_share ? std::nullopt : means_another(*name, candidate.amount, amount.per_grams > 0))
+        if (auto doubtful = name->by_share || name->fresh_by_share
+                                ? std::nullopt
+                                : means_another(*name, candidate.amount, amount.per_grams > 0, knowledge_))
             return miss(understood, std::move(*doubtful), candidate.begin);
         return weigh_line(*name, amount, candidate.begin);
     }

@@ -61,7 +61,7 @@ std::vector<std::string> with_bracket_opened(std::string_view line) {
 }
 
 Result<ReadLine> read_english(std::string_view line, const LineSetting& setting) {
-    if (has_bare_fact(line))
+    if (has_bare_fact(line, setting.knowledge))
         if (auto told = read_once(line, setting, true).line) {
             if (!told->line.heat_mg_kg) return told;
             auto kind = read_once(line, setting).line;  // "paprika, hot" is a kind, "serrano, hot" a pod

@@ -48,16 +48,17 @@ std::vector<Told> told_to_the_end(const std::string& line, std::size_t at) {
 }
 
 // What is told again must come to the same: `noted_weight` and `noted_volume` of the line reader see to it.
-void remember(std::string_view said, Dimension dimension, LineNotes& notes) {
-    if (dimension == Dimension::mass && !notes.grams) notes.column = take_weight(said, notes);
+void remember(std::string_view said, Dimension dimension, const Knowledge& knowledge, LineNotes& notes) {
+    if (dimension == Dimension::mass && !notes.grams) notes.column = take_weight(said, knowledge, notes);
     Cursor cursor(said);
     if (dimension == Dimension::volume && notes.volume.empty())
         if (const auto amount = amount_at(cursor)) notes.volume = amount->parts;
 }
 
 // `from`: where what stood before ends.
-void take(std::string& line, std::size_t from, const std::vector<Told>& again, LineNotes& notes) {
-    for (const auto& told : again) remember(std::string_view(line).substr(told.begin, told.end - told.begin), told.unit->dimension, notes);
+void take(std::string& line, std::size_t from, const std::vector<Told>& again, const Knowledge& knowledge, LineNotes& notes) {
+    for (const auto& told : again)
+        remember(std::string_view(line).substr(told.begin, told.end - told.begin), told.unit->dimension, knowledge, notes);
     blank(line, from, line.size());
 }
 
@@ -65,8 +66,8 @@ void take(std::string& line, std::size_t from, const std::vector<Told>& again, L
 void take_measure_clause(std::string& line, std::size_t from) {
     for (std::size_t comma = line.find_first_of(",;", from); comma != std::string::npos; comma = line.find_first_of(",;", comma + 1)) {
         Cursor cursor(line, comma + 1);
-        const bool about = cursor.eat_any_word({"about", "approx", "approximately", "roughly", "around", "or", "ca", "circa", "some"});
-        cursor.eat_any_word({"about", "roughly", "approximately"});
+        const bool about = eat_about(cursor) || cursor.eat_any_word({"or", "some"});
+        eat_about(cursor);
         auto again = amount_at(cursor);
         const Unit* unit = again ? again->parts.front().unit : nullptr;
         if (!unit || unit->dimension == Dimension::mass || unit->dimension == Dimension::percent) continue;
@@ -85,7 +86,7 @@ bool tells_again(const Unit& first, const Unit& second) {
 }
 
 // "1 small onion, chopped 30 g 2 tbsp", "pork 500 g 1.10 lb", "garlic 0.5 % 5 g": the weights of a table behind the words.
-void take_columns(std::string& line, std::size_t start, LineNotes& notes) {
+void take_columns(std::string& line, std::size_t start, const Knowledge& knowledge, LineNotes& notes) {
     Cursor cursor(line, start), number(line, start);
     const bool counted = number_at(number).has_value();  // in "walnut 3 g" a walnut is no measure
     const auto first = counted ? amount_at(cursor) : std::nullopt;
@@ -102,17 +103,17 @@ void take_columns(std::string& line, std::size_t start, LineNotes& notes) {
         const bool counted_first = !unit || unit->dimension == Dimension::count;
         const bool same = unit && !all.empty() && unit->dimension == all.front().unit->dimension && tells_again(*unit, *all.front().unit);
         if (!all.empty() && (!first || (counted_first && all.front().unit->dimension == Dimension::mass) || same))
-            take(line, from, all, notes);
+            take(line, from, all, knowledge, notes);
         return;
     }
 }
 
 }  // namespace
 
-void take_second_amount(std::string& line, std::size_t start, LineNotes& notes) {
+void take_second_amount(std::string& line, std::size_t start, const Knowledge& knowledge, LineNotes& notes) {
     Cursor cursor(line, start);
     const auto first = amount_at(cursor);
-    if (!first || !first->parts.front().unit) return take_columns(line, start, notes);
+    if (!first || !first->parts.front().unit) return take_columns(line, start, knowledge, notes);
     const Unit& unit = *first->parts.front().unit;
     if (unit.dimension == Dimension::mass) take_measure_clause(line, cursor.at());
     const std::size_t from = cursor.at();
@@ -122,9 +123,9 @@ void take_second_amount(std::string& line, std::size_t start, LineNotes& notes) 
     const std::size_t again = cursor.at();
     const auto second = amount_at(cursor);
     const Unit* other = second ? second->parts.front().unit : nullptr;
-    if (!other || !(said || tells_again(unit, *other))) return take_columns(line, start, notes);
+    if (!other || !(said || tells_again(unit, *other))) return take_columns(line, start, knowledge, notes);
     if (other->dimension == Dimension::count || other->dimension == Dimension::percent) return;
-    remember(std::string_view(line).substr(again, cursor.at() - again), other->dimension, notes);
+    remember(std::string_view(line).substr(again, cursor.at() - again), other->dimension, knowledge, notes);
     blank(line, from, cursor.at());
 }
 

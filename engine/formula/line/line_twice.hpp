@@ -17,6 +17,6 @@ std::optional<Error> noted_volume(AmountText& amount, const LineNotes& notes);
 void take_volume_of_count(AmountText& amount, const Ingredient& ingredient, LineNotes& notes);
 
 /// Blanks the second telling; a weight in it counts like one in brackets. `start`: where the line begins behind bullets.
-void take_second_amount(std::string& line, std::size_t start, LineNotes& notes);
+void take_second_amount(std::string& line, std::size_t start, const Knowledge& knowledge, LineNotes& notes);
 
 }  // namespace standin

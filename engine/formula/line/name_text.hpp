@@ -28,6 +28,13 @@ struct NameRead {
 Result<NameRead> read_name(const LineContext& context, Given given, bool kinds = true, const Unit* unit = nullptr,
                            const Unit* container = nullptr);
 
+/// The words of the name itself, joined: "red pepper".
+inline std::string own_name(const NameRead& name) {
+    std::string own;
+    for (const auto& word : name.words) own += (own.empty() ? "" : " ") + word;
+    return own;
+}
+
 /// By name, else by id with blanks for hyphens.
 const Ingredient* known_ingredient(std::string_view name, const Knowledge& knowledge);
 

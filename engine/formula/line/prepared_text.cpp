@@ -27,7 +27,6 @@ namespace {
 
 constexpr std::size_t longest_step = 5;  // words
 constexpr double mostly_fat = 70;        // g in 100 g, judgement: what things are fried in
-constexpr std::array<std::string_view, 8> said_of_liquid{"a", "little", "some", "the", "warm", "cold", "hot", "lukewarm"};
 
 class PreparedReader {
 public:
@@ -171,8 +170,8 @@ private:
         const bool soaked = !said_.prepared.empty() && said_.prepared.back().preparation == "soaked";
         if (!soaked || words_[i].folded != "in") return i;
         std::size_t from = i + 1;
-        while (from < last_ &&
-               (contains(said_of_liquid, std::string_view(words_[from].folded)) || passable(words_, from, context_.knowledge) > 0))
+        while (from < last_ && (context_.knowledge.in_list(WordList::said_of_liquid, words_[from].folded) ||
+                                passable(words_, from, context_.knowledge) > 0))
             ++from;
         for (std::size_t end = std::min(last_, from + longest_step); end > from; --end) {
             const std::string name = phrase(words_, from, end);

@@ -29,20 +29,6 @@ constexpr std::array<std::pair<std::string_view, Cook>, 5> cooks{
 
 constexpr double simmered_until_tender_c = 92;  // where the core of a braise or a stew ends up, whatever was asked for; judgement
 
-// What else people say for them.
-constexpr std::pair<std::string_view, Cook> cook_synonyms[] = {
-    {"fry", Cook::pan},          {"fried", Cook::pan},         {"pan-fry", Cook::pan},     {"pan-fried", Cook::pan},
-    {"pan-broil", Cook::pan},    {"pan-broiled", Cook::pan},   {"skillet", Cook::pan},     {"griddle", Cook::pan},
-    {"broil", Cook::grill},      {"broiled", Cook::grill},     {"grilled", Cook::grill},   {"barbecue", Cook::grill},
-    {"roast", Cook::oven},       {"roasted", Cook::oven},      {"bake", Cook::oven},       {"baked", Cook::oven},
-    {"poached", Cook::poach},    {"simmer", Cook::poach},      {"simmered", Cook::poach},  {"boil", Cook::poach},
-    {"boiled", Cook::poach},     {"steam", Cook::poach},       {"steamed", Cook::poach},   {"braise", Cook::poach},
-    {"braised", Cook::poach},    {"sous vide", Cook::poach},   {"sous-vide", Cook::poach}, {"stew", Cook::poach},
-    {"stewed", Cook::poach},     {"water", Cook::poach},       {"in water", Cook::poach},  {"hot water", Cook::poach},
-    {"water bath", Cook::poach}, {"kettle", Cook::poach},      {"crumbles", Cook::loose},  {"crumbled", Cook::loose},
-    {"browned", Cook::loose},    {"pan-browned", Cook::loose},
-};
-
 std::optional<double> temperature(Cursor& cursor) {
     const auto number = number_at(cursor, false);
     if (!number) return std::nullopt;
@@ -171,16 +157,7 @@ const std::vector<std::string_view>& process_keys() {
 std::optional<Error> set_process(Process& process, std::string_view key, std::string_view value) {
     const std::string folded = fold(key);
     if (folded == "order") return set_word(process.order, orders, folded, value);
-    if (folded == "cook") {
-        for (const auto& [word, meaning] : cook_synonyms) {
-            if (fold(value) != fold(word)) continue;
-            const bool until_tender = word.starts_with("brais") || word.starts_with("stew");
-            if (until_tender && !process.core_c) process.core_c = simmered_until_tender_c;
-            value = word_of(meaning, cooks);
-            break;
-        }
-        return set_word(process.cook, cooks, folded, value);
-    }
+    if (folded == "cook") return set_word(process.cook, cooks, folded, value);
     if (folded == "core curve") return set_core_curve(process, value);
     for (const auto& entry : process_bounds)
         if (entry.key == folded) return set_measured(process, entry, value);
@@ -193,9 +170,16 @@ struct KitchenWords {
     std::string_view key;
     WordList list;
     std::string_view means;
+    bool exactly = false;  ///< another word for the same
 };
 
 constexpr KitchenWords kitchen_words[] = {
+    {"cook", WordList::cook_pan, "pan", true},
+    {"cook", WordList::cook_grill, "grill", true},
+    {"cook", WordList::cook_oven, "oven", true},
+    {"cook", WordList::cook_poach, "poach", true},
+    {"cook", WordList::cook_until_tender, "poach", true},
+    {"cook", WordList::cook_loose, "loose", true},
     {"cook", WordList::cook_as_pan, "pan"},
     {"cook", WordList::cook_as_oven, "oven"},
     {"order", WordList::order_acid_last, "salt first"},
@@ -222,11 +206,13 @@ std::optional<Error> set_process(Process& process, std::string_view key, std::st
                      {"poach", "oven"}};
     const KitchenWords* words = kitchen_words_of(key, value, knowledge);
     if (!words) return set_process(process, key, value);
+    if (words->list == WordList::cook_until_tender && !process.core_c) process.core_c = simmered_until_tender_c;
     return words->means.empty() ? std::nullopt : set_process(process, key, words->means);
 }
 
 bool is_kitchen_word(std::string_view key, std::string_view value, const Knowledge& knowledge) {
-    return kitchen_words_of(key, value, knowledge) != nullptr;
+    const KitchenWords* words = kitchen_words_of(key, value, knowledge);
+    return words && !words->exactly;
 }
 
 std::vector<std::pair<std::string_view, std::string>> process_words(const Process& process) {

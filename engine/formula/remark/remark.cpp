@@ -26,7 +26,6 @@ constexpr std::array plain_lists{WordList::plain_remark, WordList::passed_over, 
                                  WordList::piece_shape,  WordList::piece_size,  WordList::tells_form, WordList::dry_form,
                                  WordList::cut_of_meat,  WordList::stock_loose, WordList::pod_colour, WordList::stock_some,
                                  WordList::names_a_sort};
-constexpr std::array<std::string_view, 5> never_plain{"warm", "at room temperature", "room temperature", "overripe", "day old"};
 
 // A number, and a unit with it or behind it.
 bool is_figure(const Word& word) {
@@ -157,7 +156,7 @@ const Ingredient* food_in_remark(const std::string& name, const Knowledge& knowl
 }
 
 bool is_plain_phrase(const std::string& folded, const Knowledge& knowledge) {
-    if (contains(never_plain, std::string_view(folded))) return false;
+    if (knowledge.in_list(WordList::never_plain, folded)) return false;
     return std::any_of(plain_lists.begin(), plain_lists.end(), [&](WordList list) { return knowledge.in_list(list, folded); });
 }
 

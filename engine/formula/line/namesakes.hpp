@@ -1,0 +1,17 @@
+// Names that two foods share, by the records of the lexicon, and fresh foods of which there is too little to be the fresh one.
+#pragma once
+
+#include <optional>
+
+#include "formula/lexer/quantity_text.hpp"
+#include "formula/line/name_text.hpp"
+#include "knowledge/knowledge.hpp"
+#include "standin/result.hpp"
+
+namespace standin {
+
+/// The question which of two foods is meant, one of them many times as strong as the other; nothing where the line tells. `in_each_kilo`:
+/// the amount is of a kilo, and not of the batch.
+std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountText& amount, bool in_each_kilo, const Knowledge& knowledge);
+
+}  // namespace standin
