@@ -318,6 +318,9 @@ std::optional<WeighedOut> Portions::of(const Line& food, const SwapPath& path, R
     p.carries = p.grams / *equal;
     p.per_gram = dose_of(nominal_.unit(food), role);
     if (role == Role::acid || role == Role::heat) p.lacking = printed(path) ? 0 : std::max(0.0, dose(role) - p.per_gram * p.grams);
+    // Sweet pepper for cayenne, whatever weight a chain of swaps gives it: there is no heat in it to stand in.
+    const bool spice = role == Role::heat && ingredient(line_).tissue != Tissue::chile_flesh;
+    if (spice && !printed(path) && !(p.per_gram > 0)) return std::nullopt;
     const bool fills = bulky(food, role) && role == Role::green;
     const double fair = fair_share();
     if (fair < 1) p.felt = std::min(1.0, p.carries);

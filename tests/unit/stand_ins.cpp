@@ -82,6 +82,19 @@ TEST_CASE("a chile without heat is replaced by flesh, never by a pungent one") {
         }
 }
 
+TEST_CASE("a hot spice is never replaced by what has no heat") {
+    for (const char* spice : {"cayenne-powder", "red-pepper-flakes"}) {
+        const Line hot = line(spice, 3);
+        const auto fit = candidates(batch(hot)).fit;
+        CHECK_FALSE(fit.empty());
+        for (const auto& c : fit) {
+            CAPTURE(spice, c.food.ingredient);
+            if (c.role == Role::heat) CHECK(dose(c.food, Role::heat) > 0);
+        }
+        for (const char* sweet : {"bell-red", "bell-green"}) CHECK(of(fit, sweet).empty());
+    }
+}
+
 TEST_CASE("a flesh chile is replaced by as much flesh, the heat put right by a hot one") {
     const Line poblano = line("poblano", 200);
     const auto all = candidates(batch(poblano)).fit;
