@@ -77,11 +77,9 @@ private:
         }
     }
 
-    // A word that no ingredient bears and that is near one that is borne is a slip of the pen; one that is far from all waits for a food.
+    // Of a word that no ingredient bears nothing would ever be told.
     void borne(const std::string& record, const std::string& word) {
-        if (borne_.count(word)) return;
-        if (const auto hints = nearest_of(word, borne_); !hints.empty())
-            complain_(record, "no ingredient bears the caution \"" + word + "\"", hints);
+        if (!borne_.count(word)) complain_(record, "no ingredient bears the caution \"" + word + "\"", nearest_of(word, borne_));
     }
 
     const Records& records_;
