@@ -87,7 +87,7 @@ std::string settled_words(const Reason& r, Units units) {
             return casing_named(r);
         case ReasonKind::width_unsaid:
             return std::string(r.role == "title" ? "The title speaks of links" : "A casing stands beside the mass") +
-                   ", and nothing says how wide: this sheet makes patties. For links ask for a casing (`--casing 32mm`) or write "
+                   ", and nothing says how wide: this sheet makes patties. For links say how wide the casing is, or write "
                    "`diameter: 32 mm` in the formula.";
         case ReasonKind::kept_to_rule:
             return kept_to_rule(r, units);

@@ -116,6 +116,8 @@ MendAnswer told_in(MendAnswer a, Units units) {
         turn(word.says, units);
         turn(word.practice, units);
     }
+    for (auto& cause : a.causes)
+        for (auto* sentence : {&cause.says, &cause.first, &cause.does}) turn(*sentence, units);
     turn(a.discard, units);
     for (auto& way : a.ways) {
         for (auto* all : {&way.add, &way.plain})

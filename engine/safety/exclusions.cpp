@@ -91,8 +91,6 @@ std::optional<Exclusion> of_another_tongue(std::string_view word, const Knowledg
     return std::nullopt;
 }
 
-std::string quoted_if_blank(const std::string& word) { return word.find(' ') == std::string::npos ? word : "\"" + word + "\""; }
-
 // "gluten, milk and nuts": the parts, where each is understood by itself.
 std::vector<std::string> several_in(std::string_view word, const Knowledge& knowledge) {
     constexpr std::array<std::string_view, 7> joins{",", ";", "/", "+", "&", " and ", " or "};
@@ -153,11 +151,8 @@ Result<Exclusion> exclusion_of(std::string_view word, const Knowledge& knowledge
         found->word = word;
         return std::move(*found);
     }
-    if (const auto parts = several_in(word, knowledge); !parts.empty()) {
-        std::string each;
-        for (const auto& part : parts) each += (each.empty() ? "" : " ") + std::string("--without ") + quoted_if_blank(part);
-        return failure(Trouble::usage, "\"" + std::string(word) + "\" is several: say each by itself, " + each, "request.without");
-    }
+    if (const auto parts = several_in(word, knowledge); !parts.empty())
+        return failure(Trouble::usage, "\"" + std::string(word) + "\" is several: say each by itself", "request.without", parts);
     return failure(Trouble::usage,
                    "\"" + std::string(word) +
                        "\": neither a food nor a kind of food that is known here, so nothing was left out; name the foods one by one",

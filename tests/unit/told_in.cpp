@@ -1,7 +1,9 @@
 // Every sentence of every answer in the maker's units: nothing in grams, degrees Celsius or millimetres is left for one who goes by US
 // units, and nothing is said in Fahrenheit or ounces alone to one who does not.
 #include "core/written_quantity.hpp"
+#include "standin/mend.hpp"
 #include "standin/narrate.hpp"
+#include "standin/plan.hpp"
 #include "support/catch.hpp"
 
 using namespace standin;
@@ -108,6 +110,36 @@ TEST_CASE("stand-ins and what they ask are told in US units throughout", "[units
         add(all, s.needs);
         add(all, s.cautions);
     }
+    check_turned(all);
+}
+
+TEST_CASE("what mends a mass is told in US units throughout", "[units]") {
+    MendRequest asked;
+    asked.tasted = {"crumbly", "too sour", "flat"};
+    asked.made = "2.6 kg";
+    const auto answer = told_in(mend(engine(), read(sour), asked).value(), Units::us);
+    Sentences all = of(answer.base, Units::us);
+    for (const auto& cause : answer.causes) add(all, {cause.says, cause.first, cause.does});
+    for (const auto& word : answer.words) add(all, {word.says, word.practice});
+    for (const auto* steps : {&answer.fold, &answer.plain}) add(all, *steps);
+    add(all, in_full(answer.cannot, Units::us));
+    add(all, answer.on_page.cautions);
+    check_turned(all);
+}
+
+TEST_CASE("a plan of several sausages is told in US units throughout", "[units]") {
+    PlanRequest asked;
+    asked.formulas = {read(sour), read(plain)};
+    asked.have = engine().read_inventory("pork shoulder 1500 g\nchicken thigh 900 g\nchard 300 g\nno spinach\n", "have.txt").value();
+    const auto answer = told_in(plan(engine(), asked).value(), Units::us);
+    Sentences all = in_full(answer.read_as, Units::us);
+    for (const auto& sausage : answer.sausages) {
+        add(all, in_full(sausage.conflict, Units::us));
+        if (sausage.made_g > 0) add(all, of(sausage.prediction, Units::us));
+        for (const auto& edit : sausage.edits) all.push_back(in_full(edit.reason, Units::us));
+    }
+    for (const auto& p : answer.presumed) all.push_back(p.says);
+    add(all, answer.on_page.cautions);
     check_turned(all);
 }
 
