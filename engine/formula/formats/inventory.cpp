@@ -229,7 +229,7 @@ private:
     // "a few limes" are three, "a little parsley" is a handful or a spoonful: far from as much as it takes.
     TextLine in_pieces(const TextLine& line) {
         for (const auto& [amount, name] : small_amounts(line.text, knowledge_)) {
-            std::string plain = amount + " " + std::string(name);
+            std::string plain = (amount.empty() ? "" : amount + " ") + std::string(name);
             const auto read = read_line(plain, Origin(file_, line.place), knowledge_, {}, true);
             const bool poured = read && knowledge_.ingredient(read->line.ingredient)->tissue == Tissue::liquid;
             if (!read || (poured && amount == "1 handful")) continue;

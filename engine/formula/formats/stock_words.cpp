@@ -212,6 +212,8 @@ std::vector<SmallAmount> small_amounts(std::string_view line, const Knowledge& k
         const auto names = rest_after(line, list, knowledge);
         return names.empty() ? rest_before(line, list, knowledge) : names;
     };
+    for (const auto list : {WordList::stock_few, WordList::stock_little})  // "not much chard, maybe 100 g"
+        if (const auto names = rest(list); !names.empty() && tells_mass(names)) return {{"", names}};
     if (const auto names = rest(WordList::stock_few); !names.empty()) return {{"3", names}, {"1 handful", names}};
     if (const auto names = rest(WordList::stock_little); !names.empty()) return {{"1 handful", names}, {"1 tbsp", names}, {"1 tsp", names}};
     return {};

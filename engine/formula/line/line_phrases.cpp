@@ -129,6 +129,9 @@ void write_lean_to_fat(std::string& line) {
 // "70% lean / 30% fat" as "70% lean", "lean 90%" as "90% lean", "72VL" as "72% lean": both say the same.
 void write_lean_first(std::string& line) {
     const auto digit = [&](std::size_t i) { return i < line.size() && line[i] >= '0' && line[i] <= '9'; };
+    for (std::size_t i = line.find("D "); i != std::string::npos; i = line.find("D ", i + 1))  // "4D 70VL": a code of the cut
+        if (i >= 2 && digit(i - 1) && line[i - 2] == ' ' && digit(i + 2) && digit(i + 3) && line.compare(i + 4, 2, "VL") == 0)
+            line.replace(i - 1, 2, "  ");
     for (std::size_t i = line.find("VL"); i != std::string::npos; i = line.find("VL", i + 1))  // visual lean
         if (i >= 2 && digit(i - 1) && digit(i - 2) && !digit(i - 3) && (i + 2 >= line.size() || line[i + 2] == ' ' || line[i + 2] == ','))
             line.replace(i, 2, "% lean");

@@ -136,16 +136,36 @@ bool within(std::string_view key, double value) {
                        [&](const ProcessBounds& bounds) { return bounds.key == key && value >= bounds.low && value <= bounds.high; });
 }
 
+// How many words a figure stands from the nearest word for the core; nothing where the sentence has none.
+std::optional<std::size_t> words_from_core(const Sentence& sentence, std::size_t figure, const Knowledge& knowledge) {
+    std::optional<std::size_t> nearest;
+    for (std::size_t i = 0; i < sentence.words.size(); ++i) {
+        if (!Sentence::in(sentence.words[i], WordList::core_word, knowledge)) continue;
+        const std::size_t away = i < figure ? figure - i : i - figure;
+        nearest = std::min(nearest.value_or(away), away);
+    }
+    return nearest;
+}
+
+// "Poach at 75 C until the core is 72 C": the figure beside the word; without one the first that it is cooked to.
 std::optional<double> core_in(const Sentence& sentence, const Knowledge& knowledge) {
-    const bool core = sentence.says(WordList::core_word, knowledge), cooked = sentence.says(WordList::cooking_word, knowledge);
+    constexpr double coolest = 50, hottest = 95;  // judgement: above it is the oven, below it the fridge
+    const bool cooked = sentence.says(WordList::cooking_word, knowledge);
+    std::optional<double> core;
+    std::optional<std::size_t> nearest;
     for (std::size_t i = 0; i < sentence.words.size(); ++i) {
         if (!starts_number(sentence.words[i])) continue;
         const auto celsius = celsius_at(sentence.text, sentence.words[i].begin, knowledge);
+        if (!celsius || *celsius < coolest || *celsius > hottest) continue;
+        const auto away = words_from_core(sentence, i, knowledge);
         const bool reached = cooked && i > 0 && knowledge.in_list(WordList::up_to_a_heat, sentence.words[i - 1].folded);
-        constexpr double coolest = 50, hottest = 95;  // judgement: above it is the oven, below it the fridge
-        if (celsius && (core || reached) && *celsius >= coolest && *celsius <= hottest) return celsius;
+        if (away && (!nearest || *away < *nearest)) {
+            nearest = away;
+            core = celsius;
+        }
+        if (!away && reached && !core) core = celsius;
     }
-    return std::nullopt;
+    return core;
 }
 
 // What is answered with a warning is not taken over as a step: "let it stand at room temperature for 12 hours".
