@@ -51,9 +51,11 @@ std::vector<Addition> usual_additions(Role role, const Formula& formula, const S
     double most = 1;
     for (const auto& swap : knowledge.records().swaps)
         if (swap.role == role) most = std::max(most, ++known[swap.to]);
+    // Ice water is there, whatever a list has.
+    const auto comes = [&](const Ingredient& i) { return stock.can_bring(i) || (from_the_tap(i.id) && stock.offer(i).on_hand); };
     std::vector<Addition> all;
     for (const auto& i : knowledge.records().ingredients)
-        if (i.roles.front() == role && stock.can_bring(i) && (role != Role::binder || i.tissue == Tissue::dry) && !price.in_formula(i) &&
+        if (i.roles.front() == role && comes(i) && (role != Role::binder || i.tissue == Tissue::dry) && !price.in_formula(i) &&
             may_add(i, role, formula, stock, price, knowledge) && !to_check_on_packet(i, role, stock))
             all.push_back({&i, 1 - known[i.id] / most});
     // The same with a new allergen is no other idea, unless the maker has it by him.

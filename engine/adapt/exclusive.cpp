@@ -75,8 +75,10 @@ std::vector<Group> exclusive_groups(const Problem& problem, const Knowledge& kno
     for (const auto& [line, group] : of_line) keep(group);
     for (const auto& [line, group] : by_choice) keep(group);
     for (auto& [key, group] : food) {
-        const auto more = beside.find(key.first);
-        if (more != beside.end()) group.insert(group.end(), more->second.begin(), more->second.end());
+        // More lemon juice beside green tomato is no second stand-in where lemon juice takes the place of lime as well.
+        if (const auto more = beside.find(key.first); more != beside.end())
+            for (const auto m : more->second)
+                if (problem.moves[m].partner_of.value_or(key.second) == key.second) group.push_back(m);
         keep(group);
     }
     const auto of_herbs = of_missing_herbs(problem, knowledge);

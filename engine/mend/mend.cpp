@@ -153,6 +153,19 @@ std::set<Role> roles_in(const Formula& mass, const Knowledge& knowledge) {
     return roles;
 }
 
+// Nothing of a mixed mass comes out again: what it holds it holds when it is mended, thinned below what a code wants declared as well.
+void stays_in(MendAnswer& answer) {
+    auto& mended = answer.of_variants.allergens;
+    for (const auto& held : answer.base.allergens) {
+        if (!held.sure) continue;
+        const auto same = [&](const AllergenText& one) { return one.allergen == held.allergen; };
+        if (std::any_of(mended.begin(), mended.end(), [&](const AllergenText& one) { return same(one) && one.sure; })) continue;
+        std::erase_if(mended, same);
+        mended.push_back(held);
+    }
+    std::stable_partition(mended.begin(), mended.end(), [](const AllergenText& one) { return one.sure; });
+}
+
 void finish(MendAnswer& answer, const Mending& mending) {
     std::stable_partition(answer.ways.begin(), answer.ways.end(), [](const MendWay& way) {  // what the rules allow goes first
         return std::none_of(way.new_cautions.begin(), way.new_cautions.end(), breaks_the_law);
@@ -162,6 +175,7 @@ void finish(MendAnswer& answer, const Mending& mending) {
     for (const auto& way : answer.ways) page.offer(way.prediction);
     answer.on_page = page.safety();
     answer.of_variants = page.offered();
+    stays_in(answer);
     if (answer.ways.empty()) return;
     const bool worked = std::any_of(answer.ways.begin(), answer.ways.end(), [](const MendWay& way) { return way.work_min > 0; });
     texts_of(mending.fold, worked, answer.fold);
