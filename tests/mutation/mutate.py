@@ -125,12 +125,16 @@ def run(folder, test, number, names=None):
     command = [program(folder, test), "--abort"]
     if names is not None:
         listed = folder / f"names.{number}.txt"
-        listed.write_text("".join(f'"{name}"\n' for name in names))
+        listed.write_text("".join(re.sub(r"([\\,\[])", r"\\\1", name) + "\n" for name in names))
         command += ["--input-file", listed]
+    mutated = {**os.environ, "STANDIN_MUTANT": str(number)}
     try:
-        return subprocess.run(command, cwd=folder, capture_output=True, timeout=SLOWEST, env={**os.environ, "STANDIN_MUTANT": str(number)}).returncode != 0
+        done = subprocess.run(command, cwd=folder, capture_output=True, text=True, errors="replace", timeout=SLOWEST, env=mutated)
     except subprocess.TimeoutExpired:
         return True
+    if "No tests ran" in done.stdout:
+        sys.exit(f"no test of {test} goes by its name: {', '.join(names)}")
+    return done.returncode != 0
 
 
 def who_comes_by(folder, tests, longest, resumed=False):
