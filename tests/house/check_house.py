@@ -143,7 +143,6 @@ worded = {
     "engine/formula/formats/stock_words.cpp": "errors, likewise",
     "engine/formula/lexer/trouble.cpp": "errors, likewise",
     "engine/formula/line/amount.cpp": "errors, likewise",
-    "engine/formula/line/by_share.cpp": "errors, likewise",
     "engine/formula/line/own_share.cpp": "as a line is written",
     "engine/safety/caps.cpp": "names of figures",
     "engine/safety/cautions.cpp": "fills the places that a rule's own words leave open",

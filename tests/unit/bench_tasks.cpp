@@ -102,8 +102,8 @@ TEST_CASE("shellfish is shelled, not peeled like a root") {
 TEST_CASE("a title that says links and no width of a casing is told, and asked about") {
     const Sheet s = sheet(read("Christmas green links\n2 kg pork shoulder\n36 g salt\n"));
     CHECK(s.makes.titled_link);
-    CHECK(
-        std::any_of(s.notes.begin(), s.notes.end(), [](const Reason& n) { return in_full(n).find("how wide the casing is") != std::string::npos; }));
+    CHECK(std::any_of(s.notes.begin(), s.notes.end(),
+                      [](const Reason& n) { return in_full(n).find("how wide the casing is") != std::string::npos; }));
     CHECK_FALSE(sheet(read("Christmas patties\n2 kg pork shoulder\n36 g salt\n")).makes.titled_link);
     SheetRequest cased;
     cased.casing = "32mm";
