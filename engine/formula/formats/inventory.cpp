@@ -60,6 +60,7 @@ public:
         if (troubles_.any()) return troubles_.failure();
         return all;
     }
+    bool denies(const Line& line) const { return gatherer_.denied().count(line.ingredient) > 0; }
 
 private:
     Origin origin_of(std::string_view text, const TextLine& line) const {
@@ -489,7 +490,11 @@ private:
 }  // namespace
 
 Result<Inventory> read_plain_inventory(std::string_view text, std::string_view file, const Knowledge& knowledge, const Formula* formula) {
-    return PlainInventory(file, knowledge, formula).read(text_lines(text), comment_lines(text));
+    PlainInventory list(file, knowledge, formula);
+    auto all = list.read(text_lines(text), comment_lines(text));
+    Formula rest = formula ? *formula : Formula{};  // "fresh breadcrumbs" beside "no rye bread": the word means no line that is gone
+    if (std::erase_if(rest.lines, [&](const Line& line) { return list.denies(line); }) == 0 || !all) return all;
+    return PlainInventory(file, knowledge, &rest).read(text_lines(text), comment_lines(text));
 }
 
 }  // namespace standin

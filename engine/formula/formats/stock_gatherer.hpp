@@ -5,6 +5,7 @@
 #include <cmath>
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -95,6 +96,8 @@ public:
         const double fresh = *picked / (weighed && !prepared ? 1 : edible_share(ingredient)), grams = read.line.grams.mid * fresh;
         const auto at_most = weighed ? std::nullopt : std::optional(read.line.grams.high * fresh);
         if (prepared) note(counted_as_fresh(written, ingredient, grams));
+        for (const auto& told : read.line.notes)
+            if (told.kind == ReasonKind::of_the_formula) loose_.insert(read.line.ingredient);
         have(read.line.ingredient, grams, read.where, written, at_most);
         told(written, read.where, make_reason(ReasonKind::stock_weight, {{"as bought", {}, grams, "g"}}, {ingredient.names.front()}));
     }
@@ -158,6 +161,7 @@ public:
         if (names->note) inventory_.notes.push_back(*names->note);
         if (const Ingredient* one = on_hand && names->ids.size() == 1 ? knowledge_.ingredient(names->ids.front()) : nullptr)
             if (const auto leaf = leaf_called(text, *one, knowledge_)) inventory_.notes.push_back(taken_as_dried(*one, *leaf));
+        if (on_hand && names->loose) loose_.insert(names->ids.begin(), names->ids.end());
         if (on_hand)
             for (const auto& id : names->ids) have(id, std::nullopt, origin.start(), text);
         else missing(*names, origin.start(), text);
@@ -244,6 +248,9 @@ public:
         return std::nullopt;
     }
 
+    /// Foods that the list says by their own names are not there, and has only by a wider word: that word means another.
+    const std::set<std::string>& denied() const { return denied_; }
+
     bool has(const std::string& id) const {
         return std::any_of(inventory_.items.begin(), inventory_.items.end(), [&](const auto& item) { return item.ingredient == id; });
     }
@@ -305,6 +312,7 @@ private:
     bool same_form(const std::string& on_hand, const std::string& word) const { return says(on_hand, word) && !tells_form(on_hand); }
 
     void there_all_the_same(const std::string& id) {
+        if (loose_.count(id)) denied_.insert(id);
         Reason both = reason_about(ReasonKind::both_are_one, on_hand_as_[id], {knowledge_.ingredient(id)->names.front()});
         both.note = missing_as_[id];
         note(std::move(both));
@@ -321,6 +329,7 @@ private:
     std::vector<std::string> by_word_;                            // missing by a word that is not the food's own name
     std::vector<std::string> missing_forms_;                      // missing by a word that means the fresh and the dried one
     std::map<std::string, std::string> on_hand_as_, missing_as_;  // by ingredient: the words, folded
+    std::set<std::string> loose_, denied_;                        // on hand by a word that is not the food's own name
     std::vector<Error> set_aside_;
 };
 
