@@ -115,13 +115,13 @@ private:
 
     // Vegetables that come in together for one fill its place once: the acid or the green that is then short is told.
     void fill_the_place() {
-        const auto vegetable = [&](const Line& food) { return is_vegetable(ingredient(food).tissue); };
+        const bool greener = any_asks(distance_.goals(), Property::greenness, Goal::Kind::at_least);
         for (std::size_t l = 0; l < problem_.start.size(); ++l) {
             const Line& line = problem_.formula.lines[l];
-            if (!vegetable(line) || !problem_.missing[l]) continue;
+            if (!is_vegetable(ingredient(line)) || !problem_.missing[l] || (greener && role(line) == Role::green)) continue;
             const double mass = context_.nominal().unit(line)[Amount::mass], missing = line.grams.mid - problem_.start[l];
             const auto fills = [&](const Move& m) {
-                const bool one = m.kind == MoveKind::stand_in && m.line == l && vegetable(m.food);
+                const bool one = m.kind == MoveKind::stand_in && m.line == l && m.fills;
                 return one ? m.per_gram[Amount::mass] / mass : 0.0;
             };
             double room = context_.constant("advice.bulk.together") * missing;

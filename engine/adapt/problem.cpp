@@ -290,17 +290,14 @@ private:
             if (taken == stand_ins_a_line && !stock_.listed()) break;
             if (taken == 2 * stand_ins_a_line) break;
             // Juice or powder is no filling where a vegetable is to be had: it comes beside that, as a partner.
-            if (filled && !is_vegetable(ingredient(candidate.food).tissue)) continue;
+            if (filled && !place_.is_filling(l, candidate)) continue;
             if (doubtful(candidate) && has_sure_stand_in(problem_, l, stock_)) break;
             if (!offer_stand_in(l, candidate)) continue;
             ++taken;
             if (candidate.partner && !candidate.in_two_parts() && problem_.missing[l])
                 offer_partner(l, candidate.partner->food, candidate.role);
         }
-        // The only stand-in of a vegetable holds its bulk.
-        if (taken != 1 || !place_.is_bulk(l) || !problem_.missing[l]) return;
-        Move& alone = problem_.moves[first];
-        alone.least = std::max(alone.least, place_.alone(alone).value_or(0));
+        if (place_.is_bulk(l) && problem_.missing[l]) place_.hold_bulk(problem_, l, first, taken == 1);
     }
 
     bool offer_stand_in(std::size_t l, const Candidate& candidate) {
@@ -322,6 +319,7 @@ private:
         if (same && place_.adds_nothing(l, candidate, unit(move.food), move.most)) return false;
         if (candidate.in_two_parts() && !add_second_part(move, candidate)) return false;
         move.least = place_.least(l, candidate, whole);
+        move.fills = place_.is_filling(l, candidate);
         if (move.least > move.most && !place_.little_will_do(l, candidate, move.most)) return false;
         move.least = std::min(move.least, move.most);
         move.price = price_.of_stand_in(ingredient(move.food), candidate.closeness, !problem_.missing[l]);
@@ -376,7 +374,7 @@ private:
         const Role role = candidate.role;
         const bool meat = ingredient(move.food).meat.has_value();
         // Green tomato stands in for the acid of tomatillo, and is a vegetable for all that.
-        const bool fills = place_.is_bulk(move.line) && is_vegetable(ingredient(move.food).tissue);
+        const bool fills = place_.is_bulk(move.line) && move.fills;
         // Boiled rice is mostly water: for flour that is not to be had it comes in by more than flour may.
         const bool moist = role == Role::binder && ingredient(move.food).tissue != Tissue::dry && problem_.missing[move.line];
         const double share = meat ? 1 : fills || moist ? most_of_paste : most_of_batch(role);

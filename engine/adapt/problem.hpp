@@ -59,6 +59,7 @@ struct Move {
     double remnant = 0;                  ///< reduce: of the line's grams, so little is not left
     double bought = 1;                   ///< grams as picked or bought behind one gram of it
     std::optional<SecondPart> second{};  ///< stand_in
+    bool fills = false;                  ///< stand_in: it takes the place of a vegetable as a vegetable does
 
     /// Grams of an ingredient that a gram of it brings; as bought where `as_bought` says so.
     double brings(std::string_view ingredient, bool as_bought = false) const;

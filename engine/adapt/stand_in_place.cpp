@@ -24,6 +24,8 @@ constexpr double near_enough = 0.5;          // closeness of that
 constexpr double pinch = 0.1;                // of what takes the place of the whole line: what is strong, or hardly there
 constexpr double by_choice = 0.3;            // of a line that is there: who changes it for the sake of a want changes it to be seen
 constexpr double clear_of_cap = 0.95;        // of the most; the batch it is a share of is smaller once the line is gone
+constexpr double all_but = 0.95;             // of what is missing
+constexpr double twice_the_leaf = 2;         // of what would take its place
 constexpr double weighed = 0.75;             // of the weight that those who use it give
 
 }  // namespace
@@ -36,8 +38,9 @@ double StandInPlace::fairly_missing(std::size_t l) const { return std::min(missi
 
 bool StandInPlace::is_bulk(std::size_t l) const {
     const Role role = role_of_line(l);
-    const bool seasoning = role == Role::herb || role == Role::spice || role == Role::allium;
-    return is_vegetable(ingredient(lines()[l]).tissue) && !seasoning && lines()[l].grams.mid >= vegetable_share * base_mass_;
+    const Ingredient& food = ingredient(lines()[l]);
+    const bool seasoning = (role == Role::herb && is_leaf(food.tissue)) || role == Role::spice || role == Role::allium;
+    return is_vegetable(food) && !seasoning && lines()[l].grams.mid >= vegetable_share * base_mass_;
 }
 
 // Garlic for ramps: it stands for the taste alone, and far less of it is enough.
@@ -46,11 +49,11 @@ bool StandInPlace::seasons_for(std::size_t l, const Candidate& candidate) const 
     return role_of_line(l) == Role::green && candidate.role == Role::allium && most_times * equal < lines()[l].grams.mid;
 }
 
-// Dried, a little does what the fresh line did: the same plant, or any allium.
+// Dried, a little does what the fresh line did: the same plant, any allium or mushroom.
 bool StandInPlace::is_dried_form(std::size_t l, const Line& food) const {
     const Ingredient &fresh = ingredient(lines()[l]), &dry = ingredient(food);
     const bool same = !fresh.latin.empty() && fresh.latin == dry.latin;
-    return dry.tissue == Tissue::dry && (same || role_of_line(l) == Role::allium);
+    return dry.tissue == Tissue::dry && (same || role_of_line(l) == Role::allium || fresh.tissue == Tissue::fungus);
 }
 
 bool StandInPlace::by_the_pinch(const Candidate& candidate) const {
@@ -67,6 +70,15 @@ bool StandInPlace::by_weight(const Candidate& candidate) const {
     const auto& swaps = context_.knowledge().records().swaps;
     return !candidate.swaps.empty() &&
            std::all_of(candidate.swaps.begin(), candidate.swaps.end(), [&](std::size_t s) { return swaps[s].basis == Basis::weight; });
+}
+
+bool StandInPlace::is_filling(std::size_t l, const Candidate& candidate) const {
+    const Ingredient& food = ingredient(candidate.food);
+    if (is_vegetable(food)) return true;
+    const bool dry_or_poured = food.tissue == Tissue::dry || food.tissue == Tissue::liquid;
+    if (dry_or_poured || !by_weight(candidate) || !is_bulk(l)) return false;
+    const double equal = candidate.food.grams.mid / candidate.share / lines()[l].grams.mid;
+    return equal >= context_.constant("advice.bulk.least") && equal <= context_.constant("advice.bulk.most");
 }
 
 StandInPlace::Weights StandInPlace::weights(std::size_t l, const Candidate& candidate) const {
@@ -94,10 +106,13 @@ StandInPlace::Weights StandInPlace::weights(std::size_t l, const Candidate& cand
         const double flesh = candidate.role == Role::heat ? context_.constant("stand_ins.heat.flesh") * base_mass_ : 0;
         return {std::max(equal, line / most_times), std::min(most, std::max(most_times * line, flesh))};
     }
-    if (!is_vegetable(ingredient(candidate.food).tissue)) return {equal / bodiless, most};
+    if (!is_filling(l, candidate)) return {equal / bodiless, most};
     // A milder chile has no partner that brings the rest of its heat: more of it comes in, as far as the bulk allows.
     const double most_bulk = context_.constant("advice.bulk.most") * line, full = candidate.role == Role::heat ? most_bulk : line;
-    return {std::clamp(equal, context_.constant("advice.bulk.least") * line, full), std::min(most, most_bulk)};
+    const double whole = std::clamp(equal, context_.constant("advice.bulk.least") * line, full);
+    // Who wants it greener gets more of the leaf that comes in, as of one that is there.
+    const bool greener = candidate.role == Role::green && asked_.by_goal.count(Role::green) > 0 && asked_.up.count(Role::green) > 0;
+    return {whole, greener ? std::max(most, twice_the_leaf * whole) : std::min(most, most_bulk)};
 }
 
 bool StandInPlace::adds_nothing(std::size_t l, const Candidate& candidate, const Material& per_gram, double most) const {
@@ -121,7 +136,7 @@ double StandInPlace::least(std::size_t l, const Candidate& candidate, double who
 // near the line whatever the garden has goes in, though something else must make up for the rest.
 bool StandInPlace::little_will_do(std::size_t l, const Candidate& candidate, double most) const {
     if (!has_body(l)) return true;
-    const bool vegetable = is_vegetable(ingredient(candidate.food).tissue) && !seasons_for(l, candidate);
+    const bool vegetable = is_filling(l, candidate) && !seasons_for(l, candidate);
     if (vegetable && candidate.closeness >= near_enough && most >= part_worth_picking * fairly_missing(l)) return true;
     const Ingredient &from = ingredient(lines()[l]), &to = ingredient(candidate.food);
     const auto both = [&](Role role) { return contains(from.roles, role) && contains(to.roles, role); };
@@ -129,13 +144,23 @@ bool StandInPlace::little_will_do(std::size_t l, const Candidate& candidate, dou
 }
 
 bool StandInPlace::fills(std::size_t l, const Candidate& candidate, double most) const {
-    if (!is_vegetable(ingredient(candidate.food).tissue) || seasons_for(l, candidate)) return false;
+    if (!is_filling(l, candidate) || seasons_for(l, candidate)) return false;
     return std::min(weights(l, candidate).most, most) >= third * fairly_missing(l);
 }
 
+void StandInPlace::hold_bulk(Problem& problem, std::size_t l, std::size_t first, bool only_one) const {
+    const double missing = 1 - problem.start[l] / lines()[l].grams.mid;
+    const auto is_short = [&](const Move& m) { return m.fills && m.most * m.covers->per_gram < all_but * missing; };
+    const auto from = problem.moves.begin() + static_cast<std::ptrdiff_t>(first);
+    if (!only_one && std::any_of(from, problem.moves.end(), is_short)) return;
+    for (auto move = from; move != problem.moves.end(); ++move)
+        if (move->kind == MoveKind::stand_in && move->line == l) move->least = std::max(move->least, alone(*move).value_or(0));
+}
+
+// Grams that hold the bulk of a vegetable where so much of it may stand alone for that.
 std::optional<double> StandInPlace::alone(const Move& move) const {
     const double missing = missing_of(move.line);
-    if (!is_vegetable(ingredient(move.food).tissue) || move.covers->per_gram * bodiless * missing > 1) return std::nullopt;
+    if (!move.fills || move.covers->per_gram * bodiless * missing > 1) return std::nullopt;
     return std::min(clear_of_cap * move.most, context_.constant("advice.bulk.least") * missing);
 }
 

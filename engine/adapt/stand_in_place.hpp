@@ -28,10 +28,13 @@ public:
 
     /// Whether the line gives the paste its bulk, so that what stands in for it has to.
     bool is_bulk(std::size_t l) const;
+    /// Whether it takes the place of a vegetable as a vegetable does: one itself, or boiled beans that makers weigh for peas.
+    bool is_filling(std::size_t l, const Candidate& candidate) const;
     /// Whether `most` grams of it can fill a fair part of the place of a vegetable.
     bool fills(std::size_t l, const Candidate& candidate, double most) const;
-    /// Whether that much of it, at the most, may stand alone for a vegetable, and the grams that hold its bulk then.
-    std::optional<double> alone(const Move& move) const;
+    /// The only stand-in of a vegetable, of the moves from `first` on, holds its bulk; so does each where none is short of it: two of which
+    /// one would do are not halved.
+    void hold_bulk(Problem& problem, std::size_t l, std::size_t first, bool only_one) const;
 
     /// Strong foods have a most of their own.
     double room_by_the_kilo(const Ingredient& food) const;
@@ -42,6 +45,7 @@ private:
     Role role_of_line(std::size_t l) const { return ingredient(lines()[l]).roles.front(); }
     double missing_of(std::size_t l) const { return lines()[l].grams.mid - problem_.start[l]; }
     double fairly_missing(std::size_t l) const;
+    std::optional<double> alone(const Move& move) const;
     bool has_body(std::size_t l) const { return role_of_line(l) == Role::green || role_of_line(l) == Role::allium; }
     bool seasons_for(std::size_t l, const Candidate& candidate) const;
     bool is_dried_form(std::size_t l, const Line& food) const;

@@ -1,6 +1,7 @@
 // What a food is made of, as far as it sets how foods replace each other.
 #pragma once
 
+#include "knowledge/records.hpp"
 #include "knowledge/vocabulary.hpp"
 
 namespace standin {
@@ -22,6 +23,11 @@ inline bool is_vegetable(Tissue tissue) {
         default:
             return false;
     }
+}
+
+/// Whether it gives a paste its body as a vegetable does: peas and beans in their green as well.
+inline bool is_vegetable(const Ingredient& food) {
+    return is_vegetable(food.tissue) || (food.tissue == Tissue::seed && food.family == "vegetables");
 }
 
 }  // namespace standin

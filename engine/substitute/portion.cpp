@@ -127,6 +127,12 @@ bool Portions::bulky(const Line& food, Role role) const {
     return (role == Role::herb || role == Role::allium) && share >= constant("stand_ins.bulk.from");
 }
 
+// Spooned and mostly water: curds, boiled beans, mash.
+bool Portions::moist(const Line& food) const {
+    const Material& unit = nominal_.unit(food);
+    return ingredient(food).tissue == Tissue::paste && unit[Amount::water] > 0.5 * unit[Amount::mass];
+}
+
 bool Portions::fruit_for_juice(const Line& food, Role role) const {
     return role == Role::acid && ingredient(line_).tissue == Tissue::liquid && vegetable(food);
 }
@@ -151,8 +157,10 @@ bool Portions::pale() const {
 // What is blanched only because it is the tougher of the two goes in leaf for leaf, as weighed before that.
 double Portions::in_its_place(const Line& food) const {
     const double mass = nominal_.unit(line_)[Amount::mass];
-    const bool own_blanching = has_step(food.prepared, "blanched") && !has_step(line_.prepared, "blanched");
-    return line_.grams.mid * (own_blanching ? 1.0 : mass / std::max(nominal_.unit(food)[Amount::mass], next_to_nothing));
+    const auto without_line = [&](const char* step) { return has_step(food.prepared, step) && !has_step(line_.prepared, step); };
+    const bool mushroom = ingredient(food).tissue == Tissue::fungus && without_line("cooked");
+    return line_.grams.mid *
+           (mushroom || without_line("blanched") ? 1.0 : mass / std::max(nominal_.unit(food)[Amount::mass], next_to_nothing));
 }
 
 // Weight for weight, but for the water.
@@ -211,6 +219,12 @@ Portions::Bounds Portions::bounds(const Line& food, const SwapPath& path, Role r
         const double unnoticed = constant("stand_ins.heat.flesh") * batch_grams_;
         if (role == Role::heat && !flesh_chile(line_) && equal <= std::min(unnoticed, proportion * line_grams))
             b.most = std::max(b.most, equal);
+        b.at_least = for_its_bulk("at least", constant("stand_ins.bulk.least"));
+        b.at_most = for_its_bulk("at most", constant("stand_ins.bulk.most"));
+    } else if (role == Role::binder && moist(line_) && moist(food) && !says_how_much(path)) {
+        // Mashed potato for ricotta, boiled beans for boiled chickpeas: what fills a mass is filled by as much.
+        b.least = constant("stand_ins.bulk.least") * line_grams;
+        b.most = constant("stand_ins.bulk.most") * line_grams;
         b.at_least = for_its_bulk("at least", constant("stand_ins.bulk.least"));
         b.at_most = for_its_bulk("at most", constant("stand_ins.bulk.most"));
     } else if (fruit_for_juice(food, role) && !says_how_much(path)) {

@@ -60,6 +60,7 @@ private:
     bool a_pinch(const SwapPath& path) const;
     bool by_dose_alone(const SwapPath& path) const;
     bool bulky(const Line& food, Role role) const;
+    bool moist(const Line& food) const;
     bool fruit_for_juice(const Line& food, Role role) const;
     bool flesh_chile(const Line& food) const;
     double solids(const Line& food) const;

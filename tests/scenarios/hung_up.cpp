@@ -30,4 +30,43 @@ TEST_CASE("hung up: what the list says is not there is not what a wider word of 
         }
 }
 
+TEST_CASE("hung up: boiled beans and mushrooms fill the place of peas and mushrooms, whatever else is missing") {
+    const auto v = first_for(
+        "Field (invented)\n800 g pork shoulder\n250 g pork backfat\n200 g leeks, sweated\n120 g peas, blanched\n"
+        "60 g breadcrumbs\n30 g parsley\n21 g salt\n",
+        "onions 1 kg\nbroad beans 400 g\nrice, cooked 500 g\nno leeks\nno peas\nno breadcrumbs\n");
+    CHECK(grams_in(v, "fava-cooked") >= 0.65 * 120);
+    CHECK(grams_in(v, "fava-cooked") <= 1.3 * 120);
+    CHECK(grams_in(first_for(mass + "130 g maitake\n", "oyster mushrooms 1 kg\nno maitake\n"), "oyster-mushroom") <= 1.3 * 130);
+    const auto potato = first_for(mass + "100 g ricotta\n", "boiled potatoes 1 kg\nno ricotta\n");
+    CHECK(grams_in(potato, "potato-cooked") >= 60);
+}
+
+TEST_CASE("hung up: green beans are boiled wherever they come in, and the sheet reads again") {
+    for (const std::string line : {"200 g nopal, blanched", "150 g okra", "120 g snow peas", "120 g samphire"}) {
+        CAPTURE(line);
+        const std::string name = line.substr(6, line.find(',') == std::string::npos ? std::string::npos : line.find(',') - 6);
+        const auto v = first_for(mass + line + "\n", "green beans 1 kg\nno " + name + "\n");
+        const Line* beans = line_of(v.formula, "green-bean");
+        REQUIRE(beans);
+        CHECK(std::any_of(beans->prepared.begin(), beans->prepared.end(), [](const Prepared& p) { return p.preparation == "boiled"; }));
+    }
+}
+
+TEST_CASE("hung up: dried mushrooms by the little that they are, preserved lemon as lemon and salt") {
+    const double dried = grams_in(first_for(mass + "200 g cremini, sweated\n", "dried shiitake 100 g\nno cremini\n"), "shiitake-dried");
+    CHECK(dried > 12);
+    CHECK(dried < 32);
+    const auto v = first_for(mass + "30 g preserved lemon\n", "lemons 3\ncapers 1 jar\nno preserved lemon\n");
+    CHECK(grams_in(v, "lemon-zest") > 4);
+    CHECK(grams_in(v, "caper") == 0);
+    CHECK(grams_in(v, "table-salt") > 29);
+}
+
+TEST_CASE("hung up: what is sweet and sour is made up for with both") {
+    const auto v = first_for(mass + "50 g pomegranate molasses\n", "balsamic vinegar 1 bottle\nhoney 1 jar\nno pomegranate molasses\n");
+    CHECK(grams_in(v, "balsamic-vinegar") > 20);
+    CHECK(grams_in(v, "honey") > 5);
+}
+
 }  // namespace hung_up_test
