@@ -3,18 +3,20 @@
 #include <algorithm>
 #include <cmath>
 
+#include "adapt/closed_salt.hpp"
 #include "adapt/idle_steps.hpp"
 #include "adapt/met.hpp"
 #include "evaluate/predict.hpp"
 
 namespace standin {
 
-WeighedPlan DrawnPlans::weighed_out(const Plan& plan, const Problem& problem) const {
+WeighedPlan DrawnPlans::weighed_out(const Plan& found, const Problem& problem) const {
+    Plan plan = with_salt_closed(found, problem, distance_, context_);
     BuiltVariant built = build_variant(problem, plan, stock_, context_.knowledge());
     drop_idle_steps(built, base_.process, distance_, context_.nominal());
     SampledBatch batch(built.formula, context_.sampled());
     auto states = batch.states();
-    return {plan, std::move(built), std::move(batch), std::move(states)};
+    return {std::move(plan), std::move(built), std::move(batch), std::move(states)};
 }
 
 // What the best relaxed batch misses is asked of every plan. It comes from the models, and is much the same whatever the food; but each

@@ -30,12 +30,14 @@ double salt_gone(const Problem& problem, std::size_t l, const Context& context) 
 
 }  // namespace
 
-bool plain_salt(const Ingredient& food, const Knowledge& knowledge) { return belongs(food, "salt", knowledge); }
+bool plain_salt(const Ingredient& food, const Knowledge& knowledge) {
+    return belongs(food, "salt", knowledge) && food.roles.size() == 1;  // garlic salt is there for its garlic
+}
 
 bool salt_follows(const Problem& problem, const Distance& distance, const Context& context) {
     constexpr double all = 0.95;  // of the meat: where less is allowed, fat goes and nothing comes in for it
-    const bool leaner = asks_leaner(distance.goals());
-    if (leaner && problem.least_meat < all * problem.start_total[Amount::meat]) return true;
+    const bool of_fat = asks_leaner(distance.goals()) || any_asks(distance.goals(), Property::fat_pct, Goal::Kind::at_least);
+    if (of_fat && problem.least_meat < all * problem.start_total[Amount::meat]) return true;
     for (const auto& move : problem.moves)
         if (move.brings_food() && (brings_salt(move, context) || replaces_meat(problem, move, context))) return true;
     for (std::size_t l = 0; l < problem.start.size(); ++l)  // much bread takes along what a maker would weigh in again

@@ -42,6 +42,27 @@ TEST_CASE("hung up: boiled beans and mushrooms fill the place of peas and mushro
     CHECK(grams_in(potato, "potato-cooked") >= 60);
 }
 
+TEST_CASE("hung up: salt is weighed anew for what is salty, whole, and left alone for a gram of it") {
+    const auto salt = [](const Variant& v) { return grams_in(v, "table-salt"); };
+    for (const std::string crumbs : {"60 g breadcrumbs\n", "60 g rusk\n"}) {
+        CAPTURE(crumbs);
+        CHECK(salt(first_for(mass + crumbs, "masa harina 1 bag\nrolled oats 1 bag\nno breadcrumbs\nno rusk\n")) == 28);
+    }
+    struct Case {
+        const char *line, *there, *gone;
+    };
+    for (const auto& [line, there, gone] :
+         {Case{"20 g garlic", "garlic salt 1 jar", "garlic"}, Case{"12 g celery seed", "celery salt 1 jar", "celery seed"},
+          Case{"60 g samphire", "capers 1 jar", "samphire"}, Case{"100 g ricotta", "feta 500 g", "ricotta"},
+          Case{"60 g ground anchovies", "miso 200 g", "anchovy"}, Case{"12 g nutritional yeast", "miso 200 g", "nutritional yeast"}}) {
+        CAPTURE(line, there);
+        const auto answer = answer_to(mass + line + "\n", std::string(there) + "\nno " + gone + "\n");
+        REQUIRE_FALSE(answer.variants.empty());
+        const double before = salt_of_meat(answer.base), after = salt_of_meat(answer.variants.front().prediction);
+        CHECK(std::abs(after - before) < 0.035 * before + 0.03);
+    }
+}
+
 TEST_CASE("hung up: green beans are boiled wherever they come in, and the sheet reads again") {
     for (const std::string line : {"200 g nopal, blanched", "150 g okra", "120 g snow peas", "120 g samphire"}) {
         CAPTURE(line);
