@@ -40,10 +40,12 @@ constexpr double least_base = 1e-3;  // a relative step of a property that is ne
 
 struct Dose {
     Amount amount;
-    std::string_view what;
+    std::string_view what, floor;
 };
 // A herb for a spice is one seasoning for another: how unlike they taste is told by the aroma, not by which shelf they stand on.
-constexpr Dose doses[] = {{Amount::dose_nut, "nuts"}, {Amount::dose_allium, "alliums"}, {Amount::dose_seasoning, "seasonings"}};
+constexpr Dose doses[] = {{Amount::dose_nut, "nuts", "advice.floor.nut"},
+                          {Amount::dose_allium, "alliums", "advice.floor.dose"},
+                          {Amount::dose_seasoning, "seasonings", "advice.floor.dose"}};
 
 }  // namespace
 
@@ -74,7 +76,7 @@ Distance::Distance(const Context& context, const Material& base, const State& st
     batch_step_ = value("batch_g");
     heat_step_ = std::log1p(value("heat_mg_kg"));
     heat_floor_ = context.constant("advice.floor.heat");
-    dose_floor_ = context.constant("advice.floor.dose");
+    for (std::size_t d = 0; d < std::size(doses); ++d) dose_floors_[d] = context.constant(doses[d].floor);
     want_weight_ = context.constant("advice.weight.want");
     steps_[Property::heat_mg_kg] = value("heat_mg_kg") * std::max(state.properties[Property::heat_mg_kg], heat_floor_);
     steps_[Property::greenness] = colour_step_;
@@ -119,7 +121,8 @@ Residuals Distance::residuals(const Material& batch, const State& state) const {
     put("colour, cooked", wanted_[Property::greenness] ? 0 : ciede2000(state.cooked, state_.cooked) / colour_step_);
     put("aroma", aroma_distance(batch, base_, models_.aroma()) / aroma_step_);
     const double mass = batch[Amount::mass], base_mass = base_[Amount::mass];
-    for (const auto& d : doses) put(d.what, relative_change(batch[d.amount] / mass, base_[d.amount] / base_mass, dose_floor_, dose_step_));
+    for (std::size_t d = 0; d < std::size(doses); ++d)
+        put(doses[d].what, relative_change(batch[doses[d].amount] / mass, base_[doses[d].amount] / base_mass, dose_floors_[d], dose_step_));
     put("batch weight", (mass / base_mass - 1) / batch_step_);
     return r;
 }

@@ -83,7 +83,8 @@ private:
     bool ph_serves_ = false;  // a want of what pH is there for: nobody tastes it, and it counts in sourness, bind and colour
     ColourFrame rested_, cooked_;
     double colour_step_ = 0, aroma_step_ = 0, dose_step_ = 0, batch_step_ = 0, heat_step_ = 0;
-    double heat_floor_ = 0, dose_floor_ = 0, want_weight_ = 0;
+    double heat_floor_ = 0, want_weight_ = 0;
+    std::array<double, 3> dose_floors_{};  // of nuts, alliums and seasonings
 };
 
 }  // namespace standin

@@ -1,6 +1,7 @@
 #include "adapt/food_price.hpp"
 
 #include <algorithm>
+#include <string_view>
 
 #include "adapt/odd_foods.hpp"
 #include "core/contains.hpp"
@@ -11,8 +12,14 @@ namespace standin {
 
 FoodPrice::FoodPrice(const Formula& formula, const Stock& stock, const Context& context)
     : formula_(formula), stock_(stock), context_(context) {
-    for (const auto& line : formula.lines)
-        for (const auto& allergen : context.knowledge().ingredient(line.ingredient)->allergens) allergens_.insert(allergen);
+    for (const auto& line : formula.lines) {
+        const Ingredient& food = *context.knowledge().ingredient(line.ingredient);
+        allergens_.insert(food.allergens.begin(), food.allergens.end());
+        // Lovage is no celery, and those who react to the one are told of the other: celery leaf in its place is nothing new to them.
+        constexpr std::string_view kin = "cross-";
+        for (const auto& caution : food.cautions)
+            if (caution.starts_with(kin)) allergens_.insert(caution.substr(kin.size()));
+    }
 }
 
 bool FoodPrice::in_formula(const Ingredient& food) const { return has_food(formula_, food.id); }

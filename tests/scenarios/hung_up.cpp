@@ -63,6 +63,23 @@ TEST_CASE("hung up: salt is weighed anew for what is salty, whole, and left alon
     }
 }
 
+TEST_CASE("hung up: celery leaf goes in for lovage, as far as there is any, and is told") {
+    const auto v = first_for("Hunter (invented)\n1600 g venison\n500 g pork backfat\n40 g lovage\n32 g salt\n",
+                             "celery leaf 37 g\nparsley 2 bunches\nno lovage\n");
+    CHECK(grams_in(v, "celery-leaf") > 20);
+    CHECK(v.new_allergens == std::vector<std::string>{"celery"});
+}
+
+TEST_CASE("hung up: a handful of nuts that is left out makes no other sausage") {
+    AdaptRequest without;
+    without.without = {"nuts"};
+    const auto v = first_for(
+        "Green (invented)\n2500 g pork shoulder\n500 g pork belly\n250 g spinach, blanched, squeezed\n50 g pine nuts\n45 g salt\n",
+        "spinach 1 kg\n", without);
+    CHECK(v.distance > 1.5);
+    CHECK(v.distance < 3.4);
+}
+
 TEST_CASE("hung up: green beans are boiled wherever they come in, and the sheet reads again") {
     for (const std::string line : {"200 g nopal, blanched", "150 g okra", "120 g snow peas", "120 g samphire"}) {
         CAPTURE(line);
