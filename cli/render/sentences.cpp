@@ -167,6 +167,15 @@ std::string turned(const std::string& before, const std::string& after, double m
     return before == after ? after + " (" + (moved > 0 ? more : less) + " than before)" : after;
 }
 
+// What is richer, leaner or juicier is so for what it loses in the pan as well.
+bool asks_about_fat(const Variant& variant) {
+    const auto is_of_fat = [](const WantResult& want) {
+        const std::string what = want.reason.figures.empty() ? "" : want.reason.figures.front().what;
+        return what == info(Property::fat_pct).name || what == info(Property::fat_pct_of_meat).name || what == info(Property::juice).name;
+    };
+    return std::any_of(variant.wants.begin(), variant.wants.end(), is_of_fat);
+}
+
 // What is raw pink is not so on the plate.
 std::string raw_and_cooked(const std::string& raw, const std::string& cooked) {
     return raw == cooked ? raw : raw + " raw and " + cooked + " cooked";
@@ -185,8 +194,11 @@ std::string becomes(const Prediction& b, const Variant& variant) {
               raw_and_cooked(colour_words(rested ? v.rested : b.rested), colour_words(cooked ? v.cooked : b.cooked)),
               turned(heat_phrase(b.heat_word), heat_phrase(v.heat_word), heat, "hotter", "milder")};
     const auto& q = v.properties;
-    const std::string numbers =
-        "; salt " + number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat, pH " + number(q[Property::ph].mid, 1) + ".";
+    const std::string numbers = "; salt " + number(q[Property::salt_pct_of_meat].mid, 2) + " % of meat, pH " +
+                                number(q[Property::ph].mid, 1) +
+                                (asks_about_fat(variant) ? ", cook loss " + number(b.properties[Property::cook_loss_pct].mid, 0) + " -> " +
+                                                               number(q[Property::cook_loss_pct].mid, 0) + " %."
+                                                         : ".");
     // What turned is said with what it was, what moved within its word and what stays by itself.
     std::vector<std::string> turns, moved, stays;
     for (std::size_t i = 0; i < before.size(); ++i) {
@@ -271,6 +283,13 @@ std::string why_of(const Edit& e, Units units, bool full) {
 bool is_even(const WantResult& want) {
     constexpr double even = 0.55;  // of the draws: what is met by fewer is a toss of a coin
     return want.met && want.chance < even;
+}
+
+std::string all_together(const Variant& variant) {
+    if (variant.wants.empty()) return "";
+    for (const auto& figure : variant.wants.back().reason.figures)
+        if (figure.what == "all together") return " All of it together: in " + number(figure.after, 0) + " of 100 batches.";
+    return "";
 }
 
 std::string nothing_to_change(const Variant& variant) {

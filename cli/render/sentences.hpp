@@ -79,6 +79,8 @@ std::string why_of(const Edit& edit, Units units, bool full);
 
 /// Whether it is as likely met as not.
 bool is_even(const WantResult& want);
+/// " All of it together in 32 of 100 batches."; empty where one want is asked for, or not all are met.
+std::string all_together(const Variant& variant);
 /// Of a variant without any edit: that it is as it was asked for, and where only every second batch is.
 std::string nothing_to_change(const Variant& variant);
 

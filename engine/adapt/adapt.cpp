@@ -235,6 +235,7 @@ private:
         for (const auto& goal : distance_.goals())
             wants.push_back(judged(goal, distance_, base.properties[goal.property].mid, after.properties[goal.property], base_states_,
                                    states, request_.sure));
+        tell_all_together(wants, distance_.goals(), distance_, base_states_, states);
         return wants;
     }
 
@@ -412,7 +413,8 @@ private:
         v.new_allergens = new_allergens(base, v.prediction);
         v.new_cautions = new_cautions(base, v.prediction);
         v.gives_back = what_gives_back(formula_, distance_, compared, graph_, stock_, context_);
-        if (auto salt = salt_would_bind(formula_, distance_, context_)) v.gives_back.insert(v.gives_back.begin(), std::move(*salt));
+        if (auto salt = salt_would_bind(formula_, tried.built.formula.process, distance_, context_))
+            v.gives_back.insert(v.gives_back.begin(), std::move(*salt));
         for (auto& short_of : what_is_still_short(tried.built.formula, distance_, v.prediction, context_))
             v.gives_back.insert(v.gives_back.begin(), std::move(short_of));
         v.formula = std::move(tried.built.formula);

@@ -33,6 +33,8 @@ bool may_add(const Ingredient& food, Role role, const Formula& formula, const St
     const bool birds = std::any_of(formula.lines.begin(), formula.lines.end(),
                                    [&](const Line& line) { return is_bird(*knowledge.ingredient(line.ingredient)); });
     if (birds && is_bird(food) && stock.names(food.id)) return true;
+    // Back fat or suet that the maker has by him goes into any meat, and is told; into fish it does not.
+    if (beasts && food.meat && food.tissue == Tissue::fat_tissue && stock.names(food.id)) return true;
     if (has_no_fat_of_its_own(formula, knowledge))
         return food.meat && food.tissue == Tissue::fat_tissue && food.composition.fat.mid >= is_fat;
     return beasts ? food.meat && !price.brings_a_beast(food) : food.tissue == Tissue::liquid && food.allergens.empty();
@@ -43,6 +45,11 @@ bool to_check_on_packet(const Ingredient& food, Role role, const Stock& stock) {
     return role == Role::fat && !food.may_hold.empty() && !stock.names(food.id);
 }
 
+// Of what pours, ice and water, which no list names, by themselves: wine and milk taste of something else.
+bool may_come(const Ingredient& food, Role role, const Stock& stock) {
+    return role == Role::liquid ? from_the_tap(food.id) && stock.leaves_in(food) : stock.can_bring(food);
+}
+
 }  // namespace
 
 std::vector<Addition> usual_additions(Role role, const Formula& formula, const Stock& stock, const FoodPrice& price,
@@ -51,12 +58,10 @@ std::vector<Addition> usual_additions(Role role, const Formula& formula, const S
     double most = 1;
     for (const auto& swap : knowledge.records().swaps)
         if (swap.role == role) most = std::max(most, ++known[swap.to]);
-    // Ice water is there, whatever a list has.
-    const auto comes = [&](const Ingredient& i) { return stock.can_bring(i) || (from_the_tap(i.id) && stock.offer(i).on_hand); };
     std::vector<Addition> all;
     for (const auto& i : knowledge.records().ingredients)
-        if (i.roles.front() == role && comes(i) && (role != Role::binder || i.tissue == Tissue::dry) && !price.in_formula(i) &&
-            may_add(i, role, formula, stock, price, knowledge) && !to_check_on_packet(i, role, stock))
+        if (i.roles.front() == role && may_come(i, role, stock) && (role != Role::binder || i.tissue == Tissue::dry) &&
+            !price.in_formula(i) && may_add(i, role, formula, stock, price, knowledge) && !to_check_on_packet(i, role, stock))
             all.push_back({&i, 1 - known[i.id] / most});
     // The same with a new allergen is no other idea, unless the maker has it by him.
     const bool safe = std::any_of(all.begin(), all.end(), [&](const Addition& a) { return price.of_allergens(*a.food) == 0; });

@@ -3,6 +3,10 @@
 #include <algorithm>
 #include <map>
 #include <set>
+#include <string>
+#include <vector>
+
+#include "substitute/standing.hpp"
 
 namespace standin {
 namespace {
@@ -16,6 +20,12 @@ public:
             for (const auto& allergen : knowledge.ingredient(line.ingredient)->allergens) known_.insert(allergen);
         for (const auto& swap : knowledge.records().swaps)
             if (swap.closeness >= close_swap) close_.insert(std::minmax(swap.from, swap.to));
+        std::vector<std::string> foods;
+        for (const auto& move : problem.moves) foods.push_back(move.food.ingredient);
+        if (foods.empty()) return;
+        const Twins twins = twins_of(foods, foods.front(), knowledge);
+        for (std::size_t m = 0; m < foods.size(); ++m)
+            if (twins.of[m]) twin_of_[foods[m]] = *twins.of[m];
     }
 
     void find() {
@@ -35,7 +45,13 @@ private:
         if (a.food.ingredient == b.food.ingredient) return true;
         if (!same_place(a, b) || a.second || b.second) return false;
         if (a.kind == MoveKind::add && a.role == Role::binder && dry(a) && dry(b)) return true;
-        return close_.count(std::minmax(a.food.ingredient, b.food.ingredient)) > 0;
+        return close_.count(std::minmax(a.food.ingredient, b.food.ingredient)) > 0 || are_twins(a, b);
+    }
+
+    // One neutral oil or crumb and the next, by the kinds of near twins.
+    bool are_twins(const Move& a, const Move& b) const {
+        const auto one = twin_of_.find(a.food.ingredient), other = twin_of_.find(b.food.ingredient);
+        return one != twin_of_.end() && other != twin_of_.end() && one->second == other->second;
     }
 
     // Flour, starch, crumbs, fibre: another of them is the same idea.
@@ -64,6 +80,7 @@ private:
     const Knowledge& knowledge_;
     std::set<std::string> known_;
     std::set<std::pair<std::string, std::string>> close_;
+    std::map<std::string, std::size_t> twin_of_;  // its kind
 };
 
 }  // namespace

@@ -81,6 +81,7 @@ public:
         const bool less = edit.after < edit.before;
         switch (role) {
             case Role::acid:
+                if (less && only_for_the_green()) return serving(edit);
                 if (less && acid_loosened()) return less_acid();
                 if (!less && wants_it_looser()) return make_reason(ReasonKind::acid_loosens);
                 return against(edit, Property::sourness_mmol_kg) ? for_its_part(edit, role) : about(ReasonKind::sourness);
@@ -90,6 +91,7 @@ public:
                 return for_salt(less);
             case Role::liquid:
                 if (less && water_comes_in()) return along_with_water();
+                if (less && only_for_the_green()) return serving(edit);
                 if (less && acid_loosened() && context_.nominal().unit(line)[Amount::titratable] > 0) return less_acid();
                 if (!(context_.nominal().unit(line)[Amount::titratable] > 0)) return less ? serving(edit) : for_more_water(edit);
                 if (!less && wants_it_looser()) return loosened_by_wet_acid();
@@ -283,6 +285,8 @@ private:
         const bool for_the_taste = wants(Property::sourness_mmol_kg) && !wants(Property::bind) && !wants(Property::firmness);
         return !for_the_taste && c_.bind_after.acid_factor > c_.bind_before.acid_factor;
     }
+
+    bool only_for_the_green() const { return wants(Property::greenness) && !wants(Property::bind) && !wants(Property::firmness); }
 
     bool wants_it_looser() const { return any_asks(problem_.hard, Property::bind, Goal::Kind::at_most); }
 

@@ -15,6 +15,7 @@ public:
     std::vector<LinearConstraint> all() && {
         fattest_goes_first();
         too_much_acid_goes_first();
+        what_sours_goes_before_fat();
         what_sets_goes_before_salt();
         loose_water_goes_before_binder();
         return std::move(limits_);
@@ -41,9 +42,8 @@ private:
                 const Move &stays = problem_.moves[a], &first = problem_.moves[b];
                 if (!goes(stays) || !goes(first)) continue;
                 const Move &lean = leaner ? stays : first, &fatter = leaner ? first : stays;
-                // Who wants it leaner takes out the line of fat before any meat is changed for other meat.
-                const bool fat_line = leaner && of_fat && ingredient(first.food).tissue == Tissue::fat_tissue &&
-                                      ingredient(stays.food).tissue != Tissue::fat_tissue;
+                // Who wants it leaner takes out the fat, or the fatter cut, before any meat is changed for other meat.
+                const bool fat_line = leaner && of_fat && ingredient(stays.food).tissue != Tissue::fat_tissue;
                 if (fat(fatter) >= clearly * fat(lean) && fat(fatter) > fat(lean)) no_larger_share(a, b, fat_line);
             }
     }
@@ -72,6 +72,26 @@ private:
             for (std::size_t b = 0; b < problem_.moves.size(); ++b)
                 if (goes(problem_.moves[a]) && goes(problem_.moves[b]) && !over(problem_.moves[a].food) && over(problem_.moves[b].food))
                     no_larger_share(a, b);
+    }
+
+    // A mass that sets in its acid is mended by less of what sours it: of the fat no larger share goes than of that.
+    void what_sours_goes_before_fat() {
+        constexpr double sets_at = 5.3, much = 0.25;  // pH; of the batch's acid; judgement
+        const auto& goals = distance_.goals();
+        const bool holds =
+            any_asks(goals, Property::bind, Goal::Kind::at_least) || any_asks(goals, Property::firmness, Goal::Kind::at_least);
+        if (!holds || distance_.base().properties[Property::ph] >= sets_at) return;
+        const auto sours = [&](const Move& move) {
+            return move.kind == MoveKind::reduce &&
+                   -move.per_gram[Amount::titratable] * move.most > much / 2 * base()[Amount::titratable] &&
+                   context_.nominal().unit(move.food)[Amount::titratable] * problem_.formula.lines[move.line].grams.mid >
+                       much * base()[Amount::titratable];
+        };
+        for (std::size_t a = 0; a < problem_.moves.size(); ++a)
+            for (std::size_t b = 0; b < problem_.moves.size(); ++b) {
+                const Move &fat = problem_.moves[a], &sour = problem_.moves[b];
+                if (fat.kind == MoveKind::reduce && role(fat.food) == Role::fat && sours(sour)) no_larger_share(a, b, true);
+            }
     }
 
     // Who wants it looser has less of what was put in to set it before there is less salt.

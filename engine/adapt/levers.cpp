@@ -58,7 +58,7 @@ const std::vector<Lever>& levers() {
           {Role::fat, up, 0, fat_enough},
           {Role::lean, down, 0, fat_enough}},
          {Role::binder},
-         {Role::binder}},
+         {Role::binder, Role::liquid}},
     };
     return all;
 }

@@ -5,7 +5,7 @@
 namespace standin {
 
 double remnant_of(const Line& line, double heat_mg_g, double batch_grams, const Knowledge& knowledge) {
-    constexpr double crumb_share = 0.08;                // of a line; judgement
+    constexpr double crumb_share = 0.12;                // of a line; judgement
     constexpr double tasted = 1, part_of_a_pod = 0.25;  // mg/kg: of a pod that hot a part is weighed; judgement
     const double crumb = crumb_share * line.grams.mid;
     const Ingredient& food = *knowledge.ingredient(line.ingredient);

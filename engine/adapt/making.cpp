@@ -10,7 +10,7 @@
 namespace standin {
 namespace {
 
-constexpr double brief_min = 1, short_rest_h = 10;                        // common practice
+constexpr double brief_min = 1, rests_h[] = {10, 2};                      // common practice
 constexpr double plates_mm[] = {3, 4.5, 6, 8, 10, 13};                    // as they are sold
 constexpr double finest_mm = 4.5, coarse_mm = 8, coarsest_mm = 10;        // of a coarse sausage; common practice
 constexpr double worth_cooling_core_c = 0.5, worth_cooling_rest_c = 1.5;  // thermometers read no finer
@@ -153,10 +153,13 @@ private:
     }
 
     std::vector<Lever> shorter_rest() const {
-        if (!green_wanted() || now_.rest_h <= short_rest_h) return {};
+        std::vector<Lever> levers;
         const auto set = [](Process& process, double hours) { process.rest_h = hours; };
-        return {{make_reason(ReasonKind::rest, {{"rest", now_.rest_h, short_rest_h, "h"}}), set, short_rest_h,
-                 context_.constant("advice.price.rest")}};
+        for (const double rest : rests_h)
+            if (green_wanted() && now_.rest_h > rest)
+                levers.push_back(
+                    {make_reason(ReasonKind::rest, {{"rest", now_.rest_h, rest, "h"}}), set, rest, context_.constant("advice.price.rest")});
+        return levers;
     }
 
     // Whether it brings a want nearer by enough to be told, in the batch as it is, and takes no other one back.

@@ -6,6 +6,7 @@
 #include "adapt/explain.hpp"
 #include "adapt/request.hpp"
 #include "core/band.hpp"
+#include "standin/narrate.hpp"
 
 namespace standin {
 
@@ -67,6 +68,20 @@ WantResult judged(const Goal& goal, const Distance& distance, double before, con
     }
     result.says = in_full(why);
     return result;
+}
+
+void tell_all_together(std::vector<WantResult>& wants, const std::vector<Goal>& goals, const Distance& distance,
+                       const std::vector<State>& base, const std::vector<State>& variant) {
+    const bool several = std::any_of(wants.begin(), wants.end(), [&](const WantResult& want) { return want.want != wants.front().want; });
+    if (!several || variant.empty() || !std::all_of(wants.begin(), wants.end(), [](const WantResult& want) { return want.met; })) return;
+    std::size_t met = 0;
+    for (std::size_t i = 0; i < variant.size(); ++i)
+        met += std::all_of(goals.begin(), goals.end(), [&](const Goal& goal) {
+            return shortfall(goal, variant[i].properties[goal.property], base[i].properties[goal.property]) <= allowed(goal, distance);
+        });
+    const double share = static_cast<double>(met) / static_cast<double>(variant.size());
+    wants.back().reason.figures.push_back({"all together", {}, 100 * share, "%"});
+    wants.back().says = in_full(wants.back().reason);
 }
 
 namespace {

@@ -21,6 +21,10 @@ double missed_by(const Goal& goal, const Distance& distance, const std::vector<S
 WantResult judged(const Goal& goal, const Distance& distance, double before, const Band& after, const std::vector<State>& base,
                   const std::vector<State>& variant, double sure);
 
+/// Of wants by different words that are met each by itself: tells with the last of them in how many of the draws all are.
+void tell_all_together(std::vector<WantResult>& wants, const std::vector<Goal>& goals, const Distance& distance,
+                       const std::vector<State>& base, const std::vector<State>& variant);
+
 /// How far a want is from being met as it is shown, in noticeable differences; and of all of a variant the squares, each times `weight`.
 double still_missed(const WantResult& want);
 double missed_square(const Variant& variant, double weight);

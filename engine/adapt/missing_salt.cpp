@@ -19,7 +19,9 @@ std::string own_salt(const Formula& base, const Knowledge& knowledge) {
 
 }  // namespace
 
-std::optional<Reason> salt_would_bind(const Formula& base, const Distance& distance, const Context& context) {
+std::optional<Reason> salt_would_bind(const Formula& formula, const Process& made, const Distance& distance, const Context& context) {
+    Formula base = formula;
+    base.process = made;
     const bool asked = std::any_of(distance.goals().begin(), distance.goals().end(), [](const Goal& g) {
         return of_the_whole_mass(g.property) &&
                g.kind == (g.property == Property::cook_loss_pct ? Goal::Kind::at_most : Goal::Kind::at_least);

@@ -188,13 +188,14 @@ private:
         const bool asked_for = asked_.by_goal.count(role) > 0 || (wanted && asked_.change.count(role) == 0);
         const double price = context_.constant(follows ? "advice.price.trim" : asked_for ? "advice.price.lever" : "advice.price.change");
         const double least =
-            std::max(context_.constant("advice.trim.least") * line.grams.mid, follows ? context_.constant("advice.trim.least_grams") : 0.0);
+            std::max(context_.constant(is_meat(l) || follows ? "advice.trim.least" : "advice.lever.least") * line.grams.mid,
+                     follows ? context_.constant("advice.trim.least_grams") : 0.0);
         const auto offer = [&](MoveKind kind, double most) {
             if (most < least || !(most > 0)) return;
             const bool down = kind == MoveKind::reduce;
             if (down && role == Role::green && (!place_.is_bulk(l) || is_for_its_taste(l))) return;  // a bunch of herbs wets no paste
             if (down && role == Role::salt && leeway_ == Leeway::usual && !plain_salt(ingredient(line), knowledge_)) return;  // capers
-            const Role moved = asked_.change.count(role) > 0 ? role : Role::acid;  // wine goes as acid does
+            const Role moved = moved_as(role);
             if (!follows && !(reddens && down) && ((down ? asked_.down : asked_.up).count(moved) == 0 || reddens)) return;
             Move move{kind, l, line, {}, down ? negated(unit(line)) : unit(line), most, price, trim, role};
             if (!down) move.price += price_of_unlisted_meat(line, stock_, context_);
@@ -207,7 +208,7 @@ private:
         const bool dry_binder = role == Role::binder && ingredient(line).tissue == Tissue::dry;
         if (!stays(l))
             offer(MoveKind::reduce, std::min((plain_water ? (leeway_ == Leeway::usual ? most_water_out(line, distance_, base_mass_) : 1)
-                                                          : most_share_out(role)) *
+                                                          : std::min(most_share_out(role), most_share_out(moved_as(role)))) *
                                                  line.grams.mid,
                                              problem_.start[l] - stock_.least_of(line)));
         const bool dish = role == Role::binder && !dry_binder && ingredient(line).tissue != Tissue::egg;
@@ -228,6 +229,9 @@ private:
         offer(MoveKind::raise,
               std::min({line.grams.mid * share, room_for_more(l), is_meat(l) ? base_mass_ : most_of_batch(role) * base_mass_, oil}));
     }
+
+    // Wine goes as acid does.
+    Role moved_as(Role role) const { return asked_.change.count(role) > 0 ? role : Role::acid; }
 
     // For the sake of the whole mass no more than half of the leaves, the sour, the wine and the fat is given up: they are what it is.
     double most_share_out(Role role) const {
@@ -315,11 +319,11 @@ private:
                   candidate.role};
         move.stands_for.push_back({l, candidate.closeness, whole, candidate.role, candidate.swaps});
         move.into = same;
+        move.fills = place_.is_filling(l, candidate);
         move.most = std::min(most, room_for(move, candidate));
         if (same && place_.adds_nothing(l, candidate, unit(move.food), move.most)) return false;
         if (candidate.in_two_parts() && !add_second_part(move, candidate)) return false;
         move.least = place_.least(l, candidate, whole);
-        move.fills = place_.is_filling(l, candidate);
         if (move.least > move.most && !place_.little_will_do(l, candidate, move.most)) return false;
         move.least = std::min(move.least, move.most);
         move.price = price_.of_stand_in(ingredient(move.food), candidate.closeness, !problem_.missing[l]);
@@ -327,8 +331,8 @@ private:
             move.price += context_.constant("advice.price.no-custom");
         if (move.second) move.price += price_.of_second_part(ingredient(move.second->food));
         if (!problem_.missing[l]) move.price += price_.passed_over(ingredient(move.food), candidate.role, distance_);
-        if (!problem_.missing[l] && has_fatter_line(problem_.formula, l, distance_, context_))
-            move.price += context_.constant("advice.price.no-custom");
+        if (!problem_.missing[l] && has_fatter_line(problem_.formula, l, distance_, context_))  // that goes before another lean is bought
+            move.price += context_.constant(stock_.names(move.food.ingredient) ? "advice.price.no-custom" : "advice.price.passed-over");
         if (same && !interchangeable(candidate.role)) move.price += context_.constant("advice.price.one-taste");
         move.covers = Covers{l, 1 / whole};
         if (!(move.most > 0)) return false;

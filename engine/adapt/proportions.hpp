@@ -32,7 +32,10 @@ inline double most_of_batch(Role role) {
 /// Of the batch, of a food that comes in by itself.
 inline double most_added(Role role) {
     constexpr double seasoning = most_of_paste / 3, fat = 0.3, lean = 0.6, binder = 0.025;  // more makes a mass gummy
+    constexpr double ice = 0.05;  // what a mass of meat takes up without help; common practice
     switch (role) {
+        case Role::liquid:
+            return ice;
         case Role::binder:
             return binder;
         case Role::acid:

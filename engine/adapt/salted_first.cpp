@@ -31,7 +31,7 @@ std::optional<WithSalt> with_salt(const Formula& formula, const AdaptRequest& re
     const NominalBatch base(formula, context.nominal());
     const State now = base.state();
     if (now.properties[Property::salt_pct_of_meat] >= context.constant("advice.salt.hardly-any")) return std::nullopt;
-    const auto says = salt_would_bind(formula, Distance(context, base.total(), now, goals), context);
+    const auto says = salt_would_bind(formula, formula.process, Distance(context, base.total(), now, goals), context);
     if (!says) return std::nullopt;
     constexpr double in_all = 0.95;  // what else comes in thins it a little
     const double enough = context.constant("advice.salt.binds") * base.total()[Amount::meat] / base.total()[Amount::mass];

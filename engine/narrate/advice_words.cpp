@@ -46,7 +46,9 @@ std::string likely(const Reason& r, const Figure& value, const Figure& target) {
 std::string want(const Reason& r) {
     if (r.figures.size() < 2) return r.about;
     const Figure &moved = r.figures[0], &target = r.figures[1];
-    return from_to(moved, moved.unit) + likely(r, moved, target) + "; " + asked_for(r, target);
+    const Figure* together = figure(r, "all together");
+    return from_to(moved, moved.unit) + likely(r, moved, target) + "; " + asked_for(r, target) +
+           (together ? "; all that is asked together: in " + fixed_text(together->after, 0) + " of 100 batches" : "");
 }
 
 std::string comes_back_as_bite(const Reason& r, Units units) {

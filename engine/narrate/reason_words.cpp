@@ -71,6 +71,12 @@ std::string moved(const Reason& r, const char* held, const char* more, const cha
     return holds(r) ? held : rises(r) ? more : less;
 }
 
+// What has its moment, however often it is said.
+std::string how_it_goes_in(const std::string& role) {
+    if (role == "acid") return ", cold and last, once the lean is salted and tacky";
+    return role == "liquid" ? ", ice-cold once the salt is in: salted meat takes it up" : "";
+}
+
 std::string not_there(const Reason& r, Units units) {
     if (r.figures.empty() || r.figures.front().after <= 0)
         return r.foods.empty() ? "none on hand, and nothing there stands in for it"
@@ -128,7 +134,7 @@ std::string gist(const Reason& r, Units units) {
         case ReasonKind::binder:
             return "holds the loose water, so the mass sets";
         case ReasonKind::addition:
-            return "for its " + dose_word(r.role);
+            return "for its " + dose_word(r.role) + how_it_goes_in(r.role);
         case ReasonKind::order:
             return r.role == "green" ? "acid that lies on the leaf turns it olive"
                                      : "acid that meets unsalted meat keeps its protein from dissolving";
@@ -280,7 +286,8 @@ std::string in_brief(const Reason& r, Units units) {
     std::string text = gist(r, units);
     for (const auto& ask : r.asks) say(text, in_units(ask, units));
     add_note(text, r.note, units);
-    return text.empty() ? "balances the rest" : text;
+    if (!text.empty()) return text;
+    return r.kind == ReasonKind::stands_in ? "fills its place" : "balances the rest";
 }
 
 std::string in_full(const Reason& r, Units units) {

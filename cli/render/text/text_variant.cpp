@@ -51,7 +51,8 @@ std::string wants_part(const Variant& v, const Look& look) {
     }
     if (text.empty()) return "";
     const bool even = std::any_of(v.wants.begin(), v.wants.end(), is_even);
-    return paragraph("Wanted: " + text + "." + (even ? " For better odds ask with --sure 80." : ""), look);
+    text += "." + all_together(v);
+    return paragraph("Wanted: " + text + (even ? " For better odds ask with --sure 80." : ""), look);
 }
 
 bool is_one_of(const std::vector<std::string>& names, const std::string& name) {
