@@ -5,10 +5,10 @@
 namespace standin {
 
 double remnant_of(const Line& line, double heat_mg_g, double batch_grams, const Knowledge& knowledge) {
-    constexpr double crumb_share = 0.12;                // of a line; judgement
-    constexpr double tasted = 1, part_of_a_pod = 0.25;  // mg/kg: of a pod that hot a part is weighed; judgement
-    const double crumb = crumb_share * line.grams.mid;
+    constexpr double of_meat = 0.08, of_the_rest = 0.12;  // of a line; judgement
+    constexpr double tasted = 1, part_of_a_pod = 0.25;    // mg/kg: of a pod that hot a part is weighed; judgement
     const Ingredient& food = *knowledge.ingredient(line.ingredient);
+    const double crumb = (food.meat ? of_meat : of_the_rest) * line.grams.mid;
     if (food.roles.front() != Role::heat || food.tissue != Tissue::chile_flesh) return crumb;
     for (const auto& measure : food.measures)
         if (measure.measure == "piece") {

@@ -331,8 +331,10 @@ private:
             move.price += context_.constant("advice.price.no-custom");
         if (move.second) move.price += price_.of_second_part(ingredient(move.second->food));
         if (!problem_.missing[l]) move.price += price_.passed_over(ingredient(move.food), candidate.role, distance_);
-        if (!problem_.missing[l] && has_fatter_line(problem_.formula, l, distance_, context_))  // that goes before another lean is bought
-            move.price += context_.constant(stock_.names(move.food.ingredient) ? "advice.price.no-custom" : "advice.price.passed-over");
+        if (!problem_.missing[l] && has_fatter_line(problem_.formula, l, distance_, context_)) {  // that goes before another lean is bought
+            const bool lean_bought = role_of_line(l) == Role::lean && !stock_.names(move.food.ingredient);
+            move.price += context_.constant(lean_bought ? "advice.price.passed-over" : "advice.price.no-custom");
+        }
         if (same && !interchangeable(candidate.role)) move.price += context_.constant("advice.price.one-taste");
         move.covers = Covers{l, 1 / whole};
         if (!(move.most > 0)) return false;

@@ -335,7 +335,8 @@ std::optional<WeighedOut> Portions::of(const Line& food, const SwapPath& path, R
     // Sweet pepper for cayenne, whatever weight a chain of swaps gives it: there is no heat in it to stand in.
     const bool spice = role == Role::heat && ingredient(line_).tissue != Tissue::chile_flesh;
     if (spice && !printed(path) && !(p.per_gram > 0)) return std::nullopt;
-    const bool fills = bulky(food, role) && role == Role::green;
+    const bool mash = role == Role::binder && moist(line_) && moist(food);
+    const bool fills = (bulky(food, role) && role == Role::green) || mash;
     const double fair = fair_share();
     if (fair < 1) p.felt = std::min(1.0, p.carries);
     // A milder chile is a milder sausage, and better than none.

@@ -38,6 +38,8 @@ TEST_CASE("hung up: boiled beans and mushrooms fill the place of peas and mushro
     CHECK(grams_in(v, "fava-cooked") >= 0.65 * 120);
     CHECK(grams_in(v, "fava-cooked") <= 1.3 * 120);
     CHECK(grams_in(first_for(mass + "130 g maitake\n", "oyster mushrooms 1 kg\nno maitake\n"), "oyster-mushroom") <= 1.3 * 130);
+    CHECK(grams_in(first_for(mass + "190 g boiled cassava\n", "cooked sweet potato 1 kg\nno boiled cassava\n"), "sweet-potato-cooked") >=
+          110);
     const auto potato = first_for(mass + "100 g ricotta\n", "boiled potatoes 1 kg\nno ricotta\n");
     CHECK(grams_in(potato, "potato-cooked") >= 60);
 }
