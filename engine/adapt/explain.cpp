@@ -110,7 +110,8 @@ public:
         if (less && c_.bind_after.loose_water < c_.bind_before.loose_water - drier)
             return {ReasonKind::drier_paste, {}, {loose_water()}, {}, {}, {}};
         const bool leaf = role == Role::green || role == Role::herb;
-        return leaf && (problem_.hard.empty() || wants(Property::greenness)) && agrees(edit, Property::chlorophyll_mg_kg)
+        return leaf && (problem_.hard.empty() || wants(Property::greenness) || wants(Property::heat_mg_kg)) &&
+                       agrees(edit, Property::chlorophyll_mg_kg)
                    ? about(ReasonKind::green)
                    : serving(edit);
     }

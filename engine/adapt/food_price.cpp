@@ -85,8 +85,19 @@ double FoodPrice::passed_over(const Ingredient& food, Role role, const Distance&
                    ? later
                    : 0;
     if (role == Role::heat && asks(Property::heat_mg_kg, Goal::Kind::at_most)) return in_formula(food) ? 0 : later / 2;
+    // Back fat, or a fatter cut of the same bird, before oil.
+    const auto fatter_cut = [&](const Ingredient& o) {
+        const double clearly = context_.constant("advice.meat.fatter");
+        return o.meat && o.roles.front() == Role::lean && std::any_of(formula_.lines.begin(), formula_.lines.end(), [&](const Line& line) {
+                   const Ingredient& own = *context_.knowledge().ingredient(line.ingredient);
+                   return own.meat && own.roles.front() == Role::lean && own.meat->species == o.meat->species &&
+                          o.composition.fat.mid >= clearly * own.composition.fat.mid;
+               });
+    };
     if (role == Role::fat && food.tissue == Tissue::liquid && !in_formula(food))
-        return listed([](const Ingredient& o) { return o.roles.front() == Role::fat && o.tissue != Tissue::liquid; }) ? later : 0;
+        return listed([&](const Ingredient& o) { return (o.roles.front() == Role::fat && o.tissue != Tissue::liquid) || fatter_cut(o); })
+                   ? later
+                   : 0;
     if (role == Role::binder && is_gum(food, context_) && !in_formula(food))
         return listed(
                    [&](const Ingredient& o) { return o.roles.front() == Role::binder && o.tissue == Tissue::dry && !is_gum(o, context_); })

@@ -103,6 +103,24 @@ TEST_CASE("hung up: dried mushrooms by the little that they are, preserved lemon
     CHECK(grams_in(v, "table-salt") > 29);
 }
 
+TEST_CASE("hung up: what stands in one way stands in the other") {
+    struct Case {
+        const char *line, *there, *gone, *id;
+        double least, most;
+    };
+    for (const auto& [line, there, gone, id, least, most] :
+         {Case{"250 g eggplant, roasted and peeled", "zucchini 3", "eggplant", "zucchini", 170, 330},
+          Case{"120 g redcurrants", "blackcurrants 500 g", "redcurrants", "blackcurrant", 80, 180},
+          Case{"100 g turnip", "celeriac 1", "turnip", "celeriac", 65, 150},
+          Case{"60 g harissa", "tomato paste 1 tube\nred pepper flakes 50 g", "harissa", "tomato-paste", 15, 45},
+          Case{"40 g tarragon", "fennel seed 50 g", "tarragon", "fennel-seed", 1, 6}}) {
+        CAPTURE(line);
+        const double grams = grams_in(first_for(mass + line + "\n", std::string(there) + "\nno " + gone + "\n"), id);
+        CHECK(grams >= least);
+        CHECK(grams <= most);
+    }
+}
+
 TEST_CASE("hung up: what is sweet and sour is made up for with both") {
     const auto v = first_for(mass + "50 g pomegranate molasses\n", "balsamic vinegar 1 bottle\nhoney 1 jar\nno pomegranate molasses\n");
     CHECK(grams_in(v, "balsamic-vinegar") > 20);

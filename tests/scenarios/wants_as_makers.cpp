@@ -67,6 +67,17 @@ TEST_CASE("as makers: what sours goes before the fat where meat sets in its acid
     CHECK(fat_gone <= std::max(0.0, sour_gone) + 0.02);
 }
 
+TEST_CASE("as makers: more leaf makes it greener, whatever else is asked") {
+    const auto answer = answer_to(
+        "Verde (invented)\n2000 g pork shoulder\n300 g pork backfat\n200 g poblano, roasted and peeled\n60 g serrano\n"
+        "100 g cilantro\n40 g lime juice\n36 g salt\n",
+        "jalapeños 10\ncilantro 3 bunches\nno serrano\n", wanting({"milder", "greener"}));
+    REQUIRE_FALSE(answer.variants.empty());
+    for (const auto& v : answer.variants)
+        for (const auto& edit : v.edits)
+            if (edit.line == "cilantro" && edit.kind == EditKind::raise) CHECK(edit.why.find("milder") == std::string::npos);
+}
+
 TEST_CASE("as makers: how likely two wants are met together is told with them") {
     const auto answer = answer_to(
         "Marsh (invented)\n1000 g pork shoulder\n150 g pork backfat\n250 g chard, blanched 5 min\n"
