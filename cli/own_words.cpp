@@ -1,6 +1,7 @@
 #include "own_words.hpp"
 
 #include <algorithm>
+#include <cctype>
 #include <set>
 
 namespace standin::cli {
@@ -15,6 +16,13 @@ std::set<std::string> words_of(const std::string& text) {
         at = end + 1;
     }
     return words;
+}
+
+// Whether the folded word is that name, but for its case.
+bool said_of(const std::string& word, std::string name) {
+    std::transform(name.begin(), name.end(), name.begin(),
+                   [](unsigned char letter) { return static_cast<char>(letter < 0x80 ? std::tolower(letter) : letter); });
+    return word == name;
 }
 
 bool share_a_word(const std::string& one, const std::string& other) {
@@ -48,6 +56,11 @@ void speak_as(Engine& engine, const Inventory& have, const Formula& formula, con
         if (std::none_of(formula.lines.begin(), formula.lines.end(),
                          [&](const standin::Line& line) { return line.ingredient == item.ingredient; }))
             said.push_back({item.ingredient, list});
+    // "No scotch bonnets" beside habaneros, one food here: what is weighed is called by the name of what is there.
+    for (const auto& told : have.notes)
+        if (told.kind == ReasonKind::both_are_one)
+            for (const auto& item : have.items)
+                if (said_of(told.note, engine.name_of(item.ingredient))) said.push_back({item.ingredient, told.about});
     engine = engine.speaking_as(said);
 }
 

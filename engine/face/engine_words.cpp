@@ -19,7 +19,7 @@ std::optional<std::string> own_name(const Ingredient& food, const std::string& t
     std::optional<std::string> longest;
     for (const auto* names : {&food.names, &food.generic})
         for (const auto& name : *names)
-            if (stands_in(fold(name), text) && (!longest || name.size() > longest->size())) longest = name;
+            if (stands_in(fold(name), text) && (!longest || fold(name).size() > fold(*longest).size())) longest = name;
     return longest && !stands_in(fold(*longest), first) ? longest : std::nullopt;
 }
 

@@ -42,6 +42,8 @@ std::string share_of_dose(const Reason& r) {
     const double share = r.figures.front().after / *r.figures.front().before;
     const std::string what = dose_word(r.role);
     if (std::abs(share - 1) <= same_dose) return "brings as much " + what;
+    constexpr double much_greener = 3;  // savoy for white cabbage is there for its bulk; what it does to the colour is told with that
+    if (share > much_greener && r.role == "green") return "";
     if (share > 1) return "brings " + fixed_text(share, share < 9.95 ? 1 : 0) + " times the " + what;
     if (share < 0.01) return "";
     const double percent = share < 0.1 ? std::round(100 * share) : std::round(20 * share) * 5;

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "standin/narrate.hpp"
 #include "support/catch.hpp"
 #include "support/scenario.hpp"
 
@@ -119,6 +120,12 @@ TEST_CASE("hung up: what stands in one way stands in the other") {
         CHECK(grams >= least);
         CHECK(grams <= most);
     }
+}
+
+TEST_CASE("hung up: savoy for white cabbage is not told for its green") {
+    const auto v = first_for(mass + "300 g white cabbage, shredded\n", "savoy cabbage 1 head\nno white cabbage\n");
+    CHECK(grams_in(v, "savoy-cabbage") > 200);
+    for (const auto& edit : v.edits) CHECK(in_brief(edit.reason).find("times the green") == std::string::npos);
 }
 
 TEST_CASE("hung up: what is sweet and sour is made up for with both") {
