@@ -32,6 +32,7 @@ public:
         swap_meat();
         fill_the_place();
         fill_once();
+        kin_comes_in();
         for (auto& limit : what_goes_first(problem_, distance_, context_)) limits_.push_back(std::move(limit));
         cap_binders();
         cap_leaves();
@@ -141,6 +142,28 @@ private:
             double room = over * (1 - problem_.start[l] / line.grams.mid);
             for (const auto& move : problem_.moves) room = std::max(room, fills(move) * move.most);
             share(fills, room);
+        }
+    }
+
+    // Swiss cheese for gruyere, peas for frozen peas: what is nearly the same and there in plenty comes in, whatever else of the batch were
+    // the nearer without the line.
+    void kin_comes_in() {
+        constexpr double nearly_same = 0.8, all_but = 0.95, most_of_it = 0.65;  // closeness; of what is missing; judgement
+        if (!distance_.goals().empty()) return;
+        const auto in_plenty = [&](const Move& m, double missing) {
+            const Ingredient& food = ingredient(m.food);
+            const bool capped = food.most_g_per_kg || (food.roles.front() == Role::binder && food.tissue == Tissue::dry);
+            return !m.into && !m.second && !capped && stock_.names(food.id) && !stock_.in_doubt(food.id) && !stock_.offer(food).grams &&
+                   m.stands_for.front().closeness >= nearly_same && m.most * m.covers->per_gram >= all_but * missing;
+        };
+        for (std::size_t l = 0; l < problem_.start.size(); ++l) {
+            if (!problem_.missing[l]) continue;
+            const double missing = 1 - problem_.start[l] / problem_.formula.lines[l].grams.mid;
+            const auto comes = [&](const Move& m) { return m.kind == MoveKind::stand_in && m.line == l; };
+            LinearConstraint limit{{}, -most_of_it * missing, 1};
+            for (const auto& move : problem_.moves) limit.per_gram.push_back(comes(move) ? -move.covers->per_gram : 0);
+            if (std::any_of(problem_.moves.begin(), problem_.moves.end(), [&](const Move& m) { return comes(m) && in_plenty(m, missing); }))
+                limits_.push_back(std::move(limit));
         }
     }
 

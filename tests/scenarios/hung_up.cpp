@@ -128,6 +128,16 @@ TEST_CASE("hung up: savoy for white cabbage is not told for its green") {
     for (const auto& edit : v.edits) CHECK(in_brief(edit.reason).find("times the green") == std::string::npos);
 }
 
+TEST_CASE("hung up: near kin that is there in plenty comes in, however much else of the batch changes") {
+    const auto cheese = first_for("Lean (invented)\n1500 g lamb shoulder\n300 g lamb fat\n28 g salt\n79 g gruyère\n137 g dried lentils\n",
+                                  "cooked lentils plenty\nswiss cheese plenty\nno dried lentils\nno gruyère\n");
+    CHECK(grams_in(cheese, "swiss-cheese") > 60);
+    const auto peas = first_for(mass + "142 g kohlrabi greens\n125 g frozen peas\n100 g dried lentils\n68 g walnuts\n",
+                                "collard greens plenty\nkale plenty\ngreen peas plenty\ncooked lentils plenty\nno kohlrabi greens\n"
+                                "no frozen peas\nno dried lentils\n");
+    CHECK(grams_in(peas, "peas") > 80);
+}
+
 TEST_CASE("hung up: what is sweet and sour is made up for with both") {
     const auto v = first_for(mass + "50 g pomegranate molasses\n", "balsamic vinegar 1 bottle\nhoney 1 jar\nno pomegranate molasses\n");
     CHECK(grams_in(v, "balsamic-vinegar") > 20);
