@@ -42,7 +42,7 @@ void check_preparations(Faults& faults, const Line& line, const Ingredient& ingr
 
 // Bounds that no food passes; the reader asks for tighter ones of each.
 void check_facts(Faults& faults, const Line& line, const std::string& where) {
-    constexpr double least_ph = 1.5, most_ph = 10, most_acid_pct = 35, most_heat_mg_kg = 300000;  // judgement
+    constexpr double least_ph = 1.5, most_ph = 10, most_acid_pct = 100, most_heat_mg_kg = 300000;  // judgement
     const auto band = [&](const std::optional<Band>& fact, double low, double high, const std::string& what) {
         if (!fact) return;
         for (const double value : {fact->low, fact->mid, fact->high}) faults.within(value, low, high, where + ": " + what);

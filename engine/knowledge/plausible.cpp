@@ -13,6 +13,7 @@ constexpr PlausibleRange meat_ph{4.8, 7.5};           // from the sourest pale p
 constexpr double ph_steps = 1.5;                      // beyond the record's own band
 constexpr PlausibleRange any_ph{1.5, 10};             // from strong acid to soda
 constexpr double acid_times = 5, most_acid_pct = 30;  // vinegar essence has 25 %
+constexpr double bought_as_acid = 50;                 // g in 100 g: lactic acid is sold at 80 and at 88 %
 constexpr double heat_times = 10;                     // beyond the record's own band
 constexpr double most_heat_mg_kg = 200000;            // beyond any pod
 
@@ -36,8 +37,11 @@ std::optional<Acid> main_acid(const Ingredient& ingredient) {
     return std::max_element(acids.begin(), acids.end(), [](const AcidShare& a, const AcidShare& b) { return a.share < b.share; })->acid;
 }
 
+bool is_bought_as_acid(const Ingredient& ingredient) { return ingredient.composition.acid.mid > bought_as_acid; }
+
 std::optional<PlausibleRange> plausible_acid(const Ingredient& ingredient) {
     if (!main_acid(ingredient)) return std::nullopt;
+    if (is_bought_as_acid(ingredient)) return PlausibleRange{std::floor(ingredient.composition.acid.mid / acid_times), 100};
     const Quantity& q = *ingredient.acidity->titratable;
     constexpr double pct_a_mmol_kg = 0.0064;  // of citric acid, what is given in mmol/kg for the most part
     const double usual = q.band.mid * (q.unit == "mmol/kg" ? pct_a_mmol_kg : 0.1);

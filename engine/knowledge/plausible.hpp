@@ -19,6 +19,9 @@ PlausibleRange plausible_fat(const Ingredient& ingredient);
 /// Nothing where no pH is reckoned with.
 std::optional<PlausibleRange> plausible_ph(const Ingredient& ingredient);
 
+/// Whether it is more acid than anything else: lactic acid by the bottle, and no vinegar.
+bool is_bought_as_acid(const Ingredient& ingredient);
+
 /// Acid in 100 g, as its main acid; nothing for a food that is no acid.
 std::optional<PlausibleRange> plausible_acid(const Ingredient& ingredient);
 

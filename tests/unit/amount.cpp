@@ -46,7 +46,8 @@ TEST_CASE("measures of the ingredient, by what the line says") {
 TEST_CASE("another volume goes by the density of a known one") {
     CHECK(weighed("8 tbsp", herb())->grams.mid == Approx(12.5));
     CHECK(weighed("1 metric cup", herb())->grams.mid == Approx(25 * 250 / 236.5882365));
-    CHECK(weighed("a pinch", herb())->grams.mid == Approx(25.0 / 768));
+    CHECK(weighed("a smidgen", herb())->grams.mid == Approx(25.0 / 1536));
+    CHECK(weighed("a pinch", herb())->grams.mid == Approx(0.4));  // fingers take more of leaf than a sixteenth of a spoon
 }
 
 TEST_CASE("liquids without a measure are like water, oils lighter") {

@@ -55,6 +55,7 @@ Around around_line(const Draft& draft, std::size_t base) {
     if (base > 0) around.base = draft.bases[base - 1].per;
     around.unit = draft.unit;
     around.unit_said = draft.unit != nullptr;
+    around.limes = draft.limes;
     return around;
 }
 

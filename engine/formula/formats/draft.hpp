@@ -63,6 +63,7 @@ struct Draft {
     bool under_base = false;          ///< the last of them goes for the next line
     std::size_t title_base = 0;       ///< that of the title, one more than its place, goes where no other does
     const Unit* unit = nullptr;       ///< of numbers without one, by the title or a heading
+    std::optional<bool> limes{};      ///< whether "limón" is the lime in it; absent: not told
 
     /// So many lines were not understood that reading on tells nothing new.
     bool hopeless() const;

@@ -13,6 +13,7 @@
 #include "formula/lexer/spaces.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/heading_base.hpp"
+#include "formula/line/limes.hpp"
 #include "formula/line/line_asides.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
@@ -95,7 +96,9 @@ bool names_one_food(std::string_view text, const Knowledge& knowledge) {
 
 class PlainReader {
 public:
-    PlainReader(std::string_view file, const Knowledge& knowledge) : file_(file), knowledge_(knowledge) {}
+    PlainReader(std::string_view file, const Knowledge& knowledge, std::optional<bool> limes) : file_(file), knowledge_(knowledge) {
+        draft_.limes = limes;
+    }
 
     Draft read(const std::vector<TextLine>& written, const std::vector<TextLine>& comments) {
         for (const auto& line : comments) {
@@ -380,7 +383,7 @@ bool is_title(std::string_view line, const Knowledge& knowledge) {
 }
 
 Draft read_plain_formula(std::string_view text, std::string_view file, const Knowledge& knowledge) {
-    return PlainReader(file, knowledge).read(text_lines(text), comment_lines(text));
+    return PlainReader(file, knowledge, limes_in(text, knowledge)).read(text_lines(text), comment_lines(text));
 }
 
 }  // namespace standin

@@ -26,6 +26,7 @@
 #include "formula/line/each_of.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
+#include "formula/line/limes.hpp"
 #include "formula/line/line_beside.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/name_text.hpp"
@@ -39,10 +40,12 @@
 namespace standin {
 namespace {
 
+bool holds_digit(std::string_view part) { return part.find_first_of("0123456789") != std::string_view::npos; }
+
 class PlainInventory {
 public:
-    PlainInventory(std::string_view file, const Knowledge& knowledge, const Formula* formula)
-        : file_(file), knowledge_(knowledge), gatherer_(knowledge, formula, troubles_) {}
+    PlainInventory(std::string_view file, const Knowledge& knowledge, const Formula* formula, std::optional<bool> limes)
+        : file_(file), knowledge_(knowledge), limes_(limes), gatherer_(knowledge, formula, troubles_) {}
 
     Result<Inventory> read(const std::vector<TextLine>& written, const std::vector<TextLine>& comments) {
         StockSections sections(comments, knowledge_);
@@ -51,9 +54,11 @@ public:
             auto heading = stock_heading(lines[i].text, knowledge_);
             const auto is_food = [this](std::string_view part) { return is_item(part); };
             if (!heading && heads_others(lines, i, is_food, knowledge_)) heading = StockHeading{};
-            const bool none = sections.none_at(lines[i], heading);
-            if (heading && heading->rest.empty() && !danger_in(lines[i].text, knowledge_)) take_heading(lines[i], *heading);
-            else if (none) take_missing(heading ? heading->rest : lines[i].text, lines[i]);
+            const StockSection section = sections.at(lines[i], heading);
+            const bool heads = heading && heading->rest.empty() && (section == StockSection::aged || !danger_in(lines[i].text, knowledge_));
+            if (section != StockSection::aged) gatherer_.aged.reset();
+            if (heads) take_heading(lines[i], *heading);
+            else if (section == StockSection::none) take_missing(heading ? heading->rest : lines[i].text, lines[i]);
             else take(lines[i]);
         }
         Inventory all = gatherer_.take();
@@ -72,6 +77,8 @@ private:
         if (heading.says == StockSection::unclear) return troubles_.add(heading_not_understood(line.text, where));
         Reason as = make_reason(ReasonKind::list_heading);
         if (heading.says == StockSection::none) as.role = "none";
+        if (heading.says == StockSection::aged)
+            gatherer_.note(gatherer_.aged.emplace(told_of_danger(line.text, std::string(bare(line.text)), knowledge_)));
         gatherer_.told(std::string(line.text), where, std::move(as));
     }
 
@@ -82,19 +89,22 @@ private:
     }
 
     void take(const TextLine& priced) {
-        rewritten_.emplace_back(priced.text);
-        const TextLine written{take_price(rewritten_.back(), knowledge_).empty() ? priced.text : bare(rewritten_.back()), priced.place};
+        const bool limes = limes_.value_or(false);
+        if (says_limon(priced.text)) gatherer_.note(limon_note(limes));
+        rewritten_.push_back(with_fruit(priced.text, limes));
+        const bool as_told = take_price(rewritten_.back(), knowledge_).empty() && rewritten_.back() == priced.text;
+        const TextLine written{as_told ? priced.text : bare(rewritten_.back()), priced.place};
         const std::string where = describe(file_, written.place);
+        if (auto raw = raw_pulse_in(written.text, where, knowledge_); raw && !gatherer_.namer().touches_formula(written.text))
+            return gatherer_.warn(*raw, written.text);
         if (auto danger = danger_in(written.text, knowledge_)) {  // of the whole line: what stands behind a comma is said of the food too
             danger->where = where;
             // "Sorrel, eaten by slugs": there is none of it to be spoiled.
-            if (const auto gone = stock_line(written.text, knowledge_);
-                gone.says == StockWord::none && !danger_in(gone.names, knowledge_) && known_without_amount(gone.names))
-                return list(gone.names, written, false);
-            const bool asks = only_asks_which(written.text, knowledge_) && !warns_or_excludes(written.text, knowledge_);
-            const bool looks = only_looks_alike(written.text, knowledge_) && !never_set_aside_but_for_looks(written.text, knowledge_);
-            const bool bakes = only_for_baking(written.text, knowledge_) && !warns_or_excludes(written.text, knowledge_);
-            if ((asks || looks || bakes) && !gatherer_.namer().touches_formula(written.text)) return gatherer_.warn(*danger, written.text);
+            rewritten_.push_back(gone_in(written.text, knowledge_));
+            if (!danger_in(rewritten_.back(), knowledge_) && known_without_amount(rewritten_.back()))
+                return list(rewritten_.back(), {rewritten_.back(), written.place}, false);
+            if (harms_nobody_aside(written.text, knowledge_) && !gatherer_.namer().touches_formula(written.text))
+                return gatherer_.warn(*danger, written.text);
             return troubles_.add(std::move(*danger));
         }
         if (const auto beside = beside_the_mass(written.text, knowledge_); beside && beside->kind == BesideKind::casing) {
@@ -105,10 +115,11 @@ private:
         if (take_with_part(written)) return;
         gatherer_.dangers = told_hazards(written.text, knowledge_);
         for (const auto& told : gatherer_.dangers) gatherer_.note(told);
+        if (gatherer_.aged) gatherer_.dangers.push_back(*gatherer_.aged);
         if (is_unticked(written.text))
             return gatherer_.left_open(
                 {Trouble::bad_data, "the box before it is not ticked: on hand or not", where, {"spinach", "no spinach"}}, written.text);
-        rewritten_.push_back(with_amount_first(without_idle_words(written.text, knowledge_), knowledge_));
+        rewritten_.push_back(with_amount_first(without_idle_words(in_kinds(written.text, knowledge_), knowledge_), knowledge_));
         gatherer_.growing = grows(written.text, knowledge_);
         gatherer_.holds = take_told(rewritten_.back(), knowledge_);
         for (auto& told : take_remarks(
@@ -126,12 +137,7 @@ private:
                 gone.says == StockWord::none && !says_no_abroad(written.text, knowledge_) && known_without_amount(gone.names))
                 return list(gone.names, plain, false);
         if (says.says != StockWord::none && says_no_abroad(written.text, knowledge_))
-            return troubles_.add({Trouble::bad_data,
-                                  "\"" + std::string(written.text) +
-                                      "\" says that something is not on hand, but not what, "
-                                      "in words known here",
-                                  where,
-                                  {"no cilantro"}});
+            return troubles_.add(not_there_but_what(written.text, where));
         if (tells_where_it_is(line, says)) return weighed(line.text, line);
         switch (says.says) {
             case StockWord::nothing_else:
@@ -146,8 +152,7 @@ private:
                 return list(says.names, line, false);
             case StockWord::some:
                 gatherer_.plenty = is_plenty(line.text, knowledge_);
-                if (tells_mass(says.names) ||
-                    (!gatherer_.plenty && (says.names.find_first_of("0123456789") != std::string_view::npos || reads(says.names, line)))) {
+                if (tells_mass(says.names) || (!gatherer_.plenty && (holds_digit(says.names) || reads(says.names, line)))) {
                     gatherer_.plenty = false;
                     weighed(says.names, line);
                 } else list(says.names, line, true);
@@ -214,7 +219,7 @@ private:
     bool tells_where_it_is(const TextLine& line, const StockLine& says) const {
         const auto comma = line.text.rfind(',');
         if (comma == std::string_view::npos || (says.says != StockWord::some && says.says != StockWord::none)) return false;
-        if (line.text.substr(0, comma).find_first_of("0123456789") == std::string_view::npos) return false;
+        if (!holds_digit(line.text.substr(0, comma))) return false;
         return knowledge_.in_list(WordList::passed_over, fold(line.text.substr(comma + 1))) &&
                read_line(line.text, Origin(file_, line.place), knowledge_, {}, true).has_value();
     }
@@ -319,7 +324,10 @@ private:
             if (names.ids.size() < 2) names = gatherer_.namer().whole_fruit(read->line, origin).value_or(std::move(names));
             return gatherer_.have_whole(std::move(*read), names, std::string(text));
         }
-        const bool digits = text.find_first_of("0123456789") != std::string_view::npos;
+        const bool digits = holds_digit(text);
+        const bool open = read.error().not_known == NotKnown::nothing && read.error().message.ends_with("say which");
+        if (digits && open && !tells_mass(text))  // "peppers 3": peppercorns or sweet ones
+            return gatherer_.not_read(std::move(read.error()), text, true);
         // "Pantry: oats, lentils": what stands before the colon is no food.
         if (const auto colon = text.find(": "); colon != std::string_view::npos && (!known_without_amount(text.substr(0, colon)) ||
                                                                                     kind_named(text.substr(0, colon), knowledge_)))
@@ -333,7 +341,7 @@ private:
         if (parts.size() > 1 && !gatherer_.namer().knows(text) && (digits || !known_without_amount(text))) {
             for (const auto part : parts)
                 if (!knowledge_.in_list(WordList::passed_over, fold(part)) &&
-                    (has_digit(part) || is_item(part) || !passed_over(parts, part)))
+                    (holds_digit(part) || is_item(part) || !passed_over(parts, part)))
                     weighed(part, line);
             return;
         }
@@ -354,7 +362,7 @@ private:
     bool is_item(std::string_view part) const {
         const StockLine says = stock_line(part, knowledge_);
         if (known_without_amount(says.names.empty() ? part : says.names)) return true;
-        if (part.find_first_of("0123456789") != std::string_view::npos || says.says == StockWord::none)
+        if (holds_digit(part) || says.says == StockWord::none)
             return read_line(part, Origin(file_, {1, 1}), knowledge_, {}, true).has_value();
         const auto ways = in_english(part, knowledge_);
         return std::any_of(ways.begin(), ways.end(),
@@ -367,12 +375,10 @@ private:
         return odd_parts(
             parts,
             [&](std::string_view part) {
-                return has_digit(part) || knowledge_.in_list(WordList::passed_over, fold(part)) || is_item(part) || is_slip(part);
+                return holds_digit(part) || knowledge_.in_list(WordList::passed_over, fold(part)) || is_item(part) || is_slip(part);
             },
             knowledge_);
     }
-
-    static bool has_digit(std::string_view part) { return part.find_first_of("0123456789") != std::string_view::npos; }
 
     bool is_slip(std::string_view part) const {
         constexpr std::size_t shortest = 5;  // letters
@@ -433,27 +439,19 @@ private:
         return food;
     }
 
-    // "no fresh thyme, only dried": the dried one is there.
-    std::string other_form(std::string_view names, std::string_view part, bool on_hand) const {
-        if (on_hand) return {};
-        for (auto& name : form_left(names, part))
-            if (gatherer_.namer().knows(name)) return name;
-        return {};
-    }
-
     // One name that has "and" or a comma in it stays whole; each of several may say again that it is there or not.
     void list(std::string_view names, const TextLine& line, bool on_hand) {
         if (gatherer_.namer().knows(names)) return gatherer_.name(names, origin_of(names, line), on_hand);
         const auto parts = parts_of_list(names, knowledge_);
         const bool another_form =
-            std::any_of(parts.begin(), parts.end(), [&](auto part) { return !other_form(names, part, on_hand).empty(); });
+            std::any_of(parts.begin(), parts.end(), [&](auto part) { return !gatherer_.namer().other_form(names, part, on_hand).empty(); });
         if (const Ingredient* one = another_form ? nullptr : one_food(names, on_hand))
             return gatherer_.name(one->names.front(), origin_of(names, line), on_hand);
         const auto odd = on_hand ? odd_in(parts, names, line) : std::set<std::size_t>{};
         for (std::size_t i = 0; i < parts.size(); ++i) {
             const auto part = parts[i];
             if (odd.contains(i) || (i > 0 && on_hand && !is_item(part) && passed_over(parts, part))) continue;
-            if (const auto other = other_form(names, part, on_hand); !other.empty()) {
+            if (const auto other = gatherer_.namer().other_form(names, part, on_hand); !other.empty()) {
                 rewritten_.push_back(other);
                 gatherer_.name(rewritten_.back(), origin_of(part, line), true);
                 continue;
@@ -470,7 +468,10 @@ private:
     // What a part that is not understood is said of is set aside with it.
     std::set<std::size_t> odd_in(const std::vector<std::string_view>& parts, std::string_view names, const TextLine& line) {
         const auto odd = odd_parts(
-            parts, [&](std::string_view part) { return is_item(part) || is_slip(part) || !other_form(names, part, true).empty(); },
+            parts,
+            [&](std::string_view part) {
+                return is_item(part) || is_slip(part) || !gatherer_.namer().other_form(names, part, true).empty();
+            },
             knowledge_);
         if (odd.empty()) return odd;
         std::string said;
@@ -482,6 +483,7 @@ private:
 
     std::string_view file_;
     const Knowledge& knowledge_;
+    std::optional<bool> limes_;  // whether "limón" is the lime
     Troubles troubles_;
     std::deque<std::string> rewritten_;  // lines in other words than the maker's, for views into them
     Gatherer gatherer_;
@@ -490,11 +492,12 @@ private:
 }  // namespace
 
 Result<Inventory> read_plain_inventory(std::string_view text, std::string_view file, const Knowledge& knowledge, const Formula* formula) {
-    PlainInventory list(file, knowledge, formula);
+    const auto limes = limes_on_hand(text, formula, knowledge);
+    PlainInventory list(file, knowledge, formula, limes);
     auto all = list.read(text_lines(text), comment_lines(text));
     Formula rest = formula ? *formula : Formula{};  // "fresh breadcrumbs" beside "no rye bread": the word means no line that is gone
     if (std::erase_if(rest.lines, [&](const Line& line) { return list.denies(line); }) == 0 || !all) return all;
-    return PlainInventory(file, knowledge, &rest).read(text_lines(text), comment_lines(text));
+    return PlainInventory(file, knowledge, &rest, limes).read(text_lines(text), comment_lines(text));
 }
 
 }  // namespace standin

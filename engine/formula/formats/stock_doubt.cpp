@@ -8,6 +8,7 @@
 #include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
 #include "formula/line/name_text.hpp"
+#include "knowledge/kinds.hpp"
 #include "knowledge/word_list.hpp"
 
 namespace standin {
@@ -59,9 +60,15 @@ bool never_set_aside(std::string_view written, const Knowledge& knowledge) {
     if (danger_in(written, knowledge) || danger_beside(written, knowledge) || nearly_refused(written, knowledge)) return true;
     const auto words = words_of(written);
     const bool near = std::any_of(words.begin(), words.end(), [&](const Word& word) {  // "forse" is no slip for a horse
-        return !knowledge.in_list(WordList::stock_doubt, word.folded) && !near_danger(word.raw, knowledge).empty();
+        return !knowledge.in_list(WordList::stock_doubt, word.folded) && !kind_named(word.raw, knowledge) &&  // nor "beans" for bears
+               !near_danger(word.raw, knowledge).empty();
     });
     return near || excludes_or_warns(words, knowledge) || names_a_danger(written, words, knowledge);
+}
+
+bool harms_nobody_aside(std::string_view written, const Knowledge& knowledge) {
+    if (only_looks_alike(written, knowledge) && !never_set_aside_but_for_looks(written, knowledge)) return true;
+    return (only_asks_which(written, knowledge) || only_for_baking(written, knowledge)) && !warns_or_excludes(written, knowledge);
 }
 
 }  // namespace standin

@@ -17,4 +17,8 @@ bool never_set_aside_but_for_looks(std::string_view written, const Knowledge& kn
 /// Whether it says that something is not there, or that something may be in it.
 bool warns_or_excludes(std::string_view written, const Knowledge& knowledge);
 
+/// Whether all that is said against a line hurts nobody while it goes into nothing: a word of two meanings, a plant that looks like one
+/// that kills, what is for baking.
+bool harms_nobody_aside(std::string_view written, const Knowledge& knowledge);
+
 }  // namespace standin

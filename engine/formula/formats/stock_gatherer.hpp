@@ -14,6 +14,7 @@
 #include "core/names.hpp"
 #include "core/words.hpp"
 #include "formula/formats/stock_doubt.hpp"
+#include "formula/formats/stock_headings.hpp"
 #include "formula/formats/stock_leaves.hpp"
 #include "formula/formats/stock_names.hpp"
 #include "formula/formats/stock_prepared.hpp"
@@ -71,6 +72,7 @@ public:
             return not_read({Trouble::bad_data, "a share of the meat is no amount on hand: expected a weight", read.where, {}}, written,
                             true);
         const Ingredient& ingredient = *knowledge_.ingredient(read.line.ingredient);
+        if (too_old(ingredient, read.where, written)) return;
         const auto picked = picked_for(read.line.prepared, ingredient, knowledge_);
         const auto passed = [](const Reason& told) {
             return told.kind == ReasonKind::passed_over || told.kind == ReasonKind::passed_unknown;
@@ -88,7 +90,8 @@ public:
                 remark_not_plain(read.line.notes, knowledge_, {&ingredient, whole.empty() ? std::string_view(written) : whole});
             !odd.empty())
             return not_fit(odd, ingredient.names.front(), read.where, whole.empty() ? std::string_view(written) : whole);
-        inventory_.notes.insert(inventory_.notes.end(), read.line.notes.begin(), read.line.notes.end());
+        for (const auto& told : read.line.notes)
+            if (!contains(inventory_.notes, told)) note(told);
         for (const auto& told : read.line.declared)
             if (!contains(holds, told)) holds.push_back(told);
         const bool weighed = is_weight(read.line.written) || tells_weight(written);  // "1 bag spinach (200 g)": 200 g are in the bag
@@ -158,6 +161,7 @@ public:
         if (!leaf.empty()) text = leaf;
         const auto names = namer_.named(text, origin, !on_hand);
         if (!names) return not_read(names.error(), text, on_hand);
+        if (on_hand && names->ids.size() == 1 && too_old(*knowledge_.ingredient(names->ids.front()), origin.start(), text)) return;
         if (names->note) inventory_.notes.push_back(*names->note);
         if (const Ingredient* one = on_hand && names->ids.size() == 1 ? knowledge_.ingredient(names->ids.front()) : nullptr)
             if (const auto leaf = leaf_called(text, *one, knowledge_)) inventory_.notes.push_back(taken_as_dried(*one, *leaf));
@@ -178,6 +182,7 @@ public:
     std::string_view whole{};       ///< the line being read, as the maker wrote it
     std::vector<Declared> holds{};  ///< allergens that it says they hold
     std::vector<Reason> dangers{};  ///< what it says of them that is told wherever they go in
+    std::optional<Reason> aged{};   ///< what the heading above says of their age
 
     void note(Reason told) { inventory_.notes.push_back(std::move(told)); }
 
@@ -230,6 +235,16 @@ public:
         inventory_.notes.insert(inventory_.notes.begin(), aside);
         told(std::string(written), error.where, std::move(aside));
         inventory_.aside.insert(inventory_.aside.begin(), std::string(written) + " (" + error.message + ")");
+    }
+
+    /// Meat, milk or what is cooked, below a heading that says it is there since last week, goes into nothing.
+    bool too_old(const Ingredient& food, const std::string& where, std::string_view written) {
+        if (!aged || outlasts_a_week(food, knowledge_)) return false;
+        Reason aside = make_reason(ReasonKind::set_aside);
+        aside.note = "\"" + aged->about + "\": " + aged->note;
+        told(std::string(written), where, aside);
+        inventory_.aside.push_back(std::string(written) + " (" + aside.note + ")");
+        return true;
     }
 
     /// A list of which most is not known is no list.

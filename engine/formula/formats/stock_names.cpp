@@ -7,7 +7,9 @@
 #include "core/contains.hpp"
 #include "core/has_food.hpp"
 #include "core/names.hpp"
+#include "formula/formats/stock_words.hpp"
 #include "formula/lexer/line_words.hpp"
+#include "formula/line/limes.hpp"
 #include "formula/line/line_doubts.hpp"
 #include "formula/line/name_text.hpp"
 #include "knowledge/kinds.hpp"
@@ -231,6 +233,13 @@ bool StockNamer::knows(std::string_view text) const {
            !lines_called(fold(text)).empty();
 }
 
+std::string StockNamer::other_form(std::string_view names, std::string_view part, bool on_hand) const {
+    if (on_hand) return {};
+    for (auto& name : form_left(names, part))
+        if (knows(name)) return name;
+    return {};
+}
+
 std::optional<StockNames> StockNamer::whole_fruit(const Line& line, const Origin& origin) const {
     for (const auto& note : line.notes) {
         if (note.kind != ReasonKind::meant_as) continue;
@@ -309,6 +318,17 @@ Result<StockNames> StockNamer::named(std::string_view text, const Origin& origin
         return near && !may_be_meant(folded, *near);
     });
     return Failure(std::move(error));
+}
+
+std::optional<bool> limes_on_hand(std::string_view list, const Formula* formula, const Knowledge& knowledge) {
+    if (const auto told = limes_in(list, knowledge); told || !formula) return told;
+    const auto any = [&](std::string_view fruit) {
+        return std::any_of(formula->lines.begin(), formula->lines.end(),
+                           [&](const Line& line) { return line.ingredient.find(fruit) != std::string::npos; });
+    };
+    const bool lime = any("lime"), lemon = any("lemon-") || any("-lemon");
+    if (lime == lemon) return std::nullopt;
+    return lime;
 }
 
 }  // namespace standin

@@ -30,6 +30,9 @@ public:
     /// "Zitronen 3": a line that was read as lemons means their juice and their zest. Nothing where it says which of them.
     std::optional<StockNames> whole_fruit(const Line& line, const Origin& origin) const;
 
+    /// "no fresh thyme, only dried": the name of the dried one, which is there. Empty where `part` says no such thing.
+    std::string other_form(std::string_view names, std::string_view part, bool on_hand) const;
+
     /// Whether `text` by itself is a food, a line of the formula or a kind of one.
     bool knows(std::string_view text) const;
 
@@ -52,5 +55,8 @@ private:
     const Knowledge& knowledge_;
     const Formula* formula_;
 };
+
+/// What "limón" is in a list: the words of the list tell, or else the formula, where it has the one and not the other.
+std::optional<bool> limes_on_hand(std::string_view list, const Formula* formula, const Knowledge& knowledge);
 
 }  // namespace standin

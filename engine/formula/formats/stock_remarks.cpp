@@ -6,6 +6,8 @@
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/hazards.hpp"
+#include "formula/line/kind_in_brackets.hpp"
+#include "formula/line/thaw_day.hpp"
 #include "formula/line/tongues.hpp"
 #include "formula/remark/clauses.hpp"
 #include "formula/remark/remark.hpp"
@@ -80,6 +82,13 @@ std::vector<Declared> take_remarks(std::string& line, const IsItem& is_item, con
         if (auto foods = foods_in_any_tongue(said(clauses[i]), knowledge); !foods.empty()) own = std::move(foods);
     }
     return all;
+}
+
+std::string in_kinds(std::string_view line, const Knowledge& knowledge) {
+    std::string out(line);
+    write_kinds_in_brackets(out, true, knowledge);
+    take_thaw_day(out, knowledge);
+    return out;
 }
 
 RemarkIs remark_of_part(const std::vector<std::string_view>& parts, std::string_view part, const Knowledge& knowledge) {

@@ -20,6 +20,9 @@ using IsItem = std::function<bool(std::string_view)>;
 /// peanuts", "(peanut!)", "roasted in peanut oil". A clause that is an item stays; a lone name behind one weighed food tells of it.
 std::vector<Declared> take_remarks(std::string& line, const IsItem& is_item, const Knowledge& knowledge);
 
+/// The line with the kinds that a bracket names in place of the word that takes them in, and without the day something thawed.
+std::string in_kinds(std::string_view line, const Knowledge& knowledge);
+
 /// What a part of a list line is to the food that the first part names.
 RemarkIs remark_of_part(const std::vector<std::string_view>& parts, std::string_view part, const Knowledge& knowledge);
 

@@ -113,8 +113,13 @@ std::vector<std::string_view> without_loose_amount(std::string_view text, const 
     };
     if (words.empty()) return all;
     std::size_t lead = 0, tail = 0;
-    while (lead < last && is_loose(words[lead], knowledge)) ++lead;
-    while (tail < last && is_loose(words[last - 1 - tail], knowledge)) ++tail;
+    const auto is_food = [&](std::size_t i) {  // "parsley, walnuts": a walnut is a measure too
+        const bool alone =
+            (i == 0 || words[i - 1].segment != words[i].segment) && (i + 1 == last || words[i + 1].segment != words[i].segment);
+        return alone && last > 1 && knowledge.ingredient_named(words[i].raw);
+    };
+    while (lead < last && is_loose(words[lead], knowledge) && !is_food(lead)) ++lead;
+    while (tail < last && is_loose(words[last - 1 - tail], knowledge) && !is_food(last - 1 - tail)) ++tail;
     for (std::size_t dropped = 0; dropped <= lead + tail; ++dropped)
         for (std::size_t front = std::min(dropped, lead) + 1; front-- > 0;) {
             if (dropped - front > tail) continue;

@@ -208,6 +208,21 @@ const Unit* unit_named(std::string_view folded) {
     return found == index().end() ? nullptr : found->second;
 }
 
+namespace {
+
+// "1 EL gehäuft", "un cucchiaio colmo": said behind the spoon.
+void read_fill_behind(Cursor& cursor, UnitRead& read) {
+    Cursor ahead = cursor;
+    ahead.space();
+    const auto here = ahead.word();
+    const auto factor = here.empty() ? std::nullopt : fill_word(fold(here));
+    if (!factor) return;
+    read.factor = *factor;
+    cursor.go(ahead.at() + here.size());
+}
+
+}  // namespace
+
 std::optional<UnitRead> unit_at(Cursor& cursor) {
     const std::size_t before = cursor.at();
     UnitRead read;
@@ -219,6 +234,7 @@ std::optional<UnitRead> unit_at(Cursor& cursor) {
         cursor.eat("-");
         read_manner(cursor, read);
         read.unit = unit_words(cursor);
+        if (read.unit && read.unit->dimension == Dimension::volume) read_fill_behind(cursor, read);
     }
     if (read.unit) return read;
     cursor.go(before);

@@ -31,6 +31,8 @@ constexpr Band pressed_leaves{1.1, 1.5, 2.0}, pressed_cut{1.0, 1.2, 1.5}, presse
 // Whole herb leaves in a cup over the cut ones that the knowledge has a cup of: said to be leaves or loose, or not said. Judgement: kitchen
 // tables give 15 to 25 g of parsley leaves for a loose cup and 55 to 60 g chopped.
 constexpr Band loose_whole{0.25, 0.42, 0.65}, perhaps_whole{0.3, 0.6, 1.05};
+// What two or three fingers take of chopped leaf. Judgement: more than the sixteenth of a spoon that a pinch of powder is.
+constexpr Band leaf_a_pinch{0.15, 0.4, 1.0};
 // Liquids without a measure, g/mL: oil where most of it is fat, else by what is in it. Judgement.
 constexpr Band watery{0.97, 1.0, 1.04}, oily{0.91, 0.92, 0.93};
 // mL a gram in solution, from memory: sugar 1.59 g/mL, protein 1.35, salts 2.2, alcohol 0.789 (pure; it takes a little less room in water).
@@ -155,6 +157,8 @@ bool herb_by_the_cup(const Ingredient& i, const Unit& unit) {
 Result<Weighed> volume_part(const AmountPart& part, const Ingredient& ingredient, const std::vector<std::string>& words) {
     Band grams;
     const Unit& unit = *part.unit;
+    if (unit.word == "pinch" && ingredient.already.empty() && is_leaf(ingredient.tissue))
+        return Weighed{product(part.number, leaf_a_pinch), std::nullopt};
     const bool herb = herb_by_the_cup(ingredient, unit), cut_said = says_cut(words);
     const auto* record = pick(ingredient, unit.word, words);
     if (herb && cut_said && record && record->note.find("whole") != std::string::npos) record = nullptr;

@@ -10,14 +10,15 @@ namespace standin {
 
 /// The other lines of the formula, as far as they could be read.
 struct Around {
-    double grams = 0;            ///< of all of them; 0: not known
-    bool meat = false;           ///< some of them are meat, so they are most of the batch
-    bool among_spices = false;   ///< the lines above and below are dry spices by weight
-    Whole share = Whole::none;   ///< what a share is of that does not say: the meat, or what the other shares say; none: ask
-    bool in_sheet = false;       ///< all lines are shares, so a percentage tells nothing else
-    std::optional<Per> base{};   ///< what the heading above says that the amounts go with
-    const Unit* unit = nullptr;  ///< of numbers that stand without one; null: they count pieces
-    bool unit_said = false;      ///< by a title or a heading
+    double grams = 0;             ///< of all of them; 0: not known
+    bool meat = false;            ///< some of them are meat, so they are most of the batch
+    bool among_spices = false;    ///< the lines above and below are dry spices by weight
+    Whole share = Whole::none;    ///< what a share is of that does not say: the meat, or what the other shares say; none: ask
+    bool in_sheet = false;        ///< all lines are shares, so a percentage tells nothing else
+    std::optional<Per> base{};    ///< what the heading above says that the amounts go with
+    const Unit* unit = nullptr;   ///< of numbers that stand without one; null: they count pieces
+    bool unit_said = false;       ///< by a title or a heading
+    std::optional<bool> limes{};  ///< whether "limón" is the lime there; absent: not told
 };
 
 /// Turns `name` to the form that so little of it must be, or says what is open. Nothing where the line tells the form or the batch is

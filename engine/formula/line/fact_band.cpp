@@ -109,7 +109,8 @@ Result<Band> fact_band(const FactText& fact, const Ingredient& ingredient, const
 }
 
 bool fits_bare(const FactText& fact, const Ingredient& ingredient) {
-    if (fact.kind == FactKind::acid_pct) return main_acid(ingredient) == Acid::acetic;
+    if (fact.kind == FactKind::acid_pct)
+        return main_acid(ingredient) == Acid::acetic || (is_bought_as_acid(ingredient) && ingredient.tissue == Tissue::liquid);
     return plausible_heat(ingredient).has_value();
 }
 

@@ -73,6 +73,13 @@ bool acid_word(Cursor& cursor, const Knowledge& knowledge) {
     return eat_listed(cursor, WordList::strength_word, knowledge) || of_one;
 }
 
+// "Lactic acid 80 %": the acid ends a name, where no sign stands before it.
+bool ends_a_name(std::string_view line, std::size_t at) {
+    const auto before = at == 0 ? std::string_view::npos : line.find_last_not_of(" \n", at - 1);
+    return before != std::string_view::npos && std::string_view(",;:([").find(line[before]) == std::string_view::npos &&
+           std::isdigit(static_cast<unsigned char>(line[before])) == 0;
+}
+
 std::optional<FactText> made(FactKind kind, const Figure& figure, const Cursor& cursor) {
     FactText fact;
     fact.kind = kind;
@@ -103,8 +110,9 @@ std::optional<FactText> ph_at(Cursor cursor, const Knowledge& knowledge) {
 }
 
 // "6 % acidity", "acidity 6 %", "60 grain"; bare "6 %"
-std::optional<FactText> acid_at(Cursor cursor, bool bare, const Knowledge& knowledge) {
-    const bool led = eat_listed(cursor, WordList::strength_word, knowledge);
+std::optional<FactText> acid_at(Cursor cursor, bool bare, bool in_a_name, const Knowledge& knowledge) {
+    const bool acid_itself = fold(Cursor(cursor).word()) == "acid";
+    const bool led = !(in_a_name && acid_itself) && eat_listed(cursor, WordList::strength_word, knowledge);
     if (led) pass_over(cursor, knowledge);
     auto figure = figure_at(cursor);
     if (!figure) return std::nullopt;
@@ -224,7 +232,7 @@ std::optional<FactText> fact_at(std::string_view line, std::size_t at, bool bare
     const Cursor cursor(line, at);
     auto fact = ph_at(cursor, knowledge);
     if (!fact) fact = heat_at(cursor);
-    if (!fact) fact = acid_at(cursor, bare, knowledge);
+    if (!fact) fact = acid_at(cursor, bare, ends_a_name(line, at), knowledge);
     if (!fact) fact = heat_word_at(line, cursor, bare, knowledge);
     if (fact) fact->begin = at;
     return fact;

@@ -126,21 +126,27 @@ bool all_that_stops(std::string_view text, const Knowledge& knowledge, Such such
         return (match.hazard->act == HazardAct::refuse || match.hazard->act == HazardAct::ask) && match.hazard->of.empty();
     };
     return std::any_of(found.begin(), found.end(), stops) &&
-           std::all_of(found.begin(), found.end(), [&](const HazardMatch& match) { return !stops(match) || such(*match.hazard); });
+           std::all_of(found.begin(), found.end(), [&](const HazardMatch& match) { return !stops(match) || such(match); });
 }
 
 }  // namespace
 
 bool only_looks_alike(std::string_view text, const Knowledge& knowledge) {
-    return all_that_stops(text, knowledge, [](const Hazard& hazard) { return hazard.kind == "look-alike"; });
+    return all_that_stops(text, knowledge, [](const HazardMatch& one) { return one.hazard->kind == "look-alike"; });
 }
 
 bool only_for_baking(std::string_view text, const Knowledge& knowledge) {
-    return all_that_stops(text, knowledge, [](const Hazard& hazard) { return hazard.kind == "leavening"; });
+    return all_that_stops(text, knowledge, [](const HazardMatch& one) { return one.hazard->kind == "leavening"; });
 }
 
 bool only_asks_which(std::string_view text, const Knowledge& knowledge) {
-    return all_that_stops(text, knowledge, [](const Hazard& hazard) { return hazard.act == HazardAct::ask && hazard.kind == "additive"; });
+    return all_that_stops(text, knowledge,
+                          [](const HazardMatch& one) { return one.hazard->act == HazardAct::ask && one.hazard->kind == "additive"; });
+}
+
+bool stopped_only_by(std::string_view text, const std::function<bool(const std::string&)>& such, const Knowledge& knowledge) {
+    return all_that_stops(text, knowledge, [&](const HazardMatch& one) { return one.hazard->act == HazardAct::ask && such(one.said); }) &&
+           !danger_of_warmth(text, knowledge);
 }
 
 std::optional<Error> danger_beside(std::string_view text, const Knowledge& knowledge) {
@@ -214,6 +220,28 @@ std::optional<Error> other_food_in_passing(std::string_view passed, Line& line, 
 
 namespace {
 
+bool is_raw_bean(const HazardMatch& match) { return match.hazard->id == "raw-kidney-bean" || match.hazard->id == "raw-lima-bean"; }
+
+}  // namespace
+
+std::optional<Error> raw_pulse_in(std::string_view text, const std::string& where, const Knowledge& knowledge) {
+    constexpr std::size_t longest = 3;  // words
+    const auto placed = [&](Error error) {
+        error.where = where;
+        return error;
+    };
+    if (auto danger = danger_in(text, knowledge)) {
+        if (!all_that_stops(text, knowledge, is_raw_bean)) return std::nullopt;
+        return placed(std::move(*danger));
+    }
+    for (const auto& match : hazards_in(hazard_text(text), knowledge.records().lexicon))
+        for (const auto* food : foods_named(text, longest, knowledge))
+            if (match.hazard->id == "raw-pulse" && contains(match.hazard->of, food->id)) return placed(error_of(*match.hazard, match.said));
+    return std::nullopt;
+}
+
+namespace {
+
 // An animal and what comes of it: there age and smell tell of what may have spoiled, of a leaf they may be its colour.
 bool is_of_an_animal(const Ingredient& food) {
     constexpr std::string_view animals[]{"milk", "egg", "fish", "crustacean", "mollusc"};
@@ -263,6 +291,14 @@ SaidOfLine what_is_said_of(std::string_view said, std::string_view written, cons
         }
     }
     return out;
+}
+
+Reason told_of_danger(std::string_view text, std::string about, const Knowledge& knowledge) {
+    const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
+    const auto* match = worst(found, {});
+    Reason told = match ? told_of(*match->hazard, match->said) : make_reason(ReasonKind::hazard_told);
+    told.about = std::move(about);
+    return told;
 }
 
 std::vector<Reason> told_hazards(std::string_view text, const Knowledge& knowledge) { return told_hazards(text, Line{}, knowledge); }

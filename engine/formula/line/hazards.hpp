@@ -1,6 +1,7 @@
 // Words that can hurt are never passed over: they are refused with the reason, asked back, counted as an allergen, or told on every page.
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -24,6 +25,15 @@ bool only_for_baking(std::string_view text, const Knowledge& knowledge);
 
 /// Likewise that a word means different foods, none of which hurts.
 bool only_asks_which(std::string_view text, const Knowledge& knowledge);
+
+/// What is said against pulses that a list has raw or dry; nothing where the text says anything worse, or they are boiled.
+std::optional<Error> raw_pulse_in(std::string_view text, const std::string& where, const Knowledge& knowledge);
+
+/// Whether something stops a text, and all that does is asked about in words that `such` takes.
+bool stopped_only_by(std::string_view text, const std::function<bool(const std::string&)>& such, const Knowledge& knowledge);
+
+/// What stops a text, as something that is told and stops nothing. `about`: what it is said of.
+Reason told_of_danger(std::string_view text, std::string about, const Knowledge& knowledge);
 
 /// Likewise of a text beside the lines, where an animal may be anybody's name and a pan may smell.
 std::optional<Error> danger_beside(std::string_view text, const Knowledge& knowledge);

@@ -1,12 +1,102 @@
 #include "formula/line/kind_in_brackets.hpp"
 
+#include <algorithm>
+#include <vector>
+
+#include "core/names.hpp"
+#include "formula/lexer/line_words.hpp"
+#include "formula/remark/remark.hpp"
+#include "knowledge/kinds.hpp"
+#include "knowledge/word_list.hpp"
+
 namespace standin {
+namespace {
+
+// The parts of "parsley, dill and mint".
+std::vector<std::string> parts_of(std::string inside) {
+    for (const std::string_view join : {" and ", " or ", "/", "&", "+", ";"})
+        for (auto at = inside.find(join); at != std::string::npos; at = inside.find(join)) inside.replace(at, join.size(), ",");
+    std::vector<std::string> all;
+    for (std::size_t start = 0; start <= inside.size();) {
+        const auto end = std::min(inside.find(',', start), inside.size());
+        const auto first = inside.find_first_not_of(' ', start), last = inside.find_last_not_of(' ', end - 1);
+        all.push_back(first < end && end > 0 ? inside.substr(first, last - first + 1) : std::string());
+        start = end + 1;
+    }
+    return all;
+}
+
+// Where the name begins that ends before a bracket, and what takes in its kinds.
+struct WideName {
+    std::size_t begin = 0;
+    const Kind* kind = nullptr;
+    const Ingredient* food = nullptr;  // null: of several forms
+};
+
+WideName wide_name(std::string_view before, const Knowledge& knowledge) {
+    constexpr std::size_t longest = 4;  // words
+    const auto words = words_of(before);
+    WideName wide;
+    if (words.empty()) return wide;
+    wide.kind = kind_named(words.back().raw, knowledge);
+    for (std::size_t first = words.size() < longest ? 0 : words.size() - longest; wide.kind && first < words.size(); ++first) {
+        if (words[first].segment != words.back().segment) continue;
+        const std::string name = phrase(words, first, words.size());
+        wide.food = known_ingredient(name, knowledge);
+        if (!wide.food) wide.food = knowledge.ingredient_meant(name);
+        if (!wide.food && !kind_named(name, knowledge)) continue;
+        wide.begin = words[first].begin;
+        return wide;
+    }
+    return {};
+}
+
+bool is_kind_of(const std::string& part, const WideName& wide, const Knowledge& knowledge) {
+    const auto* food = knowledge.ingredient_named(part);
+    if (!food || food->meat || food->family == "dairy-and-egg" || !belongs(*food, *wide.kind, knowledge)) return false;
+    return !wide.food || (wide.food != food && wide.food->already.empty() && wide.food->tissue == food->tissue);
+}
+
+}  // namespace
+
+void write_kinds_in_brackets(std::string& line, bool several, const Knowledge& knowledge) {
+    const auto open = line.find('('), close = line.find(')', open);
+    if (close == std::string::npos) return;
+    const auto parts = parts_of(line.substr(open + 1, close - open - 1));
+    if (parts.size() > 1 && (!several || line.find_first_of("0123456789") != std::string::npos)) return;
+    const WideName wide = wide_name(std::string_view(line).substr(0, open), knowledge);
+    if (!wide.kind || !std::all_of(parts.begin(), parts.end(), [&](const auto& part) { return is_kind_of(part, wide, knowledge); })) return;
+    std::string kinds;
+    for (const auto& part : parts) kinds += (kinds.empty() ? "" : ", ") + part;
+    line.replace(wide.begin, close + 1 - wide.begin, kinds);
+}
+
+std::string other_sort_by_colour(const NameRead& name, const LineNotes& notes, const Knowledge& knowledge) {
+    const Ingredient& food = *name.ingredient;
+    const bool sauce = food.family == "condiments" && (food.tissue == Tissue::paste || food.tissue == Tissue::liquid);
+    if (!sauce) return {};
+    for (const auto* said : {&name.before.words, &name.after.words, &name.before.passed, &name.after.passed, &notes.passed})
+        for (const auto& one : *said)
+            if (knowledge.in_list(WordList::pod_colour, fold(one))) return one + " " + food.names.front();
+    return {};
+}
+
+Error unknown_sort(const std::string& sort, const Ingredient& other) {
+    return {Trouble::bad_data,
+            "\"" + sort + "\" is not known here, and is another one than " + other.names.front() + ": give what is in it a line each",
+            "",
+            {other.names.front()},
+            NotKnown::food};
+}
 
 void take_kind_in_brackets(NameRead& name, LineNotes& notes, const Knowledge& knowledge) {
     std::string own;
     for (const auto& word : name.words) own += " " + word;
     for (auto passed = notes.passed.begin(); passed != notes.passed.end(); ++passed) {
         const auto* kind = known_ingredient(*passed + own, knowledge);
+        const auto comma = passed->find(',');
+        if (!kind && comma != std::string::npos && is_plain_remark(passed->substr(comma + 1), knowledge))  // "salt (sea, fine)"
+            kind = known_ingredient(passed->substr(0, comma) + own, knowledge);
         if (!kind || kind->family != name.ingredient->family || kind->tissue != name.ingredient->tissue) continue;
         name.ingredient = kind;
         name.generic.clear();

@@ -134,7 +134,8 @@ std::optional<Error> nearly_refused(std::string_view line, const Knowledge& know
                 const std::string written = phrase(words, first, first + count);
                 if (knowledge.ingredient_named(written)) continue;
                 if (count == 1 && is_word_of_the_kitchen(words[first], knowledge)) continue;
-                if (knowledge.in_list(WordList::other_food, fold(written)) || differs_by_plain_word(words, first, bare, knowledge))
+                if (knowledge.in_list(WordList::plain_remark, fold(written)) || knowledge.in_list(WordList::other_food, fold(written)) ||
+                    differs_by_plain_word(words, first, bare, knowledge))
                     continue;
                 const std::string mended =
                     std::string(line.substr(0, words[first].begin)) + bare + std::string(line.substr(words[first + count - 1].end));

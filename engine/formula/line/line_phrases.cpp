@@ -12,7 +12,11 @@
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/spaces.hpp"
+#include "formula/line/free_of.hpp"
+#include "formula/line/kind_in_brackets.hpp"
 #include "formula/line/passed_over.hpp"
+#include "formula/line/style_of_place.hpp"
+#include "formula/line/thaw_day.hpp"
 #include "knowledge/word_list.hpp"
 
 namespace standin {
@@ -54,7 +58,21 @@ std::size_t past_numbering(const std::string& line, std::size_t at) {
 }
 
 // "finely grated zest of 2 lemons", "juice 1/2 lemon", "leaves from 6 sprigs thyme"
+// "juice ½ lemon" as "juice 1/2 lemon".
+void write_fraction_behind_part(std::string& line, const Knowledge& knowledge) {
+    constexpr std::pair<std::string_view, std::string_view> signs[]{
+        {"\u00BD", "1/2"}, {"\u00BC", "1/4"}, {"\u00BE", "3/4"}, {"\u2153", "1/3"}, {"\u2154", "2/3"}};
+    for (const auto& word : words_of(line)) {
+        if (!is_part(word.folded, knowledge)) continue;
+        const auto at = line.find_first_not_of(' ', word.end);
+        for (const auto& [sign, digits] : signs)
+            if (at != std::string::npos && line.compare(at, sign.size(), sign) == 0) line.replace(at, sign.size(), digits);
+        return;
+    }
+}
+
 bool rewrite_part_of(std::string& line, const Knowledge& knowledge) {
+    write_fraction_behind_part(line, knowledge);
     const auto words = words_of(line);
     for (std::size_t i = 0; i + 2 < words.size(); ++i) {
         const bool of = words[i + 1].folded == "of" || words[i + 1].folded == "from";
@@ -235,6 +253,10 @@ void clean_line(std::string& line, const Knowledge& knowledge) {
     write_lean_first(line);
     write_fat_of_cream(line, knowledge);
     write_type_as_kind(line);
+    write_kinds_in_brackets(line, false, knowledge);
+    take_style(line, knowledge);
+    take_free_of(line, knowledge);
+    take_thaw_day(line, knowledge);
     take_temperatures(line);
     write_lean_to_fat(line);
 }

@@ -244,6 +244,8 @@ private:
                 understood,
                 {Trouble::bad_data, "two foods are named, " + name->ingredient->names.front() + " and " + other, "", {"name one of them"}},
                 candidate.begin);
+        if (const auto sort = other_sort_by_colour(*name, notes_, knowledge_); !sort.empty())
+            return miss(understood, unknown_sort(sort, *name->ingredient), candidate.begin);
         if (two_amounts(*name, candidate.amount)) return miss(understood, which_amount(), candidate.begin);
         if (auto ready = seasoned_already(*name, written_)) return miss(understood, std::move(*ready), candidate.begin);
         if (auto whole = whole_animal({*name, amount, notes_, knowledge_})) return miss(understood, std::move(*whole), candidate.begin);

@@ -9,6 +9,7 @@
 #include "formula/line/first_of_two.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
+#include "formula/line/limes.hpp"
 #include "formula/line/line_facts.hpp"
 #include "formula/line/line_reader.hpp"
 #include "formula/line/slips.hpp"
@@ -280,17 +281,9 @@ std::optional<std::string> sort_in_brackets(std::string_view line) {
     return std::nullopt;
 }
 
-}  // namespace
-
-Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after, bool on_the_shelf,
-                           const Around& around) {
-    if (line.size() > longest_line)
-        return failure(Trouble::bad_data, "a line of over 2000 letters: expected one ingredient a line", origin.start());
-    if (auto danger = danger_in(line, knowledge)) {
-        danger->where = origin.start();
-        return Failure(std::move(*danger));
-    }
-    const LineSetting setting{origin, knowledge, after, on_the_shelf, around};
+Result<ReadLine> read_as_written(std::string_view line, const LineSetting& setting) {
+    const Knowledge& knowledge = setting.knowledge;
+    const bool on_the_shelf = setting.on_the_shelf;
     if (const auto sort = sort_in_brackets(line))
         if (auto read = read_any_tongue(*sort, setting)) return with_remarks(*sort, std::move(*read), setting);
     if (const auto likeness = likeness_in(line, knowledge)) return read_likeness(line, *likeness, setting);
@@ -303,7 +296,7 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
             if (auto told = with_remarks(line, std::move(*plain), setting)) return told;
     if (read.error().not_known == NotKnown::nothing) return read;
     if (auto danger = nearly_refused(line, knowledge)) {
-        danger->where = origin.start();
+        danger->where = setting.origin.start();
         return Failure(std::move(*danger));
     }
     if (!on_the_shelf)  // a list asks: what is taken for there would be counted on
@@ -313,6 +306,32 @@ Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Kn
     if (auto passed = read_any_tongue(line, lenient)) return with_remarks(line, std::move(*passed), setting);
     if (auto noted = read_without_remarks(line, lenient, RemarkIs::noted)) return with_remarks(line, std::move(*noted), setting);
     return named_whole(line, std::move(read), setting);
+}
+
+// "Limón" as the lime or the lemon, told.
+Result<ReadLine> read_limon(std::string_view line, const LineSetting& setting) {
+    const auto told = setting.around.limes ? setting.around.limes : limes_in(line, setting.knowledge);
+    auto read = read_as_written(with_fruit(line, told.value_or(false)), setting);
+    if (!read) return read;
+    const bool lime = read->line.ingredient.find("lime") != std::string::npos;
+    if (!lime && read->line.ingredient.find("lemon") == std::string::npos) return read;
+    read->line.notes.push_back(limon_note(lime));
+    read->doubts.push_back({told == lime ? Confidence::likely : Confidence::unsure, limon_note(lime), true});
+    return read;
+}
+
+}  // namespace
+
+Result<ReadLine> read_line(std::string_view line, const Origin& origin, const Knowledge& knowledge, WeighedAfter after, bool on_the_shelf,
+                           const Around& around) {
+    if (line.size() > longest_line)
+        return failure(Trouble::bad_data, "a line of over 2000 letters: expected one ingredient a line", origin.start());
+    if (auto danger = danger_in(line, knowledge)) {
+        danger->where = origin.start();
+        return Failure(std::move(*danger));
+    }
+    const LineSetting setting{origin, knowledge, after, on_the_shelf, around};
+    return says_limon(line) ? read_limon(line, setting) : read_as_written(line, setting);
 }
 
 }  // namespace standin

@@ -110,11 +110,29 @@ void take_columns(std::string& line, std::size_t start, const Knowledge& knowled
 
 }  // namespace
 
+namespace {
+
+// "1 pkt frozen spinach, 10 oz, thawed": what the packet weighs, in a clause of its own.
+bool take_pack_weight(std::string& line, std::size_t from, const Knowledge& knowledge, LineNotes& notes) {
+    for (auto comma = line.find(',', from); comma != std::string::npos; comma = line.find(',', comma + 1)) {
+        const std::size_t end = std::min(line.find(',', comma + 1), line.size());
+        std::string clause = line.substr(comma + 1, end - comma - 1);
+        while (!clause.empty() && clause.back() == ' ') clause.pop_back();
+        if (notes.grams || !take_weight(clause, knowledge, notes)) continue;
+        blank(line, comma, end);
+        return true;
+    }
+    return false;
+}
+
+}  // namespace
+
 void take_second_amount(std::string& line, std::size_t start, const Knowledge& knowledge, LineNotes& notes) {
     Cursor cursor(line, start);
     const auto first = amount_at(cursor);
     if (!first || !first->parts.front().unit) return take_columns(line, start, knowledge, notes);
     const Unit& unit = *first->parts.front().unit;
+    if (is_container(unit) && take_pack_weight(line, cursor.at(), knowledge, notes)) return;
     if (unit.dimension == Dimension::mass) take_measure_clause(line, cursor.at());
     const std::size_t from = cursor.at();
     cursor.space();

@@ -43,6 +43,13 @@ bool is_name_of_source(const std::vector<Word>& words, std::size_t i, const Know
            hazards_in(hazard_text(words[i].raw), knowledge.records().lexicon).empty();
 }
 
+// Of a leaf or a fruit whoever cleans it sees how it is; of a mushroom, meat or what is bought ready it may be spoiled.
+bool is_fresh_plant(const Ingredient& food) {
+    constexpr std::array fresh{Tissue::thin_leaf, Tissue::thick_leaf, Tissue::stalk,      Tissue::root,
+                               Tissue::bulb,      Tissue::fruit,      Tissue::chile_flesh};
+    return !food.meat && food.already.empty() && contains(fresh, food.tissue) && food.id != "bean-sprout" && food.id != "potato";
+}
+
 struct Run {
     Said said = Said::unclear;
     std::size_t count = 0;  // words
@@ -55,6 +62,7 @@ public:
         if (!of.food) return;
         if (belongs(*of.food, "keeps-for-months", knowledge)) own_lists_.push_back(WordList::age_of_what_keeps);
         if (belongs(*of.food, "dark-by-its-sort", knowledge)) own_lists_.push_back(WordList::dark_colour);
+        if (is_fresh_plant(*of.food)) own_lists_.push_back(WordList::plant_condition);
     }
 
     Remark read() const {

@@ -1,0 +1,13 @@
+// "Gluten-free stock" is stock: what it is free from, it does not hold.
+#pragma once
+
+#include <string>
+
+#include "knowledge/knowledge.hpp"
+
+namespace standin {
+
+/// Takes "X-free" off a line whose foods do not hold X: "dairy-free butter" stays, and so does "alcohol-free wine".
+void take_free_of(std::string& line, const Knowledge& knowledge);
+
+}  // namespace standin
