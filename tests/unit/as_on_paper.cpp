@@ -253,6 +253,19 @@ TEST_CASE("small slips of the hand") {
     CHECK(line_of("a pinch of dried parsley").grams.mid < 0.2);
 }
 
+TEST_CASE("an amount between two commas is of what stands before it, and a pot is the plant") {
+    CHECK(item(line_of_list("spring onions, 2 bunches - limp"), "scallion")->grams);
+    CHECK(item(line_of_list("gooseberries, 1 punnet, bit soft"), "gooseberry")->grams);
+    const auto two = line_of_list("kale, 2 bunches, chard");
+    CHECK((item(two, "kale")->grams && item(two, "chard") && !item(two, "chard")->grams));
+    CHECK_FALSE(read_inventory("oats 300 g\nkale, 300 g, slimy\n", "g", knowledge()));
+    CHECK(item(line_of_list("sage, pot on windowsill"), "fresh-sage"));
+    CHECK(item(line_of_list("chives in a pot"), "chives"));
+    CHECK(item(line_of_list("breadcrumbs (panko) 200 g"), "panko")->declared.empty());
+    CHECK(line_of("1/2 tsp red pepper flakes (more if you like)").ingredient == "red-pepper-flakes");
+    CHECK(line_of("4 cloves garlic thru the press").ingredient == "garlic");
+}
+
 TEST_CASE("a colour before a sauce of chiles names another sauce") {
     for (const char* line :
          {"20 g green harissa", "20 g harissa (green)", "20 g harissa, green", "30 ml green hot sauce", "50 g red pesto"}) {

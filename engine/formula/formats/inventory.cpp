@@ -113,14 +113,16 @@ private:
         }
         if (const auto but = exception_in(written.text, knowledge_); but && take_exception(*but, written)) return;
         if (take_with_part(written)) return;
+        gatherer_.growing = grows(written.text);
         gatherer_.dangers = told_hazards(written.text, knowledge_);
+        if (gatherer_.growing)  // of meat that stands warm, and no plant on a windowsill
+            std::erase_if(gatherer_.dangers, [](const Reason& told) { return told.role == "method"; });
         for (const auto& told : gatherer_.dangers) gatherer_.note(told);
         if (gatherer_.aged) gatherer_.dangers.push_back(*gatherer_.aged);
         if (is_unticked(written.text))
             return gatherer_.left_open(
                 {Trouble::bad_data, "the box before it is not ticked: on hand or not", where, {"spinach", "no spinach"}}, written.text);
         rewritten_.push_back(with_amount_first(without_idle_words(in_kinds(written.text, knowledge_), knowledge_), knowledge_));
-        gatherer_.growing = grows(written.text, knowledge_);
         gatherer_.holds = take_told(rewritten_.back(), knowledge_);
         for (auto& told : take_remarks(
                  rewritten_.back(), [this](auto part) { return is_item(part); }, knowledge_))
@@ -333,7 +335,7 @@ private:
                                                                                     kind_named(text.substr(0, colon), knowledge_)))
             return weighed(bare(text.substr(colon + 1)), line);
         if (const Ingredient* one = digits ? nullptr : one_food(text, true))
-            return gatherer_.name(one->names.front(), origin_of(text, line), true);
+            return gatherer_.name(gatherer_.called(*one, text), origin_of(text, line), true);
         const auto parts = parts_of_list(text, knowledge_);
         if (const auto odd = said_of_food(parts); !odd.empty())
             return gatherer_.not_fit(parts[*std::next(odd.begin())], parts[*odd.begin()], origin.start(),
@@ -446,7 +448,7 @@ private:
         const bool another_form =
             std::any_of(parts.begin(), parts.end(), [&](auto part) { return !gatherer_.namer().other_form(names, part, on_hand).empty(); });
         if (const Ingredient* one = another_form ? nullptr : one_food(names, on_hand))
-            return gatherer_.name(one->names.front(), origin_of(names, line), on_hand);
+            return gatherer_.name(gatherer_.called(*one, names), origin_of(names, line), on_hand);
         const auto odd = on_hand ? odd_in(parts, names, line) : std::set<std::size_t>{};
         for (std::size_t i = 0; i < parts.size(); ++i) {
             const auto part = parts[i];

@@ -95,6 +95,7 @@ std::size_t trailing_amount(const std::string& line, const Knowledge& knowledge)
         const bool digit = std::isdigit(static_cast<unsigned char>(words[i].raw.front())) != 0;
         const bool behind_comma = words[i].segment != words[i - 1].segment;
         if (!is_number_word(words[i].folded, knowledge) && !digit) continue;
+        if (!behind_comma && words[i - 1].folded == "in") continue;  // "chives in a pot"
         Cursor cursor(line, words[i].begin);
         const auto amount = amount_at(cursor);
         cursor.space();
@@ -117,6 +118,27 @@ std::size_t lone_amount(const std::string& line) {
     if (!amount_at(cursor)) return 0;
     cursor.space();
     return cursor.done() ? words[first].begin : 0;
+}
+
+// "spring onions, 2 bunches, limp" as "2 bunches spring onions, limp": an amount by itself between two commas, and no other figure.
+void turn_middle_amount(std::string& line) {
+    const auto words = words_of(line);
+    if (words.empty() || words.back().segment < 2) return;
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        const bool opens = words[i].segment > 0 && words[i].segment < words.back().segment && words[i].segment != words[i - 1].segment;
+        if (!opens) continue;
+        std::size_t last = i + 1;
+        while (last < words.size() && words[last].segment == words[i].segment) ++last;
+        const std::string amount = line.substr(words[i].begin, words[last - 1].end - words[i].begin);
+        const std::string before = line.substr(0, words[i - 1].end), behind = line.substr(words[last].begin);
+        Cursor cursor(amount);
+        if (!cursor.digit() || !amount_at(cursor)) continue;
+        cursor.space();
+        const auto figure = [](const std::string& text) { return text.find_first_of("0123456789") != std::string::npos; };
+        if (!cursor.done() || figure(before) || figure(behind)) continue;
+        line = amount + " " + before + ", " + behind;
+        return;
+    }
 }
 
 }  // namespace
@@ -167,6 +189,7 @@ std::string with_amount_first(std::string_view written, const Knowledge& knowled
     drop_left(line, knowledge);
     turn_times(line);
     turn_packs(line, knowledge);
+    turn_middle_amount(line);
     std::size_t at = trailing_amount(line, knowledge);
     if (at == 0) at = lone_amount(line);
     if (at > 0) return line.substr(at) + " " + std::string(bare(std::string_view(line).substr(0, at)));

@@ -20,6 +20,7 @@
 #include "formula/formats/stock_prepared.hpp"
 #include "formula/formats/stock_told.hpp"
 #include "formula/formats/stock_words.hpp"
+#include "formula/lexer/line_words.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/name_text.hpp"
@@ -175,6 +176,15 @@ public:
         if (as.foods.size() > few) as.figures = {{"foods of that kind", {}, static_cast<double>(as.foods.size()), ""}};
         as.role = !on_hand ? "none" : plenty ? "plenty" : "untold";
         told(std::string(text), origin.start(), std::move(as));
+    }
+
+    /// "Sage, pot on the windowsill" is the plant, and no dried sage.
+    std::string called(const Ingredient& one, std::string_view names) const {
+        const auto words = words_of(names);
+        std::size_t last = 0;
+        while (last < words.size() && words[last].segment == words.front().segment) ++last;
+        const std::string first = phrase(words, 0, last);
+        return growing && one.tissue == Tissue::dry && namer_.knows(first) ? first : one.names.front();
     }
 
     bool plenty = false;            ///< what the line being read says of the names in it

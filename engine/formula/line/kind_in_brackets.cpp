@@ -1,6 +1,7 @@
 #include "formula/line/kind_in_brackets.hpp"
 
 #include <algorithm>
+#include <optional>
 #include <vector>
 
 #include "core/names.hpp"
@@ -51,6 +52,21 @@ WideName wide_name(std::string_view before, const Knowledge& knowledge) {
     return {};
 }
 
+// "Breadcrumbs (panko)": where the name begins with which the bracket makes the name of what it names alone.
+std::optional<std::size_t> begin_of_name(std::string_view before, const std::string& part, const Knowledge& knowledge) {
+    constexpr std::size_t longest = 4;  // words
+    const auto* alone = knowledge.ingredient_named(part);
+    const auto words = words_of(before);
+    for (std::size_t first = words.size() < longest ? 0 : words.size() - longest; alone && first < words.size(); ++first) {
+        const std::string name = phrase(words, first, words.size());
+        const auto* own = known_ingredient(name, knowledge);
+        if (!own) own = knowledge.ingredient_meant(name);
+        if (own && own != alone && own->family == alone->family && known_ingredient(part + " " + name, knowledge) == alone)
+            return words[first].begin;
+    }
+    return std::nullopt;
+}
+
 bool is_kind_of(const std::string& part, const WideName& wide, const Knowledge& knowledge) {
     const auto* food = knowledge.ingredient_named(part);
     if (!food || food->meat || food->family == "dairy-and-egg" || !belongs(*food, *wide.kind, knowledge)) return false;
@@ -64,6 +80,12 @@ void write_kinds_in_brackets(std::string& line, bool several, const Knowledge& k
     if (close == std::string::npos) return;
     const auto parts = parts_of(line.substr(open + 1, close - open - 1));
     if (parts.size() > 1 && (!several || line.find_first_of("0123456789") != std::string::npos)) return;
+    if (parts.size() == 1)
+        if (const auto at = begin_of_name(std::string_view(line).substr(0, open), parts.front(), knowledge)) {
+            const std::string own = line.substr(*at, line.find_last_not_of(' ', open - 1) + 1 - *at);
+            line.replace(*at, close + 1 - *at, parts.front() + " " + own);
+            return;
+        }
     const WideName wide = wide_name(std::string_view(line).substr(0, open), knowledge);
     if (!wide.kind || !std::all_of(parts.begin(), parts.end(), [&](const auto& part) { return is_kind_of(part, wide, knowledge); })) return;
     std::string kinds;
