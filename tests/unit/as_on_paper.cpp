@@ -118,6 +118,8 @@ TEST_CASE("how a leaf or a fruit looks loses it not; of meat and mushrooms it ma
             CHECK(stock.items.size() == 3);
             CHECK(says(stock.notes, remark));
         }
+    CHECK(line_of_list("kale 300 g, a few brown leaves").items.size() == 3);
+    CHECK(line_of_list("kale 300 g, brown zorbs").aside.size() == 1);  // no slip for "blown": set aside, and the rest is read
     for (const char* line : {"pork shoulder 1 kg (a bit soft)", "oyster mushrooms 200 g (a bit soft)"}) {
         INFO(line);
         CHECK(line_of_list(line).items.size() == 2);
@@ -139,6 +141,8 @@ TEST_CASE("meat that thawed yesterday is there, and told") {
         REQUIRE(item(stock, "pork-shoulder"));
         CHECK(says(item(stock, "pork-shoulder")->told, "not frozen again"));
     }
+    CHECK(item(line_of_list("pork butt 4 kg (thawed Thursday night in the fridge)"), "pork-shoulder"));
+    CHECK(item(line_of_list("Majoran getrocknet"), "dried-marjoram"));
     CHECK(says(line_of("1 kg pork belly, defrosted yesterday").notes, "not frozen again"));
     for (const char* line :
          {"pork shoulder 2 kg, thawed last week", "pork shoulder 2 kg, thawed on the radiator", "pork shoulder 2 kg, thawed twice"}) {

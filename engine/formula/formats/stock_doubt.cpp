@@ -59,10 +59,12 @@ bool never_set_aside_but_for_looks(std::string_view written, const Knowledge& kn
 bool never_set_aside(std::string_view written, const Knowledge& knowledge) {
     if (danger_in(written, knowledge) || danger_beside(written, knowledge) || nearly_refused(written, knowledge)) return true;
     const auto words = words_of(written);
-    const bool near = std::any_of(words.begin(), words.end(), [&](const Word& word) {  // "forse" is no slip for a horse
-        return !knowledge.in_list(WordList::stock_doubt, word.folded) && !kind_named(word.raw, knowledge) &&  // nor "beans" for bears
-               !near_danger(word.raw, knowledge).empty();
-    });
+    const auto means_else = [&](const Word& word) {  // "forse" is no slip for a horse, "beans" none for bears and "brown" none for blown
+        return knowledge.in_list(WordList::stock_doubt, word.folded) || knowledge.in_list(WordList::dark_colour, word.folded) ||
+               kind_named(word.raw, knowledge);
+    };
+    const bool near = std::any_of(words.begin(), words.end(),
+                                  [&](const Word& word) { return !means_else(word) && !near_danger(word.raw, knowledge).empty(); });
     return near || excludes_or_warns(words, knowledge) || names_a_danger(written, words, knowledge);
 }
 

@@ -228,7 +228,19 @@ StockNames StockNamer::fresh_of_kind(const std::string& folded) const {
     return all;
 }
 
+namespace {
+
+// "Marjoram dried", "peas frozen"
+bool is_known_turned(std::string_view text, const Knowledge& knowledge) {
+    const auto words = words_of(text);
+    if (words.size() < 2 || !knowledge.in_list(WordList::tells_form, words.back().folded)) return false;
+    return known_ingredient(words.back().raw + " " + phrase(words, 0, words.size() - 1), knowledge) != nullptr;
+}
+
+}  // namespace
+
 bool StockNamer::knows(std::string_view text) const {
+    if (is_known_turned(text, knowledge_)) return true;
     return known_ingredient(text, knowledge_) || knowledge_.ingredient_meant(text) || kind_named(text, knowledge_) ||
            !lines_called(fold(text)).empty();
 }
