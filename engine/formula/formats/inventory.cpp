@@ -113,7 +113,7 @@ private:
         }
         if (const auto but = exception_in(written.text, knowledge_); but && take_exception(*but, written)) return;
         if (take_with_part(written)) return;
-        gatherer_.growing = grows(written.text);
+        gatherer_.growing = grows(written.text, knowledge_);
         gatherer_.dangers = told_hazards(written.text, knowledge_);
         if (gatherer_.growing)  // of meat that stands warm, and no plant on a windowsill
             std::erase_if(gatherer_.dangers, [](const Reason& told) { return told.role == "method"; });
