@@ -124,7 +124,7 @@ double enough_for_goals(const Distance& distance, double base_mass, const Materi
 }
 
 double share_for_goals(const AskedRoles& asked, const Distance& distance, double base_mass, const Material& per_gram, double grams,
-                       Role role) {
+                       double dose_slack, Role role) {
     const auto lift = asked.lift.find(role);
     if (lift == asked.lift.end()) return 0;
     const double lifted = dose_slack * (lift->second - 1), enough = enough_for_goals(distance, base_mass, per_gram, role);

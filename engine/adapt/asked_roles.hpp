@@ -39,6 +39,6 @@ double enough_for_goals(const Distance& distance, double base_mass, const Materi
 
 /// The same as a share of the `grams` that a line has already; 0 where no goal lifts its role.
 double share_for_goals(const AskedRoles& asked, const Distance& distance, double base_mass, const Material& per_gram, double grams,
-                       Role role);
+                       double dose_slack, Role role);
 
 }  // namespace standin

@@ -14,12 +14,6 @@
 namespace standin {
 namespace {
 
-constexpr double long_enough_min = 2;  // of a blanch, for leaves; common practice
-constexpr double wilting_min = 1;      // of a blanch that only wilts them
-constexpr double clearly_longer = 1.4;
-constexpr double some = 0.02;    // of the batch: less of a leaf wets no paste
-constexpr double enough = 0.12;  // noticeable differences: a hand's turn costs nothing
-
 class CarefulHands {
 public:
     CarefulHands(const Formula& formula, const Distance& distance, const Stock& stock, const Context& context)
@@ -40,6 +34,7 @@ private:
     // All leaves at once, if that is felt.
     template <class Change>
     void try_on(ReasonKind kind, const Change& change, const std::string& about = {}) {
+        const double long_enough_min = context_.constant("advice.care.blanch");
         Formula better = care_.formula;
         Reason reason = make_reason(kind);
         reason.about = about;
@@ -65,6 +60,8 @@ private:
     }
 
     bool shorten_blanch(Line& line) {
+        const double long_enough_min = context_.constant("advice.care.blanch");
+        const double clearly_longer = context_.constant("advice.care.blanch-too-long");
         if (!is_leaf(line) || boiled_for_safety(line.ingredient)) return false;
         bool changed = false;
         for (auto& step : line.prepared) {
@@ -88,6 +85,7 @@ private:
 
     // A raw leaf that is there for its bulk; a bunch of herbs stays raw.
     bool blanch_and_squeeze(Line& line) const {
+        const double wilting_min = context_.constant("advice.care.wilt");
         const Ingredient& leaf = *knowledge_.ingredient(line.ingredient);
         if (!is_leaf(line) || leaf.roles.front() != Role::green || contains(leaf.roles, Role::herb) ||
             !(wets_the_mass() || keeps_green()) || !only_cut(line) || line.weighed_prepared || !leaf.already.empty() ||
@@ -126,6 +124,7 @@ private:
     }
 
     bool wets_the_paste(const Line& line) const {
+        const double some = context_.constant("advice.care.wets");
         return context_.nominal().unit(line)[Amount::mass] * line.grams.mid >= some * distance_.base_material()[Amount::mass];
     }
 
@@ -145,6 +144,7 @@ private:
     }
 
     bool nearer_as_made(const Formula& formula, const Formula& better) const {
+        const double enough = context_.constant("advice.care.felt");
         const State before = NominalBatch(formula, context_.nominal()).state(), after = NominalBatch(better, context_.nominal()).state();
         return std::any_of(distance_.goals().begin(), distance_.goals().end(),
                            [&](const Goal& g) { return g.kind != Goal::Kind::equal && nearer_by(g, distance_, before, after) >= enough; });

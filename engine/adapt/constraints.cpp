@@ -90,7 +90,7 @@ private:
                 const double first = m.into == l || (m.kind == MoveKind::raise && m.line == l) ? 1 : 0;
                 return first + (m.second && m.second->into == l ? m.second->per_gram : 0);
             };
-            share(raises, interchangeable(role(line)) ? most_of_batch(role(line)) * base()[Amount::mass] : raise_share * line.grams.mid);
+            share(raises, interchangeable(role(line)) ? most_.of_batch(role(line)) * base()[Amount::mass] : most_.raise * line.grams.mid);
         }
     }
 
@@ -134,7 +134,7 @@ private:
 
     // What comes in for one line is together no more than that line: two that each make up for all of a wine share it.
     void fill_once() {
-        constexpr double over = 1.15;  // as of one; judgement
+        const double over = context_.constant("advice.place.together");
         for (std::size_t l = 0; l < problem_.start.size(); ++l) {
             const Line& line = problem_.formula.lines[l];
             if (!problem_.missing[l] || is_vegetable(ingredient(line).tissue)) continue;
@@ -204,19 +204,20 @@ private:
     // Cereal and starch, those of the maker with those that come in. What the maker has near the most or beyond it counts by its weight: a
     // mass with less water holds no more flour for that. Bread sausages hold more than is usual, and bear a little more of it.
     void cap_binders() {
+        const double near = context_.constant("advice.binder.near-the-most");
+        const double more_of_own = context_.constant("advice.binder.more-of-own");
         const Counts dry_binder = [](const Ingredient& i) {
             return i.roles.front() == Role::binder && i.tissue == Tissue::dry ? 1.0 : 0.0;
         };
         if (!moved(dry_binder)) return;
-        constexpr double near = 0.8, more_of_own = 1.2;  // judgement
         double there = 0, own = 0;
         for (std::size_t l = 0; l < problem_.start.size(); ++l) {
             const Line& line = problem_.formula.lines[l];
             there += dry_binder(ingredient(line)) * problem_.start[l];
             own += dry_binder(ingredient(line)) * line.grams.mid;
         }
-        const double usual = within * most_of_binder * base()[Amount::mass];
-        if (own <= near * usual) return cap(dry_binder, within * most_of_binder);
+        const double usual = within * most_.binder * base()[Amount::mass];
+        if (own <= near * usual) return cap(dry_binder, within * most_.binder);
         LinearConstraint limit{{}, std::max(usual, own > usual ? more_of_own * own : 0) - there, usual};
         for (const auto& move : problem_.moves) {
             const double sign = move.per_gram[Amount::mass] < 0 ? -1 : 1;
@@ -230,7 +231,7 @@ private:
     // However green it is wanted: a mass of leaves is no sausage.
     void cap_leaves() {
         const Counts leaf = [](const Ingredient& i) { return i.roles.front() == Role::green && is_vegetable(i.tissue) ? 1.0 : 0.0; };
-        if (distance_.wanted(Property::greenness) && moved(leaf)) cap(leaf, within * most_of_leaves);
+        if (distance_.wanted(Property::greenness) && moved(leaf)) cap(leaf, within * most_.leaves);
     }
 
     // What a gram of the line is against the most of a food: the dried herb that is in leaves less room for the fresh.
@@ -414,6 +415,7 @@ private:
     const Stock& stock_;
     const Distance& distance_;
     const Context& context_;
+    const Proportions most_{context_};
     std::vector<LinearConstraint> limits_;
 };
 

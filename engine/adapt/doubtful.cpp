@@ -7,8 +7,6 @@
 namespace standin {
 namespace {
 
-constexpr double most_of_it = 0.5;  // of what is missing; judgement
-
 bool comes_in_doubtful(const Line& food, const Problem& problem, const Stock& stock) {
     return stock.in_doubt(food.ingredient) && !has_food(problem.formula, food.ingredient);
 }
@@ -21,6 +19,7 @@ bool is_doubtful(const Candidate& candidate, const Problem& problem, const Stock
 }
 
 bool has_sure_stand_in(const Problem& problem, std::size_t l, const Stock& stock) {
+    const double most_of_it = stock.knowledge().parameter("advice.doubt.sure-share").mid;
     const double grams = problem.formula.lines[l].grams.mid, missing = grams - problem.start[l];
     return std::any_of(problem.moves.begin(), problem.moves.end(), [&](const Move& move) {
         if (move.kind != MoveKind::stand_in || move.line != l || comes_in_doubtful(move.food, problem, stock)) return false;

@@ -13,21 +13,6 @@
 namespace standin {
 namespace {
 
-constexpr double all_but = 0.95;  // of what is missing; judgement, as the rest
-constexpr double half = 0.5;      // of what is missing
-constexpr double far_off = 0.35;  // closeness of what is nearly another food
-constexpr double clearly_nearer = 0.2;
-constexpr double a_kin_nearer = 0.15;      // than what near kin goes before
-constexpr double nearly_same = 0.8;        // closeness of near kin, which takes the place in full
-constexpr double own_plant = 0.5;          // closeness from which another form of the same plant is the nearest
-constexpr double fairly_near = 0.65;       // closeness of what makers weigh one for the other
-constexpr double the_whole = 0.98;         // of that place
-constexpr double over_missing = 1.15;      // times what is missing
-constexpr double over_missing_salt = 1.6;  // what other lines brought of it may be missing as well
-constexpr double a_third = 0.33;           // of what is missing: so much of fresh meat, and none that is cured comes in beside it
-constexpr double hardly_further = 0.35;    // closeness by which what brings no new allergen may be further off
-constexpr double more_fat = 0.15;          // g fat in a gram, by which one meat is clearly fatter
-
 double missing_share(const Problem& problem, std::size_t l) { return 1 - problem.start[l] / problem.formula.lines[l].grams.mid; }
 
 bool stands_in(const Problem& problem, const Move& move) { return move.kind == MoveKind::stand_in && problem.missing[move.line]; }
@@ -43,6 +28,9 @@ bool is_half_of(const Move& pair, const Move& move) {
 
 // Cider vinegar before lemon juice where malt vinegar is missing, dried rosemary before thyme where the fresh is: whatever else is missing.
 bool is_kin_before(const Problem& problem, const Move& other, const Move& move, const Context& context) {
+    const double a_kin_nearer = context.constant("advice.fair.a-kin-nearer");
+    const double nearly_same = context.constant("advice.fair.nearly-same");
+    const double own_plant = context.constant("advice.fair.own-plant");
     const StandsFor &nearer = other.stands_for.front(), &further = move.stands_for.front();
     if (nearer.closeness >= nearly_same && nearer.closeness >= further.closeness + a_kin_nearer) return true;
     const auto of_plant = [&](const Move& one) {
@@ -56,6 +44,12 @@ bool is_kin_before(const Problem& problem, const Move& other, const Move& move, 
 // What the list names, brings no new allergen and carries all that is missing is taken before more of a line that is there, and before
 // what hardly resembles the line.
 void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& price, const Context& context) {
+    const double all_but = context.constant("advice.fair.all-but");
+    const double half = context.constant("advice.fair.half");
+    const double far_off = context.constant("advice.fair.far-off");
+    const double clearly_nearer = context.constant("advice.fair.clearly-nearer");
+    const double a_third = context.constant("advice.fair.a-third");
+    const double hardly_further = context.constant("advice.fair.hardly-further");
     const auto closeness = [](const Move& move) { return move.stands_for.front().closeness; };
     // On the list; without one, in any shop.
     const auto is_to_hand = [&](const Move& move) {
@@ -144,6 +138,9 @@ double set_back(const Problem& problem, const Move& move, const Context& context
 // Of the herbs and spices on the list for a missing one the first of its swaps is taken, and where there is too little of that, what there
 // is of it: the next makes up the rest. Coriander leaf before carrot tops for parsley, fennel fronds and then parsley for dill.
 void first_of_the_swaps_first(Problem& problem, const Stock& stock, const FoodPrice& price, const Context& context) {
+    const double all_but = context.constant("advice.fair.all-but");
+    const double a_third = context.constant("advice.fair.a-third");
+    const double over_missing = context.constant("advice.fair.over-missing");
     constexpr double clearly_before = 0.1;  // of that order; judgement
     constexpr double at_the_back = 5;       // times the price: the aroma is in the order already; judgement
     constexpr std::size_t few = 3;          // herbs that are missing; of more each has its own, and not all the same one
@@ -197,6 +194,7 @@ bool of_fat(const Problem& problem, const Move& move, const Context& context) {
 
 // The biggest line that is clearly leaner than what comes in.
 std::optional<std::size_t> lean_line(const Problem& problem, double fat, const Context& context) {
+    const double more_fat = context.constant("advice.fair.more-fat");
     std::optional<std::size_t> biggest;
     for (std::size_t l = 0; l < problem.formula.lines.size(); ++l) {
         const Line& line = problem.formula.lines[l];
@@ -227,6 +225,8 @@ double block_room(const Problem& problem, const Move& move, const Context& conte
 
 // Near kin, the same plant, a liquid made up with water, and fat that brings no lean: nobody weighs three quarters of them.
 bool takes_the_whole_place(const Problem& problem, const Move& move, const Context& context) {
+    const double nearly_same = context.constant("advice.fair.nearly-same");
+    const double fairly_near = context.constant("advice.fair.fairly-near");
     const Line& line = problem.formula.lines[move.line];
     const bool fat =
         context.knowledge().ingredient(line.ingredient)->roles.front() == Role::fat && move.stands_for.front().role == Role::fat;
@@ -247,6 +247,9 @@ bool takes_the_whole_place(const Problem& problem, const Move& move, const Conte
 }  // namespace
 
 void hold_to_what_is_missing(Problem& problem, bool asked, const Stock& stock, const FoodPrice& price, const Context& context) {
+    const double the_whole = context.constant("advice.fair.the-whole");
+    const double over_missing = context.constant("advice.fair.over-missing");
+    const double over_missing_salt = context.constant("advice.fair.over-missing-salt");
     take_the_nearer(problem, stock, price, context);
     first_of_the_swaps_first(problem, stock, price, context);
     if (asked) return;
@@ -261,6 +264,7 @@ void hold_to_what_is_missing(Problem& problem, bool asked, const Stock& stock, c
 }
 
 double lean_brought(const Problem& problem, const Move& move, const Context& context) {
+    const double more_fat = context.constant("advice.fair.more-fat");
     if (!of_fat(problem, move, context) || !(move.per_gram[Amount::meat] > 0)) return 0;
     const double was = unit_of(problem.formula.lines[move.line], context)[Amount::fat], comes = move.per_gram[Amount::fat];
     return comes + more_fat > was ? 0 : 1 - comes / was;

@@ -33,11 +33,9 @@ std::vector<Figure> at_the_plate(const Formula& base, double lost_mmol_kg, const
 
 namespace {
 
-constexpr double worth_saying = 1;   // noticeable differences
-constexpr double noticeable = 0.75;  // what is called noticeably weaker
-
 // Who has no chile has pepper, ginger or horseradish: half of what a kilo takes at the most.
 void as_bite(std::vector<Reason>& all, const Distance& distance, const Compared& c, const Stock& stock, const Context& context) {
+    const double worth_saying = context.constant("advice.gives-back.heat-lost");
     const double before = c.before.properties[Property::heat_mg_kg], after = c.after.properties[Property::heat_mg_kg];
     const double floor = context.constant("advice.floor.heat");
     // A trace that was hardly tasted, thinned below it, is no loss.
@@ -58,6 +56,8 @@ void as_bite(std::vector<Reason>& all, const Distance& distance, const Compared&
 
 // Garlic chives for ramps leave it weak of garlic; who has garlic adds some.
 void as_allium(std::vector<Reason>& all, const Distance& distance, const Compared& c, const Stock& stock, const Context& context) {
+    const double noticeable = context.constant("advice.gives-back.allium-lost");
+    const double first_spoon = context.constant("advice.gives-back.first-spoon");
     const auto residuals = distance.residuals(c.variant, c.after);
     const auto alliums = std::find_if(residuals.begin(), residuals.end(), [](const Residual& r) { return r.what == "alliums"; });
     if (alliums == residuals.end() || -alliums->value < noticeable) return;
@@ -76,7 +76,6 @@ void as_allium(std::vector<Reason>& all, const Distance& distance, const Compare
     }
     if (!best || lost <= 0) return;
     // Raw garlic is sharper than the leaf it makes up for: the first spoon, not all of it.
-    constexpr double first_spoon = 0.003;  // of the batch; judgement
     const double grams = std::min(lost / strongest, first_spoon * c.variant[Amount::mass]);
     Reason reason =
         make_reason(ReasonKind::comes_back_as_allium, {{"more", std::nullopt, kitchen_grams(grams, false), "g"}}, {best->names.front()});
@@ -88,6 +87,7 @@ void as_allium(std::vector<Reason>& all, const Distance& distance, const Compare
 std::vector<Reason> what_gives_back(const Formula& base, const Distance& distance, const Compared& c, const SwapGraph& graph,
                                     const Stock& stock, const Context& context) {
     constexpr double zesty = 2, hardly_sour = 0.15;
+    const double worth_saying = context.constant("advice.gives-back.heat-lost");
     std::vector<Reason> all;
     as_bite(all, distance, c, stock, context);
     as_allium(all, distance, c, stock, context);

@@ -5,8 +5,10 @@
 namespace standin {
 
 double remnant_of(const Line& line, double heat_mg_g, double batch_grams, const Knowledge& knowledge) {
-    constexpr double of_meat = 0.08, of_the_rest = 0.12;  // of a line; judgement
-    constexpr double tasted = 1, part_of_a_pod = 0.25;    // mg/kg: of a pod that hot a part is weighed; judgement
+    const double of_meat = knowledge.parameter("advice.remnant.crumb-of-meat").mid;
+    const double of_the_rest = knowledge.parameter("advice.remnant.crumb").mid;
+    const double tasted = knowledge.parameter("advice.remnant.tasted").mid;
+    const double part_of_a_pod = knowledge.parameter("advice.remnant.part-of-a-pod").mid;
     const Ingredient& food = *knowledge.ingredient(line.ingredient);
     const double crumb = (food.meat ? of_meat : of_the_rest) * line.grams.mid;
     if (food.roles.front() != Role::heat || food.tissue != Tissue::chile_flesh) return crumb;

@@ -75,7 +75,7 @@ std::vector<double> characters(const Formula& formula, const Distance& distance,
 
 // The most that a stand-in at hand costs by itself, what is felt of it included: for the whole of what is missing of the line.
 double worst_stand_in(std::size_t l, const Problem& problem, const Distance& distance, const Context& context) {
-    constexpr double acceptable = 0.5;  // of what is missing that it can make up for
+    const double acceptable = context.constant("advice.loss.acceptable");
     const Models& models = context.nominal().models();
     const ProcessState& process = problem.processes.front().state;
     const auto square = [&](const Material& m) { return distance.square(m, models.state(m, process)); };
@@ -112,7 +112,7 @@ std::vector<double> losses_in(const Problem& problem, const Distance& distance, 
 }
 
 std::vector<double> spared_in(const Problem& problem, const Distance& distance, const Context& context) {
-    constexpr double most = 0.95;  // a line that goes altogether is missed in any case
+    const double most = context.constant("advice.loss.spared-most");
     const auto role_of = [&](const Line& line) { return context.knowledge().ingredient(line.ingredient)->roles.front(); };
     const auto heat_of = [&](const Line& line) { return dose_of(context.nominal().unit(line), Role::heat); };
     double heat = 0, grams = 0;

@@ -10,10 +10,6 @@
 namespace standin {
 namespace {
 
-constexpr double apart = 0.15;         // g fat in a gram: two meats nearer than this cannot put each other right
-constexpr double least_of_line = 0.3;  // of the weight that is replaced; judgement
-constexpr double worth_moving = 5;     // g; what a maker would not weigh anew
-
 struct Meat {
     double meat = 0, fat = 0;
 };
@@ -42,6 +38,9 @@ std::optional<std::size_t> counterpart(const Formula& formula, std::size_t line,
 
 std::vector<Trim> hold_meat_block(Formula& swapped, const Formula& base, std::size_t line, Role role, double most_grams,
                                   const Context& context) {
+    const double apart = context.constant("advice.meat.apart");
+    const double least_of_line = context.constant("advice.meat.least-of-line");
+    const double worth_moving = context.constant("advice.meat.worth-moving");
     if (role != Role::lean && role != Role::fat) return {};
     const Meat was = meat_of(base.lines[line], context), comes = meat_of(swapped.lines[line], context);
     const auto other = counterpart(base, line, role, context);

@@ -7,11 +7,10 @@
 namespace standin {
 namespace {
 
-constexpr double strong = 0.3;     // mmol in a gram: vinegar, lemon and lime, not wine or orange; judgement
-constexpr double room_left = 0.7;  // of what a kilo takes: a line nearer to it than that has no step of sharpness left in it; judgement
-
 // More of a strong acid of the formula's own would do what is asked of the sourness: nobody then buys another.
 bool has_own_acid_to_raise(const Formula& formula, const std::vector<bool>& missing, const Distance& distance, const Context& context) {
+    const double strong = context.constant("advice.own-first.strong-acid");
+    const double room_left = context.constant("advice.own-first.room-left");
     if (!any_asks(distance.goals(), Property::sourness_mmol_kg, Goal::Kind::at_least)) return false;
     const double kilos = distance.base_material()[Amount::mass] / 1000;
     for (std::size_t l = 0; l < formula.lines.size(); ++l) {

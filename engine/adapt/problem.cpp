@@ -40,11 +40,6 @@
 namespace standin {
 namespace {
 
-constexpr double trim_share = 0.4;          // of a line, either way; judgement, as the rest
-constexpr double partner_share = 0.15;      // of the batch's acid; who brings less is not missed as sour
-constexpr double least_of_addition = 0.03;  // of the most
-constexpr double least_of_stand_in = 0.1;   // of what takes the place of the whole line
-constexpr double twice_more = 2.5;          // of a leaf that is there already
 constexpr std::size_t stand_ins_a_line = 7;
 constexpr std::size_t adds_of_a_kind = 6;
 
@@ -109,7 +104,7 @@ private:
 
     // What the maker wants in a line's place comes in, whatever it costs.
     void take_the_ideas() {
-        constexpr double whatever_it_costs = 400;  // squared noticeable differences; judgement
+        const double whatever_it_costs = context_.constant("advice.moves.insisted");
         problem_.insisted.assign(lines().size(), 0.0);
         for (std::size_t l = 0; l < lines().size(); ++l) {
             if (!stock_.has_idea_for(lines()[l])) continue;
@@ -138,12 +133,14 @@ private:
 
     // Tomatillo, sorrel: what stands in for its bulk may need a partner for its acid.
     bool sour_vegetable(std::size_t l) {
+        const double partner_share = context_.constant("advice.moves.partner-share");
         const double acid = unit(lines()[l])[Amount::titratable] * lines()[l].grams.mid;
         return place_.is_bulk(l) && acid > partner_share * base_acid_;
     }
 
     // Ramps: a leaf that stands in for their bulk may need garlic or onion for their taste.
     bool garlicky_leaf(std::size_t l) {
+        const double partner_share = context_.constant("advice.moves.partner-share");
         const double taste = unit(lines()[l])[Amount::dose_allium] * lines()[l].grams.mid;
         return role_of_line(l) == Role::green && taste > partner_share * distance_.base_material()[Amount::dose_allium];
     }
@@ -175,6 +172,8 @@ private:
     }
 
     void change_line(std::size_t l) {
+        const double trim_share = context_.constant("advice.moves.easy");
+        const double twice_more = context_.constant("advice.moves.leaf-times");
         const Line& line = lines()[l];
         const bool short_of = problem_.missing[l];  // what there is of it may still be less
         if (line.keep || (short_of && !(problem_.start[l] > 0))) return;
@@ -213,21 +212,21 @@ private:
                                              problem_.start[l] - stock_.least_of(line)));
         const bool dish = role == Role::binder && !dry_binder && ingredient(line).tissue != Tissue::egg;
         if (short_of || dish || brings_no_green(l)) return;
-        const double asked = share_for_goals(asked_, distance_, base_mass_, unit(line), line.grams.mid, role);
+        const double asked = share_for_goals(asked_, distance_, base_mass_, unit(line), line.grams.mid, most_.dose, role);
         const bool leaf = role == Role::green && asked_.by_goal.count(role) > 0;  // twice the leaf before another leaf
         const bool fat_asked = role == Role::fat && asked_.by_goal.count(role) > 0;
         const bool skin = role == Role::fat && asked_.only_listed_fat && ingredient(line).most_g_per_kg;  // rubbery, and cream is there
-        const double share = skin ? raise_share / 2
+        const double share = skin ? most_.raise / 2
                              : is_meat(l)
                                  ? (fat_asked ? base_mass_ / line.grams.mid : 3.0)
-                                 : std::max({follows ? salt_share(problem_, l, trim_share, dose_slack, context_)
+                                 : std::max({follows ? salt_share(problem_, l, trim_share, most_.dose, context_)
                                              : easy  ? (asked_for ? twice_more : trim_share)
                                              : leaf  ? twice_more
-                                                     : raise_share,
+                                                     : most_.raise,
                                              asked, share_for_lost_acid(ingredient(line), unit(line), line.grams.mid, lost_acid_)});
-        const double oil = is_oil(line) ? std::max(0.0, most_oil * base_mass_ - line.grams.mid) : base_mass_;
+        const double oil = is_oil(line) ? std::max(0.0, most_.oil * base_mass_ - line.grams.mid) : base_mass_;
         offer(MoveKind::raise,
-              std::min({line.grams.mid * share, room_for_more(l), is_meat(l) ? base_mass_ : most_of_batch(role) * base_mass_, oil}));
+              std::min({line.grams.mid * share, room_for_more(l), is_meat(l) ? base_mass_ : most_.of_batch(role) * base_mass_, oil}));
     }
 
     // Wine goes as acid does.
@@ -235,7 +234,7 @@ private:
 
     // For the sake of the whole mass no more than half of the leaves, the sour, the wine and the fat is given up: they are what it is.
     double most_share_out(Role role) const {
-        constexpr double half = 0.5;
+        const double half = context_.constant("advice.moves.most-out");
         constexpr std::array character{Role::green, Role::acid, Role::liquid, Role::fat, Role::binder};
         return contains(character, role) && leeway_ == Leeway::usual && asked_.by_goal.count(role) && !asked_.direct.count(role) ? half : 1;
     }
@@ -251,7 +250,7 @@ private:
 
     // More oregano makes nothing greener.
     bool brings_no_green(std::size_t l) {
-        constexpr double some = 0.03;  // of the green of the batch
+        const double some = context_.constant("advice.moves.no-green");
         if (role_of_line(l) != Role::herb || asked_.by_goal.count(Role::herb) == 0) return false;
         const double green = dose_of(unit(lines()[l]), Role::green) * lines()[l].grams.mid;
         return green < some * dose_of(distance_.base_material(), Role::green);
@@ -360,10 +359,11 @@ private:
 
     // What makes up for the dose that a stand-in lacks is a lever of its own: a line that may be raised, or something that comes in.
     void offer_partner(std::size_t l, const Line& food, Role role) {
+        const double least_of_stand_in = context_.constant("advice.moves.least-of-partner");
         if (price_.in_formula(ingredient(food)) || stock_.in_doubt(food.ingredient) || !partners_.insert(key_of(food)).second) return;
         Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
         const auto lift = asked_.lift.find(role);
-        move.most = std::min(dose_slack * food.grams.mid * (lift == asked_.lift.end() ? 1.0 : lift->second),
+        move.most = std::min(most_.dose * food.grams.mid * (lift == asked_.lift.end() ? 1.0 : lift->second),
                              place_.room_by_the_kilo(ingredient(food)));
         if (const Offer offer = stock_.offer(food); offer.grams) move.most = std::min(move.most, *offer.grams);
         move.least = std::min(least_of_stand_in * food.grams.mid, move.most);
@@ -377,25 +377,26 @@ private:
 
     // How much of a food may come in at all.
     double room_for(const Move& move, const Candidate& candidate) const {
+        const double twice_more = context_.constant("advice.moves.leaf-times");
         const Role role = candidate.role;
         const bool meat = ingredient(move.food).meat.has_value();
         // Green tomato stands in for the acid of tomatillo, and is a vegetable for all that.
         const bool fills = place_.is_bulk(move.line) && move.fills;
         // Boiled rice is mostly water: for flour that is not to be had it comes in by more than flour may.
         const bool moist = role == Role::binder && ingredient(move.food).tissue != Tissue::dry && problem_.missing[move.line];
-        const double share = meat ? 1 : fills || moist ? most_of_paste : most_of_batch(role);
+        const double share = meat ? 1 : fills || moist ? most_.paste : most_.of_batch(role);
         const bool in_full = role == Role::liquid || (problem_.missing[move.line] && (role == Role::acid || role == Role::binder));
         const double held = in_full ? lines()[move.line].grams.mid : 0;
         double most = std::min(std::max(share * base_mass_, held), place_.room_by_the_kilo(ingredient(move.food)));
         if (move.into) {
-            most = std::min(
-                {most, room_for_more(*move.into), is_meat(*move.into) ? base_mass_ : most_of_batch(role_of_line(*move.into)) * base_mass_});
+            most = std::min({most, room_for_more(*move.into),
+                             is_meat(*move.into) ? base_mass_ : most_.of_batch(role_of_line(*move.into)) * base_mass_});
             // More of another herb or spice: no more of it than a taster forgives.
             // Nor is a herb that is there taken for another by the handful: what tastes of itself is no filling.
             const bool herb = contains(ingredient(move.food).roles, Role::herb) && !near_kin(move) && !candidate.in_two_parts();
             if (herb) most = std::min(most, twice_more * lines()[*move.into].grams.mid);
             if (!interchangeable(role_of_line(*move.into)))
-                most = std::min(most, std::max(raise_share * lines()[*move.into].grams.mid,
+                most = std::min(most, std::max(most_.raise * lines()[*move.into].grams.mid,
                                                near_kin(move) || candidate.in_two_parts() ? move.stands_for.front().equal_grams : 0));
             return most;
         }
@@ -417,6 +418,7 @@ private:
     }
 
     void add_role(Role role) {
+        const double least_of_addition = context_.constant("advice.moves.least-added");
         auto usual = usual_additions(role, problem_.formula, stock_, price_, knowledge_);
         // More fruit beside what stands in for a sour vegetable would fill its place twice.
         if (role == Role::acid && asked_.by_goal.count(role) == 0)
@@ -429,10 +431,10 @@ private:
                 continue;
             Move move{MoveKind::add, 0, food, {}, unit(food), 0, 0, false, role};
             if (!(dose_of(move.per_gram, role) > 0)) continue;
-            move.most = std::min(base_mass_ * (role == Role::binder && leeway_ == Leeway::all ? most_of_binder : most_added(role)),
+            move.most = std::min(base_mass_ * (role == Role::binder && leeway_ == Leeway::all ? most_.binder : most_.added(role)),
                                  place_.room_by_the_kilo(ingredient));
             if (role == Role::fat && asked_.only_listed_fat && !ingredient.meat)
-                move.most = std::min(move.most, most_poured_fat(move.per_gram) * base_mass_);
+                move.most = std::min(move.most, most_.poured_fat(move.per_gram) * base_mass_);
             if (leeway_ == Leeway::usual) move.most = std::min(move.most, enough_for_goals(distance_, base_mass_, move.per_gram, role));
             const Offer offer = stock_.offer(food);
             if (offer.grams) move.most = std::min(move.most, *offer.grams);
@@ -469,6 +471,7 @@ private:
     const SwapGraph& graph_;
     const Distance& distance_;
     const Context& context_;
+    const Proportions most_{context_};
     const Knowledge& knowledge_;
     Leeway leeway_;
     FoodPrice price_;

@@ -9,26 +9,7 @@
 #include "substitute/dose.hpp"
 
 namespace standin {
-namespace {
-
-constexpr double slack = 1.15;               // over the equal dose; judgement, as the rest
-constexpr double salt_slack = 1.6;           // of another salt: the bacon that went with the first was salt too
-constexpr double as_printed = 1.03;          // over a weight that lists print: who follows them takes that
-constexpr double vegetable_share = 0.02;     // of the batch; below that a vegetable is a seasoning, and its bulk is nothing
-constexpr double bodiless = 0.5;             // of a vegetable that juice or powder with all of its dose makes up for
-constexpr double most_times = 2.8;           // the weight of a vegetable that seasons, or one part in so many, stands in for it
-constexpr double third = 0.35;               // of what is missing; who makes up for less has no part in it
-constexpr double part_worth_picking = 0.15;  // of what is missing, of a vegetable near the line, where there is no more of it
-constexpr double rest_of_meat = 0.1;         // of what is missing: another meat fills up what the first leaves
-constexpr double near_enough = 0.5;          // closeness of that
-constexpr double pinch = 0.1;                // of what takes the place of the whole line: what is strong, or hardly there
-constexpr double by_choice = 0.3;            // of a line that is there: who changes it for the sake of a want changes it to be seen
-constexpr double clear_of_cap = 0.95;        // of the most; the batch it is a share of is smaller once the line is gone
-constexpr double all_but = 0.95;             // of what is missing
-constexpr double twice_the_leaf = 2;         // of what would take its place
-constexpr double weighed = 0.75;             // of the weight that those who use it give
-
-}  // namespace
+namespace {}  // namespace
 
 double StandInPlace::room_by_the_kilo(const Ingredient& food) const {
     return food.most_g_per_kg ? food.most_g_per_kg->band.mid * base_mass_ / 1000 : std::numeric_limits<double>::infinity();
@@ -37,6 +18,7 @@ double StandInPlace::room_by_the_kilo(const Ingredient& food) const {
 double StandInPlace::fairly_missing(std::size_t l) const { return std::min(missing_of(l), room_by_the_kilo(ingredient(lines()[l]))); }
 
 bool StandInPlace::is_bulk(std::size_t l) const {
+    const double vegetable_share = context_.constant("advice.place.vegetable-share");
     const Role role = role_of_line(l);
     const Ingredient& food = ingredient(lines()[l]);
     const bool seasoning = (role == Role::herb && is_leaf(food.tissue)) || role == Role::spice || role == Role::allium;
@@ -45,6 +27,7 @@ bool StandInPlace::is_bulk(std::size_t l) const {
 
 // Garlic for ramps: it stands for the taste alone, and far less of it is enough.
 bool StandInPlace::seasons_for(std::size_t l, const Candidate& candidate) const {
+    const double most_times = context_.constant("advice.place.most-times");
     const double equal = candidate.food.grams.mid / candidate.share;
     return role_of_line(l) == Role::green && candidate.role == Role::allium && most_times * equal < lines()[l].grams.mid;
 }
@@ -62,6 +45,7 @@ bool StandInPlace::by_the_pinch(const Candidate& candidate) const {
 }
 
 bool StandInPlace::fills_the_bowl(std::size_t l) const {
+    const double vegetable_share = context_.constant("advice.place.vegetable-share");
     return has_body(l) && is_vegetable(ingredient(lines()[l]).tissue) && lines()[l].grams.mid >= vegetable_share * base_mass_;
 }
 
@@ -82,6 +66,12 @@ bool StandInPlace::is_filling(std::size_t l, const Candidate& candidate) const {
 }
 
 StandInPlace::Weights StandInPlace::weights(std::size_t l, const Candidate& candidate) const {
+    const double twice_the_leaf = context_.constant("advice.place.twice-the-leaf");
+    const double slack = context_.constant("advice.place.slack");
+    const double salt_slack = context_.constant("advice.place.salt-slack");
+    const double as_printed = context_.constant("advice.place.as-printed");
+    const double bodiless = context_.constant("advice.place.bodiless");
+    const double most_times = context_.constant("advice.place.most-times");
     const double equal = candidate.food.grams.mid / candidate.share, line = lines()[l].grams.mid;
     const auto lift = asked_.lift.find(candidate.role);
     const bool plain = plain_salt(ingredient(candidate.food), context_.knowledge());
@@ -123,6 +113,11 @@ bool StandInPlace::adds_nothing(std::size_t l, const Candidate& candidate, const
 }
 
 double StandInPlace::least(std::size_t l, const Candidate& candidate, double whole) const {
+    const double third = context_.constant("advice.place.third");
+    const double rest_of_meat = context_.constant("advice.place.rest-of-meat");
+    const double pinch = context_.constant("advice.place.pinch");
+    const double by_choice = context_.constant("advice.place.by-choice");
+    const double weighed = context_.constant("advice.place.weighed");
     double grams = third * whole * missing_of(l) / lines()[l].grams.mid;
     if (is_dried_form(l, candidate.food) || seasons_for(l, candidate) || by_the_pinch(candidate)) grams = pinch * whole;
     else if (!problem_.missing[l]) grams = by_choice * whole;
@@ -135,6 +130,9 @@ double StandInPlace::least(std::size_t l, const Candidate& candidate, double who
 // Chives for ramps, culantro for coriander: a small bunch of them brings back some of the taste, if not the bulk. And of a leaf that is
 // near the line whatever the garden has goes in, though something else must make up for the rest.
 bool StandInPlace::little_will_do(std::size_t l, const Candidate& candidate, double most) const {
+    const double near_enough = context_.constant("advice.place.near-enough");
+    const double part_worth_picking = context_.constant("advice.place.part-worth-picking");
+    const double pinch = context_.constant("advice.place.pinch");
     if (!has_body(l)) return true;
     const bool vegetable = is_filling(l, candidate) && !seasons_for(l, candidate);
     if (vegetable && candidate.closeness >= near_enough && most >= part_worth_picking * fairly_missing(l)) return true;
@@ -144,11 +142,13 @@ bool StandInPlace::little_will_do(std::size_t l, const Candidate& candidate, dou
 }
 
 bool StandInPlace::fills(std::size_t l, const Candidate& candidate, double most) const {
+    const double third = context_.constant("advice.place.third");
     if (!is_filling(l, candidate) || seasons_for(l, candidate)) return false;
     return std::min(weights(l, candidate).most, most) >= third * fairly_missing(l);
 }
 
 void StandInPlace::hold_bulk(Problem& problem, std::size_t l, std::size_t first, bool only_one) const {
+    const double all_but = context_.constant("advice.place.all-but");
     const double missing = 1 - problem.start[l] / lines()[l].grams.mid;
     const auto is_short = [&](const Move& m) { return m.fills && m.most * m.covers->per_gram < all_but * missing; };
     const auto from = problem.moves.begin() + static_cast<std::ptrdiff_t>(first);
@@ -159,6 +159,8 @@ void StandInPlace::hold_bulk(Problem& problem, std::size_t l, std::size_t first,
 
 // Grams that hold the bulk of a vegetable where so much of it may stand alone for that.
 std::optional<double> StandInPlace::alone(const Move& move) const {
+    const double bodiless = context_.constant("advice.place.bodiless");
+    const double clear_of_cap = context_.constant("advice.place.clear-of-cap");
     const double missing = missing_of(move.line);
     if (!move.fills || move.covers->per_gram * bodiless * missing > 1) return std::nullopt;
     return std::min(clear_of_cap * move.most, context_.constant("advice.bulk.least") * missing);

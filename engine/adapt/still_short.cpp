@@ -81,7 +81,7 @@ private:
         };
         const auto green = [&](double grams) { return is_green(state(with(grams)), ""); };
         const double batch = NominalBatch(variant_, context_.nominal()).total()[Amount::mass];
-        double high = most_of_paste * batch, low = 0;
+        double high = Proportions(context_).paste * batch, low = 0;
         if (!green(high)) return make_reason(ReasonKind::not_green_yet);
         for (int i = 0; i < halvings; ++i) {
             const double middle = (low + high) / 2;

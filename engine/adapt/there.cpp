@@ -10,8 +10,6 @@
 namespace standin {
 namespace {
 
-constexpr double hardly_short = 0.93;  // of a line: so much less of a leaf is no gap to be filled; judgement
-
 // Salt is salt, and where meat or fat is short the batch is smaller.
 bool weighed_to_the_gram(const Ingredient& food) {
     return food.meat || food.roles.front() == Role::salt || food.roles.front() == Role::fat;
@@ -20,6 +18,7 @@ bool weighed_to_the_gram(const Ingredient& food) {
 }  // namespace
 
 std::map<std::string, double> take_what_is_there(Problem& problem, const Stock& stock, const Knowledge& knowledge) {
+    const double hardly_short = knowledge.parameter("advice.there.hardly-short").mid;
     const auto& lines = problem.formula.lines;
     std::map<std::string, double> left;
     std::vector<std::size_t> order(lines.size());

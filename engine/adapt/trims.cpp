@@ -15,11 +15,6 @@
 namespace standin {
 namespace {
 
-constexpr double most_of_line = 0.4;  // how far a trim goes, either way; judgement
-
-constexpr double salt_bearing = 0.02;  // g NaCl in a gram; judgement
-constexpr double salt_felt = 0.03;     // of all salt: less is not weighed for; judgement
-
 // Acid may follow a swap, and salt where something salt_bearing comes in or goes; water does not: what is absent takes its own water with
 // it.
 bool may_follow(const Line& line, bool salt_moves, const Context& context) {
@@ -35,7 +30,10 @@ double salt_of(const Formula& formula, std::size_t line, const Material& counted
 }
 
 // Whether something salty came in or went.
-bool moves_salt(const Formula& swapped, std::size_t line, const Material& counted, double after, const Distance& distance) {
+bool moves_salt(const Formula& swapped, std::size_t line, const Material& counted, double after, const Distance& distance,
+                const Context& context) {
+    const double salt_bearing = context.constant("advice.trim.salt-bearing");
+    const double salt_felt = context.constant("advice.trim.salt-felt");
     const double before = distance.base_material()[Amount::salt];
     const double moved = std::abs(after - before);
     return moved > salt_bearing * swapped.lines[line].grams.mid || moved > salt_felt * before || counted[Amount::salt] >= salt_bearing;
@@ -45,10 +43,11 @@ bool moves_salt(const Formula& swapped, std::size_t line, const Material& counte
 // by the meat where the meat block changed.
 std::optional<Trim> close_salt(Formula& swapped, std::size_t line, const Material& counted, const Distance& distance,
                                const Context& context) {
-    constexpr double least_left = 0.05, worth_weighing = 0.02;  // shares of the line; judgement
+    const double least_left = context.constant("advice.trim.salt-left");
+    const double worth_weighing = context.constant("advice.trim.salt-worth-weighing");
     const Material& base = distance.base_material();
     const double after = salt_of(swapped, line, counted, context);
-    if (!moves_salt(swapped, line, counted, after, distance)) return std::nullopt;
+    if (!moves_salt(swapped, line, counted, after, distance, context)) return std::nullopt;
     double meat = 0;
     for (std::size_t l = 0; l < swapped.lines.size(); ++l)
         meat += (l == line ? counted : context.nominal().unit(swapped.lines[l]))[Amount::meat] * swapped.lines[l].grams.mid;
@@ -69,11 +68,12 @@ std::optional<Trim> close_salt(Formula& swapped, std::size_t line, const Materia
 }
 
 Problem trims_of(const Formula& swapped, std::size_t line, const Material& counted, const Distance& distance, const Context& context) {
+    const double most_of_line = context.constant("advice.trim.most");
     Problem problem;
     problem.formula = swapped;
     problem.processes.push_back({swapped.process, context.nominal().process(swapped.process), {}, 0});
     const double price = context.constant("advice.price.trim");
-    const bool salt_moves = moves_salt(swapped, line, counted, salt_of(swapped, line, counted, context), distance);
+    const bool salt_moves = moves_salt(swapped, line, counted, salt_of(swapped, line, counted, context), distance, context);
     for (std::size_t l = 0; l < swapped.lines.size(); ++l) {
         const Line& food = swapped.lines[l];
         const Material& unit = l == line ? counted : context.nominal().unit(food);

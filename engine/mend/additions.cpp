@@ -101,7 +101,7 @@ private:
 
     // Grams that bring what the goals still ask for, with slack; for binders what a kilo may hold.
     double enough(const Material& per_gram, Role role) const {
-        if (role == Role::binder) return most_of_binder * mass();
+        if (role == Role::binder) return most_of_.binder * mass();
         double most = 0;
         for (const auto& goal : distance_.goals()) {
             const double base = distance_.base().properties[goal.property], asked = shortfall(goal, base, base);
@@ -111,14 +111,14 @@ private:
                 if (!asks_salt()) most = std::max(most, to_the_usual_most(dose));
                 continue;
             }
-            double grams = most_of_batch(role) * mass();
+            double grams = most_of_.of_batch(role) * mass();
             if (role == Role::salt && goal.property == Property::salt_pct) grams = asked * mass() / 100 / dose;
             if (role == Role::fat && goal.property == Property::fat_pct) grams = asked * mass() / 100 / dose;
             if (role == Role::heat && goal.property == Property::heat_mg_kg) grams = asked * mass() / 1000 / dose;
             if (role == Role::acid && goal.property == Property::sourness_mmol_kg) grams = asked * mass() / 1000 / dose;
             most = std::max(most, (role == Role::salt ? salt_slack : slack) * grams);
         }
-        return std::min(most, most_of_batch(role) * mass());
+        return std::min(most, most_of_.of_batch(role) * mass());
     }
 
     double on_hand(const Line& food) const {
@@ -298,6 +298,7 @@ private:
     const Distance& distance_;
     const Mending& mending_;
     const Context& context_;
+    const Proportions most_of_{context_};
     const Knowledge& knowledge_;
     Problem problem_;
     std::set<std::string> allergens_;

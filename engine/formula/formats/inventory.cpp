@@ -113,12 +113,7 @@ private:
         }
         if (const auto but = exception_in(written.text, knowledge_); but && take_exception(*but, written)) return;
         if (take_with_part(written)) return;
-        gatherer_.growing = grows(written.text, knowledge_);
-        gatherer_.dangers = told_hazards(written.text, knowledge_);
-        if (gatherer_.growing)  // of meat that stands warm, and no plant on a windowsill
-            std::erase_if(gatherer_.dangers, [](const Reason& told) { return told.role == "method"; });
-        for (const auto& told : gatherer_.dangers) gatherer_.note(told);
-        if (gatherer_.aged) gatherer_.dangers.push_back(*gatherer_.aged);
+        gatherer_.look_for_dangers(written.text);
         if (is_unticked(written.text))
             return gatherer_.left_open(
                 {Trouble::bad_data, "the box before it is not ticked: on hand or not", where, {"spinach", "no spinach"}}, written.text);

@@ -22,6 +22,7 @@
 #include "formula/formats/stock_words.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/trouble.hpp"
+#include "formula/line/hazards.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/name_text.hpp"
 #include "formula/line/process_text.hpp"
@@ -185,6 +186,16 @@ public:
         while (last < words.size() && words[last].segment == words.front().segment) ++last;
         const std::string first = phrase(words, 0, last);
         return growing && one.tissue == Tissue::dry && namer_.knows(first) ? first : one.names.front();
+    }
+
+    /// Sets what the line being read says of a living plant and of dangers.
+    void look_for_dangers(std::string_view written) {
+        growing = grows(written, knowledge_);
+        dangers = told_hazards(written, knowledge_);
+        if (growing)  // of meat that stands warm, and no plant on a windowsill
+            std::erase_if(dangers, [](const Reason& told) { return told.role == "method"; });
+        for (const auto& told : dangers) note(told);
+        if (aged) dangers.push_back(*aged);
     }
 
     bool plenty = false;            ///< what the line being read says of the names in it
