@@ -136,11 +136,13 @@ Bands raw_base(const Material& batch, const ColourParameters& p) {
     return over_plain(base, batch, meat, p);
 }
 
-Bands cooked_base(const Material& batch, const ColourParameters& p) {
+Bands cooked_base(const Material& batch, Cook method, const ColourParameters& p) {
     const double meat = meat_of(batch);
     if (!(meat > 0)) return p.plain;
     const double fat = std::clamp(fat_share(batch), table_fat_low, table_fat_high) - table_fat_mid;
-    const Bands lean = p.cooked_scale * mean_over_species(batch, meat, p.cooked);
+    const double way = method == Cook::poach ? p.cooked_poached : 1;
+    Bands lean = p.cooked_scale * way * mean_over_species(batch, meat, p.cooked);
+    if (method == Cook::poach) lean.blue *= p.poached_blue;
     const Bands slope = fat * p.cooked_fat_slope;
     return over_plain(
         {p.cooked_red * lean.red * (1 + slope.red), lean.green * (1 + slope.green), p.cooked_blue * lean.blue * (1 + slope.blue)}, batch,
@@ -175,13 +177,14 @@ BatchColour batch_colour(const Material& batch, double ph, double rest_h, double
         mass > 0 ? 100 / mass * Bands{batch[Amount::tint_red], batch[Amount::tint_green], batch[Amount::tint_blue]} : Bands{};
     const Bands faded =
         mass > 0 ? -100 / mass * Bands{batch[Amount::fading_red], batch[Amount::fading_green], batch[Amount::fading_blue]} : Bands{};
-    const Bands raw = raw_base(batch, p), done = cooked_base(batch, p);
+    const Bands raw = raw_base(batch, p), done = cooked_base(batch, method, p);
+    const Bands dry = method == Cook::poach ? cooked_base(batch, Cook::pan, p) : done;  // acid sets a mass without regard to the pan
     const double clear = mean_over_meats(batch, p.clear);
 
     BatchColour c;
     c.set_rested = set_by_acid(ph, rest_h, p);
     const double set = c.set_rested;
-    const Bands acid_set{p.acid_red * done.red, done.green, done.blue};
+    const Bands acid_set{p.acid_red * dry.red, dry.green, dry.blue};
     c.raw = colour_of(raw, tint, fresh, clear, p);
     c.rested = colour_of(raw, tint, rested, clear, p);
     c.looks_rested = c.rested;
@@ -380,6 +383,8 @@ constexpr std::array own{
     Binding<P>{"colour.raw-blue", [](P& p) -> double& { return p.raw_blue; }},
     Binding<P>{"colour.cooked-red", [](P& p) -> double& { return p.cooked_red; }},
     Binding<P>{"colour.cooked-blue", [](P& p) -> double& { return p.cooked_blue; }},
+    Binding<P>{"colour.cooked-poached", [](P& p) -> double& { return p.cooked_poached; }},
+    Binding<P>{"colour.cooked-poached-blue", [](P& p) -> double& { return p.poached_blue; }},
     Binding<P>{"colour.plain.red", [](P& p) -> double& { return p.plain.red; }},
     Binding<P>{"colour.plain.green", [](P& p) -> double& { return p.plain.green; }},
     Binding<P>{"colour.plain.blue", [](P& p) -> double& { return p.plain.blue; }},

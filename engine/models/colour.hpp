@@ -9,7 +9,7 @@
 //   Acid sets the raw mass while it rests, half of it at pH 4.8: base = (1 - set) raw + set (cooked, its red band times a factor).
 //   Tint: each line adds (K/S for every 1 % of the mass) times its grams; a hundred times that sum over the mass in grams is K/S.
 //   Base, raw:     ((1-f) lean + f s fat) / ((1-f) + f s),  f the fat share of the meat block, s how much more fat scatters than lean.
-//   Base, cooked:  interior at 17.5 % fat, times 1 + slope (f - 17.5 %), held outside the 10-25 % that were measured.
+//   Base, cooked:  interior at 17.5 % fat, times 1 + slope (f - 17.5 %), held outside the 10-25 % that were measured; poached, paler.
 //
 // Limits: kinetics measured at 60-120 C and pH 5.5-7.5, so a cold rest is an extrapolation; no light, no oxygen, no browning, no salt
 // protection. Colour within about 3 dE00 for a known amount of pigment, up to some 15-20 % finely cut greens; coarse flecks differ.
@@ -58,6 +58,8 @@ struct ColourParameters {
     double redness = 0;                          // on the red band of raw meat: < 1 blooming red, > 1 greyed
     double raw_blue = 0;                         // on the blue band of raw meat: one laboratory's meat is yellower than the next's
     double cooked_red = 0, cooked_blue = 0;      // likewise, cooked
+    double cooked_poached = 0;                   // of a poached link: K/S over that of dry heat
+    double poached_blue = 0;                     // the blue band over the others, poached
     Bands plain;                                 // K/S of a mass without meat
     double plain_until = 0;                      // meat share of the mass from which the colour is all meat's
     std::array<double, cook_ways> cook_minutes;  // equivalent minutes at the core temperature reached
@@ -95,7 +97,7 @@ Lab lab_of_k_over_s(const Bands& x);
 
 /// K/S of the mass without pigment.
 Bands raw_base(const Material& batch, const ColourParameters& p);
-Bands cooked_base(const Material& batch, const ColourParameters& p);
+Bands cooked_base(const Material& batch, Cook method, const ColourParameters& p);
 
 /// `base` with `chlorophyll` and `pheophytin` (mg/kg of the mass) in it, each colouring `factor` times as strongly as raw.
 Bands with_pigment(const Bands& base, double chlorophyll, double pheophytin, double factor, const ColourParameters& p);

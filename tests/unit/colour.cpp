@@ -172,11 +172,23 @@ TEST_CASE("each lever of the colour moves what it should") {
     CHECK(now().cooked.L > before.cooked.L + 0.5);
     CHECK(now().raw == before.raw);
     p = middle();
+    p.cooked_poached = 0.5;
+    CHECK(now().cooked == before.cooked);  // of dry heat
+    p = middle();
     p.raw_scale = 1.3;
     CHECK(now().raw.L < before.raw.L);
     p = middle();
     p.cooked_scale = 1.3;
     CHECK(now().cooked.L < before.cooked.L);
+}
+
+TEST_CASE("a poached link is paler than a patty of the same mass, and acid sets both alike (cooked-pork-four-lots)") {
+    const auto p = middle();
+    const auto cooked = [&](Cook way) { return batch_colour(pork(), 4.7, 24, 3, way, 71, p); };
+    const BatchColour pan = cooked(Cook::pan), poached = cooked(Cook::poach);
+    CHECK(poached.cooked.L > pan.cooked.L + 2);
+    CHECK(poached.cooked.L < pan.cooked.L + 7);
+    CHECK(poached.looks_rested == pan.looks_rested);
 }
 
 TEST_CASE("fat pales raw meat all the way; the cooked base is held outside its table") {
