@@ -175,15 +175,40 @@ TEST_CASE("cooked meats with the composition known: coverage, bias and width by 
     const Total& total = all.at("all");
     CHECK(total.loss.size() > 120);
     CHECK(share(total.loss) >= wanted);
-    CHECK(share(total.water) >= wanted - 0.03);  // a cut's fat moves while it cooks, and its share of water with it
+    CHECK(share(total.water) >= wanted);
     CHECK(std::abs(bias(total.loss)) <= 0.5);
     for (const auto& [key, t] : all) {
         if (t.loss.size() < 3) continue;
         CAPTURE(key, t.loss.size());
         CHECK(share(t.loss) >= wanted_of_a_kind);
-        CHECK(share(t.water) >= wanted_of_a_kind - 0.01);
+        CHECK(share(t.water) >= wanted_of_a_kind);
         if (t.loss.size() >= 8) CHECK(std::abs(bias(t.loss)) <= wanted_bias);
+        if (t.water.size() >= 8) CHECK(std::abs(bias(t.water)) <= wanted_bias);
     }
+}
+
+// The fat of ground and salted masses is foretold. That of whole cuts is not, and no sausage asks for it: the raw and the cooked row are
+// cuts of different beasts, trimmed by eye, whose seams of fat differ by more than the pan takes; half of them are outside bands made for a
+// mass. How far they stray is measured here, so that who cooks a cut by these models knows.
+TEST_CASE("cooked fat: ground and salted masses are in the band, whole cuts stray by a known spread (USDA SR28)", "[pairs]") {
+    const auto all = totals();
+    for (const std::string make : {"make ground", "make salted"}) {
+        CAPTURE(make);
+        CHECK(share(all.at(make).fat) >= 0.88);
+        CHECK(std::abs(bias(all.at(make).fat)) <= 0.5);
+    }
+    const CookingParameters middle = draw_parameters(knowledge(), cooking_bindings(), Draws::middle()).front();
+    std::vector<double> points;  // measured less foretold, g in 100 g
+    for (const auto& p : pairs())
+        if (p.make == "whole" && p.set != "used")
+            points.push_back(p.cooked_fat - batch_cook(raw(p), {5.7, p.method, p.core_c}, middle).cooked_fat_pct);
+    const Band strays = band_of(std::vector<double>(points));
+    std::printf("whole cuts: cooked fat measured less foretold, nine in ten of %zu: %+.1f to %+.1f points, middle %+.1f\n", points.size(),
+                strays.low, strays.high, strays.mid);
+    CHECK(points.size() > 120);
+    CHECK(std::abs(strays.mid) < 1);
+    CHECK(strays.low > -5);
+    CHECK(strays.high < 5);
 }
 
 }  // namespace cooked_pairs_test
