@@ -7,6 +7,7 @@
 
 #include "core/names.hpp"
 #include "knowledge/check.hpp"
+#include "knowledge/colour_survey.hpp"
 #include "knowledge/flat.hpp"
 #include "knowledge/mending.hpp"
 #include "knowledge/only_safer.hpp"
@@ -185,9 +186,13 @@ std::vector<Finding> check_laid_over(const Records& all, const KnowledgeFiles& f
 Result<Knowledge> overlaid_knowledge(const std::string& folder) {
     KnowledgeFiles files = read_knowledge_folder(folder);
     if (!files.errors.empty()) return Failure(join(files.errors, files.errors.front().trouble));
-    for (const auto& file : files.files)
-        if (std::filesystem::path(file).filename() == mending_file)
+    for (const auto& file : files.files) {
+        const auto name = std::filesystem::path(file).filename();
+        if (name == mending_file)
             return failure(Trouble::bad_data, "the words of mending cannot be laid over: they are as they were built in", file);
+        if (name == colour_names_file)
+            return failure(Trouble::bad_data, "the names of colours cannot be laid over: they are as they were built in", file);
+    }
     if (holds_nothing(files.records))
         return failure(Trouble::bad_data,
                        "no record of knowledge in this folder: expected files such as ingredients/own.json or sources.json", folder);

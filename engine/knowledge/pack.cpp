@@ -6,6 +6,7 @@
 
 #include "core/files.hpp"
 #include "knowledge/check.hpp"
+#include "knowledge/colour_survey.hpp"
 #include "knowledge/flat.hpp"
 #include "knowledge/mending.hpp"
 
@@ -46,28 +47,33 @@ std::string pieces(std::string_view text) {
     return text.empty() ? "\"\"" : out;
 }
 
-std::string source_of(const FlatKnowledge& flat, const std::string& mending) {
-    constexpr std::size_t columns = 12;
-    std::string out =
-        "#include <cstddef>\nnamespace standin::packed {\nextern const double numbers[];\nextern const std::size_t number_count;\nextern "
-        "const char text[];\nextern const std::size_t text_size;\nextern const char mending[];\nextern const std::size_t "
-        "mending_size;\nconst double numbers[] = {";
-    for (std::size_t i = 0; i < flat.numbers.size(); ++i) out += (i % columns == 0 ? "\n" : "") + number(flat.numbers[i]) + ",";
-    out += "\n};\nconst std::size_t number_count = " + std::to_string(flat.numbers.size()) + ";\nconst char text[] =" + pieces(flat.text);
-    out += ";\nconst std::size_t text_size = " + std::to_string(flat.text.size()) + ";\nconst char mending[] =" + pieces(mending);
-    return out + ";\nconst std::size_t mending_size = " + std::to_string(mending.size()) + ";\n}\n";
+std::string packed_text(const std::string& name, std::string_view text) {
+    return "extern const char " + name + "[];\nextern const std::size_t " + name + "_size;\nconst char " + name + "[] =" + pieces(text) +
+           ";\nconst std::size_t " + name + "_size = " + std::to_string(text.size()) + ";\n";
 }
 
-// The words of mending, which go in as they stand.
-std::optional<std::string> mending_of(const std::string& folder, const Records& records) {
-    const std::string file = folder + "/" + std::string(mending_file);
+std::string source_of(const FlatKnowledge& flat, const std::string& mending, const std::string& colour_names) {
+    constexpr std::size_t columns = 12;
+    std::string out =
+        "#include <cstddef>\nnamespace standin::packed {\nextern const double numbers[];\nextern const std::size_t number_count;\nconst "
+        "double numbers[] = {";
+    for (std::size_t i = 0; i < flat.numbers.size(); ++i) out += (i % columns == 0 ? "\n" : "") + number(flat.numbers[i]) + ",";
+    out += "\n};\nconst std::size_t number_count = " + std::to_string(flat.numbers.size()) + ";\n";
+    return out + packed_text("text", flat.text) + packed_text("mending", mending) + packed_text("colour_names", colour_names) + "}\n";
+}
+
+// A file that goes in as it stands, once it has been read and looked through.
+template <class Read>
+std::optional<std::string> text_of(const std::string& folder, std::string_view name, const Records& records, Read read) {
+    const std::string file = folder + "/" + std::string(name);
     auto text = read_file(file);
-    const auto mending = text ? mending_from(*text, file) : Result<Mending>(Failure(text.error()));
-    if (!mending) {
-        print("error", mending.error().where, mending.error().message, mending.error().hints);
+    using Content = decltype(read(*text, file));
+    const Content content = text ? read(*text, file) : Content(Failure(text.error()));
+    if (!content) {
+        print("error", content.error().where, content.error().message, content.error().hints);
         return std::nullopt;
     }
-    const auto faults = faults_in(*mending, records);
+    const auto faults = faults_in(*content, records);
     for (const auto& fault : faults) print("error", file, fault, {});
     return faults.empty() ? std::optional(std::move(*text)) : std::nullopt;
 }
@@ -88,9 +94,10 @@ int main(int count, char** words) {
         sound = sound && !finding.error;
     }
     if (!sound) return 65;
-    const auto mending = mending_of(words[1], files.records);
-    if (!mending) return 65;
-    const auto written = write_file(words[2], source_of(flatten(files.records), *mending));
+    const auto mending = text_of(words[1], mending_file, files.records, mending_from);
+    const auto colour_names = text_of(words[1], colour_names_file, files.records, colour_survey_from);
+    if (!mending || !colour_names) return 65;
+    const auto written = write_file(words[2], source_of(flatten(files.records), *mending, *colour_names));
     if (!written) print("error", words[2], written.error().message, {});
     return written ? 0 : 73;
 }

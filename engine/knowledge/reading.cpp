@@ -23,6 +23,7 @@ ReadFile reader_of(std::string_view relative) {
     if (relative == "wants.json") return read_wants;
     if (relative == "kinds.json") return read_kinds;
     if (relative == "mending.json") return read_mending;
+    if (relative == "colour_names.json") return read_colour_names;
     if (relative == "allergens.json") return read_allergens;
     if (relative == "sources.json") return read_sources;
     return nullptr;
@@ -35,7 +36,8 @@ void read_knowledge_file(std::string_view relative, std::string_view text, const
     if (!reader) {
         into.errors.push_back({Trouble::bad_data,
                                "not a file of the knowledge: expected ingredients/, swaps/, models/, rules/, lexicon/, preparations.json, "
-                               "conditions.json, perception.json, wants.json, allergens.json, kinds.json, mending.json or sources.json",
+                               "conditions.json, perception.json, wants.json, allergens.json, kinds.json, mending.json, "
+                               "colour_names.json or sources.json",
                                file,
                                {}});
         return;

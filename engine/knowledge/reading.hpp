@@ -41,5 +41,6 @@ void read_rules(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_kinds(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_lexicon(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 void read_mending(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
+void read_colour_names(const JsonNode& root, Problems& problems, KnowledgeFiles& into);
 
 }  // namespace standin

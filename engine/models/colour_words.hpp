@@ -1,7 +1,6 @@
 // What people call a colour, by an open survey: the names that lie near it vote, each by its distance (CIE94).
 //
-// Source: the colour survey of 2010 with over 200,000 people, its list of 949 names and the colour each was said of most (public domain,
-// CC0 1.0; read from the npm package xkcd-colors 1.0.2, assets/colors.json). The names are cut down to words that a maker says.
+// The names, their source and the words of makers that they come to stand in knowledge/colour_names.json.
 #pragma once
 
 #include <string_view>
