@@ -168,11 +168,15 @@ void tell_cut(std::vector<Reason>& notes, const Formula& formula, const NominalB
     }
 }
 
-std::vector<Reason> notes_on(const Prediction& p, const NominalBatch& batch, const Validity& validity, const CookJudged& judged) {
+std::vector<Reason> notes_on(const Prediction& p, const Formula& formula, const NominalBatch& batch, const Validity& validity,
+                             const CookJudged& judged) {
     const auto& nominal = p.nominal;
     std::vector<Reason> notes =
         validity.notes({nominal[Property::ph], nominal[Property::fat_pct], nominal[Property::salt_pct], batch.process().cooked_to_c,
                         nominal[Property::chlorophyll_mg_kg], batch.process().plate_mm});
+    // In water or in crumbs nothing hangs on the width.
+    const Cook cook = batch.process().cook;
+    if (formula.process.diameter_mm && cook != Cook::poach && cook != Cook::loose) notes.push_back(make_reason(ReasonKind::shape_unknown));
     if (nominal[Property::chlorophyll_mg_kg] > 0) {
         constexpr double measured_from_c = 60;  // of the rates of fading in knowledge/models/colour.json
         Reason cold;
@@ -268,7 +272,7 @@ Prediction predict_formula(const Formula& formula, const SampledBatch& batch, co
     const CookJudged judged = lethality_of(formula, nominal, evaluator.nominal());
     p.lethality = judged.lethality;
     p.warming_h = judged.warming_h;
-    p.notes = notes_on(p, nominal, models.validity(), judged);
+    p.notes = notes_on(p, formula, nominal, models.validity(), judged);
     tell_cut(p.notes, formula, nominal, evaluator);
     p.declared = formula.declared;
     for (const auto& beside : formula.beside) {

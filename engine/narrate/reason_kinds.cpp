@@ -39,6 +39,7 @@ constexpr std::array words_of_kinds = std::to_array<std::string_view>({"stands-i
                                                                        "lean-comes-along",
                                                                        "caution",
                                                                        "stretched",
+                                                                       "shape-unknown",
                                                                        "cold-green",
                                                                        "leaf-cut",
                                                                        "warms-slowly",

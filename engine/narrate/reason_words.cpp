@@ -191,6 +191,7 @@ std::string one_way(const Reason& r, Units units) {
         case ReasonKind::caution:
             return caution_words(r, units);
         case ReasonKind::stretched:
+        case ReasonKind::shape_unknown:
         case ReasonKind::cold_green:
         case ReasonKind::leaf_cut:
         case ReasonKind::warms_slowly:

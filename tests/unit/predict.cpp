@@ -7,6 +7,7 @@
 
 #include "knowledge/effects.hpp"
 #include "models/composition.hpp"
+#include "standin/narrate.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 
@@ -65,6 +66,22 @@ void check_same(const Prediction& a, const Prediction& b, double epsilon = 1e-9)
     });
     CHECK(a.rested.lab.a == Approx(b.rested.lab.a).margin(1e-6));
     CHECK(a.cooked.lab.L == Approx(b.cooked.lab.L).margin(1e-6));
+}
+
+TEST_CASE("where a width is named, it is told that it moves no figure of the cook loss") {
+    const auto told = [](std::optional<double> width, Cook cook) {
+        Formula f = formula({line("pork-shoulder", 1000), line("table-salt", 17)});
+        f.process.diameter_mm = width;
+        f.process.cook = cook;
+        const Prediction p = predict_formula(f, Evaluator(knowledge(), 16, 1));
+        return std::any_of(p.notes.begin(), p.notes.end(), [](const Reason& r) { return r.kind == ReasonKind::shape_unknown; });
+    };
+    for (const Cook cook : {Cook::pan, Cook::grill, Cook::oven}) {
+        CHECK(told(20, cook));
+        CHECK_FALSE(told(std::nullopt, cook));
+    }
+    CHECK_FALSE(told(32, Cook::poach));
+    CHECK(in_full(make_reason(ReasonKind::shape_unknown)).find("no measurement with their width was found") != std::string::npos);
 }
 
 TEST_CASE("the parts of a gram add up to it, whatever is done to it, and none is below nothing") {

@@ -43,15 +43,16 @@ enum class ReasonKind {
     lean_comes_along,  ///< as much lean comes in with the fat
 
     // What is said of a batch. `about` is the id of the record that calls for it, where there is one.
-    caution,       ///< `note` is the rule, `foods` call for it; figures: "value" and "limit" where it compares
-    stretched,     ///< a model beyond what it was made for: `about` names the limit, the figure has the range it was made for
-    cold_green,    ///< the fading of the green in the cold, extrapolated from the figure on
-    leaf_cut,      ///< nobody says how the raw leaf `foods` is cut; `role` is what is presumed: chopped, partly, blended, ground
-    warms_slowly,  ///< why no figure of what the cook kills
-    no_table,      ///< likewise
-    table_ends,    ///< likewise; the figure is the hottest row
-    kills,         ///< log reductions by a cook; `role` is "measured" where by the maker's own readings
-    keeps_green,   ///< hours of rest; further figures: what would keep it longer
+    caution,        ///< `note` is the rule, `foods` call for it; figures: "value" and "limit" where it compares
+    stretched,      ///< a model beyond what it was made for: `about` names the limit, the figure has the range it was made for
+    shape_unknown,  ///< a width was named, which moves no figure of the cook loss
+    cold_green,     ///< the fading of the green in the cold, extrapolated from the figure on
+    leaf_cut,       ///< nobody says how the raw leaf `foods` is cut; `role` is what is presumed: chopped, partly, blended, ground
+    warms_slowly,   ///< why no figure of what the cook kills
+    no_table,       ///< likewise
+    table_ends,     ///< likewise; the figure is the hottest row
+    kills,          ///< log reductions by a cook; `role` is "measured" where by the maker's own readings
+    keeps_green,    ///< hours of rest; further figures: what would keep it longer
 
     // What `adapt` answers.
     want,                  ///< `about` as asked; the property before and after, then what it was to be and the slack
