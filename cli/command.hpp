@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "standin/advice.hpp"
+#include "standin/colour_part.hpp"
 #include "standin/property.hpp"
 #include "standin/reason.hpp"
 #include "standin/vocabulary.hpp"
@@ -18,6 +19,7 @@
 namespace standin::cli {
 
 enum class ColourChoice { when_fit, always, never };
+using standin::ColourPart;
 using standin::Units;
 
 /// A command line, understood.
@@ -42,6 +44,7 @@ struct Call {
     bool ask = false;  ///< ask the maker about each doubt
     std::optional<Role> role;
     std::optional<Property> why;
+    std::optional<ColourPart> why_colour;
     std::string meat, total, piece, casing, link;
     bool as_much = false;
     std::vector<std::string> only;

@@ -75,11 +75,14 @@ Complaint use(Call& call, const std::string& text) {
 
 Complaint why(Call& call, const std::string& text) {
     call.why = property_of(text);
-    if (call.why) return std::nullopt;
+    call.why_colour = call.why ? std::nullopt : colour_part_of(text);
+    if (call.why || call.why_colour) return std::nullopt;
     std::string known;
-    for_each_property([&](Property p) {
-        if (!info(p).word.empty()) known += (known.empty() ? "" : ", ") + std::string(info(p).word);
-    });
+    const auto add = [&](std::string_view word) {
+        if (!word.empty()) known += (known.empty() ? "" : ", ") + std::string(word);
+    };
+    for_each_property([&](Property p) { add(info(p).word); });
+    for (std::size_t p = 0; p < colour_part_count; ++p) add(info(static_cast<ColourPart>(p)).word);
     return "expected a property: " + known + ", or a key of the JSON answer";
 }
 

@@ -21,8 +21,8 @@ int run_predict(const Call& call) {
     for (const auto& path : call.operands) {
         const auto formula = load_formula(*engine, path, call);
         if (!formula) return complain(formula.error(), call.colour);
-        if (call.why) {
-            const auto answer = engine->why(*formula, *call.why);
+        if (call.why || call.why_colour) {
+            const auto answer = call.why ? engine->why(*formula, *call.why) : engine->why(*formula, *call.why_colour);
             if (!answer) return complain(answer.error(), call.colour);
             pages += call.json ? why_json(*answer)
                                : (pages.empty() ? "" : "\n\n") + why_text(*answer, call.units.value_or(units_of(*formula)), look);

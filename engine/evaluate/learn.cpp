@@ -37,7 +37,7 @@ public:
     // One step of the ensemble towards one measurement; hands back what it went by.
     Gains step(const Measured& measured, int number) {
         const Sampled sampled(knowledge_, draws_, seed_, {}, learned_.sampled);
-        const auto values = values_of(SampledBatch(formula_, sampled).states(), measured.property);
+        const auto values = values_of(SampledBatch(formula_, sampled).states(), measured.figure);
         const double middle = mean(values), variance = product(values, middle, values, middle);
         const double sd = (measured.value.high - measured.value.low) / ends, error = steps * sd * sd;
         Gains gains;
@@ -62,7 +62,7 @@ public:
     // What the steps left of the way to the measurement, since the property is no straight line: all draws go it together.
     void shift(const Measured& measured, const Gains& gains) {
         const Sampled sampled(knowledge_, draws_, seed_, {}, learned_.sampled);
-        const double off = measured.value.mid - mean(values_of(SampledBatch(formula_, sampled).states(), measured.property));
+        const double off = measured.value.mid - mean(values_of(SampledBatch(formula_, sampled).states(), measured.figure));
         for (const auto& [name, gain] : gains)
             for (auto& deviate : learned_.sampled[name]) deviate = std::clamp(deviate + gain * off, -farthest, farthest);
     }

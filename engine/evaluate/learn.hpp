@@ -10,11 +10,12 @@
 #include <vector>
 
 #include "evaluate/evaluator.hpp"
+#include "evaluate/state_figure.hpp"
 
 namespace standin {
 
 struct Measured {
-    Property property = Property::ph;
+    StateFigure figure;
     Band value;
 };
 

@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <set>
+#include <utility>
 
 #include "core/band.hpp"
 #include "evaluate/batch.hpp"
@@ -17,24 +19,79 @@ namespace {
 
 constexpr double least_gain = 0.05;    // of the band; less is not worth a reading
 constexpr double known_already = 1.3;  // times the band of a reading; another one tells nothing new
-constexpr std::size_t most_told = 4;
+constexpr std::size_t most_told = 4, most_together = 3;
+
+struct Reading {
+    Measurement told;
+    std::function<void(Line&)> set;   // what a line then says; none: it is of the batch
+    std::optional<Measured> learned;  // what the batch then teaches
+};
 
 class Tried {
 public:
-    Tried(const Formula& formula, Property property, const Sampled& sampled, const Band& band)
-        : formula_(formula), property_(property), sampled_(sampled), knowledge_(sampled.knowledge()), band_(band) {}
+    Tried(const Formula& formula, const StateFigure& figure, const Sampled& sampled, const Band& band)
+        : formula_(formula), figure_(figure), sampled_(sampled), knowledge_(sampled.knowledge()), band_(band) {}
 
-    std::vector<Measurement> all() && {
+    Readings all() && {
         if (!(width(band_) > 0)) return {};
         for (const auto& line : formula_.lines) of_line(line);
         of_batch();
-        std::stable_sort(told_.begin(), told_.end(), [](const Measurement& a, const Measurement& b) { return a.narrower > b.narrower; });
-        std::erase_if(told_, [](const Measurement& m) { return m.narrower < least_gain; });
-        if (told_.size() > most_told) told_.resize(most_told);
-        return std::move(told_);
+        std::stable_sort(readings_.begin(), readings_.end(),
+                         [](const Reading& a, const Reading& b) { return a.told.narrower > b.told.narrower; });
+        Readings found{{}, together()};
+        for (auto& reading : readings_)
+            if (reading.told.narrower >= least_gain && found.single.size() < most_told) found.single.push_back(std::move(reading.told));
+        return found;
     }
 
 private:
+    // The best one, and to it whichever helps most beside what is known already.
+    std::optional<MeasuredTogether> together() const {
+        if (readings_.size() < 2) return std::nullopt;
+        std::vector<const Reading*> chosen{&readings_.front()};
+        Band known = readings_.front().told.known;
+        while (chosen.size() < most_together) {
+            const Reading* best = nullptr;
+            Band left = known;
+            for (const auto& reading : readings_) {
+                if (std::find(chosen.begin(), chosen.end(), &reading) != chosen.end()) continue;
+                auto with = chosen;
+                with.push_back(&reading);
+                const Band then = known_with(with);
+                if (width(then) >= width(left)) continue;
+                left = then;
+                best = &reading;
+            }
+            if (!best || width(known) - width(left) < least_gain * width(band_)) break;
+            chosen.push_back(best);
+            known = left;
+        }
+        if (chosen.size() < 2) return std::nullopt;
+        MeasuredTogether all;
+        for (const auto* reading : chosen) {
+            all.what.push_back(reading->told.what);
+            all.lines.push_back(reading->told.line);
+            all.reasons.push_back(reading->told.reason);
+        }
+        all.known = known;
+        all.narrower = std::max(0.0, 1 - width(known) / width(band_));
+        return all;
+    }
+
+    Band known_with(const std::vector<const Reading*>& readings) const {
+        Formula known = formula_;
+        std::vector<Measured> measured;
+        for (const auto* reading : readings) {
+            if (reading->set)
+                for (auto& line : known.lines) reading->set(line);
+            if (reading->learned) measured.push_back(*reading->learned);
+        }
+        if (measured.empty()) return band_of(values_of(SampledBatch(known, sampled_).states(), figure_));
+        const auto learned = learned_from(known, measured, knowledge_, sampled_.count(), sampled_.seed(), sampled_.given());
+        const Sampled then(knowledge_, sampled_.count(), sampled_.seed(), {}, learned.sampled);
+        return band_of(values_of(SampledBatch(known, then).states(), figure_));
+    }
+
     void of_line(const Line& line) {
         const Ingredient& food = *knowledge_.ingredient(line.ingredient);
         const std::string& name = food.names.front();
@@ -98,29 +155,35 @@ private:
     }
 
     void of_batch() {
-        const Band ph = middle_of(Property::ph), loss = middle_of(Property::cook_loss_pct);
-        learn(one("batch-ph", "", ph.mid, ""), "batch pH: " + fixed_text(ph.mid, 1), Property::ph, ph, parameter("kitchen.spread.ph"));
+        const Band ph = middle_of(figure_of(Property::ph)), loss = middle_of(figure_of(Property::cook_loss_pct));
+        learn(one("batch-ph", "", ph.mid, ""), "batch pH: " + fixed_text(ph.mid, 1), figure_of(Property::ph), ph, "kitchen.spread.ph");
         const Cook cook = sampled_.processes(formula_.process).front().cook;
         const bool fried = cook == Cook::pan || cook == Cook::loose;
         learn(one(fried ? "pan-loss" : "cook-loss", "", loss.mid, "%"),
-              (fried ? "pan loss: " : "cook loss: ") + fixed_text(loss.mid, 0) + " %", Property::cook_loss_pct, loss,
-              parameter("kitchen.spread.pan-loss"));
+              (fried ? "pan loss: " : "cook loss: ") + fixed_text(loss.mid, 0) + " %", figure_of(Property::cook_loss_pct), loss,
+              "kitchen.spread.pan-loss");
+        const Band fat = middle_of(fat_run_pct);
+        constexpr double worth_pouring_off = 1;  // % of the raw mass; judgement
+        if (fried && fat.mid >= worth_pouring_off)
+            learn(one("pan-fat", "", fat.mid, "%"), "pan fat: " + fixed_text(fat.mid, 0) + " %", fat_run_pct, fat,
+                  "kitchen.spread.pan-fat");
+        for (const auto part : {ColourPart::raw_lightness, ColourPart::lightness}) {
+            const Band light = middle_of(figure_of(part));
+            const std::string word(info(part).word), raw = part == ColourPart::lightness ? "cooked " : "";
+            learn(one(part == ColourPart::lightness ? "cooked-lightness" : "raw-lightness", "", light.mid, ""),
+                  raw + word + ": " + fixed_text(light.mid, 0), figure_of(part), light, "kitchen.spread.lightness");
+        }
     }
 
-    void learn(const Reason& what, const std::string& line, Property of, const Band& middle, const Band& off) {
+    void learn(const Reason& what, const std::string& line, const StateFigure& of, const Band& middle, const char* spread) {
+        const Band& off = parameter(spread);
         const Band reading{middle.mid + off.low, middle.mid, middle.mid + off.high};
         if (width(middle) < known_already * width(reading)) return;
-        const auto learned = learned_from(formula_, {{of, reading}}, knowledge_, sampled_.count(), sampled_.seed(), sampled_.given());
-        const Sampled then(knowledge_, sampled_.count(), sampled_.seed(), {}, learned.sampled);
-        tell(what, line, band_of(values_of(SampledBatch(formula_, then).states(), property_)));
+        tell(what, line, {}, Measured{of, reading});
     }
 
-    template <class Set>
-    void with(const Reason& what, const std::string& text, Set set) {
-        if (!asked_.insert(in_full(what)).second) return;
-        Formula known = formula_;
-        for (auto& line : known.lines) set(line);
-        tell(what, text, band_of(values_of(SampledBatch(known, sampled_).states(), property_)));
+    void with(const Reason& what, const std::string& text, std::function<void(Line&)> set) {
+        if (asked_.insert(in_full(what)).second) tell(what, text, std::move(set), std::nullopt);
     }
 
     static Reason one(const char* about, const std::string& food, double usual, const char* unit) {
@@ -130,26 +193,30 @@ private:
         return what;
     }
 
-    void tell(const Reason& what, const std::string& line, const Band& known) {
-        told_.push_back({in_full(what), line, known, std::max(0.0, 1 - width(known) / width(band_)), what});
+    void tell(const Reason& what, const std::string& line, std::function<void(Line&)> set, std::optional<Measured> learned) {
+        Reading reading{{in_full(what), line, {}, 0, what}, std::move(set), std::move(learned)};
+        const Band known = known_with({&reading});
+        reading.told.known = known;
+        reading.told.narrower = std::max(0.0, 1 - width(known) / width(band_));
+        readings_.push_back(std::move(reading));
     }
 
-    Band middle_of(Property property) { return band_of(values_of(SampledBatch(formula_, sampled_).states(), property)); }
+    Band middle_of(const StateFigure& figure) const { return band_of(values_of(SampledBatch(formula_, sampled_).states(), figure)); }
     const Band& parameter(const char* id) const { return knowledge_.parameter(id); }
 
     const Formula& formula_;
-    Property property_;
+    const StateFigure& figure_;
     const Sampled& sampled_;
     const Knowledge& knowledge_;
     const Band& band_;
     std::set<std::string> asked_;
-    std::vector<Measurement> told_;
+    std::vector<Reading> readings_;
 };
 
 }  // namespace
 
-std::vector<Measurement> measurements_for(const Formula& formula, Property property, const Sampled& sampled, const Band& band) {
-    return Tried(formula, property, sampled, band).all();
+Readings readings_for(const Formula& formula, const StateFigure& figure, const Sampled& sampled, const Band& band) {
+    return Tried(formula, figure, sampled, band).all();
 }
 
 }  // namespace standin

@@ -2,14 +2,20 @@
 // tells it: each reading is tried at the general middle with the spread that such readings have.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "evaluate/evaluator.hpp"
+#include "evaluate/state_figure.hpp"
 #include "standin/why.hpp"
 
 namespace standin {
 
-/// The best first; those that take less than a twentieth off the band are left out.
-std::vector<Measurement> measurements_for(const Formula& formula, Property property, const Sampled& sampled, const Band& band);
+struct Readings {
+    std::vector<Measurement> single;  ///< the best first; those that take less than a twentieth off the band are left out
+    std::optional<MeasuredTogether> together;
+};
+
+Readings readings_for(const Formula& formula, const StateFigure& figure, const Sampled& sampled, const Band& band);
 
 }  // namespace standin

@@ -8,6 +8,7 @@
 #include "evaluate/bind_factors.hpp"
 #include "evaluate/measurements.hpp"
 #include "evaluate/predict.hpp"
+#include "evaluate/state_figure.hpp"
 #include "evaluate/unknown_quantity.hpp"
 #include "standin/narrate.hpp"
 
@@ -35,12 +36,12 @@ double share_of(const std::vector<double>& deviates, const std::vector<double>& 
     return xx > 0 && yy > 0 ? xy * xy / (xx * yy) : 0;
 }
 
-std::vector<double> over_draws(const Formula& formula, const Sampled& sampled, Property property) {
+std::vector<double> over_draws(const Formula& formula, const Sampled& sampled, const StateFigure& figure) {
     const SampledBatch batch(formula, sampled);
-    return values_of(batch.states(), property);
+    return values_of(batch.states(), figure);
 }
 
-std::vector<LineLever> levers(const Formula& formula, Property property, const Sampled& sampled, const std::vector<double>& base) {
+std::vector<LineLever> levers(const Formula& formula, const StateFigure& figure, const Sampled& sampled, const std::vector<double>& base) {
     const SampledBatch batch(formula, sampled);
     std::vector<LineLever> all;
     for (std::size_t l = 0; l < formula.lines.size(); ++l) {
@@ -49,7 +50,7 @@ std::vector<LineLever> levers(const Formula& formula, Property property, const S
         for (std::size_t i = 0; i < base.size(); ++i) {
             Material total = batch.total(i);
             total.add((*units)[i], heavier * formula.lines[l].grams.mid);
-            change[i] = batch.models(i).state(total, batch.process(i)).properties[property] - base[i];
+            change[i] = figure(batch.models(i).state(total, batch.process(i))) - base[i];
         }
         all.push_back({l, band_of(std::move(change))});
     }
@@ -61,7 +62,7 @@ std::vector<LineLever> levers(const Formula& formula, Property property, const S
 }
 
 // Only what would narrow the band, were it known: near nothing in common with the property can still look like 3 %.
-std::vector<Unknown> unknowns(const Formula& formula, Property property, const Sampled& sampled, const std::vector<double>& base) {
+std::vector<Unknown> unknowns(const Formula& formula, const StateFigure& figure, const Sampled& sampled, const std::vector<double>& base) {
     const Band band = band_of(std::vector<double>(base));
     std::vector<std::pair<double, std::string>> ranked;
     for (const auto& name : sampled.uncertain()) {
@@ -74,7 +75,7 @@ std::vector<Unknown> unknowns(const Formula& formula, Property property, const S
     for (const auto& [share, name] : ranked) {
         UnknownQuantity quantity = quantity_of(name, sampled.knowledge());
         const Band known =
-            band_of(over_draws(formula, Sampled(sampled.knowledge(), sampled.count(), sampled.seed(), name, sampled.given()), property));
+            band_of(over_draws(formula, Sampled(sampled.knowledge(), sampled.count(), sampled.seed(), name, sampled.given()), figure));
         if (!(width(known) < width(band))) continue;
         Reason& reason = quantity.reason;
         all.push_back({in_full(reason), how_to_know(reason), quantity.kitchen, share, known, reason});
@@ -82,21 +83,33 @@ std::vector<Unknown> unknowns(const Formula& formula, Property property, const S
     return all;
 }
 
-}  // namespace
-
-WhyAnswer why_of(const CheckedFormula& checked, Property property, const Evaluator& evaluator) {
-    const Formula& formula = checked.formula();
+WhyAnswer why_of_figure(const Formula& formula, const StateFigure& figure, const Evaluator& evaluator) {
     // A view of its own, so that what other formulas were unsure of is not asked about here.
     const Sampled& shared = evaluator.sampled();
     const Sampled sampled(evaluator.knowledge(), shared.count(), shared.seed(), {}, shared.given());
-    const std::vector<double> base = over_draws(formula, sampled, property);
+    const std::vector<double> base = over_draws(formula, sampled, figure);
     WhyAnswer answer;
+    answer.band = band_around(figure(NominalBatch(formula, evaluator.nominal()).state()), base);
+    answer.lines = levers(formula, figure, sampled, base);
+    answer.unknowns = unknowns(formula, figure, sampled, base);
+    Readings readings = readings_for(formula, figure, sampled, answer.band);
+    answer.measurements = std::move(readings.single);
+    answer.together = std::move(readings.together);
+    return answer;
+}
+
+}  // namespace
+
+WhyAnswer why_of(const CheckedFormula& checked, Property property, const Evaluator& evaluator) {
+    WhyAnswer answer = why_of_figure(checked.formula(), figure_of(property), evaluator);
     answer.property = property;
-    answer.band = band_around(NominalBatch(formula, evaluator.nominal()).state().properties[property], base);
-    answer.lines = levers(formula, property, sampled, base);
-    answer.unknowns = unknowns(formula, property, sampled, base);
-    answer.measurements = measurements_for(formula, property, sampled, answer.band);
-    if (property == Property::bind) answer.factors = bind_factors(formula, evaluator.nominal());
+    if (property == Property::bind) answer.factors = bind_factors(checked.formula(), evaluator.nominal());
+    return answer;
+}
+
+WhyAnswer why_of(const CheckedFormula& checked, ColourPart part, const Evaluator& evaluator) {
+    WhyAnswer answer = why_of_figure(checked.formula(), figure_of(part), evaluator);
+    answer.colour = part;
     return answer;
 }
 

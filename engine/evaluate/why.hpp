@@ -9,5 +9,6 @@ namespace standin {
 
 /// Without its prediction.
 WhyAnswer why_of(const CheckedFormula& formula, Property property, const Evaluator& evaluator);
+WhyAnswer why_of(const CheckedFormula& formula, ColourPart part, const Evaluator& evaluator);
 
 }  // namespace standin

@@ -84,7 +84,7 @@ Result<Prediction> Engine::predict(const Formula& formula, const Setting& settin
     Prediction prediction = predict_formula(checked->formula(), *evaluator);
     mark_safety(prediction, formula, *evaluator, options->rules);
     append(prediction.read_as, kitchen_notes(inside_->kitchen, {&formula}, *evaluator, false));
-    append(prediction.read_as, kitchen_doubts(inside_->kitchen, formula, prediction, *evaluator));
+    append(prediction.read_as, kitchen_doubts(inside_->kitchen, checked->formula(), *evaluator));
     return prediction;
 }
 

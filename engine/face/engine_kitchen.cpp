@@ -1,9 +1,13 @@
 // What a maker knows of the own kitchen, laid over an engine.
 #include <algorithm>
 #include <cmath>
+#include <optional>
+#include <utility>
 
 #include "core/names.hpp"
+#include "evaluate/batch.hpp"
 #include "evaluate/learn.hpp"
+#include "evaluate/state_figure.hpp"
 #include "face/inside.hpp"
 #include "face/kitchen_notes.hpp"
 #include "formula/formats/kitchen_text.hpp"
@@ -18,9 +22,31 @@ bool is_fried(const Formula& formula, const Evaluator& evaluator) {
     return cook == Cook::pan || cook == Cook::loose;
 }
 
-/// Whether it tells what this one loses, cooked as its formula says.
-bool tells_loss_of(const KitchenFact& fact, const Formula& formula, const Evaluator& evaluator) {
-    return fact.kind == KitchenKind::pan_loss && (is_fried(formula, evaluator) || !loss_in_the_pan(fact));
+/// What was weighed in the pan tells nothing of what is cooked another way.
+bool is_of_the_pan(const KitchenFact& fact) {
+    return fact.kind == KitchenKind::pan_fat || (fact.kind == KitchenKind::pan_loss && loss_in_the_pan(fact));
+}
+
+bool is_of_batch(KitchenKind kind) {
+    return kind == KitchenKind::pan_loss || kind == KitchenKind::batch_ph || kind == KitchenKind::pan_fat ||
+           kind == KitchenKind::raw_lightness || kind == KitchenKind::cooked_lightness;
+}
+
+/// What was measured of the batch, cooked as its formula says; nothing where the fact tells nothing of it.
+std::optional<StateFigure> figure_measured(const KitchenFact& fact, const Formula& formula, const Evaluator& evaluator) {
+    if (!is_of_batch(fact.kind) || (is_of_the_pan(fact) && !is_fried(formula, evaluator))) return std::nullopt;
+    switch (fact.kind) {
+        case KitchenKind::pan_loss:
+            return figure_of(Property::cook_loss_pct);
+        case KitchenKind::pan_fat:
+            return fat_run_pct;
+        case KitchenKind::raw_lightness:
+            return figure_of(ColourPart::raw_lightness);
+        case KitchenKind::cooked_lightness:
+            return figure_of(ColourPart::lightness);
+        default:
+            return figure_of(Property::ph);
+    }
 }
 
 bool is_of(const KitchenFact& fact, const Formula& formula) { return fact.formula.empty() || fold(fact.formula) == fold(formula.title); }
@@ -64,21 +90,20 @@ std::shared_ptr<const Evaluator> Engine::Inside::evaluator_for(const Formula& fo
     std::vector<Measured> measured;
     for (const auto& fact : kitchen.facts) {
         if (!is_of(fact, formula)) continue;
-        if (fact.kind == KitchenKind::batch_ph) measured.push_back({Property::ph, fact.value});
-        if (tells_loss_of(fact, formula, evaluator)) measured.push_back({Property::cook_loss_pct, fact.value});
+        if (auto figure = figure_measured(fact, formula, evaluator)) measured.push_back({std::move(*figure), fact.value});
     }
     if (measured.empty()) return {std::shared_ptr<const void>(), &evaluator};  // the engine outlives its questions
     return std::make_shared<const Evaluator>(knowledge, options.draws, options.seed,
                                              learned_from(formula, measured, knowledge, options.draws, options.seed), evaluator.general());
 }
 
-std::vector<Reason> kitchen_doubts(const Kitchen& kitchen, const Formula& formula, const Prediction& prediction,
-                                   const Evaluator& evaluator) {
+std::vector<Reason> kitchen_doubts(const Kitchen& kitchen, const Formula& formula, const Evaluator& evaluator) {
     std::vector<Reason> doubts;
     for (const auto& fact : kitchen.facts) {
-        const bool loss = tells_loss_of(fact, formula, evaluator);
-        if (!(loss || fact.kind == KitchenKind::batch_ph) || !is_of(fact, formula)) continue;
-        const Band& foretold = prediction.properties[loss ? Property::cook_loss_pct : Property::ph];
+        if (!is_of(fact, formula)) continue;
+        const auto figure = figure_measured(fact, formula, evaluator);
+        if (!figure) continue;
+        const Band foretold = band_of(values_of(SampledBatch(formula, evaluator.sampled()).states(), *figure));
         if (foretold.low > fact.value.high || foretold.high < fact.value.low)
             doubts.push_back(told_so(fact, contradicts(fact, kitchen.file, foretold)));
     }
@@ -109,10 +134,10 @@ std::vector<Reason> kitchen_notes(const Kitchen& kitchen, const std::vector<cons
     for (const auto& fact : kitchen.facts) {
         if (fact.kind == KitchenKind::scale && !weighed) continue;
         const bool of_food = !fact.foods.empty();
-        const bool of_batch = fact.kind == KitchenKind::pan_loss || fact.kind == KitchenKind::batch_ph;
+        const bool of_batch = is_of_batch(fact.kind);
         if (formulas.empty() || (of_food && !touches(fact, formulas)) || (of_batch && !is_of(fact, *formulas.front()))) continue;
-        if (fact.kind == KitchenKind::pan_loss && !tells_loss_of(fact, *formulas.front(), evaluator))
-            notes.push_back(told_so(fact, pan_loss_unused(kitchen.file)));
+        if (of_batch && !figure_measured(fact, *formulas.front(), evaluator))
+            notes.push_back(told_so(fact, pan_loss_unused(fact, kitchen.file)));
         else notes.push_back(told_so(fact, kitchen_words(fact, kitchen.file, evaluator.knowledge())));
     }
     if (!notes.empty())

@@ -6,7 +6,7 @@
 
 #include "evaluate/evaluator.hpp"
 #include "standin/kitchen.hpp"
-#include "standin/prediction.hpp"
+#include "standin/reason.hpp"
 
 namespace standin {
 
@@ -16,7 +16,6 @@ std::vector<Reason> kitchen_notes(const Kitchen& kitchen, const std::vector<cons
                                   bool weighed = true);
 
 /// A reason for each measurement of the batch that what is known of such a batch cannot be brought to.
-std::vector<Reason> kitchen_doubts(const Kitchen& kitchen, const Formula& formula, const Prediction& prediction,
-                                   const Evaluator& evaluator);
+std::vector<Reason> kitchen_doubts(const Kitchen& kitchen, const Formula& formula, const Evaluator& evaluator);
 
 }  // namespace standin

@@ -111,6 +111,9 @@ private:
             case KitchenKind::pan_loss:
             case KitchenKind::batch_ph:
             case KitchenKind::like:
+            case KitchenKind::pan_fat:
+            case KitchenKind::raw_lightness:
+            case KitchenKind::cooked_lightness:
                 break;  // of no food that is known
         }
     }

@@ -51,6 +51,12 @@ std::string said(const KitchenFact& fact, const Knowledge& knowledge) {
                    (loss_in_the_pan(fact) ? " % in the pan" : " % on cooking");
         case KitchenKind::batch_ph:
             return (fact.formula.empty() ? "the batch as made" : fact.formula) + " has pH " + value;
+        case KitchenKind::pan_fat:
+            return (fact.formula.empty() ? "this sausage" : fact.formula) + " leaves " + value + " % of its raw weight as fat in the pan";
+        case KitchenKind::raw_lightness:
+        case KitchenKind::cooked_lightness:
+            return (fact.formula.empty() ? "the batch as made" : fact.formula) + " has L* " + value +
+                   (fact.kind == KitchenKind::raw_lightness ? " raw" : " cooked");
         case KitchenKind::like:
             return fact.called + " is not known here: reckoned as " + food +
                    ", with wider bands. Whether it is safe to eat, and its allergens, are yours to check and to declare";
@@ -64,13 +70,20 @@ std::string kitchen_words(const KitchenFact& fact, const std::string& file, cons
     return file + ": " + said(fact, knowledge);
 }
 
-std::string pan_loss_unused(const std::string& file) { return file + ": the loss in the pan is not used, as this one is not fried"; }
+std::string pan_loss_unused(const KitchenFact& fact, const std::string& file) {
+    return file + ": the " + (fact.kind == KitchenKind::pan_fat ? "fat" : "loss") + " in the pan is not used, as this one is not fried";
+}
 
 std::string contradicts(const KitchenFact& fact, const std::string& file, const Band& foretold) {
-    const bool loss = fact.kind == KitchenKind::pan_loss;
-    return file + ": " + (loss ? "a loss of " : "a batch pH of ") + exact_text(fact.value.mid) + (loss ? " %" : "") +
-           " is more than what is known of such a mass allows; the figures here reach " + fixed_text(foretold.low, loss ? 0 : 2) + " to " +
-           fixed_text(foretold.high, loss ? 0 : 2) + (loss ? " %: weigh once more" : ": measure once more");
+    const bool loss = fact.kind == KitchenKind::pan_loss || fact.kind == KitchenKind::pan_fat;
+    const bool light = fact.kind == KitchenKind::raw_lightness || fact.kind == KitchenKind::cooked_lightness;
+    const std::string what = fact.kind == KitchenKind::pan_loss  ? "a loss of "
+                             : fact.kind == KitchenKind::pan_fat ? "fat in the pan of "
+                             : light                             ? "a lightness of "
+                                                                 : "a batch pH of ";
+    return file + ": " + what + exact_text(fact.value.mid) + (loss ? " %" : "") +
+           " is more than what is known of such a mass allows; the figures here reach " + fixed_text(foretold.low, loss || light ? 0 : 2) +
+           " to " + fixed_text(foretold.high, loss || light ? 0 : 2) + (loss ? " %: weigh once more" : ": measure once more");
 }
 
 }  // namespace standin

@@ -15,7 +15,7 @@ std::string kitchen_words(const KitchenFact& fact, const std::string& file, cons
 /// A loss "in the pan" or "when fried" tells of frying alone; one "on cooking" of whatever way the sausage is cooked.
 bool loss_in_the_pan(const KitchenFact& fact);
 
-std::string pan_loss_unused(const std::string& file);
+std::string pan_loss_unused(const KitchenFact& fact, const std::string& file);
 
 /// Where what was measured lies beyond what is known of such a batch: `said` against `foretold`.
 std::string contradicts(const KitchenFact& fact, const std::string& file, const Band& foretold);

@@ -73,6 +73,9 @@ std::string measured_words(const Reason& r) {
     if (r.about == "heat") return "how hot this year's " + of + " is, by tasting";
     if (r.about == "weight") return "the weight of a " + (r.role.empty() ? of : r.role + " of " + of);
     if (r.about == "batch-ph") return "the pH of the mixed batch";
+    if (r.about == "pan-fat") return "the fat that a patty leaves in the pan, poured off and weighed, of its raw weight";
+    if (r.about == "raw-lightness") return "how light the raw mass is (L* of a colour meter)";
+    if (r.about == "cooked-lightness") return "how light a cooked one is inside (L* of a colour meter)";
     return r.about == "pan-loss" ? "what a patty loses in the pan, weighed before and after"
                                  : "what one loses on cooking, weighed before and after";
 }

@@ -55,6 +55,27 @@ TEST_CASE("kitchen facts halve the bands that they are about", "[kitchen]") {
     CHECK(left(before, predicted(with("serranos this year: hot\n"), hedge), Property::heat_mg_kg) < 0.65);
 }
 
+TEST_CASE("what is weighed in the pan and read off a colour meter is what is predicted", "[kitchen]") {
+    const auto fat_run = [](const Prediction& p) {
+        const auto& q = p.properties;
+        return q[Property::fat_pct].mid - q[Property::cooked_fat_pct].mid * (1 - q[Property::cook_loss_pct].mid / 100);
+    };
+    const Prediction before = predicted(general(), hedge);
+    CHECK(fat_run(predicted(with("pan fat: 9 %\n"), hedge)) == Approx(9).margin(1.2));
+    CHECK(fat_run(predicted(with("pan fat: 5 %\n"), hedge)) == Approx(5).margin(1.2));
+    const Prediction light = predicted(with("raw lightness: 60\ncooked lightness: 66\n"), hedge);
+    CHECK(light.raw.L.mid == Approx(60).margin(1));
+    CHECK(light.cooked.L.mid == Approx(66).margin(1.5));
+    CHECK(light.raw.L.high - light.raw.L.low < 0.5 * (before.raw.L.high - before.raw.L.low));
+    CHECK(light.cooked.L.high - light.cooked.L.low < 0.5 * (before.cooked.L.high - before.cooked.L.low));
+    const Prediction weighed = predicted(with("pork shoulder: 18 % fat\npan loss: 28 %\npan fat: 7 %\n"), hedge);
+    CHECK(width(weighed, Property::cooked_fat_pct) < 0.6 * width(before, Property::cooked_fat_pct));
+    CHECK(width(weighed, Property::cooked_water_pct) < 0.6 * width(before, Property::cooked_water_pct));
+    const std::string grilled = hedge.substr(0, hedge.find("cook:")) + "cook: grill\n";
+    CHECK(predicted(with("pan fat: 3 %\n"), grilled).properties[Property::cooked_fat_pct].low ==
+          Approx(predicted(general(), grilled).properties[Property::cooked_fat_pct].low));
+}
+
 TEST_CASE("what was measured is what is predicted", "[kitchen]") {
     CHECK(predicted(with("batch pH: 5.4\n"), hedge).properties[Property::ph].mid == Approx(5.4).margin(0.05));
     CHECK(predicted(with("pan loss: 22 %\n"), hedge).properties[Property::cook_loss_pct].mid == Approx(22).margin(0.7));
@@ -102,6 +123,7 @@ TEST_CASE("a kitchen takes away no caution and no allergen", "[kitchen]") {
                                             "serranos: very mild this year\n",
                                             "batch pH: 6.2\n",
                                             "pan loss: 8 %\n",
+                                            "pan fat: 2 %\nraw lightness: 70\ncooked lightness: 80\n",
                                             "pork: pH 5.3\ncider vinegar: 2 %\n",
                                             "bunch of parsley: 20 g\nchard: 95 % usable\nscale: 5 g\n"};
     const std::vector<std::string> formulas{

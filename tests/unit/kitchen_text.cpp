@@ -57,6 +57,10 @@ TEST_CASE("a kitchen file is read as a maker writes it", "[kitchen]") {
     for (const auto* line : {"scale: 5 g", "my scale shows 5 g", "scale step 5 g", "Scale = 5g"}) tells(line, KitchenKind::scale, "", 5);
     for (const auto* line : {"pan loss: 22 %", "pan loss 22%", "our frying loss: 22 %"}) tells(line, KitchenKind::pan_loss, "", 22);
     for (const auto* line : {"batch pH: 5.4", "batch pH 5.4", "pH of the batch: 5.4"}) tells(line, KitchenKind::batch_ph, "", 5.4);
+    for (const auto* line : {"pan fat: 8 %", "drained fat 8%", "our fat loss: 8 %"}) tells(line, KitchenKind::pan_fat, "", 8);
+    CHECK(one("pan fat of Hedge link: 8 %").formula == "Hedge link");
+    tells("raw lightness: 62", KitchenKind::raw_lightness, "", 62);
+    tells("cooked lightness: 68", KitchenKind::cooked_lightness, "", 68);
     CHECK(one("pan loss of Hedge link: 22 %").formula == "Hedge link");
 }
 
@@ -99,6 +103,8 @@ TEST_CASE("a kitchen file that cannot be is refused with place and range, and no
     range("bunch of parsley: 6 kg", "");
     range("scale: 5 kg", "0.01 to 100 g");
     range("pan loss: 90 %", "1 to 60 %");
+    range("pan fat: 60 %", "0.1 to 40 %");
+    range("cooked lightness: 99", "15 to 95");
     range("batch pH: 2", "4 to 7.5");
     range("chard: 2 % usable", "5 to 100 %");
     const auto slip = refused("pork sholder: 25 % fat");

@@ -62,6 +62,49 @@ TEST_CASE("shares are of one whole, the widest first, and each would narrow the 
     }
 }
 
+TEST_CASE("why answers of the colour: how light, red and yellow it is, raw and cooked") {
+    static Engine engine = Engine::open({}).value();
+    for (std::size_t p = 0; p < colour_part_count; ++p) {
+        const auto part = static_cast<ColourPart>(p);
+        const auto a = engine.why(sour(), part).value();
+        CAPTURE(info(part).key);
+        CHECK(a.colour == part);
+        CHECK(a.asked().key == info(part).key);
+        CHECK_FALSE(a.unknowns.empty());
+        CHECK_FALSE(a.lines.empty());
+        CHECK_FALSE(a.prediction.cautions.empty());
+        const auto& told = part < ColourPart::lightness ? a.prediction.raw : a.prediction.cooked;
+        const Band Lab_bands[] = {told.L, told.a, told.b};
+        CHECK(a.band.low == Approx(Lab_bands[p % 3].low).margin(1e-6));
+        CHECK(a.band.high == Approx(Lab_bands[p % 3].high).margin(1e-6));
+    }
+    CHECK(colour_part_of("colour") == ColourPart::lightness);
+    CHECK(colour_part_of("Raw redness") == ColourPart::raw_redness);
+    CHECK_FALSE(colour_part_of("heat"));
+}
+
+TEST_CASE("a reading of the colour halves the band of the lightness; three weighings together that of cooked fat and water") {
+    static Engine engine = Engine::open({}).value();
+    for (const auto part : {ColourPart::raw_lightness, ColourPart::lightness}) {
+        const auto a = engine.why(sour(), part).value();
+        CAPTURE(info(part).key);
+        REQUIRE_FALSE(a.measurements.empty());
+        CHECK(a.measurements.front().narrower > 0.5);
+        CHECK(a.measurements.front().line.find("lightness: ") != std::string::npos);
+    }
+    Formula fried = sour();
+    fried.process.cook = Cook::pan;
+    for (const auto property : {Property::cooked_fat_pct, Property::cooked_water_pct}) {
+        const auto a = engine.why(fried, property).value();
+        CAPTURE(info(property).key);
+        REQUIRE(a.together);
+        CAPTURE(a.together->lines.size(), a.together->narrower);
+        CHECK(a.together->narrower > a.measurements.front().narrower);
+        CHECK(a.together->narrower >= 0.45);
+        CHECK(a.together->lines.size() == a.together->what.size());
+    }
+}
+
 TEST_CASE("every uncertain quantity of a formula has words of its own") {
     const Sampled sampled(knowledge(), 16, 1);
     for (const auto& ingredient : knowledge().records().ingredients) {

@@ -8,8 +8,8 @@ std::string why_json(const WhyAnswer& a) {
     const auto& lines = a.prediction.lines;
     return printed(
         {{"title", a.prediction.title},
-         {"property", std::string(info(a.property).key)},
-         {"unit", std::string(info(a.property).unit)},
+         {"property", std::string(a.asked().key)},
+         {"unit", std::string(a.asked().unit)},
          {"band", json_of(a.band)},
          {"lines",
           array_of(a.lines,
@@ -29,6 +29,12 @@ std::string why_json(const WhyAnswer& a) {
                                                    {"band_if_measured", json_of(m.known)},
                                                    {"narrower", num(m.narrower)}};
                                    })},
+         {"together", a.together ? Json{{"what", a.together->what},
+                                        {"kitchen_lines", a.together->lines},
+                                        {"reasons", json_of(a.together->reasons)},
+                                        {"band_if_measured", json_of(a.together->known)},
+                                        {"narrower", num(a.together->narrower)}}
+                                 : Json()},
          {"factors", array_of(a.factors,
                               [](const Factor& f) {
                                   return Json{{"what", f.what}, {"value", num(f.value)}, {"gives_back", num(f.gives_back)}};

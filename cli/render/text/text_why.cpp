@@ -11,6 +11,8 @@
 namespace standin::cli {
 namespace {
 
+constexpr double worth_telling = 0.1;  // of the band, that readings together take off beyond the best of them
+
 double width(const Band& band) { return band.high - band.low; }
 
 // How much of the band would be left: "half of it", "nearly all of it".
@@ -19,9 +21,11 @@ std::string left(const Band& known, const Band& band) {
     return number(100 * width(known) / width(band), 0) + " %";
 }
 
+std::string shown_of(const WhyAnswer& a, const Band& value) { return band(value, a.asked().decimals); }
+
 std::string in_short(const WhyAnswer& a) {
-    const auto& i = info(a.property);
-    std::string text = std::string(i.name) + " of " + a.prediction.title + ": " + shown(a.property, a.band);
+    const auto& i = a.asked();
+    std::string text = std::string(i.name) + " of " + a.prediction.title + ": " + shown_of(a, a.band);
     if (!i.unit.empty()) text += " " + std::string(i.unit);
     text += ".";
     if (!a.measurements.empty()) {
@@ -37,7 +41,7 @@ std::string lines_part(const WhyAnswer& a, Units units, const Look& look) {
     for (const auto& lever : a.lines) {
         const auto& line = a.prediction.lines[lever.line];
         table.row({formula_weight(line.weighed_g, units) + " " + with_preparations(line.name, line.prepared),
-                   signed_band(lever.change, info(a.property).decimals)});
+                   signed_band(lever.change, a.asked().decimals)});
     }
     return heading("What moves it", look) + table.page(look);
 }
@@ -59,21 +63,36 @@ std::string measurements_part(const WhyAnswer& a, const Look& look) {
         return heading("What to measure", look) + bullet("no reading at the bench would make this band much narrower", look);
     std::string out = heading("What to measure, and the line for kitchen.txt", look);
     for (const auto& m : a.measurements)
-        out += bullet(capital(m.what) + ": leaves " + shown(a.property, m.known) + ", a band " + number(100 * m.narrower, 0) +
+        out += bullet(capital(m.what) + ": leaves " + shown_of(a, m.known) + ", a band " + number(100 * m.narrower, 0) +
                           " % narrower. Write, with your own figure:",
                       look) +
                "      " + m.line + "\n";
+    if (a.together && a.together->narrower > a.measurements.front().narrower + worth_telling) {
+        out += bullet("Together they do more: " + listed(a.together->what) + " leave " + shown_of(a, a.together->known) + ", a band " +
+                          number(100 * a.together->narrower, 0) + " % narrower. Write, with your own figures:",
+                      look);
+        for (const auto& line : a.together->lines) out += "      " + line + "\n";
+    }
     return out;
+}
+
+// What else of the colour can be asked.
+std::string beside_colour(const WhyAnswer& a, const Look& look) {
+    if (!a.colour) return "";
+    std::string words;
+    for (std::size_t p = 0; p < colour_part_count; ++p)
+        if (const auto part = static_cast<ColourPart>(p); part != *a.colour) words += std::string(info(part).word) + ", ";
+    return paragraph("Of its colour, --why tells as well: " + words + std::string(info(Property::greenness).word) + ".", look, 0);
 }
 
 std::string unknowns_part(const WhyAnswer& a, const Look& look) {
     std::string out = heading("What makes the band wide", look);
     if (a.unknowns.empty()) return out + bullet("no single unknown stands out", look);
     for (const auto& unknown : a.unknowns)
-        out += bullet(unknown.what + ": " + number(100 * unknown.share, 0) + " % of the spread; known exactly, " +
-                          shown(a.property, unknown.known) + " would be left (" + left(unknown.known, a.band) + " of the band). " +
-                          capital(unknown.advice) + ".",
-                      look);
+        out +=
+            bullet(unknown.what + ": " + number(100 * unknown.share, 0) + " % of the spread; known exactly, " + shown_of(a, unknown.known) +
+                       " would be left (" + left(unknown.known, a.band) + " of the band). " + capital(unknown.advice) + ".",
+                   look);
     return out;
 }
 
@@ -81,8 +100,8 @@ std::string unknowns_part(const WhyAnswer& a, const Look& look) {
 
 std::string why_text(const WhyAnswer& why, Units units, const Look& look) {
     const WhyAnswer answer = told_in(why, units);
-    return paragraph(in_short(answer), look, 0) + own_records(answer.prediction.overlay, look) + factors_part(answer, look) +
-           measurements_part(answer, look) + lines_part(answer, units, look) + unknowns_part(answer, look) +
+    return paragraph(in_short(answer), look, 0) + beside_colour(answer, look) + own_records(answer.prediction.overlay, look) +
+           factors_part(answer, look) + measurements_part(answer, look) + lines_part(answer, units, look) + unknowns_part(answer, look) +
            read_as_part(read_as_words(answer.prediction.read_as, units), look) + allergens_part(answer.prediction.allergens, look) +
            cautions_part(answer.prediction.cautions, look);
 }

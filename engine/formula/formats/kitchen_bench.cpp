@@ -1,6 +1,7 @@
 #include "formula/formats/kitchen_bench.hpp"
 
 #include <algorithm>
+#include <optional>
 
 #include "core/band.hpp"
 #include "core/names.hpp"
@@ -25,6 +26,9 @@ std::optional<KitchenKind> kind_of(const std::string& words, const Knowledge& kn
     if (knowledge.in_list(WordList::scale_step, words)) return KitchenKind::scale;
     if (knowledge.in_list(WordList::pan_loss, words)) return KitchenKind::pan_loss;
     if (knowledge.in_list(WordList::batch_ph, words)) return KitchenKind::batch_ph;
+    if (knowledge.in_list(WordList::pan_fat, words)) return KitchenKind::pan_fat;
+    if (knowledge.in_list(WordList::raw_lightness, words)) return KitchenKind::raw_lightness;
+    if (knowledge.in_list(WordList::cooked_lightness, words)) return KitchenKind::cooked_lightness;
     return std::nullopt;
 }
 
@@ -51,17 +55,42 @@ Result<KitchenFact> scale_of(std::string_view figure) {
     return within(KitchenKind::scale, step, step, least, most, "a step", " g");
 }
 
-Result<KitchenFact> loss_of(std::string_view figure, const Knowledge& knowledge) {
-    constexpr double least = 1, most = 60;  // %, judgement
+Band spread_about(const Band& said, const Band& off) {
+    return said.low < said.high ? said : Band{std::max(0.0, said.mid + off.low), said.mid, said.mid + off.high};
+}
+
+std::optional<Band> share_at(std::string_view figure) {
     Cursor cursor(figure);
     const auto number = number_at(cursor, false);
     cursor.space();
-    if (!number || !(cursor.eat("%") || cursor.eat_any_word({"percent", "pct"})))
-        return failure(Trouble::bad_data, "what the pan takes: expected a share such as 22 %", "", {"pan loss: 22 %"});
-    const Band& off = knowledge.parameter("kitchen.spread.pan-loss");
-    const Band& said = number->band;
-    const Band band = said.low < said.high ? said : Band{said.mid + off.low, said.mid, said.mid + off.high};
-    return within(KitchenKind::pan_loss, said, band, least, most, "a loss", " %");
+    if (!number || !(cursor.eat("%") || cursor.eat_any_word({"percent", "pct"}))) return std::nullopt;
+    return number->band;
+}
+
+Result<KitchenFact> loss_of(std::string_view figure, const Knowledge& knowledge) {
+    constexpr double least = 1, most = 60;  // %, judgement
+    const auto said = share_at(figure);
+    if (!said) return failure(Trouble::bad_data, "what the pan takes: expected a share such as 22 %", "", {"pan loss: 22 %"});
+    const Band band = spread_about(*said, knowledge.parameter("kitchen.spread.pan-loss"));
+    return within(KitchenKind::pan_loss, *said, band, least, most, "a loss", " %");
+}
+
+Result<KitchenFact> fat_of(std::string_view figure, const Knowledge& knowledge) {
+    constexpr double least = 0.1, most = 40;  // % of the raw weight, judgement
+    const auto said = share_at(figure);
+    if (!said)
+        return failure(Trouble::bad_data, "the fat in the pan: expected a share of the raw weight such as 8 %", "", {"pan fat: 8 %"});
+    const Band band = spread_about(*said, knowledge.parameter("kitchen.spread.pan-fat"));
+    return within(KitchenKind::pan_fat, *said, band, least, most, "a pan fat", " %");
+}
+
+Result<KitchenFact> lightness_of(KitchenKind kind, std::string_view figure, const Knowledge& knowledge) {
+    constexpr double least = 15, most = 95;  // judgement: blood and chalk
+    Cursor cursor(figure);
+    const auto number = number_at(cursor, false);
+    if (!number) return failure(Trouble::bad_data, "how light it is: expected L* as a figure such as 62", "", {"raw lightness: 62"});
+    const Band band = spread_about(number->band, knowledge.parameter("kitchen.spread.lightness"));
+    return within(kind, number->band, band, least, most, "a lightness", "");
 }
 
 Result<KitchenFact> ph_of(std::string_view figure, const Knowledge& knowledge) {
@@ -94,8 +123,11 @@ std::optional<Result<KitchenFact>> bench_fact(std::string_view line, const Knowl
     }
     if (!kind) return std::nullopt;
     const std::string_view figure = line.substr(digit);
+    const bool light = *kind == KitchenKind::raw_lightness || *kind == KitchenKind::cooked_lightness;
     auto fact = *kind == KitchenKind::scale      ? scale_of(figure)
                 : *kind == KitchenKind::pan_loss ? loss_of(figure, knowledge)
+                : *kind == KitchenKind::pan_fat  ? fat_of(figure, knowledge)
+                : light                          ? lightness_of(*kind, figure, knowledge)
                                                  : ph_of(figure, knowledge);
     if (fact) fact->formula = *kind == KitchenKind::scale ? "" : formula;
     return fact;

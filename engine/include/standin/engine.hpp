@@ -152,6 +152,7 @@ public:
     Result<Prediction> predict(const Formula& formula, const Setting& setting = {}) const;
     /// What moves `property` of the batch and what makes its band wide.
     Result<WhyAnswer> why(const Formula& formula, Property property, const Setting& setting = {}) const;
+    Result<WhyAnswer> why(const Formula& formula, ColourPart part, const Setting& setting = {}) const;
     /// Any number of formulas, each predicted from the same draws.
     Result<CompareAnswer> compare(const std::vector<Formula>& formulas, const Setting& setting = {}) const;
     /// `line` is a name or the number (from 1) of a line.

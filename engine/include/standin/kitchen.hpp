@@ -10,16 +10,19 @@
 namespace standin {
 
 enum class KitchenKind {
-    fat,       ///< g in 100 g of a cut
-    ph,        ///< of a food
-    acid,      ///< g in 100 g of an acid food, as its main acid
-    heat,      ///< mg capsaicinoids in a kilo of a chile as it is
-    measure,   ///< grams of one bunch, piece, cup, ...
-    edible,    ///< % of a food as bought that is left when it is trimmed
-    scale,     ///< g, the step that the scale shows
-    pan_loss,  ///< % that the sausage loses when fried
-    batch_ph,  ///< of the batch as made
-    like,      ///< a food that is no record, said to be like one that is; without a figure
+    fat,               ///< g in 100 g of a cut
+    ph,                ///< of a food
+    acid,              ///< g in 100 g of an acid food, as its main acid
+    heat,              ///< mg capsaicinoids in a kilo of a chile as it is
+    measure,           ///< grams of one bunch, piece, cup, ...
+    edible,            ///< % of a food as bought that is left when it is trimmed
+    scale,             ///< g, the step that the scale shows
+    pan_loss,          ///< % that the sausage loses when fried
+    batch_ph,          ///< of the batch as made
+    like,              ///< a food that is no record, said to be like one that is; without a figure
+    pan_fat,           ///< % of its raw weight that the sausage leaves as fat in the pan
+    raw_lightness,     ///< L* of the mixed batch
+    cooked_lightness,  ///< L* of the middle of a cooked one, cut open
 };
 
 struct KitchenFact {

@@ -1,9 +1,11 @@
 // What moves one property of a batch, and what makes its band wide.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
+#include "standin/colour_part.hpp"
 #include "standin/prediction.hpp"
 
 namespace standin {
@@ -40,14 +42,26 @@ struct Factor {
     double gives_back = 0;  ///< how much higher the property would be, were nothing lost by it
 };
 
+/// Several readings that do together what none does alone.
+struct MeasuredTogether {
+    std::vector<std::string> what, lines;  ///< as of `Measurement`, the one that helps most first
+    Band known;                            ///< the band that would be left, were each reading the usual one
+    double narrower = 0;                   ///< share of the band's width that they take away
+    std::vector<Reason> reasons{};
+};
+
 struct WhyAnswer {
     Property property = Property::ph;
+    std::optional<ColourPart> colour{};  ///< where it was asked instead of the property
     Band band;
-    std::vector<LineLever> lines;           ///< what moves it most, first; those that hardly do are left out
-    std::vector<Unknown> unknowns;          ///< what widens it most, first
-    std::vector<Measurement> measurements;  ///< the one that helps most first
-    std::vector<Factor> factors;            ///< of bind: what costs most first; empty of everything else
-    Prediction prediction;                  ///< allergens and cautions come with every answer
+    std::vector<LineLever> lines;                ///< what moves it most, first; those that hardly do are left out
+    std::vector<Unknown> unknowns;               ///< what widens it most, first
+    std::vector<Measurement> measurements;       ///< the one that helps most first
+    std::optional<MeasuredTogether> together{};  ///< absent: the best one alone does nearly as much
+    std::vector<Factor> factors;                 ///< of bind: what costs most first; empty of everything else
+    Prediction prediction;                       ///< allergens and cautions come with every answer
+
+    const PropertyInfo& asked() const { return colour ? info(*colour) : info(property); }
 };
 
 }  // namespace standin
