@@ -334,7 +334,8 @@ std::optional<WeighedOut> Portions::of(const Line& food, const SwapPath& path, R
     if (role == Role::acid || role == Role::heat) p.lacking = printed(path) ? 0 : std::max(0.0, dose(role) - p.per_gram * p.grams);
     // Sweet pepper for cayenne, whatever weight a chain of swaps gives it: there is no heat in it to stand in.
     const bool spice = role == Role::heat && ingredient(line_).tissue != Tissue::chile_flesh;
-    if (spice && !printed(path) && !(p.per_gram > 0)) return std::nullopt;
+    const bool in_two = nominal_.knowledge().records().swaps[path.swaps.back()].partner.has_value();
+    if (spice && !in_two && !printed(path) && !(p.per_gram > 0)) return std::nullopt;
     const bool mash = role == Role::binder && moist(line_) && moist(food);
     const bool fills = (bulky(food, role) && role == Role::green) || mash;
     const double fair = fair_share();

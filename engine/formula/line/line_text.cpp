@@ -12,6 +12,7 @@
 #include "formula/line/limes.hpp"
 #include "formula/line/line_facts.hpp"
 #include "formula/line/line_reader.hpp"
+#include "formula/line/namesakes.hpp"
 #include "formula/line/slips.hpp"
 #include "formula/line/tongues.hpp"
 #include "formula/remark/clauses.hpp"
@@ -105,6 +106,7 @@ Result<ReadLine> read_any_tongue(std::string_view line, const LineSetting& setti
     const Knowledge& knowledge = setting.knowledge;
     auto read = read_english(line, setting);
     if (read && passed_over_in(*read) == 0) return read;
+    if (!read && is_between_namesakes(read.error(), knowledge)) return read;
     std::optional<Result<ReadLine>> first_miss;
     for (const auto& [english, foreign, adjective_behind, nouns_have_capitals] : in_english(line, knowledge)) {
         LineSetting own = setting;
