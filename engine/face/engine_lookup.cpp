@@ -6,6 +6,7 @@
 #include "face/inside.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/line_text.hpp"
+#include "formula/line/namesakes.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/kind_heads.hpp"
 #include "knowledge/kinds.hpp"
@@ -176,9 +177,8 @@ void read_as_a_line(LookupAnswer& answer, std::string_view word, const Knowledge
 // "su": water to some, vinegar to others, however it is measured.
 bool two_foods_share(std::string_view word, const Knowledge& knowledge) {
     const auto& all = knowledge.records().lexicon.namesakes;
-    return std::any_of(all.begin(), all.end(), [&](const Namesake& one) {
-        return one.by.empty() && one.told_by.empty() && !one.below_g && contains(one.names, fold(word));
-    });
+    return std::any_of(all.begin(), all.end(),
+                       [&](const Namesake& one) { return whatever_is_said(one) && contains(one.names, fold(word)); });
 }
 
 }  // namespace

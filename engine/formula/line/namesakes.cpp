@@ -94,9 +94,11 @@ std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountTex
     return told.grams ? dry_one_more_likely(name, *told.grams, knowledge) : std::nullopt;
 }
 
+bool whatever_is_said(const Namesake& one) { return one.by.empty() && one.told_by.empty() && !one.below_g; }
+
 bool is_between_namesakes(const Error& error, const Knowledge& knowledge) {
     const auto& all = knowledge.records().lexicon.namesakes;
-    return std::any_of(all.begin(), all.end(), [&](const Namesake& one) { return one.question == error.message; });
+    return std::any_of(all.begin(), all.end(), [&](const Namesake& one) { return whatever_is_said(one) && one.question == error.message; });
 }
 
 }  // namespace standin

@@ -14,7 +14,10 @@ namespace standin {
 /// the amount is of a kilo, and not of the batch.
 std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountText& amount, bool in_each_kilo, const Knowledge& knowledge);
 
-/// Whether an error is such a question of the records: no other tongue answers it.
+/// Whether it is asked of the name however it is measured and whatever stands beside it.
+bool whatever_is_said(const Namesake& one);
+
+/// Whether an error is such a question: no other tongue answers it.
 bool is_between_namesakes(const Error& error, const Knowledge& knowledge);
 
 }  // namespace standin
