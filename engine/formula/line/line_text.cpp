@@ -97,7 +97,8 @@ void add_told(std::string_view line, ReadLine& read, const Knowledge& knowledge)
         });
         if (there) continue;
         read.line.notes.push_back(told);
-        read.doubts.push_back({Confidence::unsure, std::move(told), true});
+        const bool plain = told.role == "choking";  // said of those who eat it, and no doubt of what is meant
+        read.doubts.push_back({plain ? Confidence::sure : Confidence::unsure, std::move(told), true});
     }
 }
 
