@@ -88,11 +88,12 @@ std::optional<Candidate> candidate(const Caution& caution, const Facts& facts) {
             all = std::move(one);
             continue;
         }
-        for (std::size_t i = 0; i < one->foods.size(); ++i)
-            if (std::find(all->foods.begin(), all->foods.end(), one->foods[i]) == all->foods.end()) {
-                all->foods.push_back(one->foods[i]);
-                all->foods_said.push_back(one->foods_said[i]);
-            }
+        // What is told by its name alone, as an allergen's bearer is, has no id.
+        for (std::size_t i = 0; i < one->foods_said.size(); ++i) {
+            if (i < one->foods.size() ? contains(all->foods, one->foods[i]) : contains(all->foods_said, one->foods_said[i])) continue;
+            if (i < one->foods.size()) all->foods.push_back(one->foods[i]);
+            all->foods_said.push_back(one->foods_said[i]);
+        }
     }
     if (!all || !enough_to_say(caution, *all, facts)) return std::nullopt;
     Caution told = caution;

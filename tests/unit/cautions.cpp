@@ -87,6 +87,13 @@ TEST_CASE("a caution is printed only where its subject is in the batch") {
     CHECK(said(of(mixture({{"pork-shoulder", 900}, {"white-wine", 100}}), {}, "us"), "us-sulphite") != nullptr);
 }
 
+TEST_CASE("a caution of allergens names the foods of all of them") {
+    const auto all = of(mixture({{"pork-shoulder", 900}, {"whole-milk", 60}, {"hazelnut", 40}, {"tahini", 30}}), {}, "eu");
+    const auto* told = said(all, "eu-emphasis");
+    REQUIRE(told != nullptr);
+    for (const std::string food : {"milk", "hazelnut", "tahini"}) CHECK(told->text.find(food) != std::string::npos);
+}
+
 TEST_CASE("a number in a caution is that of the batch") {
     Prediction p = mixture(plain);
     foretell(p, Property::ph, {4.0, 4.07, 4.1});
