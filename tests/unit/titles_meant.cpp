@@ -41,4 +41,23 @@ TEST_CASE("a name, a feast and a food promise nothing") {
     }
 }
 
+TEST_CASE("a street, a house or a farm with the name of a poison is a name, and what is made with it is warned of") {
+    const auto told = [](const std::string& title) {
+        const auto read = read_formula(title + "\n1000 g pork shoulder\n18 g salt\n", "f", knowledge());
+        REQUIRE(read);
+        for (const auto& one : read->read_as)
+            if (one.kind == ReasonKind::title_told) return one.about.empty() ? std::string("warned") : "name";
+        return std::string("nothing");
+    };
+    for (const auto* title :
+         {"Rue verte", "Saucisse de la rue Neuve", "Yew Tree Farm", "Holly Tree Cottage bangers", "Hemlock Lane links"}) {
+        INFO(title);
+        CHECK(told(title) != "warned");
+    }
+    for (const auto* title : {"Rue and sage links", "Links with rue", "Saucisse à la rue et au thym", "Yew and sage links"}) {
+        INFO(title);
+        CHECK(told(title) == "warned");
+    }
+}
+
 }  // namespace titles_meant_test

@@ -162,12 +162,38 @@ std::optional<Error> danger_in_title(std::string_view title, const Knowledge& kn
     return std::nullopt;
 }
 
+namespace {
+
+// "Yew Tree Farm", "Foxglove Lane": a place at once behind it, or one word on.
+bool names_a_place(const HazardText& text, const HazardMatch& match, const Knowledge& knowledge) {
+    for (std::size_t at = match.last; at < std::min(text.words.size(), match.last + 2); ++at) {
+        if (knowledge.in_list(WordList::place_behind_a_name, fold(text.words[at]))) return true;
+        if (knowledge.in_list_as_written(WordList::title_join, text.words[at]) ||
+            contains(knowledge.records().lexicon.joins, text.words[at]))
+            return false;
+    }
+    return false;
+}
+
+// "Rue verte", "Saucisse de la rue Neuve": a street with its name behind it, and no herb that something is made with.
+bool is_a_street(const HazardText& text, const HazardMatch& match, const Knowledge& knowledge) {
+    if (!knowledge.in_list(WordList::feast_or_street, fold(match.said)) || match.last >= text.words.size()) return false;
+    const auto joins = [&](const std::string& word) {
+        return knowledge.in_list_as_written(WordList::title_join, word) || contains(knowledge.records().lexicon.joins, word);
+    };
+    const bool alone = match.first == 0 || text.words[match.first - 1] == "la";
+    return alone && !joins(text.words[match.last]) && !(match.first > 1 && joins(text.words[match.first - 2]));
+}
+
+}  // namespace
+
 std::string name_in_title(std::string_view title, const Knowledge& knowledge) {
     const HazardText text = hazard_text(title);
     std::string name;
     for (const auto& match : hazards_in(text, knowledge.records().lexicon)) {
-        if (is_of_a_food(*match.hazard)) continue;
-        if (match.last >= text.words.size() || !knowledge.in_list(WordList::place_behind_a_name, fold(text.words[match.last]))) return {};
+        const bool stops = match.hazard->act == HazardAct::refuse || match.hazard->act == HazardAct::ask;
+        if (!stops || !match.hazard->of.empty() || is_of_a_food(*match.hazard)) continue;
+        if (!names_a_place(text, match, knowledge) && !is_a_street(text, match, knowledge)) return {};
         if (name.empty()) name = match.said;
     }
     return name;
