@@ -39,6 +39,15 @@ std::string written(const Call& call, const Engine& engine, const Formula& formu
     return text;
 }
 
+// What is written holds the maker's words alone, dangerous ones as well: what is to be minded of them is told beside it.
+void tell_dangers(const Engine& engine, const Formula& formula) {
+    const auto predicted = engine.predict(formula);
+    if (!predicted) return;
+    for (const auto& caution : predicted->cautions)
+        if (caution.id == "hazard-told" || caution.id == "guest-clash" || caution.id == "title-raw")
+            std::cerr << "standin: mind: " << caution.text << "\n";
+}
+
 bool is_json(const std::string& path) { return path.size() > 5 && path.compare(path.size() - 5, 5, ".json") == 0; }
 
 // Questions and answers, then the formula. Answers that end too early leave the page that there is without them.
@@ -57,6 +66,7 @@ int ask(const Call& call, const Engine& engine) {
     Call as = call;
     if (as.to.empty() && (call.json || is_json(call.save))) as.to = "json";
     const std::string out = written(as, engine, *formula);
+    tell_dangers(engine, *formula);
     if (call.save.empty()) return deliver(out);
     return deliver(call, {call.save == "-" ? "" : "Written to " + call.save + ". Next: standin predict " + call.save + "\n", {}, out});
 }
@@ -73,6 +83,7 @@ int run_convert(const Call& call) {
     if (call.to.empty()) return report(call, *engine);
     const auto formula = load_formula(*engine, call.operands.front(), call);
     if (!formula) return complain(formula.error(), call.colour);
+    tell_dangers(*engine, *formula);
     return deliver(written(call, *engine, *formula));
 }
 
