@@ -402,6 +402,10 @@ std::vector<CautionText> shared_cautions(const std::vector<Prediction>& all) {
 std::vector<std::string> excluded_in_words(const std::vector<Excluded>& excluded, const Engine& engine) {
     std::vector<std::string> all;
     for (const auto& one : excluded) {
+        if (!one.notes.empty() && one.notes.front().about == "guest-kept") {  // told by the formula, not asked for
+            all.push_back(one.note);
+            continue;
+        }
         std::string says = "Without \"" + one.word + "\" leaves out " + one.takes + ".";
         std::vector<std::string> gone;
         for (const auto& id : one.lines) gone.push_back(engine.name_of(id));

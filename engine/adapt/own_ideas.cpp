@@ -96,7 +96,10 @@ IdeasExcluded ideas_excluded(const AdaptRequest& request, const Stock& stock, co
         for (const auto& allergen : allergens_held(food))
             held.push_back((contains(food.allergens, allergen) ? "" : "perhaps ") + allergen_name(allergen, knowledge));
         held.insert(held.begin(), name(idea.with));
-        for (const auto& word : request.without) {
+        std::vector<std::string> words = request.without;
+        for (const auto& out : stock.excluded())  // by the maker's words too
+            if (!contains(words, out.word)) words.push_back(out.word);
+        for (const auto& word : words) {
             const auto exclusion = exclusion_of(word, knowledge);
             if (!exclusion || !stock.takes(*exclusion, food.id)) continue;
             found.conflict.push_back(demand("without", word));

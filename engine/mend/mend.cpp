@@ -258,7 +258,7 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
     mind_causes(answer, causes);
     take_off_in_time(answer, causes, *mass, context);
     finish(answer, mending);
-    if (!request.without.empty()) leave_out_of_advice(answer, *mass, *stock);
+    if (!stock->excluded().empty()) leave_out_of_advice(answer, *mass, *stock);
     return answer;
 }
 

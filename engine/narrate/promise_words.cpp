@@ -46,7 +46,29 @@ std::string cap_words(const Reason& r) {
     return text + (limit->low ? "; least " : "; most ") + shown_share(limit->after, value.unit) + ". " + r.note;
 }
 
+std::string begun(std::string text) {
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    return text;
+}
+
+// Of somebody who eats it and must go without a food.
+std::string of_a_guest(const Reason& r) {
+    const std::string says = (r.by_way.empty() ? "your words say \"" : "the title says \"") + r.role + "\"";
+    if (r.about == "guest-clash")
+        return begun(listed(r.foods)) + (r.foods.size() > 1 ? " are" : " is") + " in it, or may be in it: " + says +
+               ". Whoever must go without it must not eat this: leave it out, or make theirs apart with clean tools.";
+    if (r.about == "guest-kept") return begun(says) + ": no stand-in brings in " + r.note + ".";
+    if (r.about == "guest-without")
+        return begun(says) + ". Nothing that goes in is known to hold " + r.note +
+               ". Lines alone do not keep it: look at every packet, keep grinder, board and hands clean of it; whoever sells it so must "
+               "be able to show it.";
+    return begun(says) +
+           ". What it names is not known here, so that no line is held against it: ask them, and look at every line and "
+           "packet yourself.";
+}
+
 std::string promise_said(const Reason& r) {
+    if (r.about.starts_with("guest-")) return of_a_guest(r);
     switch (r.kind) {
         case ReasonKind::title_raw:
             return title_says(r) +

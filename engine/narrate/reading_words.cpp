@@ -228,6 +228,7 @@ std::string counted_or_not(const Reason& r) {
             return "read word for word from another tongue: " + lines_of(r) + "; `standin convert` shows how";
         case ReasonKind::of_the_recipe:
             if (r.role == "guests") return "said of who eats it, and minded: " + lines_of(r);
+            if (r.role == "goes-without") return "said of who must go without, and minded: " + lines_of(r);
             return "passed over, as said of the recipe and not of the mass: " + lines_of(r);
         case ReasonKind::headings:
             return "taken for headings: " + lines_of(r);

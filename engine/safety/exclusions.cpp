@@ -137,11 +137,12 @@ std::string bare_exclusion(std::string_view word) {
 Result<Exclusion> exclusion_of(std::string_view word, const Knowledge& knowledge) {
     const std::string_view bare_word = bare_in_any_tongue(word);
     for (const auto& folded : {fold(word), bare_exclusion(word)}) {
+        const auto reason = refusal_of(folded, knowledge);
+        if (!reason.empty() && !kind_named(folded, knowledge))
+            return failure(Trouble::usage, "\"" + std::string(word) + "\": " + reason, "request.without");
         if (const Kind* kind = kind_named(folded, knowledge)) return of_kind(word, *kind, knowledge);
         for (const std::string_view said : {word, bare_word})
             if (const Kind* kind = kind_in_any_tongue(said, knowledge)) return of_kind(word, *kind, knowledge);
-        if (const auto reason = refusal_of(folded, knowledge); !reason.empty())
-            return failure(Trouble::usage, "\"" + std::string(word) + "\": " + reason, "request.without");
         if (const auto* ingredient = knowledge.ingredient_named(folded)) {
             if (const Kind* kind = kind_of_its_english(folded, *ingredient, knowledge)) return of_kind(word, *kind, knowledge);
             return of_ingredient(word, *ingredient, knowledge);

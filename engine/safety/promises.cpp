@@ -6,6 +6,7 @@
 #include <set>
 
 #include "core/contains.hpp"
+#include "core/has_food.hpp"
 #include "core/names.hpp"
 #include "core/words.hpp"
 #include "knowledge/hazard_text.hpp"
@@ -14,34 +15,24 @@
 #include "safety/allergens.hpp"
 #include "safety/casings.hpp"
 #include "safety/exclusions.hpp"
+#include "safety/goes_without.hpp"
+#include "safety/left_out_words.hpp"
 #include "safety/title_words.hpp"
 #include "safety/wording.hpp"
 
 namespace standin {
 namespace {
 
-constexpr std::string_view eaters_kind = "frail-eaters";  // told of, whatever the lines hold
+constexpr std::string_view eaters_kind = "frail-eaters";      // told of, whatever the lines hold
+constexpr std::string_view small_kind = "pregnant-or-small";  // those of them who drink nothing and choke
+constexpr std::string_view choking = "choking";               // the kind of a hazard of the lexicon
 
 // The lines that hold it, or that may, with the casings and what the formula itself says.
 std::vector<std::string> breaking(const Formula& formula, const Kind& kind, const Knowledge& knowledge) {
-    std::vector<std::string> names;
-    const auto add = [&](const std::string& name) {
-        if (!contains(names, name)) names.push_back(name);
-    };
     Exclusion exclusion{kind.id, {}, {}, &kind, {}};
-    for (const auto& beside : formula.beside)
-        if (const Ingredient* food = knowledge.ingredient(beside.ingredient); food && belongs(*food, kind, knowledge))
-            exclusion.foods.insert(food->id);
-    for (const auto& line : formula.lines) {
-        const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
-        if (belongs(ingredient, kind, knowledge)) add(ingredient.names.front());
-        else if (tells_of_it(exclusion, line.declared, knowledge))
-            add(ingredient.names.front() + " (\"" + line.declared.front().words + "\")");
-        else if (takes_line(exclusion, line, knowledge)) add(ingredient.names.front() + ", dried");
-    }
-    if (tells_of_it(exclusion, formula.declared, knowledge)) add("what its notes say (\"" + formula.declared.front().words + "\")");
-    for (const auto& beside : beside_excluded(formula, exclusion, knowledge)) add(beside);
-    return names;
+    for (const auto& food : knowledge.records().ingredients)
+        if (belongs(food, kind, knowledge)) exclusion.foods.insert(food.id);
+    return holding(formula, exclusion, knowledge);
 }
 
 // Everything in it that is, or may be, a listed allergen.
@@ -99,6 +90,54 @@ std::optional<TitlePromise> said_in_notes(const Formula& formula, const Knowledg
     return words.empty() ? std::nullopt : std::optional(TitlePromise{words, false});
 }
 
+// The pregnant and the small among them, wherever they are named.
+std::optional<TitlePromise> small_among(const Formula& formula, const TitleWords& title, const Kind& small, const Knowledge& knowledge) {
+    if (auto named = title.promise_of(small)) return named;
+    for (const auto& text : said_of_guests(formula.read_as))
+        if (auto named = TitleWords(text, knowledge).promise_of(small)) return named;
+    return TitleWords(formula.note, knowledge).promise_of(small);
+}
+
+// "Whole hazelnuts": for the small they are chopped or ground.
+std::vector<std::string> choked_on(const Formula& formula, const Knowledge& knowledge) {
+    std::vector<std::string> names;
+    for (const auto& line : formula.lines)
+        for (const auto& told : line.notes)
+            if (told.kind == ReasonKind::hazard_told && told.role == choking)
+                names.push_back(knowledge.ingredient(line.ingredient)->names.front() + " (\"" + told.about + "\": chop or grind it)");
+    return names;
+}
+
+// The first sentence goes for all; of the others what speaks of nothing that is in the batch is not told.
+std::string of_the_batch(const std::string& note, const Formula& formula, const Knowledge& knowledge) {
+    const auto first = note.find(". ");
+    if (first == std::string::npos) return note;
+    const auto is_in_it = [&](const Ingredient& food) { return has_food(formula, food.id); };
+    const std::string rest = without_what_is_left_out(note.substr(first + 2), is_in_it, knowledge);
+    return note.substr(0, first + 1) + (rest.empty() ? "" : " " + rest);
+}
+
+// What those who eat it are advised to leave and is in it, and what is to be minded for them.
+void of_eaters(std::vector<CautionText>& all, const Kind& kind, const Formula& formula, const TitleWords& title,
+               const Knowledge& knowledge) {
+    auto promise = title.promise_of(kind);
+    const bool of_title = promise.has_value();
+    if (!promise) promise = said_in_notes(formula, knowledge);
+    if (!promise) return;
+    auto lines = breaking(formula, kind, knowledge);
+    if (const Kind* small = kind_of(small_kind, knowledge))
+        if (const auto named = small_among(formula, title, *small, knowledge)) {
+            if (named->words != promise->words) promise->words += "\" and \"" + named->words;
+            for (const auto& some : {breaking(formula, *small, knowledge), choked_on(formula, knowledge)})
+                for (const auto& name : some)
+                    if (!contains(lines, name)) lines.push_back(name);
+        }
+    if (!lines.empty()) all.push_back(promise_caution(ReasonKind::title_broken, lines, kind.source, promise->words, of_title));
+    Kind told = kind;
+    told.note = of_the_batch(kind.note, formula, knowledge);
+    all.push_back(diet_caution(told, promise->words, of_title));
+}
+
 }  // namespace
 
 std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge& knowledge) {
@@ -110,17 +149,19 @@ std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge
     else if (const auto kept = title.words_in(WordList::not_fresh); !kept.empty())
         all.push_back(of_title(ReasonKind::title_not_fresh, "title-not-fresh", kept));
     for (const auto& kind : knowledge.records().kinds) {
-        auto promise = title.promise_of(kind);
-        const bool of_title = promise.has_value();
-        if (!promise && kind.id == eaters_kind) promise = said_in_notes(formula, knowledge);
+        if (kind.id == small_kind) continue;
+        if (kind.id == eaters_kind) {
+            of_eaters(all, kind, formula, title, knowledge);
+            continue;
+        }
+        const auto promise = title.promise_of(kind);
         if (!promise) continue;
         const auto lines = breaking(formula, kind, knowledge);
-        if (!lines.empty()) all.push_back(promise_caution(ReasonKind::title_broken, lines, kind.source, promise->words, of_title));
-        if (kind.id == eaters_kind) all.push_back(diet_caution(kind, promise->words, of_title));
-        if (!lines.empty() || kind.id == eaters_kind) continue;
-        if (kind.diet && !kind.note.empty()) all.push_back(diet_caution(kind, promise->words));
+        if (!lines.empty()) all.push_back(promise_caution(ReasonKind::title_broken, lines, kind.source, promise->words));
+        else if (kind.diet && !kind.note.empty()) all.push_back(diet_caution(kind, promise->words));
         else if (promise->fit_for_people) all.push_back(promise_caution(ReasonKind::title_to_be_shown, {}, "eu-828-2014", promise->words));
     }
+    for (auto& told : cautions_of_guests(formula, knowledge)) all.push_back(std::move(told));
     for (auto& told : other_animals(formula, title, knowledge)) all.push_back(std::move(told));
     for (auto& told : animals_of_casings(formula, knowledge)) all.push_back(std::move(told));
     return all;

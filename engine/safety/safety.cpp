@@ -8,6 +8,7 @@
 #include "safety/caps.hpp"
 #include "safety/cautions.hpp"
 #include "safety/core_temperature.hpp"
+#include "safety/goes_without.hpp"
 #include "safety/label.hpp"
 #include "safety/promises.hpp"
 
@@ -77,6 +78,8 @@ void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge
     for (auto& promise : broken_promises(formula, knowledge)) special.push_back(std::move(promise));
     if (const RuleSet* chosen = knowledge.rules(rules))
         for (auto& cap : cap_cautions(prediction, knowledge, *chosen)) special.push_back(std::move(cap));
+    // What a guest must not eat and is in it goes before all other dangers.
+    std::stable_partition(special.begin(), special.end(), [](const CautionText& c) { return c.id == guest_clash_id; });
     // After the core, before everything else.
     const auto first = prediction.cautions.begin() + (prediction.cautions.empty() ? 0 : 1);
     prediction.cautions.insert(first, special.begin(), special.end());
@@ -95,6 +98,8 @@ bool is_of_safety(const Reason& told) {
             return true;
         case ReasonKind::title_told:
             return told.about.empty();  // else a name
+        case ReasonKind::of_the_recipe:
+            return !told.role.empty();  // who eats it
         default:
             return false;
     }

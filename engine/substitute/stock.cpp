@@ -10,6 +10,7 @@
 #include "knowledge/season.hpp"
 #include "models/as_bought.hpp"
 #include "safety/casings.hpp"
+#include "safety/goes_without.hpp"
 #include "safety/packets.hpp"
 #include "safety/wording.hpp"
 #include "substitute/stock_presumed.hpp"
@@ -66,6 +67,7 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
         allergy = allergy || exclusion->allergy;
     }
     if (allergy) stock.guard_allergens(formula);
+    stock.keep_from_guests(formula);
     for (const auto& idea : request.use) stock.only_for_[idea.line].insert(idea.with);
     for (const auto& least : request.least) stock.least_[least.ingredient] = least.grams.value_or(0);
     if (!request.have) return stock;
@@ -208,6 +210,29 @@ void Stock::guard_allergens(const Formula& formula) {
     }
     perhaps_allergens_.insert(only_allergens_->begin(), only_allergens_->end());
     presumed_.push_back(presumption("", false, false, ReasonKind::no_new_allergens, {}, ""));
+}
+
+// What somebody who eats it must go without, by the maker's words, is not brought in; what the formula has of it stays, and is told first.
+void Stock::keep_from_guests(const Formula& formula) {
+    for (const auto& guest : goes_without(formula, *knowledge_, true))
+        for (const auto& exclusion : guest.left) {
+            const auto asked = [&](const Excluded& out) { return out.takes == exclusion.takes; };
+            if (std::any_of(excluded_.begin(), excluded_.end(), asked)) continue;
+            for (const auto& food : exclusion.foods)
+                if (!has_food(formula, food)) left_out_.insert(food);
+            for (const auto& [food, declared] : told_)
+                if (!has_food(formula, food) && tells_of_it(exclusion, declared, *knowledge_)) left_out_.insert(food);
+            if (exclusion.kind)
+                for (const auto& food : packets_to_look_at(*exclusion.kind, *knowledge_)) in_doubt_.insert(food);
+            Reason kept = make_reason(ReasonKind::title_to_be_shown);
+            kept.about = "guest-kept";
+            kept.role = guest.words;
+            kept.note = exclusion.takes;
+            if (guest.of_title) kept.by_way = {"title"};
+            Excluded out{exclusion.word, exclusion.takes, {}, {}, {}, {std::move(kept)}};
+            out.note = in_a_row(out.notes);
+            excluded_.push_back(std::move(out));
+        }
 }
 
 void Stock::take_list(const Inventory& have) {

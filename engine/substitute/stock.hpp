@@ -77,6 +77,7 @@ private:
     std::vector<Reason> off_the_list(const Exclusion& exclusion, const Formula& formula, const std::vector<InventoryItem>& items) const;
     void leave_out(const Formula& formula, const Exclusion& exclusion, const std::vector<InventoryItem>& items);
     void guard_allergens(const Formula& formula);
+    void keep_from_guests(const Formula& formula);
     void take_list(const Inventory& have);
     void trust_guesses(const Formula& formula, const Inventory& have);
     std::optional<double> as_much_as_asked(const std::string& ingredient, const Formula& formula) const;

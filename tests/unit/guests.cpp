@@ -109,6 +109,40 @@ TEST_CASE("liver is rich in vitamin A of whatever animal, and carries hepatitis 
     }
 }
 
+std::string told_of_guests(const std::string& text) {
+    const auto formula = engine().read_formula(text, "f");
+    if (!formula) FAIL(formula.error().message);
+    std::string all;
+    for (const auto& c : engine().predict(*formula).value().cautions)
+        if (c.id == "title-promise" || c.id == "note-promise") all += c.text + "\n";
+    return all;
+}
+
+TEST_CASE("whole nuts are held against the small, spirits and wine against the pregnant and the small") {
+    for (const std::string nuts : {"100 g Haselnüsse, ganz", "100 g whole hazelnuts", "100 g hazelnuts, whole"}) {
+        INFO(nuts);
+        const auto told = told_of_guests(with(nuts + "\nGäste: Baby 8 Monate, Oma 84"));
+        CHECK(told.find("hazelnut (\"") != std::string::npos);
+        CHECK(told.find("baby") != std::string::npos);
+        const auto formula = engine().read_formula(with(nuts), "f").value();
+        const auto again = engine().formula_text(formula);
+        CHECK((again.find("whole") != std::string::npos || again.find("ganz") != std::string::npos));
+    }
+    CHECK(told_of_guests(with("100 g hazelnuts, chopped\nNote: for my toddler.")).find("hazelnut (") == std::string::npos);
+    CHECK(told_of_guests("For my pregnant wife\n1 kg pork shoulder\n18 g salt\n80 ml brandy\n").find("brandy") != std::string::npos);
+    CHECK(told_of_guests(with("80 ml white wine\nNote: my wife is pregnant.")).find("white wine") != std::string::npos);
+    CHECK(told_of_guests(with("80 ml white wine\nNote: for the pensioners.")).find("white wine") == std::string::npos);
+}
+
+TEST_CASE("those who eat it are told of what is in the batch, and of nothing else") {
+    const auto told = told_of_guests(with("Note: for my toddler."));
+    CHECK(told.find("let nothing be pink") != std::string::npos);
+    CHECK(told.find("oney") == std::string::npos);
+    CHECK(told.find("alt is to be little") != std::string::npos);
+    CHECK(told_of_guests(with("40 g honey\nNote: for my toddler.")).find("oney is not for infants") != std::string::npos);
+    CHECK(told_of_guests(with("60 g walnuts\nNote: for my toddler.")).find("choke") != std::string::npos);
+}
+
 TEST_CASE("every word of those who eat it is tried") {
     for (const auto& [list, word] : knowledge().records().lexicon.listed) {
         INFO(spelling(list) << ": " << word);

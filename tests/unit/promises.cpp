@@ -37,6 +37,18 @@ TEST_CASE("promises: a broken one is told with the lines that break it") {
     }
 }
 
+TEST_CASE("promises: a diet is heard in the spellings of every tongue, and so is what is said safe raw or low in salt") {
+    for (const auto* title : {"Helal sosis", "Hallal merguez", "Halalwurst", "Koscher", "Koschere Würste", "Cacher", "Domuzsuz sucuk",
+                              "Vegetarische Wurst", "Saucisse végétarienne", "Vegane Würste", "Wegetariańska kiełbasa"}) {
+        CAPTURE(title);
+        CHECK_FALSE(cautions(title, {"pork-shoulder", "white-wine"}).empty());
+    }
+    for (const auto* title : {"Safe raw", "Safe to eat raw", "Low salt for the heart ward", "Salzarme Bratwurst", "Saucisse peu salée"}) {
+        CAPTURE(title);
+        CHECK_FALSE(cautions(title, {"pork-shoulder"}).empty());
+    }
+}
+
 TEST_CASE("promises: a plain title promises nothing") {
     CHECK(cautions("Hedgerow green", {"pork-shoulder", "peanut"}).empty());
     CHECK(cautions("Pork and nut sausage", {"pork-shoulder", "walnut"}).empty());

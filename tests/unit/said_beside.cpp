@@ -149,7 +149,7 @@ TEST_CASE("guests named on a line of the recipe count as those of the title do")
         REQUIRE(p);
         INFO(said);
         CHECK(std::any_of(p->cautions.begin(), p->cautions.end(),
-                          [](const CautionText& caution) { return caution.text.find("choke") != std::string::npos; }));
+                          [](const CautionText& caution) { return caution.text.find("let nothing be pink") != std::string::npos; }));
     }
 }
 

@@ -7,6 +7,7 @@
 #include "core/names.hpp"
 #include "core/words.hpp"
 #include "formula/formats/bases.hpp"
+#include "formula/formats/going_without.hpp"
 #include "formula/formats/share_sheet.hpp"
 #include "formula/lexer/sentences.hpp"
 #include "formula/lexer/spaces.hpp"
@@ -87,8 +88,14 @@ void tell_of_page(Draft& draft) {
         draft.formula.read_as.push_back(make_reason(ReasonKind::of_the_recipe, {}, draft.said_of_guests));
         draft.formula.read_as.back().role = said_of_guests_role;
     }
+    if (!draft.said_of_going_without.empty()) {
+        draft.formula.read_as.push_back(make_reason(ReasonKind::of_the_recipe, {}, draft.said_of_going_without));
+        draft.formula.read_as.back().role = said_of_going_without_role;
+    }
     auto lines = std::move(draft.said_of_recipe);
-    std::erase_if(lines, [&](const std::string& line) { return contains(draft.said_of_guests, line); });
+    std::erase_if(lines, [&](const std::string& line) {
+        return contains(draft.said_of_guests, line) || contains(draft.said_of_going_without, line);
+    });
     if (!lines.empty()) draft.formula.read_as.push_back(some_lines(ReasonKind::of_the_recipe, std::move(lines), few));
 }
 
@@ -189,6 +196,10 @@ void put_beside(Draft& draft, Beside beside, std::string_view text, const std::s
 }
 
 void take_ingredient_line(Draft& draft, std::string_view text, const std::string& where, const Origin& origin, const Knowledge& knowledge) {
+    if (is_said_of_going_without(text, knowledge)) {
+        look_through(draft, text, where, knowledge, true);
+        return draft.said_of_recipe.push_back(one_line(text));
+    }
     auto beside = beside_the_mass(text, knowledge);
     if (!beside)
         for (const auto& english : in_english(text, knowledge))
@@ -241,7 +252,7 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
     if (!read && tells_whole(draft, text, where, knowledge)) return take_heading(draft, text, where, knowledge);
     const bool of_guests = !read && is_said_of_guests(text, knowledge);
     if (!read && (of_guests || is_said_of_recipe(text, knowledge))) {
-        look_through(draft, text, where, knowledge, of_guests);
+        look_through(draft, text, where, knowledge, of_guests || must_go_without(text, knowledge).said);
         return draft.said_of_recipe.push_back(one_line(text));
     }
     if (!read && is_method_line(text, knowledge)) {
@@ -314,7 +325,8 @@ bool is_served_with(std::string_view text, const Knowledge& knowledge) {
 
 void look_through(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge, bool lost) {
     const auto found = [&] {
-        return draft.said_of_guests.size() + draft.named.size() + draft.meat_named.size() + draft.formula.read_as.size();
+        return draft.said_of_guests.size() + draft.said_of_going_without.size() + draft.named.size() + draft.meat_named.size() +
+               draft.formula.read_as.size();
     };
     const std::size_t before = found();
     const auto sentences = sentences_of(text);
@@ -325,7 +337,8 @@ void look_through(Draft& draft, std::string_view text, const std::string& where,
             break;
         }
     const auto append = [](auto& all, const auto& more) { all.insert(all.end(), more.begin(), more.end()); };
-    for (const auto& sentence : sentences) append(draft.formula.read_as, told_hazards(sentence, knowledge));
+    for (const auto& sentence : sentences)
+        for (auto& told : told_hazards(sentence, knowledge)) tell_once(draft.formula.read_as, std::move(told));
     for (const auto& sentence : sentences) {
         const auto is_same_warning = [](const Reason& told) { return told.kind == ReasonKind::hazard_told && told.role == "method"; };
         if (!held_too_cool(sentence, knowledge)) continue;
@@ -333,7 +346,11 @@ void look_through(Draft& draft, std::string_view text, const std::string& where,
         if (std::any_of(others.begin(), others.end(), is_same_warning)) continue;
         if (auto told = hazard_by_id("method-low-bath", one_line(sentence), knowledge)) draft.formula.read_as.push_back(std::move(*told));
     }
-    append(draft.formula.declared, declared_beside(text, sentences, knowledge));
+    const GoingWithout without(sentences, knowledge);
+    without.keep_in(draft);
+    append(draft.formula.declared, without.left(text, [&](const std::string& said, const std::vector<std::string>& parts) {
+        return declared_beside(said, parts, knowledge);
+    }));
     const bool at_table = is_served_with(text, knowledge);  // bread and beer are then in no mass
     const auto beside_the_plate = [&](const Declared& named) {
         if (!knowledge.in_list_as_written(WordList::beside_plate, named.words)) return false;
@@ -343,10 +360,13 @@ void look_through(Draft& draft, std::string_view text, const std::string& where,
                    return is_served_with(sentence, knowledge) || std::none_of(all.begin(), all.end(), same);
                });
     };
-    for (auto& named : allergens_named(text, knowledge))
+    const auto all_named = [&](const std::string& said, const std::vector<std::string>&) { return allergens_named(said, knowledge); };
+    for (auto& named : without.left(text, all_named))
         if (!beside_the_plate(named)) draft.named.push_back(std::move(named));
-    for (const auto& sentence : sentences)
-        for (auto& food : foods_with_allergens(sentence, knowledge)) {
+    for (std::size_t i = 0; i < sentences.size(); ++i)
+        for (auto& food : foods_with_allergens(sentences[i], knowledge)) {
+            const auto& sentence = sentences[i];
+            if (without.says_of(i, food.allergen)) continue;
             if ((at_table || is_served_with(sentence, knowledge)) && knowledge.in_list_as_written(WordList::beside_plate, food.words))
                 continue;
             const auto said = [&](const Declared& one) {
@@ -354,7 +374,9 @@ void look_through(Draft& draft, std::string_view text, const std::string& where,
             };
             if (std::none_of(draft.named.begin(), draft.named.end(), said)) draft.named.push_back(std::move(food));
         }
-    append(draft.meat_named, meats_named(text, knowledge));
+    if (!without.any()) append(draft.meat_named, meats_named(text, knowledge));
+    else
+        for (const auto& sentence : without.others()) append(draft.meat_named, meats_named(sentence, knowledge));
     for (const auto& sentence : sentences)
         if (std::string said = one_line(sentence); !guests_in(sentence, knowledge).empty() && !contains(draft.said_of_guests, said))
             draft.said_of_guests.push_back(std::move(said));
@@ -380,6 +402,7 @@ void look_through_title(Draft& draft, std::string_view title, const std::string&
 
 Result<Formula> finished(Draft draft, const Knowledge& knowledge) {
     tell_of_tongues(draft);
+    take_out_of_lines(draft, knowledge);
     tell_of_page(draft);
     hold_against_lines(draft, knowledge);
     std::vector<ReadLine> lines;
@@ -410,6 +433,7 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
     reading.note = draft.formula.note;
     reading.told = told_beside_lines(draft);
     tell_of_tongues(draft);
+    take_out_of_lines(draft, knowledge);
     tell_of_page(draft);
     hold_against_lines(draft, knowledge);
     const bool all = std::all_of(draft.lines.begin(), draft.lines.end(), [](const DraftLine& line) { return line.read.has_value(); });

@@ -49,13 +49,14 @@ struct Draft {
     bool asks_base = false;  ///< of what the percentages are shares is asked once, for the sheet
     Formula formula;         ///< title, note and process; its lines are still in `lines`
     std::vector<DraftLine> lines;
-    Troubles troubles;                            ///< in what is no ingredient line
-    std::vector<Declared> named{};                ///< allergens that notes, comments or instructions name
-    std::vector<const Ingredient*> meat_named{};  ///< likewise meats
-    std::vector<SaidBeside> said{};               ///< notes, remarks and instructions, held against the lines when all are read
-    std::vector<std::string> said_of_recipe{};    ///< lines of a pasted page that say nothing of the mass
-    std::vector<std::string> headings{};          ///< lines that say what stands below them, or how much it makes
-    std::vector<std::string> said_of_guests{};    ///< sentences that name people whom germs harm more than others
+    Troubles troubles;                                 ///< in what is no ingredient line
+    std::vector<Declared> named{};                     ///< allergens that notes, comments or instructions name
+    std::vector<const Ingredient*> meat_named{};       ///< likewise meats
+    std::vector<SaidBeside> said{};                    ///< notes, remarks and instructions, held against the lines when all are read
+    std::vector<std::string> said_of_recipe{};         ///< lines of a pasted page that say nothing of the mass
+    std::vector<std::string> headings{};               ///< lines that say what stands below them, or how much it makes
+    std::vector<std::string> said_of_guests{};         ///< sentences that name people whom germs harm more than others
+    std::vector<std::string> said_of_going_without{};  ///< likewise people who must go without a food
     std::vector<DraftBase> bases{};
     std::optional<DraftSize> size{};
     std::optional<DraftSheet> sheet{};
