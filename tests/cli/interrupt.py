@@ -14,7 +14,7 @@ import sys
 import time
 
 formula = pathlib.Path(__file__).resolve().parents[1] / "bench/data/twenty_lines.txt"
-LONG = ["adapt", str(formula), "--want", "milder", "--want", "greener", "--want", "leaner", "--top", "99"]
+LONG = ["adapt", str(formula), "--want", "milder", "--want", "greener", "--want", "leaner", "--want", "firmer", "--top", "99"]
 PATIENCE = 60  # s, until progress shows
 ITS_END = 1400  # plans; left alone it stops somewhat later, and well after the first progress
 

@@ -131,7 +131,8 @@ TEST_CASE("adapt: every answer has a variant or says what stands against it") {
         conflicts += !answer.conflict.empty();
         unproved += !answer.proved && !answer.variants.empty();
         // Who keeps what he leaves out is shown the nearest without it, beside the two that stand against each other.
-        if (keeps_what_it_leaves_out(c)) CHECK(answer.conflict.size() >= 2);
+        const bool want_alone = answer.conflict.size() == 1 && in_full(answer.conflict.front()).starts_with("want ");
+        if (keeps_what_it_leaves_out(c)) CHECK((answer.conflict.size() >= 2 || want_alone));  // no acid in it is made rounder
         else if (!answer.conflict.empty() && !answer.variants.empty()) CHECK_FALSE(all_met(answer));
         for (std::size_t v = 1; v < answer.variants.size(); ++v) CHECK(answer.variants[v].rank > answer.variants[v - 1].rank);
     }
