@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/names.hpp"
 #include "core/typed_reader.hpp"
 #include "knowledge/hazard_text.hpp"
 #include "knowledge/word_list.hpp"
