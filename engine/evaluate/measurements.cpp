@@ -21,6 +21,7 @@ constexpr double least_gain = 0.05;    // of the band; less is not worth a readi
 constexpr double known_already = 1.3;  // times the band of a reading; another one tells nothing new
 constexpr std::size_t most_told = 4, most_together = 3;
 
+// Tried alone at first and then beside others, so that what it sets is held by value.
 struct Reading {
     Measurement told;
     std::function<void(Line&)> set;   // what a line then says; none: it is of the batch
@@ -30,7 +31,12 @@ struct Reading {
 class Tried {
 public:
     Tried(const Formula& formula, const StateFigure& figure, const Sampled& sampled, const Band& band)
-        : formula_(formula), figure_(figure), sampled_(sampled), knowledge_(sampled.knowledge()), band_(band) {}
+        : formula_(formula),
+          figure_(figure),
+          sampled_(sampled),
+          knowledge_(sampled.knowledge()),
+          band_(band),
+          states_(SampledBatch(formula, sampled).states()) {}
 
     Readings all() && {
         if (!(width(band_) > 0)) return {};
@@ -105,8 +111,9 @@ private:
     void fat(const Ingredient& food, const std::string& name) {
         const double mid = food.composition.fat.mid;
         const Band& off = parameter("composition.spread.fat-said");
-        with(one("fat", name, mid, "%"), name + ": " + trimmed_text(mid, 0) + " % fat", [&](Line& l) {
-            if (l.ingredient == food.id) l.fat_pct = Band{std::max(0.0, mid + off.low), mid, std::min(100.0, mid + off.high)};
+        const Band read{std::max(0.0, mid + off.low), mid, std::min(100.0, mid + off.high)};
+        with(one("fat", name, mid, "%"), name + ": " + trimmed_text(mid, 0) + " % fat", [id = food.id, read](Line& l) {
+            if (l.ingredient == id) l.fat_pct = read;
         });
     }
 
@@ -114,30 +121,33 @@ private:
     void ph(const Ingredient& food, const std::string& name) {
         const Band& off = parameter("kitchen.spread.ph");
         const std::string of = food.meat ? std::string(spelling(food.meat->species)) : name;
-        with(one("ph", of, food.acidity->ph->band.mid, ""), of + ": pH " + fixed_text(food.acidity->ph->band.mid, 1), [&](Line& l) {
-            const Ingredient& other = *knowledge_.ingredient(l.ingredient);
-            const bool same = food.meat ? other.meat && other.meat->species == food.meat->species : other.id == food.id;
-            if (!same || !other.acidity || !other.acidity->ph) return;
-            const double mid = other.acidity->ph->band.mid;
-            l.ph = Band{mid + off.low, mid, mid + off.high};
-        });
+        with(one("ph", of, food.acidity->ph->band.mid, ""), of + ": pH " + fixed_text(food.acidity->ph->band.mid, 1),
+             [this, &food, off](Line& l) {
+                 const Ingredient& other = *knowledge_.ingredient(l.ingredient);
+                 const bool same = food.meat ? other.meat && other.meat->species == food.meat->species : other.id == food.id;
+                 if (!same || !other.acidity || !other.acidity->ph) return;
+                 const double mid = other.acidity->ph->band.mid;
+                 l.ph = Band{mid + off.low, mid, mid + off.high};
+             });
     }
 
     void acid(const Ingredient& food, const std::string& name) {
         const Quantity& q = *food.acidity->titratable;
         if (q.unit != "g/kg " + std::string(spelling(*main_acid(food)))) return;
         const double pct = q.band.mid / 10;
-        with(one("acid", name, pct, "%"), name + ": " + trimmed_text(pct, 1) + " % acidity", [&](Line& l) {
-            if (l.ingredient == food.id) l.acid_pct = scaled(parameter("kitchen.spread.acid"), pct);
-        });
+        with(one("acid", name, pct, "%"), name + ": " + trimmed_text(pct, 1) + " % acidity",
+             [id = food.id, read = scaled(parameter("kitchen.spread.acid"), pct)](Line& l) {
+                 if (l.ingredient == id) l.acid_pct = read;
+             });
     }
 
     void heat(const Ingredient& food, const std::string& name) {
         const double mid = food.capsaicinoids->band.mid;
         const Band& steps = parameter("kitchen.heat.usual");
         const double lot = food.lot_sigma ? food.lot_sigma->band.mid : 0;
-        with(one("heat", name, mid, "mg/kg"), name + ": as usual this year", [&](Line& l) {
-            if (l.ingredient == food.id) l.heat_mg_kg = Band{mid * std::exp(lot * steps.low), mid, mid * std::exp(lot * steps.high)};
+        const Band read{mid * std::exp(lot * steps.low), mid, mid * std::exp(lot * steps.high)};
+        with(one("heat", name, mid, "mg/kg"), name + ": as usual this year", [id = food.id, read](Line& l) {
+            if (l.ingredient == id) l.heat_mg_kg = read;
         });
     }
 
@@ -149,8 +159,9 @@ private:
         const double each = count > 0 ? line.grams.mid / count : line.grams.mid;
         Reason what = one("weight", name, each, "g");
         if (bunch) what.role = "bunch";
-        with(what, measure + ": " + trimmed_text(each, count > 0 ? 1 : 0) + " g", [&](Line& l) {
-            if (l.ingredient == line.ingredient) l.grams = scaled(parameter("kitchen.spread.measure"), l.grams.mid);
+        const Band& spread = parameter("kitchen.spread.measure");
+        with(what, measure + ": " + trimmed_text(each, count > 0 ? 1 : 0) + " g", [id = line.ingredient, spread](Line& l) {
+            if (l.ingredient == id) l.grams = scaled(spread, l.grams.mid);
         });
     }
 
@@ -201,7 +212,7 @@ private:
         readings_.push_back(std::move(reading));
     }
 
-    Band middle_of(const StateFigure& figure) const { return band_of(values_of(SampledBatch(formula_, sampled_).states(), figure)); }
+    Band middle_of(const StateFigure& figure) const { return band_of(values_of(states_, figure)); }
     const Band& parameter(const char* id) const { return knowledge_.parameter(id); }
 
     const Formula& formula_;
@@ -209,6 +220,7 @@ private:
     const Sampled& sampled_;
     const Knowledge& knowledge_;
     const Band& band_;
+    const std::vector<State> states_;  // with nothing read
     std::set<std::string> asked_;
     std::vector<Reading> readings_;
 };

@@ -99,11 +99,13 @@ std::shared_ptr<const Evaluator> Engine::Inside::evaluator_for(const Formula& fo
 
 std::vector<Reason> kitchen_doubts(const Kitchen& kitchen, const Formula& formula, const Evaluator& evaluator) {
     std::vector<Reason> doubts;
+    std::vector<State> states;
     for (const auto& fact : kitchen.facts) {
         if (!is_of(fact, formula)) continue;
         const auto figure = figure_measured(fact, formula, evaluator);
         if (!figure) continue;
-        const Band foretold = band_of(values_of(SampledBatch(formula, evaluator.sampled()).states(), *figure));
+        if (states.empty()) states = SampledBatch(formula, evaluator.sampled()).states();
+        const Band foretold = band_of(values_of(states, *figure));
         if (foretold.low > fact.value.high || foretold.high < fact.value.low)
             doubts.push_back(told_so(fact, contradicts(fact, kitchen.file, foretold)));
     }

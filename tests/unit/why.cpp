@@ -105,6 +105,31 @@ TEST_CASE("a reading of the colour halves the band of the lightness; three weigh
     }
 }
 
+TEST_CASE("several readings, written into a kitchen, leave about the band that they are told to leave") {
+    static Engine engine = Engine::open({}).value();
+    Formula fried = sour();
+    fried.process.cook = Cook::pan;
+    std::size_t told = 0;
+    for_each_property([&](Property property) {
+        const auto a = engine.why(fried, property).value();
+        if (!a.together) return;
+        ++told;
+        std::string lines;
+        for (const auto& line : a.together->lines) lines += line + "\n";
+        CAPTURE(info(property).key, lines, a.together->known.low, a.together->known.high);
+        const auto kitchen = engine.read_kitchen(lines, "kitchen.txt");
+        REQUIRE(kitchen);
+        const Band written = engine.with_kitchen(*kitchen).value().predict(fried).value().properties[property];
+        CAPTURE(written.low, written.high);
+        CHECK(a.together->known.mid >= a.band.low);
+        CHECK(a.together->known.mid <= a.band.high);
+        // The line is rounded, and a kitchen's pH is of all that animal's cuts.
+        CHECK(width(written) <= 1.3 * width(a.together->known));
+        CHECK(width(written) >= 0.7 * width(a.together->known));
+    });
+    CHECK(told > 3);
+}
+
 TEST_CASE("every uncertain quantity of a formula has words of its own") {
     const Sampled sampled(knowledge(), 16, 1);
     for (const auto& ingredient : knowledge().records().ingredients) {
