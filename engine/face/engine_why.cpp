@@ -5,26 +5,25 @@
 
 namespace standin {
 
-Result<WhyAnswer> Engine::why(const Formula& formula, Property property, const Setting& setting) const {
-    if (static_cast<std::size_t>(property) >= property_count) return failure(Trouble::usage, "no such property");
-    auto prediction = predict(formula, setting);
+template <class Asked>
+Result<WhyAnswer> Engine::Inside::why(const Engine& engine, const Formula& formula, Asked what, const Setting& setting) const {
+    auto prediction = engine.predict(formula, setting);
     if (!prediction) return Failure(prediction.error());
-    const auto checked = cooked_through(formula, inside_->knowledge, inside_->asked(setting)->rules);
+    const auto checked = cooked_through(formula, knowledge, asked(setting)->rules);
     if (!checked) return Failure(checked.error());
-    WhyAnswer answer = why_of(*checked, property, *inside_->evaluator_for(formula));
+    WhyAnswer answer = why_of(*checked, what, *evaluator_for(formula));
     answer.prediction = std::move(*prediction);
     return answer;
 }
 
+Result<WhyAnswer> Engine::why(const Formula& formula, Property property, const Setting& setting) const {
+    if (static_cast<std::size_t>(property) >= property_count) return failure(Trouble::usage, "no such property");
+    return inside_->why(*this, formula, property, setting);
+}
+
 Result<WhyAnswer> Engine::why(const Formula& formula, ColourPart part, const Setting& setting) const {
     if (static_cast<std::size_t>(part) >= colour_part_count) return failure(Trouble::usage, "no such part of a colour");
-    auto prediction = predict(formula, setting);
-    if (!prediction) return Failure(prediction.error());
-    const auto checked = cooked_through(formula, inside_->knowledge, inside_->asked(setting)->rules);
-    if (!checked) return Failure(checked.error());
-    WhyAnswer answer = why_of(*checked, part, *inside_->evaluator_for(formula));
-    answer.prediction = std::move(*prediction);
-    return answer;
+    return inside_->why(*this, formula, part, setting);
 }
 
 }  // namespace standin

@@ -34,6 +34,10 @@ struct Engine::Inside {
     /// The options as one question has them, or what is wrong with that.
     Result<Options> asked(const Setting& setting) const;
 
+    /// What moves `what`, a property or a part of the colour, of a formula.
+    template <class Asked>
+    Result<WhyAnswer> why(const Engine& engine, const Formula& formula, Asked what, const Setting& setting) const;
+
     /// The evaluator for questions about `formula`: what the kitchen has measured of that sausage has moved and narrowed its draws.
     std::shared_ptr<const Evaluator> evaluator_for(const Formula& formula) const;
 
