@@ -174,13 +174,6 @@ void read_as_a_line(LookupAnswer& answer, std::string_view word, const Knowledge
     answer.read_as = asked.message + " in a formula";
 }
 
-// "su": water to some, vinegar to others, however it is measured.
-bool two_foods_share(std::string_view word, const Knowledge& knowledge) {
-    const auto& all = knowledge.records().lexicon.namesakes;
-    return std::any_of(all.begin(), all.end(),
-                       [&](const Namesake& one) { return whatever_is_said(one) && contains(one.names, fold(word)); });
-}
-
 }  // namespace
 
 LookupAnswer Engine::lookup(std::string_view word, const Setting& setting) const {
@@ -190,7 +183,7 @@ LookupAnswer Engine::lookup(std::string_view word, const Setting& setting) const
         return answer;
     }
     const Options options = inside_->asked(setting).value_or(inside_->options);
-    const auto* found = two_foods_share(word, inside_->knowledge) ? nullptr : inside_->knowledge.ingredient_named(word);
+    const auto* found = shared_by_two_foods(word, inside_->knowledge) ? nullptr : inside_->knowledge.ingredient_named(word);
     if (found) answer.matches.push_back(Facts(*found, inside_->knowledge, options).all());
     else read_as_a_line(answer, word, inside_->knowledge, options);
     if (!answer.matches.empty() || !answer.nearest.empty()) return answer;

@@ -59,6 +59,9 @@ bool may_be_either(const Namesake& one, const NameRead& name, const AmountTold& 
     return one.by.empty() || std::any_of(one.by.begin(), one.by.end(), [&](const auto& by) { return measured_by(by, told.unit); });
 }
 
+// Asked of the name however it is measured and whatever stands beside it.
+bool whatever_is_said(const Namesake& one) { return one.by.empty() && one.told_by.empty() && !one.below_g; }
+
 // So little of a fresh food that a dry one of its name is more likely meant.
 std::optional<Error> dry_one_more_likely(const NameRead& name, double grams, const Knowledge& knowledge) {
     constexpr double spice_grams = 10, pepper_grams = 20;  // fresh ones are weighed by more. Judgement
@@ -94,7 +97,11 @@ std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountTex
     return told.grams ? dry_one_more_likely(name, *told.grams, knowledge) : std::nullopt;
 }
 
-bool whatever_is_said(const Namesake& one) { return one.by.empty() && one.told_by.empty() && !one.below_g; }
+bool shared_by_two_foods(std::string_view name, const Knowledge& knowledge) {
+    const auto& all = knowledge.records().lexicon.namesakes;
+    return std::any_of(all.begin(), all.end(),
+                       [&](const Namesake& one) { return whatever_is_said(one) && contains(one.names, fold(name)); });
+}
 
 bool is_between_namesakes(const Error& error, const Knowledge& knowledge) {
     const auto& all = knowledge.records().lexicon.namesakes;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string_view>
 
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/name_text.hpp"
@@ -14,8 +15,8 @@ namespace standin {
 /// the amount is of a kilo, and not of the batch.
 std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountText& amount, bool in_each_kilo, const Knowledge& knowledge);
 
-/// Whether it is asked of the name however it is measured and whatever stands beside it.
-bool whatever_is_said(const Namesake& one);
+/// Whether two foods share that name, however it is measured and whatever stands beside it: "su".
+bool shared_by_two_foods(std::string_view name, const Knowledge& knowledge);
 
 /// Whether an error is such a question: no other tongue answers it.
 bool is_between_namesakes(const Error& error, const Knowledge& knowledge);
