@@ -3,6 +3,7 @@
 #include <array>
 #include <string>
 
+#include "core/called.hpp"
 #include "core/names.hpp"
 
 namespace standin {
@@ -24,10 +25,8 @@ const PropertyInfo& info(ColourPart part) { return parts_of_colour[static_cast<s
 std::optional<ColourPart> colour_part_of(std::string_view text) {
     const std::string wanted = fold(text);
     if (wanted == "colour" || wanted == "color") return ColourPart::lightness;
-    for (const auto called : {&PropertyInfo::key, &PropertyInfo::word, &PropertyInfo::name})
-        for (std::size_t p = 0; p < parts_of_colour.size(); ++p)
-            if (!wanted.empty() && fold(parts_of_colour[p].*called) == wanted) return static_cast<ColourPart>(p);
-    return std::nullopt;
+    const auto at = called(parts_of_colour, text);
+    return at ? std::optional(static_cast<ColourPart>(*at)) : std::nullopt;
 }
 
 }  // namespace standin

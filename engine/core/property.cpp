@@ -1,8 +1,8 @@
 #include "standin/property.hpp"
 
-#include <algorithm>
 #include <string>
 
+#include "core/called.hpp"
 #include "core/names.hpp"
 
 namespace standin {
@@ -40,13 +40,18 @@ constexpr std::array<PropertyInfo, property_count> table{{
 
 const PropertyInfo& info(Property property) { return table[static_cast<std::size_t>(property)]; }
 
-std::optional<Property> property_of(std::string_view text) {
+std::optional<std::size_t> called(std::span<const PropertyInfo> table, std::string_view text) {
     const std::string wanted = fold(text);
     // "heat" is a word of one and the name of another: what conditions call it goes first.
-    for (const auto called : {&PropertyInfo::key, &PropertyInfo::word, &PropertyInfo::name})
-        for (std::size_t p = 0; p < table.size(); ++p)
-            if (!wanted.empty() && fold(table[p].*called) == wanted) return static_cast<Property>(p);
+    for (const auto by : {&PropertyInfo::key, &PropertyInfo::word, &PropertyInfo::name})
+        for (std::size_t at = 0; at < table.size(); ++at)
+            if (!wanted.empty() && fold(table[at].*by) == wanted) return at;
     return std::nullopt;
+}
+
+std::optional<Property> property_of(std::string_view text) {
+    const auto at = called(table, text);
+    return at ? std::optional(static_cast<Property>(*at)) : std::nullopt;
 }
 
 }  // namespace standin

@@ -130,13 +130,24 @@ private:
         return all;
     }
 
-    // The allergens that are named from one word up to another.
-    WordRow allergens_between(std::size_t first, std::size_t last) const {
+    // A food or a kind of food that the words [first, last) name, as a whole, whether a law lists it or not.
+    WordRow food_at(std::size_t first, std::size_t last) const {
+        const std::string phrase = said_words(words_, first, last);
+        if (last - first == 1 && (phrase.size() < 3 || knowledge_.in_list(WordList::person_word, fold(phrase)) ||
+                                  knowledge_.in_list(WordList::article, fold(phrase))))
+            return {};
+        if (const Kind* kind = kind_said(phrase, knowledge_)) return {kind->names.front()};
+        const auto* food = knowledge_.ingredient_named(phrase);
+        return food ? WordRow{food->names.front()} : WordRow{};
+    }
+
+    // What is named from one word up to another, the longest name at each.
+    WordRow between(std::size_t first, std::size_t last, WordRow (SaidOfWhom::*named)(std::size_t, std::size_t) const) const {
         WordRow all;
         for (std::size_t at = first; at < last;) {
             std::size_t next = at + 1;
             for (std::size_t end = std::min(last, at + longest_name); end > at; --end) {
-                const WordRow names = names_at(at, end);
+                const WordRow names = (this->*named)(at, end);
                 if (names.empty()) continue;
                 for (const auto& name : names) add_name(all, name);
                 next = end;
@@ -147,27 +158,8 @@ private:
         return all;
     }
 
-    // Other foods and kinds of food, which no law lists.
-    WordRow foods_between(std::size_t first, std::size_t last) const {
-        WordRow all;
-        for (std::size_t at = first; at < last;) {
-            std::size_t next = at + 1;
-            for (std::size_t end = std::min(last, at + longest_name); end > at; --end) {
-                const std::string phrase = said_words(words_, at, end);
-                if (end - at == 1 && (phrase.size() < 3 || knowledge_.in_list(WordList::person_word, fold(phrase)) ||
-                                      knowledge_.in_list(WordList::article, fold(phrase))))
-                    continue;
-                const Kind* kind = kind_said(phrase, knowledge_);
-                const auto* food = kind ? nullptr : knowledge_.ingredient_named(phrase);
-                if (!kind && !food) continue;
-                add_name(all, kind ? kind->names.front() : food->names.front());
-                next = end;
-                break;
-            }
-            at = next;
-        }
-        return all;
-    }
+    WordRow allergens_between(std::size_t first, std::size_t last) const { return between(first, last, &SaidOfWhom::names_at); }
+    WordRow foods_between(std::size_t first, std::size_t last) const { return between(first, last, &SaidOfWhom::food_at); }
 
     // "..., so I use walnuts", "aber": what is said there is of another food.
     std::size_t clause_begin(std::size_t at) const {

@@ -31,6 +31,16 @@ std::vector<std::string> words_by_language(ObjectReader& r, std::string_view key
     return all;
 }
 
+std::vector<HazardExample> examples_of(ObjectReader& r, Problems& problems) {
+    std::vector<HazardExample> all;
+    for (const auto& item : r.list("examples")) {
+        ObjectReader e(item, problems);
+        all.push_back({e.text("line"), e.text("becomes")});
+    }
+    if (all.empty()) r.fault("examples", "expected at least one line that the tests can read");
+    return all;
+}
+
 Hazard hazard_of(const JsonNode& node, Problems& problems) {
     ObjectReader r(node, problems);
     Hazard h;
@@ -48,12 +58,8 @@ Hazard hazard_of(const JsonNode& node, Problems& problems) {
     h.needs = r.texts("needs");
     h.least_min = r.number_if("least_min");
     h.hints = r.texts("hints");
-    for (const auto& item : r.list("examples")) {
-        ObjectReader e(item, problems);
-        h.examples.push_back({e.text("line"), e.text("becomes")});
-    }
+    h.examples = examples_of(r, problems);
     if (h.words.empty() && h.needs.empty()) r.fault("words", "expected words, or preparations that the food needs");
-    if (h.examples.empty()) r.fault("examples", "expected at least one line that the tests can read");
     return h;
 }
 
@@ -70,12 +76,8 @@ Namesake namesake_of(const JsonNode& node, Problems& problems) {
     n.by = r.texts("by");
     n.below_g = r.number_if("below_g");
     n.hints = r.texts("hints");
-    for (const auto& item : r.list("examples")) {
-        ObjectReader e(item, problems);
-        n.examples.push_back({e.text("line"), e.text("becomes")});
-    }
+    n.examples = examples_of(r, problems);
     if (n.names.empty() && n.trade_words.empty()) r.fault("names", "expected the names that two foods share");
-    if (n.examples.empty()) r.fault("examples", "expected at least one line that the tests can read");
     return n;
 }
 

@@ -23,6 +23,11 @@ Error error_of(const Hazard& hazard, const std::string& said) {
 // Said of a food that it stands beside: elsewhere an animal may be anybody's name, and a pan may smell.
 bool is_of_a_food(const Hazard& hazard) { return hazard.kind == "species" || hazard.kind == "senses" || hazard.kind == "doubt"; }
 
+// Whether a reading stops at it, of whatever food it is said.
+bool stops(const HazardMatch& match) {
+    return (match.hazard->act == HazardAct::refuse || match.hazard->act == HazardAct::ask) && match.hazard->of.empty();
+}
+
 // The first of the hazards that stops a reading; a refusal goes before a question.
 const HazardMatch* worst(const std::vector<HazardMatch>& found, const std::string& ingredient, bool beside = false) {
     const HazardMatch* best = nullptr;
@@ -122,9 +127,6 @@ namespace {
 template <class Such>
 bool all_that_stops(std::string_view text, const Knowledge& knowledge, Such such) {
     const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
-    const auto stops = [](const HazardMatch& match) {
-        return (match.hazard->act == HazardAct::refuse || match.hazard->act == HazardAct::ask) && match.hazard->of.empty();
-    };
     return std::any_of(found.begin(), found.end(), stops) &&
            std::all_of(found.begin(), found.end(), [&](const HazardMatch& match) { return !stops(match) || such(match); });
 }
@@ -164,13 +166,16 @@ std::optional<Error> danger_in_title(std::string_view title, const Knowledge& kn
 
 namespace {
 
+// "With", "à la": it is of what stands before.
+bool joins(const std::string& word, const Knowledge& knowledge) {
+    return knowledge.in_list_as_written(WordList::title_join, word) || contains(knowledge.records().lexicon.joins, word);
+}
+
 // "Yew Tree Farm", "Foxglove Lane": a place at once behind it, or one word on.
 bool names_a_place(const HazardText& text, const HazardMatch& match, const Knowledge& knowledge) {
     for (std::size_t at = match.last; at < std::min(text.words.size(), match.last + 2); ++at) {
         if (knowledge.in_list(WordList::place_behind_a_name, fold(text.words[at]))) return true;
-        if (knowledge.in_list_as_written(WordList::title_join, text.words[at]) ||
-            contains(knowledge.records().lexicon.joins, text.words[at]))
-            return false;
+        if (joins(text.words[at], knowledge)) return false;
     }
     return false;
 }
@@ -178,11 +183,8 @@ bool names_a_place(const HazardText& text, const HazardMatch& match, const Knowl
 // "Rue verte", "Saucisse de la rue Neuve": a street with its name behind it, and no herb that something is made with.
 bool is_a_street(const HazardText& text, const HazardMatch& match, const Knowledge& knowledge) {
     if (!knowledge.in_list(WordList::feast_or_street, fold(match.said)) || match.last >= text.words.size()) return false;
-    const auto joins = [&](const std::string& word) {
-        return knowledge.in_list_as_written(WordList::title_join, word) || contains(knowledge.records().lexicon.joins, word);
-    };
     const bool alone = match.first == 0 || text.words[match.first - 1] == "la";
-    return alone && !joins(text.words[match.last]) && !(match.first > 1 && joins(text.words[match.first - 2]));
+    return alone && !joins(text.words[match.last], knowledge) && !(match.first > 1 && joins(text.words[match.first - 2], knowledge));
 }
 
 }  // namespace
@@ -191,8 +193,7 @@ std::string name_in_title(std::string_view title, const Knowledge& knowledge) {
     const HazardText text = hazard_text(title);
     std::string name;
     for (const auto& match : hazards_in(text, knowledge.records().lexicon)) {
-        const bool stops = match.hazard->act == HazardAct::refuse || match.hazard->act == HazardAct::ask;
-        if (!stops || !match.hazard->of.empty() || is_of_a_food(*match.hazard)) continue;
+        if (!stops(match) || is_of_a_food(*match.hazard)) continue;
         if (!names_a_place(text, match, knowledge) && !is_a_street(text, match, knowledge)) return {};
         if (name.empty()) name = match.said;
     }
