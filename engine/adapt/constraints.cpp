@@ -8,6 +8,7 @@
 #include "adapt/asked_roles.hpp"
 #include "adapt/fair_moves.hpp"
 #include "adapt/goes_first.hpp"
+#include "adapt/odd_foods.hpp"
 #include "adapt/own_water.hpp"
 #include "adapt/proportions.hpp"
 #include "knowledge/kinds.hpp"
@@ -148,13 +149,15 @@ private:
     // Swiss cheese for gruyere, peas for frozen peas: what is nearly the same and there in plenty comes in, whatever else of the batch were
     // the nearer without the line.
     void kin_comes_in() {
-        constexpr double nearly_same = 0.8, all_but = 0.95, most_of_it = 0.65;  // closeness; of what is missing; judgement
         if (!distance_.goals().empty()) return;
+        const double nearly_same = context_.constant("advice.fair.nearly-same");
+        const double all_but = context_.constant("advice.fair.all-but");
+        const double most_of_it = context_.constant("advice.fair.most-of-it");
         const auto in_plenty = [&](const Move& m, double missing) {
             const Ingredient& food = ingredient(m.food);
-            const bool capped = food.most_g_per_kg || (food.roles.front() == Role::binder && food.tissue == Tissue::dry);
-            return !m.into && !m.second && !capped && stock_.names(food.id) && !stock_.in_doubt(food.id) && !stock_.offer(food).grams &&
-                   m.stands_for.front().closeness >= nearly_same && m.most * m.covers->per_gram >= all_but * missing;
+            return !m.into && !m.second && !is_capped(food) && stock_.names(food.id) && !stock_.in_doubt(food.id) &&
+                   !stock_.offer(food).grams && m.stands_for.front().closeness >= nearly_same &&
+                   m.most * m.covers->per_gram >= all_but * missing;
         };
         for (std::size_t l = 0; l < problem_.start.size(); ++l) {
             if (!problem_.missing[l]) continue;
@@ -206,9 +209,7 @@ private:
     void cap_binders() {
         const double near = context_.constant("advice.binder.near-the-most");
         const double more_of_own = context_.constant("advice.binder.more-of-own");
-        const Counts dry_binder = [](const Ingredient& i) {
-            return i.roles.front() == Role::binder && i.tissue == Tissue::dry ? 1.0 : 0.0;
-        };
+        const Counts dry_binder = [](const Ingredient& i) { return is_dry_binder(i) ? 1.0 : 0.0; };
         if (!moved(dry_binder)) return;
         double there = 0, own = 0;
         for (std::size_t l = 0; l < problem_.start.size(); ++l) {

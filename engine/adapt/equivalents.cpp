@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "knowledge/tissue.hpp"
 #include "substitute/standing.hpp"
 
 namespace standin {
@@ -44,7 +45,7 @@ private:
         if (!a.brings_food() || !b.brings_food() || fresh_allergens(a) != fresh_allergens(b)) return false;
         if (a.food.ingredient == b.food.ingredient) return true;
         if (!same_place(a, b) || a.second || b.second) return false;
-        if (a.kind == MoveKind::add && a.role == Role::binder && dry(a) && dry(b)) return true;
+        if (a.kind == MoveKind::add && dry_binder(a) && dry_binder(b)) return true;
         return close_.count(std::minmax(a.food.ingredient, b.food.ingredient)) > 0 || are_twins(a, b);
     }
 
@@ -55,7 +56,7 @@ private:
     }
 
     // Flour, starch, crumbs, fibre: another of them is the same idea.
-    bool dry(const Move& move) const { return knowledge_.ingredient(move.food.ingredient)->tissue == Tissue::dry; }
+    bool dry_binder(const Move& move) const { return is_dry_binder(*knowledge_.ingredient(move.food.ingredient)); }
 
     static bool same_place(const Move& a, const Move& b) {
         if (a.kind != b.kind) return false;

@@ -213,9 +213,6 @@ bool is_over_its_most(const Problem& problem, const Line& line, const Context& c
     return limit && 1000 * line.grams.mid > limit->band.mid * batch;
 }
 
-// Flour and starch stay under a cap that their whole place may be over: then as much as it leaves room for comes in.
-bool is_capped(const Ingredient& food) { return food.roles.front() == Role::binder && food.tissue == Tissue::dry; }
-
 // Back fat for lard: the same dose outweighs what is missing, and the meat block is not made heavier by it.
 double block_room(const Problem& problem, const Move& move, const Context& context) {
     if (!of_fat(problem, move, context) || !(move.per_gram[Amount::meat] > 0)) return std::numeric_limits<double>::infinity();
@@ -258,7 +255,8 @@ void hold_to_what_is_missing(Problem& problem, bool asked, const Stock& stock, c
         const double missing = missing_share(problem, move.line) / move.covers->per_gram;
         const double over = move.role == Role::salt ? over_missing_salt : over_missing;
         move.most = std::min(move.most, std::max(over * missing, move.least));
-        if (!is_capped(*context.knowledge().ingredient(move.food.ingredient)) && takes_the_whole_place(problem, move, context))
+        // Flour and starch stay under a cap that their whole place may be over: then as much as it leaves room for comes in.
+        if (!is_dry_binder(*context.knowledge().ingredient(move.food.ingredient)) && takes_the_whole_place(problem, move, context))
             move.least = std::max(move.least, std::min(move.most, the_whole * std::min(missing, block_room(problem, move, context))));
     }
 }

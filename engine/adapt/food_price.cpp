@@ -99,10 +99,7 @@ double FoodPrice::passed_over(const Ingredient& food, Role role, const Distance&
                    ? later
                    : 0;
     if (role == Role::binder && is_gum(food, context_) && !in_formula(food))
-        return listed(
-                   [&](const Ingredient& o) { return o.roles.front() == Role::binder && o.tissue == Tissue::dry && !is_gum(o, context_); })
-                   ? later
-                   : 0;
+        return listed([&](const Ingredient& o) { return is_dry_binder(o) && !is_gum(o, context_); }) ? later : 0;
     return 0;
 }
 

@@ -29,13 +29,9 @@ std::vector<Figure> at_the_plate(const Formula& base, double lost_mmol_kg, const
             {"oil", std::nullopt, grams * knowledge.parameter("bench.sauce.oil").mid, "g"}};
 }
 
-}  // namespace
-
-namespace {
-
 // Who has no chile has pepper, ginger or horseradish: half of what a kilo takes at the most.
 void as_bite(std::vector<Reason>& all, const Distance& distance, const Compared& c, const Stock& stock, const Context& context) {
-    const double worth_saying = context.constant("advice.gives-back.heat-lost");
+    const double worth_saying = context.constant("advice.gives-back.lost");
     const double before = c.before.properties[Property::heat_mg_kg], after = c.after.properties[Property::heat_mg_kg];
     const double floor = context.constant("advice.floor.heat");
     // A trace that was hardly tasted, thinned below it, is no loss.
@@ -87,7 +83,7 @@ void as_allium(std::vector<Reason>& all, const Distance& distance, const Compare
 std::vector<Reason> what_gives_back(const Formula& base, const Distance& distance, const Compared& c, const SwapGraph& graph,
                                     const Stock& stock, const Context& context) {
     constexpr double zesty = 2, hardly_sour = 0.15;
-    const double worth_saying = context.constant("advice.gives-back.heat-lost");
+    const double worth_saying = context.constant("advice.gives-back.lost");
     std::vector<Reason> all;
     as_bite(all, distance, c, stock, context);
     as_allium(all, distance, c, stock, context);

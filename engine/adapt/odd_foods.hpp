@@ -11,6 +11,9 @@ bool hard_grain(const Ingredient& food, const Knowledge& knowledge);
 /// A dry binder of which a kilo takes little: a gum, a gel or a husk.
 bool is_gum(const Ingredient& food, const Context& context);
 
+/// Of which a batch may hold only so much: by its own most, or by the cap on dry binders.
+bool is_capped(const Ingredient& food);
+
 /// Bacon, salt pork: nobody who asks for a fresh sausage leaner or fatter is given cured meat for it.
 bool cured(const Ingredient& food, const Context& context);
 

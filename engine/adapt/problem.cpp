@@ -204,7 +204,7 @@ private:
             push(std::move(move));
         };
         // Flour holds the water that makes a paste wet: who wants it to bind is not told to take it out.
-        const bool dry_binder = role == Role::binder && ingredient(line).tissue == Tissue::dry;
+        const bool dry_binder = is_dry_binder(ingredient(line));
         if (!stays(l))
             offer(MoveKind::reduce, std::min((plain_water ? (leeway_ == Leeway::usual ? most_water_out(line, distance_, base_mass_) : 1)
                                                           : std::min(most_share_out(role), most_share_out(moved_as(role)))) *
@@ -244,9 +244,7 @@ private:
                handful_of_herb(ingredient(lines()[l]), unit(lines()[l])[Amount::mass] * lines()[l].grams.mid / base_mass_);
     }
 
-    bool stays(std::size_t l) const {
-        return asked_.dry_binder_stays && role_of_line(l) == Role::binder && ingredient(lines()[l]).tissue == Tissue::dry;
-    }
+    bool stays(std::size_t l) const { return asked_.dry_binder_stays && is_dry_binder(ingredient(lines()[l])); }
 
     // More oregano makes nothing greener.
     bool brings_no_green(std::size_t l) {

@@ -9,8 +9,6 @@
 #include "substitute/dose.hpp"
 
 namespace standin {
-namespace {}  // namespace
-
 double StandInPlace::room_by_the_kilo(const Ingredient& food) const {
     return food.most_g_per_kg ? food.most_g_per_kg->band.mid * base_mass_ / 1000 : std::numeric_limits<double>::infinity();
 }
@@ -148,7 +146,7 @@ bool StandInPlace::fills(std::size_t l, const Candidate& candidate, double most)
 }
 
 void StandInPlace::hold_bulk(Problem& problem, std::size_t l, std::size_t first, bool only_one) const {
-    const double all_but = context_.constant("advice.place.all-but");
+    const double all_but = context_.constant("advice.fair.all-but");
     const double missing = 1 - problem.start[l] / lines()[l].grams.mid;
     const auto is_short = [&](const Move& m) { return m.fills && m.most * m.covers->per_gram < all_but * missing; };
     const auto from = problem.moves.begin() + static_cast<std::ptrdiff_t>(first);

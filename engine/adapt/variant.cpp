@@ -6,6 +6,7 @@
 #include <optional>
 #include <stdexcept>
 
+#include "adapt/odd_foods.hpp"
 #include "core/band.hpp"
 #include "safety/safety.hpp"
 #include "substitute/stand_ins.hpp"
@@ -40,8 +41,7 @@ private:
     // What there is no more of, or what a cap holds down, is never rounded up.
     bool short_of(const std::string& id) const {
         const Ingredient& food = *knowledge_.ingredient(id);
-        const bool capped = food.most_g_per_kg || (food.roles.front() == Role::binder && food.tissue == Tissue::dry);
-        return capped || stock_.offer(food).grams.has_value();
+        return is_capped(food) || stock_.offer(food).grams.has_value();
     }
 
     void weigh_lines() {

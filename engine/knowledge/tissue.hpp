@@ -30,4 +30,7 @@ inline bool is_vegetable(const Ingredient& food) {
     return is_vegetable(food.tissue) || (food.tissue == Tissue::seed && food.family == "vegetables");
 }
 
+/// Flour, crumbs, starch or gum: what is stirred in dry and binds by the water it takes up.
+inline bool is_dry_binder(const Ingredient& food) { return food.roles.front() == Role::binder && food.tissue == Tissue::dry; }
+
 }  // namespace standin
