@@ -245,10 +245,6 @@ bool orange_pink(const Lab& lab, Doneness done) {
            chroma_of(lab) >= strong_from;
 }
 
-}  // namespace
-
-namespace {
-
 // Turmeric, saffron: no survey name near it is a cook's.
 std::string_view word_of_yellow(const Lab& lab) {
     constexpr double strong_from = 26, orange_to = 70, green_from = 90, light_from = 58, dark_to = 40;

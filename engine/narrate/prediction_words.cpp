@@ -92,8 +92,7 @@ std::string limit_words(const Reason& r, Units units) {
             return leaf_cut_words(r);
         case ReasonKind::shape_unknown:
             return "How wide it is moves no figure of the cook loss: thin links, thick ones and patties lose differently, and no "
-                   "measurement "
-                   "with their width was found. Weigh one before and after, and write what it lost into kitchen.txt";
+                   "measurement with their width was found. Weigh one before and after, and write what it lost into kitchen.txt";
         case ReasonKind::cold_green:
             return "How the green keeps in the cold is extrapolated from measurements at " +
                    temperature_in(after(r, "measured from"), units) + " and above";

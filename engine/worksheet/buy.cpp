@@ -141,10 +141,6 @@ private:
     bool us_;
 };
 
-}  // namespace
-
-namespace {
-
 // What the list has of it, and so what is lacking.
 void set_against(Purchase& bought, const Inventory& have, const Knowledge& knowledge) {
     constexpr double rounding = 0.005;  // share: less than a bunch or a scale can tell

@@ -9,6 +9,7 @@
 #include "formula/formats/bases.hpp"
 #include "formula/formats/going_without.hpp"
 #include "formula/formats/share_sheet.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/sentences.hpp"
 #include "formula/lexer/spaces.hpp"
 #include "formula/line/each_of.hpp"
@@ -84,14 +85,13 @@ void tell_of_tongues(Draft& draft) {
 
 void tell_of_page(Draft& draft) {
     constexpr std::size_t few = 4;
-    if (!draft.said_of_guests.empty()) {
-        draft.formula.read_as.push_back(make_reason(ReasonKind::of_the_recipe, {}, draft.said_of_guests));
-        draft.formula.read_as.back().role = said_of_guests_role;
-    }
-    if (!draft.said_of_going_without.empty()) {
-        draft.formula.read_as.push_back(make_reason(ReasonKind::of_the_recipe, {}, draft.said_of_going_without));
-        draft.formula.read_as.back().role = said_of_going_without_role;
-    }
+    const auto tell_of = [&](std::string_view role, const std::vector<std::string>& sentences) {
+        if (sentences.empty()) return;
+        draft.formula.read_as.push_back(make_reason(ReasonKind::of_the_recipe, {}, sentences));
+        draft.formula.read_as.back().role = role;
+    };
+    tell_of(said_of_guests_role, draft.said_of_guests);
+    tell_of(said_of_going_without_role, draft.said_of_going_without);
     auto lines = std::move(draft.said_of_recipe);
     std::erase_if(lines, [&](const std::string& line) {
         return contains(draft.said_of_guests, line) || contains(draft.said_of_going_without, line);
@@ -143,6 +143,14 @@ void hold_against_lines(Draft& draft, const Knowledge& knowledge) {
     }
 }
 
+// What was said beside the lines, told and held against them once all of it is read.
+void mind_the_words_beside(Draft& draft, const Knowledge& knowledge) {
+    tell_of_tongues(draft);
+    take_out_of_lines(draft, knowledge);
+    tell_of_page(draft);
+    hold_against_lines(draft, knowledge);
+}
+
 // Makers reckon shares on the meat; where the other shares are of the batch, so is one that does not say. Of both: ask.
 Whole usual_whole(const Draft& draft, bool meat) {
     const auto says = [&](Whole whole) {
@@ -169,8 +177,6 @@ void take_width_of_casing(Formula& formula) {
         return;
     }
 }
-
-bool says_a_number(std::string_view text) { return text.find_first_of("0123456789") != std::string_view::npos; }
 
 // "Batch 5 kg", "Total 100 %"
 bool tells_whole(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge) {
@@ -214,7 +220,7 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         draft.under_base = true;
         return take_heading(draft, text, where, knowledge);
     }
-    const Whole told = says_a_number(text) ? Whole::unsaid : whole_in_words(text, knowledge);
+    const Whole told = has_digit(text) ? Whole::unsaid : whole_in_words(text, knowledge);
     if (told != Whole::unsaid) draft.shares_of = told;
     if (told != Whole::unsaid || is_heading(text, knowledge)) {
         draft.under_base = false;
@@ -401,10 +407,7 @@ void look_through_title(Draft& draft, std::string_view title, const std::string&
 }
 
 Result<Formula> finished(Draft draft, const Knowledge& knowledge) {
-    tell_of_tongues(draft);
-    take_out_of_lines(draft, knowledge);
-    tell_of_page(draft);
-    hold_against_lines(draft, knowledge);
+    mind_the_words_beside(draft, knowledge);
     std::vector<ReadLine> lines;
     bool asked_whole = draft.asks_base;  // once for the sheet
     for (auto& line : draft.lines) {
@@ -432,10 +435,7 @@ FormulaReading shown(Draft draft, const Knowledge& knowledge) {
     reading.title = draft.formula.title;
     reading.note = draft.formula.note;
     reading.told = told_beside_lines(draft);
-    tell_of_tongues(draft);
-    take_out_of_lines(draft, knowledge);
-    tell_of_page(draft);
-    hold_against_lines(draft, knowledge);
+    mind_the_words_beside(draft, knowledge);
     const bool all = std::all_of(draft.lines.begin(), draft.lines.end(), [](const DraftLine& line) { return line.read.has_value(); });
     const bool may_miss_meat = misses_meat(draft, knowledge);
     std::vector<ReadLine> understood;

@@ -8,6 +8,7 @@
 #include "core/typed_reader.hpp"
 #include "formula/formats/table_text.hpp"
 #include "formula/formats/text_lines.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/spaces.hpp"
@@ -81,9 +82,7 @@ bool tells_batch_size(std::string_view text, const Knowledge& knowledge) {
 }
 
 // A title may well be "Sheep casing banger"; with an amount it is a line.
-bool names_a_casing(std::string_view text, const Knowledge& knowledge) {
-    return text.find_first_of("0123456789") != std::string_view::npos && beside_the_mass(text, knowledge);
-}
+bool names_a_casing(std::string_view text, const Knowledge& knowledge) { return has_digit(text) && beside_the_mass(text, knowledge); }
 
 // "Salt" above the lines is more likely one that lost its amount; an animal by itself ("Venison") may well be a title.
 bool names_one_food(std::string_view text, const Knowledge& knowledge) {
@@ -152,7 +151,7 @@ private:
     Counted counted_food(const std::vector<TextLine>& lines) const {
         const std::string_view text = lines.front().text;
         const auto words = words_of(text);
-        const bool figure = !words.empty() && words.front().raw.find_first_not_of("0123456789") == std::string::npos;
+        const bool figure = !words.empty() && only_digits(words.front().raw);
         if (words.size() < 2 || lines.size() < 2 || (!figure && !knowledge_.in_list(WordList::counting_word, words.front().folded)))
             return Counted::no;
         if (unit_named(words[1].folded) || text.find_first_of("0123456789", words[1].begin) != std::string_view::npos) return Counted::no;
@@ -170,7 +169,7 @@ private:
     // "Chicken thigh" above "1000 g chicken thigh" is what the sausage is called.
     bool named_below(const std::vector<TextLine>& lines) const {
         const std::string_view text = lines.front().text;
-        if (text.find_first_of("0123456789") != std::string_view::npos || !names_one_food(text, knowledge_)) return false;
+        if (has_digit(text) || !names_one_food(text, knowledge_)) return false;
         const auto* food = knowledge_.ingredient_named(text);
         if (!food) food = knowledge_.ingredient_meant(text);
         return std::any_of(lines.begin() + 1, lines.end(), [&](const TextLine& line) {

@@ -21,6 +21,7 @@
 #include "formula/formats/stock_told.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/formats/text_lines.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/trouble.hpp"
 #include "formula/line/each_of.hpp"
@@ -39,8 +40,6 @@
 
 namespace standin {
 namespace {
-
-bool holds_digit(std::string_view part) { return part.find_first_of("0123456789") != std::string_view::npos; }
 
 class PlainInventory {
 public:
@@ -149,7 +148,7 @@ private:
                 return list(says.names, line, false);
             case StockWord::some:
                 gatherer_.plenty = is_plenty(line.text, knowledge_);
-                if (tells_mass(says.names) || (!gatherer_.plenty && (holds_digit(says.names) || reads(says.names, line)))) {
+                if (tells_mass(says.names) || (!gatherer_.plenty && (has_digit(says.names) || reads(says.names, line)))) {
                     gatherer_.plenty = false;
                     weighed(says.names, line);
                 } else list(says.names, line, true);
@@ -216,7 +215,7 @@ private:
     bool tells_where_it_is(const TextLine& line, const StockLine& says) const {
         const auto comma = line.text.rfind(',');
         if (comma == std::string_view::npos || (says.says != StockWord::some && says.says != StockWord::none)) return false;
-        if (!holds_digit(line.text.substr(0, comma))) return false;
+        if (!has_digit(line.text.substr(0, comma))) return false;
         return knowledge_.in_list(WordList::passed_over, fold(line.text.substr(comma + 1))) &&
                read_line(line.text, Origin(file_, line.place), knowledge_, {}, true).has_value();
     }
@@ -321,7 +320,7 @@ private:
             if (names.ids.size() < 2) names = gatherer_.namer().whole_fruit(read->line, origin).value_or(std::move(names));
             return gatherer_.have_whole(std::move(*read), names, std::string(text));
         }
-        const bool digits = holds_digit(text);
+        const bool digits = has_digit(text);
         const bool open = read.error().not_known == NotKnown::nothing && read.error().message.ends_with("say which");
         if (digits && open && !tells_mass(text))  // "peppers 3": peppercorns or sweet ones
             return gatherer_.not_read(std::move(read.error()), text, true);
@@ -338,7 +337,7 @@ private:
         if (parts.size() > 1 && !gatherer_.namer().knows(text) && (digits || !known_without_amount(text))) {
             for (const auto part : parts)
                 if (!knowledge_.in_list(WordList::passed_over, fold(part)) &&
-                    (holds_digit(part) || is_item(part) || !passed_over(parts, part)))
+                    (has_digit(part) || is_item(part) || !passed_over(parts, part)))
                     weighed(part, line);
             return;
         }
@@ -359,7 +358,7 @@ private:
     bool is_item(std::string_view part) const {
         const StockLine says = stock_line(part, knowledge_);
         if (known_without_amount(says.names.empty() ? part : says.names)) return true;
-        if (holds_digit(part) || says.says == StockWord::none)
+        if (has_digit(part) || says.says == StockWord::none)
             return read_line(part, Origin(file_, {1, 1}), knowledge_, {}, true).has_value();
         const auto ways = in_english(part, knowledge_);
         return std::any_of(ways.begin(), ways.end(),
@@ -372,7 +371,7 @@ private:
         return odd_parts(
             parts,
             [&](std::string_view part) {
-                return holds_digit(part) || knowledge_.in_list(WordList::passed_over, fold(part)) || is_item(part) || is_slip(part);
+                return has_digit(part) || knowledge_.in_list(WordList::passed_over, fold(part)) || is_item(part) || is_slip(part);
             },
             knowledge_);
     }

@@ -9,6 +9,7 @@
 #include "core/names.hpp"
 #include "core/words.hpp"
 #include "formula/formats/stock_words.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
@@ -134,8 +135,7 @@ void turn_middle_amount(std::string& line) {
         Cursor cursor(amount);
         if (!cursor.digit() || !amount_at(cursor)) continue;
         cursor.space();
-        const auto figure = [](const std::string& text) { return text.find_first_of("0123456789") != std::string::npos; };
-        if (!cursor.done() || figure(before) || figure(behind)) continue;
+        if (!cursor.done() || has_digit(before) || has_digit(behind)) continue;
         line = amount + " " + before + ", " + behind;
         return;
     }

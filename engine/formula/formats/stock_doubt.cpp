@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/names.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/likeness.hpp"
@@ -30,7 +31,7 @@ bool excludes_or_warns(const std::vector<Word>& words, const Knowledge& knowledg
         for (std::size_t last = first + 1; last <= std::min(words.size(), first + longest_warning); ++last) {
             const std::string said = fold(phrase(words, first, last));
             if (within_idle_phrase(words, first, last, knowledge)) continue;
-            if (said.find_first_not_of("0123456789") == std::string::npos) continue;  // "0" is one of them
+            if (only_digits(said)) continue;  // "0" is one of them
             if (std::any_of(lists.begin(), lists.end(), [&](WordList list) { return knowledge.in_list(list, said); })) return true;
         }
     return false;

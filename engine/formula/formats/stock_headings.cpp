@@ -9,6 +9,7 @@
 #include "formula/formats/stock_amounts.hpp"
 #include "formula/formats/stock_doubt.hpp"
 #include "formula/formats/stock_words.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/hazards.hpp"
@@ -37,9 +38,7 @@ bool names_food_in_any_tongue(std::string_view line, const Knowledge& knowledge)
                        [&](const Rewording& way) { return way.foreign && !foods_named(way.text, longest, knowledge).empty(); });
 }
 
-bool has_figure(std::string_view text) { return text.find_first_of("0123456789") != std::string_view::npos; }
-
-bool is_number(const Word& word) { return word.folded.find_first_not_of("0123456789") == std::string::npos; }
+bool is_number(const Word& word) { return only_digits(word.folded); }
 
 // "No. 7" denies nothing.
 std::string without_numbering(std::string_view line) {
@@ -53,7 +52,7 @@ std::string without_numbering(std::string_view line) {
 
 // "Meat on hand", but not "plenty of herbs".
 bool heads_a_kind(std::string_view line, const Knowledge& knowledge) {
-    if (has_figure(line)) return false;
+    if (has_digit(line)) return false;
     const StockLine says = stock_line(line, knowledge);
     if (says.says != StockWord::some || says.names.empty() || !kind_named(says.names, knowledge)) return false;
     const auto at = line.find(says.names);
@@ -63,7 +62,7 @@ bool heads_a_kind(std::string_view line, const Knowledge& knowledge) {
 // "Left from last week", "Was noch da ist": it opens with such a word and names no food.
 bool heads_what_is_left(std::string_view line, const Knowledge& knowledge) {
     const StockWord says = stock_line(line, knowledge).says;
-    if (has_figure(line) || says == StockWord::everything_else || says == StockWord::nothing_else) return false;
+    if (has_digit(line) || says == StockWord::everything_else || says == StockWord::nothing_else) return false;
     const auto words = words_of(line);
     bool opens = false;
     for (std::size_t last = 1; last <= std::min(words.size(), longest_said); ++last)
@@ -100,7 +99,7 @@ std::optional<StockHeading> stock_heading(std::string_view line, const Knowledge
 }
 
 bool is_list_title(std::string_view line, const Knowledge& knowledge) {
-    if (has_figure(line)) return false;
+    if (has_digit(line)) return false;
     const auto words = words_of(line);
     const bool sausage = std::any_of(words.begin(), words.end(), [&](const Word& word) {
         return knowledge.in_list(WordList::link_word, word.folded) || knowledge.in_list(WordList::yield_heading, word.folded);

@@ -4,6 +4,7 @@
 
 #include "core/names.hpp"
 #include "formula/formats/stock_words.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/hazards.hpp"
 #include "formula/line/kind_in_brackets.hpp"
@@ -37,8 +38,6 @@ SaidOfFood said_of(std::string_view part, const Knowledge& knowledge) {
     return {foods.size() == 1 ? foods.front() : nullptr, part};
 }
 
-bool has_amount(std::string_view text) { return text.find_first_of("0123456789") != std::string_view::npos; }
-
 bool all_items(std::string_view text, const IsItem& is_item, const Knowledge& knowledge) {
     const auto parts = parts_of_list(text, knowledge);
     return !parts.empty() && std::all_of(parts.begin(), parts.end(), is_item);
@@ -48,7 +47,7 @@ bool all_items(std::string_view text, const IsItem& is_item, const Knowledge& kn
 bool is_warning_ahead(std::string_view line, const std::vector<LineClause>& clauses, const IsItem& is_item, const Knowledge& knowledge) {
     if (clauses.size() < 2 || clauses.front().closed != ':') return false;
     const auto text = clauses.front().of(line);
-    return !is_item(text) && !kind_named(text, knowledge) && !has_amount(text) && words_of(text).size() > 1;
+    return !is_item(text) && !kind_named(text, knowledge) && !has_digit(text) && words_of(text).size() > 1;
 }
 
 }  // namespace
@@ -68,14 +67,14 @@ std::vector<Declared> take_remarks(std::string& line, const IsItem& is_item, con
     if (is_warning_ahead(text, clauses, is_item, knowledge)) take(clauses.front(), foods_in_any_tongue(said(clauses[1]), knowledge));
     std::vector<const Ingredient*> own;
     for (std::size_t i = 0; i < clauses.size(); ++i) {
-        const bool lone = clauses.size() == 2 && i == 1 && has_amount(said(clauses[0])) && !has_amount(said(clauses[1])) &&
+        const bool lone = clauses.size() == 2 && i == 1 && has_digit(said(clauses[0])) && !has_digit(said(clauses[1])) &&
                           stock_line(said(clauses[1]), knowledge).says == StockWord::weighed;
         if (i > 0 && knowledge.in_list(WordList::thawed_cold, fold(said(clauses[i])))) {
             blank_clause(line, clauses[i]);
             continue;
         }
         if (i > 0 && !own.empty() &&
-            (lone || (clauses[i].in_bracket() && !has_amount(said(clauses[i]))) || !all_items(said(clauses[i]), is_item, knowledge))) {
+            (lone || (clauses[i].in_bracket() && !has_digit(said(clauses[i]))) || !all_items(said(clauses[i]), is_item, knowledge))) {
             take(clauses[i], own);
             continue;
         }

@@ -8,6 +8,7 @@
 #include "core/names.hpp"
 #include "formula/formats/stock_doubt.hpp"
 #include "formula/formats/table_cells.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/hazards.hpp"
 #include "knowledge/word_list.hpp"
@@ -114,7 +115,7 @@ std::optional<StockHead> head_by_rows(const std::vector<TextLine>& lines, const 
     std::size_t width = 0, told = 0;
     for (const auto& line : lines) {
         const auto cells = cells_of(line.text, Between::tab);
-        if (cells.size() < name_and_amount || cells.front().find_first_of("0123456789") != std::string::npos) return std::nullopt;
+        if (cells.size() < name_and_amount || has_digit(cells.front())) return std::nullopt;
         width = std::max(width, cells.size());
         const std::string& amount = cells[1];
         const bool digit = !amount.empty() && amount.front() >= '0' && amount.front() <= '9';

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cctype>
 
+#include "formula/lexer/digits.hpp"
+
 namespace standin {
 namespace {
 
@@ -76,7 +78,7 @@ bool is_rule_of_table(const Cells& cells) {
 }
 
 bool is_bare_number(std::string_view cell) {
-    if (cell.find_first_of("0123456789") == std::string_view::npos) return false;
+    if (!has_digit(cell)) return false;
     return cell.find_first_not_of("0123456789.,/ ") == std::string_view::npos;
 }
 

@@ -6,6 +6,7 @@
 
 #include "core/names.hpp"
 #include "formula/formats/table_cells.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/line_asides.hpp"
 #include "formula/line/line_text.hpp"
@@ -62,11 +63,11 @@ ColumnRead column_headed(const std::string& head, const Knowledge& knowledge) {
         const Unit* one = unit_named(word.folded);
         return one && one->dimension == Dimension::mass;
     });
-    const bool number = head.find_first_of("0123456789") != std::string::npos;
+    const bool number = has_digit(head);
     const bool of_batch = std::all_of(words.begin(), words.end(), [&](const Word& word) {  // "10 kg", "for 5 kg batch", and no food
-        return word.folded.find_first_of("0123456789") != std::string::npos || unit_named(word.folded) != nullptr ||
-               knowledge.in_list(WordList::sheet_size, word.folded) || knowledge.in_list(WordList::column_amount, word.folded) ||
-               knowledge.in_list(WordList::percent_word, word.folded) || knowledge.in_list(WordList::sheet_of_meat, word.folded);
+        return has_digit(word.folded) || unit_named(word.folded) != nullptr || knowledge.in_list(WordList::sheet_size, word.folded) ||
+               knowledge.in_list(WordList::column_amount, word.folded) || knowledge.in_list(WordList::percent_word, word.folded) ||
+               knowledge.in_list(WordList::sheet_of_meat, word.folded);
     });
     if (number && !of_batch) return column;
     if (head.find('%') != std::string::npos || says(WordList::percent_word)) column.is = Column::share;
@@ -155,7 +156,7 @@ private:
         bool figures_alone = true, words_of_columns = true;
         for (const auto& head : heads) {
             if (head.head.empty()) continue;
-            const bool figure = head.head.find_first_of("0123456789") != std::string::npos;
+            const bool figure = has_digit(head.head);
             const bool amount = (figure && head.is != Column::unknown) || is_vague(head.head);  // "Chives, cut 3 mm" is none
             if (amount) continue;
             const bool names_foods = head.is == Column::name || head.is == Column::unknown;

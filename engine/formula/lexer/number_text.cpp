@@ -1,5 +1,6 @@
 #include "formula/lexer/number_text.hpp"
 
+#include <algorithm>
 #include <array>
 #include <string>
 
@@ -12,9 +13,11 @@ struct Named {
     std::string_view text;
     double value;
 };
-constexpr std::array vulgar{Named{"½", 1.0 / 2}, Named{"¼", 1.0 / 4}, Named{"¾", 3.0 / 4}, Named{"⅓", 1.0 / 3}, Named{"⅔", 2.0 / 3},
-                            Named{"⅕", 1.0 / 5}, Named{"⅖", 2.0 / 5}, Named{"⅗", 3.0 / 5}, Named{"⅘", 4.0 / 5}, Named{"⅙", 1.0 / 6},
-                            Named{"⅚", 5.0 / 6}, Named{"⅛", 1.0 / 8}, Named{"⅜", 3.0 / 8}, Named{"⅝", 5.0 / 8}, Named{"⅞", 7.0 / 8}};
+constexpr std::array vulgar{FractionSign{"½", "1/2", 1.0 / 2}, FractionSign{"¼", "1/4", 1.0 / 4}, FractionSign{"¾", "3/4", 3.0 / 4},
+                            FractionSign{"⅓", "1/3", 1.0 / 3}, FractionSign{"⅔", "2/3", 2.0 / 3}, FractionSign{"⅕", "1/5", 1.0 / 5},
+                            FractionSign{"⅖", "2/5", 2.0 / 5}, FractionSign{"⅗", "3/5", 3.0 / 5}, FractionSign{"⅘", "4/5", 4.0 / 5},
+                            FractionSign{"⅙", "1/6", 1.0 / 6}, FractionSign{"⅚", "5/6", 5.0 / 6}, FractionSign{"⅛", "1/8", 1.0 / 8},
+                            FractionSign{"⅜", "3/8", 3.0 / 8}, FractionSign{"⅝", "5/8", 5.0 / 8}, FractionSign{"⅞", "7/8", 7.0 / 8}};
 constexpr std::array spelled{Named{"a", 1},    Named{"an", 1},   Named{"one", 1},     Named{"two", 2},     Named{"three", 3},
                              Named{"four", 4}, Named{"five", 5}, Named{"six", 6},     Named{"seven", 7},   Named{"eight", 8},
                              Named{"nine", 9}, Named{"ten", 10}, Named{"eleven", 11}, Named{"twelve", 12}, Named{"twenty", 20}};
@@ -22,9 +25,10 @@ constexpr std::array multiples{Named{"half", 0.5}, Named{"quarter", 0.25}, Named
 constexpr double about_share = 0.10;  // judgement
 
 std::optional<double> vulgar_fraction(Cursor& cursor) {
-    for (const auto& [sign, value] : vulgar)
-        if (cursor.eat(sign)) return value;
-    return std::nullopt;
+    const auto* sign = fraction_sign(cursor.rest());
+    if (!sign) return std::nullopt;
+    cursor.eat(sign->sign);
+    return sign->value;
 }
 
 struct Digits {
@@ -168,6 +172,11 @@ std::optional<double> minutes_a_unit(Cursor& cursor) {
 }
 
 }  // namespace
+
+const FractionSign* fraction_sign(std::string_view text) {
+    const auto found = std::find_if(vulgar.begin(), vulgar.end(), [&](const FractionSign& one) { return text.starts_with(one.sign); });
+    return found == vulgar.end() ? nullptr : &*found;
+}
 
 bool eat_about(Cursor& cursor) {
     if (!cursor.eat_any_word({"about", "approx", "approximately", "around", "roughly", "ca", "circa"})) return false;

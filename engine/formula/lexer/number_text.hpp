@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string_view>
 
 #include "formula/lexer/cursor.hpp"
 #include "standin/band.hpp"
@@ -13,6 +14,15 @@ struct Number {
     bool unsure_dot = false;    ///< "1.500": decimals, or thousands as much of Europe writes them; `band` holds the decimals
     bool unsure_comma = false;  ///< "2,400": thousands or decimals; `band` holds the thousands
 };
+
+/// One letter for a fraction, and the same in digits: "½", "1/2".
+struct FractionSign {
+    std::string_view sign, digits;
+    double value = 0;
+};
+
+/// The one that `text` starts with; null where it starts with none.
+const FractionSign* fraction_sign(std::string_view text);
 
 /// Passes "about", "approx." and the like; false, and nothing passed, when there is none.
 bool eat_about(Cursor& cursor);

@@ -4,6 +4,7 @@
 #include <cctype>
 
 #include "core/contains.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/name_text.hpp"
 #include "knowledge/word_list.hpp"
@@ -73,7 +74,7 @@ bool may_take_first(const FirstOfTwo& first, const ReadLine& read, const Knowled
     }
     constexpr double fat = 60;  // g in 100 g, judgement
     if (taken.meat && second->meat) return taken.composition.fat.mid >= fat && second->composition.fat.mid >= fat;
-    if (first.other.find_first_of("0123456789") != std::string::npos) return false;  // "or about 200 ml wine"
+    if (has_digit(first.other)) return false;  // "or about 200 ml wine"
     return taken.family == second->family || taken.tissue == second->tissue || taken.roles.front() == second->roles.front();
 }
 

@@ -4,14 +4,13 @@
 #include <cmath>
 
 #include "core/names.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/line/process_text.hpp"
 #include "knowledge/word_list.hpp"
 
 namespace standin {
 namespace {
-
-bool says_a_number(std::string_view text) { return text.find_first_of("0123456789") != std::string_view::npos; }
 
 // "a" is "one" in English; "à", and "a" before digits, may be what amounts go with.
 bool is_article(const Word& word) { return word.raw == "a" || word.raw == "A"; }
@@ -58,7 +57,7 @@ std::optional<Per> heading_base(std::string_view line, const Knowledge& knowledg
     const bool based = std::any_of(before.begin(), before.end(), [&](const Word& word) {
         return knowledge.in_list(WordList::per, word.folded) || knowledge.in_list(WordList::for_a_base, word.folded);
     });
-    if (based && close != std::string::npos && says_a_number(text.substr(open, close - open)))  // "per 1000 g (1 kg) of meat"
+    if (based && close != std::string::npos && has_digit(text.substr(open, close - open)))  // "per 1000 g (1 kg) of meat"
         text.replace(open, close - open + 1, close - open + 1, ' ');
     std::replace_if(
         text.begin(), text.end(), [](char c) { return std::string_view("*_=~#|()[]:,;").find(c) != std::string_view::npos; }, ' ');
@@ -76,7 +75,7 @@ std::optional<Per> heading_base(std::string_view line, const Knowledge& knowledg
                 knowledge.in_list(WordList::seasoning_heading, words[i].folded) || knowledge.in_list(WordList::heading, words[i].folded) ||
                 knowledge.in_list(WordList::whole_meat, words[i].folded) || knowledge.in_list(WordList::whole_batch, words[i].folded) ||
                 knowledge.in_list(WordList::heading_word, words[i].folded);
-            if (says_a_number(words[i].raw) || !told) return std::nullopt;
+            if (has_digit(words[i].raw) || !told) return std::nullopt;
         }
         if (makes && !seasoning) return std::nullopt;
         found->per.of = whole_of(words, found->last, knowledge);

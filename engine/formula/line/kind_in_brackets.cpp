@@ -5,6 +5,8 @@
 #include <vector>
 
 #include "core/names.hpp"
+#include "core/words.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/remark/remark.hpp"
 #include "knowledge/kinds.hpp"
@@ -79,7 +81,7 @@ void write_kinds_in_brackets(std::string& line, bool several, const Knowledge& k
     const auto open = line.find('('), close = line.find(')', open);
     if (close == std::string::npos) return;
     const auto parts = parts_of(line.substr(open + 1, close - open - 1));
-    if (parts.size() > 1 && (!several || line.find_first_of("0123456789") != std::string::npos)) return;
+    if (parts.size() > 1 && (!several || has_digit(line))) return;
     if (parts.size() == 1)
         if (const auto at = begin_of_name(std::string_view(line).substr(0, open), parts.front(), knowledge)) {
             const std::string own = line.substr(*at, line.find_last_not_of(' ', open - 1) + 1 - *at);
@@ -88,9 +90,7 @@ void write_kinds_in_brackets(std::string& line, bool several, const Knowledge& k
         }
     const WideName wide = wide_name(std::string_view(line).substr(0, open), knowledge);
     if (!wide.kind || !std::all_of(parts.begin(), parts.end(), [&](const auto& part) { return is_kind_of(part, wide, knowledge); })) return;
-    std::string kinds;
-    for (const auto& part : parts) kinds += (kinds.empty() ? "" : ", ") + part;
-    line.replace(wide.begin, close + 1 - wide.begin, kinds);
+    line.replace(wide.begin, close + 1 - wide.begin, listed(parts));
 }
 
 std::string other_sort_by_colour(const NameRead& name, const LineNotes& notes, const Knowledge& knowledge) {
@@ -112,8 +112,7 @@ Error unknown_sort(const std::string& sort, const Ingredient& other) {
 }
 
 void take_kind_in_brackets(NameRead& name, LineNotes& notes, const Knowledge& knowledge) {
-    std::string own;
-    for (const auto& word : name.words) own += " " + word;
+    const std::string own = " " + own_name(name);
     for (auto passed = notes.passed.begin(); passed != notes.passed.end(); ++passed) {
         const auto* kind = known_ingredient(*passed + own, knowledge);
         const auto comma = passed->find(',');

@@ -5,6 +5,7 @@
 #include <string>
 #include <utility>
 
+#include "formula/lexer/digits.hpp"
 #include "knowledge/word_list.hpp"
 #include "standin/number_text.hpp"
 
@@ -102,7 +103,7 @@ std::optional<LeanShare> fat_before_figure(const std::vector<Word>& words, std::
 
 bool tells_fat_figure(std::string_view text, const Knowledge& knowledge) {
     const auto words = words_of(text);
-    const bool digit = text.find_first_of("0123456789") != std::string_view::npos;
+    const bool digit = has_digit(text);
     return digit && text.find_first_of("%/:") != std::string_view::npos && std::any_of(words.begin(), words.end(), [&](const Word& word) {
                return knowledge.in_list(WordList::fat_word, word.folded) || knowledge.in_list(WordList::lean_word, word.folded);
            });

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/names.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
@@ -15,8 +16,6 @@ namespace standin {
 namespace {
 
 using Text = std::string_view;
-
-bool has_digit(Text text) { return text.find_first_of("0123456789") != Text::npos; }
 
 bool may_stand_before_casing(const Word& word, const Knowledge& knowledge) {
     const Unit* unit = unit_named(word.folded);

@@ -4,6 +4,7 @@
 #include <cctype>
 
 #include "core/names.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/lean_share.hpp"
@@ -126,7 +127,7 @@ bool keep_what_belongs(std::string& inside, const Knowledge& knowledge, LineNote
 bool take_drained(std::string_view inside, LineNotes& notes) {
     const auto words = words_of(inside);
     const auto drained = std::find_if(words.begin(), words.end(), [](const Word& word) { return word.folded == "drained"; });
-    if (drained == words.end() || inside.find_first_of("0123456789") == std::string_view::npos) return false;
+    if (drained == words.end() || !has_digit(inside)) return false;
     const auto weight_from = [&](std::size_t at) {
         Cursor cursor(inside, at);
         const auto grams = mass_at(cursor);

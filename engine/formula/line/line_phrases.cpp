@@ -57,20 +57,18 @@ std::size_t past_numbering(const std::string& line, std::size_t at) {
     return counted ? cursor.at() : at;
 }
 
-// "finely grated zest of 2 lemons", "juice 1/2 lemon", "leaves from 6 sprigs thyme"
 // "juice ½ lemon" as "juice 1/2 lemon".
 void write_fraction_behind_part(std::string& line, const Knowledge& knowledge) {
-    constexpr std::pair<std::string_view, std::string_view> signs[]{
-        {"\u00BD", "1/2"}, {"\u00BC", "1/4"}, {"\u00BE", "3/4"}, {"\u2153", "1/3"}, {"\u2154", "2/3"}};
     for (const auto& word : words_of(line)) {
         if (!is_part(word.folded, knowledge)) continue;
-        const auto at = line.find_first_not_of(' ', word.end);
-        for (const auto& [sign, digits] : signs)
-            if (at != std::string::npos && line.compare(at, sign.size(), sign) == 0) line.replace(at, sign.size(), digits);
+        const auto at = std::min(line.find_first_not_of(' ', word.end), line.size());
+        if (const auto* fraction = fraction_sign(std::string_view(line).substr(at)))
+            line.replace(at, fraction->sign.size(), fraction->digits);
         return;
     }
 }
 
+// "finely grated zest of 2 lemons", "juice 1/2 lemon", "leaves from 6 sprigs thyme"
 bool rewrite_part_of(std::string& line, const Knowledge& knowledge) {
     write_fraction_behind_part(line, knowledge);
     const auto words = words_of(line);
@@ -293,10 +291,6 @@ void take_times_sign(std::string& line) {
     const auto letter = [&](std::size_t i) { return i < line.size() && std::isalpha(static_cast<unsigned char>(line[i])) != 0; };
     if (at + 2 < line.size() && line[at] == 'x' && line[at + 1] == ' ' && letter(at + 2)) line[at] = ' ';
 }
-
-}  // namespace
-
-namespace {
 
 // "2 green chiles, such as serrano": the kind that is named is meant.
 void take_such_as(std::string& line, const Knowledge& knowledge) {

@@ -108,10 +108,6 @@ void take_columns(std::string& line, std::size_t start, const Knowledge& knowled
     }
 }
 
-}  // namespace
-
-namespace {
-
 // "1 pkt frozen spinach, 10 oz, thawed": what the packet weighs, in a clause of its own.
 bool take_pack_weight(std::string& line, std::size_t from, const Knowledge& knowledge, LineNotes& notes) {
     for (auto comma = line.find(',', from); comma != std::string::npos; comma = line.find(',', comma + 1)) {

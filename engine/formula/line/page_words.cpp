@@ -7,6 +7,7 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
@@ -22,7 +23,7 @@ bool begins_with_number(const Word& word) { return std::isdigit(static_cast<unsi
 // "1x 2x 3x", "★★★★★", "|---|---|"
 bool is_only_signs(const std::vector<Word>& words, std::string_view line) {
     if (words.empty()) return true;
-    if (line.find_first_of("0123456789") == std::string_view::npos)
+    if (!has_digit(line))
         return std::none_of(words.begin(), words.end(), [](const Word& word) {
             return std::any_of(word.folded.begin(), word.folded.end(), [](unsigned char c) { return std::isalpha(c) != 0; });
         });
@@ -90,9 +91,8 @@ bool is_remark(const std::vector<Word>& words, std::string_view line, const Know
     const bool some = std::any_of(words.begin(), words.end(), [](const Word& word) { return unit_named(word.folded) != nullptr; });
     if (knowledge.in_list(WordList::remark_opening, words.front().folded)) return !some && !weighs_something(words, line);
     if (last == std::string_view::npos || (line[last] != '.' && line[last] != '!') || words.size() < fewest) return false;
-    const bool amount = std::any_of(words.begin(), words.end(), [](const Word& word) {
-        return unit_named(word.folded) != nullptr || word.folded.find_first_of("0123456789") != std::string::npos;
-    });
+    const bool amount = std::any_of(words.begin(), words.end(),
+                                    [](const Word& word) { return unit_named(word.folded) != nullptr || has_digit(word.folded); });
     return !amount && holds_any(words, WordList::remark_word, knowledge) && !names_any_food(words, knowledge);
 }
 

@@ -20,7 +20,7 @@ namespace {
 // "36 g", "2 cloves", "a bunch of"; not "a" by itself.
 bool amount_starts(std::string_view line, std::size_t at) {
     Cursor cursor(line, at);
-    const bool digit = cursor.digit() || line.substr(at, 2) == "\u00BD" || line.substr(at, 2) == "\u00BC" || line.substr(at, 2) == "\u00BE";
+    const bool digit = cursor.digit() || fraction_sign(cursor.rest());
     const auto amount = amount_at(cursor);
     return amount && (digit || amount->parts.front().unit != nullptr);
 }

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "knowledge/word_list.hpp"
 
@@ -115,7 +116,7 @@ std::optional<SheetUnit> unit_in_heading(std::string_view line, const Knowledge&
         }
         return rate->is;
     }
-    if (text.find_first_of("0123456789") != std::string::npos) return std::nullopt;
+    if (has_digit(text)) return std::nullopt;
     const Unit* unit = only_unit(words, knowledge);
     return unit ? std::optional(SheetUnit{unit}) : std::nullopt;
 }

@@ -5,6 +5,7 @@
 
 #include "core/contains.hpp"
 #include "core/names.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/line/hazards.hpp"
@@ -31,7 +32,7 @@ std::vector<std::string> names_in_line(std::string_view written, const Knowledge
     constexpr std::size_t shortest = 3;
     std::vector<std::string> all;
     for (const auto& word : words_of(written.substr(0, written.find_first_of(",(")))) {
-        const bool amount = word.folded.find_first_of("0123456789") != std::string::npos || unit_named(word.folded);
+        const bool amount = has_digit(word.folded) || unit_named(word.folded);
         if (amount || word.folded.size() < shortest || knowledge.in_list(WordList::leads_on, word.folded)) continue;
         const auto plain = hazard_text(word.raw).words;
         if (plain.size() == 1 && !is_warned_of(plain.front(), knowledge)) all.push_back(word.folded);
