@@ -5,8 +5,8 @@
 #include <limits>
 #include <map>
 
-#include "adapt/odd_foods.hpp"
-#include "adapt/variant.hpp"
+#include "adapt/moves/odd_foods.hpp"
+#include "adapt/variants/variant.hpp"
 #include "core/band.hpp"
 #include "core/contains.hpp"
 #include "knowledge/swap_graph.hpp"

@@ -1,6 +1,6 @@
 #include "adapt/compare.hpp"
 
-#include "adapt/difference.hpp"
+#include "adapt/distance/difference.hpp"
 #include "adapt/own_plan.hpp"
 #include "evaluate/predict.hpp"
 #include "safety/page.hpp"

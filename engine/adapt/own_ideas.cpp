@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
-#include "adapt/conflict.hpp"
+#include "adapt/goals/request.hpp"
+#include "adapt/infeasibility/conflict.hpp"
 #include "adapt/own_plan.hpp"
-#include "adapt/request.hpp"
 #include "core/contains.hpp"
 #include "knowledge/edible.hpp"
 #include "knowledge/kinds.hpp"

@@ -1,7 +1,7 @@
 // What the maker has decided already: which food stands in for a line, how much of a food at the most or at the least.
 #pragma once
 
-#include "adapt/problem.hpp"
+#include "adapt/moves/problem.hpp"
 #include "knowledge/knowledge.hpp"
 #include "standin/advice.hpp"
 

@@ -4,9 +4,9 @@
 #include <cmath>
 #include <map>
 
-#include "adapt/losses.hpp"
-#include "adapt/nearness.hpp"
-#include "adapt/problem.hpp"
+#include "adapt/distance/nearness.hpp"
+#include "adapt/moves/losses.hpp"
+#include "adapt/moves/problem.hpp"
 #include "substitute/stand_ins.hpp"
 
 namespace standin {

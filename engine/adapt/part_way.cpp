@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "adapt/met.hpp"
-#include "adapt/variant_list.hpp"
+#include "adapt/distance/met.hpp"
+#include "adapt/variants/variant_list.hpp"
 
 namespace standin {
 namespace {

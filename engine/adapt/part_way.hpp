@@ -2,7 +2,7 @@
 // the answer that goes part of the way and stays near it stands first, and says so; the whole step stands after it.
 #pragma once
 
-#include "adapt/wants.hpp"
+#include "adapt/goals/wants.hpp"
 #include "standin/advice.hpp"
 #include "substitute/context.hpp"
 

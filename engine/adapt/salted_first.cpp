@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
-#include "adapt/met.hpp"
-#include "adapt/missing_salt.hpp"
-#include "adapt/variant_list.hpp"
+#include "adapt/distance/met.hpp"
+#include "adapt/infeasibility/missing_salt.hpp"
+#include "adapt/variants/variant_list.hpp"
 #include "evaluate/batch.hpp"
 #include "knowledge/kinds.hpp"
 #include "standin/number_text.hpp"

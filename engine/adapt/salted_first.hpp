@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "adapt/wants.hpp"
+#include "adapt/goals/wants.hpp"
 #include "standin/advice.hpp"
 #include "substitute/context.hpp"
 #include "substitute/stock.hpp"

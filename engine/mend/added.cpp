@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include "adapt/met.hpp"
-#include "adapt/search.hpp"
-#include "adapt/variant.hpp"
+#include "adapt/distance/met.hpp"
+#include "adapt/search/search.hpp"
+#include "adapt/variants/variant.hpp"
 #include "mend/additions.hpp"
 #include "mend/bring.hpp"
 

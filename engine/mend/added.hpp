@@ -4,8 +4,8 @@
 #include <optional>
 #include <vector>
 
-#include "adapt/distance.hpp"
-#include "adapt/problem.hpp"
+#include "adapt/distance/distance.hpp"
+#include "adapt/moves/problem.hpp"
 #include "mend/additions.hpp"
 #include "mend/mass.hpp"
 #include "standin/mend.hpp"

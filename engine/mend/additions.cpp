@@ -4,11 +4,11 @@
 #include <limits>
 #include <set>
 
-#include "adapt/constraints.hpp"
-#include "adapt/equivalents.hpp"
-#include "adapt/fat_wants.hpp"
-#include "adapt/levers.hpp"
-#include "adapt/proportions.hpp"
+#include "adapt/distance/fat_wants.hpp"
+#include "adapt/goals/levers.hpp"
+#include "adapt/goals/proportions.hpp"
+#include "adapt/moves/constraints.hpp"
+#include "adapt/moves/equivalents.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 #include "mend/bring.hpp"

@@ -1,8 +1,8 @@
 // A mixed mass as a problem for the search: nothing comes out of it, and how it was made stays as it was.
 #pragma once
 
-#include "adapt/distance.hpp"
-#include "adapt/problem.hpp"
+#include "adapt/distance/distance.hpp"
+#include "adapt/moves/problem.hpp"
 #include "knowledge/mending.hpp"
 
 namespace standin {

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "adapt/variant.hpp"
+#include "adapt/variants/variant.hpp"
 #include "core/band.hpp"
 #include "core/contains.hpp"
 #include "evaluate/predict.hpp"

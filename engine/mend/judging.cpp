@@ -4,8 +4,8 @@
 #include <cmath>
 #include <set>
 
-#include "adapt/difference.hpp"
-#include "adapt/met.hpp"
+#include "adapt/distance/difference.hpp"
+#include "adapt/distance/met.hpp"
 #include "core/contains.hpp"
 #include "knowledge/vocabulary.hpp"
 #include "mend/bring.hpp"

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "adapt/distance.hpp"
+#include "adapt/distance/distance.hpp"
 #include "mend/added.hpp"
 #include "mend/mass.hpp"
 #include "mend/plain.hpp"

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "adapt/request.hpp"
+#include "adapt/goals/request.hpp"
 #include "core/contains.hpp"
 #include "evaluate/batch.hpp"
 #include "evaluate/predict.hpp"

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "adapt/variant.hpp"
+#include "adapt/variants/variant.hpp"
 #include "core/words.hpp"
 #include "safety/left_out_words.hpp"
 #include "standin/number_text.hpp"

@@ -5,8 +5,8 @@
 #include <cmath>
 #include <map>
 
-#include "adapt/request.hpp"
-#include "adapt/variant.hpp"
+#include "adapt/goals/request.hpp"
+#include "adapt/variants/variant.hpp"
 #include "core/band.hpp"
 #include "core/contains.hpp"
 #include "knowledge/kinds.hpp"

@@ -5,7 +5,7 @@
 #include <set>
 #include <vector>
 
-#include "adapt/distance.hpp"
+#include "adapt/distance/distance.hpp"
 #include "mend/measured.hpp"
 #include "mend/tastes.hpp"
 #include "substitute/stock.hpp"

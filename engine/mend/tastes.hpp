@@ -3,7 +3,7 @@
 
 #include <set>
 
-#include "adapt/wants.hpp"
+#include "adapt/goals/wants.hpp"
 #include "knowledge/mending.hpp"
 
 namespace standin {

@@ -4,7 +4,7 @@
 #include <array>
 #include <cmath>
 
-#include "adapt/met.hpp"
+#include "adapt/distance/met.hpp"
 #include "core/contains.hpp"
 #include "core/words.hpp"
 #include "mend/added.hpp"

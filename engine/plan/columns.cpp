@@ -3,8 +3,8 @@
 #include <algorithm>
 
 #include "adapt/adapt.hpp"
-#include "adapt/edits_beside.hpp"
-#include "adapt/request.hpp"
+#include "adapt/goals/request.hpp"
+#include "adapt/variants/edits_beside.hpp"
 #include "models/as_bought.hpp"
 
 namespace standin {

@@ -4,7 +4,7 @@
 #include <cmath>
 #include <set>
 
-#include "adapt/variant.hpp"
+#include "adapt/variants/variant.hpp"
 #include "core/band.hpp"
 #include "core/contains.hpp"
 #include "core/names.hpp"

@@ -32,6 +32,18 @@ rooms = {
     "plan": below_advice | {"optimize", "substitute", "adapt", "worksheet"},
     "face": below_advice | {"formula", "optimize", "substitute", "adapt", "worksheet", "narrate", "mend", "plan"},
 }
+# A room that has rooms of its own: files at its top see all of them, the others those named.
+inner = {
+    "adapt": {
+        "goals": set(),
+        "distance": {"goals"},
+        "moves": {"goals", "distance"},
+        "search": {"goals", "distance", "moves"},
+        "variants": {"goals", "distance", "moves", "search"},
+        "verification": {"moves"},
+        "infeasibility": {"goals", "distance", "moves", "search", "variants"},
+    },
+}
 third_party = re.compile(r"(nlohmann|boost|spdlog|fmt|CLI|utf8|tl|libxml|glpk)(/|\.h|\.hpp$)")
 allowed = {  # third-party header: the only places for it; others may stand in any .cpp file
     "tl/": {"engine/include/standin/result.hpp"},
@@ -79,6 +91,15 @@ def check_engine(name, header):
         yield "no room of the engine (write \"room/file.hpp\")"
     elif there != here and there not in rooms.get(here, ()):
         yield f"{here} may not include {there}"
+    elif there == here and here in inner:
+        yield from check_inner(inner[here], name.split("/")[2:-1], header.split("/")[1:-1])
+
+
+def check_inner(sees, here, there):
+    if here and here[0] not in sees:
+        yield f"{here[0]} is no room of the house"
+    elif here and (not there or there[0] != here[0] and there[0] not in sees[here[0]]):
+        yield f"{here[0]} may not include {there[0] if there else 'what stands above it'}"
 
 
 def check_cli(header):

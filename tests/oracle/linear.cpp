@@ -5,8 +5,8 @@
 #include <cmath>
 #include <memory>
 
-#include "adapt/request.hpp"
-#include "adapt/search.hpp"
+#include "adapt/goals/request.hpp"
+#include "adapt/search/search.hpp"
 #include "support/cases.hpp"
 #include "support/catch.hpp"
 

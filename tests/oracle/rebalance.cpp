@@ -1,7 +1,7 @@
 // The rebalancing against a search that uses no derivatives: compass steps along random directions from many starts.
 #include <cmath>
 
-#include "adapt/losses.hpp"
+#include "adapt/moves/losses.hpp"
 #include "oracle/small_problem.hpp"
 #include "support/catch.hpp"
 

@@ -4,9 +4,9 @@
 #include <algorithm>
 #include <numeric>
 
-#include "adapt/exclusive.hpp"
-#include "adapt/rebalance.hpp"
-#include "adapt/search.hpp"
+#include "adapt/moves/exclusive.hpp"
+#include "adapt/search/rebalance.hpp"
+#include "adapt/search/search.hpp"
 #include "knowledge/swap_graph.hpp"
 #include "support/cases.hpp"
 

@@ -6,7 +6,7 @@
 #include <optional>
 #include <random>
 
-#include "adapt/wants.hpp"
+#include "adapt/goals/wants.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 

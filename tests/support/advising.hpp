@@ -4,8 +4,8 @@
 #include <string>
 #include <vector>
 
-#include "adapt/distance.hpp"
-#include "adapt/wants.hpp"
+#include "adapt/distance/distance.hpp"
+#include "adapt/goals/wants.hpp"
 #include "support/kitchen.hpp"
 
 class Advising {

@@ -1,7 +1,7 @@
 // An allergen that the formula has not costs its price for every food that brings it, and only then.
 #include <algorithm>
 
-#include "adapt/problem.hpp"
+#include "adapt/moves/problem.hpp"
 #include "safety/allergens.hpp"
 #include "support/advising.hpp"
 #include "support/catch.hpp"

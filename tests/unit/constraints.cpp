@@ -1,5 +1,5 @@
 // What the moves together must keep to.
-#include "adapt/constraints.hpp"
+#include "adapt/moves/constraints.hpp"
 
 #include <algorithm>
 

@@ -1,6 +1,6 @@
 // Places where a small slip would go unnoticed: two readings of a core, a curve of several pieces, a binder by itself, a hair off a
 // condition.
-#include "adapt/met.hpp"
+#include "adapt/distance/met.hpp"
 #include "evaluate/predict.hpp"
 #include "models/lethality.hpp"
 #include "safety/cap_values.hpp"

@@ -1,5 +1,5 @@
 // Moves that exclude each other: one food added in a role, one line for one food, down or up.
-#include "adapt/exclusive.hpp"
+#include "adapt/moves/exclusive.hpp"
 
 #include <algorithm>
 

@@ -1,9 +1,9 @@
 // The ways in which a want lets lines go.
-#include "adapt/levers.hpp"
+#include "adapt/goals/levers.hpp"
 
 #include <algorithm>
 
-#include "adapt/problem.hpp"
+#include "adapt/moves/problem.hpp"
 #include "support/advising.hpp"
 #include "support/catch.hpp"
 

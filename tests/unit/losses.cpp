@@ -1,5 +1,5 @@
 // What it costs to lose a line.
-#include "adapt/losses.hpp"
+#include "adapt/moves/losses.hpp"
 
 #include "support/advising.hpp"
 #include "support/catch.hpp"

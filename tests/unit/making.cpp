@@ -1,5 +1,5 @@
 // Ways of making as levers: what a want makes worth doing otherwise.
-#include "adapt/making.hpp"
+#include "adapt/moves/making.hpp"
 
 #include <algorithm>
 

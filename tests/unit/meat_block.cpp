@@ -1,5 +1,5 @@
 // Lean and fat put each other right when one of them is swapped.
-#include "adapt/meat_block.hpp"
+#include "adapt/variants/meat_block.hpp"
 
 #include "support/advising.hpp"
 #include "support/catch.hpp"

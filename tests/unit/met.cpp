@@ -1,5 +1,5 @@
 // Met is judged on the draws.
-#include "adapt/met.hpp"
+#include "adapt/distance/met.hpp"
 
 #include "core/band.hpp"
 #include "support/advising.hpp"

@@ -1,7 +1,7 @@
 // What is seen first: no dozen of near twins, no food of an open sort before a named one, and notes that hold for the line.
 #include <algorithm>
 
-#include "adapt/swap_note.hpp"
+#include "adapt/variants/swap_note.hpp"
 #include "core/names.hpp"
 #include "knowledge/kinds.hpp"
 #include "published/proposed.hpp"

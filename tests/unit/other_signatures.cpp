@@ -1,5 +1,5 @@
 // The parts of a search that are left for other ideas hold every plan that is one, and none of those that is not.
-#include "adapt/other_signatures.hpp"
+#include "adapt/search/other_signatures.hpp"
 
 #include <algorithm>
 

@@ -1,5 +1,5 @@
 // How near each want can be come to, by itself and beside the rest.
-#include "adapt/reach.hpp"
+#include "adapt/infeasibility/reach.hpp"
 
 #include "support/advising.hpp"
 #include "support/catch.hpp"

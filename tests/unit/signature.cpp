@@ -1,7 +1,7 @@
 // Which plans are one idea.
-#include "adapt/signature.hpp"
+#include "adapt/search/signature.hpp"
 
-#include "adapt/equivalents.hpp"
+#include "adapt/moves/equivalents.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 

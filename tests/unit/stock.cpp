@@ -1,7 +1,7 @@
 // What a list says, and what is presumed where it says nothing.
 #include "substitute/stock.hpp"
 
-#include "adapt/swap_note.hpp"
+#include "adapt/variants/swap_note.hpp"
 #include "formula/formats/reading.hpp"
 #include "models/as_bought.hpp"
 #include "support/catch.hpp"

@@ -1,9 +1,9 @@
 // Slopes by the sums of the batch against differences move by move.
-#include "adapt/subproblem.hpp"
+#include "adapt/search/subproblem.hpp"
 
 #include <cmath>
 
-#include "adapt/losses.hpp"
+#include "adapt/moves/losses.hpp"
 #include "oracle/small_problem.hpp"
 #include "support/catch.hpp"
 

@@ -1,5 +1,5 @@
 // What follows a swap: salt, water and acid of the other lines.
-#include "adapt/trims.hpp"
+#include "adapt/variants/trims.hpp"
 
 #include "support/advising.hpp"
 #include "support/catch.hpp"

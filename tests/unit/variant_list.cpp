@@ -1,5 +1,5 @@
 // The list of variants that is shown.
-#include "adapt/variant_list.hpp"
+#include "adapt/variants/variant_list.hpp"
 
 #include "core/band.hpp"
 #include "support/catch.hpp"

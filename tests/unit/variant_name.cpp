@@ -1,5 +1,5 @@
 // What a variant is called, and how a formula keeps its parent, its date and what there is to do.
-#include "adapt/variant_name.hpp"
+#include "adapt/variants/variant_name.hpp"
 
 #include "formula/formats/reading.hpp"
 #include "support/catch.hpp"

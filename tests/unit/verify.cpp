@@ -1,5 +1,5 @@
 // Every fault that a variant can have is found from its formula alone, whatever a solver says.
-#include "adapt/verify.hpp"
+#include "adapt/verification/verify.hpp"
 
 #include <limits>
 

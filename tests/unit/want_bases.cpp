@@ -1,5 +1,5 @@
 // Of what a number in a want is a share, and words for less acid.
-#include "adapt/wants.hpp"
+#include "adapt/goals/wants.hpp"
 #include "standin/engine.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"

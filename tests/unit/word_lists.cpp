@@ -4,7 +4,7 @@
 #include <fstream>
 #include <nlohmann/json.hpp>
 
-#include "adapt/swap_note.hpp"
+#include "adapt/variants/swap_note.hpp"
 #include "core/names.hpp"
 #include "formula/formats/formula_plain.hpp"
 #include "formula/formats/reading.hpp"

@@ -6,7 +6,7 @@
 #include <iostream>
 #include <sstream>
 
-#include "adapt/descent.hpp"
+#include "adapt/search/descent.hpp"
 #include "oracle/small_problem.hpp"
 
 namespace {

@@ -1,0 +1,304 @@
+#include "adapt/moves/fair_moves.hpp"
+
+#include <algorithm>
+#include <limits>
+#include <optional>
+
+#include "adapt/moves/odd_foods.hpp"
+#include "knowledge/kinds.hpp"
+#include "knowledge/tissue.hpp"
+#include "substitute/dose.hpp"
+#include "substitute/portion.hpp"
+
+namespace standin {
+namespace {
+
+double missing_share(const Problem& problem, std::size_t l) { return 1 - problem.start[l] / problem.formula.lines[l].grams.mid; }
+
+bool stands_in(const Problem& problem, const Move& move) { return move.kind == MoveKind::stand_in && problem.missing[move.line]; }
+
+// What comes in beside another food for the line does not come in for it by itself as well, nor does a food that is nearer with its
+// partner.
+bool is_half_of(const Move& pair, const Move& move) {
+    if (!pair.second || move.second) return false;
+    const bool leads =
+        pair.food.ingredient == move.food.ingredient && pair.stands_for.front().closeness >= move.stands_for.front().closeness;
+    return leads || pair.second->food.ingredient == move.food.ingredient;
+}
+
+// Cider vinegar before lemon juice where malt vinegar is missing, dried rosemary before thyme where the fresh is: whatever else is missing.
+bool is_kin_before(const Problem& problem, const Move& other, const Move& move, const Context& context) {
+    const double a_kin_nearer = context.constant("advice.fair.a-kin-nearer");
+    const double nearly_same = context.constant("advice.fair.nearly-same");
+    const double own_plant = context.constant("advice.fair.own-plant");
+    const StandsFor &nearer = other.stands_for.front(), &further = move.stands_for.front();
+    if (nearer.closeness >= nearly_same && nearer.closeness >= further.closeness + a_kin_nearer) return true;
+    const auto of_plant = [&](const Move& one) {
+        return same_plant(*context.knowledge().ingredient(problem.formula.lines[one.line].ingredient),
+                          *context.knowledge().ingredient(one.food.ingredient));
+    };
+    return amount_of_dose(nearer.role) && nearer.role == further.role && nearer.closeness >= own_plant && of_plant(other) &&
+           !of_plant(move);
+}
+
+// What the list names, brings no new allergen and carries all that is missing is taken before more of a line that is there, and before
+// what hardly resembles the line.
+void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& price, const Context& context) {
+    const double all_but = context.constant("advice.fair.all-but");
+    const double half = context.constant("advice.fair.half");
+    const double far_off = context.constant("advice.fair.far-off");
+    const double clearly_nearer = context.constant("advice.fair.clearly-nearer");
+    const double a_third = context.constant("advice.fair.a-third");
+    const double hardly_further = context.constant("advice.fair.hardly-further");
+    const auto closeness = [](const Move& move) { return move.stands_for.front().closeness; };
+    // On the list; without one, in any shop.
+    const auto is_to_hand = [&](const Move& move) {
+        return stock.listed() ? stock.names(move.food.ingredient)
+                              : price.of_finding(*context.knowledge().ingredient(move.food.ingredient)) <= 0;
+    };
+    const auto carries_all = [&](const Move& move) {
+        return !move.into && is_to_hand(move) && move.most * move.covers->per_gram >= all_but * missing_share(problem, move.line) &&
+               price.of_allergens(*context.knowledge().ingredient(move.food.ingredient)) <= 0;
+    };
+    const auto food_of = [&](const Line& line) -> const Ingredient& { return *context.knowledge().ingredient(line.ingredient); };
+    const auto rough = [&](const Move& move) { return is_rough(move.stands_for.front().swaps, context.knowledge()); };
+    const auto goes_before = [&](const Move& other, const Move& move) {
+        if (!stands_in(problem, other) || other.line != move.line) return false;
+        if (is_half_of(other, move)) return true;
+        // Bacon for back fat beside belly: cured meat for fresh is a last resort.
+        const auto is_cured = [&](const Line& line) { return cured(food_of(line), context); };
+        if (is_cured(move.food) && !is_cured(problem.formula.lines[move.line]) && !is_cured(other.food) && food_of(other.food).meat &&
+            other.most * other.covers->per_gram >= a_third * missing_share(problem, move.line))
+            return true;
+        // Sour flesh that a swap names, on the list, is taken before what is poured or only matches the dose: tamarind for green mango
+        // before vinegar.
+        const bool flesh = move.role == Role::acid && is_vegetable(food_of(problem.formula.lines[move.line]).tissue);
+        const bool fair = !other.into && is_to_hand(other) &&
+                          other.most * other.covers->per_gram >= half * missing_share(problem, move.line) &&
+                          price.of_allergens(food_of(other.food)) <= 0;
+        if (flesh && fair && !rough(other) && closeness(other) > closeness(move) && food_of(other.food).tissue != Tissue::liquid &&
+            (rough(move) || food_of(move.food).tissue == Tissue::liquid))
+            return true;
+        const bool bystander = move.into && closeness(other) >= closeness(move);
+        const bool far = closeness(move) < far_off && closeness(other) >= closeness(move) + clearly_nearer;
+        return (bystander || far) && carries_all(other);
+    };
+    const std::vector<Move> all = problem.moves;
+    const auto has_kin = [&](const Move& move) {
+        return stands_in(problem, move) && std::any_of(all.begin(), all.end(), [&](const Move& other) {
+                   return stands_in(problem, other) && other.line == move.line && is_kin_before(problem, other, move, context) &&
+                          carries_all(other);
+               });
+    };
+    // Another leaf beside near kin is another idea, and no first one; another sour or spice only makes up for what some other line lost.
+    // Where any shop may fill the place, another binder is another idea too.
+    const auto is_idea = [&](const Move& move) {
+        if (move.role == Role::binder && !stock.listed()) return true;
+        return is_vegetable(context.knowledge().ingredient(problem.formula.lines[move.line].ingredient)->tissue);
+    };
+    const auto brings_allergen = [&](const Move& move) { return price.of_allergens(food_of(move.food)) > 0; };
+    const auto has_harmless = [&](const Move& move) {
+        return stands_in(problem, move) && brings_allergen(move) && std::any_of(all.begin(), all.end(), [&](const Move& other) {
+                   return stands_in(problem, other) && other.line == move.line && !brings_allergen(other) &&
+                          (other.into || is_to_hand(other)) && closeness(other) + hardly_further >= closeness(move) &&
+                          other.most * other.covers->per_gram >= all_but * missing_share(problem, move.line);
+               });
+    };
+    // Lemon for wine vinegar before balsamic: of what is poured for a sour line the clearly nearer.
+    const auto is_poured_sour = [&](const Move& move) {
+        return stands_in(problem, move) && move.role == Role::acid && food_of(move.food).tissue == Tissue::liquid && !move.into;
+    };
+    const auto has_nearer_sour = [&](const Move& move) {
+        return is_poured_sour(move) && std::any_of(all.begin(), all.end(), [&](const Move& other) {
+                   return is_poured_sour(other) && other.line == move.line && is_to_hand(other) && !brings_allergen(other) &&
+                          closeness(other) >= closeness(move) + clearly_nearer &&
+                          other.most * other.covers->per_gram >= half * missing_share(problem, move.line);
+               });
+    };
+    for (auto& move : problem.moves) {
+        if ((is_idea(move) && has_kin(move)) || has_nearer_sour(move)) move.price += context.constant("advice.price.passed-over");
+        if (has_harmless(move)) move.price += context.constant("advice.price.harmless");
+    }
+    std::erase_if(problem.moves, [&](const Move& move) {
+        const bool other_first = std::any_of(all.begin(), all.end(), [&](const Move& other) { return goes_before(other, move); });
+        return stands_in(problem, move) && (other_first || (!is_idea(move) && has_kin(move)));
+    });
+}
+
+// What sets a seasoning that comes in back, as where swaps are listed: how unlike it is, less where makers take it without asking.
+double set_back(const Problem& problem, const Move& move, const Context& context) {
+    const double unlike = context.constant("stand_ins.order.closeness"), custom = context.constant("stand_ins.order.trade");
+    double back = unlike * (1 - move.stands_for.front().closeness);
+    for (const auto& swap : context.knowledge().records().swaps)
+        if (swap.from == problem.formula.lines[move.line].ingredient && swap.to == move.food.ingredient && !swap.partner)
+            back = std::min(back, unlike * (1 - swap.closeness) - (swap.trade ? custom : 0.0));
+    return back;
+}
+
+// Of the herbs and spices on the list for a missing one the first of its swaps is taken, and where there is too little of that, what there
+// is of it: the next makes up the rest. Coriander leaf before carrot tops for parsley, fennel fronds and then parsley for dill.
+void first_of_the_swaps_first(Problem& problem, const Stock& stock, const FoodPrice& price, const Context& context) {
+    const double all_but = context.constant("advice.fair.all-but");
+    const double a_third = context.constant("advice.fair.a-third");
+    const double over_missing = context.constant("advice.fair.over-missing");
+    constexpr double clearly_before = 0.1;  // of that order; judgement
+    constexpr double at_the_back = 5;       // times the price: the aroma is in the order already; judgement
+    constexpr std::size_t few = 3;          // herbs that are missing; of more each has its own, and not all the same one
+    const auto is_seasoning = [&](std::size_t l) {
+        const std::string& family = context.knowledge().ingredient(problem.formula.lines[l].ingredient)->family;
+        return problem.missing[l] && (family == "herbs" || family == "spices");
+    };
+    std::size_t seasonings = 0;
+    for (std::size_t l = 0; l < problem.formula.lines.size(); ++l) seasonings += is_seasoning(l) ? 1 : 0;
+    if (!stock.listed() || seasonings > few) return;
+    const auto food_of = [&](const Move& move) -> const Ingredient& { return *context.knowledge().ingredient(move.food.ingredient); };
+    for (std::size_t l = 0; l < problem.formula.lines.size(); ++l) {
+        if (!is_seasoning(l)) continue;
+        const auto on_hand = [&](const Move& move) {
+            return stands_in(problem, move) && move.line == l && !move.into && !move.second && stock.names(move.food.ingredient) &&
+                   !stock.in_doubt(move.food.ingredient) && price.of_allergens(food_of(move)) <= 0;
+        };
+        const double missing = missing_share(problem, l);
+        std::vector<std::pair<Move*, double>> listed;  // how far back each stands
+        for (auto& move : problem.moves)
+            if (on_hand(move)) listed.emplace_back(&move, set_back(problem, move, context));
+        const Move* first = nullptr;
+        double stands_at = 0;
+        for (const auto& [move, back] : listed)
+            if (move->most * move->covers->per_gram >= a_third * missing && (!first || back < stands_at)) {
+                first = move;
+                stands_at = back;
+            }
+        if (!first) continue;
+        const double rest = missing - first->most * first->covers->per_gram;
+        const bool enough = rest <= (1 - all_but) * missing;
+        for (const auto& [move, back] : listed) {
+            if (move == first || back - stands_at < clearly_before) continue;
+            if (enough) move->price += at_the_back * context.constant("advice.price.passed-over");
+            else {  // it is half of one answer, as the second part of a swap is
+                move->most = std::min(move->most, over_missing * rest / move->covers->per_gram);
+                move->least = std::min(move->least, move->most);
+                move->price = context.constant("advice.price.second");
+            }
+        }
+    }
+}
+
+Material unit_of(const Line& line, const Context& context) { return context.nominal().unit(line); }
+
+bool of_fat(const Problem& problem, const Move& move, const Context& context) {
+    const Line& line = problem.formula.lines[move.line];
+    return stands_in(problem, move) && context.knowledge().ingredient(line.ingredient)->roles.front() == Role::fat &&
+           unit_of(line, context)[Amount::meat] > 0;
+}
+
+// The biggest line that is clearly leaner than what comes in.
+std::optional<std::size_t> lean_line(const Problem& problem, double fat, const Context& context) {
+    const double more_fat = context.constant("advice.fair.more-fat");
+    std::optional<std::size_t> biggest;
+    for (std::size_t l = 0; l < problem.formula.lines.size(); ++l) {
+        const Line& line = problem.formula.lines[l];
+        const Material unit = unit_of(line, context);
+        const bool lean = context.knowledge().ingredient(line.ingredient)->roles.front() == Role::lean && unit[Amount::meat] > 0;
+        if (!lean || line.keep || problem.missing[l] || unit[Amount::fat] + more_fat > fat) continue;
+        if (!biggest || line.grams.mid > problem.formula.lines[*biggest].grams.mid) biggest = l;
+    }
+    return biggest;
+}
+
+bool is_over_its_most(const Problem& problem, const Line& line, const Context& context) {
+    const auto& limit = context.knowledge().ingredient(line.ingredient)->most_g_per_kg;
+    double batch = 0;
+    for (const auto& one : problem.formula.lines) batch += unit_of(one, context)[Amount::mass] * one.grams.mid;
+    return limit && 1000 * line.grams.mid > limit->band.mid * batch;
+}
+
+// Back fat for lard: the same dose outweighs what is missing, and the meat block is not made heavier by it.
+double block_room(const Problem& problem, const Move& move, const Context& context) {
+    if (!of_fat(problem, move, context) || !(move.per_gram[Amount::meat] > 0)) return std::numeric_limits<double>::infinity();
+    const Line& line = problem.formula.lines[move.line];
+    return missing_share(problem, move.line) * line.grams.mid * unit_of(line, context)[Amount::meat] / move.per_gram[Amount::meat];
+}
+
+// Near kin, the same plant, a liquid made up with water, and fat that brings no lean: nobody weighs three quarters of them.
+bool takes_the_whole_place(const Problem& problem, const Move& move, const Context& context) {
+    const double nearly_same = context.constant("advice.fair.nearly-same");
+    const double fairly_near = context.constant("advice.fair.fairly-near");
+    const Line& line = problem.formula.lines[move.line];
+    const bool fat =
+        context.knowledge().ingredient(line.ingredient)->roles.front() == Role::fat && move.stands_for.front().role == Role::fat;
+    const bool pure = fat && lean_brought(problem, move, context) <= 0;
+    const bool own = amount_of_dose(move.stands_for.front().role) &&
+                     same_plant(*context.knowledge().ingredient(line.ingredient), *context.knowledge().ingredient(move.food.ingredient));
+    // Broad beans for peas: makers weigh one vegetable as the other.
+    const auto& swaps = move.stands_for.front().swaps;
+    const Swap* swap = swaps.size() == 1 ? &context.knowledge().records().swaps[swaps.front()] : nullptr;
+    const bool even = swap && swap->basis == Basis::weight && swap->trade && swap->closeness >= fairly_near && !swap->partner &&
+                      is_vegetable(context.knowledge().ingredient(line.ingredient)->tissue) &&
+                      is_vegetable(context.knowledge().ingredient(move.food.ingredient)->tissue);
+    const bool watered = move.second && from_the_tap(move.second->food.ingredient);
+    return (pure || own || even || watered || move.stands_for.front().closeness >= nearly_same) &&
+           !is_over_its_most(problem, line, context);
+}
+
+}  // namespace
+
+void hold_to_what_is_missing(Problem& problem, bool asked, const Stock& stock, const FoodPrice& price, const Context& context) {
+    const double the_whole = context.constant("advice.fair.the-whole");
+    const double over_missing = context.constant("advice.fair.over-missing");
+    const double over_missing_salt = context.constant("advice.fair.over-missing-salt");
+    take_the_nearer(problem, stock, price, context);
+    first_of_the_swaps_first(problem, stock, price, context);
+    if (asked) return;
+    for (auto& move : problem.moves) {
+        if (!stands_in(problem, move)) continue;
+        const double missing = missing_share(problem, move.line) / move.covers->per_gram;
+        const double over = move.role == Role::salt ? over_missing_salt : over_missing;
+        move.most = std::min(move.most, std::max(over * missing, move.least));
+        // Flour and starch stay under a cap that their whole place may be over: then as much as it leaves room for comes in.
+        if (!is_dry_binder(*context.knowledge().ingredient(move.food.ingredient)) && takes_the_whole_place(problem, move, context))
+            move.least = std::max(move.least, std::min(move.most, the_whole * std::min(missing, block_room(problem, move, context))));
+    }
+}
+
+double lean_brought(const Problem& problem, const Move& move, const Context& context) {
+    const double more_fat = context.constant("advice.fair.more-fat");
+    if (!of_fat(problem, move, context) || !(move.per_gram[Amount::meat] > 0)) return 0;
+    const double was = unit_of(problem.formula.lines[move.line], context)[Amount::fat], comes = move.per_gram[Amount::fat];
+    return comes + more_fat > was ? 0 : 1 - comes / was;
+}
+
+void take_lean_off(Problem& problem, const Context& context) {
+    double fat = 0;  // of the leanest cut that brings lean along
+    for (const auto& move : problem.moves)
+        if (lean_brought(problem, move, context) > 0)
+            fat = fat > 0 ? std::min(fat, move.per_gram[Amount::fat]) : move.per_gram[Amount::fat];
+    const auto l = fat > 0 ? lean_line(problem, fat, context) : std::nullopt;
+    const bool moves_already = l && std::any_of(problem.moves.begin(), problem.moves.end(),
+                                                [&](const Move& move) { return move.kind == MoveKind::reduce && move.line == *l; });
+    if (!l || moves_already) return;
+    problem.moves.push_back(trim_of(problem, *l, Role::lean, context.constant("stand_ins.meat.most"), context));
+}
+
+bool takes_lean_off(const Problem& problem, const Move& move) { return trims(problem, move, Role::lean); }
+
+Move trim_of(const Problem& problem, std::size_t l, Role role, double share, const Context& context) {
+    const Line& line = problem.formula.lines[l];
+    Move move;
+    move.kind = MoveKind::reduce;
+    move.line = l;
+    move.food = line;
+    move.per_gram = negated(unit_of(line, context));
+    move.most = share * line.grams.mid;
+    move.least = std::min(move.most, context.constant("advice.trim.least") * line.grams.mid);
+    move.price = context.constant("advice.price.trim");
+    move.trim = true;
+    move.role = role;
+    return move;
+}
+
+bool trims(const Problem& problem, const Move& move, Role role) {
+    return move.kind == MoveKind::reduce && move.trim && move.role == role && !problem.missing[move.line];
+}
+
+}  // namespace standin

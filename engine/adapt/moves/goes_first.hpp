@@ -1,0 +1,14 @@
+// In what order a practised maker moves things, as limits: of what goes later no larger share goes than of what goes before it.
+#pragma once
+
+#include <vector>
+
+#include "adapt/moves/problem.hpp"
+
+namespace standin {
+
+/// The fattest line for who wants it leaner or firmer, the acid of which there is too much, what sets a mass before its salt for who wants
+/// it looser, and loose water before a binder is bought. `problem` has its moves already.
+std::vector<LinearConstraint> what_goes_first(const Problem& problem, const Distance& distance, const Context& context);
+
+}  // namespace standin

@@ -1,0 +1,209 @@
+#include "adapt/variants/variant_list.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+
+#include "adapt/distance/met.hpp"
+#include "adapt/distance/nearness.hpp"
+#include "adapt/goals/request.hpp"
+#include "safety/page.hpp"
+
+namespace standin {
+namespace {
+
+bool some_meet_all(const std::vector<Variant>& variants) { return std::any_of(variants.begin(), variants.end(), meets_all); }
+
+// More of a line, or a line of the same beside it: on the scale it is one formula.
+bool weighs_the_same(const Variant& a, const Variant& b) {
+    const auto in_order = [](Formula formula) {
+        formula = with_equal_lines_merged(std::move(formula));
+        std::sort(formula.lines.begin(), formula.lines.end(), [](const Line& x, const Line& y) { return x.ingredient < y.ingredient; });
+        return formula.lines;
+    };
+    const auto one = in_order(a.formula), other = in_order(b.formula);
+    const auto made_alike =
+        a.formula.process.order == b.formula.process.order && a.formula.process.mixing_min == b.formula.process.mixing_min &&
+        a.formula.process.mixed_at_c == b.formula.process.mixed_at_c && a.formula.process.rest_h == b.formula.process.rest_h;
+    return made_alike && std::equal(one.begin(), one.end(), other.begin(), other.end(), [](const Line& x, const Line& y) {
+               return x.ingredient == y.ingredient && x.prepared == y.prepared && std::abs(x.grams.mid - y.grams.mid) < 0.05;
+           });
+}
+
+bool reads_the_same(const Variant& a, const Variant& b) {
+    return weighs_the_same(a, b) ||
+           std::equal(a.edits.begin(), a.edits.end(), b.edits.begin(), b.edits.end(), [](const Edit& x, const Edit& y) {
+               return x.kind == y.kind && x.line == y.line && x.with == y.with && x.grams_after == y.grams_after;
+           });
+}
+
+// Plans that differ by less than a scale shows are one.
+void once_each(std::vector<Variant>& variants) {
+    for (std::size_t i = 0; i < variants.size(); ++i)
+        for (std::size_t k = variants.size(); k-- > i + 1;)
+            if (reads_the_same(variants[i], variants[k])) variants.erase(variants.begin() + static_cast<std::ptrdiff_t>(k));
+}
+
+// Beside an answer that is still this sausage, one that no longer is helps nobody.
+void leave_out_hopeless(std::vector<Variant>& variants) {
+    if (variants.empty() || variants.front().nearness == Nearness::no_longer) return;
+    std::erase_if(variants, [](const Variant& v) { return v.nearness == Nearness::no_longer; });
+}
+
+double chance_of(const Variant& v) {
+    double least = 1;
+    for (const auto& want : v.wants) least = std::min(least, want.chance);
+    return least;
+}
+
+// Of two that lie as good as equally near the one that does what was asked for sure goes first.
+void surer_first(std::vector<Variant>& variants) {
+    constexpr double equally_near = 0.1, clearly_surer = 0.25;  // noticeable differences, share of the draws; judgement
+    for (std::size_t i = 1; i < variants.size(); ++i)
+        for (std::size_t k = i; k > 0; --k) {
+            const bool tied = variants[k].distance - variants[k - 1].distance <= equally_near;
+            if (!tied || chance_of(variants[k]) < chance_of(variants[k - 1]) + clearly_surer) break;
+            std::swap(variants[k], variants[k - 1]);
+        }
+}
+
+// Where none does what was asked the first is the one that comes nearest to that and stays near; what is nearer to the original because it
+// does less of it is no other way.
+void nearest_to_what_was_asked_first(std::vector<Variant>& variants) {
+    constexpr double weight = 3;  // of a want that is missed, as the search has it; judgement
+    const auto off = [](const Variant& v) { return v.distance * v.distance + missed_square(v, weight); };
+    const auto first =
+        std::min_element(variants.begin(), variants.end(), [&](const Variant& a, const Variant& b) { return off(a) < off(b); });
+    if (first != variants.end()) variants.erase(variants.begin(), first);
+}
+
+// What breaks, of its own making, what a kilo takes of a food, or sets the meat in acid: no first answer where there is another that is
+// still good and does as much.
+bool condemned(const Variant& v) {
+    return std::any_of(v.new_cautions.begin(), v.new_cautions.end(),
+                       [](const CautionText& caution) { return caution.id == "over-most" || caution.id == "acid-set"; });
+}
+
+void sound_first(std::vector<Variant>& variants) {
+    if (variants.empty() || !condemned(variants.front())) return;
+    const auto sound = std::find_if(variants.begin(), variants.end(), [&](const Variant& v) {
+        return !condemned(v) && v.nearness <= Nearness::another && meets_all(v) == meets_all(variants.front());
+    });
+    if (sound != variants.end()) std::rotate(variants.begin(), sound, sound + 1);
+}
+
+// Whether a line for which the first has a stand-in is left at nothing.
+bool drops_a_line_of(const Variant& further, const Variant& first) {
+    return std::any_of(further.edits.begin(), further.edits.end(), [&](const Edit& edit) {
+        return edit.kind == EditKind::omit && std::any_of(first.edits.begin(), first.edits.end(), [&](const Edit& other) {
+                   return other.line == edit.line && (other.kind == EditKind::replace || other.kind == EditKind::split);
+               });
+    });
+}
+
+// Whether it does nothing that the first does not do, though by other weights.
+bool tells_nothing_new(const Variant& further, const Variant& first) {
+    return !further.edits.empty() && std::all_of(further.edits.begin(), further.edits.end(), [&](const Edit& edit) {
+        return std::any_of(first.edits.begin(), first.edits.end(), [&](const Edit& other) {
+            const bool brings = !edit.with.empty() && edit.kind != EditKind::process;
+            return brings ? other.with == edit.with : other.kind == edit.kind && other.line == edit.line && other.with == edit.with;
+        });
+    });
+}
+
+// The same answer with a line dropped, or with half of it changed, is no other way to do it.
+void leave_out_halves(std::vector<Variant>& variants) {
+    for (std::size_t i = 1; i < variants.size();) {
+        const Variant& first = variants.front();
+        const bool same = variants[i].wants.empty() && tells_nothing_new(variants[i], first);
+        if (same || drops_a_line_of(variants[i], first)) variants.erase(variants.begin() + static_cast<std::ptrdiff_t>(i));
+        else ++i;
+    }
+}
+
+// What is as it should be is left alone: further ways are no help to anybody.
+void leave_out_further(std::vector<Variant>& variants) {
+    if (!variants.empty() && variants.front().edits.empty() && meets_all(variants.front())) variants.resize(1);
+}
+
+}  // namespace
+
+void number(std::vector<Variant>& variants) {
+    for (std::size_t i = 0; i < variants.size(); ++i) variants[i].rank = i + 1;
+}
+
+void put_in_order(std::vector<Variant>& variants) {
+    std::stable_sort(variants.begin(), variants.end(), [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
+    if (!some_meet_all(variants)) nearest_to_what_was_asked_first(variants);
+    surer_first(variants);
+    if (some_meet_all(variants)) std::erase_if(variants, std::not_fn(meets_all));
+    once_each(variants);
+    leave_out_hopeless(variants);
+    sound_first(variants);
+    leave_out_halves(variants);
+    leave_out_further(variants);
+    number(variants);
+}
+
+void leave_out_idle(std::vector<Variant>& variants, bool all_there) {
+    std::erase_if(variants, [&](const Variant& v) { return !meets_all(v) && (v.edits.empty() || (all_there && !brings_nearer(v))); });
+    number(variants);
+}
+
+bool is_a_toss_up(const AdaptAnswer& answer) {
+    constexpr double even = 0.55;  // of the draws
+    if (answer.variants.empty() || !answer.conflict.empty()) return false;
+    const Variant& first = answer.variants.front();
+    return first.edits.empty() && meets_all(first) && !first.wants.empty() && chance_of(first) < even;
+}
+
+void put_nearest_first(AdaptAnswer& answer, Variant first, std::size_t top) {
+    double missed_before = 0, missed = 0;
+    for (const auto& want : first.wants) missed += still_missed(want);
+    if (!answer.variants.empty())
+        for (const auto& want : answer.variants.front().wants) missed_before += still_missed(want);
+    const auto met = [](const Variant& v) {
+        return std::count_if(v.wants.begin(), v.wants.end(), [](const WantResult& want) { return want.met; });
+    };
+    constexpr double unfelt = 1e-3;
+    if (!answer.variants.empty()) {
+        const auto before = met(answer.variants.front()), now = met(first);
+        if (now < before || (now == before && missed >= missed_before - unfelt)) return;
+    }
+    // What does less of it is another way only where the sausage stays nearer.
+    std::erase_if(answer.variants, [&](const Variant& other) { return other.distance >= first.distance; });
+    answer.variants.insert(answer.variants.begin(), std::move(first));
+    answer.variants.resize(std::min(answer.variants.size(), std::max<std::size_t>(1, top)));
+    answer.proved = false;
+    number(answer.variants);
+}
+
+void put_surer_beside(AdaptAnswer& answer, AdaptAnswer surer) {
+    if (surer.variants.empty() || surer.variants.front().edits.empty() || !meets_all(surer.variants.front())) return;
+    answer.variants.resize(1);
+    answer.variants.push_back(std::move(surer.variants.front()));
+    number(answer.variants);
+    answer.plans_visited += surer.plans_visited;
+    answer.proved = answer.proved && surer.proved;
+    answer = with_safety(std::move(answer));
+}
+
+void clear_conflict_if_met(AdaptAnswer& answer) {
+    if (!some_meet_all(answer.variants)) return;
+    put_in_order(answer.variants);
+    answer.conflict.clear();
+    answer.would_give.clear();
+    answer.reach.clear();
+    answer.proved = false;
+}
+
+AdaptAnswer with_safety(AdaptAnswer answer) {
+    OnPage page;
+    page.add(answer.base);
+    for (const auto& variant : answer.variants) page.offer(variant.prediction);
+    answer.on_page = page.safety();
+    answer.of_variants = page.offered();
+    return answer;
+}
+
+}  // namespace standin
