@@ -20,6 +20,7 @@ namespace {
 constexpr double least_gain = 0.05;    // of the band; less is not worth a reading
 constexpr double known_already = 1.3;  // times the band of a reading; another one tells nothing new
 constexpr std::size_t most_told = 4, most_together = 3;
+constexpr std::size_t most_beside = 5;  // of the best are tried beside one another; each is learned from anew, which takes its time
 
 // Tried alone at first and then beside others, so that what it sets is held by value.
 struct Reading {
@@ -51,15 +52,18 @@ public:
     }
 
 private:
-    // The best one, and to it whichever helps most beside what is known already.
+    // The best one, and to it whichever helps most beside what is known already, of those that tell something alone.
     std::optional<MeasuredTogether> together() const {
-        if (readings_.size() < 2) return std::nullopt;
+        std::size_t telling = 0;
+        while (telling < std::min(readings_.size(), most_beside) && readings_[telling].told.narrower >= least_gain) ++telling;
+        if (telling < 2) return std::nullopt;
         std::vector<const Reading*> chosen{&readings_.front()};
         Band known = readings_.front().told.known;
         while (chosen.size() < most_together) {
             const Reading* best = nullptr;
             Band left = known;
-            for (const auto& reading : readings_) {
+            for (std::size_t i = 1; i < telling; ++i) {
+                const auto& reading = readings_[i];
                 if (std::find(chosen.begin(), chosen.end(), &reading) != chosen.end()) continue;
                 auto with = chosen;
                 with.push_back(&reading);
