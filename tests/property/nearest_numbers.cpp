@@ -28,7 +28,7 @@ struct Scale {
     double noise = 0;  ///< what rounding to kitchen weights and a step of the search may move
 };
 
-TEST_CASE("nearest numbers: tightening a number never moves what is reached away from it", "[reach]") {
+TEST_CASE("nearest numbers: tightening a number never moves what is reached away from it", "[reach][long]") {
     const std::vector<Scale> scales{{Property::bind, "bind>=", {6, 14, 24, 36, 60}, true, false, 2},
                                     {Property::firmness, "firmness>=", {5, 12, 20, 32, 60}, true, false, 2},
                                     {Property::cook_loss_pct, "loss<=", {-2, -5, -8, -12, -18}, false, false, 0.8},

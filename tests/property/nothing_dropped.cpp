@@ -67,7 +67,7 @@ bool told(const FormulaReading& reading, const std::string& line) {
 
 bool has_digit(const std::string& text) { return text.find_first_of("0123456789") != std::string::npos; }
 
-TEST_CASE("no line with an amount is dropped in silence") {
+TEST_CASE("no line with an amount is dropped in silence", "[long]") {
     const auto lines = lines_of_people();
     Maker maker(23);
     for (int i = 0; i < 300; ++i) {

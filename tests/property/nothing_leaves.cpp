@@ -122,7 +122,7 @@ std::string joined(const std::vector<std::string>& lines) {
     return text;
 }
 
-TEST_CASE("no line of a formula leaves without a trace", "[nothing-leaves]") {
+TEST_CASE("no line of a formula leaves without a trace", "[nothing-leaves][long]") {
     Texts texts(7);
     for (int round = 0; round < 400; ++round) {
         auto lines = texts.lines(pool, 12);
@@ -144,7 +144,7 @@ TEST_CASE("no line of a formula leaves without a trace", "[nothing-leaves]") {
     }
 }
 
-TEST_CASE("no line of a list leaves without a trace", "[nothing-leaves]") {
+TEST_CASE("no line of a list leaves without a trace", "[nothing-leaves][long]") {
     Texts texts(8);
     for (int round = 0; round < 300; ++round) {
         const auto lines = texts.lines(stock, 8);

@@ -106,7 +106,7 @@ bool met_by_first(const AdaptAnswer& answer) {
 
 double past(const OneLever& lever, double value, double limit) { return lever.kind == Goal::Kind::at_most ? value - limit : limit - value; }
 
-TEST_CASE("random masses: what one lever has at even odds the advice has, and nothing shown goes away from it", "[one-lever]") {
+TEST_CASE("random masses: what one lever has at even odds the advice has, and nothing shown goes away from it", "[one-lever][long]") {
     std::size_t asked = 0;
     for (std::uint64_t n = 0; n < cases; ++n) {
         const Formula mass = Masses(n).mass();

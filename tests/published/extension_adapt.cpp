@@ -57,7 +57,7 @@ Used used(const Engine& engine, const std::string& missing, const std::vector<st
     return u;
 }
 
-TEST_CASE("extension lists: the first variant takes what is on hand, at the published ratio") {
+TEST_CASE("extension lists: the first variant takes what is on hand, at the published ratio", "[long]") {
     const Engine engine = opened(32);
     double rows = 0, any = 0, right = 0;
     std::string misses;

@@ -42,7 +42,7 @@ Met met(const PublishedRow& row) {
     return met;
 }
 
-TEST_CASE("extension lists: proposed, among the first, and at their dose") {
+TEST_CASE("extension lists: proposed, among the first, and at their dose", "[long]") {
     double rows = 0, is_proposed = 0, shown = 0, dosed = 0;
     std::string misses;
     for (const auto& row : published_rows("extension_substitutions.csv", word_columns)) {

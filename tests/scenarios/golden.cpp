@@ -120,7 +120,7 @@ bool holds(const std::string& said, const AdaptAnswer& answer) {
     return false;
 }
 
-TEST_CASE("golden: what a technologist would say to a want", "[golden]") {
+TEST_CASE("golden: what a technologist would say to a want", "[golden][long]") {
     auto engine = scenario::expect(Engine::open({}));
     const Book all = book();
     std::map<std::string, std::size_t> cases;

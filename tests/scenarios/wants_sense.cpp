@@ -34,7 +34,7 @@ TEST_CASE("wants: what can be had at one limit can be had at every easier one") 
     }
 }
 
-TEST_CASE("wants: how near it can be come to does not hang on how much is asked") {
+TEST_CASE("wants: how near it can be come to does not hang on how much is asked", "[long]") {
     std::vector<double> best;
     for (const char* want : {"loss<=8", "loss<=5", "loss<=2"}) {
         const auto answer = asked(fat, want);

@@ -88,7 +88,7 @@ bool right(const std::string& must, const Result<Formula>& read) {
     return (what == "allergen" || what == "allergenorstopped") && has_allergen(*read, about);
 }
 
-TEST_CASE("every wording that could hurt comes to what it must, in every form") {
+TEST_CASE("every wording that could hurt comes to what it must, in every form", "[long]") {
     const auto rows = line_rows("unit/hazard_wordings.csv");
     REQUIRE(rows.size() >= 300);
     for (const auto& row : rows) {

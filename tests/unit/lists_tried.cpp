@@ -126,7 +126,7 @@ void each_list(Each each) {
     }
 }
 
-TEST_CASE("a word of a list shows in what is read, and another one does not") {
+TEST_CASE("a word of a list shows in what is read, and another one does not", "[long]") {
     std::size_t words = 0;
     std::string missed;
     each_list([&](const nlohmann::json& list) {

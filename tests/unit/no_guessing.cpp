@@ -21,7 +21,7 @@ std::string became(const std::string& line) {
     return read ? read->line.ingredient : "asked";
 }
 
-TEST_CASE("every word of a food that is no record is asked about") {
+TEST_CASE("every word of a food that is no record is asked about", "[long]") {
     std::ifstream file(std::filesystem::path(knowledge_folder()) / "lexicon/other_foods.json");
     std::string guessed;
     std::size_t words = 0;

@@ -28,7 +28,7 @@ TEST_CASE("a word of two tongues that is another food in each is asked back, unl
     CHECK(read_as("60 g salsa de tomate") == "tomato-sauce");
 }
 
-TEST_CASE("a word of another tongue that names a food is read as that food") {
+TEST_CASE("a word of another tongue that names a food is read as that food", "[long]") {
     const std::set<std::string> of_two_tongues{"salsa", "Piment", "batata", "batatas"};
     std::size_t foods = 0;
     std::string missed;

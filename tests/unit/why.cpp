@@ -105,7 +105,7 @@ TEST_CASE("a reading of the colour halves the band of the lightness; three weigh
     }
 }
 
-TEST_CASE("several readings, written into a kitchen, leave about the band that they are told to leave") {
+TEST_CASE("several readings, written into a kitchen, leave about the band that they are told to leave", "[long]") {
     static Engine engine = Engine::open({}).value();
     Formula fried = sour();
     fried.process.cook = Cook::pan;

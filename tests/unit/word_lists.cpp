@@ -138,7 +138,7 @@ std::string became_stock(const std::string& line) {
     return read->items.size() > 1 ? "some" : "nothing";
 }
 
-TEST_CASE("every word of a list does in a line what its list says") {
+TEST_CASE("every word of a list does in a line what its list says", "[long]") {
     std::size_t words = 0;
     std::string missed;
     for (const auto& list : lists()) {
