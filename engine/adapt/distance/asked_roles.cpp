@@ -28,6 +28,13 @@ bool asks_for_more_than_half(const Goal& goal, const Distance& distance) {
     return !a_share_less || goal.target(base) < half * base;
 }
 
+// Whether more of the role is what moves the property that way: who wants less acid is brought no other.
+bool serves(const Lever& lever, Role role, bool more) {
+    const auto change = std::find_if(lever.change.begin(), lever.change.end(), [&](const Change& c) { return c.role == role; });
+    if (change == lever.change.end() || change->more == Change::Way::either) return more;
+    return (change->more == Change::Way::up) == more;
+}
+
 }  // namespace
 
 void AskedRoles::open(const Change& more, Goal::Kind kind) {
@@ -75,7 +82,7 @@ AskedRoles roles_asked_for(const Distance& distance, const HasRole& has_line, co
             if (!own_fat && !looser) asked.replace.insert(lever.replace.begin(), lever.replace.end());
             const bool loss = goal.property == Property::cook_loss_pct;
             for (const Role role : lever.add)
-                if (role == Role::binder ? more != loss : more && !own_fat && (role != Role::salt || !has_line(role)))
+                if (role == Role::binder ? more != loss : serves(lever, role, more) && !own_fat && (role != Role::salt || !has_line(role)))
                     asked.add.insert(role);
             // A mass of nothing but fat cuts gets lean from the butcher's.
             const bool raises_lean = std::any_of(lever.change.begin(), lever.change.end(), [&](const Change& change) {

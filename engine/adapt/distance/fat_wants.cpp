@@ -8,6 +8,7 @@ namespace standin {
 namespace {
 
 constexpr double clearly_fatter = 1.3;  // times the fat; judgement
+constexpr double felt = 0.02;           // g/g of fat: one lean fish for another makes nothing richer; judgement
 
 double fat_of(const Line& line, const Context& context) { return context.nominal().unit(line)[Amount::fat]; }
 
@@ -18,7 +19,8 @@ bool serves_fat_want(const Formula& formula, std::size_t l, const Ingredient& fo
     if (role != Role::fat && role != Role::lean) return true;
     const double comes = food.composition.fat.mid / 100, goes = fat_of(formula.lines[l], context);
     const bool less = asks_leaner(distance.goals()), more = any_asks(distance.goals(), Property::fat_pct, Goal::Kind::at_least);
-    return (!less || clearly_fatter * comes < goes) && (!more || comes > clearly_fatter * goes);
+    return (!less || (clearly_fatter * comes < goes && comes + felt < goes)) &&
+           (!more || (comes > clearly_fatter * goes && comes > goes + felt));
 }
 
 bool has_fatter_line(const Formula& formula, std::size_t l, const Distance& distance, const Context& context) {

@@ -97,7 +97,8 @@ private:
 
     // Meat that is there gives way to other meat gram for gram: what a want brings in for it does not stand beside it.
     void swap_meat() {
-        const bool about_fat = asks_leaner(distance_.goals());
+        const bool about_fat = asks_leaner(distance_.goals()) || any_asks(distance_.goals(), Property::bind, Goal::Kind::at_least) ||
+                               any_asks(distance_.goals(), Property::firmness, Goal::Kind::at_least);
         for (std::size_t l = 0; l < problem_.start.size(); ++l) {
             const Line& line = problem_.formula.lines[l];
             if (!ingredient(line).meat || problem_.missing[l]) continue;
@@ -105,7 +106,7 @@ private:
             bool comes_in = false;
             for (const auto& move : problem_.moves) {
                 const bool comes = move.kind == MoveKind::stand_in && move.line == l;
-                // For the fat that goes, where it is to be leaner, lean comes in as well.
+                // For the fat that goes, where it is to be leaner or firmer, lean comes in as well.
                 const bool fat_goes = about_fat && ingredient(move.food).tissue == Tissue::fat_tissue;
                 const bool goes = move.kind == MoveKind::reduce && (move.line == l || fat_goes);
                 comes_in = comes_in || comes;

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 #include "substitute/standing.hpp"
 
@@ -45,7 +46,7 @@ private:
         if (!a.brings_food() || !b.brings_food() || fresh_allergens(a) != fresh_allergens(b)) return false;
         if (a.food.ingredient == b.food.ingredient) return true;
         if (!same_place(a, b) || a.second || b.second) return false;
-        if (a.kind == MoveKind::add && dry_binder(a) && dry_binder(b)) return true;
+        if (a.kind == MoveKind::add && ((dry_binder(a) && dry_binder(b)) || (oil(a) && oil(b)))) return true;
         return close_.count(std::minmax(a.food.ingredient, b.food.ingredient)) > 0 || are_twins(a, b);
     }
 
@@ -57,6 +58,12 @@ private:
 
     // Flour, starch, crumbs, fibre: another of them is the same idea.
     bool dry_binder(const Move& move) const { return is_dry_binder(*knowledge_.ingredient(move.food.ingredient)); }
+
+    // Nor is oil another idea out of another bottle.
+    bool oil(const Move& move) const {
+        const Ingredient& food = *knowledge_.ingredient(move.food.ingredient);
+        return move.role == Role::fat && food.tissue == Tissue::liquid && !food.meat && !belongs(food, "rendered-fat", knowledge_);
+    }
 
     static bool same_place(const Move& a, const Move& b) {
         if (a.kind != b.kind) return false;

@@ -84,6 +84,24 @@ double FoodPrice::passed_over(const Ingredient& food, Role role, const Distance&
         return !in_formula(food) && !stock_.names(food.id) && std::any_of(formula_.lines.begin(), formula_.lines.end(), lean_of_same)
                    ? later
                    : 0;
+    // More of the salmon that is there before mackerel is bought.
+    const auto fat_of = [](const Ingredient& cut) { return cut.composition.fat.mid; };
+    const auto has_own_fatter_cut = [&] {
+        const auto of_same = [&](const Line& line) {
+            const Ingredient& own = *context_.knowledge().ingredient(line.ingredient);
+            return !line.keep && own.meat && own.roles.front() == Role::lean && own.meat->species == food.meat->species;
+        };
+        double leanest = 100, fattest = 0;
+        for (const auto& line : formula_.lines)
+            if (of_same(line)) {
+                const double fat = fat_of(*context_.knowledge().ingredient(line.ingredient));
+                leanest = std::min(leanest, fat);
+                fattest = std::max(fattest, fat);
+            }
+        return fattest > context_.constant("advice.meat.fatter") * leanest;
+    };
+    if (food.meat && food.roles.front() == Role::lean && asks(Property::fat_pct, Goal::Kind::at_least))
+        return !in_formula(food) && !stock_.names(food.id) && has_own_fatter_cut() ? later : 0;
     if (role == Role::heat && asks(Property::heat_mg_kg, Goal::Kind::at_most)) return in_formula(food) ? 0 : later / 2;
     // Back fat, or a fatter cut of the same bird, before oil.
     const auto fatter_cut = [&](const Ingredient& o) {

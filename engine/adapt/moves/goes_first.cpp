@@ -14,6 +14,9 @@ public:
 
     std::vector<LinearConstraint> all() && {
         fattest_goes_first();
+        swap_other_fat();
+        what_is_rich_stays();
+        fat_goes_up_before_the_meat_is_changed();
         too_much_acid_goes_first();
         what_sours_goes_before_fat();
         what_sets_goes_before_salt();
@@ -29,9 +32,8 @@ private:
     // Who wants it leaner, or firmer, takes out the back fat before the belly: of no line a larger share than of a clearly fatter one.
     void fattest_goes_first() {
         const auto& goals = distance_.goals();
-        const bool of_fat = asks_leaner(goals);
-        const bool leaner =
-            of_fat || any_asks(goals, Property::bind, Goal::Kind::at_least) || any_asks(goals, Property::firmness, Goal::Kind::at_least);
+        const bool leaner = asks_leaner(goals) || any_asks(goals, Property::bind, Goal::Kind::at_least) ||
+                            any_asks(goals, Property::firmness, Goal::Kind::at_least);
         // Who wants it richer takes lean out, and not the fat cut: the other way round.
         const bool richer = !leaner && any_asks(goals, Property::fat_pct, Goal::Kind::at_least);
         const double clearly = context_.constant("advice.meat.fatter");
@@ -42,10 +44,77 @@ private:
                 const Move &stays = problem_.moves[a], &first = problem_.moves[b];
                 if (!goes(stays) || !goes(first)) continue;
                 const Move &lean = leaner ? stays : first, &fatter = leaner ? first : stays;
-                // Who wants it leaner takes out the fat, or the fatter cut, before any meat is changed for other meat.
-                const bool fat_line = leaner && of_fat && ingredient(stays.food).tissue != Tissue::fat_tissue;
+                // Who wants it leaner, or firmer, takes out the fat, or the fatter cut, before any meat is changed for other meat.
+                const bool fat_line = leaner && ingredient(stays.food).tissue != Tissue::fat_tissue;
                 if (fat(fatter) >= clearly * fat(lean) && fat(fatter) > fat(lean)) no_larger_share(a, b, fat_line);
             }
+    }
+
+    bool asks_richer() const { return any_asks(distance_.goals(), Property::fat_pct, Goal::Kind::at_least); }
+
+    // Half of the way to the fat that is asked for, as a share of the batch.
+    double half_way_to_rich() const {
+        const auto& now = distance_.base().properties;
+        double asked = now[Property::fat_pct];
+        for (const auto& goal : distance_.goals())
+            if (of_batch(goal.property) == Property::fat_pct && goal.kind == Goal::Kind::at_least && now[goal.property] > 0)
+                asked = std::max(asked, now[Property::fat_pct] * goal.target(now[goal.property]) / now[goal.property]);
+        return (now[Property::fat_pct] + asked) / 200;
+    }
+
+    // Who wants it richer takes out no salmon: what is as fat as that goes only for what is fatter.
+    void what_is_rich_stays() {
+        if (!asks_richer()) return;
+        const double rich = half_way_to_rich();
+        for (std::size_t m = 0; m < problem_.moves.size(); ++m) {
+            const Move& goes = problem_.moves[m];
+            if (goes.kind != MoveKind::reduce || !ingredient(goes.food).meat || problem_.missing[goes.line]) continue;
+            if (context_.nominal().unit(goes.food)[Amount::fat] < rich) continue;
+            LinearConstraint limit{std::vector<double>(problem_.moves.size(), 0.0), 0, std::max(1.0, goes.most)};
+            limit.per_gram[m] = 1;
+            for (std::size_t other = 0; other < problem_.moves.size(); ++other)
+                if (problem_.moves[other].kind == MoveKind::stand_in && problem_.moves[other].line == goes.line) limit.per_gram[other] = -1;
+            limits_.push_back(std::move(limit));
+        }
+    }
+
+    // A turkey sausage with oil in it gets more oil, or skin, before half of the turkey is another cut.
+    void fat_goes_up_before_the_meat_is_changed() {
+        if (!asks_richer()) return;
+        std::vector<double> raised(problem_.moves.size(), 0.0);
+        bool any = false;
+        for (std::size_t m = 0; m < problem_.moves.size(); ++m) {
+            const Move& up = problem_.moves[m];
+            if (up.kind != MoveKind::raise || role(up.food) != Role::fat || !(up.most > 0)) continue;
+            raised[m] = -1 / up.most;
+            any = true;
+        }
+        for (std::size_t m = 0; any && m < problem_.moves.size(); ++m) {
+            const Move& changed = problem_.moves[m];
+            if (changed.kind != MoveKind::stand_in || problem_.missing[changed.line] ||
+                role(problem_.formula.lines[changed.line]) != Role::lean)
+                continue;
+            LinearConstraint limit{raised, 0, 1};
+            limit.per_gram[m] = 1 / problem_.formula.lines[changed.line].grams.mid;
+            limits_.push_back(std::move(limit));
+        }
+    }
+
+    // Another cheese, cream or oil comes in only for one that goes: who wants it leaner is not given ricotta beside all of the
+    // feta, nor who wants it richer ghee beside the cream.
+    void swap_other_fat() {
+        if (!asks_leaner(distance_.goals()) && !asks_richer()) return;
+        for (std::size_t l = 0; l < problem_.start.size(); ++l) {
+            const Line& line = problem_.formula.lines[l];
+            if (ingredient(line).meat || role(line) != Role::fat || problem_.missing[l]) continue;
+            LinearConstraint limit{{}, 0, 1};
+            for (const auto& move : problem_.moves) {
+                const bool comes = move.kind == MoveKind::stand_in && move.line == l,
+                           goes = move.kind == MoveKind::reduce && move.line == l;
+                limit.per_gram.push_back(comes ? move.covers->per_gram : goes ? -1 / line.grams.mid : 0);
+            }
+            limits_.push_back(std::move(limit));
+        }
     }
 
     // Of the line of `a` no larger share goes than of that of `b`; what comes in for the first is nothing taken out, unless it is changed

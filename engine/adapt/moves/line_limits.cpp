@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "knowledge/tissue.hpp"
+
 namespace standin {
 
 double remnant_of(const Line& line, double heat_mg_g, double batch_grams, const Knowledge& knowledge) {
@@ -38,6 +40,8 @@ double share_for_lost_acid(const Ingredient& food, const Material& unit, double 
     const double acid = unit[Amount::titratable] * grams;
     return food.tissue == Tissue::liquid && food.roles.front() == Role::acid && acid > 0 ? lost_acid / acid : 0;
 }
+
+bool sets(const Ingredient& food) { return is_dry_binder(food) || food.tissue == Tissue::egg; }
 
 bool near_kin(const Move& move) {
     constexpr double near = 0.8;  // of a swap; judgement

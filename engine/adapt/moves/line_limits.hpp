@@ -21,6 +21,9 @@ bool handful_of_herb(const Ingredient& food, double share);
 /// another is opened.
 double share_for_lost_acid(const Ingredient& food, const Material& unit, double grams, double lost_acid);
 
+/// Flour, starch and egg: who wants it to hold is not told to take them out.
+bool sets(const Ingredient& food);
+
 /// Black pepper for white: nearly the same thing, whose place it takes in full.
 bool near_kin(const Move& move);
 

@@ -69,6 +69,8 @@ void own_food_first(AskedRoles& asked, const Problem& problem, const Stock& stoc
         asked.only_listed_fat = asked.add.insert(Role::fat).second;
         asked.by_goal.insert(Role::fat);
     }
+    // Nor is another acid poured so that it is less acid.
+    if (any_asks(distance.goals(), Property::ph, Goal::Kind::at_least)) asked.replace.erase(Role::acid);
     if (leeway != Leeway::usual) return;
     if (has_own_leaf_to_raise(problem.formula, problem.missing, distance, context)) asked.replace.erase(Role::green);
     // Who wants it less sharp pours less: nobody buys another fruit for that.

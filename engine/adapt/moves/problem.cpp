@@ -17,6 +17,7 @@
 #include "adapt/moves/exclusive.hpp"
 #include "adapt/moves/fair_moves.hpp"
 #include "adapt/moves/food_price.hpp"
+#include "adapt/moves/leaner_cut.hpp"
 #include "adapt/moves/line_limits.hpp"
 #include "adapt/moves/losses.hpp"
 #include "adapt/moves/making.hpp"
@@ -27,6 +28,7 @@
 #include "adapt/moves/salt_follows.hpp"
 #include "adapt/moves/same_line.hpp"
 #include "adapt/moves/scarce_lean.hpp"
+#include "adapt/moves/sour_lines.hpp"
 #include "adapt/moves/stand_in_place.hpp"
 #include "adapt/moves/there.hpp"
 #include "core/band.hpp"
@@ -118,6 +120,7 @@ private:
         asked_ = roles_asked_for(
             distance_, [&](Role role) { return has_line_of(role); }, [&](Role role) { return has_main_line_of(role); }, leeway_);
         own_food_first(asked_, problem_, stock_, distance_, context_, leeway_);
+        open_leaner_cuts(asked_, problem_.formula, distance_, stock_, leeway_);
         for (std::size_t l = 0; l < lines().size(); ++l)
             if (problem_.missing[l] && sour_vegetable(l)) {
                 lost_acid_ += unit(lines()[l])[Amount::titratable] * (lines()[l].grams.mid - problem_.start[l]);
@@ -163,12 +166,10 @@ private:
         return left == left_.end() ? base_mass_ : left->second / bought(lines()[l]);
     }
 
-    // Wine, sorrel and beer move sourness too, whatever they are there for first.
+    // Wine, sorrel and beer move sourness too, whatever they are there for first; feta the pH.
     bool sour_beside(std::size_t l) {
-        constexpr double share = 0.05;  // of the batch's acid
-        const Role role = role_of_line(l);
-        if (role == Role::spice || role == Role::herb || role == Role::allium) return false;  // mustard is there for itself
-        return asked_.change.count(Role::acid) > 0 && unit(lines()[l])[Amount::titratable] * lines()[l].grams.mid > share * base_acid_;
+        return (asked_.change.count(Role::acid) > 0 && brings_acid(problem_.formula, l, context_)) ||
+               (leeway_ == Leeway::all && holds_the_ph_down(problem_.formula, l, distance_, context_));
     }
 
     void change_line(std::size_t l) {
@@ -244,7 +245,7 @@ private:
                handful_of_herb(ingredient(lines()[l]), unit(lines()[l])[Amount::mass] * lines()[l].grams.mid / base_mass_);
     }
 
-    bool stays(std::size_t l) const { return asked_.dry_binder_stays && is_dry_binder(ingredient(lines()[l])); }
+    bool stays(std::size_t l) const { return asked_.dry_binder_stays && sets(ingredient(lines()[l])); }
 
     // More oregano makes nothing greener.
     bool brings_no_green(std::size_t l) {
@@ -267,7 +268,7 @@ private:
             if (hard_grain(i, knowledge_) && !stock_.names(i.id)) return false;
             if (by_colour && !brings_green(i, context_)) return false;
             if (!problem_.missing[l] && i.tissue == Tissue::egg && ingredient(line).tissue == Tissue::egg) return false;
-            if (!problem_.missing[l] && !serves_fat_want(problem_.formula, l, i, distance_, context_)) return false;
+            if (!problem_.missing[l] && !may_change_the_cut(problem_.formula, l, i, distance_, stock_, context_)) return false;
             return (stock_.can_bring(i) || (from_tap && i.id == "water" && stock_.leaves_in(i))) && stock_.may_stand_in(i, line) &&
                    (problem_.missing[l] ||
                     ((!price_.brings_a_beast(i) || other_animal_may_come(i, stock_, distance_, leeway_)) && !cured(i, context_)));

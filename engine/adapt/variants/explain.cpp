@@ -51,6 +51,14 @@ public:
         why.note = note_of(stands->swaps, stock_);
         // Asked for a richer or leaner one, meat is told for its fat and not for its protein.
         const bool of_meat = stands->role == Role::lean || stands->role == Role::fat;
+        // For the bite a leaner cut is told for that, and not with what it lacks of the fat.
+        const bool for_the_bite = any_asks(problem_.hard, Property::bind, Goal::Kind::at_least) ||
+                                  any_asks(problem_.hard, Property::firmness, Goal::Kind::at_least);
+        if (stands->role == Role::lean && for_the_bite && !wants(Property::fat_pct) && !problem_.missing[edit.line]) {
+            Reason bite = about(ReasonKind::fat);
+            bite.role = "firmness";
+            return bite;
+        }
         if (of_meat && wants(Property::fat_pct)) {
             Reason fat = about(ReasonKind::fat);
             fat.asks = why.asks;
@@ -224,6 +232,8 @@ private:
     Reason serving(const PlainEdit& edit) const {
         constexpr double felt = 0.02;  // of the way
         const State now = as_it_was(), then = by_itself(edit);
+        const bool less_sour = any_asks(problem_.hard, Property::ph, Goal::Kind::at_least) && edit.after < edit.before;
+        if (less_sour && then.properties[Property::ph] > now.properties[Property::ph] + felt) return less_acid();
         const Goal* best = nullptr;
         double most = felt;
         for (const auto& goal : problem_.hard) {

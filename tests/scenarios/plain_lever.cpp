@@ -1,0 +1,160 @@
+// What a technologist does first: the lever that is there, no food that works against what was asked, and no "cannot" that was not shown.
+// Formulas are invented.
+#include <algorithm>
+
+#include "standin/narrate.hpp"
+#include "support/catch.hpp"
+#include "support/scenario.hpp"
+
+using namespace standin;
+using namespace scenario;
+
+namespace plain_lever_test {
+
+AdaptAnswer asked(const std::string& formula, const std::vector<std::string>& wants, double sure = 0.5, const std::string& list = "",
+                  const std::vector<std::string>& keep = {}) {
+    static const Engine engine = expect(Engine::open({}));
+    const auto read = expect(engine.read_formula(formula, "formula"));
+    AdaptRequest request;
+    request.wants = wants;
+    request.sure = sure;
+    request.keep = keep;
+    if (!list.empty()) request.have = expect(engine.read_inventory(list, "list", &read));
+    return expect(engine.adapt(read, request));
+}
+
+const Variant& front_of(const AdaptAnswer& answer) {
+    REQUIRE_FALSE(answer.variants.empty());
+    return answer.variants.front();
+}
+
+bool meets_all(const Variant& v) {
+    return std::all_of(v.wants.begin(), v.wants.end(), [](const WantResult& want) { return want.met; });
+}
+
+double chance_of(const Variant& v) {
+    double least = 1;
+    for (const auto& want : v.wants) least = std::min(least, want.chance);
+    return least;
+}
+
+bool prepared(const Variant& v, const std::string& food, const std::string& step) {
+    const Line* line = line_of(v.formula, food);
+    return line && std::any_of(line->prepared.begin(), line->prepared.end(), [&](const Prepared& p) { return p.preparation == step; });
+}
+
+bool brings(const Edit& edit) { return edit.kind == EditKind::add || edit.kind == EditKind::replace || edit.kind == EditKind::split; }
+
+bool brings_food(const Variant& v) { return std::any_of(v.edits.begin(), v.edits.end(), brings); }
+
+bool tells(const Variant& v, ReasonKind kind, const std::string& role = "") {
+    return std::any_of(v.gives_back.begin(), v.gives_back.end(),
+                       [&](const Reason& reason) { return reason.kind == kind && (role.empty() || reason.role == role); });
+}
+
+const std::string well_made = "plate: 6 mm\nmixing: 3 min\nmixed at: 3 C\nrest: 12 h\norder: salt first\ncook: grill\ncore: 73.9 C\n";
+
+const std::string thigh =
+    "Ilse's chicken thigh (invented)\n1800 g chicken thigh\n150 g chicken skin\n120 g basil, chopped\n80 g jalapeño\n50 g lime juice\n"
+    "40 g fish sauce\n30 g ginger\n26 g salt\n3 g white pepper\n" +
+    well_made;
+const std::string belly =
+    "Belly barn (invented)\n1600 g pork shoulder\n600 g pork backfat\n200 g parsley\n60 g cider vinegar\n38 g salt\n" + well_made;
+const std::string lamb =
+    "Tarek's lamb (invented)\n1600 g lamb shoulder\n250 g lamb fat\n90 g mint, chopped\n140 g feta\n70 g lemon juice\n45 g red jalapeño\n"
+    "20 g garlic\n22 g salt\n8 g cumin\n6 g cayenne\nplate: 8 mm\nmixing: 3 min\nmixed at: 4 C\norder: all together\ncook: grill\n"
+    "core: 71.1 C\n";
+const std::string fish =
+    "Bjarne's fish link (invented)\n1200 g cod\n300 g salmon\n80 g breadcrumbs\n60 g egg white\n80 g cream\n40 g dill, chopped\n"
+    "30 g lemon juice\n27 g salt\n2 g white pepper\nplate: 5 mm\nmixing: 2 min\nmixed at: 3 C\norder: salt first\ncook: pan\ncore: 62.8 "
+    "C\n";
+const std::string herbs =
+    "Marta's herb link (invented)\n2000 g pork shoulder\n300 g pork backfat\n250 g flat-leaf parsley, pureed\n150 g cilantro, pureed\n"
+    "60 g serrano\n60 g cider vinegar\n50 g olive oil\n25 g garlic\n38 g salt\n6 g coriander seed\nplate: 8 mm\nmixing: 2 min\n"
+    "mixed at: 7 C\nrest: 12 h\norder: all together\ncook: pan\ncore: 71.1 C\n";
+const std::string wet =
+    "Chayo's wet green (invented)\n1500 g pork shoulder\n220 g pork backfat\n380 g tomatillo, pureed\n200 g cilantro, pureed\n"
+    "150 g poblano, roasted and peeled\n50 g lime juice\n50 g serrano\n20 g garlic\n34 g salt\n4 g cumin\nplate: 10 mm\nmixing: 2 min\n"
+    "mixed at: 6 C\nrest: 12 h\norder: all together\ncook: pan\ncore: 71.1 C\n";
+
+TEST_CASE("plain lever: a number of firmness is met with a leaner cut of the same animal before it is said not to be had") {
+    for (const char* want : {"firmness>=43", "firmness>=45"}) {
+        CAPTURE(want);
+        const auto answer = asked(thigh, {want});
+        CHECK(answer.conflict.empty());
+        for (const auto& v : answer.variants) {
+            CHECK(meets_all(v));
+            for (const char* other : {"quail", "guinea-fowl", "pheasant", "chicken-liver"}) CHECK(grams_in(v, other) == 0);
+            // The skin goes first: nobody takes the skin off the thigh and leaves the skin in.
+            CHECK(grams_in(v, "chicken-skin") < 150);
+        }
+    }
+}
+
+TEST_CASE("plain lever: for a word about the bite nobody changes the meat, and one salmon is not another") {
+    for (const auto& v : asked(fish, {"firmer", "greener"}).variants)
+        for (const auto& edit : v.edits) CHECK_FALSE((brings(edit) && (edit.line == "cod" || edit.line == "salmon")));
+    for (const auto& v : asked(belly, {"firmer"}).variants) CHECK(grams_in(v, "pork-shoulder") >= 1500);
+}
+
+TEST_CASE("plain lever: for a higher pH the lemon goes, then the feta, and no acid comes in") {
+    for (const char* want : {"ph>=5.3", "ph>=5.4", "ph>=5.45", "ph>=5.6"}) {
+        CAPTURE(want);
+        const auto answer = asked(lamb, {want});
+        CHECK(meets_all(front_of(answer)));
+        for (const auto& v : answer.variants) CHECK_FALSE(brings_food(v));
+        if (std::string(want) != "ph>=5.6") CHECK(grams_in(front_of(answer), "feta") == Approx(140));
+        else CHECK(grams_in(front_of(answer), "feta") < 140);
+    }
+    const std::string yoghurt =
+        "Curd (invented)\n2000 g goat\n300 g lamb fat\n250 g greek yoghurt\n40 g lemon juice\n36 g salt\n10 g cumin\n" + well_made;
+    for (const auto& v : asked(yoghurt, {"ph>=5.7"}).variants)
+        for (const auto& edit : v.edits) CHECK(edit.kind != EditKind::add);
+}
+
+TEST_CASE("plain lever: who wants it leaner is given lean for fat, and no cheese beside the cheese") {
+    for (const auto& v : asked(lamb, {"leaner"}).variants) {
+        CHECK(grams_in(v, "ricotta") == 0);
+        CHECK(grams_in(v, "lamb-fat") < 250);
+        CHECK(grams_in(v, "feta") <= 140);
+    }
+}
+
+TEST_CASE("plain lever: a richer fish link keeps its fish, and gives away nothing that is fat") {
+    for (const std::vector<std::string>& keep : {std::vector<std::string>{}, {"cod"}}) {
+        const auto answer = asked(fish, {"richer"}, 0.5, "", keep);
+        CHECK(meets_all(front_of(answer)));
+        for (const auto& v : answer.variants) {
+            for (const char* lean : {"snapper", "tilapia", "sea-bass", "coconut-oil", "ghee"}) CHECK(grams_in(v, lean) == 0);
+            CHECK(grams_in(v, "salmon") >= 300);
+        }
+    }
+}
+
+TEST_CASE("plain lever: oil out of another bottle is no other idea") {
+    const auto answer = asked(fish, {"richer"});
+    std::size_t poured = 0;
+    for (const auto& v : answer.variants)
+        poured += std::any_of(v.edits.begin(), v.edits.end(),
+                              [](const Edit& edit) { return edit.kind == EditKind::add && edit.with.find("-oil") != std::string::npos; });
+    CHECK(poured <= 1);
+}
+
+TEST_CASE("plain lever: the oil that is there goes up before half of the turkey is another cut") {
+    const auto answer = asked(
+        "Noor's turkey (invented)\n2000 g turkey breast, skinless\n80 g sunflower oil\n180 g apple\n60 g onion\n34 g salt\n14 g sage, "
+        "fresh\n" +
+            well_made,
+        {"fat>=8"});
+    CHECK(grams_in(front_of(answer), "sunflower-oil") > 120);
+    CHECK_FALSE(brings_food(front_of(answer)));
+}
+
+TEST_CASE("plain lever: egg is not taken out of what is to set firmer") {
+    for (const auto& v : asked(fish, {"firmer"}).variants) CHECK(grams_in(v, "egg-white") >= 60);
+    const std::string eggs =
+        "Egg row (invented)\n1500 g pork shoulder\n300 g pork backfat\n150 g egg\n200 g spinach\n30 g salt\n" + well_made;
+    for (const auto& v : asked(eggs, {"firmer"}).variants) CHECK(grams_in(v, "egg") >= 150);
+}
+
+}  // namespace plain_lever_test
