@@ -115,6 +115,8 @@ std::string proof_words(const AdaptAnswer& a) {
 }
 
 std::string conflict_heading(const AdaptAnswer& a) {
+    // What was looked for and not found is nothing that was shown to be impossible.
+    if (!a.reach.empty() && !a.proved) return a.conflict.size() > 1 ? "Nothing found meets all of these" : "Nothing found meets this";
     return a.conflict.size() > 1 ? "These demands cannot all be met" : "This cannot be met";
 }
 
@@ -199,9 +201,10 @@ std::string becomes(const Prediction& b, const Variant& variant) {
                                 (asks_about_fat(variant) ? ", cook loss " + number(b.properties[Property::cook_loss_pct].mid, 0) + " -> " +
                                                                number(q[Property::cook_loss_pct].mid, 0) + " %."
                                                          : ".");
-    // What turned is said with what it was, what moved within its word and what stays by itself.
+    // What turned is said with what it was, what moved within its word and what stays by itself. Crumbs are not sliced.
     std::vector<std::string> turns, moved, stays;
-    for (std::size_t i = 0; i < before.size(); ++i) {
+    const bool in_crumbs = variant.formula.process.cook == Cook::loose;
+    for (std::size_t i = in_crumbs ? 1 : 0; i < before.size(); ++i) {
         const std::string now = before.size() == i + 1 ? with_heat(after[i]) : after[i];
         if (before[i] == after[i]) stays.push_back(now);
         else if (after[i].find(" than before)") != std::string::npos) moved.push_back(now);

@@ -132,13 +132,14 @@ std::string within_reach(const Reason& r) {
     const bool only = !figure(r, "beside");
     if (met("nearest")) return text + "what comes nearest has it: " + comes_to("nearest") + ".";
     const Figure* nearest = figure(r, "nearest");
-    if (only && nearest && met("alone")) return text + "what comes nearest has " + three_figures(nearest->after) + ": more was not found.";
+    if (only && nearest && met("alone"))
+        return text + "what comes nearest has " + three_figures(nearest->after) + ": nearer was not found.";
     if (only && nearest && r.note != of_one_want) {
         // What was found is no worse than what was reckoned.
         const Figure* alone = figure(r, "alone");
         const double is = alone ? std::abs(alone->after - asked->after) : 0, found = std::abs(nearest->after - asked->after);
-        if (!alone || found <= is) return text + comes_to("nearest") + " at best, whatever else is given up for it.";
-        return text + comes_to("alone") + " at best, whatever else is given up for it; what comes nearest has " +
+        if (!alone || found <= is) return text + "what comes nearest has " + three_figures(nearest->after) + ": nearer was not found.";
+        return text + "the nearest found for it alone is " + three_figures(alone->after) + "; what comes nearest has " +
                three_figures(nearest->after) + ".";
     }
     if (met("alone") && (only || met("beside")))
@@ -149,7 +150,7 @@ std::string within_reach(const Reason& r) {
                              : "were this all that the word asks it came to at best " +
                                    three_figures(figure(r, "alone") ? figure(r, "alone")->after : now->after)) +
                ", beside the rest of the word " + (met("beside") ? std::string("too") : comes_to("beside")) + ".";
-    text += only ? comes_to("alone") + " at best, whatever else is given up for it"
+    text += only ? comes_to("alone") + " at best, of all that was looked at"
                  : "by itself " + (met("alone") ? std::string("it can be met") : comes_to("alone") + " at best");
     if (!only) text += ", with all that is asked " + (met("beside") ? std::string("too") : comes_to("beside"));
     return text + ".";
@@ -227,7 +228,7 @@ std::string advice_words(const Reason& r, Units units) {
         case ReasonKind::stopped_before:
             return "the search was stopped before it found a plan that meets every want";
         case ReasonKind::none_within_limits:
-            return "no plan within the limits meets every want";
+            return "no plan that was found within the limits meets every want";
         case ReasonKind::nothing_to_taste:
             return "giving up " + r.about + ": there is next to no " + listed(r.foods) + " in it as it is";
         case ReasonKind::giving_up_one:

@@ -97,6 +97,19 @@ TEST_CASE("plain lever: for a word about the bite nobody changes the meat, and o
     for (const auto& v : asked(belly, {"firmer"}).variants) CHECK(grams_in(v, "pork-shoulder") >= 1500);
 }
 
+TEST_CASE("plain lever: what is told as the nearest is what the first answer shows") {
+    for (const auto& [formula, want] : {std::pair(thigh, "firmness>=95"), std::pair(lamb, "ph>=6.2"), std::pair(wet, "bind>=90")}) {
+        CAPTURE(want);
+        const auto answer = asked(formula, {want});
+        REQUIRE_FALSE(answer.reach.empty());
+        const double shown = front_of(answer).wants.front().reason.figures.front().after;
+        const auto& figures = answer.reach.front().figures;
+        const auto nearest = std::find_if(figures.begin(), figures.end(), [](const Figure& f) { return f.what == "nearest"; });
+        REQUIRE(nearest != figures.end());
+        CHECK(nearest->after == Approx(shown));
+    }
+}
+
 TEST_CASE("plain lever: for a higher pH the lemon goes, then the feta, and no acid comes in") {
     for (const char* want : {"ph>=5.3", "ph>=5.4", "ph>=5.45", "ph>=5.6"}) {
         CAPTURE(want);

@@ -21,6 +21,12 @@ double counts_as_met(const Goal& goal, const Distance& distance, double now) {
     return goal.kind == Goal::Kind::at_least ? target - slack : goal.kind == Goal::Kind::at_most ? target + slack : target;
 }
 
+// The number that stands beside the want at the variant.
+double as_shown(const Variant& nearest, std::size_t g, const Goal& goal) {
+    if (g < nearest.wants.size() && !nearest.wants[g].reason.figures.empty()) return nearest.wants[g].reason.figures.front().after;
+    return nearest.prediction.properties[goal.property].mid;
+}
+
 // The batch that breaks `hard` the least, and among those that break nothing the nearest.
 Plan nearest_to(const std::vector<Goal>& hard, const Problem& problem, const Rebalancer& rebalancer) {
     std::optional<Solution> best;
@@ -50,7 +56,7 @@ std::vector<Reason> reach_of_wants(const Problem& problem, const Distance& dista
         const Goal& goal = distance.goals()[g];
         const double now = start[goal.property].mid;
         const double alone = shown(nearest_to({as_far_as_it_goes(problem.hard[g])}, problem, rebalancer), goal);
-        const double beside = nearest ? nearest->prediction.properties[goal.property].mid : shown(together, goal);
+        const double beside = nearest ? as_shown(*nearest, g, goal) : shown(together, goal);
         const auto met = [&](double value) { return shortfall(goal, value, now) <= allowed(goal, distance); };
         const std::string unit(info(goal.property).unit);
         Reason near = make_reason(ReasonKind::within_reach, {{std::string(info(goal.property).name), {}, now, unit},
