@@ -36,6 +36,7 @@
 #include "adapt/variants/variant_name.hpp"
 #include "adapt/verification/verify.hpp"
 #include "core/band.hpp"
+#include "core/has_food.hpp"
 #include "evaluate/predict.hpp"
 #include "safety/allergens.hpp"
 #include "safety/packets.hpp"
@@ -211,14 +212,16 @@ private:
         // What the reckoning says can be had, and no plan was found to have, is nothing that was proved.
         const auto to_be_had = [](const Reason& r) { return r.role.find("alone") != std::string::npos; };
         answer.proved = answer.proved && std::none_of(answer.reach.begin(), answer.reach.end(), to_be_had);
-        clear_conflict_if_met(answer);
+        clear_conflict_if_met(answer, had());
     }
 
-    // Who asks for a number gets no less than who asks for a weaker one: the aim at all of it may lead where nothing has it.
-    void put_nearest_numbers_first(AdaptAnswer& answer) {
-        const Having having = [&](const std::vector<Goal>& goals) {
+    // Who asks for a number gets no less than who asks for a weaker one: the aim at all of it may lead where nothing has it. Nor has who
+    // asks for more certainty a worse chance than who asks for less.
+    void put_nearest_found_first(AdaptAnswer& answer) {
+        const auto having = [&](const std::vector<Goal>& goals, double sure) {
             AdaptRequest one = request_;
             one.top = 1;
+            one.sure = sure;
             AdaptAnswer found = Adapt(formula_, one, context_, goals, stock_).having();
             answer.plans_visited += found.plans_visited;
             return found;
@@ -317,8 +320,12 @@ private:
         answer.proved = found.proved;
         answer.gap = found.gap;
         for (auto& tried : weighed_out(found.plans, goals)) answer.variants.push_back(variant_of(std::move(tried), answer.base));
-        put_in_order(answer.variants);
+        put_in_order(answer.variants, had());
         answer.variants.resize(std::min(answer.variants.size(), std::max<std::size_t>(1, request_.top)));
+    }
+
+    Had had() const {
+        return [this](const std::string& food) { return has_food(formula_, food) || stock_.names(food); };
     }
 
     SearchLimits limits() {

@@ -67,6 +67,36 @@ void surer_first(std::vector<Variant>& variants) {
         }
 }
 
+bool brings(const Edit& edit) { return edit.kind == EditKind::add || edit.kind == EditKind::replace || edit.kind == EditKind::split; }
+
+bool buys(const Variant& v, const Had& had) {
+    return std::any_of(v.edits.begin(), v.edits.end(), [&](const Edit& edit) { return brings(edit) && !had(edit.with); });
+}
+
+// Whether one leaves out nothing that the other does not leave out as well.
+bool leaves_out_no_more(const Variant& v, const Variant& than) {
+    const auto left_out = [](const Variant& of, const Edit& line) {
+        return std::any_of(of.edits.begin(), of.edits.end(),
+                           [&](const Edit& other) { return other.kind == EditKind::omit && other.line == line.line; });
+    };
+    return std::all_of(v.edits.begin(), v.edits.end(),
+                       [&](const Edit& edit) { return edit.kind != EditKind::omit || left_out(than, edit); });
+}
+
+// Of two that do what was asked as good as equally near, the one that only weighs anew what is in the formula comes before one that buys.
+void own_food_before_another(std::vector<Variant>& variants, const Had& had) {
+    constexpr double equally_near = 0.2, hardly_surer = 0.1;  // noticeable differences, share of the draws; judgement
+    for (std::size_t i = 1; i < variants.size(); ++i)
+        for (std::size_t k = i; k > 0; --k) {
+            const Variant &plain = variants[k], &other = variants[k - 1];
+            const bool plainer = !plain.wants.empty() && !buys(plain, had) && buys(other, had) && leaves_out_no_more(plain, other);
+            const bool as_good = meets_all(plain) == meets_all(other) && plain.distance - other.distance <= equally_near &&
+                                 chance_of(plain) + hardly_surer >= chance_of(other);
+            if (!plainer || !as_good) break;
+            std::swap(variants[k], variants[k - 1]);
+        }
+}
+
 // Where none does what was asked the first is the one that comes nearest to that and stays near; what is nearer to the original because it
 // does less of it is no other way.
 void nearest_to_what_was_asked_first(std::vector<Variant>& variants) {
@@ -132,10 +162,11 @@ void number(std::vector<Variant>& variants) {
     for (std::size_t i = 0; i < variants.size(); ++i) variants[i].rank = i + 1;
 }
 
-void put_in_order(std::vector<Variant>& variants) {
+void put_in_order(std::vector<Variant>& variants, const Had& had) {
     std::stable_sort(variants.begin(), variants.end(), [](const Variant& a, const Variant& b) { return a.distance < b.distance; });
     if (!some_meet_all(variants)) nearest_to_what_was_asked_first(variants);
     surer_first(variants);
+    own_food_before_another(variants, had);
     if (some_meet_all(variants)) std::erase_if(variants, std::not_fn(meets_all));
     once_each(variants);
     leave_out_hopeless(variants);
@@ -188,9 +219,9 @@ void put_surer_beside(AdaptAnswer& answer, AdaptAnswer surer) {
     answer = with_safety(std::move(answer));
 }
 
-void clear_conflict_if_met(AdaptAnswer& answer) {
+void clear_conflict_if_met(AdaptAnswer& answer, const Had& had) {
     if (!some_meet_all(answer.variants)) return;
-    put_in_order(answer.variants);
+    put_in_order(answer.variants, had);
     answer.conflict.clear();
     answer.would_give.clear();
     answer.reach.clear();

@@ -1,6 +1,8 @@
 // Variants as a list that is shown: in order, each once, only those that meet what was asked where some do.
 #pragma once
 
+#include <functional>
+#include <string>
 #include <vector>
 
 #include "standin/advice.hpp"
@@ -10,7 +12,11 @@ namespace standin {
 /// Each by its place in the list, from 1.
 void number(std::vector<Variant>& variants);
 
-void put_in_order(std::vector<Variant>& variants);
+/// Whether a food is had by the maker: in the formula, or on the list.
+using Had = std::function<bool(const std::string& food)>;
+
+void put_in_order(
+    std::vector<Variant>& variants, const Had& had = [](const std::string&) { return false; });
 
 /// A plan that changes nothing is no answer to wants that are not met; nor is one that brings nothing that was asked nearer than the
 /// original has it, where `all_there` says that the original can be made.
@@ -26,7 +32,7 @@ void put_nearest_first(AdaptAnswer& answer, Variant first, std::size_t top);
 void put_surer_beside(AdaptAnswer& answer, AdaptAnswer surer);
 
 /// What was looked for with the wants as aims only may meet them after all: then nothing stands against them.
-void clear_conflict_if_met(AdaptAnswer& answer);
+void clear_conflict_if_met(AdaptAnswer& answer, const Had& had);
 
 /// The answer with what all that it shows asks of safety.
 AdaptAnswer with_safety(AdaptAnswer answer);
