@@ -15,6 +15,7 @@
 #include "adapt/infeasibility/nearest_numbers.hpp"
 #include "adapt/infeasibility/nothing_to_take.hpp"
 #include "adapt/infeasibility/reach.hpp"
+#include "adapt/infeasibility/surest.hpp"
 #include "adapt/kept_by_packet.hpp"
 #include "adapt/moves/care.hpp"
 #include "adapt/moves/losses.hpp"
@@ -205,7 +206,7 @@ private:
         // The nearest is shown whatever gives way for it: the words, then every want, then with all the leeway there is.
         if (answer.variants.empty()) best_effort_of_all(answer, Leeway::usual);
         if (answer.variants.empty()) best_effort_of_all(answer, Leeway::all);
-        if (!stopped_) put_nearest_numbers_first(answer);
+        if (!stopped_) put_nearest_found_first(answer);
         answer.reach = reach_of_wants(asked, distance_, context_.nominal().models(), shown, answer.base.properties,
                                       answer.variants.empty() ? nullptr : &answer.variants.front());
         leave_out_idle(answer.variants, problem_.all_there());
@@ -226,11 +227,15 @@ private:
             answer.plans_visited += found.plans_visited;
             return found;
         };
-        auto found = nearest_by_numbers(distance_, answer.base.properties, having);
-        if (!found || found->variants.empty()) return;
-        Variant first = std::move(found->variants.front());
-        first.wants = judged_wants(answer.base, first.prediction, SampledBatch(first.formula, context_.sampled()).states());
-        put_nearest_first(answer, std::move(first), request_.top);
+        const auto put_first = [&](std::optional<AdaptAnswer> found) {
+            if (!found || found->variants.empty()) return;
+            Variant first = std::move(found->variants.front());
+            first.wants = judged_wants(answer.base, first.prediction, SampledBatch(first.formula, context_.sampled()).states());
+            put_nearest_first(answer, std::move(first), request_.top);
+        };
+        put_first(nearest_by_numbers(distance_, answer.base.properties,
+                                     [&](const std::vector<Goal>& goals) { return having(goals, request_.sure); }));
+        put_first(surest(request_.sure, [&](double sure) { return having(distance_.goals(), sure); }));
     }
 
     std::vector<WantResult> judged_wants(const Prediction& base, const Prediction& after, const std::vector<State>& states) const {

@@ -18,6 +18,8 @@ double way_gone(const WantResult& want) {
     return whole == 0 ? 0 : (figures[0].after - before) / whole;
 }
 
+bool of_the_bite(Property property) { return property == Property::bind || property == Property::firmness; }
+
 bool goes_far_enough(const Variant& variant, double enough) {
     return std::all_of(variant.wants.begin(), variant.wants.end(), [&](const WantResult& want) { return way_gone(want) >= enough; });
 }
@@ -36,7 +38,8 @@ bool weighs_anew(const Variant& variant) {
 
 bool goes_too_far(const AdaptAnswer& answer, const std::vector<Goal>& goals, const Context& context) {
     return all_in_words(goals) && answer.conflict.empty() && !answer.variants.empty() && meets_all(answer.variants.front()) &&
-           answer.variants.front().distance > context.constant("advice.part-way.from");
+           answer.variants.front().distance >
+               context.constant(of_the_bite(goals.front().property) ? "advice.part-way.from-bite" : "advice.part-way.from");
 }
 
 void put_part_way_first(AdaptAnswer& answer, AdaptAnswer gentle, std::size_t top, const Context& context) {
@@ -54,7 +57,9 @@ void put_part_way_first(AdaptAnswer& answer, AdaptAnswer gentle, std::size_t top
         return std::any_of(v.prediction.cautions.begin(), v.prediction.cautions.end(),
                            [](const CautionText& caution) { return caution.id == "acid-set"; });
     };
-    if (!nearer || meets_all(first) || !(far_enough || is_one) || (sets(first) && !sets(whole))) return;
+    // Nor is what is another sausage all the same put before one that does all of it and lies hardly further.
+    const bool word_nearer = first.nearness < whole.nearness || whole.distance > context.constant("advice.part-way.from");
+    if (!nearer || !word_nearer || meets_all(first) || !(far_enough || is_one) || (sets(first) && !sets(whole))) return;
     Reason told = make_reason(ReasonKind::part_way);
     if (!far_enough) told.role = "hardly";
     first.gives_back.insert(first.gives_back.begin(), std::move(told));

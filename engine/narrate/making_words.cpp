@@ -62,6 +62,8 @@ std::string making_said(const Reason& r) {
             return "leave the seeds in the " + listed(r.foods);
         case ReasonKind::squeeze:
             if (r.about == "raw") return "blanch the " + listed(r.foods) + " 1 minute, chill in ice water and squeeze hard";
+            if (r.about == "fruit")
+                return "roast the " + listed(r.foods) + " until soft and let the juice run off before chopping or blending";
             if (r.about == "grated") return "squeeze the grated " + listed(r.foods) + " hard";
             return "squeeze the " + listed(r.foods) + " hard once it is blanched or thawed";
         case ReasonKind::cook_through:

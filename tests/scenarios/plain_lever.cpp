@@ -163,6 +163,36 @@ TEST_CASE("plain lever: the oil that is there goes up before half of the turkey 
     CHECK_FALSE(brings_food(front_of(answer)));
 }
 
+TEST_CASE("plain lever: raw parsley by the armful is blanched and squeezed, a bunch of cilantro is not") {
+    for (const auto& v : asked(herbs, {"firmer"}).variants) {
+        CHECK(prepared(v, "parsley", "squeezed"));
+        CHECK_FALSE(prepared(v, "cilantro", "blanched"));
+    }
+}
+
+TEST_CASE("plain lever: where all of a firmer bite is another sausage, what goes part of the way stands first") {
+    const auto answer = asked(herbs, {"firmer"});
+    CHECK(tells(front_of(answer), ReasonKind::part_way));
+    CHECK(front_of(answer).nearness <= Nearness::differs);
+    REQUIRE(answer.variants.size() > 1);
+    CHECK(meets_all(answer.variants[1]));
+}
+
+TEST_CASE("plain lever: who asks for more certainty has no worse chance") {
+    for (const auto& [formula, want] : {std::pair(herbs, "firmer"), std::pair(wet, "bind>=40"), std::pair(thigh, "firmness>=45")}) {
+        CAPTURE(want);
+        double last = 0;
+        for (const double sure : {0.5, 0.7, 0.9}) {
+            CAPTURE(sure);
+            const auto answer = asked(formula, {want}, sure);
+            double best = 0;
+            for (const auto& v : answer.variants) best = std::max(best, chance_of(v));
+            CHECK(best >= last - 0.03);
+            last = best;
+        }
+    }
+}
+
 TEST_CASE("plain lever: egg is not taken out of what is to set firmer") {
     for (const auto& v : asked(fish, {"firmer"}).variants) CHECK(grams_in(v, "egg-white") >= 60);
     const std::string eggs =

@@ -89,12 +89,13 @@ TEST_CASE("wants: for the bite no more than half of the leaves, the sour and the
         "salt\n";
     const auto answer = asked(formula + careful, "firmer");
     REQUIRE_FALSE(answer.variants.empty());
-    const Variant& v = answer.variants.front();
-    CHECK(met(v));
-    CHECK(grams_in(v, "spinach") >= 150);
-    CHECK(grams_in(v, "tomatillo") >= 75);
-    CHECK(grams_in(v, "cider-vinegar") >= 30);
-    CHECK(grams_in(v, "pork-backfat") >= 200);
+    CHECK(std::any_of(answer.variants.begin(), answer.variants.end(), [](const Variant& v) { return met(v); }));
+    for (const Variant& v : answer.variants) {
+        CHECK(grams_in(v, "spinach") >= 150);
+        CHECK(grams_in(v, "tomatillo") >= 75);
+        CHECK(grams_in(v, "cider-vinegar") >= 30);
+        CHECK(grams_in(v, "pork-backfat") >= 200);
+    }
 }
 
 TEST_CASE("wants: what crumbles already is not made looser") {

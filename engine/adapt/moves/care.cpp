@@ -9,6 +9,7 @@
 #include "core/contains.hpp"
 #include "evaluate/predict.hpp"
 #include "knowledge/effects.hpp"
+#include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 
 namespace standin {
@@ -26,6 +27,8 @@ public:
             ReasonKind::squeeze, [&](Line& line) { return blanch_and_squeeze(line); }, "raw");
         try_on(
             ReasonKind::squeeze, [&](Line& line) { return squeeze_grated(line); }, "grated");
+        try_on(
+            ReasonKind::squeeze, [&](Line& line) { return roast(line); }, "fruit");
         try_on(ReasonKind::seeds_in, [&](Line& line) { return leave_the_seeds(line); });
         return std::move(care_);
     }
@@ -87,8 +90,9 @@ private:
     bool blanch_and_squeeze(Line& line) const {
         const double wilting_min = context_.constant("advice.care.wilt");
         const Ingredient& leaf = *knowledge_.ingredient(line.ingredient);
-        if (!is_leaf(line) || leaf.roles.front() != Role::green || contains(leaf.roles, Role::herb) ||
-            !(wets_the_mass() || keeps_green()) || !only_cut(line) || line.weighed_prepared || !leaf.already.empty() ||
+        const bool herb = contains(leaf.roles, Role::herb);
+        if (!is_leaf(line) || leaf.roles.front() != Role::green || (herb && !by_the_armful(line)) ||
+            !(wets_the_mass() || (keeps_green() && !herb)) || !only_cut(line) || line.weighed_prepared || !leaf.already.empty() ||
             !wets_the_paste(line))
             return false;
         if (!can_be(line, "blanched") || !can_be(line, "squeezed")) return false;
@@ -97,8 +101,24 @@ private:
         return true;
     }
 
+    // So much raw parsley is bulk, and the page tells to blanch and squeeze it.
+    bool by_the_armful(const Line& line) const {
+        return context_.nominal().unit(line)[Amount::mass] * line.grams.mid >=
+               context_.constant("advice.care.armful") * distance_.base_material()[Amount::mass];
+    }
+
+    // Tomatillo and tomato: in the oven the water goes, and nothing of the body.
+    bool roast(Line& line) const {
+        const Ingredient& fruit = *knowledge_.ingredient(line.ingredient);
+        if (fruit.tissue != Tissue::fruit || !belongs(fruit, "nightshade", knowledge_) || !wets_the_mass() || !only_cut(line) ||
+            line.weighed_prepared || !fruit.already.empty() || !wets_the_paste(line) || !can_be(line, "roasted"))
+            return false;
+        line.prepared.insert(line.prepared.begin(), {"roasted", std::nullopt});
+        return true;
+    }
+
     static bool only_cut(const Line& line) {
-        constexpr std::array<std::string_view, 3> cuts{"chopped", "sliced", "minced"};
+        constexpr std::array<std::string_view, 4> cuts{"chopped", "sliced", "minced", "pureed"};
         return std::all_of(line.prepared.begin(), line.prepared.end(),
                            [&](const Prepared& step) { return std::find(cuts.begin(), cuts.end(), step.preparation) != cuts.end(); });
     }
