@@ -76,6 +76,10 @@ std::string comes_back_outside(const Reason& r, Units units) {
     if (r.figures.size() < 2)
         return "The sharpness itself comes back with the acid left out: poured, brushed on after cooking; of fruit, as a salsa beside it.";
     const Figure &acid = r.figures[0], &oil = r.figures[1];
+    if (r.role == "more")
+        return "Or as sharp with a mass that holds better: leave the acid as it was, stir for each kilo of raw mass " +
+               weight_in(acid.after, units) + " " + acid.what + " with " + weight_in(oil.after, units) + " " + oil.what +
+               " and brush it on after cooking, or serve it beside.";
     return "The sharpness itself comes back at the plate: for each kilo of raw mass stir " + weight_in(acid.after, units) + " " +
            acid.what + " with " + weight_in(oil.after, units) + " " + oil.what + ", brush it on after cooking or serve it beside.";
 }
@@ -86,6 +90,10 @@ std::string acid_to_hold(const Reason& r, Units units) {
     std::string text = "Under pH " + fixed_text(r.figures.front().after, 1) + " meat sets in its acid and hardly binds: ";
     std::vector<std::string> acids;
     for (std::size_t f = 1; f < r.figures.size(); ++f) acids.push_back(weight_in(r.figures[f].after, units) + " " + r.figures[f].what);
+    // Beside an answer that does what was asked, and puts more of it in: the other way to do it.
+    if (r.role == "more" && !acids.empty())
+        return text + "who wants one that holds takes no more than " + listed(acids) +
+               " in all, and has the rest of the sharpness at the plate.";
     if (acids.empty()) return text + "it comes to that only without its acid, which then goes over the plate.";
     return text + "it comes to that with " + listed(acids) + " in all. The rest goes over the plate.";
 }
@@ -182,7 +190,7 @@ std::string so_much(const Reason& r, Units units) {
 std::string want_in_brief(const Reason& r) {
     if (r.figures.size() < 2) return r.about;
     const Figure &moved = r.figures[0], &target = r.figures[1];
-    return from_to(moved, moved.unit == "mmol/kg" ? "" : moved.unit) + ", " + asked_for(r, target);
+    return from_to(moved, moved.unit) + ", " + asked_for(r, target);
 }
 
 std::string advice_words(const Reason& r, Units units) {
@@ -190,6 +198,7 @@ std::string advice_words(const Reason& r, Units units) {
         case ReasonKind::want:
             return want(r);
         case ReasonKind::comes_back_as_aroma:
+            if (r.role == "more") return "More of the scent, without acid in the mass: " + listed(r.foods) + ", 2-4 g to the kilogram.";
             return "Some of the sharpness comes back as aroma, without acid in the mass: " + listed(r.foods) + ", 2-4 g to the kilogram.";
         case ReasonKind::comes_back_as_allium:
             return "Some of the garlic and onion comes back with " + weight_in(r.figures.front().after, units) + " " + listed(r.foods) +

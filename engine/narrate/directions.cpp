@@ -15,7 +15,7 @@ struct Says {
     std::optional<Property> of{};
 };
 
-constexpr std::array<Says, 16> felt{{
+constexpr std::array<Says, 17> felt{{
     {"salt", "saltier", "less salty", Property::salt_pct_of_meat},
     {"sourness", "sharper", "less sharp", Property::sourness_mmol_kg},
     {"fat", "richer", "leaner", Property::fat_pct},
@@ -23,6 +23,7 @@ constexpr std::array<Says, 16> felt{{
     {"firmness", "firmer", "softer", Property::firmness},
     {"juice", "juicier from the pan", "drier from the pan", Property::juice},
     {"juice, less lost", "juicier from the pan", "less moist to eat"},
+    {"juice, more lost", "juicier to eat", "drier from the pan"},
     {"cook loss", "with more lost in the pan", "with less lost in the pan", Property::cook_loss_pct},
     {"heat", "hotter", "milder", Property::heat_mg_kg},
     {"green", "greener", "less green", Property::greenness},

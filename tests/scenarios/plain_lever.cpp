@@ -200,4 +200,32 @@ TEST_CASE("plain lever: egg is not taken out of what is to set firmer") {
     for (const auto& v : asked(eggs, {"firmer"}).variants) CHECK(grams_in(v, "egg") >= 150);
 }
 
+TEST_CASE("plain lever: an answer with more acid is not told that acid comes back") {
+    const auto answer = asked(wet, {"sourer"});
+    const Variant& v = front_of(answer);
+    REQUIRE(meets_all(v));
+    CHECK(tells(v, ReasonKind::comes_back_as_aroma, "more"));
+    CHECK(tells(v, ReasonKind::comes_back_outside, "more"));
+    for (const auto& reason : v.gives_back) {
+        const std::string says = in_full(reason);
+        CHECK(says.find("comes back") == std::string::npos);
+        CHECK(says.find("it comes to that with") == std::string::npos);
+    }
+    CHECK(v.wants.front().says.find("mmol/kg") != std::string::npos);
+    for (const auto& met : asked(wet, {"bind>=25"}).variants)
+        if (meets_all(met)) CHECK_FALSE(tells(met, ReasonKind::acid_to_hold));
+}
+
+TEST_CASE("plain lever: juicier from the pan is said of what loses no more in it") {
+    const std::string turkey =
+        "Noor's turkey (invented)\n2000 g turkey breast, skinless\n80 g sunflower oil\n180 g apple\n60 g onion\n34 g salt\n"
+        "14 g sage, fresh\n5 g black pepper\nplate: 6 mm\nmixing: 2 min\nmixed at: 4 C\nrest: 6 h\norder: salt first\ncook: pan\n"
+        "core: 73.9 C\n";
+    const auto answer = asked(turkey, {"juicier"});
+    for (const auto& v : answer.variants) {
+        const double lost = v.prediction.properties[Property::cook_loss_pct].mid - answer.base.properties[Property::cook_loss_pct].mid;
+        if (lost > 0.6) CHECK(v.table.find("juicier from the pan") == std::string::npos);
+    }
+}
+
 }  // namespace plain_lever_test

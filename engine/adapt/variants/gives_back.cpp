@@ -1,5 +1,6 @@
 // What gives back something that the wants cost.
 #include <algorithm>
+#include <cmath>
 
 #include "adapt/variants/explain.hpp"
 #include "adapt/variants/variant.hpp"
@@ -124,13 +125,14 @@ std::vector<Reason> what_gives_back(const Formula& base, const Distance& distanc
     Reason reason;
     if (!bright.empty()) {
         reason.kind = ReasonKind::comes_back_as_aroma;
+        if (sets) reason.role = "more";
         reason.foods = std::move(bright);
         all.push_back(reason);
     }
-    if (!comes_back) return all;
-    reason.kind = ReasonKind::comes_back_outside;
-    reason.foods.clear();
-    reason.figures = at_the_plate(base, before - after, stock, context);
+    if (!comes_back && !sets) return all;
+    reason = make_reason(ReasonKind::comes_back_outside, at_the_plate(base, std::abs(before - after), stock, context));
+    if (sets && (reason.figures.empty() || after <= before)) return all;
+    if (sets) reason.role = "more";
     all.push_back(std::move(reason));
     return all;
 }

@@ -1,6 +1,7 @@
 #include "adapt/variants/still_short.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 #include "adapt/goals/proportions.hpp"
@@ -31,17 +32,28 @@ private:
     const Ingredient& food(const Line& line) const { return *context_.knowledge().ingredient(line.ingredient); }
     State state(const Formula& formula) const { return NominalBatch(formula, context_.nominal()).state(); }
 
+    bool asks_sourer() const { return any_asks(goals_, Property::sourness_mmol_kg, Goal::Kind::at_least); }
+
     bool about_acid() const {
-        return any_asks(goals_, Property::sourness_mmol_kg, Goal::Kind::at_most) ||
-               any_asks(goals_, Property::sourness_mmol_kg, Goal::Kind::at_least) || any_asks(goals_, Property::ph, Goal::Kind::at_least) ||
-               any_asks(goals_, Property::bind, Goal::Kind::at_least);
+        return any_asks(goals_, Property::sourness_mmol_kg, Goal::Kind::at_most) || asks_sourer() ||
+               any_asks(goals_, Property::ph, Goal::Kind::at_least) || any_asks(goals_, Property::bind, Goal::Kind::at_least);
+    }
+
+    // As a number; a word leaves open how much further it goes.
+    bool has_the_bind_asked_for() const {
+        constexpr double as_shown = 0.02;  // of the number: the middle of the draws and the draw that decides lie so near
+        const auto of_bind = [](const Goal& goal) { return goal.property == Property::bind && goal.kind == Goal::Kind::at_least; };
+        return std::any_of(goals_.begin(), goals_.end(), of_bind) && std::all_of(goals_.begin(), goals_.end(), [&](const Goal& goal) {
+                   return goal.condition && shortfall(goal, predicted_.properties[goal.property].mid, 0) <= as_shown * std::abs(goal.limit);
+               });
     }
 
     // All acids by the same share, as far as the meat then holds.
     std::optional<Reason> acid_to_hold() const {
         constexpr double worth = 0.02;  // pH; nearer than that no meter tells
         const double holds_from = context_.constant("mend.ph.enough");
-        if (!about_acid() || predicted_.properties[Property::ph].mid >= holds_from - worth) return std::nullopt;
+        if (!about_acid() || has_the_bind_asked_for()) return std::nullopt;
+        if (predicted_.properties[Property::ph].mid >= holds_from - worth) return std::nullopt;
         const auto sour = [&](const Line& line) { return food(line).roles.front() == Role::acid; };
         if (std::none_of(variant_.lines.begin(), variant_.lines.end(), sour)) return std::nullopt;
         const auto with = [&](double share) {
@@ -51,6 +63,7 @@ private:
             return state(less).properties[Property::ph];
         };
         Reason reason = make_reason(ReasonKind::acid_to_hold, {{"pH", std::nullopt, holds_from, ""}});
+        if (asks_sourer()) reason.role = "more";
         constexpr double some = 0.05;
         if (with(some) < holds_from) return reason;
         double low = some, high = 1;
