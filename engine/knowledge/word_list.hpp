@@ -33,8 +33,8 @@ enum class WordList : std::uint16_t {
     lean_word, leaves_open, left_of_food, left_out_of_it, left_over_word, liked_by, link_word, list_occasion, long_while, mass_word,
     may_stand_warm, method_heading, method_verb, method_word, milky_word, millimetre_word, minute_word, mixes_with, mixing_no_time,
     mixing_none, mixing_word, names_a_sort, names_kind, nearly_full, never_aside, never_plain, next_stay, night_word, no_allergen_promise,
-    no_ground_spice, no_promise, no_slip, nobody_word, not_done_word, not_fresh, not_made_of, of_each, of_the_mind, offal_word,
-    old_age_word, order_acid_first, order_acid_last, other_food, outside_purpose, pack_word, packet_word, page_word, pan_fat, pan_loss,
+    no_ground_spice, no_promise, no_slip, nobody_word, not_done_word, not_fresh, not_made_of, numbers_a_version, of_each, of_the_mind,
+    offal_word, old_age_word, order_acid_first, order_acid_last, other_food, outside_purpose, pack_word, packet_word, page_word, pan_fat, pan_loss,
     part_of_food, participle_end, participle_start, passed_over, paste_word, per, per_word, percent_word, perhaps_word, person_word,
     piece_shape, piece_size, place_behind_a_name, place_of_guests, place_of_origin, place_of_the_small, plain_remark, plant_condition,
     plate_word, plumps_in, pod_colour, pods_as_usual, pods_fiery, pods_hot, pods_mild, pronoun, put_in, quarter_of, raw_lightness,
@@ -53,7 +53,7 @@ enum class WordList : std::uint16_t {
 
 template <>
 struct Words<WordList> {
-    static constexpr std::array<std::string_view, 310> all{
+    static constexpr std::array<std::string_view, 311> all{
         "about-a-share", "about-in-brackets", "accented-ending-of-state", "acid-of-a-strength", "age-of-what-keeps", "allergic-people",
         "allergy-ending", "allergy-in-general", "allergy-word", "animal-behind-cut", "another-kind", "article", "aside",
         "aside-behind-or", "aside-behind-to", "asks-kindly", "asks-to-add", "at-least", "at-most-a-share", "at-table", "base-word",
@@ -76,8 +76,8 @@ struct Words<WordList> {
         "long-while", "mass-word", "may-stand-warm", "method-heading", "method-verb", "method-word", "milky-word", "millimetre-word",
         "minute-word", "mixes-with", "mixing-no-time", "mixing-none", "mixing-word", "names-a-sort", "names-kind", "nearly-full",
         "never-aside", "never-plain", "next-stay", "night-word", "no-allergen-promise", "no-ground-spice", "no-promise", "no-slip",
-        "nobody-word", "not-done-word", "not-fresh", "not-made-of", "of-each", "of-the-mind", "offal-word", "old-age-word",
-        "order-acid-first", "order-acid-last", "other-food", "outside-purpose", "pack-word", "packet-word", "page-word", "pan-fat",
+        "nobody-word", "not-done-word", "not-fresh", "not-made-of", "numbers-a-version", "of-each", "of-the-mind", "offal-word",
+        "old-age-word", "order-acid-first", "order-acid-last", "other-food", "outside-purpose", "pack-word", "packet-word", "page-word", "pan-fat",
         "pan-loss", "part-of-food", "participle-end", "participle-start", "passed-over", "paste-word", "per", "per-word", "percent-word",
         "perhaps-word", "person-word", "piece-shape", "piece-size", "place-behind-a-name", "place-of-guests", "place-of-origin",
         "place-of-the-small", "plain-remark", "plant-condition", "plate-word", "plumps-in", "pod-colour", "pods-as-usual", "pods-fiery",

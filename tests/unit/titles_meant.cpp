@@ -60,4 +60,32 @@ TEST_CASE("a street, a house or a farm with the name of a poison is a name, and 
     }
 }
 
+TEST_CASE("a title that tells which version it is weighs nothing") {
+    for (const auto* title : {"Case 06c (invented)", "Version 3l", "Series 1c (imported)", "Type 2c (invented by Ines)",
+                              "Link 2g (invented)", "Trial 06c", "Recipe 2 c", "Test 5 c, May", "Green bratwurst 3c", "Wurst Nr. 3g",
+                              "Essai 2c", "Prueba 4 l", "Ricetta 3g, aprile", "Zorb 07g", "Proba 2 l", "Sausage 3 T"}) {
+        INFO(title);
+        const auto read = read_formula(std::string(title) + "\n1000 g pork shoulder\n18 g salt\n", "f", knowledge());
+        REQUIRE(read);
+        CHECK(read->title == title);
+        CHECK(read->lines.size() == 2);
+    }
+    const auto line = read_formula("Nutmeg 3g\n1000 g pork shoulder\n18 g salt\n", "f", knowledge());
+    REQUIRE(line);
+    CHECK(line->lines.size() == 3);
+    const auto open = read_formula("Zorb 300 g\n1000 g pork shoulder\n18 g salt\n", "f", knowledge());
+    REQUIRE_FALSE(open);
+    CHECK(std::count(open.error().hints.begin(), open.error().hints.end(), "title: Zorb 300 g") == 1);
+}
+
+TEST_CASE("a plain word two letters off a word of spoilage is no slip for it, one letter off still is") {
+    const auto spoiled = [](const std::string& line) {
+        const auto read = read_formula("Links\n1000 g pork shoulder\n18 g salt\n" + line + "\n", "f", knowledge());
+        return !read && read.error().message.find("spoiled") != std::string::npos;
+    };
+    CHECK_FALSE(spoiled("30 g zorb, invented"));
+    CHECK_FALSE(spoiled("30 g zorb (imported)"));
+    CHECK(spoiled("30 g zorb, infetsed"));
+}
+
 }  // namespace titles_meant_test

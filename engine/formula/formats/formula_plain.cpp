@@ -81,6 +81,35 @@ bool tells_batch_size(std::string_view text, const Knowledge& knowledge) {
     return false;
 }
 
+// "06c", "3l": a number that stands at `at` with one letter behind it that is a unit too, and then no more figures.
+std::optional<Cursor> number_and_letter(std::string_view text, std::size_t at) {
+    Cursor cursor(text, at);
+    if (!number_at(cursor, false)) return std::nullopt;
+    const std::size_t figures = cursor.at();
+    cursor.space();
+    const std::size_t letter = cursor.at();
+    const bool one = letter < text.size() && std::isalpha(static_cast<unsigned char>(text[letter])) != 0 &&
+                     (letter + 1 == text.size() || std::isalnum(static_cast<unsigned char>(text[letter + 1])) == 0);
+    const bool whole = std::all_of(text.begin() + static_cast<std::ptrdiff_t>(at), text.begin() + static_cast<std::ptrdiff_t>(figures),
+                                   [](unsigned char c) { return std::isdigit(c) != 0; });
+    if (!one || !whole || text.find_first_of("0123456789%", letter) != std::string_view::npos) return std::nullopt;
+    return cursor;
+}
+
+// "Case 06c (invented)", "Version 3l", "Merguez 2g": which of several it is, and no weight of anything.
+bool numbers_a_version(std::string_view text, const Knowledge& knowledge) {
+    const auto words = words_of(text);
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        const auto cursor = number_and_letter(text, words[i].begin);
+        if (!cursor) continue;
+        const std::string name = phrase(words, 0, i);
+        if (knowledge.ingredient_named(name) || knowledge.ingredient_meant(name)) return false;
+        const bool counted = text[words[i].begin] == '0' && cursor->at() >= words[i].begin + 2;  // no amount begins with a nought
+        return counted || knowledge.in_list(WordList::numbers_a_version, words[i - 1].folded);
+    }
+    return false;
+}
+
 // A title may well be "Sheep casing banger"; with an amount it is a line.
 bool names_a_casing(std::string_view text, const Knowledge& knowledge) { return has_digit(text) && beside_the_mass(text, knowledge); }
 
@@ -112,6 +141,7 @@ public:
             if (i == 0 && takes_title(lines)) continue;
             if (i > 0 && lines[i].place.line > lines[i - 1].place.line + 1) end_base();
             if (method(lines[i])) continue;
+            may_be_title_ = i == 0;
             if (!header(lines[i]) && !keyed(lines[i])) ingredient(lines[i]);
         }
         if (plain.shares_of != Whole::unsaid) draft_.shares_of = plain.shares_of;
@@ -357,6 +387,7 @@ private:
         if (is_heading(line.text, knowledge_)) outside_ = purpose_of_heading(line.text);
         take_ingredient_line(draft_, with_purpose(line.text), describe(file_, line.place), Origin(file_, line.place), knowledge_);
         if (draft_.lines.size() == before || draft_.lines.back().read) return;
+        if (may_be_title_) may_be_called_so(line);
         const auto key = key_value(line.text).key;
         const auto hints = key.empty() ? std::vector<std::string>{} : nearest_words(fold(key), process_keys());
         if (!hints.empty())
@@ -365,9 +396,19 @@ private:
                         describe(file_, line.place), hints);
     }
 
+    // "Zorb 300 g" above the lines: a food that nobody knows, or what the sausage is called.
+    void may_be_called_so(const TextLine& line) {
+        auto& read = draft_.lines.back().read;
+        if (read.error().not_known == NotKnown::nothing) return;
+        Error error = read.error();
+        error.hints.push_back("title: " + one_line(line.text));
+        read = Failure(std::move(error));
+    }
+
     std::string_view file_;
     const Knowledge& knowledge_;
     Draft draft_;
+    bool may_be_title_ = false;  // the first line, while it is read
     bool in_method_ = false;
     std::string outside_;  // what the lines below a heading are for, outside the mass
 };
@@ -377,7 +418,8 @@ private:
 bool is_title(std::string_view line, const Knowledge& knowledge) {
     const auto key = key_value(line).key;
     return fold(key) != "title" && !is_process(key) && !knowledge.in_list(WordList::core_key, fold(key)) &&
-           !heading_base(line, knowledge) && !starts_with_weight(line) && (!tells_an_amount(line) || tells_batch_size(line, knowledge)) &&
+           !heading_base(line, knowledge) && !starts_with_weight(line) &&
+           (!tells_an_amount(line) || tells_batch_size(line, knowledge) || numbers_a_version(line, knowledge)) &&
            !names_a_casing(line, knowledge) && !names_one_food(line, knowledge) && !read_line(line, Origin("", {1, 1}), knowledge);
 }
 

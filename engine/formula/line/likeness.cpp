@@ -64,6 +64,14 @@ bool is_word_of_another_tongue(const Word& word, const Knowledge& knowledge) {
 
 }  // namespace
 
+namespace {
+
+// How many letters off a word of `hazard` may be. Of what a food has turned to there are many words, and a plain one ("invented") lies two
+// letters from one of them ("infested").
+std::size_t letters_off(const Hazard& hazard, const std::string& folded) { return hazard.kind == "spoilage" ? 1 : slip_limit(folded); }
+
+}  // namespace
+
 // A word that is refused, one slip of the pen away.
 std::string near_danger(const std::string& called, const Knowledge& knowledge) {
     constexpr std::size_t least = 5;  // letters
@@ -71,8 +79,8 @@ std::string near_danger(const std::string& called, const Knowledge& knowledge) {
         const std::string folded = hazard_fold(word.raw);
         if (folded.size() < least || unit_named(word.folded) || knowledge.in_list(WordList::stock_loose, word.folded)) continue;
         if (is_word_of_another_tongue(word, knowledge)) continue;  // Dutch "groene" is green, and no slip for "troene"
-        const std::size_t limit = slip_limit(folded);
         for (const auto& hazard : knowledge.records().lexicon.hazards) {
+            const std::size_t limit = letters_off(hazard, folded);
             if ((hazard.act != HazardAct::refuse && hazard.act != HazardAct::ask) || !hazard.of.empty()) continue;
             // Words of a state that must stand beside a food or a beast: a slip of one of them tells nothing yet.
             const bool of_state = hazard.kind == "spoilage" || hazard.kind == "senses" || hazard.kind == "fungus";
@@ -129,7 +137,7 @@ std::optional<Error> nearly_refused(std::string_view line, const Knowledge& know
             if (bare.size() < least || count > most_words) continue;
             for (std::size_t first = 0; first + count <= words.size(); ++first) {
                 const std::string& folded = rows[count - 1][first];
-                const std::size_t limit = slip_limit(folded);
+                const std::size_t limit = letters_off(hazard, folded);
                 if (folded == bare || edit_distance(folded, bare, limit) > limit) continue;
                 const std::string written = phrase(words, first, first + count);
                 if (knowledge.ingredient_named(written)) continue;
