@@ -160,8 +160,10 @@ void layout(A& a, RawLeafOver& r) {
 template <class A>
 void layout(A&, AcidFirst&) {}
 template <class A>
+void layout(A&, HoldsTogether&) {}
+template <class A>
 void layout(A& a, Caution& r) {
-    a(r.id, r.text, r.source, r.when, r.brief, r.only);
+    a(r.id, r.text, r.source, r.when, r.brief, r.only, r.salted);
 }
 template <class A>
 void layout(A& a, MakingRule& r) {
@@ -177,7 +179,7 @@ void layout(A& a, CapRule& r) {
 }
 template <class A>
 void layout(A& a, CookRule& r) {
-    a(r.species, r.marks, r.core_c, r.hold_s, r.text, r.source);
+    a(r.species, r.marks, r.core_c, r.hold_s, r.text, r.source, r.at_once_c);
 }
 template <class A>
 void layout(A& a, SpeciesGroup& r) {

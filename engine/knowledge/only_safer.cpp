@@ -109,10 +109,14 @@ private:
         if (!wider) complain("leaves out names that the built-in limit is for");
     }
 
+    static bool sooner_at_once(const CookRule& old, const CookRule& rule) {
+        return rule.at_once_c && (!old.at_once_c || *rule.at_once_c < *old.at_once_c);
+    }
+
     void core(const CookRule& old, const CookRule& rule) {
         for (const Species s : rule.species)
             if (std::find(old.species.begin(), old.species.end(), s) != old.species.end() &&
-                (rule.core_c < old.core_c || (rule.core_c == old.core_c && rule.hold_s < old.hold_s)))
+                (rule.core_c < old.core_c || (rule.core_c == old.core_c && (rule.hold_s < old.hold_s || sooner_at_once(old, rule)))))
                 return complain("lowers the core temperature for " + std::string(spelling(s)) + ": a folder may only make safer");
     }
 

@@ -37,10 +37,11 @@ public:
     }
 
 private:
-    static std::array<std::pair<std::string_view, When>, 5> whole() {
+    static std::array<std::pair<std::string_view, When>, 6> whole() {
         return {{{"process:core<rule", CoreBelowRule{}},
                  {"process:warms-slowly", WarmsTooSlowly{}},
                  {"process:acid-first", AcidFirst{}},
+                 {"process:holds-together", HoldsTogether{}},
                  {"packet:may-hold", PacketMayHold{}},
                  {"dose:over-most", OverMostInAKilo{}}}};
     }
@@ -189,9 +190,12 @@ CookRule cook_of(const JsonNode& node, Problems& problems) {
     if (rule.species.empty() && rule.marks.empty()) c.fault("species", "expected at least one species, or the marks of a food");
     rule.core_c = c.number("core_c");
     rule.hold_s = c.number_if("hold_s").value_or(0);
+    rule.at_once_c = c.number_if("at_once_c");
     rule.text = c.text("text");
     rule.source = c.text("source");
     check_braces(c, rule.text);
+    if (rule.at_once_c && !(*rule.at_once_c > rule.core_c && rule.hold_s > 0))
+        c.fault("at_once_c", "\"at_once_c\" is hotter than \"core_c\", which is kept for \"hold_s\"");
     if (!(rule.core_c >= 40 && rule.core_c <= 100)) c.fault("core_c", "a core temperature lies from 40 to 100 C");
     return rule;
 }
@@ -213,10 +217,13 @@ MakingRule making_of(const JsonNode& node, Problems& problems) {
 
 Caution caution_of(const JsonNode& node, Problems& problems) {
     ObjectReader c(node, problems);
-    Caution caution{c.text("id"), c.text("text"), c.text("source"), conditions_of(c), c.text_or("brief"), conditions_of(c, "only")};
+    Caution caution{c.text("id"),       c.text("text"),           c.text("source"),   conditions_of(c),
+                    c.text_or("brief"), conditions_of(c, "only"), c.text_or("salted")};
     check_braces(c, caution.text);
     check_braces(c, caution.brief);
+    check_braces(c, caution.salted);
     check_numbers(c, caution.text, caution.when);
+    if (!caution.salted.empty()) check_numbers(c, caution.salted, caution.when);
     return caution;
 }
 

@@ -83,8 +83,12 @@ struct RawLeafOver {
 struct AcidFirst {
     friend bool operator==(AcidFirst, AcidFirst) = default;
 };
+// what must hold together when it is cooked: a link or a patty, and no crumbs in the pan
+struct HoldsTogether {
+    friend bool operator==(HoldsTogether, HoldsTogether) = default;
+};
 using When = std::variant<IngredientBears, AllergenInside, RoleInside, SpeciesInside, SpeciesAbsent, PropertyBeyond, ProcessBeyond,
-                          CoreBelowRule, PacketMayHold, OverMostInAKilo, WarmsTooSlowly, RawLeafOver, AcidFirst>;
+                          CoreBelowRule, PacketMayHold, OverMostInAKilo, WarmsTooSlowly, RawLeafOver, AcidFirst, HoldsTogether>;
 
 /// Said when any of the conditions holds; without one, of every batch.
 struct Caution {
@@ -92,6 +96,7 @@ struct Caution {
     std::vector<When> when;
     std::string brief{};       // the same in a line, for a first page; empty: the text is short enough
     std::vector<When> only{};  // all of these must hold besides
+    std::string salted{};      // what is said instead where the formula mixes salt and lean first, so that there is no need to say it
 };
 
 /// The furthest that the making may go: the bench sheet keeps to it, and a formula that goes beyond is cautioned.
@@ -122,6 +127,7 @@ struct CookRule {
     double core_c = 0;
     double hold_s = 0;  // to be kept there; 0: reaching it is enough
     std::string text, source;
+    std::optional<double> at_once_c{};  // from this on reaching it is enough
 };
 
 /// Animals that rules speak of by one word.

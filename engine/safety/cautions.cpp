@@ -97,6 +97,7 @@ std::optional<Candidate> candidate(const Caution& caution, const Facts& facts) {
     }
     if (!all || !enough_to_say(caution, *all, facts)) return std::nullopt;
     Caution told = caution;
+    if (facts.process.order == Order::salt_first && !caution.salted.empty()) told.text = caution.salted;
     for (auto* text : {&told.text, &told.brief}) heat_at_least(*text, facts.core.core_c);
     return Candidate{text_of(told, *all), all->threshold, of_process};
 }

@@ -176,6 +176,9 @@ public:
             return std::nullopt;
         return Holding{};
     }
+    std::optional<Holding> operator()(HoldsTogether) const {
+        return facts_.process.cook == Cook::loose ? std::nullopt : std::optional(Holding{});
+    }
     std::optional<Holding> operator()(WarmsTooSlowly) const {
         const auto& hours = facts_.prediction.warming_h;
         const double most = facts_.knowledge.parameter("lethality.warming.hours").mid;
@@ -216,7 +219,8 @@ Facts facts_of(const Prediction& prediction, const Process& process, const Knowl
     std::vector<Present> lines = present(prediction, knowledge);
     for (const auto& outside : present_beside(prediction, knowledge)) lines.push_back(outside);
     CoreTemperature core = demanded_core(prediction, knowledge, rules);
-    core.core_c = std::max(core.core_c, process.core_c.value_or(0));  // who cooks hotter is told one temperature everywhere
+    // Who cooks hotter is told one temperature everywhere.
+    static_cast<CoreAsked&>(core) = asked_at(std::max(core.core_c, process.core_c.value_or(0)), core);
     return {prediction, process, knowledge, std::move(lines), species_of(prediction, knowledge), std::move(core)};
 }
 

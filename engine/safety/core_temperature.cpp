@@ -45,6 +45,11 @@ void raise_for_eaters(CoreTemperature& core, const Prediction& prediction, const
 
 }  // namespace
 
+CoreAsked asked_at(double celsius, const CoreTemperature& demanded) {
+    const bool at_once = demanded.rule && demanded.rule->at_once_c && celsius >= *demanded.rule->at_once_c;
+    return {celsius, at_once ? 0 : demanded.hold_s};
+}
+
 std::vector<Species> species_of(const Prediction& prediction, const Knowledge& knowledge) {
     std::vector<Species> all;
     for (const auto& [line, ingredient] : present(prediction, knowledge))

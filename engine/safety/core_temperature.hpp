@@ -16,6 +16,9 @@ struct CoreTemperature : CoreAsked {
     std::vector<std::string> foods;  ///< names of those in the batch that the rule is for, where other meat asks for less
 };
 
+/// The core that a maker goes to, `celsius`, with the time that the rule asks there: none from where reaching it is enough.
+CoreAsked asked_at(double celsius, const CoreTemperature& demanded);
+
 /// Each species once, in the order of the lines.
 std::vector<Species> species_of(const Prediction& prediction, const Knowledge& knowledge);
 

@@ -63,7 +63,7 @@ void mark_safety(Prediction& prediction, const Formula& formula, const Evaluator
 void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge& knowledge, std::string_view rules) {
     prediction.overlay = knowledge.overlay();
     const CoreTemperature demanded = demanded_core(prediction, knowledge, rules);
-    prediction.core = {std::max(demanded.core_c, formula.process.core_c.value_or(0)), demanded.hold_s};
+    prediction.core = asked_at(std::max(demanded.core_c, formula.process.core_c.value_or(0)), demanded);
     // What the method cooks at is told only where it is too little for these foods.
     constexpr double rounding = 0.3;  // C: 71 for 71.1, 74 for 73.9
     std::erase_if(prediction.read_as, [&](const Reason& told) {

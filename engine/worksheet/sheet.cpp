@@ -46,12 +46,12 @@ void settle_core(Sheet& sheet, const Knowledge& knowledge, std::string_view rule
     const auto demanded = demanded_core(sheet.prediction, knowledge, rules);
     const auto said = core_said(sheet.formula.process);
     sheet.core_c = std::max(demanded.core_c, said.value_or(0));
-    sheet.core_says = shown_core({sheet.core_c, demanded.hold_s});
+    sheet.core_says = shown_core(asked_at(sheet.core_c, demanded));
     if (demanded.rule) sheet.core_rule = demanded.rule->text + " [" + demanded.rule->source + "]";
     constexpr double rounding = 0.15;  // 71 C is 71.1 C (160 F) as makers write it
     if (said && *said < demanded.core_c - rounding)
-        sheet.notes.push_back(
-            make_reason(ReasonKind::core_raised, {{"core", *said, sheet.core_c, "C"}, {"kept for", {}, demanded.hold_s, "s"}}));
+        sheet.notes.push_back(make_reason(
+            ReasonKind::core_raised, {{"core", *said, sheet.core_c, "C"}, {"kept for", {}, asked_at(sheet.core_c, demanded).hold_s, "s"}}));
 }
 
 // Frozen leaves are wet: thawed and wrung out by most, and a formula that means that says so.
