@@ -240,6 +240,8 @@ std::vector<std::string> beside_wants(const MendWay& way, const MendAnswer& a, U
     for (auto& verdict : verdicts_without_figures(way, a)) all.push_back(std::move(verdict));
     if (way.work_min > 0)
         all.push_back("Mix it on until it is tacky, about " + number(way.work_min, 0) + " minutes: " + "that is reckoned with here.");
+    if (way.held_for)
+        all.push_back("No more at once: it would " + std::string(*way.held_for == Property::bind ? "fall apart" : "have no bite") + ".");
     if (way.salt_left) {
         const SaltLeft& left = *way.salt_left;
         all.push_back("Salt is then " + number(left.pct_of_meat, 2) + " % of the meat, still more than most makers put in (" +

@@ -40,7 +40,7 @@ CauseOfTaste read_cause(const JsonNode& item, Problems& problems) {
     cause.source = r.text("source");
     for (const auto& when : r.list("process")) {
         ObjectReader w(when, problems);
-        MakingWhen one{w.text("field"), w.number_if("below"), w.number_if("above")};
+        MakingWhen one{w.text("field"), w.number_if("below"), w.number_if("above"), w.flag("unsaid")};
         if (std::find(making_fields.begin(), making_fields.end(), one.field) == making_fields.end())
             w.fault("field", "no field of the process \"" + one.field + "\"");
         cause.process.push_back(std::move(one));
@@ -115,7 +115,8 @@ Mending read_all(const JsonNode& root, Problems& problems) {
     Mending all;
     for (const auto& item : r.list("tasted", true)) {
         ObjectReader t(item, problems);
-        TasteWord word{t.text("id"), t.text_or("practice"), t.text("source"), t.texts("words"), t.texts("examples"), {}};
+        TasteWord word{t.text("id"), t.text_or("practice"), t.text("source"), t.texts("words"), t.texts("examples"),
+                       {},           t.flag("loose_water")};
         for (const auto& reading : t.list("readings", true)) word.readings.push_back(read_reading(reading, problems));
         if (word.readings.empty()) t.fault("readings", "a tasted word needs at least one reading");
         all.tasted.push_back(std::move(word));
@@ -131,7 +132,7 @@ Mending read_all(const JsonNode& root, Problems& problems) {
     for (const auto& item : r.list("bring", true)) {
         ObjectReader b(item, problems);
         all.bring.push_back({b.text("id"), b.text("how"), b.text("source"), enumerated_list<Role>(b, "roles"),
-                             enumerated_list<Tissue>(b, "tissues"), b.number_if("water").value_or(0), b.flag("loses"),
+                             enumerated_list<Tissue>(b, "tissues"), b.number_if("water").value_or(0), b.flag("wet"),
                              b.number_if("round").value_or(0)});
     }
     for (const auto& item : r.list("causes", true)) all.causes.push_back(read_cause(item, problems));

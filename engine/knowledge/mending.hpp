@@ -46,6 +46,7 @@ struct TasteWord {
     std::string id, practice, source;  // practice: what makers do that no model can judge
     std::vector<std::string> words, examples;
     std::vector<TasteReading> readings;
+    bool loose_water = false;  // said of water that nothing holds
 };
 
 /// How a food is brought into a mass that is mixed already, so that it spreads.
@@ -54,7 +55,7 @@ struct BringIn {
     std::vector<Role> roles;      // main roles; none: any
     std::vector<Tissue> tissues;  // of these; none: any
     double water = 0;             // grams of cold water for a gram of it
-    bool loses = false;           // only into a mass that is to lose less in the pan
+    bool wet = false;             // only into a mass whose water is loose
     double round = 0;             // g to a kilo of mass at a time; 0: all at once
 };
 
@@ -67,6 +68,7 @@ struct MendStep {
 struct MakingWhen {
     std::string field;  // of making_fields
     std::optional<double> below, above;
+    bool unsaid = false;  // holds where the formula says nothing of it, and where it is below or above
 };
 
 inline constexpr std::array<std::string_view, 5> making_fields{"mixed-at", "rest", "mixing", "plate", "core"};

@@ -1,6 +1,7 @@
 #include "mend/added.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "adapt/distance/met.hpp"
@@ -89,8 +90,8 @@ Mended Additions::with_more_of(const Formula& start) const {
 
 void Additions::bring(Mended& mended, Line food, double grams, bool fresh) const {
     mass_.stock.tell(food);
-    Ingoing in = ingoing(food, grams, fresh, mass_.mending, knowledge(), loses_less(goals()));
-    const BringIn* way = way_in(*knowledge().ingredient(food.ingredient), mass_.mending, loses_less(goals()));
+    Ingoing in = ingoing(food, grams, fresh, mass_.mending, knowledge(), mass_.wet);
+    const BringIn* way = way_in(*knowledge().ingredient(food.ingredient), mass_.mending, mass_.wet);
     if (way && way->round > 0) in.rounds = static_cast<int>(std::ceil(1000 * grams / total_[Amount::mass] / way->round - 0.1));
     in.rounds = std::max(in.rounds, 1);
     put_in(mended.formula, food, in);
@@ -134,6 +135,7 @@ Struck Additions::struck() const {
         if (taste.reading->less_note) struck.notes.push_back(*taste.reading->less_note);
     struck.leaf = mass_.only_fresh;
     struck.binders = mass_.unsalted;
+    struck.wet = mass_.wet;
     return struck;
 }
 
@@ -203,6 +205,44 @@ std::optional<Additions::Candidate> Additions::with_only(const Problem& problem,
         candidate.rank.second += rarer * static_cast<double>(chosen[m]);
     }
     return candidate;
+}
+
+// Additions that go the largest part of the way that any do: by the middle draw past it first, as then more of the draws get there.
+std::vector<Mended> Additions::nearest(const Mended& start, std::size_t top) const {
+    constexpr std::array parts{1.0, 1.6, 1.3, 0.98, 0.9, 0.6, 0.3, 0.15};
+    std::vector<Mended> found;
+    for (const double part : parts) {
+        found = searched(start, top, {part, true});
+        if (!found.empty()) break;
+        if (part < 1 && goals().size() > 1) {
+            found = nearest_for_each(start, top);
+            if (!found.empty()) break;
+        }
+    }
+    return found;
+}
+
+// Goals of which one cannot be had in full: each as far as it goes by itself, or nearly so.
+std::vector<Mended> Additions::nearest_for_each(const Mended& start, std::size_t top) const {
+    constexpr std::array parts{1.0, 0.9, 0.75, 0.6, 0.45, 0.3, 0.15};
+    constexpr double kept = 0.02;  // of the way: what one brings may not cost the other, so both are asked for
+    Aim aim{1, true, std::vector<double>(goals().size(), kept)};
+    for (std::size_t g = 0; g < goals().size(); ++g) {
+        Aim alone{1, true, std::vector<double>(goals().size(), kept)};
+        for (const double part : parts) {
+            alone.each[g] = part;
+            if (searched(start, 1, alone).empty()) continue;
+            aim.each[g] = part;
+            break;
+        }
+    }
+    constexpr std::array together{1.0, 0.9, 0.75};
+    for (const double by : together) {
+        Aim joint = aim;
+        for (auto& part : joint.each) part *= by;
+        if (auto found = searched(start, top, joint); !found.empty()) return found;
+    }
+    return {};
 }
 
 }  // namespace standin

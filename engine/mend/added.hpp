@@ -42,6 +42,9 @@ public:
     /// as will do it, what is in the mass already before what is not, the usual before the rare.
     std::vector<Mended> searched(const Mended& start, std::size_t top, const Aim& aim = {}) const;
 
+    /// Additions that go the largest part of the way that any do.
+    std::vector<Mended> nearest(const Mended& start, std::size_t top) const;
+
 private:
     struct Candidate {
         Mended mended;
@@ -52,6 +55,7 @@ private:
     const Knowledge& knowledge() const { return mass_.context.knowledge(); }
     Role main_role(const Line& line) const { return knowledge().ingredient(line.ingredient)->roles.front(); }
     Struck struck() const;
+    std::vector<Mended> nearest_for_each(const Mended& start, std::size_t top) const;
     void bring(Mended& mended, Line food, double grams, bool fresh) const;
     Mended weighed(const Problem& problem, const std::vector<double>& grams, const Mended& start) const;
     std::optional<std::vector<Goal>> tighter(const Formula& formula, std::vector<Goal> hard, const Aim& aim, double margin = 1.2) const;

@@ -99,9 +99,15 @@ private:
         return std::max(0.0, most - problem_.start_total[Amount::salt]) / dose;
     }
 
+    // Starch, flour and powders stir up with water to a paste: past a few spoons to the kilo that is what is tasted.
+    double most_of_binder(const Line& food) const {
+        const bool dry = ingredient(food).tissue == Tissue::dry;
+        return (dry ? std::min(most_of_.binder, context_.constant("mend.most.binder") / 1000) : most_of_.binder) * mass();
+    }
+
     // Grams that bring what the goals still ask for, with slack; for binders what a kilo may hold.
-    double enough(const Material& per_gram, Role role) const {
-        if (role == Role::binder) return most_of_.binder * mass();
+    double enough(const Line& food, const Material& per_gram, Role role) const {
+        if (role == Role::binder) return most_of_binder(food);
         double most = 0;
         for (const auto& goal : distance_.goals()) {
             const double base = distance_.base().properties[goal.property], asked = shortfall(goal, base, base);
@@ -139,7 +145,7 @@ private:
         move.line = l;
         move.food = at_its_best(lines()[l]);
         move.per_gram = as_it_goes_in(move.food);
-        move.most = std::min(enough(move.per_gram, role), on_hand(lines()[l]));
+        move.most = std::min(enough(move.food, move.per_gram, role), on_hand(lines()[l]));
         move.price = context_.constant("advice.price.change");
         move.role = role;
         push(std::move(move));
@@ -165,8 +171,8 @@ private:
         Material food = context_.nominal().unit(line);
         if (const auto salt = salt_for(food, problem_.formula, distance_, context_))
             food.add(context_.nominal().unit(salt->food), salt->grams);
-        const BringIn* way = way_in(ingredient(line), mending_, loses_less(distance_.goals()));
-        if (way && way->loses && way->water > 0) {
+        const BringIn* way = way_in(ingredient(line), mending_, struck_.wet);
+        if (way && ingredient(line).roles.front() == Role::binder && way->water > 0) {
             Line water;
             water.ingredient = "water";
             food.add(context_.nominal().unit(water), way->water);
@@ -204,6 +210,7 @@ private:
         };
         if (role == Role::binder && belongs(food, "whole-dry", knowledge_)) return false;
         if (role == Role::binder) return food.tissue == Tissue::dry || (stock_.listed() && food.tissue == Tissue::egg);
+        if (role == Role::fat && !food.already.empty() && !stock_.names(food.id)) return false;  // bacon and salt pork bring another taste
         if (role == Role::fat)  // of another animal only where the maker's list names it, or for game and rabbit, which have none
             return goes_in_as_oil(food) ||
                    (food.meat && (stock_.names(food.id) ||
@@ -287,7 +294,7 @@ private:
             move.kind = MoveKind::add;
             move.food = at_its_best(brought_in(*food, role, knowledge_));
             move.per_gram = as_it_goes_in(move.food);
-            move.most = std::min(enough(move.per_gram, role), on_hand(move.food));
+            move.most = std::min(enough(move.food, move.per_gram, role), on_hand(move.food));
             move.price = context_.constant("advice.price.new") + new_allergens(*food) * context_.constant("advice.price.allergen");
             move.role = role;
             push(std::move(move));
@@ -322,10 +329,6 @@ std::optional<SaltBeside> salt_for(const Material& food, const Formula& mass, co
     const double lacking = food[Amount::meat] * salt / meat - food[Amount::salt];
     if (!(lacking > 0)) return std::nullopt;
     return SaltBeside{*salting, lacking / context.nominal().unit(*salting)[Amount::salt]};
-}
-
-bool loses_less(const std::vector<Goal>& goals) {
-    return std::any_of(goals.begin(), goals.end(), [](const Goal& goal) { return goal.property == Property::cook_loss_pct; });
 }
 
 Problem additions_to(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Mending& mending,

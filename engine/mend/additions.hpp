@@ -12,15 +12,13 @@ struct Struck {
     std::vector<AromaNote> notes{};  ///< foods that bring one of these
     bool leaf = false;               ///< green and herbs: they go the way of those that are in
     bool binders = false;
+    bool wet = false;  ///< nothing struck: its water is loose, and dry binder goes in without any more
 };
 
 /// Moves are lines of the formula raised, and foods that come in, where a goal asks for what they bring; the limits are those of any
 /// problem. `distance` measures from the mass itself, and `start` is all there is in it.
 Problem additions_to(const Formula& mass, const Material& start, const Stock& stock, const Distance& distance, const Mending& mending,
                      const Context& context, const Struck& struck = {});
-
-/// Whether it is to lose less in the pan.
-bool loses_less(const std::vector<Goal>& goals);
 
 struct SaltBeside {
     Line food;

@@ -40,18 +40,18 @@ void add_to(Formula& mass, const Line& food, double grams) {
 
 }  // namespace
 
-const BringIn* way_in(const Ingredient& food, const Mending& mending, bool loses) {
+const BringIn* way_in(const Ingredient& food, const Mending& mending, bool wet) {
     for (const auto& way : mending.bring)
-        if ((loses || !way.loses) && fits(way.roles, food.roles.front()) && fits(way.tissues, food.tissue)) return &way;
+        if ((wet || !way.wet) && fits(way.roles, food.roles.front()) && fits(way.tissues, food.tissue)) return &way;
     return nullptr;
 }
 
-Ingoing ingoing(const Line& food, double grams, bool fresh, const Mending& mending, const Knowledge& knowledge, bool loses) {
+Ingoing ingoing(const Line& food, double grams, bool fresh, const Mending& mending, const Knowledge& knowledge, bool wet) {
     const Ingredient& ingredient = *knowledge.ingredient(food.ingredient);
     Ingoing in{ingredient.id, ingredient.names.front(), {}, grams, 0, {}, fresh};
     for (const auto& step : food.prepared) in.prepared.push_back(describe(step, knowledge));
     in.weighed_raw = !ingredient.meat && !food.prepared.empty() && !food.weighed_prepared;
-    if (const BringIn* way = way_in(ingredient, mending, loses)) {
+    if (const BringIn* way = way_in(ingredient, mending, wet)) {
         in.how = way->how;
         in.water_g = kitchen_grams(way->water * grams, false);
     }

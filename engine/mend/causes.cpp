@@ -57,7 +57,9 @@ public:
         std::string value;
         for (const auto& when : cause.process) {
             const auto is = said(when.field, mass_.process);
-            if (!is || (when.below && *is >= *when.below) || (when.above && *is <= *when.above)) return std::nullopt;
+            if (!is && when.unsaid) continue;
+            const bool bound = when.below || when.above;
+            if (!is || !bound || (when.below && *is >= *when.below) || (when.above && *is <= *when.above)) return std::nullopt;
             if (cause.spare_c > 0 && *is < needed_.core_c + cause.spare_c) return std::nullopt;
             if (value.empty()) value = shown_value(when.field, *is);
         }

@@ -44,6 +44,16 @@ double Judging::progress_of(const MendWay& way) const {
     return nearer;
 }
 
+std::optional<Property> Judging::harmed(const MendWay& way) const {
+    if (!any_asks(goals(), Property::fat_pct, Goal::Kind::at_least)) return std::nullopt;
+    for (const auto& [property, least] :
+         {std::pair(Property::bind, "mend.harm.bind"), std::pair(Property::firmness, "mend.harm.firmness")}) {
+        const double was = mass_.base.nominal[property], is = way.prediction.nominal[property];
+        if (is < mass_.context.constant(least) && was - is > mass_.context.constant("mend.harm.by")) return property;
+    }
+    return std::nullopt;
+}
+
 MendWay Judging::way(const Mended& mended, const Plain* plain, double share, std::vector<std::string> step_only) const {
     MendWay way;
     way.work_min = work_min_;

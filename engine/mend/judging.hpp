@@ -29,6 +29,9 @@ public:
     /// Noticeable differences by which the goals are nearer than in the mass as made; none where one of them got worse.
     double progress_of(const MendWay& way) const;
 
+    /// What the fat of a way spoils beside the word it was for: no word's cure makes a fault of another.
+    std::optional<Property> harmed(const MendWay& way) const;
+
     /// Foods that bring what is too much, and of which there is more than is good in a kilo; and what is over a limit that the page warns
     /// of.
     std::vector<StillOver> over_most(const Formula& formula, const Plain& plain) const;

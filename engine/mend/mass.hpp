@@ -24,6 +24,7 @@ struct Mass {
     bool set = false;                          ///< acid has set it, and mixing on does not bind it any more
     bool unsalted = false;                     ///< mixed without salt, which dissolved nothing: it is salted and mixed before all else
     bool only_fresh = false;                   ///< what is added to it goes the same way: only fresh mass beside it is a step
+    bool wet = false;                          ///< its water is loose: what takes it up goes in without more
 };
 
 /// Whether a goal asks for less of something: only plain mass brings that.

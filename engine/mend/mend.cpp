@@ -81,7 +81,7 @@ void put_beside(MendAnswer& answer, const Meaning& meaning, const Mass& mass, co
     const auto other = meaning_beside(meaning, tasted);
     if (!other) return;
     Ways ways = ways_to_mend({mass.formula, other->all, mass.made, mass.mending, mass.stock, mass.context, mass.request, mass.base,
-                              mass.states, mass.plain_first, mass.plain_without, mass.set, mass.unsalted, mass.only_fresh});
+                              mass.states, mass.plain_first, mass.plain_without, mass.set, mass.unsalted, mass.only_fresh, mass.wet});
     if (ways.all.empty()) return;
     const bool met = std::any_of(answer.ways.begin(), answer.ways.end(), [](const MendWay& w) { return w.met; });
     const std::size_t most = std::max<std::size_t>(1, mass.request.top);
@@ -130,6 +130,14 @@ void take_off_in_time(MendAnswer& answer, const std::vector<FoundCause>& causes,
     };
     take_off(answer.base, mass);
     for (auto& way : answer.ways) take_off(way.prediction, way.formula);
+}
+
+// By what was said, or by what went in; who wants it to lose less wants the water that is in it.
+bool has_loose_water(const std::vector<Meant>& tastes, const std::vector<FoundCause>& causes) {
+    const auto to_lose_less = [](const Meant& meant) { return any_asks(meant.goals, Property::cook_loss_pct, Goal::Kind::at_most); };
+    if (std::any_of(tastes.begin(), tastes.end(), to_lose_less)) return false;
+    return std::any_of(tastes.begin(), tastes.end(), [](const Meant& meant) { return meant.taste.word->loose_water; }) ||
+           std::any_of(causes.begin(), causes.end(), [](const FoundCause& c) { return c.record->poured || c.record->unsqueezed; });
 }
 
 // Notes of which the mass has foods that are known for them.
@@ -248,6 +256,7 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
             one.plain_without.insert(one.plain_without.end(), cause.foods.begin(), cause.foods.end());
         }
         one.unsalted = total[Amount::meat] > 0 && state.properties[Property::salt_pct_of_meat] < context.constant("mend.work.salted");
+        one.wet = has_loose_water(meaning.all, causes);
         Ways ways = ways_to_mend(one);
         const auto nothing_of_kind = answer.cannot;
         answer.ways = std::move(ways.all);

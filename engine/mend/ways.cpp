@@ -36,6 +36,7 @@ public:
     Ways ways() && {
         const bool thin = std::any_of(goals().begin(), goals().end(), thins) || any_less();
         if (!thin && !mass_.only_fresh) by_additions();
+        if (ways_.all.empty() && !thin && !mass_.plain_first) by_additions_nearly();
         if (thin || !mass_.plain_first) by_plain_mass(thin);
         if (ways_.all.empty() && !(thin && goals_all_thin()) && !mass_.only_fresh) by_what_comes_nearest();
         if (!thin && mass_.plain_first) by_fresh_mass();
@@ -79,13 +80,43 @@ private:
             if (!start.add.empty()) ways_.all.push_back(judged_way(start, nullptr, 0));
             return;
         }
-        for (const auto& mended : additions_.searched(start, mass_.request.top)) ways_.all.push_back(until_seen(start, mended));
+        for (const auto& mended : additions_.searched(start, mass_.request.top))
+            ways_.all.push_back(unharmed(start, until_seen(start, mended)));
         if (ways_.all.empty() && mass_.unsalted && work_min_ > 0) {
             Aim salted{1, true, {}};  // all of the salt, and of the bind what that brings
             for (const auto& goal : goals()) salted.each.push_back(goal.property == Property::bind ? 0.02 : 1.1);
             for (const auto& mended : additions_.searched(start, 1, salted)) ways_.all.push_back(judged_way(mended, nullptr, 0));
         }
         keep_the_met();
+    }
+
+    // Where additions go most of the way nobody makes a second mass.
+    void by_additions_nearly() {
+        if (goals().empty()) return;
+        double asked = 0;
+        for (const auto& goal : goals()) {
+            const double base = distance_.base().properties[goal.property];
+            asked += shortfall(goal, base, base) / distance_.unit(goal.property);
+        }
+        const Mended start = additions_.with_more_of(start_);
+        const auto found = additions_.nearest(start, 1);
+        if (found.empty()) return;
+        MendWay way = unharmed(start, judged_way(found.front(), nullptr, 0));
+        if (judging_.progress_of(way) >= mass_.context.constant("mend.nearly") * asked) ways_.all.push_back(std::move(way));
+    }
+
+    // So much fat as makes it fall apart, or leaves it no bite, goes in as far only as it does not.
+    MendWay unharmed(const Mended& start, MendWay way) const {
+        auto harm = judging_.harmed(way);
+        constexpr std::array parts{0.8, 0.65, 0.5, 0.35};
+        for (std::size_t i = 0; i < parts.size() && harm; ++i) {
+            const auto less = additions_.searched(start, 1, {parts[i], true});
+            if (less.empty()) continue;
+            way = judged_way(less.front(), nullptr, 0);
+            way.held_for = harm;
+            harm = judging_.harmed(way);
+        }
+        return way;
     }
 
     // Leaf that came as far as was asked and leaves it no green to look at: as much more of the same as is seen, where twice what was asked
@@ -316,7 +347,7 @@ private:
     MendWay with_plain(const Plain& plain, double share, bool nearest) const {
         const Mended start = additions_.with_more_of(blended(start_, plain, share));
         if (goals().empty() || meets_all_of(start.formula)) return judged_way(start, &plain, share);
-        const auto found = nearest ? nearest_to(start, 1) : additions_.searched(start, 1);
+        const auto found = nearest ? additions_.nearest(start, 1) : additions_.searched(start, 1);
         return judged_way(found.empty() ? start : found.front(), &plain, share);
     }
 
@@ -361,7 +392,7 @@ private:
         const double half = mass_.only_fresh && way ? 0 : mass_.context.constant("mend.plain.beside");
         if (half > 0 && (!way || !way->met) && within_stock(*plain, half)) {
             const Mended start{blended(start_, *plain, half), {}};
-            const auto found = mass_.only_fresh ? std::vector<Mended>{} : nearest_to(start, 1);
+            const auto found = mass_.only_fresh ? std::vector<Mended>{} : additions_.nearest(start, 1);
             way = judged_way(found.empty() ? start : found.front(), &*plain, half);
         }
         ways_.cannot.resize(said);
@@ -387,16 +418,17 @@ private:
         std::vector<std::pair<double, MendWay>> near;
         const auto keep = [&](const Mended& mended, const Plain* plain, double share) {
             MendWay way = judged_way(mended, plain, share);
+            if (!plain) way = unharmed(additions_.with_more_of(start_), std::move(way));
             const double done = judging_.progress_of(way);
             if (way.met || done >= mass_.context.constant("mend.nearest.least")) near.emplace_back(way.met ? 1e9 : done, std::move(way));
         };
-        for (const auto& mended : nearest_to(additions_.with_more_of(start_), 2)) keep(mended, nullptr, 0);
+        for (const auto& mended : additions_.nearest(additions_.with_more_of(start_), 2)) keep(mended, nullptr, 0);
         const double beside = mass_.context.constant("mend.plain.beside");
         auto plain = plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context, mass_.stock, mass_.plain_without);
         const auto said = ways_.cannot.size();
         if (plain && within_stock(*plain, beside)) {
             const Mended start = additions_.with_more_of(blended(start_, *plain, beside));
-            const auto found = nearest_to(start, 1);
+            const auto found = additions_.nearest(start, 1);
             keep(found.empty() ? start : found.front(), &*plain, beside);
         }
         ways_.cannot.resize(said);  // too little meat for plain mass was told before, if it was asked for
@@ -404,44 +436,6 @@ private:
         for (auto& [done, way] : near)
             if (ways_.all.size() < std::clamp<std::size_t>(mass_.request.top, 1, 2)) ways_.all.push_back(std::move(way));
         keep_the_met();
-    }
-
-    // Additions that go the largest part of the way that any do: by the middle draw past it first, as then more of the draws get there.
-    std::vector<Mended> nearest_to(const Mended& start, std::size_t top) const {
-        constexpr std::array parts{1.0, 1.6, 1.3, 0.98, 0.9, 0.6, 0.3, 0.15};
-        std::vector<Mended> found;
-        for (const double part : parts) {
-            found = additions_.searched(start, top, {part, true});
-            if (!found.empty()) break;
-            if (part < 1 && goals().size() > 1) {
-                found = nearest_for_each(start, top);
-                if (!found.empty()) break;
-            }
-        }
-        return found;
-    }
-
-    // Goals of which one cannot be had in full: each as far as it goes by itself, or nearly so.
-    std::vector<Mended> nearest_for_each(const Mended& start, std::size_t top) const {
-        constexpr std::array parts{1.0, 0.9, 0.75, 0.6, 0.45, 0.3, 0.15};
-        constexpr double kept = 0.02;  // of the way: what one brings may not cost the other, so both are asked for
-        Aim aim{1, true, std::vector<double>(goals().size(), kept)};
-        for (std::size_t g = 0; g < goals().size(); ++g) {
-            Aim alone{1, true, std::vector<double>(goals().size(), kept)};
-            for (const double part : parts) {
-                alone.each[g] = part;
-                if (additions_.searched(start, 1, alone).empty()) continue;
-                aim.each[g] = part;
-                break;
-            }
-        }
-        constexpr std::array together{1.0, 0.9, 0.75};
-        for (const double by : together) {
-            Aim joint = aim;
-            for (auto& part : joint.each) part *= by;
-            if (auto found = additions_.searched(start, top, joint); !found.empty()) return found;
-        }
-        return {};
     }
 
     // Meat there is too little of ends it; of anything else the plain mass does without.

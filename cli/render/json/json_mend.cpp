@@ -24,6 +24,7 @@ Json way_json(const MendWay& way, const Engine& engine) {
         {"plain_leaner", way.plain_leaner},
         {"step_only", way.step_only},
         {"met", way.met},
+        {"held_for", way.held_for ? Json(std::string(info(*way.held_for).key)) : Json()},
         {"work_min", num(way.work_min)},
         {"salt_left", way.salt_left ? Json{{"pct_of_meat", num(way.salt_left->pct_of_meat)},
                                            {"usual_most", num(way.salt_left->usual_most)},

@@ -100,6 +100,7 @@ struct MendWay {
     std::vector<WantResult> wants;          ///< one a property that was to move
     std::vector<std::string> step_only;     ///< words that are nearer by it and not right: what is still too much, or stays in the pan
     bool met = false;                       ///< all of them, and none a step only
+    std::optional<Property> held_for;       ///< what more of it would spoil: it goes no further than that bears
     std::optional<SaltLeft> salt_left;      ///< told where it was too salty
     std::vector<PlainFor> plain_for;        ///< what less of it does, or more
     std::vector<StillOver> still_over;
