@@ -1,6 +1,7 @@
 // What it costs to lose a line.
 #include "adapt/moves/losses.hpp"
 
+#include "adapt/moves/named_in_title.hpp"
 #include "support/advising.hpp"
 #include "support/catch.hpp"
 
@@ -67,8 +68,28 @@ TEST_CASE("losses: a part that is lost counts by its square, and what is made up
 }
 
 TEST_CASE("losses: the title names a food by any of its names") {
-    CHECK(named_in_title("Lamb with Spinach (invented)", *knowledge().ingredient("spinach")));
-    CHECK_FALSE(named_in_title("Green morning", *knowledge().ingredient("spinach")));
+    const auto named = [](const char* title, const char* food) {
+        return named_in_title(title, *knowledge().ingredient(food), knowledge());
+    };
+    CHECK(named("Lamb with Spinach (invented)", "spinach") == "spinach");
+    CHECK(named("Green morning", "spinach").empty());
+    CHECK(named("Blue cheese links", "blue-cheese") == "blue cheese");
+    CHECK(named("Links with cheese", "blue-cheese") == "cheese");
+    // "Verde" is the colour of a chile verde, and no name of it.
+    CHECK(named("Verde from the valley", "poblano").empty());
+    CHECK(named("Salsiccia fresca", "basil").empty());
+}
+
+TEST_CASE("losses: a title in one word names the food that the word for a sausage is written onto") {
+    const auto named = [](const char* title, const char* food) {
+        return !named_in_title(title, *knowledge().ingredient(food), knowledge()).empty();
+    };
+    CHECK(named("Bärlauchbratwurst", "wild-garlic"));
+    CHECK(named("Knoblauchgrillwurst", "garlic"));
+    CHECK(named("Feine Spinatwürstchen vom Land", "spinach"));
+    CHECK(named("Fenchelworst", "fennel-bulb"));
+    CHECK_FALSE(named("Spinatwiese", "spinach"));
+    CHECK_FALSE(named("Bratwurst", "garlic"));
 }
 
 }  // namespace losses_test

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <string>
 
-#include "core/names.hpp"
+#include "adapt/moves/named_in_title.hpp"
 #include "substitute/dose.hpp"
 
 namespace standin {
@@ -33,21 +33,6 @@ double spared_of(Role role, const Distance& distance) {
     return spared;
 }
 
-}  // namespace
-
-bool named_in_title(const std::string& title, const Ingredient& ingredient) {
-    const std::string folded = " " + fold(title) + " ";
-    return std::any_of(ingredient.names.begin(), ingredient.names.end(), [&](const std::string& name) {
-        const std::string whole = fold(name);
-        const auto space = whole.rfind(' ');
-        const std::string head = space == std::string::npos ? whole : whole.substr(space + 1);
-        return folded.find(" " + whole + " ") != std::string::npos ||
-               (head.size() > 3 && folded.find(" " + head + " ") != std::string::npos);
-    });
-}
-
-namespace {
-
 // What each line is to the formula, whatever could stand in for it.
 std::vector<double> characters(const Formula& formula, const Distance& distance, const Context& context) {
     std::vector<Material> brought;
@@ -67,7 +52,7 @@ std::vector<double> characters(const Formula& formula, const Distance& distance,
         double loss = weight("identity") + weight("aroma") * share(aroma_of(brought[l]), aroma_of(all));
         if (!(spared_of(role, distance) > 0)) loss += weight("dose") * share(dose_of(brought[l], role), dose_of(all, role));
         if (!ingredient.meat) loss += weight("bulk") * share(brought[l][Amount::mass], paste);
-        if (named_in_title(formula.title, ingredient)) loss += weight("title");
+        if (!named_in_title(formula.title, ingredient, context.knowledge()).empty()) loss += weight("title");
         losses.push_back(loss);
     }
     return losses;

@@ -30,7 +30,4 @@ std::vector<double> lost_shares(const Problem& problem, const std::vector<double
 /// What is lost, squared: by each line the square of its lost share times its loss.
 double lost_square(const Problem& problem, const std::vector<double>& grams);
 
-/// Whether the title names the food of this line: "Fennel and orange", "verde with tomatillos".
-bool named_in_title(const std::string& title, const Ingredient& ingredient);
-
 }  // namespace standin

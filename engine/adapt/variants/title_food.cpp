@@ -3,18 +3,28 @@
 #include <algorithm>
 #include <string>
 
-#include "adapt/moves/losses.hpp"
+#include "adapt/moves/named_in_title.hpp"
 #include "core/contains.hpp"
+#include "core/names.hpp"
 #include "safety/wording.hpp"
 
 namespace standin {
 namespace {
 
-// One cheese goes and another comes in: the title that says cheese is still kept.
-bool keeps_the_word(const Line& line, const Formula& base, const Knowledge& knowledge) {
-    const bool comes_in =
-        std::none_of(base.lines.begin(), base.lines.end(), [&](const Line& one) { return one.ingredient == line.ingredient; });
-    return comes_in && named_in_title(base.title, *knowledge.ingredient(line.ingredient));
+// A word of several foods is true of each: one cheese goes and another comes in. What bears a name of its own in the title is that food
+// alone.
+bool still_true(const std::string& word, const Ingredient& gone, const Formula& variant, const Knowledge& knowledge) {
+    const auto bears = [&](const Line& line) {
+        const Ingredient& food = *knowledge.ingredient(line.ingredient);
+        return line.grams.mid > 0 && food.id != gone.id && is_called(word, food, knowledge);
+    };
+    return std::any_of(variant.lines.begin(), variant.lines.end(), bears);
+}
+
+// As the title has it where that is no name of its own.
+std::string as_said(const std::string& word, const Ingredient& food) {
+    const auto own = [&](const std::string& name) { return fold(name) == word; };
+    return std::any_of(food.names.begin(), food.names.end(), own) ? food.names.front() : word;
 }
 
 }  // namespace
@@ -26,13 +36,13 @@ std::vector<CautionText> title_foods_gone(const Formula& base, const Formula& va
         const Ingredient& food = *knowledge.ingredient(line.ingredient);
         const bool same = std::any_of(variant.lines.begin(), variant.lines.end(),
                                       [&](const Line& one) { return one.ingredient == line.ingredient && one.grams.mid > 0; });
-        if (food.meat || same || contains(told, food.id) || !named_in_title(base.title, food)) continue;
-        if (std::any_of(variant.lines.begin(), variant.lines.end(), [&](const Line& one) { return keeps_the_word(one, base, knowledge); }))
-            continue;
+        if (food.meat || same || contains(told, food.id)) continue;
+        const std::string word = named_in_title(base.title, food, knowledge);
+        if (word.empty() || still_true(word, food, variant, knowledge)) continue;
         told.push_back(food.id);
         Reason reason = make_reason(ReasonKind::title_without_animal);
         reason.about = "title-food";
-        reason.role = food.names.front();
+        reason.role = as_said(word, food);
         all.push_back(caution_text(std::move(reason), "judgement", {}, food.names.front()));
     }
     return all;
