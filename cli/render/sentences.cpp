@@ -204,14 +204,17 @@ std::string becomes(const Prediction& b, const Variant& variant) {
     // What turned is said with what it was, what moved within its word and what stays by itself. Crumbs are not sliced.
     std::vector<std::string> turns, moved, stays;
     const bool in_crumbs = variant.formula.process.cook == Cook::loose;
+    std::string has;
     for (std::size_t i = in_crumbs ? 1 : 0; i < before.size(); ++i) {
-        const std::string now = before.size() == i + 1 ? with_heat(after[i]) : after[i];
-        if (before[i] == after[i]) stays.push_back(now);
-        else if (after[i].find(" than before)") != std::string::npos) moved.push_back(now);
+        const bool of_heat = before.size() == i + 1, kept_its_word = after[i].find(" than before)") != std::string::npos;
+        if (before[i] == after[i]) stays.push_back(of_heat ? with_heat(after[i]) : after[i]);
+        else if (kept_its_word && of_heat) has = "has " + after[i];
+        else if (kept_its_word) moved.push_back(after[i]);
         else turns.push_back("from " + before[i] + " to " + after[i]);
     }
     std::string text = turns.empty() ? "" : "It turns " + listed(turns);
     if (!moved.empty()) text += (text.empty() ? "It is " : "; it is ") + listed(moved);
+    if (!has.empty()) text += (text.empty() ? "It " : moved.empty() ? "; it " : " and ") + has;
     if (!stays.empty()) text += (text.empty() ? "It stays " : "; it stays ") + joined(stays);
     return text + numbers;
 }

@@ -18,6 +18,15 @@ namespace {
 
 void append(std::vector<Reason>& to, const std::vector<Reason>& more) { to.insert(to.end(), more.begin(), more.end()); }
 
+// What the list says of a food is said once where the formula says it as well: the one that tells how to write it otherwise.
+void append_of_list(std::vector<Reason>& to, const std::vector<Reason>& notes) {
+    for (const auto& note : notes)
+        if (note.kind == ReasonKind::dried_unless_leaf)
+            std::erase_if(
+                to, [&](const Reason& one) { return one.kind == ReasonKind::not_the_other && one.foods.front() == note.foods.front(); });
+    append(to, notes);
+}
+
 std::optional<Error> fault_in(const Options& options, const Knowledge& knowledge) {
     if (!options.rules.empty() && !knowledge.rules(options.rules)) {
         std::vector<std::string> known;
@@ -113,10 +122,10 @@ Result<SwapsAnswer> Engine::swaps(const Formula& formula, std::string_view line,
     if (auto wrong = as_error(faults_in(request, inside_->knowledge), Trouble::usage)) return Failure(std::move(*wrong));
     const auto evaluator = inside_->evaluator_for(formula);
     auto answer = swaps_for_line(*checked, line, request, {*evaluator, *options});
-    if (answer && request.have) append(answer->read_as, request.have->notes);
     if (answer) append(answer->read_as, formula.read_as);
     if (answer)
         for (const auto& read : formula.lines) append(answer->read_as, read.notes);
+    if (answer && request.have) append_of_list(answer->read_as, request.have->notes);
     if (answer) {
         std::vector<const Formula*> shown{&formula};
         for (const auto& one : answer->stand_ins) shown.push_back(&one.formula);
@@ -139,7 +148,7 @@ Result<AdaptAnswer> Engine::adapt(const Formula& formula, const AdaptRequest& re
     }
     const auto evaluator = inside_->evaluator_for(formula);
     auto answer = adapt_formula(*checked, request, meat_g, {*evaluator, *options});
-    if (answer && request.have) append(answer->base.read_as, request.have->notes);
+    if (answer && request.have) append_of_list(answer->base.read_as, request.have->notes);
     if (answer) {
         std::vector<const Formula*> shown{&formula};
         for (const auto& variant : answer->variants) shown.push_back(&variant.formula);

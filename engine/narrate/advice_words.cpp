@@ -84,7 +84,7 @@ std::string comes_back_outside(const Reason& r, Units units) {
            acid.what + " with " + weight_in(oil.after, units) + " " + oil.what + ", brush it on after cooking or serve it beside.";
 }
 
-// "With 110 g lime juice and 40 g vinegar in all it would come to that."
+// "To stay above, mix in no more than 110 g lime juice and 40 g vinegar of what is weighed and serve the rest over the plate."
 std::string acid_to_hold(const Reason& r, Units units) {
     if (r.figures.empty()) return "";
     std::string text = "Under pH " + fixed_text(r.figures.front().after, 1) + " meat sets in its acid and hardly binds: ";
@@ -94,8 +94,8 @@ std::string acid_to_hold(const Reason& r, Units units) {
     if (r.role == "more" && !acids.empty())
         return text + "who wants one that holds takes no more than " + listed(acids) +
                " in all, and has the rest of the sharpness at the plate.";
-    if (acids.empty()) return text + "it comes to that only without its acid, which then goes over the plate.";
-    return text + "it comes to that with " + listed(acids) + " in all. The rest goes over the plate.";
+    if (acids.empty()) return text + "it stays above only without its acid, which then goes over the plate.";
+    return text + "to stay above, mix in no more than " + listed(acids) + " of what is weighed and serve the rest over the plate.";
 }
 
 std::string not_green_yet(const Reason& r, Units units) {

@@ -235,11 +235,24 @@ std::vector<AllergenText> allergens_of(const Prediction& prediction, const Knowl
     return Lister(prediction, knowledge).all();
 }
 
+namespace {
+
+// A trace that the same foods brought before, in a batch that came to weigh a little less: declared now, and nothing that came in.
+bool was_a_trace(const AllergenText& old, const AllergenText& now) {
+    constexpr double clearly_more = 1.25;  // judgement
+    const auto had = [&](const std::string& food) { return contains(old.from, food); };
+    return old.reckoned && now.reckoned && std::all_of(now.from.begin(), now.from.end(), had) &&
+           now.reckoned->most_mg_kg < clearly_more * old.reckoned->most_mg_kg;
+}
+
+}  // namespace
+
 std::vector<std::string> new_allergens(const Prediction& base, const Prediction& variant) {
     std::vector<std::string> fresh;
     for (const auto& text : variant.allergens)
-        if (text.sure && std::none_of(base.allergens.begin(), base.allergens.end(),
-                                      [&](const AllergenText& old) { return old.sure && old.allergen == text.allergen; }))
+        if (text.sure && std::none_of(base.allergens.begin(), base.allergens.end(), [&](const AllergenText& old) {
+                return old.allergen == text.allergen && (old.sure || was_a_trace(old, text));
+            }))
             fresh.push_back(text.allergen);
     return fresh;
 }

@@ -72,7 +72,9 @@ std::string without_what_is_left_out(std::string_view advice, const MayBeNamed& 
         for (const auto& part : cut_at(sentence, "; "))
             if (!part.empty() && !names_what_is_left_out(part, may_be_named, knowledge)) left += (left.empty() ? "" : "; ") + part;
         if (left.empty()) continue;
-        left.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(left.front())));
+        // What is a few words in the midst of a sentence stays so.
+        if (!std::islower(static_cast<unsigned char>(advice.front())))
+            left.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(left.front())));
         kept += (kept.empty() ? "" : " ") + left + ".";
     }
     if (!advice.empty() && advice.back() != '.' && !kept.empty()) kept.pop_back();

@@ -162,6 +162,26 @@ TEST_CASE("all of safety is filled in at once, with or without a rule set") {
     }
 }
 
+TEST_CASE("a trace that comes to be declared because the batch weighs a little less is no new allergen") {
+    const auto batch = [](double meat, double wine) {
+        Prediction p = mixture({{"pork-shoulder", meat}, {"red-wine", wine}});
+        p.allergens = allergens_of(p, knowledge());
+        return p;
+    };
+    const auto sure = [](const Prediction& p) {
+        return std::any_of(p.allergens.begin(), p.allergens.end(), [](const AllergenText& a) { return a.sure; });
+    };
+    // The least of the batches in which the same wine is only a trace.
+    double meat = 1000;
+    while (sure(batch(meat, 100)) && meat < 20000) meat += 20;
+    const auto trace = batch(meat, 100), lighter = batch(meat - 20, 100), more = batch(meat, 200);
+    REQUIRE(sure(lighter));
+    REQUIRE_FALSE(sure(trace));
+    CHECK(new_allergens(trace, lighter).empty());
+    CHECK(new_allergens(trace, more) == Texts{"sulphite"});
+    CHECK(new_allergens(batch(meat, 0.001), lighter) == Texts{"sulphite"});
+}
+
 TEST_CASE("what a bought food often holds is told as not sure, after what is sure, and is no new allergen by itself") {
     Records records = knowledge().records();
     for (auto& i : records.ingredients)

@@ -47,7 +47,7 @@ std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const De
     for (const auto& v : a.variants)
         text += full                        ? variant_in_full(v, page)
                 : &v == &a.variants.front() ? variant_part(v, page) + "\n"
-                                            : variant_in_three_lines(v, page);
+                                            : variant_in_three_lines(v, a.variants.front(), page);
     text += glut_part(beside, units, look);
     if (full || !a.proved) text += search_part(a, look);
     if (full) text += bulleted("Taken for granted", presumed_in_words(a), look);

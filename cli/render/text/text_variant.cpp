@@ -72,6 +72,11 @@ std::string new_to_mind(const Variant& v, const VariantPage& page) {
     return out + (foods.empty() ? "" : bullet("New in it, and told of below: " + listed(foods) + ".", page.look));
 }
 
+// "Garlic for part of the ramps" beside two leaves is said once.
+bool contains_part(const std::string& listed_so_far, const std::string& part) {
+    return (", " + listed_so_far + ", ").find(", " + part + ", ") != std::string::npos;
+}
+
 // Edits that have the same reason and nothing else to tell stand together.
 std::string whys(const Variant& v, const VariantPage& page, bool full) {
     struct Told {
@@ -85,7 +90,7 @@ std::string whys(const Variant& v, const VariantPage& page, bool full) {
             told.push_back(std::move(one));
             continue;
         }
-        same->what += ", " + one.what;
+        if (!contains_part(same->what, one.what)) same->what += ", " + one.what;
         if (same->other.empty()) same->other = one.other;
     }
     std::string out;
@@ -138,7 +143,32 @@ std::string variant_part(const Variant& v, const VariantPage& page) {
     return out + new_to_mind(v, page);
 }
 
-std::string variant_in_three_lines(const Variant& v, const VariantPage& page) {
+namespace {
+
+// As the first has it, give or take what a hand takes.
+bool is_edit_of(const Edit& edit, const Variant& first) {
+    constexpr double much_the_same = 0.15;  // of the weight; judgement
+    return std::any_of(first.edits.begin(), first.edits.end(), [&](const Edit& one) {
+        return one.kind == edit.kind && one.line == edit.line && one.with == edit.with &&
+               std::abs(one.grams_after - edit.grams_after) <= much_the_same * std::max(one.grams_after, edit.grams_after);
+    });
+}
+
+// What sets it apart from the first: those of its edits that the first has not, where whatever the first does besides is done by it as well
+// or done otherwise; nothing where there is no such way to say it.
+std::vector<Edit> apart_from(const Variant& first, const Variant& v) {
+    std::vector<Edit> own = v.edits;
+    std::erase_if(own, [&](const Edit& edit) { return is_edit_of(edit, first); });
+    const bool all_told = std::all_of(first.edits.begin(), first.edits.end(), [&](const Edit& edit) {
+        const auto otherwise = [&](const Edit& one) { return !edit.line.empty() && one.line == edit.line; };
+        return is_edit_of(edit, v) || std::any_of(own.begin(), own.end(), otherwise);
+    });
+    return own.size() < v.edits.size() && all_told ? own : std::vector<Edit>{};
+}
+
+}  // namespace
+
+std::string variant_in_three_lines(const Variant& v, const Variant& first, const VariantPage& page) {
     constexpr std::size_t most_lines = 3;
     constexpr int hang = 3;
     std::vector<std::string> edits;
@@ -150,7 +180,8 @@ std::string variant_in_three_lines(const Variant& v, const VariantPage& page) {
     for (const auto& want : least_sure(v.wants)) start += ", " + want.want + " " + met_words(want);
     // What gives way first: the tail of what is tasted, then all of it, then edits.
     const std::vector<std::string> tails{" " + capital(v.table), " " + capital(v.table.substr(0, v.table.find(". "))) + ".", ""};
-    std::vector<std::string> lines;
+    std::vector<std::string> lines, own;
+    for (const auto& e : apart_from(first, v)) own.push_back(in_brief_with_weight(e, {page.engine, page.base}, page.units));
     const auto fits = [&](std::size_t left_out, const std::string& tail) {
         std::string what;
         for (std::size_t i = 0; i + left_out < edits.size(); ++i) what += (i ? "; " : "") + edits[i];
@@ -159,7 +190,11 @@ std::string variant_in_three_lines(const Variant& v, const VariantPage& page) {
         lines = wrapped(start + ": " + what + "." + tail, page.look.width - hang);
         return lines.size() <= most_lines;
     };
-    bool done = false;
+    bool done = fits(0, tails.front());
+    if (!done && !own.empty()) {
+        own.push_back("the rest as in " + std::to_string(first.rank));
+        edits = std::move(own);
+    }
     for (const auto& tail : tails) done = done || fits(0, tail);
     for (std::size_t left_out = 1; !done && left_out <= edits.size(); ++left_out) done = fits(left_out, "");
     std::string out;

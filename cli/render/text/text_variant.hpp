@@ -21,8 +21,8 @@ struct VariantPage {
 /// Weights beside the old ones, what changes, why, what is new to mind.
 std::string variant_part(const Variant& variant, const VariantPage& page);
 
-/// The same in three lines.
-std::string variant_in_three_lines(const Variant& variant, const VariantPage& page);
+/// The same in three lines: what sets it apart from the first, where all of it is too much.
+std::string variant_in_three_lines(const Variant& variant, const Variant& first, const VariantPage& page);
 
 /// The numbers behind it: distance, wants, what moves, the reasons in full.
 std::string variant_in_full(const Variant& variant, const VariantPage& page);

@@ -55,8 +55,9 @@ void name_variant(Formula& variant, const Formula& base, const std::vector<Edit>
 void put_on_the_plate(Formula& variant, const std::vector<Reason>& gives_back) {
     const std::string mark = "plate: ";
     std::erase_if(variant.to_do, [&](const std::string& task) { return task.rfind(mark, 0) == 0; });
+    const auto of_plate = [](const Reason& r) { return r.kind == ReasonKind::comes_back_outside || r.kind == ReasonKind::acid_to_hold; };
     for (const auto& reason : gives_back)
-        if (reason.kind == ReasonKind::comes_back_outside && !reason.figures.empty()) variant.to_do.push_back(mark + in_full(reason));
+        if (of_plate(reason) && !reason.figures.empty()) variant.to_do.push_back(mark + in_full(reason));
 }
 
 void name_swapped(Formula& variant, const Formula& base, const StandIn& stand_in, const std::string& line) {
