@@ -6,6 +6,7 @@
 #include "adapt/infeasibility/conflict.hpp"
 #include "adapt/own_plan.hpp"
 #include "core/contains.hpp"
+#include "core/names.hpp"
 #include "knowledge/edible.hpp"
 #include "knowledge/kinds.hpp"
 #include "safety/wording.hpp"
@@ -27,11 +28,28 @@ bool has_food(const Inventory& have, const std::string& food) {
     return std::any_of(have.items.begin(), have.items.end(), [&](const InventoryItem& item) { return item.ingredient == food; });
 }
 
+// "Marjoram" is the dried one by itself; where the list names only a fresh bunch of it, that is meant.
+const Ingredient* as_listed(const Ingredient& food, const std::string& written, const AdaptRequest& request, const Knowledge& knowledge) {
+    if (!request.have || has_food(*request.have, food.id)) return &food;
+    const std::string said = " " + fold(written);
+    const Ingredient* other = nullptr;
+    for (const auto& item : request.have->items) {
+        const Ingredient& listed = *knowledge.ingredient(item.ingredient);
+        const bool called_so = std::any_of(listed.names.begin(), listed.names.end(),
+                                           [&](const std::string& name) { return (" " + fold(name)).ends_with(said); });
+        if (listed.id == food.id || !called_so || !same_plant(food, listed)) continue;
+        if (other && other->id != listed.id) return &food;
+        other = &listed;
+    }
+    return other ? other : &food;
+}
+
 std::optional<Error> use_instead(AdaptRequest& request, UseInstead& idea, const Formula& formula, const Knowledge& knowledge) {
     const auto line = line_named(formula, idea.line, knowledge);
     if (!line) return line.error();
     const Ingredient* food = knowledge.ingredient_named(idea.with);
     if (!food) return Error{Trouble::usage, "nothing is known of \"" + idea.with + "\"", {}, knowledge.nearest_ingredients(idea.with)};
+    food = as_listed(*food, idea.with, request, knowledge);
     idea = {food->id, formula.lines[*line].ingredient};
     if (formula.lines[*line].keep)
         return Error{

@@ -288,8 +288,10 @@ void Stock::presume(const Formula& formula, const Inventory& have, bool for_a_wa
     // Who leaves a kind out has said what is to go: what else the formula has is there, and the list tells what may come in.
     const bool all_is_said = for_a_want || wanted.lines.size() < formula.lines.size();
     for (auto& one : presumed_of(wanted, have, all_is_said, *knowledge_)) {
-        if (one.on_hand && !one.ingredient.empty()) have_.emplace(one.ingredient, as_much_as_asked(one.ingredient, formula));
-        else if (!one.ingredient.empty()) missing_.insert(one.ingredient);
+        if (one.on_hand && !one.ingredient.empty()) {
+            have_.emplace(one.ingredient, as_much_as_asked(one.ingredient, formula));
+            if (!has_food(formula, one.ingredient)) named_.insert(one.ingredient);  // as good as listed, for what it stands in for
+        } else if (!one.ingredient.empty()) missing_.insert(one.ingredient);
         if (!one.says.empty()) presumed_.push_back(std::move(one));
     }
     std::vector<std::string> unknown = have.aside;  // but for what is told before everything else

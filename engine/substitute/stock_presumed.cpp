@@ -1,6 +1,7 @@
 #include "substitute/stock_presumed.hpp"
 
 #include <algorithm>
+#include <optional>
 #include <set>
 
 #include "core/has_food.hpp"
@@ -57,6 +58,7 @@ public:
             if (!one.on_hand && have_.complete.value_or(false)) missing.push_back(ingredient.names.front());
             presumed_.push_back(std::move(one));
         }
+        if (auto pepper = pepper_for_pepper()) presumed_.push_back(std::move(*pepper));
         if (!there.empty()) presumed_.push_back(presumption("", true, true, ReasonKind::all_that_is_there, there, "no " + there.front()));
         if (!missing.empty()) presumed_.push_back(closed_out(missing));
         return std::move(presumed_);
@@ -83,6 +85,20 @@ private:
         return is_pepper(ingredient) && std::none_of(have_.items.begin(), have_.items.end(), [&](const InventoryItem& item) {
                    return is_pepper(*knowledge_.ingredient(item.ingredient));
                });
+    }
+
+    // Who is out of the green, the white or the long pepper has the black one, unless the list names another or says that there is none.
+    std::optional<Presumption> pepper_for_pepper() const {
+        const std::string black = "black-pepper";
+        const Ingredient& pepper = *knowledge_.ingredient(black);
+        if (have_.complete || have_.items.empty() || has_food(formula_, black) || mentioned_.count(black) || !pepper_is_there(pepper))
+            return std::nullopt;
+        const auto is_out_of = [&](const Line& line) {
+            return is_pepper(*knowledge_.ingredient(line.ingredient)) &&
+                   std::find(have_.missing.begin(), have_.missing.end(), line.ingredient) != have_.missing.end();
+        };
+        if (std::none_of(formula_.lines.begin(), formula_.lines.end(), is_out_of)) return std::nullopt;
+        return presumption(black, true, false, ReasonKind::presumed_there, {pepper.names.front()}, "no " + pepper.names.front());
     }
 
     Presumption under_nothing_else(const Ingredient& ingredient) const {

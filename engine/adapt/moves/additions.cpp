@@ -69,6 +69,10 @@ std::vector<Addition> usual_additions(Role role, const Formula& formula, const S
         std::erase_if(all, [&](const Addition& a) { return price.of_allergens(*a.food) > 0 && !stock.names(a.food->id); });
     const auto is_sure = [&](const Addition& a) { return !stock.in_doubt(a.food->id); };
     if (std::any_of(all.begin(), all.end(), is_sure)) std::erase_if(all, [&](const Addition& a) { return !is_sure(a); });
+    // Nobody sours a mass with ketchup who has vinegar or juice by him.
+    const auto pours = [](const Addition& a) { return a.food->tissue == Tissue::liquid; };
+    if (role == Role::acid && std::any_of(all.begin(), all.end(), pours))
+        std::erase_if(all, [&](const Addition& a) { return a.food->family == "condiments" && !pours(a); });
     const auto worth = [&](const Addition& a) {
         return known[a.food->id] - (a.food->allergens.empty() ? 0 : 10) - 10 * price.of_finding(*a.food);
     };

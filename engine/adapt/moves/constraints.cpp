@@ -134,12 +134,15 @@ private:
         }
     }
 
+    // Preserved lemon, capers: fruit that is there for its sour and its salt, and fills nothing.
+    static bool is_relish(const Ingredient& food) { return contains(food.roles, Role::salt) && food.most_g_per_kg; }
+
     // What comes in for one line is together no more than that line: two that each make up for all of a wine share it.
     void fill_once() {
         const double over = context_.constant("advice.place.together");
         for (std::size_t l = 0; l < problem_.start.size(); ++l) {
             const Line& line = problem_.formula.lines[l];
-            if (!problem_.missing[l] || is_vegetable(ingredient(line).tissue)) continue;
+            if (!problem_.missing[l] || (is_vegetable(ingredient(line).tissue) && !is_relish(ingredient(line)))) continue;
             const auto fills = [&](const Move& m) { return m.kind == MoveKind::stand_in && m.line == l ? m.covers->per_gram : 0.0; };
             double room = over * (1 - problem_.start[l] / line.grams.mid);
             for (const auto& move : problem_.moves) room = std::max(room, fills(move) * move.most);

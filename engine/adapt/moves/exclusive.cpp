@@ -31,6 +31,47 @@ bool another_is_there(const std::string& food, const Group& group, const std::ma
     });
 }
 
+// Ginger for galangal, and no ginger beside lemon zest for lemongrass where the zest will do: of two lines that are missing the one with
+// another stand-in leaves the food to the other.
+class OneTaste {
+public:
+    OneTaste(const Problem& problem, const Knowledge& knowledge) : problem_(problem), moves_(problem.moves), knowledge_(knowledge) {}
+
+    std::vector<Group> groups() const {
+        std::vector<Group> all;
+        for (std::size_t pair = 0; pair < moves_.size(); ++pair) {
+            if (!comes_in(pair) || !moves_[pair].second) continue;
+            for (std::size_t alone = 0; alone < moves_.size(); ++alone)
+                if (comes_in(alone) && !moves_[alone].second && moves_[alone].line != moves_[pair].line &&
+                    moves_[pair].brings(moves_[alone].food.ingredient) > 0 && has_another(moves_[pair].line, moves_[alone].food.ingredient))
+                    all.push_back({pair, alone});
+        }
+        return all;
+    }
+
+private:
+    bool comes_in(std::size_t m) const {
+        const Move& move = moves_[m];
+        if (move.kind != MoveKind::stand_in || move.into || move.stands_for.empty() || !problem_.missing[move.line]) return false;
+        const std::string& family = knowledge_.ingredient(problem_.formula.lines[move.line].ingredient)->family;
+        return family == "herbs" || family == "spices";
+    }
+
+    bool has_another(std::size_t line, const std::string& food) const {
+        constexpr double half = 0.5, near = 0.4;  // of the line; closeness; judgement
+        const double missing = 1 - problem_.start[line] / problem_.formula.lines[line].grams.mid;
+        for (std::size_t m = 0; m < moves_.size(); ++m)
+            if (comes_in(m) && moves_[m].line == line && !(moves_[m].brings(food) > 0) && moves_[m].stands_for.front().closeness >= near &&
+                moves_[m].most * moves_[m].covers->per_gram >= half * missing)
+                return true;
+        return false;
+    }
+
+    const Problem& problem_;
+    const std::vector<Move>& moves_;
+    const Knowledge& knowledge_;
+};
+
 }  // namespace
 
 std::vector<Group> exclusive_groups(const Problem& problem, const Knowledge& knowledge) {
@@ -75,6 +116,9 @@ std::vector<Group> exclusive_groups(const Problem& problem, const Knowledge& kno
     for (const auto& [line, group] : of_line) keep(group);
     for (const auto& [line, group] : by_choice) keep(group);
     for (auto& [key, group] : food) {
+        // Garlic beside spinach and garlic beside chives for wild garlic: each leaf brings its own.
+        const auto leads = [&, &name = key.first](std::size_t m) { return problem.moves[m].food.ingredient == name; };
+        if (std::none_of(group.begin(), group.end(), leads)) continue;
         // More lemon juice beside green tomato is no second stand-in where lemon juice takes the place of lime as well.
         if (const auto more = beside.find(key.first); more != beside.end())
             for (const auto m : more->second)
@@ -84,6 +128,7 @@ std::vector<Group> exclusive_groups(const Problem& problem, const Knowledge& kno
     const auto of_herbs = of_missing_herbs(problem, knowledge);
     for (const auto& [herb, group] : of_herbs)
         if (another_is_there(herb, group, of_herbs, problem)) keep(group);
+    for (auto& group : OneTaste(problem, knowledge).groups()) keep(std::move(group));
     return {groups.begin(), groups.end()};
 }
 

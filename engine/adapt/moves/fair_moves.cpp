@@ -23,7 +23,9 @@ bool is_half_of(const Move& pair, const Move& move) {
     if (!pair.second || move.second) return false;
     const bool leads =
         pair.food.ingredient == move.food.ingredient && pair.stands_for.front().closeness >= move.stands_for.front().closeness;
-    return leads || pair.second->food.ingredient == move.food.ingredient;
+    const bool nearer_alone =
+        move.stands_for.front().closeness > pair.stands_for.front().closeness;  // zest for lemongrass, without the ginger
+    return leads || (pair.second->food.ingredient == move.food.ingredient && !nearer_alone);
 }
 
 // Cider vinegar before lemon juice where malt vinegar is missing, dried rosemary before thyme where the fresh is: whatever else is missing.
@@ -108,8 +110,13 @@ void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& pric
     const auto is_poured_sour = [&](const Move& move) {
         return stands_in(problem, move) && move.role == Role::acid && food_of(move.food).tissue == Tissue::liquid && !move.into;
     };
+    // Nor is a paste that only matches the dose stirred in where one is poured: rice vinegar for cane vinegar before tamarind.
+    const auto is_paste_for_poured = [&](const Move& move) {
+        return stands_in(problem, move) && move.role == Role::acid && rough(move) && !move.into &&
+               food_of(problem.formula.lines[move.line]).tissue == Tissue::liquid;
+    };
     const auto has_nearer_sour = [&](const Move& move) {
-        return is_poured_sour(move) && std::any_of(all.begin(), all.end(), [&](const Move& other) {
+        return (is_poured_sour(move) || is_paste_for_poured(move)) && std::any_of(all.begin(), all.end(), [&](const Move& other) {
                    return is_poured_sour(other) && other.line == move.line && is_to_hand(other) && !brings_allergen(other) &&
                           closeness(other) >= closeness(move) + clearly_nearer &&
                           other.most * other.covers->per_gram >= half * missing_share(problem, move.line);
@@ -159,6 +166,10 @@ void first_of_the_swaps_first(Problem& problem, const Stock& stock, const FoodPr
                    !stock.in_doubt(move.food.ingredient) && price.of_allergens(food_of(move)) <= 0;
         };
         const double missing = missing_share(problem, l);
+        // More of a leaf that is there tastes of that leaf: it comes after what is clearly nearer as well.
+        const auto more_of_a_line = [&](const Move& move) {
+            return stands_in(problem, move) && move.line == l && move.into && !move.second;
+        };
         std::vector<std::pair<Move*, double>> listed;  // how far back each stands
         for (auto& move : problem.moves)
             if (on_hand(move)) listed.emplace_back(&move, set_back(problem, move, context));
@@ -170,8 +181,11 @@ void first_of_the_swaps_first(Problem& problem, const Stock& stock, const FoodPr
                 stands_at = back;
             }
         if (!first) continue;
-        const double rest = missing - first->most * first->covers->per_gram;
+        const double carries = first->most * first->covers->per_gram, rest = missing - carries;
         const bool enough = rest <= (1 - all_but) * missing;
+        for (auto& move : problem.moves)
+            if (enough && more_of_a_line(move) && set_back(problem, move, context) - stands_at >= clearly_before)
+                move.price += context.constant("advice.price.passed-over");
         for (const auto& [move, back] : listed) {
             if (move == first || back - stands_at < clearly_before) continue;
             if (enough) move->price += at_the_back * context.constant("advice.price.passed-over");
@@ -179,6 +193,7 @@ void first_of_the_swaps_first(Problem& problem, const Stock& stock, const FoodPr
                 move->most = std::min(move->most, over_missing * rest / move->covers->per_gram);
                 move->least = std::min(move->least, move->most);
                 move->price = context.constant("advice.price.second");
+                move->rest_of = RestOf{static_cast<std::size_t>(first - problem.moves.data()), over_missing * rest / carries};
             }
         }
     }
@@ -241,6 +256,23 @@ bool takes_the_whole_place(const Problem& problem, const Move& move, const Conte
            !is_over_its_most(problem, line, context);
 }
 
+// Of a vegetable that is on the list for less than the whole place, and as near to the line: it goes in, and this one makes up the rest.
+// Spring onions and onion for leek.
+double part_on_hand(const Problem& problem, const Move& move, const Stock& stock, const Context& context) {
+    const double all_but = context.constant("advice.fair.all-but");
+    if (!move.fills || !is_vegetable(context.knowledge().ingredient(problem.formula.lines[move.line].ingredient)->tissue)) return 0;
+    double part = 0;
+    for (const auto& other : problem.moves) {
+        if (!stands_in(problem, other) || other.line != move.line || !other.fills || other.into || other.second) continue;
+        const double covers = other.most * other.covers->per_gram;
+        const bool as_near = other.stands_for.front().closeness >= move.stands_for.front().closeness;
+        if (other.food.ingredient != move.food.ingredient && as_near && stock.names(other.food.ingredient) &&
+            covers < all_but * missing_share(problem, move.line))
+            part = std::max(part, covers);
+    }
+    return part;
+}
+
 }  // namespace
 
 void hold_to_what_is_missing(Problem& problem, bool asked, const Stock& stock, const FoodPrice& price, const Context& context) {
@@ -256,8 +288,11 @@ void hold_to_what_is_missing(Problem& problem, bool asked, const Stock& stock, c
         const double over = move.role == Role::salt ? over_missing_salt : over_missing;
         move.most = std::min(move.most, std::max(over * missing, move.least));
         // Flour and starch stay under a cap that their whole place may be over: then as much as it leaves room for comes in.
-        if (!is_dry_binder(*context.knowledge().ingredient(move.food.ingredient)) && takes_the_whole_place(problem, move, context))
-            move.least = std::max(move.least, std::min(move.most, the_whole * std::min(missing, block_room(problem, move, context))));
+        if (!is_dry_binder(*context.knowledge().ingredient(move.food.ingredient)) && takes_the_whole_place(problem, move, context)) {
+            const double beside = part_on_hand(problem, move, stock, context) / move.covers->per_gram;
+            move.least =
+                std::max(move.least, std::min(move.most, the_whole * std::min(missing - beside, block_room(problem, move, context))));
+        }
     }
 }
 

@@ -116,6 +116,10 @@ double FoodPrice::passed_over(const Ingredient& food, Role role, const Distance&
         return listed([&](const Ingredient& o) { return (o.roles.front() == Role::fat && o.tissue != Tissue::liquid) || fatter_cut(o); })
                    ? later
                    : 0;
+    // Juice or vinegar of the list before a sauce, a paste or a fruit.
+    const auto pours_sour = [](const Ingredient& o) { return o.roles.front() == Role::acid && o.tissue == Tissue::liquid; };
+    if (role == Role::acid && asks(Property::sourness_mmol_kg, Goal::Kind::at_least) && !pours_sour(food) && !in_formula(food))
+        return listed(pours_sour) ? later : 0;
     if (role == Role::binder && is_gum(food, context_) && !in_formula(food))
         return listed([&](const Ingredient& o) { return is_dry_binder(o) && !is_gum(o, context_); }) ? later : 0;
     return 0;

@@ -21,6 +21,7 @@ public:
         what_sours_goes_before_fat();
         what_sets_goes_before_salt();
         loose_water_goes_before_binder();
+        rest_beside_the_first();
         return std::move(limits_);
     }
 
@@ -189,6 +190,22 @@ private:
                 limit.per_gram[b] = -1 / poured.most;
                 limits_.push_back(std::move(limit));
             }
+    }
+
+    // Of herbs that share a place the nearest comes first: the others make up for what there is too little of.
+    void rest_beside_the_first() {
+        for (std::size_t f = 0; f < problem_.moves.size(); ++f) {
+            LinearConstraint limit{{}, 0, 1};
+            bool any = false;
+            for (const auto& move : problem_.moves) {
+                const bool rest = move.rest_of && move.rest_of->move == f;
+                limit.per_gram.push_back(rest ? move.covers->per_gram / move.rest_of->times : 0);
+                any = any || rest;
+            }
+            if (!any) continue;
+            limit.per_gram[f] = -problem_.moves[f].covers->per_gram;
+            limits_.push_back(std::move(limit));
+        }
     }
 
     const Problem& problem_;

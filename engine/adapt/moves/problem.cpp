@@ -37,6 +37,7 @@
 #include "knowledge/tissue.hpp"
 #include "models/as_bought.hpp"
 #include "substitute/dose.hpp"
+#include "substitute/portion.hpp"
 #include "substitute/stand_ins.hpp"
 
 namespace standin {
@@ -288,6 +289,8 @@ private:
         const bool filled = (place_.is_bulk(l) || has_flesh) && std::any_of(candidates.begin(), candidates.end(), [&](const Candidate& c) {
                                 return place_.fills(l, c, stock_.offer(c.food).grams.value_or(base_mass_));
                             });
+        // What a rough match lacks is no want of what a swap names.
+        const bool named = std::any_of(candidates.begin(), candidates.end(), [&](const auto& c) { return !is_rough(c.swaps, knowledge_); });
         for (const auto& candidate : candidates) {
             if (taken == stand_ins_a_line && !stock_.listed()) break;
             if (taken == 2 * stand_ins_a_line) break;
@@ -296,7 +299,7 @@ private:
             if (doubtful(candidate) && has_sure_stand_in(problem_, l, stock_)) break;
             if (!offer_stand_in(l, candidate)) continue;
             ++taken;
-            if (candidate.partner && !candidate.in_two_parts() && problem_.missing[l])
+            if (candidate.partner && !candidate.in_two_parts() && problem_.missing[l] && !(named && is_rough(candidate.swaps, knowledge_)))
                 offer_partner(l, candidate.partner->food, candidate.role);
         }
         if (place_.is_bulk(l) && problem_.missing[l]) place_.hold_bulk(problem_, l, first, taken == 1);

@@ -41,6 +41,12 @@ struct SecondPart {
     double bought = 1;                  ///< grams as picked or bought behind one gram of it
 };
 
+/// What makes up only for what another stand-in leaves of a line.
+struct RestOf {
+    std::size_t move = 0;
+    double times = 0;  ///< of what that covers, the most it may cover
+};
+
 struct Move {
     MoveKind kind = MoveKind::reduce;
     std::size_t line = 0;                     ///< reduce, raise: the formula's line; stand_in: the line it stands for
@@ -59,6 +65,7 @@ struct Move {
     double remnant = 0;                  ///< reduce: of the line's grams, so little is not left
     double bought = 1;                   ///< grams as picked or bought behind one gram of it
     std::optional<SecondPart> second{};  ///< stand_in
+    std::optional<RestOf> rest_of{};     ///< stand_in
     bool fills = false;                  ///< stand_in: it takes the place of a vegetable as a vegetable does
 
     /// Grams of an ingredient that a gram of it brings; as bought where `as_bought` says so.

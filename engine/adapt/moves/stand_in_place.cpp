@@ -19,7 +19,9 @@ bool StandInPlace::is_bulk(std::size_t l) const {
     const double vegetable_share = context_.constant("advice.place.vegetable-share");
     const Role role = role_of_line(l);
     const Ingredient& food = ingredient(lines()[l]);
-    const bool seasoning = (role == Role::herb && is_leaf(food.tissue)) || role == Role::spice || role == Role::allium;
+    const auto& most = food.most_g_per_kg;
+    const bool relish = role != Role::heat && !has_body(l) && most && most->band.mid <= context_.constant("advice.place.relish");
+    const bool seasoning = relish || (role == Role::herb && is_leaf(food.tissue)) || role == Role::spice || role == Role::allium;
     return is_vegetable(food) && !seasoning && lines()[l].grams.mid >= vegetable_share * base_mass_;
 }
 
@@ -95,6 +97,12 @@ StandInPlace::Weights StandInPlace::weights(std::size_t l, const Candidate& cand
         return {std::max(equal, line / most_times), std::min(most, std::max(most_times * line, flesh))};
     }
     if (!is_filling(l, candidate)) return {equal / bodiless, most};
+    // A strong herb that makers weigh against a leaf is there for the taste of both: half as much culantro as coriander leaf fills its
+    // place.
+    const Ingredient &from = ingredient(lines()[l]), &to = ingredient(candidate.food);
+    if (to.roles.front() == Role::herb && contains(from.roles, Role::herb) && candidate.swaps.size() == 1 && by_weight(candidate) &&
+        equal < line)
+        return {equal, most};
     // A milder chile has no partner that brings the rest of its heat: more of it comes in, as far as the bulk allows.
     const double most_bulk = context_.constant("advice.bulk.most") * line, full = candidate.role == Role::heat ? most_bulk : line;
     const double whole = std::clamp(equal, context_.constant("advice.bulk.least") * line, full);

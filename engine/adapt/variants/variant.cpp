@@ -191,7 +191,7 @@ private:
         const auto [place, fresh] = placed_.try_emplace(key_of(food), built_.formula.lines.size());
         if (!fresh) {
             Line& there = built_.formula.lines[place->second];
-            there.grams = exactly(there.grams.mid + grams);
+            there.grams = exactly(kitchen_grams(there.grams.mid + grams, true, step_));  // of two weights one that a scale shows
             return grams;
         }
         food.grams = exactly(grams);
