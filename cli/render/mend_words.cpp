@@ -11,10 +11,10 @@
 namespace standin::cli {
 namespace {
 
-std::string parts(const std::vector<Ingoing>& all, Units units) {
+std::string parts(const std::vector<Ingoing>& all, Units units, int of = 1) {
     std::vector<std::string> texts;
     for (const auto& in : all)
-        texts.push_back(formula_weight(in.grams, units) + " " + in.name +
+        texts.push_back(formula_weight(in.grams / of, units) + " " + in.name +
                         (in.rounds > 1 ? " in " + std::to_string(in.rounds) + " rounds" : ""));
     return listed(texts);
 }
@@ -25,14 +25,17 @@ std::string meat_of(const MendWay& way, Units units) {
     std::copy_if(way.plain.begin(), way.plain.end(), std::back_inserter(meat), [](const Ingoing& in) { return in.meat; });
     if (meat.empty()) return "";
     const bool unlisted = std::any_of(meat.begin(), meat.end(), [](const Ingoing& in) { return in.unlisted; });
-    return " (" + parts(meat, units) + (unlisted ? ", not on the list: to be bought" : "") + ")";
+    return " (" + parts(meat, units, way.plain_rounds) + (unlisted ? ", not on the list: to be bought" : "") + ")";
 }
 
 std::string in_short(const MendWay& way, Units units) {
     std::string text;
     if (!way.plain.empty())
-        text = "fold in " + kilos(way.plain_g, units) + " of plain mass" +
+        text = "fold in " + kilos(way.plain_g / way.plain_rounds, units) + " of plain mass" +
                (way.plain_leaner.empty() ? "" : " with " + listed(way.plain_leaner) + " for its meat") + meat_of(way, units);
+    if (way.plain_rounds > 1)
+        text += ", fry a patty, and " + std::string(way.plain_rounds > 2 ? "so on by parts" : "as much again") +
+                " only where that is not enough (" + kilos(way.plain_g, units) + " in all)";
     const bool step = !way.plain.empty() && way.add.empty() && !way.step_only.empty() && !way.met;
     if (step) text += " as a step";
     const bool for_taste =
@@ -107,8 +110,11 @@ std::vector<std::string> verdicts_without_figures(const MendWay& way, const Mend
     if (!(way.plain_g > 0)) return all;
     const double left = 100 * a.made_g / (a.made_g + way.plain_g);
     for (const auto& word : a.words) {
-        const bool told = std::any_of(way.wants.begin(), way.wants.end(), [&](const WantResult& w) { return w.want == word.written; });
-        if (told || !word.judged || word.there || word.beside) continue;
+        const auto figured = [&](const MendWay& some) {
+            return std::any_of(some.wants.begin(), some.wants.end(), [&](const WantResult& w) { return w.want == word.written; });
+        };
+        const bool told = std::any_of(a.ways.begin(), a.ways.end(), figured);
+        if (told || !word.judged || word.more || word.there || word.beside) continue;
         std::string text = word.written + ": a kilo of the whole then holds " + number(left, 0) + " % of the mass that was tasted";
         const auto moves = [&](Property p) {
             return std::string(info(p).name) + " " + number(a.base.properties[p].mid, 0) + " -> " +
@@ -118,6 +124,19 @@ std::vector<std::string> verdicts_without_figures(const MendWay& way, const Mend
         all.push_back(text + ". A step, and no model tastes it: fry a patty before you make more.");
     }
     return all;
+}
+
+// Nothing that is in comes out: a part, a patty, and the next part.
+std::string by_parts(const MendWay& way, Units units) {
+    std::vector<std::string> then;
+    for (const auto& after : way.after_first) {
+        const auto& about = info(after.property);
+        then.push_back(std::string(about.name) + " " + number(after.value, about.decimals) +
+                       (about.unit.empty() ? "" : " " + std::string(about.unit)));
+    }
+    return "Make and fold in one part of " + std::to_string(way.plain_rounds) + " (" + kilos(way.plain_g / way.plain_rounds, units) +
+           "), rest it cold, fry a patty" + (then.empty() ? "" : " (" + listed(then) + " by then)") +
+           ", and go on only where that is not enough.";
 }
 
 std::string plain_for(const PlainFor& more, const MendWay& way, Units units) {
@@ -200,6 +219,10 @@ std::string heading_of(const MendWay& way) {
     return "";
 }
 
+std::string then_into_all(const MendWay& way) {
+    return way.plain_rounds > 1 ? "Then into all of it, with each part its share:" : "Then into all of it:";
+}
+
 std::string how_in(const Ingoing& in, Units units) {
     std::string how = (in.weighed_raw ? "weighed raw; " : "") + in.how;
     if (in.water_g > 0) {
@@ -215,6 +238,7 @@ std::string how_in(const Ingoing& in, Units units) {
 std::string plain_in_short(const MendWay& way, Units units) {
     return kilos(way.plain_g, units) + " in all: the formula once more" +
            (way.plain_lacks.empty() ? std::string() : ", without " + listed(way.plain_lacks)) +
+           (way.plain_less.empty() ? std::string() : ", with a part of its " + listed(way.plain_less)) +
            (way.plain_leaner.empty() ? std::string() : ", its meat as " + listed(way.plain_leaner)) + ".";
 }
 
@@ -236,10 +260,16 @@ std::string want_in_short(const WantResult& want, const MendWay& way) {
 
 std::vector<std::string> beside_wants(const MendWay& way, const MendAnswer& a, Units units) {
     std::vector<std::string> all;
+    if (way.plain_rounds > 1) all.push_back(by_parts(way, units));
     if (const std::string heat = heat_left(way, a); !heat.empty()) all.push_back(heat);
     for (auto& verdict : verdicts_without_figures(way, a)) all.push_back(std::move(verdict));
     if (way.work_min > 0)
         all.push_back("Mix it on until it is tacky, about " + number(way.work_min, 0) + " minutes: " + "that is reckoned with here.");
+    if (!way.salt_left && a.base.nominal[Property::salt_pct_of_meat] > 0) {
+        const std::string was = number(a.base.nominal[Property::salt_pct_of_meat], 2),
+                          is = number(way.prediction.nominal[Property::salt_pct_of_meat], 2);
+        all.push_back("Salt is then " + is + " % of the meat" + (was == is ? ", as before." : "; it was " + was + " %."));
+    }
     if (way.held_for)
         all.push_back("No more at once: it would " + std::string(*way.held_for == Property::bind ? "fall apart" : "have no bite") + ".");
     if (way.salt_left) {

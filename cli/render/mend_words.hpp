@@ -26,6 +26,8 @@ std::vector<std::string> steps(const std::vector<std::string>& metric, Units uni
 
 /// "Add to the mass", "Fold in plain mass".
 std::string heading_of(const MendWay& way);
+/// What stands over what is added beside plain mass.
+std::string then_into_all(const MendWay& way);
 /// How it goes in: "dissolved in 90 g cold water, so that ...".
 std::string how_in(const Ingoing& in, Units units);
 /// What the plain mass is: "3.2 kg in all, the formula again without white wine vinegar".

@@ -53,7 +53,7 @@ CauseOfTaste read_cause(const JsonNode& item, Problems& problems) {
     cause.acids = r.flag("acids");
     cause.unsqueezed = r.flag("unsqueezed");
     cause.poured = r.flag("poured");
-    cause.fish = r.flag("fish");
+    if (r.has("fish")) cause.fish = r.flag("fish");
     cause.costs = r.text_or("costs");
     if (!cause.costs.empty() && !contains(bind_costs, cause.costs)) r.fault("costs", "no factor of the bind \"" + cause.costs + "\"");
     cause.greener = r.text_or("greener");
@@ -87,6 +87,7 @@ TasteReading read_reading(const JsonNode& item, Problems& problems) {
     if (r.has("more_of")) reading.more_of = enumerated<Role>(r, "more_of");
     if (r.has("less_of")) reading.less_of = enumerated<Role>(r, "less_of");
     if (r.has("less_note")) reading.less_note = enumerated<AromaNote>(r, "less_note");
+    reading.less_kind = r.text_or("less_kind");
     reading.by = r.number_if("by").value_or(1);
     if ((reading.more_of && reading.by <= 1) || (reading.asks_less() && (reading.by <= 0 || reading.by >= 1)))
         r.fault("by", "more of a role is above 1, less of it between 0 and 1");
@@ -171,6 +172,12 @@ std::vector<std::string> faults_in(const Mending& mending, const Records& record
         known("tasted " + word.id, word.source);
         once(ids, "tasted " + word.id);
         for (const auto& said : word.words) once(words, fold(said));
+        for (const auto& reading : word.readings) {
+            const auto& all = records.kinds;
+            if (!reading.less_kind.empty() &&
+                std::none_of(all.begin(), all.end(), [&](const auto& k) { return k.id == reading.less_kind; }))
+                faults.push_back("tasted " + word.id + ": no kind of food \"" + reading.less_kind + "\"");
+        }
     }
     for (const auto& way : mending.bring) {
         known("bring " + way.id, way.source);

@@ -28,11 +28,12 @@ struct TasteReading {
     std::vector<WantMove> moves;  // what must move for it; none: no model tastes it
     std::optional<Role> more_of, less_of;
     std::optional<AromaNote> less_note;  // of what brings that note; holds only where the formula has such a food
+    std::string less_kind;               // of foods of that kind; likewise
     double by = 1;                       // times the dose of that role
     double much = 2, little = 0.5;       // steps where it was said strongly, or of a little
 
     /// Whether plain mass without something is what it asks for.
-    bool asks_less() const { return less_of || less_note; }
+    bool asks_less() const { return less_of || less_note || !less_kind.empty(); }
 
     double fat = 0;        // of the plain mass: so much cold fat in it, where the mass is lean
     double plain = 0;      // times the mass: so much plain mass is a beginning, where nothing else can be weighed
@@ -94,7 +95,7 @@ struct CauseOfTaste {
     bool acids = false;                    // foods that bring its acid
     bool unsqueezed = false;               // foods that went in with water that squeezing takes
     bool poured = false;                   // water, stock and the like, which no cell holds
-    bool fish = false;                     // all its meat is fish
+    std::optional<bool> fish;              // all its meat is fish, or not all of it
     std::string costs;                     // factor of the bind that tells how much: of bind_costs; of several the costliest first
     std::string greener;                   // of green_costs: foods that keep it from being greener; likewise
     double spare_c = 0;                    // C by which the core is over what the meat needs

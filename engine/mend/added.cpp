@@ -9,9 +9,12 @@
 #include "adapt/variants/variant.hpp"
 #include "mend/additions.hpp"
 #include "mend/bring.hpp"
+#include "mend/cause_foods.hpp"
 
 namespace standin {
 namespace {
+
+bool is_own_leaf(const Move& move) { return move.kind == MoveKind::raise && (move.role == Role::green || move.role == Role::herb); }
 
 // Every choice of so many moves, no two of one role.
 std::vector<std::vector<std::size_t>> chosen_moves(const Problem& problem, std::size_t foods) {
@@ -25,6 +28,8 @@ std::vector<std::vector<std::size_t>> chosen_moves(const Problem& problem, std::
                 // Oil may go beside a fat that there is too little of.
                 const bool oil = role == Role::fat && !(problem.moves[m].per_gram[Amount::meat] > 0);
                 const bool again = std::any_of(chosen.begin(), chosen.end(), [&](std::size_t c) {
+                    // The formula's own leaf and herbs go up together, as a maker takes some of each.
+                    if (is_own_leaf(problem.moves[c]) && is_own_leaf(problem.moves[m])) return false;
                     const bool other_oil = !(problem.moves[c].per_gram[Amount::meat] > 0);
                     return problem.moves[c].role == role && !(role == Role::fat && oil != other_oil);
                 });
@@ -74,13 +79,16 @@ Mended Additions::with_more_of(const Formula& start) const {
     for (const auto& taste : mass_.tastes) {
         if (!taste.reading->more_of) continue;
         for (const auto& line : mass_.formula.lines) {
-            if (main_role(line) != *taste.reading->more_of) continue;
+            const Ingredient& food = *knowledge().ingredient(line.ingredient);
+            if (!counts_as(food, *taste.reading->more_of)) continue;
             double there = 0;
             for (const auto& now : mended.formula.lines)
                 if (now.ingredient == line.ingredient && now.prepared == line.prepared) there += now.grams.mid;
             double grams = taste.by() * line.grams.mid * grown - there;
             const Offer offer = mass_.stock.offer(line);
             if (offer.grams) grams = std::min(grams, *offer.grams);
+            const double batch = mass_.made.total(start)[Amount::mass];
+            if (food.most_g_per_kg) grams = std::min(grams, food.most_g_per_kg->band.mid * batch / 1000 - there);
             grams = kitchen_grams(grams, offer.grams.has_value());
             if (offer.on_hand && grams > 0) bring(mended, line, grams, false);
         }
@@ -95,7 +103,15 @@ void Additions::bring(Mended& mended, Line food, double grams, bool fresh) const
     if (way && way->round > 0) in.rounds = static_cast<int>(std::ceil(1000 * grams / total_[Amount::mass] / way->round - 0.1));
     in.rounds = std::max(in.rounds, 1);
     put_in(mended.formula, food, in);
-    mended.add.push_back(std::move(in));
+    const auto same = std::find_if(mended.add.begin(), mended.add.end(), [&](const Ingoing& other) {
+        return other.ingredient == in.ingredient && other.prepared == in.prepared;
+    });
+    if (same == mended.add.end()) mended.add.push_back(std::move(in));
+    else {  // one food stands once, however many words asked for it
+        same->grams += in.grams;
+        same->water_g += in.water_g;
+        same->rounds = std::max(same->rounds, in.rounds);
+    }
 }
 
 Mended Additions::weighed(const Problem& problem, const std::vector<double>& grams, const Mended& start) const {
@@ -145,10 +161,22 @@ std::vector<Mended> Additions::searched(const Mended& start, std::size_t top, co
     const Distance distance(mass_.context, there, state, asked_in(start.formula, state, aim));
     const Problem problem = additions_to(start.formula, there, mass_.stock, distance, mass_.mending, mass_.context, struck());
     std::vector<Candidate> found;
+    const auto allowed = [&](const std::vector<std::size_t>& chosen) {
+        const auto is_new = [&](std::size_t m) { return problem.moves[m].kind == MoveKind::add; };
+        return !aim.own || std::none_of(chosen.begin(), chosen.end(), is_new);
+    };
     constexpr std::size_t most_foods = 3;
     for (std::size_t foods = 1; foods <= most_foods && found.empty(); ++foods)
-        for (const auto& chosen : chosen_moves(problem, foods))
+        for (const auto& chosen : chosen_moves(problem, foods)) {
+            if (!allowed(chosen)) continue;
             if (auto candidate = with_only(only(problem, chosen), chosen, start, distance, aim)) found.push_back(std::move(*candidate));
+        }
+    // What is in the formula comes before what is new, though it take two of its leaves.
+    const auto of_its_own = [](const Candidate& one) { return one.rank.first == 0; };
+    if (!found.empty() && std::none_of(found.begin(), found.end(), of_its_own))
+        for (const auto& chosen : chosen_moves(problem, 2))
+            if (std::all_of(chosen.begin(), chosen.end(), [&](std::size_t m) { return is_own_leaf(problem.moves[m]); }))
+                if (auto candidate = with_only(only(problem, chosen), chosen, start, distance, aim)) found.push_back(std::move(*candidate));
     std::stable_sort(found.begin(), found.end(), [](const Candidate& a, const Candidate& b) { return a.rank < b.rank; });
     std::vector<Mended> best;
     for (auto& candidate : found)
@@ -208,13 +236,13 @@ std::optional<Additions::Candidate> Additions::with_only(const Problem& problem,
 }
 
 // Additions that go the largest part of the way that any do: by the middle draw past it first, as then more of the draws get there.
-std::vector<Mended> Additions::nearest(const Mended& start, std::size_t top) const {
-    constexpr std::array parts{1.0, 1.6, 1.3, 0.98, 0.9, 0.6, 0.3, 0.15};
+std::vector<Mended> Additions::nearest(const Mended& start, std::size_t top, bool own) const {
+    constexpr std::array parts{1.0, 1.6, 1.3, 0.98, 0.9, 0.75, 0.6, 0.45, 0.3, 0.15};
     std::vector<Mended> found;
     for (const double part : parts) {
-        found = searched(start, top, {part, true});
+        found = searched(start, top, {part, true, {}, own});
         if (!found.empty()) break;
-        if (part < 1 && goals().size() > 1) {
+        if (part < 1 && goals().size() > 1 && !own) {
             found = nearest_for_each(start, top);
             if (!found.empty()) break;
         }

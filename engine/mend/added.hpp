@@ -28,6 +28,7 @@ struct Aim {
     double part = 1;             ///< of the way to what was asked
     bool nearest = false;        ///< where not all of it can be had
     std::vector<double> each{};  ///< of the way for each goal by itself; none: `part`
+    bool own = false;            ///< more of what is in the formula, and nothing new
 };
 
 class Additions {
@@ -42,8 +43,8 @@ public:
     /// as will do it, what is in the mass already before what is not, the usual before the rare.
     std::vector<Mended> searched(const Mended& start, std::size_t top, const Aim& aim = {}) const;
 
-    /// Additions that go the largest part of the way that any do.
-    std::vector<Mended> nearest(const Mended& start, std::size_t top) const;
+    /// Additions that go the largest part of the way that any do; `own`: that the formula has.
+    std::vector<Mended> nearest(const Mended& start, std::size_t top, bool own = false) const;
 
 private:
     struct Candidate {
@@ -53,7 +54,6 @@ private:
 
     const std::vector<Goal>& goals() const { return distance_.goals(); }
     const Knowledge& knowledge() const { return mass_.context.knowledge(); }
-    Role main_role(const Line& line) const { return knowledge().ingredient(line.ingredient)->roles.front(); }
     Struck struck() const;
     std::vector<Mended> nearest_for_each(const Mended& start, std::size_t top) const;
     void bring(Mended& mended, Line food, double grams, bool fresh) const;

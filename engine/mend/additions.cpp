@@ -9,6 +9,7 @@
 #include "adapt/goals/proportions.hpp"
 #include "adapt/moves/constraints.hpp"
 #include "adapt/moves/equivalents.hpp"
+#include "core/contains.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 #include "mend/bring.hpp"
@@ -45,7 +46,9 @@ public:
         const auto [raised, brought] = roles_that_help();
         for (const Role role : raised)
             for (std::size_t l = 0; l < problem_.start.size(); ++l)
-                if (ingredient(lines()[l]).roles.front() == role && !is_struck(ingredient(lines()[l]))) raise(l, role);
+                if (ingredient(lines()[l]).roles.front() == role && !is_struck(ingredient(lines()[l])) &&
+                    !is_dry_herb(ingredient(lines()[l])))
+                    raise(l, role);
         for (const Role role : brought) bring_in(role);
         problem_.constraints = constraints_of(problem_, stock_, distance_, context_);
         problem_.processes = {ProcessOption{problem_.formula.process, context_.nominal().process(problem_.formula.process), {}, 0}};
@@ -83,6 +86,17 @@ private:
         const Role role = food.roles.front();
         return (struck_.leaf && (role == Role::green || role == Role::herb)) || (struck_.binders && role == Role::binder) ||
                std::any_of(struck_.notes.begin(), struck_.notes.end(), [&](AromaNote note) { return brings_note(food, note); });
+    }
+
+    // A seasoning, and no colour: as much of it as would be seen is all that is tasted.
+    static bool is_dry_herb(const Ingredient& food) { return food.roles.front() == Role::herb && food.tissue == Tissue::dry; }
+
+    // Leaf with a taste of its own, for its colour: the formula's at most twice over, another at a part of the most that is good of it.
+    double as_colour(const Ingredient& food, double own) const {
+        if (!contains(food.roles, Role::herb)) return std::numeric_limits<double>::infinity();
+        const double some = context_.constant("mend.herb.some") / 1000 * mass();
+        if (own > 0) return std::max(own, some);
+        return food.most_g_per_kg ? context_.constant("mend.herb.part") * food.most_g_per_kg->band.mid / 1000 * mass() : some;
     }
 
     // Whether salt itself is asked for: then what it does beside is no reason for more of it.
@@ -146,10 +160,13 @@ private:
         move.food = at_its_best(lines()[l]);
         move.per_gram = as_it_goes_in(move.food);
         move.most = std::min(enough(move.food, move.per_gram, role), on_hand(lines()[l]));
+        if (role == Role::green || role == Role::herb) move.most = std::min(move.most, as_colour(ingredient(lines()[l]), own_grams(l)));
         move.price = context_.constant("advice.price.change");
         move.role = role;
         push(std::move(move));
     }
+
+    double own_grams(std::size_t l) const { return lines()[l].grams.mid; }
 
     void push(Move move) {
         if (!(move.most > 0) || !(dose_of(move.per_gram, move.role) > 0)) return;
@@ -295,6 +312,7 @@ private:
             move.food = at_its_best(brought_in(*food, role, knowledge_));
             move.per_gram = as_it_goes_in(move.food);
             move.most = std::min(enough(move.food, move.per_gram, role), on_hand(move.food));
+            if (role == Role::green || role == Role::herb) move.most = std::min(move.most, as_colour(*food, 0));
             move.price = context_.constant("advice.price.new") + new_allergens(*food) * context_.constant("advice.price.allergen");
             move.role = role;
             push(std::move(move));

@@ -28,6 +28,11 @@ Lines lines_that(const Formula& mass, Which which) {
 
 }  // namespace
 
+bool counts_as(const Ingredient& food, Role role) {
+    const Role main = food.roles.front();
+    return main == role || (role == Role::herb && main == Role::green && contains(food.roles, role));
+}
+
 bool brings_note(const Ingredient& food, AromaNote note) {
     return std::any_of(food.aroma.begin(), food.aroma.end(),
                        [&](const AromaShare& share) { return share.note == note && share.intensity >= note_of_itself; });

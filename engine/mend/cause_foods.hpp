@@ -22,6 +22,9 @@ std::vector<std::size_t> unsqueezed_lines(const Formula& mass, const NominalBatc
 /// Lines of water, stock and the like, which no cell holds.
 std::vector<std::size_t> poured_lines(const Formula& mass, const NominalBatch& batch, const Knowledge& knowledge);
 
+/// Whether a food is there for that: parsley and cilantro are herbs, for all the green they bring.
+bool counts_as(const Ingredient& food, Role role);
+
 /// The lines that `cause` is about; nothing where it asks for some and there are none, or too little of them.
 std::optional<std::vector<std::size_t>> lines_of(const CauseOfTaste& cause, const Formula& mass, const NominalBatch& batch,
                                                  const Knowledge& knowledge);

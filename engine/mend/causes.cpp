@@ -65,7 +65,7 @@ public:
         }
         const auto order = mass_.process.order;
         if (!cause.orders.empty() && !(order && contains(cause.orders, spelt(*order)))) return std::nullopt;
-        if (!hold(cause.when, state_) || (cause.fish && !all_fish())) return std::nullopt;
+        if (!hold(cause.when, state_) || (cause.fish && *cause.fish != all_fish())) return std::nullopt;
         auto lines = lines_of(cause, mass_, batch_, knowledge_);
         if (!lines) return std::nullopt;
         FoundCause one{&cause,

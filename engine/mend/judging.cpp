@@ -182,11 +182,27 @@ void Judging::put_plain(MendWay& way, const Plain& plain, double share) const {
                                   [&](const Line& line) { return line.ingredient == part.ingredient; });
     }
     way.plain_leaner = plain.leaner;
+    for (const auto& id : plain.less) way.plain_less.push_back(knowledge().ingredient(id)->names.front());
+    put_rounds(way, plain, share);
     way.plain_g = NominalBatch(alone, mass_.context.nominal()).total()[Amount::mass];
     for (const auto& id : plain.lacks) {
         const std::string& name = knowledge().ingredient(id)->names.front();
         if (std::find(way.plain_lacks.begin(), way.plain_lacks.end(), name) == way.plain_lacks.end()) way.plain_lacks.push_back(name);
     }
+}
+
+// What makes a taste less is made and folded in a part at a time: who has all of it in cannot take it out again.
+void Judging::put_rounds(MendWay& way, const Plain& plain, double share) const {
+    const bool less = std::any_of(goals().begin(), goals().end(), thins) ||
+                      std::any_of(mass_.tastes.begin(), mass_.tastes.end(), [](const Meant& meant) { return meant.reading->asks_less(); });
+    if (!less) return;
+    way.plain_rounds = std::max(1, static_cast<int>(std::ceil(share / mass_.context.constant("mend.plain.part") - rounding)));
+    if (way.plain_rounds == 1) return;
+    const State first = mass_.made.state(blended(start_, plain, share / way.plain_rounds));
+    for (const auto& goal : goals())
+        if (thins(goal) && std::none_of(way.after_first.begin(), way.after_first.end(),
+                                        [&](const AfterFirst& told) { return told.property == goal.property; }))
+            way.after_first.push_back({goal.property, first.properties[goal.property]});
 }
 
 // The lowest limit on it that the mass as made is over, and that a page warns of.
@@ -218,6 +234,45 @@ std::vector<StillOver> Judging::over_most(const Formula& formula, const Plain& p
         }
     }
     return over;
+}
+
+double Judging::all_asked() const {
+    double asked = 0;
+    for (const auto& goal : goals()) {
+        const double base = distance_.base().properties[goal.property];
+        asked += shortfall(goal, base, base) / distance_.unit(goal.property);
+    }
+    return asked;
+}
+
+std::vector<std::string> Judging::still_over(const Formula& formula, const Plain& plain) const {
+    const State state = mass_.made.state(formula);
+    const auto over = over_most(formula, plain);
+    const auto is_over_most = [&](const Goal& goal) {
+        return std::any_of(over.begin(), over.end(), [&](const StillOver& one) { return one.tasted == goal.want; });
+    };
+    std::vector<std::string> words;
+    for (const auto* goal : plain.serves)
+        if (thins(*goal) && (short_of_target(*goal, state) || (of_acid(*goal) && too_sour(state)) || is_over_most(*goal)))
+            words.push_back(goal->want);
+    return words;
+}
+
+std::vector<std::string> Judging::still_short(const State& state, const Plain& plain) const {
+    std::vector<std::string> words;
+    for (const auto* goal : plain.serves)
+        if (thins(*goal) && short_of_target(*goal, state)) words.push_back(goal->want);
+    return words;
+}
+
+bool Judging::short_of_target(const Goal& goal, const State& state) const {
+    constexpr double hair = 0.01;
+    const double base = distance_.base().properties[goal.property], target = goal.target(base);
+    return state.properties[goal.property] > target + hair * std::abs(target);
+}
+
+bool Judging::too_sour(const State& state) const {
+    return state.properties[Property::ph] < mass_.context.constant("mend.ph.enough") - rounding;
 }
 
 }  // namespace standin

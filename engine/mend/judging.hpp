@@ -32,6 +32,17 @@ public:
     /// What the fat of a way spoils beside the word it was for: no word's cure makes a fault of another.
     std::optional<Property> harmed(const MendWay& way) const;
 
+    /// What is asked in all, in noticeable differences.
+    double all_asked() const;
+
+    /// What was tasted of which the rules would still say that there is too much.
+    std::vector<std::string> still_over(const Formula& formula, const Plain& plain) const;
+    std::vector<std::string> still_short(const State& state, const Plain& plain) const;
+
+    /// At the middle: who tastes it does not know of slack.
+    bool short_of_target(const Goal& goal, const State& state) const;
+    bool too_sour(const State& state) const;
+
     /// Foods that bring what is too much, and of which there is more than is good in a kilo; and what is over a limit that the page warns
     /// of.
     std::vector<StillOver> over_most(const Formula& formula, const Plain& plain) const;
@@ -46,6 +57,7 @@ private:
     void put_plain_for(MendWay& way, const Plain& plain, double share) const;
     std::optional<SaltLeft> salt_left(const MendWay& way, const Plain& plain) const;
     std::vector<std::string> new_animals(const Formula& mended) const;
+    void put_rounds(MendWay& way, const Plain& plain, double share) const;
     void put_plain(MendWay& way, const Plain& plain, double share) const;
 
     const Mass& mass_;

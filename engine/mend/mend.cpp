@@ -6,6 +6,7 @@
 #include "core/contains.hpp"
 #include "evaluate/batch.hpp"
 #include "evaluate/predict.hpp"
+#include "knowledge/kinds.hpp"
 #include "mend/cause_foods.hpp"
 #include "mend/causes.hpp"
 #include "mend/of_the_list.hpp"
@@ -47,7 +48,8 @@ std::vector<TastedWord> told(const Meaning& meaning) {
     for (const auto& meant : meaning.all) {
         const TasteWord& word = *meant.taste.word;
         const TasteReading& reading = *meant.reading;
-        TastedWord one{meant.taste.written, word.id, meant.says(), false, meant.there, false, word.practice, word.source};
+        TastedWord one{meant.taste.written, word.id, meant.says(),  false,      reading.more_of.has_value(),
+                       meant.there,         false,   word.practice, word.source};
         one.judged = !meant.goals.empty() || reading.more_of || reading.asks_less() || reading.plain > 0;
         words.push_back(std::move(one));
     }
@@ -59,7 +61,7 @@ std::vector<Reason> of_nothing(const Meaning& meaning, const Formula& mass, cons
     std::vector<Reason> cannot;
     for (const auto& meant : meaning.all) {
         const auto role = meant.reading->more_of ? meant.reading->more_of : meant.reading->less_of;
-        const auto has = [&](const Line& line) { return knowledge.ingredient(line.ingredient)->roles.front() == role; };
+        const auto has = [&](const Line& line) { return counts_as(*knowledge.ingredient(line.ingredient), *role); };
         if (role && std::none_of(mass.lines.begin(), mass.lines.end(), has))
             cannot.push_back(cannot_be(ReasonKind::none_of_it, meant.taste.written));
     }
@@ -76,6 +78,12 @@ bool any_asks_fat(const Meaning& meaning) {
                        [](const Meant& meant) { return any_asks(meant.goals, Property::fat_pct, Goal::Kind::at_least); });
 }
 
+bool any_asks_juice(const Meaning& meaning) {
+    return any_asks_fat(meaning) || std::any_of(meaning.all.begin(), meaning.all.end(), [](const Meant& meant) {
+               return any_asks(meant.goals, Property::cook_loss_pct, Goal::Kind::at_most);
+           });
+}
+
 // Words that can be taken in another way beside: its best way too, or all of them where the first found none that does it.
 void put_beside(MendAnswer& answer, const Meaning& meaning, const Mass& mass, const TastedMass& tasted) {
     const auto other = meaning_beside(meaning, tasted);
@@ -89,6 +97,11 @@ void put_beside(MendAnswer& answer, const Meaning& meaning, const Mass& mass, co
     if (met) answer.ways.resize(std::min(answer.ways.size(), most - 1));
     else answer.cannot.clear();
     if (any_asks_fat(meaning) && !met) answer.ways.resize(std::min(answer.ways.size(), most - 1));  // of two fats that do not do it, one
+    // Of two leaves or two starches that do not do it one, and the seasoning that may be what lacks.
+    const auto seasons = [](const Meant& meant) { return meant.reading->more_of.has_value(); };
+    const bool seasoned =
+        std::any_of(other->all.begin(), other->all.end(), seasons) && std::none_of(meaning.all.begin(), meaning.all.end(), seasons);
+    if (seasoned && !met && most > 1) answer.ways.resize(std::min(answer.ways.size(), most - 1));
     for (auto& way : ways.all)
         if (answer.ways.size() < most) answer.ways.push_back(std::move(way));
     // Lean meat that eats dry wants fat first, though it be part of the way; what holds the juice comes after.
@@ -99,6 +112,7 @@ void put_beside(MendAnswer& answer, const Meaning& meaning, const Mass& mass, co
         TastedWord word = answer.words[m];
         word.says = other->all[m].says();
         word.beside = true;
+        word.more = other->all[m].reading->more_of.has_value();
         word.practice.clear();
         answer.words.push_back(std::move(word));
     }
@@ -157,8 +171,23 @@ bool all_fish(const Material& total) {
 
 std::set<Role> roles_in(const Formula& mass, const Knowledge& knowledge) {
     std::set<Role> roles;
-    for (const auto& line : mass.lines) roles.insert(knowledge.ingredient(line.ingredient)->roles.front());
+    for (const auto& line : mass.lines) {
+        const Ingredient& food = *knowledge.ingredient(line.ingredient);
+        roles.insert(food.roles.front());
+        if (counts_as(food, Role::herb)) roles.insert(Role::herb);
+    }
     return roles;
+}
+
+// Of the kinds that readings ask about, those of which the mass has a food.
+std::set<std::string> kinds_in(const Formula& mass, const Mending& mending, const Knowledge& knowledge) {
+    std::set<std::string> kinds;
+    for (const auto& word : mending.tasted)
+        for (const auto& reading : word.readings)
+            for (const auto& line : mass.lines)
+                if (!reading.less_kind.empty() && belongs(*knowledge.ingredient(line.ingredient), reading.less_kind, knowledge))
+                    kinds.insert(reading.less_kind);
+    return kinds;
 }
 
 // Nothing of a mixed mass comes out again: what it holds it holds when it is mended, thinned below what a code wants declared as well.
@@ -231,8 +260,12 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
     answer.only_listed = stock->listed();
     const State state = made.state(*mass);
     const Material total = made.total(*mass);
-    const TastedMass tasted{state, total[Amount::meat] / total[Amount::mass], notes_in(*mass, mending, context),
-                            roles_in(*mass, context.knowledge()), all_fish(total)};
+    const TastedMass tasted{state,
+                            total[Amount::meat] / total[Amount::mass],
+                            notes_in(*mass, mending, context),
+                            roles_in(*mass, context.knowledge()),
+                            kinds_in(*mass, mending, context.knowledge()),
+                            all_fish(total)};
     Meaning meaning = meaning_of(*tastes, tasted);
     answer.words = told(meaning);
     tell_of_the_list(answer.words, meaning.all, answer.made_g, mending, *stock);
@@ -258,6 +291,11 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
         one.unsalted = total[Amount::meat] > 0 && state.properties[Property::salt_pct_of_meat] < context.constant("mend.work.salted");
         one.wet = has_loose_water(meaning.all, causes);
         Ways ways = ways_to_mend(one);
+        if (ways.all.empty() && !one.wet && !any_asks_juice(meaning)) {  // weak binder does nothing in so much water: sifted it does
+            one.wet = true;
+            if (Ways sifted = ways_to_mend(one); !sifted.all.empty()) ways = std::move(sifted);
+            else one.wet = false;
+        }
         const auto nothing_of_kind = answer.cannot;
         answer.ways = std::move(ways.all);
         answer.cannot.insert(answer.cannot.end(), ways.cannot.begin(), ways.cannot.end());

@@ -95,7 +95,9 @@ private:
     bool is_too_much(const Ingredient& food) const {
         return std::any_of(tastes_.begin(), tastes_.end(), [&](const Meant& taste) {
             const auto& note = taste.reading->less_note;
-            return taste.reading->less_of == food.roles.front() || (note && brings_note(food, *note));
+            const auto& reading = *taste.reading;
+            return (reading.less_of && counts_as(food, *reading.less_of)) || (note && brings_note(food, *note)) ||
+                   (!reading.less_kind.empty() && belongs(food, reading.less_kind, context_.knowledge()));
         });
     }
 
@@ -230,13 +232,28 @@ private:
         return good[Amount::meat] >= least_meat * total_[Amount::meat] && helps(goal, good) > enough;
     }
 
-    bool wrong(const Goal& goal, std::size_t l) const { return helps(goal, batch_.part(l)) < -context_.constant("mend.plain.wrong"); }
+    // Leaf and onion bring acid as all that grows does; sorrel is sour by itself.
+    bool is_sour_itself(std::size_t l) const {
+        const Role role = main_role(l);
+        if (role != Role::green && role != Role::herb && role != Role::allium) return true;
+        constexpr double times = 2;  // the mass; judgement
+        const Material &part = batch_.part(l), &total = batch_.total();
+        return part[Amount::titratable] * total[Amount::mass] > times * total[Amount::titratable] * part[Amount::mass];
+    }
+
+    bool wrong(const Goal& goal, std::size_t l) const {
+        if (goal.property == Property::sourness_mmol_kg && !is_sour_itself(l)) return false;
+        return helps(goal, batch_.part(l)) < -context_.constant("mend.plain.wrong");
+    }
 
     // Of its role, or of the note that it brings.
     bool less_asked_of(std::size_t l) const {
         return std::any_of(tastes_.begin(), tastes_.end(), [&](const Meant& taste) {
             const auto& note = taste.reading->less_note;
-            return taste.reading->less_of == main_role(l) ||
+            const auto& reading = *taste.reading;
+            const Ingredient& food = *context_.knowledge().ingredient(mass_.lines[l].ingredient);
+            if (!reading.less_kind.empty() && belongs(food, reading.less_kind, context_.knowledge())) return true;
+            return (reading.less_of && counts_as(food, *reading.less_of)) ||
                    (note && contains(lines_of_note(*note, mass_, batch_, context_.knowledge()), l));
         });
     }
@@ -268,7 +285,7 @@ private:
         if (food.meat) return false;
         const Material& part = batch_.part(l);
         if (wants(Property::salt_pct, Goal::Kind::at_most) && part[Amount::salt] > salty * part[Amount::mass]) return true;
-        const bool sour = part[Amount::titratable] > some * batch_.total()[Amount::titratable];
+        const bool sour = part[Amount::titratable] > some * batch_.total()[Amount::titratable] && is_sour_itself(l);
         if (sour && (wants(Property::sourness_mmol_kg, Goal::Kind::at_most) || (without_ && without_acid()))) return true;
         const bool wet = wants(Property::bind, Goal::Kind::at_least) || wants(Property::firmness, Goal::Kind::at_least);
         return wet && contains(poured_lines(mass_, batch_, context_.knowledge()), l);
@@ -335,6 +352,18 @@ void keep_salt(Plain& plain, const Formula& mass, double share, double of_meat, 
     plain.without_salt = false;
 }
 
+void put_back(Plain& plain, const Formula& mass, Role role, double part, const Knowledge& knowledge) {
+    for (const auto& line : mass.lines) {
+        if (knowledge.ingredient(line.ingredient)->roles.front() != role || !contains(plain.lacks, line.ingredient)) continue;
+        Line back = line;
+        back.grams = exactly(part * line.grams.mid);
+        if (back.count) back.count = part * *back.count;
+        plain.lines.push_back(std::move(back));
+        if (!contains(plain.less, line.ingredient)) plain.less.push_back(line.ingredient);
+    }
+    std::erase_if(plain.lacks, [&](const std::string& id) { return contains(plain.less, id); });
+}
+
 std::optional<Line> leaf_on_hand(const Line& line, double needed, const Stock& stock) {
     const Knowledge& knowledge = stock.knowledge();
     const Ingredient& food = *knowledge.ingredient(line.ingredient);
@@ -349,6 +378,29 @@ std::optional<Line> leaf_on_hand(const Line& line, double needed, const Stock& s
         stock.tell(leaf);
         return leaf;
     }
+    return std::nullopt;
+}
+
+std::optional<Reason> do_without(Plain& plain, double share, const Stock& stock) {
+    std::vector<Line> there;
+    for (auto& line : plain.lines) {
+        const Offer offer = stock.offer(line);
+        const double needed = share * line.grams.mid;
+        if (offer.on_hand && (!offer.grams || *offer.grams >= needed)) {
+            stock.tell(line);
+            there.push_back(std::move(line));
+            continue;
+        }
+        const Ingredient& food = *stock.knowledge().ingredient(line.ingredient);
+        if (food.meat) {
+            Reason short_of = make_reason(ReasonKind::short_of_plain, {{"needed", {}, needed, "g"}}, {food.names.front()});
+            if (offer.on_hand) short_of.figures.push_back({"on hand", {}, *offer.grams, "g"});
+            return short_of;
+        }
+        plain.lacks.push_back(line.ingredient);
+        if (auto leaf = leaf_on_hand(line, needed, stock)) there.push_back(std::move(*leaf));
+    }
+    plain.lines = std::move(there);
     return std::nullopt;
 }
 

@@ -17,8 +17,12 @@ struct Plain {
     std::vector<std::string> lacks;   ///< ids of the lines left out
     std::vector<const Goal*> serves;  ///< goals that it brings nearer
     std::vector<std::string> leaner;  ///< names of lean cuts that stand in it for fatter ones
+    std::vector<std::string> less{};  ///< ids of those of which a part went back in
     bool without_salt = false;
 };
+
+/// Puts a part of the left out lines of `role` back.
+void put_back(Plain& plain, const Formula& mass, Role role, double part, const Knowledge& knowledge);
 
 /// Which lines go into it: all but those that move what was tasted the wrong way, and those of a role of which there is too much.
 /// `also_without`: ids of foods that another word leaves out; where green is asked for beside that, it comes from mild leaf.
@@ -38,6 +42,9 @@ void keep_salt(Plain& plain, const Formula& mass, double share, double of_meat, 
 
 /// For leaf that is not there, leaf that the list names, at the line's weight; `needed` of it.
 std::optional<Line> leaf_on_hand(const Line& line, double needed, const Stock& stock);
+
+/// Takes out of it what the list has too little of, leaf that the list names in the place of leaf. Too little meat ends it: what there is.
+std::optional<Reason> do_without(Plain& plain, double share, const Stock& stock);
 
 /// `mass` with `share` of the plain mass in it, lines of one food together; weights of the plain mass as one weighs them.
 Formula blended(const Formula& mass, const Plain& plain, double share);

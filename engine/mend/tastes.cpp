@@ -157,6 +157,8 @@ Goal goal_of(const std::string& want, const WantMove& move, double steps, const 
 // Whether this reading is to be taken of the mass. Less of a role is asked of a mass that has it, where there is another way to take it.
 bool holds(const TasteReading& reading, const TastedMass& mass, bool only = true) {
     if (!only && reading.less_of && mass.roles.count(*reading.less_of) == 0) return false;
+    if (!only && reading.more_of && mass.roles.count(*reading.more_of) == 0) return false;
+    if (!reading.less_kind.empty() && mass.kinds.count(reading.less_kind) == 0) return false;
     const auto asks_fat = [](const WantMove& move) { return move.property == "fat_pct" && !move.times && move.by > 0; };
     if (reading.fish && !mass.fish) return false;
     if (!only && mass.fish && !reading.fish && std::any_of(reading.moves.begin(), reading.moves.end(), asks_fat)) return false;

@@ -49,10 +49,11 @@ Reason cannot_be(ReasonKind why, std::string tasted, std::vector<Figure> figures
 /// What the readings of a word go by.
 struct TastedMass {
     const State& state;
-    double meat_share = 0;        ///< the meat in a gram of it: salt asked for by the meat is reckoned with it
-    std::set<AromaNote> notes{};  ///< of which it has foods
-    std::set<Role> roles{};       ///< main roles of its lines
-    bool fish = false;            ///< all its meat is fish, which is lean and no drier for it
+    double meat_share = 0;          ///< the meat in a gram of it: salt asked for by the meat is reckoned with it
+    std::set<AromaNote> notes{};    ///< of which it has foods
+    std::set<Role> roles{};         ///< main roles of its lines
+    std::set<std::string> kinds{};  ///< of those that a reading asks about, such as it has a food of
+    bool fish = false;              ///< all its meat is fish, which is lean and no drier for it
 };
 
 /// Of each word the first reading that holds of the mass as made and does not pull against another word.

@@ -88,21 +88,32 @@ private:
             for (const auto& mended : additions_.searched(start, 1, salted)) ways_.all.push_back(judged_way(mended, nullptr, 0));
         }
         keep_the_met();
+        by_its_own_leaf(start);
+    }
+
+    // Who wants it greener and lacks herbs is answered by the formula's own, where they go most of the way: mild leaf alone makes it
+    // flatter.
+    void by_its_own_leaf(const Mended& start) {
+        const auto asks_herbs = [](const Meant& meant) { return meant.reading->more_of == Role::herb; };
+        const auto is_new = [](const Ingoing& in) { return in.fresh; };
+        if (std::none_of(mass_.tastes.begin(), mass_.tastes.end(), asks_herbs) || ways_.all.empty()) return;
+        if (std::none_of(ways_.all.front().add.begin(), ways_.all.front().add.end(), is_new)) return;
+        const auto own = additions_.nearest(start, 1, true);
+        if (own.empty()) return;
+        MendWay way = judged_way(own.front(), nullptr, 0);
+        if (judging_.progress_of(way) < mass_.context.constant("mend.own-leaf") * judging_.all_asked()) return;
+        ways_.all.insert(ways_.all.begin(), std::move(way));
+        if (ways_.all.size() > std::max<std::size_t>(1, mass_.request.top)) ways_.all.pop_back();
     }
 
     // Where additions go most of the way nobody makes a second mass.
     void by_additions_nearly() {
         if (goals().empty()) return;
-        double asked = 0;
-        for (const auto& goal : goals()) {
-            const double base = distance_.base().properties[goal.property];
-            asked += shortfall(goal, base, base) / distance_.unit(goal.property);
-        }
         const Mended start = additions_.with_more_of(start_);
         const auto found = additions_.nearest(start, 1);
         if (found.empty()) return;
         MendWay way = unharmed(start, judged_way(found.front(), nullptr, 0));
-        if (judging_.progress_of(way) >= mass_.context.constant("mend.nearly") * asked) ways_.all.push_back(std::move(way));
+        if (judging_.progress_of(way) >= mass_.context.constant("mend.nearly") * judging_.all_asked()) ways_.all.push_back(std::move(way));
     }
 
     // So much fat as makes it fall apart, or leaves it no bite, goes in as far only as it does not.
@@ -206,7 +217,7 @@ private:
             const State state = mass_.made.state(mixed);
             const auto states = mass_.made.states(mixed);
             return judging_.over_most(mixed, plain).empty() && std::all_of(plainly.begin(), plainly.end(), [&](const Goal& goal) {
-                       return !short_of_target(goal, state) && !(of_acid(goal) && too_sour(state)) && meets(states, goal);
+                       return !judging_.short_of_target(goal, state) && !(of_acid(goal) && judging_.too_sour(state)) && meets(states, goal);
                    });
         };
         for (double share = step; share <= most_plain() + step / 2; share += step)
@@ -223,7 +234,7 @@ private:
     double until_right(const Plain& plain, double share, double step, bool by_taste) {
         const auto words_over = [&](double part) {
             const Formula mixed = blended(start_, plain, part);
-            return by_taste ? still_short(mass_.made.state(mixed), plain) : still_over(mixed, plain);
+            return by_taste ? judging_.still_short(mass_.made.state(mixed), plain) : judging_.still_over(mixed, plain);
         };
         const auto now = words_over(share);
         if (now.empty()) return share;
@@ -233,36 +244,6 @@ private:
         for (const auto& word : now) too_much(word, over);
         return std::max(share, mass_.context.constant("mend.plain.step-only"));
     }
-
-    // What was tasted of which the rules would still say that there is too much.
-    std::vector<std::string> still_over(const Formula& formula, const Plain& plain) const {
-        const State state = mass_.made.state(formula);
-        const auto over = judging_.over_most(formula, plain);
-        const auto is_over_most = [&](const Goal& goal) {
-            return std::any_of(over.begin(), over.end(), [&](const StillOver& one) { return one.tasted == goal.want; });
-        };
-        std::vector<std::string> words;
-        for (const auto* goal : plain.serves)
-            if (thins(*goal) && (short_of_target(*goal, state) || (of_acid(*goal) && too_sour(state)) || is_over_most(*goal)))
-                words.push_back(goal->want);
-        return words;
-    }
-
-    std::vector<std::string> still_short(const State& state, const Plain& plain) const {
-        std::vector<std::string> words;
-        for (const auto* goal : plain.serves)
-            if (thins(*goal) && short_of_target(*goal, state)) words.push_back(goal->want);
-        return words;
-    }
-
-    // What was asked, at the middle: who tastes it does not know of slack.
-    bool short_of_target(const Goal& goal, const State& state) const {
-        constexpr double hair = 0.01;
-        const double base = distance_.base().properties[goal.property], target = goal.target(base);
-        return state.properties[goal.property] > target + hair * std::abs(target);
-    }
-
-    bool too_sour(const State& state) const { return state.properties[Property::ph] < mass_.context.constant("mend.ph.enough") - rounding; }
 
     MendWay judged_way(const Mended& mended, const Plain* plain, double share) const {
         return judging_.way(mended, plain, share, plain ? step_only_ : std::vector<std::string>{});
@@ -297,6 +278,7 @@ private:
             return;
         }
         keep_from_too_little(*plain, *share);
+        keep_from_overshooting(*plain, *share);
         constexpr int rounds = 6;
         std::optional<MendWay> way;
         double grown = *share;
@@ -316,7 +298,9 @@ private:
         };
         const double keeps = std::min(mass_.context.constant("mend.salt.keeps"), mass_.base.nominal[Property::salt_pct_of_meat]);
         if (of_meat(plain) >= keeps) return;
-        const auto short_of = [&](const Plain& some) { return still_short(mass_.made.state(blended(start_, some, share)), some).size(); };
+        const auto short_of = [&](const Plain& some) {
+            return judging_.still_short(mass_.made.state(blended(start_, some, share)), some).size();
+        };
         constexpr std::array parts{1.0, 0.97, 0.94};  // of it: to where meat still binds
         for (const double part : parts) {
             Plain salted = plain;
@@ -325,6 +309,28 @@ private:
             plain = std::move(salted);
             return;
         }
+    }
+
+    // Plain mass that one complaint asks for washes another taste out: of what is left out for that so much goes back as keeps it right.
+    void keep_from_overshooting(Plain& plain, double share) const {
+        if (!step_only_.empty() || plain.serves.size() < 2) return;
+        const std::size_t over = judging_.still_over(blended(start_, plain, share), plain).size();
+        const auto right = [&](const Plain& some) {
+            const Formula mixed = blended(start_, some, share);
+            const auto states = mass_.made.states(mixed);
+            return judging_.still_over(mixed, plain).size() <= over &&
+                   std::all_of(plain.serves.begin(), plain.serves.end(),
+                               [&](const Goal* goal) { return !thins(*goal) || meets(states, *goal); });
+        };
+        for (const Role role : {Role::acid, Role::heat})
+            for (int tenths = 9; tenths >= 2; --tenths) {
+                Plain some = plain;
+                put_back(some, start_, role, tenths / 10.0, knowledge());
+                if (some.less.size() == plain.less.size()) break;
+                if (!right(some)) continue;
+                plain = std::move(some);
+                break;
+            }
     }
 
     // Where the cure is more than there is of the mass: as much as that beside it, as a step that is told to be one.
@@ -438,29 +444,11 @@ private:
         keep_the_met();
     }
 
-    // Meat there is too little of ends it; of anything else the plain mass does without.
+    // Meat there is too little of ends it, and is told.
     bool within_stock(Plain& plain, double share) {
-        std::vector<Line> there;
-        for (auto& line : plain.lines) {
-            const Offer offer = mass_.stock.offer(line);
-            const double needed = share * line.grams.mid;
-            if (offer.on_hand && (!offer.grams || *offer.grams >= needed)) {
-                mass_.stock.tell(line);
-                there.push_back(std::move(line));
-                continue;
-            }
-            const Ingredient& food = *knowledge().ingredient(line.ingredient);
-            if (food.meat) {
-                Reason short_of = make_reason(ReasonKind::short_of_plain, {{"needed", {}, needed, "g"}}, {food.names.front()});
-                if (offer.on_hand) short_of.figures.push_back({"on hand", {}, *offer.grams, "g"});
-                ways_.cannot.push_back(std::move(short_of));
-                return false;
-            }
-            plain.lacks.push_back(line.ingredient);
-            if (auto leaf = leaf_on_hand(line, needed, mass_.stock)) there.push_back(std::move(*leaf));
-        }
-        plain.lines = std::move(there);
-        return true;
+        auto lacking = do_without(plain, share, mass_.stock);
+        if (lacking) ways_.cannot.push_back(std::move(*lacking));
+        return !lacking;
     }
 
     void none_found() {

@@ -26,6 +26,7 @@ Process well() {
     process.mixing_min = 3;
     process.mixed_at_c = 3;
     process.core_c = 71.1;
+    process.rest_h = 1;
     return process;
 }
 

@@ -11,7 +11,7 @@ namespace mend_cheapest_test {
 using namespace mending;
 
 Formula ramp_chicken() {
-    return formula({line("chicken-breast", 2000), line("pork-backfat", 300), line("ramps", 200), line("white-wine", 100),
+    return formula({line("chicken-breast", 2000), line("pork-backfat", 300), line("wild-garlic", 200), line("white-wine", 100),
                     line("table-salt", 38), line("white-pepper", 4)});
 }
 
@@ -56,29 +56,34 @@ TEST_CASE("mend: starch goes in stirred into cold water, sifted only where water
         ramp_chicken(),
         formula(
             {line("pork-shoulder", 2500), line("table-salt", 40), line("fennel-seed", 15), line("white-wine", 100), line("garlic", 20)}),
-        formula({line("beef-chuck", 1500), line("suet", 200), line("kale", 250, {"blanched", "squeezed"}), line("table-salt", 28)}),
+        formula({line("beef-chuck", 1500), line("beef-suet", 200), line("kale", 250, {"blanched", "squeezed"}), line("table-salt", 28)}),
         formula({line("cod", 1500), line("dill", 60), line("table-salt", 24), line("lemon-juice", 20)}),
         formula({line("turkey-thigh", 2000), line("parsley", 80), line("table-salt", 34), line("cider-vinegar", 40)})};
-    bool any = false;
+    bool any = false, stirred = false;
     for (const auto& mass : masses)
         for (const char* words : {"crumbly", "crumbly, dry", "dry", "loose", "crumbly, wet", "watery", "mushy"}) {
             CAPTURE(words);
             const auto answer = mended(mass, words);
-            const bool wet = std::string(words) != "crumbly" && std::string(words) != "crumbly, dry" && std::string(words) != "dry" &&
-                             std::string(words) != "loose";
+            const std::string said = words;
+            const bool dry = said.find("dry") != std::string::npos;
+            const bool wet = said == "crumbly, wet" || said == "watery" || said == "mushy";
             for (const auto& way : answer.ways) {
                 double starch = 0;
                 for (const auto& in : way.add) {
                     if (!is_dry_binder(in)) continue;
                     any = true;
                     starch += in.grams;
-                    CHECK((in.water_g >= in.grams) == !wet);
-                    CHECK((in.how.find("sifted") != std::string::npos) == wet);
+                    const bool sifted = in.how.find("sifted") != std::string::npos;
+                    CHECK(sifted == (in.water_g == 0));
+                    if (wet) CHECK(sifted);
+                    if (dry) CHECK(in.water_g >= in.grams);
+                    if (!sifted) stirred = true;
                 }
                 CHECK(starch <= 0.026 * (answer.made_g + way.plain_g));
             }
         }
     CHECK(any);
+    CHECK(stirred);
 }
 
 TEST_CASE("mend: a dry mass takes fat as far as it holds together, and no cured fat that nobody named", "[mend]") {

@@ -21,6 +21,7 @@ Formula with(std::vector<Line> more, Order order = Order::salt_first) {
     mass.process.mixing_min = 3;
     mass.process.mixed_at_c = 3;
     mass.process.core_c = 71.1;
+    mass.process.rest_h = 1;
     mass.process.order = order;
     return mass;
 }

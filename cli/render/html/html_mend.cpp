@@ -11,11 +11,14 @@
 namespace standin::cli {
 namespace {
 
-Markup ingoing_table(const std::string& caption, const std::vector<Ingoing>& all, Units units) {
+Markup ingoing_table(const std::string& caption, const std::vector<Ingoing>& all, Units units, int parts = 1) {
     std::vector<std::vector<Markup>> rows;
-    for (const auto& in : all)
-        rows.push_back({food(in.name, in.prepared) + (in.fresh ? " (new)" : ""),
-                        el("span", {{"class", "big"}}, formula_weight(in.grams, units)), how_in(in, units)});
+    const auto weight = [&](double grams) { return el("span", {{"class", "big"}}, formula_weight(grams, units)); };
+    for (const auto& in : all) {
+        rows.push_back({food(in.name, in.prepared) + (in.fresh ? " (new)" : ""), weight(in.grams / parts)});
+        rows.back().push_back(parts > 1 ? weight(in.grams) : Markup(how_in(in, units)));
+    }
+    if (parts > 1) return html_table(caption, {{"What", false}, {"first part", true}, {"in all", true}}, rows);
     return html_table(caption, {{"What", false}, {"weigh", true}, {"how it goes in", false}}, rows);
 }
 
@@ -23,8 +26,9 @@ Markup way_part(const MendWay& way, std::size_t n, const MendAnswer& a, const De
     Markup content = el("h2", std::to_string(n) + ". " + heading_of(way));
     if (!way.plain.empty()) {
         content += el("p", "Plain mass, " + plain_in_short(way, detail.units));
-        content += ingoing_table("Plain mass of way " + std::to_string(n), way.plain, detail.units);
+        content += ingoing_table("Plain mass of way " + std::to_string(n), way.plain, detail.units, way.plain_rounds);
     }
+    if (!way.plain.empty() && !way.add.empty()) content += el("p", then_into_all(way));
     if (!way.add.empty()) content += ingoing_table("What goes in, way " + std::to_string(n), way.add, detail.units);
     std::vector<Markup> wants;
     for (const auto& want : way.wants) wants.emplace_back(want_in_short(want, way));

@@ -21,6 +21,12 @@ Json way_json(const MendWay& way, const Engine& engine) {
         {"plain", ingoing_list(way.plain)},
         {"plain_g", num(way.plain_g)},
         {"plain_lacks", way.plain_lacks},
+        {"plain_less", way.plain_less},
+        {"plain_rounds", way.plain_rounds},
+        {"after_first", array_of(way.after_first,
+                                 [](const AfterFirst& a) {
+                                     return Json{{"property", std::string(info(a.property).key)}, {"value", num(a.value)}};
+                                 })},
         {"plain_leaner", way.plain_leaner},
         {"step_only", way.step_only},
         {"met", way.met},
@@ -63,8 +69,9 @@ std::string mend_json(const MendAnswer& a, const Engine& engine) {
          {"made_g", num(a.made_g)},
          {"words", array_of(a.words,
                             [](const TastedWord& w) {
-                                return Json{{"written", w.written}, {"id", w.id},         {"says", w.says},         {"judged", w.judged},
-                                            {"there", w.there},     {"beside", w.beside}, {"practice", w.practice}, {"source", w.source}};
+                                return Json{{"written", w.written}, {"id", w.id},       {"says", w.says},     {"judged", w.judged},
+                                            {"more", w.more},       {"there", w.there}, {"beside", w.beside}, {"practice", w.practice},
+                                            {"source", w.source}};
                             })},
          {"causes", array_of(a.causes,
                              [](const MakingCause& c) {

@@ -20,6 +20,16 @@ std::string ingoing_table(const std::vector<Ingoing>& all, Units units, const Lo
     return table.page(look);
 }
 
+// What plain mass is made of, the part that goes in first beside all of it.
+std::string plain_table(const MendWay& way, Units units, const Look& look) {
+    if (way.plain_rounds < 2) return ingoing_table(way.plain, units, look, false);
+    Table table({{"first part", Align::right}, {"in all", Align::right}, {"", Align::left}});
+    for (const auto& in : way.plain)
+        table.row({formula_weight(in.grams / way.plain_rounds, units), formula_weight(in.grams, units),
+                   with_preparations(in.name, in.prepared) + (in.weighed_raw ? " (weighed raw)" : "") + (in.fresh ? " (new)" : "")});
+    return table.page(look);
+}
+
 std::string changes(const MendWay& way, const MendAnswer& a, bool full, const Look& look) {
     Table table({{"what it changes", Align::left}, {"as made", Align::right}, {"mended", Align::right}, {"change", Align::right}});
     for (const auto p : rows_of(way, full))
@@ -31,8 +41,8 @@ std::string changes(const MendWay& way, const MendAnswer& a, bool full, const Lo
 std::string way_part(const MendWay& way, std::size_t number, const MendAnswer& a, const Detail& detail, const Look& look) {
     std::string out = heading(std::to_string(number) + ". " + heading_of(way), look);
     if (!way.plain.empty())
-        out += paragraph("Plain mass, " + plain_in_short(way, detail.units), look) + ingoing_table(way.plain, detail.units, look, false);
-    if (!way.plain.empty() && !way.add.empty()) out += paragraph("Then into all of it:", look);
+        out += paragraph("Plain mass, " + plain_in_short(way, detail.units), look) + plain_table(way, detail.units, look);
+    if (!way.plain.empty() && !way.add.empty()) out += paragraph(then_into_all(way), look);
     if (!way.add.empty()) out += ingoing_table(way.add, detail.units, look, true);
     for (const auto& want : way.wants) out += bullet(want_in_short(want, way), look);
     for (const auto& beside : beside_wants(way, a, detail.units)) out += bullet(beside, look);

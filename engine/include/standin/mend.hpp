@@ -25,6 +25,7 @@ struct TastedWord {
     std::string id;        ///< of the record
     std::string says;      ///< how it was taken
     bool judged = false;   ///< a model or a dose stands behind it; else only what makers do
+    bool more = false;     ///< more of a seasoning answers it, which no model tastes
     bool there = false;    ///< what it asks for is so already, by the formula
     bool beside = false;   ///< another way to take a word that stands before it
     std::string practice;  ///< what makers do that no model judges
@@ -82,6 +83,12 @@ struct PlainFor {
     double plain_g = 0;  ///< 0: more than it is worth
 };
 
+/// What a property is once the first part of the plain mass is in.
+struct AfterFirst {
+    Property property = Property::ph;
+    double value = 0;
+};
+
 /// A food of which there is still more in a kilo than is good; without a food, what was tasted over a limit that the page warns of.
 struct StillOver {
     std::string tasted, food;
@@ -96,6 +103,9 @@ struct MendWay {
     std::vector<Ingoing> plain;             ///< the plain mass, made apart
     double plain_g = 0;                     ///< of all of it, prepared
     std::vector<std::string> plain_lacks;   ///< names of the formula's foods that it leaves out
+    std::vector<std::string> plain_less;    ///< names of those of which it has a part, so that another taste is not thinned too far
+    int plain_rounds = 1;                   ///< in so many equal parts, a patty fried after each
+    std::vector<AfterFirst> after_first;    ///< of what was to become less, where it goes in by parts
     std::vector<std::string> plain_leaner;  ///< names of lean cuts that stand in it for fatter ones
     std::vector<WantResult> wants;          ///< one a property that was to move
     std::vector<std::string> step_only;     ///< words that are nearer by it and not right: what is still too much, or stays in the pan
