@@ -39,7 +39,7 @@ std::string whole(double value) { return trimmed_text(std::round(value), 0); }
 std::string of_food(const Reason& r, const std::string& said) { return (r.foods.empty() ? "" : r.foods.front() + ": ") + said; }
 
 std::string rounded(double grams) {
-    const double step = grams < 10 ? 0.1 : 1;
+    const double step = grams < 1 ? 0.01 : grams < 10 ? 0.1 : 1;
     return plain(std::round(grams / step) * step);
 }
 
@@ -49,7 +49,10 @@ std::string by_measure(const Reason& r) {
         span = ", " + rounded(*r.figures.front().low) + " to " + rounded(*r.figures.front().high) + " g";
     const std::string name = food(r);
     const bool juice = r.role == "piece" && name.ends_with(" juice");  // of a fruit
-    const std::string what = juice ? "the juice of one " + name.substr(0, name.rfind(' ')) : "a " + r.role + " of " + name;
+    const bool volume = r.role == "ml" || r.role == "cl" || r.role == "dl" || r.role == "l";
+    if (volume) return "the weight is what that volume of " + name + " usually weighs" + span;
+    const std::string what = juice ? "the juice of one " + name.substr(0, name.rfind(' '))
+                                   : (r.role.find_first_of("aeiou") == 0 ? "an " : "a ") + r.role + " of " + name;
     return "the weight is what " + what + " usually weighs" + span +
            (r.about == "crystals" ? ": crystals differ from maker to maker, so weigh it" : "");
 }
@@ -105,6 +108,8 @@ std::string which_food(const Reason& r) {
     const std::string in = "in a " + r.role + ": ";
     switch (r.kind) {
         case ReasonKind::meant_as:
+            if (!r.figures.empty())
+                return quoted(r.about) + " taken with " + plain(std::round(number(r))) + " % fat; say how fat it is where it is another";
             return quoted(r.about) + " read as " + food(r) + "; say which if it is another";
         case ReasonKind::usual_by_spoon:
             return "presumed to be " + food(r) + ", the usual one by the spoon; say fresh if it is";
@@ -212,6 +217,8 @@ std::string counted_or_not(const Reason& r) {
         case ReasonKind::passed_unknown:
             return of_food(r, "not known here and passed over: " + quoted(r.about));
         case ReasonKind::passed_over:
+            if (r.role == "part") return of_food(r, quoted(r.about) + ": the weight is that of the whole; weigh the part that goes in");
+            if (r.role == "part weighed") return of_food(r, quoted(r.about) + ": reckoned as the whole plant");
             return of_food(r, "passed over: " + quoted(r.about));
         case ReasonKind::counted_allergen:
             return of_food(r, "counted among " + std::string(r.role == "list" ? "its" : "the") + " allergens: " + quoted(r.about));

@@ -24,6 +24,7 @@
 #include "formula/line/method_facts.hpp"
 #include "formula/line/own_share.hpp"
 #include "formula/line/page_words.hpp"
+#include "formula/line/part_of_food.hpp"
 #include "formula/line/several_in_line.hpp"
 #include "formula/line/sheet_size.hpp"
 #include "formula/line/sheet_unit.hpp"
@@ -226,7 +227,7 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         draft.under_base = false;
         return take_heading(draft, text, where, knowledge);
     }
-    if (const auto parts = two_parts_of_fruit(text); !parts.empty() && both_read(parts, origin, knowledge)) {
+    if (const auto parts = two_parts_of_fruit(text, knowledge); !parts.empty() && both_read(parts, origin, knowledge)) {
         for (const auto& part : parts) take_ingredient_line(draft, part, where, origin, knowledge);
         return;
     }

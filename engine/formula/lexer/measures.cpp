@@ -93,7 +93,7 @@ constexpr std::array units{
     Spelled{"piece|pc|each|ea|item|fruit", count("piece")},
     Spelled{"inch", count("inch")},  // of a root, by length
     Spelled{"cm|centimeter|centimetre", count("cm")},
-    Spelled{"bunch|bundle", count("bunch")},
+    Spelled{"bunch|bundle|bch|bchs", count("bunch")},
     Spelled{"head", count("head")},
     Spelled{"clove", count("clove")},
     Spelled{"sprig", count("sprig")},

@@ -9,6 +9,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "formula/lexer/trouble.hpp"
+#include "formula/line/process_text.hpp"
 #include "knowledge/tissue.hpp"
 
 namespace standin {
@@ -120,13 +121,6 @@ bool plain_salt(const Ingredient& ingredient) {
     return std::any_of(ingredient.names.begin(), ingredient.names.end(), [](const auto& name) { return name == "salt"; });
 }
 
-std::string measures_of(const Ingredient& ingredient) {
-    std::vector<std::string> words{"g", "kg", "oz", "lb"};
-    for (const auto& record : ingredient.measures)
-        if (std::find(words.begin(), words.end(), record.measure) == words.end()) words.push_back(record.measure);
-    return comma_list(words);
-}
-
 Failure no_such_measure(const Ingredient& ingredient, const std::string& what) {
     return failure(Trouble::bad_data,
                    "no weight is known for " + what + " of " + ingredient.names.front() + ": expected one of " + measures_of(ingredient));
@@ -201,6 +195,7 @@ Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredien
         return counted_part({scaled(part.number, 1 / cm_an_inch), unit_named("inch")}, ingredient, size, std::move(words));
     if (!record && (!part.unit || part.unit->word == "piece" || part.unit->word == "pod"))
         if (const auto* whole = whole_measure(ingredient)) record = pick(ingredient, whole->measure, words);
+    if (!record && part.unit && part.unit->word == "head") record = pick(ingredient, "piece", words);  // of broccoli
     if (!record && part.unit && part.unit->word == "piece") record = pick(ingredient, "leaf", words);
     if (record) {
         const bool bound =
@@ -223,6 +218,12 @@ Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredien
     return no_such_measure(ingredient, part.unit ? "a " + std::string(part.unit->word) : "one piece");
 }
 
+// "2500 g or as 2.5 g"
+std::string either_way(const AmountPart& part, double thousands, double decimals) {
+    const std::string unit = part.unit ? " " + std::string(part.unit->word) : std::string();
+    return plain_number(thousands) + unit + " or as " + plain_number(decimals) + unit;
+}
+
 Result<Weighed> weigh_part(const AmountPart& part, const AmountText& amount, const Ingredient& ingredient,
                            const std::vector<std::string>& words) {
     if (!part.unit || part.unit->dimension == Dimension::count) return counted_part(part, ingredient, amount.size, words);
@@ -239,11 +240,11 @@ Result<Weighed> weigh(const AmountText& amount, const Ingredient& ingredient, st
     for (const auto& part : amount.parts) {
         const bool thousands = part.unit && (part.unit->word == "g" || part.unit->word == "ml");
         if (amount.unsure_comma && !thousands)
-            return failure(Trouble::bad_data,
-                           "a comma before three digits may mean thousands or decimals: write it without, as 2400 g or 2.4 kg");
+            return failure(Trouble::bad_data, "a comma before three digits may mean thousands or decimals: write it without, as " +
+                                                  either_way(part, part.number.mid, part.number.mid / 1000));
         if (amount.unsure_dot && thousands)
-            return failure(Trouble::bad_data,
-                           "a point before three digits may mean decimals or thousands: write it as 1500 g or 1.5 kg, or as 1.5 g");
+            return failure(Trouble::bad_data, "a point before three digits may mean decimals or thousands: write it as " +
+                                                  either_way(part, part.number.mid * 1000, part.number.mid));
         const auto weighed = weigh_part(part, amount, ingredient, words);
         if (!weighed) return weighed;
         total.grams = plus(total.grams, weighed->grams);
@@ -251,6 +252,22 @@ Result<Weighed> weigh(const AmountText& amount, const Ingredient& ingredient, st
         total.packed = total.packed || weighed->packed;
     }
     return total;
+}
+
+std::string measures_of(const Ingredient& ingredient) {
+    std::vector<std::string> words{"g", "kg", "oz", "lb"};
+    for (const auto& record : ingredient.measures)
+        if (std::find(words.begin(), words.end(), record.measure) == words.end()) words.push_back(record.measure);
+    return comma_list(words);
+}
+
+Error unknown_measure(const std::string& word, const Ingredient& ingredient) {
+    return {Trouble::bad_data,
+            "unknown word \"" + word + "\" beside " + ingredient.names.front() +
+                ", where a measure stands: say how much that is, or write one of " + measures_of(ingredient),
+            "",
+            {},
+            NotKnown::word};
 }
 
 const MeasureRecord* whole_measure(const Ingredient& ingredient) {

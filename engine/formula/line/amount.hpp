@@ -28,6 +28,12 @@ Result<Weighed> weigh(const AmountText& amount, const Ingredient& ingredient, st
 /// The measure of `ingredient` that a bare number counts: its piece, pod or ear, or its head where nothing smaller is counted.
 const MeasureRecord* whole_measure(const Ingredient& ingredient);
 
+/// "g, kg, oz, lb, clove and tsp": what it can be measured by.
+std::string measures_of(const Ingredient& ingredient);
+
+/// What is asked where a word that nobody knows stands between the number and the food.
+Error unknown_measure(const std::string& word, const Ingredient& ingredient);
+
 bool has_measure(const Ingredient& ingredient, std::string_view word);
 
 /// Says in words what is wrong with a weight that nobody means: zero, negative, under 0.001 g, over 1000 kg. Empty when it is fine.

@@ -45,6 +45,27 @@ bool is_an_amount(const Word& word, const Knowledge& knowledge) {  // "walnut" i
            (unit_named(word.folded) && !known_ingredient(word.raw, knowledge));
 }
 
+// What fills a spoon or a hand, in English; a head or a leaf is a part of the plant.
+bool holds_or_weighs(const Unit& unit) {
+    return unit.dimension != Dimension::count || unit.size.mid > 0 || unit.word == "bunch" || is_container(unit);
+}
+
+// "Cucchiai", "cuillère à soupe", "zeste": a measure or a part of some tongue that ends at word `last`, and no food.
+bool measures_in_a_tongue(const std::vector<Word>& words, std::size_t last, const Knowledge& knowledge) {
+    constexpr std::size_t longest = 4;  // words
+    for (std::size_t first = last + 1 - std::min(last + 1, longest); first <= last; ++first) {
+        const std::string said = hazard_fold(phrase(words, first, last + 1));
+        for (const auto& tongue : knowledge.tongues()) {
+            const auto* english = knowledge.english(tongue, said);
+            if (!english || known_ingredient(*english, knowledge)) continue;
+            const std::string meant = fold(*english);
+            const Unit* unit = unit_named(meant);
+            if (meant == "zest" || meant == "juice" || (unit && holds_or_weighs(*unit))) return true;
+        }
+    }
+    return false;
+}
+
 struct Joined {
     std::size_t first = 0, joint = 0, tail = 0, last = 0;  // words: of the name, the joining word, what it joins, the end
 };
@@ -56,6 +77,7 @@ std::vector<Joined> joined_in(const std::vector<Word>& words, const Knowledge& k
     for (std::size_t joint = 1; joint + 1 < words.size() && words[joint].segment == words.front().segment; ++joint) {
         if (!joins_names(words[joint], knowledge) || joins_names(words[joint - 1], knowledge) || is_an_amount(words[joint - 1], knowledge))
             continue;
+        if (measures_in_a_tongue(words, joint - 1, knowledge)) continue;
         std::size_t tail = joint + 1;
         while (tail < words.size() && (joins_names(words[tail], knowledge) || knowledge.in_list(WordList::article, words[tail].folded)))
             ++tail;

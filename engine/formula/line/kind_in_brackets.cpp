@@ -126,6 +126,24 @@ void take_kind_in_brackets(NameRead& name, LineNotes& notes, const Knowledge& kn
     }
 }
 
+void tell_examples_in_brackets(const NameRead& name, LineNotes& notes, const Knowledge& knowledge) {
+    if (name.words.empty()) return;
+    const auto food_of = [&](const std::string& part) {
+        const auto* food = known_ingredient(part + " " + name.words.back(), knowledge);
+        return food ? food : known_ingredient(part, knowledge);
+    };
+    const auto is_example = [&](const std::string& part) {
+        const auto* food = food_of(part);
+        return food && food->family == name.ingredient->family && food->tissue == name.ingredient->tissue;
+    };
+    const auto is_taken = [&](const std::string& part) { return food_of(part) == name.ingredient; };
+    for (auto& passed : notes.passed) {
+        const auto parts = parts_of(passed);
+        if (parts.size() < 2 || !std::all_of(parts.begin(), parts.end(), is_example)) continue;
+        if (!name.generic.empty() || std::any_of(parts.begin(), parts.end(), is_taken)) passed = "such as " + passed;
+    }
+}
+
 std::string other_food_in_brackets(const NameRead& name, const LineNotes& notes, std::string_view written, const Knowledge& knowledge) {
     for (const auto& passed : notes.passed)
         if (const auto* other = knowledge.ingredient_named(passed);

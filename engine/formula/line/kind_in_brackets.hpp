@@ -22,6 +22,9 @@ std::string other_sort_by_colour(const NameRead& name, const LineNotes& notes, c
 /// What is asked of such a one.
 Error unknown_sort(const std::string& sort, const Ingredient& other);
 
+/// "Neutral oil (grapeseed, canola)": of a word for several the bracket gives some, and says no more than "such as" does.
+void tell_examples_in_brackets(const NameRead& name, LineNotes& notes, const Knowledge& knowledge);
+
 /// "Tomato sauce (ketchup)": the bracket does not say the same. Within a family it only says it more closely.
 std::string other_food_in_brackets(const NameRead& name, const LineNotes& notes, std::string_view written, const Knowledge& knowledge);
 

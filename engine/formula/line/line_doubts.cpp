@@ -82,6 +82,21 @@ std::vector<LineDoubt> with_passed(std::vector<LineDoubt> out, const NameRead& n
     return out;
 }
 
+// "6 scallions, green parts only": what a record weighs is the whole, but where it says so itself ("2 leeks, white part only").
+void tell_part(const std::string& part, const Ingredient& ingredient, const AmountText& amount, const LineNotes& notes,
+               std::vector<LineDoubt>& out) {
+    const Unit* unit = amount.parts.front().unit;
+    const bool weighed = notes.grams || (unit && unit->dimension == Dimension::mass);
+    const auto words = fold(part);
+    const bool of_record = std::any_of(ingredient.measures.begin(), ingredient.measures.end(), [&](const auto& record) {
+        return (" " + fold(record.note) + " ").find(" white part ") != std::string::npos && words.starts_with("white");
+    });
+    if (of_record) return;
+    Reason told = reason_about(ReasonKind::passed_over, part, {ingredient.names.front()});
+    told.role = weighed ? "part weighed" : "part";
+    out.push_back({weighed ? Confidence::likely : Confidence::unsure, std::move(told), true});
+}
+
 // So much of a herb by weight is the fresh leaf, whatever else the name may mean.
 bool plainly_fresh(const Ingredient& ingredient, const AmountText& amount) {
     constexpr double spice_grams = 10;  // judgement
@@ -105,9 +120,17 @@ std::vector<LineDoubt> doubts_about_line(const NameRead& name, const AmountText&
     const Ingredient& ingredient = *name.ingredient;
     const std::string& food = ingredient.names.front();
     const auto read_so = [&](Confidence confidence, ReasonKind kind) { out.push_back({confidence, make_reason(kind, {}, {food}), true}); };
+    const bool fat_told = name.before.fat_told || name.after.fat_told;
     if (!name.generic.empty())
-        out.push_back({decides_fat(ingredient) || counted_for_its_juice(ingredient, amount) ? Confidence::unsure : Confidence::likely,
-                       generic_note(name), true});
+        out.push_back(
+            {(decides_fat(ingredient) && !fat_told) || counted_for_its_juice(ingredient, amount) ? Confidence::unsure : Confidence::likely,
+             generic_note(name), true});
+    if (!name.of_any_fat.empty() && !fat_told) {
+        Reason taken_so = reason_about(ReasonKind::meant_as, name.of_any_fat, {food});
+        taken_so.figures = {{"fat", {}, ingredient.composition.fat.mid, "%"}};
+        out.push_back({Confidence::likely, std::move(taken_so), true});
+    }
+    for (const auto& part : name.after.part_only) tell_part(part, ingredient, amount, notes, out);
     if (name.presumed) read_so(Confidence::unsure, ReasonKind::usual_by_spoon);
     else if (name.by_share) read_so(Confidence::unsure, ReasonKind::dried_by_share);
     else if (name.fresh_by_share) read_so(name.perhaps_fresh ? Confidence::unsure : Confidence::likely, ReasonKind::fresh_by_share);

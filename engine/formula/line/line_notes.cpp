@@ -81,6 +81,7 @@ Clause clause_at(const std::vector<Word>& words, std::size_t first, const Knowle
         const std::size_t at = clause.known;
         std::size_t end = std::max(preparation_end(words, at, clause.last, knowledge), at + cut_word(words, at, knowledge));
         if (const auto share = lean_share(words, at, knowledge)) end = std::max(end, share->last);
+        end = std::max(end, at + part_only(words, at, knowledge));
         clause.tells = clause.tells || end > at;
         if (words[at].folded == "or" && at > first) end = std::max(end, at + 1);
         end = std::max(end, at + passable(words, at, knowledge));

@@ -14,6 +14,7 @@
 #include "formula/lexer/spaces.hpp"
 #include "formula/line/free_of.hpp"
 #include "formula/line/kind_in_brackets.hpp"
+#include "formula/line/part_of_food.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/style_of_place.hpp"
 #include "formula/line/thaw_day.hpp"
@@ -27,16 +28,6 @@ constexpr std::array<std::string_view, 14> bullets{"*", "•", "·", "‣", "▪
 void blank_all(std::string& line, std::string_view what) {
     for (std::size_t i = line.find(what); i != std::string::npos; i = line.find(what, i)) blank(line, i, i + what.size());
 }
-
-bool is_part(std::string_view folded, const Knowledge& knowledge) { return knowledge.in_list(WordList::part_of_food, folded); }
-
-std::string bare_end(std::string_view text) {
-    const auto last = text.find_last_not_of(" ,;:(");
-    return std::string(text.substr(0, last == std::string_view::npos ? 0 : last + 1));
-}
-
-// Where the name ends that starts at `from`: at the next comma or the end.
-std::size_t name_end(const std::string& line, std::size_t from) { return std::min(line.find_first_of(",;([\n", from), line.size()); }
 
 // "1. ", "12) " or "(3) " before something else; a bare "2." stays an amount.
 std::size_t past_numbering(const std::string& line, std::size_t at) {
@@ -55,59 +46,6 @@ std::size_t past_numbering(const std::string& line, std::size_t at) {
     cursor.go(behind);
     cursor.space();
     return counted ? cursor.at() : at;
-}
-
-// "juice ½ lemon" as "juice 1/2 lemon".
-void write_fraction_behind_part(std::string& line, const Knowledge& knowledge) {
-    for (const auto& word : words_of(line)) {
-        if (!is_part(word.folded, knowledge)) continue;
-        const auto at = std::min(line.find_first_not_of(' ', word.end), line.size());
-        if (const auto* fraction = fraction_sign(std::string_view(line).substr(at)))
-            line.replace(at, fraction->sign.size(), fraction->digits);
-        return;
-    }
-}
-
-// "finely grated zest of 2 lemons", "juice 1/2 lemon", "leaves from 6 sprigs thyme"
-bool rewrite_part_of(std::string& line, const Knowledge& knowledge) {
-    write_fraction_behind_part(line, knowledge);
-    const auto words = words_of(line);
-    for (std::size_t i = 0; i + 2 < words.size(); ++i) {
-        const bool of = words[i + 1].folded == "of" || words[i + 1].folded == "from";
-        const std::size_t name = i + (of ? 2 : 1);
-        Cursor behind(line, words[name].begin);
-        const bool whole_named = !of && i > 0 && words[i - 1].folded == "egg";  // "egg white 200 g"
-        const bool counted = !whole_named && number_at(behind).has_value();
-        const bool leaves = of && counted && words[i].folded == "leaf";
-        if (!(is_part(words[i].folded, knowledge) && (of || counted)) && !leaves) {
-            const auto& word = words[i].folded;
-            if (passable(words, i, knowledge) == 0 && cut_word(words, i, knowledge) == 0 && word != "squeezed" && word != "egg")
-                return false;
-            continue;
-        }
-        const std::string said = leaves ? ", leaves only" : " " + words[i].raw;
-        line.insert(name_end(line, words[name].begin), said);
-        blank(line, words[0].begin, words[name - 1].end);
-        return true;
-    }
-    return false;
-}
-
-// "1 lemon, zested", "2 limes (juice only)"
-void rewrite_done_to_part(std::string& line) {
-    const auto words = words_of(line);
-    for (std::size_t i = 1; i < words.size(); ++i) {
-        if (words[i].segment == words[i - 1].segment) continue;
-        const auto& w = words[i].folded;
-        const bool juice = w == "juiced" || w == "juice", zest = w == "zested" || w == "zest" || (w == "rind" || w == "peel");
-        const bool of = i + 2 == words.size() && words[i + 1].folded == "of";  // "1 orange, rind of"
-        const bool alone = i + 1 == words.size() || of || words[i + 1].segment != words[i].segment;
-        const bool only = i + 1 < words.size() && words[i + 1].folded == "only";
-        if ((!juice && !zest) || (!alone && !only)) continue;
-        blank(line, words[i].begin, only || of ? words[i + 1].end : words[i].end);
-        line.insert(words[i - 1].end, juice ? " juice" : " zest");
-        return;
-    }
 }
 
 // "chilled to 1 °C", "at 35°F": how cold something goes in is the process, not the amount. Without its sign a degree needs "to" or "at".
@@ -148,9 +86,14 @@ void write_lean_first(std::string& line) {
     for (std::size_t i = line.find("D "); i != std::string::npos; i = line.find("D ", i + 1))  // "4D 70VL": a code of the cut
         if (i >= 2 && digit(i - 1) && line[i - 2] == ' ' && digit(i + 2) && digit(i + 3) && line.compare(i + 4, 2, "VL") == 0)
             line.replace(i - 1, 2, "  ");
-    for (std::size_t i = line.find("VL"); i != std::string::npos; i = line.find("VL", i + 1))  // visual lean
-        if (i >= 2 && digit(i - 1) && digit(i - 2) && !digit(i - 3) && (i + 2 >= line.size() || line[i + 2] == ' ' || line[i + 2] == ','))
-            line.replace(i, 2, "% lean");
+    for (std::size_t i = 0; i + 1 < line.size(); ++i) {  // visual lean: "80VL", "80 vl", "80 % VL"
+        const bool visual = (line[i] == 'V' || line[i] == 'v') && (line[i + 1] == 'L' || line[i + 1] == 'l');
+        if (!visual || (i + 2 < line.size() && line[i + 2] != ' ' && line[i + 2] != ',' && line[i + 2] != ')')) continue;
+        std::size_t figure = i;
+        while (figure > 0 && (line[figure - 1] == ' ' || line[figure - 1] == '%')) --figure;
+        if (figure < 2 || !digit(figure - 1) || !digit(figure - 2) || (figure > 2 && digit(figure - 3))) continue;
+        line.replace(figure, i + 2 - figure, "% lean");
+    }
     for (std::size_t i = line.find("lean "); i != std::string::npos; i = line.find("lean ", i + 1)) {
         if (!digit(i + 5) || !digit(i + 6) || i + 7 >= line.size() || line[i + 7] != '%') continue;
         const std::string share = line.substr(i + 5, 3);
@@ -189,6 +132,23 @@ void write_inches(std::string& line) {
     for (std::size_t i = line.find('"'); i != std::string::npos; i = line.find('"', i + 1))
         if (i > 0 && line[i - 1] >= '0' && line[i - 1] <= '9' && (i + 1 == line.size() || line[i + 1] == ' ' || line[i + 1] == ','))
             line.replace(i, 1, " inch");
+}
+
+// "1 Tbsp (Australian, 20 ml) soy sauce" as "1 Australian Tbsp (20 ml) soy sauce".
+void write_country_of_measure(std::string& line, const Knowledge& knowledge) {
+    const auto open = line.find('('), close = line.find(')', open);
+    if (close == std::string::npos) return;
+    const auto words = words_of(line);
+    const auto behind = std::find_if(words.begin(), words.end(), [&](const Word& word) { return word.begin > open; });
+    if (behind == words.begin() || behind == words.end() || behind->end > close) return;
+    const auto& measure = *(behind - 1);
+    if (!knowledge.in_list(WordList::country_of_measure, behind->folded)) return;
+    const std::string country = behind->folded.starts_with("aus") || behind->folded == "au" ? "australian" : behind->folded;
+    const Unit* plain = unit_named(measure.folded);
+    if (!plain || !unit_named(country + " " + std::string(plain->word))) return;
+    const auto rest = line.find_first_not_of(" ,;:", behind->end);
+    line = line.substr(0, measure.begin) + country + " " + std::string(plain->word) + " (" + line.substr(std::min(rest, close));
+    if (const auto empty = line.find("()"); empty != std::string::npos) line.replace(empty, 2, "  ");
 }
 
 // "4 green chiles (jalapeño type)" as "4 green chiles, such as jalapeño".
@@ -251,6 +211,7 @@ void clean_line(std::string& line, const Knowledge& knowledge) {
     write_lean_first(line);
     write_fat_of_cream(line, knowledge);
     write_type_as_kind(line);
+    write_country_of_measure(line, knowledge);
     write_kinds_in_brackets(line, false, knowledge);
     take_style(line, knowledge);
     take_free_of(line, knowledge);
@@ -343,7 +304,7 @@ void rewrite_phrases(std::string& line, const Knowledge& knowledge) {
         Cursor behind(line, words[i + 1].begin), before(line, words[i - 1].begin);
         if (words[i].folded == "x" && number_at(behind, false) && !number_at(before, false)) line[words[i].begin] = ',';
     }
-    if (!rewrite_part_of(line, knowledge)) rewrite_done_to_part(line);
+    rewrite_parts_of_food(line, knowledge);
 }
 
 namespace {
@@ -398,6 +359,20 @@ std::string take_extra(std::string& line, const Knowledge& knowledge) {
     return {};
 }
 
+namespace {
+
+// "2 oz bacon, ground with the pork": the pork that another line weighs.
+bool ground_with_another(const std::vector<Word>& words, std::size_t with, const Knowledge& knowledge) {
+    if (words[with].folded != "with" || cut_word(words, with - 1, knowledge) == 0) return false;
+    if (with + 2 >= words.size() || words[with + 1].folded != "the" || words[with + 2].segment != words[with].segment) return false;
+    std::size_t last = with + 3;
+    while (last < words.size() && words[last].segment == words[with].segment) ++last;
+    const std::string other = phrase(words, with + 2, last);
+    return knowledge.ingredient_named(other) || knowledge.ingredient_meant(other);
+}
+
+}  // namespace
+
 std::string take_of_another_line(std::string& line, const Knowledge& knowledge) {
     constexpr std::array<std::string_view, 2> firsts{"with", "using"};
     const auto words = words_of(line);
@@ -411,7 +386,7 @@ std::string take_of_another_line(std::string& line, const Knowledge& knowledge) 
             while (at < words.size() && knowledge.in_list(WordList::some_of_another, words[at].folded)) ++at;
             const bool of_the =
                 at + 2 < words.size() && words[at].folded == "of" && (words[at + 1].folded == "the" || words[at + 1].folded == "your");
-            if (at == i + 1 || !of_the) continue;
+            if ((at == i + 1 || !of_the) && !ground_with_another(words, i, knowledge)) continue;
         }
         std::size_t last = at + 1;
         while (last + 1 < words.size() && words[last + 1].segment == words[at].segment) ++last;
@@ -451,41 +426,6 @@ void turn_base_first(std::string& line, const Knowledge& knowledge) {
     if (at >= words.size() || line.find_first_of("0123456789", words[at].begin) == std::string::npos) return;
     const std::string base = line.substr(words[led || each(1) ? 2 : 1].begin, words[at - 1].end - words[led || each(1) ? 2 : 1].begin);
     line = line.substr(words[at].begin) + " per " + base;
-}
-
-std::vector<std::string> two_parts_of_fruit(std::string_view line) {
-    const auto words = words_of(line);
-    const auto part_at = [&](std::size_t i) -> std::string_view {
-        const auto& word = words[i].folded;
-        if (word == "juice" || word == "juiced") return "juice";
-        return word == "zest" || word == "zested" || word == "rind" || word == "peel" ? "zest" : std::string_view{};
-    };
-    for (std::size_t i = 0; i + 2 < words.size(); ++i) {
-        const auto first = part_at(i), second = part_at(i + 2);
-        if (first.empty() || second.empty() || first == second || (words[i + 1].folded != "and" && words[i + 1].folded != "&")) continue;
-        std::string fruit, done;
-        if (i + 4 < words.size() && (words[i + 3].folded == "of" || words[i + 3].folded == "from"))
-            fruit = line.substr(words[i + 4].begin);  // "zest and juice of 2 limes"
-        else if (i + 3 == words.size() && i > 0) {    // "1 lemon, zested and juiced", "... finely grated zest and juice"
-            const auto head = line.substr(0, words[i - 1].end);
-            const auto comma = head.find(',');
-            fruit = bare_end(head.substr(0, comma));
-            if (comma != std::string_view::npos) done = head.substr(comma);
-        }
-        if (fruit.empty()) return {};
-        const auto part = [&](std::string_view of) { return std::string(of) + " of " + fruit + (of == "zest" ? done : ""); };
-        return {part(first), part(second)};
-    }
-    return {};
-}
-
-bool names_two_parts(const std::string& line, const Knowledge& knowledge) {
-    const auto words = words_of(line);
-    for (std::size_t i = 0; i + 3 < words.size(); ++i)
-        if (is_part(words[i].folded, knowledge) && is_part(words[i + 2].folded, knowledge) && words[i + 3].folded == "of") return true;
-    for (std::size_t i = 1; i + 2 < words.size(); ++i)  // "1 lime, juice and zest"
-        if (is_part(words[i].folded, knowledge) && words[i + 1].folded == "and" && is_part(words[i + 2].folded, knowledge)) return true;
-    return false;
 }
 
 }  // namespace standin

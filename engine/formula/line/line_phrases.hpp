@@ -34,10 +34,4 @@ void take_idle_start(std::string& line, const Knowledge& knowledge);
 /// "Per kg of meat: 17 g salt" as "17 g salt per kg of meat".
 void turn_base_first(std::string& line, const Knowledge& knowledge);
 
-/// "zest and juice of 2 limes" as two lines; empty where it is no such line.
-std::vector<std::string> two_parts_of_fruit(std::string_view line);
-
-/// "zest and juice of 1 lemon"
-bool names_two_parts(const std::string& line, const Knowledge& knowledge);
-
 }  // namespace standin

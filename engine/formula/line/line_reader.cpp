@@ -22,6 +22,7 @@
 #include "formula/line/line_twice.hpp"
 #include "formula/line/name_text.hpp"
 #include "formula/line/own_share.hpp"
+#include "formula/line/part_of_food.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/prepared_text.hpp"
 #include "formula/line/price_beside.hpp"
@@ -228,6 +229,8 @@ private:
         if (const Unit* written = amount.parts.front().unit; written && written->word == "cl" && has_measure(*name->ingredient, "clove"))
             amount.parts.front().unit = unit_named("clove");  // "10 cl garlic"
         unit_given_ = !amount.parts.front().unit && around_.unit && amount.parts.size() == 1 && amount.size.empty() && !notes_.grams;
+        if (unit_given_ && !name->before.unknown.empty())  // "2 diş sarımsak": a measure, though nobody knows which
+            return miss(3, unknown_measure(name->before.unknown.front(), *name->ingredient), candidate.begin);
         if (unit_given_) amount.parts.front().unit = around_.unit;
         if (amount.of == Whole::unsaid) amount.of = whole_;
         if (per_ && (per_said_ || amount.of == Whole::none)) {
@@ -239,6 +242,8 @@ private:
         take_volume_of_count(amount, *name->ingredient, notes_);
         fill_measure(amount, *name);
         take_kind_in_brackets(*name, notes_, knowledge_);
+        take_named_in_brackets(*name, notes_, knowledge_);
+        tell_examples_in_brackets(*name, notes_, knowledge_);
         if (auto other = other_food_in_brackets(*name, notes_, written_, knowledge_); !other.empty())
             return miss(
                 understood,
@@ -265,20 +270,11 @@ private:
             amount.parts = {{*notes_.grams, unit_named("g")}};
             amount.of = Whole::none;
         } else if (around_.share != Whole::none &&
-                   (around_.in_sheet || (!ingredient.meat && (amount.per_grams > 0 || !figure_may_describe(ingredient))))) {
+                   (around_.in_sheet ||
+                    (!ingredient.meat &&
+                     (amount.per_grams > 0 || !figure_may_describe(ingredient, amount.parts.front().number.mid, facts_))))) {
             amount.of = presumed_whole_ = around_.share;
         }
-    }
-
-    // "Vinegar 5 %", "beer 5 %" and "cream 30 %" may tell of the food.
-    bool figure_may_describe(const Ingredient& ingredient) const {
-        constexpr double least_acid = 1, least_alcohol = 1, least_fat = 1;  // g in 100 g, judgement
-        const bool strength_told =
-            std::any_of(facts_.begin(), facts_.end(), [](const FactText& fact) { return fact.kind == FactKind::acid_pct; });
-        const auto& c = ingredient.composition;
-        const bool milky = ingredient.family == "dairy-and-egg" && c.fat.mid >= least_fat;
-        return !strength_told &&
-               (milky || c.alcohol.mid >= least_alcohol || (c.acid.mid >= least_acid && ingredient.tissue == Tissue::liquid));
     }
 
     void tell_presumed_whole(const AmountText& amount, const Weighed& weighed, const Ingredient& ingredient,

@@ -26,7 +26,7 @@ constexpr std::size_t longest_line = 2000;  // bytes
 
 std::ptrdiff_t passed_over_in(const ReadLine& read) {
     return std::count_if(read.doubts.begin(), read.doubts.end(), [](const LineDoubt& doubt) {
-        return doubt.what.kind == ReasonKind::passed_over || doubt.what.kind == ReasonKind::passed_unknown;
+        return (doubt.what.kind == ReasonKind::passed_over && doubt.what.role.empty()) || doubt.what.kind == ReasonKind::passed_unknown;
     });
 }
 
@@ -120,8 +120,10 @@ Result<ReadLine> read_any_tongue(std::string_view line, const LineSetting& setti
                                  (passed_over_in(*translated) == 0 && of_one_family(*translated, *read, knowledge)));
         if (read && !tells_more) return read;
         if (!translated) {
-            const bool closer =
-                first_miss && first_miss->error().not_known != NotKnown::nothing && translated.error().not_known == NotKnown::nothing;
+            const auto farther = [&](NotKnown first, NotKnown then) {  // a food that is known, and a word beside it that is not
+                return first != NotKnown::nothing && (then == NotKnown::nothing || (first == NotKnown::food && then == NotKnown::word));
+            };
+            const bool closer = first_miss && farther(first_miss->error().not_known, translated.error().not_known);
             if ((!first_miss || closer) && read.error().not_known != NotKnown::nothing) first_miss = std::move(translated);
             continue;
         }
@@ -243,7 +245,7 @@ Result<ReadLine> with_remarks(std::string_view line, ReadLine read, const LineSe
         if (const auto odd = remark_to_ask(read.line.notes, knowledge, of); !odd.empty())
             return Failure(remark_unknown(odd, food.names.front(), setting.origin.start()));
     const auto is_noted = [&](const Reason& note) {
-        return note.kind == ReasonKind::passed_over && remark_in_formula(note.about, knowledge, of) == RemarkIs::noted;
+        return note.kind == ReasonKind::passed_over && note.role.empty() && remark_in_formula(note.about, knowledge, of) == RemarkIs::noted;
     };
     for (auto& note : read.line.notes)
         if (is_noted(note)) note.kind = ReasonKind::passed_unknown;

@@ -1,6 +1,7 @@
 #include "formula/line/line_twice.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <vector>
 
 #include "core/contains.hpp"
@@ -9,6 +10,7 @@
 #include "formula/lexer/spaces.hpp"
 #include "formula/line/amount.hpp"
 #include "formula/line/line_prepared.hpp"
+#include "formula/line/process_text.hpp"
 
 namespace standin {
 namespace {
@@ -121,6 +123,19 @@ bool take_pack_weight(std::string& line, std::size_t from, const Knowledge& know
     return false;
 }
 
+bool is_of_a_country(const Unit& unit) { return unit.word.starts_with("australian ") || unit.word.starts_with("metric "); }
+
+bool measured_in_ml(const AmountText& amount) {
+    const Unit* unit = amount.parts.front().unit;
+    return unit && unit->dimension == Dimension::volume && is_metric(*unit);
+}
+
+std::string as_written(const std::vector<AmountPart>& parts) {
+    std::string all;
+    for (const auto& part : parts) all += (all.empty() ? "" : " ") + plain_number(part.number.mid) + " " + std::string(part.unit->word);
+    return all;
+}
+
 }  // namespace
 
 void take_second_amount(std::string& line, std::size_t start, const Knowledge& knowledge, LineNotes& notes) {
@@ -144,14 +159,17 @@ void take_second_amount(std::string& line, std::size_t start, const Knowledge& k
 }
 
 std::optional<Error> noted_volume(AmountText& amount, const LineNotes& notes) {
-    constexpr double within = 0.14;  // judgement: cups, pints and spoons are rounded when they are told in ml
+    constexpr double within = 0.14;                         // judgement: cups, pints and spoons are rounded when they are told in ml
+    constexpr double least_of_it = 0.75, most_of_it = 1.4;  // judgement: spoons of 12 to 20 ml and cups of 180 to 300 ml are sold
     const Unit* unit = amount.parts.front().unit;
     const bool loose = unit && unit->dimension == Dimension::count && unit->size.mid > 0;
     if (loose && !notes.volume.empty()) {  // "1 glass (125 ml)"
         amount.parts = notes.volume;
         return std::nullopt;
     }
-    if (notes.volume.empty() || !notes.in_cups.empty() || !unit || unit->dimension != Dimension::volume || amount.per_grams > 0)
+    const bool spoon_again = !notes.in_cups.empty() && unit && is_metric(*unit);  // "5 ml (1 metric tsp)"
+    if (notes.volume.empty() || (!notes.in_cups.empty() && !spoon_again) || !unit || unit->dimension != Dimension::volume ||
+        amount.per_grams > 0)
         return std::nullopt;
     const auto ml = [](const std::vector<AmountPart>& parts, double Band::*end) {
         double sum = 0;
@@ -159,9 +177,15 @@ std::optional<Error> noted_volume(AmountText& amount, const LineNotes& notes) {
         return sum;
     };
     const auto& again = notes.volume;
-    if (ml(again, &Band::high) < (1 - within) * ml(amount.parts, &Band::low) ||
-        ml(again, &Band::low) > (1 + within) * ml(amount.parts, &Band::high))
-        return Error{Trouble::bad_data, "two measures are told that differ: expected the same one twice, or one", "", {"240 ml"}};
+    // What is told of a spoon or a cup in millilitres tells whose spoon it is.
+    const bool by_country = unit->word == "tbsp" || unit->word == "cup";
+    if (is_of_a_country(*unit) && std::abs(ml(again, &Band::mid) - unit->size.mid) < 1) return std::nullopt;  // "2 tbsp (Aus 20 ml)"
+    const double low = by_country ? least_of_it : 1 - within, high = by_country ? most_of_it : 1 + within;
+    if (ml(again, &Band::high) < low * ml(amount.parts, &Band::low) || ml(again, &Band::low) > high * ml(amount.parts, &Band::high))
+        return Error{Trouble::bad_data,
+                     "two measures are told that differ: expected the same one twice, or one",
+                     "",
+                     {as_written(amount.parts), as_written(again)}};
     if (!is_metric(*unit) && is_metric(*again.front().unit)) amount.parts = again;
     return std::nullopt;
 }
@@ -173,7 +197,8 @@ void take_volume_of_count(AmountText& amount, const Ingredient& ingredient, Line
     poured.of = amount.of;
     poured.per_grams = amount.per_grams;
     if (counts(amount) && !notes.grams && weigh(poured, ingredient, {})) amount = std::move(poured);
-    else if (!notes.in_cups.empty() && !contains(notes.passed, notes.in_cups)) notes.passed.push_back(notes.in_cups);
+    else if (!notes.in_cups.empty() && !contains(notes.passed, notes.in_cups) && !measured_in_ml(amount))
+        notes.passed.push_back(notes.in_cups);
 }
 
 }  // namespace standin

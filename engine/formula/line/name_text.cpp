@@ -117,6 +117,17 @@ Span turned(const std::vector<Word>& words, std::size_t first, std::size_t last,
     return meant ? Span{meant, span.first, span.last, std::move(turned_name)} : Span{};
 }
 
+// "Black pepper, cracked" is what is called cracked black pepper too, and is to be cracked all the same; "garlic, minced, dried" names a
+// kind with the words that follow.
+bool is_done_to_it(const std::vector<Word>& words, std::size_t first, std::size_t last, const Span& span, const std::string& longer,
+                   const Knowledge& knowledge) {
+    if (preparation_end(words, first, last, knowledge) != last) return false;
+    const Preparation& preparation = *knowledge.preparation_named(phrase(words, first, last));
+    if (!effect_on(preparation, span.ingredient->tissue) || !changes_nothing({preparation.id, {}}, *span.ingredient, knowledge))
+        return false;
+    return last >= words.size() || !turned(words, last, segment_end(words, last), span, longer, knowledge).ingredient;
+}
+
 // "pepper, white" is "white pepper" when that is a name, "paprika, smoked, hot" hot smoked paprika, "beef, lean" the trade word "lean
 // beef", "pork ground" ground pork; the words leave the line. False when nothing was.
 bool invert(std::vector<Word>& words, Span& span, const Knowledge& knowledge, bool kinds, const Unit* unit) {
@@ -129,7 +140,12 @@ bool invert(std::vector<Word>& words, Span& span, const Knowledge& knowledge, bo
         if (is_preparation(words, first, last, *span.ingredient, knowledge, kinds, unit)) continue;
         auto next = turned(words, first, last, span, name, knowledge);
         if (!next.ingredient || (beside && next.ingredient == span.ingredient)) continue;
-        name = phrase(words, first, last) + " " + name;
+        std::string longer = phrase(words, first, last) + " " + name;
+        if (next.ingredient == span.ingredient && is_done_to_it(words, first, last, next, longer, knowledge)) {
+            span.meant.clear();  // "coriander, ground" is the seed
+            continue;
+        }
+        name = std::move(longer);
         span = std::move(next);
         erase(words, first, last);
         last = first;
@@ -368,52 +384,7 @@ Failure unknown(const std::vector<Word>& words, const LineContext& context) {
                          context.origin.at(words[first].begin), context.knowledge.nearest_ingredients(name), NotKnown::food});
 }
 
-// "Shoulder pork" and "lean shoulder of pork" for "lean pork shoulder".
-const Ingredient* animal_behind(const std::string& folded, const Knowledge& knowledge) {
-    const auto blank = folded.rfind(' ');
-    if (blank == std::string::npos) return nullptr;
-    const std::string animal = folded.substr(blank + 1);
-    if (!knowledge.in_list(WordList::animal_behind_cut, animal)) return nullptr;
-    std::string cut = folded.substr(0, blank);
-    const bool of = cut.size() > 3 && cut.compare(cut.size() - 3, 3, " of") == 0;
-    if (of) cut.erase(cut.size() - 3);
-    if (cut == "fat" && !of) return nullptr;  // "fat pork" is meat
-    if (const auto* found = knowledge.ingredient_named(animal + " " + cut)) return found;
-    return cut.rfind("lean ", 0) == 0 ? knowledge.ingredient_named("lean " + animal + " " + cut.substr(5)) : nullptr;
-}
-
-// "Thai bird chilies" for "thai bird chile".
-const Ingredient* under_another_spelling(const std::string& folded, const Knowledge& knowledge) {
-    constexpr std::array<std::string_view, 3> spellings{"chile", "chili", "chilli"};
-    for (const auto spelling : spellings) {
-        const auto at = (" " + folded + " ").find(" " + std::string(spelling) + " ");
-        if (at == std::string::npos) continue;
-        for (const auto other : spellings)
-            if (other != spelling)
-                if (const auto* found = knowledge.ingredient_named(std::string(folded).replace(at, spelling.size(), other))) return found;
-        return nullptr;
-    }
-    return nullptr;
-}
-
 }  // namespace
-
-const Ingredient* known_ingredient(std::string_view name, const Knowledge& knowledge) {
-    if (const auto* found = knowledge.ingredient_named(name)) return found;
-    std::string id = fold(name);
-    // The living animal for its meat: "pig's skin", "calf's liver".
-    constexpr std::array<std::array<std::string_view, 2>, 5> animals{
-        {{"pig ", "pork "}, {"hog ", "pork "}, {"calf ", "veal "}, {"ox ", "beef "}, {"sheep ", "lamb "}}};
-    for (const auto& [animal, meat] : animals)
-        if (id.rfind(animal, 0) == 0)
-            if (const auto* found = knowledge.ingredient_named(std::string(meat) + id.substr(animal.size()))) return found;
-    if (const auto at = id.rfind(" rind"); at != std::string::npos && at + 5 == id.size())  // "pork rind" is its skin
-        if (const auto* found = knowledge.ingredient_named(id.substr(0, at) + " skin"); found && found->meat) return found;
-    if (const auto* found = under_another_spelling(id, knowledge)) return found;
-    if (const auto* found = animal_behind(id, knowledge)) return found;
-    std::replace(id.begin(), id.end(), ' ', '-');
-    return knowledge.ingredient(id);
-}
 
 Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, const Unit* unit, const Unit* container) {
     auto words = words_of(context.line);
@@ -454,6 +425,8 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
     name.generic = span.meant;
     if (name.generic.empty() && context.knowledge.in_list(WordList::leaves_open, fold(phrase(words, span.first, span.last))))
         name.generic = phrase(words, span.first, span.last);
+    if (name.generic.empty() && context.knowledge.in_list(WordList::leaves_fat_open, fold(phrase(words, span.first, span.last))))
+        name.of_any_fat = phrase(words, span.first, span.last);
     const Unit* counts = unit_named(fold(phrase(words, span.first, span.last)));
     name.is_unit_word = counts && counts->dimension == Dimension::count;
     if (given == Given::number && has_measure(*span.ingredient, "bulb") && !has_measure(*span.ingredient, "piece"))
@@ -461,7 +434,8 @@ Result<NameRead> read_name(const LineContext& context, Given given, bool kinds, 
     for (std::size_t i = span.first; i < span.last && given == Given::number; ++i)
         if (const Unit* unit = counted(words[i], *span.ingredient)) name.measure = unit;
     std::size_t after = span.last;
-    if (given == Given::number && after < words.size() && counted(words[after], *span.ingredient))
+    const bool part = after + 1 < words.size() && words[after + 1].folded == "only";  // "6 scallions, stalks only"
+    if (given == Given::number && after < words.size() && !part && counted(words[after], *span.ingredient))
         name.measure = counted(words[after++], *span.ingredient);
     // A word beside a trade word is more likely part of a name that is not known: "pork shouder".
     const auto missed = [&](Error error) {

@@ -11,6 +11,7 @@ struct NameRead {
     SaidOf before, after;
     std::vector<std::string> words;      ///< of the name itself, folded
     std::string generic;                 ///< the trade word it was understood by, where that leaves the kind open; else empty
+    std::string of_any_fat;              ///< the name of minced meat that is sold with more fat and with less; else empty
     bool said_fresh = false;             ///< "fresh" stands beside it, before or behind: "3 g sage, fresh"
     bool presumed = false;               ///< the form taken is the usual one of such a measure, not one that the words tell
     bool by_share = false;               ///< the dried form was taken, for there is too little of it in the batch to be the fresh one

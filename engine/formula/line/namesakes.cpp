@@ -97,6 +97,23 @@ std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountTex
     return told.grams ? dry_one_more_likely(name, *told.grams, knowledge) : std::nullopt;
 }
 
+void take_named_in_brackets(NameRead& name, LineNotes& notes, const Knowledge& knowledge) {
+    for (const auto& one : knowledge.records().lexicon.namesakes) {
+        if (!contains(one.names, own_name(name)) && !contains(one.trade_words, fold(name.generic))) continue;
+        for (auto passed = notes.passed.begin(); passed != notes.passed.end(); ++passed) {
+            const auto* told = knowledge.ingredient_named(*passed);
+            const bool asked_about = told && std::any_of(one.hints.begin(), one.hints.end(),
+                                                         [&](const std::string& hint) { return knowledge.ingredient_named(hint) == told; });
+            if (!asked_about) continue;
+            name.ingredient = told;
+            name.generic.clear();
+            name.words = {fold(*passed)};
+            notes.passed.erase(passed);
+            return;
+        }
+    }
+}
+
 bool shared_by_two_foods(std::string_view name, const Knowledge& knowledge) {
     const auto& all = knowledge.records().lexicon.namesakes;
     return std::any_of(all.begin(), all.end(),

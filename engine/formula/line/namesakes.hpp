@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "formula/lexer/quantity_text.hpp"
+#include "formula/line/line_notes.hpp"
 #include "formula/line/name_text.hpp"
 #include "knowledge/knowledge.hpp"
 #include "standin/result.hpp"
@@ -14,6 +15,9 @@ namespace standin {
 /// The question which of two foods is meant, one of them many times as strong as the other; nothing where the line tells. `in_each_kilo`:
 /// the amount is of a kilo, and not of the batch.
 std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountText& amount, bool in_each_kilo, const Knowledge& knowledge);
+
+/// "Tomate verde (tomatillo)": the bracket tells which of two namesakes is meant.
+void take_named_in_brackets(NameRead& name, LineNotes& notes, const Knowledge& knowledge);
 
 /// Whether two foods share that name, however it is measured and whatever stands beside it: "su".
 bool shared_by_two_foods(std::string_view name, const Knowledge& knowledge);

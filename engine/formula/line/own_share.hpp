@@ -6,6 +6,8 @@
 #include <vector>
 
 #include "formula/lexer/quantity_text.hpp"
+#include "formula/line/fact_text.hpp"
+#include "knowledge/records.hpp"
 
 namespace standin {
 
@@ -14,5 +16,9 @@ inline constexpr std::string_view share_of_what = "a share of what";
 
 /// First of the meat, then of the batch. `grams`: what the amount of the line weighs.
 std::vector<std::string> shares_of_own(const AmountText& amount, double grams);
+
+/// "Vinegar 5 %", "beer 5 %" and "cream 30 %" may tell of the food, where nothing else does; no vinegar has 1 % of acid, no wine 2 % of
+/// alcohol.
+bool figure_may_describe(const Ingredient& ingredient, double figure, const std::vector<FactText>& facts);
 
 }  // namespace standin

@@ -30,6 +30,10 @@ std::size_t cut_word(const std::vector<Word>& words, std::size_t first, const Kn
     return longest_of(words, first, WordList::cut, knowledge);
 }
 
+std::size_t part_only(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge) {
+    return longest_of(words, first, WordList::part_only, knowledge);
+}
+
 std::string vague_amount(std::string_view line, const Knowledge& knowledge) {
     const auto words = words_of(line);
     for (std::size_t first = 0; first < words.size(); ++first)

@@ -16,6 +16,9 @@ std::size_t passable(const std::vector<Word>& words, std::size_t first, const Kn
 /// Likewise for words that tell how finely something is cut, which changes no weight: "chopped", "ground", "grated".
 std::size_t cut_word(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge);
 
+/// How many words from `first` on tell of a part that alone goes in: "green parts only"; 0 where none do.
+std::size_t part_only(const std::vector<Word>& words, std::size_t first, const Knowledge& knowledge);
+
 /// The phrase in `line` that stands where an amount should: "to taste", "a little", "some". Empty when there is none.
 std::string vague_amount(std::string_view line, const Knowledge& knowledge);
 

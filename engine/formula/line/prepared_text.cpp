@@ -9,12 +9,14 @@
 #include "core/names.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
+#include "formula/line/amount.hpp"
 #include "formula/line/changes_nothing.hpp"
 #include "formula/line/compound_name.hpp"
 #include "formula/line/lean_share.hpp"
 #include "formula/line/line_asides.hpp"
 #include "formula/line/passed_over.hpp"
 #include "formula/line/process_text.hpp"
+#include "formula/line/size_of_pieces.hpp"
 #include "formula/line/soaked_in.hpp"
 #include "formula/remark/remark.hpp"
 #include "formula/remark/unknown_word.hpp"
@@ -66,6 +68,7 @@ private:
 
     // The end of what is unknown from word `i` on and can only be a name; `i` itself where it can be more.
     std::size_t mere_name(std::size_t i) const {
+        if (may_be_a_measure(i) && std::isupper(static_cast<unsigned char>(words_[i].raw.front())) == 0) return i;
         const BesideFood beside{ingredient_, context_.nouns_have_capitals, context_.adjective_behind, context_.certain};
         const bool before = first_ == 0, apart = !before && words_[i].segment != words_[first_ - 1].segment;
         if (!apart)
@@ -79,6 +82,10 @@ private:
     // The end of what starts at word `i`; `i` itself when nothing known does.
     std::size_t step(std::size_t i) {
         if (trimmed_of_fat(i)) return i + 3;
+        if (const std::size_t end = part_only(i); end > i) {
+            said_.part_only.push_back(phrase(words_, i, end));
+            return end;
+        }
         if (is_another_form(words_[i].folded)) return i;
         if (is_pressed_clove(i)) {
             said_.prepared.push_back({"crushed", std::nullopt});
@@ -93,11 +100,12 @@ private:
         if (plain > i + 1 && plain <= last_ && plain > preparation_end(words_, i, last_, context_.knowledge)) return plain;
         if (const std::size_t end = preparation(i); end > i) return end;
         if (const auto share = fat_share(i); share && ((!share->most && ingredient_.meat) || agrees(*share))) {
+            said_.fat_told = true;
             if (!share->most && ingredient_.meat) said_.fat_pct = share->fat;
             return share->end;
         }
         if (after_soaking(i)) return i + 1;
-        if (const std::size_t end = std::max(into_pieces(i), size_of_cut(i)); end > i) return end;
+        if (const std::size_t end = size_of_pieces(words_, i, last_, context_.knowledge); end > i) return end;
         if (tells_colour(i)) {
             said_.passed.push_back(words_[i].raw);
             return i + 1;
@@ -107,6 +115,14 @@ private:
         if (const std::size_t end = same_again(i); end > i) return end;
         const auto& word = words_[i].folded;
         return counts_nothing(word) || names_it_again(word) || goes_without_saying(word) || is_plain_beside(i) ? i + 1 : i;
+    }
+
+    // ", green parts only", of what grows above the ground; the greens of a root are another food.
+    std::size_t part_only(std::size_t i) const {
+        if (first_ == 0 || ingredient_.tissue == Tissue::root) return i;
+        const bool leaf_of_stalk =
+            ingredient_.tissue == Tissue::stalk && i + 1 < last_ && words_[i].folded == "leaf" && words_[i + 1].folded == "only";
+        return leaf_of_stalk ? i + 2 : std::min(last_, i + standin::part_only(words_, i, context_.knowledge));
     }
 
     // "Powdered milk" is another food than milk.
@@ -168,7 +184,7 @@ private:
     // "Soaked in milk", "softened in a little stock": how much of it stays is not known.
     std::size_t soaked_in(std::size_t i) {
         const bool soaked = !said_.prepared.empty() && said_.prepared.back().preparation == "soaked";
-        if (!soaked || words_[i].folded != "in") return i;
+        if (words_[i].folded != "in") return i;
         std::size_t from = i + 1;
         while (from < last_ && (context_.knowledge.in_list(WordList::said_of_liquid, words_[from].folded) ||
                                 passable(words_, from, context_.knowledge) > 0))
@@ -178,6 +194,8 @@ private:
             const auto* liquid = context_.knowledge.ingredient_named(name);
             if (!liquid) liquid = context_.knowledge.ingredient_meant(name);
             if (!liquid || !is_soaking_liquid(*liquid)) continue;
+            const std::size_t done = preparation_end(words_, end, last_, context_.knowledge);  // "in milk soaked", out of another tongue
+            if (!soaked && (done == end || context_.knowledge.preparation_named(phrase(words_, end, done))->id != "soaked")) continue;
             if (liquid->id != "water") said_.soaked_in = liquid;
             return end;
         }
@@ -259,41 +277,6 @@ private:
         if (end == i) return false;
         const auto* found = context_.knowledge.preparation_named(phrase(words_, i, end));
         return !changes_nothing({found->id, std::nullopt}, ingredient_, context_.knowledge);
-    }
-
-    // "into 1-inch cubes", "in thin strips"
-    std::size_t into_pieces(std::size_t i) const {
-        const bool digit = std::isdigit(static_cast<unsigned char>(words_[i].raw.front())) != 0;
-        if (digit && i + 1 < last_ && words_[i + 1].folded == "mesh") return i + 2;  // of a sieve: "black pepper, 16 mesh"
-        const bool led = words_[i].folded == "into" || words_[i].folded == "in";
-        const bool clause = digit && i > 0 && words_[i].segment != words_[i - 1].segment;  // ", 5mm cubes", ", 1/4-in dice"
-        if (!led && !clause) return i;
-        std::size_t end = i;
-        for (std::size_t at = led ? i + 1 : i; at < last_ && words_[at].segment == words_[i].segment; ++at) {
-            const auto& word = words_[at].folded;
-            if (context_.knowledge.in_list(WordList::piece_shape, word)) end = at + 1;
-            else if (!context_.knowledge.in_list(WordList::piece_size, word) && !std::isdigit(static_cast<unsigned char>(word.front())))
-                break;
-        }
-        return end;
-    }
-
-    // ", cubed 5 mm", "through a 4.5mm plate": how fine it is cut.
-    std::size_t size_of_cut(std::size_t i) const {
-        const auto is_length = [](std::string_view word) { return word == "mm" || word == "cm" || word == "inch" || word == "in"; };
-        std::size_t at = i;
-        if (words_[at].folded == "through" || words_[at].folded == "about") ++at;
-        if (at < last_ && (words_[at].folded == "a" || words_[at].folded == "the")) ++at;
-        if (at >= last_ || std::isdigit(static_cast<unsigned char>(words_[at].raw.front())) == 0) return i;
-        const auto letter = words_[at].folded.find_first_not_of("0123456789.,/- ");
-        const bool joined = letter != std::string::npos && is_length(words_[at].folded.substr(letter));
-        if (!joined && (letter != std::string::npos || at + 1 >= last_ || !is_length(words_[at + 1].folded))) return i;
-        std::size_t end = at + (joined ? 1 : 2);
-        while (end < last_ && words_[end].segment == words_[at].segment &&
-               (context_.knowledge.in_list(WordList::piece_shape, words_[end].folded) ||
-                context_.knowledge.in_list(WordList::plate_word, words_[end].folded)))
-            ++end;
-        return end;
     }
 
     // Of what is lean anyway; of anything else it would tell another cut.
@@ -435,6 +418,12 @@ private:
         return {};
     }
 
+    // "2 diş sarımsak": a word that nobody knows, at once behind a number and before the food.
+    bool may_be_a_measure(std::size_t i) const {
+        return first_ == 0 && i == 0 && given_ == Given::number && !context_.on_the_shelf &&
+               !changes_food(words_[i].folded, context_.knowledge);
+    }
+
     Failure trouble(std::size_t i) const {
         const auto& knowledge = context_.knowledge;
         const std::string where = context_.origin.at(words_[i].begin);
@@ -450,6 +439,11 @@ private:
                            where, with_fat(*share));
         if (words_[i].folded == "or")
             return failure(Trouble::bad_data, "\"or\" leaves open which ingredient or amount is meant", where, {"write the one you use"});
+        if (may_be_a_measure(i)) {
+            Error unknown = unknown_measure(words_[i].raw, ingredient_);
+            unknown.where = where;
+            return Failure(std::move(unknown));
+        }
         auto hints = knowledge.nearest_preparations(words_[i].raw);
         for (auto& name : knowledge.nearest_ingredients(words_[i].raw + " " + ingredient_.names.front()))
             if (hints.size() < 5) hints.push_back(std::move(name));

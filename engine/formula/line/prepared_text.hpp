@@ -16,11 +16,13 @@ namespace standin {
 /// What the words around an ingredient's name said.
 struct SaidOf {
     std::vector<Prepared> prepared;
-    std::vector<std::string> words;      ///< folded, all that describe how it was cut, sized or packed
-    std::vector<std::string> passed;     ///< as written, what was told in passing: "preferably Greek"
-    std::vector<std::string> unknown{};  ///< words that nobody knows and that were passed over as harmless
-    std::optional<double> fat_pct{};     ///< fat in 100 g that the words tell
-    const Ingredient* soaked_in{};       ///< a liquid that is no water, of no weight
+    std::vector<std::string> words;        ///< folded, all that describe how it was cut, sized or packed
+    std::vector<std::string> passed;       ///< as written, what was told in passing: "preferably Greek"
+    std::vector<std::string> unknown{};    ///< words that nobody knows and that were passed over as harmless
+    std::vector<std::string> part_only{};  ///< as written, of which part alone goes in: "green parts only"
+    std::optional<double> fat_pct{};       ///< fat in 100 g that the words tell
+    bool fat_told = false;                 ///< likewise, whether the record has as much or not
+    const Ingredient* soaked_in{};         ///< a liquid that is no water, of no weight
 };
 
 /// What a line is read against.

@@ -93,6 +93,16 @@ std::string without_lead(const std::string& part, const Knowledge& knowledge) {
     return leads ? part.substr(words[1].begin) : part;
 }
 
+// Behind an egg "1 jaune" is its yolk, and no yellow pepper.
+void write_part_of_egg(std::string& part, const Knowledge& knowledge) {
+    for (const auto& word : words_of(part)) {
+        const bool yolk = knowledge.in_list(WordList::egg_yolk_word, word.folded);
+        if (!yolk && !knowledge.in_list(WordList::egg_white_word, word.folded)) continue;
+        part.replace(word.begin, word.end - word.begin, yolk ? "egg yolk" : "egg white");
+        return;
+    }
+}
+
 // "pork: shoulder 2.2 kg + belly 0.6 kg": cuts of the animal before the colon, each with its amount. Empty where it is anything else.
 std::vector<std::string> cuts_of_animal(std::string_view line, const Origin& origin, const Knowledge& knowledge) {
     const auto colon = line.find(": ");
@@ -148,7 +158,8 @@ std::vector<std::string> several_in_line(std::string_view written, const Origin&
             continue;
         }
         if (!last) parts[i] = without_lead(parts[i], knowledge);
-        if (i == 0 && !last && !amount_starts(parts[0], 0)) return {};
+        if (i == 0 && !last && !amount_starts(parts[0], 0) && !read_line(parts[0], origin, knowledge)) return {};  // "un oeuf et 1 jaune"
+        if (!foods.empty() && knowledge.ingredient(foods.back())->tissue == Tissue::egg) write_part_of_egg(parts[i], knowledge);
         if (const auto read = read_line(parts[i], origin, knowledge)) {
             if (contains(foods, read->line.ingredient)) return {};
             foods.push_back(read->line.ingredient);

@@ -28,6 +28,20 @@ std::string without_elision(std::string_view line, const Knowledge& knowledge) {
     return out;
 }
 
+// "1 bunch cilantro (leaves and stems)", where what the bracket says is left out; a comma said twice.
+void tidied(std::string& line) {
+    for (std::size_t open = line.find('('); open != std::string::npos; open = line.find('(', open + 1)) {
+        const auto close = line.find_first_not_of(' ', open + 1);
+        if (close == std::string::npos || line[close] != ')') continue;
+        std::size_t from = open;
+        while (from > 0 && line[from - 1] == ' ') --from;
+        line.erase(from, close + 1 - from);
+        open = from > 0 ? from - 1 : 0;
+    }
+    for (const std::string_view doubled : {"(, ", ", , "})
+        for (auto at = line.find(doubled); at != std::string::npos; at = line.find(doubled)) line.erase(at + 1, 2);
+}
+
 bool tells_something(const std::string& english) {
     constexpr std::array<std::string_view, 6> fillers{"of", "the", "and", "or", "about", ""};
     return std::find(fillers.begin(), fillers.end(), english) == fillers.end();
@@ -85,8 +99,12 @@ std::vector<Rewording> in_english(std::string_view line, const Knowledge& knowle
         for (auto found = tongue.found.rbegin(); found != tongue.found.rend(); ++found) {
             const std::size_t begin = words[found->first].begin, end = words[found->last - 1].end;
             const bool stopped = end < out.size() && out[end] == '.';  // "1 c. à s. d'huile"
-            out.replace(begin, end - begin + (stopped ? 1 : 0), *found->english);
+            const std::string_view said = std::string_view(split).substr(begin, end - begin);
+            const bool opened = std::count(said.begin(), said.end(), '(') > std::count(said.begin(), said.end(), ')');
+            const bool closed = opened && end < out.size() && out[end] == ')';  // "2 colheres (chá) de"
+            out.replace(begin, end - begin + (stopped || closed ? 1 : 0), *found->english);
         }
+        tidied(out);
         all.push_back({std::move(out), tongue.foreign, tongue.romance, tongue.german});
     }
     return all;

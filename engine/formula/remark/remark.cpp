@@ -186,7 +186,8 @@ bool is_plain_remark(std::string_view said, const Knowledge& knowledge, const Sa
 
 std::string remark_not_plain(const std::vector<Reason>& notes, const Knowledge& knowledge, const SaidOfFood& of) {
     for (const auto& note : notes)
-        if (note.kind == ReasonKind::passed_over && read_remark(note.about, knowledge, of).is == RemarkIs::asked) return note.about;
+        if (note.kind == ReasonKind::passed_over && note.role.empty() && read_remark(note.about, knowledge, of).is == RemarkIs::asked)
+            return note.about;
     return {};
 }
 
@@ -202,7 +203,8 @@ RemarkIs remark_in_formula(std::string_view said, const Knowledge& knowledge, co
 
 std::string remark_to_ask(const std::vector<Reason>& notes, const Knowledge& knowledge, const SaidOfFood& of) {
     for (const auto& note : notes)  // a mere name was weighed where it stands
-        if (note.kind == ReasonKind::passed_over && remark_in_formula(note.about, knowledge, of) == RemarkIs::asked) return note.about;
+        if (note.kind == ReasonKind::passed_over && note.role.empty() && remark_in_formula(note.about, knowledge, of) == RemarkIs::asked)
+            return note.about;
     return {};
 }
 
