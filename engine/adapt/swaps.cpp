@@ -17,6 +17,7 @@
 #include "core/band.hpp"
 #include "core/names.hpp"
 #include "evaluate/predict.hpp"
+#include "knowledge/kinds.hpp"
 #include "knowledge/line_name.hpp"
 #include "knowledge/season.hpp"
 #include "safety/allergens.hpp"
@@ -153,8 +154,11 @@ private:
             price += known_allergen(allergen) ? 0 : context_.constant("advice.price.allergen");
         leave_salt(candidate);
         Formula variant = swapped(candidate);
-        const auto block = candidate.share < 1 ? std::vector<Trim>{}
-                                               : hold_meat_block(variant, formula_, line_, candidate.role, candidate.most_grams, context_);
+        const bool by_itself = candidate.share < 1 || (candidate.role == Role::lean && candidate.partner);  // cod and oil: its own fat
+        const auto block = by_itself ? std::vector<Trim>{}
+                           : is_cured(candidate)
+                               ? hold_fat_beside(variant, formula_, line_, context_)
+                               : hold_meat_block(variant, formula_, line_, candidate.role, candidate.most_grams, context_);
         candidate.food.grams = exactly(variant.lines[line_].grams.mid);
         Trimmed trimmed =
             trimmed_after(variant, line_, counted_as(candidate, formula_.lines[line_], context_.nominal()), distance_, context_);
@@ -165,6 +169,13 @@ private:
         const auto fresh = std::count_if(allergens.begin(), allergens.end(), [&](const auto& a) { return !known_allergen(a); });
         const double order = standing_of(candidate, formula_.lines[line_], trimmed.distance, static_cast<double>(fresh), knowledge_);
         return {std::move(candidate), std::move(trimmed), distance, order};
+    }
+
+    // Guanciale for bacon: what makers weigh for its cure, by a weight of its own.
+    bool is_cured(const Candidate& candidate) const {
+        const auto& swaps = knowledge_.records().swaps;
+        const bool weighed = candidate.swaps.size() == 1 && swaps[candidate.swaps.front()].basis == Basis::weight;
+        return weighed && belongs(*knowledge_.ingredient(formula_.lines[line_].ingredient), "cured", knowledge_);
     }
 
     // How unlike two foods are is reviewed as their closeness; the notes of their aroma alone, out of proportion in a plain mass, do not
@@ -226,7 +237,7 @@ private:
         s.distance = ranked.distance;
         s.nearness = nearness_of(s.distance, context_);
         const Swap& last = records.swaps[candidate.swaps.back()];
-        s.note = note_of(candidate.swaps, stock_);
+        s.note = note_of(candidate.swaps, formula_.lines[line_], candidate.food, stock_);
         if (const Offer offer = stock_.offer(candidate.food); offer.grams && *offer.grams < s.grams)
             s.on_hand = kitchen_grams(*offer.grams, false);
         if (context_.options.month) s.in_season = in_season(ingredient, *context_.options.month, context_.options.season_shift);

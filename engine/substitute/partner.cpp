@@ -59,6 +59,7 @@ std::optional<PartnerFood> Partners::bring(double lacking, Role role, const Line
     const Knowledge& knowledge = nominal_.knowledge();
     if (!noticed(lacking, role)) return std::nullopt;
     const double most = knowledge.parameter("stand_ins.partner.most").mid * line_.grams.mid;
+    const bool dry = knowledge.ingredient(line_.ingredient)->tissue == Tissue::dry;
     std::optional<PartnerFood> best;
     double best_worth = 0;
     const auto constant = [&](std::string_view id) { return knowledge.parameter(id).mid; };
@@ -68,6 +69,7 @@ std::optional<PartnerFood> Partners::bring(double lacking, Role role, const Line
         const Swap& last = knowledge.records().swaps[path.swaps.back()];
         if (last.partner || last.most_share < 1 || !food.allergens.empty() || belongs(food, "seldom-sold", knowledge)) continue;
         Line small = prepared_like({}, food, preparations_of(last, knowledge), knowledge);
+        if (role == Role::heat && dry && portions_.vegetable(small)) continue;  // no sliver of a fresh pod beside what is ground
         const double per_gram = dose_of(nominal_.unit(small), role);
         const double flesh = role == Role::heat && portions_.vegetable(small) ? 2 : 1;  // a pod is flesh beside its heat; judgement
         if (!(per_gram > 0) || lacking / per_gram > flesh * most || (role == Role::acid && portions_.vegetable(small))) continue;

@@ -306,7 +306,44 @@ double Portions::fair_share() const {
     return limit ? std::min(1.0, limit->band.mid / 1000 * batch_grams_ / line_.grams.mid) : 1.0;
 }
 
+namespace {
+
+// Grams of a frozen, dried or ground food for a gram of what it was made of, where a swap says so.
+std::optional<double> ratio_to_made(const Ingredient& made, const Knowledge& knowledge) {
+    if (made.made_of.empty()) return std::nullopt;
+    for (const auto& swap : knowledge.records().swaps)
+        if (swap.from == made.made_of && swap.to == made.id && swap.basis == Basis::weight && swap.ratio && !swap.partner)
+            return swap.ratio->band.mid;
+    return std::nullopt;
+}
+
+}  // namespace
+
+// Frozen spinach for kale: as much as of the fresh leaf, less by what stands for a gram of that. Matched by itself it would be taken for a
+// leaf that is only paler, and more of it weighed than of the fresh.
+std::optional<WeighedOut> Portions::as_made_of(const Line& food, const SwapPath& path, Role role) const {
+    const Knowledge& knowledge = nominal_.knowledge();
+    const Ingredient &made = ingredient(food), &own = ingredient(line_);
+    const auto ratio = ratio_to_made(made, knowledge);
+    if (!ratio || made.made_of == line_.ingredient || !own.made_of.empty()) return std::nullopt;
+    SwapPath to_fresh = path;
+    if (path.swaps.size() > 1 && knowledge.records().swaps[path.swaps.back()].from == made.made_of) to_fresh.swaps.pop_back();
+    if (!by_dose_alone(to_fresh)) return std::nullopt;
+    const Ingredient* fresh = knowledge.ingredient(made.made_of);
+    if (!fresh || !is_vegetable(fresh->tissue) || !vegetable(line_)) return std::nullopt;
+    auto portion = of(prepared_like(line_, *fresh, {}, knowledge), to_fresh, role);
+    if (!portion || portion->why) return std::nullopt;
+    const Bounds held = within_limit({0, *ratio * portion->most, 0, {}, {}}, food, most_share(path, formula_, knowledge));
+    portion->grams = std::min(*ratio * portion->grams, held.most);
+    portion->least = std::min(*ratio * portion->least, held.most);
+    portion->most = held.most;
+    if (portion->even) portion->even = *ratio * *portion->even;
+    portion->per_gram = dose_of(nominal_.unit(food), role);
+    return portion;
+}
+
 std::optional<WeighedOut> Portions::of(const Line& food, const SwapPath& path, Role role) const {
+    if (const auto made = as_made_of(food, path, role)) return made;
     if (role == Role::heat && burns(food, path)) return std::nullopt;
     const auto equal = equal_grams(food, path, role);
     if (!equal || !(*equal > 0)) return std::nullopt;

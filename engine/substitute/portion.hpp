@@ -41,6 +41,7 @@ private:
         Reason at_least, at_most;  // why
     };
 
+    std::optional<WeighedOut> as_made_of(const Line& food, const SwapPath& path, Role role) const;
     double fair_share() const;
     std::optional<double> equal_grams(const Line& food, const SwapPath& path, Role role) const;
     std::optional<double> by_dose(double grams, const Line& from, const Line& to, Role role) const;

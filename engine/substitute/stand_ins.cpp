@@ -108,12 +108,26 @@ private:
         return !named && mix(to) && !mix(ingredient());
     }
 
+    // Evaporated milk and water for milk, cod and oil for salmon: neat, and by its own water or lean, it is the same food once more at
+    // another dose.
+    bool is_neat_where_thinned(const SwapPath& path, Role role) const {
+        const Swap& last = records().swaps[path.swaps.back()];
+        const bool says_how_much = path.swaps.size() == 1 && last.basis == Basis::weight;
+        if (last.any() || last.partner || says_how_much) return false;
+        return std::any_of(records().swaps.begin(), records().swaps.end(), [&](const Swap& swap) {
+            if (swap.from != line_.ingredient || swap.to != last.to || swap.role != role || !swap.partner) return false;
+            const std::string& beside = swap.partner->ingredient;
+            return from_the_tap(beside) || (role == Role::lean && may_use_(*knowledge().ingredient(beside)));
+        });
+    }
+
     void weigh(const SwapPath& path, Role role, const std::vector<SwapPath>& paths) {
         const Ingredient& to = records().ingredients[path.to];
         const Swap& last = records().swaps[path.swaps.back()];
         if (path.closeness < knowledge().parameter("stand_ins.least.closeness").mid) return;
         if (is_mix_for_single(path, to)) return;
         if (would_have_to_be_dried(line_, to, knowledge())) return;
+        if (is_neat_where_thinned(path, role)) return;
         Candidate c;
         c.food = prepared_like(line_, to, preparations_of(last, knowledge()), knowledge());
         if (to.id == line_.ingredient && c.food.prepared == line_.prepared) return;

@@ -24,6 +24,12 @@ double standing_of(const Candidate& candidate, const Line& line, double felt, do
     if (candidate.role == Role::heat && weak) back += constant("weak");
     if (candidate.role == Role::fat && solid(from) && !solid(to)) back += constant("melted");
     if (newly("no-named-sort")) back += constant("open");
+    const auto twins = [&](const Kind& kind) {
+        return kind.id.starts_with("twins-") && belongs(from, kind, knowledge) && belongs(to, kind, knowledge);
+    };
+    const auto& kinds = knowledge.records().kinds;
+    if (newly("other-packet") && std::any_of(kinds.begin(), kinds.end(), twins)) back += constant("packet");
+    if (candidate.role == Role::fat && belongs(from, "cured", knowledge) && !belongs(to, "cured", knowledge)) back += constant("uncured");
     if (newly("gathered")) back += constant("gathered");
     else if (newly("seldom-sold")) back += constant("seldom");
     return back;

@@ -135,4 +135,89 @@ TEST_CASE("fresh turmeric, almond flour and Shaoxing wine are foods of their own
     CHECK(id("sake") == "sake");
 }
 
+const StandIn* shown(const std::string& line, double grams, const std::string& food) {
+    const auto& all = proposed(line, grams);
+    const auto found = std::find_if(all.begin(), all.end(), [&](const StandIn& s) { return s.ingredient == food; });
+    return found == all.end() ? nullptr : &*found;
+}
+
+TEST_CASE("what was frozen and squeezed stands for more of the fresh leaf than its weight, for whatever leaf it stands in") {
+    for (const auto* leaf : {"kale", "chard", "collard", "nettle", "beet-greens", "amaranth", "lacinato-kale", "spinach"}) {
+        const auto* fresh = shown(leaf, 150, leaf == std::string("spinach") ? "chard" : "spinach");
+        const auto* frozen = shown(leaf, 150, "spinach-frozen");
+        INFO(leaf);
+        REQUIRE(fresh);
+        REQUIRE(frozen);
+        CHECK(frozen->grams < fresh->grams);
+        if (leaf != std::string("spinach")) CHECK(frozen->grams == Approx(0.6 * fresh->grams).epsilon(0.12));
+    }
+}
+
+TEST_CASE("a food that is thinned with water does not stand beside itself neat at another dose") {
+    const auto& all = proposed("whole-milk", 80);
+    for (const auto* food : {"evaporated-milk", "cream"}) {
+        INFO(food);
+        CHECK(std::count_if(all.begin(), all.end(), [&](const StandIn& s) { return s.ingredient == food && s.role == Role::liquid; }) == 1);
+    }
+}
+
+TEST_CASE("the smoke that goes with a line is told, once, and not of what is smoked itself") {
+    const auto lost = [](const std::string& line, const std::string& food) {
+        const auto* one = shown(line, 20, food);
+        REQUIRE(one);
+        std::size_t told = 0;
+        for (auto at = fold(one->note).find("smoke"); at != std::string::npos; at = fold(one->note).find("smoke", at + 1)) ++told;
+        return told;
+    };
+    for (const auto* food : {"paprika", "ancho", "guajillo"}) CHECK(lost("smoked-paprika", food) == 1);
+    CHECK(lost("bacon", "guanciale") == 1);
+    CHECK(lost("bacon", "pork-belly") == 1);
+    CHECK(shown("paprika", 5, "ancho")->note.find("smoke") == std::string::npos);
+}
+
+TEST_CASE("cured meat is weighed for its cure, and plain fat stands behind it") {
+    const auto* guanciale = shown("bacon", 100, "guanciale");
+    REQUIRE(guanciale);
+    CHECK(guanciale->grams == Approx(80).epsilon(0.05));
+    CHECK(shown("bacon", 100, "pork-belly")->grams == Approx(100).epsilon(0.05));
+    for (const auto* plain : {"pork-jowl", "pork-trim-50", "lard"}) {
+        INFO(plain);
+        CHECK(rank_of("bacon", 100, plain) > rank_of("bacon", 100, "guanciale"));
+        CHECK(rank_of("bacon", 100, plain) > rank_of("bacon", 100, "pork-belly"));
+    }
+}
+
+TEST_CASE("beside what is ground no sliver of a fresh pod makes up the heat") {
+    for (const auto* line : {"red-pepper-flakes", "cayenne-powder", "chipotle"})
+        for (const auto& s : proposed(line, 4)) {
+            if (!s.partner || !s.partner->prepared.empty()) continue;
+            INFO(line << " " << s.ingredient << " + " << s.partner->ingredient);
+            const bool named = s.sources.front() != "judgement";
+            if (s.role == Role::heat && !named) CHECK(knowledge().ingredient(s.partner->ingredient)->tissue != Tissue::chile_flesh);
+        }
+}
+
+TEST_CASE("lean fish for a fat one brings oil") {
+    for (const auto* fish : {"cod", "haddock", "sea-bass"}) {
+        const auto* one = shown("salmon", 750, fish);
+        INFO(fish);
+        REQUIRE(one);
+        REQUIRE(one->partner);
+        CHECK(one->partner->ingredient == "sunflower-oil");
+        CHECK(one->grams + one->partner->grams == Approx(765).epsilon(0.03));
+    }
+}
+
+TEST_CASE("a food of another packet, an allergen or a seed without green does not stand first") {
+    CHECK(rank_of("breadcrumb", 40, "milk-free-breadcrumb") > 3);
+    CHECK(rank_of("egg", 50, "liquid-egg") > 3);
+    CHECK(rank_of("sesame-seed", 20, "hulled-sesame") > 1);
+    CHECK(rank_of("parsley", 60, "celery-leaf") > 2);
+    CHECK(rank_of("spinach", 120, "beet-greens") > 1);
+    CHECK(rank_of("dill", 30, "dill-seed") > 3);
+    CHECK(rank_of("cumin", 4, "curry-powder") > 6);
+    CHECK(rank_of("soy-sauce", 30, "kecap-manis") > 4);
+    CHECK(rank_of("lemon-juice", 25, "whole-lemon") > 3);
+}
+
 }  // namespace order_of_swaps_test

@@ -48,7 +48,7 @@ public:
         if (const auto share = share_under_caps(edit, *stands)) why.figures.push_back({"capped", {}, 100 * *share, "%"});
         if (stands->swaps.size() > 1) why.by_way.push_back(name(knowledge_.records().swaps[stands->swaps.front()].to));
         why.asks = conditions_ask(last, problem_.formula.process, knowledge_);
-        why.note = note_of(stands->swaps, stock_);
+        why.note = note_of(stands->swaps, line, move.food, stock_);
         // Asked for a richer or leaner one, meat is told for its fat and not for its protein.
         const bool of_meat = stands->role == Role::lean || stands->role == Role::fat;
         // For the bite a leaner cut is told for that, and not with what it lacks of the fat.

@@ -61,4 +61,20 @@ std::vector<Trim> hold_meat_block(Formula& swapped, const Formula& base, std::si
     return {{moved.ingredient, there, after}};
 }
 
+std::vector<Trim> hold_fat_beside(Formula& swapped, const Formula& base, std::size_t line, const Context& context) {
+    const Meat was = meat_of(base.lines[line], context), comes = meat_of(swapped.lines[line], context);
+    const auto other = counterpart(base, line, Role::lean, context);
+    if (!other || !(was.meat > 0) || !(comes.meat > 0)) return {};
+    const Meat beside = meat_of(base.lines[*other], context);
+    const double there = base.lines[*other].grams.mid, most = context.constant("stand_ins.meat.most") * there;
+    const double more = comes.fat * swapped.lines[line].grams.mid - was.fat * base.lines[line].grams.mid;
+    const double after = kitchen_grams(there - std::clamp(more / beside.fat, -most, most), false);
+    if (std::abs(after - there) < context.constant("advice.meat.worth-moving")) return {};
+    Line& moved = swapped.lines[*other];
+    moved.grams = exactly(after);
+    moved.count.reset();
+    moved.written.clear();
+    return {{moved.ingredient, there, after}};
+}
+
 }  // namespace standin

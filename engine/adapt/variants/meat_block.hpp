@@ -13,4 +13,8 @@ namespace standin {
 /// it would take more than `most` grams of the stand-in.
 std::vector<Trim> hold_meat_block(Formula& swapped, const Formula& base, std::size_t line, Role role, double most, const Context& context);
 
+/// What is weighed for its cure and not for its fat keeps its weight: the biggest fat line beside it gives way, or fills up, by what it
+/// brings of fat. Nothing where `base` has no other fat.
+std::vector<Trim> hold_fat_beside(Formula& swapped, const Formula& base, std::size_t line, const Context& context);
+
 }  // namespace standin

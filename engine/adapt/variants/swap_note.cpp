@@ -106,8 +106,31 @@ std::string note_of(const std::vector<std::size_t>& swaps, const Knowledge& know
     return last.any() ? last.note : without_name(last.note, *knowledge.ingredient(last.to));
 }
 
-std::string note_of(const std::vector<std::size_t>& swaps, const Stock& stock) {
-    return without_left_out(note_of(swaps, stock.knowledge()), stock);
+namespace {
+
+// What the kinds "lost-..." say goes with a food, where neither the stand-in nor its partner brings it and the note does not say so.
+std::string lost_with(const Line& line, const Line& food, const Swap& last, const std::string& note, const Knowledge& knowledge) {
+    constexpr std::string_view lost = "lost-";
+    std::string all;
+    for (const auto& kind : knowledge.records().kinds) {
+        const auto has = [&](const std::string& id) {
+            const Ingredient* one = knowledge.ingredient(id);
+            return one && belongs(*one, kind, knowledge);
+        };
+        if (!kind.id.starts_with(lost) || !has(line.ingredient) || has(food.ingredient)) continue;
+        if (last.partner && has(last.partner->ingredient)) continue;
+        if (fold(note).find(fold(kind.names.front())) == std::string::npos) all += (all.empty() ? "" : " ") + kind.note;
+    }
+    return all;
+}
+
+}  // namespace
+
+std::string note_of(const std::vector<std::size_t>& swaps, const Line& line, const Line& food, const Stock& stock) {
+    const Knowledge& knowledge = stock.knowledge();
+    const std::string note = without_left_out(note_of(swaps, knowledge), stock);
+    const std::string lost = lost_with(line, food, knowledge.records().swaps[swaps.back()], note, knowledge);
+    return note + (note.empty() || lost.empty() ? "" : " ") + lost;
 }
 
 }  // namespace standin

@@ -13,8 +13,8 @@ namespace standin {
 /// says so.
 std::string note_of(const std::vector<std::size_t>& swaps, const Knowledge& knowledge);
 
-/// Likewise, without advice to add a food that `stock` leaves out.
-std::string note_of(const std::vector<std::size_t>& swaps, const Stock& stock);
+/// Likewise, without advice to add a food that `stock` leaves out, and with what is lost of `line` that was the point of it: its smoke.
+std::string note_of(const std::vector<std::size_t>& swaps, const Line& line, const Line& food, const Stock& stock);
 
 /// Whether a clause of a note tells the maker to take a food as well: "add", "pound a nut with it".
 bool asks_to_add(std::string_view clause, const Knowledge& knowledge);
