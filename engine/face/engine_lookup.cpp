@@ -15,6 +15,7 @@
 #include "knowledge/season.hpp"
 #include "safety/cautions.hpp"
 #include "standin/number_text.hpp"
+#include "substitute/usual.hpp"
 
 namespace standin {
 namespace {
@@ -114,6 +115,7 @@ private:
         add("edible", i_.edible);
         add("sulphites", i_.sulphites);
         add("most_g_per_kg", i_.most_g_per_kg);
+        all.push_back(fact("usual_g_per_kg", exactly(usual_grams(i_, knowledge_)), "g/kg", "judgement"));
         return all;
     }
 
