@@ -46,12 +46,25 @@ std::string lines_part(const WhyAnswer& a, Units units, const Look& look) {
     return heading("What moves it", look) + table.page(look);
 }
 
+// "times 0.82"; a binder is no factor but is added to the rest.
+std::string weighs(const Factor& factor) {
+    constexpr double seen = 0.005;
+    if (!factor.what.ends_with(", added")) return number(factor.value, 2);
+    return factor.value < seen ? "none" : "+" + number(factor.value, 2);
+}
+
+// "Serrano: as usual this year" has no figure.
+std::string write_so(const std::string& line) {
+    const bool figure = std::any_of(line.begin(), line.end(), [](unsigned char c) { return c >= '0' && c <= '9'; });
+    return figure ? "Write, with your own figure:" : "Write what you find, in such words:";
+}
+
 // What each factor of bind takes, and what the maker would have back without that.
 std::string factors_part(const WhyAnswer& a, const Look& look) {
     if (a.factors.empty()) return "";
     Table table({{"factor", Align::left}, {"times", Align::right}, {"without that loss", Align::right}});
     for (const auto& factor : a.factors)
-        table.row({factor.what, number(factor.value, 2),
+        table.row({factor.what, weighs(factor),
                    factor.gives_back >= 0.5 ? "+" + number(factor.gives_back, 0)
                    : factor.gives_back > 0  ? "next to nothing"
                                             : ""});
@@ -63,8 +76,8 @@ std::string measurements_part(const WhyAnswer& a, const Look& look) {
         return heading("What to measure", look) + bullet("no reading at the bench would make this band much narrower", look);
     std::string out = heading("What to measure, and the line for kitchen.txt", look);
     for (const auto& m : a.measurements)
-        out += bullet(capital(m.what) + ": leaves " + shown_of(a, m.known) + ", a band " + number(100 * m.narrower, 0) +
-                          " % narrower. Write, with your own figure:",
+        out += bullet(capital(m.what) + ": leaves " + shown_of(a, m.known) + ", a band " + number(100 * m.narrower, 0) + " % narrower. " +
+                          write_so(m.line),
                       look) +
                "      " + m.line + "\n";
     if (a.together && a.together->narrower > a.measurements.front().narrower + worth_telling) {
@@ -87,13 +100,15 @@ std::string beside_colour(const WhyAnswer& a, const Look& look) {
 
 std::string unknowns_part(const WhyAnswer& a, const Look& look) {
     std::string out = heading("What makes the band wide", look);
-    if (a.unknowns.empty()) return out + bullet("no single unknown stands out", look);
+    constexpr double no_help = 0.985;  // of the band: what would be left of it is as good as all
+    std::string all;
     for (const auto& unknown : a.unknowns)
-        out +=
-            bullet(unknown.what + ": " + number(100 * unknown.share, 0) + " % of the spread; known exactly, " + shown_of(a, unknown.known) +
-                       " would be left (" + left(unknown.known, a.band) + " of the band). " + capital(unknown.advice) + ".",
-                   look);
-    return out;
+        if (all.empty() || width(unknown.known) < no_help * width(a.band))
+            all += bullet(unknown.what + ": " + number(100 * unknown.share, 0) + " % of the spread; known exactly, " +
+                              shown_of(a, unknown.known) + " would be left (" + left(unknown.known, a.band) + " of the band). " +
+                              capital(unknown.advice) + ".",
+                          look);
+    return out + (all.empty() ? bullet("no single unknown stands out", look) : all);
 }
 
 }  // namespace
