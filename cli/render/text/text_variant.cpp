@@ -154,14 +154,17 @@ bool is_edit_of(const Edit& edit, const Variant& first) {
     });
 }
 
-// What sets it apart from the first: those of its edits that the first has not, where whatever the first does besides is done by it as well
-// or done otherwise; nothing where there is no such way to say it.
+// What sets it apart from the first: its edits that the first has not, with all that comes in for a line which the first fills otherwise;
+// nothing where the first does something besides that no such edit tells of.
 std::vector<Edit> apart_from(const Variant& first, const Variant& v) {
+    std::vector<std::string> otherwise;
+    for (const auto& edit : first.edits)
+        if (!is_edit_of(edit, v)) otherwise.push_back(edit.line);
     std::vector<Edit> own = v.edits;
-    std::erase_if(own, [&](const Edit& edit) { return is_edit_of(edit, first); });
-    const bool all_told = std::all_of(first.edits.begin(), first.edits.end(), [&](const Edit& edit) {
-        const auto otherwise = [&](const Edit& one) { return !edit.line.empty() && one.line == edit.line; };
-        return is_edit_of(edit, v) || std::any_of(own.begin(), own.end(), otherwise);
+    std::erase_if(own,
+                  [&](const Edit& edit) { return is_edit_of(edit, first) && (edit.line.empty() || !is_one_of(otherwise, edit.line)); });
+    const bool all_told = std::all_of(otherwise.begin(), otherwise.end(), [&](const std::string& line) {
+        return !line.empty() && std::any_of(own.begin(), own.end(), [&](const Edit& one) { return one.line == line; });
     });
     return own.size() < v.edits.size() && all_told ? own : std::vector<Edit>{};
 }
