@@ -48,7 +48,8 @@ const BringIn* way_in(const Ingredient& food, const Mending& mending, bool wet) 
 
 Ingoing ingoing(const Line& food, double grams, bool fresh, const Mending& mending, const Knowledge& knowledge, bool wet) {
     const Ingredient& ingredient = *knowledge.ingredient(food.ingredient);
-    Ingoing in{ingredient.id, ingredient.names.front(), {}, grams, 0, {}, fresh};
+    Ingoing in{ingredient.id, ingredient.names.front(), {}, grams, 0, {}};
+    in.fresh = fresh;
     for (const auto& step : food.prepared) in.prepared.push_back(describe(step, knowledge));
     in.weighed_raw = !ingredient.meat && !food.prepared.empty() && !food.weighed_prepared;
     if (const BringIn* way = way_in(ingredient, mending, wet)) {

@@ -78,6 +78,13 @@ bool any_asks_fat(const Meaning& meaning) {
                        [](const Meant& meant) { return any_asks(meant.goals, Property::fat_pct, Goal::Kind::at_least); });
 }
 
+bool any_asks_hold(const Meaning& meaning) {
+    return std::any_of(meaning.all.begin(), meaning.all.end(), [](const Meant& meant) {
+        return any_asks(meant.goals, Property::bind, Goal::Kind::at_least) ||
+               any_asks(meant.goals, Property::firmness, Goal::Kind::at_least);
+    });
+}
+
 bool any_asks_juice(const Meaning& meaning) {
     return any_asks_fat(meaning) || std::any_of(meaning.all.begin(), meaning.all.end(), [](const Meant& meant) {
                return any_asks(meant.goals, Property::cook_loss_pct, Goal::Kind::at_most);
@@ -291,9 +298,11 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
         one.unsalted = total[Amount::meat] > 0 && state.properties[Property::salt_pct_of_meat] < context.constant("mend.work.salted");
         one.wet = has_loose_water(meaning.all, causes);
         Ways ways = ways_to_mend(one);
-        if (ways.all.empty() && !one.wet && !any_asks_juice(meaning)) {  // weak binder does nothing in so much water: sifted it does
-            one.wet = true;
-            if (Ways sifted = ways_to_mend(one); !sifted.all.empty()) ways = std::move(sifted);
+        const auto is_added = [](const MendWay& way) { return way.plain.empty(); };
+        if (!one.wet && any_asks_hold(meaning) && !any_asks_juice(meaning) && std::none_of(ways.all.begin(), ways.all.end(), is_added)) {
+            one.wet = true;  // weak binder does nothing in so much water: sifted it does, before a second mass is made
+            Ways sifted = ways_to_mend(one);
+            if (std::any_of(sifted.all.begin(), sifted.all.end(), is_added)) ways = std::move(sifted);
             else one.wet = false;
         }
         const auto nothing_of_kind = answer.cannot;
