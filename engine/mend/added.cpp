@@ -239,10 +239,12 @@ std::optional<Additions::Candidate> Additions::with_only(const Problem& problem,
 std::vector<Mended> Additions::nearest(const Mended& start, std::size_t top, bool own) const {
     constexpr std::array parts{1.0, 1.6, 1.3, 0.98, 0.9, 0.75, 0.6, 0.45, 0.3, 0.15};
     std::vector<Mended> found;
+    bool each_tried = goals().size() < 2 || own;
     for (const double part : parts) {
         found = searched(start, top, {part, true, {}, own});
         if (!found.empty()) break;
-        if (part < 1 && goals().size() > 1 && !own) {
+        if (part < 1 && !each_tried) {
+            each_tried = true;
             found = nearest_for_each(start, top);
             if (!found.empty()) break;
         }
