@@ -85,7 +85,11 @@ std::string answer_first(const AdaptAnswer& a) {
 
 namespace {
 
-bool is_first(const Reason& told) { return told.kind == ReasonKind::set_aside && told.role == "remark"; }
+// What of the list was not understood.
+bool is_first(const Reason& told) {
+    if (told.kind == ReasonKind::passed_unknown) return told.role == "list";
+    return told.kind == ReasonKind::set_aside && (told.role == "remark" || told.role == "open");
+}
 
 }  // namespace
 

@@ -59,6 +59,7 @@ std::string list_words(const Reason& r, Units units) {
         case ReasonKind::stock_unweighed:
             return unweighed(r);
         case ReasonKind::set_aside:
+            if (r.role == "open") return r.note + " (set aside until the list says how much there is, or no)";
             if (r.role == "remark")
                 return quoted_words(r.about) + " is set aside and goes into nothing: " + quoted_words(r.note) +
                        " is not understood here. If it tells of its state, or of what is in it, say that in other words; else leave it to "

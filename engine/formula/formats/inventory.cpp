@@ -3,9 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <deque>
-#include <map>
 
-#include "core/band.hpp"
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "core/words.hpp"
@@ -17,6 +15,7 @@
 #include "formula/formats/stock_names.hpp"
 #include "formula/formats/stock_prepared.hpp"
 #include "formula/formats/stock_remarks.hpp"
+#include "formula/formats/stock_said.hpp"
 #include "formula/formats/stock_table.hpp"
 #include "formula/formats/stock_told.hpp"
 #include "formula/formats/stock_words.hpp"
@@ -76,6 +75,7 @@ private:
         if (heading.says == StockSection::unclear) return troubles_.add(heading_not_understood(line.text, where));
         Reason as = make_reason(ReasonKind::list_heading);
         if (heading.says == StockSection::none) as.role = "none";
+        gatherer_.in_garden = grows(line.text, knowledge_);
         if (heading.says == StockSection::aged)
             gatherer_.note(gatherer_.aged.emplace(told_of_danger(line.text, std::string(bare(line.text)), knowledge_)));
         gatherer_.told(std::string(line.text), where, std::move(as));
@@ -111,7 +111,7 @@ private:
             return gatherer_.told(std::string(written.text), where, why_beside(*beside));
         }
         if (const auto but = exception_in(written.text, knowledge_); but && take_exception(*but, written)) return;
-        if (take_with_part(written)) return;
+        if (take_in_place(written) || take_marked(written) || take_with_part(written)) return;
         gatherer_.look_for_dangers(written.text);
         if (is_unticked(written.text))
             return gatherer_.left_open(
@@ -128,13 +128,15 @@ private:
             return gatherer_.left_open({Trouble::bad_data, std::move(open), where, {"spinach", "no spinach"}}, written.text);
         const TextLine line = in_pieces(amount_first(in_known_words(in_pieces(plain))));
         const StockLine says = stock_line(line.text, knowledge_);
-        if (says.says != StockWord::none && small_amounts(plain.text, knowledge_).empty())  // "Petersilie alle"
-            if (const auto gone = stock_line(plain.text, knowledge_);
-                gone.says == StockWord::none && !says_no_abroad(written.text, knowledge_) && known_without_amount(gone.names))
-                return list(gone.names, plain, false);
+        if (says.says != StockWord::none || !names_(says.names))  // "Petersilie alle", "geen spinazie", "gli spinaci sono finiti"
+            if (auto gone = gatherer_.holds.empty() ? denied(written.text) : denied(plain.text))
+                return list(rewritten_.emplace_back(std::move(*gone)), {rewritten_.back(), line.place}, false);
         if (says.says != StockWord::none && says_no_abroad(written.text, knowledge_))
             return troubles_.add(not_there_but_what(written.text, where));
         if (tells_where_it_is(line, says)) return weighed(line.text, line);
+        if (says.says == StockWord::weighed)
+            if (const auto word = may_say_none(line.text, items_, knowledge_); !word.empty())
+                return gatherer_.left_open(asks_if_there(written.text, word, where, knowledge_), written.text);
         switch (says.says) {
             case StockWord::nothing_else:
                 gatherer_.complete(true, where);
@@ -157,6 +159,29 @@ private:
             case StockWord::weighed:
                 return weighed(says.names, line);
         }
+    }
+
+    std::optional<std::string> denied(std::string_view text) const { return denied_in(text, names_, knowledge_); }
+
+    bool take_in_place(const TextLine& written) {
+        const auto found = in_place_in(written.text, names_, knowledge_);
+        if (!found) return false;
+        for (const auto& text : {found->some, found->none}) rewritten_.push_back(text);
+        list(rewritten_.back(), {rewritten_.back(), written.place}, false);
+        take({rewritten_[rewritten_.size() - 2], written.place});
+        return true;
+    }
+
+    // "spinach ✘", "spinach x"
+    bool take_marked(const TextLine& written) {
+        const Marked found = mark_behind(written.text);
+        auto names = found.mark == Mark::none ? std::nullopt : known_names(found.rest, names_, knowledge_);
+        if (!names) return false;
+        const std::string where = describe(file_, written.place);
+        if (found.mark == Mark::open) gatherer_.left_open(asks_if_there(written.text, {}, where, knowledge_), written.text);
+        else if (found.mark == Mark::there) take({found.rest, written.place});
+        else list(rewritten_.emplace_back(std::move(*names)), {rewritten_.back(), written.place}, false);
+        return true;
     }
 
     bool reads(std::string_view text, const TextLine& line) const {
@@ -195,8 +220,8 @@ private:
         const std::string_view none = rewritten_.back();
         const auto words = words_of(none);
         const bool taste = words.size() == 2 && knowledge_.in_list(WordList::taste_word, words.back().folded);
-        const StockLine says = stock_line(none, knowledge_);
-        if (!taste && (says.says != StockWord::none || !names_food(none))) return false;
+        const auto gone = taste ? std::nullopt : denied(none);
+        if (!taste && !gone) return false;
         std::string some = but.some;
         if (!words.empty() && std::any_of(words.begin(), words.end(), [](const Word& word) { return word.folded == "fresh"; }))
             if (const std::string fresh = "fresh " + some; known_ingredient(fresh, knowledge_)) some = fresh;
@@ -206,7 +231,7 @@ private:
             gatherer_.not_read({Trouble::bad_data, "\"" + std::string(none) + "\" names no food", describe(file_, written.place), {}}, none,
                                true);
         } else {
-            list(says.names, {none, written.place}, false);
+            list(rewritten_.emplace_back(*gone), {rewritten_.back(), written.place}, false);
         }
         return true;
     }
@@ -228,20 +253,12 @@ private:
         return {rewritten_.back(), line.place};
     }
 
-    // "a few limes" are three, "a little parsley" is a handful or a spoonful: far from as much as it takes.
     TextLine in_pieces(const TextLine& line) {
-        for (const auto& [amount, name] : small_amounts(line.text, knowledge_)) {
-            std::string plain = (amount.empty() ? "" : amount + " ") + std::string(name);
-            const auto read = read_line(plain, Origin(file_, line.place), knowledge_, {}, true);
-            const bool poured = read && knowledge_.ingredient(read->line.ingredient)->tissue == Tissue::liquid;
-            if (!read || (poured && amount == "1 handful")) continue;
-            Reason taken = reason_about(ReasonKind::taken_as_amount, std::string(line.text));
-            taken.note = plain;
-            gatherer_.note(std::move(taken));
-            rewritten_.push_back(std::move(plain));
-            return {rewritten_.back(), line.place};
-        }
-        return line;
+        auto taken = in_small_amount(line.text, knowledge_);
+        if (!taken) return line;
+        gatherer_.note(std::move(taken->told));
+        rewritten_.push_back(std::move(taken->text));
+        return {rewritten_.back(), line.place};
     }
 
     // "methi, like dandelion greens" by its likeness; "kein Bärlauch" in English, where the line names no food in ours.
@@ -313,7 +330,7 @@ private:
             }
         if (read)
             if (auto leaf = read_as_leaf(*read, text, origin, knowledge_)) read = std::move(*leaf);
-        if (auto own = as_the_formula_says(read ? read->line.ingredient : std::string(), text, origin))
+        if (auto own = as_the_formula_says(read ? read->line.ingredient : std::string(), text, origin, gatherer_.namer(), knowledge_))
             return gatherer_.have(*own, std::string(text));
         if (read) {
             auto names = named_without_amount(text, line);
@@ -341,7 +358,11 @@ private:
                     weighed(part, line);
             return;
         }
-        if (const auto name = known_without_amount(text)) return gatherer_.name(*name, origin_of(*name, line), true);
+        if (const auto name = known_without_amount(text)) {
+            if (tells_amount(text, knowledge_) && name->size() < bare(text).size())
+                gatherer_.note(amount_not_read(gatherer_.whole.empty() ? text : gatherer_.whole, *name));
+            return gatherer_.name(*name, origin_of(*name, line), true);
+        }
         if (!digits) return list(text, line, true);
         gatherer_.not_read(std::move(read.error()), text, true);
     }
@@ -350,7 +371,7 @@ private:
     bool passed_over(const std::vector<std::string_view>& parts, std::string_view part) {
         const RemarkIs is = part.data() == parts.front().data() ? RemarkIs::asked : remark_of_part(parts, part, knowledge_);
         if (is == RemarkIs::noted)
-            gatherer_.note(reason_about(ReasonKind::passed_unknown, std::string(part), {std::string(parts.front())}));
+            gatherer_.note_passed(reason_about(ReasonKind::passed_unknown, std::string(part), {std::string(parts.front())}));
         return is != RemarkIs::asked;
     }
 
@@ -376,12 +397,7 @@ private:
             knowledge_);
     }
 
-    bool is_slip(std::string_view part) const {
-        constexpr std::size_t shortest = 5;  // letters
-        if (part.size() < shortest || words_of(part).size() > 1) return false;
-        const auto named = gatherer_.namer().named(part, Origin(file_, {1, 1}), false);
-        return !named && slip_of_the_pen(named.error(), part);
-    }
+    bool is_slip(std::string_view part) const { return is_slip_of_a_name(part, gatherer_.namer(), Origin(file_, {1, 1})); }
 
     std::optional<std::string_view> known_without_amount(std::string_view text) const {
         for (const auto name : without_loose_amount(text, knowledge_))
@@ -395,25 +411,6 @@ private:
         if (!name) return {};
         auto names = gatherer_.namer().named(*name, origin_of(*name, line), false);
         return names ? std::move(*names) : StockNames{};
-    }
-
-    // "coriander 60 g" is the formula's coriander leaf where it has that and no seed: the line is read again with its name. Nothing
-    // where the formula says no other than what was read.
-    std::optional<ReadLine> as_the_formula_says(const std::string& read, std::string_view text, const Origin& origin) const {
-        for (auto name : without_loose_amount(text, knowledge_)) {
-            while (!name.empty() && !gatherer_.namer().knows(name)) name = without_weight(name);
-            if (name.empty()) continue;
-            const auto names = gatherer_.namer().named(name, origin, false);
-            if (!names || !names->loose || names->ids.size() != 1 || names->ids.front() == read) return std::nullopt;
-            std::string other(text);
-            other.replace(static_cast<std::size_t>(name.data() - text.data()), name.size(),
-                          knowledge_.ingredient(names->ids.front())->names.front());
-            auto again = read_line(other, origin, knowledge_, {}, true);
-            if (!again || again->line.ingredient != names->ids.front()) return std::nullopt;
-            if (names->note) again->line.notes.push_back(*names->note);
-            return std::move(*again);
-        }
-        return std::nullopt;
     }
 
     // "marjoram, dried": what stands behind the comma tells of the food before it, and is none itself.
@@ -431,7 +428,7 @@ private:
         const bool done = !read->line.prepared.empty() && picked_for(read->line.prepared, *food, knowledge_);
         if (parts.size() < 2 && !named && !done) return nullptr;
         for (const auto& note : read->line.notes)
-            if (is_name(note)) gatherer_.note(note);
+            if (is_name(note)) gatherer_.note_passed(note);
         return food;
     }
 
@@ -479,6 +476,10 @@ private:
 
     std::string_view file_;
     const Knowledge& knowledge_;
+    const NamesFood names_ = [this](std::string_view names) {
+        return stock_line(names, knowledge_).says == StockWord::weighed && names_food(names);
+    };
+    const IsItem items_ = [this](std::string_view part) { return is_item(part) || is_slip(part); };
     std::optional<bool> limes_;  // whether "limón" is the lime
     Troubles troubles_;
     std::deque<std::string> rewritten_;  // lines in other words than the maker's, for views into them

@@ -16,12 +16,15 @@
 #include "formula/formats/stock_amounts.hpp"
 #include "formula/formats/stock_headings.hpp"
 #include "formula/formats/stock_names.hpp"
+#include "formula/formats/stock_said.hpp"
 #include "formula/formats/stock_table.hpp"
 #include "formula/formats/stock_words.hpp"
 #include "formula/formats/text_lines.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/trouble.hpp"
+#include "formula/line/hazards.hpp"
 #include "formula/line/line_text.hpp"
 #include "formula/line/tongues.hpp"
 
@@ -106,6 +109,24 @@ bool weighs_meat_and_salt(const std::vector<TextLine>& lines, std::string_view f
     return meat && salt;
 }
 
+// Foods without an amount among others with one, none of them salt, in whatever words beside them: "chard 1 kg", "spinazie zorb".
+bool only_foods_unweighed(const std::vector<TextLine>& lines, std::string_view file, const Knowledge& knowledge) {
+    constexpr std::size_t longest = 4;  // words
+    const auto named = [&](std::string_view text) {
+        auto foods = foods_named(text, longest, knowledge);
+        for (const auto& way : in_english(text, knowledge))
+            if (foods.empty()) foods = foods_named(way.text, longest, knowledge);
+        return foods;
+    };
+    return std::all_of(lines.begin(), lines.end(), [&](const TextLine& line) {
+        const auto read = read_line(line.text, Origin(file, line.place), knowledge);
+        if (read) return knowledge.ingredient(read->line.ingredient)->family != "salts";
+        const auto foods = named(line.text);
+        return !has_digit(line.text) && !foods.empty() &&
+               std::none_of(foods.begin(), foods.end(), [](const Ingredient* food) { return food->family == "salts"; });
+    });
+}
+
 bool holds_salt(const Formula& formula, const Knowledge& knowledge) {
     return std::any_of(formula.lines.begin(), formula.lines.end(),
                        [&](const Line& line) { return knowledge.ingredient(line.ingredient)->family == "salts"; });
@@ -158,16 +179,15 @@ bool looks_like_stock(std::string_view text, std::string_view file, const Knowle
     if (says_list(*clean, knowledge) || heads_stock_table(lines.front().text, knowledge)) return true;
     const bool food_first = opens_with_food(lines.front(), file, namer, knowledge);
     const bool opens_list = food_first || stock_line(lines.front().text, knowledge).says != StockWord::weighed;
-    const auto is_missing = [&](const StockLine& says) {
-        return says.says == StockWord::none && !says.names.empty() && namer.knows(parts_of_list(says.names, knowledge).front());
-    };
     const bool recipe = (!opens_list || is_title(lines.front().text, knowledge)) &&
                         weighs_meat_and_salt(lines, file, knowledge);  // with a "no garlic" in it
+    const auto names_food = [&](std::string_view names) {
+        const auto parts = parts_of_list(names, knowledge);
+        return !parts.empty() && namer.knows(parts.front());
+    };
     const bool said = std::any_of(lines.begin(), lines.end(), [&](const TextLine& line) {
         const StockLine says = stock_line(line.text, knowledge);
-        if (!recipe && says_no_abroad(line.text, knowledge))
-            for (const auto& english : in_english(line.text, knowledge))
-                if (is_missing(stock_line(english.text, knowledge))) return true;
+        if (!recipe && denied_in(line.text, names_food, knowledge)) return true;
         if (const auto but = exception_in(line.text, knowledge)) {
             const auto some = without_loose_amount(but->some, knowledge);
             if (std::any_of(some.begin(), some.end(), [&](std::string_view name) { return namer.knows(name); })) return true;
@@ -185,6 +205,7 @@ bool looks_like_stock(std::string_view text, std::string_view file, const Knowle
     if (const auto formula = read_formula(text, file, knowledge))
         return (titled || formula->title.empty()) && !holds_salt(*formula, knowledge) &&
                (tells_packing(lines) || !holds_meat(*formula, knowledge));
+    if (food_first && only_foods_unweighed(lines, file, knowledge)) return true;
     const auto stock = read_inventory(text, file, knowledge);
     if (titled && weighs_meat_and_salt(lines, file, knowledge)) return false;
     constexpr std::size_t few = 3;  // every third of a list may be what nobody knows; without salt it is no formula

@@ -18,6 +18,7 @@
 #include "formula/line/line_text.hpp"
 #include "formula/line/name_text.hpp"
 #include "formula/line/process_text.hpp"
+#include "formula/line/tongues.hpp"
 #include "knowledge/tissue.hpp"
 #include "knowledge/word_list.hpp"
 
@@ -35,12 +36,42 @@ void drop_left(std::string& line, const Knowledge& knowledge) {
     for (std::size_t i = words.size(); i-- > 1;) {
         if (!knowledge.in_list(WordList::left_over_word, words[i].folded)) continue;
         const bool in_it = i + 1 < words.size() && words[i + 1].folded == "in";
+        bool half = false;  // "mustard (half left)"
+        for (std::size_t from = i < 3 ? 0 : i - 3; from < i; ++from)
+            half = half || knowledge.in_list(WordList::stock_half, fold(phrase(words, from, i + 1)));
+        if (half) continue;
         if (in_it || i + 1 == words.size()) return drop_left(line = line.substr(0, words[i - 1].end), knowledge);
     }
 }
 
 bool is_number_word(const std::string& folded, const Knowledge& knowledge) {
     return folded == "another" || knowledge.in_list(WordList::counting_word, folded);
+}
+
+// "walnuts, the last 50 g", "noch 100 g Spinat", "the rest of the walnuts (50 g)": how much there is.
+void drop_so_much_left(std::string& line, const Knowledge& knowledge) {
+    constexpr std::size_t longest = 4;  // words
+    if (!has_digit(line)) return;
+    const auto words = words_of(line);
+    for (std::size_t first = 0; first < words.size(); ++first)
+        for (std::size_t last = std::min(words.size() - 1, first + longest); last > first; --last) {
+            const bool before_figure = std::isdigit(static_cast<unsigned char>(words[last].raw.front())) != 0;
+            if ((first > 0 && !before_figure) || !knowledge.in_list(WordList::so_much_left, fold(phrase(words, first, last)))) continue;
+            line.erase(words[first].begin, words[last].begin - words[first].begin);
+            return drop_so_much_left(line, knowledge);
+        }
+}
+
+// "mustard (1 jar)" as "1 jar mustard".
+void turn_amount_in_brackets(std::string& line) {
+    const auto open = line.rfind('(');
+    if (open == std::string::npos || open == 0 || line.back() != ')' || has_digit(line.substr(0, open))) return;
+    const std::string amount = line.substr(open + 1, line.size() - open - 2);
+    Cursor cursor(amount);
+    const auto read = cursor.digit() ? amount_at(cursor) : std::nullopt;
+    cursor.space();
+    const Unit* unit = read && read->parts.size() == 1 ? read->parts.front().unit : nullptr;
+    if (unit && unit->dimension == Dimension::count && cursor.done()) line = amount + " " + std::string(bare(line.substr(0, open)));
 }
 
 // "lime juice (bottle, 1/3 left)" as "lime juice, 1/3 bottle".
@@ -185,6 +216,8 @@ std::string with_amount_first(std::string_view written, const Knowledge& knowled
     replace_all(line, "\u2019", "'");
     for (const auto& about : knowledge.listed(WordList::about_in_brackets)) replace_all(line, "(" + about + " ", "(");
     drop_joint(line, knowledge);
+    drop_so_much_left(line, knowledge);
+    turn_amount_in_brackets(line);
     turn_share_left(line, knowledge);
     drop_left(line, knowledge);
     turn_times(line);
@@ -202,21 +235,18 @@ std::string with_amount_first(std::string_view written, const Knowledge& knowled
 }
 
 std::optional<Exception> exception_in(std::string_view line, const Knowledge& knowledge) {
+    constexpr std::size_t longest = 4;  // words
     const auto words = words_of(line);
     const bool nothing = !words.empty() && words.front().folded == "nothing";
-    if (!nothing && stock_line(line, knowledge).says != StockWord::none) return std::nullopt;
-    std::string folded(line);
-    for (char& c : folded)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    for (const auto& words_between : knowledge.listed(WordList::but_there_is)) {
-        const std::string joint = " " + words_between + " ";
-        const auto at = folded.find(joint);
-        if (at == std::string::npos) continue;
-        Exception found{std::string(bare(line.substr(0, at))), std::string(bare(line.substr(at + joint.size())))};
-        if (knowledge.in_list(WordList::tells_form, fold(found.some))) return std::nullopt;  // "no fresh thyme, only dried"
-        if (found.some.empty() || words_of(found.none).size() < 2) return std::nullopt;
-        return found;
-    }
+    for (std::size_t at = 1; at + 1 < words.size(); ++at)
+        for (std::size_t last = std::min(words.size() - 1, at + longest); last > at; --last) {
+            if (!knowledge.in_list(WordList::but_there_is, fold(phrase(words, at, last)))) continue;
+            Exception found{std::string(bare(line.substr(0, words[at].begin))), std::string(bare(line.substr(words[last].begin)))};
+            if (knowledge.in_list(WordList::tells_form, fold(found.some))) return std::nullopt;  // "no fresh thyme, only dried"
+            if (found.some.empty() || words_of(found.none).size() < 2) break;
+            if (nothing || stock_line(found.none, knowledge).says == StockWord::none || says_no_abroad(found.none, knowledge)) return found;
+            break;
+        }
     return std::nullopt;
 }
 
@@ -266,6 +296,48 @@ std::optional<SizedLine> by_usual_size(std::string_view line, const Knowledge& k
     Reason told = reason_about(ReasonKind::taken_as_amount, std::string(line));
     told.note = weight;
     return SizedLine{weight + " " + called, std::move(told)};
+}
+
+namespace {
+
+// What is poured comes in no handful; half of a bottle is of what is poured, half of a thing of what grows, and half of a jar of the rest.
+bool fits_amount(const Ingredient& food, std::string_view amount) {
+    constexpr std::array kept{Tissue::dry, Tissue::liquid, Tissue::paste};
+    const bool poured = food.tissue == Tissue::liquid;
+    if (amount == "1/2") return !contains(kept, food.tissue);
+    if (amount == "1/2 bottle") return poured;
+    return !poured || amount != "1 handful";
+}
+
+}  // namespace
+
+std::optional<SizedLine> in_small_amount(std::string_view line, const Knowledge& knowledge) {
+    for (const auto& [amount, name] : small_amounts(line, knowledge)) {
+        std::string plain = (amount.empty() ? "" : amount + " ") + std::string(name);
+        auto sized = amount.ends_with("jar") || amount.ends_with("bottle") ? by_usual_size(plain, knowledge) : std::nullopt;
+        if (sized) plain = std::move(sized->text);
+        const auto read = read_line(plain, Origin("", {1, 1}), knowledge, {}, true);
+        if (!read || !fits_amount(*knowledge.ingredient(read->line.ingredient), amount)) continue;
+        Reason taken = reason_about(ReasonKind::taken_as_amount, std::string(line));
+        taken.note = plain;
+        return SizedLine{std::move(plain), std::move(taken)};
+    }
+    return std::nullopt;
+}
+
+bool tells_amount(std::string_view text, const Knowledge& knowledge) {
+    const auto words = words_of(text);
+    const bool half =
+        std::any_of(words.begin(), words.end(), [](const Word& word) { return word.folded == "half" || word.folded == "1/2"; });
+    if (half || has_digit(text)) return true;
+    const auto ways = in_english(text, knowledge);
+    return std::any_of(ways.begin(), ways.end(), [](const Rewording& way) { return has_digit(way.text); });
+}
+
+Reason amount_not_read(std::string_view text, std::string_view name) {
+    Reason taken = reason_about(ReasonKind::taken_as_amount, std::string(text));
+    taken.note = std::string(name) + " without a weight";
+    return taken;
 }
 
 std::string without_brackets(std::string_view text) {

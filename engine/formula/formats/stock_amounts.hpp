@@ -24,6 +24,16 @@ struct SizedLine {
 /// "1 bottle of cider vinegar" in grams, by what such a container usually holds; nothing where the line counts none.
 std::optional<SizedLine> by_usual_size(std::string_view line, const Knowledge& knowledge);
 
+/// "a few limes" are three, "a little parsley" is a handful or a spoonful, "mustard (half left)" half of a jar: far from as much as it
+/// takes.
+std::optional<SizedLine> in_small_amount(std::string_view line, const Knowledge& knowledge);
+
+/// Whether a figure or a half of something stands in it.
+bool tells_amount(std::string_view text, const Knowledge& knowledge);
+
+/// What is told of a line whose amount weighs nothing here.
+Reason amount_not_read(std::string_view text, std::string_view name);
+
 /// "spinach (500 g)" says a weight; elsewhere a bracket is not needed. The text keeps its length.
 std::string without_brackets(std::string_view text);
 

@@ -92,8 +92,7 @@ public:
                 remark_not_plain(read.line.notes, knowledge_, {&ingredient, whole.empty() ? std::string_view(written) : whole});
             !odd.empty())
             return not_fit(odd, ingredient.names.front(), read.where, whole.empty() ? std::string_view(written) : whole);
-        for (const auto& told : read.line.notes)
-            if (!contains(inventory_.notes, told)) note(told);
+        for (const auto& told : read.line.notes) note_passed(told);
         for (const auto& told : read.line.declared)
             if (!contains(holds, told)) holds.push_back(told);
         const bool weighed = is_weight(read.line.written) || tells_weight(written);  // "1 bag spinach (200 g)": 200 g are in the bag
@@ -159,7 +158,7 @@ public:
 
     /// A name by itself, on hand without a weight or not on hand.
     void name(std::string_view text, const Origin& origin, bool on_hand) {
-        const std::string leaf = on_hand && (plenty || growing) ? plenty_of_leaves(text, origin) : std::string();
+        const std::string leaf = on_hand && (plenty || growing || in_garden) ? plenty_of_leaves(text, origin) : std::string();
         if (!leaf.empty()) text = leaf;
         const auto names = namer_.named(text, origin, !on_hand);
         if (!names) return not_read(names.error(), text, on_hand);
@@ -185,7 +184,7 @@ public:
         std::size_t last = 0;
         while (last < words.size() && words[last].segment == words.front().segment) ++last;
         const std::string first = phrase(words, 0, last);
-        return growing && one.tissue == Tissue::dry && namer_.knows(first) ? first : one.names.front();
+        return (growing || in_garden) && one.tissue == Tissue::dry && namer_.knows(first) ? first : one.names.front();
     }
 
     /// Sets what the line being read says of a living plant and of dangers.
@@ -200,12 +199,19 @@ public:
 
     bool plenty = false;            ///< what the line being read says of the names in it
     bool growing = false;           ///< likewise that it is the living plant
+    bool in_garden = false;         ///< the heading above says that it grows there
     std::string_view whole{};       ///< the line being read, as the maker wrote it
     std::vector<Declared> holds{};  ///< allergens that it says they hold
     std::vector<Reason> dangers{};  ///< what it says of them that is told wherever they go in
     std::optional<Reason> aged{};   ///< what the heading above says of their age
 
     void note(Reason told) { inventory_.notes.push_back(std::move(told)); }
+
+    /// Once; a word that nobody here knows is told before everything else.
+    void note_passed(Reason told) {
+        if (told.kind == ReasonKind::passed_unknown) told.role = "list";
+        if (!contains(inventory_.notes, told)) note(std::move(told));
+    }
 
     void told(const std::string& written, const std::string& where, Reason as) {
         inventory_.read.push_back({was_frozen() ? std::string(whole) : written, where, std::move(as)});
@@ -233,9 +239,13 @@ public:
 
     /// Likewise of what is understood but for whether it is there: it does not count among what nobody knows.
     void left_open(Error error, std::string_view written) {
-        const std::size_t before = set_aside_.size();
+        const std::size_t before = set_aside_.size(), aside = inventory_.aside.size();
+        Reason first = reason_about(ReasonKind::set_aside, std::string(written));
+        first.role = "open";
+        first.note = error.message;
         not_read(std::move(error), written, true);
         set_aside_.resize(std::min(before, set_aside_.size()));
+        if (inventory_.aside.size() > aside) note(std::move(first));
     }
 
     /// Likewise of a remark that is not understood: it is told before everything else.

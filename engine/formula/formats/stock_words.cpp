@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/names.hpp"
+#include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
 #include "formula/lexer/number_text.hpp"
@@ -87,20 +88,24 @@ StockLine stock_line(std::string_view text, const Knowledge& knowledge) {
     if (knowledge.in_list(WordList::stock_closing, folded)) return {StockWord::nothing_else, {}};
     if (knowledge.in_list(WordList::stock_opening, folded)) return {StockWord::everything_else, {}};
     if (ends_in_colon || knowledge.in_list(WordList::stock_heading, folded)) return {StockWord::heading, {}};
-    if (const auto names = rest_after(text, WordList::stock_none, knowledge); !names.empty()) {
+    const bool ours = same(text.substr(0, std::min<std::size_t>(text.size(), 4)), "nos ");  // "nos quedan", which folds to "no quedan"
+    if (const auto names = rest_after(text, WordList::stock_none, knowledge); !ours && !names.empty()) {
         const auto bare_names = rest_before(names, WordList::stock_when, knowledge);  // "no sorrel this week"
         return {StockWord::none, bare_names.empty() ? names : bare_names};
     }
     const bool nearly = !rest_before(text, WordList::stock_little, knowledge).empty();  // "almost gone", "fast leer"
     for (const auto list : {WordList::stock_none_after, WordList::gone_word})
         if (const auto names = rest_before(text, list, knowledge); !nearly && !names.empty()) return {StockWord::none, names};
-    if (auto names = rest_after(text, WordList::stock_some, knowledge); !names.empty()) {
-        for (auto more = rest_after(names, WordList::stock_some, knowledge); !more.empty();
-             more = rest_after(names, WordList::stock_some, knowledge))
-            names = more;  // "there's plenty of parsley"
-        return {StockWord::some, names};
+    Text some;  // "there's plenty of parsley", "all the salt we want"
+    for (Text names = text; !names.empty();) {
+        some = names;
+        names = rest_after(some, WordList::stock_some, knowledge);
+        if (names.empty()) names = rest_before(some, WordList::stock_some, knowledge);
     }
-    if (const auto names = rest_before(text, WordList::stock_some, knowledge); !names.empty()) return {StockWord::some, names};
+    if (some.size() < text.size()) {
+        const StockLine denied = stock_line(some, knowledge);  // "er is geen spinazie"
+        return denied.says == StockWord::none ? denied : StockLine{StockWord::some, some};
+    }
     return {StockWord::weighed, text};
 }
 
@@ -201,6 +206,7 @@ std::string leaves_open(std::string_view line, const Knowledge& knowledge) {
 }
 
 bool says_no_abroad(std::string_view line, const Knowledge& knowledge) {
+    if (same(line.substr(0, std::min<std::size_t>(line.size(), 4)), "nos ")) return false;
     std::string apart(line);  // "pas d'épinards"
     for (const std::string_view sign : {"'", "\u2019"})
         for (auto at = apart.find(sign); at != std::string::npos; at = apart.find(sign, at + 1))
@@ -219,6 +225,8 @@ std::vector<SmallAmount> small_amounts(std::string_view line, const Knowledge& k
     };
     for (const auto list : {WordList::stock_few, WordList::stock_little})  // "not much chard, maybe 100 g"
         if (const auto names = rest(list); !names.empty() && tells_mass(names)) return {{"", names}};
+    if (const auto names = rest_before(line, WordList::stock_half, knowledge); !names.empty() && !has_digit(names))
+        return {{"1/2", names}, {"1/2 bottle", names}, {"1/2 jar", names}};
     if (const auto names = rest(WordList::stock_few); !names.empty()) return {{"3", names}, {"1 handful", names}};
     if (const auto names = rest(WordList::stock_little); !names.empty()) return {{"1 handful", names}, {"1 tbsp", names}, {"1 tsp", names}};
     return {};

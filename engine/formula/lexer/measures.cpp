@@ -41,6 +41,7 @@ constexpr std::array units{
     Spelled{"mg|milligram|milligramme", mass("mg", 0.001)},
     Spelled{"lb|pound|lbs|#|lb wt|lb weight", mass("lb", pound)},
     Spelled{"oz|ounce|avoirdupois ounce|oz wt|oz weight|ounce weight|wt oz|weight ounce|oz by weight|ounce by weight", mass("oz", ounce)},
+    Spelled{"pfund|pfd", mass("pfund", 500)},
     Spelled{"stone", mass("stone", 14 * pound)},
     Spelled{"ml|milliliter|millilitre|cc", volume("ml", 1)},
     Spelled{"cl|centiliter|centilitre", volume("cl", 10)},

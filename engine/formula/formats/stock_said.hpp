@@ -1,0 +1,56 @@
+// Whether the food of a list line is there, gone, or to be asked about, in the words of whichever tongue: "geen spinazie", "Spinat fehlt",
+// "chives instead of spinach", "spinach x", "spinach zorb".
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "formula/formats/stock_names.hpp"
+#include "formula/formats/stock_remarks.hpp"
+#include "formula/lexer/trouble.hpp"
+#include "formula/line/line_text.hpp"
+#include "knowledge/knowledge.hpp"
+
+namespace standin {
+
+/// Whether each name of a text is a food or a kind of one.
+using NamesFood = std::function<bool(std::string_view)>;
+
+/// Names in words known here, without articles; nothing where they are none.
+std::optional<std::string> known_names(std::string_view names, const NamesFood& names_food, const Knowledge& knowledge);
+
+/// The names of what a line says is not there, in words known here; nothing where it says no such thing, or not of what.
+std::optional<std::string> denied_in(std::string_view line, const NamesFood& names_food, const Knowledge& knowledge);
+
+/// "Chives instead of spinach", "zamiast szpinaku szczypiorek": the spinach is not there.
+struct InPlace {
+    std::string some;  ///< a line of its own
+    std::string none;  ///< names, in words known here
+};
+std::optional<InPlace> in_place_in(std::string_view line, const NamesFood& names_food, const Knowledge& knowledge);
+
+/// A sign behind a name.
+enum class Mark { none, there, gone, open };
+struct Marked {
+    Mark mark = Mark::none;
+    std::string_view rest;  ///< the line without it
+};
+Marked mark_behind(std::string_view line);
+
+/// What stands beside a food that is not weighed and may say that there is none of it, as it is written; empty where nothing does.
+std::string may_say_none(std::string_view line, const IsItem& is_item, const Knowledge& knowledge);
+
+/// What a line leaves open is asked with its own food in it.
+Error asks_if_there(std::string_view line, std::string_view word, const std::string& where, const Knowledge& knowledge);
+
+/// One word that is a slip of the pen away from a food.
+bool is_slip_of_a_name(std::string_view part, const StockNamer& namer, const Origin& origin);
+
+/// "coriander 60 g" is the formula's coriander leaf where it has that and no seed: the line is read again with its name. Nothing where the
+/// formula says no other than what was read.
+std::optional<ReadLine> as_the_formula_says(const std::string& read, std::string_view text, const Origin& origin, const StockNamer& namer,
+                                            const Knowledge& knowledge);
+
+}  // namespace standin
