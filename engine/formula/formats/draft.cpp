@@ -216,7 +216,8 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         draft.unit = unit->unit;
         if (!unit->per) return take_heading(draft, text, where, knowledge);
     }
-    if (const auto base = heading_base(text, knowledge)) {
+    if (auto base = heading_base(text, knowledge)) {
+        if (draft.of_mass && whole_in_words(text, knowledge) == Whole::unsaid) base->of = Whole::batch;
         draft.bases.push_back({*base, one_line(text), where});
         draft.under_base = true;
         return take_heading(draft, text, where, knowledge);
@@ -258,7 +259,7 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
     }
     if (!read && tells_whole(draft, text, where, knowledge)) return take_heading(draft, text, where, knowledge);
     const bool of_guests = !read && is_said_of_guests(text, knowledge);
-    if (!read && (of_guests || is_said_of_recipe(text, knowledge))) {
+    if (!read && (of_guests || all_said_of_recipe(text, knowledge))) {
         look_through(draft, text, where, knowledge, of_guests || must_go_without(text, knowledge).said);
         return draft.said_of_recipe.push_back(one_line(text));
     }
@@ -393,6 +394,7 @@ void look_through(Draft& draft, std::string_view text, const std::string& where,
 
 void take_heading(Draft& draft, std::string_view text, const std::string& where, const Knowledge& knowledge) {
     draft.headings.push_back(one_line(text));
+    draft.of_mass = draft.of_mass || tells_mass_of_all(text, knowledge);
     look_through(draft, text, where, knowledge);
 }
 

@@ -62,6 +62,7 @@ struct Draft {
     std::optional<DraftSheet> sheet{};
     Whole shares_of = Whole::unsaid;  ///< what a heading says that percentages are of
     bool under_base = false;          ///< the last of them goes for the next line
+    bool of_mass = false;             ///< a heading tells what the whole mass weighs: "per kg" below it is of that
     std::size_t title_base = 0;       ///< that of the title, one more than its place, goes where no other does
     const Unit* unit = nullptr;       ///< of numbers without one, by the title or a heading
     std::optional<bool> limes{};      ///< whether "limón" is the lime in it; absent: not told

@@ -129,7 +129,10 @@ public:
     }
 
     Draft read(const std::vector<TextLine>& written, const std::vector<TextLine>& comments) {
+        const bool named = title_in_comment(written, comments);
+        if (named) title(comments.front(), comments.front().text.substr(2));
         for (const auto& line : comments) {
+            if (named && &line == &comments.front()) continue;
             look(line, true);
             ask_of_comment(line);
         }
@@ -138,7 +141,11 @@ public:
         draft_.formula.read_as = plain.told;
         const auto& lines = plain.lines;
         for (std::size_t i = 0; i < lines.size() && !draft_.hopeless(); ++i) {
-            if (i == 0 && takes_title(lines)) continue;
+            if (i == 0 && named && heads_ingredients(lines[0].text)) {
+                take_heading(draft_, lines[0].text, describe(file_, lines[0].place), knowledge_);
+                continue;
+            }
+            if (i == 0 && !named && takes_title(lines)) continue;
             if (i > 0 && lines[i].place.line > lines[i - 1].place.line + 1) end_base();
             if (method(lines[i])) continue;
             may_be_title_ = i == 0;
@@ -154,6 +161,21 @@ public:
     }
 
 private:
+    // "**Ingredients** (makes about 24 links)"
+    bool heads_ingredients(std::string_view text) const {
+        const auto words = words_of(text.substr(std::min(text.size(), text.find_first_not_of("*_ "))));
+        return !words.empty() && (text.starts_with("**") || text.starts_with("__")) &&
+               knowledge_.in_list(WordList::column_name, words.front().folded);
+    }
+
+    // "# Nettle sausage" above lines that have no other title.
+    bool title_in_comment(const std::vector<TextLine>& lines, const std::vector<TextLine>& comments) const {
+        if (lines.empty() || comments.empty() || comments.front().place.line > lines.front().place.line) return false;
+        const std::string_view text = comments.front().text;
+        if (!text.starts_with("# ") || tells_an_amount(text) || names_one_food(text.substr(2), knowledge_)) return false;
+        return heads_ingredients(lines.front().text) || !is_title(lines.front().text, knowledge_);
+    }
+
     // A blank line ends what a heading says of the lines below it.
     void end_base() {
         outside_.clear();

@@ -218,12 +218,6 @@ Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredien
     return no_such_measure(ingredient, part.unit ? "a " + std::string(part.unit->word) : "one piece");
 }
 
-// "2500 g or as 2.5 g"
-std::string either_way(const AmountPart& part, double thousands, double decimals) {
-    const std::string unit = part.unit ? " " + std::string(part.unit->word) : std::string();
-    return plain_number(thousands) + unit + " or as " + plain_number(decimals) + unit;
-}
-
 Result<Weighed> weigh_part(const AmountPart& part, const AmountText& amount, const Ingredient& ingredient,
                            const std::vector<std::string>& words) {
     if (!part.unit || part.unit->dimension == Dimension::count) return counted_part(part, ingredient, amount.size, words);
@@ -239,12 +233,17 @@ Result<Weighed> weigh(const AmountText& amount, const Ingredient& ingredient, st
     Weighed total{{0, 0, 0}, std::nullopt};
     for (const auto& part : amount.parts) {
         const bool thousands = part.unit && (part.unit->word == "g" || part.unit->word == "ml");
+        const double thousand = part.number.mid < 1000 ? 1000 * part.number.mid : part.number.mid;  // "2,400 kg", "2.500 g"
+        const std::string all = plain_number(thousand), few = plain_number(thousand / 1000);
         if (amount.unsure_comma && !thousands)
-            return failure(Trouble::bad_data, "a comma before three digits may mean thousands or decimals: write it without, as " +
-                                                  either_way(part, part.number.mid, part.number.mid / 1000));
-        if (amount.unsure_dot && thousands)
-            return failure(Trouble::bad_data, "a point before three digits may mean decimals or thousands: write it as " +
-                                                  either_way(part, part.number.mid * 1000, part.number.mid));
+            return failure(Trouble::bad_data, "a comma before three digits may mean thousands or decimals: write it without, as " + all +
+                                                  (part.unit && part.unit->word == "kg" ? " kg or " + few + " kg" : " or " + few));
+        if (amount.unsure_dot && thousands) {
+            const bool weight = part.unit->word == "g";
+            return failure(Trouble::bad_data, "a point before three digits may mean decimals or thousands: write it as " + all +
+                                                  (weight ? " g or " : " ml or ") + few + (weight ? " kg, or as " : " l, or as ") + few +
+                                                  (weight ? " g" : " ml"));
+        }
         const auto weighed = weigh_part(part, amount, ingredient, words);
         if (!weighed) return weighed;
         total.grams = plus(total.grams, weighed->grams);

@@ -143,4 +143,38 @@ bool is_said_of_recipe(std::string_view line, const Knowledge& knowledge) {
     return led && feeds_so_many(words, line, knowledge) && !names_any_food(words, knowledge);
 }
 
+namespace {
+
+// "Cook: 12 min"
+bool tells_only_time(std::string_view said, const Knowledge& knowledge) {
+    const auto words = words_of(said);
+    const auto is_time = [&](const Word& word) {
+        const auto letter = word.folded.find_first_not_of("0123456789.,-");
+        const std::string unit = letter == std::string::npos ? std::string() : word.folded.substr(letter);
+        return knowledge.in_list(WordList::minute_word, unit) || knowledge.in_list(WordList::hour_word, unit);
+    };
+    return has_digit(said) && said.find(':') != std::string_view::npos && !words.empty() && is_time(words.back()) &&
+           !names_any_food(words, knowledge);
+}
+
+}  // namespace
+
+bool all_said_of_recipe(std::string_view line, const Knowledge& knowledge) {
+    constexpr std::string_view between = " | ";
+    if (line.find(between) == std::string_view::npos) return is_said_of_recipe(line, knowledge);
+    for (std::size_t from = 0; from < line.size();) {
+        const auto to = std::min(line.find(between, from), line.size());
+        const auto said = line.substr(from, to - from);
+        if (!is_said_of_recipe(said, knowledge) && !tells_only_time(said, knowledge)) return false;
+        from = to == line.size() ? to : to + between.size();
+    }
+    return true;
+}
+
+bool tells_mass_of_all(std::string_view heading, const Knowledge& knowledge) {
+    const auto words = words_of(heading);
+    return weighs_something(words, heading) && holds_any(words, WordList::whole_batch, knowledge) &&
+           !holds_any(words, WordList::per, knowledge);
+}
+
 }  // namespace standin
