@@ -278,7 +278,7 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
     tell_of_the_list(answer.words, meaning.all, answer.made_g, mending, *stock);
     answer.opposed = meaning.opposed;
     for (const auto& meant : meaning.all)
-        if (meant.reading->discard) answer.discard = meant.reading->says;
+        if (meant.reading->discard) answer.discard += (answer.discard.empty() ? "" : " ") + meant.reading->says;
     answer.cannot = of_nothing(meaning, *mass, context.knowledge());
     const bool judged = std::any_of(answer.words.begin(), answer.words.end(), [](const TastedWord& w) { return w.judged; });
     std::vector<FoundCause> causes;

@@ -254,11 +254,24 @@ bool hold(const std::vector<TasteWhen>& all, const State& mass) {
     });
 }
 
+namespace {
+
+// Whether any of it says that the mass is to be thrown out or has hurt somebody, in whatever words the rest is.
+bool says_harm(const std::vector<std::string>& tasted, const Mending& known) {
+    for (const auto& text : tasted)
+        for (const auto& part : parts_of(text))
+            if (const auto taste = read_one(part, known); taste && taste->word->readings.front().discard) return true;
+    return false;
+}
+
+}  // namespace
+
 Result<std::vector<Taste>> read_tastes(const std::vector<std::string>& tasted, const Mending& known) {
     std::vector<Taste> tastes;
     for (const auto& text : tasted)
         for (const auto& part : parts_of(text)) {
             auto taste = read_one(part, known);
+            if (!taste && says_harm(tasted, known)) continue;  // nothing else matters then
             if (!taste) {
                 std::vector<std::string> first;
                 std::vector<std::string_view> all;

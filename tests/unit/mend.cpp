@@ -127,6 +127,16 @@ TEST_CASE("mend: spoilage is thrown out, whatever else was said", "[mend]") {
     CHECK_FALSE(mended(green(36, 0), "too sour").discard.empty());
 }
 
+TEST_CASE("mend: harm in the mouth stops everything and calls for help", "[mend]") {
+    for (const char* said : {"flat, Tom's lips are tingling and swelling", "metallic, burning tongue, numb", "salzig, Zunge taub",
+                             "fade, lèvres gonflées", "soso, labios hinchados", "my throat feels tight"}) {
+        INFO(said);
+        const auto answer = mended(green(), said);
+        CHECK(answer.discard.find("emergency") != std::string::npos);
+        CHECK(answer.ways.empty());
+    }
+}
+
 TEST_CASE("mend: where no model tastes it there is practice and no amount", "[mend]") {
     const auto answer = mended(green(), "bitter");
     CHECK(answer.ways.empty());
