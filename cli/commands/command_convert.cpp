@@ -2,6 +2,7 @@
 
 #include "conversation/conversation.hpp"
 #include "render/json/json.hpp"
+#include "render/sentences.hpp"
 #include "render/text/text.hpp"
 #include "session.hpp"
 #include "terminal.hpp"
@@ -20,8 +21,12 @@ int report(const Call& call, const Engine& engine) {
     }
     const auto reading = engine.read_closely(*text, shown_name(call.operands.front()));
     if (!reading) return complain(reading.error(), call.colour);
-    return deliver(call.json ? reading_json(*reading) : reading_text(*reading, look_for_output(call.colour)),
-                   reading->formula ? done : bad_data);
+    if (call.json) return deliver(reading_json(*reading), reading->formula ? done : bad_data);
+    const Look look = look_for_output(call.colour);
+    std::string page = reading_text(*reading, look);
+    if (reading->formula)
+        if (const auto predicted = engine.predict(*reading->formula)) page += reading_dangers_text(*predicted, look);
+    return deliver(page, reading->formula ? done : bad_data);
 }
 
 // What leaves for other kitchens says how hot the middle must be, whatever its method says.
@@ -44,8 +49,7 @@ void tell_dangers(const Engine& engine, const Formula& formula) {
     const auto predicted = engine.predict(formula);
     if (!predicted) return;
     for (const auto& caution : predicted->cautions)
-        if (caution.id == "hazard-told" || caution.id == "guest-clash" || caution.id == "title-raw")
-            std::cerr << "standin: mind: " << caution.text << "\n";
+        if (is_of_these_words(caution)) std::cerr << "standin: mind: " << caution.text << "\n";
 }
 
 bool is_json(const std::string& path) { return path.size() > 5 && path.compare(path.size() - 5, 5, ".json") == 0; }

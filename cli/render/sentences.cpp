@@ -1,6 +1,7 @@
 #include "render/sentences.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "render/effects.hpp"
@@ -412,7 +413,7 @@ std::vector<CautionText> shared_cautions(const std::vector<Prediction>& all) {
 std::vector<std::string> excluded_in_words(const std::vector<Excluded>& excluded, const Engine& engine) {
     std::vector<std::string> all;
     for (const auto& one : excluded) {
-        if (!one.notes.empty() && one.notes.front().about == "guest-kept") {  // told by the formula, not asked for
+        if (!one.notes.empty() && one.notes.front().about.ends_with("-kept")) {  // told by the formula, not asked for
             all.push_back(one.note);
             continue;
         }
@@ -441,6 +442,12 @@ std::vector<std::string> presumed_in_words(const AdaptAnswer& answer) {
     for (const auto& one : answer.presumed)
         all.push_back(one.says + (one.matters && !one.add.empty() ? ". If not, add to the list: " + one.add : ""));
     return all;
+}
+
+bool is_of_these_words(const CautionText& caution) {
+    constexpr std::array<std::string_view, 9> ids{"hazard-told", "guest-clash",   "guest-unknown", "guest-without", "note-promise",
+                                                  "core-said",   "title-promise", "title-raw",     "likened"};
+    return std::find(ids.begin(), ids.end(), caution.id) != ids.end();
 }
 
 }  // namespace standin::cli

@@ -107,4 +107,7 @@ std::string letter(std::size_t i);
 /// One line a caution, with the formulas it is said of unless it is said of all.
 std::vector<CautionText> shared_cautions(const std::vector<Prediction>& all);
 
+/// Whether a caution is of what the maker's own words say: who eats it, what a title promises, a danger that they name.
+bool is_of_these_words(const CautionText& caution);
+
 }  // namespace standin::cli

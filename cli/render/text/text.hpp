@@ -22,6 +22,8 @@ std::string mend_text(const MendAnswer& answer, const Engine& engine, const Deta
 std::string sheet_text(const Sheet& sheet, const Detail& detail, const Look& look);
 /// Each line as written and as understood, or what is asked back.
 std::string reading_text(const FormulaReading& reading, const Look& look);
+/// What those lines hold of allergens, and what of them is to be minded first, below that.
+std::string reading_dangers_text(const Prediction& prediction, const Look& look);
 /// A list of what is on hand as it was understood, line by line.
 std::string stock_text(const Inventory& stock, const Look& look);
 std::string lookup_text(const LookupAnswer& answer, const Engine& engine, Units units, const Look& look);

@@ -1,6 +1,8 @@
 #include <algorithm>
 #include <array>
 
+#include "render/allergen_words.hpp"
+#include "render/sentences.hpp"
 #include "render/text/text.hpp"
 #include "render/text/text_parts.hpp"
 #include "standin/number_text.hpp"
@@ -96,6 +98,17 @@ std::string reading_text(const FormulaReading& r, const Look& look) {
     for (const auto& told : in_full(r.told)) page += bullet(told, look);
     if (!r.note.empty()) page += heading("Note", look) + paragraph(r.note, look);
     return page;
+}
+
+std::string reading_dangers_text(const Prediction& prediction, const Look& look) {
+    std::string page = heading("Allergens", look);
+    const auto allergens = allergens_in_lines(prediction.allergens);
+    for (const auto& line : allergens) page += bullet(line, look);
+    if (allergens.empty()) page += bullet("none of the listed ones, by what the lines say", look);
+    std::vector<std::string> mind;
+    for (const auto& caution : prediction.cautions)
+        if (is_of_these_words(caution)) mind.push_back(caution.text);
+    return page + bulleted("Mind", mind, look);
 }
 
 std::string stock_text(const Inventory& stock, const Look& look) {
