@@ -191,7 +191,8 @@ void layout(A& a, MeatWord& r) {
 }
 template <class A>
 void layout(A& a, RuleSet& r) {
-    a(r.code, r.title, r.edition, r.allergens, r.caps, r.cooking, r.making, r.cautions, r.groups, r.meat_word, r.wine_sulphites);
+    a(r.code, r.title, r.edition, r.allergens, r.caps, r.cooking, r.making, r.cautions, r.groups, r.meat_word, r.wine_sulphites,
+      r.hot_holding);
 }
 template <class A>
 void layout(A& a, Kind& r) {

@@ -134,6 +134,7 @@ void lay_over_rules(std::vector<RuleSet>& base, const std::vector<RuleSet>& over
         same->cooking.insert(same->cooking.end(), rules.cooking.begin(), rules.cooking.end());  // the most demanding decides
         if (!rules.meat_word.empty()) same->meat_word = rules.meat_word;
         if (rules.wine_sulphites) same->wine_sulphites = rules.wine_sulphites;
+        if (rules.hot_holding) same->hot_holding = rules.hot_holding;
     }
 }
 

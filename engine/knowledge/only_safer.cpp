@@ -74,6 +74,7 @@ public:
         record_ = "rules " + over.code;
         if (base->wine_sulphites && over.wine_sulphites && over.wine_sulphites->band.high < base->wine_sulphites->band.high)
             lost("sulphites of wine");
+        if (base->hot_holding && over.hot_holding && over.hot_holding->band.mid < base->hot_holding->band.mid) lost("hot holding");
     }
 
     // The published times of the cook: none shorter.

@@ -268,6 +268,7 @@ void read_rules(const JsonNode& root, Problems& problems, KnowledgeFiles& into) 
         rules.meat_word.push_back({enumerated_list<Species>(m, "species"), m.number("most_fat_pct"), m.text("source")});
     }
     rules.wine_sulphites = quantity_if(r, "wine_sulphites", {"mg/kg"});
+    rules.hot_holding = quantity_if(r, "hot_holding", {"C"});
     into.places.try_emplace("rules " + rules.code, describe(problems.file(), root.place));
     into.records.rules.push_back(std::move(rules));
 }

@@ -99,6 +99,7 @@ std::vector<Reference> references_in(const Records& records) {
         for (const auto& c : r.cautions) to.note("caution " + c.id, c.source);
         for (const auto& m : r.meat_word) to.note("meat word", m.source);
         to.note("wine sulphites", r.wine_sulphites);
+        to.note("hot holding", r.hot_holding);
     }
     return all;
 }

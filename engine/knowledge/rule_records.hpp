@@ -153,6 +153,7 @@ struct RuleSet {
     std::vector<SpeciesGroup> groups;
     std::vector<MeatWord> meat_word;         // empty: all meat counts as meat, fat and all
     std::optional<Quantity> wine_sulphites;  // the most that wine may hold by this law
+    std::optional<Quantity> hot_holding;     // C: what is held hot is held at this or hotter
 };
 
 }  // namespace standin

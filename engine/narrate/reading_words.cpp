@@ -257,7 +257,7 @@ std::string counted_or_not(const Reason& r) {
             return "the method, " + whole(number(r)) + (number(r) == 1 ? " step" : " steps") +
                    ", is kept beside the lines: what it adds to them is not counted in";
         case ReasonKind::cooked_too_cool:
-            return "the method cooks at, or stops at, " + plain(std::round(10 * number(r)) / 10) +
+            return "the method or a note cooks at, or stops at, " + plain(std::round(10 * number(r)) / 10) +
                    " C: in no more heat than that the middle never reaches the core temperature on "
                    "this page. Cook to that, and measure it";
         case ReasonKind::from_method:
@@ -274,7 +274,16 @@ std::string counted_or_not(const Reason& r) {
 
 }  // namespace
 
+// Before all other dangers: nothing is known of what goes under another's name.
+std::string not_known_at_all(const Reason& r) {
+    return quoted(r.foods.front()) + " is not known here and only weighs as " + r.foods.back() +
+           ": whether it is poisonous and which allergens it holds nobody has looked at. " +
+           (r.role == "grows" ? "Gather only what you, or who knows it, can name for certain as food, and tell everyone that it is in."
+                              : "Use it only where you know it for certain as food, and tell everyone that it is in.");
+}
+
 std::string reading_words(const Reason& r, Units units) {
+    if (r.kind == ReasonKind::likened && !r.about.empty()) return not_known_at_all(r);
     switch (r.kind) {
         case ReasonKind::meant_as:
         case ReasonKind::usual_by_spoon:

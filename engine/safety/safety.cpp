@@ -3,7 +3,9 @@
 #include <algorithm>
 
 #include "evaluate/predict.hpp"
+#include "knowledge/hot_holding.hpp"
 #include "knowledge/line_name.hpp"
+#include "knowledge/tissue.hpp"
 #include "safety/allergens.hpp"
 #include "safety/caps.hpp"
 #include "safety/cautions.hpp"
@@ -11,9 +13,14 @@
 #include "safety/goes_without.hpp"
 #include "safety/label.hpp"
 #include "safety/promises.hpp"
+#include "safety/wording.hpp"
 
 namespace standin {
 namespace {
+
+constexpr const char* likened_id = "likened";
+
+bool grows(const Ingredient& food) { return is_leaf(food.tissue) || food.family == "herbs" || food.family == "sour-fruit"; }
 
 // The worse of two ways to say the same stays.
 void keep_cautions(std::vector<CautionText>& cautions, const std::vector<CautionText>& general) {
@@ -28,6 +35,16 @@ void keep_allergens(std::vector<AllergenText>& allergens, const std::vector<Alle
     for (const auto& allergen : general)
         if (std::none_of(allergens.begin(), allergens.end(), [&](const AllergenText& a) { return a.allergen == allergen.allergen; }))
             allergens.push_back(allergen);
+}
+
+// A core that a note or the method says and that is too little for these foods.
+void add_cooked_too_cool(std::vector<CautionText>& all, const Prediction& prediction) {
+    for (const auto& told : prediction.read_as) {
+        if (told.kind != ReasonKind::cooked_too_cool) continue;
+        Reason reason = told;
+        reason.role = "core-said";
+        all.push_back({"core-said", in_full(reason), "foodsafety-gov-temperature", {}, in_full(reason), reason, {}});
+    }
 }
 
 // What the words of lines, lists and method tell of a danger, in the order they stand; words that tell the same are told together.
@@ -46,6 +63,32 @@ std::vector<CautionText> told_cautions(const Prediction& prediction) {
     return all;
 }
 
+// How hot hot food is held, by the rules that were chosen; what is held hot enough by them is no danger.
+void hold_by_rules(std::vector<Reason>& read_as, const Knowledge& knowledge, std::string_view rules) {
+    const RuleSet* chosen = knowledge.rules(rules);
+    if (!chosen || !chosen->hot_holding) chosen = knowledge.rules("general");
+    if (!chosen || !chosen->hot_holding) return;
+    const double hot = chosen->hot_holding->band.mid;
+    constexpr double rounding = 0.3;  // C: 57 for 57.2
+    std::erase_if(read_as, [&](Reason& told) {
+        const Figure* held = hot_holding_of(told);
+        return held && held->before && *held->before >= hot - rounding;
+    });
+    for (auto& told : read_as) change_hot_holding(told, hot);
+}
+
+// Of what goes under another's name nothing is known: said before all other dangers.
+void add_likened(std::vector<CautionText>& all, const Formula& formula, const Knowledge& knowledge) {
+    for (const auto& line : formula.lines) {
+        if (line.called.empty()) continue;
+        const Ingredient& like = *knowledge.ingredient(line.ingredient);
+        Reason reason = make_reason(ReasonKind::likened, {}, {line.called, like.names.front()});
+        reason.about = likened_id;
+        if (grows(like)) reason.role = "grows";
+        all.push_back(caution_text(std::move(reason), "judgement", {like.id}, line.called));
+    }
+}
+
 }  // namespace
 
 void mark_safety(Prediction& prediction, const Formula& formula, const Evaluator& evaluator, std::string_view rules) {
@@ -62,6 +105,7 @@ void mark_safety(Prediction& prediction, const Formula& formula, const Evaluator
 
 void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge& knowledge, std::string_view rules) {
     prediction.overlay = knowledge.overlay();
+    hold_by_rules(prediction.read_as, knowledge, rules);
     const CoreTemperature demanded = demanded_core(prediction, knowledge, rules);
     prediction.core = asked_at(std::max(demanded.core_c, formula.process.core_c.value_or(0)), demanded);
     // What the method cooks at is told only where it is too little for these foods.
@@ -75,11 +119,14 @@ void mark_safety(Prediction& prediction, const Formula& formula, const Knowledge
     prediction.allergens = allergens_of(prediction, knowledge);
     prediction.cautions = cautions_of(prediction, formula.process, knowledge, rules);
     auto special = told_cautions(prediction);
+    add_cooked_too_cool(special, prediction);
     for (auto& promise : broken_promises(formula, knowledge)) special.push_back(std::move(promise));
     if (const RuleSet* chosen = knowledge.rules(rules))
         for (auto& cap : cap_cautions(prediction, knowledge, *chosen)) special.push_back(std::move(cap));
-    // What a guest must not eat and is in it goes before all other dangers.
+    add_likened(special, formula, knowledge);
+    // What a guest must not eat and is in it goes before all other dangers, and what is not known here before them.
     std::stable_partition(special.begin(), special.end(), [](const CautionText& c) { return c.id == guest_clash_id; });
+    std::stable_partition(special.begin(), special.end(), [](const CautionText& c) { return c.id == likened_id; });
     // After the core, before everything else.
     const auto first = prediction.cautions.begin() + (prediction.cautions.empty() ? 0 : 1);
     prediction.cautions.insert(first, special.begin(), special.end());

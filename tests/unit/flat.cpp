@@ -76,6 +76,7 @@ TEST_CASE("every field goes there and back") {
     rules.making = {{"m", "t", "s", ProcessField::rest_at, 4.4, {SpeciesInside{"poultry"}}}};
     rules.meat_word = {{{Species::pork}, 30, "s"}};
     rules.wine_sulphites = Quantity{{350, 350, 350}, "mg/kg", "s"};
+    rules.hot_holding = Quantity{{63, 63, 63}, "C", "s"};
     r.rules = {rules};
 
     const FlatKnowledge flat = flatten(r);
@@ -122,6 +123,7 @@ TEST_CASE("every field goes there and back") {
     CHECK(back.rules.front().making.front().most == 4.4);
     CHECK(back.rules.front().meat_word.front().most_fat_pct == 30);
     CHECK(back.rules.front().wine_sulphites->band.mid == 350);
+    CHECK(back.rules.front().hot_holding->band.mid == 63);
     CHECK(back.wants.front().also == std::vector<std::string>{"other"});
 }
 

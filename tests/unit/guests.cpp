@@ -2,6 +2,7 @@
 #include "knowledge/guests.hpp"
 
 #include <algorithm>
+#include <optional>
 
 #include "knowledge/word_list.hpp"
 #include "standin/engine.hpp"
@@ -149,6 +150,48 @@ TEST_CASE("every word of those who eat it is tried") {
         if (list == WordList::for_guests) CHECK(guests_in(word + " the school", knowledge()) == "school");
         if (list == WordList::place_of_guests) CHECK(guests_in("Meat from the market behind the " + word, knowledge()).empty());
     }
+}
+
+namespace {
+
+const CautionText* warning(const std::string& said, const std::string& rules, const std::string& part) {
+    static std::optional<Prediction> p;
+    Setting setting;
+    if (!rules.empty()) setting.rules = rules;
+    p = engine().predict(engine().read_formula(with(said), "f").value(), setting).value();
+    for (const auto& one : p->cautions)
+        if (one.text.find(part) != std::string::npos) return &one;
+    return nullptr;
+}
+
+}  // namespace
+
+TEST_CASE("a core that a note says and that is too little is a caution, in every tongue and either scale") {
+    for (const std::string said :
+         {"note: take off at 58 °C in the middle", "note: cuire à 58 °C à cœur", "Hinweis: Kerntemperatur 60 Grad reicht",
+          "nota: cuocere a 60 gradi al cuore", "note: core 58", "note: 63 C is enough in the middle", "note: sous vide 54 C 90 min",
+          "note: Kern 62 °C", "note: température à cœur 60", "nota: jugosa, 58 grados por dentro", "note: pull at 140 F",
+          "note: internal temperature 145 F then rest", "note: the middle may be 62", "note: kerntemperatuur 60 graden is genoeg",
+          "note: innertemperatur 60 grader räcker"}) {
+        INFO(said);
+        CHECK(warning(said, "", "the middle never reaches the core temperature"));
+    }
+    for (const std::string said : {"note: core 72 C", "note: cooked to 160 F inside", "note: température à cœur 72",
+                                   "note: the fat melts at 40 C", "note: soffriggere la cipolla a 60 gradi"}) {
+        INFO(said);
+        CHECK_FALSE(warning(said, "", "the middle never reaches the core temperature"));
+    }
+}
+
+TEST_CASE("how hot hot food is held goes by the rules that are chosen") {
+    const std::string said = "note: keep warm at 58 C for 3 hours";
+    CHECK(warning(said, "", "less than 63 C"));
+    CHECK(warning(said, "uk", "less than 63 C"));
+    CHECK(warning(said, "codex", "less than 60 C"));
+    CHECK_FALSE(warning(said, "us", "hot food held"));
+    CHECK(warning("note: keep warm at 50 C", "us", "less than 57.2 C (135 F)"));
+    CHECK(warning("note: keep warm at 60 C", "uk", "less than 63 C"));
+    CHECK_FALSE(warning("note: keep warm at 60 C", "codex", "hot food held"));
 }
 
 }  // namespace guests_test

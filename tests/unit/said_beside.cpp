@@ -73,11 +73,11 @@ TEST_CASE("what a food beside its line needs care for is told") {
              {"150 g wild watercress", "", "liver fluke"},
              {"150 g watercress", "note: watercress gathered wild", "liver fluke"},
              {"150 g parsley", "note: the greens are from the ditch beside the sheep field", "liver fluke"},
-             {"", "serve: keep in a lukewarm pot at 45 C until the evening", "57 C"},
+             {"", "serve: keep in a lukewarm pot at 45 C until the evening", "63 C"},
              {"", "serve: cold the next day, left on the sideboard overnight", "two hours"},
              {"", "serve: leave on the buffet for the afternoon", "two hours"},
              {"", "serve: reheat what is left for three days, gently to 50 C", "74 C"},
-             {"", "servir: garder à 48 °C", "57 C"},
+             {"", "servir: garder à 48 °C", "63 C"},
          }) {
         INFO(food << " / " << said);
         CHECK(tells(food, said, about));

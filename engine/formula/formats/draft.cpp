@@ -346,14 +346,9 @@ void look_through(Draft& draft, std::string_view text, const std::string& where,
         }
     const auto append = [](auto& all, const auto& more) { all.insert(all.end(), more.begin(), more.end()); };
     for (const auto& sentence : sentences)
-        for (auto& told : told_hazards(sentence, knowledge)) tell_once(draft.formula.read_as, std::move(told));
-    for (const auto& sentence : sentences) {
-        const auto is_same_warning = [](const Reason& told) { return told.kind == ReasonKind::hazard_told && told.role == "method"; };
-        if (!held_too_cool(sentence, knowledge)) continue;
-        const auto others = told_hazards(sentence, knowledge);
-        if (std::any_of(others.begin(), others.end(), is_same_warning)) continue;
-        if (auto told = hazard_by_id("method-low-bath", one_line(sentence), knowledge)) draft.formula.read_as.push_back(std::move(*told));
-    }
+        for (auto& told : told_in_sentence(sentence, knowledge)) tell_once(draft.formula.read_as, std::move(told));
+    if (const auto celsius = cooked_too_cool(sentences, std::nullopt, knowledge))
+        tell_once(draft.formula.read_as, make_reason(ReasonKind::cooked_too_cool, {{"cooking", {}, *celsius, "C"}}));
     const GoingWithout without(sentences, knowledge);
     without.keep_in(draft);
     append(draft.formula.declared, without.left(text, [&](const std::string& said, const std::vector<std::string>& parts) {

@@ -58,9 +58,26 @@ void presume_cut(Draft& draft, const Knowledge& knowledge, std::vector<std::stri
 
 }  // namespace
 
+namespace {
+
+// What the method and every note say that it is cooked at is told once, the least of it; not where that is the core of the process, which
+// has a warning of its own.
+void tell_the_coolest(Formula& formula, const Knowledge& knowledge) {
+    std::optional<double> least = cooked_too_cool(formula.method, formula.process.core_c, knowledge);
+    std::erase_if(formula.read_as, [&](const Reason& told) {
+        if (told.kind != ReasonKind::cooked_too_cool) return false;
+        const double celsius = told.figures.front().after;
+        if (celsius != formula.process.core_c) least = std::min(least.value_or(celsius), celsius);
+        return true;
+    });
+    if (least) formula.read_as.push_back(make_reason(ReasonKind::cooked_too_cool, {{"cooking", {}, *least, "C"}}));
+}
+
+}  // namespace
+
 void presume_making(Draft& draft, const Knowledge& knowledge) {
-    if (draft.formula.method.empty()) return;
     Process& process = draft.formula.process;
+    if (draft.formula.method.empty()) return tell_the_coolest(draft.formula, knowledge);
     const Process found = process_in_method(draft.formula.method, knowledge);
     Reason told = make_reason(ReasonKind::from_method);
     const auto take = [&](const char* key, std::optional<double> Process::*field, const char* unit) {
@@ -72,8 +89,7 @@ void presume_making(Draft& draft, const Knowledge& knowledge) {
     take("mixing", &Process::mixing_min, "min");
     take("rest", &Process::rest_h, "h");
     take("core", &Process::core_c, "C");
-    if (const auto celsius = cooked_too_cool(draft.formula.method, process.core_c, knowledge))
-        draft.formula.read_as.push_back(make_reason(ReasonKind::cooked_too_cool, {{"cooking", {}, *celsius, "C"}}));
+    tell_the_coolest(draft.formula, knowledge);
     presume_blanched(draft, knowledge, told.foods);
     presume_cut(draft, knowledge, told.foods);
     if (!told.figures.empty() || !told.foods.empty()) draft.formula.read_as.push_back(std::move(told));

@@ -13,19 +13,19 @@
 namespace standin {
 namespace {
 
-struct Figure {
+struct FigureOfFact {
     Band value;
     bool banded = false;
 };
 
-std::optional<Figure> figure_at(Cursor& cursor) {
+std::optional<FigureOfFact> figure_at(Cursor& cursor) {
     const auto number = number_at(cursor, false);
     if (!number) return std::nullopt;
-    return Figure{number->band, number->band.low < number->band.high};
+    return FigureOfFact{number->band, number->band.low < number->band.high};
 }
 
 // The ends in brackets behind a figure: "(5.4 to 5.9)", with or without the unit again.
-void take_ends(Cursor& cursor, Figure& figure, bool (*unit)(Cursor&)) {
+void take_ends(Cursor& cursor, FigureOfFact& figure, bool (*unit)(Cursor&)) {
     Cursor inside = cursor;
     inside.space();
     if (!inside.eat("(")) return;
@@ -80,7 +80,7 @@ bool ends_a_name(std::string_view line, std::size_t at) {
            std::isdigit(static_cast<unsigned char>(line[before])) == 0;
 }
 
-std::optional<FactText> made(FactKind kind, const Figure& figure, const Cursor& cursor) {
+std::optional<FactText> made(FactKind kind, const FigureOfFact& figure, const Cursor& cursor) {
     FactText fact;
     fact.kind = kind;
     fact.value = figure.value;

@@ -9,6 +9,7 @@
 #include "formula/line/stood_warm.hpp"
 #include "formula/line/told_content.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/hot_holding.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/word_list.hpp"
 
@@ -281,10 +282,13 @@ bool takes_part_away(const HazardText& text, const Knowledge& knowledge) {
                        [&](const auto& word) { return knowledge.in_list_as_written(WordList::takes_part_away, word); });
 }
 
-Reason told_of(const Hazard& hazard, const std::string& said) {
+// How hot hot food is held goes by the rules, which a reading does not know: the general figure stands until they do.
+Reason told_of(const Hazard& hazard, const std::string& said, const Knowledge& knowledge) {
     Reason told = reason_about(ReasonKind::hazard_told, said);
     told.role = hazard.kind;
     told.note = hazard.reason;
+    if (const RuleSet* general = knowledge.rules("general"); general && general->hot_holding)
+        tell_hot_holding(told, general->hot_holding->band.mid);
     return told;
 }
 
@@ -312,7 +316,7 @@ SaidOfLine what_is_said_of(std::string_view said, std::string_view written, cons
         const bool told_by_line = std::any_of(known.begin(), known.end(), [&](const auto& one) { return one.hazard == &hazard; });
         if (told_by_line || !counts_beside(hazard, line, method, takes_away, knowledge)) continue;
         if (hazard.act == HazardAct::tell) {
-            out.told.push_back(told_of(hazard, match.said));
+            out.told.push_back(told_of(hazard, match.said, knowledge));
         } else if (hazard.act != HazardAct::declare && !out.danger) {
             out.danger = error_of(hazard, std::string(said));
         }
@@ -323,7 +327,7 @@ SaidOfLine what_is_said_of(std::string_view said, std::string_view written, cons
 Reason told_of_danger(std::string_view text, std::string about, const Knowledge& knowledge) {
     const auto found = hazards_in(hazard_text(text), knowledge.records().lexicon);
     const auto* match = worst(found, {});
-    Reason told = match ? told_of(*match->hazard, match->said) : make_reason(ReasonKind::hazard_told);
+    Reason told = match ? told_of(*match->hazard, match->said, knowledge) : make_reason(ReasonKind::hazard_told);
     told.about = std::move(about);
     return told;
 }
@@ -334,7 +338,7 @@ std::vector<Reason> told_hazards(std::string_view text, const Line& line, const 
     std::vector<Reason> told;
     for (const auto& match : hazards_in(hazard_text(text), knowledge.records().lexicon))
         if (match.hazard->act == HazardAct::tell && (match.hazard->of.empty() || contains(match.hazard->of, line.ingredient)))
-            told.push_back(told_of(*match.hazard, match.said));
+            told.push_back(told_of(*match.hazard, match.said, knowledge));
     return told;
 }
 
@@ -347,7 +351,7 @@ bool sounds_only_so(std::string_view text, const Ingredient& food, const Knowled
 
 std::optional<Reason> hazard_by_id(std::string_view id, std::string_view said, const Knowledge& knowledge) {
     for (const auto& hazard : knowledge.records().lexicon.hazards)
-        if (hazard.id == id) return told_of(hazard, std::string(said));
+        if (hazard.id == id) return told_of(hazard, std::string(said), knowledge);
     return std::nullopt;
 }
 

@@ -10,8 +10,11 @@
 #include "formula/lexer/listed_word.hpp"
 #include "formula/lexer/number_text.hpp"
 #include "formula/lexer/sentences.hpp"
+#include "formula/lexer/spaces.hpp"
+#include "formula/line/hazards.hpp"
 #include "formula/line/tongues.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/hot_holding.hpp"
 #include "knowledge/word_list.hpp"
 
 namespace standin {
@@ -189,6 +192,34 @@ bool keeps_warm(const Sentence& sentence, std::size_t at, const Knowledge& knowl
     });
 }
 
+// The least heat of a sentence that is no cold.
+std::optional<double> coolest_of_hot(std::string_view text, const Knowledge& knowledge) {
+    constexpr double cool = 20;
+    const Sentence sentence{std::string(text), words_of(text)};
+    std::optional<double> least;
+    for (const auto& word : sentence.words) {
+        const auto celsius = starts_number(word) ? celsius_at(sentence.text, word.begin, knowledge) : std::nullopt;
+        if (celsius && *celsius > cool) least = std::min(least.value_or(*celsius), *celsius);
+    }
+    return least;
+}
+
+// The heat that a sentence has the mass stand at for hours: "the mass stands 5 h at 20 C before filling".
+std::optional<double> stands_too_warm(std::string_view text, const Knowledge& knowledge) {
+    constexpr double coolest = 8, warmest = 45, least_minutes = 120;  // C and minutes: usual limits of the trade
+    const Sentence sentence{std::string(text), words_of(text)};
+    if (!sentence.says(WordList::mass_word, knowledge) || sentence.says(WordList::cooking_word, knowledge)) return std::nullopt;
+    const bool night = sentence.says(WordList::night_word, knowledge);
+    const auto minutes = first_told(sentence, [&](const Word& word) { return time_at(sentence.text, word.begin, knowledge); });
+    if (!night && (!minutes || *minutes <= least_minutes)) return std::nullopt;
+    for (const auto& word : sentence.words) {
+        if (!starts_number(word)) continue;
+        const auto celsius = celsius_at(sentence.text, word.begin, knowledge);
+        if (celsius && *celsius > coolest && *celsius < warmest) return celsius;
+    }
+    return std::nullopt;
+}
+
 // From mixing to cooking: hours, or a night. Half an hour is for chilling the meat.
 std::optional<double> rest_in(const Sentence& sentence, const Knowledge& knowledge) {
     constexpr double least_h = 2, minutes_an_hour = 60;  // judgement
@@ -245,7 +276,9 @@ std::optional<double> cooked_too_cool(const std::vector<std::string>& method, st
 }
 
 std::optional<double> held_too_cool(std::string_view text, const Knowledge& knowledge) {
-    constexpr double coolest = 20, hot = 57;  // C: cooler is the fridge or a cellar; hot enough by the Food Code
+    constexpr double coolest = 20;  // C: cooler is the fridge or a cellar
+    const RuleSet* general = knowledge.rules("general");
+    const double hot = general && general->hot_holding ? general->hot_holding->band.mid : 0;
     const Sentence sentence{std::string(text), words_of(text)};
     if (!sentence.says(WordList::holding_word, knowledge)) return std::nullopt;
     for (const auto& word : sentence.words) {
@@ -254,6 +287,18 @@ std::optional<double> held_too_cool(std::string_view text, const Knowledge& know
         if (celsius && *celsius > coolest && *celsius < hot) return celsius;
     }
     return std::nullopt;
+}
+
+std::vector<Reason> told_in_sentence(std::string_view text, const Knowledge& knowledge) {
+    auto all = told_hazards(text, knowledge);
+    const bool warned = std::any_of(all.begin(), all.end(), [](const Reason& told) { return told.role == "method"; });
+    const bool stands = !warned && stands_too_warm(text, knowledge);
+    if (!warned && (stands || held_too_cool(text, knowledge)))
+        if (auto told = hazard_by_id(stands ? "method-warm-rest" : "method-low-bath", one_line(text), knowledge)) all.push_back(*told);
+    // "Keep warm at 58 C" is hot enough by some rules and not by others.
+    for (auto& told : all)
+        if (Figure* hot = hot_holding_of(told)) hot->before = coolest_of_hot(text, knowledge);
+    return all;
 }
 
 std::vector<BlanchedInMethod> blanched_in_method(const std::vector<std::string>& method, const Knowledge& knowledge) {

@@ -14,8 +14,12 @@ namespace standin {
 /// Numbers of the process that sentences of a method tell; only what they say outright.
 Process process_in_method(const std::vector<std::string>& method, const Knowledge& knowledge);
 
-/// The heat at which a sentence holds, serves or warms up what was cooked, where germs grow in it: "keep at 45 C until the evening".
+/// The heat at which a sentence holds, serves or warms up what was cooked, where germs may grow in it: "keep at 45 C until the evening".
+/// Whether it is too little hangs on the rules; the hottest that some ask for is the most that is looked at.
 std::optional<double> held_too_cool(std::string_view sentence, const Knowledge& knowledge);
+
+/// The warnings of the lexicon that a sentence beside the lines calls for, by its words or by its figures.
+std::vector<Reason> told_in_sentence(std::string_view sentence, const Knowledge& knowledge);
 
 /// The heat that something is cooked in, where it is below any core that ground meat needs: "poach at 55 C for 20 minutes".
 std::optional<double> cooked_too_cool(const std::vector<std::string>& method, std::optional<double> core_c, const Knowledge& knowledge);
