@@ -7,6 +7,7 @@
 #include "core/names.hpp"
 #include "knowledge/defaults.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/wild_names.hpp"
 #include "knowledge/word_list.hpp"
 
 namespace standin {
@@ -295,7 +296,8 @@ std::vector<std::string> Knowledge::nearest_ingredients(std::string_view name) c
     if (!hazards_in(hazard_text(name), records_.lexicon).empty()) return {};  // no harmless name for what is none
     std::vector<std::string> safe;
     for (auto& hint : nearest_names(name, records_.ingredients, ingredient_names_, &own_words_))
-        if (const auto* found = ingredient_named(hint); harmless_hint(fold(name), *found) && same_thing(fold(name), *found))
+        if (const auto* found = ingredient_named(hint);
+            harmless_hint(fold(name), *found) && same_thing(fold(name), *found) && may_be_offered(name, *found, *this))
             safe.push_back(std::move(hint));
     return safe;
 }

@@ -85,4 +85,25 @@ TEST_CASE("a list says by the maker's own name that a food is missing") {
     CHECK(stock->missing == std::vector<std::string>{"dandelion"});
 }
 
+TEST_CASE("what sounds like a mushroom or a wild plant goes by no likeness, and what goes by one is told first") {
+    for (const char* text : {"60 g wild brindle, like spinach", "60 g konvalieblad, like spinach", "60 g xylbrapilz, like spinach",
+                             "60 g brindle silvestre, like spinach", "60 g brindle çiçeği, like spinach"}) {
+        INFO(text);
+        CHECK_FALSE(read(text));
+    }
+    const auto like = engine().predict(formula("200 g brindleleaf, like dandelion greens")).value();
+    REQUIRE(like.cautions.size() > 1);
+    CHECK(like.cautions[1].id == "likened");
+    CHECK(like.cautions[1].text.find("Gather only") != std::string::npos);
+}
+
+TEST_CASE("no wholesome name is offered for a poison, or for what may be one") {
+    for (const char* name : {"Lorchel", "inci çiçeği", "liljekonvalj", "gyöngyvirág", "Raukopf", "wild xylbra", "xylbrapilz"}) {
+        INFO(name);
+        CHECK(knowledge().nearest_ingredients(name).empty());
+    }
+    CHECK_FALSE(knowledge().nearest_ingredients("spinich").empty());
+    CHECK_FALSE(knowledge().nearest_ingredients("corriander").empty());
+}
+
 }  // namespace likeness_test

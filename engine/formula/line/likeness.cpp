@@ -14,6 +14,7 @@
 #include "formula/line/passed_over.hpp"
 #include "formula/line/prepared_text.hpp"
 #include "knowledge/hazard_text.hpp"
+#include "knowledge/wild_names.hpp"
 #include "knowledge/word_list.hpp"
 
 namespace standin {
@@ -180,6 +181,13 @@ std::optional<Error> refused_likeness(const std::string& called, const Ingredien
     if (const auto danger = near_danger(called, knowledge); !danger.empty())
         return Error{Trouble::bad_data,
                      "\"" + called + "\" is a slip of the pen away from \"" + danger + "\", which is never to go in unasked",
+                     "",
+                     {}};
+    if (looks_gathered(called, knowledge))
+        return Error{Trouble::bad_data,
+                     "\"" + called +
+                         "\" is not known here, and sounds like a mushroom or a plant that grows wild: never food of which a likeness "
+                         "tells. Some of them kill and look like what is eaten. Take what a shop sells or a garden grew under its own name",
                      "",
                      {}};
     if (is_each_its_own(like))

@@ -1,0 +1,71 @@
+#include "knowledge/wild_names.hpp"
+
+#include <algorithm>
+#include <string>
+
+#include "core/names.hpp"
+#include "knowledge/hazard_text.hpp"
+#include "knowledge/tissue.hpp"
+#include "knowledge/word_list.hpp"
+
+namespace standin {
+namespace {
+
+constexpr std::size_t least_letters = 4;  // of an ending, and of a word that is held against a poison
+
+bool is_plant_of_looks(const Ingredient& food) {
+    return food.tissue == Tissue::fungus || is_leaf(food.tissue) || food.family == "herbs" || food.family == "leaf-greens";
+}
+
+bool is_a_slip_of(const std::string& folded, const Ingredient& known) {
+    const std::size_t limit = slip_limit(folded);
+    return std::any_of(known.names.begin(), known.names.end(),
+                       [&](const std::string& name) { return edit_distance(folded, fold(name), limit) <= limit; });
+}
+
+bool holds_name_of(const std::string& folded, const Ingredient& known) {
+    return std::any_of(known.names.begin(), known.names.end(),
+                       [&](const std::string& name) { return (" " + folded + " ").find(" " + fold(name) + " ") != std::string::npos; });
+}
+
+bool is_near_a_poison(std::string_view name, const Knowledge& knowledge) {
+    for (const auto& word : hazard_text(name).words) {
+        if (word.size() < least_letters) continue;
+        const std::size_t limit = slip_limit(word);
+        for (const auto& hazard : knowledge.records().lexicon.hazards) {
+            if (hazard.act != HazardAct::refuse || hazard.kind != "poison" || !hazard.of.empty()) continue;
+            for (const auto& pattern : hazard.words) {
+                std::string bare = pattern;
+                std::erase(bare, '*');
+                if (bare.size() < least_letters || bare.find(' ') != std::string::npos) continue;
+                if (edit_distance(word, bare, limit) <= limit) return true;
+            }
+        }
+    }
+    return false;
+}
+
+}  // namespace
+
+bool looks_gathered(std::string_view name, const Knowledge& knowledge) {
+    const auto words = hazard_text(name).words;
+    for (std::size_t at = 0; at < words.size(); ++at) {
+        if (knowledge.in_list(WordList::wild_name, fold(words[at]))) return true;
+        if (at + 1 < words.size() && knowledge.in_list(WordList::wild_name, fold(words[at] + " " + words[at + 1]))) return true;
+        for (const auto& listed : knowledge.listed(WordList::wild_name)) {
+            const std::string end = hazard_fold(listed);
+            if (end.size() >= least_letters && words[at].size() > end.size() + 1 && words[at].ends_with(end)) return true;
+        }
+    }
+    return false;
+}
+
+bool may_be_offered(std::string_view name, const Ingredient& known, const Knowledge& knowledge) {
+    const std::string folded = fold(name);
+    if (is_near_a_poison(name, knowledge)) return false;
+    if (is_a_slip_of(folded, known)) return true;
+    if (looks_gathered(name, knowledge)) return false;
+    return !is_plant_of_looks(known) || holds_name_of(folded, known);
+}
+
+}  // namespace standin
