@@ -380,7 +380,8 @@ Failure unknown(const std::vector<Word>& words, const LineContext& context) {
     if (const Kind* kind = kind_named(name, context.knowledge))
         return Failure(Error{Trouble::bad_data, "\"" + name + "\" is a kind of food (" + kind->takes + "): say which",
                              context.origin.at(words[first].begin), one_of_each_form(*kind, name, context.knowledge), NotKnown::food});
-    return Failure(Error{Trouble::bad_data, "unknown ingredient \"" + name + "\"" + may_hold(name, context.knowledge),
+    return Failure(Error{Trouble::bad_data,
+                         "unknown ingredient \"" + name + "\"" + may_hold(phrase(words, 0, words.size()), context.knowledge),
                          context.origin.at(words[first].begin), context.knowledge.nearest_ingredients(name), NotKnown::food});
 }
 
