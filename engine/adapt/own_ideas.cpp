@@ -8,6 +8,7 @@
 #include "core/contains.hpp"
 #include "core/names.hpp"
 #include "knowledge/edible.hpp"
+#include "knowledge/hazard_text.hpp"
 #include "knowledge/kinds.hpp"
 #include "safety/wording.hpp"
 #include "standin/number_text.hpp"
@@ -44,10 +45,20 @@ const Ingredient* as_listed(const Ingredient& food, const std::string& written, 
     return other ? other : &food;
 }
 
+// A poison or a curing salt is refused for what it is, as a line of it would be.
+std::optional<Error> danger_named(const std::string& name, const Knowledge& knowledge) {
+    for (const auto& match : hazards_in(hazard_text(name), knowledge.records().lexicon))
+        if (match.hazard->act == HazardAct::refuse && match.hazard->of.empty())
+            return Error{Trouble::usage, "\"" + match.said + "\": " + match.hazard->reason, {}, match.hazard->hints};
+    return std::nullopt;
+}
+
 std::optional<Error> use_instead(AdaptRequest& request, UseInstead& idea, const Formula& formula, const Knowledge& knowledge) {
     const auto line = line_named(formula, idea.line, knowledge);
     if (!line) return line.error();
     const Ingredient* food = knowledge.ingredient_named(idea.with);
+    if (!food)
+        if (auto danger = danger_named(idea.with, knowledge)) return danger;
     if (!food) return Error{Trouble::usage, "nothing is known of \"" + idea.with + "\"", {}, knowledge.nearest_ingredients(idea.with)};
     food = as_listed(*food, idea.with, request, knowledge);
     idea = {food->id, formula.lines[*line].ingredient};
@@ -114,15 +125,13 @@ IdeasExcluded ideas_excluded(const AdaptRequest& request, const Stock& stock, co
         for (const auto& allergen : allergens_held(food))
             held.push_back((contains(food.allergens, allergen) ? "" : "perhaps ") + allergen_name(allergen, knowledge));
         held.insert(held.begin(), name(idea.with));
-        std::vector<std::string> words = request.without;
-        for (const auto& out : stock.excluded())  // by the maker's words too
-            if (!contains(words, out.word)) words.push_back(out.word);
-        for (const auto& word : words) {
-            const auto exclusion = exclusion_of(word, knowledge);
-            if (!exclusion || !stock.takes(*exclusion, food.id)) continue;
-            found.conflict.push_back(demand("without", word));
+        std::vector<std::string> told;
+        for (const auto& exclusion : stock.kept_by(food.id)) {  // by the maker's words too
+            if (contains(told, exclusion.word)) continue;
+            told.push_back(exclusion.word);
+            found.conflict.push_back(demand("without", exclusion.word));
             found.conflict.push_back(make_reason(ReasonKind::against_each_other, {}, held));
-            found.conflict.back().about = word;
+            found.conflict.back().about = exclusion.word;
         }
     }
     for (const auto& one : found.conflict) {

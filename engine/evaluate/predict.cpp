@@ -8,6 +8,7 @@
 #include "evaluate/lethality_of.hpp"
 #include "evaluate/spoons.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/line_name.hpp"
 #include "models/cielab.hpp"
 #include "models/composition.hpp"
 #include "standin/number_text.hpp"
@@ -95,7 +96,7 @@ PredictedLine line_of(const Line& line, const Knowledge& knowledge) {
     const Ingredient& ingredient = *knowledge.ingredient(line.ingredient);
     PredictedLine p;
     p.ingredient = ingredient.id;
-    p.name = line.called.empty() ? ingredient.names.front() : line.called;
+    p.name = line_name(line, knowledge);
     for (const auto& step : line.prepared) p.prepared.push_back(describe(step, knowledge));
     p.weighed_g = line.grams.mid;
     p.grams = line.grams.mid * (line.weighed_prepared ? 1 : preparation_yield(ingredient, line.prepared, knowledge));

@@ -18,7 +18,7 @@ using WordRow = std::vector<std::string>;
 
 constexpr std::size_t longest_name = 4;    // words
 constexpr std::size_t longest_phrase = 4;  // likewise, of what nobody can eat
-constexpr std::string_view gluten = "gluten", nuts = "nuts", tree_nut = "tree-nut";
+constexpr std::string_view gluten = "gluten", halal = "halal", kosher = "kosher", nuts = "nuts", tree_nut = "tree-nut";
 
 bool names_an_allergen(const Kind& kind, const Knowledge& knowledge) {
     const auto& all = knowledge.records().allergens;
@@ -70,6 +70,8 @@ public:
             of_allergy(at, found);
             of_what_nobody_eats(at, found);
             of_harm(at, found);
+            of_a_creed(at, WordList::eats_halal, halal, found);
+            of_a_creed(at, WordList::eats_kosher, kosher, found);
         }
         found.plainly = found.said;
         if (may_promise())
@@ -245,6 +247,23 @@ private:
         for (const auto& name : names) add_name(found.foods, name);
         found.said = found.said || !names.empty();
     }
+
+    // "Our Muslim guests", "eats halal", "kosher please"; but the recipe of a neighbour feeds nobody, and kosher salt is a salt.
+    void of_a_creed(std::size_t at, WordList creed, std::string_view kind, MustGoWithout& found) const {
+        const std::size_t length = phrase_of(at, creed, 2);
+        const bool denied = at > 0 && contains(knowledge_.records().lexicon.denials.before, words_[at - 1]);
+        if (length == 0 || denied || standin::only_sounds_so(words_, at, at + length, knowledge_)) return;
+        if (says_any(WordList::thing_of_kin, 1) || names_a_food(at + length)) return;
+        bool eaters = says_any(WordList::asks_kindly, 3);
+        for (std::size_t i = 0; i < words_.size(); ++i)
+            eaters = eaters || listed(i, i + 1, WordList::person_word) || listed(i, i + 1, WordList::for_guests) ||
+                     listed(i, i + 1, WordList::kin_who_eat) || (i < at && phrase_of(i, WordList::lives_by, 3) > 0);
+        if (!eaters) return;
+        found.said = true;
+        add_name(found.foods, std::string(kind));
+    }
+
+    bool names_a_food(std::size_t at) const { return at < words_.size() && !food_at(at, at + 1).empty(); }
 
     // Somebody by name or by what they are to the maker, at once behind a word for "for".
     bool are_people(std::size_t at) const {

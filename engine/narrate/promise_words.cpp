@@ -68,6 +68,9 @@ std::string of_a_guest(const Reason& r) {
 }
 
 std::string promise_said(const Reason& r) {
+    if (r.about == "raw-kept")
+        return begun(listed(r.foods)) +
+               " on the list is not brought in: it is not for those whom the words name. Boil it, or take pasteurised.";
     if (r.about.starts_with("guest-")) return of_a_guest(r);
     switch (r.kind) {
         case ReasonKind::title_raw:

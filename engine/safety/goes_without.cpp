@@ -39,17 +39,22 @@ std::vector<std::string> sentences_of_guests(const Formula& formula) {
     return all;
 }
 
+bool is_kosher(const Exclusion& exclusion) { return exclusion.kind && exclusion.kind->id == "kosher"; }
+
 class Gathering {
 public:
-    explicit Gathering(const Knowledge& knowledge) : knowledge_(knowledge) {}
+    Gathering(const Formula& formula, const Knowledge& knowledge) : formula_(formula), knowledge_(knowledge) {}
 
     void of_text(const std::string& text, bool of_title) {
         const auto said = must_go_without(text, knowledge_);
         if (!said.said || (of_title && !said.plainly)) return;
         GoesWithout one{text, of_title, false, {}};
         for (const auto& food : said.foods)
-            if (auto exclusion = exclusion_of(food, knowledge_); exclusion && !is_told(*exclusion))
+            if (auto exclusion = exclusion_of(food, knowledge_); exclusion && !is_told(*exclusion)) {
+                auto milk = is_kosher(*exclusion) ? milk_beside_meat(formula_, knowledge_) : std::nullopt;
                 one.left.push_back(std::move(*exclusion));
+                if (milk) one.left.push_back(std::move(*milk));
+            }
         if (!one.left.empty() || said.foods.empty()) all_.push_back(std::move(one));
     }
 
@@ -73,6 +78,7 @@ private:
         });
     }
 
+    const Formula& formula_;
     const Knowledge& knowledge_;
     std::vector<GoesWithout> all_;
 };
@@ -89,8 +95,15 @@ CautionText guest_caution(const GoesWithout& guest, ReasonKind kind, std::string
 
 }  // namespace
 
+std::optional<Exclusion> milk_beside_meat(const Formula& formula, const Knowledge& knowledge) {
+    const auto is_meat = [&](const Line& line) { return carries(*knowledge.ingredient(line.ingredient), "meat", knowledge); };
+    if (std::none_of(formula.lines.begin(), formula.lines.end(), is_meat)) return std::nullopt;
+    auto milk = exclusion_of("milk", knowledge);
+    return milk ? std::optional(std::move(*milk)) : std::nullopt;
+}
+
 std::vector<GoesWithout> goes_without(const Formula& formula, const Knowledge& knowledge, bool promises) {
-    Gathering gathering(knowledge);
+    Gathering gathering(formula, knowledge);
     if (promises || must_go_without(formula.title, knowledge).plainly) gathering.of_promises(formula.title);
     gathering.of_text(formula.title, true);
     for (const auto& sentence : sentences_of_guests(formula)) gathering.of_text(sentence, false);
@@ -127,13 +140,18 @@ std::vector<CautionText> cautions_of_guests(const Formula& formula, const Knowle
             continue;
         }
         std::vector<std::string> clash, takes;
+        std::vector<const Kind*> diets;  // of which no record can vouch for a line
         for (const auto& exclusion : guest.left) {
             const auto held = holding(formula, exclusion, knowledge);
             for (const auto& name : held) add_holder(clash, name);
-            if (held.empty()) takes.push_back(exclusion.word);
+            if (exclusion.kind && exclusion.kind->diet) diets.push_back(exclusion.kind);
+            else if (held.empty() && diets.empty()) takes.push_back(exclusion.word);
         }
         if (!clash.empty()) all.push_back(guest_caution(guest, ReasonKind::title_broken, guest_clash_id, clash, {}));
         if (!takes.empty()) all.push_back(guest_caution(guest, ReasonKind::title_to_be_shown, "guest-without", {}, listed(takes)));
+        for (const Kind* diet : diets)
+            all.push_back(
+                guest_caution(guest, ReasonKind::title_of_diet, guest.of_title ? "title-promise" : "note-promise", {}, diet->note));
     }
     return all;
 }

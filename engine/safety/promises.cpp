@@ -25,7 +25,9 @@ namespace {
 
 constexpr std::string_view eaters_kind = "frail-eaters";      // told of, whatever the lines hold
 constexpr std::string_view small_kind = "pregnant-or-small";  // those of them who drink nothing and choke
-constexpr std::string_view choking = "choking";               // the kind of a hazard of the lexicon
+constexpr std::string_view kosher_kind = "kosher";
+constexpr const char* milk_with_meat = " (milk beside meat)";
+constexpr std::string_view choking = "choking";  // the kind of a hazard of the lexicon
 
 // The lines that hold it, or that may, with the casings and what the formula itself says.
 std::vector<std::string> breaking(const Formula& formula, const Kind& kind, const Knowledge& knowledge) {
@@ -138,7 +140,55 @@ void of_eaters(std::vector<CautionText>& all, const Kind& kind, const Formula& f
     all.push_back(diet_caution(told, promise->words, of_title));
 }
 
+// Each part of a kind by a name that a maker may type: liver, honey, alcohol.
+void add_parts(std::vector<Exclusion>& left, const Kind& kind, const Knowledge& knowledge) {
+    std::vector<std::string> names;
+    for (const auto& part : kind.kinds)
+        if (const Kind* of = kind_of(part, knowledge)) names.push_back(of->names.front());
+    for (const auto& food : kind.foods) names.push_back(knowledge.ingredient(food)->names.front());
+    for (const auto& name : names) {
+        auto exclusion = exclusion_of(name, knowledge);
+        if (!exclusion) continue;
+        const auto is_told = [&](const Exclusion& other) {
+            return std::includes(other.foods.begin(), other.foods.end(), exclusion->foods.begin(), exclusion->foods.end());
+        };
+        if (std::none_of(left.begin(), left.end(), is_told)) left.push_back(std::move(*exclusion));
+    }
+}
+
 }  // namespace
+
+bool is_for_the_frail(const Formula& formula, const Knowledge& knowledge) {
+    const Kind* kind = kind_of(eaters_kind, knowledge);
+    return kind && (TitleWords(formula.title, knowledge).promise_of(*kind) || said_in_notes(formula, knowledge));
+}
+
+std::vector<GoesWithout> kept_from_eaters(const Formula& formula, const Knowledge& knowledge) {
+    std::vector<GoesWithout> all;
+    const TitleWords title(formula.title, knowledge);
+    for (const auto& kind : knowledge.records().kinds) {
+        if (!kind.diet || kind.id == eaters_kind || kind.id == small_kind) continue;
+        const auto promise = title.promise_of(kind);
+        if (!promise) continue;
+        GoesWithout one{promise->words, true, true, {}};
+        if (auto exclusion = exclusion_of(kind.names.front(), knowledge); exclusion && !exclusion->foods.empty())
+            one.left.push_back(std::move(*exclusion));
+        if (kind.id == kosher_kind)
+            if (auto milk = milk_beside_meat(formula, knowledge)) one.left.push_back(std::move(*milk));
+        if (!one.left.empty()) all.push_back(std::move(one));
+    }
+    const Kind* frail = kind_of(eaters_kind, knowledge);
+    const Kind* small = kind_of(small_kind, knowledge);
+    if (!frail || !small) return all;
+    const auto named_in_title = title.promise_of(*frail);
+    const auto named = named_in_title ? named_in_title : said_in_notes(formula, knowledge);
+    if (!named) return all;
+    GoesWithout one{named->words, named_in_title.has_value(), true, {}};
+    add_parts(one.left, *frail, knowledge);
+    if (small_among(formula, title, *small, knowledge)) add_parts(one.left, *small, knowledge);
+    if (!one.left.empty()) all.push_back(std::move(one));
+    return all;
+}
 
 std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge& knowledge) {
     std::vector<CautionText> all;
@@ -156,7 +206,11 @@ std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge
         }
         const auto promise = title.promise_of(kind);
         if (!promise) continue;
-        const auto lines = breaking(formula, kind, knowledge);
+        auto lines = breaking(formula, kind, knowledge);
+        if (kind.id == kosher_kind)
+            if (const auto milk = milk_beside_meat(formula, knowledge))
+                for (const auto& name : holding(formula, *milk, knowledge))
+                    if (!contains(lines, name)) lines.push_back(name + milk_with_meat);
         if (!lines.empty()) all.push_back(promise_caution(ReasonKind::title_broken, lines, kind.source, promise->words));
         else if (kind.diet && !kind.note.empty()) all.push_back(diet_caution(kind, promise->words));
         else if (promise->fit_for_people) all.push_back(promise_caution(ReasonKind::title_to_be_shown, {}, "eu-828-2014", promise->words));

@@ -7,11 +7,13 @@
 #include "core/has_food.hpp"
 #include "core/words.hpp"
 #include "knowledge/edible.hpp"
+#include "knowledge/line_name.hpp"
 #include "knowledge/season.hpp"
 #include "models/as_bought.hpp"
 #include "safety/casings.hpp"
 #include "safety/goes_without.hpp"
 #include "safety/packets.hpp"
+#include "safety/promises.hpp"
 #include "safety/wording.hpp"
 #include "substitute/stock_presumed.hpp"
 
@@ -63,11 +65,13 @@ Result<Stock> Stock::of(const Formula& formula, const AdaptRequest& request, con
                            "without \"" + written + "\": the words beside the lines say \"" + words +
                                "\", and no line holds that, so that nothing can be left out for it. Give it a line, or take "
                                "the words out where they are not true");
+        stock.exclusions_.push_back(*exclusion);
         stock.leave_out(formula, *exclusion, request.have ? request.have->items : std::vector<InventoryItem>{});
         allergy = allergy || exclusion->allergy;
     }
     if (allergy) stock.guard_allergens(formula);
     stock.keep_from_guests(formula);
+    stock.keep_from_eaters(formula);
     for (const auto& idea : request.use) stock.only_for_[idea.line].insert(idea.with);
     for (const auto& least : request.least) stock.least_[least.ingredient] = least.grams.value_or(0);
     if (!request.have) return stock;
@@ -218,12 +222,7 @@ void Stock::keep_from_guests(const Formula& formula) {
         for (const auto& exclusion : guest.left) {
             const auto asked = [&](const Excluded& out) { return out.takes == exclusion.takes; };
             if (std::any_of(excluded_.begin(), excluded_.end(), asked)) continue;
-            for (const auto& food : exclusion.foods)
-                if (!has_food(formula, food)) left_out_.insert(food);
-            for (const auto& [food, declared] : told_)
-                if (!has_food(formula, food) && tells_of_it(exclusion, declared, *knowledge_)) left_out_.insert(food);
-            if (exclusion.kind)
-                for (const auto& food : packets_to_look_at(*exclusion.kind, *knowledge_)) in_doubt_.insert(food);
+            keep_out(exclusion, formula);
             Reason kept = make_reason(ReasonKind::title_to_be_shown);
             kept.about = "guest-kept";
             kept.role = guest.words;
@@ -233,6 +232,54 @@ void Stock::keep_from_guests(const Formula& formula) {
             out.note = in_a_row(out.notes);
             excluded_.push_back(std::move(out));
         }
+}
+
+void Stock::keep_out(const Exclusion& exclusion, const Formula& formula) {
+    for (const auto& food : exclusion.foods)
+        if (!has_food(formula, food)) left_out_.insert(food);
+    for (const auto& [food, declared] : told_)
+        if (!has_food(formula, food) && tells_of_it(exclusion, declared, *knowledge_)) left_out_.insert(food);
+    if (exclusion.kind)
+        for (const auto& food : packets_to_look_at(*exclusion.kind, *knowledge_)) in_doubt_.insert(food);
+    exclusions_.push_back(exclusion);
+}
+
+// Likewise what the pregnant, children, the old and the ill are advised to leave, and what a halal or kosher title takes in: told in one
+// sentence each. What the list itself calls raw milk is kept from the first.
+void Stock::keep_from_eaters(const Formula& formula) {
+    for (const auto& guest : kept_from_eaters(formula, *knowledge_)) {
+        std::vector<std::string> takes;
+        for (const auto& exclusion : guest.left) {
+            keep_out(exclusion, formula);
+            takes.push_back(exclusion.kind && exclusion.kind->diet ? exclusion.takes : exclusion.word);
+        }
+        Reason kept = make_reason(ReasonKind::title_to_be_shown);
+        kept.about = "guest-kept";
+        kept.role = guest.words;
+        kept.note = standin::listed(takes);
+        if (guest.of_title) kept.by_way = {"title"};
+        Excluded out{guest.words, kept.note, {}, {}, {}, {std::move(kept)}};
+        out.note = in_a_row(out.notes);
+        excluded_.push_back(std::move(out));
+    }
+    if (dangers_.empty() || !is_for_the_frail(formula, *knowledge_)) return;
+    for (const auto& [food, dangers] : dangers_) {
+        if (has_food(formula, food) || !std::any_of(dangers.begin(), dangers.end(), is_raw_milk)) continue;
+        left_out_.insert(food);
+        Reason kept = make_reason(ReasonKind::title_to_be_shown);
+        kept.about = "raw-kept";
+        kept.foods = {with_raw_milk(knowledge_->ingredient(food)->names.front(), knowledge_->ingredient(food)->tissue)};
+        Excluded out{kept.foods.front(), kept.foods.front(), {}, {}, {}, {std::move(kept)}};
+        out.note = in_a_row(out.notes);
+        excluded_.push_back(std::move(out));
+    }
+}
+
+std::vector<Exclusion> Stock::kept_by(const std::string& ingredient) const {
+    std::vector<Exclusion> all;
+    for (const auto& exclusion : exclusions_)
+        if (takes(exclusion, ingredient)) all.push_back(exclusion);
+    return all;
 }
 
 void Stock::take_list(const Inventory& have) {

@@ -68,6 +68,8 @@ public:
     bool says_missing(const std::string& ingredient) const { return missing_.count(ingredient) > 0; }
     const std::vector<Presumption>& presumed() const { return presumed_; }
     const std::vector<Excluded>& excluded() const { return excluded_; }
+    /// What keeps a food away, by the words that were asked and by those of the formula.
+    std::vector<Exclusion> kept_by(const std::string& ingredient) const;
     const Knowledge& knowledge() const { return *knowledge_; }
 
 private:
@@ -78,6 +80,8 @@ private:
     void leave_out(const Formula& formula, const Exclusion& exclusion, const std::vector<InventoryItem>& items);
     void guard_allergens(const Formula& formula);
     void keep_from_guests(const Formula& formula);
+    void keep_from_eaters(const Formula& formula);
+    void keep_out(const Exclusion& exclusion, const Formula& formula);
     void take_list(const Inventory& have);
     void trust_guesses(const Formula& formula, const Inventory& have);
     std::optional<double> as_much_as_asked(const std::string& ingredient, const Formula& formula) const;
@@ -88,6 +92,7 @@ private:
     std::set<std::string> named_, missing_, left_out_, perhaps_out_, surely_out_, in_doubt_;
     std::vector<Presumption> presumed_;
     std::vector<Excluded> excluded_;
+    std::vector<Exclusion> exclusions_;
     std::vector<Beside> casings_;
     bool width_goes_ = false;                                ///< links by a width alone, of what is left out
     std::map<std::string, std::set<std::string>> only_for_;  // by line: what the maker wants in its place

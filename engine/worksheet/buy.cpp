@@ -181,7 +181,7 @@ std::vector<Purchase> purchases_of(const Formula& formula, const std::optional<I
             ready.push_back(0);
             same = std::prev(all.end());
             same->ingredient = ingredient.id;
-            same->name = is_of_raw_milk(line) ? with_raw_milk(line_name(line, knowledge), ingredient.tissue) : line_name(line, knowledge);
+            same->name = line_name(line, knowledge);
             same->from_the_tap = ingredient.id == "water" || ingredient.id == "ice";
         }
         const double raw = raw_grams(line, knowledge), share = edible_share(ingredient);

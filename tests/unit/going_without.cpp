@@ -187,4 +187,74 @@ TEST_CASE("another food of the same sentence is none of what they go without") {
     CHECK(said.foods == std::vector<std::string>{"sesame"});
 }
 
+struct Kept {
+    std::string title, lines, have, food;  // what the list offers, and must not come in
+};
+
+TEST_CASE("no stand-in brings in what those who eat it are advised to leave, or what a halal or kosher title takes in") {
+    const std::vector<Kept> all{
+        {"Park links", "20 g sugar\nnote: the baby (8 months) eats with us", "honey 300 g\nno sugar", "honey"},
+        {"Park links", "40 g lemon juice\nnote: for the kindergarten children", "white wine 1 l\nno lemon juice", "white-wine"},
+        {"Park links", "400 g pork heart\nnote: my sister is pregnant", "pork liver 1 kg\nno pork heart", "pork-liver"},
+        {"Park links", "400 g salmon\nHinweis: meine Schwester ist schwanger", "tuna 1 kg\nno salmon", "tuna"},
+        {"Park links", "100 g cream\nnote: for my pregnant sister", "raw milk 500 g\nno cream", "whole-milk"},
+        {"Halal link", "40 g lemon juice", "white wine 1 l\nno lemon juice", "white-wine"},
+        {"Park links", "40 g lemon juice\nnote: for our Muslim guests", "white wine 1 l\nno lemon juice", "white-wine"},
+        {"Kosher link", "100 g sunflower oil", "butter 500 g\nno sunflower oil", "butter"}};
+    for (const auto& one : all) {
+        INFO(one.title << ": " << one.lines);
+        const auto have = engine().read_inventory(one.have, "have");
+        REQUIRE(have);
+        AdaptRequest request;
+        request.have = *have;
+        const auto answer = engine().adapt(read(with(one.title, one.lines)), request);
+        REQUIRE(answer);
+        for (const auto& variant : answer->variants)
+            for (const auto& line : variant.formula.lines) CHECK(line.ingredient != one.food);
+        REQUIRE_FALSE(answer->excluded.empty());
+    }
+}
+
+TEST_CASE("an own idea of what a guest must not have is told first, and why") {
+    AdaptRequest request;
+    request.use = {{"honey", "sugar"}};
+    const auto answer = engine().adapt(read(with("Park links", "20 g sugar\nnote: the baby eats with us")), request).value();
+    CHECK(answer.variants.empty());
+    REQUIRE_FALSE(answer.excluded.empty());
+    CHECK(answer.excluded.front().note.find("honey") != std::string::npos);
+    request.use = {{"bitter almonds", "sugar"}};
+    const auto poison = engine().adapt(read(with("Park links", "20 g sugar")), request);
+    REQUIRE_FALSE(poison);
+    CHECK(poison.error().message.find("cyanide") != std::string::npos);
+}
+
+TEST_CASE("raw milk is called raw wherever its name stands") {
+    const auto have = engine().read_inventory("raw milk 500 g\nno cream\n", "have");
+    AdaptRequest request;
+    request.have = *have;
+    const auto answer = engine().adapt(read(with("Park links", "100 g cream")), request).value();
+    REQUIRE_FALSE(answer.variants.empty());
+    bool seen = false;
+    for (const auto& line : answer.variants.front().prediction.lines)
+        if (line.ingredient == "whole-milk") seen = line.name == "raw whole milk";
+    CHECK(seen);
+}
+
+TEST_CASE("guests who eat halal or kosher are heard in a note") {
+    for (const std::string said : {"note: for our Muslim guests", "Hinweis: unsere muslimischen Gäste", "note: pour nos invités musulmans",
+                                   "note: Karim eats halal", "note: halal please", "note: my aunt keeps kosher"}) {
+        INFO(said);
+        CHECK(caution(engine().predict(read(with("Test", said))).value(), "guest-clash"));
+    }
+    for (const std::string said :
+         {"note: recipe of my Muslim neighbour", "note: kosher salt for us is coarse", "note: from the halal butcher"}) {
+        INFO(said);
+        CHECK_FALSE(must_go_without(said, knowledge()).said);
+    }
+    const auto kosher = engine().predict(read("Kosher beef\n2 kg beef chuck\n40 g salt\n60 g butter\n")).value();
+    const CautionText* told = caution(kosher, "title-promise");
+    REQUIRE(told);
+    CHECK(told->text.find("butter (milk beside meat)") != std::string::npos);
+}
+
 }  // namespace going_without_test
