@@ -133,6 +133,13 @@ TEST_CASE("plain lever: who wants it leaner is given lean for fat, and no cheese
     }
 }
 
+TEST_CASE("plain lever: of oil there is just less for who wants it leaner, and no back fat for it") {
+    for (const auto& v :
+         asked("Rabbit and oil (invented)\n1500 g rabbit\n200 g bacon\n60 g olive oil\n100 g leek\n24 g salt\n" + well_made, {"leaner"})
+             .variants)
+        for (const auto& edit : v.edits) CHECK_FALSE((brings(edit) && edit.line == "olive-oil"));
+}
+
 TEST_CASE("plain lever: a richer fish link keeps its fish, and gives away nothing that is fat") {
     for (const std::vector<std::string>& keep : {std::vector<std::string>{}, {"cod"}}) {
         const auto answer = asked(fish, {"richer"}, 0.5, "", keep);

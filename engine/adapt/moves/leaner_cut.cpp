@@ -63,6 +63,10 @@ bool may_change_the_cut(const Formula& formula, std::size_t l, const Ingredient&
     if (!serves_fat_want(formula, l, food, distance, context)) return false;
     // Back fat that goes so that it is leaner makes room for lean, not for cheese.
     if (role == Role::fat && own.meat && asks_leaner(distance.goals())) return food.meat.has_value() || stock.names(food.id);
+    // Nor for oil: of that there is just less.
+    constexpr double all_fat = 80;  // g in 100 g
+    const bool oil = role == Role::fat && own.tissue == Tissue::liquid && own.composition.fat.mid >= all_fat;
+    if (oil && asks_leaner(distance.goals())) return stock.names(food.id);
     if (role != Role::lean || asks_of_the_fat(distance.goals()) || !asks_for_a_firmer_bite(distance.goals())) return true;
     return is_leaner_cut_of(own, formula.lines[l], food, context);
 }
