@@ -213,7 +213,7 @@ private:
         // What the reckoning says can be had, and no plan was found to have, is nothing that was proved.
         const auto to_be_had = [](const Reason& r) { return r.role.find("alone") != std::string::npos; };
         answer.proved = answer.proved && std::none_of(answer.reach.begin(), answer.reach.end(), to_be_had);
-        clear_conflict_if_met(answer, had());
+        clear_conflict_if_met(answer, [this](const std::string& food) { return had(food); });
     }
 
     // Who asks for a number gets no less than who asks for a weaker one: the aim at all of it may lead where nothing has it. Nor has who
@@ -325,13 +325,11 @@ private:
         answer.proved = found.proved;
         answer.gap = found.gap;
         for (auto& tried : weighed_out(found.plans, goals)) answer.variants.push_back(variant_of(std::move(tried), answer.base));
-        put_in_order(answer.variants, had());
+        put_in_order(answer.variants, [this](const std::string& food) { return had(food); });
         answer.variants.resize(std::min(answer.variants.size(), std::max<std::size_t>(1, request_.top)));
     }
 
-    Had had() const {
-        return [this](const std::string& food) { return has_food(formula_, food) || stock_.names(food); };
-    }
+    bool had(const std::string& food) const { return has_food(formula_, food) || stock_.names(food); }
 
     SearchLimits limits() {
         SearchLimits limits;
@@ -418,7 +416,8 @@ private:
             compared.before.properties[p] = base.properties[p].mid;
             compared.after.properties[p] = v.prediction.properties[p].mid;
         });
-        v.edits = explain_edits(tried.built, problem_, compared, alternatives_to(plan, problem_, drawn_.rebalancer()), stock_, context_);
+        v.edits = explain_edits(tried.built, problem_, hard_goals(distance_), compared,
+                                alternatives_to(plan, problem_, drawn_.rebalancer()), stock_, context_);
         leave_out_of_notes(v.edits, formula_, request_, stock_, context_.knowledge());
         if (hotter) v.edits.push_back(*hotter);
         for (auto& edit : without_all_beside(formula_, stock_)) v.edits.push_back(std::move(edit));

@@ -140,6 +140,13 @@ TEST_CASE("plain lever: of oil there is just less for who wants it leaner, and n
         for (const auto& edit : v.edits) CHECK_FALSE((brings(edit) && edit.line == "olive-oil"));
 }
 
+TEST_CASE("plain lever: what goes part of the way is told by what was asked for") {
+    const auto answer = asked(wet, {"firmer"});
+    REQUIRE(tells(front_of(answer), ReasonKind::part_way));
+    for (const auto& edit : front_of(answer).edits)
+        if (edit.line == "pork-backfat") CHECK(edit.reason.role == "firmness");
+}
+
 TEST_CASE("plain lever: a richer fish link keeps its fish, and gives away nothing that is fat") {
     for (const std::vector<std::string>& keep : {std::vector<std::string>{}, {"cod"}}) {
         const auto answer = asked(fish, {"richer"}, 0.5, "", keep);

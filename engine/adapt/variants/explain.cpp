@@ -19,8 +19,8 @@ namespace {
 
 class Reasons {
 public:
-    Reasons(const Problem& problem, const Compared& compared, const Stock& stock, const Context& context)
-        : problem_(problem), c_(compared), stock_(stock), context_(context), knowledge_(context.knowledge()) {}
+    Reasons(const Problem& problem, const std::vector<Goal>& asked, const Compared& compared, const Stock& stock, const Context& context)
+        : problem_(problem), asked_(asked), c_(compared), stock_(stock), context_(context), knowledge_(context.knowledge()) {}
 
     Reason for_stand_in(const PlainEdit& edit) const {
         Reason why{ReasonKind::stands_in, {}, {}, {}, {}, {}};
@@ -52,8 +52,8 @@ public:
         // Asked for a richer or leaner one, meat is told for its fat and not for its protein.
         const bool of_meat = stands->role == Role::lean || stands->role == Role::fat;
         // For the bite a leaner cut is told for that, and not with what it lacks of the fat.
-        const bool for_the_bite = any_asks(problem_.hard, Property::bind, Goal::Kind::at_least) ||
-                                  any_asks(problem_.hard, Property::firmness, Goal::Kind::at_least);
+        const bool for_the_bite =
+            any_asks(asked_, Property::bind, Goal::Kind::at_least) || any_asks(asked_, Property::firmness, Goal::Kind::at_least);
         if (stands->role == Role::lean && for_the_bite && !wants(Property::fat_pct) && !problem_.missing[edit.line]) {
             Reason bite = about(ReasonKind::fat);
             bite.role = "firmness";
@@ -118,7 +118,7 @@ public:
         if (less && c_.bind_after.loose_water < c_.bind_before.loose_water - drier)
             return {ReasonKind::drier_paste, {}, {loose_water()}, {}, {}, {}};
         const bool leaf = role == Role::green || role == Role::herb;
-        return leaf && (problem_.hard.empty() || wants(Property::greenness) || wants(Property::heat_mg_kg)) &&
+        return leaf && (asked_.empty() || wants(Property::greenness) || wants(Property::heat_mg_kg)) &&
                        agrees(edit, Property::chlorophyll_mg_kg)
                    ? about(ReasonKind::green)
                    : serving(edit);
@@ -232,11 +232,11 @@ private:
     Reason serving(const PlainEdit& edit) const {
         constexpr double felt = 0.02;  // of the way
         const State now = as_it_was(), then = by_itself(edit);
-        const bool less_sour = any_asks(problem_.hard, Property::ph, Goal::Kind::at_least) && edit.after < edit.before;
+        const bool less_sour = any_asks(asked_, Property::ph, Goal::Kind::at_least) && edit.after < edit.before;
         if (less_sour && then.properties[Property::ph] > now.properties[Property::ph] + felt) return less_acid();
         const Goal* best = nullptr;
         double most = felt;
-        for (const auto& goal : problem_.hard) {
+        for (const auto& goal : asked_) {
             const double base = now.properties[goal.property], way = goal.target(base) - base;
             const double gone = way != 0 ? (then.properties[goal.property] - base) / way : 0;
             if (gone <= most || in_short(goal.property).empty()) continue;
@@ -287,8 +287,7 @@ private:
     }
 
     bool wants(Property property) const {
-        return std::any_of(problem_.hard.begin(), problem_.hard.end(),
-                           [&](const Goal& goal) { return of_batch(goal.property) == property; });
+        return std::any_of(asked_.begin(), asked_.end(), [&](const Goal& goal) { return of_batch(goal.property) == property; });
     }
 
     // Less acid is told for its bind, but not to who asked for less sharpness and nothing of the bind.
@@ -299,7 +298,7 @@ private:
 
     bool only_for_the_green() const { return wants(Property::greenness) && !wants(Property::bind) && !wants(Property::firmness); }
 
-    bool wants_it_looser() const { return any_asks(problem_.hard, Property::bind, Goal::Kind::at_most); }
+    bool wants_it_looser() const { return any_asks(asked_, Property::bind, Goal::Kind::at_most); }
 
     bool lean_comes_in() const {
         return std::any_of(problem_.moves.begin(), problem_.moves.end(), [&](const Move& m) { return takes_lean_off(problem_, m); });
@@ -319,7 +318,7 @@ private:
     Reason for_fat(const PlainEdit& edit) const {
         Reason why = about(ReasonKind::fat);
         if (!agrees(edit, Property::fat_pct)) return serving(edit);
-        if (wants(Property::fat_pct) || problem_.hard.empty()) return why;
+        if (wants(Property::fat_pct) || asked_.empty()) return why;
         const bool bite = wants(Property::firmness) || wants(Property::bind);
         const bool leaner = c_.after.properties[Property::fat_pct] < c_.before.properties[Property::fat_pct];
         const bool firmer = c_.after.properties[Property::firmness] > c_.before.properties[Property::firmness];
@@ -379,6 +378,7 @@ private:
     }
 
     const Problem& problem_;
+    const std::vector<Goal>& asked_;
     const Compared& c_;
     const Stock& stock_;
     const Context& context_;
@@ -410,9 +410,9 @@ std::vector<std::string> allergens_of(Line food, const Stock& stock, const Knowl
 
 }  // namespace
 
-std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const Compared& compared,
+std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const std::vector<Goal>& asked, const Compared& compared,
                                 const std::vector<Alternative>& alternatives, const Stock& stock, const Context& context) {
-    const Reasons reasons(problem, compared, stock, context);
+    const Reasons reasons(problem, asked, compared, stock, context);
     std::vector<Edit> edits;
     for (const auto& plain : built.edits) {
         Edit edit;

@@ -11,7 +11,8 @@
 namespace standin {
 
 /// The edits with their reasons, and what would do as well.
-std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const Compared& compared,
+/// `asked`: all that was asked, also where the plan was found with some of it given up.
+std::vector<Edit> explain_edits(const BuiltVariant& built, const Problem& problem, const std::vector<Goal>& asked, const Compared& compared,
                                 const std::vector<Alternative>& alternatives, const Stock& stock, const Context& context);
 
 /// How it will differ at the table.
