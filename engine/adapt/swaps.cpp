@@ -154,7 +154,8 @@ private:
             price += known_allergen(allergen) ? 0 : context_.constant("advice.price.allergen");
         leave_salt(candidate);
         Formula variant = swapped(candidate);
-        const bool by_itself = candidate.share < 1 || (candidate.role == Role::lean && candidate.partner);  // cod and oil: its own fat
+        const bool oiled = candidate.partner && !knowledge_.ingredient(candidate.partner->food.ingredient)->meat;
+        const bool by_itself = candidate.share < 1 || (candidate.role == Role::lean && oiled);  // cod and oil: its own fat
         const auto block = by_itself ? std::vector<Trim>{}
                            : is_cured(candidate)
                                ? hold_fat_beside(variant, formula_, line_, context_)

@@ -116,8 +116,8 @@ private:
         if (last.any() || last.partner || says_how_much) return false;
         return std::any_of(records().swaps.begin(), records().swaps.end(), [&](const Swap& swap) {
             if (swap.from != line_.ingredient || swap.to != last.to || swap.role != role || !swap.partner) return false;
-            const std::string& beside = swap.partner->ingredient;
-            return from_the_tap(beside) || (role == Role::lean && may_use_(*knowledge().ingredient(beside)));
+            const Ingredient& beside = *knowledge().ingredient(swap.partner->ingredient);
+            return from_the_tap(beside.id) || (role == Role::lean && !beside.meat && may_use_(beside));
         });
     }
 
