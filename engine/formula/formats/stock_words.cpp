@@ -88,7 +88,7 @@ StockLine stock_line(std::string_view text, const Knowledge& knowledge) {
     if (knowledge.in_list(WordList::stock_closing, folded)) return {StockWord::nothing_else, {}};
     if (knowledge.in_list(WordList::stock_opening, folded)) return {StockWord::everything_else, {}};
     if (ends_in_colon || knowledge.in_list(WordList::stock_heading, folded)) return {StockWord::heading, {}};
-    const bool ours = same(text.substr(0, std::min<std::size_t>(text.size(), 4)), "nos ");  // "nos quedan", which folds to "no quedan"
+    const bool ours = same(text.substr(0, std::min<std::size_t>(text.size(), 8)), "nos qued");  // "nos quedan", which folds to "no quedan"
     if (const auto names = rest_after(text, WordList::stock_none, knowledge); !ours && !names.empty()) {
         const auto bare_names = rest_before(names, WordList::stock_when, knowledge);  // "no sorrel this week"
         return {StockWord::none, bare_names.empty() ? names : bare_names};
@@ -206,7 +206,7 @@ std::string leaves_open(std::string_view line, const Knowledge& knowledge) {
 }
 
 bool says_no_abroad(std::string_view line, const Knowledge& knowledge) {
-    if (same(line.substr(0, std::min<std::size_t>(line.size(), 4)), "nos ")) return false;
+    if (same(line.substr(0, std::min<std::size_t>(line.size(), 8)), "nos qued")) return false;
     std::string apart(line);  // "pas d'épinards"
     for (const std::string_view sign : {"'", "\u2019"})
         for (auto at = apart.find(sign); at != std::string::npos; at = apart.find(sign, at + 1))
