@@ -52,10 +52,9 @@ public:
     }
 
 private:
-    // The best one, and to it whichever helps most beside what is known already, of those that tell something alone.
+    // The best one, and to it whichever helps most beside what is known already.
     std::optional<MeasuredTogether> together() const {
-        std::size_t telling = 0;
-        while (telling < std::min(readings_.size(), most_beside) && readings_[telling].told.narrower >= least_gain) ++telling;
+        const std::size_t telling = std::min(readings_.size(), most_beside);
         if (telling < 2) return std::nullopt;
         std::vector<const Reading*> chosen{&readings_.front()};
         Band known = readings_.front().told.known;

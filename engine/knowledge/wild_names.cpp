@@ -1,6 +1,7 @@
 #include "knowledge/wild_names.hpp"
 
 #include <algorithm>
+#include <optional>
 #include <string>
 
 #include "core/names.hpp"
@@ -17,10 +18,17 @@ bool is_plant_of_looks(const Ingredient& food) {
     return food.tissue == Tissue::fungus || is_leaf(food.tissue) || food.family == "herbs" || food.family == "leaf-greens";
 }
 
-bool is_a_slip_of(const std::string& folded, const Ingredient& known) {
-    const std::size_t limit = slip_limit(folded);
-    return std::any_of(known.names.begin(), known.names.end(),
-                       [&](const std::string& name) { return edit_distance(folded, fold(name), limit) <= limit; });
+// How many letters `folded` is off the nearest name of `known`; none where it is no slip of the pen. Two letters off a name of six may be
+// one, as long as no poison is as near.
+std::optional<std::size_t> letters_off(const std::string& folded, const Ingredient& known) {
+    constexpr std::size_t of_two = 6;
+    const std::size_t limit = std::max<std::size_t>(slip_limit(folded), folded.size() >= of_two ? 2 : 1);
+    std::optional<std::size_t> nearest;
+    for (const auto& name : known.names) {
+        const std::size_t off = edit_distance(folded, fold(name), limit);
+        if (off <= limit && (!nearest || off < *nearest)) nearest = off;
+    }
+    return nearest;
 }
 
 bool holds_name_of(const std::string& folded, const Ingredient& known) {
@@ -28,10 +36,11 @@ bool holds_name_of(const std::string& folded, const Ingredient& known) {
                        [&](const std::string& name) { return (" " + folded + " ").find(" " + fold(name) + " ") != std::string::npos; });
 }
 
-bool is_near_a_poison(std::string_view name, const Knowledge& knowledge) {
+// By no more than `most` letters, or by what a slip of the pen is.
+bool is_near_a_poison(std::string_view name, std::optional<std::size_t> most, const Knowledge& knowledge) {
     for (const auto& word : hazard_text(name).words) {
         if (word.size() < least_letters) continue;
-        const std::size_t limit = slip_limit(word);
+        const std::size_t limit = most.value_or(slip_limit(word));
         for (const auto& hazard : knowledge.records().lexicon.hazards) {
             if (hazard.act != HazardAct::refuse || hazard.kind != "poison" || !hazard.of.empty()) continue;
             for (const auto& pattern : hazard.words) {
@@ -62,8 +71,9 @@ bool looks_gathered(std::string_view name, const Knowledge& knowledge) {
 
 bool may_be_offered(std::string_view name, const Ingredient& known, const Knowledge& knowledge) {
     const std::string folded = fold(name);
-    if (is_near_a_poison(name, knowledge)) return false;
-    if (is_a_slip_of(folded, known)) return true;
+    const auto off = letters_off(folded, known);
+    if (is_near_a_poison(name, off, knowledge)) return false;
+    if (off) return true;
     if (looks_gathered(name, knowledge)) return false;
     return !is_plant_of_looks(known) || holds_name_of(folded, known);
 }

@@ -364,6 +364,8 @@ TEST_CASE("every caution, every limit of the making and every cap can come true"
     process.mixing_min = 20;
     process.rest_h = 100;
     process.rest_at_c = 25;
+    Process hardly_mixed = process;
+    hardly_mixed.mixing_min = 0;
     for (const auto& ingredient : own.records().ingredients) {
         PredictedLine line;
         line.ingredient = ingredient.id;
@@ -389,6 +391,7 @@ TEST_CASE("every caution, every limit of the making and every cap can come true"
             foretell(p, property, {90, 90, 90});
         for (const auto& rules : own.records().rules) {
             for (const auto& c : cautions_of(p, process, own, rules.code)) seen.insert(c.id);
+            for (const auto& c : cautions_of(meat, hardly_mixed, own, rules.code)) seen.insert(c.id);
             for (const Prediction* one : std::initializer_list<const Prediction*>{&meat, &sulphited, &with_rice, &leafy, &beety, &prawns})
                 for (const auto& c : cautions_of(*one, process, own, rules.code)) seen.insert(c.id);
         }

@@ -232,6 +232,7 @@ TEST_CASE("raw milk is called raw wherever its name stands") {
     const auto have = engine().read_inventory("raw milk 500 g\nno cream\n", "have");
     AdaptRequest request;
     request.have = *have;
+    request.use = {{"whole milk", "cream"}};
     const auto answer = engine().adapt(read(with("Park links", "100 g cream")), request).value();
     REQUIRE_FALSE(answer.variants.empty());
     bool seen = false;

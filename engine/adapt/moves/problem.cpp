@@ -11,6 +11,7 @@
 #include "adapt/goals/proportions.hpp"
 #include "adapt/goals/request.hpp"
 #include "adapt/moves/additions.hpp"
+#include "adapt/moves/also_brings.hpp"
 #include "adapt/moves/constraints.hpp"
 #include "adapt/moves/doubtful.hpp"
 #include "adapt/moves/equivalents.hpp"
@@ -28,7 +29,6 @@
 #include "adapt/moves/salt_follows.hpp"
 #include "adapt/moves/same_line.hpp"
 #include "adapt/moves/scarce_lean.hpp"
-#include "adapt/moves/sour_lines.hpp"
 #include "adapt/moves/stand_in_place.hpp"
 #include "adapt/moves/there.hpp"
 #include "core/band.hpp"
@@ -127,7 +127,7 @@ private:
                 lost_acid_ += unit(lines()[l])[Amount::titratable] * (lines()[l].grams.mid - problem_.start[l]);
                 make_up_for(Role::acid);
                 asked_.down.insert(Role::acid);
-            } else if (problem_.missing[l] && garlicky_leaf(l)) make_up_for(Role::allium);
+            } else if (problem_.missing[l] && is_garlicky_leaf(problem_.formula, l, distance_, context_)) make_up_for(Role::allium);
     }
 
     // A stand-in for the bulk leaves some of the dose to others.
@@ -140,13 +140,6 @@ private:
         const double partner_share = context_.constant("advice.moves.partner-share");
         const double acid = unit(lines()[l])[Amount::titratable] * lines()[l].grams.mid;
         return place_.is_bulk(l) && acid > partner_share * base_acid_;
-    }
-
-    // Ramps: a leaf that stands in for their bulk may need garlic or onion for their taste.
-    bool garlicky_leaf(std::size_t l) {
-        const double partner_share = context_.constant("advice.moves.partner-share");
-        const double taste = unit(lines()[l])[Amount::dose_allium] * lines()[l].grams.mid;
-        return role_of_line(l) == Role::green && taste > partner_share * distance_.base_material()[Amount::dose_allium];
     }
 
     bool has_line_of(Role role) const {

@@ -195,7 +195,8 @@ Result<Weighed> counted_part(const AmountPart& part, const Ingredient& ingredien
         return counted_part({scaled(part.number, 1 / cm_an_inch), unit_named("inch")}, ingredient, size, std::move(words));
     if (!record && (!part.unit || part.unit->word == "piece" || part.unit->word == "pod"))
         if (const auto* whole = whole_measure(ingredient)) record = pick(ingredient, whole->measure, words);
-    if (!record && part.unit && part.unit->word == "head") record = pick(ingredient, "piece", words);  // of broccoli
+    if (!record && part.unit && part.unit->word == "head" && !is_leaf(ingredient.tissue))
+        record = pick(ingredient, "piece", words);  // of broccoli
     if (!record && part.unit && part.unit->word == "piece") record = pick(ingredient, "leaf", words);
     if (record) {
         const bool bound =

@@ -86,9 +86,10 @@ void write_lean_first(std::string& line) {
     for (std::size_t i = line.find("D "); i != std::string::npos; i = line.find("D ", i + 1))  // "4D 70VL": a code of the cut
         if (i >= 2 && digit(i - 1) && line[i - 2] == ' ' && digit(i + 2) && digit(i + 3) && line.compare(i + 4, 2, "VL") == 0)
             line.replace(i - 1, 2, "  ");
-    for (std::size_t i = 0; i + 1 < line.size(); ++i) {  // visual lean: "80VL", "80 vl", "80 % VL"
+    for (std::size_t i = 0; i + 1 < line.size(); ++i) {  // visual lean behind the meat: "80VL", "80 vl", "80 % VL"
         const bool visual = (line[i] == 'V' || line[i] == 'v') && (line[i + 1] == 'L' || line[i + 1] == 'l');
-        if (!visual || (i + 2 < line.size() && line[i + 2] != ' ' && line[i + 2] != ',' && line[i + 2] != ')')) continue;
+        const auto behind = line.find_first_not_of(' ', i + 2);
+        if (!visual || (behind != std::string::npos && line[behind] != ',' && line[behind] != ')' && !digit(behind))) continue;
         std::size_t figure = i;
         while (figure > 0 && (line[figure - 1] == ' ' || line[figure - 1] == '%')) --figure;
         if (figure < 2 || !digit(figure - 1) || !digit(figure - 2) || (figure > 2 && digit(figure - 3))) continue;

@@ -1,4 +1,4 @@
-#include "adapt/moves/sour_lines.hpp"
+#include "adapt/moves/also_brings.hpp"
 
 #include <algorithm>
 
@@ -33,6 +33,13 @@ bool holds_the_ph_down(const Formula& formula, std::size_t l, const Distance& di
     without.add(context.nominal().unit(line), -line.grams.mid);
     const State state = context.nominal().models().state(without, context.nominal().process(formula.process));
     return state.properties[Property::ph] - distance.base().properties[Property::ph] > worth_weighing;
+}
+
+bool is_garlicky_leaf(const Formula& formula, std::size_t l, const Distance& distance, const Context& context) {
+    const Line& line = formula.lines[l];
+    const double taste = context.nominal().unit(line)[Amount::dose_allium] * line.grams.mid;
+    return context.knowledge().ingredient(line.ingredient)->roles.front() == Role::green &&
+           taste > context.constant("advice.moves.partner-share") * distance.base_material()[Amount::dose_allium];
 }
 
 }  // namespace standin

@@ -1,4 +1,4 @@
-// Lines that are sour beside what they are there for first.
+// What lines bring beside what they are there for first: acid, garlic.
 #pragma once
 
 #include <cstddef>
@@ -12,5 +12,8 @@ bool brings_acid(const Formula& formula, std::size_t l, const Context& context);
 
 /// Whether a higher pH is asked for as a number and the batch comes nearer to it by less of line `l`: feta, yoghurt, buttermilk.
 bool holds_the_ph_down(const Formula& formula, std::size_t l, const Distance& distance, const Context& context);
+
+/// Whether line `l` is a leaf that brings much of what tastes of garlic or onion: ramps. What stands in for their bulk may need some.
+bool is_garlicky_leaf(const Formula& formula, std::size_t l, const Distance& distance, const Context& context);
 
 }  // namespace standin
