@@ -46,7 +46,7 @@ std::string adapt_text(const AdaptAnswer& answer, const Engine& engine, const De
             bulleted("What can be reached", in_full(a.reach, units), look);
     for (const auto& v : a.variants)
         text += full                        ? variant_in_full(v, page)
-                : &v == &a.variants.front() ? variant_part(v, page) + "\n"
+                : &v == &a.variants.front() ? variant_part(v, page) + (a.variants.size() > 1 ? "\n" : "")
                                             : variant_in_three_lines(v, a.variants.front(), page);
     text += glut_part(beside, units, look);
     if (full || !a.proved) text += search_part(a, look);
