@@ -72,16 +72,17 @@ private:
         std::vector<Markup> items;
         for (const auto& e : v_.edits)
             items.push_back(el("strong", capital(full ? in_words(e, {engine_, a_.base}, detail_.units) : in_brief(e, {engine_, a_.base}))) +
-                            Markup(": " + why_of(e, detail_.units, full) + instead_of(e)));
+                            Markup(": " + with_others(why_of(e, detail_.units, full), e)));
         if (items.empty()) items.emplace_back("Change nothing.");
         if (const auto change = detail_.beside.change(v_.formula)) items.emplace_back(cost_sentence(*change, detail_.units));
         for (const auto& g : in_full(v_.gives_back, detail_.units)) items.emplace_back(g);
         return bullets(items);
     }
 
-    std::string instead_of(const Edit& e) const {
+    // "...so the mass sets. Or 74 g cornstarch."
+    std::string with_others(const std::string& why, const Edit& e) const {
         const std::string other = or_else(e, engine_, detail_.units);
-        return other.empty() ? "" : " " + other;
+        return other.empty() ? why : why + (why.ends_with('.') ? " " : ". ") + other;
     }
 
     Markup new_to_mind() const {
