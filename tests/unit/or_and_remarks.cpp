@@ -29,6 +29,18 @@ TEST_CASE("of two foods the first is taken and both are told") {
     CHECK(std::any_of(nuts.declared.begin(), nuts.declared.end(), [](const Declared& told) { return told.words == "or walnuts"; }));
 }
 
+TEST_CASE("a choice in brackets is a choice") {
+    for (const std::string line : {"60 g pecans (or walnuts), toasted", "20 g butter (or margarine)"}) {
+        INFO(line);
+        const auto read = read_line(line, Origin("", {1, 1}), knowledge());
+        REQUIRE(read);
+        CHECK((read->line.ingredient == "pecan" || read->line.ingredient == "butter"));
+        CHECK(std::any_of(read->doubts.begin(), read->doubts.end(), [](const LineDoubt& doubt) {
+            return doubt.what.kind == ReasonKind::first_of_two && doubt.confidence == Confidence::unsure;
+        }));
+    }
+}
+
 TEST_CASE("two foods that are not alike, a danger or an unknown one are asked about") {
     for (const char* text : {"300 g spinach or garlic", "300 g spinach or zorbles", "300 g venison or goat",
                              "1 kg pork shoulder or ground pork", "1 cup stock, or about 200 ml wine", "20 g salt or curing salt",

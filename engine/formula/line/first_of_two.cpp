@@ -33,16 +33,32 @@ std::string shared_end(const std::vector<Word>& words, std::size_t joint, std::s
     return {};
 }
 
+// "200 g chard (or kale), blanched" as "200 g chard or kale, blanched".
+std::string without_brackets_of_choice(std::string_view line, const Knowledge& knowledge) {
+    constexpr std::string_view opening = "(or ";
+    std::string plain(line);
+    for (auto open = plain.find(opening); open != std::string::npos; open = plain.find(opening, open + 1)) {
+        const auto close = plain.find(')', open);
+        if (close == std::string::npos) break;
+        const std::string other = plain.substr(open + opening.size(), close - open - opening.size());
+        if (!knowledge.ingredient_named(other) && !knowledge.ingredient_meant(other)) continue;
+        plain.erase(close, 1);
+        plain.erase(open, 1);
+    }
+    return plain;
+}
+
 }  // namespace
 
-std::vector<FirstOfTwo> firsts_of_two(std::string_view line, const Knowledge& knowledge) {
+std::vector<FirstOfTwo> firsts_of_two(std::string_view written, const Knowledge& knowledge) {
+    const std::string line = without_brackets_of_choice(written, knowledge);
     const auto words = words_of(line);
     if (std::any_of(words.begin(), words.end(),
                     [&](const Word& word) { return knowledge.in_list(WordList::denies_a_choice, word.folded); }))
         return {};
     std::vector<FirstOfTwo> all;
     for (std::size_t i = 1; i + 1 < words.size(); ++i) {
-        const auto before = line.substr(0, words[i].begin);
+        const std::string before = line.substr(0, words[i].begin);
         if (words[i].folded != "or" || std::count(before.begin(), before.end(), '(') > std::count(before.begin(), before.end(), ')'))
             continue;
         std::size_t end = i + 1;
