@@ -11,6 +11,7 @@
 #include "adapt/moves/goes_first.hpp"
 #include "adapt/moves/odd_foods.hpp"
 #include "adapt/moves/own_water.hpp"
+#include "core/contains.hpp"
 #include "knowledge/kinds.hpp"
 #include "knowledge/tissue.hpp"
 #include "models/as_bought.hpp"

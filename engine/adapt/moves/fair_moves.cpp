@@ -45,92 +45,113 @@ bool is_kin_before(const Problem& problem, const Move& other, const Move& move, 
 
 // What the list names, brings no new allergen and carries all that is missing is taken before more of a line that is there, and before
 // what hardly resembles the line.
-void take_the_nearer(Problem& problem, const Stock& stock, const FoodPrice& price, const Context& context) {
-    const double all_but = context.constant("advice.fair.all-but");
-    const double half = context.constant("advice.fair.half");
-    const double far_off = context.constant("advice.fair.far-off");
-    const double clearly_nearer = context.constant("advice.fair.clearly-nearer");
-    const double a_third = context.constant("advice.fair.a-third");
-    const double hardly_further = context.constant("advice.fair.hardly-further");
-    const auto closeness = [](const Move& move) { return move.stands_for.front().closeness; };
+class NearerFirst {
+public:
+    NearerFirst(Problem& problem, const Stock& stock, const FoodPrice& price, const Context& context)
+        : problem_(problem), stock_(stock), price_(price), context_(context), all_(problem.moves) {}
+
+    void take() {
+        for (auto& move : problem_.moves) {
+            if ((is_idea(move) && has_kin(move)) || has_nearer_sour(move)) move.price += context_.constant("advice.price.passed-over");
+            if (has_harmless(move)) move.price += context_.constant("advice.price.harmless");
+        }
+        std::erase_if(problem_.moves, [&](const Move& move) {
+            const bool other_first = std::any_of(all_.begin(), all_.end(), [&](const Move& other) { return goes_before(other, move); });
+            return stands_in(problem_, move) && (other_first || (!is_idea(move) && has_kin(move)));
+        });
+    }
+
+private:
+    const Ingredient& food_of(const Line& line) const { return *context_.knowledge().ingredient(line.ingredient); }
+    const Ingredient& missing_of(const Move& move) const { return food_of(problem_.formula.lines[move.line]); }
+    bool rough(const Move& move) const { return is_rough(move.stands_for.front().swaps, context_.knowledge()); }
+    bool brings_allergen(const Move& move) const { return price_.of_allergens(food_of(move.food)) > 0; }
+    static double closeness(const Move& move) { return move.stands_for.front().closeness; }
+
+    bool fills(const Move& move, double share) const {
+        return move.most * move.covers->per_gram >= share * missing_share(problem_, move.line);
+    }
+
     // On the list; without one, in any shop.
-    const auto is_to_hand = [&](const Move& move) {
-        return stock.listed() ? stock.names(move.food.ingredient)
-                              : price.of_finding(*context.knowledge().ingredient(move.food.ingredient)) <= 0;
-    };
-    const auto carries_all = [&](const Move& move) {
-        return !move.into && is_to_hand(move) && move.most * move.covers->per_gram >= all_but * missing_share(problem, move.line) &&
-               price.of_allergens(*context.knowledge().ingredient(move.food.ingredient)) <= 0;
-    };
-    const auto food_of = [&](const Line& line) -> const Ingredient& { return *context.knowledge().ingredient(line.ingredient); };
-    const auto rough = [&](const Move& move) { return is_rough(move.stands_for.front().swaps, context.knowledge()); };
-    const auto goes_before = [&](const Move& other, const Move& move) {
-        if (!stands_in(problem, other) || other.line != move.line) return false;
-        if (is_half_of(other, move)) return true;
-        // Bacon for back fat beside belly: cured meat for fresh is a last resort.
-        const auto is_cured = [&](const Line& line) { return cured(food_of(line), context); };
-        if (is_cured(move.food) && !is_cured(problem.formula.lines[move.line]) && !is_cured(other.food) && food_of(other.food).meat &&
-            other.most * other.covers->per_gram >= a_third * missing_share(problem, move.line))
-            return true;
-        // Sour flesh that a swap names, on the list, is taken before what is poured or only matches the dose: tamarind for green mango
-        // before vinegar.
-        const bool flesh = move.role == Role::acid && is_vegetable(food_of(problem.formula.lines[move.line]).tissue);
-        const bool fair = !other.into && is_to_hand(other) &&
-                          other.most * other.covers->per_gram >= half * missing_share(problem, move.line) &&
-                          price.of_allergens(food_of(other.food)) <= 0;
-        if (flesh && fair && !rough(other) && closeness(other) > closeness(move) && food_of(other.food).tissue != Tissue::liquid &&
-            (rough(move) || food_of(move.food).tissue == Tissue::liquid))
-            return true;
+    bool is_to_hand(const Move& move) const {
+        return stock_.listed() ? stock_.names(move.food.ingredient) : price_.of_finding(food_of(move.food)) <= 0;
+    }
+
+    bool carries_all(const Move& move) const { return !move.into && is_to_hand(move) && fills(move, all_but_) && !brings_allergen(move); }
+
+    // Bacon for back fat beside belly: cured meat for fresh is a last resort.
+    bool is_fresh_for_cured(const Move& other, const Move& move) const {
+        const auto is_cured = [&](const Line& line) { return cured(food_of(line), context_); };
+        return is_cured(move.food) && !is_cured(problem_.formula.lines[move.line]) && !is_cured(other.food) && food_of(other.food).meat &&
+               fills(other, context_.constant("advice.fair.a-third"));
+    }
+
+    // Sour flesh that a swap names, on the list, is taken before what is poured or only matches the dose: tamarind for green mango
+    // before vinegar.
+    bool is_flesh_for_poured(const Move& other, const Move& move) const {
+        if (move.role != Role::acid || !is_vegetable(missing_of(move).tissue)) return false;
+        const bool fair = !other.into && is_to_hand(other) && fills(other, half_) && !brings_allergen(other);
+        return fair && !rough(other) && closeness(other) > closeness(move) && food_of(other.food).tissue != Tissue::liquid &&
+               (rough(move) || food_of(move.food).tissue == Tissue::liquid);
+    }
+
+    bool goes_before(const Move& other, const Move& move) const {
+        if (!stands_in(problem_, other) || other.line != move.line) return false;
+        if (is_half_of(other, move) || is_fresh_for_cured(other, move) || is_flesh_for_poured(other, move)) return true;
         const bool bystander = move.into && closeness(other) >= closeness(move);
-        const bool far = closeness(move) < far_off && closeness(other) >= closeness(move) + clearly_nearer;
+        const bool far =
+            closeness(move) < context_.constant("advice.fair.far-off") && closeness(other) >= closeness(move) + clearly_nearer_;
         return (bystander || far) && carries_all(other);
-    };
-    const std::vector<Move> all = problem.moves;
-    const auto has_kin = [&](const Move& move) {
-        return stands_in(problem, move) && std::any_of(all.begin(), all.end(), [&](const Move& other) {
-                   return stands_in(problem, other) && other.line == move.line && is_kin_before(problem, other, move, context) &&
+    }
+
+    bool has_kin(const Move& move) const {
+        return stands_in(problem_, move) && std::any_of(all_.begin(), all_.end(), [&](const Move& other) {
+                   return stands_in(problem_, other) && other.line == move.line && is_kin_before(problem_, other, move, context_) &&
                           carries_all(other);
                });
-    };
+    }
+
     // Another leaf beside near kin is another idea, and no first one; another sour or spice only makes up for what some other line lost.
     // Where any shop may fill the place, another binder is another idea too.
-    const auto is_idea = [&](const Move& move) {
-        if (move.role == Role::binder && !stock.listed()) return true;
-        return is_vegetable(context.knowledge().ingredient(problem.formula.lines[move.line].ingredient)->tissue);
-    };
-    const auto brings_allergen = [&](const Move& move) { return price.of_allergens(food_of(move.food)) > 0; };
-    const auto has_harmless = [&](const Move& move) {
-        return stands_in(problem, move) && brings_allergen(move) && std::any_of(all.begin(), all.end(), [&](const Move& other) {
-                   return stands_in(problem, other) && other.line == move.line && !brings_allergen(other) &&
-                          (other.into || is_to_hand(other)) && closeness(other) + hardly_further >= closeness(move) &&
-                          other.most * other.covers->per_gram >= all_but * missing_share(problem, move.line);
-               });
-    };
-    // Lemon for wine vinegar before balsamic: of what is poured for a sour line the clearly nearer.
-    const auto is_poured_sour = [&](const Move& move) {
-        return stands_in(problem, move) && move.role == Role::acid && food_of(move.food).tissue == Tissue::liquid && !move.into;
-    };
-    // Nor is a paste that only matches the dose stirred in where one is poured: rice vinegar for cane vinegar before tamarind.
-    const auto is_paste_for_poured = [&](const Move& move) {
-        return stands_in(problem, move) && move.role == Role::acid && rough(move) && !move.into &&
-               food_of(problem.formula.lines[move.line]).tissue == Tissue::liquid;
-    };
-    const auto has_nearer_sour = [&](const Move& move) {
-        return (is_poured_sour(move) || is_paste_for_poured(move)) && std::any_of(all.begin(), all.end(), [&](const Move& other) {
-                   return is_poured_sour(other) && other.line == move.line && is_to_hand(other) && !brings_allergen(other) &&
-                          closeness(other) >= closeness(move) + clearly_nearer &&
-                          other.most * other.covers->per_gram >= half * missing_share(problem, move.line);
-               });
-    };
-    for (auto& move : problem.moves) {
-        if ((is_idea(move) && has_kin(move)) || has_nearer_sour(move)) move.price += context.constant("advice.price.passed-over");
-        if (has_harmless(move)) move.price += context.constant("advice.price.harmless");
+    bool is_idea(const Move& move) const {
+        return (move.role == Role::binder && !stock_.listed()) || is_vegetable(missing_of(move).tissue);
     }
-    std::erase_if(problem.moves, [&](const Move& move) {
-        const bool other_first = std::any_of(all.begin(), all.end(), [&](const Move& other) { return goes_before(other, move); });
-        return stands_in(problem, move) && (other_first || (!is_idea(move) && has_kin(move)));
-    });
-}
+
+    bool has_harmless(const Move& move) const {
+        const double hardly_further = context_.constant("advice.fair.hardly-further");
+        return stands_in(problem_, move) && brings_allergen(move) && std::any_of(all_.begin(), all_.end(), [&](const Move& other) {
+                   return stands_in(problem_, other) && other.line == move.line && !brings_allergen(other) &&
+                          (other.into || is_to_hand(other)) && closeness(other) + hardly_further >= closeness(move) &&
+                          fills(other, all_but_);
+               });
+    }
+
+    // Lemon for wine vinegar before balsamic: of what is poured for a sour line the clearly nearer.
+    bool is_poured_sour(const Move& move) const {
+        return stands_in(problem_, move) && move.role == Role::acid && food_of(move.food).tissue == Tissue::liquid && !move.into;
+    }
+
+    // Nor is a paste that only matches the dose stirred in where one is poured: rice vinegar for cane vinegar before tamarind.
+    bool is_paste_for_poured(const Move& move) const {
+        return stands_in(problem_, move) && move.role == Role::acid && rough(move) && !move.into &&
+               missing_of(move).tissue == Tissue::liquid;
+    }
+
+    bool has_nearer_sour(const Move& move) const {
+        return (is_poured_sour(move) || is_paste_for_poured(move)) && std::any_of(all_.begin(), all_.end(), [&](const Move& other) {
+                   return is_poured_sour(other) && other.line == move.line && is_to_hand(other) && !brings_allergen(other) &&
+                          closeness(other) >= closeness(move) + clearly_nearer_ && fills(other, half_);
+               });
+    }
+
+    Problem& problem_;
+    const Stock& stock_;
+    const FoodPrice& price_;
+    const Context& context_;
+    std::vector<Move> all_;  // before any is taken out
+    double all_but_ = context_.constant("advice.fair.all-but"), half_ = context_.constant("advice.fair.half");
+    double clearly_nearer_ = context_.constant("advice.fair.clearly-nearer");
+};
 
 // What sets a seasoning that comes in back, as where swaps are listed: how unlike it is, less where makers take it without asking.
 double set_back(const Problem& problem, const Move& move, const Context& context) {
@@ -279,7 +300,7 @@ void hold_to_what_is_missing(Problem& problem, bool asked, const Stock& stock, c
     const double the_whole = context.constant("advice.fair.the-whole");
     const double over_missing = context.constant("advice.fair.over-missing");
     const double over_missing_salt = context.constant("advice.fair.over-missing-salt");
-    take_the_nearer(problem, stock, price, context);
+    NearerFirst(problem, stock, price, context).take();
     first_of_the_swaps_first(problem, stock, price, context);
     if (asked) return;
     for (auto& move : problem.moves) {

@@ -7,6 +7,7 @@
 #include "core/contains.hpp"
 #include "core/has_food.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/tissue.hpp"
 
 namespace standin {
 

@@ -21,6 +21,7 @@
 #include "formula/line/line_prepared.hpp"
 #include "formula/line/line_twice.hpp"
 #include "formula/line/name_text.hpp"
+#include "formula/line/namesakes.hpp"
 #include "formula/line/own_share.hpp"
 #include "formula/line/part_of_food.hpp"
 #include "formula/line/passed_over.hpp"

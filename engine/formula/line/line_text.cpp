@@ -4,6 +4,7 @@
 #include <cctype>
 #include <optional>
 
+#include "core/names.hpp"
 #include "formula/lexer/quantity_text.hpp"
 #include "formula/line/compound_name.hpp"
 #include "formula/line/first_of_two.hpp"
