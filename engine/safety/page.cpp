@@ -72,7 +72,12 @@ CautionText of_what_came_in(const CautionText& caution, const Prediction& base) 
 
 }  // namespace
 
-bool is_same(const CautionText& one, const CautionText& other) { return one.id == other.id && one.degree == other.degree; }
+// A title or a note may say several things: each is told by itself.
+bool is_same(const CautionText& one, const CautionText& other) {
+    const bool of_a_promise = one.id == "title-promise" || one.id == "note-promise";
+    const bool of_one_word = one.reason.kind == other.reason.kind && one.reason.role == other.reason.role;
+    return one.id == other.id && one.degree == other.degree && (!of_a_promise || of_one_word);
+}
 
 bool says_all_of(const CautionText& one, const CautionText& other) {
     return is_same(one, other) &&

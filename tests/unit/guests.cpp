@@ -183,6 +183,27 @@ TEST_CASE("a core that a note says and that is too little is a caution, in every
     }
 }
 
+TEST_CASE("of two heats in one sentence each is taken for what its clause says") {
+    for (const std::string said :
+         {"note: cook to 55 C, keep warm at 45 C for 4 hours for the buffet", "note: cook to 55 C, keep warm for the buffet",
+          "Hinweis: auf 55 °C garen, bei 45 °C warmhalten", "note: cuire à 55 °C, garder au chaud à 45 °C"}) {
+        INFO(said);
+        CHECK(warning(said, "", "the middle never reaches the core temperature"));
+    }
+    CHECK_FALSE(warning("note: cook to 72 C, keep warm at 65 C", "", "hot food held"));
+}
+
+TEST_CASE("what a title says of those who eat it and what the batch breaks of it are two cautions") {
+    const auto p =
+        engine().predict(engine().read_formula("Liver for toddlers\n1000 g pork shoulder\n20 g salt\n400 g pork liver\n", "f").value());
+    REQUIRE(p);
+    std::vector<const CautionText*> said;
+    for (const auto& one : p->cautions)
+        if (one.id == "title-promise") said.push_back(&one);
+    REQUIRE(said.size() == 2);
+    CHECK_FALSE(is_same(*said[0], *said[1]));
+}
+
 TEST_CASE("how hot hot food is held goes by the rules that are chosen") {
     const std::string said = "note: keep warm at 58 C for 3 hours";
     CHECK(warning(said, "", "less than 63 C"));

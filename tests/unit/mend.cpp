@@ -125,6 +125,10 @@ TEST_CASE("mend: spoilage is thrown out, whatever else was said", "[mend]") {
     CHECK_FALSE(answer.discard.empty());
     CHECK(answer.ways.empty());
     CHECK_FALSE(mended(green(36, 0), "too sour").discard.empty());
+    for (const char* said : {"grey green and sticky", "stood out overnight", "gas bubbles", "green spots"}) {
+        INFO(said);
+        CHECK_FALSE(mended(green(), said).discard.empty());
+    }
 }
 
 TEST_CASE("mend: harm in the mouth stops everything and calls for help", "[mend]") {

@@ -192,6 +192,19 @@ bool keeps_warm(const Sentence& sentence, std::size_t at, const Knowledge& knowl
     });
 }
 
+// Whether the clause that holds the word `at` has a word of the list.
+bool says_beside(const Sentence& sentence, std::size_t at, WordList list, const Knowledge& knowledge) {
+    return std::any_of(sentence.words.begin(), sentence.words.end(),
+                       [&](const Word& word) { return word.segment == sentence.words[at].segment && Sentence::in(word, list, knowledge); });
+}
+
+// "Cook to 55 C, keep warm at 65 C": the first heat is that of the cooking.
+bool is_of_cooking(const Sentence& sentence, std::size_t at, const Knowledge& knowledge) {
+    return says_beside(sentence, at, WordList::cooking_word, knowledge) &&
+           !says_beside(sentence, at, WordList::keeping_warm_word, knowledge) &&
+           !says_beside(sentence, at, WordList::holding_word, knowledge);
+}
+
 // The least heat of a sentence that is no cold.
 std::optional<double> coolest_of_hot(std::string_view text, const Knowledge& knowledge) {
     constexpr double cool = 20;
@@ -266,7 +279,8 @@ std::optional<double> cooked_too_cool(const std::vector<std::string>& method, st
             auto celsius = celsius_at(sentence.text, sentence.words[i].begin, knowledge);
             if (keeps_warm(sentence, i, knowledge)) continue;
             constexpr double held_hot = 57.5;  // C: what is held is held cooler than this
-            if (celsius && held && (!std::exchange(first, false) || *celsius < held_hot)) continue;
+            if (celsius && held && !is_of_cooking(sentence, i, knowledge) && (!std::exchange(first, false) || *celsius < held_hot))
+                continue;
             if (!celsius && measured && i > 0 && sentence.says(WordList::thermometer_word, knowledge)) celsius = bare_degrees(sentence, i);
             if (celsius && *celsius > warmest && *celsius < coolest && celsius != core_c)
                 least = std::min(least.value_or(coolest), *celsius);
@@ -281,9 +295,9 @@ std::optional<double> held_too_cool(std::string_view text, const Knowledge& know
     const double hot = general && general->hot_holding ? general->hot_holding->band.mid : 0;
     const Sentence sentence{std::string(text), words_of(text)};
     if (!sentence.says(WordList::holding_word, knowledge)) return std::nullopt;
-    for (const auto& word : sentence.words) {
-        if (!starts_number(word)) continue;
-        const auto celsius = celsius_at(sentence.text, word.begin, knowledge);
+    for (std::size_t i = 0; i < sentence.words.size(); ++i) {
+        if (!starts_number(sentence.words[i]) || is_of_cooking(sentence, i, knowledge)) continue;
+        const auto celsius = celsius_at(sentence.text, sentence.words[i].begin, knowledge);
         if (celsius && *celsius > coolest && *celsius < hot) return celsius;
     }
     return std::nullopt;
