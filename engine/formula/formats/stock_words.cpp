@@ -223,6 +223,12 @@ std::vector<SmallAmount> small_amounts(std::string_view line, const Knowledge& k
         const auto names = rest_after(line, list, knowledge);
         return names.empty() ? rest_before(line, list, knowledge) : names;
     };
+    const auto open = line.rfind('(');  // "a jar of capers (nearly empty)"
+    if (open != Text::npos && open > 0 && line.back() == ')' &&
+        knowledge.in_list(WordList::stock_little, fold(line.substr(open + 1, line.size() - open - 2)))) {
+        const auto names = bare(line.substr(0, open));
+        return {{"1 handful", names}, {"1 tbsp", names}, {"1 tsp", names}, {"1/4", names}};
+    }
     for (const auto list : {WordList::stock_few, WordList::stock_little})  // "not much chard, maybe 100 g"
         if (const auto names = rest(list); !names.empty() && tells_mass(names)) return {{"", names}};
     if (const auto names = rest_before(line, WordList::stock_half, knowledge); !names.empty() && !has_digit(names))
