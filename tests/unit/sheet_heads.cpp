@@ -18,6 +18,8 @@ TEST_CASE("a heading above lines that have no other title is the title") {
     CHECK(title_of("# Family green\n## Ingredients\n1.2 kg pork neck\n25 g salt\n") == "Family green");
     CHECK(title_of("# Nettle & Hazelnut Sausage\n\n**Ingredients** (makes about 24 links)\n\n2 kg pork shoulder\n36 g salt\n") ==
           "Nettle & Hazelnut Sausage");
+    for (const std::string beside : {"Makes about 16", "Serves 4 to 6", "Yield: 12 links", "Für 4 Personen", "Makes 5 lb"})
+        CHECK(title_of("# Family green\n" + beside + "\n1.2 kg pork neck\n25 g salt\n") == "Family green");
     CHECK(title_of("# copied out\nFamily green\n1.2 kg pork neck\n25 g salt\n") == "Family green");
     CHECK_FALSE(read_formula("# 40 g walnuts\n1.2 kg pork neck\n25 g salt\n", "f", knowledge()));
 }

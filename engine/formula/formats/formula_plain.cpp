@@ -173,7 +173,14 @@ private:
         if (lines.empty() || comments.empty() || comments.front().place.line > lines.front().place.line) return false;
         const std::string_view text = comments.front().text;
         if (!text.starts_with("# ") || tells_an_amount(text) || names_one_food(text.substr(2), knowledge_)) return false;
-        return heads_ingredients(lines.front().text) || !is_title(lines.front().text, knowledge_);
+        return heads_ingredients(lines.front().text) || !is_title(lines.front().text, knowledge_) || is_beside_the_lines(lines.front());
+    }
+
+    // "Makes about 16", "For 4 people": below a title it is no line.
+    bool is_beside_the_lines(const TextLine& line) const {
+        Draft below;
+        take_ingredient_line(below, line.text, describe(file_, line.place), Origin(file_, line.place), knowledge_);
+        return below.lines.empty();
     }
 
     // A blank line ends what a heading says of the lines below it.

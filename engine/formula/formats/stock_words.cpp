@@ -217,24 +217,29 @@ bool says_no_abroad(std::string_view line, const Knowledge& knowledge) {
     return false;
 }
 
+namespace {
+
+// "Sesame seeds (jar" of "sesame seeds (jar nearly empty)": what stands before a bracket that is still open.
+Text before_bracket(Text names) {
+    const auto open = names.rfind('(');
+    return open == Text::npos || names.find(')', open) != Text::npos ? names : bare(names.substr(0, open));
+}
+
+}  // namespace
+
 std::vector<SmallAmount> small_amounts(std::string_view line, const Knowledge& knowledge) {
     line = bare(line);
     const auto rest = [&](WordList list) {
         const auto names = rest_after(line, list, knowledge);
         return names.empty() ? rest_before(line, list, knowledge) : names;
     };
-    const auto open = line.rfind('(');  // "a jar of capers (nearly empty)"
-    if (open != Text::npos && open > 0 && line.back() == ')' &&
-        knowledge.in_list(WordList::stock_little, fold(line.substr(open + 1, line.size() - open - 2)))) {
-        const auto names = bare(line.substr(0, open));
-        return {{"1 handful", names}, {"1 tbsp", names}, {"1 tsp", names}, {"1/4", names}};
-    }
     for (const auto list : {WordList::stock_few, WordList::stock_little})  // "not much chard, maybe 100 g"
         if (const auto names = rest(list); !names.empty() && tells_mass(names)) return {{"", names}};
     if (const auto names = rest_before(line, WordList::stock_half, knowledge); !names.empty() && !has_digit(names))
         return {{"1/2", names}, {"1/2 bottle", names}, {"1/2 jar", names}};
     if (const auto names = rest(WordList::stock_few); !names.empty()) return {{"3", names}, {"1 handful", names}};
-    if (const auto names = rest(WordList::stock_little); !names.empty()) return {{"1 handful", names}, {"1 tbsp", names}, {"1 tsp", names}};
+    if (const auto names = before_bracket(rest(WordList::stock_little)); !names.empty())
+        return {{"1 handful", names}, {"1 tbsp", names}, {"1 tsp", names}, {"1/4", names}};  // the last: "a jar of capers (nearly empty)"
     return {};
 }
 
