@@ -1,5 +1,6 @@
 #include "core/words.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "standin/number_text.hpp"
@@ -10,6 +11,13 @@ std::string listed(const std::vector<std::string>& words) {
     std::string text;
     for (const auto& word : words) text += (text.empty() ? "" : ", ") + word;
     return text;
+}
+
+std::string lower(std::string_view text) {
+    std::string small(text);
+    std::transform(small.begin(), small.end(), small.begin(),
+                   [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+    return small;
 }
 
 void replace_all(std::string& text, std::string_view from, std::string_view to) {

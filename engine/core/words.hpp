@@ -10,6 +10,9 @@ namespace standin {
 /// "salt, pepper, sage"
 std::string listed(const std::vector<std::string>& words);
 
+/// With the letters A to Z small; all other signs stay.
+std::string lower(std::string_view text);
+
 /// Every `from` in the text becomes `to`.
 void replace_all(std::string& text, std::string_view from, std::string_view to);
 

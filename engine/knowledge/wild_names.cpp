@@ -44,9 +44,10 @@ bool is_near_a_poison(std::string_view name, std::optional<std::size_t> most, co
         for (const auto& hazard : knowledge.records().lexicon.hazards) {
             if (hazard.act != HazardAct::refuse || hazard.kind != "poison" || !hazard.of.empty()) continue;
             for (const auto& pattern : hazard.words) {
+                if (pattern.find(' ') != std::string::npos) continue;
                 std::string bare = pattern;
                 std::erase(bare, '*');
-                if (bare.size() < least_letters || bare.find(' ') != std::string::npos) continue;
+                if (bare.size() < least_letters) continue;
                 if (edit_distance(word, bare, limit) <= limit) return true;
             }
         }
@@ -72,10 +73,8 @@ bool looks_gathered(std::string_view name, const Knowledge& knowledge) {
 bool may_be_offered(std::string_view name, const Ingredient& known, const Knowledge& knowledge) {
     const std::string folded = fold(name);
     const auto off = letters_off(folded, known);
-    if (is_near_a_poison(name, off, knowledge)) return false;
-    if (off) return true;
-    if (looks_gathered(name, knowledge)) return false;
-    return !is_plant_of_looks(known) || holds_name_of(folded, known);
+    const bool fits = off || (!looks_gathered(name, knowledge) && (!is_plant_of_looks(known) || holds_name_of(folded, known)));
+    return fits && !is_near_a_poison(name, off, knowledge);
 }
 
 }  // namespace standin

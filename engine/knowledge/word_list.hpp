@@ -42,20 +42,20 @@ enum class WordList : std::uint16_t {
     plumps_in, pod_colour, pods_as_usual, pods_fiery, pods_hot, pods_mild, pronoun, put_in, quarter_of, raw_lightness, remark_key,
     remark_opening, remark_source, remark_verb, remark_word, rest_word, said_of_liquid, scale_step, seasoning_heading, serving_word,
     shape_of_each, sheet_of_meat, sheet_size, sheet_total, single_piece, skin_by_length, skin_that_holds_sausage, so_much_left, soaks,
-    some_of_another, some_of_it, squeezing_word, stock_asks, stock_closing, stock_doubt, stock_few, stock_half, stock_heading,
-    stock_joint, stock_leaf_part, stock_little, stock_loose, stock_no_abroad, stock_none, stock_none_after, stock_none_heading,
-    stock_of_plant, stock_opening, stock_other_part, stock_plenty, stock_some, stock_title_word, stock_when, stood_there, strength_word,
-    style_word, takes_its_kind, takes_part_away, taste_word, tells_form, tells_its_form, tells_of_state, thawed_cold, thawed_when,
-    thermometer_word, thing_of_a_number, thing_of_kin, third_of, this_crop, three_or_more, three_quarters_of, tick_word, title_for_whom,
-    title_free_of, title_is_free, title_join, title_suits, title_without, to_hour, trimmed_off, turns_of_age, turns_to_another,
-    two_thirds_of, unit_heading, until_word, up_to_a_heat, vague, very_word, votes_word, warm_place, was_frozen, weighed_when_done,
-    weighed_when_trimmed, weighed_word, who_stands, whole_animal, whole_batch, whole_mass_word, whole_meat, wild_name, with_word,
-    wrapping, wrapping_verb, wrung_word, year_word, yield_heading
+    some_of_another, some_of_it, squeezing_word, still_there, stock_asks, stock_closing, stock_doubt, stock_few, stock_half,
+    stock_heading, stock_joint, stock_leaf_part, stock_little, stock_loose, stock_no_abroad, stock_none, stock_none_after,
+    stock_none_heading, stock_of_plant, stock_opening, stock_other_part, stock_plenty, stock_some, stock_title_word, stock_when,
+    stood_there, strength_word, style_word, takes_its_kind, takes_part_away, taste_word, tells_form, tells_its_form, tells_of_state,
+    thawed_cold, thawed_when, thermometer_word, thing_of_a_number, thing_of_kin, third_of, this_crop, three_or_more, three_quarters_of,
+    tick_word, title_for_whom, title_free_of, title_is_free, title_join, title_suits, title_without, to_hour, trimmed_off, turns_of_age,
+    turns_to_another, two_thirds_of, unit_heading, until_word, up_to_a_heat, vague, very_word, votes_word, warm_place, was_frozen,
+    weighed_when_done, weighed_when_trimmed, weighed_word, who_stands, whole_animal, whole_batch, whole_mass_word, whole_meat, wild_name,
+    with_word, wrapping, wrapping_verb, wrung_word, year_word, yield_heading
 };
 
 template <>
 struct Words<WordList> {
-    static constexpr std::array<std::string_view, 325> all{
+    static constexpr std::array<std::string_view, 326> all{
         "about-a-share", "about-in-brackets", "accented-ending-of-state", "acid-of-a-strength", "age-of-what-keeps", "allergic-people",
         "allergy-ending", "allergy-in-general", "allergy-word", "animal-behind-cut", "another-kind", "article", "aside",
         "aside-behind-or", "aside-behind-to", "asks-kindly", "asks-to-add", "at-least", "at-most-a-share", "at-table", "base-word",
@@ -89,10 +89,10 @@ struct Words<WordList> {
         "remark-opening", "remark-source", "remark-verb", "remark-word", "rest-word", "said-of-liquid", "scale-step",
         "seasoning-heading", "serving-word", "shape-of-each", "sheet-of-meat", "sheet-size", "sheet-total", "single-piece",
         "skin-by-length", "skin-that-holds-sausage", "so-much-left", "soaks", "some-of-another", "some-of-it", "squeezing-word",
-        "stock-asks", "stock-closing", "stock-doubt", "stock-few", "stock-half", "stock-heading", "stock-joint", "stock-leaf-part",
-        "stock-little", "stock-loose", "stock-no-abroad", "stock-none", "stock-none-after", "stock-none-heading", "stock-of-plant",
-        "stock-opening", "stock-other-part", "stock-plenty", "stock-some", "stock-title-word", "stock-when", "stood-there",
-        "strength-word", "style-word", "takes-its-kind", "takes-part-away", "taste-word", "tells-form", "tells-its-form",
+        "still-there", "stock-asks", "stock-closing", "stock-doubt", "stock-few", "stock-half", "stock-heading", "stock-joint",
+        "stock-leaf-part", "stock-little", "stock-loose", "stock-no-abroad", "stock-none", "stock-none-after", "stock-none-heading",
+        "stock-of-plant", "stock-opening", "stock-other-part", "stock-plenty", "stock-some", "stock-title-word", "stock-when",
+        "stood-there", "strength-word", "style-word", "takes-its-kind", "takes-part-away", "taste-word", "tells-form", "tells-its-form",
         "tells-of-state", "thawed-cold", "thawed-when", "thermometer-word", "thing-of-a-number", "thing-of-kin", "third-of", "this-crop",
         "three-or-more", "three-quarters-of", "tick-word", "title-for-whom", "title-free-of", "title-is-free", "title-join",
         "title-suits", "title-without", "to-hour", "trimmed-off", "turns-of-age", "turns-to-another", "two-thirds-of", "unit-heading",

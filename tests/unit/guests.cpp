@@ -191,6 +191,7 @@ TEST_CASE("of two heats in one sentence each is taken for what its clause says")
         CHECK(warning(said, "", "the middle never reaches the core temperature"));
     }
     CHECK_FALSE(warning("note: cook to 72 C, keep warm at 65 C", "", "hot food held"));
+    CHECK(warning("Grill to 71 C and keep warm in the oven for four hours.", "", "hot food held"));  // the 71 is of the cooking
 }
 
 TEST_CASE("what a title says of those who eat it and what the batch breaks of it are two cautions") {

@@ -3,6 +3,7 @@
 
 #include "core/contains.hpp"
 #include "formula/formats/reading.hpp"
+#include "standin/narrate.hpp"
 #include "support/catch.hpp"
 #include "support/inventory.hpp"
 #include "support/knowledge.hpp"
@@ -51,6 +52,15 @@ TEST_CASE("all but one") {
     for (const char* line : {"no zorbles except rosemary", "no zorbles but have nutmeg", "no nuts except zorbles, may contain peanut"}) {
         INFO(line);
         CHECK_FALSE(list(line));
+    }
+}
+
+TEST_CASE("nothing of one line holds for the next") {
+    const auto stock = read("spinach 500 g, thawed\nparsley ✗");
+    CHECK(contains(stock.missing, std::string("parsley")));
+    for (const auto& told : stock.notes) {
+        INFO(in_full(told));
+        CHECK((told.about.find("parsley") == std::string::npos || in_full(told).find("thawed") == std::string::npos));
     }
 }
 

@@ -208,9 +208,9 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         return draft.said_of_recipe.push_back(one_line(text));
     }
     auto beside = beside_the_mass(text, knowledge);
-    if (!beside)
-        for (const auto& english : in_english(text, knowledge))
-            if (beside = beside_the_mass(english.text, knowledge)) break;
+    const auto english = in_english(text, knowledge);
+    for (const auto& way : english)
+        if (beside || (beside = beside_the_mass(way.text, knowledge))) break;
     if (beside) return put_beside(draft, std::move(*beside), text, where, origin, knowledge);
     if (const auto unit = unit_in_heading(text, knowledge)) {
         draft.unit = unit->unit;
@@ -228,7 +228,7 @@ void take_ingredient_line(Draft& draft, std::string_view text, const std::string
         draft.under_base = false;
         return take_heading(draft, text, where, knowledge);
     }
-    if (const auto parts = two_parts_of_fruit(text, knowledge); !parts.empty() && both_read(parts, origin, knowledge)) {
+    if (const auto parts = two_parts_of_fruit(text, english); !parts.empty() && both_read(parts, origin, knowledge)) {
         for (const auto& part : parts) take_ingredient_line(draft, part, where, origin, knowledge);
         return;
     }

@@ -82,7 +82,7 @@ bool tells_batch_size(std::string_view text, const Knowledge& knowledge) {
 }
 
 // "06c", "3l": a number that stands at `at` with one letter behind it that is a unit too, and then no more figures.
-std::optional<Cursor> number_and_letter(std::string_view text, std::size_t at) {
+std::optional<std::size_t> number_and_letter(std::string_view text, std::size_t at) {
     Cursor cursor(text, at);
     if (!number_at(cursor, false)) return std::nullopt;
     const std::size_t figures = cursor.at();
@@ -93,18 +93,18 @@ std::optional<Cursor> number_and_letter(std::string_view text, std::size_t at) {
     const bool whole = std::all_of(text.begin() + static_cast<std::ptrdiff_t>(at), text.begin() + static_cast<std::ptrdiff_t>(figures),
                                    [](unsigned char c) { return std::isdigit(c) != 0; });
     if (!one || !whole || text.find_first_of("0123456789%", letter) != std::string_view::npos) return std::nullopt;
-    return cursor;
+    return figures;
 }
 
 // "Case 06c (invented)", "Version 3l", "Merguez 2g": which of several it is, and no weight of anything.
 bool numbers_a_version(std::string_view text, const Knowledge& knowledge) {
     const auto words = words_of(text);
     for (std::size_t i = 1; i < words.size(); ++i) {
-        const auto cursor = number_and_letter(text, words[i].begin);
-        if (!cursor) continue;
+        const auto figures = number_and_letter(text, words[i].begin);
+        if (!figures) continue;
         const std::string name = phrase(words, 0, i);
         if (knowledge.ingredient_named(name) || knowledge.ingredient_meant(name)) return false;
-        const bool counted = text[words[i].begin] == '0' && cursor->at() >= words[i].begin + 2;  // no amount begins with a nought
+        const bool counted = text[words[i].begin] == '0' && *figures >= words[i].begin + 2;  // no amount begins with a nought
         return counted || knowledge.in_list(WordList::numbers_a_version, words[i - 1].folded);
     }
     return false;

@@ -8,6 +8,8 @@
 #include <array>
 #include <memory>
 
+#include "core/words.hpp"
+
 namespace standin {
 namespace {
 
@@ -18,12 +20,6 @@ struct Heard {
 };
 
 std::string_view view(const xmlChar* text) { return text ? reinterpret_cast<const char*>(text) : std::string_view{}; }
-
-std::string lower(std::string_view text) {
-    std::string out(text);
-    std::transform(out.begin(), out.end(), out.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
-    return out;
-}
 
 void start(void* to, const xmlChar* name, const xmlChar** attributes) {
     auto& heard = *static_cast<Heard*>(to);

@@ -70,6 +70,9 @@ private:
         return {file_, {line.place.line, line.place.column + static_cast<std::size_t>(text.data() - line.text.data())}};
     }
 
+    // The line in other words, which are kept.
+    TextLine in_words(std::string words, const TextLine& line) { return {rewritten_.emplace_back(std::move(words)), line.place}; }
+
     void take_heading(const TextLine& line, const StockHeading& heading) {
         const std::string where = describe(file_, line.place);
         if (heading.says == StockSection::unclear) return troubles_.add(heading_not_understood(line.text, where));
@@ -82,9 +85,9 @@ private:
     }
 
     void take_missing(std::string_view said, const TextLine& line) {
-        rewritten_.push_back(said_missing(said, knowledge_));
-        if (rewritten_.back().empty()) return troubles_.add(below_none(line.text, describe(file_, line.place)));
-        take({rewritten_.back(), line.place});
+        const TextLine gone = in_words(said_missing(said, knowledge_), line);
+        if (gone.text.empty()) return troubles_.add(below_none(line.text, describe(file_, line.place)));
+        take(gone);
     }
 
     void take(const TextLine& priced) {
@@ -99,9 +102,8 @@ private:
         if (auto danger = danger_in(written.text, knowledge_)) {  // of the whole line: what stands behind a comma is said of the food too
             danger->where = where;
             // "Sorrel, eaten by slugs": there is none of it to be spoiled.
-            rewritten_.push_back(gone_in(written.text, knowledge_));
-            if (!danger_in(rewritten_.back(), knowledge_) && known_without_amount(rewritten_.back()))
-                return list(rewritten_.back(), {rewritten_.back(), written.place}, false);
+            std::string gone = gone_in(written.text, knowledge_);
+            if (!danger_in(gone, knowledge_) && known_without_amount(gone)) return list_as_gone(std::move(gone), written);
             if (harms_nobody_aside(written.text, knowledge_) && !gatherer_.namer().touches_formula(written.text))
                 return gatherer_.warn(*danger, written.text);
             return troubles_.add(std::move(*danger));
@@ -111,6 +113,7 @@ private:
             return gatherer_.told(std::string(written.text), where, why_beside(*beside));
         }
         if (const auto but = exception_in(written.text, knowledge_); but && take_exception(*but, written)) return;
+        gatherer_.begin(written.text);
         if (take_in_place(written) || take_marked(written) || take_with_part(written)) return;
         gatherer_.look_for_dangers(written.text);
         if (is_unticked(written.text))
@@ -121,7 +124,6 @@ private:
         for (auto& told : take_remarks(
                  rewritten_.back(), [this](auto part) { return is_item(part); }, knowledge_))
             gatherer_.holds.push_back(std::move(told));
-        gatherer_.whole = written.text;
         const bool as_written = gatherer_.holds.empty() && rewritten_.back() == written.text;
         const TextLine plain = as_written ? written : TextLine{rewritten_.back(), written.place};
         if (auto open = leaves_open(plain.text, knowledge_); !open.empty())
@@ -130,7 +132,7 @@ private:
         const StockLine says = stock_line(line.text, knowledge_);
         if (says.says != StockWord::none || !names_(says.names))  // "Petersilie alle", "geen spinazie", "gli spinaci sono finiti"
             if (auto gone = gatherer_.holds.empty() ? denied(written.text) : denied(plain.text))
-                return list(rewritten_.emplace_back(std::move(*gone)), {rewritten_.back(), line.place}, false);
+                return list_as_gone(std::move(*gone), line);
         if (says.says != StockWord::none && says_no_abroad(written.text, knowledge_))
             return troubles_.add(not_there_but_what(written.text, where));
         if (tells_where_it_is(line, says)) return weighed(line.text, line);
@@ -163,12 +165,17 @@ private:
 
     std::optional<std::string> denied(std::string_view text) const { return denied_in(text, names_, knowledge_); }
 
+    void list_as_gone(std::string names, const TextLine& line) {
+        const TextLine gone = in_words(std::move(names), line);
+        list(gone.text, gone, false);
+    }
+
     bool take_in_place(const TextLine& written) {
         const auto found = in_place_in(written.text, names_, knowledge_);
         if (!found) return false;
-        for (const auto& text : {found->some, found->none}) rewritten_.push_back(text);
-        list(rewritten_.back(), {rewritten_.back(), written.place}, false);
-        take({rewritten_[rewritten_.size() - 2], written.place});
+        const TextLine some = in_words(found->some, written);
+        list_as_gone(found->none, written);
+        take(some);
         return true;
     }
 
@@ -180,7 +187,7 @@ private:
         const std::string where = describe(file_, written.place);
         if (found.mark == Mark::open) gatherer_.left_open(asks_if_there(written.text, {}, where, knowledge_), written.text);
         else if (found.mark == Mark::there) take({found.rest, written.place});
-        else list(rewritten_.emplace_back(std::move(*names)), {rewritten_.back(), written.place}, false);
+        else list_as_gone(std::move(*names), written);
         return true;
     }
 
@@ -192,8 +199,7 @@ private:
     bool take_with_part(const TextLine& written) {
         const auto part = with_part(written.text, knowledge_);
         if (!part) return false;
-        rewritten_.push_back(part->line);
-        const TextLine rest{rewritten_.back(), written.place};
+        const TextLine rest = in_words(part->line, written);
         auto read = read_line(with_amount_first(rest.text, knowledge_), Origin(file_, written.place), knowledge_, {}, true);
         const auto name = known_without_amount(with_amount_first(rest.text, knowledge_));
         const Ingredient* food = read ? knowledge_.ingredient(read->line.ingredient) : name ? known_ingredient(*name, knowledge_) : nullptr;
@@ -216,8 +222,7 @@ private:
     // "no fresh herbs except rosemary": the rosemary is there, and the other fresh herbs are not. "Nothing sour except lemons" names no
     // food that is not there. False where what is not there is not known: then the line is asked about as it stands.
     bool take_exception(const Exception& but, const TextLine& written) {
-        rewritten_.push_back(but.none);
-        const std::string_view none = rewritten_.back();
+        const std::string_view none = in_words(but.none, written).text;
         const auto words = words_of(none);
         const bool taste = words.size() == 2 && knowledge_.in_list(WordList::taste_word, words.back().folded);
         const auto gone = taste ? std::nullopt : denied(none);
@@ -225,13 +230,12 @@ private:
         std::string some = but.some;
         if (!words.empty() && std::any_of(words.begin(), words.end(), [](const Word& word) { return word.folded == "fresh"; }))
             if (const std::string fresh = "fresh " + some; known_ingredient(fresh, knowledge_)) some = fresh;
-        rewritten_.push_back(std::move(some));
-        take({rewritten_.back(), written.place});
+        take(in_words(std::move(some), written));
         if (taste) {
             gatherer_.not_read({Trouble::bad_data, "\"" + std::string(none) + "\" names no food", describe(file_, written.place), {}}, none,
                                true);
         } else {
-            list(rewritten_.emplace_back(*gone), {rewritten_.back(), written.place}, false);
+            list_as_gone(*gone, written);
         }
         return true;
     }
@@ -249,16 +253,14 @@ private:
     TextLine amount_first(const TextLine& line) {
         std::string turned = with_amount_first(line.text, knowledge_);
         if (turned == line.text) return line;
-        rewritten_.push_back(std::move(turned));
-        return {rewritten_.back(), line.place};
+        return in_words(std::move(turned), line);
     }
 
     TextLine in_pieces(const TextLine& line) {
         auto taken = in_small_amount(line.text, knowledge_);
         if (!taken) return line;
         gatherer_.note(std::move(taken->told));
-        rewritten_.push_back(std::move(taken->text));
-        return {rewritten_.back(), line.place};
+        return in_words(std::move(taken->text), line);
     }
 
     // "methi, like dandelion greens" by its likeness; "kein Bärlauch" in English, where the line names no food in ours.
@@ -269,15 +271,13 @@ private:
         if (const StockLine some = stock_line(line.text, knowledge_); some.says == StockWord::some)
             for (const auto& name : in_english(some.names, knowledge_))
                 if (names_food(name.text)) {
-                    rewritten_.push_back((is_plenty(line.text, knowledge_) ? "plenty of " : "some ") + name.text);
-                    return {rewritten_.back(), line.place};
+                    return in_words((is_plenty(line.text, knowledge_) ? "plenty of " : "some ") + name.text, line);
                 }
         for (auto& rewording : in_english(line.text, knowledge_)) {
             std::string& english = rewording.text;
             const StockLine says = stock_line(english, knowledge_);
             if (!says.names.empty() && !names_food(english)) continue;
-            rewritten_.push_back(std::move(english));
-            return {rewritten_.back(), line.place};
+            return in_words(std::move(english), line);
         }
         return line;
     }
@@ -297,8 +297,7 @@ private:
         gatherer_.note(likeness_note(likeness.called, *food));
         std::string plain(line.text);
         plain.replace(static_cast<std::size_t>(names.data() - line.text.data()), names.size(), likeness.line);
-        rewritten_.push_back(std::move(plain));
-        return {rewritten_.back(), line.place};
+        return in_words(std::move(plain), line);
     }
 
     // Whether every part of a line without a weight is known.
@@ -316,8 +315,8 @@ private:
         const Origin origin = origin_of(text, line);
         if (auto each = each_of_several(text, origin, knowledge_, true); !each.empty()) {
             for (auto& part : each) {
-                rewritten_.push_back(std::move(part));
-                weighed(rewritten_.back(), {rewritten_.back(), line.place});
+                const TextLine one = in_words(std::move(part), line);
+                weighed(one.text, one);
             }
             return;
         }
@@ -359,7 +358,7 @@ private:
             return;
         }
         if (const auto name = known_without_amount(text)) {
-            if (tells_amount(text, knowledge_) && name->size() < bare(text).size())
+            if (name->size() < bare(text).size() && tells_amount(text, knowledge_))
                 gatherer_.note(amount_not_read(gatherer_.whole.empty() ? text : gatherer_.whole, *name));
             return gatherer_.name(*name, origin_of(*name, line), true);
         }

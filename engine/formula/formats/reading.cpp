@@ -111,19 +111,12 @@ bool weighs_meat_and_salt(const std::vector<TextLine>& lines, std::string_view f
 
 // Foods without an amount among others with one, none of them salt, in whatever words beside them: "chard 1 kg", "spinazie zorb".
 bool only_foods_unweighed(const std::vector<TextLine>& lines, std::string_view file, const Knowledge& knowledge) {
-    constexpr std::size_t longest = 4;  // words
-    const auto named = [&](std::string_view text) {
-        auto foods = foods_named(text, longest, knowledge);
-        for (const auto& way : in_english(text, knowledge))
-            if (foods.empty()) foods = foods_named(way.text, longest, knowledge);
-        return foods;
-    };
     return std::all_of(lines.begin(), lines.end(), [&](const TextLine& line) {
         const auto read = read_line(line.text, Origin(file, line.place), knowledge);
         if (read) return knowledge.ingredient(read->line.ingredient)->family != "salts";
-        const auto foods = named(line.text);
-        return !has_digit(line.text) && !foods.empty() &&
-               std::none_of(foods.begin(), foods.end(), [](const Ingredient* food) { return food->family == "salts"; });
+        if (has_digit(line.text)) return false;
+        const auto foods = foods_in_any_tongue(line.text, knowledge);
+        return !foods.empty() && std::none_of(foods.begin(), foods.end(), [](const Ingredient* food) { return food->family == "salts"; });
     });
 }
 

@@ -327,8 +327,7 @@ std::optional<SizedLine> in_small_amount(std::string_view line, const Knowledge&
 
 bool tells_amount(std::string_view text, const Knowledge& knowledge) {
     const auto words = words_of(text);
-    const bool half =
-        std::any_of(words.begin(), words.end(), [](const Word& word) { return word.folded == "half" || word.folded == "1/2"; });
+    const bool half = std::any_of(words.begin(), words.end(), [](const Word& word) { return word.folded == "half"; });
     if (half || has_digit(text)) return true;
     const auto ways = in_english(text, knowledge);
     return std::any_of(ways.begin(), ways.end(), [](const Rewording& way) { return has_digit(way.text); });

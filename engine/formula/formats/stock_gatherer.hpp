@@ -187,6 +187,13 @@ public:
         return (growing || in_garden) && one.tissue == Tissue::dry && namer_.knows(first) ? first : one.names.front();
     }
 
+    /// Another line: nothing of what the one before said holds for it.
+    void begin(std::string_view written) {
+        whole = written;
+        holds.clear();
+        dangers.clear();
+    }
+
     /// Sets what the line being read says of a living plant and of dangers.
     void look_for_dangers(std::string_view written) {
         growing = grows(written, knowledge_);

@@ -24,6 +24,8 @@ std::vector<const Ingredient*> foods_in(std::string_view text, const Knowledge& 
     return foods_named(text, longest, knowledge);
 }
 
+}  // namespace
+
 std::vector<const Ingredient*> foods_in_any_tongue(std::string_view text, const Knowledge& knowledge) {
     auto all = foods_in(text, knowledge);
     if (!all.empty()) return all;
@@ -31,6 +33,8 @@ std::vector<const Ingredient*> foods_in_any_tongue(std::string_view text, const 
         if (all = foods_in(way.text, knowledge); !all.empty()) return all;
     return all;
 }
+
+namespace {
 
 // The one food that a part names.
 SaidOfFood said_of(std::string_view part, const Knowledge& knowledge) {

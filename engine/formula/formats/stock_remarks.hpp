@@ -20,6 +20,9 @@ using IsItem = std::function<bool(std::string_view)>;
 /// peanuts", "(peanut!)", "roasted in peanut oil". A clause that is an item stays; a lone name behind one weighed food tells of it.
 std::vector<Declared> take_remarks(std::string& line, const IsItem& is_item, const Knowledge& knowledge);
 
+/// The foods that a text names, as it stands or else in English.
+std::vector<const Ingredient*> foods_in_any_tongue(std::string_view text, const Knowledge& knowledge);
+
 /// The line with the kinds that a bracket names in place of the word that takes them in, and without the day something thawed.
 std::string in_kinds(std::string_view line, const Knowledge& knowledge);
 

@@ -20,13 +20,6 @@ namespace {
 
 constexpr std::size_t longest_said = 5;  // words
 
-// "plus d'épinards" as "plus d épinards".
-std::string with_apostrophes_apart(std::string_view line) {
-    std::string apart(line);
-    for (const std::string_view sign : {"'", "\u2019"}) replace_all(apart, sign, " ");
-    return apart;
-}
-
 // What of `words` stands in the list, from `first` on, the longest that it can; zero where nothing does.
 std::size_t words_listed(const std::vector<Word>& words, std::size_t first, WordList list, const Knowledge& knowledge) {
     for (std::size_t last = std::min(words.size(), first + longest_said); last > first; --last)
@@ -142,10 +135,7 @@ std::string may_say_none(std::string_view line, const IsItem& is_item, const Kno
 }
 
 Error asks_if_there(std::string_view line, std::string_view word, const std::string& where, const Knowledge& knowledge) {
-    constexpr std::size_t longest = 4;  // words
-    auto foods = foods_named(line, longest, knowledge);
-    for (const auto& way : in_english(line, knowledge))
-        if (foods.empty()) foods = foods_named(way.text, longest, knowledge);
+    const auto foods = foods_in_any_tongue(line, knowledge);
     const std::string food = foods.empty() ? "of it" : foods.front()->names.front(), of = foods.empty() ? "such food" : food;
     return {Trouble::bad_data,
             "\"" + std::string(line) + "\": is there any " + food +

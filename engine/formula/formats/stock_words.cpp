@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/names.hpp"
+#include "core/words.hpp"
 #include "formula/lexer/digits.hpp"
 #include "formula/lexer/line_words.hpp"
 #include "formula/lexer/measures.hpp"
@@ -58,6 +59,13 @@ bool is_loose(const Word& word, const Knowledge& knowledge) {
     return unit && unit->dimension != Dimension::mass && unit->dimension != Dimension::percent;
 }
 
+// "Nos quedan", which folds to "no quedan" and says the contrary.
+bool says_still_there(Text text, const Knowledge& knowledge) {
+    const auto words = words_of(text);
+    return words.size() > 1 &&
+           knowledge.in_list_as_written(WordList::still_there, lower(text.substr(words[0].begin, words[1].end - words[0].begin)));
+}
+
 // "the kind with cashews", "con anacardi": no food stands before the word for "with".
 bool says_with(Text clause, const Knowledge& knowledge) {
     for (const auto& word : words_of(clause)) {
@@ -88,7 +96,7 @@ StockLine stock_line(std::string_view text, const Knowledge& knowledge) {
     if (knowledge.in_list(WordList::stock_closing, folded)) return {StockWord::nothing_else, {}};
     if (knowledge.in_list(WordList::stock_opening, folded)) return {StockWord::everything_else, {}};
     if (ends_in_colon || knowledge.in_list(WordList::stock_heading, folded)) return {StockWord::heading, {}};
-    const bool ours = same(text.substr(0, std::min<std::size_t>(text.size(), 8)), "nos qued");  // "nos quedan", which folds to "no quedan"
+    const bool ours = says_still_there(text, knowledge);
     if (const auto names = rest_after(text, WordList::stock_none, knowledge); !ours && !names.empty()) {
         const auto bare_names = rest_before(names, WordList::stock_when, knowledge);  // "no sorrel this week"
         return {StockWord::none, bare_names.empty() ? names : bare_names};
@@ -205,12 +213,15 @@ std::string leaves_open(std::string_view line, const Knowledge& knowledge) {
     return {};
 }
 
+std::string with_apostrophes_apart(std::string_view line) {
+    std::string apart(line);
+    for (const std::string_view sign : {"'", "\u2019"}) replace_all(apart, sign, " ");
+    return apart;
+}
+
 bool says_no_abroad(std::string_view line, const Knowledge& knowledge) {
-    if (same(line.substr(0, std::min<std::size_t>(line.size(), 8)), "nos qued")) return false;
-    std::string apart(line);  // "pas d'épinards"
-    for (const std::string_view sign : {"'", "\u2019"})
-        for (auto at = apart.find(sign); at != std::string::npos; at = apart.find(sign, at + 1))
-            apart.replace(at, sign.size(), sign.size(), ' ');
+    if (says_still_there(line, knowledge)) return false;
+    const std::string apart = with_apostrophes_apart(line);  // "pas d'épinards"
     const auto words = words_of(apart);
     for (std::size_t last = std::min<std::size_t>(words.size(), 2); last > 0 && last < words.size() + 1; --last)
         if (words.size() > last && knowledge.in_list(WordList::stock_no_abroad, fold(phrase(words, 0, last)))) return true;

@@ -44,6 +44,9 @@ bool is_unticked(std::string_view line);
 /// "sunflower seeds?", "spinach if it has not bolted": what is to be asked; empty where the line leaves nothing open.
 std::string leaves_open(std::string_view line, const Knowledge& knowledge);
 
+/// "plus d'épinards" as "plus d épinards".
+std::string with_apostrophes_apart(std::string_view line);
+
 /// "kein Koriander", "pas de piments": another tongue's no.
 bool says_no_abroad(std::string_view line, const Knowledge& knowledge);
 

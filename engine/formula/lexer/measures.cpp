@@ -65,10 +65,11 @@ constexpr std::array units{
     Spelled{"imperial quart|imp quart|uk quart", volume("imperial quart", imperial_gallon / 4)},
     Spelled{"imperial gallon|imp gallon|uk gallon", volume("imperial gallon", imperial_gallon)},
     Spelled{"imperial fl oz|imperial fluid ounce|imp fl oz|uk fl oz|uk fluid ounce", volume("imperial fl oz", imperial_gallon / 160)},
-    Spelled{"metric cup|australian cup", volume("metric cup", 250)},
+    Spelled{"metric cup|australian cup|au cup|aus cup|aussie cup", volume("metric cup", 250)},
     Spelled{"metric tbsp|metric tablespoon|uk tbsp|uk tablespoon", volume("metric tbsp", 15)},
     Spelled{"metric tsp|metric teaspoon|uk tsp|uk teaspoon", volume("metric tsp", 5)},
-    Spelled{"australian tbsp|australian tablespoon", volume("australian tbsp", 20)},
+    Spelled{"australian tbsp|australian tablespoon|au tbsp|au tablespoon|aus tbsp|aus tablespoon|aussie tbsp|aussie tablespoon",
+            volume("australian tbsp", 20)},
     Spelled{"dessertspoon|dessert spoon|dessertspoonful|dsp", volume("dessertspoon", 10)},
     Spelled{"%|percent|per cent|pct", Unit{"%", Dimension::percent, exact(0.01)}},
     // Loose measures, judgement: spoon sets sold as dash, pinch and smidgen hold 1/8, 1/16 and 1/32 tsp; fingers differ twofold.

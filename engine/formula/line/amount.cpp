@@ -227,6 +227,19 @@ Result<Weighed> weigh_part(const AmountPart& part, const AmountText& amount, con
     return volume_part(part, ingredient, words);
 }
 
+// "2,400 kg", "2.500 g": a mark before three digits that may part thousands or decimals.
+Failure asks_thousands_or_decimals(const AmountPart& part, bool grams_or_ml) {
+    const double thousand = part.number.mid < 1000 ? 1000 * part.number.mid : part.number.mid;
+    const std::string all = plain_number(thousand), few = plain_number(thousand / 1000);
+    if (!grams_or_ml)
+        return failure(Trouble::bad_data, "a comma before three digits may mean thousands or decimals: write it without, as " + all +
+                                              (part.unit && part.unit->word == "kg" ? " kg or " + few + " kg" : " or " + few));
+    const bool weight = part.unit->word == "g";
+    return failure(Trouble::bad_data, "a point before three digits may mean decimals or thousands: write it as " + all +
+                                          (weight ? " g or " : " ml or ") + few + (weight ? " kg, or as " : " l, or as ") + few +
+                                          (weight ? " g" : " ml"));
+}
+
 }  // namespace
 
 Result<Weighed> weigh(const AmountText& amount, const Ingredient& ingredient, std::vector<std::string> words) {
@@ -234,17 +247,7 @@ Result<Weighed> weigh(const AmountText& amount, const Ingredient& ingredient, st
     Weighed total{{0, 0, 0}, std::nullopt};
     for (const auto& part : amount.parts) {
         const bool thousands = part.unit && (part.unit->word == "g" || part.unit->word == "ml");
-        const double thousand = part.number.mid < 1000 ? 1000 * part.number.mid : part.number.mid;  // "2,400 kg", "2.500 g"
-        const std::string all = plain_number(thousand), few = plain_number(thousand / 1000);
-        if (amount.unsure_comma && !thousands)
-            return failure(Trouble::bad_data, "a comma before three digits may mean thousands or decimals: write it without, as " + all +
-                                                  (part.unit && part.unit->word == "kg" ? " kg or " + few + " kg" : " or " + few));
-        if (amount.unsure_dot && thousands) {
-            const bool weight = part.unit->word == "g";
-            return failure(Trouble::bad_data, "a point before three digits may mean decimals or thousands: write it as " + all +
-                                                  (weight ? " g or " : " ml or ") + few + (weight ? " kg, or as " : " l, or as ") + few +
-                                                  (weight ? " g" : " ml"));
-        }
+        if ((amount.unsure_comma && !thousands) || (amount.unsure_dot && thousands)) return asks_thousands_or_decimals(part, thousands);
         const auto weighed = weigh_part(part, amount, ingredient, words);
         if (!weighed) return weighed;
         total.grams = plus(total.grams, weighed->grams);

@@ -144,7 +144,7 @@ void write_country_of_measure(std::string& line, const Knowledge& knowledge) {
     if (behind == words.begin() || behind == words.end() || behind->end > close) return;
     const auto& measure = *(behind - 1);
     if (!knowledge.in_list(WordList::country_of_measure, behind->folded)) return;
-    const std::string country = behind->folded.starts_with("aus") || behind->folded == "au" ? "australian" : behind->folded;
+    const std::string country = behind->folded;
     const Unit* plain = unit_named(measure.folded);
     if (!plain || !unit_named(country + " " + std::string(plain->word))) return;
     const auto rest = line.find_first_not_of(" ,;:", behind->end);

@@ -289,19 +289,22 @@ std::optional<std::string> sort_in_brackets(std::string_view line) {
     return std::nullopt;
 }
 
+bool holds_only_sulphite(std::string_view text, const Knowledge& knowledge) {
+    const auto named = allergens_named(text, knowledge);
+    return !named.empty() && std::all_of(named.begin(), named.end(), [](const Declared& one) { return one.allergen == "sulphite"; });
+}
+
 // "Paprika, packed in a plant that also handles sesame", "apricots, sulphured": what a food holds or touched behind a comma is a remark, as
 // it is in brackets, and no second food. Empty where it says no such thing.
 std::string contact_in_brackets(std::string_view line, const Knowledge& knowledge) {
     const auto comma = line.find(", ");
     if (comma == std::string_view::npos || line.find('(') != std::string_view::npos) return {};
     const std::string_view rest = line.substr(comma + 2);
-    const auto named = allergens_named(rest, knowledge);
     const auto words = hazard_text(rest).words;
     const bool tells = std::any_of(words.begin(), words.end(), [&](const std::string& word) {
         return fits_any(knowledge.records().lexicon.holds, word) || knowledge.in_list(WordList::contact_word, fold(word));
     });
-    const bool treated = std::all_of(named.begin(), named.end(), [](const Declared& one) { return one.allergen == "sulphite"; });
-    if (named.empty() || !(tells || treated)) return {};
+    if (allergens_named(rest, knowledge).empty() || !(tells || holds_only_sulphite(rest, knowledge))) return {};
     return std::string(line.substr(0, comma)) + " (" + std::string(rest) + ")";
 }
 
@@ -315,7 +318,7 @@ Result<ReadLine> read_as_written(std::string_view line, const LineSetting& setti
     if (!read)
         if (const auto remark = contact_in_brackets(line, knowledge); !remark.empty())
             if (auto again = read_any_tongue(remark, setting);
-                again && (!again->line.declared.empty() || may_hold(remark, knowledge) == ", which may hold sulphite"))
+                again && (!again->line.declared.empty() || holds_only_sulphite(remark, knowledge)))
                 return with_remarks(remark, std::move(*again), setting);
     if (!read && !on_the_shelf)
         if (auto first = read_first_of_two(line, setting)) return std::move(*first);

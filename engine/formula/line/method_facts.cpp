@@ -205,14 +205,25 @@ bool is_of_cooking(const Sentence& sentence, std::size_t at, const Knowledge& kn
            !says_beside(sentence, at, WordList::holding_word, knowledge);
 }
 
-// The least heat of a sentence that is no cold.
+// A heat that food is held at: beside or behind a word of holding, and not that of the cooking.
+bool is_of_holding(const Sentence& sentence, std::size_t at, const Knowledge& knowledge) {
+    const bool behind = std::any_of(sentence.words.begin(), sentence.words.end(), [&](const Word& word) {
+        return word.begin < sentence.words[at].begin && Sentence::in(word, WordList::holding_word, knowledge);
+    });
+    const bool beside =
+        says_beside(sentence, at, WordList::holding_word, knowledge) && !says_beside(sentence, at, WordList::cooking_word, knowledge);
+    return (behind || beside) && !is_of_cooking(sentence, at, knowledge);
+}
+
+// The least heat that a sentence has hot food held at, and that is no cold.
 std::optional<double> coolest_of_hot(std::string_view text, const Knowledge& knowledge) {
-    constexpr double cool = 20;
+    constexpr double cold = 8;  // C, as a mass that stands
     const Sentence sentence{std::string(text), words_of(text)};
     std::optional<double> least;
-    for (const auto& word : sentence.words) {
-        const auto celsius = starts_number(word) ? celsius_at(sentence.text, word.begin, knowledge) : std::nullopt;
-        if (celsius && *celsius > cool) least = std::min(least.value_or(*celsius), *celsius);
+    for (std::size_t i = 0; i < sentence.words.size(); ++i) {
+        if (!starts_number(sentence.words[i]) || !is_of_holding(sentence, i, knowledge)) continue;
+        const auto celsius = celsius_at(sentence.text, sentence.words[i].begin, knowledge);
+        if (celsius && *celsius > cold) least = std::min(least.value_or(*celsius), *celsius);
     }
     return least;
 }
@@ -291,8 +302,9 @@ std::optional<double> cooked_too_cool(const std::vector<std::string>& method, st
 
 std::optional<double> held_too_cool(std::string_view text, const Knowledge& knowledge) {
     constexpr double coolest = 20;  // C: cooler is the fridge or a cellar
-    const RuleSet* general = knowledge.rules("general");
-    const double hot = general && general->hot_holding ? general->hot_holding->band.mid : 0;
+    double hot = 0;
+    for (const auto& rules : knowledge.records().rules)
+        if (rules.hot_holding) hot = std::max(hot, rules.hot_holding->band.mid);
     const Sentence sentence{std::string(text), words_of(text)};
     if (!sentence.says(WordList::holding_word, knowledge)) return std::nullopt;
     for (std::size_t i = 0; i < sentence.words.size(); ++i) {

@@ -98,6 +98,7 @@ std::optional<Error> two_foods_of_one_name(const NameRead& name, const AmountTex
 }
 
 void take_named_in_brackets(NameRead& name, LineNotes& notes, const Knowledge& knowledge) {
+    if (notes.passed.empty()) return;
     for (const auto& one : knowledge.records().lexicon.namesakes) {
         if (!contains(one.names, own_name(name)) && !contains(one.trade_words, fold(name.generic))) continue;
         for (auto passed = notes.passed.begin(); passed != notes.passed.end(); ++passed) {

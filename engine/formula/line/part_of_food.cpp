@@ -140,9 +140,9 @@ void rewrite_parts_of_food(std::string& line, const Knowledge& knowledge) {
     if (!rewrite_part_of(line, knowledge)) rewrite_done_to_part(line);
 }
 
-std::vector<std::string> two_parts_of_fruit(std::string_view line, const Knowledge& knowledge) {
+std::vector<std::string> two_parts_of_fruit(std::string_view line, const std::vector<Rewording>& english) {
     if (auto parts = two_parts_in_english(line); !parts.empty()) return parts;
-    for (const auto& way : in_english(line, knowledge))
+    for (const auto& way : english)
         if (auto parts = two_parts_in_english(way.text); !parts.empty()) return parts;
     return {};
 }

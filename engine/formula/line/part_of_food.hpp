@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "formula/line/tongues.hpp"
 #include "knowledge/knowledge.hpp"
 
 namespace standin {
@@ -13,7 +14,7 @@ namespace standin {
 void rewrite_parts_of_food(std::string& line, const Knowledge& knowledge);
 
 /// "Zest and juice of 2 limes", "1 limone (scorza e succo)" as two lines; empty where it is no such line.
-std::vector<std::string> two_parts_of_fruit(std::string_view line, const Knowledge& knowledge);
+std::vector<std::string> two_parts_of_fruit(std::string_view line, const std::vector<Rewording>& english);
 
 /// "zest and juice of 1 lemon"
 bool names_two_parts(const std::string& line, const Knowledge& knowledge);
