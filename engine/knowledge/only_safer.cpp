@@ -64,7 +64,7 @@ public:
         for (const auto& caution : over.cautions) {
             record_ = at + "caution " + caution.id;
             if (const auto* old = of_id(base->cautions, caution.id)) {
-                if (caution.text != old->text || caution.brief != old->brief)
+                if (caution.text != old->text || caution.brief != old->brief || caution.salted != old->salted)
                     complain("a built-in caution keeps its text: say more under an id of your own");
                 said_as_often(old->when, caution.when);
                 if (!caution.only.empty() && caution.only != old->only)

@@ -1,6 +1,7 @@
 #include "safety/goes_without.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 #include "core/contains.hpp"
 #include "core/words.hpp"
@@ -49,12 +50,14 @@ public:
         const auto said = must_go_without(text, knowledge_);
         if (!said.said || (of_title && !said.plainly)) return;
         GoesWithout one{text, of_title, false, {}};
+        std::vector<Exclusion> by_diet;  // stands last: what a diet takes in is told by it, and no allergy is
         for (const auto& food : said.foods)
             if (auto exclusion = exclusion_of(food, knowledge_); exclusion && !is_told(*exclusion)) {
                 auto milk = is_kosher(*exclusion) ? milk_beside_meat(formula_, knowledge_) : std::nullopt;
-                one.left.push_back(std::move(*exclusion));
-                if (milk) one.left.push_back(std::move(*milk));
+                (exclusion->kind && exclusion->kind->diet ? by_diet : one.left).push_back(std::move(*exclusion));
+                if (milk) by_diet.push_back(std::move(*milk));
             }
+        one.left.insert(one.left.end(), std::make_move_iterator(by_diet.begin()), std::make_move_iterator(by_diet.end()));
         if (!one.left.empty() || said.foods.empty()) all_.push_back(std::move(one));
     }
 

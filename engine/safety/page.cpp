@@ -75,8 +75,7 @@ CautionText of_what_came_in(const CautionText& caution, const Prediction& base) 
 // A title or a note may say several things: each is told by itself.
 bool is_same(const CautionText& one, const CautionText& other) {
     const bool of_a_promise = one.id == "title-promise" || one.id == "note-promise";
-    const bool of_one_word = one.reason.kind == other.reason.kind && one.reason.role == other.reason.role;
-    return one.id == other.id && one.degree == other.degree && (!of_a_promise || of_one_word);
+    return one.id == other.id && one.degree == other.degree && (!of_a_promise || one.reason.kind == other.reason.kind);
 }
 
 bool says_all_of(const CautionText& one, const CautionText& other) {

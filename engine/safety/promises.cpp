@@ -75,6 +75,13 @@ CautionText diet_caution(const Kind& diet, const std::string& promise, bool of_t
     return caution_text(std::move(reason), diet.source, {}, promise);
 }
 
+// A title may name a diet and whose it is: what the diet asks for is told once.
+bool is_told_of_diet(const std::vector<CautionText>& all, const CautionText& one) {
+    return one.reason.kind == ReasonKind::title_of_diet && std::any_of(all.begin(), all.end(), [&](const CautionText& told) {
+               return told.reason.kind == one.reason.kind && told.reason.note == one.reason.note;
+           });
+}
+
 // That it is fit for people who must go without needs more than lines can show.
 void of_any_allergen(std::vector<CautionText>& all, const Formula& formula, const Knowledge& knowledge) {
     const auto promise = promise_of_no_allergen(formula.title, knowledge);
@@ -215,7 +222,8 @@ std::vector<CautionText> broken_promises(const Formula& formula, const Knowledge
         else if (kind.diet && !kind.note.empty()) all.push_back(diet_caution(kind, promise->words));
         else if (promise->fit_for_people) all.push_back(promise_caution(ReasonKind::title_to_be_shown, {}, "eu-828-2014", promise->words));
     }
-    for (auto& told : cautions_of_guests(formula, knowledge)) all.push_back(std::move(told));
+    for (auto& told : cautions_of_guests(formula, knowledge))
+        if (!is_told_of_diet(all, told)) all.push_back(std::move(told));
     for (auto& told : other_animals(formula, title, knowledge)) all.push_back(std::move(told));
     for (auto& told : animals_of_casings(formula, knowledge)) all.push_back(std::move(told));
     return all;

@@ -241,6 +241,15 @@ TEST_CASE("raw milk is called raw wherever its name stands") {
     CHECK(seen);
 }
 
+TEST_CASE("an allergy named after a diet is heard, and what the diet asks for is told once") {
+    const auto p = engine().predict(read("Anna keeps kosher and is allergic to mustard\n2 kg beef chuck\n34 g salt\n")).value();
+    const CautionText* without = caution(p, "guest-without");
+    REQUIRE(without);
+    CHECK(without->text.find("mustard") != std::string::npos);
+    CHECK(std::count_if(p.cautions.begin(), p.cautions.end(),
+                        [](const CautionText& one) { return one.text.find("slaughtered") != std::string::npos; }) == 1);
+}
+
 TEST_CASE("guests who eat halal or kosher are heard in a note") {
     for (const std::string said : {"note: for our Muslim guests", "Hinweis: unsere muslimischen Gäste", "note: pour nos invités musulmans",
                                    "note: Karim eats halal", "note: halal please", "note: my aunt keeps kosher"}) {
