@@ -125,13 +125,10 @@ IdeasExcluded ideas_excluded(const AdaptRequest& request, const Stock& stock, co
         for (const auto& allergen : allergens_held(food))
             held.push_back((contains(food.allergens, allergen) ? "" : "perhaps ") + allergen_name(allergen, knowledge));
         held.insert(held.begin(), name(idea.with));
-        std::vector<std::string> told;
-        for (const auto& exclusion : stock.kept_by(food.id)) {  // by the maker's words too
-            if (contains(told, exclusion.word)) continue;
-            told.push_back(exclusion.word);
-            found.conflict.push_back(demand("without", exclusion.word));
+        for (const auto& word : stock.kept_by(food.id)) {  // by the maker's words too
+            found.conflict.push_back(demand("without", word));
             found.conflict.push_back(make_reason(ReasonKind::against_each_other, {}, held));
-            found.conflict.back().about = exclusion.word;
+            found.conflict.back().about = word;
         }
     }
     for (const auto& one : found.conflict) {

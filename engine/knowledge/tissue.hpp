@@ -33,4 +33,10 @@ inline bool is_vegetable(const Ingredient& food) {
 /// Flour, crumbs, starch or gum: what is stirred in dry and binds by the water it takes up.
 inline bool is_dry_binder(const Ingredient& food) { return food.roles.front() == Role::binder && food.tissue == Tissue::dry; }
 
+/// Oil: what pours and is all fat; cream pours and is not.
+inline bool is_oil(const Ingredient& food) {
+    constexpr double all_fat = 80;  // g in 100 g; judgement
+    return food.roles.front() == Role::fat && food.tissue == Tissue::liquid && food.composition.fat.mid >= all_fat;
+}
+
 }  // namespace standin

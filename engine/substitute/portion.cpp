@@ -102,7 +102,6 @@ bool Portions::printed(const SwapPath& path) const {
     });
 }
 
-// One swap with its own ratio, and no chain.
 bool Portions::says_how_much(const SwapPath& path) const {
     return path.swaps.size() == 1 && nominal_.knowledge().records().swaps[path.swaps.front()].basis == Basis::weight;
 }
@@ -310,7 +309,6 @@ namespace {
 
 // Grams of a frozen, dried or ground food for a gram of what it was made of, where a swap says so.
 std::optional<double> ratio_to_made(const Ingredient& made, const Knowledge& knowledge) {
-    if (made.made_of.empty()) return std::nullopt;
     for (const auto& swap : knowledge.records().swaps)
         if (swap.from == made.made_of && swap.to == made.id && swap.basis == Basis::weight && swap.ratio && !swap.partner)
             return swap.ratio->band.mid;
@@ -324,13 +322,14 @@ std::optional<double> ratio_to_made(const Ingredient& made, const Knowledge& kno
 std::optional<WeighedOut> Portions::as_made_of(const Line& food, const SwapPath& path, Role role) const {
     const Knowledge& knowledge = nominal_.knowledge();
     const Ingredient &made = ingredient(food), &own = ingredient(line_);
-    const auto ratio = ratio_to_made(made, knowledge);
-    if (!ratio || made.made_of == line_.ingredient || !own.made_of.empty()) return std::nullopt;
+    if (made.made_of.empty() || made.made_of == line_.ingredient || !own.made_of.empty() || !vegetable(line_)) return std::nullopt;
+    const Ingredient* fresh = knowledge.ingredient(made.made_of);
+    if (!fresh || !is_vegetable(fresh->tissue)) return std::nullopt;
     SwapPath to_fresh = path;
     if (path.swaps.size() > 1 && knowledge.records().swaps[path.swaps.back()].from == made.made_of) to_fresh.swaps.pop_back();
     if (!by_dose_alone(to_fresh)) return std::nullopt;
-    const Ingredient* fresh = knowledge.ingredient(made.made_of);
-    if (!fresh || !is_vegetable(fresh->tissue) || !vegetable(line_)) return std::nullopt;
+    const auto ratio = ratio_to_made(made, knowledge);
+    if (!ratio) return std::nullopt;
     auto portion = of(prepared_like(line_, *fresh, {}, knowledge), to_fresh, role);
     if (!portion || portion->why) return std::nullopt;
     const Bounds held = within_limit({0, *ratio * portion->most, 0, {}, {}}, food, most_share(path, formula_, knowledge));

@@ -34,6 +34,8 @@ public:
     /// Dose of `role` that the whole line brings.
     double dose(Role role) const;
     double batch_grams() const { return batch_grams_; }
+    /// One swap with its own ratio, and no chain.
+    bool says_how_much(const SwapPath& path) const;
 
 private:
     struct Bounds {
@@ -57,7 +59,6 @@ private:
     Bounds as_a_dose(Bounds b, const Line& food, const SwapPath& path, Role role) const;
     Bounds within_limit(Bounds b, const Line& food, double line_share) const;
     bool printed(const SwapPath& path) const;
-    bool says_how_much(const SwapPath& path) const;
     bool a_pinch(const SwapPath& path) const;
     bool by_dose_alone(const SwapPath& path) const;
     bool bulky(const Line& food, Role role) const;

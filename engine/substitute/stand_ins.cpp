@@ -31,7 +31,10 @@ public:
           may_use_(may_use),
           may_match_(may_match),
           portions_(formula, line, nominal),
-          partners_(formula, line, portions_, nominal, may_use) {}
+          partners_(formula, line, portions_, nominal, may_use) {
+        for (const auto& swap : records().swaps)
+            if (swap.partner && swap.from == line_.ingredient) paired_.push_back(&swap);
+    }
 
     Candidates all() && {
         for (const Role role : ingredient().roles) {
@@ -112,11 +115,10 @@ private:
     // another dose.
     bool is_neat_where_thinned(const SwapPath& path, Role role) const {
         const Swap& last = records().swaps[path.swaps.back()];
-        const bool says_how_much = path.swaps.size() == 1 && last.basis == Basis::weight;
-        if (last.any() || last.partner || says_how_much) return false;
-        return std::any_of(records().swaps.begin(), records().swaps.end(), [&](const Swap& swap) {
-            if (swap.from != line_.ingredient || swap.to != last.to || swap.role != role || !swap.partner) return false;
-            const Ingredient& beside = *knowledge().ingredient(swap.partner->ingredient);
+        if (last.any() || last.partner || portions_.says_how_much(path)) return false;
+        return std::any_of(paired_.begin(), paired_.end(), [&](const Swap* swap) {
+            if (swap->to != last.to || swap->role != role) return false;
+            const Ingredient& beside = *knowledge().ingredient(swap->partner->ingredient);
             return from_the_tap(beside.id) || (role == Role::lean && !beside.meat && may_use_(beside));
         });
     }
@@ -228,6 +230,7 @@ private:
     const MayUse& may_match_;
     Portions portions_;
     Partners partners_;
+    std::vector<const Swap*> paired_;  ///< swaps of the line that name a partner
     Candidates all_;
     std::set<std::string> fit_, refused_;
 };

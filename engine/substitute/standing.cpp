@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <optional>
 #include <set>
 #include <string>
 #include <utility>
@@ -10,6 +11,18 @@
 #include "knowledge/kinds.hpp"
 
 namespace standin {
+namespace {
+
+// The kind of near twins that a food is of.
+std::optional<std::size_t> twins_kind(const Ingredient& food, const Knowledge& knowledge) {
+    constexpr std::string_view kinds_of_twins = "twins-";
+    const auto& kinds = knowledge.records().kinds;
+    for (std::size_t k = 0; k < kinds.size(); ++k)
+        if (kinds[k].id.starts_with(kinds_of_twins) && belongs(food, kinds[k], knowledge)) return k;
+    return std::nullopt;
+}
+
+}  // namespace
 
 double standing_of(const Candidate& candidate, const Line& line, double felt, double new_allergens, const Knowledge& knowledge) {
     const auto constant = [&](std::string_view id) { return knowledge.parameter("stand_ins.order." + std::string(id)).mid; };
@@ -24,11 +37,10 @@ double standing_of(const Candidate& candidate, const Line& line, double felt, do
     if (candidate.role == Role::heat && weak) back += constant("weak");
     if (candidate.role == Role::fat && solid(from) && !solid(to)) back += constant("melted");
     if (newly("no-named-sort")) back += constant("open");
-    const auto twins = [&](const Kind& kind) {
-        return kind.id.starts_with("twins-") && belongs(from, kind, knowledge) && belongs(to, kind, knowledge);
-    };
-    const auto& kinds = knowledge.records().kinds;
-    if (newly("other-packet") && std::any_of(kinds.begin(), kinds.end(), twins)) back += constant("packet");
+    if (newly("other-packet")) {
+        const auto twins = twins_kind(from, knowledge);
+        if (twins && twins == twins_kind(to, knowledge)) back += constant("packet");
+    }
     if (candidate.role == Role::fat && belongs(from, "cured", knowledge) && !belongs(to, "cured", knowledge)) back += constant("uncured");
     if (newly("gathered")) back += constant("gathered");
     else if (newly("seldom-sold")) back += constant("seldom");
@@ -45,16 +57,9 @@ NearlySame nearly_same(const std::vector<std::string>& foods, const Knowledge& k
 }
 
 Twins twins_of(const std::vector<std::string>& foods, const std::string& line, const Knowledge& knowledge) {
-    constexpr std::string_view kinds_of_twins = "twins-";
-    const auto& kinds = knowledge.records().kinds;
-    const auto kind_of_food = [&](const std::string& id) -> std::optional<std::size_t> {
-        for (std::size_t k = 0; k < kinds.size(); ++k)
-            if (kinds[k].id.starts_with(kinds_of_twins) && belongs(*knowledge.ingredient(id), kinds[k], knowledge)) return k;
-        return std::nullopt;
-    };
     Twins twins;
-    for (const auto& food : foods) twins.of.push_back(kind_of_food(food));
-    twins.own = kind_of_food(line);
+    for (const auto& food : foods) twins.of.push_back(twins_kind(*knowledge.ingredient(food), knowledge));
+    twins.own = twins_kind(*knowledge.ingredient(line), knowledge);
     return twins;
 }
 

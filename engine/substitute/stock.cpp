@@ -217,21 +217,33 @@ void Stock::guard_allergens(const Formula& formula) {
 }
 
 // What somebody who eats it must go without, by the maker's words, is not brought in; what the formula has of it stays, and is told first.
+namespace {
+
+Reason kept_for(const GoesWithout& guest, std::string takes) {
+    Reason kept = make_reason(ReasonKind::title_to_be_shown);
+    kept.about = "guest-kept";
+    kept.role = guest.words;
+    kept.note = std::move(takes);
+    if (guest.of_title) kept.by_way = {"title"};
+    return kept;
+}
+
+}  // namespace
+
 void Stock::keep_from_guests(const Formula& formula) {
     for (const auto& guest : goes_without(formula, *knowledge_, true))
         for (const auto& exclusion : guest.left) {
             const auto asked = [&](const Excluded& out) { return out.takes == exclusion.takes; };
             if (std::any_of(excluded_.begin(), excluded_.end(), asked)) continue;
             keep_out(exclusion, formula);
-            Reason kept = make_reason(ReasonKind::title_to_be_shown);
-            kept.about = "guest-kept";
-            kept.role = guest.words;
-            kept.note = exclusion.takes;
-            if (guest.of_title) kept.by_way = {"title"};
-            Excluded out{exclusion.word, exclusion.takes, {}, {}, {}, {std::move(kept)}};
-            out.note = in_a_row(out.notes);
-            excluded_.push_back(std::move(out));
+            told_as_kept(exclusion.word, exclusion.takes, kept_for(guest, exclusion.takes));
         }
+}
+
+void Stock::told_as_kept(std::string word, std::string takes, Reason kept) {
+    Excluded out{std::move(word), std::move(takes), {}, {}, {}, {std::move(kept)}};
+    out.note = in_a_row(out.notes);
+    excluded_.push_back(std::move(out));
 }
 
 void Stock::keep_out(const Exclusion& exclusion, const Formula& formula) {
@@ -253,14 +265,8 @@ void Stock::keep_from_eaters(const Formula& formula) {
             keep_out(exclusion, formula);
             takes.push_back(exclusion.kind && exclusion.kind->diet ? exclusion.takes : exclusion.word);
         }
-        Reason kept = make_reason(ReasonKind::title_to_be_shown);
-        kept.about = "guest-kept";
-        kept.role = guest.words;
-        kept.note = standin::listed(takes);
-        if (guest.of_title) kept.by_way = {"title"};
-        Excluded out{guest.words, kept.note, {}, {}, {}, {std::move(kept)}};
-        out.note = in_a_row(out.notes);
-        excluded_.push_back(std::move(out));
+        const std::string all = standin::listed(takes);
+        told_as_kept(guest.words, all, kept_for(guest, all));
     }
     if (dangers_.empty() || !is_for_the_frail(formula, *knowledge_)) return;
     for (const auto& [food, dangers] : dangers_) {
@@ -269,17 +275,17 @@ void Stock::keep_from_eaters(const Formula& formula) {
         Reason kept = make_reason(ReasonKind::title_to_be_shown);
         kept.about = "raw-kept";
         kept.foods = {with_raw_milk(knowledge_->ingredient(food)->names.front(), knowledge_->ingredient(food)->tissue)};
-        Excluded out{kept.foods.front(), kept.foods.front(), {}, {}, {}, {std::move(kept)}};
-        out.note = in_a_row(out.notes);
-        excluded_.push_back(std::move(out));
+        const std::string raw = kept.foods.front();
+        exclusions_.push_back({raw, raw, {}, nullptr, {food}, false});
+        told_as_kept(raw, raw, std::move(kept));
     }
 }
 
-std::vector<Exclusion> Stock::kept_by(const std::string& ingredient) const {
-    std::vector<Exclusion> all;
+std::vector<std::string> Stock::kept_by(const std::string& ingredient) const {
+    std::vector<std::string> words;
     for (const auto& exclusion : exclusions_)
-        if (takes(exclusion, ingredient)) all.push_back(exclusion);
-    return all;
+        if (takes(exclusion, ingredient) && !contains(words, exclusion.word)) words.push_back(exclusion.word);
+    return words;
 }
 
 void Stock::take_list(const Inventory& have) {

@@ -68,8 +68,8 @@ public:
     bool says_missing(const std::string& ingredient) const { return missing_.count(ingredient) > 0; }
     const std::vector<Presumption>& presumed() const { return presumed_; }
     const std::vector<Excluded>& excluded() const { return excluded_; }
-    /// What keeps a food away, by the words that were asked and by those of the formula.
-    std::vector<Exclusion> kept_by(const std::string& ingredient) const;
+    /// The words that keep a food away, those that were asked and those of the formula, each once.
+    std::vector<std::string> kept_by(const std::string& ingredient) const;
     const Knowledge& knowledge() const { return *knowledge_; }
 
 private:
@@ -82,6 +82,7 @@ private:
     void keep_from_guests(const Formula& formula);
     void keep_from_eaters(const Formula& formula);
     void keep_out(const Exclusion& exclusion, const Formula& formula);
+    void told_as_kept(std::string word, std::string takes, Reason kept);
     void take_list(const Inventory& have);
     void trust_guesses(const Formula& formula, const Inventory& have);
     std::optional<double> as_much_as_asked(const std::string& ingredient, const Formula& formula) const;

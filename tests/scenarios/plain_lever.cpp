@@ -97,6 +97,14 @@ TEST_CASE("plain lever: for a word about the bite nobody changes the meat, and o
     for (const auto& v : asked(belly, {"firmer"}).variants) CHECK(grams_in(v, "pork-shoulder") >= 1500);
 }
 
+TEST_CASE("plain lever: the maker's own cut on the list opens no other") {
+    for (const char* list : {"pork shoulder 4 kg", "pork shoulder 4 kg\npork backfat 1 kg"}) {
+        CAPTURE(list);
+        for (const auto& v : asked(belly, {"firmer"}, 0.5, list).variants)
+            for (const char* other : {"pork-loin", "pork-leg", "pork-tenderloin"}) CHECK(grams_in(v, other) == 0);
+    }
+}
+
 TEST_CASE("plain lever: what is told as the nearest is what the first answer shows") {
     for (const auto& [formula, want] : {std::pair(thigh, "firmness>=95"), std::pair(lamb, "ph>=6.2"), std::pair(wet, "bind>=90")}) {
         CAPTURE(want);

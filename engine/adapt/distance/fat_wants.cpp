@@ -18,7 +18,7 @@ bool serves_fat_want(const Formula& formula, std::size_t l, const Ingredient& fo
     const Role role = context.knowledge().ingredient(formula.lines[l].ingredient)->roles.front();
     if (role != Role::fat && role != Role::lean) return true;
     const double comes = food.composition.fat.mid / 100, goes = fat_of(formula.lines[l], context);
-    const bool less = asks_leaner(distance.goals()), more = any_asks(distance.goals(), Property::fat_pct, Goal::Kind::at_least);
+    const bool less = asks_leaner(distance.goals()), more = asks_richer(distance.goals());
     return (!less || (clearly_fatter * comes < goes && comes + felt < goes)) &&
            (!more || (comes > clearly_fatter * goes && comes > goes + felt));
 }

@@ -19,11 +19,6 @@ std::string trimmed(std::string_view text) {
     return std::string(text.substr(first, text.find_last_not_of(" \t") - first + 1));
 }
 
-std::string lower(std::string text) {
-    for (auto& c : text) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-    return text;
-}
-
 std::vector<std::string_view> condition_words() {
     std::vector<std::string_view> words;
     for_each_property([&](Property p) {
@@ -124,6 +119,12 @@ bool any_asks(const std::vector<Goal>& goals, Property property, Goal::Kind kind
 }
 
 bool asks_leaner(const std::vector<Goal>& goals) { return any_asks(goals, Property::fat_pct, Goal::Kind::at_most); }
+
+bool asks_richer(const std::vector<Goal>& goals) { return any_asks(goals, Property::fat_pct, Goal::Kind::at_least); }
+
+bool asks_firmer(const std::vector<Goal>& goals) {
+    return any_asks(goals, Property::bind, Goal::Kind::at_least) || any_asks(goals, Property::firmness, Goal::Kind::at_least);
+}
 
 Result<std::vector<Goal>> read_wants(const std::vector<std::string>& wants, const Knowledge& knowledge) {
     std::vector<Goal> goals;

@@ -34,8 +34,12 @@ Property of_batch(Property property);
 /// Whether one of them asks the property to go that way, of the batch or of the meat.
 bool any_asks(const std::vector<Goal>& goals, Property property, Goal::Kind kind);
 
-/// Less fat, of the batch or of the meat.
+/// Less fat, or more of it, of the batch or of the meat.
 bool asks_leaner(const std::vector<Goal>& goals);
+bool asks_richer(const std::vector<Goal>& goals);
+
+/// More of what holds the mass together or of its bite.
+bool asks_firmer(const std::vector<Goal>& goals);
 
 /// Every want as goals, in order. usage error with the nearest word for what is not understood. Salt is meant as % of the meat, as pages
 /// tell it, all else of the batch, unless the want says which: "salt<=1.5 % of batch".

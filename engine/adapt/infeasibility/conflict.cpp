@@ -105,7 +105,7 @@ private:
         for (const auto& move : problem.moves)
             if (move.kind == MoveKind::stand_in && move.line == l && !problem.formula.lines[l].keep)
                 covered += move.most * move.covers->per_gram;
-        return covered >= all_but * (1 - problem.start[l] / problem.formula.lines[l].grams.mid);
+        return covered >= all_but * missing_share(problem, l);
     }
 
     // With how much of the batch the meat on hand would make, unless that is none of it or all of it.

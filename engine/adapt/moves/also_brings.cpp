@@ -10,13 +10,10 @@ bool is_seasoning(Role role) { return role == Role::spice || role == Role::herb 
 
 }  // namespace
 
-bool brings_acid(const Formula& formula, std::size_t l, const Context& context) {
+bool brings_acid(const Line& line, double batch_acid, const Context& context) {
     constexpr double share = 0.05;  // of the batch's acid
-    const Line& line = formula.lines[l];
-    if (is_seasoning(context.knowledge().ingredient(line.ingredient)->roles.front())) return false;
-    double acid = 0;
-    for (const auto& other : formula.lines) acid += context.nominal().unit(other)[Amount::titratable] * other.grams.mid;
-    return context.nominal().unit(line)[Amount::titratable] * line.grams.mid > share * acid;
+    return !is_seasoning(context.knowledge().ingredient(line.ingredient)->roles.front()) &&
+           context.nominal().unit(line)[Amount::titratable] * line.grams.mid > share * batch_acid;
 }
 
 bool holds_the_ph_down(const Formula& formula, std::size_t l, const Distance& distance, const Context& context) {

@@ -7,8 +7,8 @@
 
 namespace standin {
 
-/// Whether line `l` brings so much of the batch's acid that it is one: wine, beer, sorrel.
-bool brings_acid(const Formula& formula, std::size_t l, const Context& context);
+/// Whether a line brings so much of the batch's acid, `batch_acid` in mmol, that it is one: wine, beer, sorrel.
+bool brings_acid(const Line& line, double batch_acid, const Context& context);
 
 /// Whether a higher pH is asked for as a number and the batch comes nearer to it by less of line `l`: feta, yoghurt, buttermilk.
 bool holds_the_ph_down(const Formula& formula, std::size_t l, const Distance& distance, const Context& context);

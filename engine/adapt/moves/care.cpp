@@ -154,8 +154,7 @@ private:
     // Whether what was asked suffers from loose water.
     bool wets_the_mass() const {
         const auto& goals = distance_.goals();
-        return any_asks(goals, Property::bind, Goal::Kind::at_least) || any_asks(goals, Property::firmness, Goal::Kind::at_least) ||
-               any_asks(goals, Property::cook_loss_pct, Goal::Kind::at_most);
+        return asks_firmer(goals) || any_asks(goals, Property::cook_loss_pct, Goal::Kind::at_most);
     }
 
     // As the maker makes it, or as it will be made: where acid meets the meat unsalted nothing shows that leaves are dry.

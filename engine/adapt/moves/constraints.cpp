@@ -98,8 +98,7 @@ private:
 
     // Meat that is there gives way to other meat gram for gram: what a want brings in for it does not stand beside it.
     void swap_meat() {
-        const bool about_fat = asks_leaner(distance_.goals()) || any_asks(distance_.goals(), Property::bind, Goal::Kind::at_least) ||
-                               any_asks(distance_.goals(), Property::firmness, Goal::Kind::at_least);
+        const bool about_fat = asks_leaner(distance_.goals()) || asks_firmer(distance_.goals());
         for (std::size_t l = 0; l < problem_.start.size(); ++l) {
             const Line& line = problem_.formula.lines[l];
             if (!ingredient(line).meat || problem_.missing[l]) continue;
@@ -145,7 +144,7 @@ private:
             const Line& line = problem_.formula.lines[l];
             if (!problem_.missing[l] || (is_vegetable(ingredient(line).tissue) && !is_relish(ingredient(line)))) continue;
             const auto fills = [&](const Move& m) { return m.kind == MoveKind::stand_in && m.line == l ? m.covers->per_gram : 0.0; };
-            double room = over * (1 - problem_.start[l] / line.grams.mid);
+            double room = over * missing_share(problem_, l);
             for (const auto& move : problem_.moves) room = std::max(room, fills(move) * move.most);
             share(fills, room);
         }
@@ -166,7 +165,7 @@ private:
         };
         for (std::size_t l = 0; l < problem_.start.size(); ++l) {
             if (!problem_.missing[l]) continue;
-            const double missing = 1 - problem_.start[l] / problem_.formula.lines[l].grams.mid;
+            const double missing = missing_share(problem_, l);
             const auto comes = [&](const Move& m) { return m.kind == MoveKind::stand_in && m.line == l; };
             LinearConstraint limit{{}, -most_of_it * missing, 1};
             for (const auto& move : problem_.moves) limit.per_gram.push_back(comes(move) ? -move.covers->per_gram : 0);
@@ -476,7 +475,7 @@ void take_as_far_as_caps_let(Problem& problem) {
         Move& move = problem.moves[m];
         if (move.kind != MoveKind::stand_in || !problem.missing[move.line]) continue;
         const auto room = room_under_caps(problem, m);
-        const double missing = 1 - problem.start[move.line] / problem.formula.lines[move.line].grams.mid;
+        const double missing = missing_share(problem, move.line);
         if (!room) continue;
         const double part = clear * *room / static_cast<double>(lines_under_its_cap(problem, m));
         if (part * move.covers->per_gram >= pinch * missing) move.least = std::min(move.least, part);

@@ -60,10 +60,7 @@ private:
     bool dry_binder(const Move& move) const { return is_dry_binder(*knowledge_.ingredient(move.food.ingredient)); }
 
     // Nor is oil another idea out of another bottle.
-    bool oil(const Move& move) const {
-        const Ingredient& food = *knowledge_.ingredient(move.food.ingredient);
-        return move.role == Role::fat && food.tissue == Tissue::liquid && !food.meat && !belongs(food, "rendered-fat", knowledge_);
-    }
+    bool oil(const Move& move) const { return is_oil(*knowledge_.ingredient(move.food.ingredient)); }
 
     static bool same_place(const Move& a, const Move& b) {
         if (a.kind != b.kind) return false;

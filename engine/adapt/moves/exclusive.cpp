@@ -52,14 +52,13 @@ public:
 private:
     bool comes_in(std::size_t m) const {
         const Move& move = moves_[m];
-        if (move.kind != MoveKind::stand_in || move.into || move.stands_for.empty() || !problem_.missing[move.line]) return false;
-        const std::string& family = knowledge_.ingredient(problem_.formula.lines[move.line].ingredient)->family;
-        return family == "herbs" || family == "spices";
+        return move.kind == MoveKind::stand_in && !move.into && !move.stands_for.empty() &&
+               is_missing_seasoning(problem_, move.line, knowledge_);
     }
 
     bool has_another(std::size_t line, const std::string& food) const {
         constexpr double half = 0.5, near = 0.4;  // of the line; closeness; judgement
-        const double missing = 1 - problem_.start[line] / problem_.formula.lines[line].grams.mid;
+        const double missing = missing_share(problem_, line);
         for (std::size_t m = 0; m < moves_.size(); ++m)
             if (comes_in(m) && moves_[m].line == line && !(moves_[m].brings(food) > 0) && moves_[m].stands_for.front().closeness >= near &&
                 moves_[m].most * moves_[m].covers->per_gram >= half * missing)

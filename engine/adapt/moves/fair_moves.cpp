@@ -13,8 +13,6 @@
 namespace standin {
 namespace {
 
-double missing_share(const Problem& problem, std::size_t l) { return 1 - problem.start[l] / problem.formula.lines[l].grams.mid; }
-
 bool stands_in(const Problem& problem, const Move& move) { return move.kind == MoveKind::stand_in && problem.missing[move.line]; }
 
 // What comes in beside another food for the line does not come in for it by itself as well, nor does a food that is nearer with its
@@ -83,7 +81,7 @@ private:
     bool is_fresh_for_cured(const Move& other, const Move& move) const {
         const auto is_cured = [&](const Line& line) { return cured(food_of(line), context_); };
         return is_cured(move.food) && !is_cured(problem_.formula.lines[move.line]) && !is_cured(other.food) && food_of(other.food).meat &&
-               fills(other, context_.constant("advice.fair.a-third"));
+               fills(other, a_third_);
     }
 
     // Sour flesh that a swap names, on the list, is taken before what is poured or only matches the dose: tamarind for green mango
@@ -100,7 +98,7 @@ private:
         if (is_half_of(other, move) || is_fresh_for_cured(other, move) || is_flesh_for_poured(other, move)) return true;
         const bool bystander = move.into && closeness(other) >= closeness(move);
         const bool far =
-            closeness(move) < context_.constant("advice.fair.far-off") && closeness(other) >= closeness(move) + clearly_nearer_;
+            closeness(move) < far_off_ && closeness(other) >= closeness(move) + clearly_nearer_;
         return (bystander || far) && carries_all(other);
     }
 
@@ -118,10 +116,9 @@ private:
     }
 
     bool has_harmless(const Move& move) const {
-        const double hardly_further = context_.constant("advice.fair.hardly-further");
         return stands_in(problem_, move) && brings_allergen(move) && std::any_of(all_.begin(), all_.end(), [&](const Move& other) {
                    return stands_in(problem_, other) && other.line == move.line && !brings_allergen(other) &&
-                          (other.into || is_to_hand(other)) && closeness(other) + hardly_further >= closeness(move) &&
+                          (other.into || is_to_hand(other)) && closeness(other) + hardly_further_ >= closeness(move) &&
                           fills(other, all_but_);
                });
     }
@@ -150,7 +147,9 @@ private:
     const Context& context_;
     std::vector<Move> all_;  // before any is taken out
     double all_but_ = context_.constant("advice.fair.all-but"), half_ = context_.constant("advice.fair.half");
+    double a_third_ = context_.constant("advice.fair.a-third"), far_off_ = context_.constant("advice.fair.far-off");
     double clearly_nearer_ = context_.constant("advice.fair.clearly-nearer");
+    double hardly_further_ = context_.constant("advice.fair.hardly-further");
 };
 
 // What sets a seasoning that comes in back, as where swaps are listed: how unlike it is, less where makers take it without asking.
@@ -172,10 +171,7 @@ void first_of_the_swaps_first(Problem& problem, const Stock& stock, const FoodPr
     constexpr double clearly_before = 0.1;  // of that order; judgement
     constexpr double at_the_back = 5;       // times the price: the aroma is in the order already; judgement
     constexpr std::size_t few = 3;          // herbs that are missing; of more each has its own, and not all the same one
-    const auto is_seasoning = [&](std::size_t l) {
-        const std::string& family = context.knowledge().ingredient(problem.formula.lines[l].ingredient)->family;
-        return problem.missing[l] && (family == "herbs" || family == "spices");
-    };
+    const auto is_seasoning = [&](std::size_t l) { return is_missing_seasoning(problem, l, context.knowledge()); };
     std::size_t seasonings = 0;
     for (std::size_t l = 0; l < problem.formula.lines.size(); ++l) seasonings += is_seasoning(l) ? 1 : 0;
     if (!stock.listed() || seasonings > few) return;

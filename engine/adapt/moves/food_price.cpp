@@ -88,13 +88,9 @@ double FoodPrice::passed_over(const Ingredient& food, Role role, const Distance&
     // More of the salmon that is there before mackerel is bought.
     const auto fat_of = [](const Ingredient& cut) { return cut.composition.fat.mid; };
     const auto has_own_fatter_cut = [&] {
-        const auto of_same = [&](const Line& line) {
-            const Ingredient& own = *context_.knowledge().ingredient(line.ingredient);
-            return !line.keep && own.meat && own.roles.front() == Role::lean && own.meat->species == food.meat->species;
-        };
         double leanest = 100, fattest = 0;
         for (const auto& line : formula_.lines)
-            if (of_same(line)) {
+            if (lean_of_same(line)) {
                 const double fat = fat_of(*context_.knowledge().ingredient(line.ingredient));
                 leanest = std::min(leanest, fat);
                 fattest = std::max(fattest, fat);

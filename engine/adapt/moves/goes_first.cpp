@@ -33,10 +33,9 @@ private:
     // Who wants it leaner, or firmer, takes out the back fat before the belly: of no line a larger share than of a clearly fatter one.
     void fattest_goes_first() {
         const auto& goals = distance_.goals();
-        const bool leaner = asks_leaner(goals) || any_asks(goals, Property::bind, Goal::Kind::at_least) ||
-                            any_asks(goals, Property::firmness, Goal::Kind::at_least);
+        const bool leaner = asks_leaner(goals) || asks_firmer(goals);
         // Who wants it richer takes lean out, and not the fat cut: the other way round.
-        const bool richer = !leaner && any_asks(goals, Property::fat_pct, Goal::Kind::at_least);
+        const bool richer = !leaner && asks_richer(goals);
         const double clearly = context_.constant("advice.meat.fatter");
         const auto goes = [&](const Move& move) { return move.kind == MoveKind::reduce && ingredient(move.food).meat; };
         const auto fat = [&](const Move& move) { return context_.nominal().unit(move.food)[Amount::fat]; };
@@ -51,8 +50,6 @@ private:
             }
     }
 
-    bool asks_richer() const { return any_asks(distance_.goals(), Property::fat_pct, Goal::Kind::at_least); }
-
     // Half of the way to the fat that is asked for, as a share of the batch.
     double half_way_to_rich() const {
         const auto& now = distance_.base().properties;
@@ -65,7 +62,7 @@ private:
 
     // Who wants it richer takes out no salmon: what is as fat as that goes only for what is fatter.
     void what_is_rich_stays() {
-        if (!asks_richer()) return;
+        if (!asks_richer(distance_.goals())) return;
         const double rich = half_way_to_rich();
         for (std::size_t m = 0; m < problem_.moves.size(); ++m) {
             const Move& goes = problem_.moves[m];
@@ -81,7 +78,7 @@ private:
 
     // A turkey sausage with oil in it gets more oil, or skin, before half of the turkey is another cut.
     void fat_goes_up_before_the_meat_is_changed() {
-        if (!asks_richer()) return;
+        if (!asks_richer(distance_.goals())) return;
         std::vector<double> raised(problem_.moves.size(), 0.0);
         bool any = false;
         for (std::size_t m = 0; m < problem_.moves.size(); ++m) {
@@ -104,7 +101,7 @@ private:
     // Another cheese, cream or oil comes in only for one that goes: who wants it leaner is not given ricotta beside all of the
     // feta, nor who wants it richer ghee beside the cream.
     void swap_other_fat() {
-        if (!asks_leaner(distance_.goals()) && !asks_richer()) return;
+        if (!asks_leaner(distance_.goals()) && !asks_richer(distance_.goals())) return;
         for (std::size_t l = 0; l < problem_.start.size(); ++l) {
             const Line& line = problem_.formula.lines[l];
             if (ingredient(line).meat || role(line) != Role::fat || problem_.missing[l]) continue;
@@ -149,7 +146,7 @@ private:
         constexpr double sets_at = 5.3, much = 0.25;  // pH; of the batch's acid; judgement
         const auto& goals = distance_.goals();
         const bool holds =
-            any_asks(goals, Property::bind, Goal::Kind::at_least) || any_asks(goals, Property::firmness, Goal::Kind::at_least);
+            asks_firmer(goals);
         if (!holds || distance_.base().properties[Property::ph] >= sets_at) return;
         const auto sours = [&](const Move& move) {
             return move.kind == MoveKind::reduce &&
@@ -176,7 +173,7 @@ private:
     // Who wants it to hold pours less wine and water into it before something is bought to hold them.
     void loose_water_goes_before_binder() {
         const auto& goals = distance_.goals();
-        if (!any_asks(goals, Property::bind, Goal::Kind::at_least) && !any_asks(goals, Property::firmness, Goal::Kind::at_least)) return;
+        if (!asks_firmer(goals)) return;
         constexpr double some = 0.01;  // of the batch: a splash wets nothing; judgement
         for (std::size_t a = 0; a < problem_.moves.size(); ++a)
             for (std::size_t b = 0; b < problem_.moves.size(); ++b) {

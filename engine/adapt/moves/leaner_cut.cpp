@@ -4,18 +4,22 @@
 #include <string>
 
 #include "adapt/distance/fat_wants.hpp"
+#include "adapt/moves/own_first.hpp"
 #include "core/names.hpp"
 #include "knowledge/kinds.hpp"
+#include "knowledge/tissue.hpp"
 
 namespace standin {
 namespace {
 
-bool asks_for_a_firmer_bite(const std::vector<Goal>& goals) {
-    return any_asks(goals, Property::bind, Goal::Kind::at_least) || any_asks(goals, Property::firmness, Goal::Kind::at_least);
-}
+// A firmer bite, and nothing of the fat, which has cuts of its own.
+bool asks_for_the_bite_alone(const std::vector<Goal>& goals) { return asks_firmer(goals) && !asks_leaner(goals) && !asks_richer(goals); }
 
-bool asks_of_the_fat(const std::vector<Goal>& goals) {
-    return asks_leaner(goals) || any_asks(goals, Property::fat_pct, Goal::Kind::at_least);
+// A number is met whatever it takes; for a word nobody changes the meat of his sausage.
+bool asks_by_number(const std::vector<Goal>& goals) {
+    return std::any_of(goals.begin(), goals.end(), [](const Goal& goal) {
+        return goal.condition && (goal.property == Property::bind || goal.property == Property::firmness);
+    });
 }
 
 // Quail is a bird of the kind, and no chicken; one salmon is not the next.
@@ -37,22 +41,8 @@ bool is_leaner_cut_of(const Ingredient& line, const Line& there, const Ingredien
 }  // namespace
 
 void open_leaner_cuts(AskedRoles& asked, const Formula& formula, const Distance& distance, const Stock& stock, Leeway leeway) {
-    if (!asks_for_a_firmer_bite(distance.goals()) || asks_of_the_fat(distance.goals())) return;
-    const auto& foods = stock.knowledge().records().ingredients;
-    const auto is_of_an_animal_there = [&](const Ingredient& food) {
-        return std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
-            const auto& meat = stock.knowledge().ingredient(line.ingredient)->meat;
-            return meat && food.meat && meat->species == food.meat->species;
-        });
-    };
-    const bool listed = stock.listed() && std::any_of(foods.begin(), foods.end(), [&](const Ingredient& food) {
-                            return food.roles.front() == Role::lean && stock.names(food.id) && is_of_an_animal_there(food);
-                        });
-    // A number is met whatever it takes; for a word nobody changes the meat of his sausage.
-    const bool by_number = std::any_of(distance.goals().begin(), distance.goals().end(), [](const Goal& goal) {
-        return goal.condition && (goal.property == Property::bind || goal.property == Property::firmness);
-    });
-    if ((leeway == Leeway::usual || !by_number) && !listed) return;
+    if (!asks_for_the_bite_alone(distance.goals())) return;
+    if ((leeway == Leeway::usual || !asks_by_number(distance.goals())) && !lists_another_cut(formula, stock)) return;
     for (auto* roles : {&asked.replace, &asked.down}) roles->insert(Role::lean);
 }
 
@@ -64,11 +54,9 @@ bool may_change_the_cut(const Formula& formula, std::size_t l, const Ingredient&
     // Back fat that goes so that it is leaner makes room for lean, not for cheese.
     if (role == Role::fat && own.meat && asks_leaner(distance.goals())) return food.meat.has_value() || stock.names(food.id);
     // Nor for oil: of that there is just less.
-    constexpr double all_fat = 80;  // g in 100 g
-    const bool oil = role == Role::fat && own.tissue == Tissue::liquid && own.composition.fat.mid >= all_fat;
-    if (oil && asks_leaner(distance.goals())) return stock.names(food.id);
-    if (role != Role::lean || asks_of_the_fat(distance.goals()) || !asks_for_a_firmer_bite(distance.goals())) return true;
-    return is_leaner_cut_of(own, formula.lines[l], food, context);
+    if (is_oil(own) && asks_leaner(distance.goals())) return stock.names(food.id);
+    if (role != Role::lean || !asks_for_the_bite_alone(distance.goals())) return true;
+    return (stock.names(food.id) || asks_by_number(distance.goals())) && is_leaner_cut_of(own, formula.lines[l], food, context);
 }
 
 }  // namespace standin

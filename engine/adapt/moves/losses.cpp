@@ -65,7 +65,7 @@ double worst_stand_in(std::size_t l, const Problem& problem, const Distance& dis
     const ProcessState& process = problem.processes.front().state;
     const auto square = [&](const Material& m) { return distance.square(m, models.state(m, process)); };
     const Line& line = problem.formula.lines[l];
-    const double missing = 1 - problem.start[l] / line.grams.mid;
+    const double missing = missing_share(problem, l);
     Material without = distance.base_material();
     without.add(context.nominal().unit(line), -missing * line.grams.mid);
     const double lost = square(without);
@@ -122,7 +122,7 @@ double lost_of(const Problem& problem, std::size_t line, double gone) {
 
 std::vector<double> lost_shares(const Problem& problem, const std::vector<double>& grams) {
     std::vector<double> lost;
-    for (std::size_t l = 0; l < problem.start.size(); ++l) lost.push_back(1 - problem.start[l] / problem.formula.lines[l].grams.mid);
+    for (std::size_t l = 0; l < problem.start.size(); ++l) lost.push_back(missing_share(problem, l));
     for (std::size_t m = 0; m < grams.size(); ++m)
         if (const auto& covers = problem.moves[m].covers) lost[covers->line] -= covers->per_gram * grams[m];
     for (std::size_t l = 0; l < lost.size(); ++l) lost[l] = std::max(0.0, lost_of(problem, l, lost[l]));

@@ -23,25 +23,9 @@ bool has_own_acid_to_raise(const Formula& formula, const std::vector<bool>& miss
     return false;
 }
 
-// Lean meat of an animal that is in the formula already, and not in it yet.
-bool lists_leaner_cut(const Formula& formula, const Stock& stock, const Distance& distance, const Context& context) {
-    if (!stock.listed() || !asks_leaner(distance.goals())) return false;
-    const auto same_animal = [&](const Ingredient& food) {
-        return std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
-            const auto& meat = context.knowledge().ingredient(line.ingredient)->meat;
-            return meat && meat->species == food.meat->species;
-        });
-    };
-    const auto& foods = context.knowledge().records().ingredients;
-    return std::any_of(foods.begin(), foods.end(), [&](const Ingredient& food) {
-        return food.meat && food.roles.front() == Role::lean && stock.names(food.id) && stock.offer(food).on_hand &&
-               !has_food(formula, food.id) && same_animal(food);
-    });
-}
-
 // Cream, oil or lard on the list, for who wants it richer: that is used before more skin is asked for.
 bool lists_a_fat(const Formula& formula, const Stock& stock, const Distance& distance, const Context& context) {
-    if (!stock.listed() || !any_asks(distance.goals(), Property::fat_pct, Goal::Kind::at_least)) return false;
+    if (!stock.listed() || !asks_richer(distance.goals())) return false;
     const auto& foods = context.knowledge().records().ingredients;
     return std::any_of(foods.begin(), foods.end(), [&](const Ingredient& food) {
         return food.roles.front() == Role::fat && stock.names(food.id) && stock.offer(food).on_hand && !has_food(formula, food.id);
@@ -62,9 +46,24 @@ bool has_own_leaf_to_raise(const Formula& formula, const std::vector<bool>& miss
 
 }  // namespace
 
+bool lists_another_cut(const Formula& formula, const Stock& stock) {
+    if (!stock.listed()) return false;
+    const auto same_animal = [&](const Ingredient& food) {
+        return std::any_of(formula.lines.begin(), formula.lines.end(), [&](const Line& line) {
+            const auto& meat = stock.knowledge().ingredient(line.ingredient)->meat;
+            return meat && meat->species == food.meat->species;
+        });
+    };
+    const auto& foods = stock.knowledge().records().ingredients;
+    return std::any_of(foods.begin(), foods.end(), [&](const Ingredient& food) {
+        return food.meat && food.roles.front() == Role::lean && stock.names(food.id) && stock.offer(food).on_hand &&
+               !has_food(formula, food.id) && same_animal(food);
+    });
+}
+
 void own_food_first(AskedRoles& asked, const Problem& problem, const Stock& stock, const Distance& distance, const Context& context,
                     Leeway leeway) {
-    if (lists_leaner_cut(problem.formula, stock, distance, context)) asked.add.insert(Role::lean);
+    if (asks_leaner(distance.goals()) && lists_another_cut(problem.formula, stock)) asked.add.insert(Role::lean);
     if (lists_a_fat(problem.formula, stock, distance, context)) {
         asked.only_listed_fat = asked.add.insert(Role::fat).second;
         asked.by_goal.insert(Role::fat);

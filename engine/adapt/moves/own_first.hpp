@@ -9,6 +9,9 @@ namespace standin {
 void own_food_first(AskedRoles& asked, const Problem& problem, const Stock& stock, const Distance& distance, const Context& context,
                     Leeway leeway);
 
+/// Whether the list names lean meat of an animal that is in the formula, and not in it yet.
+bool lists_another_cut(const Formula& formula, const Stock& stock);
+
 /// What raising a line costs where the list names other meat and not this: what a maker wrote down comes first.
 double price_of_unlisted_meat(const Line& line, const Stock& stock, const Context& context);
 

@@ -147,11 +147,13 @@ private:
     }
 
     // What pours makes no mass richer by itself: of oil more is no substitute for fat with body.
-    bool is_oil(const Line& line) const { return ingredient(line).roles.front() == Role::fat && ingredient(line).tissue == Tissue::liquid; }
+    bool pours_fat(const Line& line) const {
+        return ingredient(line).roles.front() == Role::fat && ingredient(line).tissue == Tissue::liquid;
+    }
 
     bool has_main_line_of(Role role) const {
         return std::any_of(lines().begin(), lines().end(),
-                           [&](const Line& line) { return ingredient(line).roles.front() == role && !line.keep && !is_oil(line); });
+                           [&](const Line& line) { return ingredient(line).roles.front() == role && !line.keep && !pours_fat(line); });
     }
 
     double room_for_more(std::size_t l) const {
@@ -162,7 +164,7 @@ private:
 
     // Wine, sorrel and beer move sourness too, whatever they are there for first; feta the pH.
     bool sour_beside(std::size_t l) {
-        return (asked_.change.count(Role::acid) > 0 && brings_acid(problem_.formula, l, context_)) ||
+        return (asked_.change.count(Role::acid) > 0 && brings_acid(lines()[l], base_acid_, context_)) ||
                (leeway_ == Leeway::all && holds_the_ph_down(problem_.formula, l, distance_, context_));
     }
 
@@ -219,7 +221,7 @@ private:
                                              : leaf  ? twice_more
                                                      : most_.raise,
                                              asked, share_for_lost_acid(ingredient(line), unit(line), line.grams.mid, lost_acid_)});
-        const double oil = is_oil(line) ? std::max(0.0, most_.oil * base_mass_ - line.grams.mid) : base_mass_;
+        const double oil = pours_fat(line) ? std::max(0.0, most_.oil * base_mass_ - line.grams.mid) : base_mass_;
         offer(MoveKind::raise,
               std::min({line.grams.mid * share, room_for_more(l), is_meat(l) ? base_mass_ : most_.of_batch(role) * base_mass_, oil}));
     }

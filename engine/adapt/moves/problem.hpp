@@ -114,6 +114,12 @@ struct Problem {
     }
 };
 
+/// Share of a line that is not to be had.
+double missing_share(const Problem& problem, std::size_t line);
+
+/// Whether the line is a herb or a spice that is not to be had.
+bool is_missing_seasoning(const Problem& problem, std::size_t line, const Knowledge& knowledge);
+
 /// The goals as limits: conditions as they are, words at their target less the slack within which they count as met.
 std::vector<Goal> hard_goals(const Distance& distance);
 

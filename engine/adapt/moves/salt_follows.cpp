@@ -36,7 +36,7 @@ bool plain_salt(const Ingredient& food, const Knowledge& knowledge) {
 
 bool salt_follows(const Problem& problem, const Distance& distance, const Context& context) {
     constexpr double all = 0.95;  // of the meat: where less is allowed, fat goes and nothing comes in for it
-    const bool of_fat = asks_leaner(distance.goals()) || any_asks(distance.goals(), Property::fat_pct, Goal::Kind::at_least);
+    const bool of_fat = asks_leaner(distance.goals()) || asks_richer(distance.goals());
     if (of_fat && problem.least_meat < all * problem.start_total[Amount::meat]) return true;
     for (const auto& move : problem.moves)
         if (move.brings_food() && (brings_salt(move, context) || replaces_meat(problem, move, context))) return true;

@@ -22,7 +22,7 @@ bool lean_is_weighed_out(const Formula& formula, const Stock& stock, const Knowl
 double least_share_of_meat(const Formula& formula, const Stock& stock, const Distance& distance, Leeway leeway, const Context& context) {
     const bool scarce = asks_leaner(distance.goals()) && lean_is_weighed_out(formula, stock, context.knowledge());
     if (scarce && leeway == Leeway::all) return context.constant("advice.meat.scarce-least");
-    const bool of_fat = scarce || any_asks(distance.goals(), Property::fat_pct, Goal::Kind::at_least);
+    const bool of_fat = scarce || asks_richer(distance.goals());
     return context.constant(of_fat ? "advice.meat.fat-least" : "advice.meat.least");
 }
 

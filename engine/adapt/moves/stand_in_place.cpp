@@ -155,7 +155,7 @@ bool StandInPlace::fills(std::size_t l, const Candidate& candidate, double most)
 
 void StandInPlace::hold_bulk(Problem& problem, std::size_t l, std::size_t first, bool only_one) const {
     const double all_but = context_.constant("advice.fair.all-but");
-    const double missing = 1 - problem.start[l] / lines()[l].grams.mid;
+    const double missing = missing_share(problem, l);
     const auto is_short = [&](const Move& m) { return m.fills && m.most * m.covers->per_gram < all_but * missing; };
     const auto from = problem.moves.begin() + static_cast<std::ptrdiff_t>(first);
     if (!only_one && std::any_of(from, problem.moves.end(), is_short)) return;

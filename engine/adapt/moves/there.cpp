@@ -17,6 +17,13 @@ bool weighed_to_the_gram(const Ingredient& food) {
 
 }  // namespace
 
+double missing_share(const Problem& problem, std::size_t line) { return 1 - problem.start[line] / problem.formula.lines[line].grams.mid; }
+
+bool is_missing_seasoning(const Problem& problem, std::size_t line, const Knowledge& knowledge) {
+    const std::string& family = knowledge.ingredient(problem.formula.lines[line].ingredient)->family;
+    return problem.missing[line] && (family == "herbs" || family == "spices");
+}
+
 std::map<std::string, double> take_what_is_there(Problem& problem, const Stock& stock, const Knowledge& knowledge) {
     const double hardly_short = knowledge.parameter("advice.there.hardly-short").mid;
     const auto& lines = problem.formula.lines;

@@ -53,19 +53,13 @@ public:
         const bool of_meat = stands->role == Role::lean || stands->role == Role::fat;
         // For the bite a leaner cut is told for that, and not with what it lacks of the fat.
         const bool for_the_bite =
-            any_asks(asked_, Property::bind, Goal::Kind::at_least) || any_asks(asked_, Property::firmness, Goal::Kind::at_least);
-        if (stands->role == Role::lean && for_the_bite && !wants(Property::fat_pct) && !problem_.missing[edit.line]) {
-            Reason bite = about(ReasonKind::fat);
-            bite.role = "firmness";
-            return bite;
-        }
-        if (of_meat && wants(Property::fat_pct)) {
-            Reason fat = about(ReasonKind::fat);
-            fat.asks = why.asks;
-            fat.note = why.note;
-            return fat;
-        }
-        return why;
+            stands->role == Role::lean && asks_firmer(asked_) && !wants(Property::fat_pct) && !problem_.missing[edit.line];
+        if (!for_the_bite && !(of_meat && wants(Property::fat_pct))) return why;
+        Reason fat = about(ReasonKind::fat);
+        if (for_the_bite) fat.role = "firmness";
+        fat.asks = why.asks;
+        fat.note = why.note;
+        return fat;
     }
 
     // How much of what is missing a stand-in makes up for that a cap holds down: what a kilo takes of it, or the law allows.
