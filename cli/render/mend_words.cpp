@@ -151,7 +151,7 @@ std::string plain_for(const PlainFor& more, const MendWay& way, Units units) {
 }  // namespace
 
 std::string answer_first(const MendAnswer& a, Units units) {
-    const std::string mass = a.base.title + ", " + kilos(a.made_g, units) + " of mass";
+    const std::string mass = (a.base.title.empty() ? "" : a.base.title + ", ") + kilos(a.made_g, units) + " of mass";
     if (!a.discard.empty()) return mass + ": do not mend it.";
     if (!a.opposed.empty())
         return mass + ": \"" + listed(a.opposed) + "\" pull against each other. Fry two more patties and let somebody else taste.";

@@ -60,6 +60,8 @@ Problem only(const Problem& problem, const std::vector<std::size_t>& chosen) {
 
 bool thins(const Goal& goal) { return goal.kind == Goal::Kind::at_most && goal.property != Property::cook_loss_pct; }
 
+bool asks_less(const Meant& meant) { return meant.reading->asks_less() || std::any_of(meant.goals.begin(), meant.goals.end(), thins); }
+
 bool is_of_same_foods(const Mended& one, const Mended& other) {
     return std::equal(one.add.begin(), one.add.end(), other.add.begin(), other.add.end(),
                       [](const Ingoing& a, const Ingoing& b) { return a.ingredient == b.ingredient; });
@@ -75,7 +77,7 @@ double leaf_share(const Mended& mended, const Material& mass, const Knowledge& k
 
 Mended Additions::with_more_of(const Formula& start) const {
     Mended mended{start, {}};
-    const double grown = mass_.made.total(start)[Amount::mass] / total_[Amount::mass];
+    const double batch = mass_.made.total(start)[Amount::mass], grown = batch / total_[Amount::mass];
     for (const auto& taste : mass_.tastes) {
         if (!taste.reading->more_of) continue;
         for (const auto& line : mass_.formula.lines) {
@@ -87,7 +89,6 @@ Mended Additions::with_more_of(const Formula& start) const {
             double grams = taste.by() * line.grams.mid * grown - there;
             const Offer offer = mass_.stock.offer(line);
             if (offer.grams) grams = std::min(grams, *offer.grams);
-            const double batch = mass_.made.total(start)[Amount::mass];
             if (food.most_g_per_kg) grams = std::min(grams, food.most_g_per_kg->band.mid * batch / 1000 - there);
             grams = kitchen_grams(grams, offer.grams.has_value());
             if (offer.on_hand && grams > 0) bring(mended, line, grams, false);
@@ -166,14 +167,17 @@ std::vector<Mended> Additions::searched(const Mended& start, std::size_t top, co
         return !aim.own || std::none_of(chosen.begin(), chosen.end(), is_new);
     };
     constexpr std::size_t most_foods = 3;
-    for (std::size_t foods = 1; foods <= most_foods && found.empty(); ++foods)
+    std::size_t foods = 1;
+    for (; foods <= most_foods; ++foods) {
         for (const auto& chosen : chosen_moves(problem, foods)) {
             if (!allowed(chosen)) continue;
             if (auto candidate = with_only(only(problem, chosen), chosen, start, distance, aim)) found.push_back(std::move(*candidate));
         }
+        if (!found.empty()) break;
+    }
     // What is in the formula comes before what is new, though it take two of its leaves.
     const auto of_its_own = [](const Candidate& one) { return one.rank.first == 0; };
-    if (!found.empty() && std::none_of(found.begin(), found.end(), of_its_own))
+    if (foods == 1 && std::none_of(found.begin(), found.end(), of_its_own))
         for (const auto& chosen : chosen_moves(problem, 2))
             if (std::all_of(chosen.begin(), chosen.end(), [&](std::size_t m) { return is_own_leaf(problem.moves[m]); }))
                 if (auto candidate = with_only(only(problem, chosen), chosen, start, distance, aim)) found.push_back(std::move(*candidate));

@@ -193,9 +193,7 @@ void Judging::put_plain(MendWay& way, const Plain& plain, double share) const {
 
 // What makes a taste less is made and folded in a part at a time: who has all of it in cannot take it out again.
 void Judging::put_rounds(MendWay& way, const Plain& plain, double share) const {
-    const bool less = std::any_of(goals().begin(), goals().end(), thins) ||
-                      std::any_of(mass_.tastes.begin(), mass_.tastes.end(), [](const Meant& meant) { return meant.reading->asks_less(); });
-    if (!less) return;
+    if (std::none_of(mass_.tastes.begin(), mass_.tastes.end(), asks_less)) return;
     way.plain_rounds = std::max(1, static_cast<int>(std::ceil(share / mass_.context.constant("mend.plain.part") - rounding)));
     if (way.plain_rounds == 1) return;
     const State first = mass_.made.state(blended(start_, plain, share / way.plain_rounds));

@@ -30,4 +30,7 @@ struct Mass {
 /// Whether a goal asks for less of something: only plain mass brings that.
 bool thins(const Goal& goal);
 
+/// Whether a word asks for less of something, by a goal or by what it says.
+bool asks_less(const Meant& meant);
+
 }  // namespace standin

@@ -73,22 +73,17 @@ void texts_of(const std::vector<MendStep>& steps, bool worked, std::vector<std::
         if (!step.worked || *step.worked == worked) into.push_back(step.text);
 }
 
-bool any_asks_fat(const Meaning& meaning) {
-    return std::any_of(meaning.all.begin(), meaning.all.end(),
-                       [](const Meant& meant) { return any_asks(meant.goals, Property::fat_pct, Goal::Kind::at_least); });
+bool any_asks_fat(const std::vector<Meant>& all) {
+    return std::any_of(all.begin(), all.end(), [](const Meant& meant) { return asks_richer(meant.goals); });
 }
 
-bool any_asks_hold(const Meaning& meaning) {
-    return std::any_of(meaning.all.begin(), meaning.all.end(), [](const Meant& meant) {
-        return any_asks(meant.goals, Property::bind, Goal::Kind::at_least) ||
-               any_asks(meant.goals, Property::firmness, Goal::Kind::at_least);
-    });
+bool any_asks_hold(const std::vector<Meant>& all) {
+    return std::any_of(all.begin(), all.end(), [](const Meant& meant) { return asks_firmer(meant.goals); });
 }
 
-bool any_asks_juice(const Meaning& meaning) {
-    return any_asks_fat(meaning) || std::any_of(meaning.all.begin(), meaning.all.end(), [](const Meant& meant) {
-               return any_asks(meant.goals, Property::cook_loss_pct, Goal::Kind::at_most);
-           });
+bool any_asks_less_lost(const std::vector<Meant>& all) {
+    return std::any_of(all.begin(), all.end(),
+                       [](const Meant& meant) { return any_asks(meant.goals, Property::cook_loss_pct, Goal::Kind::at_most); });
 }
 
 // Words that can be taken in another way beside: its best way too, or all of them where the first found none that does it.
@@ -103,7 +98,8 @@ void put_beside(MendAnswer& answer, const Meaning& meaning, const Mass& mass, co
     if (met && (most < 2 || !ways.all.front().met)) return;
     if (met) answer.ways.resize(std::min(answer.ways.size(), most - 1));
     else answer.cannot.clear();
-    if (any_asks_fat(meaning) && !met) answer.ways.resize(std::min(answer.ways.size(), most - 1));  // of two fats that do not do it, one
+    if (any_asks_fat(meaning.all) && !met)
+        answer.ways.resize(std::min(answer.ways.size(), most - 1));  // of two fats that do not do it, one
     // Of two leaves or two starches that do not do it one, and the seasoning that may be what lacks.
     const auto seasons = [](const Meant& meant) { return meant.reading->more_of.has_value(); };
     const bool seasoned =
@@ -112,7 +108,7 @@ void put_beside(MendAnswer& answer, const Meaning& meaning, const Mass& mass, co
     for (auto& way : ways.all)
         if (answer.ways.size() < most) answer.ways.push_back(std::move(way));
     // Lean meat that eats dry wants fat first, though it be part of the way; what holds the juice comes after.
-    if (answer.ways.empty() || !any_asks_fat(meaning))
+    if (answer.ways.empty() || !any_asks_fat(meaning.all))
         std::stable_sort(answer.ways.begin(), answer.ways.end(), [](const MendWay& a, const MendWay& b) { return a.met && !b.met; });
     for (std::size_t m = 0; m < other->all.size(); ++m) {
         if (other->all[m].reading == meaning.all[m].reading) continue;
@@ -153,10 +149,20 @@ void take_off_in_time(MendAnswer& answer, const std::vector<FoundCause>& causes,
     for (auto& way : answer.ways) take_off(way.prediction, way.formula);
 }
 
+// What harms a person before what spoils a mass: in the order of the records, whatever was said first.
+std::string said_of_discarding(const std::vector<Meant>& all) {
+    std::vector<const Meant*> said;
+    for (const auto& meant : all)
+        if (meant.reading->discard) said.push_back(&meant);
+    std::stable_sort(said.begin(), said.end(), [](const Meant* a, const Meant* b) { return a->taste.word < b->taste.word; });
+    std::string text;
+    for (const auto* meant : said) text += (text.empty() ? "" : " ") + meant->reading->says;
+    return text;
+}
+
 // By what was said, or by what went in; who wants it to lose less wants the water that is in it.
 bool has_loose_water(const std::vector<Meant>& tastes, const std::vector<FoundCause>& causes) {
-    const auto to_lose_less = [](const Meant& meant) { return any_asks(meant.goals, Property::cook_loss_pct, Goal::Kind::at_most); };
-    if (std::any_of(tastes.begin(), tastes.end(), to_lose_less)) return false;
+    if (any_asks_less_lost(tastes)) return false;
     return std::any_of(tastes.begin(), tastes.end(), [](const Meant& meant) { return meant.taste.word->loose_water; }) ||
            std::any_of(causes.begin(), causes.end(), [](const FoundCause& c) { return c.record->poured || c.record->unsqueezed; });
 }
@@ -277,8 +283,7 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
     answer.words = told(meaning);
     tell_of_the_list(answer.words, meaning.all, answer.made_g, mending, *stock);
     answer.opposed = meaning.opposed;
-    for (const auto& meant : meaning.all)
-        if (meant.reading->discard) answer.discard += (answer.discard.empty() ? "" : " ") + meant.reading->says;
+    answer.discard = said_of_discarding(meaning.all);
     answer.cannot = of_nothing(meaning, *mass, context.knowledge());
     const bool judged = std::any_of(answer.words.begin(), answer.words.end(), [](const TastedWord& w) { return w.judged; });
     std::vector<FoundCause> causes;
@@ -299,7 +304,8 @@ Result<MendAnswer> mend_formula(const CheckedFormula& formula, const MendRequest
         one.wet = has_loose_water(meaning.all, causes);
         Ways ways = ways_to_mend(one);
         const auto is_added = [](const MendWay& way) { return way.plain.empty(); };
-        if (!one.wet && any_asks_hold(meaning) && !any_asks_juice(meaning) && std::none_of(ways.all.begin(), ways.all.end(), is_added)) {
+        if (!one.wet && any_asks_hold(meaning.all) && !(any_asks_fat(meaning.all) || any_asks_less_lost(meaning.all)) &&
+            std::none_of(ways.all.begin(), ways.all.end(), is_added)) {
             one.wet = true;  // weak binder does nothing in so much water: sifted it does, before a second mass is made
             Ways sifted = ways_to_mend(one);
             if (std::any_of(sifted.all.begin(), sifted.all.end(), is_added)) ways = std::move(sifted);

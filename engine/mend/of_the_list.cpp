@@ -26,8 +26,6 @@ std::string filled(std::string text, const Ingredient& food, double grams, const
     return text;
 }
 
-bool asks_less(const Meant& meant) { return meant.reading->asks_less() || std::any_of(meant.goals.begin(), meant.goals.end(), thins); }
-
 }  // namespace
 
 void tell_of_the_list(std::vector<TastedWord>& words, const std::vector<Meant>& tastes, double mass_g, const Mending& mending,

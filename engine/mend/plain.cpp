@@ -92,12 +92,16 @@ private:
                            [](const Meant& taste) { return any_asks(taste.goals, Property::greenness, Goal::Kind::at_least); });
     }
 
+    // By what it counts as, or by its kind.
+    bool asks_less_of(const TasteReading& reading, const Ingredient& food) const {
+        return (reading.less_of && counts_as(food, *reading.less_of)) ||
+               (!reading.less_kind.empty() && belongs(food, reading.less_kind, context_.knowledge()));
+    }
+
     bool is_too_much(const Ingredient& food) const {
         return std::any_of(tastes_.begin(), tastes_.end(), [&](const Meant& taste) {
             const auto& note = taste.reading->less_note;
-            const auto& reading = *taste.reading;
-            return (reading.less_of && counts_as(food, *reading.less_of)) || (note && brings_note(food, *note)) ||
-                   (!reading.less_kind.empty() && belongs(food, reading.less_kind, context_.knowledge()));
+            return asks_less_of(*taste.reading, food) || (note && brings_note(food, *note));
         });
     }
 
@@ -248,13 +252,10 @@ private:
 
     // Of its role, or of the note that it brings.
     bool less_asked_of(std::size_t l) const {
+        const Ingredient& food = *context_.knowledge().ingredient(mass_.lines[l].ingredient);
         return std::any_of(tastes_.begin(), tastes_.end(), [&](const Meant& taste) {
             const auto& note = taste.reading->less_note;
-            const auto& reading = *taste.reading;
-            const Ingredient& food = *context_.knowledge().ingredient(mass_.lines[l].ingredient);
-            if (!reading.less_kind.empty() && belongs(food, reading.less_kind, context_.knowledge())) return true;
-            return (reading.less_of && counts_as(food, *reading.less_of)) ||
-                   (note && contains(lines_of_note(*note, mass_, batch_, context_.knowledge()), l));
+            return asks_less_of(*taste.reading, food) || (note && contains(lines_of_note(*note, mass_, batch_, context_.knowledge()), l));
         });
     }
 
@@ -352,12 +353,17 @@ void keep_salt(Plain& plain, const Formula& mass, double share, double of_meat, 
     plain.without_salt = false;
 }
 
-void put_back(Plain& plain, const Formula& mass, Role role, double part, const Knowledge& knowledge) {
+void put_back(Plain& plain, const Formula& mass, const PutBack& back_in, const Stock& stock) {
     for (const auto& line : mass.lines) {
-        if (knowledge.ingredient(line.ingredient)->roles.front() != role || !contains(plain.lacks, line.ingredient)) continue;
+        if (stock.knowledge().ingredient(line.ingredient)->roles.front() != back_in.role || !contains(plain.lacks, line.ingredient))
+            continue;
+        if (contains(back_in.without, line.ingredient)) continue;
         Line back = line;
-        back.grams = exactly(part * line.grams.mid);
-        if (back.count) back.count = part * *back.count;
+        back.grams = exactly(back_in.part * line.grams.mid);
+        if (back.count) back.count = back_in.part * *back.count;
+        const Offer offer = stock.offer(back);
+        if (!offer.on_hand || (offer.grams && *offer.grams < back_in.share * back.grams.mid)) continue;
+        stock.tell(back);
         plain.lines.push_back(std::move(back));
         if (!contains(plain.less, line.ingredient)) plain.less.push_back(line.ingredient);
     }
@@ -383,12 +389,12 @@ std::optional<Line> leaf_on_hand(const Line& line, double needed, const Stock& s
 
 std::optional<Reason> do_without(Plain& plain, double share, const Stock& stock) {
     std::vector<Line> there;
-    for (auto& line : plain.lines) {
+    std::vector<std::string> lacks;
+    for (const auto& line : plain.lines) {
         const Offer offer = stock.offer(line);
         const double needed = share * line.grams.mid;
         if (offer.on_hand && (!offer.grams || *offer.grams >= needed)) {
-            stock.tell(line);
-            there.push_back(std::move(line));
+            stock.tell(there.emplace_back(line));
             continue;
         }
         const Ingredient& food = *stock.knowledge().ingredient(line.ingredient);
@@ -397,10 +403,11 @@ std::optional<Reason> do_without(Plain& plain, double share, const Stock& stock)
             if (offer.on_hand) short_of.figures.push_back({"on hand", {}, *offer.grams, "g"});
             return short_of;
         }
-        plain.lacks.push_back(line.ingredient);
+        lacks.push_back(line.ingredient);
         if (auto leaf = leaf_on_hand(line, needed, stock)) there.push_back(std::move(*leaf));
     }
     plain.lines = std::move(there);
+    plain.lacks.insert(plain.lacks.end(), lacks.begin(), lacks.end());
     return std::nullopt;
 }
 

@@ -21,8 +21,16 @@ struct Plain {
     bool without_salt = false;
 };
 
-/// Puts a part of the left out lines of `role` back.
-void put_back(Plain& plain, const Formula& mass, Role role, double part, const Knowledge& knowledge);
+/// Lines of plain mass that go back after all.
+struct PutBack {
+    Role role = Role::acid;
+    double part = 1;                          ///< of what the formula weighs
+    double share = 1;                         ///< of the plain mass that is made
+    const std::vector<std::string>& without;  ///< ids of what stays out, whatever else it does
+};
+
+/// Puts a part of the left out lines of a role back, of what there is.
+void put_back(Plain& plain, const Formula& mass, const PutBack& back_in, const Stock& stock);
 
 /// Which lines go into it: all but those that move what was tasted the wrong way, and those of a role of which there is too much.
 /// `also_without`: ids of foods that another word leaves out; where green is asked for beside that, it comes from mild leaf.

@@ -268,10 +268,11 @@ bool says_harm(const std::vector<std::string>& tasted, const Mending& known) {
 
 Result<std::vector<Taste>> read_tastes(const std::vector<std::string>& tasted, const Mending& known) {
     std::vector<Taste> tastes;
+    const bool harm = says_harm(tasted, known);  // nothing else matters then
     for (const auto& text : tasted)
         for (const auto& part : parts_of(text)) {
             auto taste = read_one(part, known);
-            if (!taste && says_harm(tasted, known)) continue;  // nothing else matters then
+            if (!taste && harm) continue;
             if (!taste) {
                 std::vector<std::string> first;
                 std::vector<std::string_view> all;

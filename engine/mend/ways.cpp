@@ -34,7 +34,7 @@ public:
     }
 
     Ways ways() && {
-        const bool thin = std::any_of(goals().begin(), goals().end(), thins) || any_less();
+        const bool thin = std::any_of(mass_.tastes.begin(), mass_.tastes.end(), asks_less);
         if (!thin && !mass_.only_fresh) by_additions();
         if (ways_.all.empty() && !thin && !mass_.plain_first) by_additions_nearly();
         if (thin || !mass_.plain_first) by_plain_mass(thin);
@@ -56,10 +56,6 @@ private:
 
     const std::vector<Goal>& goals() const { return distance_.goals(); }
     const Knowledge& knowledge() const { return mass_.context.knowledge(); }
-    bool any_less() const {
-        return std::any_of(mass_.tastes.begin(), mass_.tastes.end(), [](const Meant& m) { return m.reading->asks_less(); });
-    }
-
     bool goals_all_thin() const { return std::all_of(goals().begin(), goals().end(), thins); }
 
     bool meets(const std::vector<State>& states, const Goal& goal) const {
@@ -106,13 +102,18 @@ private:
         if (ways_.all.size() > std::max<std::size_t>(1, mass_.request.top)) ways_.all.pop_back();
     }
 
+    // The dearest search, asked for by those that find nothing nearer.
+    const std::vector<Mended>& nearest_additions() {
+        if (!nearest_) nearest_ = additions_.nearest(additions_.with_more_of(start_), 2);
+        return *nearest_;
+    }
+
     // Where additions go most of the way nobody makes a second mass.
     void by_additions_nearly() {
         if (goals().empty()) return;
-        const Mended start = additions_.with_more_of(start_);
-        const auto found = additions_.nearest(start, 1);
+        const auto& found = nearest_additions();
         if (found.empty()) return;
-        MendWay way = unharmed(start, judged_way(found.front(), nullptr, 0));
+        MendWay way = unharmed(additions_.with_more_of(start_), judged_way(found.front(), nullptr, 0));
         if (judging_.progress_of(way) >= mass_.context.constant("mend.nearly") * judging_.all_asked()) ways_.all.push_back(std::move(way));
     }
 
@@ -325,7 +326,7 @@ private:
         for (const Role role : {Role::acid, Role::heat})
             for (int tenths = 9; tenths >= 2; --tenths) {
                 Plain some = plain;
-                put_back(some, start_, role, tenths / 10.0, knowledge());
+                put_back(some, start_, {role, tenths / 10.0, share, mass_.plain_without}, mass_.stock);
                 if (some.less.size() == plain.less.size()) break;
                 if (!right(some)) continue;
                 plain = std::move(some);
@@ -422,13 +423,16 @@ private:
     // Where nothing does all that was asked: what does most of it, by additions alone and beside as much plain mass as may help.
     void by_what_comes_nearest() {
         std::vector<std::pair<double, MendWay>> near;
+        const Mended more = additions_.with_more_of(start_);
         const auto keep = [&](const Mended& mended, const Plain* plain, double share) {
             MendWay way = judged_way(mended, plain, share);
-            if (!plain) way = unharmed(additions_.with_more_of(start_), std::move(way));
+            if (!plain) way = unharmed(more, std::move(way));
+            const auto is_this = [&](const auto& other) { return is_same(other.second, way); };
+            if (std::any_of(near.begin(), near.end(), is_this)) return;
             const double done = judging_.progress_of(way);
             if (way.met || done >= mass_.context.constant("mend.nearest.least")) near.emplace_back(way.met ? 1e9 : done, std::move(way));
         };
-        for (const auto& mended : additions_.nearest(additions_.with_more_of(start_), 2)) keep(mended, nullptr, 0);
+        for (const auto& mended : nearest_additions()) keep(mended, nullptr, 0);
         const double beside = mass_.context.constant("mend.plain.beside");
         auto plain = plain_for(mass_.formula, mass_.tastes, mass_.made, distance_, mass_.context, mass_.stock, mass_.plain_without);
         const auto said = ways_.cannot.size();
@@ -466,7 +470,8 @@ private:
     Material total_;
     Distance distance_;  // from the mass as it is
     Additions additions_;
-    Formula start_;  // the mass, mixed on where it was mixed too little
+    std::optional<std::vector<Mended>> nearest_;  ///< by additions alone
+    Formula start_;                               // the mass, mixed on where it was mixed too little
     double work_min_ = 0;
     Judging judging_;
     bool part_only_ = false;              // all that it takes would be another batch

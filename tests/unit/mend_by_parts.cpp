@@ -86,4 +86,17 @@ TEST_CASE("mend: leaf is no acid, and stays in the plain mass of a sour one; sor
     CHECK(of_plain(sorrel.ways.front(), "sorrel") == 0);
 }
 
+TEST_CASE("mend: where the list is short of what plain mass takes, it is told and nothing else", "[mend]") {
+    MendRequest request;
+    request.tasted = {"too salty"};
+    request.have = Inventory{};
+    request.have->items = {{"pork-backfat", 100.0}};
+    request.have->complete = true;
+    const auto mass = formula({line("pork-shoulder", 800), line("pork-backfat", 200), line("table-salt", 32), line("spinach", 80)});
+    const auto answer = mend(engine(), mass, request).value();
+    CHECK(answer.ways.empty());
+    REQUIRE(answer.cannot.size() == 1);
+    CHECK(answer.cannot.front().foods == std::vector<std::string>{"pork shoulder"});
+}
+
 }  // namespace mend_by_parts_test
