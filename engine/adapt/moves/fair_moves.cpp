@@ -97,8 +97,7 @@ private:
         if (!stands_in(problem_, other) || other.line != move.line) return false;
         if (is_half_of(other, move) || is_fresh_for_cured(other, move) || is_flesh_for_poured(other, move)) return true;
         const bool bystander = move.into && closeness(other) >= closeness(move);
-        const bool far =
-            closeness(move) < far_off_ && closeness(other) >= closeness(move) + clearly_nearer_;
+        const bool far = closeness(move) < far_off_ && closeness(other) >= closeness(move) + clearly_nearer_;
         return (bystander || far) && carries_all(other);
     }
 

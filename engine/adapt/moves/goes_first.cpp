@@ -145,8 +145,7 @@ private:
     void what_sours_goes_before_fat() {
         constexpr double sets_at = 5.3, much = 0.25;  // pH; of the batch's acid; judgement
         const auto& goals = distance_.goals();
-        const bool holds =
-            asks_firmer(goals);
+        const bool holds = asks_firmer(goals);
         if (!holds || distance_.base().properties[Property::ph] >= sets_at) return;
         const auto sours = [&](const Move& move) {
             return move.kind == MoveKind::reduce &&

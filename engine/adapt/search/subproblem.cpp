@@ -99,8 +99,7 @@ void Subproblem::list_losses() {
     for (std::size_t r = 0; r < lines.size(); ++r) {
         const double root = std::sqrt(problem_.loss[lines[r]]);
         const double missed = 1 - (problem_.spared.empty() ? 0 : problem_.spared[lines[r]]);
-        lost_start_.push_back(root *
-                              lost_of(problem_, lines[r], missing_share(problem_, lines[r])));
+        lost_start_.push_back(root * lost_of(problem_, lines[r], missing_share(problem_, lines[r])));
         for (std::size_t i = 0; i < size(); ++i) {
             const auto& covers = problem_.moves[active_[i]].covers;
             if (covers && covers->line == lines[r]) by_loss_[r][i] = -root / missed * covers->per_gram * problem_.moves[active_[i]].most;
