@@ -40,6 +40,7 @@ std::string taken_for(const Reason& r) {
         case ReasonKind::dried_unless_leaf:
             return "read as " + first_of(r) + "; if it is the leaf, write " + written;
         default:
+            if (r.role == "fruit") return "\"no " + r.note + "\" is said of the fruit: " + written + " is there";
             return "\"no " + r.note + "\" beside " + written + ": both are " + first_of(r) + " here, taken to be on hand";
     }
 }

@@ -55,6 +55,25 @@ TEST_CASE("all but one") {
     }
 }
 
+TEST_CASE("who has no lemons may have a bottle of their juice; who has three has them") {
+    for (const auto& [line, juice, whole] : {std::tuple{"no lemons\na bottle of lemon juice", "lemon-juice", "whole-lemon"},
+                                             {"lemon juice 100 g\nno lemon", "lemon-juice", "whole-lemon"},
+                                             {"limes: none\nlime juice plenty", "lime-juice", "whole-lime"},
+                                             {"no fresh lemons\nlemon juice", "lemon-juice", "whole-lemon"},
+                                             {"no orange\norange juice 1 l", "orange-juice", "whole-orange"},
+                                             {"keine Limetten\nLimettensaft", "lime-juice", "whole-lime"}}) {
+        INFO(line);
+        const auto stock = read(line);
+        CHECK(item(stock, juice));
+        CHECK_FALSE(contains(stock.missing, std::string(juice)));
+        CHECK(contains(stock.missing, std::string(whole)));
+    }
+    for (const char* line : {"3 lemons\nno lemons", "no limes\n4 limes", "no lemon juice\nlemon juice 100 g"}) {
+        INFO(line);
+        CHECK_FALSE(list(line));
+    }
+}
+
 TEST_CASE("nothing of one line holds for the next") {
     const auto stock = read("spinach 500 g, thawed\nparsley ✗");
     CHECK(contains(stock.missing, std::string("parsley")));

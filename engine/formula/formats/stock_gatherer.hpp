@@ -53,7 +53,8 @@ public:
         }
         on_hand_as_[id] = fold(written);
         if (const auto word = missing_as_.find(id); word != missing_as_.end() && contains(inventory_.missing, id)) {
-            if (says(on_hand_as_[id], word->second) || tells_form(word->second)) return contradicts(id, where);
+            const bool clash = says(on_hand_as_[id], word->second) || tells_form(word->second);
+            if (clash && !bought_apart(id)) return contradicts(id, where);
             std::erase(inventory_.missing, id);
             there_all_the_same(id);
         }
@@ -135,11 +136,12 @@ public:
                 std::any_of(inventory_.items.begin(), inventory_.items.end(), [&](const auto& item) { return item.ingredient == id; });
             missing_as_[id] = fold(word);
             if (names.forms) missing_forms_.push_back(id);
+            if (names.note && names.note->kind == ReasonKind::juice_and_zest) of_fruit_.insert(id);
             if (listed && names.forms && same_form(on_hand_as_[id], missing_as_[id])) return contradicts(id, where);
             if (listed && !names.loose) {
-                if (says(on_hand_as_[id], missing_as_[id]) ||
-                    (tells_form(missing_as_[id]) && of_one_word(on_hand_as_[id], missing_as_[id])))
-                    return contradicts(id, where);
+                const bool clash = says(on_hand_as_[id], missing_as_[id]) ||
+                                   (tells_form(missing_as_[id]) && of_one_word(on_hand_as_[id], missing_as_[id]));
+                if (clash && !bought_apart(id)) return contradicts(id, where);
                 there_all_the_same(id);
             }
             if (listed || contains(inventory_.missing, id)) continue;
@@ -364,10 +366,18 @@ private:
     // "sage 5 g" beside "no sage", where neither tells whether it is fresh.
     bool same_form(const std::string& on_hand, const std::string& word) const { return says(on_hand, word) && !tells_form(on_hand); }
 
+    // "Bottle of lemon juice" beside "no lemons": its own name, where the fruit is said not to be there.
+    bool bought_apart(const std::string& id) {
+        const auto& names = knowledge_.ingredient(id)->names;
+        return of_fruit_.count(id) &&
+               std::any_of(names.begin(), names.end(), [&](const std::string& name) { return says(on_hand_as_[id], fold(name)); });
+    }
+
     void there_all_the_same(const std::string& id) {
         if (loose_.count(id)) denied_.insert(id);
         Reason both = reason_about(ReasonKind::both_are_one, on_hand_as_[id], {knowledge_.ingredient(id)->names.front()});
         both.note = missing_as_[id];
+        if (bought_apart(id)) both.role = "fruit";
         note(std::move(both));
     }
 
@@ -382,6 +392,7 @@ private:
     std::vector<std::string> by_word_;                            // missing by a word that is not the food's own name
     std::vector<std::string> missing_forms_;                      // missing by a word that means the fresh and the dried one
     std::map<std::string, std::string> on_hand_as_, missing_as_;  // by ingredient: the words, folded
+    std::set<std::string> of_fruit_;                              // missing as what a whole fruit holds
     std::set<std::string> loose_, denied_;                        // on hand by a word that is not the food's own name
     std::vector<Error> set_aside_;
 };

@@ -33,11 +33,17 @@ bool may_be_meant(const std::string& written, const Ingredient& ingredient) {
     });
 }
 
+// Empty where it is no fruit's juice.
+std::string fruit_of(const Ingredient& juice) {
+    for (const auto& fruit : juice.generic)
+        if (juice.names.front() == fruit + " juice") return fruit;
+    return {};
+}
+
 // A whole fruit read as its juice holds its zest as well. Null: none is known.
 const Ingredient* zest_of(const Ingredient& juice, const Knowledge& knowledge) {
-    for (const auto& fruit : juice.generic)
-        if (juice.names.front() == fruit + " juice") return knowledge.ingredient_named(fruit + " zest");
-    return nullptr;
+    const std::string fruit = fruit_of(juice);
+    return fruit.empty() ? nullptr : knowledge.ingredient_named(fruit + " zest");
 }
 
 // "Sage" is read as the dried one and "coriander" as the seed; who has none of it has no leaf either. Null: the name tells the form, or
@@ -266,8 +272,12 @@ Result<StockNames> StockNamer::named(std::string_view text, const Origin& origin
     auto read = read_name({text, origin, knowledge_}, Given::things);
     const bool own = read && read->generic.empty();  // the name of one food and no other
     if (read && !own)
-        if (const Ingredient* zest = zest_of(*read->ingredient, knowledge_))
-            return StockNames{{read->ingredient->id, zest->id}, reason_about(ReasonKind::juice_and_zest, std::string(text))};
+        if (const Ingredient* zest = zest_of(*read->ingredient, knowledge_)) {
+            StockNames parts{{read->ingredient->id, zest->id}, reason_about(ReasonKind::juice_and_zest, std::string(text))};
+            const Ingredient* whole = absent ? knowledge_.ingredient_named("whole " + fruit_of(*read->ingredient)) : nullptr;
+            if (whole) parts.ids.push_back(whole->id);
+            return parts;
+        }
     const auto lines = lines_called(folded);
     const auto* fresh = read && absent ? fresh_form(folded, *read->ingredient, knowledge_) : nullptr;
     if (fresh && (lines.empty() || in_formula(read->ingredient->id)))
